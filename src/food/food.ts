@@ -1,0 +1,88 @@
+import type { Value } from "../number/fraction.ts";
+import type { MeasureSetName } from "../measure/measures.ts";
+import type { Allergen } from "./allergens.ts";
+import type { ComponentId } from "./components.ts";
+
+/** What a food was when it was analysed and is when it is weighed; shown on every line. */
+export type State = "raw" | "dry" | "drained" | "cooked" | "as sold";
+
+/** Where a food comes from; decides which components may be presumed absent from it. */
+export type Origin = "plant" | "animal" | "mineral" | "mixed";
+
+/**
+ * What is known of one component in 100 g of edible portion, in the component's own unit.
+ * `"trace"` is present but not measured; `below` lies between 0 and the limit. A component that a
+ * food does not list is missing: unknown, never zero.
+ */
+export type Figure =
+  | Value
+  | "trace"
+  | { readonly below: Value; readonly source?: string }
+  | {
+      readonly value: Value;
+      /** The interval that the true figure lies in, where one is published or follows from rounding. */
+      readonly low?: Value;
+      readonly high?: Value;
+      /** Id of the food that the figure was taken over from. */
+      readonly borrowedFrom?: string;
+      /** The formula that the figure was computed by. */
+      readonly derived?: string;
+      /** Set where nobody measured and the source takes it for zero. */
+      readonly presumed?: true;
+      readonly source?: string;
+    };
+
+/** A household measure of this food: `{ name: "medium", grams: 110 }`, `{ name: "cup, chopped", grams: 160 }`. */
+export interface FoodMeasure {
+  readonly name: string;
+  readonly grams: Value;
+}
+
+/** A caution that rides along with a food: what to heed, who says so. */
+export interface FoodCaution {
+  readonly code: string;
+  readonly text: string;
+  readonly source: string;
+}
+
+/** Energy per gram of each macronutrient as the source's energy figure was computed, kcal/g. */
+export interface EnergyFactors {
+  readonly protein: Value;
+  readonly fat: Value;
+  readonly carbohydrate: Value;
+}
+
+/** How a food is sold: `edible` is what of the pack's content is used (drained, for a tin), in grams. */
+export interface Pack {
+  readonly name: string;
+  readonly edible: Value;
+  readonly price?: Value;
+}
+
+/** A food as data. `FoodInput` is what a caller writes and what a food table keeps. */
+export interface FoodInput {
+  readonly id: string;
+  readonly name: string;
+  readonly state?: State;
+  readonly group?: string;
+  readonly origin?: Origin;
+  readonly per100g: { readonly [C in ComponentId]?: Figure };
+  /** Where the figures come from, with the food's id there. */
+  readonly source: string;
+  /** Grams per millilitre. */
+  readonly density?: Value;
+  readonly measures?: readonly FoodMeasure[];
+  /** The set that cups and spoons among `measures` belong to; `us` where the source is American. */
+  readonly measuredWith?: MeasureSetName;
+  /** Share of the food as purchased that is eaten, above 0 to 1 (refuse is the rest). */
+  readonly edibleShare?: Value;
+  readonly energyFactors?: EnergyFactors;
+  /** What it contains of the regulated allergens. Absent means unknown, never "free from". */
+  readonly allergens?: readonly Allergen[];
+  readonly cautions?: readonly FoodCaution[];
+  readonly packs?: readonly Pack[];
+  /** Price of 100 g as purchased, with a currency code (ISO 4217). */
+  readonly price?: { readonly per100g: Value; readonly currency: string };
+  /** Where it stands in the shop, for grouping a shopping list. */
+  readonly aisle?: string;
+}

@@ -1,0 +1,106 @@
+import type { ErrorCode } from "./codes.ts";
+
+export type { ErrorCode } from "./codes.ts";
+
+/** Where a value stands inside what was handed in: `["lines", 2, "amount"]`. */
+export type Path = readonly (string | number)[];
+
+/** One thing that is wrong, and a way out of it. */
+export interface Fault {
+  /** Stable name of what went wrong; safe to switch on. */
+  readonly code: ErrorCode;
+  /** The offending value's place in the input; empty where the input itself is meant. */
+  readonly path: Path;
+  /** What is wrong, in a sentence. */
+  readonly message: string;
+  /** What to write or do instead. */
+  readonly hint: string;
+}
+
+/**
+ * The only error that steelyard throws. It carries every fault found, the first one's fields
+ * standing on the error itself.
+ *
+ * @example
+ * ```ts
+ * try {
+ *   amount("2-3 tbsp");
+ * } catch (error) {
+ *   if (error instanceof SteelyardError) console.log(error.code, error.hint);
+ * }
+ * ```
+ */
+export class SteelyardError extends Error {
+  override readonly name = "SteelyardError";
+  readonly code: ErrorCode;
+  readonly path: Path;
+  readonly hint: string;
+  readonly faults: readonly Fault[];
+
+  constructor(faults: readonly [Fault, ...Fault[]]) {
+    super(describe(faults));
+    this.faults = Object.freeze([...faults]);
+    this.code = faults[0].code;
+    this.path = faults[0].path;
+    this.hint = faults[0].hint;
+  }
+}
+
+/** Makes the error for a single fault. */
+export function fault(code: ErrorCode, message: string, hint: string, path: Path = []): SteelyardError {
+  return new SteelyardError([{ code, path, message, hint }]);
+}
+
+/** Throws all the faults as one error where there are any. */
+export function throwIfAny(faults: readonly Fault[]): void {
+  const [first, ...rest] = faults;
+  if (first) throw new SteelyardError([first, ...rest]);
+}
+
+/**
+ * Runs a step, and where it throws puts `path` before the path of each fault, so that a fault
+ * found deep inside is reported from where the caller stands.
+ */
+export function within<T>(path: Path, step: () => T): T {
+  try {
+    return step();
+  } catch (error) {
+    if (!(error instanceof SteelyardError)) throw error;
+    const [first, ...rest] = error.faults.map((f) => ({ ...f, path: [...path, ...f.path] }));
+    throw first ? new SteelyardError([first, ...rest]) : error;
+  }
+}
+
+/** Runs a step and keeps its faults in `faults` instead of throwing them. */
+export function collect<T>(faults: Fault[], path: Path, step: () => T): T | undefined {
+  try {
+    return within(path, step);
+  } catch (error) {
+    if (!(error instanceof SteelyardError)) throw error;
+    faults.push(...error.faults);
+    return undefined;
+  }
+}
+
+/** A path as a person reads it: `lines[2].amount`. */
+export function showPath(path: Path): string {
+  return path
+    .map((step, i) => (typeof step === "number" ? `[${step}]` : i === 0 ? step : `.${step}`))
+    .join("");
+}
+
+/** Text from outside, cut short and without control or direction-changing characters, for a message. */
+export function quote(text: unknown, longest = 60): string {
+  const plain = String(text).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, "\uFFFD");
+  return `"${plain.length > longest ? `${plain.slice(0, longest)}…` : plain}"`;
+}
+
+function describe(faults: readonly Fault[]): string {
+  const shown = faults.slice(0, 20).map((f) => {
+    const at = f.path.length > 0 ? `${showPath(f.path)}: ` : "";
+    return `${at}${f.message} (${f.hint})`;
+  });
+  const more = faults.length - shown.length;
+  if (more > 0) shown.push(`and ${more} more, in faults`);
+  return shown.join("\n");
+}

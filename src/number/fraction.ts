@@ -1,0 +1,240 @@
+import Decimal from "decimal.js";
+import { fault, quote } from "./error.ts";
+
+/** An exact number: `n / d` in lowest terms, `d` above zero. Plain data; never changed. */
+export interface Fraction {
+  readonly n: bigint;
+  readonly d: bigint;
+}
+
+/** A number as a caller may hand it in: text (`"0.1"`, `"1/3"`, `"2e3"`), a number or a Decimal. */
+export type Value = string | number | Decimal;
+
+/** Significant digits of a Decimal shown for a fraction that does not end: those of IEEE 754 decimal128. */
+export const FACE_DIGITS = 34;
+
+/** The longest number read, in characters, and the largest power of ten: beyond any kitchen, within bounded time. */
+const LONGEST = 1000;
+const LARGEST_EXPONENT = 400;
+
+export const ZERO: Fraction = { n: 0n, d: 1n };
+export const ONE: Fraction = { n: 1n, d: 1n };
+
+/** Makes `n / d` in lowest terms. Throws `number-zero-denominator`. */
+export function fraction(n: bigint, d: bigint = 1n): Fraction {
+  if (d === 0n)
+    throw fault(
+      "number-zero-denominator",
+      "a fraction over zero has no value",
+      "write a denominator above 0",
+    );
+  if (d === 1n) return { n, d };
+  const g = gcd(n < 0n ? -n : n, d < 0n ? -d : d);
+  const s = d < 0n ? -g : g;
+  return { n: n / s, d: d / s };
+}
+
+/**
+ * Reads a number exactly. A JavaScript number stands for its shortest decimal text, so `0.1` is
+ * one tenth and not the binary fraction next to it.
+ *
+ * Throws `number-not-finite`, `number-malformed`, `number-too-long`, `number-zero-denominator`.
+ */
+export function exact(value: Value | bigint): Fraction {
+  if (typeof value === "bigint") return { n: value, d: 1n };
+  if (typeof value === "number" || Decimal.isDecimal(value)) {
+    if (!Number.isFinite(value) && !(Decimal.isDecimal(value) && value.isFinite())) {
+      throw fault("number-not-finite", `${String(value)} is not a finite number`, "give a finite number");
+    }
+    return fromText(String(value));
+  }
+  if (typeof value !== "string") {
+    throw fault(
+      "number-malformed",
+      `a ${value === null ? "null" : typeof value} is not a number`,
+      "give a number, decimal text or a Decimal",
+    );
+  }
+  return fromText(value.trim());
+}
+
+const DECIMAL = /^([+-]?)(\d*)(?:\.(\d*))?(?:[eE]([+-]?\d{1,6}))?$/;
+const RATIO = /^([+-]?\d+)\s*\/\s*(\d+)$/;
+
+function fromText(text: string): Fraction {
+  if (text.length > LONGEST) {
+    throw fault(
+      "number-too-long",
+      `a number of ${text.length} characters`,
+      `write it in at most ${LONGEST} characters`,
+    );
+  }
+  const ratio = RATIO.exec(text);
+  if (ratio) return fraction(BigInt(ratio[1] ?? ""), BigInt(ratio[2] ?? ""));
+  const parts = DECIMAL.exec(text);
+  const [, sign, whole = "", part = "", power = "0"] = parts ?? [];
+  if (!parts || whole.length + part.length === 0) {
+    throw fault(
+      "number-malformed",
+      `${quote(text)} is not a number`,
+      "write digits, with a point for decimals: 12.5",
+    );
+  }
+  const exponent = Number(power) - part.length;
+  if (Math.abs(Number(power)) > LARGEST_EXPONENT) {
+    throw fault(
+      "number-too-long",
+      `${quote(text)} is beyond 10 to the ${LARGEST_EXPONENT}`,
+      "check the number and its unit",
+    );
+  }
+  const digits = BigInt(`${whole}${part}`);
+  const n = sign === "-" ? -digits : digits;
+  return exponent >= 0 ? { n: n * 10n ** BigInt(exponent), d: 1n } : fraction(n, 10n ** BigInt(-exponent));
+}
+
+export function plus(a: Fraction, b: Fraction): Fraction {
+  if (a.d === b.d) return fraction(a.n + b.n, a.d);
+  return fraction(a.n * b.d + b.n * a.d, a.d * b.d);
+}
+
+export function minus(a: Fraction, b: Fraction): Fraction {
+  return plus(a, negate(b));
+}
+
+export function times(a: Fraction, b: Fraction): Fraction {
+  return fraction(a.n * b.n, a.d * b.d);
+}
+
+/** `a / b`. Throws `number-zero-denominator`. */
+export function over(a: Fraction, b: Fraction): Fraction {
+  return fraction(a.n * b.d, a.d * b.n);
+}
+
+export function negate(a: Fraction): Fraction {
+  return { n: -a.n, d: a.d };
+}
+
+export function absolute(a: Fraction): Fraction {
+  return a.n < 0n ? negate(a) : a;
+}
+
+export function sum(all: Iterable<Fraction>): Fraction {
+  let total = ZERO;
+  for (const each of all) total = plus(total, each);
+  return total;
+}
+
+/** Below zero, zero or above zero, as `a` is less than, equal to or greater than `b`. */
+export function compare(a: Fraction, b: Fraction): -1 | 0 | 1 {
+  const left = a.n * b.d;
+  const right = b.n * a.d;
+  return left < right ? -1 : left > right ? 1 : 0;
+}
+
+export function equals(a: Fraction, b: Fraction): boolean {
+  return a.n === b.n && a.d === b.d;
+}
+
+export function isZero(a: Fraction): boolean {
+  return a.n === 0n;
+}
+
+export function least(a: Fraction, b: Fraction): Fraction {
+  return compare(a, b) <= 0 ? a : b;
+}
+
+export function greatest(a: Fraction, b: Fraction): Fraction {
+  return compare(a, b) >= 0 ? a : b;
+}
+
+/** The largest whole number not above `a`. */
+export function floor(a: Fraction): bigint {
+  const q = a.n / a.d;
+  return a.n < 0n && q * a.d !== a.n ? q - 1n : q;
+}
+
+/** The smallest whole number not below `a`. */
+export function ceiling(a: Fraction): bigint {
+  return -floor(negate(a));
+}
+
+/** The nearest whole number; a half goes away from zero, as kitchens and price lists round. */
+export function nearest(a: Fraction): bigint {
+  const twice = { n: 2n * absolute(a).n + a.d, d: 2n * a.d };
+  const rounded = twice.n / twice.d;
+  return a.n < 0n ? -rounded : rounded;
+}
+
+/** `a` rounded to the nearest multiple of `step`, a half going away from zero. */
+export function toStep(a: Fraction, step: Fraction): Fraction {
+  return times(fraction(nearest(over(a, step))), step);
+}
+
+/** Exact text: `3`, `0.25` or `1/3`; `exact(toText(a))` is `a`. */
+export function toText(a: Fraction): string {
+  return decimalText(a) ?? `${a.n}/${a.d}`;
+}
+
+/** The decimal text of a fraction that ends, else nothing. */
+export function decimalText(a: Fraction): string | undefined {
+  if (a.d === 1n) return a.n.toString();
+  const places = decimalPlaces(a.d);
+  return places === undefined ? undefined : fixedText(a, places);
+}
+
+/** `a` to a number of decimal places, a half going away from zero. */
+export function fixedText(a: Fraction, places: number): string {
+  const scaled = nearest(
+    places >= 0 ? { n: a.n * 10n ** BigInt(places), d: a.d } : over(a, fraction(10n ** BigInt(-places))),
+  );
+  if (places <= 0) return (scaled * 10n ** BigInt(-places)).toString();
+  const digits = (scaled < 0n ? -scaled : scaled).toString().padStart(places + 1, "0");
+  return `${scaled < 0n ? "-" : ""}${digits.slice(0, -places)}.${digits.slice(-places)}`;
+}
+
+/**
+ * The face of a fraction: exact where it ends within {@link FACE_DIGITS} significant digits, else
+ * the nearest decimal of that many.
+ */
+export function toDecimal(a: Fraction): Decimal {
+  if (a.d === 1n) return new Decimal(a.n.toString());
+  const places = FACE_DIGITS - magnitude(a) - 1;
+  const ends = decimalPlaces(a.d);
+  const text = fixedText(a, ends !== undefined && ends < places ? ends : places);
+  return new Decimal(text);
+}
+
+/** The power of ten of the first significant digit: 0 for 1 to 9.99…, -1 for 0.1; 0 for zero. */
+export function magnitude(a: Fraction): number {
+  if (a.n === 0n) return 0;
+  const size = absolute(a);
+  const guess = size.n.toString().length - size.d.toString().length;
+  const scaled =
+    guess >= 0
+      ? { n: size.n, d: size.d * 10n ** BigInt(guess) }
+      : { n: size.n * 10n ** BigInt(-guess), d: size.d };
+  return scaled.n >= scaled.d ? guess : guess - 1;
+}
+
+export function gcd(a: bigint, b: bigint): bigint {
+  let x = a;
+  let y = b;
+  while (y !== 0n) [x, y] = [y, x % y];
+  return x;
+}
+
+/** The least common multiple of two numbers above zero. */
+export function lcm(a: bigint, b: bigint): bigint {
+  return a === b || b === 1n ? a : (a / gcd(a, b)) * b;
+}
+
+/** How many decimals a fraction over `d` has, or nothing where it does not end. */
+function decimalPlaces(d: bigint): number | undefined {
+  let rest = d;
+  let twos = 0;
+  let fives = 0;
+  for (; rest % 2n === 0n; rest /= 2n) twos += 1;
+  for (; rest % 5n === 0n; rest /= 5n) fives += 1;
+  return rest === 1n ? Math.max(twos, fives) : undefined;
+}

@@ -1,0 +1,20 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+
+export default defineConfig({
+  resolve: {
+    alias: [
+      { find: /^steelyard\/foods$/, replacement: at("src/foods.ts") },
+      { find: /^steelyard$/, replacement: at("src/index.ts") },
+    ],
+  },
+  test: {
+    include: ["test/**/*.test.ts"],
+    benchmark: { include: ["test/benches/**/*.bench.ts"] },
+    reporters: ["default", at("test/reporter.ts")],
+    testTimeout: 60_000,
+    pool: "threads",
+  },
+});
