@@ -1,0 +1,220 @@
+import { fault, quote } from "../number/error.ts";
+
+/** The unit that figures of a component are written and shown in. */
+export type ComponentUnit = "kcal" | "g" | "mg" | "µg";
+
+export type ComponentGroup =
+  | "energy"
+  | "proximate"
+  | "carbohydrate"
+  | "fattyAcid"
+  | "mineral"
+  | "vitamin"
+  | "carotenoid"
+  | "aminoAcid"
+  | "other";
+
+/** One nutrient or constituent of food. */
+export interface Component {
+  readonly id: string;
+  /** Its identifier in exchanged food tables. */
+  readonly tagname: string;
+  /** Where the tagname comes from, if it is not on the INFOODS list. */
+  readonly tagList?: "SR28";
+  /** The unit that INFOODS gives the tagname by default, where it is not the component's `unit` here. */
+  readonly tagUnit?: "kJ" | "mg" | "µg";
+  readonly name: string;
+  readonly unit: ComponentUnit;
+  readonly group: ComponentGroup;
+}
+
+/**
+ * Every component that the library knows, by id.
+ *
+ * Tagnames: INFOODS Food Component Identifiers (Klensin, Feskanich, Lin, Truswell & Southgate 1989,
+ * with the FAO/INFOODS revisions to 2010), read in the published tagname files. `VITA_RAE` and
+ * `LUT+ZEA` are not on that list: they are the names used by the USDA National Nutrient Database for
+ * Standard Reference, Release 28 (2016). INFOODS `VITA` is retinol equivalents, not activity
+ * equivalents; `CHOAVLDF` is carbohydrate by difference less fibre; `F18D3CN3` and `CRYPXB` name the
+ * isomer where shorter tags leave it open.
+ */
+// biome-ignore format: one component a line
+export const components = {
+  energy: { id: "energy", tagname: "ENERC", name: "energy", unit: "kcal", group: "energy", tagUnit: "kJ" },
+
+  protein: { id: "protein", tagname: "PROCNT", name: "protein", unit: "g", group: "proximate" },
+  fat: { id: "fat", tagname: "FAT", name: "fat", unit: "g", group: "proximate" },
+  carbohydrateByDifference: { id: "carbohydrateByDifference", tagname: "CHOCDF", name: "carbohydrate by difference", unit: "g", group: "proximate" },
+  availableCarbohydrate: { id: "availableCarbohydrate", tagname: "CHOAVLDF", name: "available carbohydrate", unit: "g", group: "carbohydrate" },
+  fibre: { id: "fibre", tagname: "FIBTG", name: "fibre", unit: "g", group: "carbohydrate" },
+  sugars: { id: "sugars", tagname: "SUGAR", name: "sugars", unit: "g", group: "carbohydrate" },
+  addedSugars: { id: "addedSugars", tagname: "SUGAD", name: "added sugars", unit: "g", group: "carbohydrate" },
+  polyols: { id: "polyols", tagname: "POLYL", name: "polyols", unit: "g", group: "carbohydrate", tagUnit: "mg" },
+  organicAcids: { id: "organicAcids", tagname: "OA", name: "organic acids", unit: "g", group: "carbohydrate" },
+  starch: { id: "starch", tagname: "STARCH", name: "starch", unit: "g", group: "carbohydrate" },
+  water: { id: "water", tagname: "WATER", name: "water", unit: "g", group: "proximate" },
+  ash: { id: "ash", tagname: "ASH", name: "ash", unit: "g", group: "proximate" },
+  alcohol: { id: "alcohol", tagname: "ALC", name: "alcohol", unit: "g", group: "proximate" },
+  saturatedFat: { id: "saturatedFat", tagname: "FASAT", name: "saturated fat", unit: "g", group: "fattyAcid" },
+  monounsaturatedFat: { id: "monounsaturatedFat", tagname: "FAMS", name: "monounsaturated fat", unit: "g", group: "fattyAcid" },
+  polyunsaturatedFat: { id: "polyunsaturatedFat", tagname: "FAPU", name: "polyunsaturated fat", unit: "g", group: "fattyAcid" },
+  transFat: { id: "transFat", tagname: "FATRN", name: "trans fat", unit: "g", group: "fattyAcid" },
+  omega3: { id: "omega3", tagname: "FAPUN3", name: "omega-3 fatty acids", unit: "g", group: "fattyAcid" },
+  omega6: { id: "omega6", tagname: "FAPUN6", name: "omega-6 fatty acids", unit: "g", group: "fattyAcid" },
+  linoleicAcid: { id: "linoleicAcid", tagname: "F18D2CN6", name: "linoleic acid (18:2 n-6)", unit: "g", group: "fattyAcid" },
+  alphaLinolenicAcid: { id: "alphaLinolenicAcid", tagname: "F18D3CN3", name: "alpha-linolenic acid (18:3 n-3)", unit: "g", group: "fattyAcid" },
+  epa: { id: "epa", tagname: "F20D5N3", name: "EPA (20:5 n-3)", unit: "g", group: "fattyAcid" },
+  dpa: { id: "dpa", tagname: "F22D5N3", name: "DPA (22:5 n-3)", unit: "g", group: "fattyAcid" },
+  dha: { id: "dha", tagname: "F22D6N3", name: "DHA (22:6 n-3)", unit: "g", group: "fattyAcid" },
+  salt: { id: "salt", tagname: "NACL", name: "salt", unit: "g", group: "mineral", tagUnit: "mg" },
+
+  cholesterol: { id: "cholesterol", tagname: "CHOLE", name: "cholesterol", unit: "mg", group: "other" },
+  sodium: { id: "sodium", tagname: "NA", name: "sodium", unit: "mg", group: "mineral" },
+  potassium: { id: "potassium", tagname: "K", name: "potassium", unit: "mg", group: "mineral" },
+  calcium: { id: "calcium", tagname: "CA", name: "calcium", unit: "mg", group: "mineral" },
+  magnesium: { id: "magnesium", tagname: "MG", name: "magnesium", unit: "mg", group: "mineral" },
+  phosphorus: { id: "phosphorus", tagname: "P", name: "phosphorus", unit: "mg", group: "mineral" },
+  iron: { id: "iron", tagname: "FE", name: "iron", unit: "mg", group: "mineral" },
+  zinc: { id: "zinc", tagname: "ZN", name: "zinc", unit: "mg", group: "mineral" },
+  copper: { id: "copper", tagname: "CU", name: "copper", unit: "mg", group: "mineral" },
+  manganese: { id: "manganese", tagname: "MN", name: "manganese", unit: "mg", group: "mineral", tagUnit: "µg" },
+  chloride: { id: "chloride", tagname: "CLD", name: "chloride", unit: "mg", group: "mineral" },
+  fluoride: { id: "fluoride", tagname: "FD", name: "fluoride", unit: "mg", group: "mineral", tagUnit: "µg" },
+  vitaminC: { id: "vitaminC", tagname: "VITC", name: "vitamin C", unit: "mg", group: "vitamin" },
+  thiamin: { id: "thiamin", tagname: "THIA", name: "thiamin", unit: "mg", group: "vitamin" },
+  riboflavin: { id: "riboflavin", tagname: "RIBF", name: "riboflavin", unit: "mg", group: "vitamin" },
+  niacin: { id: "niacin", tagname: "NIA", name: "niacin, preformed", unit: "mg", group: "vitamin" },
+  niacinEquivalents: { id: "niacinEquivalents", tagname: "NIAEQ", name: "niacin equivalents", unit: "mg", group: "vitamin" },
+  pantothenicAcid: { id: "pantothenicAcid", tagname: "PANTAC", name: "pantothenic acid", unit: "mg", group: "vitamin" },
+  vitaminB6: { id: "vitaminB6", tagname: "VITB6A", name: "vitamin B6", unit: "mg", group: "vitamin" },
+  vitaminE: { id: "vitaminE", tagname: "TOCPHA", name: "vitamin E (alpha-tocopherol)", unit: "mg", group: "vitamin" },
+  choline: { id: "choline", tagname: "CHOLN", name: "choline", unit: "mg", group: "vitamin" },
+  betaine: { id: "betaine", tagname: "BETN", name: "betaine", unit: "mg", group: "other" },
+  caffeine: { id: "caffeine", tagname: "CAFFN", name: "caffeine", unit: "mg", group: "other" },
+  theobromine: { id: "theobromine", tagname: "THEBRN", name: "theobromine", unit: "mg", group: "other" },
+  phytate: { id: "phytate", tagname: "PHYTAC", name: "phytate", unit: "mg", group: "other" },
+  oxalate: { id: "oxalate", tagname: "OXALAC", name: "oxalate", unit: "mg", group: "other" },
+  phytosterols: { id: "phytosterols", tagname: "PHYSTR", name: "phytosterols", unit: "mg", group: "other" },
+
+  selenium: { id: "selenium", tagname: "SE", name: "selenium", unit: "µg", group: "mineral" },
+  iodine: { id: "iodine", tagname: "ID", name: "iodine", unit: "µg", group: "mineral" },
+  chromium: { id: "chromium", tagname: "CR", name: "chromium", unit: "µg", group: "mineral" },
+  molybdenum: { id: "molybdenum", tagname: "MO", name: "molybdenum", unit: "µg", group: "mineral" },
+  vitaminARae: { id: "vitaminARae", tagname: "VITA_RAE", name: "vitamin A, retinol activity equivalents", unit: "µg", group: "vitamin", tagList: "SR28" },
+  vitaminARe: { id: "vitaminARe", tagname: "VITA", name: "vitamin A, retinol equivalents", unit: "µg", group: "vitamin" },
+  retinol: { id: "retinol", tagname: "RETOL", name: "retinol", unit: "µg", group: "vitamin" },
+  betaCarotene: { id: "betaCarotene", tagname: "CARTB", name: "beta-carotene", unit: "µg", group: "carotenoid" },
+  alphaCarotene: { id: "alphaCarotene", tagname: "CARTA", name: "alpha-carotene", unit: "µg", group: "carotenoid" },
+  betaCryptoxanthin: { id: "betaCryptoxanthin", tagname: "CRYPXB", name: "beta-cryptoxanthin", unit: "µg", group: "carotenoid" },
+  lycopene: { id: "lycopene", tagname: "LYCPN", name: "lycopene", unit: "µg", group: "carotenoid" },
+  luteinZeaxanthin: { id: "luteinZeaxanthin", tagname: "LUT+ZEA", name: "lutein and zeaxanthin", unit: "µg", group: "carotenoid", tagList: "SR28" },
+  vitaminD: { id: "vitaminD", tagname: "VITD", name: "vitamin D (D2 and D3)", unit: "µg", group: "vitamin" },
+  vitaminK: { id: "vitaminK", tagname: "VITK1", name: "vitamin K (phylloquinone)", unit: "µg", group: "vitamin" },
+  biotin: { id: "biotin", tagname: "BIOT", name: "biotin", unit: "µg", group: "vitamin" },
+  folate: { id: "folate", tagname: "FOL", name: "folate, total", unit: "µg", group: "vitamin" },
+  folateDfe: { id: "folateDfe", tagname: "FOLDFE", name: "folate, dietary folate equivalents", unit: "µg", group: "vitamin" },
+  foodFolate: { id: "foodFolate", tagname: "FOLFD", name: "folate, naturally in food", unit: "µg", group: "vitamin" },
+  folicAcid: { id: "folicAcid", tagname: "FOLAC", name: "folic acid", unit: "µg", group: "vitamin" },
+  vitaminB12: { id: "vitaminB12", tagname: "VITB12", name: "vitamin B12", unit: "µg", group: "vitamin" },
+
+  tryptophan: { id: "tryptophan", tagname: "TRP", name: "tryptophan", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  threonine: { id: "threonine", tagname: "THR", name: "threonine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  isoleucine: { id: "isoleucine", tagname: "ILE", name: "isoleucine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  leucine: { id: "leucine", tagname: "LEU", name: "leucine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  lysine: { id: "lysine", tagname: "LYS", name: "lysine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  methionine: { id: "methionine", tagname: "MET", name: "methionine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  cystine: { id: "cystine", tagname: "CYS", name: "cystine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  phenylalanine: { id: "phenylalanine", tagname: "PHE", name: "phenylalanine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  tyrosine: { id: "tyrosine", tagname: "TYR", name: "tyrosine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  valine: { id: "valine", tagname: "VAL", name: "valine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  arginine: { id: "arginine", tagname: "ARG", name: "arginine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  histidine: { id: "histidine", tagname: "HIS", name: "histidine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  alanine: { id: "alanine", tagname: "ALA", name: "alanine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  asparticAcid: { id: "asparticAcid", tagname: "ASP", name: "aspartic acid", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  glutamicAcid: { id: "glutamicAcid", tagname: "GLU", name: "glutamic acid", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  glycine: { id: "glycine", tagname: "GLY", name: "glycine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  proline: { id: "proline", tagname: "PRO", name: "proline", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+  serine: { id: "serine", tagname: "SER", name: "serine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+} as const satisfies Record<string, Component>;
+
+export type ComponentId = keyof typeof components;
+
+/** All component ids, in the order of the registry. */
+export const componentIds: readonly ComponentId[] = /* @__PURE__ */ Object.keys(components) as ComponentId[];
+
+/** Whether a value from outside is the id of a component. */
+export function isComponentId(id: unknown): id is ComponentId {
+  return typeof id === "string" && Object.hasOwn(components, id);
+}
+
+/**
+ * The component with an id.
+ *
+ * Throws `component-unknown`, with the ids that come nearest.
+ *
+ * @example
+ * ```ts
+ * component("iron").unit; // "mg"
+ * ```
+ */
+export function component(id: string): Component {
+  if (isComponentId(id)) return components[id];
+  const near = nearComponents(id);
+  throw fault(
+    "component-unknown",
+    `${quote(id)} is not a component`,
+    near.length > 0 ? `did you mean ${near.join(" or ")}?` : "componentIds lists every component",
+  );
+}
+
+/** Everyday words that no id or tagname resembles. */
+const everydayWords: Readonly<Record<string, readonly ComponentId[]>> = {
+  calories: ["energy"],
+  kcal: ["energy"],
+  kj: ["energy"],
+  kilojoules: ["energy"],
+  carb: ["availableCarbohydrate", "carbohydrateByDifference"],
+  carbs: ["availableCarbohydrate", "carbohydrateByDifference"],
+  carbohydrates: ["availableCarbohydrate", "carbohydrateByDifference"],
+};
+
+/** The ids that a mistaken one comes nearest to, best first: by tagname, by a shared start, by spelling. */
+function nearComponents(text: unknown): ComponentId[] {
+  const wanted = letters(String(text).slice(0, 40));
+  if (wanted === "") return [];
+  const everyday = Object.hasOwn(everydayWords, wanted) ? everydayWords[wanted] : undefined;
+  if (everyday) return [...everyday];
+  return componentIds
+    .map((id) => ({ id, distance: distanceTo(components[id], wanted) }))
+    .filter(({ distance }) => distance <= 0.34)
+    .sort((a, b) => a.distance - b.distance)
+    .slice(0, 3)
+    .map(({ id }) => id);
+}
+
+/** How far a component's id, name or tagname lies from what was asked for: 0 for the same, 1 for nothing alike. */
+function distanceTo(it: Component, wanted: string): number {
+  const names = [it.id, it.name, it.tagname].map(letters);
+  if (names.includes(wanted)) return 0;
+  if (wanted.length >= 3 && names.some((name) => name.startsWith(wanted))) return 0.1;
+  if (wanted.length >= 3 && names.some((name) => name.includes(wanted))) return 0.2;
+  return Math.min(...names.map((name) => editDistance(name, wanted) / Math.max(name.length, wanted.length)));
+}
+
+function letters(text: string): string {
+  return text.toLowerCase().replace(/[^a-z0-9]/g, "");
+}
+
+/** Single-letter changes that turn one text into the other (Levenshtein 1966). */
+function editDistance(a: string, b: string): number {
+  let row = Array.from({ length: b.length + 1 }, (_, i) => i);
+  for (let i = 0; i < a.length; i += 1) {
+    const next = [i + 1];
+    for (let j = 0; j < b.length; j += 1) {
+      const swap = (row[j] ?? 0) + (a[i] === b[j] ? 0 : 1);
+      next.push(Math.min(swap, (row[j + 1] ?? 0) + 1, (next[j] ?? 0) + 1));
+    }
+    row = next;
+  }
+  return row[b.length] ?? 0;
+}
