@@ -1,4 +1,5 @@
 import { fault, quote } from "../number/error.ts";
+import { didYouMean } from "../number/near.ts";
 
 /** The unit that figures of a component are written and shown in. */
 export type ComponentUnit = "kcal" | "g" | "mg" | "µg";
@@ -159,62 +160,27 @@ export function isComponentId(id: unknown): id is ComponentId {
  */
 export function component(id: string): Component {
   if (isComponentId(id)) return components[id];
-  const near = nearComponents(id);
-  throw fault(
-    "component-unknown",
-    `${quote(id)} is not a component`,
-    near.length > 0 ? `did you mean ${near.join(" or ")}?` : "componentIds lists every component",
-  );
+  throw fault("component-unknown", `${quote(id)} is not a component`, hintFor(String(id)));
 }
 
-/** Everyday words that no id or tagname resembles. */
-const everydayWords: Readonly<Record<string, readonly ComponentId[]>> = {
-  calories: ["energy"],
-  kcal: ["energy"],
-  kj: ["energy"],
-  kilojoules: ["energy"],
-  carb: ["availableCarbohydrate", "carbohydrateByDifference"],
-  carbs: ["availableCarbohydrate", "carbohydrateByDifference"],
-  carbohydrates: ["availableCarbohydrate", "carbohydrateByDifference"],
+/** Everyday words that no id resembles. */
+const everydayWords: Readonly<Record<string, string>> = {
+  calories: "energy",
+  kcal: "energy",
+  kj: "energy",
+  kilojoules: "energy",
+  carb: "availableCarbohydrate or carbohydrateByDifference",
+  carbs: "availableCarbohydrate or carbohydrateByDifference",
+  carbohydrate: "availableCarbohydrate or carbohydrateByDifference",
+  carbohydrates: "availableCarbohydrate or carbohydrateByDifference",
+  fiber: "fibre",
+  lutein: "luteinZeaxanthin",
 };
 
-/** The ids that a mistaken one comes nearest to, best first: by tagname, by a shared start, by spelling. */
-function nearComponents(text: unknown): ComponentId[] {
-  const wanted = letters(String(text).slice(0, 40));
-  if (wanted === "") return [];
-  const everyday = Object.hasOwn(everydayWords, wanted) ? everydayWords[wanted] : undefined;
-  if (everyday) return [...everyday];
-  return componentIds
-    .map((id) => ({ id, distance: distanceTo(components[id], wanted) }))
-    .filter(({ distance }) => distance <= 0.34)
-    .sort((a, b) => a.distance - b.distance)
-    .slice(0, 3)
-    .map(({ id }) => id);
-}
-
-/** How far a component's id, name or tagname lies from what was asked for: 0 for the same, 1 for nothing alike. */
-function distanceTo(it: Component, wanted: string): number {
-  const names = [it.id, it.name, it.tagname].map(letters);
-  if (names.includes(wanted)) return 0;
-  if (wanted.length >= 3 && names.some((name) => name.startsWith(wanted))) return 0.1;
-  if (wanted.length >= 3 && names.some((name) => name.includes(wanted))) return 0.2;
-  return Math.min(...names.map((name) => editDistance(name, wanted) / Math.max(name.length, wanted.length)));
-}
-
-function letters(text: string): string {
-  return text.toLowerCase().replace(/[^a-z0-9]/g, "");
-}
-
-/** Single-letter changes that turn one text into the other (Levenshtein 1966). */
-function editDistance(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, i) => i);
-  for (let i = 0; i < a.length; i += 1) {
-    const next = [i + 1];
-    for (let j = 0; j < b.length; j += 1) {
-      const swap = (row[j] ?? 0) + (a[i] === b[j] ? 0 : 1);
-      next.push(Math.min(swap, (row[j + 1] ?? 0) + 1, (next[j] ?? 0) + 1));
-    }
-    row = next;
-  }
-  return row[b.length] ?? 0;
+function hintFor(id: string): string {
+  const wanted = id.toLowerCase().trim();
+  const word = Object.hasOwn(everydayWords, wanted) ? everydayWords[wanted] : undefined;
+  const meant = word ?? componentIds.find((each) => components[each].tagname.toLowerCase() === wanted);
+  if (meant) return `did you mean ${meant}?`;
+  return didYouMean(id.replace(/[\s-]/g, ""), componentIds, "componentIds lists every component");
 }
