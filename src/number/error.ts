@@ -77,22 +77,51 @@ export function collect<T>(faults: Fault[], path: Path, step: () => T): T | unde
     return within(path, step);
   } catch (error) {
     if (!(error instanceof SteelyardError)) throw error;
-    faults.push(...error.faults);
+    // One at a time: spread arguments overflow the stack at some 100,000 faults.
+    for (const each of error.faults) faults.push(each);
     return undefined;
   }
 }
 
-/** A path as a person reads it: `lines[2].amount`. */
+/**
+ * A path as a person reads it.
+ *
+ * @example
+ * ```ts
+ * showPath(["lines", 2, "amount"]); // "lines[2].amount"
+ * ```
+ */
 export function showPath(path: Path): string {
   return path
-    .map((step, i) => (typeof step === "number" ? `[${step}]` : i === 0 ? step : `.${step}`))
+    .map((step, i) => (typeof step === "number" ? `[${step}]` : `${i === 0 ? "" : "."}${plain(step, 60)}`))
     .join("");
 }
 
-/** Text from outside, cut short and without control or direction-changing characters, for a message. */
-export function quote(text: unknown, longest = 60): string {
-  const plain = String(text).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, "\uFFFD");
-  return `"${plain.length > longest ? `${plain.slice(0, longest)}…` : plain}"`;
+/**
+ * Anything from outside as text for a message, cut short and without control or
+ * direction-changing characters.
+ *
+ * @example
+ * ```ts
+ * quote("two\ncups"); // "\"two\uFFFDcups\""
+ * ```
+ */
+export function quote(value: unknown, longest = 60): string {
+  return `"${plain(asText(value), longest)}"`;
+}
+
+function plain(text: string, longest: number): string {
+  const shown = text.length > longest ? `${text.slice(0, longest)}…` : text;
+  return shown.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, "\uFFFD");
+}
+
+/** An object from outside may have no text of its own, or throw when asked for it. */
+function asText(value: unknown): string {
+  try {
+    return String(value);
+  } catch {
+    return typeof value;
+  }
 }
 
 function describe(faults: readonly Fault[]): string {

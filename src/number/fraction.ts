@@ -42,11 +42,12 @@ export function fraction(n: bigint, d: bigint = 1n): Fraction {
  */
 export function exact(value: Value | bigint): Fraction {
   if (typeof value === "bigint") return { n: value, d: 1n };
-  if (typeof value === "number" || Decimal.isDecimal(value)) {
-    if (!Number.isFinite(value) && !(Decimal.isDecimal(value) && value.isFinite())) {
-      throw fault("number-not-finite", `${String(value)} is not a finite number`, "give a finite number");
+  if (typeof value === "number" || isDecimal(value)) {
+    const text = String(value);
+    if (/NaN|Infinity/.test(text)) {
+      throw fault("number-not-finite", `${text} is not a finite number`, "give a finite number");
     }
-    return fromText(String(value));
+    return fromText(text);
   }
   if (typeof value !== "string") {
     throw fault(
@@ -58,7 +59,12 @@ export function exact(value: Value | bigint): Fraction {
   return fromText(value.trim());
 }
 
-const DECIMAL = /^([+-]?)(\d*)(?:\.(\d*))?(?:[eE]([+-]?\d{1,6}))?$/;
+/** Decimals of any copy of the package; not data that only carries its tag. */
+export function isDecimal(value: unknown): value is Decimal {
+  return Decimal.isDecimal(value) && !Object.hasOwn(value, "toStringTag");
+}
+
+const DECIMAL = /^([+-]?)(\d*)(?:\.(\d*))?(?:[eE]([+-]?\d+))?$/;
 const RATIO = /^([+-]?\d+)\s*\/\s*(\d+)$/;
 
 function fromText(text: string): Fraction {
@@ -171,7 +177,7 @@ export function toStep(a: Fraction, step: Fraction): Fraction {
   return times(fraction(nearest(over(a, step))), step);
 }
 
-/** Exact text: `3`, `0.25` or `1/3`; `exact(toText(a))` is `a`. */
+/** Exact text: `3`, `0.25` or `1/3`; `exact` reads it back as `a`, where it is no longer than `exact` reads. */
 export function toText(a: Fraction): string {
   return decimalText(a) ?? `${a.n}/${a.d}`;
 }
@@ -194,8 +200,8 @@ export function fixedText(a: Fraction, places: number): string {
 }
 
 /**
- * The face of a fraction: exact where it ends within {@link FACE_DIGITS} significant digits, else
- * the nearest decimal of that many.
+ * The face of a fraction: exact where it is whole or ends within {@link FACE_DIGITS} significant
+ * digits, else the nearest decimal of that many, a half going away from zero.
  */
 export function toDecimal(a: Fraction): Decimal {
   if (a.d === 1n) return new Decimal(a.n.toString());

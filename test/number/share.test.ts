@@ -1,0 +1,131 @@
+import * as fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { SteelyardError } from "../../src/number/error.ts";
+import {
+  ceiling,
+  type Fraction,
+  floor,
+  fraction,
+  isZero,
+  over,
+  sum,
+  times,
+  ZERO,
+} from "../../src/number/fraction.ts";
+import { apportion, split } from "../../src/number/share.ts";
+import { anyFraction, notNegative } from "./arbitraries.ts";
+
+const weights = fc
+  .array(notNegative, { minLength: 1, maxLength: 12 })
+  .filter((all) => all.some((w) => !isZero(w)));
+const units = fc.bigInt(0n, 10n ** 20n);
+const whole = (all: readonly (bigint | number)[]): Fraction[] => all.map((w) => fraction(BigInt(w)));
+const ascending = (all: readonly bigint[]): bigint[] => [...all].sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
+
+describe("apportion", () => {
+  it("adds up to what was shared out, and gives nothing for a weight of nothing", () => {
+    fc.assert(
+      fc.property(units, weights, (n, all) => {
+        const shares = apportion(n, all);
+        expect(shares.reduce((a, b) => a + b, 0n)).toBe(n);
+        all.forEach((w, i) => {
+          if (isZero(w)) expect(shares[i]).toBe(0n);
+        });
+      }),
+    );
+  });
+
+  it("keeps each share within one of its exact share (the quota rule)", () => {
+    fc.assert(
+      fc.property(units, weights, (n, all) => {
+        const shares = apportion(n, all);
+        const total = sum(all);
+        all.forEach((w, i) => {
+          const quota = over(times(fraction(n), w), total);
+          expect(shares[i] === floor(quota) || shares[i] === ceiling(quota)).toBe(true);
+        });
+      }),
+    );
+  });
+
+  it("leaves the rest with the largest remainders, earlier ones first among equals", () => {
+    fc.assert(
+      fc.property(units, weights, (n, all) => {
+        const shares = apportion(n, all);
+        const quotas = all.map((w) => over(times(fraction(n), w), sum(all)));
+        const remainder = (i: number): bigint => {
+          const q = quotas[i] ?? ZERO;
+          return ((q.n - floor(q) * q.d) * quotas.reduce((d, each) => d * each.d, 1n)) / q.d;
+        };
+        const up = (i: number): boolean => shares[i] !== floor(quotas[i] ?? ZERO);
+        for (let i = 0; i < all.length; i++) {
+          for (let j = 0; j < all.length; j++) {
+            if (!up(i) || up(j)) continue;
+            expect(remainder(i) > remainder(j) || (remainder(i) === remainder(j) && i < j)).toBe(true);
+          }
+        }
+      }),
+    );
+  });
+
+  it("gives the same shares for the same weights, whatever their order or common factor", () => {
+    fc.assert(
+      fc.property(
+        units,
+        weights,
+        notNegative.filter((f) => !isZero(f)),
+        (n, all, factor) => {
+          const shares = apportion(n, all);
+          expect(apportion(n, all)).toEqual(shares);
+          expect(
+            apportion(
+              n,
+              all.map((w) => times(w, factor)),
+            ),
+          ).toEqual(shares);
+          expect(ascending(apportion(n, [...all].reverse()))).toEqual(ascending(shares));
+        },
+      ),
+    );
+  });
+
+  it("reproduces the Alabama paradox", () => {
+    // Textbook illustration of the paradox (states of 6, 6 and 2; ten seats, then eleven), as in the
+    // encyclopaedia article "Apportionment paradox"; from memory.
+    expect(apportion(10n, whole([6, 6, 2]))).toEqual([4n, 4n, 2n]);
+    expect(apportion(11n, whole([6, 6, 2]))).toEqual([5n, 5n, 1n]);
+  });
+
+  it("is exact where a binary float is not", () => {
+    const n = 10n ** 17n + 1n;
+    expect(apportion(n, whole([1, 1, 1])).reduce((a, b) => a + b, 0n)).toBe(n);
+  });
+});
+
+describe("split", () => {
+  it("gives parts that add up to the whole, literally, each in proportion", () => {
+    fc.assert(
+      fc.property(anyFraction, weights, (total, all) => {
+        const parts = split(total, all);
+        expect(sum(parts)).toEqual(total);
+        expect(parts.map((part) => times(part, sum(all)))).toEqual(all.map((w) => times(total, w)));
+      }),
+    );
+  });
+});
+
+describe("impossible shares", () => {
+  const negative = fraction(-1n);
+  it.each<[string, () => unknown]>([
+    ["apportion without weights", () => apportion(3n, [])],
+    ["apportion with weights of nothing", () => apportion(3n, [ZERO, ZERO])],
+    ["apportion with a weight below nothing", () => apportion(3n, [fraction(2n), negative])],
+    ["apportion of less than nothing", () => apportion(-3n, whole([1]))],
+    ["split without weights", () => split(fraction(1n), [])],
+    ["split with weights of nothing", () => split(fraction(1n), [ZERO])],
+    ["split with a weight below nothing", () => split(fraction(1n), [fraction(2n), negative])],
+  ])("%s is refused", (_, attempt) => {
+    expect(attempt).toThrow(SteelyardError);
+    expect(attempt).toThrow(expect.objectContaining({ code: "shares-impossible" }));
+  });
+});
