@@ -1,0 +1,138 @@
+import type { Standing } from "./programme.ts";
+import type { WholeProgramme } from "./whole.ts";
+
+/**
+ * A basis of a whole-number programme and its inverse, fraction-free: `inverse / determinant` is
+ * the inverse of the basic columns, `inverse` is whole and `determinant` above 0. A pivot keeps
+ * both whole, since each division below comes out even (Edmonds 1967; Bareiss 1968, "Sylvester's
+ * identity and multistep integer-preserving Gaussian elimination"; both from memory).
+ */
+export interface WorkingBasis {
+  readonly whole: WholeProgramme;
+  /** Where each of the `n + m` variables stands. */
+  readonly standing: Standing[];
+  /** The variable that is basic at each of the `m` positions. */
+  readonly basic: number[];
+  /** Ends pinned on the way, over the programme's own. */
+  readonly lower: (bigint | undefined)[];
+  readonly upper: (bigint | undefined)[];
+  inverse: bigint[][];
+  determinant: bigint;
+  pivots: number;
+}
+
+/** The basis of row totals, every variable at the end nearer to zero. */
+export function startingBasis(whole: WholeProgramme): WorkingBasis {
+  const { n, m } = whole;
+  const standing: Standing[] = [];
+  for (let j = 0; j < n; j += 1) standing.push(restingPlace(whole.lower[j], whole.upper[j]));
+  for (let i = 0; i < m; i += 1) standing.push("basic");
+  const basic = Array.from({ length: m }, (_, i) => n + i);
+  const inverse = basic.map((_, i) => basic.map((_, k) => (k === i ? -1n : 0n)));
+  const [lower, upper] = [[...whole.lower], [...whole.upper]];
+  return { whole, standing, basic, lower, upper, inverse, determinant: 1n, pivots: 0 };
+}
+
+function restingPlace(lower: bigint | undefined, upper: bigint | undefined): Standing {
+  if (lower === undefined) return upper === undefined ? "free" : "upper";
+  if (upper === undefined) return "lower";
+  return (lower < 0n ? -lower : lower) <= (upper < 0n ? -upper : upper) ? "lower" : "upper";
+}
+
+/** The value of a variable off the basis. */
+export function restingValue(b: WorkingBasis, j: number): bigint {
+  const standing = b.standing[j];
+  return (standing === "lower" ? b.lower[j] : standing === "upper" ? b.upper[j] : 0n) ?? 0n;
+}
+
+/** `determinant × (basis inverse) × column j`, by position. */
+export function columnThroughBasis(b: WorkingBasis, j: number): bigint[] {
+  const { n, columns } = b.whole;
+  if (j >= n) return b.inverse.map((row) => -(row[j - n] as bigint));
+  const { rows, values } = columns[j] as WholeProgramme["columns"][number];
+  return b.inverse.map((row) => {
+    let total = 0n;
+    for (let k = 0; k < rows.length; k += 1) {
+      const entry = row[rows[k] as number] as bigint;
+      if (entry !== 0n) total += entry * (values[k] as bigint);
+    }
+    return total;
+  });
+}
+
+/** `determinant × value` of the basic variables, by position. */
+export function basicValues(b: WorkingBasis): bigint[] {
+  const { n, m, columns } = b.whole;
+  const moved = new Array<bigint>(m).fill(0n);
+  for (let j = 0; j < n; j += 1) {
+    if (b.standing[j] === "basic") continue;
+    const at = restingValue(b, j);
+    if (at === 0n) continue;
+    const { rows, values } = columns[j] as WholeProgramme["columns"][number];
+    for (let k = 0; k < rows.length; k += 1) {
+      const i = rows[k] as number;
+      moved[i] = (moved[i] as bigint) - (values[k] as bigint) * at;
+    }
+  }
+  for (let i = 0; i < m; i += 1) {
+    if (b.standing[n + i] !== "basic") moved[i] = (moved[i] as bigint) + restingValue(b, n + i);
+  }
+  return b.inverse.map((row) => {
+    let total = 0n;
+    for (let i = 0; i < m; i += 1) if (moved[i] !== 0n) total += (row[i] as bigint) * (moved[i] as bigint);
+    return total;
+  });
+}
+
+/** `determinant × (costs of the basic variables) × (basis inverse)`, by row: the rows' prices. */
+export function rowPrices(b: WorkingBasis, costs: readonly bigint[]): bigint[] {
+  const prices = new Array<bigint>(b.whole.m).fill(0n);
+  for (let p = 0; p < b.basic.length; p += 1) {
+    const cost = costs[b.basic[p] as number] as bigint;
+    if (cost === 0n) continue;
+    const row = b.inverse[p] as bigint[];
+    for (let i = 0; i < row.length; i += 1) prices[i] = (prices[i] as bigint) + cost * (row[i] as bigint);
+  }
+  return prices;
+}
+
+/** `determinant × reduced cost` of variable j. */
+export function reducedCost(
+  b: WorkingBasis,
+  prices: readonly bigint[],
+  costs: readonly bigint[],
+  j: number,
+): bigint {
+  const { n, columns } = b.whole;
+  let total = b.determinant * (costs[j] as bigint);
+  if (j >= n) return total + (prices[j - n] as bigint);
+  const { rows, values } = columns[j] as WholeProgramme["columns"][number];
+  for (let k = 0; k < rows.length; k += 1)
+    total -= (prices[rows[k] as number] as bigint) * (values[k] as bigint);
+  return total;
+}
+
+/** Puts variable `entering` in at a position; what stood there rests at `leavingTo`. */
+export function pivot(
+  b: WorkingBasis,
+  position: number,
+  entering: number,
+  through: readonly bigint[],
+  leavingTo: Standing,
+): void {
+  const at = through[position] as bigint;
+  const size = at < 0n ? -at : at;
+  const row = b.inverse[position] as bigint[];
+  const old = b.determinant;
+  b.inverse = b.inverse.map((other, p) => {
+    if (p === position) return at < 0n ? other.map((v) => -v) : other;
+    const factor = at < 0n ? -(through[p] as bigint) : (through[p] as bigint);
+    if (factor === 0n) return size === old ? other : other.map((v) => (v === 0n ? v : (size * v) / old));
+    return other.map((v, i) => (size * v - factor * (row[i] as bigint)) / old);
+  });
+  b.determinant = size;
+  b.standing[b.basic[position] as number] = leavingTo;
+  b.standing[entering] = "basic";
+  b.basic[position] = entering;
+  b.pivots += 1;
+}

@@ -1,0 +1,78 @@
+import { crossed, infeasible, optimal, pricesAt, unbounded } from "./answer.ts";
+import { reducedCost, restingValue, rowPrices, startingBasis, type WorkingBasis } from "./basis.ts";
+import {
+  DEFAULT_PIVOTS,
+  type Effort,
+  type Infeasible,
+  type Objective,
+  type Prices,
+  type Programme,
+  type Solution,
+} from "./programme.ts";
+import { isPinned, lessen, reach } from "./simplex.ts";
+import { crosses, inWholes, objectiveInWholes } from "./whole.ts";
+
+/**
+ * Makes a linear objective least over a programme, exactly.
+ *
+ * @example
+ * ```ts
+ * const two = { n: 2n, d: 1n };
+ * minimise({ variables: [{ upper: two }], rows: [] }, [{ variable: 0, coefficient: { n: -1n, d: 3n } }]);
+ * // x is [2], the objective -2/3, the price of the bound -1/3
+ * ```
+ */
+export function minimise(programme: Programme, objective: Objective, effort: Effort = {}): Solution {
+  return minimiseInTurn(programme, [objective], effort);
+}
+
+/**
+ * Makes the first objective least, then the second among all answers that are best by the first,
+ * and so on. Prices are those of the first objective.
+ *
+ * Method: a variable off the basis whose reduced cost is not zero keeps its value in every best
+ * answer, and any answer in which all of those keep theirs is best; so they are pinned and the
+ * next objective goes on from the basis at hand, with no row added.
+ */
+export function minimiseInTurn(
+  programme: Programme,
+  objectives: readonly Objective[],
+  effort: Effort = {},
+): Solution {
+  const impossible = crossedSpan(programme);
+  if (impossible) return impossible;
+  const limit = effort.pivots ?? DEFAULT_PIVOTS;
+  const b = startingBasis(inWholes(programme));
+  const reached = reach(b, limit);
+  if (reached === "stopped") return { status: "stopped", pivots: b.pivots };
+  if (reached === "short") return infeasible(programme, b);
+  let prices: Prices = { rows: [], variables: [] };
+  for (const [turn, objective] of objectives.entries()) {
+    if (turn > 0 && b.standing.every((s, j) => s === "basic" || isPinned(b, j))) break;
+    const { costs, scale } = objectiveInWholes(objective, b.whole);
+    const walk = lessen(b, costs, limit);
+    if (walk.end === "stopped") return { status: "stopped", pivots: b.pivots };
+    if (walk.end === "unbounded") return unbounded(b, walk.entering, walk.through, turn);
+    if (turn === 0) prices = pricesAt(b, costs, scale);
+    if (turn < objectives.length - 1) holdLeast(b, costs);
+  }
+  return optimal(programme, objectives, b, prices);
+}
+
+/** Pins what must keep its value for the objective to stay least. */
+function holdLeast(b: WorkingBasis, costs: readonly bigint[]): void {
+  const prices = rowPrices(b, costs);
+  for (let j = 0; j < b.standing.length; j += 1) {
+    if (b.standing[j] === "basic" || isPinned(b, j) || reducedCost(b, prices, costs, j) === 0n) continue;
+    const value = restingValue(b, j);
+    b.lower[j] = value;
+    b.upper[j] = value;
+  }
+}
+
+function crossedSpan(programme: Programme): Infeasible | undefined {
+  const variable = programme.variables.findIndex(crosses);
+  if (variable >= 0) return crossed(programme, "variable", variable);
+  const row = programme.rows.findIndex(crosses);
+  return row >= 0 ? crossed(programme, "row", row) : undefined;
+}
