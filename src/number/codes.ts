@@ -65,5 +65,6 @@ export type ErrorCode =
   | "plan-needs-answer"
   // table
   | "table-malformed"
+  | "figure-malformed"
   // interchange
   | "import-malformed";

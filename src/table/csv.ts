@@ -1,0 +1,64 @@
+import { clean } from "./clean.ts";
+import { plainNumber } from "./records.ts";
+import type { Cell, Row, Table } from "./table.ts";
+import { headingOf, type Showable, tablesOf } from "./tabular.ts";
+
+export interface CsvHow {
+  /**
+   * `shown` (unless told): every cell as the other renderers show it. `plain`: each figure as a bare
+   * decimal of up to 15 significant digits, an unknown as an empty field.
+   */
+  readonly figures?: "shown" | "plain";
+  /** Column headings with units (unless told), or the columns' keys. */
+  readonly header?: "heading" | "key";
+  /** Whether the notes follow the rows, after an empty line. */
+  readonly notes?: boolean;
+}
+
+/**
+ * Tables as comma-separated values: RFC 4180, lines ended by CR LF. One table gives one file of
+ * equally long records; several are set under each other, an empty line between.
+ *
+ * A text that a spreadsheet program would run as a formula is made inert by an apostrophe before it:
+ * one that begins with `=`, `+`, `-` or `@`, in any of their width and height variants, after spaces
+ * or quotation marks if any, at the start of the field, of a line inside it, or after a semicolon
+ * (which a program of another locale takes for the separator). To undo it, take one apostrophe away
+ * from each such place. Figures whose shown text is a number are left alone, so that -3 stays one.
+ *
+ * Throws `table-malformed`.
+ */
+export function toCsv(x: Showable, how: CsvHow = {}): string {
+  return tablesOf(x)
+    .map((t) => tableCsv(t, how))
+    .join("\r\n");
+}
+
+function tableCsv(t: Table, how: CsvHow): string {
+  const header = t.columns.map((c) => inert(how.header === "key" ? c.key : headingOf(c)));
+  const lines = [header, ...t.rows.map((row) => fields(row, t.columns.length, how))];
+  if (how.notes === true && t.notes.length > 0) lines.push([""], ...t.notes.map((note) => [inert(note)]));
+  return lines.map((line) => `${line.map(quoted).join(",")}\r\n`).join("");
+}
+
+function fields(row: Row, columns: number, how: CsvHow): string[] {
+  if (row.kind === "group") return [inert(row.heading), ...Array<string>(columns - 1).fill("")];
+  return row.cells.map((cell) => field(cell, how));
+}
+
+const NUMBER = /^-?\d[\d.,\u00A0\u202F ]*$/;
+
+function field(cell: Cell, how: CsvHow): string {
+  if (typeof cell === "string") return inert(cell);
+  if (how.figures === "plain") return cell.value === null ? "" : plainNumber(cell.value);
+  return cell.value !== null && NUMBER.test(cell.text) ? cell.text : inert(cell.text);
+}
+
+const FORMULA = /(^|[;\n])(?=[\s"']*[=＝﹦⁼₌+＋﹢⁺₊\-－﹣−⁻₋@＠﹫])/g;
+
+function inert(text: string): string {
+  return clean(text).replace(FORMULA, "$1'");
+}
+
+function quoted(text: string): string {
+  return /[",\r\n;]|^\s|\s$/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}

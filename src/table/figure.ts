@@ -1,0 +1,164 @@
+import { fault } from "../number/error.ts";
+import { exact, type Fraction, fixedText, fraction, magnitude, times, toText } from "../number/fraction.ts";
+import { britishEnglish, type Language, say } from "./language.ts";
+import type { Cell, Figure, Table, Tone } from "./table.ts";
+
+export interface FigureHow {
+  /** Significant digits, 1 to 34; 3 unless told. Whole units are never rounded away: 1234 stays 1234. */
+  readonly significant?: number;
+  /** Decimal places, 0 to 34, instead of significant digits. */
+  readonly places?: number;
+  /** Whether zeros that only pad the decimals stay; they go unless told. */
+  readonly zeros?: "trim" | "keep";
+  /** Whether thousands are set apart; not unless told, since `1,000` reads as one in half the world. */
+  readonly grouped?: boolean;
+  /** Written after the figure, in the reader's language. */
+  readonly unit?: string;
+  /** British English unless told. */
+  readonly language?: Language;
+}
+
+const LEAST_POWER = -9;
+const GREATEST_POWER = 15;
+
+/**
+ * A figure as a person reads it: 3 significant digits but whole units in full, rounded exactly, a
+ * half away from zero. Something is never shown as nothing: what would round to 0 is shown as under
+ * the limit of rounding. Plain digits from a thousand-millionth to 10^15, powers of ten outside.
+ *
+ * Throws `figure-malformed` for `significant` or `places` out of range.
+ *
+ * @example
+ * ```ts
+ * showFigure(exact("1234.5")); // "1235"
+ * showFigure(exact("1/3"), { unit: "g" }); // "0.333 g"
+ * showFigure(exact("0.2"), { places: 0 }); // "under 0.5"
+ * ```
+ */
+export function showFigure(f: Fraction, how: FigureHow = {}): string {
+  const language = how.language ?? britishEnglish;
+  const unit = how.unit === undefined ? "" : ` ${say(language, how.unit)}`;
+  const places = inRange("places", how.places, 0);
+  if (places !== undefined && f.n !== 0n && isNothing(fixedText(f, places))) {
+    const limit = localDigits(fixedText(fraction(5n, 10n ** BigInt(places + 1)), places + 1), how);
+    const phrase = f.n > 0n ? "under {figure}" : "over {figure}";
+    return say(language, phrase, { figure: `${f.n > 0n ? "" : "-"}${limit}${unit}` });
+  }
+  return `${places === undefined ? significantText(f, how) : localDigits(fixedText(f, places), how)}${unit}`;
+}
+
+/**
+ * A share as a per cent, to whole per cents unless told: 1/4 is `25%`. Whole per cents need not
+ * add up to 100; where they must, apportion them first.
+ *
+ * Throws `figure-malformed`.
+ */
+export function showPercent(share: Fraction, how: Omit<FigureHow, "unit"> = {}): string {
+  const precise = how.significant === undefined && how.places === undefined ? { ...how, places: 0 } : how;
+  const figure = showFigure(times(share, { n: 100n, d: 1n }), precise);
+  return say(how.language ?? britishEnglish, "{figure}%", { figure });
+}
+
+/**
+ * A figure for a table's cell: its text, with bound and mark as its tone asks, and its exact value.
+ * `null` is unknown, and looks it.
+ *
+ * Throws `figure-malformed`.
+ *
+ * @example
+ * ```ts
+ * figure(exact("4.1"), { tone: "at-least", unit: "mg" }); // text "at least 4.1 mg", value "4.1"
+ * figure(null); // text "?", value null
+ * ```
+ */
+export function figure(
+  value: Fraction | null,
+  how: FigureHow & { readonly tone?: Exclude<Tone, "unknown"> } = {},
+): Figure {
+  const language = how.language ?? britishEnglish;
+  if (value === null) return { text: say(language, "?"), value, tone: "unknown" };
+  const tone = how.tone ?? "known";
+  const plain = showFigure(value, how);
+  return { text: say(language, toned(value, tone), { figure: plain }), value: toText(value), tone };
+}
+
+const PATTERNS: { readonly [T in Exclude<Tone, "unknown">]: string } = {
+  known: "{figure}",
+  derived: "{figure} d",
+  presumed: "{figure} p",
+  borrowed: "{figure} b",
+  trace: "{figure} t",
+  "at-least": "at least {figure}",
+  "at-most": "at most {figure}",
+};
+
+function toned(value: Fraction, tone: Exclude<Tone, "unknown">): string {
+  return tone === "trace" && value.n === 0n ? "trace" : PATTERNS[tone];
+}
+
+const MEANINGS: readonly (readonly [Tone, string])[] = [
+  ["derived", "d: worked out from other figures"],
+  ["presumed", "p: presumed, not measured"],
+  ["borrowed", "b: borrowed from a like food"],
+  ["trace", "t: trace amounts not counted"],
+  ["unknown", "?: not known"],
+];
+
+/** What the marks in a table mean, one note for each that it uses. */
+export function legend(
+  rows: Table["rows"] | readonly (readonly Cell[])[],
+  language: Language = britishEnglish,
+): string[] {
+  const used = new Set<Tone>();
+  for (const row of rows) {
+    const cells = "kind" in row ? (row.kind === "group" ? [] : row.cells) : row;
+    for (const cell of cells)
+      if (typeof cell !== "string" && cell.text !== say(language, "trace")) used.add(cell.tone);
+  }
+  return MEANINGS.filter(([tone]) => used.has(tone)).map(([, note]) => say(language, note));
+}
+
+function significantText(f: Fraction, how: FigureHow): string {
+  const digits = inRange("significant", how.significant, 1) ?? 3;
+  const power = magnitude(f);
+  if (f.n !== 0n && (power < LEAST_POWER || power >= GREATEST_POWER)) {
+    const shift = fraction(10n ** BigInt(Math.abs(power)));
+    const text = rounded(power > 0 ? fraction(f.n, f.d * shift.n) : times(f, shift), digits);
+    return /^-?10/.test(text)
+      ? `${text.startsWith("-") ? "-1" : "1"} × 10^${power + 1}`
+      : `${localDigits(text, how)} × 10^${power}`;
+  }
+  return localDigits(rounded(f, digits), how);
+}
+
+function rounded(f: Fraction, digits: number): string {
+  if (f.n === 0n) return "0";
+  const text = fixedText(f, Math.max(0, digits - 1 - magnitude(f)));
+  // 9.996 rounds up into another digit before the point, and so needs one fewer after it.
+  const carried = magnitude(exact(text)) - magnitude(f);
+  return carried === 0 ? text : fixedText(f, Math.max(0, digits - 1 - magnitude(f) - carried));
+}
+
+function localDigits(text: string, how: FigureHow): string {
+  const language = how.language ?? britishEnglish;
+  const [whole = "", part = ""] = text.split(".");
+  const decimals = how.zeros === "keep" ? part : part.replace(/0+$/, "");
+  const grouped = how.grouped === true ? whole.replace(/\B(?=(?:\d{3})+$)/g, language.group) : whole;
+  return decimals === "" ? grouped : `${grouped}${language.decimal}${decimals}`;
+}
+
+function isNothing(text: string): boolean {
+  return /^-?[0.]+$/.test(text);
+}
+
+function inRange(name: string, value: number | undefined, least: number): number | undefined {
+  if (value !== undefined && !(Number.isInteger(value) && value >= least && value <= 34)) {
+    throw fault(
+      "figure-malformed",
+      `${name} of ${String(value)}`,
+      `give a whole number from ${least} to 34`,
+      [name],
+    );
+  }
+  return value;
+}

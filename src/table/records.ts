@@ -1,0 +1,70 @@
+import { FACE_DIGITS, type Fraction, fixedText, fraction, magnitude } from "../number/fraction.ts";
+import type { Cell, Table } from "./table.ts";
+import { longTablesOf, type Showable } from "./tabular.ts";
+
+export interface RecordsHow {
+  /** `number` (unless told): the nearest double, for plots. `exact`: text that loses nothing. */
+  readonly figures?: "number" | "exact";
+}
+
+/** One row of data: words as they are, figures as numbers or exact text, unknowns as null. */
+export type DataRecord = { readonly [key: string]: string | number | null };
+
+/**
+ * Tidy rows for a data frame or a plotting library: one plain object for each body row, by column
+ * keys. Totals and subtotals are left out, for the reader will sum again; the heading of a group is
+ * given as `group`. Words are as they were put in, uncleaned: escape them for where they go.
+ *
+ * A figure too large or small for a double stays exact text. Throws `table-malformed`.
+ *
+ * @example
+ * ```ts
+ * toRecords(t); // [{ line: "Oats", grams: 40 }]
+ * ```
+ */
+export function toRecords(x: Showable, how: RecordsHow = {}): DataRecord[] {
+  return longTablesOf(x).flatMap((t) => tableRecords(t, how.figures ?? "number"));
+}
+
+function tableRecords(t: Table, figures: "number" | "exact"): DataRecord[] {
+  const records: DataRecord[] = [];
+  const grouped = t.rows.some((row) => row.kind === "group") && !t.columns.some((c) => c.key === "group");
+  let group: string | null = null;
+  for (const row of t.rows) {
+    if (row.kind === "group") group = row.heading;
+    if (row.kind !== "body") continue;
+    const own = t.columns.map((c, i) => [c.key, datum(row.cells[i] ?? null, figures)] as const);
+    records.push(Object.fromEntries(grouped ? [["group", group], ...own] : own));
+  }
+  return records;
+}
+
+function datum(cell: Cell | null, figures: "number" | "exact"): string | number | null {
+  if (cell === null || typeof cell === "string") return cell;
+  return cell.value === null || figures === "exact" ? cell.value : numberOr(cell.value);
+}
+
+function numberOr(value: string): number | string {
+  const number = Number(value.includes("/") ? decimal(value, FACE_DIGITS) : value);
+  return Number.isFinite(number) && (number !== 0 || /^-?[0.]+$/.test(value)) ? number : value;
+}
+
+/** Exact text as a bare decimal, to 15 significant digits where it is longer. */
+export function plainNumber(value: string): string {
+  return decimal(value, 15);
+}
+
+function decimal(value: string, digits: number): string {
+  const f = parsed(value);
+  const places = digits - 1 - magnitude(f);
+  const text = fixedText(f, places);
+  return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
+}
+
+/** The value of a checked figure; `exact` has a shorter limit than a figure may need. */
+function parsed(value: string): Fraction {
+  const [n = "0", d] = value.split("/");
+  if (d !== undefined) return fraction(BigInt(n), BigInt(d));
+  const [whole = "0", part = ""] = n.split(".");
+  return fraction(BigInt(whole + part), 10n ** BigInt(part.length));
+}

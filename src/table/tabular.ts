@@ -1,0 +1,59 @@
+import { collect, type Fault, throwIfAny } from "../number/error.ts";
+import { type Column, checkTable, type Row, type Table } from "./table.ts";
+
+/** Anything that can say how it looks: the one method that every renderer asks for. */
+export interface Tabular {
+  /** The tables that show it to a person, in reading order. */
+  toTables(): readonly Table[];
+  /** The same as long tidy rows, one figure each, where the shown tables are not tidy; read by `toRecords`. */
+  toLong?(): readonly Table[];
+}
+
+/** What the renderers take. */
+export type Showable = Tabular | Table | readonly Table[];
+
+/** The tables of anything that can be shown, checked. Throws `table-malformed`. */
+export function tablesOf(x: Showable): readonly Table[] {
+  if (isTabular(x)) return checked(x.toTables());
+  if (isTables(x)) return checked(x);
+  checkTable(x);
+  return [x];
+}
+
+/** As {@link tablesOf}, the long form where there is one. Throws `table-malformed`. */
+export function longTablesOf(x: Showable): readonly Table[] {
+  return isTabular(x) && x.toLong !== undefined ? checked(x.toLong()) : tablesOf(x);
+}
+
+/** A column's heading with its unit: `Energy (kcal)`. */
+export function headingOf(column: Column): string {
+  return column.unit === undefined ? column.heading : `${column.heading} (${column.unit})`;
+}
+
+/** The first rows of a table; a note says how many more there are. */
+export function firstRows(t: Table, most: number): Table {
+  const more = t.rows.length - most;
+  if (!(more > 0)) return t;
+  return { ...t, rows: t.rows.slice(0, most), notes: [`and ${more} more rows`, ...t.notes] };
+}
+
+/** A row's cells as shown, blanks beside a group's heading. */
+export function shownCells(row: Row, columns: number): readonly string[] {
+  if (row.kind === "group") return [row.heading, ...Array<string>(columns - 1).fill("")];
+  return row.cells.map((cell) => (typeof cell === "string" ? cell : cell.text));
+}
+
+function checked(tables: readonly Table[]): readonly Table[] {
+  const faults: Fault[] = [];
+  for (const [i, t] of tables.entries()) collect(faults, [i], () => checkTable(t));
+  throwIfAny(faults);
+  return tables;
+}
+
+function isTabular(x: Showable): x is Tabular {
+  return typeof x === "object" && x !== null && "toTables" in x && typeof x.toTables === "function";
+}
+
+function isTables(x: Showable): x is readonly Table[] {
+  return Array.isArray(x);
+}
