@@ -112,14 +112,14 @@ describe("collect", () => {
     const faults: Fault[] = [];
     expect(() =>
       collect(faults, [], () => {
-        throw new TypeError("not ours");
+        throw new RangeError("not ours");
       }),
-    ).toThrow(TypeError);
+    ).toThrow("not ours");
     expect(faults).toEqual([]);
   });
 
   it("holds more faults than a call has room for arguments", () => {
-    const many = Array.from({ length: 300_000 }, (_, i) => aFault(i));
+    const many = Array.from({ length: 700_000 }, (_, i) => aFault(i));
     const faults: Fault[] = [];
     collect(faults, ["deep"], () => throwIfAny(many));
     expect(faults).toHaveLength(many.length);

@@ -157,7 +157,7 @@ describe("time is bounded", () => {
   const quickly = (step: () => unknown): void => {
     const start = performance.now();
     step();
-    expect(performance.now() - start).toBeLessThan(1000);
+    expect(performance.now() - start).toBeLessThan(10_000); // a busy machine is slow; what grows with the square takes hours
   };
 
   it("for the longest text refused and the longest read", () => {
