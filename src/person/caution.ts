@@ -1,0 +1,149 @@
+import type { Check } from "./check.ts";
+
+/** Something to heed, who says so, and where that was checked. Wording is ours. */
+export interface Caution {
+  readonly code: CautionCode;
+  readonly text: string;
+  /** The body that issued the advice, and where. */
+  readonly source: string;
+  readonly check: Check;
+}
+
+export type CautionCode =
+  | "outside-population"
+  | "unusual-activity"
+  | "energy-below-800"
+  | "energy-below-resting"
+  | "fast-loss"
+  | "protein-low"
+  | "protein-high"
+  | "protein-share"
+  | "under-18"
+  | "over-65"
+  | "pregnant"
+  | "breastfeeding"
+  | "underweight"
+  | "underweight-unknown"
+  | "kidney-disease"
+  | "insulin"
+  | "warfarin"
+  | "thyroid-disease"
+  | "eating-disorder-history"
+  | "supervised";
+
+/** Said once with every result about a person. */
+export const practitionerNote: string =
+  "These are calculations from published tables, not advice: a licensed practitioner decides what a person should eat.";
+
+type Advice = Omit<Caution, "code">;
+
+const nice: string = "NICE (England), CG189 Obesity, recommendations 1.7 (since replaced by NG246)";
+const niceCheck: Check = { at: "issuer", read: "https://www.ncbi.nlm.nih.gov/books/NBK311324/" };
+
+/** Cautions by code. One list, since their wording is ours; each names the body it rests on. */
+export const cautionTexts: { readonly [Code in Exclude<CautionCode, "supervised">]: Advice } = {
+  "outside-population": {
+    text: "This person's age lies outside that of the people the equation was made from.",
+    source: "the paper named as the equation's source",
+    check: "memory",
+  },
+  "unusual-activity": {
+    text: "A physical activity level outside 1.40 to 2.40 is rarely kept up for long, and the estimate is less sure there.",
+    source: "FAO/WHO/UNU 2004, Human energy requirements, table 5.3",
+    check: "memory",
+  },
+  "energy-below-800": {
+    text: "800 kcal a day or less is a very-low-energy diet: only for a clinical need, nutritionally complete, for at most 12 weeks, with continuing clinical support.",
+    source: nice,
+    check: niceCheck,
+  },
+  "energy-below-resting": {
+    text: "This is less energy than the body is reckoned to use at complete rest.",
+    source: "FAO/WHO/UNU 2004, Human energy requirements, definition of basal metabolism",
+    check: "memory",
+  },
+  "fast-loss": {
+    text: "More than 1 kg a week is faster than weight-loss programmes are advised to aim for (0.5 to 1 kg at most).",
+    source: "NICE (England), advice on weight-loss programmes",
+    check: { at: "copy", read: "https://debategraph.org/article.aspx?nid=369926" },
+  },
+  "protein-low": {
+    text: "Less than 0.83 g of protein per kg of body mass a day, the reference intake for adults.",
+    source: "EFSA 2012, Dietary Reference Values for protein, EFSA Journal 10(2):2557",
+    check: { at: "issuer", read: "https://www.efsa.europa.eu/en/press/news/120209" },
+  },
+  "protein-high": {
+    text: "More than 2.0 g of protein per kg of body mass a day: above the range given for people in training (1.4 to 2.0), and above twice the reference intake.",
+    source:
+      "International Society of Sports Nutrition 2017, J Int Soc Sports Nutr 14:20; EFSA Journal 2012 10(2):2557",
+    check: { at: "issuer", read: "https://scigraph.springernature.com/pub.10.1186/s12970-017-0177-8" },
+  },
+  "protein-share": {
+    text: "Protein brings less than 10 % or more than 35 % of energy, outside the range set for adults.",
+    source: "Institute of Medicine (US) 2002/2005, acceptable macronutrient distribution ranges",
+    check: { at: "issuer", read: "https://www.ncbi.nlm.nih.gov/books/NBK56068/table/summarytables.t5/" },
+  },
+  "under-18": {
+    text: "Under 18: growth needs energy and protein of its own, and adult equations and targets do not fit.",
+    source: "FAO/WHO/UNU 2004, Human energy requirements, chapter on children and adolescents",
+    check: "memory",
+  },
+  "over-65": {
+    text: "Over 65: losing weight can cost muscle and bone; older people may need more protein than the adult reference.",
+    source: "ESPEN guideline on clinical nutrition and hydration in geriatrics, 2019",
+    check: "memory",
+  },
+  pregnant: {
+    text: "Pregnant: these equations leave out what pregnancy adds (EFSA: 70, 260 and 500 kcal a day by trimester). Weight-loss diets are not advised; a midwife or dietitian sets the target.",
+    source: "EFSA 2013, Dietary Reference Values for energy, EFSA Journal 11(1):3005",
+    check: "memory",
+  },
+  breastfeeding: {
+    text: "Breastfeeding: these equations leave out what milk costs (EFSA: about 500 kcal a day in the first six months).",
+    source: "EFSA 2013, Dietary Reference Values for energy, EFSA Journal 11(1):3005",
+    check: "memory",
+  },
+  underweight: {
+    text: "A body mass index below 18.5 counts as underweight in adults.",
+    source: "World Health Organization, body mass index classes, TRS 894 (2000)",
+    check: "memory",
+  },
+  "underweight-unknown": {
+    text: "Without a height nothing can be said about underweight.",
+    source: "World Health Organization, body mass index classes, TRS 894 (2000)",
+    check: "memory",
+  },
+  "kidney-disease": {
+    text: "Kidney disease: protein, potassium, phosphorus and sodium are set by the kidney team, often below the amounts used here.",
+    source: "KDOQI and Academy of Nutrition and Dietetics, guideline on nutrition in CKD, 2020",
+    check: { at: "copy", read: "https://www.andeal.org/topic.cfm?menu=5861&cat=5973" },
+  },
+  insulin: {
+    text: "Insulin: a change in carbohydrate or in meal sizes changes the dose needed; agree it with the diabetes team first.",
+    source: "NICE (England), NG17 Type 1 diabetes in adults, dietary management",
+    check: "memory",
+  },
+  warfarin: {
+    text: "Warfarin: keep vitamin K steady from week to week, and tell the clinic before changing how much leafy green food is eaten.",
+    source: "Cambridge University Hospitals NHS, dietary advice for patients taking warfarin",
+    check: {
+      at: "issuer",
+      read: "https://www.cuh.nhs.uk/patient-information/dietary-advice-for-patients-taking-warfarin",
+    },
+  },
+  "thyroid-disease": {
+    text: "Thyroid disease: one serving of seaweed can bring several days' worth of iodine; leave seaweed out unless a doctor says otherwise.",
+    source: "ANSES (France), opinion of 2018 on seaweed and iodine",
+    check: { at: "copy", read: "a news report of the opinion" },
+  },
+  "eating-disorder-history": {
+    text: "A history of an eating disorder: counting energy and losing weight can bring it back; involve the treating team.",
+    source: "NICE (England), NG69 Eating disorders: recognition and treatment",
+    check: "memory",
+  },
+};
+
+/** The caution of a code. */
+export function caution(code: Exclude<CautionCode, "supervised">): Caution {
+  return { code, ...cautionTexts[code] };
+}

@@ -1,0 +1,149 @@
+import type Decimal from "decimal.js";
+import { fault, throwIfAny } from "../number/error.ts";
+import {
+  exact,
+  type Fraction,
+  fraction,
+  minus,
+  over,
+  plus,
+  times,
+  toDecimal,
+  toText,
+  ZERO,
+} from "../number/fraction.ts";
+import type { Demand } from "../scale/demand.ts";
+import { type Aim, type AimFacts, type Band, type MacroName, readAim } from "./aim.ts";
+import { type Caution, practitionerNote } from "./caution.ts";
+import { targetCautions } from "./dayCautions.ts";
+import type { EquationId } from "./equations/equation.ts";
+import { needCautions, needOf } from "./need.ts";
+import type { Facts, Person } from "./person.ts";
+import { readPerson } from "./readPerson.ts";
+import { refusals, supervision } from "./refusals.ts";
+import { weightRule } from "./weightRule.ts";
+
+/** A day's demands, as `fit` takes them, and how they came about. Energy in kcal. */
+export interface DayTarget {
+  readonly demands: readonly Demand[];
+  readonly cautions: readonly Caution[];
+  readonly energy: {
+    readonly resting: Decimal;
+    /** Need without the aim. */
+    readonly need: Decimal;
+    /** What the aim adds; below zero for a loss. */
+    readonly change: Decimal;
+    readonly target: Decimal;
+    readonly equation: EquationId;
+    readonly source: string;
+    /** Body mass change per week that the rule reckons with, in kg; below zero for a loss. */
+    readonly kgPerWeek: Decimal;
+    readonly rule: { readonly kcalPerKg: Decimal; readonly text: string; readonly source: string };
+  };
+  readonly note: string;
+}
+
+const DAYS: Fraction = { n: 7n, d: 1n };
+
+/**
+ * What a day should bring for a person and an aim. Energy is one exact figure; protein, fat and
+ * carbohydrate follow the aim; fibre is a lower limit.
+ *
+ * Throws `person-malformed`, `aim-malformed`, `person-needs`, `equation-unsuitable`; and
+ * `aim-refused` for weight loss of someone under 18, pregnant, breastfeeding or underweight, unless
+ * `person.supervised` records the clinician who watches over it.
+ *
+ * @example
+ * ```ts
+ * const day = dayTarget(
+ *   { sex: "female", age: 24, mass: "9 st 8 lb", height: "5 ft 7 in", activity: "active" },
+ *   { weight: "hold", protein: { perKg: "1.6" }, fat: { share: "30 %" }, fibre: { per1000kcal: 14 } },
+ * );
+ * fit(breakfast, mealDemands(day.demands, "1/4"));
+ * ```
+ */
+export function dayTarget(person: Person, aim: Aim): DayTarget {
+  const facts = readPerson(person);
+  const aimed = readAim(aim);
+  throwIfAny(refusals(facts, aimed));
+  const need = needOf(facts, aimed.equation);
+  const change = changeOf(aimed, need.total);
+  const target = plus(need.total, change);
+  if (target.n <= 0n) {
+    throw fault("aim-malformed", "the aim leaves no energy to eat", "aim for a slower loss", [
+      "weight",
+      "lose",
+    ]);
+  }
+  const kgPerWeek = over(times(change, DAYS), exact(weightRule.kcalPerKg));
+  const macros = macroDemands(facts, aimed);
+  return {
+    demands: [
+      { of: "energy", exactly: toText(target) },
+      ...macros,
+      ...(aimed.fibrePer1000
+        ? [{ of: "fibre" as const, least: toText(over(times(aimed.fibrePer1000, target), fraction(1000n))) }]
+        : []),
+    ],
+    cautions: [
+      ...needCautions(facts, need),
+      ...targetCautions({ facts, aimed, resting: need.resting, target, kgPerWeek }),
+      ...supervision(facts, aimed),
+    ],
+    energy: {
+      resting: toDecimal(need.resting),
+      need: toDecimal(need.total),
+      change: toDecimal(change),
+      target: toDecimal(target),
+      equation: need.equation.id,
+      source: need.equation.source,
+      kgPerWeek: toDecimal(kgPerWeek),
+      rule: {
+        kcalPerKg: toDecimal(exact(weightRule.kcalPerKg)),
+        text: weightRule.text,
+        source: weightRule.source,
+      },
+    },
+    note: practitionerNote,
+  };
+}
+
+function changeOf(aim: AimFacts, need: Fraction): Fraction {
+  if (!aim.rate) return ZERO;
+  const { kind, value } = aim.rate;
+  const size =
+    kind === "percent"
+      ? times(value, need)
+      : kind === "kcal"
+        ? value
+        : over(times(value, exact(weightRule.kcalPerKg)), DAYS);
+  return aim.direction === "lose" ? minus(ZERO, size) : size;
+}
+
+function macroDemands(facts: Facts, aim: AimFacts): Demand[] {
+  const names: readonly MacroName[] = ["protein", "fat", "carbohydrate"];
+  return names.flatMap((name): Demand[] => {
+    const macro = aim.macros[name];
+    if (!macro) return [];
+    if (macro.by === "share") return [{ energyShareOf: name, ...amountOf(macro.band, (f) => f) }];
+    const kg = macro.by === "perKg" ? facts.mass : facts.lean;
+    if (!kg) {
+      throw fault("person-needs", `${name} per kg of lean mass`, "give the person's leanMass or bodyFat", [
+        "leanMass",
+      ]);
+    }
+    const of = name === "carbohydrate" ? "availableCarbohydrate" : name;
+    return [{ of, ...amountOf(macro.band, (f) => times(f, kg)) }];
+  });
+}
+
+function amountOf(
+  band: Band,
+  by: (f: Fraction) => Fraction,
+): { exactly: string } | { least: string; most?: string } | { most: string } {
+  if (band.exactly) return { exactly: toText(by(band.exactly)) };
+  if (band.least) {
+    return { least: toText(by(band.least)), ...(band.most && { most: toText(by(band.most)) }) };
+  }
+  return { most: toText(by(band.most ?? ZERO)) };
+}

@@ -1,0 +1,101 @@
+import type Decimal from "decimal.js";
+import { exact, type Fraction, greatest, least, times, toDecimal } from "../number/fraction.ts";
+import { activityClasses } from "./activity.ts";
+import { type Caution, practitionerNote } from "./caution.ts";
+import type { Check } from "./check.ts";
+import type { EquationId } from "./equations/equation.ts";
+import { isWithin, needCautions, needOf, spreadOf } from "./need.ts";
+import type { ActivityClass, Facts, Person } from "./person.ts";
+import { readPerson } from "./readPerson.ts";
+
+/** What a person needs in a day by one equation, and how far the others lie from it. kcal. */
+export interface EnergyNeed {
+  readonly resting: Decimal;
+  readonly total: Decimal;
+  readonly equation: EquationId;
+  readonly name: string;
+  readonly source: string;
+  readonly check: Check;
+  readonly population: string;
+  readonly activity: ActivityTaken;
+  readonly cautions: readonly Caution[];
+  /** Every equation that this person's data serve, the chosen one among them. */
+  readonly spread: readonly SpreadItem[];
+  /** The lowest and the highest total in the spread: how sure one number can be. */
+  readonly range: { readonly least: Decimal; readonly most: Decimal };
+  readonly note: string;
+}
+
+export interface SpreadItem {
+  readonly equation: EquationId;
+  readonly resting: Decimal;
+  readonly total: Decimal;
+  /** Whether the person's age is within that of the people the equation was made from. */
+  readonly withinPopulation: boolean;
+}
+
+/** The physical activity level that total energy was reckoned with. */
+export interface ActivityTaken {
+  readonly level: Decimal;
+  readonly class?: ActivityClass;
+  /** The band of the class, where a class was named. */
+  readonly band?: { readonly least: Decimal; readonly most: Decimal };
+}
+
+/**
+ * Energy that a person needs in a day, in kcal: resting energy by a named equation, times the
+ * physical activity level.
+ *
+ * The equation is Mifflin-St Jeor for adults of 19 to 78 whose height is known, and Schofield
+ * otherwise, unless `how.equation` names one. Equations differ by a few hundred kcal for the same
+ * person: `spread` and `range` show it.
+ *
+ * Throws `person-malformed`; `person-needs` where the equation wants a height, a lean mass or an
+ * activity that was not given; `equation-unsuitable` for an unknown name or an age it has no line for.
+ *
+ * @example
+ * ```ts
+ * energyNeed({ sex: "female", age: 25, mass: "60 kg", height: "160 cm", activity: "active" }).resting;
+ * // 1314 kcal by Mifflin-St Jeor
+ * ```
+ */
+export function energyNeed(person: Person, how: { readonly equation?: EquationId } = {}): EnergyNeed {
+  const facts = readPerson(person);
+  const need = needOf(facts, how.equation);
+  const spread = spreadOf(facts, need);
+  const totals = spread.map((each) => times(each.resting, need.level));
+  const { equation } = need;
+  return {
+    resting: toDecimal(need.resting),
+    total: toDecimal(need.total),
+    equation: equation.id,
+    name: equation.name,
+    source: equation.source,
+    check: need.check,
+    population: equation.population,
+    activity: showActivity(facts, need.level),
+    cautions: needCautions(facts, need),
+    spread: spread.map((each, i) => ({
+      equation: each.equation.id,
+      resting: toDecimal(each.resting),
+      total: toDecimal(totals[i] ?? each.resting),
+      withinPopulation: isWithin(each.equation, facts),
+    })),
+    range: {
+      least: toDecimal(totals.reduce(least, need.total)),
+      most: toDecimal(totals.reduce(greatest, need.total)),
+    },
+    note: practitionerNote,
+  };
+}
+
+function showActivity(facts: Facts, level: Fraction): ActivityTaken {
+  const { activity } = facts;
+  if (typeof activity !== "string") return { level: toDecimal(level) };
+  const { least: low, most: high } = activityClasses[activity];
+  return {
+    level: toDecimal(level),
+    class: activity,
+    band: { least: toDecimal(exact(low)), most: toDecimal(exact(high)) },
+  };
+}

@@ -1,0 +1,115 @@
+import type Decimal from "decimal.js";
+import { components } from "../food/components.ts";
+import { type Fault, fault, throwIfAny } from "../number/error.ts";
+import {
+  compare,
+  exact,
+  type Fraction,
+  greatest,
+  minus,
+  toDecimal,
+  toText,
+  type Value,
+  ZERO,
+} from "../number/fraction.ts";
+import { didYouMean } from "../number/near.ts";
+import type { Demand, Quantity } from "../scale/demand.ts";
+import { isQuantity, readFigure, withAmounts } from "./shareDay.ts";
+
+/** What earlier meals bring, each in the component's own unit; `mass` in grams. */
+export type Totals = { readonly [Q in Quantity]?: Value };
+
+/** What is left of a day. */
+export interface LeftOfDay {
+  /** The demands on the meals still to come. */
+  readonly demands: readonly Demand[];
+  /** Where earlier meals alone bring more than the day's figure or upper limit: by how much, in the component's unit. */
+  readonly over: readonly { readonly of: Quantity; readonly by: Decimal }[];
+  /** Demands on amounts that `eaten` says nothing of; they are left out of `demands`, since what is left is unknown. */
+  readonly unknown: readonly Demand[];
+  /** Shares of energy and ratios: they hold for the whole day, and are handed on unchanged. */
+  readonly wholeDay: readonly Demand[];
+}
+
+/**
+ * What is left of a day's demands after the meals already planned. Figures subtract exactly; a lower
+ * limit already met drops out, and nothing goes below zero.
+ *
+ * Throws `demand-malformed` for totals that are no amounts of a component.
+ *
+ * @example
+ * ```ts
+ * leftOfDay(day.demands, { energy: "812.5", protein: 41 });
+ * ```
+ */
+export function leftOfDay(demands: readonly Demand[], eaten: Totals): LeftOfDay {
+  const totals = readTotals(eaten);
+  const left: Demand[] = [];
+  const over: { of: Quantity; by: Decimal }[] = [];
+  const unknown: Demand[] = [];
+  const wholeDay: Demand[] = [];
+  for (const demand of demands) {
+    if (demand.of === undefined) {
+      wholeDay.push(demand);
+      continue;
+    }
+    const had = totals.get(demand.of);
+    if (had === undefined) {
+      unknown.push(demand);
+      continue;
+    }
+    const limit = demand.exactly ?? demand.most;
+    const room = limit === undefined ? undefined : minus(figureOf(demand.of, limit), had);
+    if (room && room.n < 0n) over.push({ of: demand.of, by: toDecimal(minus(ZERO, room)) });
+    const rest = withAmounts(demand, (value) =>
+      toText(greatest(minus(figureOf(demand.of, value), had), ZERO)),
+    );
+    if (!isMet(rest)) left.push(rest);
+  }
+  return { demands: left, over, unknown, wholeDay };
+}
+
+/** A lower limit of nothing asks nothing. */
+function isMet(demand: Demand): boolean {
+  return demand.least !== undefined && demand.most === undefined && compare(exact(demand.least), ZERO) === 0;
+}
+
+/** A demand's figure in the component's own unit. */
+function figureOf(of: Quantity, value: Value): Fraction {
+  const { number, unit } = readFigure(value);
+  const own = of === "mass" ? "g" : components[of].unit;
+  if (unit === "" || unit === own || (own === "µg" && unit === "ug")) return number;
+  throw fault(
+    "demand-malformed",
+    `a demand on ${of} in ${unit}`,
+    `write it in ${own}, so that it can be taken from the total`,
+  );
+}
+
+function readTotals(eaten: Totals): Map<Quantity, Fraction> {
+  const totals = new Map<Quantity, Fraction>();
+  const faults: Fault[] = [];
+  for (const [name, value] of Object.entries(eaten)) {
+    if (!isQuantity(name)) {
+      faults.push({
+        code: "component-unknown",
+        path: [name],
+        message: `"${name.slice(0, 60)}" is not a component`,
+        hint: didYouMean(name, [...Object.keys(components), "mass"], "use a component's id, or mass"),
+      });
+      continue;
+    }
+    try {
+      totals.set(name, figureOf(name, value ?? ""));
+    } catch {
+      faults.push({
+        code: "demand-malformed",
+        path: [name],
+        message: "not an amount",
+        hint: "give a number of 0 or more in the component's unit",
+      });
+    }
+  }
+  throwIfAny(faults);
+  return totals;
+}

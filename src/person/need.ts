@@ -1,0 +1,138 @@
+import { fault, quote } from "../number/error.ts";
+import { compare, exact, type Fraction, fraction, plus, times, ZERO } from "../number/fraction.ts";
+import { didYouMean } from "../number/near.ts";
+import { activityClasses, isUsualLevel } from "./activity.ts";
+import { type Caution, caution } from "./caution.ts";
+import type { Check } from "./check.ts";
+import { energyEquations } from "./equations/all.ts";
+import type { EnergyEquation, EquationId, EquationLine } from "./equations/equation.ts";
+import type { Facts } from "./person.ts";
+import { isUnder18, personCautions } from "./personCautions.ts";
+
+/** Energy need in exact figures, kcal a day. */
+export interface NeedFigures {
+  readonly equation: EnergyEquation;
+  readonly check: Check;
+  readonly resting: Fraction;
+  readonly total: Fraction;
+  readonly level: Fraction;
+}
+
+/**
+ * Need in exact figures.
+ *
+ * Throws `person-needs`, `equation-unsuitable`.
+ */
+export function needOf(facts: Facts, chosen?: EquationId): NeedFigures {
+  const equation = equationFor(facts, chosen);
+  const missing = missingFor(equation, facts);
+  if (missing.length > 0) {
+    const wants = missing.join(" and ");
+    throw fault(
+      "person-needs",
+      `${equation.name} needs ${wants}`,
+      `give ${wants}, or choose another equation`,
+      [missing[0] === "height" ? "height" : "leanMass"],
+    );
+  }
+  const line = lineFor(equation, facts);
+  if (!line) throw unsuitable(`${equation.name} has no line for this age`);
+  const resting = restingBy(line, facts);
+  if (resting.n <= 0n) throw unsuitable(`${equation.name} gives no energy for this body`);
+  const level = levelOf(facts);
+  return { equation, check: line.check ?? equation.check, resting, total: times(resting, level), level };
+}
+
+/** Every equation that the data serve. Those made from adults are left out for children. */
+export function spreadOf(facts: Facts, need: NeedFigures): { equation: EnergyEquation; resting: Fraction }[] {
+  return Object.values(energyEquations).flatMap((equation) => {
+    const line = lineFor(equation, facts);
+    const serves = isWithin(equation, facts) || !isUnder18(facts) || equation === need.equation;
+    if (!line || !serves || missingFor(equation, facts).length > 0) return [];
+    const resting = restingBy(line, facts);
+    return resting.n > 0n ? [{ equation, resting }] : [];
+  });
+}
+
+/** What the need alone gives cause to say. */
+export function needCautions(facts: Facts, need: NeedFigures): Caution[] {
+  return [
+    ...(isWithin(need.equation, facts) ? [] : [caution("outside-population")]),
+    ...(isUsualLevel(need.level) ? [] : [caution("unusual-activity")]),
+    ...personCautions(facts),
+  ];
+}
+
+function equationFor(facts: Facts, chosen: EquationId | undefined): EnergyEquation {
+  if (chosen === undefined) {
+    const mifflin = energyEquations["mifflin-st-jeor"];
+    return facts.height && isWithin(mifflin, facts) ? mifflin : energyEquations["schofield-1985"];
+  }
+  const ids = Object.keys(energyEquations);
+  if (typeof chosen !== "string" || !Object.hasOwn(energyEquations, chosen)) {
+    throw fault(
+      "equation-unsuitable",
+      `${quote(chosen)} is not an equation`,
+      didYouMean(String(chosen), ids, `choose one of ${ids.join(", ")}`),
+      ["equation"],
+    );
+  }
+  return energyEquations[chosen];
+}
+
+function unsuitable(message: string): Error {
+  return fault("equation-unsuitable", message, "check the person's figures, or choose another equation", [
+    "equation",
+  ]);
+}
+
+function lineFor(equation: EnergyEquation, facts: Facts): EquationLine | undefined {
+  return equation.lines.find(
+    (line) =>
+      (line.sex === undefined || line.sex === facts.sex) &&
+      (line.from === undefined || compare(facts.age, exact(line.from)) >= 0) &&
+      (line.below === undefined || compare(facts.age, exact(line.below)) < 0),
+  );
+}
+
+function missingFor(equation: EnergyEquation, facts: Facts): ("height" | "lean mass or body fat")[] {
+  const uses = (key: "heightCm" | "heightM" | "lean"): boolean =>
+    equation.lines.some((l) => l[key] !== undefined);
+  return [
+    ...((uses("heightCm") || uses("heightM")) && !facts.height ? (["height"] as const) : []),
+    ...(uses("lean") && !facts.lean ? (["lean mass or body fat"] as const) : []),
+  ];
+}
+
+function restingBy(line: EquationLine, facts: Facts): Fraction {
+  const height = facts.height ?? ZERO;
+  const terms: (readonly [string | undefined, Fraction])[] = [
+    [line.mass, facts.mass],
+    [line.lean, facts.lean ?? ZERO],
+    [line.heightM, height],
+    [line.heightCm, times(height, fraction(100n))],
+    [line.age, facts.age],
+  ];
+  return terms.reduce(
+    (sum, [coefficient, measure]) => (coefficient ? plus(sum, times(exact(coefficient), measure)) : sum),
+    exact(line.constant),
+  );
+}
+
+export function isWithin(equation: EnergyEquation, facts: Facts): boolean {
+  const { from, to } = equation.ages;
+  return compare(facts.age, exact(from)) >= 0 && (to === undefined || compare(facts.age, exact(to + 1)) < 0);
+}
+
+function levelOf(facts: Facts): Fraction {
+  const { activity } = facts;
+  if (activity === undefined) {
+    throw fault(
+      "person-needs",
+      "total energy needs an activity",
+      'give activity: "sedentary", "active", "vigorous" or a physical activity level such as 1.6',
+      ["activity"],
+    );
+  }
+  return typeof activity === "string" ? exact(activityClasses[activity].middle) : activity;
+}

@@ -1,0 +1,33 @@
+import { compare, exact, type Fraction, over, times } from "../number/fraction.ts";
+import { type Caution, caution } from "./caution.ts";
+import type { Facts } from "./person.ts";
+
+const ADULT = "18";
+const UNDERWEIGHT = "18.5";
+
+/** What a person's age, state and declared conditions give cause to say. */
+export function personCautions(facts: Facts): Caution[] {
+  return [
+    ...(isUnder18(facts) ? [caution("under-18")] : []),
+    ...(compare(facts.age, exact(65)) > 0 ? [caution("over-65")] : []),
+    ...(facts.pregnant ? [caution("pregnant")] : []),
+    ...(facts.breastfeeding ? [caution("breastfeeding")] : []),
+    ...(isUnderweight(facts) ? [caution("underweight")] : []),
+    ...facts.conditions.map((condition) => caution(condition)),
+  ];
+}
+
+export function isUnder18(facts: Facts): boolean {
+  return compare(facts.age, exact(ADULT)) < 0;
+}
+
+/** Body mass index, kg per square metre, where the height is known. */
+export function bodyMassIndex(facts: Facts): Fraction | undefined {
+  return facts.height && over(facts.mass, times(facts.height, facts.height));
+}
+
+/** Underweight as the WHO classes adults; children have growth charts, not this cut-off. */
+export function isUnderweight(facts: Facts): boolean {
+  const index = bodyMassIndex(facts);
+  return index !== undefined && !isUnder18(facts) && compare(index, exact(UNDERWEIGHT)) < 0;
+}
