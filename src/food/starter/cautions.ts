@@ -1,0 +1,60 @@
+import type { FoodCaution } from "../food.ts";
+
+/**
+ * Cautions that bodies have issued on starter foods, in our own words. The body is named with each.
+ * Read at the issuer or in a copy, unless a comment says from memory. Local advice comes first.
+ */
+export const cautions = {
+  "beans-boil": {
+    text: "Raw or half-cooked common beans, red kidney beans above all, make people ill. Soak for at least 5 hours, throw that water away, then boil in fresh water for at least 30 minutes; a slow cooker alone does not get hot enough.",
+    source: "US FDA, Bad Bug Book: phytohaemagglutinin",
+  },
+  "iodine-seaweed": {
+    text: "Seaweed can hold more iodine in a spoonful than the safe limit for a day, and how much varies from one batch to the next. In pregnancy, while breastfeeding and for children: brown seaweed at most once a week. With thyroid, heart or kidney disease, or on medicines with iodine or lithium, ask a clinician first.",
+    source: "Food Standards Australia New Zealand, advice on brown seaweed; ANSES opinion on seaweed (2018)",
+  },
+  "vitamin-a-liver": {
+    text: "Liver is very rich in vitamin A. Not in pregnancy nor when planning one; anyone else at most once a week.",
+    source: "NHS 111 Wales, vitamins and minerals; EFSA (2024) says at most once a month",
+  },
+  "grapefruit-medicines": {
+    text: "Grapefruit changes how the body handles some medicines, certain statins, calcium channel blockers and ciclosporin among them. Ask a pharmacist.",
+    source: "US FDA, consumer update on grapefruit juice and medicines",
+  },
+  // From memory.
+  "selenium-brazil-nuts": {
+    text: "Brazil nuts are so rich in selenium that eating them often can pass the upper level of 255 µg a day for adults.",
+    source: "EFSA, tolerable upper intake level for selenium (2023)",
+  },
+  "vitamin-k-steady": {
+    text: "On warfarin, keep vitamin K much the same from week to week: no sudden change in leafy greens without telling the clinic.",
+    source:
+      "Cambridge University Hospitals NHS Foundation Trust, dietary advice for patients taking warfarin",
+  },
+  "oxalate-high": {
+    text: "Rich in oxalate: people who were told to limit it, after kidney stones for one, should ask their clinician.",
+    source: "lists of high-oxalate foods in reviews of dietary oxalate",
+  },
+  "honey-infants": {
+    text: "No honey for a child under 12 months, not even in cooking: it can carry spores that cause infant botulism.",
+    source: "Institut national de santé publique du Québec, feeding your child",
+  },
+  // Common practice, no source.
+  "bread-read-label": {
+    text: "Holds wheat and gluten. Other allergens (milk, soya, sesame and more) depend on the maker: read the label.",
+    source: "Regulation (EU) No 1169/2011, Annex II",
+  },
+  // Common practice, no source.
+  "read-label": {
+    text: "What it holds of allergens depends on the maker or the method: read the label.",
+    source: "Regulation (EU) No 1169/2011, Annex II",
+  },
+  // The change in the United States is from memory.
+  "coconut-lists-differ": {
+    text: "Coconut is not on the European list; the United States counted it as a tree nut until 2025. Ask people with a nut allergy; read the label for sulphites.",
+    source:
+      "Regulation (EU) No 1169/2011, Annex II; US FDA, guidance on food allergen labelling (January 2025)",
+  },
+} as const satisfies Record<string, Omit<FoodCaution, "code">>;
+
+export type CautionCode = keyof typeof cautions;

@@ -1,0 +1,104 @@
+import { usCustomary } from "../../measure/data/us-customary.ts";
+import { exact, fraction, minus, over, toText } from "../../number/fraction.ts";
+import type { ComponentId } from "../components.ts";
+import type { Figure, FoodInput, FoodMeasure } from "../food.ts";
+import { cautions } from "./cautions.ts";
+import { fattyAcids, type Printed } from "./fattyAcids.ts";
+import { iodine } from "./iodine.ts";
+import {
+  type Column,
+  type FattyAcid,
+  type PanelName,
+  panels,
+  type Row,
+  type Shelf,
+  type VolumeMeasure,
+} from "./row.ts";
+
+/** Turns a row into a food. Its figures are read when they are first asked for. */
+export function foodInput(shelf: Shelf, row: Row): FoodInput {
+  const measures = readMeasures(row.measures ?? "");
+  const origin = row.origin ?? shelf.origin;
+  let figures: FoodInput["per100g"] | undefined;
+  return {
+    id: row.id,
+    name: row.name,
+    state: row.state,
+    group: shelf.group,
+    origin,
+    get per100g(): FoodInput["per100g"] {
+      figures ??= readFigures(row, origin === "plant" && !row.otherIsomers);
+      return figures;
+    },
+    source: `USDA SR28, NDB ${row.ndb}`,
+    ...(measures.length > 0 && { measures, measuredWith: "us" as const }),
+    ...(row.density && { density: density(row.density, measures) }),
+    ...(row.refuse && { edibleShare: edibleShare(row.refuse) }),
+    ...(row.factors && { energyFactors: energyFactors(row.factors) }),
+    ...(row.allergens && { allergens: row.allergens }),
+    ...(row.cautions && { cautions: row.cautions.map((code) => ({ code, ...cautions[code] })) }),
+    aisle: row.aisle ?? shelf.aisle,
+  };
+}
+
+function readFigures(row: Row, standIn: boolean): FoodInput["per100g"] {
+  const figures: { [C in ComponentId]?: Figure } = {};
+  const acids: { [A in FattyAcid]?: Printed } = {};
+  const longChain: { [C in "epa" | "dpa" | "dha"]?: Printed } = {};
+  for (const name of Object.keys(panels) as PanelName[]) {
+    const cells = row[name]?.split(" ") ?? [];
+    panels[name].forEach((column: Column, i) => {
+      const cell = readCell(cells[i], column);
+      if (!cell) return;
+      if ("acid" in column) {
+        acids[column.acid] = cell;
+        return;
+      }
+      const id = column.component;
+      figures[id] = cell.presumed ? cell : cell.value;
+      if (id === "epa" || id === "dpa" || id === "dha") longChain[id] = cell;
+    });
+  }
+  const iodineFigure = Object.hasOwn(iodine, row.id) ? iodine[row.id] : undefined;
+  return {
+    ...figures,
+    ...fattyAcids(acids, longChain, standIn),
+    ...(iodineFigure && { iodine: iodineFigure }),
+  };
+}
+
+function readCell(cell: string | undefined, column: Column): Printed | undefined {
+  if (cell === undefined || cell === "-") return undefined;
+  const presumed = cell.endsWith("*");
+  const printed = presumed ? cell.slice(0, -1) : cell;
+  const scale = "scale" in column ? column.scale : undefined;
+  const value = scale === undefined ? printed : toText(over(exact(printed), fraction(BigInt(scale))));
+  return presumed ? { value, presumed } : { value };
+}
+
+function readMeasures(text: string): readonly FoodMeasure[] {
+  if (text === "") return [];
+  return text.split("; ").map((each) => {
+    const space = each.lastIndexOf(" ");
+    return { name: each.slice(0, space), grams: each.slice(space + 1) };
+  });
+}
+
+/**
+ * Grams per millilitre, exactly as one of the food's own measures implies, so that a cup and the
+ * same volume in millilitres weigh alike.
+ */
+function density(from: VolumeMeasure, measures: readonly FoodMeasure[]): string {
+  const grams = measures.find((m) => m.name === from)?.grams ?? "0";
+  const millilitres = from === "litre" ? "1000" : (usCustomary.ml[from] ?? "1");
+  return toText(over(exact(grams), exact(millilitres)));
+}
+
+function edibleShare(refuse: string): string {
+  return toText(over(minus(fraction(100n), exact(refuse)), fraction(100n)));
+}
+
+function energyFactors(text: string): NonNullable<FoodInput["energyFactors"]> {
+  const [protein = "", fat = "", carbohydrate = ""] = text.split(" ");
+  return { protein, fat, carbohydrate };
+}

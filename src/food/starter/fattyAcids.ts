@@ -1,0 +1,65 @@
+import { exact, fraction, plus, toText } from "../../number/fraction.ts";
+import type { ComponentId } from "../components.ts";
+import type { Figure } from "../food.ts";
+import type { FattyAcid } from "./row.ts";
+
+/** A figure of the source: as printed, and whether it was assumed zero there. */
+export interface Printed {
+  readonly value: string;
+  readonly presumed?: true;
+}
+
+export type Acids = { readonly [A in FattyAcid]?: Printed };
+
+type Made = { -readonly [C in ComponentId]?: Figure };
+type Term = readonly [name: string, of: Printed | undefined];
+
+/**
+ * Linoleic and alpha-linolenic acid as the source gives them. Where it does not, and `standIn` is
+ * set, its undifferentiated 18:2 and 18:3 stand in, and say so: right for plant foods whose 18:2
+ * and 18:3 are those two acids, wrong where there is industrial fat, gamma-linolenic acid or animal
+ * fat. The omega sums are of the acids they name; with one of those unknown there is no sum.
+ */
+export function fattyAcids(
+  acids: Acids,
+  longChain: { readonly [C in "epa" | "dpa" | "dha"]?: Printed },
+  standIn: boolean,
+): Made {
+  const made: Made = {};
+  const linoleic = named("18:2 n-6", acids["18:2 n-6"], standIn ? acids["18:2"] : undefined);
+  const linolenic = named("18:3 n-3", acids["18:3 n-3"], standIn ? acids["18:3"] : undefined);
+  if (linoleic) made.linoleicAcid = linoleic.figure;
+  if (linolenic) made.alphaLinolenicAcid = linolenic.figure;
+
+  const gamma: readonly Term[] = acids["18:3 n-6"] ? [["18:3 n-6", acids["18:3 n-6"]]] : [];
+  const omega6 = sum(linoleic?.term, ...gamma, ["20:4", acids["20:4"]]);
+  const omega3 = sum(linolenic?.term, ["EPA", longChain.epa], ["DPA", longChain.dpa], ["DHA", longChain.dha]);
+  if (omega6) made.omega6 = omega6;
+  if (omega3) made.omega3 = omega3;
+  return made;
+}
+
+function named(
+  acid: "18:2 n-6" | "18:3 n-3",
+  given: Printed | undefined,
+  undifferentiated: Printed | undefined,
+): { readonly figure: Figure; readonly term: Term } | undefined {
+  if (given) return { figure: given.presumed ? given : given.value, term: [acid, given] };
+  if (!undifferentiated) return undefined;
+  const whole = `${acid.slice(0, 4)} undifferentiated`;
+  return {
+    figure: { ...undifferentiated, derived: `${whole}, taken for ${acid}` },
+    term: [whole, undifferentiated],
+  };
+}
+
+function sum(...terms: readonly (Term | undefined)[]): Figure | undefined {
+  let total = fraction(0n);
+  const names: string[] = [];
+  for (const term of terms) {
+    if (!term?.[1]) return undefined;
+    total = plus(total, exact(term[1].value));
+    names.push(term[0]);
+  }
+  return { value: toText(total), derived: names.join(" + ") };
+}

@@ -1,0 +1,39 @@
+/**
+ * Iodine, µg per 100 g, of the few starter foods for which a published figure can be named. USDA
+ * SR28 does not carry iodine, so all other foods are silent on it. It varies severalfold with feed,
+ * soil, season and sea: read these as an order of magnitude.
+ *
+ * None was read in the issuer's own table: all but one in a public copy, the last from memory.
+ */
+export interface IodineFigure {
+  readonly value: string;
+  readonly derived?: string;
+  readonly source: string;
+}
+
+const ods =
+  "US National Institutes of Health, Office of Dietary Supplements, iodine fact sheet for health professionals (about 2020; read in a copy)";
+const composition =
+  "McCance and Widdowson's The Composition of Foods, 6th edition (2002; read in a copy, which does not say raw or cooked)";
+const pauling =
+  "Linus Pauling Institute, Oregon State University, table of iodine in foods (about 2010; read in a copy)";
+
+export const iodine: Readonly<Record<string, IodineFigure>> = {
+  "cod-baked": { value: "186", derived: "158 µg in 3 oz (85 g)", source: ods },
+  "milk-skimmed": { value: "34.7", derived: "85 µg in 1 cup (245 g)", source: ods },
+  "yoghurt-greek-fat-free": { value: "51.1", derived: "116 µg in 8 oz (227 g)", source: ods },
+  "egg-hard-boiled": { value: "52", derived: "26 µg in 1 large egg (50 g)", source: ods },
+  "beef-liver-braised": { value: "16.5", derived: "14 µg in 3 oz (85 g)", source: ods },
+  "milk-whole": { value: "23.0", derived: "56 µg in 1 cup (244 g)", source: pauling },
+  "milk-whole-vitamin-d": { value: "23.0", derived: "56 µg in 1 cup (244 g)", source: pauling },
+  "egg-raw": { value: "54", source: composition },
+  cheddar: { value: "30", source: composition },
+  "butter-salted": { value: "38", source: composition },
+  "yoghurt-plain-whole": { value: "63", source: composition },
+  "tuna-light-canned-water-drained": {
+    value: "8.2",
+    derived: "7 µg in 3 oz (85 g)",
+    source:
+      "US National Institutes of Health, Office of Dietary Supplements, iodine fact sheet (from memory)",
+  },
+};

@@ -1,0 +1,151 @@
+import type { Allergen } from "../allergens.ts";
+import type { ComponentId } from "../components.ts";
+import type { Origin, State } from "../food.ts";
+import type { CautionCode } from "./cautions.ts";
+
+/**
+ * The columns of the starter tables, panel by panel, in the order that a row's figures are written
+ * in. `nutrient` is the number of the figure in USDA SR28 (file NUTR_DEF). `scale: 1000` marks a
+ * column written in a unit a thousand times smaller than the component's own.
+ */
+export const panels = {
+  proximates: [
+    { nutrient: "208", component: "energy" },
+    { nutrient: "203", component: "protein" },
+    { nutrient: "204", component: "fat" },
+    { nutrient: "205", component: "carbohydrateByDifference" },
+    { nutrient: "291", component: "fibre" },
+    { nutrient: "269", component: "sugars" },
+    { nutrient: "209", component: "starch" },
+    { nutrient: "255", component: "water" },
+    { nutrient: "207", component: "ash" },
+    { nutrient: "221", component: "alcohol" },
+  ],
+  fats: [
+    { nutrient: "606", component: "saturatedFat" },
+    { nutrient: "645", component: "monounsaturatedFat" },
+    { nutrient: "646", component: "polyunsaturatedFat" },
+    { nutrient: "605", component: "transFat" },
+    { nutrient: "618", acid: "18:2" },
+    { nutrient: "675", acid: "18:2 n-6" },
+    { nutrient: "619", acid: "18:3" },
+    { nutrient: "851", acid: "18:3 n-3" },
+    { nutrient: "685", acid: "18:3 n-6" },
+    { nutrient: "620", acid: "20:4" },
+    { nutrient: "629", component: "epa" },
+    { nutrient: "631", component: "dpa" },
+    { nutrient: "621", component: "dha" },
+    { nutrient: "601", component: "cholesterol" },
+  ],
+  minerals: [
+    { nutrient: "307", component: "sodium" },
+    { nutrient: "306", component: "potassium" },
+    { nutrient: "301", component: "calcium" },
+    { nutrient: "304", component: "magnesium" },
+    { nutrient: "305", component: "phosphorus" },
+    { nutrient: "303", component: "iron" },
+    { nutrient: "309", component: "zinc" },
+    { nutrient: "312", component: "copper" },
+    { nutrient: "315", component: "manganese" },
+    { nutrient: "313", component: "fluoride", scale: 1000 },
+    { nutrient: "317", component: "selenium" },
+  ],
+  vitamins: [
+    { nutrient: "401", component: "vitaminC" },
+    { nutrient: "404", component: "thiamin" },
+    { nutrient: "405", component: "riboflavin" },
+    { nutrient: "406", component: "niacin" },
+    { nutrient: "410", component: "pantothenicAcid" },
+    { nutrient: "415", component: "vitaminB6" },
+    { nutrient: "417", component: "folate" },
+    { nutrient: "432", component: "foodFolate" },
+    { nutrient: "431", component: "folicAcid" },
+    { nutrient: "435", component: "folateDfe" },
+    { nutrient: "418", component: "vitaminB12" },
+    { nutrient: "323", component: "vitaminE" },
+    { nutrient: "328", component: "vitaminD" },
+    { nutrient: "430", component: "vitaminK" },
+    { nutrient: "421", component: "choline" },
+  ],
+  retinoids: [
+    { nutrient: "320", component: "vitaminARae" },
+    { nutrient: "319", component: "retinol" },
+    { nutrient: "321", component: "betaCarotene" },
+    { nutrient: "322", component: "alphaCarotene" },
+    { nutrient: "334", component: "betaCryptoxanthin" },
+    { nutrient: "337", component: "lycopene" },
+    { nutrient: "338", component: "luteinZeaxanthin" },
+  ],
+  others: [
+    { nutrient: "454", component: "betaine" },
+    { nutrient: "262", component: "caffeine" },
+    { nutrient: "263", component: "theobromine" },
+    { nutrient: "636", component: "phytosterols" },
+  ],
+  aminoAcids: [
+    { nutrient: "501", component: "tryptophan" },
+    { nutrient: "502", component: "threonine" },
+    { nutrient: "503", component: "isoleucine" },
+    { nutrient: "504", component: "leucine" },
+    { nutrient: "505", component: "lysine" },
+    { nutrient: "506", component: "methionine" },
+    { nutrient: "507", component: "cystine" },
+    { nutrient: "508", component: "phenylalanine" },
+    { nutrient: "509", component: "tyrosine" },
+    { nutrient: "510", component: "valine" },
+    { nutrient: "511", component: "arginine" },
+    { nutrient: "512", component: "histidine" },
+    { nutrient: "513", component: "alanine" },
+    { nutrient: "514", component: "asparticAcid" },
+    { nutrient: "515", component: "glutamicAcid" },
+    { nutrient: "516", component: "glycine" },
+    { nutrient: "517", component: "proline" },
+    { nutrient: "518", component: "serine" },
+  ],
+} as const satisfies Record<string, readonly Column[]>;
+
+/** A column: a component of the registry, or a fatty acid that the decoder makes components of. */
+export type Column =
+  | { readonly nutrient: string; readonly component: ComponentId; readonly scale?: 1000 }
+  | { readonly nutrient: string; readonly acid: FattyAcid };
+
+export type FattyAcid = "18:2" | "18:2 n-6" | "18:3" | "18:3 n-3" | "18:3 n-6" | "20:4";
+
+export type PanelName = keyof typeof panels;
+
+/** A volume that a food's density can be reckoned from, US customary but for the litre. */
+export type VolumeMeasure = "cup" | "fl oz" | "tbsp" | "tsp" | "litre";
+
+/**
+ * One food, compactly. In a panel, figures stand in the order of its columns, as printed in the
+ * source: `-` is not given there, `*` after a figure is "assumed zero" (SR28 source code 7).
+ */
+export interface Row extends Partial<Readonly<Record<PanelName, string>>> {
+  readonly id: string;
+  readonly name: string;
+  /** The food's number in SR28. */
+  readonly ndb: string;
+  readonly state: State;
+  /** `name grams; name grams`, each for one of it. */
+  readonly measures?: string;
+  /** The one among `measures` that the density follows from. */
+  readonly density?: VolumeMeasure;
+  /** Inedible share of the food as bought, per cent. */
+  readonly refuse?: string;
+  /** Energy by which the source's figure was computed, kcal per gram of protein, fat, carbohydrate. */
+  readonly factors?: string;
+  /** Set where 18:2 and 18:3 may hold other acids than linoleic and alpha-linolenic. */
+  readonly otherIsomers?: true;
+  readonly origin?: Origin;
+  readonly aisle?: string;
+  readonly allergens?: readonly Allergen[];
+  readonly cautions?: readonly CautionCode[];
+}
+
+/** Foods that share a group, and an origin and an aisle unless a row says otherwise. */
+export interface Shelf {
+  readonly group: string;
+  readonly origin: Origin;
+  readonly aisle: string;
+  readonly foods: readonly Row[];
+}
