@@ -98,7 +98,7 @@ export function rowPrices(b: WorkingBasis, costs: readonly bigint[]): bigint[] {
 
 /** `determinant × reduced cost` of variable j. */
 export function reducedCost(
-  b: WorkingBasis,
+  b: Pick<WorkingBasis, "whole" | "determinant">,
   prices: readonly bigint[],
   costs: readonly bigint[],
   j: number,
@@ -135,4 +135,22 @@ export function pivot(
   b.standing[entering] = "basic";
   b.basic[position] = entering;
   b.pivots += 1;
+}
+
+/**
+ * Takes up a proposed basis by pivots from the one of row totals. A column that turns out to
+ * depend on those before it is left off, its row's total staying in.
+ */
+export function takeUp(b: WorkingBasis, proposed: readonly Standing[]): void {
+  const { n } = b.whole;
+  for (let j = 0; j < n; j += 1) {
+    const standing = proposed[j] as Standing;
+    if (standing !== "basic") b.standing[j] = standing;
+  }
+  for (let j = 0; j < n; j += 1) {
+    if (proposed[j] !== "basic") continue;
+    const through = columnThroughBasis(b, j);
+    const position = b.basic.findIndex((k, p) => k >= n && proposed[k] !== "basic" && through[p] !== 0n);
+    if (position >= 0) pivot(b, position, j, through, proposed[b.basic[position] as number] as Standing);
+  }
 }

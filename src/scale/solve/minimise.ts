@@ -1,5 +1,6 @@
 import { crossed, infeasible, optimal, pricesAt, unbounded } from "./answer.ts";
-import { reducedCost, restingValue, rowPrices, startingBasis, type WorkingBasis } from "./basis.ts";
+import { reducedCost, restingValue, rowPrices, startingBasis, takeUp, type WorkingBasis } from "./basis.ts";
+import { propose } from "./guide.ts";
 import {
   DEFAULT_PIVOTS,
   type Effort,
@@ -43,18 +44,20 @@ export function minimiseInTurn(
   if (impossible) return impossible;
   const limit = effort.pivots ?? DEFAULT_PIVOTS;
   const b = startingBasis(inWholes(programme));
+  const proposed = propose(b.whole, b.standing, objectiveInWholes(objectives[0] ?? [], b.whole).costs);
+  if (proposed) takeUp(b, proposed);
   const reached = reach(b, limit);
   if (reached === "stopped") return { status: "stopped", pivots: b.pivots };
   if (reached === "short") return infeasible(programme, b);
   let prices: Prices = { rows: [], variables: [] };
   for (const [turn, objective] of objectives.entries()) {
     if (turn > 0 && b.standing.every((s, j) => s === "basic" || isPinned(b, j))) break;
-    const { costs, scale } = objectiveInWholes(objective, b.whole);
-    const walk = lessen(b, costs, limit);
+    const whole = objectiveInWholes(objective, b.whole);
+    const walk = lessen(b, whole.costs, limit);
     if (walk.end === "stopped") return { status: "stopped", pivots: b.pivots };
     if (walk.end === "unbounded") return unbounded(b, walk.entering, walk.through, turn);
-    if (turn === 0) prices = pricesAt(b, costs, scale);
-    if (turn < objectives.length - 1) holdLeast(b, costs);
+    if (turn === 0) prices = pricesAt(b, whole);
+    if (turn < objectives.length - 1) holdLeast(b, whole.costs);
   }
   return optimal(programme, objectives, b, prices);
 }

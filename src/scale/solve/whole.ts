@@ -1,5 +1,5 @@
 import { type Fraction, lcm, ZERO } from "../../number/fraction.ts";
-import type { Objective, Programme, Span } from "./programme.ts";
+import type { Objective, Programme, Span, Term } from "./programme.ts";
 
 /**
  * A programme in whole numbers: variable `j` is counted in units of `1 / units[j]` and row `i` is
@@ -29,15 +29,8 @@ export function inWholes(programme: Programme): WholeProgramme {
   const lower = variables.map((v, j) => timesWhole(v.lower, units[j] as bigint));
   const upper = variables.map((v, j) => timesWhole(v.upper, units[j] as bigint));
   const scales = rows.map((row, i) => {
-    let scale = common(common(1n, row.lower), row.upper);
-    for (const { variable, coefficient } of row.terms) {
-      if (coefficient.n !== 0n) scale = multiple(scale, coefficient.d * (units[variable] as bigint));
-    }
-    for (const { variable, coefficient } of row.terms) {
-      if (coefficient.n === 0n) continue;
-      const value = coefficient.n * (scale / (coefficient.d * (units[variable] as bigint)));
-      add(columns[variable] as MutableColumn, i, value);
-    }
+    const scale = scaleOf(row.terms, units, common(common(1n, row.lower), row.upper));
+    eachWhole(row.terms, units, scale, (j, value) => add(columns[j] as MutableColumn, i, value));
     lower.push(timesWhole(row.lower, scale));
     upper.push(timesWhole(row.upper, scale));
     return scale;
@@ -45,20 +38,18 @@ export function inWholes(programme: Programme): WholeProgramme {
   return { n: variables.length, m: rows.length, columns, lower, upper, units, scales };
 }
 
-/** The objective in whole numbers, per unit of each whole variable, and what it was multiplied by. */
-export function objectiveInWholes(
-  objective: Objective,
-  whole: WholeProgramme,
-): { readonly costs: bigint[]; readonly scale: bigint } {
-  let scale = 1n;
-  for (const { variable, coefficient } of objective) {
-    if (coefficient.n !== 0n) scale = multiple(scale, coefficient.d * (whole.units[variable] as bigint));
-  }
+/** An objective times `scale`, per unit of each of the n + m whole variables. */
+export interface WholeObjective {
+  readonly costs: readonly bigint[];
+  readonly scale: bigint;
+}
+
+export function objectiveInWholes(objective: Objective, whole: WholeProgramme): WholeObjective {
+  const scale = scaleOf(objective, whole.units, 1n);
   const costs = new Array<bigint>(whole.n + whole.m).fill(0n);
-  for (const { variable, coefficient } of objective) {
-    const cost = coefficient.n * (scale / (coefficient.d * (whole.units[variable] as bigint)));
-    costs[variable] = (costs[variable] as bigint) + cost;
-  }
+  eachWhole(objective, whole.units, scale, (j, value) => {
+    costs[j] = (costs[j] as bigint) + value;
+  });
   return { costs, scale };
 }
 
@@ -66,6 +57,30 @@ export function objectiveInWholes(
 export function crosses(span: Span): boolean {
   const { lower, upper } = span;
   return lower !== undefined && upper !== undefined && lower.n * upper.d > upper.n * lower.d;
+}
+
+/** The least multiple of `start` that makes every term whole. */
+function scaleOf(terms: readonly Term[], units: readonly bigint[], start: bigint): bigint {
+  let scale = start;
+  for (const { variable, coefficient } of terms) {
+    if (coefficient.d === 1n && units[variable] === 1n) continue;
+    if (coefficient.n !== 0n) scale = multiple(scale, coefficient.d * (units[variable] as bigint));
+  }
+  return scale;
+}
+
+function eachWhole(
+  terms: readonly Term[],
+  units: readonly bigint[],
+  scale: bigint,
+  take: (variable: number, value: bigint) => void,
+): void {
+  for (const { variable, coefficient } of terms) {
+    if (coefficient.n === 0n) continue;
+    const unit = units[variable] as bigint;
+    const under = unit === 1n ? coefficient.d : coefficient.d * unit;
+    take(variable, under === scale ? coefficient.n : coefficient.n * (scale / under));
+  }
 }
 
 interface MutableColumn {
@@ -89,7 +104,7 @@ function common(so: bigint, end: Fraction = ZERO): bigint {
 
 /** Least common multiple, without a gcd where one divides the other, as powers of ten do. */
 function multiple(a: bigint, b: bigint): bigint {
-  return a % b === 0n ? a : b % a === 0n ? b : lcm(a, b);
+  return a === b || a % b === 0n ? a : b % a === 0n ? b : lcm(a, b);
 }
 
 function timesWhole(end: Fraction | undefined, by: bigint): bigint | undefined {
