@@ -1,5 +1,5 @@
-import type { Value } from "../number/fraction.ts";
 import type { MeasureSetName } from "../measure/measures.ts";
+import type { Value } from "../number/fraction.ts";
 import type { Allergen } from "./allergens.ts";
 import type { ComponentId } from "./components.ts";
 

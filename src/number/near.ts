@@ -9,7 +9,8 @@ export function nearNames(name: string, names: Iterable<string>, most = 3): stri
     if (Math.abs(each.length - wanted.length) > 20) continue;
     const lower = each.toLowerCase();
     const distance = lower.startsWith(wanted) && wanted.length > 2 ? 1 : editDistance(wanted, lower);
-    if (distance <= Math.max(1, Math.floor(Math.max(wanted.length, each.length) / 3))) found.push({ name: each, distance });
+    if (distance <= Math.max(1, Math.floor(Math.max(wanted.length, each.length) / 3)))
+      found.push({ name: each, distance });
   }
   found.sort((a, b) => a.distance - b.distance || (a.name < b.name ? -1 : 1));
   return found.slice(0, most).map((f) => f.name);

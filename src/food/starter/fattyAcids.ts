@@ -27,7 +27,9 @@ export function fattyAcids(
 ): Made {
   const made: Made = {};
   const linoleic = named("18:2 n-6", acids["18:2 n-6"], standIn ? acids["18:2"] : undefined);
-  const linolenic = named("18:3 n-3", acids["18:3 n-3"], standIn ? acids["18:3"] : undefined);
+  // A reported 18:3 n-6 says that the undifferentiated 18:3 is not one acid alone.
+  const oneAcid = standIn && acids["18:3 n-6"] === undefined;
+  const linolenic = named("18:3 n-3", acids["18:3 n-3"], oneAcid ? acids["18:3"] : undefined);
   if (linoleic) made.linoleicAcid = linoleic.figure;
   if (linolenic) made.alphaLinolenicAcid = linolenic.figure;
 

@@ -1,0 +1,103 @@
+import * as z from "zod/mini";
+import { push, textSchema, valueSchema, wordSchema } from "../number/document.ts";
+import { compare, exact } from "../number/fraction.ts";
+import { didYouMean } from "../number/near.ts";
+import { type Allergen, allergens } from "./allergens.ts";
+import { componentIds, isComponentId } from "./components.ts";
+import type { Figure, FoodInput, Origin, State } from "./food.ts";
+
+export const states: readonly [State, ...State[]] = ["raw", "dry", "drained", "cooked", "as sold"];
+const origins: readonly [Origin, ...Origin[]] = ["plant", "animal", "mineral", "mixed"];
+
+/** The schema of one food, made on first use so that importing this module does nothing. */
+export function foodSchema(): z.ZodMiniType<FoodInput> {
+  made ??= makeFoodSchema();
+  return made;
+}
+
+let made: z.ZodMiniType<FoodInput> | undefined;
+
+function makeFoodSchema(): z.ZodMiniType<FoodInput> {
+  const text = textSchema();
+  const notNegative = valueSchema({ from: 0 });
+  const positive = valueSchema({ above: 0 });
+  const schema = z.strictObject({
+    id: textSchema(200),
+    name: text,
+    state: z.optional(wordSchema(states)),
+    group: z.optional(text),
+    origin: z.optional(wordSchema(origins)),
+    per100g: figuresSchema(),
+    source: text,
+    density: z.optional(positive),
+    measures: z.optional(z.array(z.strictObject({ name: textSchema(200), grams: positive }))),
+    measuredWith: z.optional(wordSchema(["metric", "us", "us-label", "imperial", "australian"])),
+    edibleShare: z.optional(valueSchema({ above: 0, to: 1 })),
+    energyFactors: z.optional(
+      z.strictObject({ protein: notNegative, fat: notNegative, carbohydrate: notNegative }),
+    ),
+    allergens: z.optional(z.array(wordSchema(Object.keys(allergens) as [Allergen, ...Allergen[]]))),
+    cautions: z.optional(z.array(z.strictObject({ code: text, text, source: text }))),
+    packs: z.optional(
+      z.array(z.strictObject({ name: text, edible: positive, price: z.optional(notNegative) })),
+    ),
+    price: z.optional(z.strictObject({ per100g: notNegative, currency: currencySchema() })),
+    aisle: z.optional(text),
+  });
+  return schema as unknown as z.ZodMiniType<FoodInput>;
+}
+
+/** A currency code of three capitals, as ISO 4217 writes them. */
+function currencySchema(): z.ZodMiniType<string> {
+  return z.string().check((ctx) => {
+    if (!/^[A-Z]{3}$/.test(ctx.value)) push(ctx, "not a currency code", "write three capitals, as in GBP");
+  });
+}
+
+function figuresSchema(): z.ZodMiniType<FoodInput["per100g"]> {
+  const figure = figureSchema();
+  return z.record(z.string(), figure).check((ctx) => {
+    for (const id of Object.keys(ctx.value)) {
+      if (isComponentId(id)) continue;
+      const hint = didYouMean(id, componentIds, "use an id of the component registry");
+      push(ctx, `no component is called "${id}"`, hint, "component-unknown", [id]);
+    }
+  }) as z.ZodMiniType<FoodInput["per100g"]>;
+}
+
+function figureSchema(): z.ZodMiniType<Figure> {
+  const value = valueSchema({ from: 0 });
+  const source = z.optional(textSchema());
+  const below = z.strictObject({ below: valueSchema({ above: 0 }), source });
+  const full = z.strictObject({
+    value,
+    low: z.optional(value),
+    high: z.optional(value),
+    borrowedFrom: z.optional(textSchema(200)),
+    derived: z.optional(textSchema()),
+    presumed: z.optional(z.literal(true)),
+    source,
+  });
+  return z.custom<Figure>().check((ctx) => {
+    const figure: unknown = ctx.value;
+    if (figure === "trace") return;
+    const schema =
+      typeof figure === "object" && figure !== null && !("toFixed" in figure)
+        ? "below" in figure
+          ? below
+          : full
+        : value;
+    const read = schema.safeParse(figure);
+    if (!read.success) {
+      for (const issue of read.error.issues)
+        ctx.issues.push({ ...issue, input: figure } as z.core.$ZodRawIssue);
+      return;
+    }
+    const { low, high, value: middle } = read.data as { low?: string; high?: string; value?: string };
+    if (middle === undefined) return;
+    const inside =
+      (low === undefined || compare(exact(low), exact(middle)) <= 0) &&
+      (high === undefined || compare(exact(middle), exact(high)) <= 0);
+    if (!inside) push(ctx, "the value lies outside low to high", "give low, value and high in rising order");
+  });
+}

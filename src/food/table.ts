@@ -1,0 +1,105 @@
+import { readDocument } from "../number/document.ts";
+import { collect, type Fault, fault, quote, throwIfAny } from "../number/error.ts";
+import { didYouMean } from "../number/near.ts";
+import { type Composition, compose } from "./composition.ts";
+import type { FoodInput } from "./food.ts";
+import { foodSchema } from "./schema.ts";
+
+/** A food that the library has read: what was written, and its figures ready to be added up. */
+export class Food {
+  readonly input: FoodInput;
+  #composition: Composition | undefined;
+
+  constructor(input: FoodInput) {
+    this.input = input;
+  }
+
+  get composition(): Composition {
+    this.#composition ??= compose(this.input);
+    return this.#composition;
+  }
+}
+
+/**
+ * Foods by id. A table never changes: `with` gives a new one.
+ *
+ * @example
+ * ```ts
+ * const table = foodTable([
+ *   { id: "oats", name: "Rolled oats", state: "dry", source: "own analysis", per100g: { energy: 379, protein: "13.15" } },
+ * ]);
+ * console.log(table.ids); // => [ 'oats' ]
+ * console.log(table.get("oats").per100g.protein); // => 13.15
+ * ```
+ */
+export class FoodTable {
+  readonly #foods: ReadonlyMap<string, Food>;
+
+  /** @internal Use {@link foodTable}. */
+  constructor(foods: ReadonlyMap<string, Food>) {
+    this.#foods = foods;
+  }
+
+  get ids(): readonly string[] {
+    return [...this.#foods.keys()];
+  }
+
+  has(id: string): boolean {
+    return this.#foods.has(id);
+  }
+
+  /** The food as it was written, as {@link with} takes it. Throws `food-unknown`. */
+  get(id: string): FoodInput {
+    return this.food(id).input;
+  }
+
+  /** A table with these foods added; one with an id already here takes its place. Throws as {@link foodTable}. */
+  with(foods: readonly FoodInput[]): FoodTable {
+    return new FoodTable(new Map([...this.#foods, ...readFoods(foods)]));
+  }
+
+  /** @internal The food with its figures read. */
+  food(id: string): Food {
+    const found = this.#foods.get(id);
+    if (found) return found;
+    const hint = didYouMean(id, this.#foods.keys(), "add it with .with([…]), or use an id from .ids");
+    throw fault("food-unknown", `the table has no food ${quote(id)}`, hint);
+  }
+}
+
+/**
+ * Makes a table of foods from plain data, checking every one.
+ *
+ * Throws one error with all faults: `food-malformed`, `food-duplicate`, `component-unknown`, and
+ * the `number-…` codes for figures that are not numbers.
+ */
+export function foodTable(foods: readonly FoodInput[]): FoodTable {
+  return new FoodTable(readFoods(foods));
+}
+
+/** @internal A table of foods already known to be sound, such as the starter foods. */
+export function trustedTable(foods: readonly FoodInput[]): FoodTable {
+  return new FoodTable(new Map(foods.map((input) => [input.id, new Food(input)])));
+}
+
+function readFoods(foods: readonly FoodInput[]): Map<string, Food> {
+  const faults: Fault[] = [];
+  const read = new Map<string, Food>();
+  if (!Array.isArray(foods))
+    throw fault("food-malformed", "expected a list of foods", "give an array, even for one food");
+  foods.forEach((input: unknown, i) => {
+    const food = collect(faults, [i], () => readDocument(foodSchema(), input, "food-malformed"));
+    if (!food) return;
+    if (read.has(food.id)) {
+      faults.push({
+        code: "food-duplicate",
+        path: [i, "id"],
+        message: `two foods are called ${quote(food.id)}`,
+        hint: "give each food an id of its own",
+      });
+    }
+    read.set(food.id, new Food(Object.freeze(food)));
+  });
+  throwIfAny(faults);
+  return read;
+}

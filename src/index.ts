@@ -1,0 +1,72 @@
+export { type Allergen, allergens } from "./food/allergens.ts";
+export {
+  type Component,
+  type ComponentGroup,
+  type ComponentId,
+  type ComponentUnit,
+  components,
+} from "./food/components.ts";
+export { type EnergyPart, type EnergySystem, type EnergySystemId, energySystems } from "./food/energy.ts";
+export type {
+  EnergyFactors,
+  Figure,
+  FoodCaution,
+  FoodInput,
+  FoodMeasure,
+  Origin,
+  Pack,
+  State,
+} from "./food/food.ts";
+export { type FoodTable, foodTable } from "./food/table.ts";
+export { type Amount, type AmountHow, amount } from "./measure/amount.ts";
+export { convert } from "./measure/convert.ts";
+export { formatAmount } from "./measure/format.ts";
+export { type Kitchen, kitchen, kitchens } from "./measure/kitchen.ts";
+export {
+  type MeasureSet,
+  type MeasureSetName,
+  type Measures,
+  measureSet,
+  measureSets,
+} from "./measure/measures.ts";
+export { type ErrorCode, type Fault, type Path, SteelyardError } from "./number/error.ts";
+export type { Fraction, Value } from "./number/fraction.ts";
+export type { MealInput, PersonInput, PlanInput } from "./plan/input.ts";
+export { type Plan, type PlannedMeal, type Portion, portionPlan } from "./plan/plan.ts";
+export type {
+  Line,
+  LineInput,
+  Recipe,
+  RecipeInput,
+  RecipeNote,
+  Retention,
+  Scaling,
+  WrittenAmount,
+} from "./recipe/document.ts";
+export { recipe } from "./recipe/recipe.ts";
+export type { Demand, EnergyShareOf, Quantity } from "./scale/demand.ts";
+export type { ScaleNote } from "./scale/move.ts";
+export { type Range, type Reach, reach } from "./scale/reach.ts";
+export { type Scaled, type ScaleHow, scale } from "./scale/scale.ts";
+export type { Silence, Target } from "./scale/target.ts";
+export { type SheetHow, sheet } from "./sheet/build.ts";
+export type { EnergyShare, EnergyShares } from "./sheet/energy.ts";
+export { toRecipe } from "./sheet/recipe.ts";
+export type { Sheet, SheetLine } from "./sheet/sheet.ts";
+export type { Bound, Marks, Tally, TallyData } from "./sheet/tally.ts";
+export { toCsv } from "./table/csv.ts";
+export { toHtml } from "./table/html.ts";
+export { americanEnglish, britishEnglish, type Language } from "./table/language.ts";
+export { toMarkdown } from "./table/markdown.ts";
+export { toRecords } from "./table/records.ts";
+export {
+  type Cell,
+  type Column,
+  type Figure as TableFigure,
+  type Row,
+  type Table,
+  type Tone,
+  table,
+} from "./table/table.ts";
+export type { Showable, Tabular } from "./table/tabular.ts";
+export { toText } from "./table/text.ts";

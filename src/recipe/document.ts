@@ -1,0 +1,80 @@
+import type { ComponentId } from "../food/components.ts";
+import type { Measures } from "../measure/measures.ts";
+import type { Value } from "../number/fraction.ts";
+
+/** The format that this version writes; older ones are read, newer ones refused. */
+export const RECIPE_FORMAT = "steelyard-recipe/1";
+
+/**
+ * How a line follows a person. `held` keeps its ratio to the other held lines, `adjustable` may be
+ * moved alone by a fit, `per-portion` is the same for everyone.
+ */
+export type Scaling = "held" | "adjustable" | "per-portion";
+
+/** An amount as a document holds it: text as a cook writes it, or a value with its unit. */
+export type WrittenAmount = string | { readonly value: Value; readonly unit: string };
+
+/** Shares of components left after cooking (0 to 1), or a code of the retention table. */
+export type Retention = string | { readonly [C in ComponentId]?: Value };
+
+/** One row of a recipe as written. Exactly one of `food` and `recipe` is given. */
+export interface LineInput {
+  /** Name of the line within the recipe; taken from the food where left out. */
+  readonly key?: string;
+  readonly food?: string;
+  /** A nested recipe: its id, looked up in `recipes`, or the document itself. */
+  readonly recipe?: string | RecipeInput;
+  /** For the batch as written, of the edible portion unless `weighed` says otherwise. */
+  readonly amount: WrittenAmount;
+  /** `as-purchased` counts peel, bone and core in; the food's edible share takes them off. */
+  readonly weighed?: "edible" | "as-purchased";
+  readonly scaling?: Scaling;
+  readonly part?: string;
+  /** Bounds for one portion; they never move with a factor. */
+  readonly least?: WrittenAmount;
+  readonly most?: WrittenAmount;
+  readonly retention?: Retention;
+  /** `serving` lines are added after cooking: the yield factor and retention do not touch them. */
+  readonly added?: "cooking" | "serving";
+  readonly prep?: string;
+}
+
+/** What the recipe says beside its method (storage, cooling, reheating), with its source. */
+export interface RecipeNote {
+  readonly kind: "storage" | "cooling" | "reheating" | "safety" | "general";
+  readonly text: string;
+  readonly source?: string;
+}
+
+/** A recipe as written: what {@link recipe} reads. */
+export interface RecipeInput {
+  readonly format?: string;
+  readonly name: string;
+  /** How many portions the batch makes; above 0. */
+  readonly portions: Value;
+  /** Whose spoons and cups it was written with. */
+  readonly measures?: Measures;
+  readonly lines: readonly LineInput[];
+  /** Mass of what was cooked, after cooking; lines added at serving are not in it. */
+  readonly cookedMass?: WrittenAmount;
+  /** Cooked mass ÷ raw mass of what is cooked. */
+  readonly yieldFactor?: Value;
+  /** Steps; `{key}` names a line. */
+  readonly method?: readonly string[];
+  readonly notes?: readonly RecipeNote[];
+}
+
+/** A line of a validated recipe. */
+export interface Line extends Omit<LineInput, "key" | "recipe" | "scaling" | "added"> {
+  readonly key: string;
+  readonly recipe?: string | Recipe;
+  readonly scaling: Scaling;
+  readonly added: "cooking" | "serving";
+}
+
+/** A validated recipe: plain, frozen data that survives a JSON round trip unchanged. */
+export interface Recipe extends Omit<RecipeInput, "lines" | "format" | "portions"> {
+  readonly format: typeof RECIPE_FORMAT;
+  readonly portions: string;
+  readonly lines: readonly Line[];
+}

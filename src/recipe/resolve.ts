@@ -1,0 +1,137 @@
+import type { FoodInput } from "../food/food.ts";
+import { type Amount, amount, gramsOf, millilitresOf } from "../measure/amount.ts";
+import type { Measures } from "../measure/measures.ts";
+import { fault, quote } from "../number/error.ts";
+import { absolute, compare, exact, type Fraction, minus, over, times, toText } from "../number/fraction.ts";
+import type { WrittenAmount } from "./document.ts";
+
+/** How an amount became grams, for the explanation of a figure. */
+export interface Conversion {
+  readonly grams: Fraction;
+  readonly by:
+    | { readonly kind: "mass" }
+    | { readonly kind: "measure"; readonly measure: string; readonly grams: Fraction }
+    | { readonly kind: "density"; readonly gramsPerMl: Fraction; readonly from: string };
+}
+
+/** Reads and converts amounts of one food. */
+export interface AmountReader {
+  read(written: WrittenAmount): Amount;
+  toGrams(amount: Amount): Conversion;
+}
+
+interface OwnMeasure {
+  readonly name: string;
+  readonly grams: Fraction;
+  /** What the measure holds where it is a cup or spoon, in ml, and its unit and form. */
+  readonly ml: Fraction | undefined;
+  readonly unit: string;
+  readonly form: string;
+}
+
+/**
+ * Amounts of a food, by what the food says of itself. A mass is a mass. A volume becomes mass by
+ * the food's own measure in that unit; else by its density; else by its nearest plain measure; else
+ * by its only measure. `2 medium` and `1 cup, chopped` are the food's own measures, a cup of them
+ * being as large as the recipe's cup.
+ *
+ * `read` throws the `amount-…` and `measures-…` codes, `toGrams` throws `density-needed` and
+ * `amount-unknown-unit`.
+ */
+export function amountReader(food: FoodInput, measures: Measures | undefined): AmountReader {
+  const own = (food.measures ?? []).map((m) => ownMeasure(m.name, exact(m.grams), food));
+  const names = own.filter((m) => m.ml === undefined || m.form !== "").map((m) => m.name);
+  const how = measures === undefined ? { own: names } : { measures, own: names };
+  return {
+    read: (written) => amount(written, how),
+    toGrams: (a) => {
+      if (a.kind === "mass") return { grams: gramsOf(a), by: { kind: "mass" } };
+      if (a.kind === "volume") return byVolume(food, own, a, millilitresOf(a));
+      return byOwnMeasure(food, own, a, measures);
+    },
+  };
+}
+
+function ownMeasure(name: string, grams: Fraction, food: FoodInput): OwnMeasure {
+  const [unit = "", ...rest] = name.split(",");
+  const ml = volumeOf(unit.trim(), food.measuredWith ?? "us");
+  return { name, grams, ml, unit: unit.trim(), form: rest.join(",").trim() };
+}
+
+/** Millilitres of a cup or spoon, or nothing where the word is no volume. */
+function volumeOf(unit: string, measures: Measures): Fraction | undefined {
+  try {
+    return millilitresOf(amount({ value: 1, unit }, { measures }));
+  } catch {
+    return undefined;
+  }
+}
+
+function byVolume(food: FoodInput, own: readonly OwnMeasure[], a: Amount, ml: Fraction): Conversion {
+  const volumes = own.filter((m) => m.ml !== undefined);
+  const plain = volumes.filter((m) => m.form === "");
+  const perUnit = over(ml, a.exact.n === 0n ? exact(1) : a.exact);
+  const same = plain.find((m) => m.unit === a.unit);
+  const chosen =
+    same ?? (food.density === undefined ? (nearestMeasure(plain, perUnit) ?? only(volumes)) : undefined);
+  if (chosen?.ml)
+    return byDensity(
+      ml,
+      over(chosen.grams, chosen.ml),
+      `its own measure: 1 ${chosen.name} is ${toText(chosen.grams)} g`,
+    );
+  if (food.density !== undefined) return byDensity(ml, exact(food.density), "its density");
+  const forms = volumes.map((m) => `"1 ${m.name}"`).join(", ");
+  const hint = forms
+    ? `write which form, one of ${forms}, or a mass`
+    : "write a mass, or give the food a density (g/ml) or a measure";
+  throw fault("density-needed", `${quote(food.name)} has no density, so a volume of it has no mass`, hint);
+}
+
+function byDensity(ml: Fraction, gramsPerMl: Fraction, from: string): Conversion {
+  return { grams: times(ml, gramsPerMl), by: { kind: "density", gramsPerMl, from } };
+}
+
+function nearestMeasure(all: readonly OwnMeasure[], ml: Fraction): OwnMeasure | undefined {
+  const distance = (m: OwnMeasure): Fraction => absolute(minus(m.ml ?? ml, ml));
+  return [...all].sort((a, b) => compare(distance(a), distance(b)))[0];
+}
+
+function only(all: readonly OwnMeasure[]): OwnMeasure | undefined {
+  return all.length === 1 ? all[0] : undefined;
+}
+
+function byOwnMeasure(
+  food: FoodInput,
+  own: readonly OwnMeasure[],
+  a: Amount,
+  measures: Measures | undefined,
+): Conversion {
+  const found = own.find((m) => m.name === a.unit);
+  if (!found) {
+    const names = own.map((m) => `"1 ${m.name}"`).join(", ");
+    throw fault(
+      "amount-unknown-unit",
+      `${quote(a.unit)} says nothing of the mass of ${quote(food.name)}`,
+      names ? `write a mass, or one of ${names}` : "write a mass",
+    );
+  }
+  if (found.ml === undefined)
+    return {
+      grams: times(a.exact, found.grams),
+      by: { kind: "measure", measure: found.name, grams: found.grams },
+    };
+  const ml = measures === undefined ? undefined : volumeOf(found.unit, measures);
+  if (ml === undefined) {
+    throw fault(
+      "measures-needed",
+      `"1 ${found.name}" does not say whose ${found.unit}`,
+      'say whose spoons and cups the recipe was written with: measures: "us", "metric", …',
+    );
+  }
+  return byDensity(
+    times(a.exact, ml),
+    over(found.grams, found.ml),
+    `its own measure: 1 ${found.name} is ${toText(found.grams)} g`,
+  );
+}

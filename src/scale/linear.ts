@@ -1,0 +1,49 @@
+import { component } from "../food/components.ts";
+import { type Fraction, minus, ONE, over, plus, sum, times, ZERO } from "../number/fraction.ts";
+import { componentIndex } from "../sheet/plan.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Quantity } from "./demand.ts";
+
+/**
+ * What each line brings of a quantity to one portion as eaten, so that the portion is their sum
+ * and every scaling is linear in them. Water counts what cooking takes up or gives off.
+ */
+export function lineContributions(s: Sheet, of: Quantity): Fraction[] {
+  const { yieldFactor } = s.masses;
+  const change = minus(yieldFactor, ONE);
+  const c = of === "mass" ? 0 : componentIndex(of);
+  return s.plan.lines.map(({ line, source }, i) => {
+    const grams = over(s.values.grams[i] ?? ZERO, s.values.portions);
+    const cooked = line.added === "cooking";
+    if (of === "mass") return cooked ? times(grams, yieldFactor) : grams;
+    const brought = times(grams, { n: source.values[c] ?? 0n, d: source.scale * 100n });
+    return of === "water" && cooked ? plus(brought, times(grams, change)) : brought;
+  });
+}
+
+/** A quantity of one portion, apart: what stays the same for everyone, and what a factor moves. */
+export interface Split {
+  readonly fixed: Fraction;
+  readonly moving: Fraction;
+}
+
+export function splitOf(s: Sheet, of: Quantity): Split {
+  const all = lineContributions(s, of);
+  const isFixed = (i: number): boolean => s.plan.lines[i]?.line.scaling === "per-portion";
+  return { fixed: sum(all.filter((_, i) => isFixed(i))), moving: sum(all.filter((_, i) => !isFixed(i))) };
+}
+
+/** Keys of lines that say nothing of a quantity; mass is never unknown. */
+export function silentLines(s: Sheet, of: Quantity): readonly string[] {
+  return of === "mass" ? [] : s.total(of).missing;
+}
+
+/** The unit that a quantity is reckoned in. */
+export function unitOf(of: Quantity): string {
+  return of === "mass" ? "g" : component(of).unit;
+}
+
+/** The name that a person knows a quantity by. */
+export function nameOf(of: Quantity): string {
+  return of === "mass" ? "mass" : component(of).name;
+}

@@ -1,0 +1,89 @@
+import { timesAmount } from "../measure/amount.ts";
+import { compare, type Fraction, fraction, ONE, over, times, ZERO } from "../number/fraction.ts";
+import { Sheet } from "../sheet/sheet.ts";
+import { massesOf } from "../sheet/values.ts";
+
+/** Something that a cook should know about a scaled sheet. Never an error. */
+export interface ScaleNote {
+  readonly code: "below-least" | "above-most" | "large-factor" | "inner-dose-moved";
+  /** The line it speaks of; nothing where it speaks of the whole. */
+  readonly line: string | undefined;
+  readonly text: string;
+}
+
+/**
+ * A sheet with every line multiplied by a factor of its own, for a number of portions. The yield
+ * factor stays, so the cooked mass follows.
+ */
+export function moveLines(s: Sheet, factors: readonly Fraction[], portions: Fraction): Sheet {
+  const grams = s.values.grams.map((g, i) => times(g, factors[i] ?? ONE));
+  const amounts = s.values.amounts.map((a, i) => timesAmount(a, factors[i] ?? ONE));
+  const factor = { by: "factor", factor: s.masses.yieldFactor } as const;
+  const moved = { amounts, grams, portions, cooking: factor };
+  if (s.values.cooking.by === "factor") return new Sheet(s.plan, moved);
+  return new Sheet(s.plan, { ...moved, cooking: { by: "mass", mass: massesOf(s.plan, moved).pot } });
+}
+
+/** A sheet scaled by one factor for portions of the size, and to a number of portions. */
+export function moveAll(s: Sheet, factor: Fraction, portions: Fraction): Sheet {
+  const perPortion = over(portions, s.values.portions);
+  const held = times(factor, perPortion);
+  const factors = s.plan.lines.map(({ line }) => (line.scaling === "per-portion" ? perPortion : held));
+  return moveLines(s, factors, portions);
+}
+
+/** Factors of the batch beyond these carry a note: double, and half. Common practice, no source. */
+const LARGE = 2n;
+
+/** What a cook should know of `after`, made from `before`. */
+export function notesOn(before: Sheet, after: Sheet): ScaleNote[] {
+  return [...boundNotes(after), ...innerDoses(before, after), ...largeFactor(before, after)];
+}
+
+function boundNotes(s: Sheet): ScaleNote[] {
+  return s.plan.lines.flatMap(({ line, least, most }, i): ScaleNote[] => {
+    const grams = over(s.values.grams[i] ?? ZERO, s.values.portions);
+    if (least !== undefined && compare(grams, least) < 0) {
+      return [
+        { code: "below-least", line: line.key, text: `${line.key} is below the least for one portion` },
+      ];
+    }
+    if (most !== undefined && compare(grams, most) > 0) {
+      return [{ code: "above-most", line: line.key, text: `${line.key} is above the most for one portion` }];
+    }
+    return [];
+  });
+}
+
+/** A dose inside a nested recipe moves with it, which its own recipe did not want. */
+function innerDoses(before: Sheet, after: Sheet): ScaleNote[] {
+  return after.plan.lines.flatMap(({ line, nested }, i): ScaleNote[] => {
+    const per = (s: Sheet): Fraction => over(s.values.grams[i] ?? ZERO, s.values.portions);
+    if (!nested || compare(per(before), per(after)) === 0) return [];
+    return dosesWithin(nested).map((inner) => {
+      const key = `${line.key}/${inner}`;
+      return {
+        code: "inner-dose-moved",
+        line: key,
+        text: `${key} is the same for every portion of its own recipe, and moved with it here`,
+      };
+    });
+  });
+}
+
+function dosesWithin(s: Sheet): string[] {
+  return s.plan.lines.flatMap(({ line, nested }) => {
+    if (line.scaling === "per-portion") return [line.key];
+    return nested ? dosesWithin(nested).map((inner) => `${line.key}/${inner}`) : [];
+  });
+}
+
+function largeFactor(before: Sheet, after: Sheet): ScaleNote[] {
+  const [was, is] = [before.masses.raw, after.masses.raw];
+  if (was.n === 0n || is.n === 0n) return [];
+  const ratio = over(is, was);
+  const large = compare(ratio, fraction(LARGE)) > 0 || compare(ratio, fraction(1n, LARGE)) < 0;
+  const text =
+    "cooking times, pans, leavening and strong spices do not follow the amounts: check them by eye and taste";
+  return large ? [{ code: "large-factor", line: undefined, text }] : [];
+}

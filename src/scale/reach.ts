@@ -1,0 +1,56 @@
+import type Decimal from "decimal.js";
+import { compare, type Fraction, isZero, over, plus, times, toDecimal, ZERO } from "../number/fraction.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Quantity } from "./demand.ts";
+import { silentLines, splitOf, unitOf } from "./linear.ts";
+
+/** What one portion can be brought to, in `unit`; `most` is null where there is no upper end. */
+export interface Range {
+  readonly least: Decimal;
+  readonly most: Decimal | null;
+}
+
+/** What scaling can bring. */
+export interface Reach extends Range {
+  readonly unit: string;
+  /** The same with every line kept within its `least` and `most`; null where no one factor keeps them all. */
+  readonly withinBounds: Range | null;
+  /** Lines that say nothing, so that the truth may lie higher. */
+  readonly missing: readonly string[];
+}
+
+/**
+ * What scaling by one factor can bring a portion to: from what per-portion lines alone bring (the
+ * least, not itself reached unless nothing else brings any) upward.
+ *
+ * Throws `component-unknown`.
+ */
+export function reach(s: Sheet, of: Quantity): Reach {
+  const { fixed, moving } = splitOf(s, of);
+  const at = (factor: Fraction): Decimal => toDecimal(plus(fixed, times(moving, factor)));
+  const bounds = factorBounds(s);
+  return {
+    least: toDecimal(fixed),
+    most: isZero(moving) ? toDecimal(fixed) : null,
+    unit: unitOf(of),
+    withinBounds: bounds && {
+      least: at(bounds.low),
+      most: isZero(moving) ? toDecimal(fixed) : bounds.high === undefined ? null : at(bounds.high),
+    },
+    missing: silentLines(s, of),
+  };
+}
+
+/** The factors that keep every moving line within its bounds, or nothing where none does. */
+function factorBounds(s: Sheet): { low: Fraction; high: Fraction | undefined } | null {
+  let low = ZERO;
+  let high: Fraction | undefined;
+  for (const [i, { line, least, most }] of s.plan.lines.entries()) {
+    const grams = over(s.values.grams[i] ?? ZERO, s.values.portions);
+    if (line.scaling === "per-portion" || isZero(grams)) continue;
+    if (least !== undefined && compare(over(least, grams), low) > 0) low = over(least, grams);
+    if (most !== undefined && (high === undefined || compare(over(most, grams), high) < 0))
+      high = over(most, grams);
+  }
+  return high !== undefined && compare(low, high) > 0 ? null : { low, high };
+}

@@ -1,0 +1,44 @@
+import type Decimal from "decimal.js";
+import { type Fraction, toDecimal } from "../number/fraction.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { moveAll, notesOn, type ScaleNote } from "./move.ts";
+import { factorFor, readTarget, type Silence, type Target } from "./target.ts";
+
+export interface ScaleHow {
+  /** What to do where lines say nothing of the target; `refuse` unless told. */
+  readonly silent?: Silence;
+}
+
+export interface Scaled {
+  readonly sheet: Sheet;
+  /** What the held and adjustable lines of a portion were multiplied by. */
+  readonly factor: Decimal;
+  readonly exactFactor: Fraction;
+  readonly notes: readonly ScaleNote[];
+}
+
+/**
+ * Scales a sheet to one target for a portion as eaten. One target gives one factor, in closed form
+ * and exact. Held and adjustable lines move alike; per-portion lines follow the number of portions
+ * and nothing else.
+ *
+ * Throws `target-malformed`, `target-silent`, `target-unreachable` (with what can be reached), and
+ * the codes of amounts and numbers.
+ *
+ * @example
+ * ```ts
+ * const porridge = sheet(
+ *   { name: "Porridge", portions: 1, lines: [{ food: "oats-rolled-dry", amount: "100 g" }] },
+ *   starterFoods,
+ * );
+ * const { sheet: larger, factor } = scale(porridge, { energy: "758 kcal" });
+ * console.log(factor.toString()); // => 2
+ * console.log(larger.lines[0].grams.toString()); // => 200
+ * ```
+ */
+export function scale(s: Sheet, target: Target, how: ScaleHow = {}): Scaled {
+  const { aim, portions } = readTarget(target);
+  const exactFactor = factorFor([s], aim, how.silent ?? "refuse");
+  const moved = moveAll(s, exactFactor, portions ?? s.values.portions);
+  return { sheet: moved, factor: toDecimal(exactFactor), exactFactor, notes: notesOn(s, moved) };
+}

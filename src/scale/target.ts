@@ -1,0 +1,137 @@
+import { type ComponentId, componentIds, isComponentId } from "../food/components.ts";
+import { figure } from "../measure/figure.ts";
+import { fault, quote, within } from "../number/error.ts";
+import {
+  compare,
+  exact,
+  type Fraction,
+  isZero,
+  minus,
+  over,
+  sum,
+  type Value,
+  ZERO,
+} from "../number/fraction.ts";
+import { didYouMean } from "../number/near.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { showFigure } from "../table/figure.ts";
+import type { Quantity } from "./demand.ts";
+import { nameOf, silentLines, splitOf, unitOf } from "./linear.ts";
+
+/**
+ * One target for a portion as eaten: a component (`{ energy: "650 kcal" }`, or a number in the
+ * component's own unit), a `mass` (a number is grams), or a `factor`; and, or instead, a number of
+ * `portions`.
+ */
+export type Target = { readonly [C in ComponentId]?: Value } & {
+  readonly mass?: Value;
+  readonly factor?: Value;
+  readonly portions?: Value;
+};
+
+/** Whether lines that say nothing of the target may count as bringing none of it. */
+export type Silence = "refuse" | "accept";
+
+/** A target, read. */
+export interface ReadTarget {
+  readonly aim:
+    | { readonly of: "factor"; readonly factor: Fraction }
+    | { readonly of: Quantity; readonly amount: Fraction };
+  readonly portions: Fraction | undefined;
+}
+
+/** Reads a target. Throws `target-malformed` and the codes of amounts and numbers. */
+export function readTarget(target: Target): ReadTarget {
+  if (typeof target !== "object" || target === null || Array.isArray(target)) {
+    throw fault(
+      "target-malformed",
+      "the target is not an object",
+      'write one, such as { energy: "650 kcal" }',
+    );
+  }
+  const { portions, ...rest } = target;
+  const given = Object.entries(rest).filter(([, value]) => value !== undefined) as [string, Value][];
+  const read = portions === undefined ? undefined : positive(portions, "portions");
+  const [first, second] = given;
+  if (second && first) {
+    throw fault(
+      "target-malformed",
+      `two targets, ${first[0]} and ${second[0]}: one factor meets only one`,
+      "give one, or use fit for several",
+      [second[0]],
+    );
+  }
+  if (!first) {
+    if (read === undefined)
+      throw fault(
+        "target-malformed",
+        "the target is empty",
+        'write one, such as { energy: "650 kcal" } or { portions: 12 }',
+      );
+    return { aim: { of: "factor", factor: exact(1) }, portions: read };
+  }
+  const [name, value] = first;
+  if (name === "factor") return { aim: { of: "factor", factor: positive(value, "factor") }, portions: read };
+  if (name !== "mass" && !isComponentId(name)) {
+    const hint = didYouMean(
+      name,
+      [...componentIds, "mass", "factor", "portions"],
+      "use a component id, mass, factor or portions",
+    );
+    throw fault("target-malformed", `${quote(name)} is nothing to scale to`, hint, [name]);
+  }
+  return { aim: { of: name, amount: within([name], () => figure(value, unitOf(name))) }, portions: read };
+}
+
+function positive(value: Value, field: string): Fraction {
+  const read = within([field], () => exact(value));
+  if (compare(read, ZERO) > 0) return read;
+  throw fault("target-malformed", `${field} ${quote(value)} is not above 0`, `give ${field} above 0`, [
+    field,
+  ]);
+}
+
+/**
+ * The one factor that brings the portions of these sheets together to the target, in closed form:
+ * (target − per-portion lines) ÷ the rest.
+ *
+ * Throws `target-silent` and `target-unreachable`.
+ */
+export function factorFor(sheets: readonly Sheet[], aim: ReadTarget["aim"], silence: Silence): Fraction {
+  if (aim.of === "factor") return aim.factor;
+  const { of, amount } = aim;
+  const silent = sheets.flatMap((s) => silentLines(s, of));
+  if (silence === "refuse" && silent.length > 0) {
+    const hint =
+      'use a food with a figure, borrow one, or pass { silent: "accept" } to take them as bringing none';
+    throw fault(
+      "target-silent",
+      `nothing is known of the ${nameOf(of)} in ${silent.slice(0, 5).join(", ")}`,
+      hint,
+      [of],
+    );
+  }
+  const splits = sheets.map((s) => splitOf(s, of));
+  const fixed = sum(splits.map((s) => s.fixed));
+  const moving = sum(splits.map((s) => s.moving));
+  const show = (f: Fraction): string => showFigure(f, { unit: unitOf(of) });
+  if (isZero(moving)) {
+    const has = isZero(fixed)
+      ? `the recipe has no ${nameOf(of)}`
+      : `only per-portion lines bring ${nameOf(of)}, ${show(fixed)} a portion`;
+    throw fault(
+      "target-unreachable",
+      `${has}, so no factor changes it`,
+      "scale to something that the other lines bring",
+      [of],
+    );
+  }
+  const factor = over(minus(amount, fixed), moving);
+  if (compare(factor, ZERO) > 0) return factor;
+  throw fault(
+    "target-unreachable",
+    `${show(amount)} of ${nameOf(of)} is not above the ${show(fixed)} that the per-portion lines alone bring`,
+    `any target above ${show(fixed)} can be reached`,
+    [of],
+  );
+}

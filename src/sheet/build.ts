@@ -1,0 +1,217 @@
+import type { ComponentId } from "../food/components.ts";
+import { retentionShares } from "../food/retention.ts";
+import { FoodTable } from "../food/table.ts";
+import { type Amount, amount, gramsOf } from "../measure/amount.ts";
+import { collect, type Fault, fault, throwIfAny, within } from "../number/error.ts";
+import { exact, type Fraction, isZero, ONE, times, type Value, ZERO } from "../number/fraction.ts";
+import type { Line, Recipe, RecipeInput, WrittenAmount } from "../recipe/document.ts";
+import { recipe as readRecipe, unknownRecipe } from "../recipe/recipe.ts";
+import { type AmountReader, amountReader } from "../recipe/resolve.ts";
+import { type PlanLine, SheetPlan } from "./plan.ts";
+import { Sheet } from "./sheet.ts";
+import { foodSource, nestedSource, retained } from "./source.ts";
+import type { Cooking } from "./values.ts";
+
+/** Options of {@link sheet}. */
+export interface SheetHow {
+  /** Recipes that lines name by id. */
+  readonly recipes?: Readonly<Record<string, RecipeInput | Recipe>>;
+}
+
+/**
+ * Resolves a recipe to grams and figures.
+ *
+ * Throws one error with every fault: the codes of {@link recipe}, `food-unknown`, `recipe-unknown`,
+ * `recipe-cycle` (with the way round), `density-needed`, and the `amount-…` and `measures-…` codes.
+ *
+ * @example
+ * ```ts
+ * const s = sheet(
+ *   { name: "Porridge", portions: 2, lines: [{ food: "oats-rolled-dry", amount: "100 g" }] },
+ *   starterFoods,
+ * );
+ * console.log(s.portion("energy").value.toString()); // => 189.5
+ * ```
+ */
+export function sheet(recipe: RecipeInput | Recipe, foods: FoodTable, how: SheetHow = {}): Sheet {
+  if (!(foods instanceof FoodTable)) {
+    throw fault(
+      "food-malformed",
+      "the second argument is not a food table",
+      "make one with foodTable([…]), or use starterFoods",
+    );
+  }
+  return new Builder(foods, how.recipes ?? {}).build(recipe, []);
+}
+
+/** Builds a sheet and those nested in it, each id once, however often it is named. */
+class Builder {
+  readonly #foods: FoodTable;
+  readonly #recipes: Readonly<Record<string, RecipeInput | Recipe>>;
+  readonly #built = new Map<string, Sheet>();
+
+  constructor(foods: FoodTable, recipes: Readonly<Record<string, RecipeInput | Recipe>>) {
+    this.#foods = foods;
+    this.#recipes = recipes;
+  }
+
+  build(input: RecipeInput | Recipe, above: readonly string[]): Sheet {
+    const recipe = readRecipe(input);
+    const faults: Fault[] = [];
+    const amounts: Amount[] = [];
+    const grams: Fraction[] = [];
+    const lines: PlanLine[] = [];
+    recipe.lines.forEach((line, i) => {
+      const made = collect(faults, ["lines", i], () => this.#line(line, recipe, above));
+      if (!made) return;
+      lines.push(made.line);
+      amounts.push(made.amount);
+      grams.push(made.grams);
+    });
+    const cooking = collect(faults, [], () => cookingOf(recipe));
+    throwIfAny(faults);
+    const plan = new SheetPlan(recipe, this.#foods, lines);
+    const made = new Sheet(plan, {
+      amounts,
+      grams,
+      portions: exact(recipe.portions),
+      cooking: cooking ?? AS_WEIGHED,
+    });
+    refuseCookedNothing(made);
+    return made;
+  }
+
+  #line(
+    line: Line,
+    recipe: Recipe,
+    above: readonly string[],
+  ): { line: PlanLine; amount: Amount; grams: Fraction } {
+    const { source, nested, reader } = this.#drawsOn(line, recipe, above);
+    const read = (
+      field: "amount" | "least" | "most",
+      written: WrittenAmount,
+    ): { amount: Amount; grams: Fraction } =>
+      within([field], () => {
+        const read = reader.read(written);
+        return { amount: read, grams: reader.toGrams(read).grams };
+      });
+    const shares =
+      line.retention === undefined
+        ? NO_SHARES
+        : within(["retention"], () => retentionShares(line.retention ?? {}));
+    const planLine: PlanLine = {
+      line,
+      source: retained(source, shares),
+      nested,
+      reader,
+      least: line.least === undefined ? undefined : read("least", line.least).grams,
+      most: line.most === undefined ? undefined : read("most", line.most).grams,
+    };
+    return { line: planLine, ...read("amount", line.amount) };
+  }
+
+  #drawsOn(
+    line: Line,
+    recipe: Recipe,
+    above: readonly string[],
+  ): Pick<PlanLine, "source" | "nested"> & { reader: AmountReader } {
+    if (line.recipe !== undefined) {
+      const id = typeof line.recipe === "string" ? line.recipe : line.recipe.name;
+      const nested = within(["recipe"], () => this.#nested(line.recipe ?? "", above));
+      return { source: nestedSource(id, nested), nested, reader: nestedReader(nested) };
+    }
+    const food = within(["food"], () => this.#foods.food(line.food ?? ""));
+    const reader = amountReader(food.input, recipe.measures);
+    return {
+      source: foodSource(food),
+      nested: undefined,
+      reader:
+        line.weighed === "as-purchased" ? edibleOf(reader, food.input.edibleShare, food.input.name) : reader,
+    };
+  }
+
+  #nested(named: string | Recipe, above: readonly string[]): Sheet {
+    if (typeof named !== "string") return this.build(named, above);
+    if (above.includes(named)) {
+      const way = [...above.slice(above.indexOf(named)), named].join(" → ");
+      throw fault("recipe-cycle", `recipes contain each other: ${way}`, "take one of them out of the other");
+    }
+    const built = this.#built.get(named);
+    if (built) return built;
+    const found = Object.hasOwn(this.#recipes, named) ? this.#recipes[named] : undefined;
+    if (found === undefined) throw unknownRecipe(named, Object.keys(this.#recipes), []);
+    const made = this.build(found, [...above, named]);
+    this.#built.set(named, made);
+    return made;
+  }
+}
+
+const AS_WEIGHED: Cooking = { by: "factor", factor: ONE };
+const NO_SHARES: ReadonlyMap<ComponentId, Fraction> = /* @__PURE__ */ new Map();
+
+function cookingOf(recipe: Recipe): Cooking {
+  if (recipe.cookedMass !== undefined) {
+    return within(["cookedMass"], () => {
+      const cooked = amount(recipe.cookedMass ?? "");
+      const grams = cooked.kind === "mass" ? gramsOf(cooked) : ZERO;
+      if (isZero(grams))
+        throw fault("recipe-malformed", "the cooked mass is not a mass above 0", 'weigh it: "850 g"');
+      return { by: "mass", mass: grams };
+    });
+  }
+  return recipe.yieldFactor === undefined ? AS_WEIGHED : { by: "factor", factor: exact(recipe.yieldFactor) };
+}
+
+/** A cooked mass with nothing cooked would be made out of nothing. */
+function refuseCookedNothing(made: Sheet): void {
+  const { cooking, grams } = made.values;
+  const cooked = made.plan.lines.some(({ line }, i) => line.added === "cooking" && !isZero(grams[i] ?? ZERO));
+  if (cooking.by === "mass" && !cooked) {
+    throw fault(
+      "recipe-malformed",
+      "a cooked mass, but no line is cooked",
+      "leave out cookedMass, or add a line in cooking",
+      ["cookedMass"],
+    );
+  }
+}
+
+/** A nested recipe is measured by mass as eaten, by its portions, or as a share of its batch. */
+function nestedReader(nested: Sheet): AmountReader {
+  return {
+    read: (written) => amount(written, { own: ["portion", "batch"] }),
+    toGrams: (a) => {
+      if (a.kind === "mass") return { grams: gramsOf(a), by: { kind: "mass" } };
+      const one =
+        a.unit === "portion" ? nested.portionMass : a.unit === "batch" ? nested.masses.cooked : undefined;
+      if (one === undefined) {
+        throw fault(
+          "amount-unknown-unit",
+          `a nested recipe cannot be measured in ${a.unit}`,
+          'write a mass, "2 portions" or "1/2 batch"',
+        );
+      }
+      return { grams: times(a.exact, one), by: { kind: "measure", measure: a.unit, grams: one } };
+    },
+  };
+}
+
+/** Takes peel, bone and core off what was weighed with them. */
+function edibleOf(reader: AmountReader, edibleShare: Value | undefined, name: string): AmountReader {
+  if (edibleShare === undefined) {
+    throw fault(
+      "recipe-malformed",
+      `nothing is known of what of ${name} is eaten`,
+      "weigh the edible portion, or give the food an edibleShare",
+      ["weighed"],
+    );
+  }
+  const share = exact(edibleShare);
+  return {
+    read: reader.read,
+    toGrams: (a) => {
+      const { grams, by } = reader.toGrams(a);
+      return { grams: times(grams, share), by };
+    },
+  };
+}

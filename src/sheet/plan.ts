@@ -1,0 +1,100 @@
+import { type ComponentId, component, componentIds } from "../food/components.ts";
+import type { FoodTable } from "../food/table.ts";
+import { fault, quote } from "../number/error.ts";
+import { type Fraction, lcm } from "../number/fraction.ts";
+import { didYouMean } from "../number/near.ts";
+import type { Line, Recipe } from "../recipe/document.ts";
+import type { AmountReader } from "../recipe/resolve.ts";
+import type { Sheet } from "./sheet.ts";
+import type { Mark, Source } from "./source.ts";
+import { type Marks, makeMarks } from "./tally.ts";
+
+/** What of a line stays the same in every version of a sheet. */
+export interface PlanLine {
+  readonly line: Line;
+  readonly source: Source;
+  readonly nested: Sheet | undefined;
+  /** Reads amounts of this line and turns them into grams of edible portion. */
+  readonly reader: AmountReader;
+  /** Bounds of one portion in grams. */
+  readonly least: Fraction | undefined;
+  readonly most: Fraction | undefined;
+}
+
+/** A mark with the line it stands on. */
+export interface LineMark {
+  readonly line: number;
+  readonly key: string;
+  readonly mark: Mark;
+}
+
+/**
+ * The frozen part of a sheet: what each line draws on, and what the figures say of themselves.
+ * Built once and shared by every version that only amounts, portions or cooking tell apart.
+ */
+export class SheetPlan {
+  readonly recipe: Recipe;
+  readonly foods: FoodTable;
+  readonly lines: readonly PlanLine[];
+  /** The common scale of all sources' figures. */
+  readonly scale: bigint;
+  /** What lifts each line's figures to the common scale. */
+  readonly lifts: readonly bigint[];
+  readonly #indices: ReadonlyMap<string, number>;
+  readonly #lineMarks: (readonly LineMark[] | undefined)[] = [];
+  readonly #marks: (Marks | undefined)[] = [];
+
+  constructor(recipe: Recipe, foods: FoodTable, lines: readonly PlanLine[]) {
+    this.recipe = recipe;
+    this.foods = foods;
+    this.lines = lines;
+    this.scale = lines.reduce((all, { source }) => lcm(all, source.scale), 1n);
+    this.lifts = lines.map(({ source }) => this.scale / source.scale);
+    this.#indices = new Map(lines.map(({ line }, i) => [line.key, i]));
+  }
+
+  /** Where a line stands. Throws `line-unknown`. */
+  indexOf(key: string): number {
+    const i = this.#indices.get(key);
+    if (i !== undefined) return i;
+    const hint = didYouMean(key, this.#indices.keys(), "use a key from .lines");
+    throw fault("line-unknown", `the recipe has no line ${quote(key)}`, hint);
+  }
+
+  /** Every mark of a component, per-portion lines first: a gap in a dose matters most. */
+  lineMarks(component: number): readonly LineMark[] {
+    const made = this.#lineMarks[component];
+    if (made) return made;
+    const all = this.lines.flatMap(({ line, source }, i) =>
+      source.marks(component).map((mark) => ({
+        line: i,
+        key: mark.at === "" ? line.key : `${line.key}/${mark.at}`,
+        mark,
+      })),
+    );
+    const isDose = (m: LineMark): number => (this.lines[m.line]?.line.scaling === "per-portion" ? 0 : 1);
+    const sorted = all.sort((a, b) => isDose(a) - isDose(b) || a.line - b.line);
+    this.#lineMarks[component] = sorted;
+    return sorted;
+  }
+
+  /** The marks of a total in which every line has some mass. */
+  marks(component: number): Marks {
+    const made = this.#marks[component] ?? gatherMarks(this.lineMarks(component));
+    this.#marks[component] = made;
+    return made;
+  }
+}
+
+/** Sorts marks by kind. */
+export function gatherMarks(all: readonly LineMark[]): Marks {
+  return makeMarks((kind) => all.filter((m) => m.mark.kind === kind).map((m) => m.key));
+}
+
+let indices: ReadonlyMap<string, number> | undefined;
+
+/** Where a component stands in registry order. Throws `component-unknown`. */
+export function componentIndex(id: ComponentId): number {
+  indices ??= new Map(componentIds.map((each, i) => [each, i]));
+  return indices.get(component(id).id) ?? 0;
+}

@@ -1,0 +1,44 @@
+import { formatAmount } from "../measure/format.ts";
+import { toText } from "../number/fraction.ts";
+import type { Recipe, WrittenAmount } from "../recipe/document.ts";
+import { recipe } from "../recipe/recipe.ts";
+import type { Sheet } from "./sheet.ts";
+
+/**
+ * The recipe that a sheet stands for: amounts as they are now, exact, so that a sheet of it is the
+ * same sheet. Lines that did not move keep the text they were written with.
+ *
+ * @example
+ * ```ts
+ * const porridge = sheet(
+ *   { name: "Porridge", portions: 1, lines: [{ food: "oats-rolled-dry", amount: "90 g" }] },
+ *   starterFoods,
+ * );
+ * console.log(toRecipe(scale(porridge, { factor: "1/3" }).sheet).lines[0].amount); // => 30 g
+ * ```
+ */
+export function toRecipe(s: Sheet): Recipe {
+  const { cookedMass: _, yieldFactor: __, ...rest } = s.origin;
+  return recipe({
+    ...rest,
+    portions: toText(s.values.portions),
+    lines: s.plan.lines.map(({ line }, i) => ({ ...line, amount: amountNow(s, i) })),
+    ...cookingNow(s),
+  });
+}
+
+function amountNow(s: Sheet, i: number): WrittenAmount {
+  const { line, reader } = s.plan.lines[i] ?? {};
+  const now = s.values.amounts[i];
+  if (!line || !reader || !now) return "0 g";
+  const written = reader.read(line.amount);
+  const same =
+    written.unit === now.unit && written.exact.n === now.exact.n && written.exact.d === now.exact.d;
+  return same ? line.amount : formatAmount(now);
+}
+
+function cookingNow(s: Sheet): { cookedMass?: string; yieldFactor?: string } {
+  const { cooking } = s.values;
+  if (cooking.by === "mass") return { cookedMass: `${toText(cooking.mass)} g` };
+  return s.origin.yieldFactor === undefined ? {} : { yieldFactor: s.origin.yieldFactor.toString() };
+}

@@ -1,0 +1,172 @@
+import type Decimal from "decimal.js";
+import {
+  type Fraction,
+  fraction,
+  isZero,
+  least,
+  ONE,
+  sum,
+  times,
+  toDecimal,
+  toText,
+} from "../number/fraction.ts";
+
+/** How a tally's value bounds the truth. */
+export type Bound = "exact" | "at-least" | "at-most" | "unknown";
+
+/** What the figures behind a tally say of themselves: line keys by kind, silent per-portion lines first. */
+export interface Marks {
+  readonly missing: readonly string[];
+  readonly trace: readonly string[];
+  readonly below: readonly string[];
+  readonly borrowed: readonly string[];
+  readonly derived: readonly string[];
+  readonly presumed: readonly string[];
+}
+
+/** Makes marks, one list for each kind. */
+export function makeMarks(of: (kind: keyof Marks) => readonly string[]): Marks {
+  return {
+    missing: of("missing"),
+    trace: of("trace"),
+    below: of("below"),
+    borrowed: of("borrowed"),
+    derived: of("derived"),
+    presumed: of("presumed"),
+  };
+}
+
+/**
+ * A value and how far to trust it. Unknown is not zero: lines that say nothing are named in
+ * `missing`, and the value is then what is known, a lower bound.
+ */
+export class Tally implements Marks {
+  readonly unit: string;
+  readonly #n: bigint;
+  readonly #d: bigint;
+  readonly #marks: Marks;
+  readonly #covered: () => Fraction;
+  readonly #bound: Bound | undefined;
+  #exact: Fraction | undefined;
+  #value: Decimal | undefined;
+
+  /** @internal */
+  constructor(n: bigint, d: bigint, unit: string, marks: Marks, covered: () => Fraction, bound?: Bound) {
+    this.#n = n;
+    this.#d = d;
+    this.unit = unit;
+    this.#marks = marks;
+    this.#covered = covered;
+    this.#bound = bound;
+  }
+
+  /** The value as an exact fraction, in `unit`. */
+  get exact(): Fraction {
+    this.#exact ??= fraction(this.#n, this.#d);
+    return this.#exact;
+  }
+
+  /** The value's decimal face, to 34 significant digits, in `unit`. */
+  get value(): Decimal {
+    this.#value ??= toDecimal(this.exact);
+    return this.#value;
+  }
+
+  /** Share of the mass, 0 to 1, whose figures are known; read it together with `missing`. */
+  get massCoverage(): Decimal {
+    return toDecimal(this.coverage);
+  }
+
+  /** @internal */
+  get coverage(): Fraction {
+    return this.#covered();
+  }
+
+  /** Whether every line says something. */
+  get complete(): boolean {
+    return this.#marks.missing.length === 0;
+  }
+
+  get bound(): Bound {
+    if (this.#bound !== undefined) return this.#bound;
+    const { missing, trace, below } = this.#marks;
+    if (missing.length > 0 && this.#covered().n === 0n) return "unknown";
+    return missing.length + trace.length + below.length > 0 ? "at-least" : "exact";
+  }
+
+  get missing(): readonly string[] {
+    return this.#marks.missing;
+  }
+  get trace(): readonly string[] {
+    return this.#marks.trace;
+  }
+  get below(): readonly string[] {
+    return this.#marks.below;
+  }
+  get borrowed(): readonly string[] {
+    return this.#marks.borrowed;
+  }
+  get derived(): readonly string[] {
+    return this.#marks.derived;
+  }
+  get presumed(): readonly string[] {
+    return this.#marks.presumed;
+  }
+
+  /** @internal The same tally of a share of the whole: a portion, 100 g. */
+  times(share: Fraction): Tally {
+    return new Tally(
+      this.#n * share.n,
+      this.#d * share.d,
+      this.unit,
+      this.#marks,
+      this.#covered,
+      this.#bound,
+    );
+  }
+
+  /** @internal The same tally with its lines named from one floor up: `pot/oats`. */
+  within(dish: string): Tally {
+    const marks = makeMarks((kind) => this.#marks[kind].map((key) => `${dish}/${key}`));
+    return new Tally(this.#n, this.#d, this.unit, marks, this.#covered, this.#bound);
+  }
+
+  /** Plain data, the value as exact text. */
+  toJSON(): TallyData {
+    const { missing, trace, below, borrowed, derived, presumed } = this.#marks;
+    return {
+      value: toText(this.exact),
+      unit: this.unit,
+      bound: this.bound,
+      massCoverage: toText(this.#covered()),
+      complete: this.complete,
+      ...{ missing, trace, below, borrowed, derived, presumed },
+    };
+  }
+}
+
+/** A tally as plain data. */
+export interface TallyData extends Marks {
+  readonly value: string;
+  readonly unit: string;
+  readonly bound: Bound;
+  readonly massCoverage: string;
+  readonly complete: boolean;
+}
+
+/**
+ * A weighted sum of tallies with weights of 0 or more: marks gather, and the sum is covered no
+ * better than its least covered term, unless told by what mass.
+ */
+export function combine(
+  unit: string,
+  terms: readonly (readonly [Tally, Fraction])[],
+  coverage?: () => Fraction,
+): Tally {
+  const counted = terms.filter(([, weight]) => !isZero(weight));
+  const value = sum(counted.map(([tally, weight]) => times(tally.exact, weight)));
+  const marks = makeMarks((kind) => [...new Set(counted.flatMap(([tally]) => tally[kind]))]);
+  const covered =
+    coverage ?? ((): Fraction => counted.reduce((all, [tally]) => least(all, tally.coverage), ONE));
+  return new Tally(value.n, value.d, unit, marks, covered);
+}

@@ -1,0 +1,74 @@
+import type { Amount } from "../measure/amount.ts";
+import { type Fraction, isZero, lcm, minus, ONE, over, plus, sum, times } from "../number/fraction.ts";
+import type { SheetPlan } from "./plan.ts";
+
+/** How the cooked mass is known: as a factor of the raw mass, or as a mass on the scale. */
+export type Cooking =
+  | { readonly by: "factor"; readonly factor: Fraction }
+  | { readonly by: "mass"; readonly mass: Fraction };
+
+/** What tells one version of a sheet from another. */
+export interface Values {
+  readonly amounts: readonly Amount[];
+  /** Grams of edible portion by line, for the batch. */
+  readonly grams: readonly Fraction[];
+  readonly portions: Fraction;
+  readonly cooking: Cooking;
+}
+
+/** The masses of a batch, in grams. */
+export interface Masses {
+  /** Everything as weighed in. */
+  readonly raw: Fraction;
+  /** Everything as eaten: what was cooked, after cooking, and what is added at serving. */
+  readonly cooked: Fraction;
+  /** What was cooked, after cooking, without what is added at serving. */
+  readonly pot: Fraction;
+  /** What cooking takes up (above 0) or gives off (below 0), taken to be water. */
+  readonly waterChange: Fraction;
+  /** Cooked ÷ raw mass of what is cooked. */
+  readonly yieldFactor: Fraction;
+}
+
+export function massesOf(plan: SheetPlan, { grams, cooking }: Values): Masses {
+  const raw = sum(grams);
+  const served = sum(grams.filter((_, i) => plan.lines[i]?.line.added === "serving"));
+  const potRaw = minus(raw, served);
+  const yieldFactor =
+    cooking.by === "factor" ? cooking.factor : isZero(potRaw) ? ONE : over(cooking.mass, potRaw);
+  const potCooked = times(potRaw, yieldFactor);
+  return {
+    raw,
+    cooked: plus(potCooked, served),
+    pot: potCooked,
+    waterChange: minus(potCooked, potRaw),
+    yieldFactor,
+  };
+}
+
+/**
+ * Grams by line over one denominator, each lifted to the sources' common scale, so that the total
+ * of a component is `Σ lifted × value` over `denominator`.
+ */
+export interface Weights {
+  readonly lifted: readonly bigint[];
+  readonly denominator: bigint;
+}
+
+export function weigh(plan: SheetPlan, grams: readonly Fraction[]): Weights {
+  const common = grams.reduce((all, g) => lcm(all, g.d), 1n);
+  return {
+    lifted: grams.map((g, i) => g.n * (common / g.d) * (plan.lifts[i] ?? 1n)),
+    denominator: common * plan.scale * 100n,
+  };
+}
+
+/** Raises the grams of every version alike: a factor for held and adjustable lines, one for the rest. */
+export function scaledGrams(
+  plan: SheetPlan,
+  grams: readonly Fraction[],
+  held: Fraction,
+  perPortion: Fraction,
+): Fraction[] {
+  return grams.map((g, i) => times(g, plan.lines[i]?.line.scaling === "per-portion" ? perPortion : held));
+}
