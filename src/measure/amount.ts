@@ -1,0 +1,266 @@
+import type Decimal from "decimal.js";
+import { collect, type Fault, fault, quote, throwIfAny, within } from "../number/error.ts";
+import {
+  compare,
+  equals,
+  exact,
+  type Fraction,
+  over,
+  plus,
+  times,
+  toDecimal,
+  toText,
+  type Value,
+  ZERO,
+} from "../number/fraction.ts";
+import { cleanText } from "./clean.ts";
+import { type Measures, readyMeasures } from "./measures.ts";
+import { type DecimalMark, readNumber } from "./number-text.ts";
+import { type OwnUnit, ownAt, ownUnit, parseAmount, type ReadContext, type ReadPart } from "./parse.ts";
+import { readUnit } from "./unit-text.ts";
+import type { Unit, UnitKind } from "./units.ts";
+import type { UnitWords } from "./words.ts";
+
+/** What an amount measures; `own` is one of a food's own measures, whose size the food knows. */
+export type AmountKind = UnitKind | "own";
+
+/** A value with the unit it was written in. Plain, frozen data. */
+export interface Amount {
+  /** The figure, in the unit; to 34 digits where it does not end. */
+  readonly value: Decimal;
+  /** The figure exactly. */
+  readonly exact: Fraction;
+  /** Canonical name of the unit (`g`, `tbsp`, `fl oz`), or the name of a food's own measure. */
+  readonly unit: string;
+  readonly kind: AmountKind;
+  /** Grams, millilitres or kilojoules in one unit; a food's own measure has none here. */
+  readonly size?: Fraction;
+  /** Whose spoon or cup it is, where that matters. */
+  readonly measures?: Measures;
+  /** The parts of an amount written in several (`1 lb 4 oz`); the figure is their sum in the largest unit. */
+  readonly parts?: readonly Amount[];
+  /** What `amount` reads back as exactly this amount. */
+  toJSON(): AmountData;
+}
+
+/** An amount as JSON holds it. */
+export type AmountData =
+  | { readonly value: string; readonly unit: string; readonly measures?: Measures; readonly kind?: "own" }
+  | { readonly parts: readonly AmountData[] };
+
+/** An amount as a caller may hand it in. */
+export type AmountInput =
+  | string
+  | Amount
+  | AmountData
+  | { readonly value: Value; readonly unit: string; readonly measures?: Measures; readonly kind?: "own" };
+
+/** By what a written amount is read. */
+export interface AmountHow {
+  /** Whose spoons and cups are meant. Without it a spoon or cup has to name its set: `1 us cup`. */
+  readonly measures?: Measures;
+  /** Names of the food's own measures: `["medium", "can, drained"]`. A plain unit name stays that unit. */
+  readonly own?: readonly string[];
+  /** Which mark stands before decimals; the other groups thousands. Either may, where this is left out. */
+  readonly decimal?: DecimalMark;
+  /** Unit words of another language, read beside the English ones. */
+  readonly words?: UnitWords;
+}
+
+/**
+ * Reads an amount as a cook writes it: `400 g`, `1 1/2 tbsp`, `½ us cup`, `1 lb 4 oz`,
+ * `1 cup + 2 tbsp`, `2 medium`. Exact: no figure is rounded.
+ *
+ * Throws, each with a hint that says what to write: `amount-empty`, `amount-too-long` (above 1,000
+ * characters), `amount-malformed`, `amount-no-number`, `amount-no-unit`, `amount-unknown-unit`,
+ * `amount-ambiguous`, `amount-range`, `amount-negative`, `amount-mixed-kinds`, `amount-no-size`
+ * (a pinch, to taste), `measures-needed` (a spoon or cup of unsaid size), `measures-unknown`,
+ * `measures-malformed`, and the `number-…` codes.
+ *
+ * @example
+ * ```ts
+ * amount("1 1/2 tbsp", { measures: "metric" }).value.toString(); // "1.5"
+ * amount("2 medium", { own: ["medium"] }).kind; // "own"
+ * ```
+ */
+export function amount(input: AmountInput, how: AmountHow = {}): Amount {
+  if (input instanceof Written) return input;
+  const context = readContext(how);
+  if (typeof input === "string") return together(parseAmount(input, context).map(simple));
+  return fromData(input, context);
+}
+
+/** Grams in a mass, exactly; nothing where it is not a mass. */
+export function gramsOf(a: Amount): Fraction | undefined {
+  return a.kind === "mass" && a.size ? times(a.exact, a.size) : undefined;
+}
+
+/** Millilitres in a volume, exactly; nothing where it is not a volume. */
+export function millilitresOf(a: Amount): Fraction | undefined {
+  return a.kind === "volume" && a.size ? times(a.exact, a.size) : undefined;
+}
+
+/** The amount times an exact factor, in the same unit; parts are drawn together. */
+export function timesAmount(a: Amount, factor: Fraction): Amount {
+  return withExact(a, times(a.exact, factor));
+}
+
+/** Another figure in the same unit. */
+export function withExact(a: Amount, figure: Fraction): Amount {
+  if (a.parts === undefined && equals(a.exact, figure)) return a;
+  return new Written(figure, a.unit, a.kind, a.size, a.measures);
+}
+
+/** Whether two amounts are written alike: the same figures in the same units of the same size. */
+export function sameAmount(a: Amount, b: Amount): boolean {
+  const sizes = a.size && b.size ? equals(a.size, b.size) : a.size === b.size;
+  if (!sizes || a.unit !== b.unit || a.kind !== b.kind || !equals(a.exact, b.exact)) return false;
+  const [left, right] = [a.parts ?? [], b.parts ?? []];
+  return (
+    left.length === right.length &&
+    left.every((part, i) => right[i] !== undefined && sameAmount(part, right[i]))
+  );
+}
+
+/** @internal One figure in one unit, as an amount. */
+export function simple(part: ReadPart): Amount {
+  const { exact: figure, unit } = part;
+  return unit.kind === "own"
+    ? new Written(figure, unit.id, "own", undefined, undefined)
+    : new Written(figure, unit.id, unit.kind, unit.size, unit.measures);
+}
+
+/**
+ * @internal Several amounts as one, in the largest of their units. Throws `amount-mixed-kinds`.
+ */
+export function together(parts: readonly Amount[]): Amount {
+  const [first, ...others] = parts;
+  if (!first) throw fault("amount-empty", "the amount is empty", 'write a figure and a unit: "100 g"');
+  if (others.length === 0) return first;
+  const odd = others.find(
+    (part) => part.kind !== first.kind || (part.kind === "own" && part.unit !== first.unit),
+  );
+  if (odd) {
+    throw fault(
+      "amount-mixed-kinds",
+      `${quote(first.unit, 40)} and ${quote(odd.unit, 40)} do not add up to one amount`,
+      "write them as two lines, or both by weight",
+    );
+  }
+  const largest = parts.reduce((a, b) => (compare(b.size ?? ZERO, a.size ?? ZERO) > 0 ? b : a));
+  const total = parts.reduce((sum, part) => plus(sum, inUnit(part, largest)), ZERO);
+  return new Written(total, largest.unit, largest.kind, largest.size, largest.measures, parts);
+}
+
+/** @internal The context that units are read in. */
+export function readContext(how: AmountHow): ReadContext {
+  const { decimal, words, own } = how;
+  if (decimal !== undefined && decimal !== "point" && decimal !== "comma") {
+    throw fault("format-malformed", `${quote(decimal)} is not a decimal mark`, 'use "point" or "comma"', [
+      "decimal",
+    ]);
+  }
+  return { set: how.measures === undefined ? undefined : readyMeasures(how.measures), decimal, words, own };
+}
+
+function inUnit(part: Amount, of: Amount): Fraction {
+  return part.size && of.size ? over(times(part.exact, part.size), of.size) : part.exact;
+}
+
+function fromData(input: unknown, context: ReadContext): Amount {
+  if (typeof input !== "object" || input === null) {
+    const hint = 'write text such as "100 g", or { value: 100, unit: "g" }';
+    throw fault("amount-malformed", `a ${input === null ? "null" : typeof input} is not an amount`, hint);
+  }
+  const { parts: given } = input as { readonly parts?: unknown };
+  if (Array.isArray(given)) {
+    const parts: readonly unknown[] = given.slice(0, 100);
+    return together(parts.map((part, i) => within(["parts", i], () => fromPart(part, context))));
+  }
+  return fromPart(input, context);
+}
+
+function fromPart(input: unknown, context: ReadContext): Amount {
+  const { value, unit, measures, kind } = (input ?? {}) as { readonly [key: string]: unknown };
+  const faults: Fault[] = [];
+  const figure = collect(faults, ["value"], () => readValue(value));
+  const set =
+    measures === undefined ? context.set : collect(faults, [], () => readyMeasures(measures as Measures));
+  const read = collect(faults, ["unit"], () => readGivenUnit(unit, kind, { ...context, set }));
+  throwIfAny(faults);
+  if (!figure || !read) throw fault("amount-malformed", "not an amount", 'write { value: 100, unit: "g" }');
+  return simple({ exact: figure, unit: read });
+}
+
+function readValue(value: unknown): Fraction {
+  if (value === undefined)
+    throw fault("amount-no-number", "the amount has no value", 'give one: { value: 100, unit: "g" }');
+  const figure = typeof value === "string" ? wholeNumber(value) : exact(value as Value);
+  if (figure.n < 0n)
+    throw fault("amount-negative", `${quote(value)} is below 0`, "give a value of 0 or more");
+  return figure;
+}
+
+/** @internal A text that is one number and nothing else, as a cook or as JSON may write it. */
+export function wholeNumber(text: string, mark?: DecimalMark): Fraction {
+  const clean = cleanText(text);
+  if (/^\d*\.?\d+e[+-]?\d+$/i.test(clean)) return exact(clean);
+  const { value, rest } = readNumber(clean, mark);
+  if (rest !== "")
+    throw fault(
+      "number-malformed",
+      `${quote(text)} is not a number alone`,
+      "write the number without a unit",
+    );
+  return value;
+}
+
+function readGivenUnit(unit: unknown, kind: unknown, context: ReadContext): Unit | OwnUnit {
+  if (typeof unit !== "string" || unit.trim() === "") {
+    throw fault("amount-no-unit", "the amount has no unit", 'give one: { value: 100, unit: "g" }');
+  }
+  if (kind === "own") return ownUnit(unit);
+  const clean = cleanText(unit);
+  const own = ownAt(clean, context.own);
+  return own?.length === clean.length ? ownUnit(own.name) : readUnit(clean, context);
+}
+
+/** An amount; its face is made when first looked at. */
+class Written implements Amount {
+  readonly exact: Fraction;
+  readonly unit: string;
+  readonly kind: AmountKind;
+  declare readonly size?: Fraction;
+  declare readonly measures?: Measures;
+  declare readonly parts?: readonly Amount[];
+  #face: Decimal | undefined;
+
+  constructor(
+    figure: Fraction,
+    unit: string,
+    kind: AmountKind,
+    size: Fraction | undefined,
+    measures: Measures | undefined,
+    parts?: readonly Amount[],
+  ) {
+    this.exact = figure;
+    this.unit = unit;
+    this.kind = kind;
+    if (size) this.size = size;
+    if (measures) this.measures = measures;
+    if (parts) this.parts = Object.freeze([...parts]);
+    Object.freeze(this);
+  }
+
+  get value(): Decimal {
+    this.#face ??= toDecimal(this.exact);
+    return this.#face;
+  }
+
+  toJSON(): AmountData {
+    if (this.parts) return { parts: this.parts.map((part) => part.toJSON()) };
+    const { unit, measures } = this;
+    const whose = measures === undefined ? {} : { measures };
+    return { value: toText(this.exact), unit, ...whose, ...(this.kind === "own" ? { kind: "own" } : {}) };
+  }
+}

@@ -1,0 +1,98 @@
+import { fault, quote } from "../number/error.ts";
+import {
+  compare,
+  exact,
+  type Fraction,
+  floor,
+  fraction,
+  isZero,
+  minus,
+  over,
+  plus,
+  times,
+  toStep,
+  type Value,
+  ZERO,
+} from "../number/fraction.ts";
+import { type Amount, type AmountHow, amount, readContext, simple, together } from "./amount.ts";
+import { readUnit } from "./unit-text.ts";
+import type { Unit } from "./units.ts";
+
+export interface BreakDownHow extends AmountHow {
+  /** The smallest step of the smallest unit; the last figure is rounded to it, halves up. */
+  readonly step?: Value;
+}
+
+/**
+ * Breaks a mass, a volume or an energy down into larger and smaller units: whole numbers of each,
+ * and what is left in the smallest. Without `step` the parts add up to the amount exactly; with it,
+ * to within half a step.
+ *
+ * Throws `unit-kinds-differ`, `format-malformed` (no units, a step of 0 or less) and the codes of
+ * `amount`.
+ *
+ * @example
+ * ```ts
+ * const batch = breakDown("4.35 lb", ["lb", "oz"], { step: "1/4" });
+ * formatAmount(batch); // "4 lb 5 1/2 oz"
+ * ```
+ */
+export function breakDown(a: Amount | string, units: readonly string[], how: BreakDownHow = {}): Amount {
+  const whole = amount(a, how);
+  const { size } = whole;
+  const measures = how.measures ?? whole.measures;
+  const context = readContext(measures === undefined ? how : { ...how, measures });
+  const falling = units.map((unit) => readUnit(unit, context)).sort((x, y) => compare(y.size, x.size));
+  const odd = falling.find((unit) => unit.kind !== whole.kind);
+  if (odd || size === undefined) {
+    const message = `${quote(whole.unit)} does not break down into ${quote(odd?.id ?? units[0])}`;
+    throw fault("unit-kinds-differ", message, "give units of the same kind as the amount");
+  }
+  const step = how.step === undefined ? undefined : exact(how.step);
+  if (falling.length === 0)
+    throw fault("format-malformed", "no units to break down into", 'give some: ["lb", "oz"]', ["units"]);
+  if (step && compare(step, ZERO) <= 0)
+    throw fault("format-malformed", `a step of ${quote(how.step)}`, 'give a step above 0: "1/4"', ["step"]);
+  return asAmount(shareOut(times(whole.exact, size), falling, step), falling);
+}
+
+/** Figures for units from large to small, of a total in base units. */
+function shareOut(
+  total: Fraction,
+  falling: readonly Unit[],
+  step: Fraction | undefined,
+): readonly Fraction[] {
+  const figures: Fraction[] = [];
+  let left = total;
+  falling.forEach((unit, i) => {
+    const exactly = over(left, unit.size);
+    const last = i === falling.length - 1;
+    const figure = last ? (step ? toStep(exactly, step) : exactly) : fraction(floor(exactly));
+    figures.push(figure);
+    left = minus(left, times(figure, unit.size));
+  });
+  return carried(figures, falling, step);
+}
+
+/** Where rounding filled the smallest unit up to one of the next, it is carried there. */
+function carried(
+  figures: readonly Fraction[],
+  falling: readonly Unit[],
+  step: Fraction | undefined,
+): readonly Fraction[] {
+  const [above, last] = falling.slice(-2);
+  const figure = figures.at(-1);
+  if (!step || !above || !last || !figure || compare(times(figure, last.size), above.size) < 0)
+    return figures;
+  const total = figures.reduce((sum, f, i) => plus(sum, times(f, falling[i]?.size ?? ZERO)), ZERO);
+  return shareOut(total, falling, undefined);
+}
+
+function asAmount(figures: readonly Fraction[], falling: readonly Unit[]): Amount {
+  const parts = falling.flatMap((unit, i) => {
+    const figure = figures[i];
+    return figure && !isZero(figure) ? [simple({ exact: figure, unit })] : [];
+  });
+  const smallest = falling.at(-1);
+  return parts.length > 0 || !smallest ? together(parts) : simple({ exact: ZERO, unit: smallest });
+}

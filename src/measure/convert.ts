@@ -1,0 +1,60 @@
+import { fault, quote } from "../number/error.ts";
+import { compare, exact, type Fraction, over, times, type Value, ZERO } from "../number/fraction.ts";
+import { type Amount, type AmountHow, amount, readContext, simple } from "./amount.ts";
+import { readUnit } from "./unit-text.ts";
+import type { Unit } from "./units.ts";
+
+export interface ConvertHow extends AmountHow {
+  /** Grams per millilitre of the food, above 0: what turns a volume into a mass and back. */
+  readonly density?: Value;
+}
+
+/**
+ * The same amount in another unit, exactly. A spoon or cup is read by `measures`, else by those of
+ * the amount itself.
+ *
+ * Throws `density-needed` between mass and volume without a density, `unit-kinds-differ` for other
+ * pairs of kinds (a food's own measure has no size here), and the codes of `amount`.
+ *
+ * @example
+ * ```ts
+ * convert("1 lb 4 oz", "g").value.toString(); // "566.9904625"
+ * convert("1 us cup", "g", { density: "1.03" }).value.toString(); // "243.685883595"
+ * ```
+ */
+export function convert(a: Amount | string, unit: string, how: ConvertHow = {}): Amount {
+  const from = amount(a, how);
+  const measures = how.measures ?? from.measures;
+  const { own: _, ...rest } = how;
+  const to = readUnit(unit, readContext(measures === undefined ? rest : { ...rest, measures }));
+  return simple({ exact: over(inBase(from, to, how.density), to.size), unit: to });
+}
+
+/** The amount in the base unit of the wanted kind. */
+function inBase(from: Amount, to: Unit, density: Value | undefined): Fraction {
+  if (from.kind === "own" || from.size === undefined) {
+    const hint = "the food says what its own measures weigh; write a mass or a volume here";
+    throw fault("unit-kinds-differ", `${quote(from.unit)} is a food's own measure`, hint);
+  }
+  const base = times(from.exact, from.size);
+  if (from.kind === to.kind) return base;
+  if (from.kind === "energy" || to.kind === "energy") {
+    const hint = "energy comes from what a food is made of, not from its amount alone";
+    throw fault("unit-kinds-differ", `${from.kind} does not convert to ${to.kind}`, hint);
+  }
+  const gramsPerMl = readDensity(density, from, to);
+  return from.kind === "mass" ? over(base, gramsPerMl) : times(base, gramsPerMl);
+}
+
+function readDensity(density: Value | undefined, from: Amount, to: Unit): Fraction {
+  if (density === undefined) {
+    const message = `from ${quote(from.unit)} to ${quote(to.id)} takes a density`;
+    throw fault("density-needed", message, "give it in grams per millilitre: { density: 1.03 }");
+  }
+  const read = exact(density);
+  if (compare(read, ZERO) <= 0)
+    throw fault("density-needed", `a density of ${quote(density)}`, "give grams per millilitre above 0", [
+      "density",
+    ]);
+  return read;
+}

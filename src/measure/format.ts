@@ -1,0 +1,176 @@
+import { fault, quote } from "../number/error.ts";
+import {
+  absolute,
+  compare,
+  decimalText,
+  exact,
+  type Fraction,
+  fixedText,
+  floor,
+  fraction,
+  isZero,
+  magnitude,
+  minus,
+  nearest,
+  times,
+  toDecimal,
+  toStep,
+} from "../number/fraction.ts";
+import type { Amount } from "./amount.ts";
+import { trimZeros } from "./clean.ts";
+import { type Measures, readyMeasures } from "./measures.ts";
+import type { DecimalMark } from "./number-text.ts";
+import { householdUnits } from "./units.ts";
+import { englishWords, type UnitWords } from "./words.ts";
+
+/** How an amount is written. */
+export interface FormatHow {
+  /** The set that a bare "cup" means to the reader; amounts by any other set say whose they are. */
+  readonly measures?: Measures;
+  readonly decimal?: DecimalMark;
+  readonly words?: UnitWords;
+  /** Round to this many significant digits, 1 to 34. Not beside `places`. */
+  readonly significant?: number;
+  /** Round to this many decimals, 0 to 34. */
+  readonly places?: number;
+  /** Round spoons, cups, ounces and pieces to whole numbers or fractions over one of these, each 2 to 1000. */
+  readonly denominators?: readonly number[];
+}
+
+/** Denominators that a cook meets on spoons and cups. */
+const COOKS_DENOMINATORS: readonly bigint[] = [2n, 3n, 4n, 5n, 6n, 8n, 16n];
+
+/** Units whose figures are written as fractions; metric ones take decimals. */
+const FRACTION_UNITS: readonly string[] = [...householdUnits, "oz", "lb", "st"];
+
+/**
+ * Writes an amount as a cook would: `1 1/2 cups`, `1/4 tsp`, `1.25 kg`, `1 lb 4 oz`.
+ *
+ * Unless told to round it loses nothing: `amount(formatAmount(a), how)` is `a` again, with the same
+ * measures, decimal mark and words. A figure that has no end stays a fraction (`1/3 g`). Rounding
+ * leaves a cook's fraction as it is, and never rounds something to nothing. Halves go up.
+ *
+ * Throws `format-malformed`, `measures-unknown`, `measures-malformed`.
+ *
+ * @example
+ * ```ts
+ * formatAmount(amount("1.5 us cups"), { measures: "us" }); // "1 1/2 cups"
+ * formatAmount(amount("1.5 us cups")); // "1 1/2 US cups"
+ * formatAmount(amount("100/3 g"), { significant: 3 }); // "33.3 g"
+ * ```
+ */
+export function formatAmount(a: Amount, how: FormatHow = {}): string {
+  checkHow(how);
+  const words = how.words ?? englishWords;
+  if (!a.parts) return one(a, how, words);
+  const joins = words.joins ?? englishWords.joins;
+  const last = a.parts.length - 1;
+  const { significant: _, places: __, denominators: ___, ...plain } = how;
+  return a.parts
+    .map((part, i) => one(part, i === last ? how : plain, words))
+    .join((a.kind === "mass" ? joins?.mass : joins?.other) ?? " + ");
+}
+
+function one(a: Amount, how: FormatHow, words: UnitWords): string {
+  const asFraction = a.kind === "own" || FRACTION_UNITS.includes(a.unit);
+  const { text, shown } = figureText(a.exact, asFraction, how);
+  const marked = how.decimal === "comma" ? text.replace(".", ",") : text;
+  const whose = whoseUnit(a, how.measures, words);
+  return `${marked} ${whose === "" ? "" : `${whose} `}${unitText(a, shown, words)}`;
+}
+
+/** The figure's text, and the figure that the text says. */
+function figureText(
+  figure: Fraction,
+  asFraction: boolean,
+  how: FormatHow,
+): { text: string; shown: Fraction } {
+  if (asFraction && how.denominators) {
+    const shown = nearestFraction(figure, how.denominators);
+    return isZero(shown) && !isZero(figure)
+      ? rounded(figure, -magnitude(figure))
+      : { text: mixedText(shown), shown };
+  }
+  const cooks = figure.d === 1n || COOKS_DENOMINATORS.includes(figure.d);
+  if (asFraction && cooks) return { text: mixedText(figure), shown: figure };
+  if (how.significant !== undefined) return rounded(figure, how.significant - 1 - magnitude(figure));
+  if (how.places !== undefined) {
+    const lost = isZero(toStep(figure, fraction(1n, 10n ** BigInt(how.places))));
+    return rounded(figure, lost ? -magnitude(figure) : how.places);
+  }
+  return { text: decimalText(figure) ?? mixedText(figure), shown: figure };
+}
+
+function rounded(figure: Fraction, places: number): { text: string; shown: Fraction } {
+  const text = trimZeros(fixedText(figure, places));
+  return { text, shown: exact(text) };
+}
+
+function mixedText(figure: Fraction): string {
+  const whole = floor(figure);
+  const part = minus(figure, fraction(whole));
+  if (isZero(part)) return whole.toString();
+  return whole === 0n ? `${part.n}/${part.d}` : `${whole} ${part.n}/${part.d}`;
+}
+
+function nearestFraction(figure: Fraction, denominators: readonly number[]): Fraction {
+  const distance = (a: Fraction): Fraction => absolute(minus(a, figure));
+  return [1, ...denominators]
+    .map((d) => fraction(nearest(times(figure, fraction(BigInt(d)))), BigInt(d)))
+    .reduce((best, each) => (compare(distance(each), distance(best)) < 0 ? each : best));
+}
+
+function unitText(a: Amount, shown: Fraction, words: UnitWords): string {
+  const category = (words.category ?? englishWords.category)?.(toDecimal(shown)) ?? "other";
+  if (a.kind === "own") return ownText(a.unit, category, words);
+  const word = Object.hasOwn(words.units, a.unit) ? words.units[a.unit] : undefined;
+  if (word === undefined) return a.unit;
+  return typeof word === "string" ? word : (word[category] ?? word.other);
+}
+
+function ownText(name: string, category: string, words: UnitWords): string {
+  const first = /^[^\s,(]+/.exec(name)?.[0] ?? "";
+  const nouns = words.nouns ?? {};
+  const many = category !== "one" && Object.hasOwn(nouns, first) ? nouns[first] : undefined;
+  return many === undefined ? name : many + name.slice(first.length);
+}
+
+/** Whose measure it is, where the reader would take another. */
+function whoseUnit(a: Amount, reader: Measures | undefined, words: UnitWords): string {
+  if (a.measures === undefined) return "";
+  const whose = readyMeasures(a.measures);
+  if (reader !== undefined && sameSet(whose.measures, readyMeasures(reader).measures)) return "";
+  const word = words.sets && Object.hasOwn(words.sets, whose.name) ? words.sets[whose.name] : undefined;
+  return word ?? whose.name;
+}
+
+function sameSet(a: Measures, b: Measures): boolean {
+  if (typeof a === "string" || typeof b === "string") return a === b;
+  return a.name === b.name && householdUnits.every((unit) => String(a.ml[unit]) === String(b.ml[unit]));
+}
+
+function checkHow(how: FormatHow): void {
+  const { significant, places, denominators, decimal } = how;
+  const malformed = (field: string, hint: string): never => {
+    throw fault("format-malformed", `${field} of ${quote(how[field as keyof FormatHow])}`, hint, [field]);
+  };
+  if (significant !== undefined && places !== undefined)
+    malformed("places", "give significant or places, not both");
+  if (significant !== undefined && !isWhole(significant, 1, 34))
+    malformed("significant", "give a whole number from 1 to 34");
+  if (places !== undefined && !isWhole(places, 0, 34))
+    malformed("places", "give a whole number from 0 to 34");
+  if (decimal !== undefined && decimal !== "point" && decimal !== "comma")
+    malformed("decimal", 'use "point" or "comma"');
+  if (denominators === undefined) return;
+  if (
+    denominators.length === 0 ||
+    denominators.length > 100 ||
+    !denominators.every((d) => isWhole(d, 2, 1000))
+  )
+    malformed("denominators", "give whole numbers from 2 to 1000: [2, 3, 4]");
+}
+
+function isWhole(n: number, least: number, most: number): boolean {
+  return Number.isInteger(n) && n >= least && n <= most;
+}

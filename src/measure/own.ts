@@ -1,0 +1,59 @@
+import { plainFractions } from "./clean.ts";
+
+/** Where in a text one of a food's own measures was found. */
+export interface OwnMatch {
+  /** The measure's name, as the food writes it. */
+  readonly name: string;
+  /** How many characters of the text it took. */
+  readonly length: number;
+  /** How many words it took. */
+  readonly words: number;
+}
+
+/** After a measure's name: the end, or the next part of a compound amount. */
+const ENDS = /^(?: ?$| ?[+&,] ?[.\d]| (?:and |plus )?[.\d])/;
+
+/**
+ * The longest of a food's own measures that the text begins with, and that nothing but another
+ * amount follows. Case, commas, and singular or plural make no difference.
+ */
+export function matchOwn(text: string, own: readonly string[]): OwnMatch | undefined {
+  const written = tokens(text);
+  let best: OwnMatch | undefined;
+  for (const name of own) {
+    const wanted = tokens(plainFractions(name));
+    if (wanted.length === 0 || wanted.length <= (best?.words ?? 0)) continue;
+    if (!wanted.every((token, i) => sameWord(token.word, written[i]?.word))) continue;
+    const length = written[wanted.length - 1]?.end ?? 0;
+    if (ENDS.test(text.slice(length))) best = { name, length, words: wanted.length };
+  }
+  return best;
+}
+
+interface Token {
+  readonly word: string;
+  readonly end: number;
+}
+
+function tokens(text: string): Token[] {
+  return [...text.toLowerCase().matchAll(/[^\s,()]+|[()]/g)].map((m) => ({
+    word: m[0],
+    end: m.index + m[0].length,
+  }));
+}
+
+/** Whether two words are the same but for an English plural ending. */
+function sameWord(a: string, b: string | undefined): boolean {
+  return b !== undefined && (a === b || isPlural(a, b) || isPlural(b, a));
+}
+
+function isPlural(one: string, many: string): boolean {
+  if (!many.endsWith("s") || many.length <= one.length) return false;
+  return (
+    many === `${one}s` ||
+    many === `${one}es` ||
+    (one.endsWith("y") && many === `${one.slice(0, -1)}ies`) ||
+    (one.endsWith("f") && many === `${one.slice(0, -1)}ves`) ||
+    (one.endsWith("fe") && many === `${one.slice(0, -2)}ves`)
+  );
+}

@@ -1,0 +1,158 @@
+import { fault, quote, type SteelyardError } from "../number/error.ts";
+import { compare, type Fraction, fixedText, magnitude, toText } from "../number/fraction.ts";
+import { nearNames } from "../number/near.ts";
+import { catalogueUnit } from "./catalogue.ts";
+import { trimZeros } from "./clean.ts";
+import { ambiguous, setSpellings, sizeless, spellings, unlevel } from "./data/spellings.ts";
+import { measureSetNames, type ReadySet, readyMeasures } from "./measures.ts";
+import { noSize } from "./number-text.ts";
+import { fixedUnit, type HouseholdUnit, householdUnits, type Unit } from "./units.ts";
+import { plainWord, type UnitWords, unitInWords } from "./words.ts";
+
+/** By what a unit is read. */
+export interface UnitContext {
+  readonly set?: ReadySet | undefined;
+  readonly words?: UnitWords | undefined;
+  /** A food's own measures, for hints. */
+  readonly own?: readonly string[] | undefined;
+}
+
+/**
+ * Reads a unit.
+ *
+ * Throws `amount-ambiguous`, `amount-no-size`, `amount-range`, `amount-unknown-unit`,
+ * `measures-needed`.
+ */
+export function readUnit(text: string, context: UnitContext): Unit {
+  const symbol = text.trim();
+  const plain = plainWord(symbol);
+  const worded = context.words ? unitInWords(symbol, context.words) : undefined;
+  if (worded === undefined) refuseAmbiguous(symbol, plain);
+  const id = worded ?? (symbol === "MJ" ? "MJ" : spelled(plain));
+  if (id !== undefined) return sized(id, context.set) ?? catalogueUnit(id) ?? unknown(symbol, context);
+  const prefixed = withSet(plain, context);
+  if (prefixed) return prefixed;
+  if (plain.startsWith("level ")) return readUnit(plain.slice("level ".length), context);
+  return catalogueUnit(symbol) ?? unknown(symbol, context);
+}
+
+let index: ReadonlyMap<string, string> | undefined;
+
+/** The canonical name of a unit from any of its spellings, plainly written. */
+export function spelled(plain: string): string | undefined {
+  index ??= new Map(
+    Object.entries(spellings).flatMap(([id, all]) => all.map((spelling): [string, string] => [spelling, id])),
+  );
+  return index.get(plain);
+}
+
+function refuseAmbiguous(symbol: string, plain: string): void {
+  const exactCase = symbol.replace(/\.$/, "");
+  const readings = Object.hasOwn(ambiguous.exact, exactCase)
+    ? ambiguous.exact[exactCase]
+    : Object.hasOwn(ambiguous.any, plain)
+      ? ambiguous.any[plain]
+      : undefined;
+  if (readings) throw fault("amount-ambiguous", `${quote(symbol)} could be ${readings[0]}`, readings[1]);
+}
+
+function sized(id: string, set: ReadySet | undefined): Unit | undefined {
+  const fixed = fixedUnit(id);
+  if (fixed) return fixed;
+  const household = householdUnits.find((unit) => unit === id);
+  if (household === undefined) return undefined;
+  const found = set?.units.get(household);
+  if (!found) throw measuresNeeded(household, set);
+  return found;
+}
+
+/** A unit with its set before it: "us cup", "imperial pint". */
+function withSet(plain: string, context: UnitContext): Unit | undefined {
+  for (const [spelling, set] of setNames(context)) {
+    if (!plain.startsWith(`${spelling} `)) continue;
+    const rest = plain.slice(spelling.length + 1);
+    const id = (context.words ? unitInWords(rest, context.words) : undefined) ?? spelled(rest);
+    const household = householdUnits.find((unit) => unit === id);
+    if (household !== undefined) return sized(household, set());
+  }
+  return undefined;
+}
+
+function* setNames(context: UnitContext): Generator<readonly [string, () => ReadySet | undefined]> {
+  const { set, words } = context;
+  if (set) yield [plainWord(set.name), () => set];
+  for (const name of measureSetNames) {
+    for (const spelling of setSpellings[name]) yield [spelling, () => readyMeasures(name)];
+    const word = words?.sets?.[name];
+    if (word !== undefined) yield [plainWord(word), () => readyMeasures(name)];
+  }
+}
+
+function measuresNeeded(unit: HouseholdUnit, set: ReadySet | undefined): SteelyardError {
+  const sizes = new Map<string, { size: Fraction; names: string[] }>();
+  for (const name of measureSetNames) {
+    const size = readyMeasures(name).units.get(unit)?.size;
+    if (!size) continue;
+    const known = sizes.get(toText(size));
+    if (known) known.names.push(name);
+    else sizes.set(toText(size), { size, names: [name] });
+  }
+  const listed = [...sizes.values()]
+    .sort((a, b) => compare(a.size, b.size))
+    .map(({ size, names }) => `${shortMl(size)} ml (${names.join(", ")})`);
+  const message = set
+    ? `the ${set.name} measures have no ${unit}; one is ${listed.join(", ")}`
+    : `a ${unit} is ${listed.join(", ")}: it has to be said which`;
+  const first = [...sizes.values()][0]?.names[0] ?? "us";
+  const hint = `say whose, as in "${first.replace("-", " ")} ${unit}", or give the measures: { measures: "${first}" }`;
+  return fault("measures-needed", message, hint);
+}
+
+function shortMl(size: Fraction): string {
+  return trimZeros(fixedText(size, Math.max(0, 3 - magnitude(size))));
+}
+
+const RANGED = /[-–—‒~…] ?[.\d]|(?:^| )(?:to|or) [.\d]|\.\.|(?:[-–—‒~…]|(?:^| )(?:to|or))$/i;
+
+function unknown(symbol: string, context: UnitContext): never {
+  const plain = plainWord(symbol);
+  if (RANGED.test(symbol)) {
+    throw fault(
+      "amount-range",
+      `${quote(symbol)} makes the amount a range`,
+      "write the one figure to use; bounds belong in least and most",
+    );
+  }
+  if (sizeless.some((word) => plain === word || plain.startsWith(`${word} `))) throw noSize(symbol);
+  const loose = unlevel.find((word) => plain.startsWith(`${word} `));
+  if (loose !== undefined && spelled(plain.slice(loose.length + 1)) !== undefined) throw noSize(symbol);
+  throw fault(
+    "amount-unknown-unit",
+    `${quote(symbol)} is not a known unit`,
+    unitHint(plain, context.own ?? []),
+  );
+}
+
+function unitHint(plain: string, own: readonly string[]): string {
+  const alone = leadingUnit(plain);
+  if (alone !== undefined)
+    return `write the unit alone: "${alone}", and the rest as the food or its preparation`;
+  const near = nearNames(plain, new Set([...own, ...Object.values(spellings).flat()]));
+  if (near.length > 0) return `did you mean ${near.map((name) => quote(name, 40)).join(" or ")}?`;
+  if (own.length === 0)
+    return "write grams, millilitres, spoons or cups, or give the food a measure of that name";
+  return `this food has ${own
+    .slice(0, 12)
+    .map((name) => quote(name, 40))
+    .join(", ")}; or write grams`;
+}
+
+/** The unit that a longer phrase begins with: `tbsp` of "tbsp olive oil". */
+function leadingUnit(plain: string): string | undefined {
+  const words = plain.split(/[ ,(]+/).slice(0, 3);
+  for (let n = words.length; n > 0; n--) {
+    const id = spelled(words.slice(0, n).join(" "));
+    if (id !== undefined) return id;
+  }
+  return undefined;
+}

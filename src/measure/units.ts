@@ -1,0 +1,81 @@
+import { exact, type Fraction } from "../number/fraction.ts";
+import { avoirdupois } from "./data/avoirdupois.ts";
+import { energies } from "./data/energy.ts";
+import { siMasses, siVolumes } from "./data/si.ts";
+import type { MeasureSet, MeasureSetName } from "./measures.ts";
+
+/** What a unit measures. */
+export type UnitKind = "mass" | "volume" | "energy";
+
+/** Units of one size everywhere. */
+export type FixedUnitId =
+  | keyof typeof siMasses
+  | keyof typeof siVolumes
+  | keyof typeof avoirdupois
+  | keyof typeof energies;
+
+/** Units whose size a set of measures says. */
+export type HouseholdUnit =
+  | "tsp"
+  | "dessertspoon"
+  | "tbsp"
+  | "fl oz"
+  | "gill"
+  | "cup"
+  | "pint"
+  | "quart"
+  | "gallon";
+
+/** Small to large, as every set has them. */
+export const householdUnits: readonly HouseholdUnit[] = [
+  "tsp",
+  "dessertspoon",
+  "tbsp",
+  "fl oz",
+  "gill",
+  "cup",
+  "pint",
+  "quart",
+  "gallon",
+];
+
+/** A unit of a known size. */
+export interface Unit {
+  /** Canonical name: `g`, `fl oz`, `cup`. */
+  readonly id: string;
+  readonly kind: UnitKind;
+  /** Grams, millilitres or kilojoules in one. */
+  readonly size: Fraction;
+  /** The set that the size comes from, for spoons, cups and the like. */
+  readonly measures?: MeasureSetName | MeasureSet;
+}
+
+/** The unit that sizes of a kind are given in. */
+export const baseUnit: { readonly [K in UnitKind]: FixedUnitId } = { mass: "g", volume: "ml", energy: "kJ" };
+
+let fixed: ReadonlyMap<string, Unit> | undefined;
+
+/** The unit of that canonical name among those of one size everywhere. */
+export function fixedUnit(id: string): Unit | undefined {
+  fixed ??= makeFixed();
+  return fixed.get(id);
+}
+
+/** Canonical names of the units of one size everywhere. */
+export function fixedUnitIds(): readonly string[] {
+  fixed ??= makeFixed();
+  return [...fixed.keys()];
+}
+
+function makeFixed(): ReadonlyMap<string, Unit> {
+  const tables: readonly (readonly [UnitKind, { readonly [id: string]: string }])[] = [
+    ["mass", siMasses],
+    ["mass", avoirdupois],
+    ["volume", siVolumes],
+    ["energy", energies],
+  ];
+  const units = tables.flatMap(([kind, table]) =>
+    Object.entries(table).map(([id, size]): Unit => Object.freeze({ id, kind, size: exact(size) })),
+  );
+  return new Map(units.map((unit) => [unit.id, unit]));
+}
