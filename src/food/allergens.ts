@@ -21,6 +21,6 @@ export const allergens = {
   sulphites: { name: "sulphur dioxide and sulphites", lists: ["eu"] },
   lupin: { name: "lupin", lists: ["eu"] },
   molluscs: { name: "molluscs", lists: ["eu"] },
-} as const satisfies Record<string, { readonly name: string; readonly lists: readonly ("eu" | "us")[] }>;
+} as const;
 
 export type Allergen = keyof typeof allergens;

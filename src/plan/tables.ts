@@ -1,7 +1,6 @@
 import { type ComponentId, components } from "../food/components.ts";
-import { formatAmount } from "../measure/format.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { silentNotes, tallyFigure } from "../sheet/show.ts";
+import { measuresNote, shownAmount, silentNotes, stated, tallyFigure } from "../sheet/show.ts";
 import { figure, legend } from "../table/figure.ts";
 import { type Row, type Table, table } from "../table/table.ts";
 import type { Plan, PlannedMeal } from "./plan.ts";
@@ -43,7 +42,7 @@ function amountsTable(plan: Plan, meal: PlannedMeal, dish: string, batch: Sheet)
   const served = plan.people.map((p) => plan.portion(p.id, meal.id).dishes.get(dish));
   const sheets = [...served, batch];
   const rows = batch.lines.map((line, i) => [
-    line.state === undefined ? line.name : `${line.name}, ${line.state}`,
+    stated(line.name, line.state),
     ...sheets.map((s) => lineAmount(s, i)),
   ]);
   const mass: Row = {
@@ -58,10 +57,13 @@ function amountsTable(plan: Plan, meal: PlannedMeal, dish: string, batch: Sheet)
       { key: "all", heading: "For all", align: "end" },
     ],
     rows: [...rows, mass],
-    notes: batch.plan.lines
-      .filter(({ line }) => line.scaling === "per-portion")
-      .map(({ source }) => `${source.name}: the same for everyone`),
+    notes: [...measuresNote(batch.values.amounts), ...sameForAll(batch)],
   });
+}
+
+function sameForAll(batch: Sheet): string[] {
+  const doses = batch.plan.lines.filter(({ line }) => line.scaling === "per-portion");
+  return doses.map(({ source }) => `${source.name}: the same for everyone`);
 }
 
 /** The amount as written, with grams beside it where it was not written in them. */
@@ -69,7 +71,8 @@ function lineAmount(s: Sheet | undefined, i: number): string {
   const line = s?.lines[i];
   if (!line) return "";
   const grams = figure(line.exactGrams, { unit: "g" }).text;
-  return line.amount.unit === "g" ? grams : `${formatAmount(line.amount, { significant: 3 })} (${grams})`;
+  if (line.amount.unit === "g") return grams;
+  return `${shownAmount(line.amount, s.origin.measures)} (${grams})`;
 }
 
 function portionFigures(plan: Plan, meal: PlannedMeal): Table {

@@ -45,8 +45,10 @@ export function amountReader(food: FoodInput, measures: Measures | undefined): A
   return {
     read: (written) => amount(written, how),
     toGrams: (a) => {
-      if (a.kind === "mass") return { grams: gramsOf(a), by: { kind: "mass" } };
-      if (a.kind === "volume") return byVolume(food, own, a, millilitresOf(a));
+      const grams = gramsOf(a);
+      if (grams !== undefined) return { grams, by: { kind: "mass" } };
+      const ml = millilitresOf(a);
+      if (ml !== undefined) return byVolume(food, own, a, ml);
       return byOwnMeasure(food, own, a, measures);
     },
   };

@@ -152,9 +152,8 @@ const NO_SHARES: ReadonlyMap<ComponentId, Fraction> = /* @__PURE__ */ new Map();
 function cookingOf(recipe: Recipe): Cooking {
   if (recipe.cookedMass !== undefined) {
     return within(["cookedMass"], () => {
-      const cooked = amount(recipe.cookedMass ?? "");
-      const grams = cooked.kind === "mass" ? gramsOf(cooked) : ZERO;
-      if (isZero(grams))
+      const grams = gramsOf(amount(recipe.cookedMass ?? ""));
+      if (grams === undefined || isZero(grams))
         throw fault("recipe-malformed", "the cooked mass is not a mass above 0", 'weigh it: "850 g"');
       return { by: "mass", mass: grams };
     });
@@ -181,7 +180,8 @@ function nestedReader(nested: Sheet): AmountReader {
   return {
     read: (written) => amount(written, { own: ["portion", "batch"] }),
     toGrams: (a) => {
-      if (a.kind === "mass") return { grams: gramsOf(a), by: { kind: "mass" } };
+      const grams = gramsOf(a);
+      if (grams !== undefined) return { grams, by: { kind: "mass" } };
       const one =
         a.unit === "portion" ? nested.portionMass : a.unit === "batch" ? nested.masses.cooked : undefined;
       if (one === undefined) {

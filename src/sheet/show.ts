@@ -1,4 +1,7 @@
-import { type FigureHow, figure } from "../table/figure.ts";
+import type { Amount } from "../measure/amount.ts";
+import { formatAmount } from "../measure/format.ts";
+import type { Measures } from "../measure/measures.ts";
+import { type FigureHow, figure, showFigure } from "../table/figure.ts";
 import type { Figure, Tone } from "../table/table.ts";
 import type { Tally } from "./tally.ts";
 
@@ -28,4 +31,31 @@ export function silentNotes(tallies: readonly (readonly [name: string, tally: Ta
     byLines.set(lines, [...(byLines.get(lines) ?? []), name]);
   }
   return [...byLines].map(([lines, names]) => `silent on ${names.join(", ")}: ${lines}`);
+}
+
+/** A food's name with its state, said once: taking dry for cooked is the commonest threefold error. */
+export function stated(name: string, state: string | undefined): string {
+  const said =
+    state === undefined ||
+    name
+      .toLowerCase()
+      .split(/[^\p{L}]+/u)
+      .includes(state);
+  return said ? name : `${name}, ${state}`;
+}
+
+/** An amount as its recipe writes it, to 3 significant digits, a bare spoon being the recipe's own. */
+export function shownAmount(a: Amount, measures: Measures | undefined): string {
+  return formatAmount(a, { significant: 3, ...(measures === undefined ? {} : { measures }) });
+}
+
+/** Says how large the spoons and cups are that amounts are written in, where any is. */
+export function measuresNote(amounts: readonly Amount[]): string[] {
+  const sizes = new Map<string, string>();
+  for (const { measures, unit, size } of amounts) {
+    if (measures === undefined || size === undefined) continue;
+    const set = typeof measures === "string" ? measures : measures.name;
+    sizes.set(`${set} ${unit}`, `1 ${set} ${unit} is ${showFigure(size, { significant: 4, unit: "ml" })}`);
+  }
+  return sizes.size === 0 ? [] : [[...sizes.values()].join("; ")];
 }

@@ -1,10 +1,9 @@
 import { type ComponentGroup, type ComponentId, componentIds, components } from "../food/components.ts";
-import { formatAmount } from "../measure/format.ts";
 import { type Fraction, over } from "../number/fraction.ts";
 import { figure, legend } from "../table/figure.ts";
 import { type Row, type Table, table } from "../table/table.ts";
 import type { Sheet } from "./sheet.ts";
-import { silentNotes, tallyFigure } from "./show.ts";
+import { measuresNote, shownAmount, silentNotes, tallyFigure } from "./show.ts";
 
 /** Headings of the groups of components, in the order they are shown. */
 export const groupHeadings: { readonly [G in ComponentGroup]: string } = {
@@ -24,7 +23,7 @@ export function linesTable(s: Sheet): Table {
   const rows = s.lines.map((line) => [
     line.name,
     line.state ?? "",
-    formatAmount(line.amount, { significant: 3 }),
+    shownAmount(line.amount, s.origin.measures),
     figure(line.exactGrams),
     line.scaling === "held" ? (line.part ?? "") : line.scaling,
   ]);
@@ -42,6 +41,7 @@ export function linesTable(s: Sheet): Table {
       { key: "grams", heading: "Mass", unit: "g", align: "end" },
       { key: "scaling", heading: "Scaling" },
     ],
+    notes: measuresNote(s.values.amounts),
     rows: [
       ...rows,
       mass("As weighed in", raw),
