@@ -143,7 +143,8 @@ function faultsOf(issue: z.core.$ZodIssue, input: unknown, code: ErrorCode): Fau
       ];
     case "custom": {
       const params: Partial<Fault> = issue.params ?? {};
-      if (got === "nothing") return [{ code, path, message: "missing", hint: issue.message }];
+      if (got === "nothing" && params.hint === undefined)
+        return [{ code, path, message: "missing", hint: issue.message }];
       return [
         {
           code: params.code ?? code,

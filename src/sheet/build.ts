@@ -136,6 +136,9 @@ class Builder {
       const way = [...above.slice(above.indexOf(named)), named].join(" → ");
       throw fault("recipe-cycle", `recipes contain each other: ${way}`, "take one of them out of the other");
     }
+    if (above.length >= DEEPEST) {
+      throw fault("recipe-malformed", `recipes nested too deep, over ${DEEPEST}`, "nest fewer levels");
+    }
     const built = this.#built.get(named);
     if (built) return built;
     const found = Object.hasOwn(this.#recipes, named) ? this.#recipes[named] : undefined;
@@ -145,6 +148,9 @@ class Builder {
     return made;
   }
 }
+
+/** Levels of nested recipes: beyond any kitchen, and well within every engine's stack. */
+const DEEPEST = 50;
 
 const AS_WEIGHED: Cooking = { by: "factor", factor: ONE };
 const NO_SHARES: ReadonlyMap<ComponentId, Fraction> = /* @__PURE__ */ new Map();

@@ -1,0 +1,390 @@
+import { describe, expect, it } from "vitest";
+import { foodTable } from "../../src/food/table.ts";
+import { SteelyardError } from "../../src/number/error.ts";
+import { recipe } from "../../src/recipe/recipe.ts";
+import { sheet } from "../../src/sheet/build.ts";
+
+const foods = foodTable([
+  { id: "oats", name: "Oats", source: "made up", per100g: { energy: 380 } },
+  { id: "onion", name: "Onion", source: "made up", per100g: {}, measures: [{ name: "medium", grams: 110 }] },
+  {
+    id: "peas",
+    name: "Peas",
+    source: "made up",
+    per100g: {},
+    measuredWith: "us",
+    measures: [
+      { name: "cup, whole", grams: 150 },
+      { name: "cup, mashed", grams: 200 },
+    ],
+  },
+]);
+
+const line = { food: "oats", amount: "100 g" };
+const good = { name: "Porridge", portions: 2, lines: [line] };
+
+function faultsOf(step: () => unknown): SteelyardError["faults"] {
+  try {
+    step();
+  } catch (error) {
+    if (error instanceof SteelyardError) return error.faults;
+    throw error;
+  }
+  return [];
+}
+
+type Case = [why: string, document: unknown, code: string, path: string, hint: RegExp];
+
+/** What `recipe` refuses. */
+const malformed: Case[] = [
+  ["not an object", "porridge", "recipe-malformed", "", /object/],
+  ["nothing", undefined, "recipe-malformed", "", /object/],
+  ["null", null, "recipe-malformed", "", /object/],
+  ["a list", [], "recipe-malformed", "", /object/],
+  ["empty", {}, "recipe-malformed", "name", /string/],
+  ["no name", { ...good, name: " " }, "recipe-malformed", "name", /character/],
+  ["a number for a name", { ...good, name: 7 }, "recipe-malformed", "name", /string/],
+  ["no portions", { name: "P", lines: [line] }, "recipe-malformed", "portions", /number/],
+  ["0 portions", { ...good, portions: 0 }, "recipe-malformed", "portions", /above 0/],
+  ["minus portions", { ...good, portions: -2 }, "recipe-malformed", "portions", /above 0/],
+  ["NaN portions", { ...good, portions: Number.NaN }, "number-not-finite", "portions", /finite/],
+  [
+    "endless portions",
+    { ...good, portions: Number.POSITIVE_INFINITY },
+    "number-not-finite",
+    "portions",
+    /finite/,
+  ],
+  ["portions in words", { ...good, portions: "two" }, "number-malformed", "portions", /digits/],
+  ["portions over zero", { ...good, portions: "1/0" }, "number-zero-denominator", "portions", /above 0/],
+  [
+    "10,000 digits of portions",
+    { ...good, portions: "9".repeat(10_000) },
+    "number-too-long",
+    "portions",
+    /1000/,
+  ],
+  ["no lines", { name: "P", portions: 1 }, "recipe-malformed", "lines", /list/],
+  ["an empty list of lines", { ...good, lines: [] }, "recipe-malformed", "lines", /at least one/],
+  ["lines that are no list", { ...good, lines: { 0: line } }, "recipe-malformed", "lines", /list/],
+  ["a line that is text", { ...good, lines: ["100 g oats"] }, "recipe-malformed", "lines[0]", /object/],
+  [
+    "neither food nor recipe",
+    { ...good, lines: [{ amount: "1 g" }] },
+    "recipe-malformed",
+    "lines[0].food",
+    /one food/,
+  ],
+  [
+    "both food and recipe",
+    { ...good, lines: [{ ...line, recipe: "x" }] },
+    "recipe-malformed",
+    "lines[0].food",
+    /one food/,
+  ],
+  ["no amount", { ...good, lines: [{ food: "oats" }] }, "recipe-malformed", "lines[0].amount", /1 1\/2 tbsp/],
+  [
+    "a bare number for an amount",
+    { ...good, lines: [{ food: "oats", amount: 100 }] },
+    "recipe-malformed",
+    "lines[0].amount",
+    /text/,
+  ],
+  [
+    "a misspelt field",
+    { ...good, lines: [{ ...line, ammount: "1 g" }] },
+    "recipe-malformed",
+    "lines[0].ammount",
+    /amount/,
+  ],
+  ["an unknown field", { ...good, glutenFree: true }, "recipe-malformed", "glutenFree", /remove/],
+  [
+    "an unknown scaling",
+    { ...good, lines: [{ ...line, scaling: "fixed" }] },
+    "recipe-malformed",
+    "lines[0].scaling",
+    /documented/,
+  ],
+  [
+    "a part on a per-portion line",
+    { ...good, lines: [{ ...line, scaling: "per-portion", part: "base" }] },
+    "recipe-malformed",
+    "lines[0].part",
+    /leave out/,
+  ],
+  [
+    "retention on a serving line",
+    { ...good, lines: [{ ...line, added: "serving", retention: { iron: 1 } }] },
+    "recipe-malformed",
+    "lines[0].retention",
+    /leave out/,
+  ],
+  [
+    "retention above 1",
+    { ...good, lines: [{ ...line, retention: { iron: 90 } }] },
+    "recipe-malformed",
+    "lines[0].retention.iron",
+    /0 to 1/,
+  ],
+  [
+    "retention of nothing known",
+    { ...good, lines: [{ ...line, retention: { irn: 1 } }] },
+    "component-unknown",
+    "lines[0].retention.irn",
+    /iron/,
+  ],
+  [
+    "two lines with one key",
+    {
+      ...good,
+      lines: [
+        { ...line, key: "a" },
+        { ...line, key: "a" },
+      ],
+    },
+    "line-duplicate",
+    "lines[1].key",
+    /own/,
+  ],
+  [
+    "a key with a slash",
+    { ...good, lines: [{ ...line, key: "a/b" }] },
+    "recipe-malformed",
+    "lines[0].key",
+    /letters/,
+  ],
+  [
+    "both cooked mass and yield",
+    { ...good, cookedMass: "1 kg", yieldFactor: 1 },
+    "recipe-malformed",
+    "yieldFactor",
+    /one/,
+  ],
+  ["a yield of 0", { ...good, yieldFactor: 0 }, "recipe-malformed", "yieldFactor", /above 0/],
+  ["a step naming no line", { ...good, method: ["Stir {oat}"] }, "method-unknown-line", "method[0]", /oats/],
+  ["a newer format", { ...good, format: "steelyard-recipe/9" }, "recipe-format-newer", "format", /update/],
+  ["another format", { ...good, format: "card/1" }, "recipe-malformed", "format", /steelyard-recipe\/1/],
+  [
+    "a note of no kind",
+    { ...good, notes: [{ kind: "joke", text: "x" }] },
+    "recipe-malformed",
+    "notes[0].kind",
+    /documented/,
+  ],
+  [
+    "a __proto__ key",
+    JSON.parse('{"name":"P","portions":1,"lines":[],"__proto__":{"x":1}}'),
+    "recipe-malformed",
+    "__proto__",
+    /another name/,
+  ],
+  [
+    "a constructor key",
+    JSON.parse('{"name":"P","portions":1,"lines":[{"food":"oats","amount":"1 g"}],"constructor":1}'),
+    "recipe-malformed",
+    "constructor",
+    /remove|check/,
+  ],
+  [
+    "control characters in a name",
+    { ...good, name: "Por\u0007ridge" },
+    "recipe-malformed",
+    "name",
+    /control/,
+  ],
+];
+
+/** What `sheet` refuses, once foods and amounts are looked at. */
+const unresolved: Case[] = [
+  [
+    "an unknown food",
+    { ...good, lines: [{ food: "oat", amount: "1 g" }] },
+    "food-unknown",
+    "lines[0].food",
+    /oats/,
+  ],
+  [
+    "a food called __proto__",
+    { ...good, lines: [{ food: "__proto__", amount: "1 g" }] },
+    "food-unknown",
+    "lines[0].food",
+    /\.with/,
+  ],
+  [
+    "an unknown recipe",
+    { ...good, lines: [{ recipe: "pesto", amount: "1 portion" }] },
+    "recipe-unknown",
+    "lines[0].recipe",
+    /recipes/,
+  ],
+  [
+    "a recipe called constructor",
+    { ...good, lines: [{ recipe: "constructor", amount: "1 portion" }] },
+    "recipe-unknown",
+    "lines[0].recipe",
+    /recipes/,
+  ],
+  [
+    "a volume without density",
+    { ...good, lines: [{ food: "oats", amount: "100 ml" }] },
+    "density-needed",
+    "lines[0].amount",
+    /density/,
+  ],
+  [
+    "a cup of one of two forms",
+    { ...good, measures: "us", lines: [{ food: "peas", amount: "1 cup" }] },
+    "density-needed",
+    "lines[0].amount",
+    /cup, whole/,
+  ],
+  [
+    "a spoon of nobody's",
+    { ...good, lines: [{ food: "oats", amount: "1 tbsp" }] },
+    "measures-needed",
+    "lines[0].amount",
+    /measures/,
+  ],
+  [
+    "a cooked mass that is no mass",
+    { ...good, cookedMass: "1 l" },
+    "recipe-malformed",
+    "cookedMass",
+    /850 g/,
+  ],
+  [
+    "a cooked mass of nothing cooked",
+    { ...good, cookedMass: "1 kg", lines: [{ ...line, added: "serving" }] },
+    "recipe-malformed",
+    "cookedMass",
+    /leave out/,
+  ],
+  [
+    "peel on a food of unknown refuse",
+    { ...good, lines: [{ ...line, weighed: "as-purchased" }] },
+    "recipe-malformed",
+    "lines[0].weighed",
+    /edible/,
+  ],
+  [
+    "a measure that the food has not",
+    { ...good, lines: [{ food: "onion", amount: "2 large" }] },
+    "amount-unknown-unit",
+    "lines[0].amount",
+    /./,
+  ],
+];
+
+const show = (path: readonly (string | number)[]): string =>
+  path.map((p, i) => (typeof p === "number" ? `[${p}]` : i === 0 ? p : `.${p}`)).join("");
+
+describe("a bad recipe document", () => {
+  it.each(malformed)("%s", (_, document, code, path, hint) => {
+    const found = faultsOf(() => recipe(document)).find((f) => f.code === code && show(f.path) === path);
+    expect(found, JSON.stringify(faultsOf(() => recipe(document)))).toBeDefined();
+    expect(found?.hint).toMatch(hint);
+  });
+
+  it.each(unresolved)("%s", (_, document, code, path, hint) => {
+    const faults = faultsOf(() => sheet(recipe(document), foods));
+    const found = faults.find((f) => f.code === code && show(f.path) === path);
+    expect(found, JSON.stringify(faults)).toBeDefined();
+    expect(found?.hint).toMatch(hint);
+  });
+
+  it("has all its faults told at once", () => {
+    const faults = faultsOf(() =>
+      recipe({ name: "", portions: 0, lines: [{ amount: 5, scaling: "x" }], extra: 1 }),
+    );
+    expect(faults.map((f) => show(f.path)).sort()).toEqual(
+      ["extra", "lines[0].amount", "lines[0].scaling", "name", "portions"].sort(),
+    );
+    const more = faultsOf(() =>
+      sheet(
+        {
+          ...good,
+          lines: [
+            { food: "oat", amount: "1 g" },
+            { food: "oats", amount: "1 cup" },
+          ],
+        },
+        foods,
+      ),
+    );
+    expect(more.map((f) => f.code)).toEqual(["food-unknown", "measures-needed"]);
+  });
+
+  it("names the way round a cycle of nested recipes", () => {
+    const nest = (id: string) => ({ name: id, portions: 1, lines: [{ recipe: id, amount: "1 portion" }] });
+    const recipes = { a: nest("b"), b: nest("c"), c: nest("a") };
+    const [first] = faultsOf(() => sheet(nest("a"), foods, { recipes }));
+    expect(first?.code).toBe("recipe-cycle");
+    expect(first?.message).toContain("a → b → c → a");
+  });
+
+  it("that contains itself is refused, not followed", () => {
+    const self: { name: string; portions: number; lines: unknown[] } = {
+      name: "Self",
+      portions: 1,
+      lines: [],
+    };
+    self.lines.push({ recipe: self, amount: "1 portion" });
+    expect(faultsOf(() => recipe(self))[0]?.message).toContain("contains itself");
+  });
+
+  it("nested a thousand deep is refused, not followed to the end of the stack", () => {
+    let inner: unknown = good;
+    for (let i = 0; i < 1000; i++)
+      inner = { name: "Nest", portions: 1, lines: [{ recipe: inner, amount: "1 portion" }] };
+    expect(faultsOf(() => recipe(inner))[0]?.message).toContain("too deep");
+    const recipes = Object.fromEntries(
+      Array.from({ length: 5000 }, (_, i) => [
+        `r${i}`,
+        i === 4999
+          ? good
+          : { name: "Nest", portions: 1, lines: [{ recipe: `r${i + 1}`, amount: "1 portion" }] },
+      ]),
+    );
+    expect(
+      faultsOf(() =>
+        sheet({ ...good, lines: [{ recipe: "r0", amount: "1 portion" }] }, foods, { recipes }),
+      )[0]?.message,
+    ).toContain("too deep");
+  });
+
+  it("with 100,000 lines is read, and its faults are found", () => {
+    const many = { ...good, lines: Array.from({ length: 100_000 }, () => line) };
+    const read = recipe(many);
+    expect(new Set(read.lines.map((l) => l.key)).size).toBe(100_000);
+    expect(sheet(read, foods).total("energy").value.toString()).toBe("38000000");
+    many.lines[99_999] = { food: "oats", amount: "1 g\u202E" };
+    expect(faultsOf(() => recipe({ ...many, name: 5 }))[0]?.path).toEqual(["name"]);
+  });
+
+  it("of tiny and huge amounts stays exact", () => {
+    const s = sheet(
+      {
+        ...good,
+        lines: [
+          { food: "oats", amount: { value: "1e300", unit: "g" } },
+          { food: "oats", amount: { value: "1e-300", unit: "g" } },
+        ],
+      },
+      foods,
+    );
+    expect(s.mass.raw.toString()).toMatch(/e\+300$/);
+    expect(s.lines[1]?.grams.toString()).toBe("1e-300");
+  });
+
+  it("read twice is the same document, frozen", () => {
+    const once = recipe({
+      ...good,
+      portions: "3/2",
+      lines: [line, line, { food: "oats", amount: { value: 0.1, unit: "kg" }, least: "5 g" }],
+    });
+    expect(recipe(JSON.parse(JSON.stringify(once)))).toEqual(once);
+    expect(once.lines.map((l) => l.key)).toEqual(["oats", "oats-2", "oats-3"]);
+    expect(Object.isFrozen(once.lines[2]?.amount)).toBe(true);
+    expect(once.lines[2]?.amount).toEqual({ value: "0.1", unit: "kg" });
+  });
+});
