@@ -29,6 +29,7 @@ import { recipeSchema } from "./schema.ts";
  * ```
  */
 export function recipe(input: unknown): Recipe {
+  if (typeof input === "object" && input !== null && read.has(input)) return input as Recipe;
   const written = readDocument(recipeSchema(), input, "recipe-malformed");
   const faults: Fault[] = [];
   checkFormat(written.format, faults);
@@ -37,13 +38,18 @@ export function recipe(input: unknown): Recipe {
   const nested = lines.map((line, i) => nestedRecipe(line, ["lines", i, "recipe"], faults));
   throwIfAny(faults);
   const { format: _, lines: __, portions, ...rest } = written;
-  return freezeAll({
+  const made: Recipe = freezeAll({
     format: RECIPE_FORMAT,
     ...plain(rest),
     portions: toText(exact(portions)),
     lines: nested,
   });
+  read.add(made);
+  return made;
 }
+
+/** Documents that this function made: frozen, so they need no second reading. */
+const read: WeakSet<object> = /* @__PURE__ */ new WeakSet();
 
 function checkFormat(format: string | undefined, faults: Fault[]): void {
   if (format === undefined || format === RECIPE_FORMAT) return;

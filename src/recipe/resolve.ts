@@ -4,6 +4,7 @@ import type { Measures } from "../measure/measures.ts";
 import { fault, quote } from "../number/error.ts";
 import { absolute, compare, exact, type Fraction, minus, over, times, toText } from "../number/fraction.ts";
 import type { WrittenAmount } from "./document.ts";
+import { type OwnMeasure, ownMeasures, volumeOf } from "./own-measures.ts";
 
 /** How an amount became grams, for the explanation of a figure. */
 export interface Conversion {
@@ -20,15 +21,6 @@ export interface AmountReader {
   toGrams(amount: Amount): Conversion;
 }
 
-interface OwnMeasure {
-  readonly name: string;
-  readonly grams: Fraction;
-  /** What the measure holds where it is a cup or spoon, in ml, and its unit and form. */
-  readonly ml: Fraction | undefined;
-  readonly unit: string;
-  readonly form: string;
-}
-
 /**
  * Amounts of a food, by what the food says of itself. A mass is a mass. A volume becomes mass by
  * the food's own measure in that unit; else by its density; else by its nearest plain measure; else
@@ -39,8 +31,7 @@ interface OwnMeasure {
  * `amount-unknown-unit`.
  */
 export function amountReader(food: FoodInput, measures: Measures | undefined): AmountReader {
-  const own = (food.measures ?? []).map((m) => ownMeasure(m.name, exact(m.grams), food));
-  const names = own.filter((m) => m.ml === undefined || m.form !== "").map((m) => m.name);
+  const { measures: own, names } = ownMeasures(food);
   const how = measures === undefined ? { own: names } : { measures, own: names };
   return {
     read: (written) => amount(written, how),
@@ -52,21 +43,6 @@ export function amountReader(food: FoodInput, measures: Measures | undefined): A
       return byOwnMeasure(food, own, a, measures);
     },
   };
-}
-
-function ownMeasure(name: string, grams: Fraction, food: FoodInput): OwnMeasure {
-  const [unit = "", ...rest] = name.split(",");
-  const ml = volumeOf(unit.trim(), food.measuredWith ?? "us");
-  return { name, grams, ml, unit: unit.trim(), form: rest.join(",").trim() };
-}
-
-/** Millilitres of a cup or spoon, or nothing where the word is no volume. */
-function volumeOf(unit: string, measures: Measures): Fraction | undefined {
-  try {
-    return millilitresOf(amount({ value: 1, unit }, { measures }));
-  } catch {
-    return undefined;
-  }
 }
 
 function byVolume(food: FoodInput, own: readonly OwnMeasure[], a: Amount, ml: Fraction): Conversion {
