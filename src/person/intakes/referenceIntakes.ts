@@ -1,0 +1,170 @@
+import { type ComponentId, component, components } from "../../food/components.ts";
+import { fault, quote, within } from "../../number/error.ts";
+import { exact, type Value } from "../../number/fraction.ts";
+import { practitionerNote } from "../caution.ts";
+import type { EquationId } from "../equations/equation.ts";
+import { needOf } from "../need.ts";
+import type { Facts, Person } from "../person.ts";
+import { readPerson } from "../readPerson.ts";
+import * as eu from "./euReferences.ts";
+import { euFluoride, euUpper } from "./euUpper.ts";
+import { type ReferenceFigure, resolveRow, type Setting, type UpperFigure } from "./resolve.ts";
+import type { Authority, IntakeTable } from "./table.ts";
+import { ukFibre, ukReferences, ukSalt } from "./ukReferences.ts";
+import { ukUpper } from "./ukUpper.ts";
+import { usElements } from "./usElements.ts";
+import { usMacronutrients } from "./usMacronutrients.ts";
+import { usUpper } from "./usUpper.ts";
+import { usVitamins } from "./usVitamins.ts";
+
+/** What an authority publishes of one nutrient for a person. */
+export interface IntakeEntry {
+  readonly reference?: ReferenceFigure;
+  /** The lowest of `uppers` that counts what food brings, else the first. */
+  readonly upper?: UpperFigure;
+  readonly references: readonly ReferenceFigure[];
+  readonly uppers: readonly UpperFigure[];
+}
+
+/** An authority's figures for a person. */
+export interface ReferenceIntakes {
+  readonly authority: Authority;
+  /**
+   * What is published of a component's nutrient. Forms of one nutrient share an entry: each figure's
+   * `of` says which component it counts, so that like is compared with like. Throws `component-unknown`.
+   */
+  get(id: ComponentId): IntakeEntry;
+  /** Components that some figure counts. */
+  readonly components: readonly ComponentId[];
+  /** Components whose figure is set per MJ or as a share of energy, while no energy is known. */
+  readonly needEnergy: readonly ComponentId[];
+  readonly note: string;
+}
+
+/** What the figures may depend on besides the person. */
+export interface IntakeOptions {
+  /** Energy of the day in kcal, for figures per MJ and shares of energy; else by `energyNeed`. */
+  readonly energy?: Value;
+  readonly equation?: EquationId;
+  /** Phytate eaten in a day, mg, as EFSA classes it for zinc: 600 unless told. */
+  readonly phytate?: 300 | 600 | 900 | 1200;
+}
+
+/** The published tables of an authority, all of them. */
+export const intakeTables: { readonly [A in Authority]: readonly IntakeTable[] } = {
+  uk: [ukReferences, ukFibre, ukSalt, ukUpper],
+  us: [usVitamins, usElements, usMacronutrients, usUpper],
+  eu: [
+    eu.euReferences,
+    eu.euProtein,
+    eu.euProteinOfChildren,
+    eu.euOtherBands,
+    eu.euIronOfChildren,
+    eu.euWater,
+    eu.euZinc,
+    euUpper,
+    euFluoride,
+  ],
+};
+
+/** Components that are forms of one nutrient. */
+const forms: readonly (readonly ComponentId[])[] = [
+  ["vitaminARae", "vitaminARe", "retinol"],
+  ["folate", "folateDfe", "foodFolate", "folicAcid"],
+  ["niacin", "niacinEquivalents"],
+  ["epa", "dha"],
+  ["salt", "sodium"],
+  ["availableCarbohydrate", "carbohydrateByDifference"],
+];
+
+/**
+ * Reference intakes and upper levels of an authority for a person: by sex, age, pregnancy and
+ * breastfeeding; figures per kilogram, per megajoule or as a share of energy worked out for them.
+ *
+ * `"uk"`: COMA 1991 with SACN's updates, and the EVM's safe upper and guidance levels of 2003. `"us"`:
+ * the Dietary Reference Intakes of the United States and Canada. `"eu"`: EFSA's reference values and
+ * upper levels. A figure holds for a day's average over time, for healthy people; where none is
+ * published the entry is empty, which says nothing of safety.
+ *
+ * Throws `person-malformed`, `authority-unknown`, and the number codes for `how.energy`.
+ *
+ * @example
+ * ```ts
+ * const intakes = referenceIntakes("eu", { sex: "female", age: 30, mass: "61 kg" });
+ * intakes.get("iron").reference; // 16 mg, PRI
+ * ```
+ */
+export function referenceIntakes(
+  authority: Authority,
+  person: Person,
+  how: IntakeOptions = {},
+): ReferenceIntakes {
+  if (typeof authority !== "string" || !Object.hasOwn(intakeTables, authority)) {
+    throw fault("authority-unknown", `${quote(authority)} is not an authority`, 'choose "uk", "us" or "eu"');
+  }
+  const facts = readPerson(person);
+  const setting = settingFor(facts, how);
+  const references: ReferenceFigure[] = [];
+  const uppers: UpperFigure[] = [];
+  const needEnergy = new Set<ComponentId>();
+  for (const table of intakeTables[authority]) {
+    for (const row of table.references ?? []) {
+      const figure = resolveRow(table, row, facts, setting);
+      if (figure === "energy") needEnergy.add(row.of[0]);
+      else if (figure) references.push({ ...figure, kind: row.kind });
+    }
+    for (const row of table.uppers ?? []) {
+      const figure = resolveRow(table, row, facts, setting);
+      if (figure && figure !== "energy") uppers.push({ ...figure, kind: row.kind, covers: row.covers });
+    }
+  }
+  const counted = new Set([...references, ...uppers].flatMap((figure) => figure.of));
+  return {
+    authority,
+    get: (id) => entryFor(component(id).id as ComponentId, references, uppers),
+    components: (Object.keys(components) as ComponentId[]).filter((id) => counted.has(id)),
+    needEnergy: [...needEnergy],
+    note: practitionerNote,
+  };
+}
+
+/** Whether a figure counts what food brings, so that a portion can be held against it. */
+export function countsFood(figure: UpperFigure): boolean {
+  return !figure.covers.startsWith("supplements");
+}
+
+function entryFor(
+  id: ComponentId,
+  references: readonly ReferenceFigure[],
+  uppers: readonly UpperFigure[],
+): IntakeEntry {
+  const alike = forms.find((each) => each.includes(id)) ?? [id];
+  const concerns = (figure: { readonly of: readonly ComponentId[] }): boolean =>
+    figure.of.some((each) => alike.includes(each));
+  const ours = references.filter(concerns);
+  const limits = uppers.filter(concerns);
+  const [upper] = [...limits].sort(
+    (a, b) => Number(countsFood(b)) - Number(countsFood(a)) || a.value.comparedTo(b.value),
+  );
+  const [reference] = ours;
+  return {
+    references: ours,
+    uppers: limits,
+    ...(reference && { reference }),
+    ...(upper && { upper }),
+  };
+}
+
+function settingFor(facts: Facts, how: IntakeOptions): Setting {
+  const phytate = String(how.phytate ?? 600);
+  if (how.energy !== undefined) {
+    const given = how.energy;
+    const energy = within(["energy"], () => exact(given));
+    if (energy.n <= 0n) {
+      throw fault("number-malformed", "energy not above 0", "give the day's energy in kcal", ["energy"]);
+    }
+    return { energy, phytate };
+  }
+  if (facts.activity === undefined) return { phytate };
+  return { energy: needOf(facts, how.equation).total, phytate };
+}

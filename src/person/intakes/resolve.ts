@@ -1,0 +1,144 @@
+import type Decimal from "decimal.js";
+import { type ComponentId, type ComponentUnit, components } from "../../food/components.ts";
+import { exact, type Fraction, fraction, over, plus, times, toDecimal } from "../../number/fraction.ts";
+import type { Check } from "../check.ts";
+import type { Facts } from "../person.ts";
+import { columnFor, stateLetter } from "./stage.ts";
+import type { Basis, Covers, IntakeTable, Per, ReferenceKind, Row, UpperKind } from "./table.ts";
+
+/** One published figure, as it stands for a person. */
+export interface IntakeFigure {
+  /** The components that it counts; several are summed. */
+  readonly of: readonly ComponentId[];
+  /** In `unit`, for a day. */
+  readonly value: Decimal;
+  /** The upper end, where the figure is a range. */
+  readonly most?: Decimal;
+  /** The component's own unit. */
+  readonly unit: ComponentUnit;
+  readonly basis?: Basis;
+  /** What it is published for, where that is not a day: the figure as printed. */
+  readonly per?: { readonly of: Exclude<Per, "day">; readonly value: Decimal };
+  readonly note?: string;
+  readonly source: string;
+  readonly check: Check;
+}
+
+export interface ReferenceFigure extends IntakeFigure {
+  readonly kind: ReferenceKind;
+}
+
+export interface UpperFigure extends IntakeFigure {
+  readonly kind: UpperKind;
+  readonly covers: Covers;
+}
+
+/** What a figure needs that is not in the table: energy in kcal a day, phytate in mg a day. */
+export interface Setting {
+  readonly energy?: Fraction;
+  readonly phytate: string;
+}
+
+/** Why a row gave no figure, though it has one for this person. */
+export type Unresolved = "energy";
+
+const KJ_PER_KCAL = "4.184";
+/** General Atwater factor of fat, kcal per g. */
+const FAT_KCAL = "9";
+const MICROGRAMS: { readonly [U in ComponentUnit]?: bigint } = { g: 1000000n, mg: 1000n, µg: 1n };
+
+/** Reads a row for a person: a figure, or what it lacks, or nothing where none is published. */
+export function resolveRow(
+  table: Pick<IntakeTable, "source" | "stages">,
+  row: Row,
+  facts: Facts,
+  setting: Setting,
+): IntakeFigure | Unresolved | undefined {
+  if (!isMeantFor(row, facts, setting)) return undefined;
+  const printed = printedFor(table, row, facts);
+  if (!printed) return undefined;
+  const factor = factorFor(row, facts, setting);
+  if (factor === "energy") return factor;
+  const own = components[row.of[0]].unit;
+  const unit = inOwnUnit(row.unit ?? own, own);
+  const amount = (value: Fraction): Fraction => times(plus(times(value, factor), printed.add), unit);
+  return {
+    of: row.of,
+    value: toDecimal(amount(printed.value)),
+    unit: own,
+    source: row.source ?? table.source,
+    check: printed.check,
+    ...(printed.most && { most: toDecimal(amount(printed.most)) }),
+    ...(row.basis && { basis: row.basis }),
+    ...(row.per && row.per !== "day" && { per: { of: row.per, value: toDecimal(printed.value) } }),
+    ...(row.note && { note: row.note }),
+  };
+}
+
+interface Printed {
+  readonly value: Fraction;
+  readonly most?: Fraction;
+  readonly add: Fraction;
+  readonly check: Check;
+}
+
+function printedFor(table: Pick<IntakeTable, "stages">, row: Row, facts: Facts): Printed | undefined {
+  const texts = row.values.split(" ");
+  let column = columnFor(table.stages, facts);
+  if (texts[column] === "=") column = columnFor(table.stages, facts, true);
+  const [low, high] = readRange(texts[column]);
+  if (low === undefined) return undefined;
+  const { add, name } = additionFor(row, facts);
+  const seen = (part: string): boolean => row.seen === undefined || row.seen.includes(part);
+  const wholly = seen(table.stages[column] ?? "") && (name === undefined || seen(name));
+  return {
+    value: exact(low),
+    add: exact(add),
+    check: wholly ? row.check : "memory",
+    ...(high !== undefined && { most: exact(high) }),
+  };
+}
+
+function readRange(text: string | undefined): [low?: string, high?: string] {
+  if (text === undefined || text === "-") return [];
+  const [low = "", high] = text.split("-");
+  return high === undefined ? [low] : [low, high];
+}
+
+function additionFor(row: Row, facts: Facts): { add: string; name?: string } {
+  const letter = stateLetter(facts);
+  if (letter === "P" && row.adds) {
+    const { pregnant = "0" } = row.adds;
+    const add = typeof pregnant === "string" ? pregnant : (pregnant[(facts.pregnant ?? 1) - 1] ?? "0");
+    return { add, name: "adds pregnant" };
+  }
+  if (letter === "L" && row.adds) {
+    const { breastfeeding = "0" } = row.adds;
+    if (typeof breastfeeding === "string") return { add: breastfeeding, name: "adds breastfeeding" };
+    const later = facts.monthsSinceBirth && facts.monthsSinceBirth.n >= 6n * facts.monthsSinceBirth.d;
+    return { add: breastfeeding[later ? 1 : 0], name: "adds breastfeeding" };
+  }
+  return { add: "0" };
+}
+
+function isMeantFor(row: Row, facts: Facts, setting: Setting): boolean {
+  if (row.when === undefined) return true;
+  if (typeof row.when === "object") return row.when.phytate === setting.phytate;
+  // Where it is not said, the age at which other authorities part women: from 51.
+  const past = facts.postmenopausal ?? facts.age.n >= 51n * facts.age.d;
+  return past === (row.when === "postmenopausal");
+}
+
+/** What a printed figure is multiplied by to stand for this person's day. */
+function factorFor(row: Row, facts: Facts, setting: Setting): Fraction | "energy" {
+  if (row.per === "kg") return facts.mass;
+  if (row.per !== "MJ" && row.per !== "% energy") return fraction(1n);
+  if (!setting.energy) return "energy";
+  if (row.per === "MJ") return over(times(setting.energy, exact(KJ_PER_KCAL)), fraction(1000n));
+  return over(setting.energy, times(fraction(100n), exact(FAT_KCAL)));
+}
+
+function inOwnUnit(printed: ComponentUnit, own: ComponentUnit): Fraction {
+  if (printed === own) return fraction(1n);
+  return fraction(MICROGRAMS[printed] ?? 1n, MICROGRAMS[own] ?? 1n);
+}

@@ -1,0 +1,115 @@
+import type { ComponentId } from "../../food/components.ts";
+import type { Check } from "../check.ts";
+
+export type Authority = "uk" | "us" | "eu";
+
+/** What kind of figure a reference is, in its authority's own words. */
+export type ReferenceKind =
+  | "RNI"
+  | "RDA"
+  | "AI"
+  | "PRI"
+  | "safe intake"
+  | "safe and adequate intake"
+  | "population goal"
+  | "NRV"
+  | "NRV-R"
+  | "NRV-NCD"
+  | "DV";
+
+/** What kind of figure an upper level is. Only `UL` and `SUL` were set from evidence of harm. */
+export type UpperKind =
+  | "UL"
+  | "SUL"
+  | "guidance level"
+  | "safe level of intake"
+  | "CDRR"
+  | "population goal"
+  | "advice";
+
+/** The terms that an amount is counted in, where a nutrient has more than one. */
+export type Basis =
+  | "RAE"
+  | "RE"
+  | "retinol"
+  | "DFE"
+  | "folate"
+  | "folic acid"
+  | "NE"
+  | "nicotinic acid"
+  | "nicotinamide"
+  | "alpha-tocopherol"
+  | "alpha-tocopherol equivalents"
+  | "phylloquinone";
+
+/** Which intake an upper level counts. Only the first three can be compared with what food brings. */
+export type Covers =
+  | "all sources"
+  | "preformed, all sources"
+  | "added folic acid"
+  | "supplements"
+  | "supplements and fortified food"
+  | "supplements and fortified food and water";
+
+/** What an amount is published for: a day, or a day and each kilogram, megajoule or per cent of energy. */
+export type Per = "day" | "kg" | "MJ" | "% energy";
+
+/**
+ * A group of people as a table heads its columns: a letter (M men and boys, F women and girls, P
+ * pregnant, L breastfeeding, none for both sexes) and an age in completed years, `19-30` or `71+`.
+ */
+export type StageText = string;
+
+/**
+ * What a row says, apart from its kind. Figures stand as printed, one for each stage:
+ * `-` is none, `=` the figure of the same age when neither pregnant nor breastfeeding, `3-7` a range.
+ */
+export interface Row {
+  /** The components that the figure counts; several are summed. */
+  readonly of: readonly [ComponentId, ...ComponentId[]];
+  readonly values: string;
+  /** The unit as printed, where it is not the component's own. */
+  readonly unit?: "g" | "mg" | "µg";
+  readonly per?: Per;
+  readonly basis?: Basis;
+  /**
+   * What pregnancy and breastfeeding add to the figure of the same age: one amount, or one for each
+   * trimester; for breastfeeding, one for the first six months and one for later.
+   */
+  readonly adds?: {
+    readonly pregnant?: string | readonly [string, string, string];
+    readonly breastfeeding?: string | readonly [string, string];
+  };
+  /** Read only for people of whom this holds. */
+  readonly when?: "premenopausal" | "postmenopausal" | { readonly phytate: string };
+  readonly note?: string;
+  readonly source?: string;
+  readonly check: Check;
+  /** The stages and additions that `check` speaks of, where it is not the whole row: the rest is from memory. */
+  readonly seen?: readonly (StageText | "adds pregnant" | "adds breastfeeding")[];
+}
+
+export interface ReferenceRow extends Row {
+  readonly kind: ReferenceKind;
+}
+
+export interface UpperRow extends Row {
+  readonly kind: UpperKind;
+  readonly covers: Covers;
+}
+
+/** One published table. */
+export interface IntakeTable {
+  readonly source: string;
+  readonly stages: readonly StageText[];
+  readonly references?: readonly ReferenceRow[];
+  readonly uppers?: readonly UpperRow[];
+}
+
+/** Values for food labels: one figure for a component, whoever eats. */
+export interface LabelTable {
+  readonly source: string;
+  /** Whom the figures stand for. */
+  readonly for: string;
+  readonly references: readonly ReferenceRow[];
+}

@@ -1,0 +1,32 @@
+import { fault, quote } from "../../number/error.ts";
+import { compare, exact } from "../../number/fraction.ts";
+import type { Authority } from "../intakes/table.ts";
+import type { Person } from "../person.ts";
+import { readPerson } from "../readPerson.ts";
+import { euRanges } from "./eu.ts";
+import type { EnergyRange } from "./range.ts";
+import { ukRanges } from "./uk.ts";
+import { usRanges } from "./us.ts";
+
+/** Every published range of shares of energy. */
+export const energyRanges: { readonly [A in Authority]: readonly EnergyRange[] } = {
+  uk: ukRanges,
+  us: usRanges,
+  eu: euRanges,
+};
+
+/**
+ * The ranges of shares of energy that an authority publishes for a person's age.
+ *
+ * Throws `person-malformed`, `authority-unknown`.
+ */
+export function energyRangesFor(authority: Authority, person: Person): readonly EnergyRange[] {
+  if (typeof authority !== "string" || !Object.hasOwn(energyRanges, authority)) {
+    throw fault("authority-unknown", `${quote(authority)} is not an authority`, 'choose "uk", "us" or "eu"');
+  }
+  const { age } = readPerson(person);
+  return energyRanges[authority].filter(
+    ({ from, below }) =>
+      compare(age, exact(from)) >= 0 && (below === undefined || compare(age, exact(below)) < 0),
+  );
+}
