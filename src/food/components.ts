@@ -15,9 +15,27 @@ export type ComponentGroup =
   | "aminoAcid"
   | "other";
 
+// biome-ignore format: as in the registry below
+export type ComponentId =
+  | "energy"
+  | "protein" | "fat" | "carbohydrateByDifference" | "availableCarbohydrate" | "fibre" | "sugars"
+  | "addedSugars" | "polyols" | "organicAcids" | "starch" | "water" | "ash" | "alcohol" | "saturatedFat"
+  | "monounsaturatedFat" | "polyunsaturatedFat" | "transFat" | "omega3" | "omega6" | "linoleicAcid"
+  | "alphaLinolenicAcid" | "epa" | "dpa" | "dha" | "salt"
+  | "cholesterol" | "sodium" | "potassium" | "calcium" | "magnesium" | "phosphorus" | "iron" | "zinc"
+  | "copper" | "manganese" | "chloride" | "fluoride" | "vitaminC" | "thiamin" | "riboflavin" | "niacin"
+  | "niacinEquivalents" | "pantothenicAcid" | "vitaminB6" | "vitaminE" | "choline" | "betaine"
+  | "caffeine" | "theobromine" | "phytate" | "oxalate" | "phytosterols"
+  | "selenium" | "iodine" | "chromium" | "molybdenum" | "vitaminARae" | "vitaminARe" | "retinol"
+  | "betaCarotene" | "alphaCarotene" | "betaCryptoxanthin" | "lycopene" | "luteinZeaxanthin" | "vitaminD"
+  | "vitaminK" | "biotin" | "folate" | "folateDfe" | "foodFolate" | "folicAcid" | "vitaminB12"
+  | "tryptophan" | "threonine" | "isoleucine" | "leucine" | "lysine" | "methionine" | "cystine"
+  | "phenylalanine" | "tyrosine" | "valine" | "arginine" | "histidine" | "alanine" | "asparticAcid"
+  | "glutamicAcid" | "glycine" | "proline" | "serine";
+
 /** One nutrient or constituent of food. */
 export interface Component {
-  readonly id: string;
+  readonly id: ComponentId;
   /** Its identifier in exchanged food tables. */
   readonly tagname: string;
   /** Where the tagname comes from, if it is not on the INFOODS list. */
@@ -40,7 +58,7 @@ export interface Component {
  * isomer where shorter tags leave it open.
  */
 // biome-ignore format: one component a line
-export const components = {
+export const components: { readonly [C in ComponentId]: Component } = {
   energy: { id: "energy", tagname: "ENERC", name: "energy", unit: "kcal", group: "energy", tagUnit: "kJ" },
 
   protein: { id: "protein", tagname: "PROCNT", name: "protein", unit: "g", group: "proximate" },
@@ -136,9 +154,7 @@ export const components = {
   glycine: { id: "glycine", tagname: "GLY", name: "glycine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
   proline: { id: "proline", tagname: "PRO", name: "proline", unit: "g", group: "aminoAcid", tagUnit: "mg" },
   serine: { id: "serine", tagname: "SER", name: "serine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-} as const satisfies Record<string, Component>;
-
-export type ComponentId = keyof typeof components;
+};
 
 /** All component ids, in the order of the registry. */
 export const componentIds: readonly ComponentId[] = /* @__PURE__ */ Object.keys(components) as ComponentId[];

@@ -1,10 +1,23 @@
 import type { FoodCaution } from "../food.ts";
 
+export type CautionCode =
+  | "beans-boil"
+  | "iodine-seaweed"
+  | "vitamin-a-liver"
+  | "grapefruit-medicines"
+  | "selenium-brazil-nuts"
+  | "vitamin-k-steady"
+  | "oxalate-high"
+  | "honey-infants"
+  | "bread-read-label"
+  | "read-label"
+  | "coconut-lists-differ";
+
 /**
  * Cautions that bodies have issued on starter foods, in our own words. The body is named with each.
  * Read at the issuer or in a copy, unless a comment says from memory. Local advice comes first.
  */
-export const cautions = {
+export const cautions: { readonly [C in CautionCode]: Omit<FoodCaution, "code"> } = {
   "beans-boil": {
     text: "Raw or half-cooked common beans, red kidney beans above all, make people ill. Soak for at least 5 hours, throw that water away, then boil in fresh water for at least 30 minutes; a slow cooker alone does not get hot enough.",
     source: "US FDA, Bad Bug Book: phytohaemagglutinin",
@@ -55,6 +68,4 @@ export const cautions = {
     source:
       "Regulation (EU) No 1169/2011, Annex II; US FDA, guidance on food allergen labelling (January 2025)",
   },
-} as const satisfies Record<string, Omit<FoodCaution, "code">>;
-
-export type CautionCode = keyof typeof cautions;
+};

@@ -8,7 +8,7 @@ import type { CautionCode } from "./cautions.ts";
  * in. `nutrient` is the number of the figure in USDA SR28 (file NUTR_DEF). `scale: 1000` marks a
  * column written in a unit a thousand times smaller than the component's own.
  */
-export const panels = {
+export const panels: { readonly [P in PanelName]: readonly Column[] } = {
   proximates: [
     { nutrient: "208", component: "energy" },
     { nutrient: "203", component: "protein" },
@@ -102,7 +102,7 @@ export const panels = {
     { nutrient: "517", component: "proline" },
     { nutrient: "518", component: "serine" },
   ],
-} as const satisfies Record<string, readonly Column[]>;
+};
 
 /** A column: a component of the registry, or a fatty acid that the decoder makes components of. */
 export type Column =
@@ -111,7 +111,14 @@ export type Column =
 
 export type FattyAcid = "18:2" | "18:2 n-6" | "18:3" | "18:3 n-3" | "18:3 n-6" | "20:4";
 
-export type PanelName = keyof typeof panels;
+export type PanelName =
+  | "proximates"
+  | "fats"
+  | "minerals"
+  | "vitamins"
+  | "retinoids"
+  | "others"
+  | "aminoAcids";
 
 /** A volume that a food's density can be reckoned from, US customary but for the litre. */
 export type VolumeMeasure = "cup" | "fl oz" | "tbsp" | "tsp" | "litre";
