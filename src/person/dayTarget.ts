@@ -13,12 +13,13 @@ import {
   ZERO,
 } from "../number/fraction.ts";
 import type { Demand } from "../scale/demand.ts";
-import { type Aim, type AimFacts, type Band, type MacroName, readAim } from "./aim.ts";
+import type { Aim, AimFacts, Band, MacroName } from "./aim.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
 import { targetCautions } from "./dayCautions.ts";
 import type { EquationId } from "./equations/equation.ts";
 import { needCautions, needOf } from "./need.ts";
 import type { Facts, Person } from "./person.ts";
+import { readAim } from "./readAim.ts";
 import { readPerson } from "./readPerson.ts";
 import { refusals, supervision } from "./refusals.ts";
 import { weightRule } from "./weightRule.ts";

@@ -1,133 +1,110 @@
-import { fault, quote } from "../number/error.ts";
+import { amount, gramsOf } from "../measure/amount.ts";
+import { cleanText } from "../measure/clean.ts";
+import { readNumber } from "../measure/number-text.ts";
+import { fault, quote, SteelyardError } from "../number/error.ts";
 import {
   compare,
   exact,
   type Fraction,
   fraction,
+  over,
   plus,
   times,
   type Value,
   ZERO,
 } from "../number/fraction.ts";
 
-interface Unit {
-  readonly name: string;
-  /** The unit in kilograms or metres, exact by definition. */
+/** A unit of height, in metres. The inch is 25.4 mm: international yard and pound agreement, 1959. */
+interface LengthUnit {
   readonly size: Fraction;
-  /** How many of it make the next larger unit of a compound size: 14 pounds to the stone. */
-  readonly fullAt?: bigint;
+  /** The larger unit that it may follow, and how many of it make one of that. */
+  readonly after?: { readonly unit: string; readonly full: bigint };
   readonly written: readonly string[];
 }
 
-/**
- * Units of body mass in kilograms. The pound is 0.45359237 kg, the inch 25.4 mm: international yard
- * and pound agreement, 1959; 16 ounces to the pound, 14 pounds to the stone.
- */
-const massUnits: readonly Unit[] = [
-  { name: "kg", size: { n: 1n, d: 1n }, written: ["kg", "kgs", "kilo", "kilos", "kilogram", "kilograms"] },
-  { name: "g", size: { n: 1n, d: 1000n }, fullAt: 1000n, written: ["g", "gram", "grams"] },
-  { name: "st", size: { n: 635029318n, d: 100000000n }, written: ["st", "stone", "stones"] },
-  {
-    name: "lb",
-    size: { n: 45359237n, d: 100000000n },
-    fullAt: 14n,
-    written: ["lb", "lbs", "pound", "pounds"],
-  },
-  { name: "oz", size: { n: 45359237n, d: 1600000000n }, fullAt: 16n, written: ["oz", "ounce", "ounces"] },
-];
-
-/** Units of height in metres. */
-const lengthUnits: readonly Unit[] = [
-  { name: "m", size: { n: 1n, d: 1n }, written: ["m", "metre", "metres", "meter", "meters"] },
-  {
-    name: "cm",
+const lengthUnits: { readonly [name: string]: LengthUnit } = {
+  m: { size: { n: 1n, d: 1n }, written: ["m", "metre", "metres", "meter", "meters"] },
+  cm: {
     size: { n: 1n, d: 100n },
-    fullAt: 100n,
+    after: { unit: "m", full: 100n },
     written: ["cm", "centimetre", "centimetres", "centimeter", "centimeters"],
   },
-  { name: "ft", size: { n: 381n, d: 1250n }, written: ["ft", "foot", "feet", "'", "′", "’"] },
-  {
-    name: "in",
+  ft: { size: { n: 381n, d: 1250n }, written: ["ft", "foot", "feet", "'", "′", "’"] },
+  in: {
     size: { n: 127n, d: 5000n },
-    fullAt: 12n,
+    after: { unit: "ft", full: 12n },
     written: ["in", "inch", "inches", '"', "″", "”"],
   },
-];
+};
 
-/** A number (3, 3.5, 3,5, 1/2, 3 1/2), then the unit's letters or sign. */
-const PART = /\s*(\d+\s+\d+\/\d+|\d+\/\d+|\d+(?:[.,]\d+)?|[.,]\d+)\s*([a-zA-Z]+|['"′″’”])\.?/y;
+const UNIT = /^ ?([a-z]+|['"′″’”])\.? ?/i;
+const BARE = /^[\s\d.,/]*$/;
 const LONGEST = 60;
+const heightHint = 'write "1.70 m", "170 cm" or "5 ft 7 in"';
 
 /**
  * Reads a body mass exactly, in kilograms: `"61 kg"`, `"134 lb"`, `"9 st 8 lb"`, or a bare number of
  * kilograms.
  *
- * Throws `person-malformed`.
+ * Throws `person-malformed`, `amount-ambiguous`, and the number codes.
  */
 export function readMass(value: Value): Fraction {
-  if (typeof value !== "string" || /^[\s\d./]*$/.test(value)) return positive(exact(value), value);
-  return positive(readParts(value, massUnits, "a body mass", '"61 kg", "134 lb" or "9 st 8 lb"'), value);
+  if (typeof value !== "string" || BARE.test(value)) return positive(exact(value), value);
+  return positive(over(readGrams(value), fraction(1000n)), value);
+}
+
+function readGrams(text: string): Fraction {
+  const hint = 'write "61 kg", "134 lb" or "9 st 8 lb"';
+  try {
+    const grams = gramsOf(amount(text));
+    if (grams) return grams;
+  } catch (error) {
+    if (!(error instanceof SteelyardError) || error.code === "amount-ambiguous") throw error;
+    throw malformed(`${quote(text)} is not a body mass: ${error.faults[0]?.message ?? ""}`, hint);
+  }
+  throw malformed(`${quote(text)} is not a body mass`, hint);
 }
 
 /**
  * Reads a height exactly, in metres: `"1.70 m"`, `"170 cm"`, `"5 ft 7 in"`. A bare number is refused:
  * it could be metres, centimetres or inches.
  *
- * Throws `person-malformed`.
+ * Throws `person-malformed`, and the codes of written numbers.
  */
 export function readHeight(value: Value): Fraction {
-  if (typeof value !== "string" || /^[\s\d.,/]*$/.test(value)) {
-    throw malformed(`the height ${quote(value)} has no unit`, 'write "1.70 m", "170 cm" or "5 ft 7 in"');
+  if (typeof value !== "string" || BARE.test(value)) {
+    throw malformed(`the height ${quote(value)} has no unit`, heightHint);
   }
-  return positive(readParts(value, lengthUnits, "a height", '"1.70 m", "170 cm" or "5 ft 7 in"'), value);
-}
-
-function readParts(text: string, units: readonly Unit[], what: string, example: string): Fraction {
-  const hint = `write ${example}`;
-  if (text.length > LONGEST) throw malformed(`${what} of ${text.length} characters`, hint);
+  if (value.length > LONGEST) throw malformed(`a height of ${value.length} characters`, heightHint);
   let total = ZERO;
-  let previous: Unit | undefined;
-  let at = 0;
-  while (at < text.trimEnd().length) {
-    PART.lastIndex = at;
-    const [whole, number = "", word = ""] = PART.exec(text) ?? [];
-    if (whole === undefined) throw malformed(`${quote(text)} is not ${what}`, hint);
-    const unit = units.find((u) => u.written.includes(word.toLowerCase()));
-    if (!unit) throw malformed(`${quote(word)} is not a unit of ${what.slice(2)}`, hint);
-    const count = readNumber(number, text);
-    if (previous) refuseOdd(previous, unit, count, units, text, hint);
-    total = plus(total, times(count, unit.size));
-    previous = unit;
-    at = PART.lastIndex;
+  let previous: string | undefined;
+  for (let rest = cleanText(value); rest !== ""; ) {
+    const number = readNumber(rest);
+    const [whole = "", word = ""] = UNIT.exec(number.rest) ?? [];
+    const name = Object.keys(lengthUnits).find((key) =>
+      lengthUnits[key]?.written.includes(word.toLowerCase()),
+    );
+    const unit = name && lengthUnits[name];
+    if (!unit) throw malformed(`${quote(value)} is not a height`, heightHint);
+    if (previous !== undefined) refuseOdd(unit, previous, number.value, value);
+    total = plus(total, times(number.value, unit.size));
+    previous = name;
+    rest = number.rest.slice(whole.length);
   }
-  if (!previous) throw malformed(`no number in ${quote(text)}`, hint);
-  return total;
+  return positive(total, value);
 }
 
-/** After `9 st` only a smaller unit of the same system may follow, and less of it than makes a whole. */
-function refuseOdd(
-  previous: Unit,
-  unit: Unit,
-  count: Fraction,
-  units: readonly Unit[],
-  text: string,
-  hint: string,
-): void {
-  if (units.indexOf(unit) !== units.indexOf(previous) + 1 || unit.fullAt === undefined) {
-    throw malformed(`${quote(text)} mixes units that do not go together`, hint);
+/** After `5 ft` only inches may follow, and fewer than make a foot. */
+function refuseOdd(unit: LengthUnit, previous: string, count: Fraction, text: string): void {
+  if (unit.after?.unit !== previous) {
+    throw malformed(`${quote(text)} mixes units that do not go together`, heightHint);
   }
-  if (compare(count, fraction(unit.fullAt)) >= 0) {
-    throw malformed(`${quote(text)}: ${unit.fullAt} ${unit.name} make a whole ${previous.name}`, hint);
+  if (compare(count, fraction(unit.after.full)) >= 0) {
+    throw malformed(
+      `${quote(text)}: ${unit.after.full} ${unit.written[0]} make a whole ${previous}`,
+      heightHint,
+    );
   }
-}
-
-function readNumber(text: string, whole: string): Fraction {
-  const mixed = /^(\d+)\s+(\d+\/\d+)$/.exec(text);
-  if (mixed) return plus(exact(mixed[1] ?? ""), exact(mixed[2] ?? ""));
-  if (/,\d{3}$/.test(text)) {
-    throw malformed(`${quote(whole)} could mean a thousand or one`, "leave the comma out, or write a point");
-  }
-  return exact(text.replace(",", "."));
 }
 
 function positive(size: Fraction, written: Value): Fraction {
@@ -135,6 +112,6 @@ function positive(size: Fraction, written: Value): Fraction {
   return size;
 }
 
-function malformed(message: string, hint: string): Error {
+function malformed(message: string, hint: string): SteelyardError {
   return fault("person-malformed", message, hint);
 }
