@@ -20,7 +20,7 @@ export const henry2005: EnergyEquation = {
   ages: { from: 0 },
   lines: [
     { sex: "male", below: 3, constant: "-371", mass: "28.2", heightM: "859" },
-    { sex: "male", from: 3, below: 10, constant: "306", mass: "15.1", heightM: "74.2" },
+    { sex: "male", from: 3, below: 10, constant: "306", mass: "15.1", heightM: "313" },
     { sex: "male", from: 10, below: 18, constant: "299", mass: "15.6", heightM: "266" },
     { sex: "male", from: 18, below: 30, constant: "113", mass: "14.4", heightM: "313" },
     { sex: "male", from: 30, below: 60, constant: "-137", mass: "11.4", heightM: "541" },
