@@ -1,0 +1,129 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { SteelyardError } from "../../src/number/error.ts";
+import { exact, type Fraction, plus, toText, ZERO } from "../../src/number/fraction.ts";
+import { leftOfDay, type Totals } from "../../src/person/leftOfDay.ts";
+import { mealDemands, shareDay } from "../../src/person/shareDay.ts";
+import type { Demand } from "../../src/scale/demand.ts";
+
+const day: readonly Demand[] = [
+  { of: "energy", exactly: "6751/3" },
+  { of: "protein", least: "97.250204128", most: "140 g", firm: true },
+  { of: "fibre", least: "28" },
+  { energyShareOf: "fat", exactly: "0.3" },
+  { ratioOf: ["omega6", "omega3"], most: 4 },
+  { of: "sodium", most: "2300 mg" },
+];
+
+const number = (value: unknown): Fraction => exact(String(value).split(" ")[0] ?? "");
+
+function codeOf(step: () => unknown): string {
+  try {
+    step();
+  } catch (error) {
+    if (error instanceof SteelyardError) return error.code;
+    throw error;
+  }
+  return "none";
+}
+
+describe("a day shared among meals", () => {
+  it("totals the day literally, whatever the shares", () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 1, max: 997 }), { minLength: 1, maxLength: 6 }), (weights) => {
+        const whole = weights.reduce((a, b) => a + b, 0);
+        const meals = shareDay(
+          day,
+          Object.fromEntries(weights.map((w, i) => [`meal ${i}`, `${w}/${whole}`])),
+        );
+        for (const [i, demand] of day.entries()) {
+          if (demand.of === undefined) continue;
+          for (const key of ["exactly", "least", "most"] as const) {
+            const total = demand[key];
+            if (total === undefined) continue;
+            const sum = meals.map((m) => number(m.demands[i]?.[key])).reduce(plus, ZERO);
+            expect(toText(sum)).toBe(toText(number(total)));
+          }
+        }
+      }),
+    );
+  });
+
+  it("keeps units, firmness, shares and ratios", () => {
+    const [breakfast] = shareDay(day, { breakfast: "25 %", rest: 0.75 });
+    expect(breakfast?.share.toString()).toBe("0.25");
+    expect(breakfast?.demands).toEqual([
+      { of: "energy", exactly: "6751/12" },
+      { of: "protein", least: "24.312551032", most: "35 g", firm: true },
+      { of: "fibre", least: "7" },
+      { energyShareOf: "fat", exactly: "0.3" },
+      { ratioOf: ["omega6", "omega3"], most: 4 },
+      { of: "sodium", most: "575 mg" },
+    ]);
+    expect(mealDemands(day, "1/4")).toEqual(breakfast?.demands);
+  });
+
+  it("wants the shares to be a whole", () => {
+    expect(codeOf(() => shareDay(day, { a: 0.3, b: 0.3, c: 0.3 }))).toBe("shares-impossible");
+    expect(codeOf(() => shareDay(day, {}))).toBe("shares-impossible");
+    expect(codeOf(() => shareDay(day, { a: 1.5, b: -0.5 }))).toBe("shares-impossible");
+    expect(codeOf(() => shareDay(day, { a: Number.NaN, b: 1 }))).toBe("number-not-finite");
+    expect(codeOf(() => mealDemands(day, 40))).toBe("shares-impossible");
+    expect(codeOf(() => mealDemands([{ of: "protein", exactly: "much" }], 0.5))).toBe("demand-malformed");
+    expect(codeOf(() => mealDemands([{ of: "protein", exactly: -5 }], 0.5))).toBe("demand-malformed");
+  });
+});
+
+describe("what is left of a day", () => {
+  it("subtracts exactly", () => {
+    const left = leftOfDay(day, { energy: "6751/12", protein: 24, fibre: 30, sodium: "575 mg" });
+    expect(left.demands).toEqual([
+      { of: "energy", exactly: "1687.75" },
+      { of: "protein", least: "73.250204128", most: "116", firm: true },
+      { of: "sodium", most: "1725" },
+    ]);
+    expect(left.over).toEqual([]);
+    expect(left.unknown).toEqual([]);
+    expect(left.wholeDay).toEqual([day[3], day[4]]);
+  });
+
+  it("says where earlier meals are already past the day", () => {
+    const left = leftOfDay(day, { energy: 2500, protein: 150, fibre: 0, sodium: 2300 });
+    expect(left.over.map((o) => [o.of, o.by.toFixed(3)])).toEqual([
+      ["energy", "249.667"],
+      ["protein", "10.000"],
+    ]);
+    expect(left.demands).toContainEqual({ of: "sodium", most: "0" });
+    expect(left.demands).toContainEqual({ of: "energy", exactly: "0" });
+  });
+
+  it("does not take unknown for zero", () => {
+    const left = leftOfDay(day, { energy: 500 });
+    expect(left.demands.map((d) => d.of)).toEqual(["energy"]);
+    expect(left.unknown.map((d) => d.of)).toEqual(["protein", "fibre", "sodium"]);
+  });
+
+  it("and the meals before it make the day again", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 1000 }), (thousandths) => {
+        const first = mealDemands(day, `${thousandths}/1000`);
+        const eaten: Totals = {
+          energy: toText(number(first[0]?.exactly)),
+          protein: toText(number(first[1]?.least)),
+        };
+        const left = leftOfDay(day.slice(0, 1), eaten);
+        expect(toText(plus(number(left.demands[0]?.exactly), number(first[0]?.exactly)))).toBe("6751/3");
+      }),
+    );
+  });
+
+  it("refuses totals of what is no component", () => {
+    expect(codeOf(() => leftOfDay(day, { proteins: 5 } as Totals))).toBe("component-unknown");
+    expect(codeOf(() => leftOfDay(day, JSON.parse('{"__proto__": 5}') as Totals))).toBe("component-unknown");
+    expect(codeOf(() => leftOfDay(day, { protein: "some" }))).toBe("demand-malformed");
+    expect(codeOf(() => leftOfDay(day, { protein: -1 }))).toBe("demand-malformed");
+    expect(codeOf(() => leftOfDay([{ of: "protein", exactly: "2 oz" }], { protein: 1 }))).toBe(
+      "demand-malformed",
+    );
+  });
+});
