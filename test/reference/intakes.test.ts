@@ -1,0 +1,290 @@
+import { describe, expect, it } from "vitest";
+import { components } from "../../src/food/components.ts";
+import { SteelyardError } from "../../src/number/error.ts";
+import {
+  countsFood,
+  intakeTables,
+  type ReferenceIntakes,
+  referenceIntakes,
+} from "../../src/person/intakes/referenceIntakes.ts";
+import { readStage } from "../../src/person/intakes/stage.ts";
+import type { Authority, Row } from "../../src/person/intakes/table.ts";
+import type { Person } from "../../src/person/person.ts";
+import { energyRanges, energyRangesFor } from "../../src/person/ranges/all.ts";
+import * as again from "./intakesSecond.ts";
+
+const authorities: readonly Authority[] = ["uk", "us", "eu"];
+
+const woman: Person = { sex: "female", age: 30, mass: "60 kg", height: "1.70 m", activity: "active" };
+const man: Person = { sex: "male", age: 30, mass: "80 kg", height: "1.80 m", activity: "active" };
+
+function intakesOf(authority: Authority, s: again.Second): ReferenceIntakes {
+  return referenceIntakes(authority, {
+    sex: s.sex,
+    age: s.age,
+    mass: 60,
+    ...(s.state === "pregnant" && { pregnant: 3 as const }),
+    ...(s.state === "breastfeeding" && { breastfeeding: true }),
+  });
+}
+
+describe("a second transcription", () => {
+  const seconds: readonly [Authority, string, readonly again.Second[]][] = [
+    ["us", "elements", again.usElementsAgain],
+    ["us", "calcium", again.usCalciumAgain],
+    ["us", "vitamins", again.usVitaminsAgain],
+    ["us", "B vitamins", again.usBVitaminsAgain],
+    ["us", "vitamins, a manual", again.usManualAgain],
+    ["us", "macronutrients", again.usMacronutrientsAgain],
+    ["uk", "women", again.ukWomenAgain],
+    ["uk", "men", again.ukMenAgain],
+    ["uk", "calcium", again.ukCalciumAgain],
+    ["eu", "adults", again.euAdultsAgain],
+    ["eu", "choline", again.euCholineAgain],
+    ["eu", "calcium", again.euCalciumAgain],
+  ];
+
+  it.each(seconds)("agrees: %s, %s", (authority, _, second) => {
+    expect(second.length).toBeGreaterThan(3);
+    for (const s of second) {
+      const figure = intakesOf(authority, s).get(s.of).reference;
+      const who = `${s.of}, ${s.sex} of ${s.age} ${s.state ?? ""}`;
+      expect([figure?.of[0], figure && Number(figure.value)], who).toEqual([s.of, Number(s.value)]);
+    }
+  });
+
+  it("agrees: eu, zinc by phytate", () => {
+    for (const [phytate, men, women] of again.euZincAgain) {
+      const zinc = (person: Person): string | undefined =>
+        referenceIntakes("eu", person, { phytate }).get("zinc").reference?.value.toString();
+      expect([zinc(man), zinc(woman)]).toEqual([men, women]);
+    }
+  });
+});
+
+describe("every row", () => {
+  const rows: [Authority, Row, readonly string[], string][] = authorities.flatMap((authority) =>
+    intakeTables[authority].flatMap((table) =>
+      [...(table.references ?? []), ...(table.uppers ?? [])].map(
+        (row): [Authority, Row, readonly string[], string] => [authority, row, table.stages, table.source],
+      ),
+    ),
+  );
+
+  it("has a source, and says how it was checked", () => {
+    expect(rows.length).toBeGreaterThan(150);
+    for (const [, row, , source] of rows) {
+      expect((row.source ?? source).length, String(row.of)).toBeGreaterThan(15);
+      expect(row.source ?? source, String(row.of)).toMatch(/\d{4}|SCF|Dietary Reference Intakes/);
+      if (row.check !== "memory") expect(row.check.read.length, String(row.of)).toBeGreaterThan(10);
+    }
+  });
+
+  it("has a figure for each column of its table, of known components", () => {
+    for (const [, row, stages] of rows) {
+      const values = row.values.split(" ");
+      expect(values.length, String(row.of)).toBe(stages.length);
+      for (const value of values) expect(value, String(row.of)).toMatch(/^(?:-|=|\d+(?:\.\d+)?(?:-\d+)?)$/);
+      for (const id of row.of) expect(Object.hasOwn(components, id)).toBe(true);
+      for (const seen of row.seen ?? [])
+        expect([...stages, "adds pregnant", "adds breastfeeding"]).toContain(seen);
+    }
+  });
+
+  it("stands under columns that do not overlap", () => {
+    for (const table of authorities.flatMap((a) => intakeTables[a])) {
+      const stages = table.stages.map(readStage);
+      for (const [i, a] of stages.entries()) {
+        expect(a.from, table.stages[i]).toBeLessThan(100);
+        for (const [j, b] of stages.entries()) {
+          if (j <= i) continue;
+          const sexes = a.letter === b.letter || (a.letter === undefined && /[MF]/.test(b.letter ?? "M"));
+          const apart = a.from >= (b.below ?? 999) || b.from >= (a.below ?? 999);
+          expect(!sexes || apart, `${table.stages[i]} and ${table.stages[j]}`).toBe(true);
+        }
+      }
+    }
+  });
+
+  it("is read the right way round: no reference above an upper level that counts all food", () => {
+    // EFSA's fluoride of 2013 passes its safe level of 2025 in bodies above 66 kg, and its note says so.
+    for (const authority of authorities) {
+      for (const person of [
+        woman,
+        man,
+        { ...woman, age: 8, mass: 26 },
+        { ...man, age: 15 },
+        { ...woman, age: 75 },
+      ]) {
+        const intakes = referenceIntakes(authority, person);
+        for (const id of intakes.components) {
+          const { reference, upper } = intakes.get(id);
+          if (!reference || !upper || upper.covers !== "all sources" || upper.kind === "population goal")
+            continue;
+          if (authority === "eu" && id === "fluoride") continue;
+          const who = `${authority} ${id} at ${person.age}`;
+          expect(reference.of, who).toEqual(upper.of);
+          expect(reference.value.lessThan(upper.value), who).toBe(true);
+        }
+      }
+    }
+  });
+});
+
+describe("facts that have misled others", () => {
+  it("the US magnesium RDA lies above its UL, which counts supplements only", () => {
+    const { reference, upper } = referenceIntakes("us", man).get("magnesium");
+    expect(reference && upper && reference.value.greaterThan(upper.value)).toBe(true);
+    expect(upper && countsFood(upper)).toBe(false);
+  });
+
+  it("vitamin A: adults 900 and 700 µg RAE in the US; UK vitamin E 4 and 3 mg", () => {
+    expect(
+      [man, woman].map((p) => referenceIntakes("us", p).get("vitaminARae").reference?.value.toString()),
+    ).toEqual(["900", "700"]);
+    expect(
+      [man, woman].map((p) => referenceIntakes("uk", p).get("vitaminE").reference?.value.toString()),
+    ).toEqual(["4", "3"]);
+  });
+
+  it("upper levels of vitamin A, folate and niacin name the form that they count", () => {
+    for (const authority of authorities) {
+      const intakes = referenceIntakes(authority, woman);
+      expect(intakes.get("vitaminARae").upper?.of).toEqual(["retinol"]);
+      expect(intakes.get("folate").upper?.of).toEqual(["folicAcid"]);
+      expect(intakes.get("folate").upper?.covers).toBe("added folic acid");
+      const niacin = intakes.get("niacin").upper;
+      expect(niacin && countsFood(niacin)).toBe(false);
+    }
+  });
+
+  it("UK, US and EU count vitamin A and folate in different terms", () => {
+    const of = (a: Authority, id: "folate" | "vitaminARae"): unknown =>
+      referenceIntakes(a, woman).get(id).reference?.of[0];
+    expect(authorities.map((a) => of(a, "vitaminARae"))).toEqual(["vitaminARe", "vitaminARae", "vitaminARe"]);
+    expect(authorities.map((a) => of(a, "folate"))).toEqual(["folate", "folateDfe", "folateDfe"]);
+  });
+
+  it("EFSA's thiamin and niacin are per MJ", () => {
+    // 0.1 mg and 1.6 mg NE per MJ: at 10 MJ (2390.06 kcal) 1 mg and 16 mg.
+    const intakes = referenceIntakes("eu", woman, { energy: "2390.057361376673" });
+    expect(intakes.get("thiamin").reference?.value.toFixed(6)).toBe("1.000000");
+    expect(intakes.get("niacin").reference?.value.toFixed(6)).toBe("16.000000");
+    expect(intakes.get("thiamin").reference?.per).toEqual({ of: "MJ", value: expect.anything() });
+    const unknown = referenceIntakes("eu", { sex: "female", age: 30, mass: 60 });
+    expect(unknown.get("thiamin").reference).toBeUndefined();
+    expect(unknown.needEnergy).toEqual([
+      "thiamin",
+      "niacinEquivalents",
+      "linoleicAcid",
+      "alphaLinolenicAcid",
+    ]);
+  });
+
+  it("shares of energy become grams at 9 kcal", () => {
+    // 4 % of 2,250 kcal is 90 kcal, 10 g of fatty acid.
+    expect(
+      referenceIntakes("eu", woman, { energy: 2250 }).get("linoleicAcid").reference?.value.toString(),
+    ).toBe("10");
+  });
+
+  it("figures per kilogram follow the person", () => {
+    // EFSA 2012: 0.83 g per kg; +1, +9, +28 g in pregnancy; +19 g, later +13 g, breastfeeding.
+    const protein = (p: Person): string | undefined =>
+      referenceIntakes("eu", p).get("protein").reference?.value.toString();
+    expect(protein({ ...woman, mass: "70 kg" })).toBe("58.1");
+    expect(([1, 2, 3] as const).map((pregnant) => protein({ ...woman, pregnant }))).toEqual([
+      "50.8",
+      "58.8",
+      "77.8",
+    ]);
+    expect(protein({ ...woman, breastfeeding: true })).toBe("68.8");
+    expect(protein({ ...woman, breastfeeding: true, monthsSinceBirth: 6 })).toBe("62.8");
+  });
+
+  it("iron parts women at menopause, declared or by age", () => {
+    const iron = (p: Person): string | undefined =>
+      referenceIntakes("eu", p).get("iron").reference?.value.toString();
+    expect([woman, { ...woman, age: 55 }, { ...woman, age: 55, postmenopausal: false }].map(iron)).toEqual([
+      "16",
+      "11",
+      "16",
+    ]);
+    expect(iron({ ...woman, age: 45, postmenopausal: true })).toBe("11");
+  });
+});
+
+describe("bands", () => {
+  it("change on the birthday after their last year", () => {
+    const us = (age: string): string | undefined =>
+      referenceIntakes("us", { ...woman, age })
+        .get("magnesium")
+        .reference?.value.toString();
+    expect([us("30.99"), us("31")]).toEqual(["310", "320"]);
+    const uk = (age: string): string | undefined =>
+      referenceIntakes("uk", { ...woman, age })
+        .get("iron")
+        .reference?.value.toString();
+    expect([uk("50.9"), uk("51")]).toEqual(["14.8", "8.7"]);
+  });
+
+  it("end where nothing is published", () => {
+    expect(referenceIntakes("us", { ...woman, age: 55, pregnant: 1 }).get("iron").reference).toBeUndefined();
+    expect(referenceIntakes("uk", { ...woman, age: 12 }).get("zinc").upper).toBeUndefined();
+    expect(referenceIntakes("eu", woman).get("phytosterols")).toEqual({ references: [], uppers: [] });
+  });
+
+  it("say where a figure is from memory", () => {
+    expect(referenceIntakes("uk", woman).get("folate").reference?.check).not.toBe("memory");
+    expect(referenceIntakes("uk", man).get("folate").reference?.check).toBe("memory");
+    expect(referenceIntakes("uk", { ...woman, breastfeeding: true }).get("folate").reference?.check).toBe(
+      "memory",
+    );
+  });
+
+  it("do not change with the unit that a mass was written in", () => {
+    const lb = referenceIntakes("eu", { ...woman, mass: "9 st 8 lb" });
+    const kg = referenceIntakes("eu", { ...woman, mass: "60.78137758 kg" });
+    for (const id of lb.components) expect(lb.get(id)).toEqual(kg.get(id));
+  });
+});
+
+describe("what is asked", () => {
+  it("must be an authority, a component, an energy", () => {
+    for (const name of ["fr", "__proto__", "constructor", "", null]) {
+      expect(() => referenceIntakes(name as Authority, woman)).toThrow(SteelyardError);
+      expect(() => energyRangesFor(name as Authority, woman)).toThrow(SteelyardError);
+    }
+    expect(() => referenceIntakes("uk", woman).get("vitaminX" as "iron")).toThrow(SteelyardError);
+    for (const energy of [0, -5, Number.NaN, "much"]) {
+      expect(() => referenceIntakes("eu", woman, { energy })).toThrow(SteelyardError);
+    }
+  });
+});
+
+describe("ranges of energy", () => {
+  it("have a source and rising limits", () => {
+    for (const authority of authorities) {
+      for (const range of energyRanges[authority]) {
+        expect(range.authority).toBe(authority);
+        expect(range.source).toMatch(/\d{4}/);
+        expect(range.least !== undefined || range.most !== undefined).toBe(true);
+        if (range.least && range.most) expect(Number(range.least)).toBeLessThan(Number(range.most));
+      }
+    }
+  });
+
+  it("are those of the person's age", () => {
+    // Institute of Medicine 2002/2005: adults 10-35, 20-35, 45-65 % of energy.
+    const adult = energyRangesFor("us", woman).filter((r) => r.kind === "AMDR");
+    expect(adult.map((r) => `${r.of} ${r.least}-${r.most}`)).toEqual([
+      "protein 10-35",
+      "fat 20-35",
+      "carbohydrate 45-65",
+      "linoleicAcid 5-10",
+      "alphaLinolenicAcid 0.6-1.2",
+    ]);
+    const child = energyRangesFor("us", { ...woman, age: 10, mass: 32 });
+    expect(child.find((r) => r.of === "fat")?.least).toBe("25");
+  });
+});
