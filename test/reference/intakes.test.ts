@@ -9,6 +9,7 @@ import {
 } from "../../src/person/intakes/referenceIntakes.ts";
 import { readStage } from "../../src/person/intakes/stage.ts";
 import type { Authority, Row } from "../../src/person/intakes/table.ts";
+import { upperLimits } from "../../src/person/intakes/upperLimits.ts";
 import type { Person } from "../../src/person/person.ts";
 import { energyRanges, energyRangesFor } from "../../src/person/ranges/all.ts";
 import * as again from "./intakesSecond.ts";
@@ -211,6 +212,29 @@ describe("facts that have misled others", () => {
       "16",
     ]);
     expect(iron({ ...woman, age: 45, postmenopausal: true })).toBe("11");
+  });
+});
+
+describe("upper levels as limits", () => {
+  it("are firm, and only those that count what food brings", () => {
+    const limits = upperLimits(referenceIntakes("eu", woman));
+    expect(limits.every((d) => d.firm === true && d.most !== undefined)).toBe(true);
+    // EFSA: selenium 255 µg, retinol 3,000 µg, iodine 600 µg; magnesium and niacin count what is added.
+    expect(limits).toContainEqual({ of: "selenium", most: "255", firm: true });
+    expect(limits).toContainEqual({ of: "retinol", most: "3000", firm: true });
+    expect(limits.map((d) => d.of)).not.toContain("magnesium");
+    expect(limits.map((d) => d.of)).not.toContain("niacin");
+    expect(new Set(limits.map((d) => d.of)).size).toBe(limits.length);
+    expect(upperLimits(referenceIntakes("us", woman)).map((d) => d.of)).not.toContain("sodium");
+  });
+
+  it("give a meal its part", () => {
+    expect(upperLimits(referenceIntakes("eu", woman), "1/3")).toContainEqual({
+      of: "selenium",
+      most: "85",
+      firm: true,
+    });
+    expect(() => upperLimits(referenceIntakes("eu", woman), 2)).toThrow(SteelyardError);
   });
 });
 
