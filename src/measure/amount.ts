@@ -1,9 +1,8 @@
 import type Decimal from "decimal.js";
-import { collect, type Fault, fault, quote, throwIfAny, within } from "../number/error.ts";
+import { fault, quote } from "../number/error.ts";
 import {
   compare,
   equals,
-  exact,
   type Fraction,
   over,
   plus,
@@ -13,12 +12,11 @@ import {
   type Value,
   ZERO,
 } from "../number/fraction.ts";
-import { cleanText } from "./clean.ts";
+import { readData } from "./amount-data.ts";
 import { type Measures, readyMeasures } from "./measures.ts";
-import { type DecimalMark, readNumber } from "./number-text.ts";
-import { type OwnUnit, ownAt, ownUnit, parseAmount, type ReadContext, type ReadPart } from "./parse.ts";
-import { readUnit } from "./unit-text.ts";
-import type { Unit, UnitKind } from "./units.ts";
+import type { DecimalMark } from "./number-text.ts";
+import { parseAmount, type ReadContext, type ReadPart } from "./parse.ts";
+import type { UnitKind } from "./units.ts";
 import type { UnitWords } from "./words.ts";
 
 /** What an amount measures; `own` is one of a food's own measures, whose size the food knows. */
@@ -87,7 +85,7 @@ export function amount(input: AmountInput, how: AmountHow = {}): Amount {
   if (input instanceof Written) return input;
   const context = readContext(how);
   if (typeof input === "string") return together(parseAmount(input, context).map(simple));
-  return fromData(input, context);
+  return together(readData(input, context).map(simple));
 }
 
 /** Grams in a mass, exactly; nothing where it is not a mass. */
@@ -165,64 +163,6 @@ export function readContext(how: AmountHow): ReadContext {
 
 function inUnit(part: Amount, of: Amount): Fraction {
   return part.size && of.size ? over(times(part.exact, part.size), of.size) : part.exact;
-}
-
-function fromData(input: unknown, context: ReadContext): Amount {
-  if (typeof input !== "object" || input === null) {
-    const hint = 'write text such as "100 g", or { value: 100, unit: "g" }';
-    throw fault("amount-malformed", `a ${input === null ? "null" : typeof input} is not an amount`, hint);
-  }
-  const { parts: given } = input as { readonly parts?: unknown };
-  if (Array.isArray(given)) {
-    const parts: readonly unknown[] = given.slice(0, 100);
-    return together(parts.map((part, i) => within(["parts", i], () => fromPart(part, context))));
-  }
-  return fromPart(input, context);
-}
-
-function fromPart(input: unknown, context: ReadContext): Amount {
-  const { value, unit, measures, kind } = (input ?? {}) as { readonly [key: string]: unknown };
-  const faults: Fault[] = [];
-  const figure = collect(faults, ["value"], () => readValue(value));
-  const set =
-    measures === undefined ? context.set : collect(faults, [], () => readyMeasures(measures as Measures));
-  const read = collect(faults, ["unit"], () => readGivenUnit(unit, kind, { ...context, set }));
-  throwIfAny(faults);
-  if (!figure || !read) throw fault("amount-malformed", "not an amount", 'write { value: 100, unit: "g" }');
-  return simple({ exact: figure, unit: read });
-}
-
-function readValue(value: unknown): Fraction {
-  if (value === undefined)
-    throw fault("amount-no-number", "the amount has no value", 'give one: { value: 100, unit: "g" }');
-  const figure = typeof value === "string" ? wholeNumber(value) : exact(value as Value);
-  if (figure.n < 0n)
-    throw fault("amount-negative", `${quote(value)} is below 0`, "give a value of 0 or more");
-  return figure;
-}
-
-/** @internal A text that is one number and nothing else, as a cook or as JSON may write it. */
-export function wholeNumber(text: string, mark?: DecimalMark): Fraction {
-  const clean = cleanText(text);
-  if (/^\d*\.?\d+e[+-]?\d+$/i.test(clean)) return exact(clean);
-  const { value, rest } = readNumber(clean, mark);
-  if (rest !== "")
-    throw fault(
-      "number-malformed",
-      `${quote(text)} is not a number alone`,
-      "write the number without a unit",
-    );
-  return value;
-}
-
-function readGivenUnit(unit: unknown, kind: unknown, context: ReadContext): Unit | OwnUnit {
-  if (typeof unit !== "string" || unit.trim() === "") {
-    throw fault("amount-no-unit", "the amount has no unit", 'give one: { value: 100, unit: "g" }');
-  }
-  if (kind === "own") return ownUnit(unit);
-  const clean = cleanText(unit);
-  const own = ownAt(clean, context.own);
-  return own?.length === clean.length ? ownUnit(own.name) : readUnit(clean, context);
 }
 
 /** An amount; its face is made when first looked at. */

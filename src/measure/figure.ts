@@ -1,6 +1,7 @@
 import { fault, quote } from "../number/error.ts";
 import { exact, type Fraction, over, times, type Value } from "../number/fraction.ts";
-import { amount, wholeNumber } from "./amount.ts";
+import { amount } from "./amount.ts";
+import { wholeNumber } from "./amount-data.ts";
 import { readUnit } from "./unit-text.ts";
 
 /** Nothing but a number: no letter but an exponent, no per cent sign. */

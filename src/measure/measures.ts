@@ -1,5 +1,5 @@
 import { collect, type Fault, fault, quote, throwIfAny, within } from "../number/error.ts";
-import { exact, isZero, toText, type Value } from "../number/fraction.ts";
+import { exact, type Fraction, toText, type Value } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { australian } from "./data/australian.ts";
 import { imperial } from "./data/imperial.ts";
@@ -103,11 +103,17 @@ function readSizes(ml: unknown, faults: Fault[]): { [U in HouseholdUnit]?: strin
       continue;
     }
     const read = collect(faults, ["ml", id], () => exact(size as Value));
-    if (read && (read.n < 0n || isZero(read)))
-      malformed([id], `a ${id} of ${toText(read)} ml`, "give millilitres above 0");
-    else if (read) sizes[unit] = toText(read);
+    if (read && !isSpoonSized(read)) {
+      const hint = "give millilitres from 0.01 to 100000, with at most 15 decimals";
+      malformed([id], `a ${id} of ${quote(toText(read))} ml`, hint);
+    } else if (read) sizes[unit] = toText(read);
   }
   return sizes;
+}
+
+/** From a drop's fraction to a vat, in figures of a length that keeps sums of spoons quick. */
+function isSpoonSized(ml: Fraction): boolean {
+  return ml.n * 100n >= ml.d && ml.n <= 100_000n * ml.d && ml.d <= 10n ** 15n;
 }
 
 /** A set with its units made, ready to read amounts by. */

@@ -1,0 +1,139 @@
+import {
+  compare,
+  equals,
+  type Fraction,
+  floor,
+  fraction,
+  isZero,
+  over,
+  plus,
+  times,
+  ZERO,
+} from "../number/fraction.ts";
+import { type Amount, gramsOf, millilitresOf, withExact } from "./amount.ts";
+import { breakDown } from "./break-down.ts";
+import { type Kitchen, type KitchenName, readyKitchen } from "./kitchen.ts";
+import type { ReadyKitchen } from "./kitchen-check.ts";
+import { gridOf, nearestSums } from "./nearest-sums.ts";
+import { spelled } from "./unit-text.ts";
+import { householdUnits } from "./units.ts";
+import { plainWord } from "./words.ts";
+
+/** An amount that a kitchen can measure. */
+export interface Measurable {
+  /** As the cook reads it: `1/2 cup + 1 tbsp`. */
+  readonly amount: Amount;
+  /** Grams of a mass, millilitres of a volume, number of a food's own measure. */
+  readonly exact: Fraction;
+}
+
+export interface MeasurableHow {
+  /** How many to give on each side of the amount, 1 to 50; 2 unless told. */
+  readonly each?: number;
+}
+
+/**
+ * The amounts nearest to one that a kitchen can measure, rising: some below, the amount itself where
+ * it can be measured, some above. A mass is weighed; a volume written in spoons or cups is measured
+ * in them, one written in litres in the jug, and what lies below the jug's lowest mark by spoon; a
+ * food's own measures are counted, or, where they are cups or spoons of it ("cup, chopped"), taken
+ * in the parts that the drawer has. Nothing is ever rounded to 0. Empty where the kitchen lacks the
+ * means.
+ *
+ * Throws `kitchen-malformed`.
+ *
+ * @example
+ * ```ts
+ * measurable("metric", amount("207 ml"), { each: 1 }).map((m) => formatAmount(m.amount)); // ["200 ml", "210 ml"]
+ * ```
+ */
+export function measurable(
+  place: Kitchen | KitchenName,
+  a: Amount,
+  how: MeasurableHow = {},
+): readonly Measurable[] {
+  const ready = readyKitchen(place);
+  const each = Math.min(50, Math.max(1, Math.trunc(how.each ?? 2)));
+  const grams = gramsOf(a);
+  if (grams) return weighed(ready, grams, each);
+  const ml = millilitresOf(a);
+  if (ml) return poured(ready, a, ml, each);
+  return a.kind === "own" ? counted(ready, a, each) : [];
+}
+
+function weighed({ scale }: ReadyKitchen, grams: Fraction, each: number): Measurable[] {
+  const step = scale && gramsOf(scale);
+  if (!scale || !step) return [];
+  return multiples(grams, step, ZERO, each).map(({ times: k, exact }) => {
+    const read = timesStep(scale, k);
+    // A scale that shows ounces shows pounds and ounces.
+    return {
+      amount: read.unit === "oz" && read.exact.n >= 16n * read.exact.d ? breakDown(read, ["lb", "oz"]) : read,
+      exact,
+    };
+  });
+}
+
+function poured(ready: ReadyKitchen, a: Amount, ml: Fraction, each: number): readonly Measurable[] {
+  const grid = gridOf(ready);
+  const least = ready.jug && millilitresOf(ready.jug.least);
+  const jugged = ready.jug && least && compare(ml, least) >= 0;
+  // Spoons alone give way to the jug from its lowest mark on; cups do not.
+  const spooned = grid && (!jugged || (isHousehold(a) && compare(grid.largest.ml, least) >= 0));
+  if (spooned) return nearestSums(ready, grid, ml, each);
+  const step = ready.jug && millilitresOf(ready.jug.step);
+  if (!ready.jug || !step || !least) return [];
+  const { jug } = ready;
+  return multiples(ml, step, least, each).map(({ times: k, exact }) => ({
+    amount: timesStep(jug.step, k),
+    exact,
+  }));
+}
+
+function isHousehold(a: Amount): boolean {
+  return householdUnits.some((unit) => unit === a.unit);
+}
+
+function counted(ready: ReadyKitchen, a: Amount, each: number): Measurable[] {
+  const unit = spelled(plainWord(/^[^,(]+/.exec(a.unit)?.[0] ?? ""));
+  const measure = ready.drawer.find((m) => m.unit === unit);
+  const half = ready.kitchen.pieces === "half" ? [fraction(1n, 2n)] : [];
+  const parts = [ZERO, ...(measure ? measure.parts : half)];
+  return around(a.exact, parts, each).map((figure) => ({ amount: withExact(a, figure), exact: figure }));
+}
+
+/** Wholes and parts of one nearest to a figure, rising; never 0 unless the figure is. */
+function around(figure: Fraction, parts: readonly Fraction[], each: number): Fraction[] {
+  if (isZero(figure)) return [ZERO];
+  const whole = floor(figure);
+  const reach = BigInt(each);
+  const lowest = whole > reach ? whole - reach : 0n;
+  const all: Fraction[] = [];
+  for (let w = lowest; w <= whole + reach + 1n; w += 1n)
+    all.push(...parts.map((part) => plus(fraction(w), part)));
+  const usable = all.filter((f) => f.n > 0n);
+  const below = usable.filter((f) => compare(f, figure) < 0).slice(-each);
+  const same = usable.filter((f) => equals(f, figure));
+  const above = usable.filter((f) => compare(f, figure) > 0).slice(0, each);
+  return [...below, ...same, ...above];
+}
+
+/** Multiples of a step from a least one on, nearest to a figure, rising. */
+function multiples(
+  figure: Fraction,
+  step: Fraction,
+  least: Fraction,
+  each: number,
+): { times: bigint; exact: Fraction }[] {
+  if (isZero(figure)) return [{ times: 0n, exact: ZERO }];
+  const steps = over(figure, step);
+  const low = floor(steps);
+  const first = steps.d === 1n ? low - BigInt(each) : low - BigInt(each) + 1n;
+  return Array.from({ length: 2 * each + (steps.d === 1n ? 1 : 0) }, (_, i) => first + BigInt(i))
+    .map((k) => ({ times: k, exact: times(step, fraction(k)) }))
+    .filter(({ times: k, exact }) => k > 0n && compare(exact, least) >= 0);
+}
+
+function timesStep(step: Amount, k: bigint): Amount {
+  return withExact(step, times(step.exact, fraction(k)));
+}

@@ -1,0 +1,128 @@
+import {
+  compare,
+  type Fraction,
+  floor,
+  fraction,
+  isZero,
+  lcm,
+  ONE,
+  over,
+  plus,
+  times,
+} from "../number/fraction.ts";
+import type { DrawerMeasure } from "./kitchen-check.ts";
+
+/** One figure of one spoon or cup. */
+export interface Term {
+  readonly measure: DrawerMeasure;
+  readonly figure: Fraction;
+  /** The volume, in steps of the grid. */
+  readonly steps: bigint;
+}
+
+/** A way to measure a volume: one figure, or two of different measures. */
+export interface SpoonSum {
+  /** The volume, in steps of the grid. */
+  readonly at: bigint;
+  readonly terms: readonly Term[];
+}
+
+/**
+ * Everything that a drawer measures, on a grid of whole numbers: below one of the largest measure
+ * every sum of at most two figures; above it whole ones and, on top, a part of one and at most one
+ * figure more.
+ */
+export interface SpoonGrid {
+  /** Steps of the grid in a millilitre. */
+  readonly perMl: bigint;
+  readonly largest: DrawerMeasure;
+  /** One of the largest measure, in steps. */
+  readonly turn: bigint;
+  /** Sums below one of the largest measure, rising. */
+  readonly below: readonly SpoonSum[];
+  /** What can be put on top of whole ones of the largest, rising; the first is nothing. */
+  readonly onTop: readonly SpoonSum[];
+}
+
+/**
+ * The smaller of two figures is at least a fiftieth of the sum: a cup cannot be filled so level that
+ * less would show (common practice, no source).
+ */
+const WORTH_A_SPOON = 50n;
+
+/** A second figure costs the cook as much as two more scoops. */
+const SECOND_FIGURE = 2n;
+
+/** Nobody counts further with a spoon while a larger measure will do, or further than the second in any case. */
+const FEW_SCOOPS: Fraction = { n: 4n, d: 1n };
+const MOST_SCOOPS = 16n;
+
+/** Lays out a drawer; nothing where it is empty. */
+export function spoonGrid(drawer: readonly DrawerMeasure[]): SpoonGrid | undefined {
+  const [largest] = drawer;
+  if (!largest) return undefined;
+  const perMl = drawer
+    .flatMap(({ ml, parts }) => [ml, ...parts.map((part) => times(ml, part))])
+    .reduce((all, { d }) => lcm(all, d), 1n);
+  const turn = floor(times(largest.ml, fraction(perMl)));
+  const single = drawer.map((measure, i) => termsOf(measure, drawer[i - 1], perMl));
+  const below = new Cheapest();
+  const onTop = new Cheapest();
+  onTop.add({ at: 0n, terms: [] });
+  single.forEach((terms, i) => {
+    const smaller = single.slice(i + 1).flat();
+    for (const first of terms) {
+      below.add({ at: first.steps, terms: [first] });
+      onTop.add({ at: first.steps, terms: [first] });
+      for (const second of smaller) {
+        const at = first.steps + second.steps;
+        if (at >= turn || !worthIt(second.steps, at)) continue;
+        below.add({ at, terms: [first, second] });
+        if (i === 0) onTop.add({ at, terms: [first, second] });
+      }
+    }
+  });
+  return { perMl, largest, turn, below: below.rising(), onTop: onTop.rising() };
+}
+
+/** Whether the last figure of a sum is worth taking out a spoon for. */
+export function worthIt(last: bigint, whole: bigint): boolean {
+  return last * WORTH_A_SPOON >= whole;
+}
+
+/** Figures of a measure, below one of the next larger, and few where that has parts to begin with. */
+function termsOf(measure: DrawerMeasure, larger: DrawerMeasure | undefined, perMl: bigint): Term[] {
+  const most = larger ? least(over(larger.ml, measure.ml), fewest(measure, larger)) : ONE;
+  const scoops = floor(most) < MOST_SCOOPS ? floor(most) : MOST_SCOOPS;
+  const wholes = Array.from({ length: Number(scoops) + 1 }, (_, i) => fraction(BigInt(i)));
+  return wholes
+    .flatMap((whole) => [whole, ...measure.parts.map((part) => plus(whole, part))])
+    .filter((figure) => !isZero(figure) && compare(figure, most) < 0)
+    .map((figure) => ({ measure, figure, steps: floor(times(times(measure.ml, figure), fraction(perMl))) }));
+}
+
+/** Scoops up to the smallest thing that the larger measure can do, but never fewer than a few. */
+function fewest(measure: DrawerMeasure, larger: DrawerMeasure): Fraction {
+  const smallest = times(larger.ml, larger.parts[0] ?? ONE);
+  return greatest(over(smallest, measure.ml), FEW_SCOOPS);
+}
+
+/** Keeps the least troublesome way to each volume. */
+class Cheapest {
+  readonly #sums = new Map<bigint, SpoonSum>();
+
+  add(sum: SpoonSum): void {
+    const before = this.#sums.get(sum.at);
+    if (!before || trouble(sum) < trouble(before)) this.#sums.set(sum.at, sum);
+  }
+
+  rising(): readonly SpoonSum[] {
+    return [...this.#sums.values()].sort((a, b) => (a.at < b.at ? -1 : 1));
+  }
+}
+
+/** Scoops to take, a part of a measure counting as one. */
+function trouble(sum: SpoonSum): bigint {
+  const scoops = sum.terms.reduce((all, { figure }) => all + floor(figure) + (figure.d === 1n ? 0n : 1n), 0n);
+  return scoops + SECOND_FIGURE * BigInt(Math.max(0, sum.terms.length - 1));
+}
