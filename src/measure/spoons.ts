@@ -3,8 +3,10 @@ import {
   type Fraction,
   floor,
   fraction,
+  greatest,
   isZero,
   lcm,
+  least,
   ONE,
   over,
   plus,
@@ -53,8 +55,10 @@ const WORTH_A_SPOON = 50n;
 /** A second figure costs the cook as much as two more scoops. */
 const SECOND_FIGURE = 2n;
 
-/** Nobody counts further with a spoon while a larger measure will do, or further than the second in any case. */
+/** Nobody counts on beyond these while a larger measure will do. */
 const FEW_SCOOPS: Fraction = { n: 4n, d: 1n };
+
+/** Nobody counts further than this in any case. */
 const MOST_SCOOPS = 16n;
 
 /** Lays out a drawer; nothing where it is empty. */
