@@ -42,16 +42,23 @@ export interface Amount {
 }
 
 /** An amount as JSON holds it. */
-export type AmountData =
-  | { readonly value: string; readonly unit: string; readonly measures?: Measures; readonly kind?: "own" }
-  | { readonly parts: readonly AmountData[] };
+export type AmountData = PartData | { readonly parts: readonly PartData[] };
+
+/** One figure in one unit, as JSON holds it. */
+export interface PartData {
+  readonly value: string;
+  readonly unit: string;
+  readonly measures?: Measures;
+  /** Set where the unit is one of the food's own measures. */
+  readonly kind?: "own";
+}
 
 /** An amount as a caller may hand it in. */
 export type AmountInput =
   | string
   | Amount
   | AmountData
-  | { readonly value: Value; readonly unit: string; readonly measures?: Measures; readonly kind?: "own" };
+  | (Omit<PartData, "value"> & { readonly value: Value });
 
 /** By what a written amount is read. */
 export interface AmountHow {
@@ -198,9 +205,11 @@ class Written implements Amount {
   }
 
   toJSON(): AmountData {
-    if (this.parts) return { parts: this.parts.map((part) => part.toJSON()) };
-    const { unit, measures } = this;
-    const whose = measures === undefined ? {} : { measures };
-    return { value: toText(this.exact), unit, ...whose, ...(this.kind === "own" ? { kind: "own" } : {}) };
+    return this.parts ? { parts: this.parts.map(partData) } : partData(this);
   }
+}
+
+function partData({ exact, unit, kind, measures }: Amount): PartData {
+  const whose = measures === undefined ? {} : { measures };
+  return { value: toText(exact), unit, ...whose, ...(kind === "own" ? { kind } : {}) };
 }

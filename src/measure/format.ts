@@ -18,9 +18,9 @@ import {
 } from "../number/fraction.ts";
 import type { Amount } from "./amount.ts";
 import { trimZeros } from "./clean.ts";
+import { householdUnits } from "./measure-set.ts";
 import { type Measures, readyMeasures } from "./measures.ts";
 import type { DecimalMark } from "./number-text.ts";
-import { householdUnits } from "./units.ts";
 import { englishWords, type UnitWords } from "./words.ts";
 
 /** How an amount is written. */

@@ -2,9 +2,23 @@ import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../num
 import { compare, exact, type Fraction, isZero, ONE, toText, type Value, ZERO } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { type Amount, amount } from "./amount.ts";
-import type { Kitchen } from "./kitchen.ts";
+import type { HouseholdUnit } from "./measure-set.ts";
 import { type Measures, type ReadySet, readyMeasures } from "./measures.ts";
-import type { HouseholdUnit } from "./units.ts";
+
+/** What can be measured where the food is made. */
+export interface Kitchen {
+  readonly name: string;
+  /** Whose spoons and cups lie in the drawer. */
+  readonly measures: Measures;
+  /** Each spoon and cup that there is, with the parts of one that can be measured beside whole ones. */
+  readonly drawer: { readonly [U in HouseholdUnit]?: readonly Value[] };
+  /** The scale's step, a mass: `1 g`, `1/4 oz`. Without one nothing can be weighed. */
+  readonly scale?: string;
+  /** The measuring jug's step, and the least that it can measure: volumes, spoons by `measures`. */
+  readonly jug?: { readonly step: string; readonly least: string };
+  /** Whether pieces (eggs, onions, slices) may be halved. */
+  readonly pieces: "whole" | "half";
+}
 
 /** A spoon or cup of the drawer. */
 export interface DrawerMeasure {

@@ -1,25 +1,9 @@
 import { fault, quote } from "../number/error.ts";
-import type { Value } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { australianKitchen, imperialKitchen, metricKitchen, usKitchen } from "./data/kitchens.ts";
-import { type ReadyKitchen, readKitchen } from "./kitchen-check.ts";
-import type { Measures } from "./measures.ts";
-import type { HouseholdUnit } from "./units.ts";
+import { type Kitchen, type ReadyKitchen, readKitchen } from "./kitchen-check.ts";
 
-/** What can be measured where the food is made. */
-export interface Kitchen {
-  readonly name: string;
-  /** Whose spoons and cups lie in the drawer. */
-  readonly measures: Measures;
-  /** Each spoon and cup that there is, with the parts of one that can be measured beside whole ones. */
-  readonly drawer: { readonly [U in HouseholdUnit]?: readonly Value[] };
-  /** The scale's step, a mass: `1 g`, `1/4 oz`. Without one nothing can be weighed. */
-  readonly scale?: string;
-  /** The measuring jug's step, and the least that it can measure: volumes, spoons by `measures`. */
-  readonly jug?: { readonly step: string; readonly least: string };
-  /** Whether pieces (eggs, onions, slices) may be halved. */
-  readonly pieces: "whole" | "half";
-}
+export type { Kitchen } from "./kitchen-check.ts";
 
 export type KitchenName = "metric" | "us" | "imperial" | "australian";
 

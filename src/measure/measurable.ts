@@ -1,3 +1,4 @@
+import { fault, quote } from "../number/error.ts";
 import {
   compare,
   equals,
@@ -12,11 +13,12 @@ import {
 } from "../number/fraction.ts";
 import { type Amount, gramsOf, millilitresOf, withExact } from "./amount.ts";
 import { breakDown } from "./break-down.ts";
-import { type Kitchen, type KitchenName, readyKitchen } from "./kitchen.ts";
-import type { ReadyKitchen } from "./kitchen-check.ts";
+import { type KitchenName, readyKitchen } from "./kitchen.ts";
+import type { Kitchen, ReadyKitchen } from "./kitchen-check.ts";
+import { householdUnits, type Measures } from "./measure-set.ts";
+import { readyMeasures } from "./measures.ts";
 import { gridOf, nearestSums } from "./nearest-sums.ts";
 import { spelled } from "./unit-text.ts";
-import { householdUnits } from "./units.ts";
 import { plainWord } from "./words.ts";
 
 /** An amount that a kitchen can measure. */
@@ -30,6 +32,8 @@ export interface Measurable {
 export interface MeasurableHow {
   /** How many to give on each side of the amount, 1 to 50; 2 unless told. */
   readonly each?: number;
+  /** Whose cups and spoons the food's own measures ("cup, chopped") are; the kitchen's unless told. */
+  readonly measures?: Measures;
 }
 
 /**
@@ -38,9 +42,9 @@ export interface MeasurableHow {
  * in them, one written in litres in the jug, and what lies below the jug's lowest mark by spoon; a
  * food's own measures are counted, or, where they are cups or spoons of it ("cup, chopped"), taken
  * in the parts that the drawer has. Nothing is ever rounded to 0. Empty where the kitchen lacks the
- * means.
+ * means, or where a food's own cup is another than the kitchen's.
  *
- * Throws `kitchen-malformed`.
+ * Throws `kitchen-malformed`, `measures-unknown`, `format-malformed`.
  *
  * @example
  * ```ts
@@ -53,12 +57,15 @@ export function measurable(
   how: MeasurableHow = {},
 ): readonly Measurable[] {
   const ready = readyKitchen(place);
-  const each = Math.min(50, Math.max(1, Math.trunc(how.each ?? 2)));
+  const { each = 2 } = how;
+  if (!Number.isInteger(each) || each < 1 || each > 50) {
+    throw fault("format-malformed", `${quote(each)} neighbours on each side`, "ask for 1 to 50", ["each"]);
+  }
   const grams = gramsOf(a);
   if (grams) return weighed(ready, grams, each);
   const ml = millilitresOf(a);
   if (ml) return poured(ready, a, ml, each);
-  return a.kind === "own" ? counted(ready, a, each) : [];
+  return a.kind === "own" ? counted(ready, a, each, how.measures) : [];
 }
 
 function weighed({ scale }: ReadyKitchen, grams: Fraction, each: number): Measurable[] {
@@ -94,9 +101,12 @@ function isHousehold(a: Amount): boolean {
   return householdUnits.some((unit) => unit === a.unit);
 }
 
-function counted(ready: ReadyKitchen, a: Amount, each: number): Measurable[] {
-  const unit = spelled(plainWord(/^[^,(]+/.exec(a.unit)?.[0] ?? ""));
+function counted(ready: ReadyKitchen, a: Amount, each: number, measures: Measures | undefined): Measurable[] {
+  const named = spelled(plainWord(/^[^,(]+/.exec(a.unit)?.[0] ?? ""));
+  const unit = householdUnits.find((each) => each === named);
   const measure = ready.drawer.find((m) => m.unit === unit);
+  const size = unit && measures !== undefined ? readyMeasures(measures).units.get(unit)?.size : measure?.ml;
+  if (unit && !(measure && size && equals(measure.ml, size))) return [];
   const half = ready.kitchen.pieces === "half" ? [fraction(1n, 2n)] : [];
   const parts = [ZERO, ...(measure ? measure.parts : half)];
   return around(a.exact, parts, each).map((figure) => ({ amount: withExact(a, figure), exact: figure }));

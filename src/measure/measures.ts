@@ -4,23 +4,20 @@ import { didYouMean } from "../number/near.ts";
 import { australian } from "./data/australian.ts";
 import { imperial } from "./data/imperial.ts";
 import { metricSpoons } from "./data/metric-spoons.ts";
+import { setSpellings } from "./data/spellings.ts";
 import { usCustomary } from "./data/us-customary.ts";
 import { usLabel } from "./data/us-label.ts";
-import { type HouseholdUnit, householdUnits, type Unit } from "./units.ts";
+import {
+  type HouseholdUnit,
+  householdUnits,
+  type MeasureSet,
+  type MeasureSetName,
+  type Measures,
+} from "./measure-set.ts";
+import type { Unit } from "./units.ts";
+import { plainWord } from "./words.ts";
 
-/** The sets of spoon and cup sizes that have a published or customary definition. */
-export type MeasureSetName = "metric" | "us" | "us-label" | "imperial" | "australian";
-
-/** A set of spoon and cup sizes. A unit that it does not list cannot be read by it. */
-export interface MeasureSet {
-  readonly name: string;
-  /** Millilitres in one of each. */
-  readonly ml: { readonly [U in HouseholdUnit]?: Value };
-  readonly source?: string;
-}
-
-/** A set by name, or one of one's own. */
-export type Measures = MeasureSetName | MeasureSet;
+export type { MeasureSet, MeasureSetName, Measures } from "./measure-set.ts";
 
 /** The named sets, each with its source. */
 export const measureSets: { readonly [N in MeasureSetName]: MeasureSet } = {
@@ -63,7 +60,11 @@ export function measureSet(input: unknown): MeasureSet {
       message: `${quote(name)} cannot name a set`,
       hint,
     });
-  } else if (Object.hasOwn(measureSets, name.toLowerCase())) {
+  } else if (
+    Object.values(setSpellings)
+      .flat()
+      .some((taken) => taken === plainWord(name))
+  ) {
     const hint = "choose another name, or use that set by its name";
     faults.push({
       code: "measures-malformed",

@@ -36,30 +36,41 @@ export function parseAmount(text: string, context: ReadContext): readonly ReadPa
   const parts: ReadPart[] = [];
   const faults: Fault[] = [];
   let rest = cleanText(text);
+  let joint = "";
   while (rest !== "") {
-    const { value, rest: after } = readNumber(rest, context.decimal);
-    const written = rest.slice(0, rest.length - after.length);
-    const own = ownAt(after, context.own);
-    if (!own) refuseAfter(written, after);
-    const [phrase, joint, next] = own
-      ? cut(after, own.length, NEXT.exec(after.slice(own.length)))
-      : cut(after, 0, NEXT.exec(after));
-    const unit = own ? ownUnit(own.name) : collect(faults, [], () => readUnit(phrase, context));
+    const next = collect(faults, [], () => readNext(rest, context));
+    if (!next) break;
+    const unit = next.own ?? collect(faults, [], () => readUnit(next.phrase, context));
     if (unit) {
-      refuseTwice(parts, unit, joint, text);
-      parts.push({ exact: value, unit });
+      if (twice(parts, unit, joint)) faults.push(twiceFault(text, unit));
+      parts.push({ exact: next.value, unit });
     }
-    rest = next;
+    ({ rest, joint } = next);
   }
   throwIfAny(faults);
   return parts;
 }
 
-/** Splits what follows a number into its unit, what joins it to the next part, and that part. */
-function cut(after: string, from: number, found: RegExpExecArray | null): readonly [string, string, string] {
-  if (!found) return [dangling(after), "", ""];
-  const at = from + found.index;
-  return [after.slice(0, at), found[0], after.slice(at + found[0].length)];
+/** A figure, what follows it up to the next part of the amount, and that part. */
+interface Next {
+  readonly value: Fraction;
+  readonly own: OwnUnit | undefined;
+  readonly phrase: string;
+  /** What joins the next part on. */
+  readonly joint: string;
+  readonly rest: string;
+}
+
+function readNext(text: string, context: ReadContext): Next {
+  const { value, rest: after } = readNumber(text, context.decimal);
+  const own = ownAt(after, context.own);
+  if (!own) refuseAfter(text.slice(0, text.length - after.length), after);
+  const from = own?.length ?? 0;
+  const found = NEXT.exec(after.slice(from));
+  const end = found ? from + found.index : after.length;
+  const phrase = found ? after.slice(0, end) : dangling(after);
+  const joint = found?.[0] ?? "";
+  return { value, own: own && ownUnit(own.name), phrase, joint, rest: after.slice(end + joint.length) };
 }
 
 function dangling(phrase: string): string {
@@ -83,12 +94,12 @@ export function ownUnit(name: string): OwnUnit {
 }
 
 /** "2 cups 3 cups" is more likely a slip than a sum. */
-function refuseTwice(parts: readonly ReadPart[], unit: Unit | OwnUnit, joint: string, text: string): void {
-  const before = parts.at(-1);
-  if (before?.unit.id !== unit.id || ADDED.test(joint)) return;
-  throw fault(
-    "amount-ambiguous",
-    `${quote(text)} has the unit ${quote(unit.id)} twice`,
-    'write one figure, or put "+" between if you mean the sum',
-  );
+function twice(parts: readonly ReadPart[], unit: Unit | OwnUnit, joint: string): boolean {
+  return parts.at(-1)?.unit.id === unit.id && !ADDED.test(joint);
+}
+
+function twiceFault(text: string, unit: Unit | OwnUnit): Fault {
+  const message = `${quote(text)} has the unit ${quote(unit.id)} twice`;
+  const hint = 'write one figure, or put "+" between if you mean the sum';
+  return { code: "amount-ambiguous", path: [], message, hint };
 }

@@ -4,9 +4,10 @@ import { nearNames } from "../number/near.ts";
 import { catalogueUnit } from "./catalogue.ts";
 import { trimZeros } from "./clean.ts";
 import { ambiguous, setSpellings, sizeless, spellings, unlevel } from "./data/spellings.ts";
+import { type HouseholdUnit, householdUnits } from "./measure-set.ts";
 import { measureSetNames, type ReadySet, readyMeasures } from "./measures.ts";
 import { noSize } from "./number-text.ts";
-import { fixedUnit, type HouseholdUnit, householdUnits, type Unit } from "./units.ts";
+import { fixedUnit, type Unit } from "./units.ts";
 import { plainWord, type UnitWords, unitInWords } from "./words.ts";
 
 /** By what a unit is read. */

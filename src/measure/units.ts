@@ -2,7 +2,9 @@ import { exact, type Fraction } from "../number/fraction.ts";
 import { avoirdupois } from "./data/avoirdupois.ts";
 import { energies } from "./data/energy.ts";
 import { siMasses, siVolumes } from "./data/si.ts";
-import type { MeasureSet, MeasureSetName } from "./measures.ts";
+import type { Measures } from "./measure-set.ts";
+
+export { type HouseholdUnit, householdUnits } from "./measure-set.ts";
 
 /** What a unit measures. */
 export type UnitKind = "mass" | "volume" | "energy";
@@ -14,31 +16,6 @@ export type FixedUnitId =
   | keyof typeof avoirdupois
   | keyof typeof energies;
 
-/** Units whose size a set of measures says. */
-export type HouseholdUnit =
-  | "tsp"
-  | "dessertspoon"
-  | "tbsp"
-  | "fl oz"
-  | "gill"
-  | "cup"
-  | "pint"
-  | "quart"
-  | "gallon";
-
-/** Small to large, as every set has them. */
-export const householdUnits: readonly HouseholdUnit[] = [
-  "tsp",
-  "dessertspoon",
-  "tbsp",
-  "fl oz",
-  "gill",
-  "cup",
-  "pint",
-  "quart",
-  "gallon",
-];
-
 /** A unit of a known size. */
 export interface Unit {
   /** Canonical name: `g`, `fl oz`, `cup`. */
@@ -47,7 +24,7 @@ export interface Unit {
   /** Grams, millilitres or kilojoules in one. */
   readonly size: Fraction;
   /** The set that the size comes from, for spoons, cups and the like. */
-  readonly measures?: MeasureSetName | MeasureSet;
+  readonly measures?: Measures;
 }
 
 /** The unit that sizes of a kind are given in. */

@@ -1,4 +1,4 @@
-import type { MeasureSet } from "../measures.ts";
+import type { MeasureSet } from "../measure-set.ts";
 
 /**
  * Australian spoons and cup: the one place where a tablespoon is four teaspoons.

@@ -1,4 +1,4 @@
-import type { MeasureSet } from "../measures.ts";
+import type { MeasureSet } from "../measure-set.ts";
 
 /**
  * Metric spoons and cup, as sold in Britain, Canada, New Zealand and South Africa.

@@ -1,4 +1,4 @@
-import type { MeasureSet } from "../measures.ts";
+import type { MeasureSet } from "../measure-set.ts";
 
 /**
  * US customary liquid measures. The gallon is 231 in³ and the inch 2.54 cm, so the gallon is

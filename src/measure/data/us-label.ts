@@ -1,4 +1,4 @@
-import type { MeasureSet } from "../measures.ts";
+import type { MeasureSet } from "../measure-set.ts";
 
 /**
  * Household measures as US nutrition labels mean them. The same paragraph takes an ounce as 28 g on
