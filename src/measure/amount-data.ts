@@ -35,9 +35,10 @@ function readPart(input: unknown, context: ReadContext): ReadPart {
   const { value, unit, measures, kind } = (input ?? {}) as { readonly [key: string]: unknown };
   const faults: Fault[] = [];
   const figure = collect(faults, ["value"], () => readValue(value));
-  const set =
-    measures === undefined ? context.set : collect(faults, [], () => readyMeasures(measures as Measures));
-  const read = collect(faults, ["unit"], () => readGivenUnit(unit, kind, { ...context, set }));
+  const read = collect(faults, [], () => {
+    const set = measures === undefined ? context.set : readyMeasures(measures as Measures);
+    return within(["unit"], () => readGivenUnit(unit, kind, { ...context, set }));
+  });
   throwIfAny(faults);
   if (!figure || !read) throw fault("amount-malformed", "not an amount", 'write { value: 100, unit: "g" }');
   return { exact: figure, unit: read };

@@ -55,6 +55,7 @@ function ratio(n = "", d = ""): Fraction {
 }
 
 function readDecimal(token: string, mark: DecimalMark | undefined): Fraction {
+  if (/\d\.{2,}\d/.test(token)) throw rangeFault(token);
   const marks = token.replace(/\d/g, "");
   if (/[.,]$/.test(token) || (marks.length > 1 && !GROUPED_COMMA.test(token) && !GROUPED_POINT.test(token))) {
     const hint = "write digits with one point for decimals: 12.5";
@@ -134,6 +135,12 @@ export function noSize(text: string): SteelyardError {
   );
 }
 
+/** The fault for two figures where one is wanted. */
+export function rangeFault(text: string): SteelyardError {
+  const hint = "write the one figure to use; bounds belong in least and most";
+  return fault("amount-range", `${quote(text)} is a range`, hint);
+}
+
 const RANGE = /^ ?(?:[-–—‒−~…]|\.\.+|to |or |bis )(?: ?[.,]?\d)/i;
 const HYPHENED = /^ ?[-–—‒−] ?(\d+ ?\/ ?\d+)/;
 const GROUPED_SPACE = /^(?: \d{3})+(?!\d)/;
@@ -161,8 +168,7 @@ export function refuseAfter(written: string, rest: string): void {
     );
   }
   if (RANGE.test(rest)) {
-    const hint = "write the one figure to use; bounds belong in least and most";
-    throw fault("amount-range", `${quote(written + rest)} is a range`, hint);
+    throw rangeFault(written + rest);
   }
   if (/^ ?[/.,]/.test(rest)) {
     const hint = 'write a whole number, a decimal or one fraction: "1 1/2"';

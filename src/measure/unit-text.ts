@@ -6,7 +6,7 @@ import { trimZeros } from "./clean.ts";
 import { ambiguous, setSpellings, sizeless, spellings, unlevel } from "./data/spellings.ts";
 import { type HouseholdUnit, householdUnits } from "./measure-set.ts";
 import { measureSetNames, type ReadySet, readyMeasures } from "./measures.ts";
-import { noSize } from "./number-text.ts";
+import { noSize, rangeFault } from "./number-text.ts";
 import { fixedUnit, type Unit } from "./units.ts";
 import { plainWord, type UnitWords, unitInWords } from "./words.ts";
 
@@ -26,6 +26,7 @@ export interface UnitContext {
  */
 export function readUnit(text: string, context: UnitContext): Unit {
   const symbol = text.trim();
+  if (RANGED.test(symbol)) throw rangeFault(symbol);
   const plain = plainWord(symbol);
   const worded = context.words ? unitInWords(symbol, context.words) : undefined;
   if (worded === undefined) refuseAmbiguous(symbol, plain);
@@ -117,13 +118,6 @@ const RANGED = /[-–—‒~…] ?[.\d]|(?:^| )(?:to|or) [.\d]|\.\.|(?:[-–—�
 
 function unknown(symbol: string, context: UnitContext): never {
   const plain = plainWord(symbol);
-  if (RANGED.test(symbol)) {
-    throw fault(
-      "amount-range",
-      `${quote(symbol)} makes the amount a range`,
-      "write the one figure to use; bounds belong in least and most",
-    );
-  }
   if (sizeless.some((word) => plain === word || plain.startsWith(`${word} `))) throw noSize(symbol);
   const loose = unlevel.find((word) => plain.startsWith(`${word} `));
   if (loose !== undefined && spelled(plain.slice(loose.length + 1)) !== undefined) throw noSize(symbol);
@@ -138,7 +132,10 @@ function unitHint(plain: string, own: readonly string[]): string {
   const alone = leadingUnit(plain);
   if (alone !== undefined)
     return `write the unit alone: "${alone}", and the rest as the food or its preparation`;
-  const near = nearNames(plain, new Set([...own, ...Object.values(spellings).flat()]));
+  const near = nearNames(plain, new Set([...own, ...Object.values(spellings).flat()])).filter(
+    // Every letter is near every other: a short word is near only what begins alike.
+    (name) => name.length > 1 && (plain.length > 3 || name[0] === plain[0]),
+  );
   if (near.length > 0) return `did you mean ${near.map((name) => quote(name, 40)).join(" or ")}?`;
   if (own.length === 0)
     return "write grams, millilitres, spoons or cups, or give the food a measure of that name";
