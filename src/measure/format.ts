@@ -63,13 +63,21 @@ export function formatAmount(a: Amount, how: FormatHow = {}): string {
   checkHow(how);
   const words = how.words ?? englishWords;
   if (!a.parts) return one(a, how, words);
-  const joins = words.joins ?? englishWords.joins;
+  const joins = words.joins ?? { mass: " ", other: ADDED };
   const last = a.parts.length - 1;
   const { significant: _, places: __, denominators: ___, ...plain } = how;
   return a.parts
-    .map((part, i) => one(part, i === last ? how : plain, words))
-    .join((a.kind === "mass" ? joins?.mass : joins?.other) ?? " + ");
+    .map((part, i) => {
+      const text = one(part, i === last ? how : plain, words);
+      const before = a.parts?.[i - 1];
+      if (!before) return text;
+      // The same unit twice reads as a sum only with a sign between.
+      return (before.unit === part.unit ? ADDED : a.kind === "mass" ? joins.mass : joins.other) + text;
+    })
+    .join("");
 }
+
+const ADDED = " + ";
 
 function one(a: Amount, how: FormatHow, words: UnitWords): string {
   const asFraction = a.kind === "own" || FRACTION_UNITS.includes(a.unit);

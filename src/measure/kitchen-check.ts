@@ -59,7 +59,10 @@ export function readKitchen(input: object): ReadyKitchen {
     malformed(["name"], `${quote(name)} cannot name a kitchen`, "give it a name");
   if (pieces !== "whole" && pieces !== "half")
     malformed(["pieces"], `pieces are ${quote(pieces)}`, 'say "whole" or "half"');
-  const set = collect(faults, [], () => readyMeasures(measures as Measures));
+  if (measures === undefined)
+    malformed(["measures"], "no measures", 'say whose spoons and cups it has: "metric", "us", …');
+  const set =
+    measures === undefined ? undefined : collect(faults, [], () => readyMeasures(measures as Measures));
   const spoons = set ? readDrawer(drawer, set, faults, malformed) : [];
   const step = readStep(scale, "mass", ["scale"], set, faults, malformed);
   const jugStep = readJug(jug, set, faults, malformed);
@@ -70,7 +73,7 @@ export function readKitchen(input: object): ReadyKitchen {
     name: String(name),
     measures: set.measures,
     drawer: Object.freeze(
-      Object.fromEntries(spoons.map((s) => [s.unit, Object.freeze(s.parts.map(toText))])),
+      Object.fromEntries(spoons.map((s) => [s.unit, Object.freeze(s.parts.map(({ n, d }) => `${n}/${d}`))])),
     ),
     ...(step ? { scale: String(scale) } : {}),
     ...(jugStep ? { jug: Object.freeze(markTexts(jug)) } : {}),

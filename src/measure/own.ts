@@ -18,10 +18,14 @@ const ENDS = /^(?: ?$| ?[+&,] ?[.\d]| (?:and |plus )?[.\d])/;
  * amount follows. Case, commas, and singular or plural make no difference.
  */
 export function matchOwn(text: string, own: readonly string[]): OwnMatch | undefined {
-  const written = tokens(text);
+  const written = tokens(text, MOST_WORDS);
+  const initial = written[0]?.word[0];
   let best: OwnMatch | undefined;
   for (const name of own) {
-    const wanted = tokens(plainFractions(name));
+    // A plural begins as its singular does; most names are ruled out by that.
+    const first = name[0]?.toLowerCase();
+    if (first !== initial && /^[a-z0-9]/i.test(name)) continue;
+    const wanted = tokens(plainFractions(name), MOST_WORDS);
     if (wanted.length === 0 || wanted.length <= (best?.words ?? 0)) continue;
     if (!wanted.every((token, i) => sameWord(token.word, written[i]?.word))) continue;
     const length = written[wanted.length - 1]?.end ?? 0;
@@ -30,16 +34,21 @@ export function matchOwn(text: string, own: readonly string[]): OwnMatch | undef
   return best;
 }
 
+/** More words than the name of any measure has. */
+const MOST_WORDS = 50;
+
 interface Token {
   readonly word: string;
   readonly end: number;
 }
 
-function tokens(text: string): Token[] {
-  return [...text.toLowerCase().matchAll(/[^\s,()]+|[()]/g)].map((m) => ({
-    word: m[0],
-    end: m.index + m[0].length,
-  }));
+function tokens(text: string, most: number): Token[] {
+  const found: Token[] = [];
+  for (const m of text.toLowerCase().matchAll(/[^\s,()]+|[()]/g)) {
+    if (found.length === most) break;
+    found.push({ word: m[0], end: m.index + m[0].length });
+  }
+  return found;
 }
 
 /** Whether two words are the same but for an English plural ending. */

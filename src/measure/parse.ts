@@ -5,7 +5,7 @@ import { type DecimalMark, readNumber, refuseAfter } from "./number-text.ts";
 import { matchOwn, type OwnMatch } from "./own.ts";
 import { readUnit, spelled, type UnitContext } from "./unit-text.ts";
 import type { Unit } from "./units.ts";
-import { plainWord } from "./words.ts";
+import { plainWord, type UnitWords } from "./words.ts";
 
 /** One of a food's own measures, whose size only the food knows. */
 export interface OwnUnit {
@@ -25,7 +25,8 @@ export interface ReadContext extends UnitContext {
 
 /** Where the unit ends and the next part of a compound amount begins: ` + 2 tbsp`, ` 4 oz`. */
 const NEXT = / ?(?:[+&,]| and | plus ) ?(?=[.\d])| (?=[.\d])/;
-const ADDED = /[+&]|and|plus/;
+/** "2 cups 3 cups" is more likely a slip than a sum; with a sign or word between it is a sum. */
+const SUM = /[^\s,]/;
 
 /**
  * Reads an amount as written: one figure with a unit, or several that add up.
@@ -66,11 +67,21 @@ function readNext(text: string, context: ReadContext): Next {
   const own = ownAt(after, context.own);
   if (!own) refuseAfter(text.slice(0, text.length - after.length), after);
   const from = own?.length ?? 0;
-  const found = NEXT.exec(after.slice(from));
+  const found = nextPattern(context.words).exec(after.slice(from));
   const end = found ? from + found.index : after.length;
   const phrase = found ? after.slice(0, end) : dangling(after);
   const joint = found?.[0] ?? "";
   return { value, own: own && ownUnit(own.name), phrase, joint, rest: after.slice(end + joint.length) };
+}
+
+/** A language's own words between parts are read beside the English ones. */
+function nextPattern(words: UnitWords | undefined): RegExp {
+  const joins = Object.values(words?.joins ?? {})
+    .map((join) => join.trim())
+    .filter((join) => join !== "");
+  if (joins.length === 0) return NEXT;
+  const escaped = joins.map((join) => join.replace(/[\\^$.*+?()[\]{}|/-]/g, "\\$&"));
+  return new RegExp(`${NEXT.source}| (?:${escaped.join("|")}) (?=[.\\d])`);
 }
 
 function dangling(phrase: string): string {
@@ -93,9 +104,8 @@ export function ownUnit(name: string): OwnUnit {
   return { id: name, kind: "own" };
 }
 
-/** "2 cups 3 cups" is more likely a slip than a sum. */
 function twice(parts: readonly ReadPart[], unit: Unit | OwnUnit, joint: string): boolean {
-  return parts.at(-1)?.unit.id === unit.id && !ADDED.test(joint);
+  return parts.at(-1)?.unit.id === unit.id && !SUM.test(joint);
 }
 
 function twiceFault(text: string, unit: Unit | OwnUnit): Fault {

@@ -22,11 +22,15 @@ export interface Term {
   readonly steps: bigint;
 }
 
-/** A way to measure a volume: one figure, or two of different measures. */
-export interface SpoonSum {
+/** A way to measure a volume: nothing, one figure, or two of different measures, the larger first. */
+export type Way = readonly Term[];
+
+/** A volume that can be measured, and how. */
+export interface Place {
   /** The volume, in steps of the grid. */
   readonly at: bigint;
-  readonly terms: readonly Term[];
+  /** The least trouble first; later ways end in a larger figure. */
+  readonly ways: readonly Way[];
 }
 
 /**
@@ -41,9 +45,9 @@ export interface SpoonGrid {
   /** One of the largest measure, in steps. */
   readonly turn: bigint;
   /** Sums below one of the largest measure, rising. */
-  readonly below: readonly SpoonSum[];
+  readonly below: readonly Place[];
   /** What can be put on top of whole ones of the largest, rising; the first is nothing. */
-  readonly onTop: readonly SpoonSum[];
+  readonly onTop: readonly Place[];
 }
 
 /**
@@ -53,7 +57,7 @@ export interface SpoonGrid {
 const WORTH_A_SPOON = 50n;
 
 /** A second figure costs the cook as much as two more scoops. */
-const SECOND_FIGURE = 2n;
+const SECOND_FIGURE = 2;
 
 /** Nobody counts on beyond these while a larger measure will do. */
 const FEW_SCOOPS: Fraction = { n: 4n, d: 1n };
@@ -70,19 +74,19 @@ export function spoonGrid(drawer: readonly DrawerMeasure[]): SpoonGrid | undefin
     .reduce((all, { d }) => lcm(all, d), 1n);
   const turn = floor(times(largest.ml, fraction(perMl)));
   const single = drawer.map((measure, i) => termsOf(measure, drawer[i - 1], perMl));
-  const below = new Cheapest();
-  const onTop = new Cheapest();
-  onTop.add({ at: 0n, terms: [] });
+  const below = new Places();
+  const onTop = new Places();
+  onTop.add([]);
   single.forEach((terms, i) => {
     const smaller = single.slice(i + 1).flat();
     for (const first of terms) {
-      below.add({ at: first.steps, terms: [first] });
-      onTop.add({ at: first.steps, terms: [first] });
+      below.add([first]);
+      onTop.add([first]);
       for (const second of smaller) {
         const at = first.steps + second.steps;
         if (at >= turn || !worthIt(second.steps, at)) continue;
-        below.add({ at, terms: [first, second] });
-        if (i === 0) onTop.add({ at, terms: [first, second] });
+        below.add([first, second]);
+        if (i === 0) onTop.add([first, second]);
       }
     }
   });
@@ -111,22 +115,38 @@ function fewest(measure: DrawerMeasure, larger: DrawerMeasure): Fraction {
   return greatest(over(smallest, measure.ml), FEW_SCOOPS);
 }
 
-/** Keeps the least troublesome way to each volume. */
-class Cheapest {
-  readonly #sums = new Map<bigint, SpoonSum>();
+/** Gathers the ways to each volume. */
+class Places {
+  readonly #ways = new Map<bigint, Way[]>();
 
-  add(sum: SpoonSum): void {
-    const before = this.#sums.get(sum.at);
-    if (!before || trouble(sum) < trouble(before)) this.#sums.set(sum.at, sum);
+  add(way: Way): void {
+    const at = way.reduce((all, term) => all + term.steps, 0n);
+    const known = this.#ways.get(at);
+    if (known) known.push(way);
+    else this.#ways.set(at, [way]);
   }
 
-  rising(): readonly SpoonSum[] {
-    return [...this.#sums.values()].sort((a, b) => (a.at < b.at ? -1 : 1));
+  rising(): readonly Place[] {
+    return [...this.#ways]
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([at, ways]) => ({ at, ways: useful(ways) }));
   }
 }
 
+/** The least troublesome way, and those that may be worth a spoon where it no longer is. */
+function useful(ways: readonly Way[]): readonly Way[] {
+  const [best, ...others] = [...ways].sort((a, b) => trouble(a) - trouble(b));
+  const kept = best ? [best] : [];
+  for (const way of others) if (lastSteps(way) > lastSteps(kept.at(-1))) kept.push(way);
+  return kept;
+}
+
+function lastSteps(way: Way | undefined): bigint {
+  return way?.at(-1)?.steps ?? 0n;
+}
+
 /** Scoops to take, a part of a measure counting as one. */
-function trouble(sum: SpoonSum): bigint {
-  const scoops = sum.terms.reduce((all, { figure }) => all + floor(figure) + (figure.d === 1n ? 0n : 1n), 0n);
-  return scoops + SECOND_FIGURE * BigInt(Math.max(0, sum.terms.length - 1));
+function trouble(way: Way): number {
+  const scoops = way.reduce((all, { figure }) => all + Number(floor(figure)) + (figure.d === 1n ? 0 : 1), 0);
+  return scoops + SECOND_FIGURE * Math.max(0, way.length - 1);
 }

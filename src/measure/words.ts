@@ -14,7 +14,7 @@ export interface UnitWords {
   readonly sets?: { readonly [set: string]: string };
   /** First words of foods' own measures, with their plural: `{ can: "cans" }`. */
   readonly nouns?: { readonly [one: string]: string };
-  /** Between the parts of a compound mass (`1 lb 4 oz`) and of any other amount (`1 cup + 2 tbsp`). */
+  /** Between the parts of a compound mass (`1 lb 4 oz`) and of any other amount (`1 cup + 2 tbsp`), spaces and all. */
   readonly joins?: { readonly mass: string; readonly other: string };
   /** The CLDR plural category of a figure; `Intl.PluralRules` has them for every language. */
   readonly category?: (figure: Decimal) => string;

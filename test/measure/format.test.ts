@@ -82,6 +82,9 @@ describe("amounts as a cook writes them", () => {
     for (const text of texts) expect(formatAmount(amount(text, how), how)).toBe(text);
     expect(formatAmount(amount("1 cup", how), how)).toBe("1 Tasse");
     expect(amount("2 Tassen + 1 EL", how).parts?.map((part) => part.unit)).toEqual(["cup", "tbsp"]);
+    const both = amount("2 Tassen und 1 EL und 1/2 TL", how);
+    expect(formatAmount(both, how)).toBe("2 Tassen und 1 EL und 1/2 TL");
+    expect(both.parts?.map((part) => part.unit)).toEqual(["cup", "tbsp", "tsp"]);
     expect(formatAmount(amount("1 us cup"), { words: { ...german, sets: {} } })).toBe("1 us Tasse");
     expect(formatAmount(amount("3 lb"), how)).toBe("3 lb");
   });
