@@ -105,14 +105,14 @@ export function millilitresOf(a: Amount): Fraction | undefined {
   return a.kind === "volume" && a.size ? times(a.exact, a.size) : undefined;
 }
 
-/** The amount times an exact factor, in the same unit; parts are drawn together. */
+/** The amount times an exact factor, in the same unit; parts are drawn together unless the factor is 1. */
 export function timesAmount(a: Amount, factor: Fraction): Amount {
   return withExact(a, times(a.exact, factor));
 }
 
-/** Another figure in the same unit. */
+/** Another figure in the same unit; the amount itself, as written, where the figure is its own. */
 export function withExact(a: Amount, figure: Fraction): Amount {
-  if (a.parts === undefined && equals(a.exact, figure)) return a;
+  if (equals(a.exact, figure)) return a;
   return new Written(figure, a.unit, a.kind, a.size, a.measures);
 }
 

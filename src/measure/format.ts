@@ -41,7 +41,9 @@ export interface FormatHow {
 const COOKS_DENOMINATORS: readonly bigint[] = [2n, 3n, 4n, 5n, 6n, 8n, 16n];
 
 /** Units whose figures are written as fractions; metric ones take decimals. */
-const FRACTION_UNITS: readonly string[] = [...householdUnits, "oz", "lb", "st"];
+function takesFractions(a: Amount): boolean {
+  return a.kind === "own" || ["oz", "lb", "st", ...householdUnits].includes(a.unit);
+}
 
 /**
  * Writes an amount as a cook would: `1 1/2 cups`, `1/4 tsp`, `1.25 kg`, `1 lb 4 oz`.
@@ -80,8 +82,7 @@ export function formatAmount(a: Amount, how: FormatHow = {}): string {
 const ADDED = " + ";
 
 function one(a: Amount, how: FormatHow, words: UnitWords): string {
-  const asFraction = a.kind === "own" || FRACTION_UNITS.includes(a.unit);
-  const { text, shown } = figureText(a.exact, asFraction, how);
+  const { text, shown } = figureText(a.exact, takesFractions(a), how);
   const marked = how.decimal === "comma" ? text.replace(".", ",") : text;
   const whose = whoseUnit(a, how.measures, words);
   return `${marked} ${whose === "" ? "" : `${whose} `}${unitText(a, shown, words)}`;

@@ -224,6 +224,16 @@ describe("a food's own measures", () => {
     expect(amount("1 cup 2 tbsp", how).kind).toBe("volume");
   });
 
+  it("takes the longest name that fits, wherever it stands in the list", () => {
+    for (const names of [
+      ["can 400 g", "can"],
+      ["can", "can 400 g"],
+    ]) {
+      expect(read("2 cans 400 g", { own: names })).toBe("2 can 400 g");
+      expect(read("2 cans", { own: names })).toBe("2 can");
+    }
+  });
+
   it("prefers a food's pinch to none", () => {
     expect(read("1 pinch", { own: ["pinch"] })).toBe("1 pinch");
   });
@@ -266,7 +276,9 @@ describe("amounts as data", () => {
     const third = timesAmount(amount("1 us cup"), exact("1/3"));
     expect(third).toMatchObject({ unit: "cup", measures: "us", exact: { n: 1n, d: 3n } });
     expect(timesAmount(third, exact(3)).exact).toEqual(exact(1));
-    expect(timesAmount(amount("1 lb 4 oz"), exact(2))).not.toHaveProperty("parts");
+    const compound = amount("1 lb 4 oz");
+    expect(timesAmount(compound, exact(2))).not.toHaveProperty("parts");
+    expect(timesAmount(compound, exact(1))).toBe(compound);
     expect(withExact(amount("2 g"), exact(5)).value.toString()).toBe("5");
   });
 

@@ -158,6 +158,11 @@ describe("bad amounts", () => {
     expect(error.hint).toContain(hint);
   });
 
+  it("shows the whole range", () => {
+    expect(errorOf(() => amount("2-3 g")).message).toContain('"2-3 g"');
+    expect(errorOf(() => amount("2 to 3 g")).message).toContain('"2 to 3 g"');
+  });
+
   it("says both readings of 1,000 and of 1-1/2", () => {
     expect(errorOf(() => amount("1,000 g")).message).toContain('"1,000" could be 1000 or 1');
     const hyphen = errorOf(() => amount("1-1/2 tsp", us)).message;
