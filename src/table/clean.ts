@@ -8,7 +8,7 @@
  * - Tabs become spaces, and every kind of line end a newline.
  */
 
-const PLAIN = /^[\x20-\x7E]*$/;
+const OTHER_THAN_PLAIN = /[^\x20-\x7E]/;
 const LINE_END = /\r\n|[\r\v\f\u0085\u2028\u2029]/g;
 const INVISIBLE =
   /(?!\u200C|\u200D|[\u180B-\u180D\u180F\uFE00-\uFE0F\u{E0100}-\u{E01EF}])[\p{Default_Ignorable_Code_Point}\uFFF9-\uFFFB]/gu;
@@ -16,7 +16,7 @@ const CONTROL = /[^\P{Cc}\n]|\p{Cs}/gu;
 
 /** Text without what could change how other text shows. */
 export function clean(text: string): string {
-  if (PLAIN.test(text)) return text;
+  if (!OTHER_THAN_PLAIN.test(text)) return text;
   return text.replace(LINE_END, "\n").replaceAll("\t", " ").replace(INVISIBLE, "").replace(CONTROL, "\uFFFD");
 }
 

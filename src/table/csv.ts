@@ -35,9 +35,15 @@ export function toCsv(x: Showable, how: CsvHow = {}): string {
 
 function tableCsv(t: Table, how: CsvHow): string {
   const header = t.columns.map((c) => inert(how.header === "key" ? c.key : headingOf(c)));
-  const lines = [header, ...t.rows.map((row) => fields(row, t.columns.length, how))];
-  if (how.notes === true && t.notes.length > 0) lines.push([""], ...t.notes.map((note) => [inert(note)]));
-  return lines.map((line) => `${line.map(quoted).join(",")}\r\n`).join("");
+  const rows = [header, ...t.rows.map((row) => fields(row, t.columns.length, how))].map(record).join("");
+  if (how.notes !== true || t.notes.length === 0) return rows;
+  return `${rows}\r\n${t.notes.map((note) => record([inert(note)])).join("")}`;
+}
+
+/** A record of one empty field is written as quotes, for an empty line is none. */
+function record(line: readonly string[]): string {
+  const text = line.map(quoted).join(",");
+  return text === "" ? '""\r\n' : `${text}\r\n`;
 }
 
 function fields(row: Row, columns: number, how: CsvHow): string[] {
@@ -53,7 +59,7 @@ function field(cell: Cell, how: CsvHow): string {
   return cell.value !== null && NUMBER.test(cell.text) ? cell.text : inert(cell.text);
 }
 
-const FORMULA = /(^|[;\n])(?=[\s"']*[=＝﹦⁼₌+＋﹢⁺₊\-－﹣−⁻₋@＠﹫])/g;
+const FORMULA = /(^|[;\n])(?=[\p{Zs}"']*[=＝﹦⁼₌+＋﹢⁺₊\-－﹣−⁻₋@＠﹫])/gu;
 
 function inert(text: string): string {
   return clean(text).replace(FORMULA, "$1'");

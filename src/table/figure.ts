@@ -1,5 +1,15 @@
 import { fault } from "../number/error.ts";
-import { exact, type Fraction, fixedText, fraction, magnitude, times, toText } from "../number/fraction.ts";
+import {
+  ceiling,
+  exact,
+  type Fraction,
+  fixedText,
+  floor,
+  fraction,
+  magnitude,
+  times,
+  toText,
+} from "../number/fraction.ts";
 import { britishEnglish, type Language, say } from "./language.ts";
 import type { Cell, Figure, Table, Tone } from "./table.ts";
 
@@ -8,6 +18,8 @@ export interface FigureHow {
   readonly significant?: number;
   /** Decimal places, 0 to 34, instead of significant digits. */
   readonly places?: number;
+  /** Which way to round: a half away from zero unless told; a lower bound goes down and an upper one up. */
+  readonly rounding?: "nearest" | "down" | "up";
   /** Whether zeros that only pad the decimals stay; they go unless told. */
   readonly zeros?: "trim" | "keep";
   /** Whether thousands are set apart; not unless told, since `1,000` reads as one in half the world. */
@@ -39,12 +51,12 @@ export function showFigure(f: Fraction, how: FigureHow = {}): string {
   const language = how.language ?? britishEnglish;
   const unit = how.unit === undefined ? "" : ` ${say(language, how.unit)}`;
   const places = inRange("places", how.places, 0);
-  if (places !== undefined && f.n !== 0n && isNothing(fixedText(f, places))) {
-    const limit = localDigits(fixedText(fraction(5n, 10n ** BigInt(places + 1)), places + 1), how);
-    const phrase = f.n > 0n ? "under {figure}" : "over {figure}";
-    return say(language, phrase, { figure: `${f.n > 0n ? "" : "-"}${limit}${unit}` });
-  }
-  return `${places === undefined ? significantText(f, how) : localDigits(fixedText(f, places), how)}${unit}`;
+  if (places === undefined) return `${significantText(f, how)}${unit}`;
+  if (!roundsToNothing(f, how)) return `${localDigits(fixed(f, places, how), how)}${unit}`;
+  const nearest = (how.rounding ?? "nearest") === "nearest";
+  const limit = nearest ? fixedText(fraction(5n, 10n ** BigInt(places + 1)), places + 1) : "0";
+  const figure = `${nearest && f.n < 0n ? "-" : ""}${localDigits(limit, how)}${unit}`;
+  return say(language, f.n > 0n === nearest ? "under {figure}" : "over {figure}", { figure });
 }
 
 /**
@@ -78,8 +90,11 @@ export function figure(
   const language = how.language ?? britishEnglish;
   if (value === null) return { text: say(language, "?"), value, tone: "unknown" };
   const tone = how.tone ?? "known";
-  const plain = showFigure(value, how);
-  return { text: say(language, toned(value, tone), { figure: plain }), value: toText(value), tone };
+  const bound = ROUNDING[tone];
+  const precise = bound === undefined ? how : { ...how, rounding: bound };
+  const plain = showFigure(value, precise);
+  const pattern = bound !== undefined && roundsToNothing(value, precise) ? "{figure}" : toned(value, tone);
+  return { text: say(language, pattern, { figure: plain }), value: toText(value), tone };
 }
 
 const PATTERNS: { readonly [T in Exclude<Tone, "unknown">]: string } = {
@@ -91,6 +106,9 @@ const PATTERNS: { readonly [T in Exclude<Tone, "unknown">]: string } = {
   "at-least": "at least {figure}",
   "at-most": "at most {figure}",
 };
+
+// At least 4.149 is at least 4.14, and not at least 4.15.
+const ROUNDING: { readonly [T in Tone]?: "down" | "up" } = { "at-least": "down", "at-most": "up" };
 
 function toned(value: Fraction, tone: Exclude<Tone, "unknown">): string {
   return tone === "trace" && value.n === 0n ? "trace" : PATTERNS[tone];
@@ -123,20 +141,27 @@ function significantText(f: Fraction, how: FigureHow): string {
   const power = magnitude(f);
   if (f.n !== 0n && (power < LEAST_POWER || power >= GREATEST_POWER)) {
     const shift = fraction(10n ** BigInt(Math.abs(power)));
-    const text = rounded(power > 0 ? fraction(f.n, f.d * shift.n) : times(f, shift), digits);
+    const text = rounded(power > 0 ? fraction(f.n, f.d * shift.n) : times(f, shift), digits, how);
     return /^-?10/.test(text)
       ? `${text.startsWith("-") ? "-1" : "1"} × 10^${power + 1}`
       : `${localDigits(text, how)} × 10^${power}`;
   }
-  return localDigits(rounded(f, digits), how);
+  return localDigits(rounded(f, digits, how), how);
 }
 
-function rounded(f: Fraction, digits: number): string {
+function rounded(f: Fraction, digits: number, how: FigureHow): string {
   if (f.n === 0n) return "0";
-  const text = fixedText(f, Math.max(0, digits - 1 - magnitude(f)));
+  const places = Math.max(0, digits - 1 - magnitude(f));
+  const text = fixed(f, places, how);
   // 9.996 rounds up into another digit before the point, and so needs one fewer after it.
-  const carried = magnitude(exact(text)) - magnitude(f);
-  return carried === 0 ? text : fixedText(f, Math.max(0, digits - 1 - magnitude(f) - carried));
+  const carried = magnitude(exact(text)) > magnitude(f) && places > 0;
+  return carried ? fixedText(exact(text), places - 1) : text;
+}
+
+function fixed(f: Fraction, places: number, how: FigureHow): string {
+  if (how.rounding === undefined || how.rounding === "nearest") return fixedText(f, places);
+  const whole = (how.rounding === "down" ? floor : ceiling)({ n: f.n * 10n ** BigInt(places), d: f.d });
+  return fixedText({ n: whole, d: 10n ** BigInt(places) }, places);
 }
 
 function localDigits(text: string, how: FigureHow): string {
@@ -147,8 +172,9 @@ function localDigits(text: string, how: FigureHow): string {
   return decimals === "" ? grouped : `${grouped}${language.decimal}${decimals}`;
 }
 
-function isNothing(text: string): boolean {
-  return /^-?[0.]+$/.test(text);
+/** Whether a figure that is something would be shown as 0: never to significant digits. */
+function roundsToNothing(f: Fraction, how: FigureHow): boolean {
+  return how.places !== undefined && f.n !== 0n && /^-?[0.]+$/.test(fixed(f, how.places, how));
 }
 
 function inRange(name: string, value: number | undefined, least: number): number | undefined {

@@ -17,7 +17,7 @@ export interface HtmlHow {
  */
 export function toHtml(x: Showable, how: HtmlHow = {}): string {
   return tablesOf(x)
-    .map((t) => tableHtml(firstRows(t, how.rows ?? Number.POSITIVE_INFINITY)))
+    .map((t) => tableHtml(firstRows(t, how.rows)))
     .join("\n");
 }
 

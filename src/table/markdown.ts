@@ -16,7 +16,7 @@ export interface MarkdownHow {
  */
 export function toMarkdown(x: Showable, how: MarkdownHow = {}): string {
   return tablesOf(x)
-    .map((t) => tableMarkdown(firstRows(t, how.rows ?? Number.POSITIVE_INFINITY)))
+    .map((t) => tableMarkdown(firstRows(t, how.rows)))
     .join("\n\n");
 }
 
@@ -52,11 +52,14 @@ function noteMarkdown(note: string): string {
   return text === "" ? "" : `- ${text.replace(/^[-+#=]/, "\\$&").replace(/^(\d+)([.)])/, "$1\\$2")}`;
 }
 
-/** Text as markdown that shows it, ends trimmed; CommonMark 0.31.2, section 2.4, for the backslashes. */
+/**
+ * Text as markdown that shows it, ends trimmed. Backslashes as CommonMark 0.31.2 allows them (section
+ * 2.4); those in front of `:`, `@` and a point inside a word keep addresses from becoming links.
+ */
 export function escapeMarkdown(text: string): string {
   return isolate(clean(text).trim())
     .replace(/[\\`*_{}[\]~$:@^]/g, "\\$&")
-    .replace(/\bwww\./gi, (www) => `${www.slice(0, -1)}\\.`)
+    .replace(/\.(?=\p{L})|(?<=\p{L})\.(?=\p{N})/gu, "\\.")
     .replace(/[&<>|]/g, (c) => ENTITIES[c] ?? c)
     .replaceAll("\n", "<br>");
 }

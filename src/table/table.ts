@@ -1,4 +1,4 @@
-import { type Fault, quote, throwIfAny } from "../number/error.ts";
+import { type Fault, type Path, quote, throwIfAny } from "../number/error.ts";
 
 /**
  * How far a figure can be trusted, as one word: the weakest thing that must be said of it.
@@ -74,42 +74,49 @@ export interface TableInput {
  * ```
  */
 export function table(input: TableInput): Table {
-  const made = {
-    ...(input.title === undefined ? {} : { title: input.title }),
-    columns: input.columns.map((c) => ({ ...c, align: c.align ?? "start" })),
-    rows: input.rows.map((row): Row => (isCells(row) ? { kind: "body", cells: row } : row)),
-    notes: [...(input.notes ?? [])],
-  };
+  const listed = Array.isArray(input?.columns) && Array.isArray(input.rows);
+  const made = listed ? normal(input) : (input as Table);
   checkTable(made);
   return made;
 }
 
-/** Refuses what is not a table, naming every fault. Throws `table-malformed`. */
-export function checkTable(t: Table): void {
-  const faults: Fault[] = [];
-  if (typeof t !== "object" || t === null || !Array.isArray(t.columns) || !Array.isArray(t.rows)) {
-    faults.push(wrong([], "this is not a table", "give columns, rows and notes, or call table()"));
-  } else {
-    checkColumns(t.columns, faults);
-    t.rows.forEach((row, i) => {
-      checkRow(row, i, t.columns.length, faults);
-    });
-    if (t.title !== undefined) checkWords(t.title, ["title"], faults);
-    if (!Array.isArray(t.notes))
-      faults.push(wrong(["notes"], "notes are not a list", "give a list of texts"));
-    else for (const [i, note] of t.notes.entries()) checkWords(note, ["notes", i], faults);
-  }
-  throwIfAny(faults);
+function normal(input: TableInput): Table {
+  return {
+    ...(input.title === undefined ? {} : { title: input.title }),
+    columns: input.columns.map((c) => ({ ...c, align: c?.align ?? "start" })),
+    rows: input.rows.map((row): Row => (isCells(row) ? { kind: "body", cells: row } : row)),
+    notes: input.notes ?? [],
+  };
 }
 
-function checkColumns(columns: readonly Column[], faults: Fault[]): void {
-  if (columns.length === 0) faults.push(wrong(["columns"], "a table without columns", "name at least one"));
+/** Refuses what is not a table, naming every fault. Throws `table-malformed`. */
+export function checkTable(t: Table): void {
+  throwIfAny(tableFaults(t));
+}
+
+/** What is wrong with a table, each fault's path beginning with `path`. */
+export function tableFaults(t: Table, path: Path = []): Fault[] {
+  if (typeof t !== "object" || t === null || !Array.isArray(t.columns) || !Array.isArray(t.rows)) {
+    return [wrong(path, "this is not a table", "give columns, rows and notes, or call table()")];
+  }
+  const faults: Fault[] = [];
+  checkColumns(t.columns, [...path, "columns"], faults);
+  for (const [i, row] of t.rows.entries()) checkRow(row, [...path, "rows", i], t.columns.length, faults);
+  if (t.title !== undefined) checkWords(t.title, [...path, "title"], faults);
+  const at = [...path, "notes"];
+  if (!Array.isArray(t.notes)) faults.push(wrong(at, "notes are not a list", "give a list of texts"));
+  else for (const [i, note] of t.notes.entries()) checkWords(note, [...at, i], faults);
+  return faults;
+}
+
+function checkColumns(columns: readonly Column[], path: Path, faults: Fault[]): void {
+  if (columns.length === 0) faults.push(wrong(path, "a table without columns", "name at least one"));
   const seen = new Set<string>();
-  columns.forEach((column, i) => {
-    const at = ["columns", i];
+  for (const [i, column] of columns.entries()) {
+    const at = [...path, i];
     if (typeof column !== "object" || column === null) {
       faults.push(wrong(at, "this is not a column", "give it a key, a heading and an align"));
-      return;
+      continue;
     }
     checkWords(column.key, [...at, "key"], faults);
     checkWords(column.heading, [...at, "heading"], faults);
@@ -124,28 +131,26 @@ function checkColumns(columns: readonly Column[], faults: Fault[]): void {
     if (column.align !== "start" && column.align !== "end") {
       faults.push(wrong([...at, "align"], "an unknown alignment", 'write "start" or "end"'));
     }
-  });
+  }
 }
 
-function checkRow(row: Row, i: number, width: number, faults: Fault[]): void {
+function checkRow(row: Row, path: Path, width: number, faults: Fault[]): void {
   const kind = row?.kind;
   if (kind === "group") {
-    checkWords(row.heading, ["rows", i, "heading"], faults);
+    checkWords(row.heading, [...path, "heading"], faults);
     return;
   }
   if ((kind !== "body" && kind !== "subtotal" && kind !== "total") || !Array.isArray(row.cells)) {
-    faults.push(
-      wrong(["rows", i], "this is not a row", "give a kind and its cells, or a bare list of cells"),
-    );
+    faults.push(wrong(path, "this is not a row", "give a kind and its cells, or a bare list of cells"));
     return;
   }
   if (row.cells.length !== width) {
     const hint = "give one cell for each column";
-    faults.push(wrong(["rows", i], `${row.cells.length} cells under ${width} columns`, hint));
+    faults.push(wrong(path, `${row.cells.length} cells under ${width} columns`, hint));
   }
   for (let c = 0; c < row.cells.length; c += 1) {
     const cell: unknown = row.cells[c];
-    if (typeof cell !== "string") checkFigure(cell, ["rows", i, "cells", c], faults);
+    if (typeof cell !== "string") checkFigure(cell, [...path, "cells", c], faults);
   }
 }
 
@@ -163,7 +168,7 @@ const TONES: readonly unknown[] = [
   "unknown",
 ] satisfies Tone[];
 
-function checkFigure(cell: unknown, path: readonly (string | number)[], faults: Fault[]): void {
+function checkFigure(cell: unknown, path: Path, faults: Fault[]): void {
   if (typeof cell !== "object" || cell === null) {
     faults.push(wrong(path, "this is neither words nor a figure", "give text, or text, value and tone"));
     return;
@@ -188,11 +193,11 @@ function checkFigure(cell: unknown, path: readonly (string | number)[], faults: 
   }
 }
 
-function checkWords(text: unknown, path: readonly (string | number)[], faults: Fault[]): void {
+function checkWords(text: unknown, path: Path, faults: Fault[]): void {
   if (typeof text !== "string") faults.push(wrong(path, "this is not text", "write it as text"));
 }
 
-function wrong(path: readonly (string | number)[], message: string, hint: string): Fault {
+function wrong(path: Path, message: string, hint: string): Fault {
   return { code: "table-malformed", path, message, hint };
 }
 

@@ -1,5 +1,5 @@
-import { collect, type Fault, throwIfAny } from "../number/error.ts";
-import { type Column, checkTable, type Row, type Table } from "./table.ts";
+import { throwIfAny } from "../number/error.ts";
+import { type Column, checkTable, type Row, type Table, tableFaults } from "./table.ts";
 
 /** Anything that can say how it looks: the one method that every renderer asks for. */
 export interface Tabular {
@@ -27,14 +27,17 @@ export function longTablesOf(x: Showable): readonly Table[] {
 
 /** A column's heading with its unit: `Energy (kcal)`. */
 export function headingOf(column: Column): string {
-  return column.unit === undefined ? column.heading : `${column.heading} (${column.unit})`;
+  return column.unit === undefined || column.unit === ""
+    ? column.heading
+    : `${column.heading} (${column.unit})`;
 }
 
 /** The first rows of a table; a note says how many more there are. */
-export function firstRows(t: Table, most: number): Table {
-  const more = t.rows.length - most;
+export function firstRows(t: Table, most: number = Number.POSITIVE_INFINITY): Table {
+  const more = t.rows.length - Math.max(0, most);
   if (!(more > 0)) return t;
-  return { ...t, rows: t.rows.slice(0, most), notes: [`and ${more} more rows`, ...t.notes] };
+  const note = `${more} more ${more === 1 ? "row" : "rows"} not shown`;
+  return { ...t, rows: t.rows.slice(0, t.rows.length - more), notes: [note, ...t.notes] };
 }
 
 /** A row's cells as shown, blanks beside a group's heading. */
@@ -44,9 +47,7 @@ export function shownCells(row: Row, columns: number): readonly string[] {
 }
 
 function checked(tables: readonly Table[]): readonly Table[] {
-  const faults: Fault[] = [];
-  for (const [i, t] of tables.entries()) collect(faults, [i], () => checkTable(t));
-  throwIfAny(faults);
+  throwIfAny(tables.flatMap((t, i) => tableFaults(t, [i])));
   return tables;
 }
 

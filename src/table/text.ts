@@ -31,19 +31,20 @@ export function toText(x: Showable, how: TextHow = {}): string {
     ]);
   }
   return tablesOf(x)
-    .map((t) => tableText(firstRows(t, how.rows ?? Number.POSITIVE_INFINITY), width))
+    .map((t) => tableText(firstRows(t, how.rows), width))
     .join("\n\n");
 }
 
 function tableText(t: Table, width: number): string {
-  const lines = t.title === undefined ? [] : prose(t.title, width);
+  const lines: string[] = [];
+  if (t.title !== undefined) prose(t.title, width, lines);
   const rows = t.rows.map((row) => shownCells(row, t.columns.length).map(clean));
   const headings = t.columns.map((c) => clean(headingOf(c)));
   for (const [i, block] of blocks(sizes(t, headings, rows), width).entries()) {
     if (i > 0) lines.push("");
     blockText(t, { headings, rows }, block, width, lines);
   }
-  for (const note of t.notes) lines.push(...prose(note, width));
+  for (const note of t.notes) prose(note, width, lines);
   return lines.join("\n");
 }
 
@@ -62,7 +63,7 @@ function blockText(t: Table, shown: Shown, block: Block, width: number, lines: s
   const ends = block.columns.map((c) => t.columns[c]?.align === "end");
   const put = (cells: readonly string[], from: "top" | "bottom"): void => {
     const wrapped = block.columns.map((c, i) => wrap(cells[c] ?? "", block.widths[i] ?? 0));
-    const height = Math.max(...wrapped.map((w) => w.length));
+    const height = largest(wrapped.map((w) => w.length));
     for (let h = 0; h < height; h += 1) {
       const at = wrapped.map((w) => w[from === "top" ? h : h - height + w.length] ?? "");
       lines.push(
@@ -80,7 +81,7 @@ function blockText(t: Table, shown: Shown, block: Block, width: number, lines: s
     const before = t.rows[r - 1]?.kind;
     if (row.kind === "group") {
       if (r > 0) lines.push("");
-      lines.push(...prose(row.heading, width));
+      prose(row.heading, width, lines);
       return;
     }
     if (row.kind !== "body" && before === "body") lines.push(rule);
@@ -103,7 +104,7 @@ function sizes(t: Table, headings: readonly string[], rows: readonly (readonly s
   return headings.map((heading, c) => {
     const natural = Math.max(body[c] ?? 0, widest(heading));
     // A figure is kept whole; its heading may go over several lines, and so may words.
-    const whole = Math.max(body[c] ?? 0, ...heading.split(/\s+/).map(displayWidth));
+    const whole = Math.max(body[c] ?? 0, largest(heading.split(/[ \n]+/).map(displayWidth)));
     return { natural, least: t.columns[c]?.align === "end" ? whole : Math.min(natural, NARROWEST) };
   });
 }
@@ -140,7 +141,7 @@ function spread(size: readonly Size[], room: number): number[] {
     size.map(({ least, natural }) => Math.max(least, Math.min(natural, cap)));
   const fits = (cap: number): boolean => at(cap).reduce((a, b) => a + b, 0) <= room;
   let low = 0;
-  let high = Math.max(...size.map((s) => s.natural));
+  let high = largest(size.map((s) => s.natural));
   while (low < high) {
     const middle = Math.ceil((low + high) / 2);
     if (fits(middle)) low = middle;
@@ -149,16 +150,21 @@ function spread(size: readonly Size[], room: number): number[] {
   return at(low);
 }
 
-function prose(text: string, width: number): string[] {
-  return wrap(clean(text), width).map(isolate);
+function prose(text: string, width: number, lines: string[]): void {
+  for (const line of wrap(clean(text), width)) lines.push(isolate(line));
 }
 
 function widest(text: string): number {
   if (!text.includes("\n")) return displayWidth(text.trim());
-  return Math.max(...text.split("\n").map((line) => displayWidth(line.trim())));
+  return largest(text.split("\n").map((line) => displayWidth(line.trim())));
 }
 
 function pad(text: string, width: number, atEnd: boolean): string {
   const spaces = " ".repeat(Math.max(0, width - displayWidth(text)));
   return atEnd ? spaces + isolate(text) : isolate(text) + spaces;
+}
+
+/** As `Math.max`, for lists of any length. */
+function largest(numbers: readonly number[]): number {
+  return numbers.reduce((a, b) => Math.max(a, b), 0);
 }
