@@ -1,0 +1,195 @@
+/** The rules of the house, as DEVELOPERS.md gives them, held against every file of `src`. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import ts from "typescript";
+import { describe, expect, it } from "vitest";
+import { root, type SourceFile, sourceFiles } from "./sources.ts";
+
+/** From the top of the stairs to the bottom: a floor imports only from itself and from floors before it. */
+const floors = [
+  "number",
+  "table",
+  "measure",
+  "food",
+  "recipe",
+  "sheet",
+  "scale",
+  "person",
+  "plan",
+  "interchange",
+];
+const faces = ["index.ts", "foods.ts"];
+const longest = 400;
+
+/** Globals that depend on the machine, the moment or the place. */
+const impure = new Set([
+  "Date",
+  "Intl",
+  "Temporal",
+  "performance",
+  "crypto",
+  "process",
+  "Buffer",
+  "globalThis",
+  "console",
+]);
+
+const files = sourceFiles();
+const byPath = new Map(files.map((file) => [file.path, file]));
+const floorOf = (path: string): number => floors.indexOf(path.split("/")[0] ?? "");
+
+/** The uses in a file of which `problem` says what is wrong, each with its line. */
+function faultsIn(file: SourceFile, problem: (node: ts.Node) => string | undefined): string[] {
+  const found: string[] = [];
+  const visit = (node: ts.Node): void => {
+    const wrong = problem(node);
+    if (wrong) {
+      const { line } = file.tree.getLineAndCharacterOfPosition(node.getStart());
+      found.push(`src/${file.path}:${line + 1}: ${wrong}`);
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(file.tree);
+  return found;
+}
+
+/** `Intl.Segmenter` told its language follows Unicode's rules wherever it runs; so does its type. */
+function isFixedSegmenter(node: ts.Node): boolean {
+  if (ts.isQualifiedName(node)) return node.right.text === "Segmenter";
+  if (!ts.isPropertyAccessExpression(node) || node.name.text !== "Segmenter") return false;
+  const [language] = ts.isNewExpression(node.parent) ? (node.parent.arguments ?? []) : [];
+  return language !== undefined && ts.isStringLiteral(language);
+}
+
+/** Whether a file only lists facts: imports, types, and constants made of literals. */
+function isData(file: SourceFile): boolean {
+  return file.tree.statements.every(
+    (statement) =>
+      ts.isImportDeclaration(statement) ||
+      ts.isTypeAliasDeclaration(statement) ||
+      ts.isInterfaceDeclaration(statement) ||
+      (ts.isVariableStatement(statement) &&
+        statement.declarationList.declarations.every(
+          ({ initializer }) => initializer && isLiteral(initializer),
+        )),
+  );
+}
+
+function isLiteral(node: ts.Expression): boolean {
+  if (ts.isAsExpression(node) || ts.isSatisfiesExpression(node)) return isLiteral(node.expression);
+  if (ts.isArrayLiteralExpression(node)) return node.elements.every(isLiteral);
+  if (ts.isSpreadElement(node)) return isLiteral(node.expression);
+  if (ts.isObjectLiteralExpression(node)) {
+    return node.properties.every(
+      (each) =>
+        (ts.isPropertyAssignment(each) && isLiteral(each.initializer)) ||
+        ts.isShorthandPropertyAssignment(each) ||
+        (ts.isSpreadAssignment(each) && isLiteral(each.expression)),
+    );
+  }
+  if (ts.isPrefixUnaryExpression(node)) return isLiteral(node.operand);
+  if (ts.isPropertyAccessExpression(node)) return isLiteral(node.expression);
+  return (
+    ts.isLiteralExpression(node) ||
+    ts.isIdentifier(node) ||
+    [ts.SyntaxKind.TrueKeyword, ts.SyntaxKind.FalseKeyword].includes(node.kind)
+  );
+}
+
+describe("src", () => {
+  it("has files on known floors, and two faces", () => {
+    expect(files.length).toBeGreaterThan(20);
+    expect(files.map((f) => f.path).filter((path) => floorOf(path) < 0 && !faces.includes(path))).toEqual([]);
+  });
+
+  it("runs one way, down the stairs", () => {
+    const upward = files
+      .filter(({ path }) => !faces.includes(path))
+      .flatMap(({ path, imports }) =>
+        imports
+          .filter((to) => faces.includes(to) || floorOf(to) > floorOf(path))
+          .map((to) => `src/${path} imports ${to}`),
+      );
+    expect(upward).toEqual([]);
+  });
+
+  it("names its own files by their full name", () => {
+    const wrong = files.flatMap(({ path, imports }) =>
+      imports.filter((to) => !byPath.has(to)).map((to) => `src/${path} imports ${to}`),
+    );
+    expect(wrong).toEqual([]);
+  });
+
+  it("has no cycle of imports at run time", () => {
+    expect(cycles()).toEqual([]);
+  });
+
+  it("imports packages that package.json lists as dependencies, and nothing of Node", () => {
+    const manifest = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as { dependencies: object };
+    const allowed = Object.keys(manifest.dependencies);
+    const wrong = files.flatMap(({ path, packages }) =>
+      packages
+        .filter((name) => !allowed.some((each) => name === each || name.startsWith(`${each}/`)))
+        .map((name) => `src/${path} imports ${name}`),
+    );
+    expect(wrong).toEqual([]);
+  });
+
+  it("heeds no clock, chance, locale or host", () => {
+    const found = files.flatMap((file) =>
+      faultsIn(file, (node) => {
+        if (ts.isPropertyAccessExpression(node)) {
+          if (node.getText() === "Math.random") return "chance";
+          if (/^(toLocale|localeCompare$)/.test(node.name.text))
+            return `${node.name.text}, which heeds the locale`;
+        }
+        if (!ts.isIdentifier(node) || !impure.has(node.text)) return undefined;
+        const { parent } = node;
+        const isName = "name" in parent && parent.name === node;
+        return isName || isFixedSegmenter(parent) ? undefined : node.text;
+      }),
+    );
+    expect(found).toEqual([]);
+  });
+
+  it("claims no more of a type than is known: no any, no silenced compiler", () => {
+    const found = files.flatMap((file) => [
+      ...faultsIn(file, (node) => (node.kind === ts.SyntaxKind.AnyKeyword ? "any" : undefined)),
+      ...[...file.text.matchAll(/@ts-(ignore|expect-error|nocheck)/g)].map(
+        (m) => `src/${file.path}: ${m[0]}`,
+      ),
+    ]);
+    expect(found).toEqual([]);
+  });
+
+  it(`has code files of at most ${longest} lines`, () => {
+    const long = files
+      .filter((file) => !isData(file))
+      .map((file) => ({ path: file.path, lines: file.text.split("\n").length }))
+      .filter(({ lines }) => lines > longest);
+    expect(long).toEqual([]);
+  });
+
+  it("says at the top of each long table where its figures come from", () => {
+    const silent = files
+      .filter((file) => isData(file) && file.text.split("\n").length > 60)
+      .filter((file) => !/\/\*\*|\/\//.test(file.text.slice(0, 400)))
+      .map(({ path }) => path);
+    expect(silent).toEqual([]);
+  });
+});
+
+/** Each cycle of run-time imports once, as the path round it; types are gone by then. */
+function cycles(): string[] {
+  const found: string[] = [];
+  const done = new Set<string>();
+  const walk = (path: string, above: readonly string[]): void => {
+    const at = above.indexOf(path);
+    if (at >= 0) found.push([...above.slice(at), path].join(" → "));
+    if (at >= 0 || done.has(path)) return;
+    for (const next of byPath.get(path)?.runtimeImports ?? []) walk(next, [...above, path]);
+    done.add(path);
+  };
+  for (const { path } of files) walk(path, []);
+  return found;
+}
