@@ -1,0 +1,80 @@
+import type { Fraction } from "../../number/fraction.ts";
+import type { Span } from "./programme.ts";
+
+/**
+ * Choosing one measurable amount for every line at once.
+ *
+ * What is asked, in this order: firm demands hold; the worst excess of the others is least (none,
+ * where they can all be met); the ratio drift is least; the amounts are nearest to the exact ones;
+ * earlier lines keep their earlier candidate.
+ *
+ * The ratio drift of a choice is `Σ weight × |quantity / (exact × common) − 1|`, with the common
+ * factor that makes it least: what matters in a dish is that its lines keep together, not that
+ * each keeps still. The product of a choice and the common factor is not linear; but for a given
+ * choice the drift is convex and piecewise linear in `1 / common`, so its least stands where some
+ * line's own `quantity / exact` is the common factor. There are as many of those as candidates, and
+ * with each one held every candidate has a cost of its own and all is linear.
+ */
+export interface AmountsProblem {
+  readonly lines: readonly AmountLine[];
+  readonly demands: readonly AmountDemand[];
+  /** Holds the common factor here (1: measures drift from the exact amounts) instead of choosing it. */
+  readonly common?: Fraction;
+}
+
+export interface AmountLine {
+  /** What the line should be, above 0; at 0 it has no ratio and so no drift. */
+  readonly exact: Fraction;
+  /** How much its drift counts, 0 or more. */
+  readonly weight: Fraction;
+  /** What can be measured, in order of preference among equals; at least one. */
+  readonly candidates: readonly Candidate[];
+}
+
+export interface Candidate {
+  /** In the line's own unit, 0 or more. */
+  readonly quantity: Fraction;
+}
+
+/** `lower ≤ constant + Σ perUnit × quantity ≤ upper`, tolerance already in the ends. */
+export interface AmountDemand extends Span {
+  /** By line, per unit of its quantity. */
+  readonly perUnit: readonly Fraction[];
+  readonly constant: Fraction;
+  /** A firm demand never yields. */
+  readonly firm: boolean;
+  /** What counts as an excess of 1, above 0: the target, for an excess in parts of it. Default 1. */
+  readonly scale?: Fraction;
+}
+
+export interface AmountsEffort {
+  /** Choices looked at, whole or in part, before the answer is `stopped`; default {@link DEFAULT_NODES}. */
+  readonly nodes?: number;
+}
+
+export const DEFAULT_NODES = 2_000_000;
+
+export interface Choice {
+  /** The index of each line's candidate. */
+  readonly chosen: readonly number[];
+  /** The common factor by which the drift is least; of several, the one nearest to 1. */
+  readonly common: Fraction;
+  readonly drift: Fraction;
+  /** The worst excess of a demand that is not firm, in parts of its scale; 0 where all are met. */
+  readonly excess: Fraction;
+  /** `constant + Σ perUnit × quantity` of each demand. */
+  readonly totals: readonly Fraction[];
+}
+
+export type Amounts =
+  /** Proven best; `met` where no demand is exceeded, else `nearest`. */
+  | ({ readonly status: "met" | "nearest"; readonly nodes: number } & Choice)
+  /** Proven: no choice holds every firm demand. */
+  | { readonly status: "infeasible"; readonly nodes: number }
+  /** Best found within the effort allowed, if any, and what no choice can be better than. */
+  | {
+      readonly status: "stopped";
+      readonly best?: Choice;
+      readonly bound: { readonly excess: Fraction; readonly drift: Fraction };
+      readonly nodes: number;
+    };

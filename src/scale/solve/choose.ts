@@ -1,0 +1,41 @@
+import { ZERO } from "../../number/fraction.ts";
+import { type Amounts, type AmountsEffort, type AmountsProblem, DEFAULT_NODES } from "./amounts.ts";
+import { leastDrift } from "./drift.ts";
+import { leastExcess } from "./excess.ts";
+import { type Ordering, ranked, smallest } from "./hunt.ts";
+import { costsAt, stated, type Tables, tablesOf } from "./tables.ts";
+
+/** See {@link AmountsProblem} for what is asked. */
+export function chooseAmounts(problem: AmountsProblem, effort: AmountsEffort = {}): Amounts {
+  const limit = effort.nodes ?? DEFAULT_NODES;
+  const t = tablesOf(problem);
+  const ordering = orderingOf(t);
+  const first = leastExcess(t, ordering, limit);
+  if (first.end === "none") return { status: "infeasible", nodes: first.nodes };
+  if (first.end === "stopped" || first.chosen === undefined) {
+    const best = first.chosen && { best: stated(t, first.chosen) };
+    return { status: "stopped", ...best, bound: { excess: first.bound, drift: ZERO }, nodes: first.nodes };
+  }
+  const least = leastDrift(t, ordering, first.excess, first.chosen, limit - first.nodes);
+  const nodes = first.nodes + least.nodes;
+  const best = stated(t, least.chosen);
+  if (least.bound)
+    return { status: "stopped", best, bound: { excess: first.excess, drift: least.bound }, nodes };
+  return { status: first.excess.n === 0n ? "met" : "nearest", ...best, nodes };
+}
+
+/** Lines that sway the demands most come first; candidates nearest to the exact amount are tried first. */
+function orderingOf(t: Tables): Ordering {
+  const { lines } = t.problem;
+  const sway = new Array<number>(lines.length).fill(0);
+  for (const { values } of t.demands) {
+    const spreads = values.map((line) => -smallest(line.map((v) => -v)) - smallest(line));
+    const whole = spreads.reduce((a, b) => a + b, 0n);
+    if (whole === 0n) continue;
+    for (const [i, s] of spreads.entries()) sway[i] = (sway[i] as number) + Number((s << 40n) / whole);
+  }
+  const order = lines.map((_, i) => i).sort((a, b) => (sway[b] as number) - (sway[a] as number) || a - b);
+  const costs = costsAt(t, t.one);
+  const tries = costs.map((line) => ranked(line));
+  return { order, tries };
+}

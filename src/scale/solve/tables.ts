@@ -1,0 +1,185 @@
+import {
+  compare,
+  type Fraction,
+  floor,
+  fraction,
+  lcm,
+  minus,
+  ONE,
+  times,
+  ZERO,
+} from "../../number/fraction.ts";
+import type { AmountDemand, AmountsProblem, Choice } from "./amounts.ts";
+import type { Restriction } from "./hunt.ts";
+
+/** An amounts problem in whole numbers: what each candidate adds to each demand, and its ratio. */
+export interface Tables {
+  readonly problem: AmountsProblem;
+  readonly demands: readonly WholeDemand[];
+  /** `quantity / exact`, times `one`; by line, by candidate. */
+  readonly ratios: readonly (readonly bigint[])[];
+  readonly one: bigint;
+  /** By line, times `weightOne`; a line without a ratio weighs nothing. */
+  readonly weights: readonly bigint[];
+  readonly weightOne: bigint;
+}
+
+/** A demand times `scale`, with its constant moved over to its ends. */
+export interface WholeDemand {
+  readonly values: readonly (readonly bigint[])[];
+  readonly lower: bigint | undefined;
+  readonly upper: bigint | undefined;
+  /** What an excess of 1 widens an end by; 0 where the demand is firm. */
+  readonly gives: bigint;
+}
+
+export function tablesOf(problem: AmountsProblem): Tables {
+  const { lines, demands, common = ONE } = problem;
+  const ratios = lines.map(({ exact, candidates }) =>
+    candidates.map(({ quantity: q }) => (exact.n === 0n ? ZERO : fraction(q.n * exact.d, q.d * exact.n))),
+  );
+  const one = underAll(ratios.flat(), common.d);
+  const weights = lines.map(({ exact, weight }) => (exact.n === 0n ? ZERO : weight));
+  const weightOne = underAll(weights);
+  return {
+    problem,
+    demands: demands.map((demand) => wholeDemand(problem, demand)),
+    ratios: ratios.map((line) => line.map((f) => f.n * (one / f.d))),
+    one,
+    weights: weights.map((f) => f.n * (weightOne / f.d)),
+    weightOne,
+  };
+}
+
+function wholeDemand({ lines }: AmountsProblem, demand: AmountDemand): WholeDemand {
+  const lower = demand.lower && minus(demand.lower, demand.constant);
+  const upper = demand.upper && minus(demand.upper, demand.constant);
+  const gives = demand.firm ? ZERO : (demand.scale ?? ONE);
+  const adds = lines.map(({ candidates }, i) => {
+    const per = demand.perUnit[i] ?? ZERO;
+    return candidates.map(({ quantity }) => (per.n === 0n ? ZERO : times(per, quantity)));
+  });
+  const under = underAll([...adds.flat(), lower ?? ZERO, upper ?? ZERO, gives]);
+  const whole = (f: Fraction): bigint => f.n * (under / f.d);
+  return {
+    values: adds.map((line) => line.map(whole)),
+    lower: lower && whole(lower),
+    upper: upper && whole(upper),
+    gives: whole(gives),
+  };
+}
+
+/** A common denominator. */
+function underAll(all: readonly Fraction[], start = 1n): bigint {
+  let under = start;
+  for (const { d } of all) if (under % d !== 0n) under = lcm(under, d);
+  return under;
+}
+
+/**
+ * The demands as restrictions, each end on its own, widened by an excess; `short` asks for less
+ * than that excess.
+ */
+export function windows(demands: readonly WholeDemand[], excess: Fraction, short = false): Restriction[] {
+  return demands.flatMap((demand) => {
+    const negated = demand.values.map((line) => line.map((v) => -v));
+    return [
+      ...(demand.upper === undefined
+        ? []
+        : [{ values: demand.values, limit: widened(demand.upper, demand.gives, excess, short) }]),
+      ...(demand.lower === undefined
+        ? []
+        : [{ values: negated, limit: widened(-demand.lower, demand.gives, excess, short) }]),
+    ];
+  });
+}
+
+/** The largest whole number at or (short) below `end + gives × excess`; a firm end stays. */
+function widened(end: bigint, gives: bigint, excess: Fraction, short: boolean): bigint {
+  if (gives === 0n) return end;
+  const wide = { n: end * excess.d + gives * excess.n, d: excess.d };
+  return short ? -floor({ n: -wide.n, d: wide.d }) - 1n : floor(wide);
+}
+
+/** The worst excess of a choice that holds the firm demands. */
+export function excessOf(demands: readonly WholeDemand[], chosen: readonly number[]): Fraction {
+  let worst: Fraction = ZERO;
+  for (const { values, lower, upper, gives } of demands) {
+    if (gives === 0n) continue;
+    const total = values.reduce((sum, line, i) => sum + (line[chosen[i] as number] as bigint), 0n);
+    const over = upper === undefined ? -1n : total - upper;
+    const under = lower === undefined ? -1n : lower - total;
+    const by = over > under ? over : under;
+    if (by > 0n && by * worst.d > worst.n * gives) worst = fraction(by, gives);
+  }
+  return worst;
+}
+
+/** `weight × |ratio − common|` of each candidate, with the common factor over `one`: a cost over `common × weightOne`. */
+export function costsAt({ ratios, weights }: Tables, common: bigint): bigint[][] {
+  return ratios.map((line, i) => {
+    const weight = weights[i] as bigint;
+    return line.map((ratio) => (ratio < common ? common - ratio : ratio - common) * weight);
+  });
+}
+
+export function totalOf(values: readonly (readonly bigint[])[], chosen: readonly number[]): bigint {
+  let total = 0n;
+  for (let i = 0; i < values.length; i += 1)
+    total += (values[i] as readonly bigint[])[chosen[i] as number] as bigint;
+  return total;
+}
+
+/** States a choice in the caller's terms, with the common factor that suits it best. */
+export function stated(t: Tables, chosen: readonly number[]): Choice {
+  const { problem, demands, one, weightOne } = t;
+  const { common, cost } = bestCommon(t, chosen);
+  return {
+    chosen: [...chosen],
+    common: fraction(common, one),
+    drift: fraction(cost, common * weightOne),
+    excess: excessOf(demands, chosen),
+    totals: problem.demands.map((demand) =>
+      problem.lines.reduce((sum, { candidates }, i) => {
+        const { quantity } = candidates[chosen[i] as number] as { readonly quantity: Fraction };
+        const per = demand.perUnit[i] ?? ZERO;
+        return per.n === 0n ? sum : minus(sum, times(per, { n: -quantity.n, d: quantity.d }));
+      }, demand.constant),
+    ),
+  };
+}
+
+/** A common factor over `one`, and a cost over `common × weightOne`. */
+export interface AtCommon {
+  readonly common: bigint;
+  readonly cost: bigint;
+}
+
+/** The common factor of least drift; where a stretch of them is as good, its point nearest to 1. */
+export function bestCommon(t: Tables, chosen: readonly number[]): AtCommon {
+  const { ratios, weights, one, problem } = t;
+  const costAt = (common: bigint): bigint => totalOf(costsAt(t, common), chosen);
+  const held = problem.common;
+  if (held) {
+    const common = held.n * (one / held.d);
+    return { common, cost: costAt(common) };
+  }
+  let best: AtCommon | undefined;
+  let [low, high] = [one, one];
+  for (const common of new Set(
+    ratios.map((line, i) => (weights[i] === 0n ? 0n : (line[chosen[i] as number] as bigint))),
+  )) {
+    if (common === 0n) continue;
+    const cost = costAt(common);
+    const side = best === undefined ? -1 : compare({ n: cost, d: common }, { n: best.cost, d: best.common });
+    if (side > 0) continue;
+    if (side < 0) best = { common, cost };
+    if (side < 0 || common < low) low = common;
+    if (side < 0 || common > high) high = common;
+  }
+  if (best === undefined) return { common: one, cost: costAt(one) };
+  let common = one;
+  if (common < low) common = low;
+  if (common > high) common = high;
+  return { common, cost: costAt(common) };
+}

@@ -1,0 +1,101 @@
+import fc from "fast-check";
+import {
+  exact,
+  type Fraction,
+  floor,
+  fraction,
+  minus,
+  over,
+  plus,
+  sum,
+  times,
+  ZERO,
+} from "../../../src/number/fraction.ts";
+import type { AmountDemand, AmountLine, AmountsProblem } from "../../../src/scale/solve/amounts.ts";
+
+/** Rounding problems as kitchens pose them; the same seed gives the same problems. */
+
+/** Grams of what is measured: a scale's step, a quarter teaspoon, half an egg, a slice. */
+const steps = ["1", "1", "1", "5", "1.25", "3.7", "25", "30"].map((s) => exact(s));
+
+interface DrawnLine {
+  readonly grams: Fraction;
+  readonly step: Fraction;
+  readonly below: number;
+}
+
+const line: fc.Arbitrary<DrawnLine> = fc
+  .record({
+    hundredths: fc.integer({ min: 150, max: 30_000 }),
+    thirds: fc.boolean(),
+    step: fc.constantFrom(...steps),
+    below: fc.integer({ min: 1, max: 2 }),
+  })
+  .map(({ hundredths, thirds, step, below }) => ({
+    grams: fraction(BigInt(hundredths), thirds ? 300n : 100n),
+    step,
+    below,
+  }));
+
+/** The `count` multiples of the step about the exact amount, none of them zero. */
+function about({ grams, step, below }: DrawnLine, count: number): AmountLine {
+  const first = floor(over(grams, step)) - BigInt(below - 1);
+  const from = first < 1n ? 1n : first;
+  const candidates = Array.from({ length: count }, (_, k) => ({
+    quantity: times(fraction(from + BigInt(k)), step),
+  }));
+  return { exact: grams, weight: fraction(1n), candidates };
+}
+
+export interface Shape {
+  readonly lines: number;
+  readonly candidates: number;
+  readonly demands: number;
+  /** Widest tolerance, in thousandths of the target. */
+  readonly tolerance: number;
+}
+
+export function rounding({ lines, candidates, demands, tolerance }: Shape): fc.Arbitrary<AmountsProblem> {
+  const demand = fc.record({
+    perUnit: fc.array(
+      fc.oneof(
+        { weight: 3, arbitrary: fc.integer({ min: 0, max: 2500 }).map((n) => fraction(BigInt(n), 1000n)) },
+        { weight: 1, arbitrary: fc.constant(ZERO) },
+      ),
+      { minLength: lines, maxLength: lines },
+    ),
+    constant: fc.integer({ min: 0, max: 50 }).map((n) => fraction(BigInt(n))),
+    tolerance: fc
+      .integer({ min: Math.ceil(tolerance / 4), max: tolerance })
+      .map((n) => fraction(BigInt(n), 1000n)),
+    kind: fc.constantFrom("both" as const, "both" as const, "both" as const, "limit" as const),
+    /** How far the target is from what the exact amounts bring, in thousandths. */
+    off: fc.integer({ min: -8, max: 8 }).map((n) => fraction(BigInt(1000 + n), 1000n)),
+  });
+  return fc
+    .record({
+      lines: fc.array(line, { minLength: lines, maxLength: lines }),
+      demands: fc.array(demand, { minLength: demands, maxLength: demands }),
+      free: fc.integer({ min: 0, max: 3 }).map((n) => n > 0),
+    })
+    .map(({ lines: drawn, demands, free }) => ({
+      lines: drawn.map((l) => about(l, candidates)),
+      demands: demands.map((d): AmountDemand => {
+        const brought = sum(drawn.map((l, i) => times(l.grams, d.perUnit[i] ?? ZERO)));
+        const target = times(plus(brought, d.constant), d.off);
+        const give = times(target, d.tolerance);
+        const ends =
+          d.kind === "limit"
+            ? { upper: plus(target, give) }
+            : { lower: minus(target, give), upper: plus(target, give) };
+        return {
+          perUnit: d.perUnit,
+          constant: d.constant,
+          firm: d.kind === "limit",
+          ...ends,
+          ...(target.n > 0n && { scale: target }),
+        };
+      }),
+      ...(free ? {} : { common: fraction(1n) }),
+    }));
+}
