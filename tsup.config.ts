@@ -9,5 +9,4 @@ export default defineConfig({
   sourcemap: true,
   clean: true,
   splitting: true,
-  treeshake: true,
 });
