@@ -135,6 +135,13 @@ describe("src", () => {
     expect(wrong).toEqual([]);
   });
 
+  it("imports decimal.js by name: its types have no default where a user's compiler resolves as Node does", () => {
+    const wrong = files
+      .filter(({ text }) => /import (type )?Decimal from/.test(text))
+      .map(({ path }) => path);
+    expect(wrong).toEqual([]);
+  });
+
   it("heeds no clock, chance, locale or host", () => {
     const found = files.flatMap((file) =>
       faultsIn(file, (node) => {

@@ -1,4 +1,4 @@
-import type Decimal from "decimal.js";
+import type { Decimal } from "decimal.js";
 
 /** A word with its number forms, by CLDR plural category; `other` is used where a form is missing. */
 export type PluralForms = { readonly [category: string]: string } & { readonly other: string };

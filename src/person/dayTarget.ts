@@ -1,4 +1,4 @@
-import type Decimal from "decimal.js";
+import type { Decimal } from "decimal.js";
 import { fault, throwIfAny } from "../number/error.ts";
 import {
   exact,

@@ -1,4 +1,4 @@
-import type Decimal from "decimal.js";
+import type { Decimal } from "decimal.js";
 import { exact, type Fraction, greatest, least, times, toDecimal } from "../number/fraction.ts";
 import { activityClasses } from "./activity.ts";
 import { type Caution, practitionerNote } from "./caution.ts";

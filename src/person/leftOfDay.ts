@@ -1,4 +1,4 @@
-import type Decimal from "decimal.js";
+import type { Decimal } from "decimal.js";
 import { components } from "../food/components.ts";
 import { type Fault, fault, throwIfAny } from "../number/error.ts";
 import {

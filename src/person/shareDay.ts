@@ -1,4 +1,4 @@
-import type Decimal from "decimal.js";
+import type { Decimal } from "decimal.js";
 import { isComponentId } from "../food/components.ts";
 import { fault, quote, within } from "../number/error.ts";
 import {

@@ -1,4 +1,4 @@
-import type Decimal from "decimal.js";
+import type { Decimal } from "decimal.js";
 import { type ComponentId, components } from "../food/components.ts";
 import { collect, type Fault, fault, quote, throwIfAny } from "../number/error.ts";
 import {

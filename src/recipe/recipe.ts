@@ -1,4 +1,4 @@
-import Decimal from "decimal.js";
+import { Decimal } from "decimal.js";
 import { readDocument } from "../number/document.ts";
 import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../number/error.ts";
 import { exact, toText } from "../number/fraction.ts";

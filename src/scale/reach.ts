@@ -1,4 +1,4 @@
-import type Decimal from "decimal.js";
+import type { Decimal } from "decimal.js";
 import { compare, type Fraction, isZero, over, plus, times, toDecimal, ZERO } from "../number/fraction.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Quantity } from "./demand.ts";

@@ -1,4 +1,4 @@
-import type Decimal from "decimal.js";
+import type { Decimal } from "decimal.js";
 import { type Fraction, toDecimal } from "../number/fraction.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { moveAll, notesOn, type ScaleNote } from "./move.ts";

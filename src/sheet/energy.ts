@@ -1,4 +1,4 @@
-import type Decimal from "decimal.js";
+import type { Decimal } from "decimal.js";
 import type { ComponentId } from "../food/components.ts";
 import { type EnergyPart, type EnergySystem, type EnergySystemId, energySystems } from "../food/energy.ts";
 import { exact, type Fraction, fraction, isZero, over, sum, toDecimal, ZERO } from "../number/fraction.ts";

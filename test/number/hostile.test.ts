@@ -1,4 +1,4 @@
-import Decimal from "decimal.js";
+import { Decimal } from "decimal.js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type ErrorCode, SteelyardError } from "../../src/number/error.ts";

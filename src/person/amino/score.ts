@@ -1,4 +1,4 @@
-import type Decimal from "decimal.js";
+import type { Decimal } from "decimal.js";
 import { fault, quote, within } from "../../number/error.ts";
 import {
   compare,

@@ -1,4 +1,4 @@
-import type Decimal from "decimal.js";
+import type { Decimal } from "decimal.js";
 import type { ComponentId } from "../../food/components.ts";
 import { within } from "../../number/error.ts";
 import { exact, type Fraction, fraction, sum, times, toDecimal, type Value } from "../../number/fraction.ts";

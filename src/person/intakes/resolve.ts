@@ -1,4 +1,4 @@
-import type Decimal from "decimal.js";
+import type { Decimal } from "decimal.js";
 import { type ComponentId, type ComponentUnit, components } from "../../food/components.ts";
 import { exact, type Fraction, fraction, over, plus, times, toDecimal } from "../../number/fraction.ts";
 import type { Check } from "../check.ts";

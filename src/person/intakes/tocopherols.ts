@@ -1,4 +1,4 @@
-import type Decimal from "decimal.js";
+import type { Decimal } from "decimal.js";
 import { within } from "../../number/error.ts";
 import { exact, fraction, over, sum, times, toDecimal, type Value } from "../../number/fraction.ts";
 

@@ -1,4 +1,4 @@
-import type Decimal from "decimal.js";
+import type { Decimal } from "decimal.js";
 import type { ComponentId } from "../../food/components.ts";
 import type { Value } from "../../number/fraction.ts";
 import type { Demand } from "../../scale/demand.ts";
