@@ -1,12 +1,29 @@
+import { readFile } from "node:fs/promises";
 import { defineConfig } from "tsup";
 
+/**
+ * One built file for each source file. Together with `"sideEffects": false` this lets a user's
+ * bundler drop what is not used, and with it the packages that only the dropped files import.
+ */
 export default defineConfig({
-  entry: { index: "src/index.ts", foods: "src/foods.ts" },
+  entry: ["src/**/*.ts"],
+  bundle: false,
   format: ["esm"],
   target: "es2022",
   platform: "neutral",
-  dts: true,
+  dts: { entry: { index: "src/index.ts", foods: "src/foods.ts" } },
   sourcemap: true,
   clean: true,
-  splitting: true,
+  splitting: false,
+  esbuildPlugins: [
+    {
+      name: "name built files",
+      setup({ onLoad }) {
+        onLoad({ filter: /\.ts$/ }, async ({ path }) => {
+          const source = await readFile(path, "utf8");
+          return { contents: source.replace(/(\bfrom\s+"\.[^"]*)\.ts"/g, '$1.js"'), loader: "ts" };
+        });
+      },
+    },
+  ],
 });

@@ -1,0 +1,65 @@
+/**
+ * Checks the package as a stranger gets it: packs it, installs the tarball in a project of its own,
+ * and tries it there. Run after the build, by `npm run package`.
+ */
+import { existsSync, rmSync } from "node:fs";
+import { join } from "node:path";
+import { checkFixtures, checkFoodsStayOut, checkNoSideEffects } from "./bundles.ts";
+import { checkConsumer, checkImports, checkRequire } from "./consumer.ts";
+import { checkContents } from "./contents.ts";
+import { installTarball, type Scratch } from "./install.ts";
+import { Failed, root, runTool } from "./run.ts";
+
+const checks: readonly (readonly [string, (scratch: Scratch) => string | Promise<string>])[] = [
+  [
+    "publint finds nothing, in strict mode",
+    ({ tarball, folder }) => runTool("publint", "publint", ["run", tarball, "--strict"], folder),
+  ],
+  ["the types resolve for ES module users (are-the-types-wrong)", arethetypeswrong],
+  ["dist holds what it should and nothing else", checkContents],
+  ["every entry can be imported", checkImports],
+  ["the main entry can be required", checkRequire],
+  ["a strict consumer compiles, and runs", checkConsumer],
+  ["small programs stay small", checkFixtures],
+  ["starter foods stay out of the main entry", checkFoodsStayOut],
+  ["nothing happens on import", checkNoSideEffects],
+];
+
+function arethetypeswrong({ tarball, folder }: Scratch): string {
+  const options = [
+    "--profile",
+    "esm-only",
+    "--no-definitely-typed",
+    "--format",
+    "ascii",
+    "--no-color",
+    "--no-emoji",
+  ];
+  return runTool("@arethetypeswrong/cli", "attw", [tarball, ...options], folder);
+}
+
+async function main(): Promise<void> {
+  if (!existsSync(join(root, "dist/index.js")))
+    throw new Failed("dist is missing: run `npm run build` first");
+  const scratch = installTarball();
+  try {
+    for (const [name, check] of checks) {
+      try {
+        const said = (await check(scratch)).trim();
+        console.log(`ok  ${name}${said && !said.includes("\n") ? ` (${said})` : ""}`);
+      } catch (error) {
+        process.exitCode = 1;
+        console.error(
+          `NOT OK  ${name}\n${error instanceof Failed ? error.message : (error as Error).stack}\n`,
+        );
+      }
+    }
+  } finally {
+    rmSync(scratch.folder, { recursive: true, force: true });
+  }
+}
+
+main().catch((error: unknown) => {
+  process.exitCode = 1;
+  console.error(`NOT OK  ${error instanceof Failed ? error.message : (error as Error).stack}`);
+});

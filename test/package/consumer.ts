@@ -1,0 +1,65 @@
+import { cpSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import type { Scratch } from "./install.ts";
+import { Failed, run, runTool } from "./run.ts";
+
+const here = (name: string): string => fileURLToPath(new URL(name, import.meta.url));
+
+/** Imports each subpath of the exports map by its public name. */
+export function checkImports({ folder, manifest }: Scratch): string {
+  const entries = Object.keys(manifest.exports);
+  for (const entry of entries) {
+    const name = `${manifest.name}${entry.slice(1)}`;
+    const how = entry.endsWith(".json") ? ', { with: { type: "json" } }' : "";
+    const script = `const face = await import("${name}"${how}); if (Object.keys(face).length === 0) throw new Error("exports nothing");`;
+    run(process.execPath, ["--no-warnings", "--input-type=module", "--eval", script], folder);
+  }
+  return entries.join(" ");
+}
+
+/** CommonJS users load the same module through `require`, which Node does from 20.19 on. */
+export function checkRequire({ folder, manifest }: Scratch): string {
+  const { name } = manifest;
+  const script = `
+    const face = require("${name}");
+    const foods = require("${name}/foods");
+    import("${name}").then((imported) => {
+      if (imported.SteelyardError !== face.SteelyardError) throw new Error("two copies of one class");
+      console.log(Object.keys(face).length, "and", Object.keys(foods).length, "exports");
+    });`;
+  return run(process.execPath, ["--no-warnings", "--input-type=commonjs", "--eval", script], folder);
+}
+
+const strict = {
+  strict: true,
+  exactOptionalPropertyTypes: true,
+  noUncheckedIndexedAccess: true,
+  noPropertyAccessFromIndexSignature: true,
+  verbatimModuleSyntax: true,
+  skipLibCheck: false,
+  target: "ES2022",
+  lib: ["ES2022"],
+  types: [],
+};
+
+const settings: readonly (readonly [module: string, resolution: string])[] = [
+  ["node16", "node16"],
+  ["nodenext", "nodenext"],
+  ["esnext", "bundler"],
+];
+
+/** Compiles a program written against the installed types, declarations checked too, and runs it. */
+export function checkConsumer({ folder }: Scratch): string {
+  cpSync(here("consumer/camp.ts"), join(folder, "camp.ts"));
+  for (const [module, moduleResolution] of settings) {
+    const config = `tsconfig.${moduleResolution}.json`;
+    const compilerOptions = { ...strict, module, moduleResolution, outDir: `out/${moduleResolution}` };
+    writeFileSync(join(folder, config), JSON.stringify({ compilerOptions, files: ["camp.ts"] }));
+    runTool("typescript", "tsc", ["--project", config], folder);
+    const printed = run(process.execPath, [`out/${moduleResolution}/camp.js`], folder).trim();
+    if (printed !== "as it should be")
+      throw new Failed(`${moduleResolution}: the program printed ${JSON.stringify(printed)}`);
+  }
+  return settings.map(([, resolution]) => resolution).join(" ");
+}

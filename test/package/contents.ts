@@ -1,0 +1,63 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { builtinModules } from "node:module";
+import { join } from "node:path";
+import ts from "typescript";
+import type { Scratch } from "./install.ts";
+import { Failed } from "./run.ts";
+
+/** What only some hosts have. `console` too: a library does not print. */
+const hostNames = new Set([
+  ...["Buffer", "process", "global", "require", "module", "exports", "__dirname", "__filename", "console"],
+  ...["window", "document", "navigator", "location", "localStorage", "fetch", "XMLHttpRequest"],
+  ...["setTimeout", "setInterval", "setImmediate", "queueMicrotask", "requestAnimationFrame"],
+]);
+
+/** Built files import only declared dependencies, and use nothing that only some hosts have. */
+export function checkContents({ installed, manifest }: Scratch): string {
+  const files = readdirSync(join(installed, "dist"), { recursive: true, encoding: "utf8" });
+  const scripts = files.filter((file) => file.endsWith(".js"));
+  const allowed = Object.keys(manifest.dependencies ?? {});
+  for (const file of scripts) {
+    const source = ts.createSourceFile(
+      file,
+      readFileSync(join(installed, "dist", file), "utf8"),
+      ts.ScriptTarget.Latest,
+      true,
+    );
+    for (const name of importsOf(source)) {
+      if (name.startsWith(".")) continue;
+      if (name.startsWith("node:") || builtinModules.includes(name))
+        throw new Failed(`dist/${file} imports ${name}, which is Node's`);
+      if (!allowed.some((each) => name === each || name.startsWith(`${each}/`))) {
+        throw new Failed(`dist/${file} imports ${name}, which package.json does not list under dependencies`);
+      }
+    }
+    const host = hostNameIn(source);
+    if (host) throw new Failed(`dist/${file} uses ${host}`);
+  }
+  for (const needed of [...scripts.map((file) => `${file}.map`), "index.d.ts", "foods.d.ts"]) {
+    if (!files.includes(needed)) throw new Failed(`dist/${needed} is missing from the tarball`);
+  }
+  for (const needed of ["README.md", "LICENSE", "CHANGELOG.md"]) {
+    if (!readdirSync(installed).includes(needed)) throw new Failed(`${needed} is missing from the tarball`);
+  }
+  return `${files.length} files`;
+}
+
+function importsOf(source: ts.SourceFile): string[] {
+  const { importedFiles } = ts.preProcessFile(source.text, true, true);
+  return importedFiles.map((each) => each.fileName);
+}
+
+/** The first use of a host's global as a free name, not as a property or a key. */
+function hostNameIn(node: ts.Node): string | undefined {
+  if (ts.isIdentifier(node) && hostNames.has(node.text)) {
+    const { parent } = node;
+    const isName =
+      (ts.isPropertyAccessExpression(parent) && parent.name === node) ||
+      ((ts.isPropertyAssignment(parent) || ts.isMethodDeclaration(parent)) && parent.name === node) ||
+      (ts.isPropertyDeclaration(parent) && parent.name === node);
+    if (!isName) return node.text;
+  }
+  return ts.forEachChild(node, hostNameIn);
+}
