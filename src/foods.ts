@@ -1,3 +1,4 @@
+import { usdaRetention } from "./food/data/retentionUsdaR6.ts";
 import { starterFoodInputs } from "./food/starter/index.ts";
 import { type FoodTable, trustedTable } from "./food/table.ts";
 
@@ -14,4 +15,4 @@ import { type FoodTable, trustedTable } from "./food/table.ts";
  * starterFoods.get("oats-rolled-dry").per100g.protein; // "13.15"
  * ```
  */
-export const starterFoods: FoodTable = /* @__PURE__ */ trustedTable(starterFoodInputs);
+export const starterFoods: FoodTable = /* @__PURE__ */ trustedTable(starterFoodInputs, usdaRetention);

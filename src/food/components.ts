@@ -18,7 +18,7 @@ export type ComponentGroup =
 // biome-ignore format: as in the registry below
 export type ComponentId =
   | "energy"
-  | "protein" | "fat" | "carbohydrateByDifference" | "availableCarbohydrate" | "fibre" | "sugars"
+  | "protein" | "fat" | "carbohydrateByDifference" | "availableCarbohydrate" | "fibre" | "solubleFibre" | "sugars"
   | "addedSugars" | "polyols" | "organicAcids" | "starch" | "water" | "ash" | "alcohol" | "saturatedFat"
   | "monounsaturatedFat" | "polyunsaturatedFat" | "transFat" | "omega3" | "omega6" | "linoleicAcid"
   | "alphaLinolenicAcid" | "epa" | "dpa" | "dha" | "salt"
@@ -66,6 +66,7 @@ export const components: { readonly [C in ComponentId]: Component } = {
   carbohydrateByDifference: { id: "carbohydrateByDifference", tagname: "CHOCDF", name: "carbohydrate by difference", unit: "g", group: "proximate" },
   availableCarbohydrate: { id: "availableCarbohydrate", tagname: "CHOAVLDF", name: "available carbohydrate", unit: "g", group: "carbohydrate" },
   fibre: { id: "fibre", tagname: "FIBTG", name: "fibre", unit: "g", group: "carbohydrate" },
+  solubleFibre: { id: "solubleFibre", tagname: "FIBSOL", name: "soluble fibre", unit: "g", group: "carbohydrate" },
   sugars: { id: "sugars", tagname: "SUGAR", name: "sugars", unit: "g", group: "carbohydrate" },
   addedSugars: { id: "addedSugars", tagname: "SUGAD", name: "added sugars", unit: "g", group: "carbohydrate" },
   polyols: { id: "polyols", tagname: "POLYL", name: "polyols", unit: "g", group: "carbohydrate", tagUnit: "mg" },

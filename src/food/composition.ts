@@ -1,54 +1,46 @@
-import { exact, type Fraction, gcd, isZero, lcm, ZERO } from "../number/fraction.ts";
+import { type Fraction, gcd, lcm, ONE } from "../number/fraction.ts";
 import { type ComponentId, componentIds } from "./components.ts";
-import type { Figure, FoodInput } from "./food.ts";
-import { presumedZero } from "./presumed.ts";
+import { apply, derive } from "./derive.ts";
+import { type FigureKind, MISSING, type ReadFigure, read, share } from "./figure.ts";
+import type { FoodInput } from "./food.ts";
+import { presumed } from "./presumed.ts";
 
-/** How a figure came to be known, or that it is not. */
-export type FigureKind = "known" | "trace" | "below" | "borrowed" | "derived" | "presumed" | "missing";
-
-/** One component of a food per 100 g, read: the value that counts, and the interval it may lie in. */
-export interface ReadFigure {
-  readonly kind: FigureKind;
-  /** What is added up: 0 for trace, below and missing. In the component's own unit. */
-  readonly value: Fraction;
-  readonly low?: Fraction;
-  /** The most it can be; nothing where no limit is known (trace, missing). */
-  readonly high?: Fraction;
-  /** What the figure says of itself: its source, lender or formula. */
-  readonly note?: string;
-}
+/** What is left of components after cooking, 0 to 1; of those not named, all. */
+export type Shares = ReadonlyMap<ComponentId, Fraction>;
 
 /**
  * All components of a food in one row of whole numbers over one common denominator, in registry
- * order, so that a sheet's totals are integer sums. `kinds` tells zeros that are known from gaps.
+ * order, so that a sheet's totals are integer sums. `figures` tells zeros that are known from gaps.
  */
 export interface Composition {
   readonly values: readonly bigint[];
   readonly scale: bigint;
-  readonly kinds: readonly FigureKind[];
+  readonly figures: readonly ReadFigure[];
 }
 
-const MISSING: ReadFigure = { kind: "missing", value: ZERO };
+const NO_LOSS: Shares = /* @__PURE__ */ new Map();
 
-/** Reads what a food says of one component, presumed zeros included. */
+/**
+ * What is known of one component: as the food gives it; else computed from what it gives, where a
+ * published formula can be; else zero, where that may be presumed; else missing.
+ */
 export function readFigure(food: FoodInput, id: ComponentId): ReadFigure {
-  const figure = Object.hasOwn(food.per100g, id) ? food.per100g[id] : undefined;
-  if (figure !== undefined) return read(figure);
-  const reason = presumedZero(food, id);
-  return reason === undefined
-    ? MISSING
-    : { kind: "presumed", value: ZERO, low: ZERO, high: ZERO, note: reason };
+  return given(food, id) ?? derive(food, id, stated(food)) ?? presumed(food, id) ?? MISSING;
 }
 
-/** The whole composition of a food. */
-export function compose(food: FoodInput): Composition {
-  const figures = componentIds.map((id) => readFigure(food, id));
-  const scale = figures.reduce((all, f) => lcm(all, f.value.d), 1n);
-  return {
-    scale,
-    values: figures.map((f) => f.value.n * (scale / f.value.d)),
-    kinds: figures.map((f) => f.kind),
-  };
+/**
+ * The whole composition of a food, before cooking or with what cooking leaves of it. A share named
+ * for a component holds for it. A derived figure with no share of its own follows from what is left of
+ * its inputs, so that a total of it is still what the formula makes of the totals; one that is a
+ * difference from 100 g stays, since what cooking destroys does not become something else.
+ */
+export function compose(food: FoodInput, shares: Shares = NO_LOSS): Composition {
+  const left = shares.size === 0 ? undefined : leftOf(food, shares);
+  const figures = componentIds.map((id) => {
+    const figure = readFigure(food, id);
+    return left ? left(figure, id) : figure;
+  });
+  return { figures, ...overOneScale(figures.map((f) => f.value)) };
 }
 
 /** A row of fractions over one denominator in lowest terms. */
@@ -61,48 +53,28 @@ export function overOneScale(values: readonly Fraction[]): { values: bigint[]; s
     : { values: whole, scale };
 }
 
-function read(figure: Figure): ReadFigure {
-  if (figure === "trace") return { kind: "trace", value: ZERO, low: ZERO };
-  if (typeof figure !== "object" || "toFixed" in figure) return point(figure, "known");
-  if ("below" in figure) {
-    return { kind: "below", value: ZERO, low: ZERO, high: exact(figure.below), ...noted(figure.source) };
-  }
-  const { kind, note } = provenance(figure);
-  const whole = point(figure.value, kind);
-  return {
-    ...whole,
-    ...(figure.low === undefined ? {} : { low: exact(figure.low) }),
-    ...(figure.high === undefined ? {} : { high: exact(figure.high) }),
-    ...noted(note),
+/** What the figures say of themselves, one entry for each thing to be said. */
+export function marksOf({ kind, inputs = [] }: ReadFigure): readonly Exclude<FigureKind, "known">[] {
+  return kind === "known" ? inputs : [...new Set([kind, ...inputs])];
+}
+
+function given(food: FoodInput, id: ComponentId): ReadFigure | undefined {
+  const figure = Object.hasOwn(food.per100g, id) ? food.per100g[id] : undefined;
+  return figure === undefined ? undefined : read(figure);
+}
+
+/** What formulas read: figures that are given or presumed, never ones that another formula made. */
+function stated(food: FoodInput): (id: ComponentId) => ReadFigure {
+  return (id) => given(food, id) ?? presumed(food, id) ?? MISSING;
+}
+
+function leftOf(food: FoodInput, shares: Shares): (figure: ReadFigure, id: ComponentId) => ReadFigure {
+  const asStated = stated(food);
+  const leftGiven = (id: ComponentId): ReadFigure => share(asStated(id), shares.get(id) ?? ONE);
+  return (figure, id) => {
+    const own = shares.get(id);
+    if (own) return share(figure, own);
+    const { formula } = figure;
+    return formula && formula.from === undefined ? (apply(formula, leftGiven) ?? figure) : figure;
   };
-}
-
-function point(value: Parameters<typeof exact>[0], kind: FigureKind): ReadFigure {
-  const at = exact(value);
-  return { kind, value: at, low: at, high: at };
-}
-
-function noted(note: string | undefined): { note?: string } {
-  return note === undefined ? {} : { note };
-}
-
-function provenance(figure: Extract<Figure, { readonly value: unknown }>): {
-  kind: FigureKind;
-  note: string | undefined;
-} {
-  if (figure.borrowedFrom !== undefined) return { kind: "borrowed", note: figure.borrowedFrom };
-  if (figure.derived !== undefined) return { kind: "derived", note: figure.derived };
-  if (figure.presumed) return { kind: "presumed", note: figure.source ?? "presumed zero by the source" };
-  return { kind: "known", note: figure.source };
-}
-
-/** Whether the figure counts as data: a food is silent only where it says nothing at all. */
-export function isKnown(kind: FigureKind): boolean {
-  return kind !== "missing";
-}
-
-export function isKnownZero(figure: ReadFigure): boolean {
-  return (
-    figure.kind !== "missing" && figure.kind !== "trace" && figure.kind !== "below" && isZero(figure.value)
-  );
 }

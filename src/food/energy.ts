@@ -1,38 +1,56 @@
-import type { Value } from "../number/fraction.ts";
 import type { ComponentId } from "./components.ts";
+import { atwaterOwn } from "./data/energyAtwaterOwn.ts";
+import { eu1169 } from "./data/energyEu1169.ts";
+import { atwaterGeneral } from "./data/energyFao77.ts";
+import { us101B, us101C } from "./data/energyUs101.ts";
+import type { EnergyPart, EnergySystem, EnergyTerm } from "./energySystem.ts";
+import type { FoodInput } from "./food.ts";
 
-/** What the energy of food is shared among. */
-export type EnergyPart =
-  | "protein"
-  | "fat"
-  | "carbohydrate"
-  | "fibre"
-  | "polyols"
-  | "organicAcids"
-  | "alcohol";
+export type { EnergyPart, EnergySystem, EnergyTerm } from "./energySystem.ts";
 
-/** Energy per gram by constituent, kcal/g: which component each is read from, and the factor. */
-export interface EnergySystem {
-  readonly name: string;
-  readonly source: string;
-  readonly parts: {
-    readonly [P in EnergyPart]?: { readonly component: ComponentId; readonly factor: Value };
+export type EnergySystemId = "atwater-general" | "atwater-own" | "eu-1169" | "us-101.9-b" | "us-101.9-c";
+
+/**
+ * Named factor systems. Energy shares always say by which of them they were reckoned. A system of
+ * one's own may stand in for a named one: a copy in which one factor is another, say.
+ */
+export const energySystems: { readonly [S in EnergySystemId]: EnergySystem } = {
+  "atwater-general": atwaterGeneral,
+  "atwater-own": atwaterOwn,
+  "eu-1169": eu1169,
+  "us-101.9-b": us101B,
+  "us-101.9-c": us101C,
+};
+
+/** The constituents of a system with their terms, in order. */
+export function termsOf(system: EnergySystem): readonly (readonly [EnergyPart, EnergyTerm])[] {
+  return Object.entries(system.parts) as [EnergyPart, EnergyTerm][];
+}
+
+/** A system as one food has it: with its own factors, or nothing where it has none and needs them. */
+export function systemFor(system: EnergySystem, food: FoodInput): EnergySystem | undefined {
+  if (system.factors !== "food") return system;
+  const own = food.energyFactors;
+  const { protein, fat, carbohydrate, ...rest } = system.parts;
+  if (!own || !protein || !fat || !carbohydrate) return undefined;
+  const { protein: p, fat: f, carbohydrate: c } = own;
+  return {
+    ...system,
+    parts: {
+      protein: { ...protein, factor: p },
+      fat: { ...fat, factor: f },
+      carbohydrate: { ...carbohydrate, factor: c },
+      ...rest,
+    },
   };
 }
 
-/** Named factor systems. Energy shares always say by which of them they were reckoned. */
-export const energySystems = {
-  "atwater-general": {
-    name: "general Atwater factors",
-    source:
-      "FAO Food and Nutrition Paper 77, Food energy: methods of analysis and conversion factors (2003), section 3.5",
-    parts: {
-      protein: { component: "protein", factor: 4 },
-      fat: { component: "fat", factor: 9 },
-      carbohydrate: { component: "carbohydrateByDifference", factor: 4 },
-      alcohol: { component: "alcohol", factor: 7 },
-    },
-  },
-} as const satisfies Record<string, EnergySystem>;
-
-export type EnergySystemId = keyof typeof energySystems;
+/** The components that a system reads. */
+export function componentsOf(system: EnergySystem): readonly ComponentId[] {
+  const all = termsOf(system).flatMap(([, { component, less = [], apart = [] }]) => [
+    component,
+    ...less,
+    ...apart,
+  ]);
+  return [...new Set(all)];
+}

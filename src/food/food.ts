@@ -77,6 +77,8 @@ export interface FoodInput {
   /** Share of the food as purchased that is eaten, above 0 to 1 (refuse is the rest). */
   readonly edibleShare?: Value;
   readonly energyFactors?: EnergyFactors;
+  /** Components that were added to it as nutrients, by law or by its maker: never borrowed, never presumed absent. */
+  readonly fortifiedWith?: readonly ComponentId[];
   /** What it contains of the regulated allergens. Absent means unknown, never "free from". */
   readonly allergens?: readonly Allergen[];
   readonly cautions?: readonly FoodCaution[];

@@ -1,9 +1,10 @@
 import * as z from "zod/mini";
 import { push, textSchema, valueSchema, wordSchema } from "../number/document.ts";
+import { quote } from "../number/error.ts";
 import { compare, exact } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { type Allergen, allergens } from "./allergens.ts";
-import { componentIds, isComponentId } from "./components.ts";
+import { type ComponentId, componentIds, isComponentId } from "./components.ts";
 import type { Figure, FoodInput, Origin, State } from "./food.ts";
 
 export const states: readonly [State, ...State[]] = ["raw", "dry", "drained", "cooked", "as sold"];
@@ -36,6 +37,7 @@ function makeFoodSchema(): z.ZodMiniType<FoodInput> {
     energyFactors: z.optional(
       z.strictObject({ protein: notNegative, fat: notNegative, carbohydrate: notNegative }),
     ),
+    fortifiedWith: z.optional(z.array(componentSchema())),
     allergens: z.optional(z.array(wordSchema(Object.keys(allergens) as [Allergen, ...Allergen[]]))),
     cautions: z.optional(z.array(z.strictObject({ code: text, text, source: text }))),
     packs: z.optional(
@@ -51,6 +53,19 @@ function makeFoodSchema(): z.ZodMiniType<FoodInput> {
 function currencySchema(): z.ZodMiniType<string> {
   return z.string().check((ctx) => {
     if (!/^[A-Z]{3}$/.test(ctx.value)) push(ctx, "not a currency code", "write three capitals, as in GBP");
+  });
+}
+
+function componentSchema(): z.ZodMiniType<ComponentId> {
+  return z.custom<ComponentId>().check((ctx) => {
+    const id: unknown = ctx.value;
+    if (isComponentId(id)) return;
+    const hint = didYouMean(
+      typeof id === "string" ? id : "",
+      componentIds,
+      "use an id of the component registry",
+    );
+    push(ctx, `no component is called ${quote(id)}`, hint, "component-unknown");
   });
 }
 

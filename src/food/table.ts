@@ -3,6 +3,7 @@ import { collect, type Fault, fault, quote, throwIfAny } from "../number/error.t
 import { didYouMean } from "../number/near.ts";
 import { type Composition, compose } from "./composition.ts";
 import type { FoodInput } from "./food.ts";
+import { checkRetention, type RetentionTable } from "./retention.ts";
 import { foodSchema } from "./schema.ts";
 
 /** A food that the library has read: what was written, and its figures ready to be added up. */
@@ -34,10 +35,13 @@ export class Food {
  */
 export class FoodTable {
   readonly #foods: ReadonlyMap<string, Food>;
+  /** What cooking leaves, by the codes that recipe lines may name. */
+  readonly retention: RetentionTable | undefined;
 
   /** @internal Use {@link foodTable}. */
-  constructor(foods: ReadonlyMap<string, Food>) {
+  constructor(foods: ReadonlyMap<string, Food>, retention?: RetentionTable) {
     this.#foods = foods;
+    this.retention = retention;
   }
 
   get ids(): readonly string[] {
@@ -55,7 +59,16 @@ export class FoodTable {
 
   /** A table with these foods added; one with an id already here takes its place. Throws as {@link foodTable}. */
   with(foods: readonly FoodInput[]): FoodTable {
-    return new FoodTable(new Map([...this.#foods, ...readFoods(foods)]));
+    return new FoodTable(new Map([...this.#foods, ...readFoods(foods)]), this.retention);
+  }
+
+  /**
+   * The same foods with a table of retention factors, whose codes recipe lines may then name.
+   * Throws `retention-malformed`.
+   */
+  withRetention(retention: RetentionTable): FoodTable {
+    checkRetention(retention);
+    return new FoodTable(this.#foods, retention);
   }
 
   /** @internal The food with its figures read. */
@@ -78,8 +91,8 @@ export function foodTable(foods: readonly FoodInput[]): FoodTable {
 }
 
 /** @internal A table of foods already known to be sound, such as the starter foods. */
-export function trustedTable(foods: readonly FoodInput[]): FoodTable {
-  return new FoodTable(new Map(foods.map((input) => [input.id, new Food(input)])));
+export function trustedTable(foods: readonly FoodInput[], retention?: RetentionTable): FoodTable {
+  return new FoodTable(new Map(foods.map((input) => [input.id, new Food(input)])), retention);
 }
 
 function readFoods(foods: readonly FoodInput[]): Map<string, Food> {

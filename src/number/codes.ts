@@ -35,6 +35,8 @@ export type ErrorCode =
   | "food-unknown"
   | "label-malformed"
   | "borrow-refused"
+  | "retention-unknown"
+  | "retention-malformed"
   // recipe
   | "recipe-malformed"
   | "recipe-format-newer"

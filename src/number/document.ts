@@ -1,4 +1,4 @@
-import Decimal from "decimal.js";
+import { Decimal } from "decimal.js";
 import * as z from "zod/mini";
 import { type ErrorCode, type Fault, fault, type Path, quote, SteelyardError, throwIfAny } from "./error.ts";
 import { compare, exact, type Fraction, type Value } from "./fraction.ts";
@@ -194,6 +194,7 @@ const knownFields: readonly string[] = [
   "group",
   "origin",
   "energyFactors",
+  "fortifiedWith",
   "aisle",
 ]; // prettier-ignore
 

@@ -1,4 +1,4 @@
-import type { ComponentId } from "../food/components.ts";
+import type { Shares } from "../food/composition.ts";
 import { retentionShares } from "../food/retention.ts";
 import { FoodTable } from "../food/table.ts";
 import { type Amount, amount, gramsOf } from "../measure/amount.ts";
@@ -9,7 +9,7 @@ import { recipe as readRecipe, unknownRecipe } from "../recipe/recipe.ts";
 import { type AmountReader, amountReader } from "../recipe/resolve.ts";
 import { type PlanLine, SheetPlan } from "./plan.ts";
 import { Sheet } from "./sheet.ts";
-import { foodSource, nestedSource, retained } from "./source.ts";
+import { foodSource, nestedSource } from "./source.ts";
 import type { Cooking } from "./values.ts";
 
 /** Options of {@link sheet}. */
@@ -86,7 +86,8 @@ class Builder {
     recipe: Recipe,
     above: readonly string[],
   ): { line: PlanLine; amount: Amount; grams: Fraction } {
-    const { source, nested, reader } = this.#drawsOn(line, recipe, above);
+    const shares = within(["retention"], () => this.#shares(line));
+    const { source, nested, reader } = this.#drawsOn(line, shares, recipe, above);
     const read = (
       field: "amount" | "least" | "most",
       written: WrittenAmount,
@@ -95,13 +96,9 @@ class Builder {
         const read = reader.read(written);
         return { amount: read, grams: reader.toGrams(read).grams };
       });
-    const shares =
-      line.retention === undefined
-        ? NO_SHARES
-        : within(["retention"], () => retentionShares(line.retention ?? {}));
     const planLine: PlanLine = {
       line,
-      source: retained(source, shares),
+      source,
       nested,
       reader,
       least: line.least === undefined ? undefined : read("least", line.least).grams,
@@ -110,20 +107,25 @@ class Builder {
     return { line: planLine, ...read("amount", line.amount) };
   }
 
+  #shares({ retention }: Line): Shares {
+    return retention === undefined ? NO_SHARES : retentionShares(retention, this.#foods.retention);
+  }
+
   #drawsOn(
     line: Line,
+    shares: Shares,
     recipe: Recipe,
     above: readonly string[],
   ): Pick<PlanLine, "source" | "nested"> & { reader: AmountReader } {
     if (line.recipe !== undefined) {
       const id = typeof line.recipe === "string" ? line.recipe : line.recipe.name;
       const nested = within(["recipe"], () => this.#nested(line.recipe ?? "", above));
-      return { source: nestedSource(id, nested), nested, reader: nestedReader(nested) };
+      return { source: nestedSource(id, nested, shares), nested, reader: nestedReader(nested) };
     }
     const food = within(["food"], () => this.#foods.food(line.food ?? ""));
     const reader = amountReader(food.input, recipe.measures);
     return {
-      source: foodSource(food),
+      source: foodSource(food, shares),
       nested: undefined,
       reader:
         line.weighed === "as-purchased" ? edibleOf(reader, food.input.edibleShare, food.input.name) : reader,
@@ -153,7 +155,7 @@ class Builder {
 const DEEPEST = 50;
 
 const AS_WEIGHED: Cooking = { by: "factor", factor: ONE };
-const NO_SHARES: ReadonlyMap<ComponentId, Fraction> = /* @__PURE__ */ new Map();
+const NO_SHARES: Shares = /* @__PURE__ */ new Map();
 
 function cookingOf(recipe: Recipe): Cooking {
   if (recipe.cookedMass !== undefined) {

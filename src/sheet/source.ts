@@ -1,5 +1,6 @@
 import { type ComponentId, componentIds } from "../food/components.ts";
-import { type FigureKind, overOneScale } from "../food/composition.ts";
+import { compose, marksOf, overOneScale, type Shares } from "../food/composition.ts";
+import type { FigureKind, ReadFigure } from "../food/figure.ts";
 import type { State } from "../food/food.ts";
 import type { Food } from "../food/table.ts";
 import { type Fraction, ONE, times } from "../number/fraction.ts";
@@ -33,43 +34,43 @@ export interface Source {
   readonly food: Food | undefined;
   readonly values: readonly bigint[];
   readonly scale: bigint;
+  /** What cooking leaves of components. */
+  readonly left: Shares;
+  /** What a food says of a component, after cooking; nothing of a nested recipe, which asks its own lines. */
+  figure(component: number): ReadFigure | undefined;
   marks(component: number): readonly Mark[];
 }
 
-const SELF: Readonly<Record<FigureKind, readonly Mark[]>> = {
-  known: [],
-  trace: [{ at: "", kind: "trace", share: ONE }],
-  below: [{ at: "", kind: "below", share: ONE }],
-  borrowed: [{ at: "", kind: "borrowed", share: ONE }],
-  derived: [{ at: "", kind: "derived", share: ONE }],
-  presumed: [{ at: "", kind: "presumed", share: ONE }],
-  missing: [{ at: "", kind: "missing", share: ONE }],
-};
+const NO_MARKS: readonly Mark[] = [];
 
-/** A food as a source, before any retention. */
-export function foodSource(food: Food): Source {
-  const { values, scale, kinds } = food.composition;
+/** A food as a source, with what cooking leaves of each component. */
+export function foodSource(food: Food, shares: Shares): Source {
+  const { values, scale, figures } = shares.size === 0 ? food.composition : compose(food.input, shares);
   const { id, name, state } = food.input;
-  return { id, name, state, food, values, scale, marks: (component) => SELF[kinds[component] ?? "missing"] };
+  return {
+    ...{ id, name, state, food, values, scale, left: shares },
+    figure: (component) => figures[component],
+    marks: (component) => {
+      const figure = figures[component];
+      const kinds = figure ? marksOf(figure) : [];
+      return kinds.length === 0 ? NO_MARKS : kinds.map((kind) => ({ at: "", kind, share: ONE }));
+    },
+  };
 }
 
-/** A nested recipe as eaten, per 100 g of it. */
-export function nestedSource(id: string, nested: AsEaten): Source {
+/** A nested recipe as eaten, per 100 g of it, with what cooking it again leaves of each component. */
+export function nestedSource(id: string, nested: AsEaten, shares: Shares): Source {
+  const left = componentIds.map((component) =>
+    times(nested.per100g(component).exact, shares.get(component) ?? ONE),
+  );
   return {
     id,
     name: nested.name,
     state: undefined,
     food: undefined,
-    ...overOneScale(componentIds.map((component) => nested.per100g(component).exact)),
+    ...overOneScale(left),
+    left: shares,
+    figure: () => undefined,
     marks: (component) => nested.marks(component),
   };
-}
-
-/** A source with what cooking leaves of each component; shares not named are 1. */
-export function retained(source: Source, shares: ReadonlyMap<ComponentId, Fraction>): Source {
-  if (shares.size === 0) return source;
-  const left = componentIds.map((id, i) =>
-    times({ n: source.values[i] ?? 0n, d: source.scale }, shares.get(id) ?? ONE),
-  );
-  return { ...source, ...overOneScale(left) };
 }

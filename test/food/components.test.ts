@@ -6,7 +6,7 @@ import { errorOf } from "../number/error-of.ts";
 /** The ids that users of the library rely on, by the unit of their figures. */
 const promised = {
   kcal: "energy",
-  g: `protein fat carbohydrateByDifference availableCarbohydrate fibre sugars addedSugars polyols
+  g: `protein fat carbohydrateByDifference availableCarbohydrate fibre solubleFibre sugars addedSugars polyols
     organicAcids starch water ash alcohol saturatedFat monounsaturatedFat polyunsaturatedFat transFat
     omega3 omega6 linoleicAcid alphaLinolenicAcid epa dpa dha salt tryptophan threonine isoleucine
     leucine lysine methionine cystine phenylalanine tyrosine valine arginine histidine alanine
@@ -31,6 +31,7 @@ const infoods: Readonly<Record<string, string>> = {
   CHOCDF: "g",
   CHOAVLDF: "g",
   FIBTG: "g",
+  FIBSOL: "g", // from memory
   SUGAR: "g",
   SUGAD: "g",
   POLYL: "mg",
