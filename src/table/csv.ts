@@ -42,7 +42,9 @@ function tableCsv(t: Table, how: CsvHow): string {
 
 /** A record of one empty field is written as quotes, for an empty line is none. */
 function record(line: readonly string[]): string {
-  const text = line.map(quoted).join(",");
+  // Where semicolons part fields, a record that starts with a negative number is one field, and
+  // bare words after it could make a sum of it: -3,5+x.
+  const text = line.map(line[0]?.startsWith("-") ? guarded : quoted).join(",");
   return text === "" ? '""\r\n' : `${text}\r\n`;
 }
 
@@ -59,12 +61,20 @@ function field(cell: Cell, how: CsvHow): string {
   return cell.value !== null && NUMBER.test(cell.text) ? cell.text : inert(cell.text);
 }
 
-const FORMULA = /(^|[;\n])(?=[\p{Zs}"']*[=＝﹦⁼₌+＋﹢⁺₊\-－﹣−⁻₋@＠﹫])/gu;
+const FORMULA = /(^|[;\n])(?=[\p{Zs}"']*[=＝﹦⁼₌⩵⩶+＋﹢⁺₊﬩\-－﹣−⁻₋@＠﹫])/gu;
 
 function inert(text: string): string {
   return clean(text).replace(FORMULA, "$1'");
 }
 
 function quoted(text: string): string {
-  return /[",\r\n;]|^\s|\s$/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  return /[",\r\n;]|^\s|\s$/.test(text) ? inQuotes(text) : text;
+}
+
+function guarded(text: string): string {
+  return /[^\d.-]/.test(text) ? inQuotes(text) : text;
+}
+
+function inQuotes(text: string): string {
+  return `"${text.replaceAll('"', '""')}"`;
 }

@@ -2,7 +2,7 @@ const OTHER_THAN_PLAIN = /[^\x20-\x7E]/;
 
 // Two columns wide in a terminal: East Asian Wide and Fullwidth (UAX #11), and emoji (UTS #51).
 const WIDE =
-  /^(?:[\u2329\u232A\u2630-\u2637\u268A-\u268F\u2FF0-\u303E\u3041-\u3247\u3250-\u33FF\u4DC0-\u4DFF\uFE10-\uFE19\uFE30-\uFE6F\uFF01-\uFF60\uFFE0-\uFFE6\u{1D300}-\u{1D376}\u{1F200}-\u{1F2FF}]|(?![\u1160-\u11FF\uD7B0-\uD7FB\uFF61-\uFFDC])[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Script=Yi}\p{Script=Tangut}\p{Script=Nushu}\p{Script=Khitan_Small_Script}]|(?![\u{1F1E6}-\u{1F1FF}])\p{Emoji_Presentation}|[\u{1F1E6}-\u{1F1FF}]{2}|\p{Emoji}\uFE0F|\p{Emoji}[\u{1F3FB}-\u{1F3FF}])/u;
+  /^(?:[\u2329\u232A\u2630-\u2637\u268A-\u268F\u2FF0-\u303E\u3041-\u3247\u3250-\u33FF\u4DC0-\u4DFF\uFE10-\uFE19\uFE30-\uFE6F\uFF01-\uFF60\uFFE0-\uFFE6\u{1D300}-\u{1D376}\u{1F200}-\u{1F2FF}\u{20000}-\u{3FFFD}]|(?![\u1160-\u11FF\uD7B0-\uD7FB\uFF61-\uFFDC])[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Script=Yi}\p{Script=Tangut}\p{Script=Nushu}\p{Script=Khitan_Small_Script}]|(?![\u{1F1E6}-\u{1F1FF}])\p{Emoji_Presentation}|[\u{1F1E6}-\u{1F1FF}]{2}|\p{Emoji}\uFE0F|\p{Emoji}[\u{1F3FB}-\u{1F3FF}])/u;
 const VISIBLE = /[^\p{Default_Ignorable_Code_Point}\p{Cc}\p{Cf}\p{Mn}\p{Me}]/u;
 /** Marks that stand beside their letter and so take a column: vowel signs of Indian scripts, half-width voicing. */
 const BESIDE = /[\p{Mc}\uFF9E\uFF9F]/gu;
