@@ -1,0 +1,161 @@
+import { type ComponentId, componentIds, components } from "../food/components.ts";
+import {
+  type Fraction,
+  fraction,
+  isZero,
+  minus,
+  negate,
+  over,
+  sum,
+  times,
+  ZERO,
+} from "../number/fraction.ts";
+import { figure, legend } from "../table/figure.ts";
+import { Shown } from "../table/shown.ts";
+import { type Row, type Table, table } from "../table/table.ts";
+import { componentIndex } from "./plan.ts";
+import type { Sheet } from "./sheet.ts";
+import { tallyFigure } from "./show.ts";
+import { constantTally, Tally } from "./tally.ts";
+
+/** What went in, what came on and off in cooking, and what is eaten: raw + gained = retained + lost, exactly. */
+export interface Balance {
+  readonly raw: Tally;
+  readonly gained: Tally;
+  readonly retained: Tally;
+  readonly lost: Tally;
+}
+
+/** What cooking does to a batch: its mass and each of its components. */
+export class CookingBalance extends Shown {
+  /** Of the batch, grams. Whatever mass comes or goes is taken to be water. */
+  readonly mass: Balance;
+  readonly #sheet: Sheet;
+
+  /** @internal Use {@link cooking}. */
+  constructor(s: Sheet) {
+    super();
+    this.#sheet = s;
+    const { raw, cooked, waterChange } = s.masses;
+    const grams = (value: Fraction): Tally => constantTally(value, "g");
+    this.mass = {
+      raw: grams(raw),
+      gained: grams(above(waterChange)),
+      retained: grams(cooked),
+      lost: grams(above(negate(waterChange))),
+    };
+  }
+
+  /** A component of the batch. Throws `component-unknown`. */
+  of(id: ComponentId): Balance {
+    const c = componentIndex(id);
+    const all = this.#sheet.plan.lines.map((_, i) => this.#change(i, id, c));
+    return this.#balance(this.#sheet.total(id), all, id === "water" ? this.#sheet.masses.waterChange : ZERO);
+  }
+
+  /** A component of one line; the water that the pot takes up or gives off belongs to none. Throws `line-unknown`, `component-unknown`. */
+  line(lineKey: string, id: ComponentId): Balance {
+    const change = this.#change(this.#sheet.plan.indexOf(lineKey), id, componentIndex(id));
+    return this.#balance(this.#sheet.cell(lineKey, id), [change], ZERO);
+  }
+
+  /** Mass, and every component that cooking changes. */
+  override toTables(): readonly Table[] {
+    const changed = componentIds
+      .map((id) => ({ id, balance: this.of(id) }))
+      .filter(({ balance }) => !isZero(balance.lost.exact) || !isZero(balance.gained.exact));
+    const row = (name: string, unit: string, b: Balance): Row => ({
+      kind: "body",
+      cells: [
+        name,
+        unit,
+        tallyFigure(b.raw),
+        tallyFigure(b.gained),
+        tallyFigure(b.retained),
+        tallyFigure(b.lost),
+        leftOf(b),
+      ],
+    });
+    const rows = [
+      row("mass", "g", this.mass),
+      ...changed.map(({ id, balance }) => row(components[id].name, components[id].unit, balance)),
+    ];
+    return [
+      table({
+        title: `${this.#sheet.name}: what cooking keeps`,
+        columns: [
+          { key: "component", heading: "Component" },
+          { key: "unit", heading: "Unit" },
+          { key: "raw", heading: "Raw", align: "end" },
+          { key: "gained", heading: "Gained", align: "end" },
+          { key: "retained", heading: "As eaten", align: "end" },
+          { key: "lost", heading: "Lost", align: "end" },
+          { key: "left", heading: "Left", unit: "%", align: "end" },
+        ],
+        rows,
+        notes: [...legend(rows), "components not listed are taken to stay whole"],
+      }),
+    ];
+  }
+
+  /** A line's component as weighed in, and how much of it comes (above 0) or goes (below 0). */
+  #change(i: number, id: ComponentId, c: number): Change {
+    const { source, nested } = this.#sheet.plan.lines[i] ?? {};
+    if (!source) return { raw: ZERO, change: ZERO };
+    const hundreds = over(this.#sheet.values.grams[i] ?? ZERO, HUNDRED);
+    const left = fraction(source.values[c] ?? 0n, source.scale);
+    const whole =
+      source.left.size === 0
+        ? left
+        : (source.food?.composition.figures[c]?.value ?? nested?.per100g(id).exact ?? left);
+    return { raw: times(whole, hundreds), change: times(minus(left, whole), hundreds) };
+  }
+
+  #balance(retained: Tally, lines: readonly Change[], water: Fraction): Balance {
+    const changes = [...lines.map(({ change }) => change), water];
+    const like = (value: Fraction): Tally =>
+      new Tally(value.n, value.d, retained.unit, retained, () => retained.coverage, retained.bound);
+    return {
+      raw: like(sum(lines.map(({ raw }) => raw))),
+      gained: like(sum(changes.map(above))),
+      retained,
+      lost: like(sum(changes.map((change) => above(negate(change))))),
+    };
+  }
+}
+
+interface Change {
+  readonly raw: Fraction;
+  readonly change: Fraction;
+}
+
+/**
+ * What cooking keeps of a batch, and what is lost and gained: water by the yield, components by
+ * their retention.
+ *
+ * Source of the method: yield at recipe level and retention by ingredient and component (the mixed
+ * method): EuroFIR recipe guideline (2015).
+ *
+ * @example
+ * ```ts
+ * const greens = sheet(
+ *   { name: "Greens", portions: 1, yieldFactor: "0.9", lines: [{ food: "spinach-raw", amount: "100 g", retention: "3004" }] },
+ *   starterFoods,
+ * );
+ * const { raw, lost } = cooking(greens).of("vitaminC");
+ * console.log(`${lost.value} of ${raw.value} mg`); // => 11.24 of 28.1 mg
+ * ```
+ */
+export function cooking(s: Sheet): CookingBalance {
+  return new CookingBalance(s);
+}
+
+const HUNDRED: Fraction = { n: 100n, d: 1n };
+
+function above(change: Fraction): Fraction {
+  return change.n > 0n ? change : ZERO;
+}
+
+function leftOf({ raw, retained }: Balance): ReturnType<typeof figure> {
+  return isZero(raw.exact) ? figure(null) : figure(times(over(retained.exact, raw.exact), HUNDRED));
+}
