@@ -13,6 +13,8 @@ export default class ClosingLine implements Reporter {
     }
     const skipped = count.skipped > 0 ? `, ${count.skipped} skipped` : "";
     // After the default reporter's own summary, which is written in the same turn.
-    process.on("exit", () => process.stdout.write(`\n${count.passed} passed, ${count.failed} failed${skipped}\n`));
+    process.on("exit", () =>
+      process.stdout.write(`\n${count.passed} passed, ${count.failed} failed${skipped}\n`),
+    );
   }
 }
