@@ -138,17 +138,17 @@ export function pivot(
 }
 
 /**
- * Takes up a proposed basis by pivots from the one of row totals. A column that turns out to
- * depend on those before it is left off, its row's total staying in.
+ * Takes up a proposed basis by pivots from the one of row totals, as far as the limit goes. A column
+ * that turns out to depend on those before it is left off, its row's total staying in.
  */
-export function takeUp(b: WorkingBasis, proposed: readonly Standing[]): void {
+export function takeUp(b: WorkingBasis, proposed: readonly Standing[], limit: number): void {
   const { n } = b.whole;
   for (let j = 0; j < n; j += 1) {
     const standing = proposed[j] as Standing;
     if (standing !== "basic") b.standing[j] = standing;
   }
   for (let j = 0; j < n; j += 1) {
-    if (proposed[j] !== "basic") continue;
+    if (proposed[j] !== "basic" || b.pivots >= limit) continue;
     const through = columnThroughBasis(b, j);
     const position = b.basic.findIndex((k, p) => k >= n && proposed[k] !== "basic" && through[p] !== 0n);
     if (position >= 0) pivot(b, position, j, through, proposed[b.basic[position] as number] as Standing);

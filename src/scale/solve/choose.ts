@@ -10,22 +10,24 @@ export function chooseAmounts(problem: AmountsProblem, effort: AmountsEffort = {
   const limit = effort.nodes ?? DEFAULT_NODES;
   const t = tablesOf(problem);
   const ordering = orderingOf(t);
-  const first = leastExcess(t, ordering, limit);
+  // Half is kept back, so that what is not proven to exceed least still comes out with little drift.
+  const first = leastExcess(t, ordering, Math.ceil(limit / 2));
+  const proven = first.end === "found";
   if (first.end === "none") return { status: "infeasible", nodes: first.nodes };
-  if (first.end === "stopped" || first.chosen === undefined) {
-    const best = first.chosen && { best: stated(t, first.chosen) };
-    return { status: "stopped", ...best, bound: { excess: first.bound, drift: ZERO }, nodes: first.nodes };
+  if (first.chosen === undefined) {
+    return { status: "stopped", bound: { excess: first.bound, drift: ZERO }, nodes: first.nodes };
   }
   const least = leastDrift(t, ordering, first.excess, first.chosen, limit - first.nodes);
   const nodes = first.nodes + least.nodes;
   const best = stated(t, least.chosen);
-  if (least.bound)
-    return { status: "stopped", best, bound: { excess: first.excess, drift: least.bound }, nodes };
-  return { status: first.excess.n === 0n ? "met" : "nearest", ...best, nodes };
+  if (proven && least.bound === undefined)
+    return { status: best.excess.n === 0n ? "met" : "nearest", ...best, nodes };
+  const drift = proven ? (least.bound ?? best.drift) : ZERO;
+  return { status: "stopped", best, bound: { excess: first.bound, drift }, nodes };
 }
 
 /** Lines that sway the demands most come first; candidates nearest to the exact amount are tried first. */
-function orderingOf(t: Tables): Ordering {
+export function orderingOf(t: Tables): Ordering {
   const { lines } = t.problem;
   const sway = new Array<number>(lines.length).fill(0);
   for (const { values } of t.demands) {
@@ -36,6 +38,22 @@ function orderingOf(t: Tables): Ordering {
   }
   const order = lines.map((_, i) => i).sort((a, b) => (sway[b] as number) - (sway[a] as number) || a - b);
   const costs = costsAt(t, t.one);
-  const tries = costs.map((line) => ranked(line));
-  return { order, tries };
+  return { order, tries: costs.map(ranked), twins: twinsOf(t.problem) };
+}
+
+/** For each line the nearest earlier one that nothing tells apart from it, else −1. */
+function twinsOf({ lines, demands }: AmountsProblem): number[] {
+  const seen = new Map<string, number>();
+  return lines.map(({ exact, weight, candidates }, i) => {
+    const figures = [
+      exact,
+      weight,
+      ...demands.map((d) => d.perUnit[i] ?? ZERO),
+      ...candidates.map((c) => c.quantity),
+    ];
+    const key = figures.map(({ n, d }) => `${n}/${d}`).join();
+    const twin = seen.get(key) ?? -1;
+    seen.set(key, i);
+    return twin;
+  });
 }

@@ -1,6 +1,7 @@
 import { type Fraction, fraction } from "../../number/fraction.ts";
 import { hunt, type Ordering, type Restriction, ranked, shiftFor, smallest } from "./hunt.ts";
 import { charge, type Rounded, rounded } from "./multipliers.ts";
+import { settle } from "./settle.ts";
 import { type AtCommon, bestCommon, costsAt, type Tables, totalOf, windows } from "./tables.ts";
 
 /** The choice of least drift among those within an excess. */
@@ -18,7 +19,7 @@ export interface LeastDrift {
  */
 export function leastDrift(
   t: Tables,
-  { order }: Ordering,
+  { order, twins }: Ordering,
   excess: Fraction,
   start: readonly number[],
   limit: number,
@@ -29,6 +30,10 @@ export function leastDrift(
   let best = standingOf(t, start, ties);
   let nodes = 0;
   for (const at of attempts(t, demands, best)) {
+    if (isOver(at, best)) break;
+    const settled = settle(at.costs, demands, best.chosen);
+    if (demands.every((d) => totalOf(d.values, settled) <= d.limit))
+      best = better(best, standingOf(t, settled, ties));
     if (isOver(at, best)) break;
     const costs = at.costs.map((line, i) =>
       line.map((c, k) => c * above + ((ties[i] as bigint[])[k] as bigint)),
@@ -43,7 +48,7 @@ export function leastDrift(
     const values = [at.charged.values, costs, ...demands.map((d) => d.values)];
     const restrictions = values.map((v, r) => ({ values: v, limit: now[r] as bigint }));
     const tries = at.charged.values.map(ranked);
-    const end = hunt({ order, tries, restrictions, nodes: limit - nodes }, (choice) => {
+    const end = hunt({ order, tries, twins, restrictions, nodes: limit - nodes }, (choice) => {
       best = standingOf(t, choice, ties);
       return limits();
     });
@@ -61,6 +66,11 @@ interface Best extends AtCommon {
 
 function standingOf(t: Tables, chosen: readonly number[], ties: readonly (readonly bigint[])[]): Best {
   return { ...bestCommon(t, chosen), chosen: [...chosen], ties: totalOf(ties, chosen) };
+}
+
+function better(a: Best, b: Best): Best {
+  const [left, right] = [a.cost * b.common, b.cost * a.common];
+  return left < right || (left === right && a.ties <= b.ties) ? a : b;
 }
 
 /**

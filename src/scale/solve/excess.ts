@@ -1,8 +1,9 @@
 import { compare, type Fraction, fraction, ZERO } from "../../number/fraction.ts";
-import { type HuntEnd, hunt, type Ordering, type Restriction, smallest } from "./hunt.ts";
+import { hunt, type Ordering, type Restriction, smallest } from "./hunt.ts";
 import { minimise } from "./minimise.ts";
 import type { Programme, Row, Term } from "./programme.ts";
-import { excessOf, type Tables, windows } from "./tables.ts";
+import { settle } from "./settle.ts";
+import { costsAt, excessOf, type Tables, totalOf, windows } from "./tables.ts";
 
 /** The least worst excess, and a choice that has it. */
 export interface LeastExcess {
@@ -14,34 +15,28 @@ export interface LeastExcess {
   readonly nodes: number;
 }
 
-/** Choices looked at before the relaxation is asked whether it is worth going on. */
-const GLANCE = 2_000;
-
 /**
- * Finds the least worst excess over the demands. Mostly it is none, and a first glance finds a
- * choice without; else the linear relaxation gives what cannot be bettered, and its prices, taken
+ * Finds the least worst excess over the demands. Mostly it is none, and the improver finds a choice
+ * without; else the linear relaxation gives what cannot be bettered, and its prices, taken
  * as they are, a restriction that binds the demands together for the search.
  */
 export function leastExcess(t: Tables, ordering: Ordering, nodes: number): LeastExcess {
-  let met: readonly number[] | undefined;
-  const glance = hunt(
-    { ...ordering, restrictions: windows(t.demands, ZERO), nodes: Math.min(nodes, GLANCE) },
-    (choice) => {
-      met = [...choice];
-      return "enough";
-    },
+  const start = settle(
+    costsAt(t, t.one),
+    windows(t.demands, ZERO),
+    ordering.tries.map(([first = 0]) => first),
   );
-  if (met) return { end: "found", chosen: met, excess: ZERO, bound: ZERO, nodes: glance.nodes };
+  const known = holdsFirm(t, start) ? { chosen: start, excess: excessOf(t.demands, start) } : undefined;
+  if (known?.excess.n === 0n) return { end: "found", ...known, bound: ZERO, nodes: 0 };
   const bound = relaxed(t);
-  if (bound === undefined) return { end: "none", excess: ZERO, bound: ZERO, nodes: glance.nodes };
-  let best: { readonly chosen: readonly number[]; readonly excess: Fraction } | undefined;
+  if (bound === undefined) return { end: "none", excess: ZERO, bound: ZERO, nodes: 0 };
+  let best = known;
   const restrictions = (excess: Fraction, short: boolean): Restriction[] => [
     ...windows(t.demands, excess, short),
     together(t, bound, excess, short),
   ];
-  const spent = (end: HuntEnd): number => glance.nodes + end.nodes;
-  const start = restrictions(most(t), false);
-  const end = hunt({ ...ordering, restrictions: start, nodes: nodes - glance.nodes }, (choice) => {
+  const first = known ? restrictions(known.excess, true) : restrictions(most(t), false);
+  const end = hunt({ ...ordering, restrictions: first, nodes }, (choice) => {
     const excess = excessOf(t.demands, choice);
     best = { chosen: [...choice], excess };
     if (compare(excess, bound.excess) <= 0) return "enough";
@@ -49,7 +44,12 @@ export function leastExcess(t: Tables, ordering: Ordering, nodes: number): Least
   });
   const state = end.end === "stopped" ? "stopped" : best ? "found" : "none";
   const proven = state === "found" && best ? best.excess : bound.excess;
-  return { end: state, excess: ZERO, ...best, bound: proven, nodes: spent(end) };
+  return { end: state, excess: ZERO, ...best, bound: proven, nodes: end.nodes };
+}
+
+function holdsFirm({ demands }: Tables, chosen: readonly number[]): boolean {
+  const firm = demands.filter((d) => d.gives === 0n);
+  return windows(firm, ZERO).every(({ values, limit }) => totalOf(values, chosen) <= limit);
 }
 
 /** More than any choice can exceed by. */

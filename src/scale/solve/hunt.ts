@@ -4,9 +4,9 @@
  * values and the least that the remaining lines can add pass the limit.
  *
  * Values and limits are whole numbers. Beside each stands a copy in doubles, shifted down to fit
- * and rounded down (limits up), whose sums stay below 2 to the 53 and so are exact: what the
- * copies rule out is ruled out. Where they cannot tell, the whole numbers are added up. So nothing
- * is lost to rounding, and ties are seen as ties.
+ * and rounded down, whose sums stay below 2 to the 53 and so are exact: what the copies rule out is
+ * ruled out. Where they cannot tell, the whole numbers are added up. So nothing is lost to
+ * rounding, and ties are seen as ties.
  */
 export interface Restriction {
   /** By line, by candidate. */
@@ -19,6 +19,8 @@ export interface Ordering {
   readonly order: readonly number[];
   /** Each line's candidates, in the order they are tried. */
   readonly tries: readonly (readonly number[])[];
+  /** For each line an earlier one like it in every way, whose candidate it does not go below; else −1. */
+  readonly twins: readonly number[];
 }
 
 export interface Hunt extends Ordering {
@@ -26,7 +28,7 @@ export interface Hunt extends Ordering {
   readonly nodes: number;
 }
 
-/** What a found choice changes: the restrictions' new limits, or nothing more is wanted. */
+/** What a found choice changes: the restrictions' limits, no wider than before, or nothing more is wanted. */
 export type Found = (choice: readonly number[]) => readonly bigint[] | "enough";
 
 export interface HuntEnd {
@@ -34,111 +36,191 @@ export interface HuntEnd {
   readonly nodes: number;
 }
 
-export function hunt({ restrictions, order, tries, nodes: limit }: Hunt, found: Found): HuntEnd {
-  const copies = restrictions.map((r) => copyOf(r, order));
-  const depthOf = order.length;
-  if (depthOf === 0) {
-    if (restrictions.every((r) => r.limit >= 0n)) found([]);
+export function hunt(asked: Hunt, found: Found): HuntEnd {
+  const { order, twins, nodes: most } = asked;
+  if (order.length === 0) {
+    if (asked.restrictions.every(({ limit }) => limit >= 0n)) found([]);
     return { end: "seen-all", nodes: 0 };
   }
-  const width = copies.length;
-  const values = order.map((line) => valuesAt(copies, line));
-  const rest = new Float64Array((depthOf + 1) * width);
-  for (const [r, copy] of copies.entries())
-    for (let d = 0; d <= depthOf; d += 1) rest[d * width + r] = copy.rest[d] as number;
-  const limits = new Float64Array(width);
-  const sure = new Float64Array(width);
-  let exact = restrictions.map((r) => r.limit);
-  const setLimits = (): void => {
-    for (const [r, { shift }] of copies.entries()) {
-      const low = Number((exact[r] as bigint) >> shift);
-      limits[r] = low;
-      sure[r] = shift === 0n ? low + 1 : low - depthOf;
-    }
-  };
-  setLimits();
-  const sums = new Float64Array((depthOf + 1) * width);
-  const next = new Int32Array(depthOf + 1);
-  const choice = new Array<number>(depthOf).fill(0);
-  const breaks = (depth: number): boolean =>
-    restrictions.some(({ values }, r) => {
-      let total = (copies[r] as Copy).exactRest[depth + 1] as bigint;
-      for (let d = 0; d <= depth; d += 1) {
-        const line = order[d] as number;
-        total += (values[line] as readonly bigint[])[choice[line] as number] as bigint;
-      }
-      return total > (exact[r] as bigint);
-    });
+  const s = searchOf(asked);
+  const last = order.length - 1;
+  const next = new Int32Array(order.length);
   let nodes = 0;
   let depth = 0;
   while (depth >= 0) {
     const line = order[depth] as number;
-    const candidates = tries[line] as readonly number[];
+    const tries = s.tries[depth] as readonly number[];
     const index = next[depth] as number;
-    if (index >= candidates.length) {
+    if (index >= tries.length) {
       depth -= 1;
       continue;
     }
-    if (nodes >= limit) return { end: "stopped", nodes };
+    if (nodes >= most) return { end: "stopped", nodes };
     next[depth] = index + 1;
     nodes += 1;
-    const candidate = candidates[index] as number;
-    const at = values[depth] as Float64Array;
-    const here = depth * width;
-    const there = here + width;
-    const from = candidate * width;
-    let keeps = true;
-    let unsure = false;
-    for (let r = 0; r < width; r += 1) {
-      const sum = (sums[here + r] as number) + (at[from + r] as number);
-      sums[there + r] = sum;
-      const least = sum + (rest[there + r] as number);
-      if (least > (limits[r] as number)) {
-        keeps = false;
-        break;
-      }
-      if (least >= (sure[r] as number)) unsure = true;
-    }
-    if (!keeps) continue;
-    choice[line] = candidate;
-    if (unsure && breaks(depth)) continue;
-    if (depth < depthOf - 1) {
+    const candidate = tries[index] as number;
+    const twin = twins[line] as number;
+    if (twin >= 0 && candidate < (s.choice[twin] as number)) continue;
+    const kept = keeps(s, depth, candidate);
+    if (kept === "no") continue;
+    s.choice[line] = candidate;
+    s.stamps[depth] = nodes;
+    if (kept === "unsure" && breaks(s, depth)) continue;
+    if (depth < last) {
       depth += 1;
       next[depth] = 0;
       continue;
     }
-    const change = found(choice);
+    const change = found(s.choice);
     if (change === "enough") return { end: "enough", nodes };
-    exact = [...change];
-    setLimits();
+    setLimits(s, change);
   }
   return { end: "seen-all", nodes };
 }
 
-interface Copy {
-  readonly shift: bigint;
-  readonly values: readonly (readonly number[])[];
-  /** What the lines from each depth on add at least; the copies' and the whole numbers'. */
-  readonly rest: readonly number[];
-  readonly exactRest: readonly bigint[];
+interface Search {
+  readonly restrictions: readonly Restriction[];
+  readonly order: readonly number[];
+  readonly choice: number[];
+  /** By depth: the candidates that are tried. */
+  readonly tries: readonly (readonly number[])[];
+  /** How many restrictions; the arrays below hold one number for each, place after place. */
+  readonly width: number;
+  readonly shifts: readonly bigint[];
+  /** By depth: the copies' values, candidate after candidate. */
+  readonly values: readonly Float64Array[];
+  /** What the lines from each depth on add at least. */
+  readonly rest: Float64Array;
+  readonly sums: Float64Array;
+  readonly limits: Float64Array;
+  /** Below it the copies are sure that a limit is kept. */
+  readonly sure: Float64Array;
+  exactLimits: readonly bigint[];
+  readonly exactRest: readonly (readonly bigint[])[];
+  /** Sums in whole numbers, by restriction and depth, and the stamp of the choice that each was made for. */
+  readonly exactSums: bigint[][];
+  readonly exactStamps: Float64Array[];
+  readonly stamps: Float64Array;
 }
 
-/** Sums of up to 4,096 values of 40 bits stay below 2 to the 53. */
-const BITS = 40;
+function searchOf({ restrictions, order, tries }: Hunt): Search {
+  const width = restrictions.length;
+  const places = order.length + 1;
+  const shifts = restrictions.map((r) => shiftFor(r.values));
+  const values = order.map((line) => {
+    const [first] = restrictions;
+    const copies = new Float64Array((first?.values[line]?.length ?? 0) * width);
+    for (const [r, { values }] of restrictions.entries()) {
+      const whole = values[line] as readonly bigint[];
+      for (let k = 0; k < whole.length; k += 1)
+        copies[k * width + r] = Number((whole[k] as bigint) >> (shifts[r] as bigint));
+    }
+    return copies;
+  });
+  const s: Search = {
+    restrictions,
+    order,
+    choice: new Array<number>(order.length).fill(0),
+    tries: order.map((line) => tries[line] as readonly number[]),
+    width,
+    shifts,
+    values,
+    rest: restOf(values, width),
+    sums: new Float64Array(places * width),
+    limits: new Float64Array(width),
+    sure: new Float64Array(width),
+    exactLimits: [],
+    exactRest: restrictions.map((r) => exactRestOf(r, order)),
+    exactSums: restrictions.map(() => new Array<bigint>(order.length).fill(0n)),
+    exactStamps: restrictions.map(() => new Float64Array(order.length)),
+    stamps: new Float64Array(order.length),
+  };
+  setLimits(
+    s,
+    restrictions.map((r) => r.limit),
+  );
+  return s;
+}
 
-function copyOf({ values }: Restriction, order: readonly number[]): Copy {
-  const shift = shiftFor(values);
-  const copies = values.map((line) => line.map((v) => Number(v >> shift)));
-  const rest = [0];
-  const exactRest = [0n];
-  for (const line of [...order].reverse()) {
-    rest.unshift((rest[0] as number) + Math.min(...(copies[line] as number[])));
-    exactRest.unshift((exactRest[0] as bigint) + smallest(values[line] as readonly bigint[]));
+function restOf(values: readonly Float64Array[], width: number): Float64Array {
+  const rest = new Float64Array((values.length + 1) * width);
+  for (let depth = values.length - 1; depth >= 0; depth -= 1) {
+    const at = values[depth] as Float64Array;
+    for (let r = 0; r < width; r += 1) {
+      let least = Number.POSITIVE_INFINITY;
+      for (let v = r; v < at.length; v += width) least = Math.min(least, at[v] as number);
+      rest[depth * width + r] = least + (rest[(depth + 1) * width + r] as number);
+    }
   }
-  return { shift, values: copies, rest, exactRest };
+  return rest;
 }
 
-/** How far to shift whole numbers down for their size to fit {@link BITS}. */
+function exactRestOf({ values }: Restriction, order: readonly number[]): bigint[] {
+  const rest = new Array<bigint>(order.length + 1).fill(0n);
+  for (let depth = order.length - 1; depth >= 0; depth -= 1) {
+    rest[depth] = smallest(values[order[depth] as number] as readonly bigint[]) + (rest[depth + 1] as bigint);
+  }
+  return rest;
+}
+
+function setLimits(s: Search, limits: readonly bigint[]): void {
+  s.exactLimits = limits;
+  for (let r = 0; r < s.width; r += 1) {
+    const shift = s.shifts[r] as bigint;
+    const low = Number((limits[r] as bigint) >> shift);
+    s.limits[r] = low;
+    // Each of the copies may be one too low; without a shift they are the numbers themselves.
+    s.sure[r] = shift === 0n ? low + 1 : low - s.order.length;
+  }
+}
+
+/** Whether the copies say that a candidate keeps every limit, given what was chosen before. */
+function keeps(s: Search, depth: number, candidate: number): "yes" | "no" | "unsure" {
+  const { width, sums, rest, limits, sure } = s;
+  const values = s.values[depth] as Float64Array;
+  const here = depth * width;
+  const there = here + width;
+  const from = candidate * width;
+  let kept: "yes" | "unsure" = "yes";
+  for (let r = 0; r < width; r += 1) {
+    const sum = (sums[here + r] as number) + (values[from + r] as number);
+    sums[there + r] = sum;
+    const least = sum + (rest[there + r] as number);
+    if (least > (limits[r] as number)) return "no";
+    if (least >= (sure[r] as number)) kept = "unsure";
+  }
+  return kept;
+}
+
+/** Whether the whole numbers pass a limit that the copies could not tell about. */
+function breaks(s: Search, depth: number): boolean {
+  const there = (depth + 1) * s.width;
+  for (let r = 0; r < s.width; r += 1) {
+    if ((s.sums[there + r] as number) + (s.rest[there + r] as number) < (s.sure[r] as number)) continue;
+    const rest = (s.exactRest[r] as readonly bigint[])[depth + 1] as bigint;
+    if (exactSum(s, r, depth) + rest > (s.exactLimits[r] as bigint)) return true;
+  }
+  return false;
+}
+
+/** The whole-number sum down to a depth, going on from the deepest one still good. */
+function exactSum(s: Search, r: number, depth: number): bigint {
+  const sums = s.exactSums[r] as bigint[];
+  const stamps = s.exactStamps[r] as Float64Array;
+  let good = depth;
+  while (good >= 0 && stamps[good] !== s.stamps[good]) good -= 1;
+  let sum = good < 0 ? 0n : (sums[good] as bigint);
+  const { values } = s.restrictions[r] as Restriction;
+  for (let d = good + 1; d <= depth; d += 1) {
+    const line = s.order[d] as number;
+    sum += (values[line] as readonly bigint[])[s.choice[line] as number] as bigint;
+    sums[d] = sum;
+    stamps[d] = s.stamps[d] as number;
+  }
+  return sum;
+}
+
+/** How far to shift whole numbers down for sums of one a line to stay below 2 to the 52. */
 export function shiftFor(values: readonly (readonly bigint[])[]): bigint {
   let most = 0n;
   for (const line of values) {
@@ -147,22 +229,14 @@ export function shiftFor(values: readonly (readonly bigint[])[]): bigint {
       if (size > most) most = size;
     }
   }
-  return BigInt(Math.max(0, most.toString(2).length - BITS));
+  const bits = 51 - values.length.toString(2).length;
+  return BigInt(Math.max(0, most.toString(2).length - bits));
 }
 
 export function smallest(values: readonly bigint[]): bigint {
   let [least = 0n] = values;
   for (const v of values) if (v < least) least = v;
   return least;
-}
-
-/** The copies' values of a line, candidate after candidate. */
-function valuesAt(copies: readonly Copy[], line: number): Float64Array {
-  const all = new Float64Array((copies[0]?.values[line]?.length ?? 0) * copies.length);
-  for (const [r, { values }] of copies.entries()) {
-    for (const [k, v] of (values[line] as readonly number[]).entries()) all[k * copies.length + r] = v;
-  }
-  return all;
 }
 
 /** The indices of some values, the least first, earlier ones first among equals. */
