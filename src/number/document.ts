@@ -1,7 +1,6 @@
-import { Decimal } from "decimal.js";
 import * as z from "zod/mini";
 import { type ErrorCode, type Fault, fault, type Path, quote, SteelyardError, throwIfAny } from "./error.ts";
-import { compare, exact, type Fraction, type Value } from "./fraction.ts";
+import { compare, exact, type Fraction, isDecimal, type Value } from "./fraction.ts";
 import { didYouMean } from "./near.ts";
 
 /** Deeper than any document a person writes, and shallow enough for every engine's stack. */
@@ -52,11 +51,19 @@ export function textSchema(longest = 2000): z.ZodMiniType<string> {
   });
 }
 
-/** One of a few words; the hint lists them and names the nearest. */
+/** One of a few words; the hint names the nearest, else lists them. */
 export function wordSchema<const W extends string>(words: readonly [W, ...W[]]): z.ZodMiniType<W> {
-  return z.custom<W>((v) => typeof v === "string" && (words as readonly string[]).includes(v), {
-    error: (issue) => `${quote(issue.input)} is not one of ${words.map((w) => `"${w}"`).join(", ")}`,
-  });
+  const all = words.map((word) => `"${word}"`).join(", ");
+  return z
+    .custom<W>((v) => typeof v === "string", { error: `expected ${words.length > 1 ? "one of " : ""}${all}` })
+    .check((ctx) => {
+      if (words.includes(ctx.value)) return;
+      push(
+        ctx,
+        `${quote(ctx.value)} is not one of ${all}`,
+        didYouMean(ctx.value, words, `write one of ${all}`),
+      );
+    });
 }
 
 /** Reports a fault from inside a schema's check, with a hint and, where given, its own code. */
@@ -77,7 +84,7 @@ export function push(
 }
 
 function isValue(v: unknown): v is Value {
-  return typeof v === "string" || typeof v === "number" || Decimal.isDecimal(v);
+  return typeof v === "string" || typeof v === "number" || isDecimal(v);
 }
 
 function valueProblem(
@@ -104,7 +111,7 @@ function valueProblem(
 
 /** Cycles, endless depth and `__proto__` keys never reach a schema, which would hang on or drop them. */
 function refuseUnsafe(input: unknown, code: ErrorCode, path: (string | number)[], above: Set<object>): void {
-  if (typeof input !== "object" || input === null || Decimal.isDecimal(input)) return;
+  if (typeof input !== "object" || input === null || isDecimal(input)) return;
   if (above.has(input))
     throw fault(code, "the document contains itself", "write plain data without cycles", [...path]);
   if (path.length > DEEPEST)
@@ -143,16 +150,10 @@ function faultsOf(issue: z.core.$ZodIssue, input: unknown, code: ErrorCode): Fau
       ];
     case "custom": {
       const params: Partial<Fault> = issue.params ?? {};
-      if (got === "nothing" && params.hint === undefined)
-        return [{ code, path, message: "missing", hint: issue.message }];
-      return [
-        {
-          code: params.code ?? code,
-          path,
-          message: issue.message,
-          hint: params.hint ?? "see the documented values",
-        },
-      ];
+      if (params.hint !== undefined)
+        return [{ code: params.code ?? code, path, message: issue.message, hint: params.hint }];
+      const hint = issue.message.replace(/^expected/, "give");
+      return [{ code, path, message: got === "nothing" ? "missing" : `${issue.message}, got ${got}`, hint }];
     }
     default:
       return [{ code, path, message: `${issue.message}, got ${got}`, hint: "see the documented shape" }];

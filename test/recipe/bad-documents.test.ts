@@ -103,7 +103,7 @@ const malformed: Case[] = [
     { ...good, lines: [{ ...line, scaling: "fixed" }] },
     "recipe-malformed",
     "lines[0].scaling",
-    /documented/,
+    /write one of/,
   ],
   [
     "a part on a per-portion line",
@@ -169,7 +169,7 @@ const malformed: Case[] = [
     { ...good, notes: [{ kind: "joke", text: "x" }] },
     "recipe-malformed",
     "notes[0].kind",
-    /documented/,
+    /write one of/,
   ],
   [
     "a __proto__ key",
