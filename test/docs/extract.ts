@@ -44,11 +44,11 @@ function blocksIn(markdown: string): Block[] {
   const lines = markdown.split("\n");
   let end = -1;
   for (let i = 0; i < lines.length; i++) {
-    const info = /^```\s*(.+?)\s*$/.exec(lines[i] ?? "")?.[1];
-    if (info === undefined) continue;
+    const [, fence, info] = /^(`{3,})\s*([^`]+?)\s*$/.exec(lines[i] ?? "") ?? [];
+    if (fence === undefined || info === undefined) continue;
     const adjacent = end >= 0 && lines.slice(end + 1, i).every((line) => line.trim() === "");
     const start = i + 1;
-    for (i = start; i < lines.length && !/^```\s*$/.test(lines[i] ?? ""); i++);
+    for (i = start; i < lines.length && (lines[i] ?? "").trimEnd() !== fence; i++);
     blocks.push({ info, line: start - 1, body: lines.slice(start, i).join("\n"), adjacent });
     end = i;
   }

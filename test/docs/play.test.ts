@@ -78,6 +78,12 @@ describe("an example that does not", () => {
     await expect(faultsOf(block(code))).rejects.toThrow(message);
   });
 
+  it("is none where it stands inside a longer fence", () => {
+    expect(
+      examplesIn("````markdown\n```ts\n1; // => 2\n```\n````\n```ts\n1; // => 1\n```", "page.md"),
+    ).toEqual([{ file: "page.md", line: 6, code: "1; // => 1" }]);
+  });
+
   it("continues nothing", () => {
     expect(() => examplesIn("```ts continued\n1;\n```", "page.md")).toThrow(/page\.md:1: continues nothing/);
   });
