@@ -19,24 +19,33 @@ export function foodSchema(): z.ZodMiniType<FoodInput> {
 let made: z.ZodMiniType<FoodInput> | undefined;
 
 function makeFoodSchema(): z.ZodMiniType<FoodInput> {
+  const notNegative = valueSchema({ from: 0 });
+  const schema = z.strictObject({
+    ...aboutFood(),
+    per100g: figuresSchema(),
+    source: textSchema(),
+    energyFactors: z.optional(
+      z.strictObject({ protein: notNegative, fat: notNegative, carbohydrate: notNegative }),
+    ),
+  });
+  return schema as unknown as z.ZodMiniType<FoodInput>;
+}
+
+/** What may be said of a food beside its figures and their source. */
+export function aboutFood(): z.core.$ZodLooseShape {
   const text = textSchema();
   const notNegative = valueSchema({ from: 0 });
   const positive = valueSchema({ above: 0 });
-  const schema = z.strictObject({
+  return {
     id: textSchema(200),
     name: text,
     state: z.optional(wordSchema(states)),
     group: z.optional(text),
     origin: z.optional(wordSchema(origins)),
-    per100g: figuresSchema(),
-    source: text,
     density: z.optional(positive),
     measures: z.optional(z.array(z.strictObject({ name: textSchema(200), grams: positive }))),
     measuredWith: z.optional(wordSchema(["metric", "us", "us-label", "imperial", "australian"])),
     edibleShare: z.optional(valueSchema({ above: 0, to: 1 })),
-    energyFactors: z.optional(
-      z.strictObject({ protein: notNegative, fat: notNegative, carbohydrate: notNegative }),
-    ),
     fortifiedWith: z.optional(z.array(componentSchema())),
     allergens: z.optional(z.array(wordSchema(Object.keys(allergens) as [Allergen, ...Allergen[]]))),
     cautions: z.optional(z.array(z.strictObject({ code: text, text, source: text }))),
@@ -45,8 +54,7 @@ function makeFoodSchema(): z.ZodMiniType<FoodInput> {
     ),
     price: z.optional(z.strictObject({ per100g: notNegative, currency: currencySchema() })),
     aisle: z.optional(text),
-  });
-  return schema as unknown as z.ZodMiniType<FoodInput>;
+  };
 }
 
 /** A currency code of three capitals, as ISO 4217 writes them. */

@@ -1,0 +1,97 @@
+import {
+  compare,
+  exact,
+  type Fraction,
+  fraction,
+  greatest,
+  least,
+  magnitude,
+  minus,
+  over,
+  plus,
+  ZERO,
+} from "../number/fraction.ts";
+
+/** Amounts from `from` to `to` are printed to the nearest multiple of `nearest`. Exact text. */
+export interface RoundingBand {
+  readonly from: string;
+  readonly to?: string;
+  readonly nearest: string;
+}
+
+/** How a figure is rounded before it is printed. */
+export type RoundingRule =
+  | {
+      readonly by: "bands";
+      /** What is printed as 0 lies below this. */
+      readonly zeroBelow: string;
+      readonly bands: readonly RoundingBand[];
+      /** Guidance may be rounded more coarsely than it says; law is not. */
+      readonly binding: "law" | "guidance";
+    }
+  /** To a number of significant digits. */
+  | { readonly by: "significant"; readonly digits: number }
+  /** To `step`, or to the last digit printed where that is finer or there is no step. */
+  | { readonly by: "printed"; readonly step?: string };
+
+/** The interval that a printed figure may have been rounded from, and whether it was printed as nothing. */
+export interface Rounded {
+  readonly low: Fraction;
+  readonly high: Fraction;
+}
+
+/** Below what limit a printed 0 lies. `unit` is one in its last printed digit. */
+export function limitOfZero(rule: RoundingRule, unit: Fraction): Fraction {
+  return rule.by === "bands" ? exact(rule.zeroBelow) : over(unit, TWO);
+}
+
+/**
+ * All that a printed figure above 0 may stand for. Ends count in, since no rule says which way a half
+ * goes. A figure finer than its rule allows was rounded to its own last digit.
+ */
+export function roundedFrom(printed: Fraction, rule: RoundingRule, unit: Fraction): Rounded {
+  if (rule.by === "significant") {
+    const step = power(magnitude(printed) - rule.digits + 1);
+    return around(printed, divides(step, printed) ? greatest(step, unit) : unit);
+  }
+  if (rule.by === "printed") {
+    const step = rule.step === undefined ? unit : exact(rule.step);
+    return around(printed, divides(step, printed) ? step : unit);
+  }
+  return inBands(printed, rule, unit) ?? around(printed, unit);
+}
+
+function inBands(
+  printed: Fraction,
+  { bands, binding }: Extract<RoundingRule, { by: "bands" }>,
+  unit: Fraction,
+): Rounded | undefined {
+  const all = bands.flatMap((band): Rounded[] => {
+    const step = exact(band.nearest);
+    if (!divides(step, printed)) return [];
+    const { low, high } = around(printed, binding === "guidance" ? greatest(step, unit) : step);
+    const from = greatest(low, exact(band.from));
+    const to = band.to === undefined ? high : least(high, exact(band.to));
+    return compare(from, to) <= 0 ? [{ low: from, high: to }] : [];
+  });
+  const [first, ...rest] = all;
+  return (
+    first && rest.reduce((a, b) => ({ low: least(a.low, b.low), high: greatest(a.high, b.high) }), first)
+  );
+}
+
+function around(printed: Fraction, step: Fraction): Rounded {
+  const half = over(step, TWO);
+  return { low: greatest(ZERO, minus(printed, half)), high: plus(printed, half) };
+}
+
+function divides(step: Fraction, value: Fraction): boolean {
+  return over(value, step).d === 1n;
+}
+
+function power(of: number): Fraction {
+  const ten = 10n ** BigInt(Math.abs(of));
+  return of >= 0 ? fraction(ten) : fraction(1n, ten);
+}
+
+const TWO: Fraction = { n: 2n, d: 1n };

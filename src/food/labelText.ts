@@ -1,0 +1,169 @@
+import { Decimal } from "decimal.js";
+import { readNumber } from "../measure/number-text.ts";
+import { fault, quote, SteelyardError } from "../number/error.ts";
+import {
+  absolute,
+  compare,
+  exact,
+  type Fraction,
+  fraction,
+  greatest,
+  minus,
+  ONE,
+  over,
+  plus,
+  times,
+  type Value,
+} from "../number/fraction.ts";
+import { type ComponentId, type ComponentUnit, components } from "./components.ts";
+
+/** A figure as a label prints it, in the unit of its component. */
+export type Printed =
+  | { readonly kind: "trace" }
+  /** "less than 1 g": somewhere from 0 to that. */
+  | { readonly kind: "below"; readonly limit: Fraction }
+  | {
+      readonly kind: "amount";
+      readonly value: Fraction;
+      /** One in the last printed digit. */
+      readonly unit: Fraction;
+      /** What was printed times this is the value: 1 but for units converted. */
+      readonly scale: Fraction;
+    }
+  | { readonly kind: "percent"; readonly percent: Fraction; readonly unit: Fraction };
+
+const BELOW = /^(?:contains )?(?:less than|under|below|<) ?/i;
+const TRACE = /^traces?$/i;
+/** A figure, its unit, and a per cent that may follow an amount. */
+const FIGURE = /^([\d.,]*\d[\d.,]*) ?([a-zµμ%]*(?: dv)?)(?: ?\(?([\d.,]+) ?%(?: ?dv)?\)?)?$/i;
+
+/** Reads one printed figure. A bare number is in the unit of the component. Throws `label-malformed`. */
+export function readPrinted(written: Value, id: ComponentId): Printed {
+  const text =
+    typeof written === "string"
+      ? tidy(written)
+      : Decimal.isDecimal(written)
+        ? written.toFixed()
+        : plain(written);
+  if (TRACE.test(text)) return { kind: "trace" };
+  if (id === "energy") return readEnergy(text);
+  const below = BELOW.exec(text);
+  const figure = readFigure(below ? text.slice(below[0].length) : text, id);
+  if (!below) return figure;
+  if (figure.kind !== "amount") throw malformed(text, 'write the limit as an amount: "less than 1 g"');
+  return { kind: "below", limit: figure.value };
+}
+
+function readFigure(text: string, id: ComponentId): Printed & { readonly kind: "amount" | "percent" } {
+  const [, digits, unit = ""] = FIGURE.exec(text) ?? [];
+  if (digits === undefined) throw malformed(text, howToWrite(id));
+  const value = number(digits);
+  const last = lastDigit(digits);
+  if (/^%/.test(unit)) return { kind: "percent", percent: value, unit: last };
+  const scale = scaleOf(unit, id);
+  if (!scale) throw malformed(text, howToWrite(id));
+  return { kind: "amount", value: times(value, scale), unit: times(last, scale), scale };
+}
+
+/** Kilocalories, kilojoules, or both, which must then speak of the same energy. */
+function readEnergy(text: string): Printed {
+  const below = BELOW.exec(text);
+  const [first, second] = (below ? text.slice(below[0].length) : text)
+    .split(/ ?[/(,;] ?(?=[\d.,]+ ?k)| (?=\d)/i)
+    .map((each) => each.replace(/\)$/, ""));
+  const a = oneEnergy(first ?? "");
+  const b = second === undefined ? undefined : oneEnergy(second);
+  if (b && a.inKj === b.inKj) throw malformed(text, "write it in kcal, in kJ, or once in each");
+  const [kcal, kj] = a.inKj ? [b, a] : [a, b];
+  if (kcal && kj) refuseStrangers(text, kcal.value, kj.value);
+  const chosen = kcal ?? a;
+  if (below) return { kind: "below", limit: chosen.value };
+  return { kind: "amount", value: chosen.value, unit: chosen.unit, scale: chosen.scale };
+}
+
+interface Energy {
+  readonly value: Fraction;
+  readonly unit: Fraction;
+  readonly scale: Fraction;
+  readonly inKj: boolean;
+}
+
+function oneEnergy(text: string): Energy {
+  const [, digits, unit = ""] = FIGURE.exec(text.trim()) ?? [];
+  const inKj = /^kj$/i.test(unit);
+  if (digits === undefined || !(inKj || /^(?:kcal|k?cals?|calories?)?$/i.test(unit)))
+    throw malformed(text, 'write "250 kcal", "1046 kJ" or "1046 kJ / 250 kcal"');
+  const scale = inKj ? KCAL_PER_KJ : ONE;
+  return { value: times(number(digits), scale), unit: times(lastDigit(digits), scale), scale, inKj };
+}
+
+/**
+ * kJ and kcal are summed by factors of their own, from 8 kJ to 2 kcal (fibre) to 13 kJ to 3 kcal
+ * (organic acids): what lies further apart, rounding apart, is a slip of the pen.
+ */
+function refuseStrangers(text: string, kcal: Fraction, kjAsKcal: Fraction): void {
+  const most = plus(ONE, times({ n: 6n, d: 100n }, greatest(kcal, kjAsKcal)));
+  if (compare(absolute(minus(kcal, kjAsKcal)), most) > 0)
+    throw malformed(text, "kJ and kcal do not speak of the same energy: check both");
+}
+
+const KCAL_PER_KJ: Fraction = { n: 250n, d: 1046n };
+
+const grams: Readonly<Record<string, Fraction>> = {
+  g: { n: 1n, d: 1n },
+  mg: { n: 1n, d: 1000n },
+  µg: { n: 1n, d: 1000000n },
+  μg: { n: 1n, d: 1000000n },
+  ug: { n: 1n, d: 1000000n },
+  mcg: { n: 1n, d: 1000000n },
+};
+
+/** What turns a figure printed in a unit into the component's own. */
+function scaleOf(unit: string, id: ComponentId): Fraction | undefined {
+  const own: ComponentUnit = components[id].unit;
+  if (unit === "") return ONE;
+  // 1 µg of vitamin D is 40 international units.
+  if (unit.toLowerCase() === "iu") return id === "vitaminD" ? { n: 1n, d: 40n } : undefined;
+  const from = Object.hasOwn(grams, unit.toLowerCase()) ? grams[unit.toLowerCase()] : undefined;
+  const to = grams[own];
+  return from && to && over(from, to);
+}
+
+function number(digits: string): Fraction {
+  try {
+    const { value, rest } = readNumber(digits);
+    if (rest === "") return value;
+  } catch (error) {
+    if (!(error instanceof SteelyardError)) throw error;
+    throw fault("label-malformed", error.faults[0]?.message ?? error.message, error.hint);
+  }
+  throw malformed(digits, "write digits with one point for decimals: 12.5");
+}
+
+/** One in the last digit: 0.1 for 2.5, 1 for 120. */
+function lastDigit(digits: string): Fraction {
+  const decimals = /[.,](\d+)$/.exec(digits)?.[1]?.length ?? 0;
+  return fraction(1n, 10n ** BigInt(decimals));
+}
+
+function tidy(text: string): string {
+  return text.trim().replace(/\s+/g, " ").slice(0, 200);
+}
+
+/** A JavaScript number in plain digits. Throws the `number-…` codes. */
+function plain(value: number): string {
+  exact(value);
+  return new Decimal(value).toFixed();
+}
+
+function malformed(text: string, hint: string): SteelyardError {
+  return fault("label-malformed", `${quote(text)} is not a figure of a label`, hint);
+}
+
+function howToWrite(id: ComponentId): string {
+  const { unit } = components[id];
+  if (id === "energy") return 'write "250 kcal" or "1046 kJ"';
+  const iu =
+    id === "vitaminARae" || id === "vitaminARe" ? "; international units of vitamin A say too little" : "";
+  return `write "12 ${unit}", "less than 1 ${unit}" or a bare number in ${unit}${iu}`;
+}
