@@ -21,15 +21,32 @@ export function optimal(
   b: WorkingBasis,
   prices: Prices,
 ): Optimal {
-  const { n, whole } = { n: b.whole.n, whole: b.whole };
-  const values = allValues(b);
-  const spanOf = (j: number): Span => (j < n ? programme.variables[j] : programme.rows[j - n]) as Span;
-  const faces = values.map((value, j) => face(b, spanOf(j), value, j));
-  const ends = values.map((value, j) => endOf(b, value, j));
+  const { n } = b.whole;
+  const basics = basicValues(b);
+  const faces: Fraction[] = [];
+  const ends: End[] = [];
+  for (let j = 0; j < b.standing.length; j += 1) {
+    if (b.standing[j] === "basic") continue;
+    const span = (j < n ? programme.variables[j] : programme.rows[j - n]) as Span;
+    const at = restingValue(b, j);
+    const end = endOf(b.whole, at, 1n, j);
+    ends[j] = end;
+    // What rests on an end of its span is that end, as given.
+    faces[j] =
+      end === "neither"
+        ? fraction(at, unitOf(b.whole, j))
+        : ((end === "upper" ? span.upper : span.lower) ?? ZERO);
+  }
+  for (let p = 0; p < basics.length; p += 1) {
+    const j = b.basic[p] as number;
+    const value = basics[p] as bigint;
+    ends[j] = endOf(b.whole, value, b.determinant, j);
+    faces[j] = value === 0n ? ZERO : fraction(value, b.determinant * unitOf(b.whole, j));
+  }
   return {
     status: "optimal",
     x: faces.slice(0, n),
-    objectives: objectives.map((o) => worth(objectiveInWholes(o, whole), values, b.determinant)),
+    objectives: objectives.map((o) => worth(b, objectiveInWholes(o, b.whole))),
     prices,
     totals: faces.slice(n),
     binding: { variables: ends.slice(0, n), rows: ends.slice(n) },
@@ -38,42 +55,42 @@ export function optimal(
   };
 }
 
-/** The value of a variable or total; one that rests on an end of its span is that end, as given. */
-function face(b: WorkingBasis, { lower, upper }: Span, value: bigint, j: number): Fraction {
-  if (b.standing[j] !== "basic") {
-    const at = restingValue(b, j);
-    if (at === 0n) return ZERO;
-    if (lower !== undefined && at === b.whole.lower[j]) return lower;
-    if (upper !== undefined && at === b.whole.upper[j]) return upper;
-  }
-  return value === 0n ? ZERO : fraction(value, b.determinant * unitOf(b.whole, j));
-}
-
-function endOf(b: WorkingBasis, value: bigint, j: number): End {
-  const lower = b.whole.lower[j];
-  const upper = b.whole.upper[j];
-  const low = lower !== undefined && value === lower * b.determinant;
-  const high = upper !== undefined && value === upper * b.determinant;
+/** Which end of its span `value / determinant` stands on. */
+function endOf({ lower, upper }: WholeProgramme, value: bigint, determinant: bigint, j: number): End {
+  const [below, above] = [lower[j], upper[j]];
+  const low = below !== undefined && value === below * determinant;
+  const high = above !== undefined && value === above * determinant;
   return low ? (high ? "both" : "lower") : high ? "upper" : "neither";
 }
 
-/** What a variable, or a row, was multiplied by to be whole. */
-function unitOf({ n, units, scales }: WholeProgramme, j: number): bigint {
-  return (j < n ? units[j] : scales[j - n]) as bigint;
+/** A variable, or a row's total, of 1 in whole numbers. */
+function unitOf({ n, unit, scales }: WholeProgramme, j: number): bigint {
+  return j < n ? unit : (scales[j - n] as bigint) * unit;
 }
 
-function worth({ costs, scale }: WholeObjective, values: readonly bigint[], determinant: bigint): Fraction {
-  let total = 0n;
-  for (let j = 0; j < costs.length; j += 1)
-    if (costs[j] !== 0n) total += (costs[j] as bigint) * (values[j] as bigint);
-  return fraction(total, determinant * scale);
+/** An objective at the basis as it stands. */
+export function worth(b: WorkingBasis, { costs, scale }: WholeObjective): Fraction {
+  const basics = basicValues(b);
+  let resting = 0n;
+  for (let j = 0; j < b.whole.n; j += 1) {
+    if (costs[j] !== 0n && b.standing[j] !== "basic") resting += (costs[j] as bigint) * restingValue(b, j);
+  }
+  let total = resting * b.determinant;
+  for (let p = 0; p < basics.length; p += 1) {
+    const cost = costs[b.basic[p] as number] as bigint;
+    if (cost !== 0n) total += cost * (basics[p] as bigint);
+  }
+  return total === 0n ? ZERO : fraction(total, b.determinant * scale * b.whole.unit);
 }
 
 /** The prices of an objective at a basis that makes it least; those of variables worked out when read. */
-export function pricesAt(b: WorkingBasis, { costs, scale }: WholeObjective): Prices {
+export function pricesAt(
+  b: WorkingBasis,
+  { costs, scale }: WholeObjective,
+  perRow: readonly bigint[],
+): Prices {
   const { whole, determinant } = b;
   const standing = [...b.standing];
-  const perRow = rowPrices(b, costs);
   const under = determinant * scale;
   let variables: readonly Fraction[] | undefined;
   return {
@@ -81,9 +98,9 @@ export function pricesAt(b: WorkingBasis, { costs, scale }: WholeObjective): Pri
       perRow[i] === 0n ? ZERO : fraction((perRow[i] as bigint) * by, under),
     ),
     get variables(): readonly Fraction[] {
-      variables ??= whole.units.map((unit, j) => {
-        const cost = standing[j] === "basic" ? 0n : reducedCost({ whole, determinant }, perRow, costs, j);
-        return cost === 0n ? ZERO : fraction(cost * unit, under);
+      variables ??= standing.slice(0, whole.n).map((place, j) => {
+        const cost = place === "basic" ? 0n : reducedCost({ whole, determinant }, perRow, costs, j);
+        return cost === 0n ? ZERO : fraction(cost, under);
       });
       return variables;
     },
@@ -106,11 +123,12 @@ export function infeasible(programme: Programme, b: WorkingBasis): Infeasible {
 
 function holding(whole: WholeProgramme, j: number, cost: bigint): Holding {
   const onVariable = j < whole.n;
+  const index = onVariable ? j : j - whole.n;
   return {
     on: onVariable ? "variable" : "row",
-    index: onVariable ? j : j - whole.n,
+    index,
     end: cost > 0n ? "lower" : "upper",
-    weight: fraction((cost < 0n ? -cost : cost) * unitOf(whole, j)),
+    weight: fraction((cost < 0n ? -cost : cost) * (onVariable ? 1n : (whole.scales[index] as bigint))),
   };
 }
 
@@ -148,6 +166,6 @@ export function unbounded(
     along[b.basic[p] as number] = rising ? -(through[p] as bigint) : (through[p] as bigint);
   }
   const show = (values: readonly bigint[]): Fraction[] =>
-    b.whole.units.map((unit, j) => fraction(values[j] as bigint, b.determinant * unit));
+    values.slice(0, b.whole.n).map((value) => fraction(value, b.determinant * b.whole.unit));
   return { status: "unbounded", from: show(allValues(b)), along: show(along), turn, pivots: b.pivots };
 }

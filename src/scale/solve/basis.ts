@@ -18,6 +18,8 @@ export interface WorkingBasis {
   readonly upper: (bigint | undefined)[];
   inverse: bigint[][];
   determinant: bigint;
+  /** What {@link basicValues} last found, until something moves. */
+  values?: readonly bigint[] | undefined;
   pivots: number;
 }
 
@@ -61,7 +63,12 @@ export function columnThroughBasis(b: WorkingBasis, j: number): bigint[] {
 }
 
 /** `determinant × value` of the basic variables, by position. */
-export function basicValues(b: WorkingBasis): bigint[] {
+export function basicValues(b: WorkingBasis): readonly bigint[] {
+  b.values ??= findValues(b);
+  return b.values;
+}
+
+function findValues(b: WorkingBasis): bigint[] {
   const { n, m, columns } = b.whole;
   const moved = new Array<bigint>(m).fill(0n);
   for (let j = 0; j < n; j += 1) {
@@ -131,6 +138,7 @@ export function pivot(
     return other.map((v, i) => (size * v - factor * (row[i] as bigint)) / old);
   });
   b.determinant = size;
+  b.values = undefined;
   b.standing[b.basic[position] as number] = leavingTo;
   b.standing[entering] = "basic";
   b.basic[position] = entering;
@@ -147,6 +155,7 @@ export function takeUp(b: WorkingBasis, proposed: readonly Standing[], limit: nu
     const standing = proposed[j] as Standing;
     if (standing !== "basic") b.standing[j] = standing;
   }
+  b.values = undefined;
   for (let j = 0; j < n; j += 1) {
     if (proposed[j] !== "basic" || b.pivots >= limit) continue;
     const through = columnThroughBasis(b, j);

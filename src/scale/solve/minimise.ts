@@ -1,5 +1,5 @@
 import { crossed, infeasible, optimal, pricesAt, unbounded } from "./answer.ts";
-import { reducedCost, restingValue, rowPrices, startingBasis, takeUp, type WorkingBasis } from "./basis.ts";
+import { reducedCost, restingValue, startingBasis, takeUp, type WorkingBasis } from "./basis.ts";
 import { propose } from "./guide.ts";
 import {
   DEFAULT_PIVOTS,
@@ -57,7 +57,8 @@ export function minimiseInTurn(
   if (impossible) return impossible;
   const limit = effort.pivots ?? DEFAULT_PIVOTS;
   const b = startingBasis(inWholes(programme));
-  const proposed = propose(b.whole, b.standing, objectiveInWholes(objectives[0] ?? [], b.whole).costs);
+  const first = objectiveInWholes(objectives[0] ?? [], b.whole);
+  const proposed = propose(b.whole, b.standing, first.costs);
   if (proposed) takeUp(b, proposed, limit);
   const reached = reach(b, limit);
   if (reached === "stopped") return { status: "stopped", pivots: b.pivots };
@@ -65,19 +66,18 @@ export function minimiseInTurn(
   let prices: Prices = { rows: [], variables: [] };
   for (const [turn, objective] of objectives.entries()) {
     if (turn > 0 && b.standing.every((s, j) => s === "basic" || isPinned(b, j))) break;
-    const whole = objectiveInWholes(objective, b.whole);
+    const whole = turn === 0 ? first : objectiveInWholes(objective, b.whole);
     const walk = lessen(b, whole.costs, limit);
     if (walk.end === "stopped") return { status: "stopped", pivots: b.pivots };
     if (walk.end === "unbounded") return unbounded(b, walk.entering, walk.through, turn);
-    if (turn === 0) prices = pricesAt(b, whole);
-    if (turn < objectives.length - 1) holdLeast(b, whole.costs);
+    if (turn === 0) prices = pricesAt(b, whole, walk.prices);
+    if (turn < objectives.length - 1) holdLeast(b, whole.costs, walk.prices);
   }
   return optimal(programme, objectives, b, prices);
 }
 
 /** Pins what must keep its value for the objective to stay least. */
-function holdLeast(b: WorkingBasis, costs: readonly bigint[]): void {
-  const prices = rowPrices(b, costs);
+function holdLeast(b: WorkingBasis, costs: readonly bigint[], prices: readonly bigint[]): void {
   for (let j = 0; j < b.standing.length; j += 1) {
     if (b.standing[j] === "basic" || isPinned(b, j) || reducedCost(b, prices, costs, j) === 0n) continue;
     const value = restingValue(b, j);

@@ -17,8 +17,9 @@ import {
  * from memory), so it cannot cycle.
  */
 
+/** How a walk ended; prices are {@link rowPrices} there. */
 export type Walk =
-  | { readonly end: "least" }
+  | { readonly end: "least"; readonly prices: readonly bigint[] }
   | { readonly end: "stopped" }
   | { readonly end: "unbounded"; readonly entering: Entering; readonly through: readonly bigint[] };
 
@@ -62,10 +63,10 @@ function descend(b: WorkingBasis, objective: readonly bigint[] | undefined, limi
   for (;;) {
     const values = basicValues(b);
     const costs = objective ?? shortfallCosts(b, values);
-    if (costs === undefined) return { end: "least" };
+    if (costs === undefined) return { end: "least", prices: [] };
     const prices = rowPrices(b, costs);
     const entering = choose(b, prices, costs, idle > PATIENCE);
-    if (entering === undefined) return { end: "least" };
+    if (entering === undefined) return { end: "least", prices };
     if (b.pivots >= limit) return { end: "stopped" };
     const through = columnThroughBasis(b, entering.variable);
     const block = firstBlock(b, values, through, entering, objective === undefined);
@@ -179,6 +180,7 @@ function isNearer(b: WorkingBasis, block: Block, than: Block): boolean {
 
 function flip(b: WorkingBasis, j: number): void {
   b.standing[j] = b.standing[j] === "lower" ? "upper" : "lower";
+  b.values = undefined;
   b.pivots += 1;
 }
 

@@ -1,11 +1,12 @@
-import { type Fraction, lcm, ZERO } from "../../number/fraction.ts";
+import { lcm } from "../../number/fraction.ts";
 import type { Objective, Programme, Span, Term } from "./programme.ts";
 
 /**
- * A programme in whole numbers: variable `j` is counted in units of `1 / units[j]` and row `i` is
- * multiplied by `scales[i]`, both chosen so that every coefficient and every end is whole. Behind
+ * A programme in whole numbers: every variable is counted in units of `1 / unit` and the terms of row
+ * `i` are multiplied by `scales[i]`, chosen so that every coefficient and every end is whole. Behind
  * the `n` variables stand the `m` rows' totals, as variables of their own: column `n + i` is
- * `−1` in row `i`, and every row reads `Σ coefficient × variable − total = 0`.
+ * `−1` in row `i`, and every row reads `Σ coefficient × variable − total = 0`, its total being
+ * counted in units of `1 / (scales[i] × unit)`.
  */
 export interface WholeProgramme {
   readonly n: number;
@@ -13,7 +14,7 @@ export interface WholeProgramme {
   readonly columns: readonly Column[];
   readonly lower: readonly (bigint | undefined)[];
   readonly upper: readonly (bigint | undefined)[];
-  readonly units: readonly bigint[];
+  readonly unit: bigint;
   readonly scales: readonly bigint[];
 }
 
@@ -22,64 +23,76 @@ export interface Column {
   readonly values: readonly bigint[];
 }
 
-export function inWholes(programme: Programme): WholeProgramme {
-  const { variables, rows } = programme;
-  const units = variables.map((v) => common(common(1n, v.lower), v.upper));
+export function inWholes({ variables, rows }: Programme): WholeProgramme {
+  const scales = rows.map((row) => scaleOf(row.terms));
+  let unit = 1n;
+  for (const { lower, upper } of variables) {
+    if (lower) unit = multiple(unit, lower.d);
+    if (upper) unit = multiple(unit, upper.d);
+  }
+  for (const [i, { lower, upper }] of rows.entries()) {
+    for (const end of [lower, upper]) {
+      if (end && end.d !== 1n && (scales[i] as bigint) % end.d !== 0n) unit = multiple(unit, end.d);
+    }
+  }
   const columns = variables.map(() => ({ rows: [] as number[], values: [] as bigint[] }));
-  const lower = variables.map((v, j) => timesWhole(v.lower, units[j] as bigint));
-  const upper = variables.map((v, j) => timesWhole(v.upper, units[j] as bigint));
-  const scales = rows.map((row, i) => {
-    const scale = scaleOf(row.terms, units, common(common(1n, row.lower), row.upper));
-    eachWhole(row.terms, units, scale, (j, value) => add(columns[j] as MutableColumn, i, value));
-    lower.push(timesWhole(row.lower, scale));
-    upper.push(timesWhole(row.upper, scale));
-    return scale;
-  });
-  return { n: variables.length, m: rows.length, columns, lower, upper, units, scales };
+  const lower: (bigint | undefined)[] = [];
+  const upper: (bigint | undefined)[] = [];
+  const addEnds = (span: Span, by: bigint): void => {
+    lower.push(span.lower && (span.lower.n * by) / span.lower.d);
+    upper.push(span.upper && (span.upper.n * by) / span.upper.d);
+  };
+  for (const variable of variables) addEnds(variable, unit);
+  for (const [i, row] of rows.entries()) {
+    const scale = scales[i] as bigint;
+    eachWhole(row.terms, scale, (j, value) => add(columns[j] as MutableColumn, i, value));
+    addEnds(row, scale * unit);
+  }
+  return { n: variables.length, m: rows.length, columns, lower, upper, unit, scales };
 }
 
-/** An objective times `scale`, per unit of each of the n + m whole variables. */
+/** The objective times `scale`, for each of the n + m variables. */
 export interface WholeObjective {
   readonly costs: readonly bigint[];
   readonly scale: bigint;
 }
 
-export function objectiveInWholes(objective: Objective, whole: WholeProgramme): WholeObjective {
-  const scale = scaleOf(objective, whole.units, 1n);
-  const costs = new Array<bigint>(whole.n + whole.m).fill(0n);
-  eachWhole(objective, whole.units, scale, (j, value) => {
+export function objectiveInWholes(objective: Objective, { n, m }: WholeProgramme): WholeObjective {
+  const scale = scaleOf(objective);
+  const costs = new Array<bigint>(n + m).fill(0n);
+  eachWhole(objective, scale, (j, value) => {
     costs[j] = (costs[j] as bigint) + value;
   });
   return { costs, scale };
 }
 
 /** Whether the ends cross, so that no value lies between them. */
-export function crosses(span: Span): boolean {
-  const { lower, upper } = span;
+export function crosses({ lower, upper }: Span): boolean {
   return lower !== undefined && upper !== undefined && lower.n * upper.d > upper.n * lower.d;
 }
 
-/** The least multiple of `start` that makes every term whole. */
-function scaleOf(terms: readonly Term[], units: readonly bigint[], start: bigint): bigint {
-  let scale = start;
-  for (const { variable, coefficient } of terms) {
-    if (coefficient.d === 1n && units[variable] === 1n) continue;
-    if (coefficient.n !== 0n) scale = multiple(scale, coefficient.d * (units[variable] as bigint));
-  }
+/** The least number that makes every term whole. */
+function scaleOf(terms: readonly Term[]): bigint {
+  let scale = 1n;
+  for (const { coefficient } of terms) if (coefficient.d !== 1n) scale = multiple(scale, coefficient.d);
   return scale;
 }
 
+/** Gives the terms times `scale`, leaving out those of zero. */
 function eachWhole(
   terms: readonly Term[],
-  units: readonly bigint[],
   scale: bigint,
   take: (variable: number, value: bigint) => void,
 ): void {
+  let under = scale;
+  let by = 1n;
   for (const { variable, coefficient } of terms) {
     if (coefficient.n === 0n) continue;
-    const unit = units[variable] as bigint;
-    const under = unit === 1n ? coefficient.d : coefficient.d * unit;
-    take(variable, under === scale ? coefficient.n : coefficient.n * (scale / under));
+    if (coefficient.d !== under) {
+      under = coefficient.d;
+      by = scale / under;
+    }
+    take(variable, by === 1n ? coefficient.n : coefficient.n * by);
   }
 }
 
@@ -98,15 +111,7 @@ function add(column: MutableColumn, row: number, value: bigint): void {
   }
 }
 
-function common(so: bigint, end: Fraction = ZERO): bigint {
-  return multiple(so, end.d);
-}
-
 /** Least common multiple, without a gcd where one divides the other, as powers of ten do. */
 function multiple(a: bigint, b: bigint): bigint {
   return a === b || a % b === 0n ? a : b % a === 0n ? b : lcm(a, b);
-}
-
-function timesWhole(end: Fraction | undefined, by: bigint): bigint | undefined {
-  return end && end.n * (by / end.d);
 }

@@ -1,10 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { compare, equals, fraction, ONE, toText } from "../../../src/number/fraction.ts";
+import { worth } from "../../../src/scale/solve/answer.ts";
 import { startingBasis } from "../../../src/scale/solve/basis.ts";
 import { minimise, minimiseInTurn } from "../../../src/scale/solve/minimise.ts";
 import type { Objective, Programme } from "../../../src/scale/solve/programme.ts";
-import { allValues, lessen, reach } from "../../../src/scale/solve/simplex.ts";
+import { lessen, reach } from "../../../src/scale/solve/simplex.ts";
 import { inWholes, objectiveInWholes } from "../../../src/scale/solve/whole.ts";
 import { asModel, asNumber, solveOutside } from "./outside.ts";
 import { type Asked, anyProgramme, fitProgramme } from "./programmes.ts";
@@ -46,16 +47,9 @@ describe("against HiGHS, and proven without it", () => {
 function unaided({ programme, objective }: Asked): string {
   const b = startingBasis(inWholes(programme));
   if (reach(b, 10_000) !== "met") return "infeasible";
-  const { costs, scale } = objectiveInWholes(objective, b.whole);
-  const { end } = lessen(b, costs, 10_000);
-  if (end !== "least") return end;
-  const values = allValues(b);
-  return toText(
-    fraction(
-      costs.reduce((sum, c, j) => sum + c * (values[j] ?? 0n), 0n),
-      scale * b.determinant,
-    ),
-  );
+  const whole = objectiveInWholes(objective, b.whole);
+  const { end } = lessen(b, whole.costs, 10_000);
+  return end === "least" ? toText(worth(b, whole)) : end;
 }
 
 function aided({ programme, objective }: Asked): string {
