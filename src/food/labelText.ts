@@ -16,6 +16,7 @@ import {
   type Value,
 } from "../number/fraction.ts";
 import { type ComponentId, type ComponentUnit, components } from "./components.ts";
+import { VITAMIN_D_IU } from "./internationalUnits.ts";
 
 /** A figure as a label prints it, in the unit of its component. */
 export type Printed =
@@ -122,8 +123,7 @@ const grams: Readonly<Record<string, Fraction>> = {
 function scaleOf(unit: string, id: ComponentId): Fraction | undefined {
   const own: ComponentUnit = components[id].unit;
   if (unit === "") return ONE;
-  // 1 µg of vitamin D is 40 international units.
-  if (unit.toLowerCase() === "iu") return id === "vitaminD" ? { n: 1n, d: 40n } : undefined;
+  if (unit.toLowerCase() === "iu") return id === "vitaminD" ? over(ONE, VITAMIN_D_IU) : undefined;
   const from = Object.hasOwn(grams, unit.toLowerCase()) ? grams[unit.toLowerCase()] : undefined;
   const to = grams[own];
   return from && to && over(from, to);

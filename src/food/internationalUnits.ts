@@ -1,0 +1,23 @@
+import type { Decimal } from "decimal.js";
+import { exact, type Fraction, over, times, toDecimal, type Value } from "../number/fraction.ts";
+
+/** International units in one microgram of vitamin D: Institute of Medicine (2011); 21 CFR 101.9. */
+export const VITAMIN_D_IU: Fraction = { n: 40n, d: 1n };
+
+/**
+ * Micrograms of vitamin D from international units. Other vitamins have no such function: what an
+ * international unit of them weighs depends on the form that is meant. Throws the number codes.
+ *
+ * @example
+ * ```ts
+ * console.log(vitaminDFromIu(400).toString()); // => 10
+ * ```
+ */
+export function vitaminDFromIu(iu: Value): Decimal {
+  return toDecimal(over(exact(iu), VITAMIN_D_IU));
+}
+
+/** International units from micrograms of vitamin D. Throws the number codes. */
+export function vitaminDToIu(micrograms: Value): Decimal {
+  return toDecimal(times(exact(micrograms), VITAMIN_D_IU));
+}
