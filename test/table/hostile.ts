@@ -29,7 +29,7 @@ export const HOSTILE: readonly string[] = [
   "`code` ``more``",
   "**bold** _it_ *it* ~~gone~~",
   "[a](javascript:alert(1)) ![b](x) [c] [d]: e",
-  "https://example.org www.example.org someone@example.org example.org",
+  "https://example.org www.example.org someone@example.org example.org a@1.2",
   "$x^2$ $$y$$ \\(z\\)",
   "# heading",
   "- item",

@@ -109,6 +109,16 @@ describe("toText", () => {
     );
   });
 
+  it("draws one rule between the rows and what sums them up", () => {
+    const columns = [{ key: "line", heading: "Line" }];
+    const sums = [
+      { kind: "subtotal", cells: ["Pot"] },
+      { kind: "total", cells: ["All"] },
+    ] as const;
+    expect(toText(table({ columns, rows: [["Oats"], ...sums] }))).toBe("Line\n────\nOats\n────\nPot\nAll");
+    expect(toText(table({ columns, rows: sums }))).toBe("Line\n────\nPot\nAll");
+  });
+
   it("wraps words and headings before it breaks the table up, and never a figure that fits", () => {
     expect(toText(camp, { width: 43 })).toBe(
       [
