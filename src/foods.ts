@@ -12,7 +12,7 @@ import { type FoodTable, trustedTable } from "./food/table.ts";
  *
  * @example
  * ```ts
- * starterFoods.get("oats-rolled-dry").per100g.protein; // "13.15"
+ * starterFoods.get("oats-rolled-dry").per100g.protein; // => 13.15
  * ```
  */
 export const starterFoods: FoodTable = /* @__PURE__ */ trustedTable(starterFoodInputs, usdaRetention);

@@ -172,7 +172,7 @@ export function isComponentId(id: unknown): id is ComponentId {
  *
  * @example
  * ```ts
- * component("iron").unit; // "mg"
+ * component("iron").unit; // => mg
  * ```
  */
 export function component(id: string): Component {

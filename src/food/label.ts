@@ -36,8 +36,7 @@ import { type Printed, readPrinted } from "./labelText.ts";
  *   per: "30 g",
  *   figures: { energy: 120, protein: "24 g", fat: "2 g", carbohydrate: "less than 1 g", sodium: "330 mg" },
  * });
- * const { value, low, high } = isolate.per100g.protein;
- * console.log(value, low, high); // => 80 235/3 245/3
+ * console.log(isolate.per100g.protein); // => { value: '80', low: '235/3', high: '245/3', source: 'label, US style: 24 g' }
  * ```
  */
 export function foodFromLabel(label: LabelInput): FoodInput {

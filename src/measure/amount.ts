@@ -84,8 +84,8 @@ export interface AmountHow {
  *
  * @example
  * ```ts
- * amount("1 1/2 tbsp", { measures: "metric" }).value.toString(); // "1.5"
- * amount("2 medium", { own: ["medium"] }).kind; // "own"
+ * amount("1 1/2 tbsp", { measures: "metric" }).value.toString(); // => 1.5
+ * amount("2 medium", { own: ["medium"] }).kind; // => own
  * ```
  */
 export function amount(input: AmountInput, how: AmountHow = {}): Amount {

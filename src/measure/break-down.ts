@@ -34,7 +34,7 @@ export interface BreakDownHow extends AmountHow {
  * @example
  * ```ts
  * const batch = breakDown("4.35 lb", ["lb", "oz"], { step: "1/4" });
- * formatAmount(batch); // "4 lb 5 1/2 oz"
+ * formatAmount(batch); // => 4 lb 5 1/2 oz
  * ```
  */
 export function breakDown(a: Amount | string, units: readonly string[], how: BreakDownHow = {}): Amount {

@@ -18,8 +18,8 @@ export interface ConvertHow extends AmountHow {
  *
  * @example
  * ```ts
- * convert("1 lb 4 oz", "g").value.toString(); // "566.9904625"
- * convert("1 us cup", "g", { density: "1.03" }).value.toString(); // "243.685883595"
+ * convert("1 lb 4 oz", "g").value.toString(); // => 566.9904625
+ * convert("1 us cup", "g", { density: "1.03" }).value.toString(); // => 243.685883595
  * ```
  */
 export function convert(a: Amount | string, unit: string, how: ConvertHow = {}): Amount {

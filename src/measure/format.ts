@@ -56,9 +56,9 @@ function takesFractions(a: Amount): boolean {
  *
  * @example
  * ```ts
- * formatAmount(amount("1.5 us cups"), { measures: "us" }); // "1 1/2 cups"
- * formatAmount(amount("1.5 us cups")); // "1 1/2 US cups"
- * formatAmount(amount("100/3 g"), { significant: 3 }); // "33.3 g"
+ * formatAmount(amount("1.5 us cups"), { measures: "us" }); // => 1 1/2 cups
+ * formatAmount(amount("1.5 us cups")); // => 1 1/2 US cups
+ * formatAmount(amount("100/3 g"), { significant: 3 }); // => 33.3 g
  * ```
  */
 export function formatAmount(a: Amount, how: FormatHow = {}): string {

@@ -28,7 +28,7 @@ export const kitchens: { readonly [N in KitchenName]: Kitchen } = {
  *   drawer: { tbsp: [], tsp: ["1/2"] },
  *   scale: "5 g",
  *   pieces: "whole",
- * }).scale; // "5 g"
+ * }).scale; // => 5 g
  * ```
  */
 export function kitchen(input: unknown): Kitchen {

@@ -48,7 +48,7 @@ export interface MeasurableHow {
  *
  * @example
  * ```ts
- * measurable("metric", amount("207 ml"), { each: 1 }).map((m) => formatAmount(m.amount)); // ["200 ml", "210 ml"]
+ * measurable("metric", amount("207 ml"), { each: 1 }).map((m) => formatAmount(m.amount)); // => [ '200 ml', '210 ml' ]
  * ```
  */
 export function measurable(

@@ -44,7 +44,7 @@ export const measureSetNames: readonly MeasureSetName[] = [
  * @example
  * ```ts
  * const grandmother = measureSet({ name: "grandmother", ml: { cup: 200, tbsp: 15, tsp: 5 } });
- * convert(amount("1/2 cup", { measures: grandmother }), "ml").value.toString(); // "100"
+ * convert(amount("1/2 cup", { measures: grandmother }), "ml").value.toString(); // => 100
  * ```
  */
 export function measureSet(input: unknown): MeasureSet {

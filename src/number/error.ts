@@ -26,7 +26,7 @@ export interface Fault {
  * try {
  *   amount("2-3 tbsp");
  * } catch (error) {
- *   if (error instanceof SteelyardError) console.log(error.code, error.hint);
+ *   if (error instanceof SteelyardError) console.log(error.code); // => amount-range
  * }
  * ```
  */
@@ -88,7 +88,7 @@ export function collect<T>(faults: Fault[], path: Path, step: () => T): T | unde
  *
  * @example
  * ```ts
- * showPath(["lines", 2, "amount"]); // "lines[2].amount"
+ * showPath(["lines", 2, "amount"]); // => lines[2].amount
  * ```
  */
 export function showPath(path: Path): string {
@@ -103,7 +103,7 @@ export function showPath(path: Path): string {
  *
  * @example
  * ```ts
- * quote("two\ncups"); // "\"two\uFFFDcups\""
+ * quote("two\ncups"); // => "two�cups"
  * ```
  */
 export function quote(value: unknown, longest = 60): string {

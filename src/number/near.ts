@@ -10,7 +10,7 @@ const LONGEST = 60;
  *
  * @example
  * ```ts
- * nearNames("protien", ["protein", "phosphorus", "proline"]); // => [ 'protein' ]
+ * nearNames("protien", ["protein", "phosphorus"]); // => [ 'protein' ]
  * ```
  */
 export function nearNames(name: string, names: Iterable<string>, most = 3): string[] {

@@ -12,7 +12,7 @@ import { compare, type Fraction, floor, fraction, minus, over, sum, times } from
  *
  * @example
  * ```ts
- * apportion(100n, [fraction(1n), fraction(1n), fraction(1n)]); // [ 34n, 33n, 33n ]
+ * apportion(100n, [fraction(1n), fraction(1n), fraction(1n)]); // => [ 34n, 33n, 33n ]
  * ```
  */
 export function apportion(units: bigint, weights: readonly Fraction[]): bigint[] {

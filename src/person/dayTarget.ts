@@ -60,7 +60,8 @@ const DAYS: Fraction = { n: 7n, d: 1n };
  *   { sex: "female", age: 24, mass: "9 st 8 lb", height: "5 ft 7 in", activity: "active" },
  *   { weight: "hold", protein: { perKg: "1.6" }, fat: { share: "30 %" }, fibre: { per1000kcal: 14 } },
  * );
- * fit(breakfast, mealDemands(day.demands, "1/4"));
+ * const breakfast = mealDemands(day.demands, "1/4");
+ * breakfast.find((demand) => demand.of === "protein"); // => { of: 'protein', exactly: '24.312551032' }
  * ```
  */
 export function dayTarget(person: Person, aim: Aim): DayTarget {

@@ -55,8 +55,8 @@ export interface ActivityTaken {
  *
  * @example
  * ```ts
- * energyNeed({ sex: "female", age: 25, mass: "60 kg", height: "160 cm", activity: "active" }).resting;
- * // 1314 kcal by Mifflin-St Jeor
+ * const need = energyNeed({ sex: "female", age: 25, mass: "60 kg", height: "160 cm", activity: "active" });
+ * console.log(need.resting.toString(), need.equation); // => 1314 mifflin-st-jeor
  * ```
  */
 export function energyNeed(person: Person, how: { readonly equation?: EquationId } = {}): EnergyNeed {

@@ -39,7 +39,8 @@ export interface LeftOfDay {
  *
  * @example
  * ```ts
- * leftOfDay(day.demands, { energy: "812.5", protein: 41 });
+ * const day = leftOfDay([{ of: "protein", least: "98 g" }], { energy: "812.5", protein: 41 });
+ * day.demands; // => [ { of: 'protein', least: '57' } ]
  * ```
  */
 export function leftOfDay(demands: readonly Demand[], eaten: Totals): LeftOfDay {

@@ -32,7 +32,8 @@ export interface MealShare {
  *
  * @example
  * ```ts
- * shareDay(day.demands, { breakfast: "1/4", lunch: "35 %", supper: "0.4" });
+ * const meals = shareDay([{ of: "protein", least: "98 g" }], { breakfast: "1/4", lunch: "35 %", supper: "0.4" });
+ * meals[0].demands; // => [ { of: 'protein', least: '24.5 g' } ]
  * ```
  */
 export function shareDay(

@@ -42,9 +42,9 @@ const GREATEST_POWER = 15;
  *
  * @example
  * ```ts
- * showFigure(exact("1234.5")); // "1235"
- * showFigure(exact("1/3"), { unit: "g" }); // "0.333 g"
- * showFigure(exact("0.2"), { places: 0 }); // "under 0.5"
+ * showFigure(exact("1234.5")); // => 1235
+ * showFigure(exact("1/3"), { unit: "g" }); // => 0.333 g
+ * showFigure(exact("0.2"), { places: 0 }); // => under 0.5
  * ```
  */
 export function showFigure(f: Fraction, how: FigureHow = {}): string {
@@ -79,8 +79,8 @@ export function showPercent(share: Fraction, how: Omit<FigureHow, "unit"> = {}):
  *
  * @example
  * ```ts
- * figure(exact("4.1"), { tone: "at-least", unit: "mg" }); // text "at least 4.1 mg", value "4.1"
- * figure(null); // text "?", value null
+ * figure(exact("4.1"), { tone: "at-least", unit: "mg" }).text; // => at least 4.1 mg
+ * figure(null).text; // => ?
  * ```
  */
 export function figure(

@@ -33,7 +33,7 @@ export const americanEnglish: Language = {
  *
  * @example
  * ```ts
- * say(britishEnglish, "at least {figure}", { figure: "4.1 mg" }); // "at least 4.1 mg"
+ * say(britishEnglish, "at least {figure}", { figure: "4.1 mg" }); // => at least 4.1 mg
  * ```
  */
 export function say(

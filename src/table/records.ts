@@ -19,7 +19,8 @@ export type DataRecord = { readonly [key: string]: string | number | null };
  *
  * @example
  * ```ts
- * toRecords(t); // [{ line: "Oats", grams: 40 }]
+ * const columns = [{ key: "line", heading: "Line" }, { key: "grams", heading: "Amount", unit: "g" }];
+ * toRecords(table({ columns, rows: [["Oats", { text: "40", value: "40", tone: "known" }]] })); // => [ { line: 'Oats', grams: 40 } ]
  * ```
  */
 export function toRecords(x: Showable, how: RecordsHow = {}): DataRecord[] {

@@ -31,7 +31,13 @@ export function notebookDisplay(x: Showable): NotebookDisplay {
  *     return [table({ columns: [{ key: "who", heading: "Who" }], rows: [["Cox"]] })];
  *   }
  * }
- * console.log(new Rota()); // prints the table
+ * console.log(new Rota());
+ * ```
+ *
+ * ```text
+ * Who
+ * ───
+ * Cox
  * ```
  */
 export abstract class Shown implements Tabular {

@@ -70,7 +70,13 @@ export interface TableInput {
  *   columns: [{ key: "line", heading: "Line" }, { key: "grams", heading: "Amount", unit: "g", align: "end" }],
  *   rows: [["Oats", { text: "40", value: "40", tone: "known" }]],
  * });
- * toText(t);
+ * console.log(toText(t));
+ * ```
+ *
+ * ```text
+ * Line  Amount (g)
+ * ────  ──────────
+ * Oats          40
  * ```
  */
 export function table(input: TableInput): Table {

@@ -31,7 +31,7 @@ const ofPages = pages
   .flatMap((page) => examplesIn(readFileSync(join(root, page), "utf8"), page));
 const ofDocstrings = files.flatMap((file) => docstringExamples(file.text, `src/${file.path}`));
 
-const scopes = new Map(files.map((file) => [`src/${file.path}`, scopeOf(file, faces)]));
+const scopes = new Map(files.map((file) => [`src/${file.path}`, scopeOf(file, files, faces)]));
 const examples = [...ofPages, ...ofDocstrings].map((example) => {
   const scope = scopes.get(example.file); // a page has none: what it uses it imports
   return {

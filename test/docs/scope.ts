@@ -14,11 +14,12 @@ type Scope = ReadonlyMap<string, Origin>;
 const src = join(root, "src");
 
 /**
- * The names that an example in a docstring of `file` may use without importing them: what the file
- * itself exports, what it imports, and the public face.
+ * The names that an example in a docstring of `file` may use without importing them: all that `src`
+ * exports. Where two files export one name, the file's own comes first, then what the file imports,
+ * then the public one.
  */
-export function scopeOf(file: SourceFile, faces: readonly SourceFile[]): Scope {
-  return new Map([...faces.flatMap(exportsOf), ...importsOf(file), ...exportsOf(file)]);
+export function scopeOf(file: SourceFile, all: readonly SourceFile[], faces: readonly SourceFile[]): Scope {
+  return new Map([...all, ...faces].flatMap(exportsOf).concat(importsOf(file), exportsOf(file)));
 }
 
 /** The import declarations that bring the names used in `code` and known in `scope` into it. */

@@ -61,7 +61,7 @@ export interface AminoScore {
  *
  * @example
  * ```ts
- * aminoScore({ protein: 1, lysine: 0.026 }, "iom-2002").score; // 26 / 51
+ * aminoScore({ protein: 1, lysine: 0.026 }, "iom-2002").score.toFixed(2); // => 0.51
  * ```
  */
 export function aminoScore(

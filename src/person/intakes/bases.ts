@@ -22,7 +22,7 @@ export interface CountedAmount {
  *
  * @example
  * ```ts
- * amountOf(["vitaminARe"], { vitaminARae: 700, retinol: 300 })?.value; // 1100 µg RE
+ * amountOf(["vitaminARe"], { vitaminARae: 700, retinol: 300 })?.value; // => 1100
  * ```
  */
 export function amountOf(of: readonly ComponentId[], amounts: Amounts): CountedAmount | undefined {

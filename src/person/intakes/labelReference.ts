@@ -44,7 +44,7 @@ const anybody: Facts = {
  *
  * @example
  * ```ts
- * labelReference("eu").get("vitaminC")?.value; // 80 mg
+ * labelReference("eu").get("vitaminC")?.value; // => 80
  * ```
  */
 export function labelReference(authority: LabelAuthority): LabelReference {

@@ -91,7 +91,8 @@ const forms: readonly (readonly ComponentId[])[] = [
  * @example
  * ```ts
  * const intakes = referenceIntakes("eu", { sex: "female", age: 30, mass: "61 kg" });
- * intakes.get("iron").reference; // 16 mg, PRI
+ * const { value, unit, kind } = intakes.get("iron").reference ?? {};
+ * console.log(`${value} ${unit}, ${kind}`); // => 16 mg, PRI
  * ```
  */
 export function referenceIntakes(

@@ -20,7 +20,8 @@ const harmful: readonly UpperKind[] = ["UL", "SUL", "guidance level", "safe leve
  *
  * @example
  * ```ts
- * fit(supper, [...mealDemands(day.demands, "0.4"), ...upperLimits(referenceIntakes("eu", person))]);
+ * const limits = upperLimits(referenceIntakes("eu", { sex: "female", age: 30, mass: "61 kg" }), "0.4");
+ * limits.find((limit) => limit.of === "selenium"); // => { of: 'selenium', most: '102', firm: true }
  * ```
  */
 export function upperLimits(intakes: ReferenceIntakes, share: Value = 1): readonly Demand[] {

@@ -32,8 +32,9 @@ import { crosses, inWholes, objectiveInWholes } from "./whole.ts";
  * @example
  * ```ts
  * const two = { n: 2n, d: 1n };
- * minimise({ variables: [{ upper: two }], rows: [] }, [{ variable: 0, coefficient: { n: -1n, d: 3n } }]);
- * // x is [2], the objective -2/3, the price of the bound -1/3
+ * const third = { n: -1n, d: 3n };
+ * const best = minimise({ variables: [{ upper: two }], rows: [] }, [{ variable: 0, coefficient: third }]);
+ * if (best.status === "optimal") console.log(best.x); // => [ { n: 2n, d: 1n } ]
  * ```
  */
 export function minimise(programme: Programme, objective: Objective, effort: Effort = {}): Solution {
