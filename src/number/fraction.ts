@@ -1,4 +1,4 @@
-import Decimal from "decimal.js";
+import { Decimal } from "decimal.js";
 import { fault, quote } from "./error.ts";
 
 /** An exact number: `n / d` in lowest terms, `d` above zero. Plain data; never changed. */
@@ -209,6 +209,28 @@ export function toDecimal(a: Fraction): Decimal {
   const ends = decimalPlaces(a.d);
   const text = fixedText(a, ends !== undefined && ends < places ? ends : places);
   return new Decimal(text);
+}
+
+let lastPower: { readonly d: bigint; readonly lift: bigint; readonly places: number } | undefined;
+
+/**
+ * The face of `n / d`, not reduced first. Many figures of one sheet stand over one denominator, so
+ * what lifts it to a power of ten is kept from call to call.
+ */
+export function ratioToDecimal(n: bigint, d: bigint): Decimal {
+  if (lastPower?.d !== d) {
+    const places = d > 0n ? decimalPlaces(d) : undefined;
+    if (places === undefined) return toDecimal(fraction(n, d));
+    lastPower = { d, lift: 10n ** BigInt(places) / d, places };
+  }
+  const digits = (n < 0n ? -n : n) * lastPower.lift;
+  const text = digits.toString();
+  if (text.length > FACE_DIGITS) return toDecimal(fraction(n, d));
+  const { places } = lastPower;
+  const padded = text.padStart(places + 1, "0");
+  return new Decimal(
+    `${n < 0n ? "-" : ""}${padded.slice(0, padded.length - places)}.${padded.slice(padded.length - places)}`,
+  );
 }
 
 /** The power of ten of the first significant digit: 0 for 1 to 9.99…, -1 for 0.1; 0 for zero. */

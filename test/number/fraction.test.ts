@@ -25,6 +25,7 @@ import {
   ONE,
   over,
   plus,
+  ratioToDecimal,
   sum,
   times,
   toDecimal,
@@ -189,6 +190,29 @@ describe("the decimal face", () => {
         const a = fraction(n, 10n ** BigInt(places));
         expect(exact(toDecimal(a))).toEqual(a);
       }),
+    );
+  });
+
+  it("is the same for a ratio not in lowest terms, whatever ratio was asked for before", () => {
+    const ratio = fc.tuple(
+      fc.bigInt(-(10n ** 45n), 10n ** 45n),
+      fc.oneof(
+        fc.bigInt(1n, 10n ** 20n),
+        fc.nat(40).map((places) => 10n ** BigInt(places)),
+        fc.constantFrom(1n, 8n, 125n, 3n),
+      ),
+    );
+    fc.assert(
+      fc.property(fc.array(ratio, { minLength: 1, maxLength: 4 }), (ratios) => {
+        for (const [n, d] of [...ratios, ...ratios]) {
+          expect(ratioToDecimal(n, d).toFixed()).toBe(toDecimal(fraction(n, d)).toFixed());
+        }
+      }),
+      { numRuns: 1000 },
+    );
+    expect(ratioToDecimal(3n, -4n).toFixed()).toBe("-0.75");
+    expect(() => ratioToDecimal(1n, 0n)).toThrow(
+      expect.objectContaining({ code: "number-zero-denominator" }),
     );
   });
 
