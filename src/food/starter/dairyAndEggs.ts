@@ -29,6 +29,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "milk-whole-vitamin-d", ndb: "01077", state: "as sold", name: "Milk, whole, 3.25 % fat, with added vitamin D",
+        fortifiedWith: ["vitaminD"],
         measures: "cup 244; fl oz 30.5; tbsp 15", density: "cup", refuse: "0", factors: "4.27 8.79 3.87",
         allergens: ["milk"],
         proximates: "61 3.15 3.25 4.80 0.0 5.05 - 88.13 0.67 0.0*",

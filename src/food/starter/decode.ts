@@ -35,6 +35,7 @@ export function foodInput(shelf: Shelf, row: Row): FoodInput {
     ...(row.density && { density: density(row.density, measures) }),
     ...(row.refuse && { edibleShare: edibleShare(row.refuse) }),
     ...(row.factors && { energyFactors: energyFactors(row.factors) }),
+    ...(row.fortifiedWith && { fortifiedWith: row.fortifiedWith }),
     ...(row.allergens && { allergens: row.allergens }),
     ...(row.cautions && { cautions: row.cautions.map((code) => ({ code, ...cautions[code] })) }),
     aisle: row.aisle ?? shelf.aisle,

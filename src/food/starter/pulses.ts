@@ -320,6 +320,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "soya-drink-unsweetened-fortified", ndb: "16222", state: "as sold", name: "Soya drink, unsweetened, with added calcium, vitamins A and D",
+        fortifiedWith: ["calcium", "vitaminARae", "vitaminD"],
         measures: "cup 243", density: "cup", refuse: "0",
         aisle: "dairy and alternatives", allergens: ["soya"],
         proximates: "33 2.86 1.61 1.74 0.5 0.41 - 93.14 0.64 -",

@@ -143,6 +143,8 @@ export interface Row extends Partial<Readonly<Record<PanelName, string>>> {
   readonly factors?: string;
   /** Set where 18:2 and 18:3 may hold other acids than linoleic and alpha-linolenic. */
   readonly otherIsomers?: true;
+  /** What was added to it, as its name in the source says. */
+  readonly fortifiedWith?: readonly ComponentId[];
   readonly origin?: Origin;
   readonly aisle?: string;
   readonly allergens?: readonly Allergen[];
