@@ -15,6 +15,7 @@ export default defineConfig({
   sourcemap: true,
   clean: true,
   splitting: false,
+  silent: true,
   esbuildPlugins: [
     {
       name: "name built files",
