@@ -71,7 +71,7 @@ export type Amounts =
   | ({ readonly status: "met" | "nearest"; readonly nodes: number } & Choice)
   /** Proven: no choice holds every firm demand. */
   | { readonly status: "infeasible"; readonly nodes: number }
-  /** Best found within the effort allowed, if any, and what no choice can be better than. */
+  /** Best found within the effort allowed, if any; the bounds are what no choice of least excess betters. */
   | {
       readonly status: "stopped";
       readonly best?: Choice;

@@ -22,8 +22,9 @@ export function chooseAmounts(problem: AmountsProblem, effort: AmountsEffort = {
   const best = stated(t, least.chosen);
   if (proven && least.bound === undefined)
     return { status: best.excess.n === 0n ? "met" : "nearest", ...best, nodes };
-  const drift = proven ? (least.bound ?? best.drift) : ZERO;
-  return { status: "stopped", best, bound: { excess: first.bound, drift }, nodes };
+  // Whoever exceeds less is among those within this excess, so the bound on the drift holds for all.
+  const bound = { excess: first.bound, drift: least.bound ?? best.drift };
+  return { status: "stopped", best, bound, nodes };
 }
 
 /** Lines that sway the demands most come first; candidates nearest to the exact amount are tried first. */

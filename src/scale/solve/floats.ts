@@ -60,7 +60,8 @@ function fillRates({ n, columns }: WholeProgramme, rates: Float64Array, rowSizes
     for (let k = 0; k < rows.length; k += 1) {
       const i = rows[k] as number;
       const value = Number(values[k]);
-      rates[i * n + j] = -value;
+      const at = i * n + j;
+      rates[at] = (rates[at] as number) - value;
       if (Math.abs(value) > (rowSizes[i] as number)) rowSizes[i] = Math.abs(value);
     }
   }

@@ -18,6 +18,7 @@ export interface WholeProgramme {
   readonly scales: readonly bigint[];
 }
 
+/** The coefficients of one variable; a row that names it twice is there twice. */
 export interface Column {
   readonly rows: readonly number[];
   readonly values: readonly bigint[];
@@ -45,7 +46,10 @@ export function inWholes({ variables, rows }: Programme): WholeProgramme {
   for (const variable of variables) addEnds(variable, unit);
   for (const [i, row] of rows.entries()) {
     const scale = scales[i] as bigint;
-    eachWhole(row.terms, scale, (j, value) => add(columns[j] as MutableColumn, i, value));
+    eachWhole(row.terms, scale, (j, value) => {
+      columns[j]?.rows.push(i);
+      columns[j]?.values.push(value);
+    });
     addEnds(row, scale * unit);
   }
   return { n: variables.length, m: rows.length, columns, lower, upper, unit, scales };
@@ -93,21 +97,6 @@ function eachWhole(
       by = scale / under;
     }
     take(variable, by === 1n ? coefficient.n : coefficient.n * by);
-  }
-}
-
-interface MutableColumn {
-  readonly rows: number[];
-  readonly values: bigint[];
-}
-
-/** Rows come in order, so a variable named twice in one row is the last entry of its column. */
-function add(column: MutableColumn, row: number, value: bigint): void {
-  const last = column.rows.length - 1;
-  if (column.rows[last] === row) column.values[last] = (column.values[last] as bigint) + value;
-  else {
-    column.rows.push(row);
-    column.values.push(value);
   }
 }
 

@@ -64,6 +64,24 @@ describe("conflict", () => {
     expect(conflict(p, [0, 1])).toMatchObject({ status: "conflict", rows: [0, 1] });
   });
 
+  it("counts pivots over all of its solves", () => {
+    let several = 0;
+    const property = fc.property(anyProgramme, ({ programme }) => {
+      const every = programme.rows.map((_, i) => i);
+      const answer = conflict(programme, every);
+      if (answer.status !== "conflict" || answer.rows.length < 2 || answer.proof.pivots === 0) return;
+      several += 1;
+      expect(conflict(programme, every, { pivots: answer.proof.pivots })).toEqual(answer);
+      for (let pivots = 0; pivots < answer.proof.pivots; pivots += 1) {
+        const short = conflict(programme, every, { pivots });
+        if (short.status === "feasible") throw new Error("feasible");
+        expect(short.status === "stopped" ? short.pivots : short.proof.pivots).toBeLessThanOrEqual(pivots);
+      }
+    });
+    fc.assert(property, { seed: seedFor("conflict pivots", 13), numRuns: 500 });
+    expect(several).toBeGreaterThan(20);
+  });
+
   it("cannot stand, and can with any one of its rows left out; HiGHS says the same", () => {
     let found = 0;
     const property = fc.property(anyProgramme, ({ programme }) => {
