@@ -23,23 +23,26 @@ const NO_LOSS: Shares = /* @__PURE__ */ new Map();
 /**
  * What is known of one component: as the food gives it; else computed from what it gives, where a
  * published formula can be; else zero, where that may be presumed; else missing.
+ *
+ * With shares, it is what cooking leaves. A share named for a component holds for it. A derived figure
+ * with no share of its own follows from what is left of its inputs, so that a total of it is still what
+ * the formula makes of the totals; one that is a difference from 100 g stays, since what cooking
+ * destroys does not become something else.
  */
-export function readFigure(food: FoodInput, id: ComponentId): ReadFigure {
-  return given(food, id) ?? derive(food, id, stated(food)) ?? presumed(food, id) ?? MISSING;
+export function readFigure(food: FoodInput, id: ComponentId, shares: Shares = NO_LOSS): ReadFigure {
+  const figure = given(food, id) ?? derive(food, id, stated(food)) ?? presumed(food, id) ?? MISSING;
+  if (shares.size === 0) return figure;
+  const own = shares.get(id);
+  if (own) return share(figure, own);
+  const { formula } = figure;
+  if (formula === undefined || formula.from !== undefined) return figure;
+  const asStated = stated(food);
+  return apply(formula, (input) => share(asStated(input), shares.get(input) ?? ONE)) ?? figure;
 }
 
-/**
- * The whole composition of a food, before cooking or with what cooking leaves of it. A share named
- * for a component holds for it. A derived figure with no share of its own follows from what is left of
- * its inputs, so that a total of it is still what the formula makes of the totals; one that is a
- * difference from 100 g stays, since what cooking destroys does not become something else.
- */
+/** The whole composition of a food, before cooking or with what cooking leaves of it. */
 export function compose(food: FoodInput, shares: Shares = NO_LOSS): Composition {
-  const left = shares.size === 0 ? undefined : leftOf(food, shares);
-  const figures = componentIds.map((id) => {
-    const figure = readFigure(food, id);
-    return left ? left(figure, id) : figure;
-  });
+  const figures = componentIds.map((id) => readFigure(food, id, shares));
   return { figures, ...overOneScale(figures.map((f) => f.value)) };
 }
 
@@ -66,15 +69,4 @@ function given(food: FoodInput, id: ComponentId): ReadFigure | undefined {
 /** What formulas read: figures that are given or presumed, never ones that another formula made. */
 function stated(food: FoodInput): (id: ComponentId) => ReadFigure {
   return (id) => given(food, id) ?? presumed(food, id) ?? MISSING;
-}
-
-function leftOf(food: FoodInput, shares: Shares): (figure: ReadFigure, id: ComponentId) => ReadFigure {
-  const asStated = stated(food);
-  const leftGiven = (id: ComponentId): ReadFigure => share(asStated(id), shares.get(id) ?? ONE);
-  return (figure, id) => {
-    const own = shares.get(id);
-    if (own) return share(figure, own);
-    const { formula } = figure;
-    return formula && formula.from === undefined ? (apply(formula, leftGiven) ?? figure) : figure;
-  };
 }

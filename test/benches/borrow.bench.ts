@@ -17,9 +17,11 @@ import { lenders } from "../../src/food/lend.ts";
 import type { BorrowBasis } from "../../src/food/lending.ts";
 import type { FoodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { exact, toDecimal } from "../../src/number/fraction.ts";
+import { compare, exact, toDecimal } from "../../src/number/fraction.ts";
+import { between } from "../../src/sheet/between.ts";
+import { sheet } from "../../src/sheet/build.ts";
 import { figure } from "../../src/table/figure.ts";
-import { table } from "../../src/table/table.ts";
+import { type Cell, table } from "../../src/table/table.ts";
 import { toText } from "../../src/table/text.ts";
 
 /** What lenders are ranked by stays; the rest is hidden. */
@@ -108,6 +110,30 @@ function distribution(
 }
 
 const trials = starterFoods.ids.flatMap((id) => trialsOf(id, starterFoods));
+/** Whether the range of like foods of the same group and state holds what was hidden. */
+function rangeRow(group: ComponentGroup): readonly Cell[] {
+  const ranges = starterFoods.ids.flatMap((id) => {
+    const whole = starterFoods.get(id);
+    const bare = starterFoods.with([hide(whole)]);
+    const s = sheet({ name: id, portions: 1, lines: [{ food: id, amount: "100 g" }] }, bare);
+    const hiddenIds = componentIds.filter(
+      (c) => components[c].group === group && !kept.has(c) && whole.per100g[c] !== undefined,
+    );
+    return hiddenIds.map((c) => {
+      const { exactLeast, exactMost } = between(s, c);
+      const hidden = readFigure(whole, c).value;
+      const limited = exactMost !== undefined;
+      return {
+        limited,
+        held: limited && compare(exactLeast, hidden) <= 0 && compare(hidden, exactMost) <= 0,
+      };
+    });
+  });
+  const limited = ranges.filter((r) => r.limited);
+  const held = limited.filter((r) => r.held);
+  return [group, cell(ranges.length), cell(limited.length), cell((100 * held.length) / limited.length)];
+}
+
 const bases: readonly BorrowBasis[] = ["dry-matter", "fat-free-dry-matter", "weight"];
 const byBasis = bases.map((basis) => {
   const rest = starterFoods.ids
@@ -151,6 +177,18 @@ console.log(
     }),
   ),
   `\n\n${toText(table({ title: "Minerals and vitamins, by basis", columns, rows: byBasis }))}`,
+  `\n\n${toText(
+    table({
+      title: "Ranges of like foods",
+      columns: [
+        { key: "what", heading: "Hidden" },
+        { key: "figures", heading: "Figures", align: end },
+        { key: "limited", heading: "With a range", align: end },
+        { key: "held", heading: "That holds it", unit: "%", align: end },
+      ],
+      rows: groups.map(rangeRow),
+    }),
+  )}`,
   `\n\n${toText(table({ title: "The ten components that borrow worst", columns, rows: worst.slice(0, 10) }))}`,
 );
 

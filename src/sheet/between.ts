@@ -1,0 +1,217 @@
+import type { Decimal } from "decimal.js";
+import { type ComponentId, type ComponentUnit, component } from "../food/components.ts";
+import { readFigure } from "../food/composition.ts";
+import type { ReadFigure } from "../food/figure.ts";
+import type { FoodInput } from "../food/food.ts";
+import type { FoodTable } from "../food/table.ts";
+import { fault } from "../number/error.ts";
+import {
+  compare,
+  type Fraction,
+  fraction,
+  greatest,
+  isZero,
+  least,
+  ONE,
+  over,
+  plus,
+  sum,
+  times,
+  toDecimal,
+  ZERO,
+} from "../number/fraction.ts";
+import { componentIndex } from "./plan.ts";
+import type { Sheet } from "./sheet.ts";
+import type { Source } from "./source.ts";
+
+/** Options of {@link between}. */
+export interface BetweenHow {
+  /** Of what: the batch, unless told. */
+  readonly where?: "total" | "portion" | "per100g";
+  /** Ids of the foods that stand in for a silent one; those of its group and state, unless told. */
+  readonly like?: (food: FoodInput) => readonly string[];
+}
+
+/** A line whose figure may lie anywhere in an interval. */
+export interface WidenedLine {
+  /** Key of the line, `dish/line` in a nested recipe. */
+  readonly key: string;
+  /** Whether the figure is not known at all, is a trace or a limit, or was printed with its interval. */
+  readonly why: "silent" | "trace" | "limit" | "interval";
+  readonly least: Decimal;
+  /** Nothing where no limit is known. */
+  readonly most: Decimal | undefined;
+  /** The foods that the interval was taken from. */
+  readonly like: readonly string[];
+}
+
+/** The least and the most that a figure of a sheet can be. */
+export interface Between {
+  readonly unit: ComponentUnit;
+  readonly least: Decimal;
+  readonly exactLeast: Fraction;
+  /** Nothing where some line has no limit. */
+  readonly most: Decimal | undefined;
+  readonly exactMost: Fraction | undefined;
+  readonly widened: readonly WidenedLine[];
+  /** Keys of the lines that nothing limits from above. */
+  readonly unlimited: readonly string[];
+}
+
+/**
+ * Between what limits a figure lies: silent lines are taken to lie between the smallest and the largest
+ * figure among like foods of the sheet's own table, of the same group and state; figures that carry an
+ * interval widen it by that. Borrowed figures count as they stand, and never stand in for others.
+ *
+ * Like foods say what is usual, not what is possible: this is a range to think with, not a proof.
+ *
+ * Throws `component-unknown`, `food-unknown` for an id that `like` gives, and `sheet-empty` for 100 g
+ * of a recipe with no mass.
+ *
+ * @example
+ * ```ts
+ * const s = sheet(
+ *   { name: "Greens", portions: 1, lines: [{ food: "kale-raw", amount: "100 g" }, { food: "mine", amount: "50 g" }] },
+ *   starterFoods.with([{ id: "mine", name: "Greens from the garden", state: "raw", group: "vegetables", source: "garden", per100g: {} }]),
+ * );
+ * const { least, most, widened } = between(s, "vitaminC");
+ * console.log(least.toString(), most.toString(), widened[0].why); // => 121.05 191.85 silent
+ * ```
+ */
+export function between(s: Sheet, id: ComponentId, how: BetweenHow = {}): Between {
+  const { unit } = component(id);
+  const { low, high, lines } = rangeOf(s, id, how);
+  const share = shareOf(s, how.where ?? "total");
+  const scaled = (end: Fraction): Fraction => times(end, share);
+  const most = high && scaled(high);
+  return {
+    unit,
+    least: toDecimal(scaled(low)),
+    exactLeast: scaled(low),
+    most: most && toDecimal(most),
+    exactMost: most,
+    widened: lines.map((line) => ({
+      key: line.key,
+      why: line.why,
+      least: toDecimal(scaled(line.low)),
+      most: line.high && toDecimal(scaled(line.high)),
+      like: line.like,
+    })),
+    unlimited: lines.filter((line) => line.high === undefined).map((line) => line.key),
+  };
+}
+
+interface Ends {
+  readonly low: Fraction;
+  readonly high: Fraction | undefined;
+}
+
+interface Wide extends Ends {
+  readonly key: string;
+  readonly why: WidenedLine["why"];
+  readonly like: readonly string[];
+}
+
+interface Range extends Ends {
+  readonly lines: readonly Wide[];
+}
+
+/** The batch's range, the water that the pot takes up or gives off counted in. */
+function rangeOf(s: Sheet, id: ComponentId, how: BetweenHow): Range {
+  const lines = s.plan.lines.map(({ line, source, nested }, i): Range => {
+    const grams = s.values.grams[i] ?? ZERO;
+    if (isZero(grams)) return { low: ZERO, high: ZERO, lines: [] };
+    const made = nested ? nestedRange(nested, source, id, how) : foodRange(source, s.plan.foods, id, how);
+    const part = nested ? over(grams, nested.masses.cooked) : over(grams, HUNDRED);
+    const named = made.lines.map((wide) => ({
+      ...wide,
+      key: wide.key === "" ? line.key : `${line.key}/${wide.key}`,
+    }));
+    return scale({ ...made, lines: named }, part);
+  });
+  const water = id === "water" ? s.masses.waterChange : ZERO;
+  const highs = lines.map(({ high }) => high);
+  return {
+    low: plus(sum(lines.map(({ low }) => low)), water),
+    high: highs.every((high) => high !== undefined) ? plus(sum(highs), water) : undefined,
+    lines: lines.flatMap((range) => range.lines),
+  };
+}
+
+function nestedRange(nested: Sheet, source: Source, id: ComponentId, how: BetweenHow): Range {
+  return scale(rangeOf(nested, id, how), source.left.get(id) ?? ONE);
+}
+
+/** 100 g of a food, as cooking leaves it. */
+function foodRange(source: Source, foods: FoodTable, id: ComponentId, how: BetweenHow): Range {
+  const figure = source.figure(componentIndex(id));
+  const food = source.food?.input;
+  if (!figure || !food) return { low: ZERO, high: undefined, lines: [] };
+  const { low = figure.value, high } = figure;
+  const known = figure.kind !== "missing" && high !== undefined;
+  if (known && compare(low, high) === 0) return { low, high, lines: [] };
+  const like = known ? [] : likeFoods(food, foods, how).flatMap((each) => endsOf(each, source, id));
+  const ends: Ends = known ? { low, high } : widest(figure, like);
+  return {
+    ...ends,
+    lines: [{ key: "", why: whyOf(figure), ...ends, like: like.map((each) => each.id) }],
+  };
+}
+
+/** From the smallest to the largest of like foods; what is known at least, of a trace say, stays the least. */
+function widest(
+  { kind, value, low = value }: ReadFigure,
+  like: readonly (Ends & { readonly high: Fraction })[],
+): Ends {
+  const [first, ...rest] = like;
+  if (!first) return { low, high: undefined };
+  const lows = rest.reduce((all, each) => least(all, each.low), first.low);
+  const highs = rest.reduce((all, each) => greatest(all, each.high), first.high);
+  return { low: kind === "missing" ? lows : low, high: greatest(low, highs) };
+}
+
+function likeFoods(food: FoodInput, foods: FoodTable, { like }: BetweenHow): readonly FoodInput[] {
+  if (like) return like(food).map((id) => foods.get(id));
+  const { id, group, state } = food;
+  if (group === undefined || state === undefined) return [];
+  return foods.ids
+    .map((each) => foods.get(each))
+    .filter((f) => f.id !== id && f.group === group && f.state === state);
+}
+
+/** What a like food says of a component, cooked as the line is; nothing where it does not know it itself. */
+function endsOf(
+  food: FoodInput,
+  { left }: Source,
+  id: ComponentId,
+): (Ends & { readonly high: Fraction; readonly id: string })[] {
+  const figure = readFigure(food, id, left);
+  if (figure.kind === "borrowed" || figure.inputs?.includes("borrowed")) return [];
+  const { low = figure.value, high } = figure;
+  return figure.kind === "missing" || high === undefined ? [] : [{ id: food.id, low, high }];
+}
+
+function whyOf({ kind, inputs = [] }: ReadFigure): WidenedLine["why"] {
+  if (kind === "missing") return "silent";
+  if (kind === "trace" || inputs.includes("trace")) return "trace";
+  return kind === "below" || inputs.includes("below") ? "limit" : "interval";
+}
+
+function scale({ low, high, lines }: Range, share: Fraction): Range {
+  const ends = (e: Ends): Ends => ({ low: times(e.low, share), high: e.high && times(e.high, share) });
+  return { ...ends({ low, high }), lines: lines.map((line) => ({ ...line, ...ends(line) })) };
+}
+
+function shareOf(s: Sheet, where: NonNullable<BetweenHow["where"]>): Fraction {
+  if (where === "total") return ONE;
+  if (where === "portion") return over(ONE, s.values.portions);
+  if (isZero(s.masses.cooked))
+    throw fault(
+      "sheet-empty",
+      "the recipe has no mass, so 100 g of it cannot be told",
+      "give a line an amount above 0",
+    );
+  return over(fraction(100n), s.masses.cooked);
+}
+
+const HUNDRED: Fraction = { n: 100n, d: 1n };
