@@ -40,7 +40,6 @@ function editDistance(a: string, b: string, limit: number): number {
   let before = new Uint8Array(b.length + 1);
   let row = new Uint8Array(b.length + 1).map((_, j) => j);
   let next = new Uint8Array(b.length + 1);
-  let nearestBefore = 0;
   for (let i = 1; i <= a.length; i++) {
     next.fill(beyond);
     if (i <= limit) next[0] = i;
@@ -59,8 +58,7 @@ function editDistance(a: string, b: string, limit: number): number {
       next[j] = here;
       nearest = Math.min(nearest, here);
     }
-    if (nearest > limit && nearestBefore > limit) return beyond;
-    nearestBefore = nearest;
+    if (nearest > limit) return beyond;
     [before, row, next] = [row, next, before];
   }
   return row[b.length] ?? beyond;

@@ -26,6 +26,7 @@ describe("a document", () => {
   it("comes back as written", () => {
     for (const litres of ["1/3", 2, new Decimal("0.1"), " 1 "])
       expect(read({ ...good, litres })).toEqual({ ...good, litres });
+    expect(read({ ...good, name: "x".repeat(40) }).name).toHaveLength(40);
     expect(read({ ...good, fuel: "gas", cups: ["tin\tcup"] }).cups).toEqual(["tin\tcup"]);
   });
 

@@ -210,6 +210,8 @@ describe("the decimal face", () => {
       }),
       { numRuns: 1000 },
     );
+    const long = 12345678901234567890123456789012345n; // one digit more than are shown
+    expect(ratioToDecimal(long, 10n).toFixed()).toBe("1234567890123456789012345678901235");
     expect(ratioToDecimal(3n, -4n).toFixed()).toBe("-0.75");
     expect(() => ratioToDecimal(1n, 0n)).toThrow(
       expect.objectContaining({ code: "number-zero-denominator" }),
