@@ -159,7 +159,7 @@ export function takeUp(b: WorkingBasis, proposed: readonly Standing[], limit: nu
   for (let j = 0; j < n; j += 1) {
     if (proposed[j] !== "basic" || b.pivots >= limit) continue;
     const through = columnThroughBasis(b, j);
-    const position = b.basic.findIndex((k, p) => k >= n && proposed[k] !== "basic" && through[p] !== 0n);
+    const position = b.basic.findIndex((k, p) => proposed[k] !== "basic" && through[p] !== 0n);
     if (position >= 0) pivot(b, position, j, through, proposed[b.basic[position] as number] as Standing);
   }
 }

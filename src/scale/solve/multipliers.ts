@@ -11,7 +11,7 @@ import { type Restriction, shiftFor } from "./hunt.ts";
  * from memory).
  */
 
-/** Restrictions shifted down to fit doubles: values rounded down, limits up. */
+/** A restriction shifted down to fit doubles. Values are rounded down, so the limit may be too: whole sums stay below it. */
 export interface Rounded {
   readonly values: readonly (readonly bigint[])[];
   readonly doubles: readonly Float64Array[];
@@ -24,7 +24,7 @@ export function rounded({ values, limit }: Restriction): Rounded {
   return {
     values: small,
     doubles: small.map((line) => Float64Array.from(line, Number)),
-    limit: -(-limit >> shift),
+    limit: limit >> shift,
   };
 }
 

@@ -182,6 +182,11 @@ describe("degenerate problems", () => {
     expect(answer.nodes).toBeLessThan(10_000);
   });
 
+  it("tells lines apart that only a demand does", () => {
+    const p = { lines: [line(10, 9, 11), line(10, 9, 11)], demands: [demand([2, 1], 31, 31)] };
+    expect(chosen(p)).toMatchObject({ status: "met", chosen: [1, 0] });
+  });
+
   it("weighs to the last digit where doubles see no difference", () => {
     const p = {
       lines: [line("1", "1.0000000000000000000000002", "1.0000000000000000000000001")],
@@ -218,9 +223,12 @@ const tied: fc.Arbitrary<AmountsProblem> = fc
   .record({
     lines: fc.array(
       fc.record({
-        is: fc.constantFrom("1.5", "2.5", "5", "10"),
+        is: fc.constantFrom("2.5", "5", "5", "10"),
         weight: fc.constantFrom(0, 1, 1, 2),
-        quantities: fc.array(fc.integer({ min: 0, max: 12 }), { minLength: 1, maxLength: 4 }),
+        quantities: fc.oneof(
+          fc.array(fc.integer({ min: 0, max: 12 }), { minLength: 1, maxLength: 4 }),
+          fc.constantFrom([4, 5, 6], [6, 4, 5, 9]),
+        ),
         per: fc.array(fc.integer({ min: -1, max: 2 }), { minLength: 2, maxLength: 2 }),
       }),
       { minLength: 1, maxLength: 5 },
@@ -265,7 +273,7 @@ describe("against trying every choice", () => {
   });
 
   it("where much ties", () => {
-    fc.assert(fc.property(tied, agrees), { seed: seedFor("ties", 22), numRuns: 400 });
+    fc.assert(fc.property(tied, agrees), { seed: seedFor("ties", 22), numRuns: 1000 });
   });
 });
 

@@ -20,7 +20,7 @@ import type {
   Span,
   Standing,
 } from "../../../src/scale/solve/programme.ts";
-import { lessen, reach } from "../../../src/scale/solve/simplex.ts";
+import { lessen } from "../../../src/scale/solve/simplex.ts";
 import { inWholes, objectiveInWholes } from "../../../src/scale/solve/whole.ts";
 import { faultsOf } from "./proof.ts";
 
@@ -125,55 +125,73 @@ describe("textbook programmes", () => {
 });
 
 describe("programmes on which a careless simplex cycles", () => {
-  // Both from memory; that the answers are right is proven by their prices. Their slacks are written
-  // as variables, since it is from those that they cycle, in this order of columns too: without its
-  // cautious steps our walk goes round without end on both.
-  const none = [0, 0, 0] as const;
-  const cycling: [string, Programme, Objective, string][] = [
+  // Both from memory; that the answers are right is proven by their prices. The slacks, last, are
+  // written as variables: it is from those that our walk, without its cautious steps, goes round
+  // without end in 630 of the 5,040 orders of columns of each, and in some when cautious by half.
+  interface Cycling {
+    readonly rows: readonly (readonly [readonly Value[], Value])[];
+    readonly costs: readonly Value[];
+    readonly least: string;
+  }
+  const cycling: [string, Cycling][] = [
     [
       "Beale 1955, Cycling in the dual simplex algorithm",
-      programme(notNegative(7), [
-        [["1/4", -8, -1, 9, 1, 0, 0], 0, 0],
-        [["1/2", -12, "-1/2", 3, 0, 1, 0], 0, 0],
-        [[0, 0, 1, 0, 0, 0, 1], 1, 1],
-      ]),
-      terms(["-3/4", 20, "-1/2", 6, ...none]),
-      "-1.25",
+      {
+        rows: [
+          [["1/4", -8, -1, 9, 1, 0, 0], 0],
+          [["1/2", -12, "-1/2", 3, 0, 1, 0], 0],
+          [[0, 0, 1, 0, 0, 0, 1], 1],
+        ],
+        costs: ["-3/4", 20, "-1/2", 6, 0, 0, 0],
+        least: "-1.25",
+      },
     ],
     [
       "Kuhn, in Balinski and Tucker 1969, Duality theory of linear programs",
-      programme(notNegative(7), [
-        [[-2, 1, 9, 1, -9, 0, 0], 0, 0],
-        [["1/3", "-1/3", -2, 0, 1, 1, 0], 0, 0],
-        [[2, -1, -12, 0, 3, 0, 1], 2, 2],
-      ]),
-      terms([-2, 1, 12, 0, -3, 0, 0]),
-      "-2",
+      {
+        rows: [
+          [[-2, -9, 1, 9, 1, 0, 0], 0],
+          [["1/3", 1, "-1/3", -2, 0, 1, 0], 0],
+          [[2, 3, -1, -12, 0, 0, 1], 2],
+        ],
+        costs: [-2, -3, 1, 12, 0, 0, 0],
+        least: "-2",
+      },
     ],
   ];
 
-  it.each(cycling)("%s", (_, p, objective, least) => {
-    expect(texts(best(p, objective).objectives)).toEqual([least]);
+  it.each(cycling)("%s", (_, { rows, costs, least }) => {
+    const p = programme(
+      notNegative(7),
+      rows.map(([row, total]) => [row, total, total]),
+    );
+    expect(texts(best(p, terms(costs)).objectives)).toEqual([least]);
   });
 
-  it.each(cycling)("%s, by exact pivots from the slacks", (_, p, objective, least) => {
-    const b = startingBasis(inWholes(p));
-    const slacks = p.rows.map((row) => row.terms.filter((t) => t.coefficient.n !== 0n));
-    const last = slacks.map((row) =>
-      row.find((t) => slacks.flat().filter((o) => o.variable === t.variable).length === 1),
-    );
-    const basic = new Set(last.map((t) => t?.variable));
-    takeUp(
-      b,
-      [...p.variables.map((_, j): Standing => (basic.has(j) ? "basic" : "lower")), "lower", "lower", "lower"],
-      3,
-    );
-    expect(reach(b, 100)).toBe("met");
-    const whole = objectiveInWholes(objective, b.whole);
-    expect(lessen(b, whole.costs, 100).end).toBe("least");
-    expect(toText(worth(b, whole))).toBe(least);
-  });
+  it.each(cycling)(
+    "%s, by exact pivots from the slacks, in every order of columns",
+    (_, { rows, costs, least }) => {
+      for (const order of everyOrder([0, 1, 2, 3, 4, 5, 6])) {
+        const inOrder = (row: readonly Value[]): Value[] => order.map((j) => row[j] ?? 0);
+        const p = programme(
+          notNegative(7),
+          rows.map(([row, total]) => [inOrder(row), total, total]),
+        );
+        const b = startingBasis(inWholes(p));
+        const slacks = order.map((j): Standing => (j > 3 ? "basic" : "lower"));
+        takeUp(b, [...slacks, "lower", "lower", "lower"], 3);
+        const whole = objectiveInWholes(terms(inOrder(costs)), b.whole);
+        const { end } = lessen(b, whole.costs, 100);
+        if (end !== "least" || toText(worth(b, whole)) !== least) throw new Error(`${end} in order ${order}`);
+      }
+    },
+  );
 });
+
+function everyOrder(all: readonly number[]): number[][] {
+  if (all.length < 2) return [[...all]];
+  return all.flatMap((first) => everyOrder(all.filter((j) => j !== first)).map((rest) => [first, ...rest]));
+}
 
 describe("degenerate programmes", () => {
   it("answers a programme of nothing", () => {

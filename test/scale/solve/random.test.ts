@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { compare, equals, fraction, ONE, toText } from "../../../src/number/fraction.ts";
 import { worth } from "../../../src/scale/solve/answer.ts";
-import { startingBasis } from "../../../src/scale/solve/basis.ts";
+import { startingBasis, takeUp } from "../../../src/scale/solve/basis.ts";
+import { propose } from "../../../src/scale/solve/guide.ts";
 import { minimise, minimiseInTurn } from "../../../src/scale/solve/minimise.ts";
 import type { Objective, Programme } from "../../../src/scale/solve/programme.ts";
 import { lessen, reach } from "../../../src/scale/solve/simplex.ts";
@@ -70,6 +71,22 @@ describe("what must hold of every programme", () => {
       }),
       { seed: seedFor("unaided", 5), numRuns: 400 },
     );
+  });
+
+  it("the proposal leaves no pivot to make in nearly every fit", () => {
+    const fits = fc.sample(fitProgramme(12, { min: 2, max: 5 }), {
+      seed: seedFor("proposals", 7),
+      numRuns: 200,
+    });
+    const further = fits.filter(({ programme, objective }) => {
+      const b = startingBasis(inWholes(programme));
+      const whole = objectiveInWholes(objective, b.whole);
+      takeUp(b, propose(b.whole, b.standing, whole.costs) ?? [], 100);
+      const { pivots } = b;
+      if (reach(b, 1000) === "met") lessen(b, whole.costs, 1000);
+      return b.pivots > pivots;
+    });
+    expect(further.length).toBeLessThan(10);
   });
 
   it("the order of rows and variables changes nothing of the least objective", () => {
