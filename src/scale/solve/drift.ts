@@ -1,6 +1,7 @@
 import { type Fraction, fraction } from "../../number/fraction.ts";
-import { hunt, type Ordering, type Restriction, ranked, shiftFor, smallest } from "./hunt.ts";
+import { hunt, type Ordering } from "./hunt.ts";
 import { charge, type Rounded, rounded } from "./multipliers.ts";
+import { type Restriction, ranked, shiftFor, smallest } from "./restriction.ts";
 import { settle } from "./settle.ts";
 import { type AtCommon, bestCommon, costsAt, type Tables, totalOf, windows } from "./tables.ts";
 

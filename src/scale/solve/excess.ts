@@ -1,7 +1,8 @@
 import { compare, type Fraction, fraction, ZERO } from "../../number/fraction.ts";
-import { hunt, type Ordering, type Restriction, smallest } from "./hunt.ts";
+import { hunt, type Ordering } from "./hunt.ts";
 import { minimise } from "./minimise.ts";
 import type { Programme, Row, Term } from "./programme.ts";
+import { type Restriction, smallest } from "./restriction.ts";
 import { settle } from "./settle.ts";
 import { costsAt, excessOf, type Tables, totalOf, windows } from "./tables.ts";
 

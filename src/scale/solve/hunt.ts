@@ -1,18 +1,4 @@
-/**
- * Depth-first search for choices, one candidate a line, that keep every restriction
- * `Σ value of the chosen ≤ limit`. A part of a choice is given up when, for some restriction, its
- * values and the least that the remaining lines can add pass the limit.
- *
- * Values and limits are whole numbers. Beside each stands a copy in doubles, shifted down to fit
- * and rounded down, whose sums stay below 2 to the 53 and so are exact: what the copies rule out is
- * ruled out. Where they cannot tell, the whole numbers are added up. So nothing is lost to
- * rounding, and ties are seen as ties.
- */
-export interface Restriction {
-  /** By line, by candidate. */
-  readonly values: readonly (readonly bigint[])[];
-  readonly limit: bigint;
-}
+import { type Restriction, shiftFor, smallest } from "./restriction.ts";
 
 export interface Ordering {
   /** The lines, in the order they are decided. */
@@ -36,6 +22,16 @@ export interface HuntEnd {
   readonly nodes: number;
 }
 
+/**
+ * Depth-first search for choices, one candidate a line, that keep every restriction
+ * `Σ value of the chosen ≤ limit`. A part of a choice is given up when, for some restriction, its
+ * values and the least that the remaining lines can add pass the limit.
+ *
+ * Values and limits are whole numbers. Beside each stands a copy in doubles, shifted down to fit
+ * and rounded down, whose sums stay below 2 to the 53 and so are exact: what the copies rule out is
+ * ruled out. Where they cannot tell, the whole numbers are added up. So nothing is lost to
+ * rounding, and ties are seen as ties.
+ */
 export function hunt(asked: Hunt, found: Found): HuntEnd {
   const { order, twins, nodes: most } = asked;
   if (order.length === 0) {
@@ -218,33 +214,4 @@ function exactSum(s: Search, r: number, depth: number): bigint {
     stamps[d] = s.stamps[d] as number;
   }
   return sum;
-}
-
-/** How far to shift whole numbers down for sums of one a line to stay below 2 to the 52. */
-export function shiftFor(values: readonly (readonly bigint[])[]): bigint {
-  let most = 0n;
-  for (const line of values) {
-    for (const v of line) {
-      const size = v < 0n ? -v : v;
-      if (size > most) most = size;
-    }
-  }
-  const bits = 51 - values.length.toString(2).length;
-  return BigInt(Math.max(0, most.toString(2).length - bits));
-}
-
-export function smallest(values: readonly bigint[]): bigint {
-  let [least = 0n] = values;
-  for (const v of values) if (v < least) least = v;
-  return least;
-}
-
-/** The indices of some values, the least first, earlier ones first among equals. */
-export function ranked(values: readonly bigint[]): number[] {
-  return values
-    .map((_, k) => k)
-    .sort((a, b) => {
-      const [left, right] = [values[a] as bigint, values[b] as bigint];
-      return left < right ? -1 : left > right ? 1 : a - b;
-    });
 }

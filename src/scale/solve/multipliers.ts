@@ -1,4 +1,4 @@
-import { type Restriction, shiftFor } from "./hunt.ts";
+import { type Restriction, shiftFor } from "./restriction.ts";
 
 /**
  * Lagrangian bounds: charging every candidate for what it adds to the demands leaves each line free

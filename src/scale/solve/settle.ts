@@ -1,4 +1,4 @@
-import { type Restriction, shiftFor } from "./hunt.ts";
+import { type Restriction, shiftFor } from "./restriction.ts";
 
 /**
  * A quick improver in doubles: changes one line or two at once as long as the restrictions come

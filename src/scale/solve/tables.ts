@@ -10,7 +10,7 @@ import {
   ZERO,
 } from "../../number/fraction.ts";
 import type { AmountDemand, AmountsProblem, Choice } from "./amounts.ts";
-import type { Restriction } from "./hunt.ts";
+import type { Restriction } from "./restriction.ts";
 
 /** An amounts problem in whole numbers: what each candidate adds to each demand, and its ratio. */
 export interface Tables {

@@ -210,6 +210,29 @@ describe("degenerate problems", () => {
   });
 });
 
+describe("malformed problems", () => {
+  it("names every fault at once", () => {
+    const p: AmountsProblem = {
+      lines: [line(10), line(-1, 1), { ...line(1, 1), weight: exact(-1) }, line(1, -2), line(1, 1)],
+      demands: [demand([1, 1, 1, 1, 1], 0, 1, { scale: ZERO })],
+      common: ZERO,
+    };
+    const paths = [
+      ["lines", 0],
+      ["lines", 1],
+      ["lines", 2],
+      ["lines", 3],
+      ["demands", 0, "scale"],
+      ["common"],
+    ];
+    expect(() => chooseAmounts(p)).toThrow(
+      expect.objectContaining({
+        faults: paths.map((path) => expect.objectContaining({ code: "rounding-malformed", path })),
+      }),
+    );
+  });
+});
+
 /** Problems that are small enough to try every choice. */
 const small: Shape[] = [
   { lines: 4, candidates: 4, demands: 2, tolerance: 20 },
@@ -227,7 +250,7 @@ const tied: fc.Arbitrary<AmountsProblem> = fc
         weight: fc.constantFrom(0, 1, 1, 2),
         quantities: fc.oneof(
           fc.array(fc.integer({ min: 0, max: 12 }), { minLength: 1, maxLength: 4 }),
-          fc.constantFrom([4, 5, 6], [6, 4, 5, 9]),
+          fc.constantFrom<number[]>([4, 5, 6], [6, 4, 5, 9]),
         ),
         per: fc.array(fc.integer({ min: -1, max: 2 }), { minLength: 2, maxLength: 2 }),
       }),

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { hunt, type Restriction } from "../../../src/scale/solve/hunt.ts";
+import { hunt } from "../../../src/scale/solve/hunt.ts";
+import type { Restriction } from "../../../src/scale/solve/restriction.ts";
 import { seedFor } from "./seed.ts";
 
 /** Figures of 160 bits that agree in their upper part more often than not, so that doubles see ties. */
