@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
-import { join } from "node:path";
+import { isAbsolute, join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { build, type Plugin } from "esbuild";
+import { build } from "esbuild";
+import { rollup } from "rollup";
 import type { Scratch } from "./install.ts";
 import { Failed, run } from "./run.ts";
 
@@ -60,7 +61,7 @@ export async function checkFixtures({ folder }: Scratch): Promise<string> {
 }
 
 /** Nothing of the starter foods may come along with the main entry. */
-export async function checkFoodsStayOut({ folder, installed, manifest }: Scratch): Promise<string> {
+export async function checkFoodsStayOut({ folder, installed }: Scratch): Promise<string> {
   const foods = (await import(
     pathToFileURL(join(installed, "dist/foods.js")).href
   )) as typeof import("../../src/foods.ts");
@@ -70,12 +71,11 @@ export async function checkFoodsStayOut({ folder, installed, manifest }: Scratch
   if (marks.length === 0) throw new Failed("no starter food has a name to look for");
   const outfile = join(folder, "out", "face.mjs");
   await build({
-    stdin: { contents: `export * from "${manifest.name}"`, resolveDir: folder },
+    stdin: { contents: 'export * from "./dist/index.js"', resolveDir: installed },
     bundle: true,
     format: "esm",
     platform: "neutral",
     packages: "external",
-    plugins: [inside(manifest.name, installed)],
     charset: "utf8",
     outfile,
     logLevel: "silent",
@@ -88,56 +88,34 @@ export async function checkFoodsStayOut({ folder, installed, manifest }: Scratch
 
 /**
  * `"sideEffects": false` must be true: with that promise set aside and every export unused, a
- * bundler is left with nothing but the imports of other packages.
+ * bundler is left with nothing but the imports of other packages. Rollup judges, since it follows
+ * what a constant holds: a table made by spreading another is data, not an effect.
  */
-export async function checkNoSideEffects({ folder, installed, manifest }: Scratch): Promise<string> {
-  const entries = Object.keys(manifest.exports).filter((entry) => !entry.endsWith(".json"));
+export async function checkNoSideEffects({ installed }: Scratch): Promise<string> {
+  const entries = ["index.js", "foods.js"];
   for (const entry of entries) {
-    const outfile = join(folder, "out", "effects.mjs");
-    await build({
-      stdin: { contents: `import "${manifest.name}${entry.slice(1)}"`, resolveDir: folder },
-      bundle: true,
-      format: "esm",
-      platform: "neutral",
-      packages: "external",
-      plugins: [inside(manifest.name, installed)],
-      outfile,
-      logLevel: "silent",
+    const user = "user";
+    const bundle = await rollup({
+      input: user,
+      external: (id) => id !== user && !id.startsWith(".") && !isAbsolute(id),
+      treeshake: { moduleSideEffects: true },
+      plugins: [
+        {
+          name: user,
+          resolveId: (id) => (id === user ? id : null),
+          load: (id) => (id === user ? `import ${JSON.stringify(join(installed, "dist", entry))};` : null),
+        },
+      ],
+      onLog: () => {},
     });
-    const left = readFileSync(outfile, "utf8")
-      .replace(/^\s*(\/\/.*|import\s[^;]*;)?\s*$/gm, "")
-      .trim();
+    const { output } = await bundle.generate({ format: "es" });
+    const left = output[0].code.replace(/^import\s[^;]*;\n/gm, "").trim();
     if (left !== "") {
       const shown = left.slice(0, 600);
       throw new Failed(
-        `"${entry}" does something when imported; mark it /* @__PURE__ */ or make it lazy:\n${shown}`,
+        `${entry} does something when imported; mark it /* @__PURE__ */ or make it lazy:\n${shown}`,
       );
     }
   }
   return entries.join(" ");
-}
-
-/** Bundles our own files in, their promise of no side effects set aside, and leaves other packages out. */
-function inside(name: string, installed: string): Plugin {
-  return {
-    name: "inside",
-    setup({ onResolve, resolve }) {
-      onResolve({ filter: new RegExp(`^(\\.|${name}(/|$))`) }, async (args) => {
-        if (args.pluginData === "resolved") return undefined;
-        const options = {
-          kind: args.kind,
-          resolveDir: args.resolveDir,
-          importer: args.importer,
-          pluginData: "resolved",
-        };
-        if (args.path.startsWith(".")) return { ...(await resolve(args.path, options)), sideEffects: true };
-        const target = join(
-          installed,
-          "dist",
-          args.path === name ? "index.js" : `${args.path.slice(name.length + 1)}.js`,
-        );
-        return { path: target, sideEffects: true };
-      });
-    },
-  };
 }
