@@ -27,8 +27,10 @@ import { costsAt, stated, type Tables, tablesOf } from "./tables.ts";
  *   weight: f(1n),
  *   candidates: offered.map((n) => ({ quantity: f(n) })),
  * });
- * chooseAmounts({ lines: [line(f(502n, 5n), 100n, 101n), line(f(753n, 5n), 150n, 151n)], demands: [] });
- * // 100.4 and 150.6 become 100 and 150, not 151: chosen [0, 0], drift 0, common 250/251
+ * const lines = [line(f(502n, 5n), 100n, 101n), line(f(753n, 5n), 150n, 151n)];
+ * const rounded = chooseAmounts({ lines, demands: [] });
+ * // 100.4 and 150.6 become 100 and 150, not 151: that keeps their ratio.
+ * if (rounded.status === "met") console.log(rounded.chosen); // => [ 0, 0 ]
  * ```
  */
 export function chooseAmounts(problem: AmountsProblem, effort: AmountsEffort = {}): Amounts {
