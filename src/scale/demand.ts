@@ -1,7 +1,10 @@
 import type { ComponentId } from "../food/components.ts";
 import type { Value } from "../number/fraction.ts";
 
-/** What a share of energy can be asked of. Fibre and alcohol count by the energy that they bring. */
+/**
+ * What a share of energy can be asked of. Fibre and alcohol count by the energy that they bring;
+ * saturated fat counts 9 kcal/g and added sugars 4.
+ */
 export type EnergyShareOf =
   | "protein"
   | "fat"

@@ -1,0 +1,91 @@
+import { Sheet } from "../sheet/sheet.ts";
+import type { Demand } from "./demand.ts";
+import { type FitHow, readTask } from "./fit/read.ts";
+import { FitMet, FitMetTogether, FitOutOfReach, FitOutOfReachTogether, type Sheets } from "./fit/result.ts";
+import { meet, problemOf } from "./fit/task.ts";
+
+export type { FitSuggestion } from "./fit/advice.ts";
+export type { FitAlone } from "./fit/alone.ts";
+export type { FitFactor, FitOutcome, NotProven } from "./fit/answer.ts";
+export type { FitBinding, FitEasing } from "./fit/binding.ts";
+export type { FitHow, FitRange } from "./fit/read.ts";
+export {
+  type FitConflict,
+  FitMet,
+  FitMetTogether,
+  FitOutOfReach,
+  FitOutOfReachTogether,
+  type Sheets,
+} from "./fit/result.ts";
+
+/**
+ * Brings a portion to many demands at once while holding the dish together.
+ *
+ * Held lines of the base (the lines without a part, else the first part by name) share the common
+ * factor. Each further part and each adjustable line has a factor of its own; how far it leaves the
+ * common factor, `factor / common − 1`, is its departure. The answer is the one whose departures sum
+ * to the least, a fall counted twice, so that halving costs what doubling costs; among equal ones
+ * the one whose common factor is nearest 1, and then the one in which lines earlier in the
+ * alphabet keep their ratio. It does not depend on the order of demands, lines or sheets.
+ *
+ * - An adjustable line stays between half and double its ratio; its own `least` and `most`, grams of
+ *   one portion, replace that. It vanishes only where its `least` is 0. Parts stay between half and
+ *   double too, unless `how.parts` says otherwise. The common factor stays within 1/10 to 10, unless
+ *   `how.common` does. Every moving line keeps its `least` and `most`.
+ * - Per-portion lines are the same for everyone.
+ * - A line that says nothing of a demanded component keeps the common factor, with the part it is
+ *   in, and the demand is listed in `notProven`.
+ * - Several sheets eaten together share one common factor, set by the first by name or by
+ *   `how.base`; a further sheet's base is a part.
+ *
+ * Where not everything can be met the answer says so (`out-of-reach`), with the nearest sheet that
+ * keeps every firm demand and bound: the total of what the other demands are missed by, each as a
+ * share of its own figure, is least. It names demands and bounds that cannot stand together, and
+ * changes that would help, each tried by solving again.
+ *
+ * Figures are exact: 60 g asked is 60 g. Nobody's need is judged here; demands come from the caller,
+ * and a licensed practitioner decides on them.
+ *
+ * Throws one error with every fault: `demand-malformed`, `fit-malformed`, `component-unknown` for a
+ * factor system, and `fit-stopped` where the steps allowed run out.
+ *
+ * Method: a linear programme over ratios to the common factor, solved in exact fractions.
+ *
+ * @example
+ * ```ts
+ * const bowl = sheet(
+ *   {
+ *     name: "Rice and tofu",
+ *     portions: 1,
+ *     lines: [
+ *       { key: "rice", food: "rice-white-long-boiled", amount: "200 g" },
+ *       { key: "tofu", food: "tofu-firm", amount: "100 g", scaling: "adjustable" },
+ *     ],
+ *   },
+ *   starterFoods,
+ * );
+ * const fitted = fit(bowl, [
+ *   { of: "energy", exactly: "600 kcal" },
+ *   { of: "protein", least: "30 g" },
+ * ]);
+ * if (fitted.status === "met") console.log(fitted.sheet.portion("energy").value.toString()); // => 600
+ * ```
+ */
+export function fit(s: Sheet, demands: readonly Demand[], how?: FitHow): FitMet | FitOutOfReach;
+export function fit(
+  s: Sheets,
+  demands: readonly Demand[],
+  how?: FitHow,
+): FitMetTogether | FitOutOfReachTogether;
+export function fit(
+  s: Sheet | Sheets,
+  demands: readonly Demand[],
+  how: FitHow = {},
+): FitMet | FitMetTogether | FitOutOfReach | FitOutOfReachTogether {
+  const task = readTask(s, demands, how);
+  const problem = problemOf(task);
+  const found = meet(problem, task.pivots);
+  const isOne = s instanceof Sheet;
+  if ("point" in found) return isOne ? new FitMet(task, found) : new FitMetTogether(task, found);
+  return isOne ? new FitOutOfReach(task, problem) : new FitOutOfReachTogether(task, problem);
+}

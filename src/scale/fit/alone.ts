@@ -1,0 +1,47 @@
+import type { Decimal } from "decimal.js";
+import { type Fraction, toDecimal } from "../../number/fraction.ts";
+import type { Demand } from "../demand.ts";
+import { Answer, type FitOutcome } from "./answer.ts";
+import type { ReadDemand } from "./demands.ts";
+import { meet, type Problem, type Task } from "./task.ts";
+import { demandText, factorText, listText, subjectFigure, subjectName } from "./words.ts";
+
+/** What one demand by itself would give. */
+export interface FitAlone {
+  readonly demand: Demand;
+  /** The common factor that meets it, nearest to 1; nothing where no factor does. */
+  readonly factor: Decimal | undefined;
+  readonly exactFactor: Fraction | undefined;
+  /** What the other demands would then be brought. */
+  readonly brings: readonly FitOutcome[];
+  readonly text: string;
+}
+
+/** Each demand by itself, where no ratio can move. */
+export function eachAlone(task: Task, problem: Problem): FitAlone[] {
+  return task.asked.map(({ demand }) => aloneWith(demand, task, problem));
+}
+
+function aloneWith(read: ReadDemand, task: Task, problem: Problem): FitAlone {
+  const constraints = problem.constraints.filter(({ on }) => on.kind !== "demand" || on.demand === read);
+  const found = meet({ model: problem.model, constraints }, task.pivots);
+  const what = demandText(read);
+  if (!("point" in found)) {
+    const none = { factor: undefined, exactFactor: undefined, brings: [] };
+    return { demand: read.demand, ...none, text: `${what}: no factor within its range meets it` };
+  }
+  const answer = new Answer(task, problem, found.point);
+  const brings = answer.outcomes.filter(({ demand }) => demand !== read.demand);
+  const others = task.asked.flatMap(({ demand }) => {
+    const outcome = brings.find((each) => each.demand === demand.demand);
+    if (!outcome?.exactBrings) return [];
+    return [`${subjectName(demand.subject)} to ${subjectFigure(demand.subject, outcome.exactBrings)}`];
+  });
+  return {
+    demand: read.demand,
+    factor: toDecimal(answer.common),
+    exactFactor: answer.common,
+    brings,
+    text: `${what}: a factor of ${factorText(answer.common)}, which brings ${listText(others)}`,
+  };
+}

@@ -1,0 +1,234 @@
+import type { Decimal } from "decimal.js";
+import {
+  absolute,
+  compare,
+  type Fraction,
+  minus,
+  ONE,
+  over,
+  sum,
+  times,
+  toDecimal,
+  ZERO,
+} from "../../number/fraction.ts";
+import { boundOfQuotient, boundOfSum } from "../../sheet/bound.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
+import type { Bound } from "../../sheet/tally.ts";
+import type { Demand, Quantity } from "../demand.ts";
+import { moveLines, notesOn, type ScaleNote } from "../move.ts";
+import type { Constraint } from "./constraints.ts";
+import type { ReadDemand, Subject } from "./demands.ts";
+import { less, type Point, valueAt } from "./linear.ts";
+import { BASE, DOSE, type Mover, nameIn } from "./model.ts";
+import type { Problem, Task } from "./task.ts";
+import { boundText, demandText, listText, subjectFigure, subjectUnit } from "./words.ts";
+
+/** What a part or an adjustable line was multiplied by. */
+export interface FitFactor {
+  readonly kind: "line" | "part" | "sheet";
+  /** The line's key, the part's or the sheet's name; `sheet/key` where several sheets are fitted. */
+  readonly name: string;
+  /** What its amounts of one portion were multiplied by. */
+  readonly factor: Decimal;
+  readonly exactFactor: Fraction;
+  /** Its factor over the common factor, less 1: 0.5 is half as much again for the size of the dish. */
+  readonly departure: Decimal;
+  readonly exactDeparture: Fraction;
+  /** Whether it had to keep the common factor, since a line in it says nothing of something demanded. */
+  readonly kept: boolean;
+}
+
+/** What a demand asked, and what the portion brings. */
+export interface FitOutcome {
+  readonly demand: Demand;
+  /** The demand in words: `protein at least 30 g`. */
+  readonly asked: string;
+  /** What one portion brings: an amount in `unit`, a share (0 to 1) or a ratio; null where there is nothing to take it of. */
+  readonly brings: Decimal | null;
+  readonly exactBrings: Fraction | null;
+  readonly unit: string;
+  /** How the figure bounds the truth, by what is known of each line. */
+  readonly bound: Bound;
+  readonly met: boolean;
+  /** By how much the portion falls short (below 0) or goes over (above 0); 0 where the demand is met. */
+  readonly miss: Decimal;
+  readonly exactMiss: Fraction;
+  readonly text: string;
+}
+
+/** A demand that the data cannot prove. */
+export interface NotProven {
+  readonly demand: Demand;
+  /** Lines that say nothing of it. */
+  readonly silent: readonly string[];
+  readonly text: string;
+}
+
+/** A point read back: what every line is multiplied by, what the portion brings. */
+export class Answer {
+  readonly task: Task;
+  readonly problem: Problem;
+  readonly point: Point;
+  /** The common factor. */
+  readonly common: Fraction;
+  #sheets: readonly Sheet[] | undefined;
+
+  constructor(task: Task, problem: Problem, point: Point) {
+    this.task = task;
+    this.problem = problem;
+    this.point = point;
+    this.common = over(ONE, point.u);
+  }
+
+  /** The fitted sheets, in the order of the dishes. */
+  get sheets(): readonly Sheet[] {
+    this.#sheets ??= this.problem.model.dishes.map(({ sheet }, d) =>
+      moveLines(sheet, this.#lineFactors(d), sheet.values.portions),
+    );
+    return this.#sheets;
+  }
+
+  #lineFactors(dish: number): Fraction[] {
+    const factors = this.point.ratios.map((ratio) => times(ratio, this.common));
+    return (this.problem.model.places[dish] ?? []).map((place) =>
+      place === DOSE ? ONE : place === BASE ? this.common : (factors[place] ?? this.common),
+    );
+  }
+
+  get factors(): FitFactor[] {
+    const { movers, kept } = this.problem.model;
+    const all = [
+      ...movers.map((mover, j) => this.#factor(mover, this.point.ratios[j] ?? ONE, false)),
+      ...kept.map((mover) => this.#factor(mover, ONE, true)),
+    ];
+    return all.sort((a, b) => (a.name === b.name ? (a.kind < b.kind ? -1 : 1) : a.name < b.name ? -1 : 1));
+  }
+
+  #factor({ kind, name }: Mover, ratio: Fraction, kept: boolean): FitFactor {
+    const exactFactor = times(ratio, this.common);
+    const exactDeparture = minus(ratio, ONE);
+    return {
+      kind: kind === "dish" ? "sheet" : kind,
+      name,
+      factor: toDecimal(exactFactor),
+      exactFactor,
+      departure: toDecimal(exactDeparture),
+      exactDeparture,
+      kept,
+    };
+  }
+
+  get outcomes(): FitOutcome[] {
+    const silent = new Set(
+      this.task.asked.flatMap(({ demand, brought }) => (brought.silent.length > 0 ? [demand] : [])),
+    );
+    return demandsIn(this.problem).map(({ constraint, demand }) => {
+      const exactBrings = quotientAt(constraint, this.point);
+      const bound = this.#bound(demand.subject, silent.has(demand));
+      return outcomeOf(constraint, demand, this.point, exactBrings, bound);
+    });
+  }
+
+  #bound(subject: Subject, isSilent: boolean): Bound {
+    if (subject.kind === "share") return isSilent ? "unknown" : "exact";
+    const known = (of: Quantity): { bound: Bound; value: Fraction } => {
+      if (of === "mass") return { bound: "exact", value: ONE };
+      const totals = this.sheets.map((s) => s.total(of));
+      return {
+        bound: totals.map((t) => t.bound).reduce(boundOfSum, "exact"),
+        value: sum(totals.map((t) => t.exact)),
+      };
+    };
+    if (subject.kind === "amount") return known(subject.of).bound;
+    const [a, b] = subject.of.map(known) as [ReturnType<typeof known>, ReturnType<typeof known>];
+    return b.value.n === 0n ? "unknown" : boundOfQuotient(a.bound, a.value, b.bound, b.value);
+  }
+
+  get notes(): ScaleNote[] {
+    return this.problem.model.dishes.flatMap((dish, d) =>
+      notesOn(dish.sheet, this.sheets[d] ?? dish.sheet).map((note) =>
+        note.line === undefined || dish.name === undefined
+          ? note
+          : { ...note, line: nameIn(dish, note.line), text: nameIn(dish, note.text) },
+      ),
+    );
+  }
+}
+
+/** The demands among a problem's constraints. */
+export function demandsIn({ constraints }: Pick<Problem, "constraints">): {
+  readonly constraint: Constraint;
+  readonly demand: ReadDemand;
+}[] {
+  return constraints.flatMap((constraint) =>
+    constraint.on.kind === "demand" ? [{ constraint, demand: constraint.on.demand }] : [],
+  );
+}
+
+/** What a constraint's quotient comes to, or nothing where there is nothing to divide by. */
+export function quotientAt({ value, per }: Pick<Constraint, "value" | "per">, point: Point): Fraction | null {
+  const below = valueAt(per, point);
+  return below.n === 0n ? null : over(valueAt(value, point), below);
+}
+
+function outcomeOf(
+  constraint: Constraint,
+  read: ReadDemand,
+  point: Point,
+  exactBrings: Fraction | null,
+  bound: Bound,
+): FitOutcome {
+  const { demand, subject } = read;
+  const exactMiss = exactBrings ? missOf(constraint, exactBrings) : ZERO;
+  return {
+    demand,
+    asked: demandText(read),
+    brings: exactBrings && toDecimal(exactBrings),
+    exactBrings,
+    unit: subjectUnit(subject),
+    bound,
+    met: holdsAt(constraint, point),
+    miss: toDecimal(exactMiss),
+    exactMiss,
+    text: outcomeText(read, exactBrings, exactMiss, bound),
+  };
+}
+
+/** Whether a constraint holds; it can fail where there is nothing to divide by. */
+function holdsAt({ value, per, least, most }: Constraint, point: Point): boolean {
+  const against = (bound: Fraction): Fraction => valueAt(less(value, bound, per), point);
+  return !(least && against(least).n < 0n) && !(most && against(most).n > 0n);
+}
+
+function missOf({ least, most }: Constraint, brings: Fraction): Fraction {
+  if (least && compare(brings, least) < 0) return minus(brings, least);
+  return most && compare(brings, most) > 0 ? minus(brings, most) : ZERO;
+}
+
+function outcomeText(read: ReadDemand, brings: Fraction | null, miss: Fraction, bound: Bound): string {
+  const asked = demandText(read);
+  if (brings === null) return `${asked}: there is nothing to take it of`;
+  const now = boundText(subjectFigure(read.subject, brings), bound);
+  if (miss.n === 0n) return `${asked}: the portion brings ${now}`;
+  const size = subjectFigure(read.subject, absolute(miss));
+  return `${asked}: ${size} ${miss.n < 0n ? "short" : "over"}, at ${now}`;
+}
+
+/** Demands that lines are silent on. */
+export function notProvenOf({
+  asked,
+}: {
+  readonly asked: readonly {
+    readonly demand: ReadDemand;
+    readonly brought: { readonly silent: readonly { readonly name: string }[] };
+  }[];
+}): NotProven[] {
+  return asked.flatMap(({ demand, brought }): NotProven[] => {
+    const silent = [...new Set(brought.silent.map(({ name }) => name))].sort();
+    if (silent.length === 0) return [];
+    const few = silent.length > 6 ? [...silent.slice(0, 5), `${silent.length - 5} more`] : silent;
+    const verb = silent.length === 1 ? "says" : "say";
+    const text = `${demandText(demand)} is not proven: ${listText(few)} ${verb} nothing of it`;
+    return [{ demand: demand.demand, silent, text }];
+  });
+}

@@ -1,0 +1,158 @@
+import type { Decimal } from "decimal.js";
+import {
+  compare,
+  type Fraction,
+  fraction,
+  greatest,
+  magnitude,
+  minus,
+  negate,
+  ONE,
+  plus,
+  times,
+  toDecimal,
+  ZERO,
+} from "../../number/fraction.ts";
+import type { Demand } from "../demand.ts";
+import { moverText, type Side, standingText } from "./conflict.ts";
+import { type Constraint, isExact, withEnds } from "./constraints.ts";
+import { valueAt } from "./linear.ts";
+import { asWritten } from "./model.ts";
+import { type Found, meet, totalDeparture } from "./task.ts";
+import { factorText, gramsText, listText, subjectFigure, subjectUnit } from "./words.ts";
+
+/** A demand, or a line's own bound, that the answer stands right at. */
+export interface FitBinding {
+  readonly kind: "demand" | "line";
+  readonly demand: Demand | undefined;
+  /** The line whose `least` or `most` it is. */
+  readonly line: string | undefined;
+  /** Which way it would have to give to gain anything; where it costs nothing, the end that is met. */
+  readonly side: Side;
+  /**
+   * Shadow price: what the total departure falls by, per unit that the bound gives way (the demand's
+   * own unit, grams for a line, 1 for a share or ratio), for the first small step. Where several
+   * bounds meet in one point another price may be as right; `easing` says what a real step buys.
+   */
+  readonly price: Decimal;
+  readonly exactPrice: Fraction;
+  readonly unit: string;
+  readonly easing: FitEasing | undefined;
+  readonly text: string;
+}
+
+/** What giving way by a round step buys, with the fit solved again. */
+export interface FitEasing {
+  readonly by: Decimal;
+  readonly exactBy: Fraction;
+  /** Total departure with and without it. */
+  readonly from: Decimal;
+  readonly to: Decimal;
+  readonly exactTo: Fraction;
+}
+
+/** What binds, demands first. */
+export function bindingOf(found: Found, pivots: number | undefined): FitBinding[] {
+  const { layout, solution } = found;
+  return layout.rows.flatMap((row, i) => {
+    if (solution.binding.rows[i] === "neither") return [];
+    const constraint = layout.constraints[row.constraint];
+    if (!constraint) return [];
+    const price = solution.prices.rows[i] ?? ZERO;
+    // What lessens the objective when raised lets the upper end give, and the other way about.
+    const side = price.n > 0n ? "least" : price.n < 0n ? "most" : row.end === "most" ? "most" : "least";
+    const size = price.n < 0n ? negate(price) : price;
+    return [describe(found, constraint, side, times(size, valueAt(constraint.per, found.point)), pivots)];
+  });
+}
+
+function describe(
+  found: Found,
+  constraint: Constraint,
+  side: Side,
+  exactPrice: Fraction,
+  pivots: number | undefined,
+): FitBinding {
+  const { on } = constraint;
+  const shared = {
+    kind: on.kind,
+    demand: on.kind === "demand" ? on.demand.demand : undefined,
+    line: on.kind === "line" ? on.name : undefined,
+    side,
+    price: toDecimal(exactPrice),
+    exactPrice,
+    unit: on.kind === "demand" ? subjectUnit(on.demand.subject) : "g",
+  };
+  const what = standingText({ on: "constraint", constraint, side });
+  const step = exactPrice.n === 0n ? undefined : stepFor(found, constraint, side);
+  const eased = step && meet(easedProblem(found, constraint, side, step), pivots);
+  if (!step || !eased || !("point" in eased)) {
+    const met = isExact(constraint) ? "met to the figure" : "met with nothing to spare";
+    return { ...shared, easing: undefined, text: `${what}: ${met}; easing it alone buys nothing` };
+  }
+  const [from, to] = [totalDeparture(found), totalDeparture(eased)];
+  const easing = {
+    by: toDecimal(step),
+    exactBy: step,
+    from: toDecimal(from),
+    to: toDecimal(to),
+    exactTo: to,
+  };
+  const by = on.kind === "demand" ? subjectFigure(on.demand.subject, step) : gramsText(step);
+  const way = isExact(constraint)
+    ? `letting it be ${by} ${side === "least" ? "lower" : "higher"}`
+    : `easing it by ${by}`;
+  const text = `${what}: ${way} would let ${changesText(found, eased)}`;
+  return { ...shared, easing, text };
+}
+
+const TENTH = fraction(1n, 10n);
+const ROUND: readonly bigint[] = [5n, 2n, 1n];
+
+/** A round figure of about a tenth of the bound, and no more than there is. */
+function stepFor(found: Found, constraint: Constraint, side: Side): Fraction {
+  const bound = (side === "least" ? constraint.least : constraint.most) ?? ZERO;
+  const written = valueAt(constraint.value, asWritten(found.problem.model));
+  const tenth = times(bound.n === 0n ? written : bound, TENTH);
+  if (tenth.n <= 0n) return ONE;
+  const power = magnitude(tenth);
+  const ten = power >= 0 ? fraction(10n ** BigInt(power)) : fraction(1n, 10n ** BigInt(-power));
+  const digit = ROUND.find((d) => compare(times(fraction(d), ten), tenth) <= 0) ?? 1n;
+  return times(fraction(digit), ten);
+}
+
+function easedProblem(found: Found, constraint: Constraint, side: Side, step: Fraction): Found["problem"] {
+  const { model, constraints } = found.problem;
+  const { least, most } = constraint;
+  const ends =
+    side === "least"
+      ? { least: least && greatest(ZERO, minus(least, step)), most }
+      : { least, most: most && plus(most, step) };
+  return {
+    model,
+    constraints: constraints.map((each) => (each === constraint ? withEnds(each, ends) : each)),
+  };
+}
+
+/** Which ratios come nearer to what was written, the largest gain first, three at most. */
+function changesText(found: Found, eased: Found): string {
+  const gains = found.problem.model.movers.flatMap((mover, j) => {
+    const [was, is] = [found, eased].map(({ point }) => point.ratios[j] ?? ONE) as [Fraction, Fraction];
+    const gain = minus(away(was), away(is));
+    return gain.n > 0n ? [{ mover, was, is, gain }] : [];
+  });
+  gains.sort((a, b) => compare(b.gain, a.gain) || (a.mover.name < b.mover.name ? -1 : 1));
+  const changes = gains
+    .slice(0, 3)
+    .map(
+      ({ mover, was, is }) =>
+        `${moverText(mover)} stand at ${factorText(is)} instead of ${factorText(was)} times its ratio`,
+    );
+  return changes.length > 0 ? listText(changes) : "less depart";
+}
+
+/** How far a ratio departs, a fall counted twice. */
+function away(ratio: Fraction): Fraction {
+  const departure = minus(ratio, ONE);
+  return departure.n < 0n ? times(fraction(-2n), departure) : departure;
+}

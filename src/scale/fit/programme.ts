@@ -1,0 +1,174 @@
+import { fault } from "../../number/error.ts";
+import {
+  compare,
+  type Fraction,
+  fraction,
+  minus,
+  negate,
+  ONE,
+  over,
+  plus,
+  times,
+  ZERO,
+} from "../../number/fraction.ts";
+import { minimiseInTurn } from "../solve/minimise.ts";
+import type { Infeasible, Objective, Optimal, Programme, Row, Span, Term } from "../solve/programme.ts";
+import { type Constraint, isExact } from "./constraints.ts";
+import { type Linear, less, type Point, valueAt } from "./linear.ts";
+import { asWritten, type Model, type Range } from "./model.ts";
+
+/**
+ * A fit as a linear programme, exact from end to end by the solver next door (`../solve`): it is
+ * small enough that whole numbers cost less than a float solver's call, and its basis, prices and
+ * proofs need no certifying afterwards.
+ *
+ * Mover `j` stands at `1 + rise − fall` times the common factor, variables `2j` and `2j + 1`; `u`,
+ * one over the common factor, is likewise `1 + rise − fall`, the pair after them. Each constraint
+ * `value / per` is a row for either end, `value − end × per` against 0. A soft row has its misses
+ * as further variables.
+ */
+export interface Layout {
+  readonly model: Model;
+  readonly constraints: readonly Constraint[];
+  readonly programme: Programme;
+  /** What each row stands for. */
+  readonly rows: readonly RowOf[];
+  readonly misses: readonly Miss[];
+}
+
+export type EndOf = "least" | "most" | "exactly";
+
+export interface RowOf {
+  /** Place in `constraints`. */
+  readonly constraint: number;
+  readonly end: EndOf;
+}
+
+/** By how much a soft row is missed, over the common factor. */
+export interface Miss {
+  readonly variable: number;
+  readonly constraint: number;
+  /** What one unit of it counts. */
+  readonly weight: Fraction;
+}
+
+export function layOut(model: Model, constraints: readonly Constraint[], mayMiss: boolean): Layout {
+  const variables: Span[] = model.movers.flatMap(({ range }) => spans(range));
+  variables.push(...spans(overCommon(model.common)));
+  const rows: (Row & RowOf)[] = [];
+  const misses: Miss[] = [];
+  constraints.forEach((constraint, c) => {
+    for (const end of endsOf(constraint)) {
+      const bound = (end === "most" ? constraint.most : constraint.least) as Fraction;
+      const { terms, constant } = termsOf(less(constraint.value, bound, constraint.per));
+      const against = negate(constant);
+      if (mayMiss && constraint.soft) {
+        const weight = weightOf(model, constraint, bound);
+        for (const sign of end === "exactly" ? [1n, -1n] : end === "least" ? [1n] : [-1n]) {
+          terms.push({ variable: variables.length, coefficient: { n: sign, d: 1n } });
+          misses.push({ variable: variables.length, constraint: c, weight });
+          variables.push({ lower: ZERO });
+        }
+      }
+      rows.push({
+        terms,
+        ...(end !== "most" && { lower: against }),
+        ...(end !== "least" && { upper: against }),
+        constraint: c,
+        end,
+      });
+    }
+  });
+  return { model, constraints, programme: { variables, rows }, rows, misses };
+}
+
+/** The ends that a constraint has, as rows. */
+export function endsOf(constraint: Pick<Constraint, "least" | "most">): EndOf[] {
+  if (isExact(constraint)) return ["exactly"];
+  return (["least", "most"] as const).filter((end) => constraint[end] !== undefined);
+}
+
+/**
+ * What a miss of 1 counts: one over the figure that is asked, so that a tenth of one demand counts
+ * as much as a tenth of another. Where 0 is asked, what the recipe brings as written stands in. The
+ * miss of a share or a ratio is taken at the recipe's own energy, or second amount.
+ */
+function weightOf(model: Model, { value, per }: Constraint, bound: Fraction): Fraction {
+  const written = asWritten(model);
+  const here = valueAt(per, written);
+  const asked = bound.n !== 0n ? times(bound, here) : valueAt(value, written);
+  return asked.n === 0n ? ONE : over(ONE, asked.n < 0n ? negate(asked) : asked);
+}
+
+/** Ends of `rise` and `fall` that keep `1 + rise − fall` within a range. */
+function spans({ least, most }: Range): [Span, Span] {
+  const above = (end: Fraction): Fraction => (compare(end, ONE) > 0 ? minus(end, ONE) : ZERO);
+  const below = (end: Fraction): Fraction => (compare(end, ONE) < 0 ? minus(ONE, end) : ZERO);
+  return [
+    { lower: above(least), ...(most && { upper: above(most) }) },
+    { lower: most ? below(most) : ZERO, upper: below(least) },
+  ];
+}
+
+function overCommon({ least, most }: Range): Range {
+  return { least: most ? over(ONE, most) : ZERO, most: over(ONE, least) };
+}
+
+function termsOf({ still, each, dose }: Linear): { terms: Term[]; constant: Fraction } {
+  const terms: Term[] = [];
+  let constant = still;
+  for (const [j, coefficient] of [...each, dose].entries()) {
+    if (coefficient.n === 0n) continue;
+    constant = plus(constant, coefficient);
+    terms.push({ variable: 2 * j, coefficient }, { variable: 2 * j + 1, coefficient: negate(coefficient) });
+  }
+  return { terms, constant };
+}
+
+const TWO = fraction(2n);
+
+/** How far one mover departs: a fall counts twice. */
+function departureOf(j: number): Objective {
+  return [
+    { variable: 2 * j, coefficient: ONE },
+    { variable: 2 * j + 1, coefficient: TWO },
+  ];
+}
+
+/** The sum of departures; then how far the common factor is from 1; then each mover by its name. */
+export function departures({ movers }: Model): Objective[] {
+  const each = movers.map((_, j) => departureOf(j));
+  const u = 2 * movers.length;
+  const nearest = [u, u + 1].map((variable) => ({ variable, coefficient: ONE }));
+  return [each.flat(), nearest, ...each];
+}
+
+/** An objective of a linear quantity; its constant is left out. */
+export function objectiveOf(linear: Linear): Objective {
+  return termsOf(linear).terms;
+}
+
+/** Solves, or throws `fit-stopped` where the effort allowed runs out. */
+export function solve(
+  layout: Layout,
+  objectives: readonly Objective[],
+  pivots: number | undefined,
+): Optimal | Infeasible | undefined {
+  const solution = minimiseInTurn(layout.programme, objectives, pivots === undefined ? {} : { pivots });
+  if (solution.status === "stopped") throw stopped(solution.pivots);
+  return solution.status === "unbounded" ? undefined : solution;
+}
+
+export function stopped(pivots: number): Error {
+  return fault(
+    "fit-stopped",
+    `no answer was proven within ${pivots} steps`,
+    "allow more with { pivots: … }, or make fewer lines adjustable",
+  );
+}
+
+/** Where an answer stands. */
+export function pointOf({ model }: Layout, { x }: Optimal): Point {
+  const at = (j: number): Fraction => plus(ONE, minus(x[2 * j] ?? ZERO, x[2 * j + 1] ?? ZERO));
+  return { ratios: model.movers.map((_, j) => at(j)), u: at(model.movers.length) };
+}

@@ -1,0 +1,286 @@
+import type { Decimal } from "decimal.js";
+import { type Fraction, toDecimal } from "../../number/fraction.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
+import { Shown } from "../../table/shown.ts";
+import type { Table } from "../../table/table.ts";
+import type { Demand } from "../demand.ts";
+import type { ScaleNote } from "../move.ts";
+import { type FitSuggestion, suggestionsFor } from "./advice.ts";
+import { eachAlone, type FitAlone } from "./alone.ts";
+import { Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
+import { bindingOf, type FitBinding } from "./binding.ts";
+import { type Standing, standingText, standingTogether } from "./conflict.ts";
+import { layOut } from "./programme.ts";
+import { nearest } from "./quotient.ts";
+import { metTables, outOfReachTables } from "./tables.ts";
+import { type Found, type Problem, type Task, totalDeparture } from "./task.ts";
+
+/** Sheets eaten together, by name. */
+export interface Sheets {
+  readonly [name: string]: Sheet;
+}
+
+/** Every demand is met, with the least departure. What is costly to tell is worked out when asked for. */
+abstract class Met extends Shown {
+  readonly status = "met";
+  readonly #task: Task;
+  readonly #found: Found;
+  readonly #answer: Answer;
+  #binding: readonly FitBinding[] | undefined;
+
+  /** @internal */
+  constructor(task: Task, found: Found) {
+    super();
+    this.#task = task;
+    this.#found = found;
+    this.#answer = new Answer(task, found.problem, found.point);
+  }
+
+  /** The common factor: what held lines of the base were multiplied by. */
+  get factor(): Decimal {
+    return toDecimal(this.#answer.common);
+  }
+
+  get exactFactor(): Fraction {
+    return this.#answer.common;
+  }
+
+  /** Every part and adjustable line with its factor, by name. */
+  get factors(): readonly FitFactor[] {
+    return this.#answer.factors;
+  }
+
+  /** Those of them that left the common factor. */
+  get departures(): readonly FitFactor[] {
+    return this.factors.filter(({ exactDeparture }) => exactDeparture.n !== 0n);
+  }
+
+  /** What was made least: the sum of departures, a fall counted twice. */
+  get departure(): Decimal {
+    return toDecimal(this.exactDeparture);
+  }
+
+  get exactDeparture(): Fraction {
+    return totalDeparture(this.#found);
+  }
+
+  /** What the portion brings of each demand. */
+  get outcomes(): readonly FitOutcome[] {
+    return this.#answer.outcomes;
+  }
+
+  /** Demands and line bounds that the answer stands right at, and what easing each would buy. */
+  get binding(): readonly FitBinding[] {
+    this.#binding ??= bindingOf(this.#found, this.#task.pivots);
+    return this.#binding;
+  }
+
+  /** Demands that lines are silent on: met by what is known, and not proven. */
+  get notProven(): readonly NotProven[] {
+    return notProvenOf(this.#task);
+  }
+
+  /** What a cook should know of the new amounts. */
+  get notes(): readonly ScaleNote[] {
+    return this.#answer.notes;
+  }
+
+  /** Demands with what is brought, factors, then the lines of each sheet. */
+  override toTables(): readonly Table[] {
+    return metTables(this, this.fitted);
+  }
+
+  /** @internal The fitted sheets, in the order of their names. */
+  get fitted(): readonly Sheet[] {
+    return this.#answer.sheets;
+  }
+}
+
+/** A sheet that meets its demands. */
+export class FitMet extends Met {
+  get sheet(): Sheet {
+    return this.fitted[0] as Sheet;
+  }
+}
+
+/** Sheets that meet their demands together. */
+export class FitMetTogether extends Met {
+  readonly #names: readonly string[];
+
+  /** @internal */
+  constructor(task: Task, found: Found) {
+    super(task, found);
+    this.#names = namesOf(task);
+  }
+
+  get sheets(): Sheets {
+    return byName(this.#names, this.fitted);
+  }
+}
+
+abstract class Missed extends Shown {
+  readonly status = "out-of-reach";
+  readonly #task: Task;
+  readonly #problem: Problem;
+  #near: { readonly found: Answer | undefined } | undefined;
+  #standing: readonly Standing[] | undefined;
+  #suggestions: readonly FitSuggestion[] | undefined;
+  #alone: readonly FitAlone[] | undefined;
+
+  /** @internal */
+  constructor(task: Task, problem: Problem) {
+    super();
+    this.#task = task;
+    this.#problem = problem;
+  }
+
+  /** In a sentence, why. */
+  get text(): string {
+    const set = this.conflict.map(({ text }) => text).join("; ");
+    const why = `These cannot stand together: ${set}.`;
+    if (this.#problem.model.movers.length > 0) return why;
+    return `${this.#nothingMoves()} ${why}`;
+  }
+
+  #nothingMoves(): string {
+    const { kept } = this.#problem.model;
+    const silent = kept.map(({ name }) => name).join(", ");
+    const why =
+      kept.length === 0
+        ? "No line is adjustable and there is no second part, so one factor has to meet every demand."
+        : `Nothing can move but the common factor, since ${silent} cannot be judged by what is known.`;
+    return why;
+  }
+
+  /**
+   * A set that cannot stand together, of which each is needed: leave out any one demand or line
+   * bound, and the rest of the set can.
+   */
+  get conflict(): readonly FitConflict[] {
+    return this.#standings().map((standing): FitConflict => {
+      const on = standing.on === "constraint" ? standing.constraint.on : undefined;
+      const kind = on ? on.kind : standing.on === "range" ? "ratio" : "common";
+      const name = on?.kind === "line" ? on.name : standing.on === "range" ? standing.mover.name : undefined;
+      const demand = on?.kind === "demand" ? on.demand.demand : undefined;
+      return { kind, demand, name, text: standingText(standing) };
+    });
+  }
+
+  #standings(): readonly Standing[] {
+    this.#standing ??= standingTogether(this.#problem, this.#task.pivots);
+    return this.#standing;
+  }
+
+  /** What would open it, tried and found to: lines to make adjustable, bounds to ease and how far. */
+  get suggestions(): readonly FitSuggestion[] {
+    this.#suggestions ??= suggestionsFor(this.#task, this.#problem, this.#standings());
+    return this.#suggestions;
+  }
+
+  /** Where no ratio can move: what each demand by itself would give. Empty otherwise. */
+  get alone(): readonly FitAlone[] {
+    const stuck = this.#problem.model.movers.length === 0 && this.#task.asked.length > 1;
+    this.#alone ??= stuck ? eachAlone(this.#task, this.#problem) : [];
+    return this.#alone;
+  }
+
+  /** What each demand is missed by in the nearest answer, those that are missed. */
+  get misses(): readonly FitOutcome[] {
+    return this.outcomes.filter(({ met }) => !met);
+  }
+
+  /** What the nearest answer brings of each demand; empty where firm demands cannot hold. */
+  get outcomes(): readonly FitOutcome[] {
+    return this.#nearest()?.outcomes ?? [];
+  }
+
+  /** The nearest answer's common factor. */
+  get factor(): Decimal | undefined {
+    const near = this.#nearest();
+    return near && toDecimal(near.common);
+  }
+
+  get exactFactor(): Fraction | undefined {
+    return this.#nearest()?.common;
+  }
+
+  get factors(): readonly FitFactor[] {
+    return this.#nearest()?.factors ?? [];
+  }
+
+  get departures(): readonly FitFactor[] {
+    return this.factors.filter(({ exactDeparture }) => exactDeparture.n !== 0n);
+  }
+
+  get notProven(): readonly NotProven[] {
+    return notProvenOf(this.#task);
+  }
+
+  get notes(): readonly ScaleNote[] {
+    return this.#nearest()?.notes ?? [];
+  }
+
+  override toTables(): readonly Table[] {
+    return outOfReachTables(this, this.nearestSheets);
+  }
+
+  /** @internal */
+  get nearestSheets(): readonly Sheet[] {
+    return this.#nearest()?.sheets ?? [];
+  }
+
+  #nearest(): Answer | undefined {
+    this.#near ??= { found: this.#findNearest() };
+    return this.#near.found;
+  }
+
+  #findNearest(): Answer | undefined {
+    const { model, constraints } = this.#problem;
+    const found = nearest(layOut(model, constraints, true), this.#task.pivots);
+    return found && new Answer(this.#task, this.#problem, found.point);
+  }
+}
+
+/** One of a set that cannot stand together. */
+export interface FitConflict {
+  readonly kind: "demand" | "line" | "ratio" | "common";
+  readonly demand: Demand | undefined;
+  /** The line, the part or the sheet. */
+  readonly name: string | undefined;
+  readonly text: string;
+}
+
+/** Not every demand can be met: why, how near the sheet comes, and what would help. */
+export class FitOutOfReach extends Missed {
+  /** The sheet that misses least; nothing where even the firm demands and bounds cannot hold. */
+  get nearest(): Sheet | undefined {
+    return this.nearestSheets[0];
+  }
+}
+
+/** Not every demand can be met by the sheets together. */
+export class FitOutOfReachTogether extends Missed {
+  readonly #names: readonly string[];
+
+  /** @internal */
+  constructor(task: Task, problem: Problem) {
+    super(task, problem);
+    this.#names = namesOf(task);
+  }
+
+  /** The sheets that miss least; nothing where even the firm demands and bounds cannot hold. */
+  get nearest(): Sheets | undefined {
+    const sheets = this.nearestSheets;
+    return sheets.length === 0 ? undefined : byName(this.#names, sheets);
+  }
+}
+
+export type { Met, Missed };
+
+function namesOf({ dishes }: Task): string[] {
+  return dishes.map(({ name }) => name ?? "");
+}
+
+function byName(names: readonly string[], sheets: readonly Sheet[]): Sheets {
+  return Object.fromEntries(names.flatMap((name, d) => (sheets[d] ? [[name, sheets[d]]] : [])));
+}

@@ -1,0 +1,123 @@
+import { type Fraction, ONE, plus } from "../../number/fraction.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
+import type { Bound } from "../../sheet/tally.ts";
+import { figure, showFigure, showPercent } from "../../table/figure.ts";
+import { type Cell, type Table, table } from "../../table/table.ts";
+import type { FitFactor, FitOutcome } from "./answer.ts";
+import type { Met, Missed } from "./result.ts";
+import { boundText, departureText } from "./words.ts";
+
+/** What was asked and brought, what moved, and the amounts. */
+export function metTables(met: Met, sheets: readonly Sheet[]): Table[] {
+  const notes = [
+    ...met.binding.flatMap(({ text, easing }) => (easing ? [text] : [])),
+    ...met.notProven.map(({ text }) => text),
+    ...met.notes.map(({ text }) => text),
+  ];
+  return [
+    outcomesTable("Fitted: every demand is met", met.outcomes, notes),
+    factorsTable(met.exactFactor, met.factors),
+    ...amounts(sheets),
+  ];
+}
+
+/** Why not, what would help, and the nearest that can be had. */
+export function outOfReachTables(missed: Missed, sheets: readonly Sheet[]): Table[] {
+  const near =
+    missed.exactFactor === undefined
+      ? []
+      : [
+          outcomesTable(
+            "The nearest that can be had",
+            missed.outcomes,
+            missed.notes.map(({ text }) => text),
+          ),
+          factorsTable(missed.exactFactor, missed.factors),
+          ...amounts(sheets),
+        ];
+  return [whyTable(missed), ...near];
+}
+
+/** Suggestions shown; the result has them all. */
+const SHOWN = 8;
+
+function whyTable(missed: Missed): Table {
+  const rows = [
+    { kind: "group" as const, heading: "What cannot stand together" },
+    ...missed.conflict.map(({ text }) => [text]),
+    ...group("What each demand alone would give", missed.alone),
+    ...group("What would open it, any one of", missed.suggestions.slice(0, SHOWN)),
+  ];
+  const more = missed.suggestions.length - SHOWN;
+  const none =
+    missed.suggestions.length === 0
+      ? ["no single change that was tried would open it"]
+      : more > 0
+        ? [`${more} more changes would, too`]
+        : [];
+  return table({
+    title: "Out of reach: not every demand can be met",
+    columns: [{ key: "text", heading: "Why" }],
+    rows,
+    notes: [...none, ...missed.notProven.map(({ text }) => text)],
+  });
+}
+
+function group(
+  heading: string,
+  all: readonly { readonly text: string }[],
+): ({ readonly kind: "group"; readonly heading: string } | string[])[] {
+  return all.length === 0 ? [] : [{ kind: "group", heading }, ...all.map(({ text }) => [text])];
+}
+
+function outcomesTable(title: string, outcomes: readonly FitOutcome[], notes: readonly string[]): Table {
+  return table({
+    title,
+    columns: [
+      { key: "demand", heading: "One portion" },
+      { key: "brings", heading: "Brings", align: "end" },
+      { key: "miss", heading: "Off by", align: "end" },
+    ],
+    rows: outcomes.map(({ asked, demand, exactBrings, unit, bound, exactMiss }) => {
+      const isShare = demand.energyShareOf !== undefined;
+      return [
+        asked,
+        exactBrings ? outcomeCell(exactBrings, unit, isShare, bound) : figure(null),
+        exactMiss.n === 0n ? "" : outcomeCell(exactMiss, unit, isShare, "exact"),
+      ];
+    }),
+    notes: [...new Set(notes)],
+  });
+}
+
+/** A share is shown in per cent; a quotient of which not all is known is no figure to reckon with. */
+function outcomeCell(value: Fraction, unit: string, isShare: boolean, bound: Bound): Cell {
+  const plain = isShare ? showPercent(value, { significant: 3 }) : undefined;
+  if (bound === "unknown") return boundText(plain ?? showFigure(value, { unit }), bound);
+  const tone = bound === "exact" ? "known" : bound;
+  const cell = figure(value, { tone, ...(unit !== "" && { unit }) });
+  return plain === undefined ? cell : { ...cell, text: boundText(plain, bound) };
+}
+
+function factorsTable(common: Fraction, factors: readonly FitFactor[]): Table {
+  return table({
+    title: "Factors",
+    columns: [
+      { key: "of", heading: "Of" },
+      { key: "factor", heading: "Factor", align: "end" },
+      { key: "ratio", heading: "For the size of the dish" },
+    ],
+    rows: [
+      ["the dish", figure(common), ""],
+      ...factors.map(({ kind, name, exactFactor, exactDeparture, kept }) => [
+        kind === "line" ? name : `${kind} ${name}`,
+        figure(exactFactor),
+        kept ? "kept: not all is known of it" : departureText(plus(ONE, exactDeparture)),
+      ]),
+    ],
+  });
+}
+
+function amounts(sheets: readonly Sheet[]): Table[] {
+  return sheets.flatMap((s) => s.toTables().slice(0, 1));
+}

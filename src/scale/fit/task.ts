@@ -1,0 +1,59 @@
+import type { Fraction } from "../../number/fraction.ts";
+import type { Infeasible, Optimal } from "../solve/programme.ts";
+import type { Brought } from "./brought.ts";
+import { type Constraint, demandConstraint, lineConstraints } from "./constraints.ts";
+import type { ReadDemand } from "./demands.ts";
+import type { Point } from "./linear.ts";
+import { type Dish, type Freed, type Model, modelOf, type Ranges } from "./model.ts";
+import { departures, type Layout, layOut, pointOf, solve } from "./programme.ts";
+
+/** A demand with what the lines bring of it. */
+export interface Asked {
+  readonly demand: ReadDemand;
+  readonly brought: Brought;
+}
+
+/** All that a fit was handed, read. */
+export interface Task {
+  readonly dishes: readonly Dish[];
+  readonly ranges: Ranges;
+  /** In an order of their own. */
+  readonly asked: readonly Asked[];
+  readonly pivots: number | undefined;
+}
+
+/** What is solved: what moves, and what it keeps to, demands first. */
+export interface Problem {
+  readonly model: Model;
+  readonly constraints: readonly Constraint[];
+}
+
+/** The problem of a task, perhaps with some held lines freed. */
+export function problemOf({ dishes, ranges, asked }: Task, freed?: Freed): Problem {
+  const silent = asked.flatMap(({ brought }) => brought.silent);
+  const model = modelOf(dishes, ranges, silent, freed);
+  const demanded = asked.map(({ demand, brought }) => demandConstraint(model, demand, brought));
+  return { model, constraints: [...demanded, ...lineConstraints(model)] };
+}
+
+/** Everything met with the least departure, and the proof of it. */
+export interface Found {
+  readonly problem: Problem;
+  readonly layout: Layout;
+  readonly solution: Optimal;
+  readonly point: Point;
+}
+
+/** Meets every constraint, or proves that nothing does. */
+export function meet(problem: Problem, pivots: number | undefined): Found | Infeasible {
+  const layout = layOut(problem.model, problem.constraints, false);
+  const solution = solve(layout, departures(problem.model), pivots);
+  // Departures are never below 0, so that no walk is without end.
+  if (solution?.status !== "optimal") return solution as Infeasible;
+  return { problem, layout, solution, point: pointOf(layout, solution) };
+}
+
+/** What a fit makes least: the sum of departures, a fall counted twice. */
+export function totalDeparture({ solution }: Pick<Found, "solution">): Fraction {
+  return solution.objectives[0] as Fraction;
+}

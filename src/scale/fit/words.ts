@@ -1,0 +1,86 @@
+import { compare, equals, type Fraction, minus, ONE } from "../../number/fraction.ts";
+import type { Bound } from "../../sheet/tally.ts";
+import { showFigure, showPercent } from "../../table/figure.ts";
+import type { EnergyShareOf } from "../demand.ts";
+import { nameOf, unitOf } from "../linear.ts";
+import type { ReadDemand, Subject } from "./demands.ts";
+
+/** How a cook would say it. Figures are rounded so that what is shown still holds. */
+
+export type Rounding = "nearest" | "down" | "up";
+
+const SHARES: { readonly [S in EnergyShareOf]: string } = {
+  protein: "protein",
+  fat: "fat",
+  carbohydrate: "carbohydrate",
+  saturatedFat: "saturated fat",
+  addedSugars: "added sugars",
+  fibre: "fibre",
+  alcohol: "alcohol",
+};
+
+/** The unit of a subject's figures; shares and ratios have none. */
+export function subjectUnit(subject: Subject): string {
+  return subject.kind === "amount" ? unitOf(subject.of) : "";
+}
+
+/** What a subject is called: `protein`, `energy from fat`, `sodium to potassium`. */
+export function subjectName(subject: Subject): string {
+  if (subject.kind === "amount") return nameOf(subject.of);
+  if (subject.kind === "share") return `energy from ${SHARES[subject.of]}`;
+  return subject.of.map(nameOf).join(" to ");
+}
+
+/** A figure of a subject: `60 g`, `35%`, `4`. */
+export function subjectFigure(subject: Subject, f: Fraction, rounding: Rounding = "nearest"): string {
+  if (subject.kind === "share") return showPercent(f, { significant: 3, rounding });
+  const unit = subjectUnit(subject);
+  return showFigure(f, { significant: 4, rounding, ...(unit !== "" && { unit }) });
+}
+
+/** A figure with what is known of it: `at least 4.1 mg`, `25.7% of what is known`. */
+export function boundText(figure: string, bound: Bound): string {
+  if (bound === "exact") return figure;
+  return bound === "unknown" ? `${figure} of what is known` : `${bound.replace("-", " ")} ${figure}`;
+}
+
+/** What is asked: `exactly 650 kcal`, `at least 30 g`, `20% to 35%`. */
+export function askedText({ subject, least, most }: Pick<ReadDemand, "subject" | "least" | "most">): string {
+  if (least && most) {
+    if (equals(least, most)) return `exactly ${subjectFigure(subject, least)}`;
+    return `${subjectFigure(subject, least)} to ${subjectFigure(subject, most)}`;
+  }
+  return least
+    ? `at least ${subjectFigure(subject, least)}`
+    : most
+      ? `at most ${subjectFigure(subject, most)}`
+      : "";
+}
+
+/** A demand in a phrase: `protein at least 30 g`. */
+export function demandText(demand: ReadDemand): string {
+  return `${subjectName(demand.subject)} ${askedText(demand)}`;
+}
+
+/** Grams of a line: `212 g`. */
+export function gramsText(f: Fraction, rounding: Rounding = "nearest"): string {
+  return showFigure(f, { unit: "g", rounding });
+}
+
+/** A factor or a ratio, bare: `1.45`. */
+export function factorText(f: Fraction, rounding: Rounding = "nearest"): string {
+  return showFigure(f, { rounding });
+}
+
+/** A departure as a cook reads it: `+45%`, `-20%`, `as written`. */
+export function departureText(ratio: Fraction): string {
+  const departure = minus(ratio, ONE);
+  if (departure.n === 0n) return "as written";
+  return `${compare(ratio, ONE) > 0 ? "+" : ""}${showPercent(departure, { significant: 3 })}`;
+}
+
+/** `a`, `a and b`, `a, b and c`. */
+export function listText(all: readonly string[]): string {
+  if (all.length < 2) return all[0] ?? "";
+  return `${all.slice(0, -1).join(", ")} and ${all.at(-1)}`;
+}
