@@ -1,4 +1,5 @@
 export { type Allergen, allergens } from "./food/allergens.ts";
+export { type BorrowHow, borrow } from "./food/borrow.ts";
 export {
   type Component,
   type ComponentGroup,
@@ -6,7 +7,15 @@ export {
   type ComponentUnit,
   components,
 } from "./food/components.ts";
-export { type EnergyPart, type EnergySystem, type EnergySystemId, energySystems } from "./food/energy.ts";
+export { usPolyolFactors } from "./food/data/energyUs101.ts";
+export { type Formula, formulas } from "./food/data/formulas.ts";
+export {
+  type EnergyPart,
+  type EnergySystem,
+  type EnergySystemId,
+  type EnergyTerm,
+  energySystems,
+} from "./food/energy.ts";
 export type {
   EnergyFactors,
   Figure,
@@ -17,6 +26,12 @@ export type {
   Pack,
   State,
 } from "./food/food.ts";
+export { vitaminDFromIu, vitaminDToIu } from "./food/internationalUnits.ts";
+export { foodFromLabel } from "./food/label.ts";
+export type { LabelInput, LabelWord } from "./food/labelDocument.ts";
+export { type Lender, type LendersHow, lenders } from "./food/lend.ts";
+export type { BorrowBasis } from "./food/lending.ts";
+export { type RetentionCode, type RetentionTable, retentionCodes } from "./food/retention.ts";
 export { type FoodTable, foodTable } from "./food/table.ts";
 export { type Amount, type AmountHow, amount } from "./measure/amount.ts";
 export { convert } from "./measure/convert.ts";
@@ -45,12 +60,38 @@ export type {
 } from "./recipe/document.ts";
 export { recipe } from "./recipe/recipe.ts";
 export type { Demand, EnergyShareOf, Quantity } from "./scale/demand.ts";
+export {
+  type FitAlone,
+  type FitBinding,
+  type FitConflict,
+  type FitEasing,
+  type FitFactor,
+  type FitHow,
+  type FitMet,
+  type FitMetTogether,
+  type FitOutcome,
+  type FitOutOfReach,
+  type FitOutOfReachTogether,
+  type FitRange,
+  type FitSuggestion,
+  fit,
+  type NotProven,
+  type Sheets,
+} from "./scale/fit.ts";
 export type { ScaleNote } from "./scale/move.ts";
 export { type Range, type Reach, reach } from "./scale/reach.ts";
 export { type Scaled, type ScaleHow, scale } from "./scale/scale.ts";
 export type { Silence, Target } from "./scale/target.ts";
+export { type Between, type BetweenHow, between, type WidenedLine } from "./sheet/between.ts";
 export { type SheetHow, sheet } from "./sheet/build.ts";
-export type { EnergyShare, EnergyShares } from "./sheet/energy.ts";
+export { type Balance, type CookingBalance, cooking } from "./sheet/cooking.ts";
+export type { EnergyBy, EnergyShare, EnergyShares } from "./sheet/energy.ts";
+export {
+  type EnergyCheck,
+  type EnergyCheckHow,
+  type EnergyCheckLine,
+  energyCheck,
+} from "./sheet/energyCheck.ts";
 export { toRecipe } from "./sheet/recipe.ts";
 export type { Sheet, SheetLine } from "./sheet/sheet.ts";
 export type { Bound, Marks, Tally, TallyData } from "./sheet/tally.ts";

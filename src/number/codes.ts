@@ -56,7 +56,10 @@ export type ErrorCode =
   | "target-unreachable"
   | "demand-malformed"
   | "rounding-malformed"
+  | "fit-malformed"
+  | "fit-stopped"
   | "solver-unbounded"
+  | "substitutes-malformed"
   // person
   | "person-malformed"
   | "person-needs"

@@ -1,6 +1,6 @@
 import { timesAmount } from "../measure/amount.ts";
 import { compare, type Fraction, fraction, ONE, over, times, ZERO } from "../number/fraction.ts";
-import { Sheet } from "../sheet/sheet.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import { massesOf } from "../sheet/values.ts";
 
 /** Something that a cook should know about a scaled sheet. Never an error. */
@@ -20,8 +20,8 @@ export function moveLines(s: Sheet, factors: readonly Fraction[], portions: Frac
   const amounts = s.values.amounts.map((a, i) => timesAmount(a, factors[i] ?? ONE));
   const factor = { by: "factor", factor: s.masses.yieldFactor } as const;
   const moved = { amounts, grams, portions, cooking: factor };
-  if (s.values.cooking.by === "factor") return new Sheet(s.plan, moved);
-  return new Sheet(s.plan, { ...moved, cooking: { by: "mass", mass: massesOf(s.plan, moved).pot } });
+  if (s.values.cooking.by === "factor") return s.version(moved);
+  return s.version({ ...moved, cooking: { by: "mass", mass: massesOf(s.plan, moved).pot } });
 }
 
 /** A sheet scaled by one factor for portions of the size, and to a number of portions. */

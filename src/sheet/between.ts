@@ -74,8 +74,8 @@ export interface Between {
  *   { name: "Greens", portions: 1, lines: [{ food: "kale-raw", amount: "100 g" }, { food: "mine", amount: "50 g" }] },
  *   starterFoods.with([{ id: "mine", name: "Greens from the garden", state: "raw", group: "vegetables", source: "garden", per100g: {} }]),
  * );
- * const { least, most, widened } = between(s, "vitaminC");
- * console.log(least.toString(), most.toString(), widened[0].why); // => 121.05 191.85 silent
+ * const range = between(s, "vitaminC");
+ * console.log(`${range.least} to ${range.most}, ${range.widened[0].why}`); // => 121.05 to 191.85, silent
  * ```
  */
 export function between(s: Sheet, id: ComponentId, how: BetweenHow = {}): Between {

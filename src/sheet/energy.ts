@@ -1,9 +1,34 @@
 import type { Decimal } from "decimal.js";
 import type { ComponentId } from "../food/components.ts";
-import { type EnergyPart, type EnergySystem, type EnergySystemId, energySystems } from "../food/energy.ts";
-import { exact, type Fraction, fraction, isZero, over, sum, toDecimal, ZERO } from "../number/fraction.ts";
+import {
+  type EnergyPart,
+  type EnergySystem,
+  type EnergySystemId,
+  type EnergyTerm,
+  energySystems,
+  systemFor,
+  termsOf,
+} from "../food/energy.ts";
+import { fault, quote } from "../number/error.ts";
+import {
+  exact,
+  type Fraction,
+  isZero,
+  least,
+  minus,
+  ONE,
+  over,
+  sum,
+  times,
+  toDecimal,
+  type Value,
+  ZERO,
+} from "../number/fraction.ts";
+import { didYouMean } from "../number/near.ts";
 import { apportion } from "../number/share.ts";
-import { combine, type Tally } from "./tally.ts";
+import { boundOfSum } from "./bound.ts";
+import type { Source } from "./source.ts";
+import { type Bound, constantTally, makeMarks, Tally } from "./tally.ts";
 
 /** One constituent's share of the energy. */
 export interface EnergyShare {
@@ -19,37 +44,64 @@ export interface EnergyShare {
 
 /** The shares of energy, by a named factor system. */
 export interface EnergyShares {
-  readonly system: EnergySystemId;
+  /** The system's id, or its name where it is one of the caller's own. */
+  readonly system: string;
   readonly source: string;
   /** The energy that the shares are of: Σ grams × factor, kcal. */
   readonly energy: Tally;
+  /** The same by the system's own factors for kilojoules, where it has them. */
+  readonly kilojoules?: Tally;
   readonly shares: readonly EnergyShare[];
   /** Whether every line says all that the shares need. */
   readonly complete: boolean;
 }
 
-/** Shares energy among its constituents, from what a sheet holds of them. */
-export function shareEnergy(of: (id: ComponentId) => Tally, id: EnergySystemId): EnergyShares {
-  const system: EnergySystem = energySystems[id];
-  const parts = (Object.keys(system.parts) as EnergyPart[]).flatMap((part) => {
-    const term = system.parts[part];
-    return term ? [{ part, energy: combine("kcal", [[of(term.component), exact(term.factor)]]) }] : [];
-  });
-  const total = sum(parts.map((p) => p.energy.exact));
-  const percents = isZero(total)
-    ? parts.map(() => 0n)
-    : apportion(
-        100n,
-        parts.map((p) => p.energy.exact),
-      );
+/** What energy is reckoned from: a sheet, and the sheets nested in it. */
+export interface EnergySheet {
+  readonly plan: {
+    readonly lines: readonly {
+      readonly line: { readonly key: string };
+      readonly source: Source;
+      readonly nested: EnergySheet | undefined;
+    }[];
+  };
+  readonly values: { readonly grams: readonly Fraction[] };
+  readonly masses: { readonly raw: Fraction; readonly cooked: Fraction };
+  cell(lineKey: string, id: ComponentId): Tally;
+}
+
+/** Which factors energy is reckoned by: a named system, or one of the caller's own. */
+export type EnergyBy = EnergySystemId | EnergySystem;
+
+/** The system meant, with its name. Throws `component-unknown` for an id that names none. */
+export function energySystem(by: EnergyBy): { readonly name: string; readonly system: EnergySystem } {
+  if (typeof by !== "string") return { name: by.name, system: by };
+  if (Object.hasOwn(energySystems, by)) return { name: by, system: energySystems[by] };
+  const ids = Object.keys(energySystems);
+  throw fault(
+    "component-unknown",
+    `no factor system is called ${quote(by)}`,
+    didYouMean(by, ids, `use one of ${ids.join(", ")}`),
+  );
+}
+
+/** Shares energy among its constituents, from what each line holds of them. Throws `component-unknown`. */
+export function shareEnergy(s: EnergySheet, by: EnergyBy): EnergyShares {
+  const { name, system } = energySystem(by);
+  const energies = partEnergies(s, system, (term) => term.factor);
+  const kilojoules = termsOf(system).every(([, term]) => term.kilojoules !== undefined)
+    ? partEnergies(s, system, (term) => term.kilojoules ?? 0, "kJ")
+    : undefined;
+  const values = energies.map(({ exact: value }) => value);
+  const total = sum(values);
+  const percents = isZero(total) ? [] : apportion(100n, values);
   return {
-    system: id,
+    system: name,
     source: system.source,
-    energy: combine(
-      "kcal",
-      parts.map((p) => [p.energy, fraction(1n)]),
-    ),
-    shares: parts.map(({ part, energy }, i) => {
+    energy: addUp("kcal", energies),
+    ...(kilojoules && { kilojoules: addUp("kJ", kilojoules) }),
+    shares: termsOf(system).map(([part], i) => {
+      const energy = energies[i] ?? nothing("kcal");
       const exactShare = isZero(total) ? ZERO : over(energy.exact, total);
       return {
         of: part,
@@ -59,6 +111,104 @@ export function shareEnergy(of: (id: ComponentId) => Tally, id: EnergySystemId):
         percent: Number(percents[i] ?? 0n),
       };
     }),
-    complete: parts.every((p) => p.energy.complete),
+    complete: energies.every((energy) => energy.complete),
   };
+}
+
+/** What each constituent brings to the batch, in the order of the system. */
+function partEnergies(
+  s: EnergySheet,
+  system: EnergySystem,
+  factor: (term: EnergyTerm) => Value,
+  unit: "kcal" | "kJ" = "kcal",
+): Tally[] {
+  const lines = s.plan.lines.map((_, i) => lineEnergies(s, i, system, factor, unit));
+  const ofMass = s.values.grams.map((g) => (isZero(s.masses.raw) ? ZERO : over(g, s.masses.raw)));
+  return termsOf(system).map((_, part) =>
+    addUp(
+      unit,
+      lines.map((parts) => parts[part] ?? nothing(unit)),
+      ofMass,
+    ),
+  );
+}
+
+/** What each constituent brings by one line: a food's own figures, or a nested recipe's lines in turn. */
+export function lineEnergies(
+  s: EnergySheet,
+  i: number,
+  system: EnergySystem,
+  factor: (term: EnergyTerm) => Value,
+  unit: "kcal" | "kJ" = "kcal",
+): Tally[] {
+  const { line, source, nested } = s.plan.lines[i] ?? {};
+  const grams = s.values.grams[i] ?? ZERO;
+  if (!line || !source || isZero(grams)) return termsOf(system).map(() => nothing(unit));
+  if (nested) {
+    const share = over(grams, nested.masses.cooked);
+    return partEnergies(nested, system, factor, unit).map((part, k) => {
+      const id = termsOf(system)[k]?.[1].component;
+      const left = (id && source.left.get(id)) ?? ONE;
+      return part.share(times(share, left)).within(line.key);
+    });
+  }
+  const own = source.food && systemFor(system, source.food.input);
+  const read = termsOf(own ?? system).map(([, term]) => ({
+    term,
+    amount: own && constituent((id) => s.cell(line.key, id), term),
+  }));
+  const countedElsewhere = new Set(read.flatMap(({ term, amount }) => (amount ? (term.apart ?? []) : [])));
+  return read.map(({ term, amount }) => {
+    if (amount) return atFactor(amount, exact(factor(term)), term, unit);
+    return countedElsewhere.has(term.component) ? nothing(unit) : silent(line.key, unit);
+  });
+}
+
+/** What a line holds of a constituent, or nothing where that is not known. */
+function constituent(cell: (id: ComponentId) => Tally, term: EnergyTerm): Tally | undefined {
+  let amount = cell(term.component);
+  for (const id of term.less ?? []) {
+    const off = cell(id);
+    if (off.bound === "unknown") return undefined;
+    amount = amount.minus(off);
+  }
+  for (const id of term.apart ?? []) {
+    const off = cell(id);
+    if (off.bound !== "unknown") amount = amount.minus(off);
+  }
+  return cell(term.component).bound === "unknown" ? undefined : amount;
+}
+
+function atFactor(amount: Tally, factor: Fraction, term: EnergyTerm, unit: string): Tally {
+  // Rounded figures of a table can make a difference come out a little below nothing.
+  const grams = amount.exact.n < 0n ? ZERO : amount.exact;
+  const value = times(grams, factor);
+  const open = term.atLeast === true && !isZero(grams);
+  return new Tally(value.n, value.d, unit, amount, () => amount.coverage, open ? "at-least" : amount.bound);
+}
+
+function nothing(unit: string): Tally {
+  return constantTally(ZERO, unit);
+}
+
+function silent(key: string, unit: string): Tally {
+  const marks = makeMarks((kind) => (kind === "missing" ? [key] : []));
+  return new Tally(0n, 1n, unit, marks, () => ZERO);
+}
+
+/** Adds up what cannot be below nothing: a silent term makes the sum "at least" and leaves the rest as it is. */
+export function addUp(unit: string, terms: readonly Tally[], ofMass?: readonly Fraction[]): Tally {
+  const value = sum(terms.map((t) => t.exact));
+  const marks = makeMarks((kind) => [...new Set(terms.flatMap((t) => t[kind]))]);
+  const covered = (): Fraction =>
+    ofMass
+      ? minus(ONE, sum(terms.map((t, i) => times(minus(ONE, t.coverage), ofMass[i] ?? ZERO))))
+      : terms.reduce((all, t) => least(all, t.coverage), ONE);
+  const known = terms.filter((t) => !isZero(t.coverage));
+  const sofar = known.length < terms.length ? "at-least" : "exact";
+  const bound =
+    known.length === 0 && terms.length > 0
+      ? "unknown"
+      : known.reduce((all, t) => boundOfSum(all, t.bound), sofar as Bound);
+  return new Tally(value.n, value.d, unit, marks, covered, bound);
 }

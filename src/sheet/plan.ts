@@ -42,6 +42,7 @@ export class SheetPlan {
   readonly lifts: readonly bigint[];
   readonly #indices: ReadonlyMap<string, number>;
   readonly #lineMarks: (readonly LineMark[] | undefined)[] = [];
+  readonly #silent: (readonly LineMark[] | undefined)[] = [];
   readonly #marks: (Marks | undefined)[] = [];
 
   constructor(recipe: Recipe, foods: FoodTable, lines: readonly PlanLine[]) {
@@ -78,12 +79,23 @@ export class SheetPlan {
     return sorted;
   }
 
+  /** The marks that say that nothing is known. */
+  silent(component: number): readonly LineMark[] {
+    const made = this.#silent[component] ?? this.lineMarks(component).filter(isMissing);
+    this.#silent[component] = made;
+    return made;
+  }
+
   /** The marks of a total in which every line has some mass. */
   marks(component: number): Marks {
     const made = this.#marks[component] ?? gatherMarks(this.lineMarks(component));
     this.#marks[component] = made;
     return made;
   }
+}
+
+export function isMissing(m: LineMark): boolean {
+  return m.mark.kind === "missing";
 }
 
 /** Sorts marks by kind. */
@@ -96,5 +108,5 @@ let indices: ReadonlyMap<string, number> | undefined;
 /** Where a component stands in registry order. Throws `component-unknown`. */
 export function componentIndex(id: ComponentId): number {
   indices ??= new Map(componentIds.map((each, i) => [each, i]));
-  return indices.get(component(id).id) ?? 0;
+  return indices.get(id) ?? componentIndex(component(id).id as ComponentId);
 }

@@ -1,31 +1,32 @@
-import type Decimal from "decimal.js";
-import { type ComponentId, components } from "../food/components.ts";
-import type { EnergySystemId } from "../food/energy.ts";
+import type { Decimal } from "decimal.js";
+import { type ComponentId, isComponentId } from "../food/components.ts";
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
 import { fault } from "../number/error.ts";
 import {
+  exact,
   type Fraction,
   fraction,
   isZero,
-  minus,
+  ONE,
   over,
-  plus,
-  sum,
-  times,
   toDecimal,
+  type Value,
   ZERO,
 } from "../number/fraction.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import { editedValues } from "./edit.ts";
-import { type EnergyShares, shareEnergy } from "./energy.ts";
-import { componentIndex, gatherMarks, type LineMark, type SheetPlan } from "./plan.ts";
+import { type EnergyBy, type EnergyShares, shareEnergy } from "./energy.ts";
+import { type ColumnFormula, Grid, NOTHING_OWN, type Own, type RowFormula } from "./grid.ts";
+import { type CellRef, type CellValue, type Entry, isFailure, type RowRef } from "./own.ts";
+import type { SheetPlan } from "./plan.ts";
 import type { Mark } from "./source.ts";
-import { figuresTable, linesTable } from "./tables.ts";
-import { type Marks, Tally } from "./tally.ts";
-import { type Masses, massesOf, type Values, type Weights, weigh } from "./values.ts";
+import { figuresTable, linesTable, ownTables } from "./tables.ts";
+import { constantTally, type Tally } from "./tally.ts";
+import { Totals } from "./totals.ts";
+import { type Masses, massesOf, type Values } from "./values.ts";
 
 /** One line of a sheet, in grams. */
 export interface SheetLine {
@@ -55,16 +56,24 @@ export class Sheet extends Shown {
   readonly plan: SheetPlan;
   /** @internal */
   readonly values: Values;
-  #masses: Masses | undefined;
-  #weights: Weights | undefined;
+  /** @internal */
+  readonly masses: Masses;
+  readonly #own: Own;
+  readonly #totals: Totals;
+  readonly #grid: Grid;
   #lines: readonly SheetLine[] | undefined;
-  readonly #totals: (Tally | undefined)[] = [];
 
   /** @internal Use {@link sheet}. */
-  constructor(plan: SheetPlan, values: Values) {
+  constructor(plan: SheetPlan, values: Values, own: Own = NOTHING_OWN, earlier?: Earlier) {
     super();
     this.plan = plan;
     this.values = values;
+    this.masses = massesOf(plan, values);
+    this.#own = own;
+    const from = earlier?.sheet;
+    const sums = from && from.plan === plan && earlier.changed ? from.#totals : undefined;
+    this.#totals = new Totals(plan, values, this.masses, sums, earlier?.changed);
+    this.#grid = new Grid(this, own, earlier?.entries ?? (from ? from.#grid.reusable : new Map()));
   }
 
   get name(): string {
@@ -109,27 +118,17 @@ export class Sheet extends Shown {
 
   /** What one line brings of a component to the batch as eaten. Throws `line-unknown`, `component-unknown`. */
   cell(lineKey: string, id: ComponentId): Tally {
-    const i = this.plan.indexOf(lineKey);
-    const c = componentIndex(id);
-    const { lifted, denominator } = this.weights;
-    const value = this.plan.lines[i]?.source.values[c] ?? 0n;
-    const marks = this.#present(c).filter((m) => m.line === i);
-    return new Tally((lifted[i] ?? 0n) * value, denominator, components[id].unit, gatherMarks(marks), () =>
-      minus(fraction(1n), sum(marks.filter((m) => m.mark.kind === "missing").map((m) => m.mark.share))),
-    );
+    return this.#totals.cell(this.plan.indexOf(lineKey), id);
   }
 
   /** The batch as eaten. Throws `component-unknown`. */
   total(id: ComponentId): Tally {
-    const c = componentIndex(id);
-    const made = this.#totals[c] ?? this.#sum(id, c);
-    this.#totals[c] = made;
-    return made;
+    return this.#totals.total(id);
   }
 
   /** One portion as eaten. Throws `component-unknown`. */
   portion(id: ComponentId): Tally {
-    return this.total(id).times(over(fraction(1n), this.values.portions));
+    return this.total(id).share(over(ONE, this.values.portions));
   }
 
   /**
@@ -139,13 +138,11 @@ export class Sheet extends Shown {
    */
   per100g(id: ComponentId): Tally {
     const { cooked } = this.masses;
-    if (isZero(cooked))
-      throw fault(
-        "sheet-empty",
-        "the recipe has no mass, so 100 g of it cannot be told",
-        "give a line an amount above 0",
-      );
-    return this.total(id).times(over(fraction(100n), cooked));
+    if (isZero(cooked)) {
+      const message = "the recipe has no mass, so 100 g of it cannot be told";
+      throw fault("sheet-empty", message, "give a line an amount above 0");
+    }
+    return this.total(id).share(over(fraction(100n), cooked));
   }
 
   /**
@@ -154,23 +151,77 @@ export class Sheet extends Shown {
    * Throws one error with every fault: `line-unknown`, and the codes of amounts.
    */
   edit(amounts: Readonly<Record<string, WrittenAmount>>): Sheet {
-    return new Sheet(this.plan, editedValues(this.plan, this.values, amounts));
+    const changed = Object.keys(amounts).map((key) => this.plan.indexOf(key));
+    return this.version(editedValues(this.plan, this.values, amounts), changed);
   }
 
-  /** Shares of the energy by a named factor system, exact and as whole per cents that total 100. */
-  energyShares(how: { readonly system?: EnergySystemId } = {}): EnergyShares {
-    return shareEnergy((id) => this.total(id), how.system ?? "atwater-general");
+  /**
+   * A sheet with a column of one's own, a formula that is worked out for every line and for the
+   * batch, the portion and 100 g. A formula that throws gives a failed cell and spoils nothing else.
+   * A column of that name is replaced.
+   *
+   * Throws `column-name-taken` (a component's name, or `grams`), `column-cycle` with the way round.
+   *
+   * @example
+   * ```ts
+   * const porridge = sheet(
+   *   { name: "Porridge", portions: 1, lines: [{ food: "oats-rolled-dry", amount: "100 g" }] },
+   *   starterFoods,
+   * ).column("proteinPer100kcal", (at) => at.get("protein").times(100).over(at.get("energy")));
+   * const cell = porridge.value("proteinPer100kcal", "portion");
+   * console.log(cell.failed ? cell.message : `${cell.value.toFixed(2)} ${cell.unit}`); // => 3.47 g/kcal
+   * ```
+   */
+  column(name: string, formula: ColumnFormula): Sheet {
+    this.#refuseTaken(name);
+    return this.#define({ ...this.#own, columns: new Map([...this.#own.columns, [name, formula]]) }, name);
+  }
+
+  /** A sheet with a row of one's own, worked out for every column. Throws as {@link column}. */
+  row(name: string, formula: RowFormula): Sheet {
+    this.#refuseTaken(name);
+    return this.#define({ ...this.#own, rows: new Map([...this.#own.rows, [name, formula]]) }, name);
+  }
+
+  /** A sheet with a named figure for formulas: a number, with its unit where it has one. Throws as {@link column}. */
+  constant(name: string, value: Value, unit = ""): Sheet {
+    this.#refuseTaken(name);
+    const constants = new Map([...this.#own.constants, [name, constantTally(exact(value), unit)]]);
+    return this.#define({ ...this.#own, constants }, name);
+  }
+
+  /** What a cell of the grid holds: a tally, or why there is none. */
+  value(column: string, row: RowRef = "total"): CellValue {
+    return this.#grid.value({ column, row });
+  }
+
+  /** The cells that a cell reads. */
+  reads(column: string, row: RowRef = "total"): readonly CellRef[] {
+    return this.#grid.reads({ column, row });
+  }
+
+  /** The cells that read a cell. */
+  feeds(column: string, row: RowRef = "total"): readonly CellRef[] {
+    return this.#grid.feeds({ column, row });
+  }
+
+  /**
+   * Shares of the energy by a factor system, exact and as whole per cents that total 100: by general
+   * Atwater factors, unless a named system or one of the caller's own is given. Throws
+   * `component-unknown` for an id that names no system.
+   */
+  energyShares(how: { readonly system?: EnergyBy } = {}): EnergyShares {
+    return shareEnergy(this, how.system ?? "atwater-general");
   }
 
   /** Lines with their amounts, and figures as eaten. */
   override toTables(): readonly Table[] {
-    return [linesTable(this), figuresTable(this)];
+    return [linesTable(this), figuresTable(this), ...ownTables(this, this.#own)];
   }
 
   /** @internal */
-  get masses(): Masses {
-    this.#masses ??= massesOf(this.plan, this.values);
-    return this.#masses;
+  get own(): Own {
+    return this.#own;
   }
 
   /** @internal */
@@ -178,19 +229,19 @@ export class Sheet extends Shown {
     return over(this.masses.cooked, this.values.portions);
   }
 
-  /** @internal */
-  get weights(): Weights {
-    this.#weights ??= weigh(this.plan, this.values.grams);
-    return this.#weights;
-  }
-
   /** @internal What the figures of a component say of themselves, as shares of this sheet's mass. */
   marks(component: number): readonly Mark[] {
-    return this.#present(component).map(({ key, mark, line }) => ({
-      at: key,
-      kind: mark.kind,
-      share: times(mark.share, this.#massShare(line)),
-    }));
+    return this.#totals.marks(component);
+  }
+
+  /** @internal Another version of the same lines; `changed` names those whose amounts differ, where few do. */
+  version(values: Values, changed?: readonly number[]): Sheet {
+    return new Sheet(this.plan, values, this.#own, { sheet: this, changed });
+  }
+
+  /** @internal The same columns and rows of one's own over other lines. */
+  rebuilt(next: Sheet): Sheet {
+    return new Sheet(next.plan, next.values, this.#own, { sheet: this, changed: undefined });
   }
 
   #amount(i: number): Amount {
@@ -199,38 +250,36 @@ export class Sheet extends Shown {
     return amount;
   }
 
-  #massShare(line: number): Fraction {
-    const { raw } = this.masses;
-    return isZero(raw) ? ZERO : over(this.values.grams[line] ?? ZERO, raw);
+  #refuseTaken(name: string): void {
+    if (name !== "" && name !== "grams" && !isComponentId(name)) return;
+    const what = name === "" ? "a name of no characters" : `${name} is a column of every sheet`;
+    throw fault("column-name-taken", what, "choose another name");
   }
 
-  /** Lines of no mass bring nothing, whether or not their figures are known. */
-  #present(component: number): readonly LineMark[] {
-    const all = this.plan.lineMarks(component);
-    return this.#hasEmptyLines() ? all.filter((m) => !isZero(this.values.grams[m.line] ?? ZERO)) : all;
+  /** Works the new definition out everywhere before it stands, so that a cycle is refused here. */
+  #define(own: Own, name: string): Sheet {
+    const kept = [...this.#grid.reusable].filter(([, { ref }]) => !defines(ref, name));
+    const next = new Sheet(this.plan, this.values, own, { sheet: this, changed: [], entries: new Map(kept) });
+    for (const { value } of next.#grid.all()) {
+      if (isFailure(value) && value.code === "column-cycle") {
+        throw fault(
+          "column-cycle",
+          `the formula reads itself: ${value.message}`,
+          "take one of the reads out",
+        );
+      }
+    }
+    return next;
   }
+}
 
-  #hasEmptyLines(): boolean {
-    return this.values.grams.some(isZero);
-  }
+/** What a version is made from: the sheet before, the lines that changed, and cells that may serve again. */
+interface Earlier {
+  readonly sheet: Sheet;
+  readonly changed: readonly number[] | undefined;
+  readonly entries?: ReadonlyMap<string, Entry>;
+}
 
-  #sum(id: ComponentId, c: number): Tally {
-    const { lifted, denominator } = this.weights;
-    let n = 0n;
-    this.plan.lines.forEach(({ source }, i) => {
-      n += (lifted[i] ?? 0n) * (source.values[c] ?? 0n);
-    });
-    const marks: Marks = this.#hasEmptyLines() ? gatherMarks(this.#present(c)) : this.plan.marks(c);
-    const covered = (): Fraction => this.#coverage(c);
-    const unit = components[id].unit;
-    if (id !== "water") return new Tally(n, denominator, unit, marks, covered);
-    const water = plus(fraction(n, denominator), this.masses.waterChange);
-    return new Tally(water.n, water.d, unit, marks, covered);
-  }
-
-  /** Share of the raw mass whose figures are known for a component. */
-  #coverage(component: number): Fraction {
-    const silent = this.#present(component).filter((m) => m.mark.kind === "missing");
-    return minus(fraction(1n), sum(silent.map((m) => times(m.mark.share, this.#massShare(m.line)))));
-  }
+function defines({ column, row }: CellRef, name: string): boolean {
+  return column === name || (typeof row === "object" && "row" in row && row.row === name);
 }

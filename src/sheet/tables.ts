@@ -1,7 +1,9 @@
 import { type ComponentGroup, type ComponentId, componentIds, components } from "../food/components.ts";
 import { type Fraction, over } from "../number/fraction.ts";
 import { figure, legend } from "../table/figure.ts";
-import { type Row, type Table, table } from "../table/table.ts";
+import { type Cell, type Row, type Table, table } from "../table/table.ts";
+import type { Own } from "./grid.ts";
+import { type CellValue, isFailure, type RowRef } from "./own.ts";
 import type { Sheet } from "./sheet.ts";
 import { measuresNote, shownAmount, silentNotes, tallyFigure } from "./show.ts";
 
@@ -78,4 +80,41 @@ export function figuresTable(s: Sheet, ids: readonly ComponentId[] = componentId
     rows,
     notes: [...legend(rows), ...silentNotes(known.map((id) => [components[id].name, s.total(id)]))],
   });
+}
+
+/** Columns of one's own, and rows of one's own over energy and the columns. */
+export function ownTables(s: Sheet, own: Own): Table[] {
+  const columns = [...own.columns.keys()];
+  const tables: Table[] = [];
+  if (columns.length > 0) {
+    const rowsOf: readonly (readonly [string, RowRef])[] = [
+      ...s.lines.map((line): [string, RowRef] => [line.name, { line: line.key }]),
+      ["Batch", "total"],
+      ["One portion", "portion"],
+      ["100 g", "per100g"],
+    ];
+    const rows = rowsOf.map(([name, row]) => [
+      name,
+      ...columns.map((column) => cellShown(s.value(column, row))),
+    ]);
+    tables.push(ownTable(`${s.name}: own columns`, "Line", columns, rows));
+  }
+  const names = [...own.rows.keys()];
+  if (names.length > 0) {
+    const known = [...componentIds.filter((id) => s.total(id).bound !== "unknown"), "grams", ...columns];
+    const rows = known.map((column) => [column, ...names.map((row) => cellShown(s.value(column, { row })))]);
+    tables.push(ownTable(`${s.name}: own rows`, "Column", names, rows));
+  }
+  return tables;
+}
+
+function ownTable(title: string, first: string, headings: readonly string[], rows: readonly Cell[][]): Table {
+  const columns = headings.map((heading) => ({ key: `own ${heading}`, heading, align: "end" as const }));
+  return table({ title, columns: [{ key: "name", heading: first }, ...columns], rows, notes: legend(rows) });
+}
+
+/** A failed cell says what went wrong in place of a figure. */
+function cellShown(value: CellValue): Cell {
+  if (isFailure(value)) return `failed: ${value.message} (${value.cell})`;
+  return tallyFigure(value, value.unit === "" ? {} : { unit: value.unit });
 }

@@ -1,15 +1,24 @@
-import type Decimal from "decimal.js";
+import type { Decimal } from "decimal.js";
+import { fault } from "../number/error.ts";
 import {
+  equals,
+  exact,
   type Fraction,
   fraction,
   isZero,
   least,
+  minus,
   ONE,
+  over,
+  plus,
+  ratioToDecimal,
   sum,
   times,
   toDecimal,
   toText,
+  type Value,
 } from "../number/fraction.ts";
+import { boundOfProduct, boundOfQuotient, boundOfSum, opposite } from "./bound.ts";
 
 /** How a tally's value bounds the truth. */
 export type Bound = "exact" | "at-least" | "at-most" | "unknown";
@@ -47,6 +56,8 @@ export class Tally implements Marks {
   readonly #marks: Marks;
   readonly #covered: () => Fraction;
   readonly #bound: Bound | undefined;
+  /** What a formula that failed says instead; a tally never does. */
+  declare readonly failed?: never;
   #exact: Fraction | undefined;
   #value: Decimal | undefined;
 
@@ -68,7 +79,7 @@ export class Tally implements Marks {
 
   /** The value's decimal face, to 34 significant digits, in `unit`. */
   get value(): Decimal {
-    this.#value ??= toDecimal(this.exact);
+    this.#value ??= ratioToDecimal(this.#n, this.#d);
     return this.#value;
   }
 
@@ -114,21 +125,75 @@ export class Tally implements Marks {
   }
 
   /** @internal The same tally of a share of the whole: a portion, 100 g. */
-  times(share: Fraction): Tally {
-    return new Tally(
-      this.#n * share.n,
-      this.#d * share.d,
-      this.unit,
-      this.#marks,
-      this.#covered,
-      this.#bound,
-    );
+  share(share: Fraction): Tally {
+    const [n, d] = [this.#n * share.n, this.#d * share.d];
+    return new Tally(n, d, this.unit, this.#marks, this.#covered, this.#bound);
   }
 
   /** @internal The same tally with its lines named from one floor up: `pot/oats`. */
   within(dish: string): Tally {
     const marks = makeMarks((kind) => this.#marks[kind].map((key) => `${dish}/${key}`));
     return new Tally(this.#n, this.#d, this.unit, marks, this.#covered, this.#bound);
+  }
+
+  /** This and another of the same unit. Throws `unit-kinds-differ`, and `number-…` codes. */
+  plus(other: Tally | Value): Tally {
+    const b = this.#operand(other, this.unit);
+    sameUnit(this, b, "added to");
+    return this.#with(b, plus(this.exact, b.exact), this.unit, boundOfSum(this.bound, b.bound));
+  }
+
+  /** This less another of the same unit: at least less at least may be anything. Throws as {@link plus}. */
+  minus(other: Tally | Value): Tally {
+    const b = this.#operand(other, this.unit);
+    sameUnit(this, b, "taken from");
+    return this.#with(b, minus(this.exact, b.exact), this.unit, boundOfSum(this.bound, opposite(b.bound)));
+  }
+
+  /** This times a number, or another tally; units multiply: `g·kcal`. */
+  times(other: Tally | Value): Tally {
+    const b = this.#operand(other, "");
+    const unit = [this.unit, b.unit].filter((u) => u !== "").join("·");
+    return this.#with(
+      b,
+      times(this.exact, b.exact),
+      unit,
+      boundOfProduct(this.bound, this.exact, b.bound, b.exact),
+    );
+  }
+
+  /** This divided by a number or another tally; of like units the result is a plain number. Throws `number-zero-denominator`. */
+  over(other: Tally | Value): Tally {
+    const b = this.#operand(other, "");
+    const unit = b.unit === "" ? this.unit : b.unit === this.unit ? "" : `${this.unit}/${b.unit}`;
+    return this.#with(
+      b,
+      over(this.exact, b.exact),
+      unit,
+      boundOfQuotient(this.bound, this.exact, b.bound, b.exact),
+    );
+  }
+
+  #operand(other: Tally | Value, unit: string): Tally {
+    return other instanceof Tally ? other : constantTally(exact(other), unit);
+  }
+
+  #with(other: Tally, value: Fraction, unit: string, bound: Bound): Tally {
+    const marks = makeMarks((kind) => union(this.#marks[kind], other[kind]));
+    const covered = (): Fraction => least(this.coverage, other.coverage);
+    return new Tally(value.n, value.d, unit, marks, covered, bound);
+  }
+
+  /** @internal Whether another tally says the same: value, unit, bound, marks and coverage. */
+  same(other: Tally): boolean {
+    if (this === other) return true;
+    return (
+      this.unit === other.unit &&
+      this.#n * other.#d === other.#n * this.#d &&
+      this.bound === other.bound &&
+      equals(this.coverage, other.coverage) &&
+      MARK_KINDS.every((kind) => sameList(this.#marks[kind], other[kind]))
+    );
   }
 
   /** Plain data, the value as exact text. */
@@ -143,6 +208,36 @@ export class Tally implements Marks {
       ...{ missing, trace, below, borrowed, derived, presumed },
     };
   }
+}
+
+/** A number that is known, as a tally. */
+export function constantTally(value: Fraction, unit: string): Tally {
+  return new Tally(
+    value.n,
+    value.d,
+    unit,
+    makeMarks(() => NONE),
+    () => ONE,
+  );
+}
+
+const NONE: readonly string[] = [];
+
+const MARK_KINDS: readonly (keyof Marks)[] = ["missing", "trace", "below", "borrowed", "derived", "presumed"];
+
+function sameList(a: readonly string[], b: readonly string[]): boolean {
+  return a === b || (a.length === b.length && a.every((each, i) => each === b[i]));
+}
+
+function union(a: readonly string[], b: readonly string[]): readonly string[] {
+  if (b.length === 0) return a;
+  return a.length === 0 ? b : [...new Set([...a, ...b])];
+}
+
+function sameUnit(a: Tally, b: Tally, how: string): void {
+  if (a.unit === b.unit) return;
+  const hint = "bring them to one unit first, with times";
+  throw fault("unit-kinds-differ", `"${b.unit}" cannot be ${how} "${a.unit}"`, hint);
 }
 
 /** A tally as plain data. */

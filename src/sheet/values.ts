@@ -53,22 +53,17 @@ export function massesOf(plan: SheetPlan, { grams, cooking }: Values): Masses {
 export interface Weights {
   readonly lifted: readonly bigint[];
   readonly denominator: bigint;
+  /** The least common denominator that the grams were brought to. */
+  readonly common: bigint;
 }
 
-export function weigh(plan: SheetPlan, grams: readonly Fraction[]): Weights {
-  const common = grams.reduce((all, g) => lcm(all, g.d), 1n);
+/** `earlier` is the denominator of an earlier version, kept where it still serves. */
+export function weigh(plan: SheetPlan, grams: readonly Fraction[], earlier = 1n): Weights {
+  const kept = grams.every((g) => earlier % g.d === 0n);
+  const common = kept ? earlier : grams.reduce((all, g) => lcm(all, g.d), 1n);
   return {
     lifted: grams.map((g, i) => g.n * (common / g.d) * (plan.lifts[i] ?? 1n)),
     denominator: common * plan.scale * 100n,
+    common,
   };
-}
-
-/** Raises the grams of every version alike: a factor for held and adjustable lines, one for the rest. */
-export function scaledGrams(
-  plan: SheetPlan,
-  grams: readonly Fraction[],
-  held: Fraction,
-  perPortion: Fraction,
-): Fraction[] {
-  return grams.map((g, i) => times(g, plan.lines[i]?.line.scaling === "per-portion" ? perPortion : held));
 }

@@ -1,0 +1,98 @@
+import type { Decimal } from "decimal.js";
+import { type Allergen, allergens } from "../food/allergens.ts";
+import { type ComponentId, components } from "../food/components.ts";
+import type { State } from "../food/food.ts";
+import { type Fraction, minus, over, times } from "../number/fraction.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Tally } from "../sheet/tally.ts";
+import { figure } from "../table/figure.ts";
+import { Shown } from "../table/shown.ts";
+import { type Table, table } from "../table/table.ts";
+
+/** One component of a portion before and after. */
+export interface SubstituteChange {
+  readonly component: ComponentId;
+  readonly before: Tally;
+  readonly after: Tally;
+  /** After less before, over before. */
+  readonly share: Decimal;
+}
+
+/** A food that may stand in for another, with the amount to use. */
+export interface Substitute {
+  readonly food: string;
+  readonly name: string;
+  readonly state: State | undefined;
+  /** For the batch, edible portion. */
+  readonly grams: Decimal;
+  readonly exactGrams: Fraction;
+  /** The sheet with it in the line's place. */
+  readonly sheet: Sheet;
+  /** Sum of the shares by which what was to stay close moved, up or down. */
+  readonly distance: Decimal;
+  readonly exactDistance: Fraction;
+  readonly changes: readonly SubstituteChange[];
+  /** What it says nothing of, of what was to stay close; foods that say all come first. */
+  readonly silent: readonly ComponentId[];
+}
+
+/** What could stand in, the closest first, and what was left out. */
+export class Substitutes extends Shown {
+  readonly found: readonly Substitute[];
+  /** Foods left out because they hold what is to be avoided. */
+  readonly avoided: readonly { readonly food: string; readonly holds: readonly Allergen[] }[];
+  /** Foods left out because nothing is known of their allergens: unknown is not free from. */
+  readonly unknown: readonly string[];
+  readonly #title: string;
+
+  /** @internal Use {@link substitutes}. */
+  constructor(title: string, found: readonly Substitute[], left: Pick<Substitutes, "avoided" | "unknown">) {
+    super();
+    this.#title = title;
+    this.found = found;
+    this.avoided = left.avoided;
+    this.unknown = left.unknown;
+  }
+
+  override toTables(): readonly Table[] {
+    const changed = [...new Set(this.found.flatMap(({ changes }) => changes.map((c) => c.component)))];
+    return [
+      table({
+        title: this.#title,
+        columns: [
+          { key: "food", heading: "Instead" },
+          { key: "state", heading: "State" },
+          { key: "grams", heading: "Mass", unit: "g", align: "end" },
+          ...changed.map((id) => ({
+            key: id,
+            heading: components[id].name,
+            unit: "% more",
+            align: "end" as const,
+          })),
+        ],
+        rows: this.found.map(({ name, state, exactGrams, changes }) => [
+          name,
+          state ?? "",
+          figure(exactGrams),
+          ...changed.map((id) => {
+            const change = changes.find((c) => c.component === id);
+            return figure(change ? times(shareMoved(change), HUNDRED) : null, { significant: 2 });
+          }),
+        ]),
+        notes: [
+          ...this.avoided.map(
+            ({ food, holds }) => `${food} left out: ${holds.map((a) => allergens[a].name).join(", ")}`,
+          ),
+          ...(this.unknown.length > 0 ? [`allergens not known, left out: ${this.unknown.join(", ")}`] : []),
+        ],
+      }),
+    ];
+  }
+}
+
+/** By what share of itself a component moved; below 0 where it fell. */
+export function shareMoved({ before, after }: Pick<SubstituteChange, "before" | "after">): Fraction {
+  return over(minus(after.exact, before.exact), before.exact);
+}
+
+const HUNDRED: Fraction = { n: 100n, d: 1n };

@@ -1,0 +1,174 @@
+import type { Allergen } from "../food/allergens.ts";
+import { allergens } from "../food/allergens.ts";
+import { type ComponentId, component } from "../food/components.ts";
+import type { FoodInput } from "../food/food.ts";
+import type { FoodTable } from "../food/table.ts";
+import { collect, type Fault, quote, throwIfAny } from "../number/error.ts";
+import { absolute, compare, isZero, sum, toDecimal, toText, ZERO } from "../number/fraction.ts";
+import { didYouMean } from "../number/near.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Demand } from "./demand.ts";
+import { fit } from "./fit.ts";
+import { onlyMoving, replaceFood } from "./replace.ts";
+import { type Substitute, type SubstituteChange, Substitutes, shareMoved } from "./substitute.ts";
+
+/** Options of {@link substitutes}. */
+export interface SubstitutesHow {
+  /** What of a portion is to stay close: energy, protein, fat, carbohydrate by difference and fibre, unless told. */
+  readonly components?: readonly ComponentId[];
+  /** Allergens that a substitute may not hold. Foods of which nothing is said are left out and listed. */
+  readonly avoid?: readonly Allergen[];
+  /** Ids of the foods to choose among: those of the same group and state, unless told. */
+  readonly among?: readonly string[];
+  /** How many at most: 5 unless told. */
+  readonly most?: number;
+}
+
+const USUAL: readonly ComponentId[] = ["energy", "protein", "fat", "carbohydrateByDifference", "fibre"];
+
+/** A factor may take a substitute from a thousandth to a thousandfold of the line's mass. */
+const ANY = { least: "1/1000", most: "1000" } as const;
+
+/**
+ * Foods that may stand in for one line of a recipe, the closest first: for each, the amount with which
+ * a portion as eaten keeps the components asked for as close as can be, and what it changes. Close is
+ * the sum of the shares by which they move, an excess counting as a lack does; all other lines stay,
+ * and what stands in is cooked as the line was.
+ *
+ * Foods that hold what is to be avoided are left out, and so are those of which no allergens are
+ * known: unknown is never free from. Both are listed. The library computes and does not judge whether
+ * the dish works, or is safe for the person who eats it: read the label, and ask whoever advises them.
+ *
+ * Throws one error with every fault: `line-unknown`, `substitutes-malformed` (a nested recipe or
+ * nothing to replace, options that are none), `component-unknown`, `food-unknown`.
+ *
+ * @example
+ * ```ts
+ * const bowl = sheet(
+ *   {
+ *     name: "Beans and rice",
+ *     portions: 1,
+ *     lines: [
+ *       { food: "rice-brown-boiled", amount: "200 g" },
+ *       { key: "beans", food: "kidney-beans-red-boiled", amount: "150 g" },
+ *     ],
+ *   },
+ *   starterFoods,
+ * );
+ * const [first] = substitutes(bowl, "beans", { avoid: ["soya", "peanut"] }).found;
+ * console.log(first.name, first.grams.toFixed(0));
+ * ```
+ */
+export function substitutes(s: Sheet, lineKey: string, how: SubstitutesHow = {}): Substitutes {
+  const i = s.plan.indexOf(lineKey);
+  const { ids, candidates, avoid, most } = read(s, i, how);
+  const left = { avoided: [] as { food: string; holds: readonly Allergen[] }[], unknown: [] as string[] };
+  const kept = candidates.filter((food) => {
+    const holds = food.allergens?.filter((a) => avoid.includes(a)) ?? [];
+    if (holds.length > 0) left.avoided.push({ food: food.id, holds });
+    else if (avoid.length > 0 && food.allergens === undefined) left.unknown.push(food.id);
+    return holds.length === 0 && (avoid.length === 0 || food.allergens !== undefined);
+  });
+  const found = kept
+    .flatMap((food) => tried(s, i, food, ids) ?? [])
+    .sort(
+      (a, b) =>
+        a.silent.length - b.silent.length ||
+        compare(a.exactDistance, b.exactDistance) ||
+        (a.food < b.food ? -1 : 1),
+    );
+  const title = `${s.name}: instead of ${s.plan.lines[i]?.source.name ?? lineKey}`;
+  return new Substitutes(title, found.slice(0, most), left);
+}
+
+/** A food in the line's place, in the amount that fits best; nothing where it brings none of what is asked. */
+function tried(s: Sheet, i: number, food: FoodInput, ids: readonly ComponentId[]): Substitute | undefined {
+  const grams = s.values.grams[i] ?? ZERO;
+  const raw = replaceFood(s, i, food.id, grams);
+  const key = s.plan.lines[i]?.line.key ?? "";
+  const silent = ids.filter((id) => raw.cell(key, id).bound === "unknown");
+  const asked = ids.filter((id) => !silent.includes(id));
+  if (asked.every((id) => isZero(raw.cell(key, id).exact))) return undefined;
+  const demands = asked.map((id): Demand => ({ of: id, exactly: toText(s.portion(id).exact) }));
+  const fitted = fit(onlyMoving(raw, i), demands, { common: ANY });
+  const nearest = fitted.status === "met" ? fitted.sheet : fitted.nearest;
+  const exactGrams = nearest?.values.grams[i];
+  if (!exactGrams) return undefined;
+  const made = replaceFood(s, i, food.id, exactGrams);
+  const changes = asked.map((component): SubstituteChange => {
+    const pair = { before: s.portion(component), after: made.portion(component) };
+    return { component, ...pair, share: toDecimal(shareMoved(pair)) };
+  });
+  const exactDistance = sum(changes.map((change) => absolute(shareMoved(change))));
+  const { id, name, state } = food;
+  return {
+    food: id,
+    name,
+    state,
+    grams: toDecimal(exactGrams),
+    exactGrams,
+    sheet: s.rebuilt(made),
+    distance: toDecimal(exactDistance),
+    exactDistance,
+    changes,
+    silent,
+  };
+}
+
+interface Read {
+  readonly ids: readonly ComponentId[];
+  readonly candidates: readonly FoodInput[];
+  readonly avoid: readonly Allergen[];
+  readonly most: number;
+}
+
+function read(s: Sheet, i: number, how: SubstitutesHow): Read {
+  const { line, source } = s.plan.lines[i] ?? {};
+  const food = source?.food?.input;
+  const faults: Fault[] = [];
+  const refuse = (path: (string | number)[], message: string, hint: string): void => {
+    faults.push({ code: "substitutes-malformed", path, message, hint });
+  };
+  if (!food)
+    refuse([], `${quote(line?.key)} is a recipe, not a food`, "ask for substitutes inside the nested recipe");
+  else if (isZero(s.values.grams[i] ?? ZERO))
+    refuse([], `${quote(line?.key)} has no mass to replace`, "give it an amount above 0");
+  const { components: asked = USUAL, avoid = [], among, most = 5 } = how;
+  const list = (name: string, value: unknown): value is readonly unknown[] => {
+    if (!Array.isArray(value)) refuse([name], `${name} is not a list`, "give a list, even for one");
+    return Array.isArray(value);
+  };
+  const named = list("components", asked)
+    ? asked.flatMap((id, k) => collect(faults, ["components", k], () => component(id).id) ?? [])
+    : [];
+  if (list("avoid", avoid))
+    avoid.forEach((a, k) => {
+      if (!Object.hasOwn(allergens, a))
+        refuse(
+          ["avoid", k],
+          `${quote(a)} is no allergen of the lists`,
+          didYouMean(String(a), Object.keys(allergens), `use ${Object.keys(allergens).join(", ")}`),
+        );
+    });
+  if (!Number.isInteger(most) || most < 1)
+    refuse(["most"], `${quote(most)} substitutes`, "give a whole number above 0");
+  const others =
+    among === undefined || !list("among", among)
+      ? like(s.plan.foods, food)
+      : among.flatMap((id, k) => collect(faults, ["among", k], () => s.plan.foods.get(id)) ?? []);
+  const ids = named.filter((id) => !isZero(s.portion(id).exact));
+  if (faults.length === 0 && ids.length === 0)
+    refuse(
+      ["components"],
+      "the portion holds none of what is to stay close",
+      "name components that it holds",
+    );
+  throwIfAny(faults);
+  return { ids, candidates: others.filter((each) => each.id !== food?.id), avoid, most };
+}
+
+function like(foods: FoodTable, food: FoodInput | undefined): readonly FoodInput[] {
+  return foods.ids
+    .map((id) => foods.get(id))
+    .filter((each) => each.group !== undefined && each.group === food?.group && each.state === food?.state);
+}

@@ -1,0 +1,42 @@
+import type { Fraction } from "../number/fraction.ts";
+import type { Bound } from "./tally.ts";
+
+/**
+ * How bounds pass through arithmetic. A tally's value is a bound of the truth; what is true of a
+ * result follows from the directions of its operands and their signs.
+ */
+
+/** The bound of the opposite: at least turns into at most. */
+export function opposite(bound: Bound): Bound {
+  return bound === "at-least" ? "at-most" : bound === "at-most" ? "at-least" : bound;
+}
+
+/** The bound of a sum. */
+export function boundOfSum(a: Bound, b: Bound): Bound {
+  if (a === "exact") return b;
+  if (b === "exact" || a === b) return a;
+  return "unknown";
+}
+
+/** The bound of a product. */
+export function boundOfProduct(a: Bound, x: Fraction, b: Bound, y: Fraction): Bound {
+  if (a === "exact") return byKnown(b, x);
+  if (b === "exact") return byKnown(a, y);
+  // Only of two numbers that are both known not to be below zero does the product grow with each.
+  return a === "at-least" && b === "at-least" && x.n >= 0n && y.n >= 0n ? "at-least" : "unknown";
+}
+
+/** The bound of a quotient; the divisor is not zero. */
+export function boundOfQuotient(a: Bound, x: Fraction, b: Bound, y: Fraction): Bound {
+  if (b === "exact") return byKnown(a, y);
+  // Of a divisor with a bound, the truth must lie on the same side of zero.
+  if (b !== "at-least" || y.n <= 0n) return "unknown";
+  if (a === "exact") return x.n >= 0n ? (x.n === 0n ? "exact" : "at-most") : "at-least";
+  return a === "at-most" && x.n >= 0n ? "at-most" : "unknown";
+}
+
+/** The bound of `bound` times a known number. */
+function byKnown(bound: Bound, known: Fraction): Bound {
+  if (known.n === 0n) return bound === "unknown" ? "unknown" : "exact";
+  return known.n > 0n ? bound : opposite(bound);
+}

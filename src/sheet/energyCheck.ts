@@ -1,0 +1,292 @@
+import type { Decimal } from "decimal.js";
+import type { ComponentId } from "../food/components.ts";
+import {
+  type EnergyPart,
+  type EnergySystem,
+  type EnergyTerm,
+  energySystems,
+  systemFor,
+  termsOf,
+} from "../food/energy.ts";
+import type { ReadFigure } from "../food/figure.ts";
+import type { FoodInput } from "../food/food.ts";
+import { fault } from "../number/error.ts";
+import {
+  compare,
+  exact,
+  type Fraction,
+  greatest,
+  isZero,
+  minus,
+  over,
+  sum,
+  times,
+  toDecimal,
+  type Value,
+  ZERO,
+} from "../number/fraction.ts";
+import { figure, legend, showFigure, showPercent } from "../table/figure.ts";
+import { Shown } from "../table/shown.ts";
+import { type Cell, type Row, type Table, table } from "../table/table.ts";
+import { addUp, type EnergyBy, energySystem, lineEnergies } from "./energy.ts";
+import { componentIndex } from "./plan.ts";
+import type { Sheet } from "./sheet.ts";
+import { tallyFigure } from "./show.ts";
+import type { Tally } from "./tally.ts";
+
+/** Options of {@link energyCheck}. */
+export interface EnergyCheckHow {
+  /** Factors for every line; unless told, each line's own, else those that its carbohydrate asks for. */
+  readonly system?: EnergyBy;
+  /** The share by which the two may differ: 0.05 unless told. */
+  readonly tolerance?: Value;
+  /** What they may always differ by, in kcal per 100 g, since tables round: 1 unless told. */
+  readonly floor?: Value;
+}
+
+/** One line, or the whole batch. */
+export interface EnergyCheckLine {
+  /** Key of the line, `dish/line` in a nested recipe. */
+  readonly key: string;
+  readonly name: string;
+  /** What the energy was computed by. */
+  readonly system: string | undefined;
+  /** As the food gives it, kcal in the batch. */
+  readonly given: Tally;
+  readonly computed: Tally;
+  /** Computed less given, kcal; nothing where one of them is not known. */
+  readonly difference: Decimal | undefined;
+  readonly verdict: "agrees" | "differs" | "unknown";
+  /** Constituents that nothing is known of, and that count as nothing. */
+  readonly silent: readonly EnergyPart[];
+  /** Why there is no verdict, where there is none. */
+  readonly why?: string;
+}
+
+/** Where energy as given and as computed part. */
+export class EnergyCheck extends Shown {
+  readonly lines: readonly EnergyCheckLine[];
+  /** Of all lines that have a verdict. */
+  readonly total: { readonly given: Decimal; readonly computed: Decimal };
+  /** Keys of the lines that differ. */
+  readonly differing: readonly string[];
+  readonly #title: string;
+  readonly #limits: Limits;
+
+  /** @internal Use {@link energyCheck}. */
+  constructor(name: string, lines: readonly EnergyCheckLine[], limits: Limits) {
+    super();
+    const judged = lines.filter((line) => line.verdict !== "unknown");
+    this.lines = lines;
+    this.total = {
+      given: toDecimal(sum(judged.map((line) => line.given.exact))),
+      computed: toDecimal(sum(judged.map((line) => line.computed.exact))),
+    };
+    this.differing = lines.filter((line) => line.verdict === "differs").map((line) => line.key);
+    this.#title = `${name}: energy given and computed`;
+    this.#limits = limits;
+  }
+
+  override toTables(): readonly Table[] {
+    const rows: Row[] = this.lines.map((line) => ({ kind: "body", cells: cellsOf(line) }));
+    const { tolerance, floor } = this.#limits;
+    return [
+      table({
+        title: this.#title,
+        columns: [
+          { key: "line", heading: "Line" },
+          { key: "given", heading: "Given", unit: "kcal", align: "end" },
+          { key: "computed", heading: "Computed", unit: "kcal", align: "end" },
+          { key: "difference", heading: "Difference", unit: "kcal", align: "end" },
+          { key: "verdict", heading: "Verdict" },
+          { key: "system", heading: "By" },
+        ],
+        rows,
+        notes: [
+          ...legend(rows),
+          `they differ where they are further apart than ${showPercent(tolerance)} and ${showFigure(floor)} kcal in 100 g, rounding of labels allowed for`,
+        ],
+      }),
+    ];
+  }
+}
+
+interface Limits {
+  readonly tolerance: Fraction;
+  readonly floor: Fraction;
+}
+
+/**
+ * Tells for each line whether the energy that its food gives is the one its constituents come to:
+ * by the food's own factors where it has them, else by EU factors where it gives available
+ * carbohydrate, else by general Atwater factors. Intervals of rounded figures are allowed for.
+ *
+ * Throws `component-unknown` for a system that is none, and the number codes for limits that are none.
+ *
+ * Source of the tolerance: FAO/INFOODS Guidelines for Checking Food Composition Data (2012), about
+ * 5 per cent; from memory.
+ *
+ * @example
+ * ```ts
+ * const bar = foodFromLabel({
+ *   id: "bar", name: "Bar", style: "eu", per: "100 g",
+ *   figures: { energy: "480 kcal", protein: "30 g", fat: "14 g", carbohydrate: "38 g", fibre: "11 g" },
+ * });
+ * const s = sheet({ name: "Snack", portions: 1, lines: [{ food: "bar", amount: "50 g" }] }, foodTable([bar]));
+ * console.log(energyCheck(s).differing); // => [ 'bar' ]
+ * ```
+ */
+export function energyCheck(s: Sheet, how: EnergyCheckHow = {}): EnergyCheck {
+  const limits = {
+    tolerance: limit(how.tolerance ?? "0.05", "tolerance"),
+    floor: limit(how.floor ?? 1, "floor"),
+  };
+  const system = how.system === undefined ? undefined : energySystem(how.system);
+  return new EnergyCheck(s.name, linesOf(s, system, limits), limits);
+}
+
+type Named = ReturnType<typeof energySystem>;
+
+function linesOf(s: Sheet, by: Named | undefined, limits: Limits): EnergyCheckLine[] {
+  return s.plan.lines.flatMap(({ line, nested, source }, i): EnergyCheckLine[] => {
+    const grams = s.values.grams[i] ?? ZERO;
+    if (isZero(grams)) return [];
+    if (nested) {
+      const part = over(grams, nested.masses.cooked);
+      return linesOf(nested, by, limits).map((inner) => nestedLine(inner, line.key, part));
+    }
+    const named = by ?? systemOf(source.food?.input);
+    return [lineOf(s, i, named, limits)];
+  });
+}
+
+function nestedLine(inner: EnergyCheckLine, key: string, part: Fraction): EnergyCheckLine {
+  const { given, computed, difference } = inner;
+  return {
+    ...inner,
+    key: `${key}/${inner.key}`,
+    given: given.share(part).within(key),
+    computed: computed.share(part).within(key),
+    difference: difference && toDecimal(times(minus(computed.exact, given.exact), part)),
+  };
+}
+
+/** The factors that a food's energy was most likely computed by. */
+function systemOf(food: FoodInput | undefined): Named {
+  if (food?.energyFactors) return { name: "atwater-own", system: energySystems["atwater-own"] };
+  const gives = (id: ComponentId): boolean => food?.per100g[id] !== undefined;
+  return gives("availableCarbohydrate") && !gives("carbohydrateByDifference")
+    ? { name: "eu-1169", system: energySystems["eu-1169"] }
+    : { name: "atwater-general", system: energySystems["atwater-general"] };
+}
+
+const MAIN: readonly EnergyPart[] = ["protein", "fat", "carbohydrate"];
+
+function lineOf(
+  s: Sheet,
+  i: number,
+  { name, system }: Named,
+  limits: Limits,
+): EnergyCheckLine {
+  const { line, source } = s.plan.lines[i] ?? {};
+  const food = source?.food?.input;
+  const parts = lineEnergies(s, i, system, (term) => term.factor);
+  const silent = termsOf(system).flatMap(([part], k) => (isZero(parts[k]?.coverage ?? ZERO) ? [part] : []));
+  const given = s.cell(line?.key ?? "", "energy");
+  const computed = addUp("kcal", parts);
+  const own = food && systemFor(system, food);
+  const energy = source?.figure(componentIndex("energy"));
+  const why = whyNot(energy, own, silent);
+  const base = {
+    key: line?.key ?? "",
+    name: source?.name ?? "",
+    system: own && name,
+    given,
+    computed,
+    silent,
+  };
+  if (why !== undefined || !energy || !own || !source)
+    return { ...base, difference: undefined, verdict: "unknown", why: why ?? "" };
+  const reckoned = reckon(own, (id) => source.figure(componentIndex(id)));
+  const gap = gapOf(energy, reckoned);
+  const allowed = greatest(times(limits.tolerance, energy.value), limits.floor);
+  return {
+    ...base,
+    difference: toDecimal(minus(computed.exact, given.exact)),
+    verdict: compare(gap, allowed) <= 0 ? "agrees" : "differs",
+  };
+}
+
+function whyNot(
+  energy: ReadFigure | undefined,
+  own: EnergySystem | undefined,
+  silent: readonly EnergyPart[],
+): string | undefined {
+  if (!own) return "the food has no factors of its own";
+  if (!energy || energy.kind === "missing") return "no energy is given";
+  if (energy.formula) return "no energy is given, it is computed";
+  const main = silent.filter((part) => MAIN.includes(part));
+  return main.length > 0 ? `nothing is known of ${main.join(", ")}` : undefined;
+}
+
+interface Interval {
+  readonly low: Fraction;
+  readonly high: Fraction;
+}
+
+/** The least and most energy of 100 g that the figures allow; what has no upper limit counts as it stands. */
+function reckon(system: EnergySystem, figureOf: (id: ComponentId) => ReadFigure | undefined): Interval {
+  const ends = termsOf(system).map(([, term]) => constituent(term, figureOf));
+  return { low: sum(ends.map((e) => e.low)), high: sum(ends.map((e) => e.high)) };
+}
+
+function constituent(term: EnergyTerm, figureOf: (id: ComponentId) => ReadFigure | undefined): Interval {
+  const main = endsOf(figureOf(term.component));
+  const off = [...(term.less ?? []), ...(term.apart ?? [])].map((id) => endsOf(figureOf(id)));
+  const factor = exact(term.factor);
+  const energy = (grams: Fraction): Fraction => times(grams.n < 0n ? ZERO : grams, factor);
+  return {
+    low: energy(minus(main.low, sum(off.map((o) => o.high)))),
+    high: energy(minus(main.high, sum(off.map((o) => o.low)))),
+  };
+}
+
+function endsOf(f: ReadFigure | undefined): Interval {
+  return { low: f?.low ?? f?.value ?? ZERO, high: f?.high ?? f?.value ?? ZERO };
+}
+
+/** How far two intervals are apart; nothing where they touch. */
+function gapOf(given: ReadFigure, computed: Interval): Fraction {
+  const { low, high } = endsOf(given);
+  return greatest(ZERO, greatest(minus(low, computed.high), minus(computed.low, high)));
+}
+
+function limit(value: Value, name: string): Fraction {
+  const read = exact(value);
+  if (read.n >= 0n) return read;
+  throw fault("number-malformed", `a ${name} below 0`, "give 0 or more", [name]);
+}
+
+function cellsOf({
+  key,
+  name,
+  given,
+  computed,
+  difference,
+  verdict,
+  system,
+  why,
+  silent,
+}: EnergyCheckLine): Cell[] {
+  const known = verdict !== "unknown";
+  const off = difference === undefined ? figure(null) : figure(exact(difference));
+  const counted = known && silent.length > 0 ? `${verdict}; ${silent.join(", ")} not known` : verdict;
+  return [
+    key.includes("/") ? `${key}: ${name}` : name,
+    tallyFigure(given),
+    known ? tallyFigure(computed) : figure(null),
+    off,
+    why ?? counted,
+    system ?? "",
+  ];
+}

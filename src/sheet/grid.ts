@@ -1,0 +1,252 @@
+import {
+  type Component,
+  type ComponentId,
+  componentIds,
+  components,
+  isComponentId,
+} from "../food/components.ts";
+import type { FoodInput } from "../food/food.ts";
+import { SteelyardError } from "../number/error.ts";
+import { exact } from "../number/fraction.ts";
+import { didYouMean } from "../number/near.ts";
+import {
+  type CellRef,
+  type CellValue,
+  cellKey,
+  cellLabel,
+  type Entry,
+  Evaluator,
+  type Failure,
+  type FormulaResult,
+  type RowRef,
+} from "./own.ts";
+import type { Sheet, SheetLine } from "./sheet.ts";
+import { constantTally, type Tally } from "./tally.ts";
+
+/** A column of one's own: given a row, its value there. */
+export type ColumnFormula = (at: RowView) => FormulaResult;
+
+/** A row of one's own: given a column, its value there. */
+export type RowFormula = (at: ColumnView) => FormulaResult;
+
+/** What a sheet carries of one's own, by name. */
+export interface Own {
+  readonly columns: ReadonlyMap<string, ColumnFormula>;
+  readonly rows: ReadonlyMap<string, RowFormula>;
+  readonly constants: ReadonlyMap<string, Tally>;
+}
+
+export const NOTHING_OWN: Own = { columns: new Map(), rows: new Map(), constants: new Map() };
+
+/** Where a column's formula stands: one line, or a sum of them. */
+export interface RowView {
+  readonly row: RowRef;
+  /** The line, where the row is one. */
+  readonly line: SheetLine | undefined;
+  /** The line's food as it was written, where the row is a line of one. */
+  readonly food: FoodInput | undefined;
+  /** A column in this row: a component, `grams`, or one of one's own. */
+  get(column: string): Tally;
+  total(column: string): Tally;
+  portion(column: string): Tally;
+  /** A column added up over the lines. */
+  sum(column: string): Tally;
+  constant(name: string): Tally;
+}
+
+/** Where a row's formula stands: one column. */
+export interface ColumnView {
+  readonly column: string;
+  readonly component: Component | undefined;
+  line(key: string): Tally;
+  total(): Tally;
+  portion(): Tally;
+  per100g(): Tally;
+  /** Another row of one's own, in this column. */
+  row(name: string): Tally;
+  constant(name: string): Tally;
+}
+
+/** The grid of one sheet: every cell that there is, and who reads whom. */
+export class Grid {
+  readonly #sheet: Sheet;
+  readonly #own: Own;
+  readonly #evaluator: Evaluator;
+
+  constructor(sheet: Sheet, own: Own, earlier: ReadonlyMap<string, Entry>) {
+    this.#sheet = sheet;
+    this.#own = own;
+    this.#evaluator = new Evaluator(earlier);
+  }
+
+  get reusable(): ReadonlyMap<string, Entry> {
+    return this.#evaluator.reusable;
+  }
+
+  /** What a cell holds now. */
+  value(ref: CellRef): CellValue {
+    const { column, row } = ref;
+    if (typeof row === "object" && "row" in row) return this.#inOwnRow(ref, row.row);
+    const formula = this.#own.columns.get(column);
+    if (formula)
+      return this.#evaluator.value(
+        ref,
+        () => formula(this.#rowView(row)),
+        (r) => this.value(r),
+      );
+    return this.#own.constants.get(column) ?? given(this.#sheet, ref);
+  }
+
+  /** Evaluates every cell of one's own: what a definition checks before it stands. */
+  all(): readonly Entry[] {
+    for (const column of this.#own.columns.keys())
+      for (const row of this.#rows()) this.value({ column, row });
+    for (const name of this.#own.rows.keys()) {
+      for (const column of [...componentIds, "grams", ...this.#own.columns.keys()])
+        this.value({ column, row: { row: name } });
+    }
+    return [...this.#evaluator.entries.values()];
+  }
+
+  /** The cells that a cell reads: what its formula read, or what a given cell is made of. */
+  reads(ref: CellRef): readonly CellRef[] {
+    this.value(ref);
+    const entry = this.#evaluator.entries.get(cellKey(ref));
+    if (entry) return distinct(entry.reads.map((read) => read.ref));
+    return madeOf(this.#sheet, ref);
+  }
+
+  /** The cells that read a cell. */
+  feeds(ref: CellRef): readonly CellRef[] {
+    const key = cellKey(ref);
+    const own = this.all().filter((entry) => entry.reads.some((read) => cellKey(read.ref) === key));
+    const given = usedBy(this.#sheet, ref).filter((user) => !this.#own.columns.has(user.column));
+    return distinct([...given, ...own.map((entry) => entry.ref)]);
+  }
+
+  #rows(): RowRef[] {
+    return [...this.#sheet.plan.lines.map(({ line }) => ({ line: line.key })), "total", "portion", "per100g"];
+  }
+
+  #inOwnRow(ref: CellRef, name: string): CellValue {
+    const formula = this.#own.rows.get(name);
+    if (!formula) return unknown(ref, name, this.#own.rows.keys());
+    return this.#evaluator.value(
+      ref,
+      () => formula(this.#columnView(ref.column)),
+      (r) => this.value(r),
+    );
+  }
+
+  #read(ref: CellRef): Tally {
+    return this.#evaluator.read(ref, this.value(ref));
+  }
+
+  #constant(name: string): Tally {
+    const ref: CellRef = { column: name, row: "total" };
+    return this.#evaluator.read(
+      ref,
+      this.#own.constants.get(name) ?? unknown(ref, name, this.#own.constants.keys()),
+    );
+  }
+
+  #rowView(row: Exclude<RowRef, { readonly row: string }>): RowView {
+    const line = typeof row === "string" ? undefined : this.#sheet.lines[this.#sheet.plan.indexOf(row.line)];
+    return {
+      row,
+      line,
+      food: line?.food === undefined ? undefined : this.#sheet.plan.foods.get(line.food),
+      get: (column) => this.#read({ column, row }),
+      total: (column) => this.#read({ column, row: "total" }),
+      portion: (column) => this.#read({ column, row: "portion" }),
+      sum: (column) => this.#sum(column),
+      constant: (name) => this.#constant(name),
+    };
+  }
+
+  #sum(column: string): Tally {
+    const [first, ...rest] = this.#sheet.plan.lines.map(({ line }) =>
+      this.#read({ column, row: { line: line.key } }),
+    );
+    return rest.reduce((all, each) => all.plus(each), first ?? constantTally(exact(0), ""));
+  }
+
+  #columnView(column: string): ColumnView {
+    return {
+      column,
+      component: isComponentId(column) ? components[column] : undefined,
+      line: (key) => this.#read({ column, row: { line: key } }),
+      total: () => this.#read({ column, row: "total" }),
+      portion: () => this.#read({ column, row: "portion" }),
+      per100g: () => this.#read({ column, row: "per100g" }),
+      row: (name) => this.#read({ column, row: { row: name } }),
+      constant: (name) => this.#constant(name),
+    };
+  }
+}
+
+function distinct(refs: readonly CellRef[]): CellRef[] {
+  return [...new Map(refs.map((ref) => [cellKey(ref), ref])).values()];
+}
+
+/** What a given cell is made of: a portion of the total, a total of its lines, a line of its grams. */
+function madeOf(s: Sheet, { column, row }: CellRef): CellRef[] {
+  if (row === "portion") return [{ column, row: "total" }];
+  if (row === "per100g")
+    return [
+      { column, row: "total" },
+      { column: "grams", row: "total" },
+    ];
+  if (row === "total") return s.plan.lines.map(({ line }) => ({ column, row: { line: line.key } }));
+  return "line" in row && column !== "grams" ? [{ column: "grams", row }] : [];
+}
+
+/** The given cells that are made of a given cell. */
+function usedBy(s: Sheet, { column, row }: CellRef): CellRef[] {
+  if (row === "total")
+    return [
+      { column, row: "portion" },
+      { column, row: "per100g" },
+    ];
+  if (typeof row !== "object" || !("line" in row)) return [];
+  const total: CellRef = { column, row: "total" };
+  if (column !== "grams") return [total];
+  return [total, ...componentIds.filter((id) => isReal(s, id)).map((id) => ({ column: id, row }))];
+}
+
+function isReal(s: Sheet, id: ComponentId): boolean {
+  return s.total(id).bound !== "unknown";
+}
+
+/** A cell that every sheet has: a component or the grams of a line or a sum. */
+function given(s: Sheet, ref: CellRef): CellValue {
+  const { column, row } = ref;
+  try {
+    if (isComponentId(column)) return component(s, column, row);
+    if (column === "grams") return grams(s, row);
+  } catch (error) {
+    if (!(error instanceof SteelyardError)) throw error;
+    return { failed: true, code: error.code, message: error.message, cell: cellLabel(ref) };
+  }
+  return unknown(ref, column, [...componentIds, "grams"]);
+}
+
+function component(s: Sheet, id: ComponentId, row: RowRef): Tally {
+  if (row === "portion") return s.portion(id);
+  if (row === "per100g") return s.per100g(id);
+  return typeof row === "object" && "line" in row ? s.cell(row.line, id) : s.total(id);
+}
+
+function grams(s: Sheet, row: RowRef): Tally {
+  if (row === "portion") return constantTally(s.portionMass, "g");
+  if (row === "per100g") return constantTally(exact(100), "g");
+  if (typeof row === "object" && "line" in row) {
+    return constantTally(s.values.grams[s.plan.indexOf(row.line)] ?? exact(0), "g");
+  }
+  return constantTally(s.masses.cooked, "g");
+}
+
+function unknown(ref: CellRef, name: string, known: Iterable<string>): Failure {
+  const message = `nothing is called "${name}": ${didYouMean(name, known, "define it first")}`;
+  return { failed: true, code: "column-unknown", message, cell: cellLabel(ref) };
+}
