@@ -182,12 +182,7 @@ function systemOf(food: FoodInput | undefined): Named {
 
 const MAIN: readonly EnergyPart[] = ["protein", "fat", "carbohydrate"];
 
-function lineOf(
-  s: Sheet,
-  i: number,
-  { name, system }: Named,
-  limits: Limits,
-): EnergyCheckLine {
+function lineOf(s: Sheet, i: number, { name, system }: Named, limits: Limits): EnergyCheckLine {
   const { line, source } = s.plan.lines[i] ?? {};
   const food = source?.food?.input;
   const parts = lineEnergies(s, i, system, (term) => term.factor);
