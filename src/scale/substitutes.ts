@@ -49,14 +49,14 @@ const ANY = { least: "1/1000", most: "1000" } as const;
  *     name: "Beans and rice",
  *     portions: 1,
  *     lines: [
- *       { food: "rice-brown-boiled", amount: "200 g" },
+ *       { food: "rice-brown-long-boiled", amount: "200 g" },
  *       { key: "beans", food: "kidney-beans-red-boiled", amount: "150 g" },
  *     ],
  *   },
  *   starterFoods,
  * );
  * const [first] = substitutes(bowl, "beans", { avoid: ["soya", "peanut"] }).found;
- * console.log(first.name, first.grams.toFixed(0));
+ * console.log(first.name, first.grams.toFixed(0)); // => Black beans, boiled without salt 144
  * ```
  */
 export function substitutes(s: Sheet, lineKey: string, how: SubstitutesHow = {}): Substitutes {
