@@ -1,4 +1,4 @@
-import { type Fraction, fraction, ONE, plus, ZERO } from "../../number/fraction.ts";
+import { type Fraction, ONE, plus, ZERO } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Linear, Point } from "./linear.ts";
 
@@ -67,7 +67,7 @@ export interface Freed {
 const NONE: Freed = { lines: [], within: "usual" };
 
 /** Half to double: what a ratio may become unless told. */
-const USUAL: Range = { least: fraction(1n, 2n), most: fraction(2n) };
+const USUAL: Range = { least: { n: 1n, d: 2n }, most: { n: 2n, d: 1n } };
 
 /**
  * Sorts lines by how they move. `silent` lines hold their whole mover at the common factor.

@@ -1,5 +1,5 @@
 import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../../number/error.ts";
-import { compare, exact, type Fraction, fraction, type Value } from "../../number/fraction.ts";
+import { compare, exact, type Fraction, type Value } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 import { type EnergyBy, energySystem } from "../../sheet/energy.ts";
 import { Sheet } from "../../sheet/sheet.ts";
@@ -104,7 +104,7 @@ function readHow(how: unknown, dishes: readonly Dish[]): Ranges {
   };
 }
 
-const USUAL: Range = { least: fraction(1n, 10n), most: fraction(10n) };
+const USUAL: Range = { least: { n: 1n, d: 10n }, most: { n: 10n, d: 1n } };
 
 function readParts(
   given: unknown,
