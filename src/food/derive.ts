@@ -51,7 +51,6 @@ export function apply(formula: Formula, given: Given): ReadFigure | undefined {
     low = sumEnd(low, takenOff ? figure.high : figure.low, weight);
     high = sumEnd(high, takenOff ? figure.low : figure.high, weight);
     if (figure.kind !== "known") inputs.add(figure.kind);
-    for (const kind of figure.inputs ?? []) inputs.add(kind);
   }
   const zero = (end: Fraction): Fraction => (end.n < 0n ? ZERO : end);
   return {

@@ -9,7 +9,6 @@ import {
   minus,
   over,
   plus,
-  ZERO,
 } from "../number/fraction.ts";
 
 /** Amounts from `from` to `to` are printed to the nearest multiple of `nearest`. Exact text. */
@@ -82,7 +81,7 @@ function inBands(
 
 function around(printed: Fraction, step: Fraction): Rounded {
   const half = over(step, TWO);
-  return { low: greatest(ZERO, minus(printed, half)), high: plus(printed, half) };
+  return { low: minus(printed, half), high: plus(printed, half) };
 }
 
 function divides(step: Fraction, value: Fraction): boolean {

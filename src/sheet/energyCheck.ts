@@ -1,13 +1,6 @@
 import type { Decimal } from "decimal.js";
 import type { ComponentId } from "../food/components.ts";
-import {
-  type EnergyPart,
-  type EnergySystem,
-  type EnergyTerm,
-  energySystems,
-  systemFor,
-  termsOf,
-} from "../food/energy.ts";
+import { type EnergyPart, type EnergySystem, energySystems, systemFor, termsOf } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
 import type { FoodInput } from "../food/food.ts";
 import { fault } from "../number/error.ts";
@@ -29,6 +22,7 @@ import { figure, legend, showFigure, showPercent } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
 import { addUp, type EnergyBy, energySystem, lineEnergies } from "./energy.ts";
+import { gapBetween, reckon } from "./energyInterval.ts";
 import { componentIndex } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
 import { tallyFigure } from "./show.ts";
@@ -203,7 +197,7 @@ function lineOf(s: Sheet, i: number, { name, system }: Named, limits: Limits): E
   if (why !== undefined || !energy || !own || !source)
     return { ...base, difference: undefined, verdict: "unknown", why: why ?? "" };
   const reckoned = reckon(own, (id) => source.figure(componentIndex(id)));
-  const gap = gapOf(energy, reckoned);
+  const gap = gapBetween(energy, reckoned);
   const allowed = greatest(times(limits.tolerance, energy.value), limits.floor);
   return {
     ...base,
@@ -222,38 +216,6 @@ function whyNot(
   if (energy.formula) return "no energy is given, it is computed";
   const main = silent.filter((part) => MAIN.includes(part));
   return main.length > 0 ? `nothing is known of ${main.join(", ")}` : undefined;
-}
-
-interface Interval {
-  readonly low: Fraction;
-  readonly high: Fraction;
-}
-
-/** The least and most energy of 100 g that the figures allow; what has no upper limit counts as it stands. */
-function reckon(system: EnergySystem, figureOf: (id: ComponentId) => ReadFigure | undefined): Interval {
-  const ends = termsOf(system).map(([, term]) => constituent(term, figureOf));
-  return { low: sum(ends.map((e) => e.low)), high: sum(ends.map((e) => e.high)) };
-}
-
-function constituent(term: EnergyTerm, figureOf: (id: ComponentId) => ReadFigure | undefined): Interval {
-  const main = endsOf(figureOf(term.component));
-  const off = [...(term.less ?? []), ...(term.apart ?? [])].map((id) => endsOf(figureOf(id)));
-  const factor = exact(term.factor);
-  const energy = (grams: Fraction): Fraction => times(grams.n < 0n ? ZERO : grams, factor);
-  return {
-    low: energy(minus(main.low, sum(off.map((o) => o.high)))),
-    high: energy(minus(main.high, sum(off.map((o) => o.low)))),
-  };
-}
-
-function endsOf(f: ReadFigure | undefined): Interval {
-  return { low: f?.low ?? f?.value ?? ZERO, high: f?.high ?? f?.value ?? ZERO };
-}
-
-/** How far two intervals are apart; nothing where they touch. */
-function gapOf(given: ReadFigure, computed: Interval): Fraction {
-  const { low, high } = endsOf(given);
-  return greatest(ZERO, greatest(minus(low, computed.high), minus(computed.low, high)));
 }
 
 function limit(value: Value, name: string): Fraction {

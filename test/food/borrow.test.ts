@@ -215,12 +215,26 @@ describe("borrow refuses", () => {
     ]);
   });
 
+  it("what would go by a figure that is itself borrowed or a limit, or by nothing", () => {
+    const asked = { ...how, components: ["leucine"] } as const;
+    for (const protein of [{ value: 4, borrowedFrom: "elsewhere" }, { below: 4 }, "trace"] as const)
+      expect(
+        errorOf(() => borrow(foodTable([lender, { ...silent, per100g: { protein } }]), asked)).message,
+      ).toMatch(/the protein of silent is not known/);
+    const none = { ...lender, per100g: { ...lender.per100g, protein: 0 } };
+    expect(errorOf(() => borrow(foodTable([none, silent]), asked)).message).toMatch(
+      /lender has no protein to go by/,
+    );
+  });
+
   it("other states, unless told, and states that are not stated", () => {
     const cooked = foodTable([lender, { ...silent, state: "cooked" }]);
     expect(errorOf(() => borrow(cooked, how))).toMatchObject({ code: "borrow-refused", path: ["from"] });
     expect(inGrams(borrow(cooked, { ...how, acrossStates: true }).get("silent"), "leucine")).toBe("0.3");
     const { state: _, ...unstated } = silent;
     expect(errorOf(() => borrow(foodTable([lender, unstated]), how)).message).toMatch(/of none/);
+    const { state: __, ...lenderUnstated } = lender;
+    expect(errorOf(() => borrow(foodTable([lenderUnstated, unstated]), how)).path).toEqual(["from"]);
   });
 
   it.each([
@@ -359,8 +373,29 @@ describe("lenders", () => {
   });
 
   it("is the same in whatever order the foods stand", () => {
+    const twins = mine.with([
+      { ...mine.get("oats-rolled-dry"), id: "a-twin" },
+      { ...mine.get("oats-rolled-dry"), id: "z-twin" },
+    ]);
+    const turned = foodTable([...twins.ids].reverse().map((id) => twins.get(id)));
+    expect(ids(turned, "farm-oats", { most: 3 })).toEqual(["a-twin", "oats-rolled-dry", "z-twin"]);
+    expect(ids(twins, "farm-oats", { most: 3 })).toEqual(["a-twin", "oats-rolled-dry", "z-twin"]);
     const back = foodTable([...mine.ids].reverse().map((id) => mine.get(id)));
     expect(ids(back, "farm-oats", { most: 50 })).toEqual(ids(mine, "farm-oats", { most: 50 }));
+  });
+
+  it("compares what both know, not limits, traces or what was borrowed", () => {
+    const unsure = {
+      protein: 12,
+      fat: "7.1",
+      fibre: 10,
+      ash: { below: 2 },
+      sugars: "trace",
+      starch: { value: 50, borrowedFrom: "x" },
+      water: 11,
+    } as const;
+    const table = starterFoods.with([food("farm-oats", unsure, { state: "dry" })]);
+    expect(lenders(table, "farm-oats")[0]?.compared).toEqual(["protein", "fat", "fibre"]);
   });
 
   it("finds none for a food of which too little is known, and names a food that is not there", () => {

@@ -107,6 +107,12 @@ describe("derived figures", () => {
     expect(value(oats, "energy")).toBe("378.9954");
   });
 
+  it("come before presumed zeros, where a food says more than its rounded total", () => {
+    const traces = food({ fat: 0, alphaLinolenicAcid: "0.05", epa: 0, dpa: 0, dha: 0 });
+    expect(value(traces, "omega3")).toBe("0.05");
+    expect(readFigure(food({ fat: 0 }), "saturatedFat").kind).toBe("presumed");
+  });
+
   it("take linoleic acid for all n-6 only in plants", () => {
     expect(value(food({ linoleicAcid: 3 }, { origin: "plant" }), "omega6")).toBe("3");
     expect(value(food({ linoleicAcid: 3 }, { origin: "animal" }), "omega6")).toBeUndefined();
@@ -192,6 +198,9 @@ describe("what is uncertain of the inputs", () => {
 
   it("is not invented: what was added to a food is not presumed absent from it", () => {
     const plant = { origin: "plant" } as const;
+    expect(readFigure(food({ protein: 0 }), "lysine").kind).toBe("presumed");
+    for (const protein of ["trace", { below: 1 }] satisfies Figure[])
+      expect(readFigure(food({ protein }), "lysine").kind).toBe("missing");
     expect(readFigure(food({}, plant), "vitaminB12").kind).toBe("presumed");
     expect(readFigure(food({}, { ...plant, fortifiedWith: ["vitaminB12"] }), "vitaminB12").kind).toBe(
       "missing",

@@ -61,6 +61,7 @@ describe("a US label", () => {
     // Printed finer than the rule asks: rounded to its own last digit.
     ["protein", "24.3 g", "24.3 [24.25, 24.35]"],
     ["energy", 7, "7 [6.5, 7.5]"],
+    ["energy", 55, "55 [54.5, 55.5]"],
     // Amounts of vitamins and minerals go to the digits of their Daily Value, or finer.
     ["vitaminC", "9 mg", "9 [8.5, 9.5]"],
     ["iron", "3.6 mg", "3.6 [3.55, 3.65]"],
@@ -155,6 +156,7 @@ describe("an EU label", () => {
     ["vitaminA", "120 µg", "vitaminARe", "120 [119.5, 120.5]"],
     ["vitaminC", "12 mg", "vitaminC", "12 [11.5, 12.5]"],
     ["vitaminC", "120 mg", "vitaminC", "120 [115, 125]"],
+    ["vitaminC", "12.5 mg", "vitaminC", "12.5 [12.45, 12.55]"],
     ["thiamin", "0.17 mg", "thiamin", "0.17 [0.165, 0.175]"],
     ["folicAcid", "200 µg", "folate", "200 [199.5, 200.5]"],
     ["iron", "2.1 mg", "iron", "2.1 [2.05, 2.15]"],
@@ -284,6 +286,9 @@ describe("a label that cannot be", () => {
 
   it("allows for rounding before it refuses", () => {
     expect(() => us({ fat: "2 g", saturatedFat: "2 g" })).not.toThrow();
+    // Fat of up to 2.25 g may hold saturated fat from 2.25 g on.
+    expect(() => us({ fat: "2 g", saturatedFat: "2.5 g" })).not.toThrow();
+    expect(() => us({ fat: "2 g", saturatedFat: "3 g" })).toThrow();
     // 0.5 to 1.5 g of carbohydrate may hold "1 g" of sugars and "1 g" of fibre.
     expect(() => us({ carbohydrate: "1 g", sugars: "1 g", fibre: "1 g" })).not.toThrow();
   });

@@ -2,6 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { usPolyolFactors } from "../../src/food/data/energyUs101.ts";
 import { type EnergySystemId, energySystems, termsOf } from "../../src/food/energy.ts";
+import type { FoodInput } from "../../src/food/food.ts";
 import { foodFromLabel } from "../../src/food/label.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
@@ -37,6 +38,12 @@ const hundred = sheet(
 
 const bySystem = (s: Sheet, system: EnergySystemId): Record<string, string> =>
   Object.fromEntries(s.energyShares({ system }).shares.map((part) => [part.of, toText(part.energy.exact)]));
+
+const dishOf = (per100g: FoodInput["per100g"]): Sheet =>
+  sheet(
+    { name: "r", portions: 1, lines: [{ food: "x", amount: "100 g" }] },
+    foodTable([{ id: "x", name: "X", source: "test", per100g }]),
+  );
 
 describe("energy of a label, worked by hand", () => {
   // Regulation (EU) No 1169/2011, Annex XIV:
@@ -202,6 +209,70 @@ describe("energy shares", () => {
     ]);
   });
 
+  it("know nothing of carbohydrate from which an unknown fibre must come off first", () => {
+    const { shares } = dishOf({ protein: 1, fat: 1, carbohydrateByDifference: 10 }).energyShares({
+      system: "us-101.9-c",
+    });
+    expect(shares.find((part) => part.of === "carbohydrate")?.energy).toMatchObject({
+      bound: "unknown",
+      missing: ["x"],
+    });
+  });
+
+  it("are at least where sugar alcohols of no stated kind count as nothing", () => {
+    const per100g = { protein: 1, fat: 1, carbohydrateByDifference: 10, fibre: 0, solubleFibre: 0 };
+    expect(dishOf({ ...per100g, polyols: 5 }).energyShares({ system: "us-101.9-c" }).energy.bound).toBe(
+      "at-least",
+    );
+    expect(dishOf({ ...per100g, polyols: 0 }).energyShares({ system: "us-101.9-c" }).energy.bound).toBe(
+      "exact",
+    );
+  });
+
+  it("never fall below nothing where rounded figures would make them", () => {
+    const { shares } = dishOf({
+      protein: 1,
+      fat: 1,
+      carbohydrateByDifference: 1,
+      fibre: 2,
+      solubleFibre: 0,
+    }).energyShares({ system: "us-101.9-c" });
+    expect(shares.find((part) => part.of === "carbohydrate")?.energy.exact).toEqual(exact(0));
+  });
+
+  it("are unknown where no line knows anything", () => {
+    const { energy, complete } = dishOf({}).energyShares();
+    expect([energy.bound, complete, energy.missing]).toEqual(["unknown", false, ["x"]]);
+  });
+
+  it("count what cooking a nested dish leaves", () => {
+    const table = foodTable([
+      {
+        id: "wine",
+        name: "Wine",
+        source: "test",
+        per100g: { alcohol: 10, protein: 0, fat: 0, carbohydrateByDifference: 2 },
+      },
+    ]);
+    const sauce = {
+      name: "Sauce",
+      portions: 1,
+      lines: [{ food: "wine", amount: "100 g", retention: { alcohol: "0.5" } }],
+    };
+    const s = sheet(
+      { name: "r", portions: 1, lines: [{ recipe: sauce, amount: "50 g", retention: { alcohol: "0.4" } }] },
+      table,
+    );
+    // 10 × 0.5 × 0.5 × 0.4 = 1 g of alcohol at 7, 1 g of carbohydrate at 4.
+    expect(bySystem(s, "atwater-general")).toEqual({
+      protein: "0",
+      fat: "0",
+      carbohydrate: "4",
+      alcohol: "7",
+    });
+    expect(s.total("alcohol").value.toString()).toBe("1");
+  });
+
   it("refuse a system that is none, and say which there are", () => {
     const error = errorOf(() => hundred.energyShares({ system: "eu" as EnergySystemId }));
     expect([error.code, error.hint]).toEqual(["component-unknown", expect.stringMatching(/eu-1169/)]);
@@ -282,6 +353,27 @@ describe("energyCheck", () => {
     const [line] = energyCheck(s).lines;
     if (why) expect([line?.verdict, line?.why]).toEqual(["unknown", expect.stringMatching(why)]);
     else expect(line?.verdict).not.toBe("unknown");
+  });
+
+  it("goes by what carbohydrate the food gives, and by EU factors for available alone", () => {
+    const both = one(170, { availableCarbohydrate: 9 });
+    expect(energyCheck(both).lines[0]?.system).toBe("atwater-general");
+  });
+
+  it("lets what is taken off vary as it may", () => {
+    // EU: 10 g of carbohydrate, of which 2 to 8 g are polyols at 2.4 instead of 4: 40 − 1.6 × 8 to 40 − 1.6 × 2.
+    const made = (energy: number): Sheet =>
+      dishOf({
+        energy,
+        protein: 0,
+        fat: 0,
+        availableCarbohydrate: 10,
+        fibre: 0,
+        polyols: { value: 5, low: 2, high: 8 },
+      });
+    const strict = { tolerance: 0, floor: 0 };
+    const verdicts = [27, 28, 36, 37].map((kcal) => energyCheck(made(kcal), strict).lines[0]?.verdict);
+    expect(verdicts).toEqual(["differs", "agrees", "agrees", "differs"]);
   });
 
   it("looks into nested dishes and names their lines", () => {

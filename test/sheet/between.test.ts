@@ -61,6 +61,21 @@ describe("between", () => {
     expect(iron(dish(["trace", 100], ["limit", 100])).widened.map((l) => l.why)).toEqual(["trace", "limit"]);
   });
 
+  it("keeps a trace down to nothing, whatever like foods hold at least, and heeds nothing borrowed", () => {
+    const pair = foodTable([
+      food("trace", "trace"),
+      food("low", 1),
+      food("high", 5),
+      food("salted", undefined, { per100g: { salt: { value: 9, borrowedFrom: "elsewhere" } } }),
+      food("saltless", undefined, { per100g: {} }),
+      food("a", undefined, { per100g: { salt: 1 } }),
+    ]);
+    expect(ends(between(sheet(dish(["trace", 100]), pair), "iron"))).toEqual(["0", "5"]);
+    // Sodium of `salted` would follow from a salt that was borrowed: only `a`, 1 g × 400, counts.
+    const range = between(sheet(dish(["saltless", 100]), pair), "sodium");
+    expect([...ends(range), range.widened[0]?.like]).toEqual(["400", "400", ["a"]]);
+  });
+
   it("has no upper end where nothing limits a line, and names it", () => {
     const range = iron(dish(["alone", 100], ["low", 100]));
     expect(ends(range)).toEqual(["1", "no limit"]);

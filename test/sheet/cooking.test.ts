@@ -124,6 +124,19 @@ describe("cooking", () => {
     expect(cooking(greens).of("iodine").lost.bound).toBe("unknown");
   });
 
+  it("counts what cooking a nested dish leaves of it", () => {
+    const nested = sheet(
+      {
+        name: "Pie",
+        portions: 1,
+        lines: [{ key: "greens", recipe: greens.origin, amount: "90 g", retention: { vitaminC: "1/2" } }],
+      },
+      starterFoods,
+    );
+    const c = cooking(nested).of("vitaminC");
+    expect([c.raw, c.retained, c.lost].map((t) => t.value.toString())).toEqual(["16.86", "8.43", "8.43"]);
+  });
+
   it("shows only what cooking changes", () => {
     const text = shown(cooking(greens));
     expect(text).toMatch(/vitamin C\s+mg\s+28\.1\s+0\s+16\.9\s+11\.2\s+60/);
