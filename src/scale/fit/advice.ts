@@ -25,6 +25,8 @@ export interface FitSuggestion {
   /** Line keys, the part or sheet, or nothing where a demand or the common factor is meant. */
   readonly names: readonly string[];
   readonly demand: Demand | undefined;
+  /** Which end gives way; nothing where a line is made adjustable within half to double its ratio. */
+  readonly end: Side | undefined;
   /** The bound to ease to, exact: grams of a portion for a line, else as the demand or range has it. */
   readonly to: Decimal | undefined;
   readonly exactTo: Fraction | undefined;
@@ -83,6 +85,7 @@ function adjustable(names: readonly string[], found: Found): FitSuggestion {
     change: "make-adjustable",
     names,
     demand: undefined,
+    end: undefined,
     to: undefined,
     exactTo: undefined,
     departure: toDecimal(totalDeparture(found)),
@@ -100,6 +103,7 @@ function bounded(found: Found, line: LineAt & { readonly name: string }): FitSug
   const shown = gramsText(grams, side === "most" ? "up" : "down");
   return {
     ...adjustable([line.name], found),
+    end: side,
     to: toDecimal(grams),
     exactTo: grams,
     text: `make ${line.name} adjustable, with ${side}: ${shown}`,
@@ -198,6 +202,7 @@ function closedAt(
 function suggestion(standing: Standing, to: Fraction, found: Found): FitSuggestion {
   const shared = {
     demand: undefined,
+    end: standing.side,
     to: toDecimal(to),
     exactTo: to,
     departure: toDecimal(totalDeparture(found)),

@@ -49,6 +49,8 @@ export interface Shape {
   readonly demands: { readonly min: number; readonly max: number };
   /** Chance of a demand far from what can be met, 1 in so many; never where 0. */
   readonly wild: number;
+  /** Whether adjustable lines may carry bounds of their own; they may unless told. */
+  readonly bounds?: boolean;
 }
 
 const decimal = (most: number, places: number): fc.Arbitrary<string> =>
@@ -105,7 +107,10 @@ export function worlds(shape: Shape): fc.Arbitrary<World> {
       adjustable: fc.array(
         fc.record({
           line,
-          bounds: fc.constantFrom("none", "none", "most", "least", "both", "nothing"),
+          bounds:
+            shape.bounds === false
+              ? fc.constant("none")
+              : fc.constantFrom("none", "none", "most", "least", "both", "nothing"),
           factor: quarter,
         }),
         { minLength: shape.adjustable.min, maxLength: shape.adjustable.max },
