@@ -81,6 +81,8 @@ export {
 export type { ScaleNote } from "./scale/move.ts";
 export { type Range, type Reach, reach } from "./scale/reach.ts";
 export { type Scaled, type ScaleHow, scale } from "./scale/scale.ts";
+export type { Substitute, SubstituteChange, Substitutes } from "./scale/substitute.ts";
+export { type SubstitutesHow, substitutes } from "./scale/substitutes.ts";
 export type { Silence, Target } from "./scale/target.ts";
 export { type Between, type BetweenHow, between, type WidenedLine } from "./sheet/between.ts";
 export { type SheetHow, sheet } from "./sheet/build.ts";

@@ -1,7 +1,7 @@
 import type { Decimal } from "decimal.js";
 import { type Allergen, allergens } from "../food/allergens.ts";
 import { type ComponentId, components } from "../food/components.ts";
-import type { State } from "../food/food.ts";
+import type { FoodCaution, State } from "../food/food.ts";
 import { type Fraction, minus, over, times } from "../number/fraction.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Tally } from "../sheet/tally.ts";
@@ -34,6 +34,8 @@ export interface Substitute {
   readonly changes: readonly SubstituteChange[];
   /** What it says nothing of, of what was to stay close; foods that say all come first. */
   readonly silent: readonly ComponentId[];
+  /** What to heed with it: raw beans must be boiled, say. */
+  readonly cautions: readonly FoodCaution[];
 }
 
 /** What could stand in, the closest first, and what was left out. */
@@ -80,6 +82,9 @@ export class Substitutes extends Shown {
           }),
         ]),
         notes: [
+          ...this.found.flatMap(({ name, cautions }) =>
+            cautions.map((c) => `${name}: ${c.text} (${c.source})`),
+          ),
           ...this.avoided.map(
             ({ food, holds }) => `${food} left out: ${holds.map((a) => allergens[a].name).join(", ")}`,
           ),

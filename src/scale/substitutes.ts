@@ -112,6 +112,7 @@ function tried(s: Sheet, i: number, food: FoodInput, ids: readonly ComponentId[]
     exactDistance,
     changes,
     silent,
+    cautions: food.cautions ?? [],
   };
 }
 
