@@ -10,7 +10,7 @@ import {
   times,
   toDecimal,
 } from "../number/fraction.ts";
-import { type ComponentId, componentIds } from "./components.ts";
+import { type ComponentId, component, componentIds } from "./components.ts";
 import { readFigure } from "./composition.ts";
 import type { FoodInput, State } from "./food.ts";
 import { likeStates, loanOf, solids } from "./lending.ts";
@@ -61,7 +61,7 @@ const LEAST_IN_COMMON = 3;
  * its group before others, then by how near their proximates are. What state it is in counts before
  * all else: foods of other states are left out unless asked for.
  *
- * Throws `food-unknown`.
+ * Throws `food-unknown`, `component-unknown`.
  *
  * @example
  * ```ts
@@ -80,6 +80,7 @@ const LEAST_IN_COMMON = 3;
  */
 export function lenders(table: FoodTable, id: string, how: LendersHow = {}): readonly Lender[] {
   const into = table.get(id);
+  const wanted = how.components?.map((each) => component(each).id) ?? componentIds;
   const near = table.ids
     .filter((each) => each !== id)
     .map((each) => table.get(each))
@@ -100,7 +101,7 @@ export function lenders(table: FoodTable, id: string, how: LendersHow = {}): rea
   const found: Lender[] = [];
   for (const { from, apart, by, compared, sameGroup } of near) {
     if (found.length >= (how.most ?? 5)) break;
-    const lends = (how.components ?? componentIds).filter((c) => !("refused" in loanOf(into, from, c)));
+    const lends = wanted.filter((c) => !("refused" in loanOf(into, from, c)));
     if (lends.length === 0) continue;
     const { name, state, group } = from;
     found.push({

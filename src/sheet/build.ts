@@ -22,7 +22,8 @@ export interface SheetHow {
  * Resolves a recipe to grams and figures.
  *
  * Throws one error with every fault: the codes of {@link recipe}, `food-unknown`, `recipe-unknown`,
- * `recipe-cycle` (with the way round), `density-needed`, and the `amount-…` and `measures-…` codes.
+ * `recipe-cycle` (with the way round), `retention-unknown`, `density-needed`, and the `amount-…` and
+ * `measures-…` codes.
  *
  * @example
  * ```ts

@@ -401,6 +401,9 @@ describe("lenders", () => {
   it("finds none for a food of which too little is known, and names a food that is not there", () => {
     expect(lenders(starterFoods.with([food("x", { protein: 1 })]), "x")).toEqual([]);
     expect(errorOf(() => lenders(starterFoods, "nobody")).code).toBe("food-unknown");
+    expect(errorOf(() => lenders(mine, "farm-oats", { components: ["mithril" as ComponentId] })).code).toBe(
+      "component-unknown",
+    );
   });
 
   it("measures as the mean difference of dry matter, by hand", () => {

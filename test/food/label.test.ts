@@ -298,6 +298,8 @@ describe("a label that cannot be", () => {
       "label-malformed figures.__proto__",
     ]);
     expect(faults({ figures: { constructor: 1, toString: 2 } })).toHaveLength(2);
+    for (const none of [undefined, null, 7, "24 g", [], {}])
+      expect(errorOf(() => foodFromLabel(none as unknown as LabelInput)).code).toBe("label-malformed");
     expect(faults({ figures: { fat: `${"9".repeat(100_000)} g` } })).toHaveLength(1);
     expect(faults({ figures: { fat: `1${" ".repeat(100_000)}x` } })).toHaveLength(1);
   });
