@@ -211,26 +211,38 @@ export function toDecimal(a: Fraction): Decimal {
   return new Decimal(text);
 }
 
-let lastPower: { readonly d: bigint; readonly lift: bigint; readonly places: number } | undefined;
+let lastPower:
+  | { readonly d: bigint; readonly odd: bigint; readonly lift: bigint; readonly places: number }
+  | undefined;
 
 /**
  * The face of `n / d`, not reduced first. Many figures of one sheet stand over one denominator, so
- * what lifts it to a power of ten is kept from call to call.
+ * what lifts it to a power of ten is kept from call to call; `odd` is what neither 2 nor 5 divides.
  */
 export function ratioToDecimal(n: bigint, d: bigint): Decimal {
-  if (lastPower?.d !== d) {
-    const places = d > 0n ? decimalPlaces(d) : undefined;
-    if (places === undefined) return toDecimal(fraction(n, d));
-    lastPower = { d, lift: 10n ** BigInt(places) / d, places };
-  }
-  const digits = (n < 0n ? -n : n) * lastPower.lift;
-  const text = digits.toString();
-  if (text.length > FACE_DIGITS) return toDecimal(fraction(n, d));
-  const { places } = lastPower;
-  const padded = text.padStart(places + 1, "0");
-  return new Decimal(
-    `${n < 0n ? "-" : ""}${padded.slice(0, padded.length - places)}.${padded.slice(padded.length - places)}`,
-  );
+  if (d < 0n) return ratioToDecimal(-n, -d);
+  if (lastPower?.d !== d) lastPower = powerOf(d);
+  const { odd, lift, places } = lastPower;
+  if (odd !== 1n && n % odd !== 0n) return toDecimal(fraction(n, d));
+  const digits = ((n < 0n ? -n : n) / odd) * lift;
+  const padded = digits.toString().padStart(places + 1, "0");
+  const text = `${padded.slice(0, padded.length - places)}.${padded.slice(padded.length - places)}`;
+  const significant = text.length > FACE_DIGITS ? text.replace(/^[0.]+|\.|0+$/g, "").length : 0;
+  return significant > FACE_DIGITS ? toDecimal(fraction(n, d)) : new Decimal(`${n < 0n ? "-" : ""}${text}`);
+}
+
+function powerOf(d: bigint): NonNullable<typeof lastPower> {
+  if (d === 0n)
+    throw fault(
+      "number-zero-denominator",
+      "a fraction over zero has no value",
+      "write a denominator above 0",
+    );
+  let odd = d;
+  while (odd % 2n === 0n) odd /= 2n;
+  while (odd % 5n === 0n) odd /= 5n;
+  const places = decimalPlaces(d / odd) ?? 0;
+  return { d, odd, lift: 10n ** BigInt(places) / (d / odd), places };
 }
 
 /** The power of ten of the first significant digit: 0 for 1 to 9.99…, -1 for 0.1; 0 for zero. */

@@ -53,7 +53,7 @@ export class Tally implements Marks {
   readonly unit: string;
   readonly #n: bigint;
   readonly #d: bigint;
-  readonly #marks: Marks;
+  #marksOrHow: Marks | (() => Marks);
   readonly #covered: () => Fraction;
   readonly #bound: Bound | undefined;
   /** What a formula that failed says instead; a tally never does. */
@@ -62,13 +62,26 @@ export class Tally implements Marks {
   #value: Decimal | undefined;
 
   /** @internal */
-  constructor(n: bigint, d: bigint, unit: string, marks: Marks, covered: () => Fraction, bound?: Bound) {
+  constructor(
+    n: bigint,
+    d: bigint,
+    unit: string,
+    marks: Marks | (() => Marks),
+    covered: () => Fraction,
+    bound?: Bound,
+  ) {
     this.#n = n;
     this.#d = d;
     this.unit = unit;
-    this.#marks = marks;
+    this.#marksOrHow = marks;
     this.#covered = covered;
     this.#bound = bound;
+  }
+
+  /** Gathered when first asked for: most figures are read without a look at what is behind them. */
+  get #marks(): Marks {
+    if (typeof this.#marksOrHow === "function") this.#marksOrHow = this.#marksOrHow();
+    return this.#marksOrHow;
   }
 
   /** The value as an exact fraction, in `unit`. */
@@ -127,7 +140,7 @@ export class Tally implements Marks {
   /** @internal The same tally of a share of the whole: a portion, 100 g. */
   share(share: Fraction): Tally {
     const [n, d] = [this.#n * share.n, this.#d * share.d];
-    return new Tally(n, d, this.unit, this.#marks, this.#covered, this.#bound);
+    return new Tally(n, d, this.unit, this.#marksOrHow, this.#covered, this.#bound);
   }
 
   /** @internal The same tally with its lines named from one floor up: `pot/oats`. */

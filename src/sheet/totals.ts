@@ -13,10 +13,8 @@ import {
 } from "../number/fraction.ts";
 import { componentIndex, gatherMarks, isMissing, type LineMark, type SheetPlan } from "./plan.ts";
 import type { Mark } from "./source.ts";
-import { Tally } from "./tally.ts";
+import { type Marks, Tally } from "./tally.ts";
 import { type Masses, type Values, type Weights, weigh } from "./values.ts";
-
-const ALL = (): Fraction => ONE;
 
 /** What a version has summed so far, and hands to the next one: arrays alone, not the sheet. */
 interface Kept {
@@ -68,17 +66,16 @@ export class Totals {
   cell(i: number, id: ComponentId): Tally {
     const c = componentIndex(id);
     const n = (this.#now.weights.lifted[i] ?? 0n) * (this.#plan.lines[i]?.source.values[c] ?? 0n);
-    const marks = this.#present(c).filter((m) => m.line === i);
+    const marks = present(this.#plan, this.#values.grams, c).filter((m) => m.line === i);
     const silent = marks.filter(isMissing);
-    const covered =
-      silent.length === 0 ? ALL : (): Fraction => minus(ONE, sum(silent.map((m) => m.mark.share)));
+    const covered = (): Fraction => minus(ONE, sum(silent.map((m) => m.mark.share)));
     return new Tally(n, this.#now.weights.denominator, components[id].unit, gatherMarks(marks), covered);
   }
 
   /** What the figures of a component say of themselves, as shares of this sheet's mass. */
   marks(component: number): readonly Mark[] {
     const { grams } = this.#values;
-    return this.#present(component).map(({ key, mark, line }) => ({
+    return present(this.#plan, grams, component).map(({ key, mark, line }) => ({
       at: key,
       kind: mark.kind,
       share: times(mark.share, massShare(grams, this.#masses.raw, line)),
@@ -87,17 +84,30 @@ export class Totals {
 
   #make(id: ComponentId, c: number): Tally {
     const n = this.#sum(c);
-    const before = this.#before?.tallies[c];
-    const silent = this.#now.hasEmpty ? this.#present(c).filter(isMissing) : this.#plan.silent(c);
-    const marksStand = !this.#now.hasEmpty && this.#before?.hasEmpty === false;
-    if (before && marksStand && silent.length === 0 && id !== "water" && n === this.#before?.sums[c])
-      return before;
-    const marks = this.#now.hasEmpty ? gatherMarks(this.#present(c)) : this.#plan.marks(c);
-    const covered = silent.length === 0 ? ALL : coverage(silent, this.#values.grams, this.#masses.raw);
+    const earlier = this.#unreached(id, c, n);
+    if (earlier) return earlier;
+    // What these hold is the plan and the grams alone, so that a tally kept for long keeps no sheet.
     const { unit } = components[id];
-    if (id !== "water") return new Tally(n, this.#now.weights.denominator, unit, marks, covered);
-    const water = plus(fraction(n, this.#now.weights.denominator), this.#masses.waterChange);
+    const [plan, { grams }, { raw }, { hasEmpty, weights }] = [
+      this.#plan,
+      this.#values,
+      this.#masses,
+      this.#now,
+    ];
+    const marks = hasEmpty ? (): Marks => gatherMarks(present(plan, grams, c)) : (): Marks => plan.marks(c);
+    const covered = (): Fraction =>
+      coverage(hasEmpty ? present(plan, grams, c).filter(isMissing) : plan.silent(c), grams, raw);
+    if (id !== "water") return new Tally(n, weights.denominator, unit, marks, covered);
+    const water = plus(fraction(n, weights.denominator), this.#masses.waterChange);
     return new Tally(water.n, water.d, unit, marks, covered);
+  }
+
+  /** The earlier version's tally, where nothing that it says has changed. */
+  #unreached(id: ComponentId, c: number, n: bigint): Tally | undefined {
+    const before = this.#before;
+    if (!before || n !== before.sums[c] || before.hasEmpty || this.#now.hasEmpty || id === "water")
+      return undefined;
+    return this.#plan.silent(c).length === 0 ? before.tallies[c] : undefined;
   }
 
   #sum(c: number): bigint {
@@ -117,17 +127,16 @@ export class Totals {
     this.#now.sums[c] = n;
     return n;
   }
-
-  /** Lines of no mass bring nothing, whether or not their figures are known. */
-  #present(component: number): readonly LineMark[] {
-    const all = this.#plan.lineMarks(component);
-    return this.#now.hasEmpty ? all.filter((m) => !isZero(this.#values.grams[m.line] ?? ZERO)) : all;
-  }
 }
 
-/** Holds the grams alone, so that a tally kept for long does not keep its sheet. */
-function coverage(silent: readonly LineMark[], grams: readonly Fraction[], raw: Fraction): () => Fraction {
-  return () => minus(ONE, sum(silent.map((m) => times(m.mark.share, massShare(grams, raw, m.line)))));
+/** Lines of no mass bring nothing, whether or not their figures are known. */
+function present(plan: SheetPlan, grams: readonly Fraction[], component: number): readonly LineMark[] {
+  return plan.lineMarks(component).filter((m) => !isZero(grams[m.line] ?? ZERO));
+}
+
+/** The share of the mass whose figures are known. */
+function coverage(silent: readonly LineMark[], grams: readonly Fraction[], raw: Fraction): Fraction {
+  return minus(ONE, sum(silent.map((m) => times(m.mark.share, massShare(grams, raw, m.line)))));
 }
 
 function massShare(grams: readonly Fraction[], raw: Fraction, line: number): Fraction {
