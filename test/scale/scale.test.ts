@@ -114,6 +114,9 @@ describe("notes", () => {
   });
 });
 
+/** Water is left out: a random yield can take more than there is, and then more food is less water. */
+const reached = watched.filter((id) => id !== "water");
+
 describe("reach", () => {
   it("is what the doses bring, upward without end, and the bounds where lines have them", () => {
     const r = reach(bowl, "energy");
@@ -140,9 +143,9 @@ describe("reach", () => {
               .value.eq(target),
           ).toBe(true);
           // A least that does not end is shown rounded, and may be shown above itself.
-        if (least.precision() < 30) {
-          expect(() => scale(s, { [id]: least }, { silent: "accept" })).toThrow(SteelyardError);
-        }
+          if (least.precision() < 30) {
+            expect(() => scale(s, { [id]: least }, { silent: "accept" })).toThrow(SteelyardError);
+          }
         },
       ),
     );
