@@ -130,7 +130,7 @@ describe("reach", () => {
     fc.assert(
       fc.property(
         arbitraryRecipe,
-        fc.constantFrom(...watched),
+        fc.constantFrom(...reached),
         arbitraryFactor,
         ({ table, recipe }, id, over) => {
           const s = sheet(recipe, table);
