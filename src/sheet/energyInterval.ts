@@ -17,7 +17,7 @@ type FigureOf = (id: ComponentId) => ReadFigure | undefined;
  * and added to another does not vary twice.
  */
 export function reckon(system: EnergySystem, figureOf: FigureOf): Interval {
-  const ends = [...weightsOf(system, figureOf)].map(([id, weight]): Interval => {
+  const ends = [...weightsOf(system)].map(([id, weight]): Interval => {
     const { low, high } = endsOf(figureOf(id));
     const [a, b] = [times(low, weight), times(high, weight)];
     return weight.n < 0n ? { low: b, high: a } : { low: a, high: b };
@@ -26,7 +26,7 @@ export function reckon(system: EnergySystem, figureOf: FigureOf): Interval {
 }
 
 /** What a gram of each component adds to the energy, kcal; below 0 where it takes more off than it adds. */
-function weightsOf(system: EnergySystem, figureOf: FigureOf): ReadonlyMap<ComponentId, Fraction> {
+function weightsOf(system: EnergySystem): ReadonlyMap<ComponentId, Fraction> {
   const weights = new Map<ComponentId, Fraction>();
   const add = (id: ComponentId, weight: Fraction): void => {
     weights.set(id, plus(weights.get(id) ?? ZERO, weight));
@@ -34,7 +34,7 @@ function weightsOf(system: EnergySystem, figureOf: FigureOf): ReadonlyMap<Compon
   for (const [, { component, factor, less = [], apart = [] }] of termsOf(system)) {
     const weight = exact(factor);
     add(component, weight);
-    for (const id of [...less, ...apart]) if (isKnown(figureOf(id))) add(id, minus(ZERO, weight));
+    for (const id of [...less, ...apart]) add(id, minus(ZERO, weight));
   }
   return weights;
 }
@@ -43,10 +43,6 @@ function weightsOf(system: EnergySystem, figureOf: FigureOf): ReadonlyMap<Compon
 export function gapBetween(given: ReadFigure, computed: Interval): Fraction {
   const { low, high } = endsOf(given);
   return greatest(ZERO, greatest(minus(low, computed.high), minus(computed.low, high)));
-}
-
-function isKnown(figure: ReadFigure | undefined): boolean {
-  return figure !== undefined && figure.kind !== "missing";
 }
 
 function endsOf(f: ReadFigure | undefined): Interval {

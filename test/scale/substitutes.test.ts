@@ -31,7 +31,7 @@ const bowl: RecipeInput = {
   portions: 2,
   lines: [
     { key: "rice", food: "rice-brown-long-boiled", amount: "400 g" },
-    { key: "beans", food: "kidney-beans-red-boiled", amount: "300 g", scaling: "adjustable", least: "50 g" },
+    { key: "beans", food: "kidney-beans-red-boiled", amount: "300 g", scaling: "adjustable", least: "100 g" },
     { key: "oil", food: "olive-oil", amount: "10 g", scaling: "per-portion" },
   ],
 };
