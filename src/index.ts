@@ -46,6 +46,44 @@ export {
 } from "./measure/measures.ts";
 export { type ErrorCode, type Fault, type Path, SteelyardError } from "./number/error.ts";
 export type { Fraction, Value } from "./number/fraction.ts";
+export { type ActivityBand, activityClasses } from "./person/activity.ts";
+export type { Aim, MacroAim, MacroName, Rate, Wanted } from "./person/aim.ts";
+export type { AminoName, AminoPattern, PatternId } from "./person/amino/pattern.ts";
+export {
+  type AminoScore,
+  aminoPatterns,
+  aminoRequirementMet,
+  aminoScore,
+  type ProteinAmounts,
+} from "./person/amino/score.ts";
+export { type Caution, type CautionCode, cautionTexts, practitionerNote } from "./person/caution.ts";
+export type { Check } from "./person/check.ts";
+export { type DayTarget, dayTarget } from "./person/dayTarget.ts";
+export { type ActivityTaken, type EnergyNeed, energyNeed, type SpreadItem } from "./person/energyNeed.ts";
+export { energyEquations } from "./person/equations/all.ts";
+export type { EnergyEquation, EquationId, EquationLine } from "./person/equations/equation.ts";
+export { type LabelAuthority, type LabelReference, labelReference } from "./person/intakes/labelReference.ts";
+export {
+  countsFood,
+  type IntakeEntry,
+  type IntakeOptions,
+  type ReferenceIntakes,
+  referenceIntakes,
+} from "./person/intakes/referenceIntakes.ts";
+export type { IntakeFigure, ReferenceFigure, UpperFigure } from "./person/intakes/resolve.ts";
+export type { Authority, Basis, Covers, Per, ReferenceKind, UpperKind } from "./person/intakes/table.ts";
+export {
+  alphaTocopherolEquivalents,
+  alphaTocopherolEstimate,
+  type Tocopherols,
+  tocopherolFactors,
+} from "./person/intakes/tocopherols.ts";
+export { upperLimits } from "./person/intakes/upperLimits.ts";
+export { type LeftOfDay, leftOfDay, type Totals } from "./person/leftOfDay.ts";
+export type { ActivityClass, Condition, Person } from "./person/person.ts";
+export { energyRanges, energyRangesFor } from "./person/ranges/all.ts";
+export type { EnergyRange, RangeOf } from "./person/ranges/range.ts";
+export { type MealShare, mealDemands, shareDay } from "./person/shareDay.ts";
 export type { MealInput, PersonInput, PlanInput } from "./plan/input.ts";
 export { type Plan, type PlannedMeal, type Portion, portionPlan } from "./plan/plan.ts";
 export type {

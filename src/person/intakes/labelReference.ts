@@ -1,6 +1,5 @@
 import { type ComponentId, component, components } from "../../food/components.ts";
 import { fault, quote } from "../../number/error.ts";
-import { fraction } from "../../number/fraction.ts";
 import type { Facts } from "../person.ts";
 import { labelCodex } from "./labelCodex.ts";
 import { labelEu } from "./labelEu.ts";
@@ -29,8 +28,8 @@ export const labelTables: { readonly [A in LabelAuthority]: LabelTable } = {
 /** Labels speak to nobody in particular: a column of one, which everybody is in. */
 const anybody: Facts = {
   sex: "female",
-  age: fraction(30n),
-  mass: fraction(60n),
+  age: { n: 30n, d: 1n },
+  mass: { n: 60n, d: 1n },
   breastfeeding: false,
   conditions: [],
   allergens: [],
