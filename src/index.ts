@@ -121,10 +121,12 @@ export { type Range, type Reach, reach } from "./scale/reach.ts";
 export { type Scaled, type ScaleHow, scale } from "./scale/scale.ts";
 export type { Substitute, SubstituteChange, Substitutes } from "./scale/substitute.ts";
 export { type SubstitutesHow, substitutes } from "./scale/substitutes.ts";
+export { type Axis, type Sweep, type SweepHow, type SweepPoint, sweep } from "./scale/sweep.ts";
 export type { Silence, Target } from "./scale/target.ts";
 export { type Between, type BetweenHow, between, type WidenedLine } from "./sheet/between.ts";
 export { type SheetHow, sheet } from "./sheet/build.ts";
 export { type Balance, type CookingBalance, cooking } from "./sheet/cooking.ts";
+export { type ComponentChange, type Difference, difference, type LineChange } from "./sheet/difference.ts";
 export type { EnergyBy, EnergyShare, EnergyShares } from "./sheet/energy.ts";
 export {
   type EnergyCheck,
@@ -132,7 +134,11 @@ export {
   type EnergyCheckLine,
   energyCheck,
 } from "./sheet/energyCheck.ts";
+export type { Explanation, Where } from "./sheet/explain.ts";
+export type { ColumnFormula, ColumnView, RowFormula, RowView } from "./sheet/grid.ts";
+export type { CellRef, CellValue, Failure, FormulaResult, RowRef } from "./sheet/own.ts";
 export { toRecipe } from "./sheet/recipe.ts";
+export { type Changes, revise } from "./sheet/revise.ts";
 export type { Sheet, SheetLine } from "./sheet/sheet.ts";
 export type { Bound, Marks, Tally, TallyData } from "./sheet/tally.ts";
 export { toCsv } from "./table/csv.ts";

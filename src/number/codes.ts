@@ -49,6 +49,7 @@ export type ErrorCode =
   | "column-cycle"
   | "column-name-taken"
   | "column-unknown"
+  | "sweep-malformed"
   | "sheet-empty"
   // scale
   | "target-malformed"

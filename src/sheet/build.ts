@@ -3,19 +3,19 @@ import { retentionShares } from "../food/retention.ts";
 import { FoodTable } from "../food/table.ts";
 import { type Amount, amount, gramsOf } from "../measure/amount.ts";
 import { collect, type Fault, fault, throwIfAny, within } from "../number/error.ts";
-import { exact, type Fraction, isZero, ONE, times, type Value, ZERO } from "../number/fraction.ts";
+import { exact, type Fraction, isZero, ONE, times, type Value } from "../number/fraction.ts";
 import type { Line, Recipe, RecipeInput, WrittenAmount } from "../recipe/document.ts";
 import { recipe as readRecipe, unknownRecipe } from "../recipe/recipe.ts";
 import { type AmountReader, amountReader } from "../recipe/resolve.ts";
-import { type PlanLine, SheetPlan } from "./plan.ts";
+import { type PlanLine, type RecipesById, SheetPlan } from "./plan.ts";
 import { Sheet } from "./sheet.ts";
 import { foodSource, nestedSource } from "./source.ts";
-import type { Cooking } from "./values.ts";
+import { type Cooking, checkedValues } from "./values.ts";
 
 /** Options of {@link sheet}. */
 export interface SheetHow {
   /** Recipes that lines name by id. */
-  readonly recipes?: Readonly<Record<string, RecipeInput | Recipe>>;
+  readonly recipes?: RecipesById;
 }
 
 /**
@@ -48,10 +48,10 @@ export function sheet(recipe: RecipeInput | Recipe, foods: FoodTable, how: Sheet
 /** Builds a sheet and those nested in it, each id once, however often it is named. */
 class Builder {
   readonly #foods: FoodTable;
-  readonly #recipes: Readonly<Record<string, RecipeInput | Recipe>>;
+  readonly #recipes: RecipesById;
   readonly #built = new Map<string, Sheet>();
 
-  constructor(foods: FoodTable, recipes: Readonly<Record<string, RecipeInput | Recipe>>) {
+  constructor(foods: FoodTable, recipes: RecipesById) {
     this.#foods = foods;
     this.#recipes = recipes;
   }
@@ -71,15 +71,9 @@ class Builder {
     });
     const cooking = collect(faults, [], () => cookingOf(recipe));
     throwIfAny(faults);
-    const plan = new SheetPlan(recipe, this.#foods, lines);
-    const made = new Sheet(plan, {
-      amounts,
-      grams,
-      portions: exact(recipe.portions),
-      cooking: cooking ?? AS_WEIGHED,
-    });
-    refuseCookedNothing(made);
-    return made;
+    const plan = new SheetPlan(recipe, this.#foods, lines, this.#recipes);
+    const portions = exact(recipe.portions);
+    return new Sheet(plan, checkedValues(plan, { amounts, grams, portions, cooking: cooking ?? AS_WEIGHED }));
   }
 
   #line(
@@ -168,20 +162,6 @@ function cookingOf(recipe: Recipe): Cooking {
     });
   }
   return recipe.yieldFactor === undefined ? AS_WEIGHED : { by: "factor", factor: exact(recipe.yieldFactor) };
-}
-
-/** A cooked mass with nothing cooked would be made out of nothing. */
-function refuseCookedNothing(made: Sheet): void {
-  const { cooking, grams } = made.values;
-  const cooked = made.plan.lines.some(({ line }, i) => line.added === "cooking" && !isZero(grams[i] ?? ZERO));
-  if (cooking.by === "mass" && !cooked) {
-    throw fault(
-      "recipe-malformed",
-      "a cooked mass, but no line is cooked",
-      "leave out cookedMass, or add a line in cooking",
-      ["cookedMass"],
-    );
-  }
 }
 
 /** A nested recipe is measured by mass as eaten, by its portions, or as a share of its batch. */

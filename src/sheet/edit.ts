@@ -1,7 +1,7 @@
 import { collect, type Fault, throwIfAny } from "../number/error.ts";
 import type { WrittenAmount } from "../recipe/document.ts";
 import type { SheetPlan } from "./plan.ts";
-import type { Values } from "./values.ts";
+import { checkedValues, type Values } from "./values.ts";
 
 /** The values after some lines' amounts are written anew; all others are shared. */
 export function editedValues(
@@ -23,5 +23,5 @@ export function editedValues(
     });
   }
   throwIfAny(faults);
-  return { ...values, amounts, grams };
+  return checkedValues(plan, { ...values, amounts, grams });
 }

@@ -3,7 +3,7 @@ import type { FoodTable } from "../food/table.ts";
 import { fault, quote } from "../number/error.ts";
 import { type Fraction, lcm } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
-import type { Line, Recipe } from "../recipe/document.ts";
+import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
 import type { AmountReader } from "../recipe/resolve.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Mark, Source } from "./source.ts";
@@ -21,6 +21,9 @@ export interface PlanLine {
   readonly most: Fraction | undefined;
 }
 
+/** Recipes by the id that lines name them by. */
+export type RecipesById = Readonly<Record<string, RecipeInput | Recipe>>;
+
 /** A mark with the line it stands on. */
 export interface LineMark {
   readonly line: number;
@@ -35,6 +38,8 @@ export interface LineMark {
 export class SheetPlan {
   readonly recipe: Recipe;
   readonly foods: FoodTable;
+  /** Recipes that lines name by id. */
+  readonly recipes: RecipesById;
   readonly lines: readonly PlanLine[];
   /** The common scale of all sources' figures. */
   readonly scale: bigint;
@@ -45,8 +50,9 @@ export class SheetPlan {
   readonly #silent: (readonly LineMark[] | undefined)[] = [];
   readonly #marks: (Marks | undefined)[] = [];
 
-  constructor(recipe: Recipe, foods: FoodTable, lines: readonly PlanLine[]) {
+  constructor(recipe: Recipe, foods: FoodTable, lines: readonly PlanLine[], recipes: RecipesById = {}) {
     this.recipe = recipe;
+    this.recipes = recipes;
     this.foods = foods;
     this.lines = lines;
     this.scale = lines.reduce((all, { source }) => lcm(all, source.scale), 1n);

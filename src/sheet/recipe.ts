@@ -34,7 +34,8 @@ function amountNow(s: Sheet, i: number): WrittenAmount {
   const written = reader.read(line.amount);
   const same =
     written.unit === now.unit && written.exact.n === now.exact.n && written.exact.d === now.exact.d;
-  return same ? line.amount : formatAmount(now);
+  const { measures } = s.origin;
+  return same ? line.amount : formatAmount(now, measures === undefined ? {} : { measures });
 }
 
 function cookingNow(s: Sheet): { cookedMass?: string; yieldFactor?: string } {

@@ -15,10 +15,12 @@ import {
   ZERO,
 } from "../number/fraction.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
+import type { Language } from "../table/language.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import { editedValues } from "./edit.ts";
 import { type EnergyBy, type EnergyShares, shareEnergy } from "./energy.ts";
+import { type Explanation, explain, type Where } from "./explain.ts";
 import { type ColumnFormula, Grid, NOTHING_OWN, type Own, type RowFormula } from "./grid.ts";
 import { type CellRef, type CellValue, type Entry, isFailure, type RowRef } from "./own.ts";
 import type { SheetPlan } from "./plan.ts";
@@ -195,6 +197,11 @@ export class Sheet extends Shown {
     return this.#grid.value({ column, row });
   }
 
+  /** Why a figure is what it is, down to the published rows. Throws `component-unknown`, `line-unknown`. */
+  explain(id: ComponentId, where: Where): Explanation {
+    return explain(this, id, where);
+  }
+
   /** The cells that a cell reads. */
   reads(column: string, row: RowRef = "total"): readonly CellRef[] {
     return this.#grid.reads({ column, row });
@@ -215,8 +222,12 @@ export class Sheet extends Shown {
   }
 
   /** Lines with their amounts, and figures as eaten. */
-  override toTables(): readonly Table[] {
-    return [linesTable(this), figuresTable(this), ...ownTables(this, this.#own)];
+  override toTables(language?: Language): readonly Table[] {
+    return [
+      linesTable(this, language),
+      figuresTable(this, undefined, language),
+      ...ownTables(this, this.#own, language),
+    ];
   }
 
   /** @internal */

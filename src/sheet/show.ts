@@ -1,7 +1,8 @@
-import type { Amount } from "../measure/amount.ts";
-import { formatAmount } from "../measure/format.ts";
+import { type Amount, amount } from "../measure/amount.ts";
+import { type FormatHow, formatAmount } from "../measure/format.ts";
 import type { Measures } from "../measure/measures.ts";
 import { type FigureHow, figure, showFigure } from "../table/figure.ts";
+import { britishEnglish, type Language, say } from "../table/language.ts";
 import type { Figure, Tone } from "../table/table.ts";
 import type { Tally } from "./tally.ts";
 
@@ -23,39 +24,58 @@ function toneOf(tally: Tally): Tone {
 }
 
 /** Notes on gaps, one for each set of silent lines, naming all components that share it. */
-export function silentNotes(tallies: readonly (readonly [name: string, tally: Tally])[]): string[] {
+export function silentNotes(
+  tallies: readonly (readonly [name: string, tally: Tally])[],
+  language: Language = britishEnglish,
+): string[] {
   const byLines = new Map<string, string[]>();
   for (const [name, tally] of tallies) {
     if (tally.missing.length === 0) continue;
     const lines = tally.missing.join(", ");
-    byLines.set(lines, [...(byLines.get(lines) ?? []), name]);
+    byLines.set(lines, [...(byLines.get(lines) ?? []), say(language, name)]);
   }
-  return [...byLines].map(([lines, names]) => `silent on ${names.join(", ")}: ${lines}`);
+  return [...byLines].map(([lines, names]) =>
+    say(language, "silent on {components}: {lines}", { components: names.join(", "), lines }),
+  );
 }
 
 /** A food's name with its state, said once: taking dry for cooked is the commonest threefold error. */
-export function stated(name: string, state: string | undefined): string {
+export function stated(name: string, state: string | undefined, language: Language = britishEnglish): string {
   const said =
     state === undefined ||
     name
       .toLowerCase()
       .split(/[^\p{L}]+/u)
       .includes(state);
-  return said ? name : `${name}, ${state}`;
+  const own = say(language, name);
+  return said ? own : `${own}, ${say(language, state)}`;
+}
+
+/** How amounts are written in a language. */
+export function amountHow(language: Language): FormatHow {
+  const decimal = language.decimal === "," ? "comma" : "point";
+  return { decimal, ...(language.words && { words: language.words }) };
 }
 
 /** An amount as its recipe writes it, to 3 significant digits, a bare spoon being the recipe's own. */
-export function shownAmount(a: Amount, measures: Measures | undefined): string {
-  return formatAmount(a, { significant: 3, ...(measures === undefined ? {} : { measures }) });
+export function shownAmount(
+  a: Amount,
+  measures: Measures | undefined,
+  language: Language = britishEnglish,
+): string {
+  const how = { ...amountHow(language), significant: 3 };
+  return formatAmount(a, measures === undefined ? how : { ...how, measures });
 }
 
 /** Says how large the spoons and cups are that amounts are written in, where any is. */
-export function measuresNote(amounts: readonly Amount[]): string[] {
+export function measuresNote(amounts: readonly Amount[], language: Language = britishEnglish): string[] {
   const sizes = new Map<string, string>();
   for (const { measures, unit, size } of amounts) {
     if (measures === undefined || size === undefined) continue;
     const set = typeof measures === "string" ? measures : measures.name;
-    sizes.set(`${set} ${unit}`, `1 ${set} ${unit} is ${showFigure(size, { significant: 4, unit: "ml" })}`);
+    const one = formatAmount(amount({ value: 1, unit }, { measures }), amountHow(language));
+    const figure = showFigure(size, { significant: 4, unit: "ml", language });
+    sizes.set(`${set} ${unit}`, say(language, "{spoon} is {figure}", { spoon: one, figure }));
   }
   return sizes.size === 0 ? [] : [[...sizes.values()].join("; ")];
 }

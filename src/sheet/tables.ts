@@ -1,6 +1,7 @@
 import { type ComponentGroup, type ComponentId, componentIds, components } from "../food/components.ts";
 import { type Fraction, over } from "../number/fraction.ts";
-import { figure, legend } from "../table/figure.ts";
+import { figure, legend, showFigure } from "../table/figure.ts";
+import { britishEnglish, type Language, say } from "../table/language.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
 import type { Own } from "./grid.ts";
 import { type CellValue, isFailure, type RowRef } from "./own.ts";
@@ -21,29 +22,31 @@ export const groupHeadings: { readonly [G in ComponentGroup]: string } = {
 };
 
 /** What goes into the batch: line, state, amount, grams, how it scales. */
-export function linesTable(s: Sheet): Table {
+export function linesTable(s: Sheet, language: Language = britishEnglish): Table {
   const rows = s.lines.map((line) => [
-    line.name,
-    line.state ?? "",
-    shownAmount(line.amount, s.origin.measures),
-    figure(line.exactGrams),
-    line.scaling === "held" ? (line.part ?? "") : line.scaling,
+    say(language, line.name),
+    say(language, line.state ?? ""),
+    shownAmount(line.amount, s.origin.measures, language),
+    figure(line.exactGrams, { language }),
+    line.scaling === "held" ? (line.part ?? "") : say(language, line.scaling),
   ]);
   const { raw, cooked } = s.masses;
   const mass = (heading: string, grams: Fraction): Row => ({
     kind: "total",
-    cells: [heading, "", "", figure(grams), ""],
+    cells: [say(language, heading), "", "", figure(grams, { language }), ""],
   });
+  const count = showFigure(s.values.portions, { language });
+  const title = count === "1" ? "{name}: 1 portion" : "{name}: {count} portions";
   return table({
-    title: `${s.name}: ${s.portions.toString()} portions`,
+    title: say(language, title, { name: s.name, count }),
     columns: [
-      { key: "line", heading: "Line" },
-      { key: "state", heading: "State" },
-      { key: "amount", heading: "Amount" },
-      { key: "grams", heading: "Mass", unit: "g", align: "end" },
-      { key: "scaling", heading: "Scaling" },
+      { key: "line", heading: say(language, "Line") },
+      { key: "state", heading: say(language, "State") },
+      { key: "amount", heading: say(language, "Amount") },
+      { key: "grams", heading: say(language, "Mass"), unit: say(language, "g"), align: "end" },
+      { key: "scaling", heading: say(language, "Scaling") },
     ],
-    notes: measuresNote(s.values.amounts),
+    notes: measuresNote(s.values.amounts, language),
     rows: [
       ...rows,
       mass("As weighed in", raw),
@@ -54,67 +57,89 @@ export function linesTable(s: Sheet): Table {
 }
 
 /** The figures of one portion, 100 g and the batch, as eaten, of every component that a line knows of. */
-export function figuresTable(s: Sheet, ids: readonly ComponentId[] = componentIds): Table {
+export function figuresTable(
+  s: Sheet,
+  ids: readonly ComponentId[] = componentIds,
+  language: Language = britishEnglish,
+): Table {
   const known = ids.filter((id) => s.total(id).bound !== "unknown");
   const rows: Row[] = [];
   for (const group of Object.keys(groupHeadings) as ComponentGroup[]) {
     const inGroup = known.filter((id) => components[id].group === group);
-    if (inGroup.length > 0) rows.push({ kind: "group", heading: groupHeadings[group] });
+    if (inGroup.length > 0) rows.push({ kind: "group", heading: say(language, groupHeadings[group]) });
     for (const id of inGroup) {
       const { name, unit } = components[id];
-      rows.push({
-        kind: "body",
-        cells: [name, unit, tallyFigure(s.portion(id)), tallyFigure(s.per100g(id)), tallyFigure(s.total(id))],
-      });
+      const figures = [s.portion(id), s.per100g(id), s.total(id)].map((t) => tallyFigure(t, { language }));
+      rows.push({ kind: "body", cells: [say(language, name), say(language, unit), ...figures] });
     }
   }
   return table({
-    title: `${s.name}: figures as eaten`,
+    title: say(language, "{name}: figures as eaten", { name: s.name }),
     columns: [
-      { key: "component", heading: "Component" },
-      { key: "unit", heading: "Unit" },
-      { key: "portion", heading: "One portion", align: "end" },
-      { key: "per100g", heading: "100 g", align: "end" },
-      { key: "total", heading: "Batch", align: "end" },
+      { key: "component", heading: say(language, "Component") },
+      { key: "unit", heading: say(language, "Unit") },
+      { key: "portion", heading: say(language, "One portion"), align: "end" },
+      { key: "per100g", heading: say(language, "100 g"), align: "end" },
+      { key: "total", heading: say(language, "Batch"), align: "end" },
     ],
     rows,
-    notes: [...legend(rows), ...silentNotes(known.map((id) => [components[id].name, s.total(id)]))],
+    notes: [
+      ...legend(rows, language),
+      ...silentNotes(
+        known.map((id) => [components[id].name, s.total(id)]),
+        language,
+      ),
+    ],
   });
 }
 
 /** Columns of one's own, and rows of one's own over energy and the columns. */
-export function ownTables(s: Sheet, own: Own): Table[] {
+export function ownTables(s: Sheet, own: Own, language: Language = britishEnglish): Table[] {
+  const shown = (value: CellValue): Cell => cellShown(value, language);
   const columns = [...own.columns.keys()];
   const tables: Table[] = [];
   if (columns.length > 0) {
     const rowsOf: readonly (readonly [string, RowRef])[] = [
-      ...s.lines.map((line): [string, RowRef] => [line.name, { line: line.key }]),
-      ["Batch", "total"],
-      ["One portion", "portion"],
-      ["100 g", "per100g"],
+      ...s.lines.map((line): [string, RowRef] => [say(language, line.name), { line: line.key }]),
+      [say(language, "Batch"), "total"],
+      [say(language, "One portion"), "portion"],
+      [say(language, "100 g"), "per100g"],
     ];
-    const rows = rowsOf.map(([name, row]) => [
-      name,
-      ...columns.map((column) => cellShown(s.value(column, row))),
-    ]);
-    tables.push(ownTable(`${s.name}: own columns`, "Line", columns, rows));
+    const rows = rowsOf.map(([name, row]) => [name, ...columns.map((column) => shown(s.value(column, row)))]);
+    tables.push(
+      ownTable(say(language, "{name}: own columns", { name: s.name }), "Line", columns, rows, language),
+    );
   }
   const names = [...own.rows.keys()];
   if (names.length > 0) {
     const known = [...componentIds.filter((id) => s.total(id).bound !== "unknown"), "grams", ...columns];
-    const rows = known.map((column) => [column, ...names.map((row) => cellShown(s.value(column, { row })))]);
-    tables.push(ownTable(`${s.name}: own rows`, "Column", names, rows));
+    const rows = known.map((column) => [column, ...names.map((row) => shown(s.value(column, { row })))]);
+    tables.push(
+      ownTable(say(language, "{name}: own rows", { name: s.name }), "Column", names, rows, language),
+    );
   }
   return tables;
 }
 
-function ownTable(title: string, first: string, headings: readonly string[], rows: readonly Cell[][]): Table {
+function ownTable(
+  title: string,
+  first: string,
+  headings: readonly string[],
+  rows: readonly Cell[][],
+  language: Language,
+): Table {
   const columns = headings.map((heading) => ({ key: `own ${heading}`, heading, align: "end" as const }));
-  return table({ title, columns: [{ key: "name", heading: first }, ...columns], rows, notes: legend(rows) });
+  return table({
+    title,
+    columns: [{ key: "name", heading: say(language, first) }, ...columns],
+    rows,
+    notes: legend(rows, language),
+  });
 }
 
 /** A failed cell says what went wrong in place of a figure. */
-function cellShown(value: CellValue): Cell {
-  if (isFailure(value)) return `failed: ${value.message} (${value.cell})`;
-  return tallyFigure(value, value.unit === "" ? {} : { unit: value.unit });
+function cellShown(value: CellValue, language: Language): Cell {
+  if (isFailure(value))
+    return say(language, "failed: {message} ({cell})", { message: value.message, cell: value.cell });
+  return tallyFigure(value, value.unit === "" ? { language } : { language, unit: value.unit });
 }

@@ -1,5 +1,6 @@
 import type { Amount } from "../measure/amount.ts";
-import { type Fraction, isZero, lcm, minus, ONE, over, plus, sum, times } from "../number/fraction.ts";
+import { fault } from "../number/error.ts";
+import { type Fraction, isZero, lcm, minus, ONE, over, plus, sum, times, ZERO } from "../number/fraction.ts";
 import type { SheetPlan } from "./plan.ts";
 
 /** How the cooked mass is known: as a factor of the raw mass, or as a mass on the scale. */
@@ -28,6 +29,15 @@ export interface Masses {
   readonly waterChange: Fraction;
   /** Cooked ÷ raw mass of what is cooked. */
   readonly yieldFactor: Fraction;
+}
+
+/** Refuses a cooked mass of nothing cooked, which would be made out of nothing. Throws `recipe-malformed`. */
+export function checkedValues(plan: SheetPlan, values: Values): Values {
+  const { cooking, grams } = values;
+  const cooked = plan.lines.some(({ line }, i) => line.added === "cooking" && !isZero(grams[i] ?? ZERO));
+  if (cooking.by === "factor" || cooked) return values;
+  const hint = "leave out cookedMass, or give a line in cooking an amount above 0";
+  throw fault("recipe-malformed", "a cooked mass, but nothing is cooked", hint, ["cookedMass"]);
 }
 
 export function massesOf(plan: SheetPlan, { grams, cooking }: Values): Masses {

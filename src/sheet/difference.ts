@@ -1,0 +1,153 @@
+import type { Decimal } from "decimal.js";
+import { type ComponentId, componentIds, components } from "../food/components.ts";
+import { equals, type Fraction, minus, toDecimal, ZERO } from "../number/fraction.ts";
+import { figure, legend } from "../table/figure.ts";
+import { Shown } from "../table/shown.ts";
+import { type Row, type Table, table } from "../table/table.ts";
+import type { Sheet } from "./sheet.ts";
+import { stated, tallyFigure } from "./show.ts";
+import type { Tally } from "./tally.ts";
+
+/** A line that is not as it was; grams are of one portion. */
+export interface LineChange {
+  readonly key: string;
+  readonly name: string;
+  readonly change: "added" | "removed" | "swapped" | "moved";
+  readonly before: Decimal | null;
+  readonly after: Decimal | null;
+  /** After less before. */
+  readonly by: Decimal;
+  readonly exactBy: Fraction;
+}
+
+/** A component of one portion that is not as it was. */
+export interface ComponentChange {
+  readonly component: ComponentId;
+  readonly before: Tally;
+  readonly after: Tally;
+  /** After less before, with what can be said of it: of two lower bounds, nothing. */
+  readonly change: Tally;
+}
+
+/** What moved between two sheets, for one portion as eaten. */
+export class Difference extends Shown {
+  readonly lines: readonly LineChange[];
+  readonly components: readonly ComponentChange[];
+  readonly before: Sheet;
+  readonly after: Sheet;
+
+  /** @internal Use {@link difference}. */
+  constructor(before: Sheet, after: Sheet) {
+    super();
+    this.before = before;
+    this.after = after;
+    this.lines = lineChanges(before, after);
+    this.components = componentIds.flatMap((component): ComponentChange[] => {
+      const [was, is] = [before.portion(component), after.portion(component)];
+      return was.same(is) ? [] : [{ component, before: was, after: is, change: is.minus(was) }];
+    });
+  }
+
+  /** Whether a portion is the same, line by line and in every component. */
+  get none(): boolean {
+    return this.lines.length === 0 && this.components.length === 0;
+  }
+
+  override toTables(): readonly Table[] {
+    return [linesTable(this.lines), componentsTable(this.components)];
+  }
+}
+
+/**
+ * What moved from one sheet to another: lines by key, in grams of one portion, and components of
+ * one portion as eaten.
+ *
+ * @example
+ * ```ts
+ * const was = sheet(
+ *   { name: "Porridge", portions: 1, lines: [{ key: "oats", food: "oats-rolled-dry", amount: "50 g" }] },
+ *   starterFoods,
+ * );
+ * const moved = difference(was, was.edit({ oats: "60 g" }));
+ * console.log(moved.lines.map((line) => `${line.key} ${line.change} by ${line.by} g`)); // => [ 'oats moved by 10 g' ]
+ * ```
+ */
+export function difference(before: Sheet, after: Sheet): Difference {
+  return new Difference(before, after);
+}
+
+function lineChanges(before: Sheet, after: Sheet): LineChange[] {
+  const of = (
+    s: Sheet,
+  ): Map<string, { readonly name: string; readonly id: string; readonly grams: Fraction }> =>
+    new Map(
+      s.plan.lines.map(({ line, source }, i) => {
+        const { n, d } = s.values.grams[i] ?? ZERO;
+        const per = { n: n * s.values.portions.d, d: d * s.values.portions.n };
+        return [
+          line.key,
+          { name: stated(source.name, source.state), id: source.id, grams: minus(per, ZERO) },
+        ];
+      }),
+    );
+  const [was, is] = [of(before), of(after)];
+  return [...new Set([...was.keys(), ...is.keys()])].flatMap((key): LineChange[] => {
+    const [a, b] = [was.get(key), is.get(key)];
+    if (a && b && a.id === b.id && equals(a.grams, b.grams)) return [];
+    const exactBy = minus(b?.grams ?? ZERO, a?.grams ?? ZERO);
+    return [
+      {
+        key,
+        name: b?.name ?? a?.name ?? key,
+        change: a === undefined ? "added" : b === undefined ? "removed" : a.id === b.id ? "moved" : "swapped",
+        before: a ? toDecimal(a.grams) : null,
+        after: b ? toDecimal(b.grams) : null,
+        by: toDecimal(exactBy),
+        exactBy,
+      },
+    ];
+  });
+}
+
+function linesTable(lines: readonly LineChange[]): Table {
+  const cell = (grams: Decimal | null): string => grams?.toSignificantDigits(4).toFixed() ?? "none";
+  return table({
+    title: "Lines, one portion",
+    columns: [
+      { key: "line", heading: "Line" },
+      { key: "change", heading: "Change" },
+      { key: "before", heading: "Before", unit: "g", align: "end" },
+      { key: "after", heading: "After", unit: "g", align: "end" },
+      { key: "by", heading: "By", unit: "g", align: "end" },
+    ],
+    rows: lines.map((line) => [
+      line.name,
+      line.change,
+      cell(line.before),
+      cell(line.after),
+      figure(line.exactBy),
+    ]),
+  });
+}
+
+function componentsTable(changes: readonly ComponentChange[]): Table {
+  const rows = changes.map(({ component, before, after, change }): Row => {
+    const { name, unit } = components[component];
+    return {
+      kind: "body",
+      cells: [name, unit, tallyFigure(before), tallyFigure(after), tallyFigure(change)],
+    };
+  });
+  return table({
+    title: "Figures, one portion as eaten",
+    columns: [
+      { key: "component", heading: "Component" },
+      { key: "unit", heading: "Unit" },
+      { key: "before", heading: "Before", align: "end" },
+      { key: "after", heading: "After", align: "end" },
+      { key: "by", heading: "By", align: "end" },
+    ],
+    rows,
+    notes: legend(rows),
+  });
+}

@@ -1,0 +1,214 @@
+import { type ComponentId, component, components } from "../food/components.ts";
+import { readFigure } from "../food/composition.ts";
+import { formatAmount } from "../measure/format.ts";
+import {
+  equals,
+  type Fraction,
+  fraction,
+  isZero,
+  ONE,
+  over,
+  times,
+  toText,
+  ZERO,
+} from "../number/fraction.ts";
+import type { Conversion } from "../recipe/resolve.ts";
+import { figure, showFigure, showPercent } from "../table/figure.ts";
+import { Shown } from "../table/shown.ts";
+import { type Table, table } from "../table/table.ts";
+import { componentIndex, type PlanLine } from "./plan.ts";
+import type { Sheet } from "./sheet.ts";
+import { stated } from "./show.ts";
+
+/** What is to be explained: one line, the batch, or one portion. */
+export type Where = { readonly line: string } | "total" | "portion";
+
+/**
+ * Why a figure is what it is: a tree in which every value is the sum of those below it, so that the
+ * leaves add up to the root, literally. Plain data; shown as an indented table.
+ */
+export class Explanation extends Shown {
+  readonly label: string;
+  readonly exact: Fraction;
+  readonly unit: string;
+  /** How the figure came to be, step by step. */
+  readonly steps: readonly string[];
+  readonly from: readonly Explanation[];
+
+  /** @internal */
+  constructor(
+    label: string,
+    exact: Fraction,
+    unit: string,
+    steps: readonly string[],
+    from: readonly Explanation[] = [],
+  ) {
+    super();
+    this.label = label;
+    this.exact = exact;
+    this.unit = unit;
+    this.steps = steps;
+    this.from = from;
+  }
+
+  /** The figures that nothing stands below. */
+  get leaves(): readonly Explanation[] {
+    return this.from.length === 0 ? [this] : this.from.flatMap((each) => each.leaves);
+  }
+
+  override toTables(): readonly Table[] {
+    const rows = this.#rows(0);
+    return [
+      table({
+        title: this.label,
+        columns: [
+          { key: "what", heading: "What" },
+          { key: "value", heading: "Value", unit: this.unit, align: "end" },
+          { key: "steps", heading: "Because" },
+        ],
+        rows,
+      }),
+    ];
+  }
+
+  #rows(depth: number): [string, ReturnType<typeof figure>, string][] {
+    const own: [string, ReturnType<typeof figure>, string] = [
+      `${"· ".repeat(depth)}${this.label}`,
+      figure(this.exact),
+      this.steps.join("; "),
+    ];
+    return [own, ...this.from.flatMap((each) => each.#rows(depth + 1))];
+  }
+}
+
+/**
+ * Explains a figure down to each line, its conversion, and the published row with its source.
+ *
+ * Throws `component-unknown`, `line-unknown`.
+ *
+ * @example
+ * ```ts
+ * const porridge = sheet(
+ *   { name: "Porridge", portions: 2, lines: [{ key: "oats", food: "oats-rolled-dry", amount: "100 g" }] },
+ *   starterFoods,
+ * );
+ * const why = porridge.explain("protein", "portion");
+ * console.log(why.leaves[0].steps);
+ * ```
+ * ```text
+ * [
+ *   '100 g written',
+ *   '100 g of edible portion',
+ *   '13.15 g in 100 g: USDA SR28, NDB 08120',
+ *   'shared among 2 portions'
+ * ]
+ * ```
+ */
+export function explain(s: Sheet, id: ComponentId, where: Where): Explanation {
+  component(id);
+  if (typeof where === "object") return lineExplained(s, s.plan.indexOf(where.line), id, ONE, []);
+  const share = where === "portion" ? over(ONE, s.values.portions) : ONE;
+  const among = where === "portion" ? [`shared among ${toText(s.values.portions)} portions`] : [];
+  const { name, unit } = components[id];
+  const lines = s.plan.lines.map((_, i) => lineExplained(s, i, id, share, among));
+  const total = s.total(id);
+  const label = `${name} of ${where === "portion" ? "one portion" : "the batch"} of ${s.name}`;
+  const said = total.missing.length > 0 ? [`${total.bound}: silent: ${total.missing.join(", ")}`] : [];
+  return new Explanation(label, times(total.exact, share), unit, said, [
+    ...lines,
+    ...waterChange(s, id, share),
+  ]);
+}
+
+/** Water that cooking takes up or gives off stands beside the lines. */
+function waterChange(s: Sheet, id: ComponentId, share: Fraction): Explanation[] {
+  const { waterChange: change, raw, cooked } = s.masses;
+  if (id !== "water" || isZero(change)) return [];
+  const step = `${gramsText(raw)} as weighed in, ${gramsText(cooked)} as eaten: the change is taken to be water`;
+  return [
+    new Explanation(
+      change.n > 0n ? "taken up in cooking" : "given off in cooking",
+      times(change, share),
+      "g",
+      [step],
+    ),
+  ];
+}
+
+function lineExplained(
+  s: Sheet,
+  i: number,
+  id: ComponentId,
+  share: Fraction,
+  among: readonly string[],
+): Explanation {
+  const planned = s.plan.lines[i];
+  const amount = s.values.amounts[i];
+  const grams = s.values.grams[i] ?? ZERO;
+  const { unit } = components[id];
+  if (!planned || !amount) return new Explanation("", ZERO, unit, []);
+  const { line, source, nested } = planned;
+  const value = times(s.cell(line.key, id).exact, share);
+  const measures = s.origin.measures;
+  const steps = [
+    `${formatAmount(amount, measures === undefined ? {} : { measures })} written`,
+    ...conversionSteps(planned, grams, s, i),
+  ];
+  const label = `${line.key}: ${stated(source.name, source.state)}`;
+  if (!nested) return new Explanation(label, value, unit, [...steps, ...figureSteps(planned, id), ...among]);
+  return new Explanation(label, value, unit, [...steps, ...among], withinNested(nested, id, value));
+}
+
+/** A nested recipe's lines, each by its share of what the line brings. */
+function withinNested(nested: Sheet, id: ComponentId, value: Fraction): Explanation[] {
+  const whole = nested.total(id).exact;
+  const share = isZero(whole) ? ZERO : over(value, whole);
+  const step = [`a share of ${nested.name}`];
+  return [
+    ...nested.plan.lines.map((_, i) => lineExplained(nested, i, id, share, step)),
+    ...waterChange(nested, id, share),
+  ];
+}
+
+function conversionSteps({ reader, line }: PlanLine, grams: Fraction, s: Sheet, i: number): string[] {
+  const amount = s.values.amounts[i];
+  if (!amount) return [];
+  const { by } = reader.toGrams(amount);
+  const part = line.weighed === "as-purchased" ? " after peel, bone and core" : " of edible portion";
+  return [...byText(by), `${gramsText(grams)}${part}`];
+}
+
+function byText(by: Conversion["by"]): string[] {
+  if (by.kind === "mass") return [];
+  if (by.kind === "measure") return [`1 ${by.measure} is ${gramsText(by.grams)}`];
+  return [`${showFigure(by.gramsPerMl, { significant: 4 })} g to the ml, by ${by.from}`];
+}
+
+/** The published figure, where it comes from, and what cooking leaves of it. */
+function figureSteps({ source }: PlanLine, id: ComponentId): string[] {
+  const food = source.food?.input;
+  if (!food) return [];
+  const { kind, value, high, note } = readFigure(food, id);
+  const { unit } = components[id];
+  const from = note ?? food.source;
+  if (kind === "missing") return [`nothing is known of it in ${food.source}`];
+  if (kind === "trace") return [`a trace, counted as none: ${from}`];
+  if (kind === "below")
+    return [`below ${showFigure(high ?? ZERO, { unit })} in 100 g, counted as none: ${from}`];
+  const how = kind === "known" ? "" : kind === "borrowed" ? "borrowed from " : `${kind}: `;
+  return [`${exactFigure(value)} ${unit} in 100 g: ${how}${from}`, ...retentionStep(source, id, value)];
+}
+
+function retentionStep(source: PlanLine["source"], id: ComponentId, raw: Fraction): string[] {
+  const kept = fraction(source.values[componentIndex(id)] ?? 0n, source.scale);
+  if (isZero(raw) || equals(kept, raw)) return [];
+  return [`${showPercent(over(kept, raw))} left after cooking`];
+}
+
+function exactFigure(value: Fraction): string {
+  return showFigure(value, { significant: 6 });
+}
+
+function gramsText(grams: Fraction): string {
+  return showFigure(grams, { significant: 4, unit: "g" });
+}
