@@ -1,24 +1,6 @@
-import type { Decimal } from "decimal.js";
+import type { UnitWords } from "../table/language.ts";
 
-/** A word with its number forms, by CLDR plural category; `other` is used where a form is missing. */
-export type PluralForms = { readonly [category: string]: string } & { readonly other: string };
-
-/**
- * How units are written in a language. A unit that the table leaves out is written by its canonical
- * name. Amounts written with a table are read back with the same table.
- */
-export interface UnitWords {
-  /** By canonical name (`tbsp`, `cup`); a symbol that never changes, or a word with its forms. */
-  readonly units: { readonly [unit: string]: string | PluralForms };
-  /** Whose measure it is, set before the unit where it has to be said: `1 US cup`. */
-  readonly sets?: { readonly [set: string]: string };
-  /** First words of foods' own measures, with their plural: `{ can: "cans" }`. */
-  readonly nouns?: { readonly [one: string]: string };
-  /** Between the parts of a compound mass (`1 lb 4 oz`) and of any other amount (`1 cup + 2 tbsp`), spaces and all. */
-  readonly joins?: { readonly mass: string; readonly other: string };
-  /** The CLDR plural category of a figure; `Intl.PluralRules` has them for every language. */
-  readonly category?: (figure: Decimal) => string;
-}
+export type { PluralForms, UnitWords } from "../table/language.ts";
 
 /** British English. A half cup is a cup; symbols take no plural. */
 export const englishWords: UnitWords = {

@@ -18,6 +18,7 @@ import { moveAll, moveLines, notesOn, type ScaleNote } from "../scale/move.ts";
 import { factorFor, type ReadTarget, readTarget, type Silence, type Target } from "../scale/target.ts";
 import { Sheet } from "../sheet/sheet.ts";
 import { combine, type Tally } from "../sheet/tally.ts";
+import type { Language } from "../table/language.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import type { MealInput, PersonInput, PlanInput } from "./input.ts";
@@ -97,8 +98,8 @@ export class Plan extends Shown {
   }
 
   /** People as columns: amounts by dish, then figures by meal. */
-  override toTables(): readonly Table[] {
-    return planTables(this);
+  override toTables(language?: Language): readonly Table[] {
+    return planTables(this, language);
   }
 }
 

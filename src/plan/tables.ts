@@ -2,6 +2,7 @@ import { type ComponentId, components } from "../food/components.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote, shownAmount, silentNotes, stated, tallyFigure } from "../sheet/show.ts";
 import { figure, legend } from "../table/figure.ts";
+import { britishEnglish, type Language, say } from "../table/language.ts";
 import { type Row, type Table, table } from "../table/table.ts";
 import type { Plan, PlannedMeal } from "./plan.ts";
 
@@ -31,70 +32,89 @@ export const shownComponents: readonly ComponentId[] = [
 ]; // prettier-ignore
 
 /** Amounts by dish, then figures by meal; people as columns. */
-export function planTables(plan: Plan): Table[] {
+export function planTables(plan: Plan, language: Language = britishEnglish): Table[] {
   return plan.meals.flatMap((meal) => [
-    ...[...meal.batch].map(([dish, batch]) => amountsTable(plan, meal, dish, batch)),
-    portionFigures(plan, meal),
+    ...[...meal.batch].map(([dish, batch]) => amountsTable({ plan, meal, dish, batch, language })),
+    portionFigures(plan, meal, language),
   ]);
 }
 
-function amountsTable(plan: Plan, meal: PlannedMeal, dish: string, batch: Sheet): Table {
+interface Dish {
+  readonly plan: Plan;
+  readonly meal: PlannedMeal;
+  readonly dish: string;
+  readonly batch: Sheet;
+  readonly language: Language;
+}
+
+function amountsTable({ plan, meal, dish, batch, language }: Dish): Table {
   const served = plan.people.map((p) => plan.portion(p.id, meal.id).dishes.get(dish));
   const sheets = [...served, batch];
   const rows = batch.lines.map((line, i) => [
-    stated(line.name, line.state),
-    ...sheets.map((s) => lineAmount(s, i)),
+    stated(line.name, line.state, language),
+    ...sheets.map((s) => lineAmount(s, i, language)),
   ]);
   const mass: Row = {
     kind: "total",
-    cells: ["as eaten", ...sheets.map((s) => figure(s?.masses.cooked ?? null, { unit: "g" }))],
+    cells: [
+      say(language, "as eaten"),
+      ...sheets.map((s) => figure(s?.masses.cooked ?? null, { unit: "g", language })),
+    ],
   };
   return table({
     title: meal.batch.size > 1 ? `${meal.name}: ${batch.name}` : meal.name,
     columns: [
-      { key: "line", heading: "Line" },
+      { key: "line", heading: say(language, "Line") },
       ...plan.people.map((p) => ({ key: p.id, heading: p.name, align: "end" as const })),
-      { key: "all", heading: "For all", align: "end" },
+      { key: "all", heading: say(language, "For all"), align: "end" },
     ],
     rows: [...rows, mass],
-    notes: [...measuresNote(batch.values.amounts), ...sameForAll(batch)],
+    notes: [...measuresNote(batch.values.amounts, language), ...sameForAll(batch, language)],
   });
 }
 
-function sameForAll(batch: Sheet): string[] {
+function sameForAll(batch: Sheet, language: Language): string[] {
   const doses = batch.plan.lines.filter(({ line }) => line.scaling === "per-portion");
-  return doses.map(({ source }) => `${source.name}: the same for everyone`);
+  return doses.map(({ source }) =>
+    say(language, "{name}: the same for everyone", { name: say(language, source.name) }),
+  );
 }
 
 /** The amount as written, with grams beside it where it was not written in them. */
-function lineAmount(s: Sheet | undefined, i: number): string {
+function lineAmount(s: Sheet | undefined, i: number, language: Language): string {
   const line = s?.lines[i];
   if (!line) return "";
-  const grams = figure(line.exactGrams, { unit: "g" }).text;
+  const grams = figure(line.exactGrams, { unit: "g", language }).text;
   if (line.amount.unit === "g") return grams;
-  return `${shownAmount(line.amount, s.origin.measures)} (${grams})`;
+  return `${shownAmount(line.amount, s.origin.measures, language)} (${grams})`;
 }
 
-function portionFigures(plan: Plan, meal: PlannedMeal): Table {
+function portionFigures(plan: Plan, meal: PlannedMeal, language: Language): Table {
   const tallies = shownComponents.map((id) => ({
     id,
     each: plan.people.map((p) => plan.brings(p.id, meal.id, id)),
     all: plan.holds(meal.id, id),
   }));
   const rows = tallies.map(({ id, each, all }) => [
-    components[id].name,
-    components[id].unit,
-    ...[...each, all].map((t) => tallyFigure(t)),
+    say(language, components[id].name),
+    say(language, components[id].unit),
+    ...[...each, all].map((t) => tallyFigure(t, { language })),
   ]);
   return table({
-    title: `${meal.name}: what a portion brings`,
+    title: say(language, "{meal}: what a portion brings", { meal: meal.name }),
     columns: [
-      { key: "component", heading: "Component" },
-      { key: "unit", heading: "Unit" },
+      { key: "component", heading: say(language, "Component") },
+      { key: "unit", heading: say(language, "Unit") },
       ...plan.people.map((p) => ({ key: p.id, heading: p.name, align: "end" as const })),
-      { key: "all", heading: "For all", align: "end" },
+      { key: "all", heading: say(language, "For all"), align: "end" },
     ],
     rows,
-    notes: [...legend(rows), ...silentNotes(tallies.map(({ id, all }) => [components[id].name, all]))],
+    notes: [
+      ...legend(rows, language),
+      ...silentNotes(
+        tallies.map(({ id, all }) => [components[id].name, all]),
+        language,
+      ),
+    ],
   });
 }

@@ -1,9 +1,9 @@
 import { clean } from "./clean.ts";
 import { plainNumber } from "./records.ts";
 import type { Cell, Row, Table } from "./table.ts";
-import { headingOf, type Showable, tablesOf } from "./tabular.ts";
+import { headingOf, type Showable, type ShowHow, tablesOf } from "./tabular.ts";
 
-export interface CsvHow {
+export interface CsvHow extends ShowHow {
   /**
    * `shown` (unless told): every cell as the other renderers show it. `plain`: each figure as a bare
    * decimal of up to 15 significant digits, an unknown as an empty field.
@@ -28,7 +28,7 @@ export interface CsvHow {
  * Throws `table-malformed`.
  */
 export function toCsv(x: Showable, how: CsvHow = {}): string {
-  return tablesOf(x)
+  return tablesOf(x, how)
     .map((t) => tableCsv(t, how))
     .join("\r\n");
 }

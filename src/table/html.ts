@@ -1,8 +1,8 @@
 import { clean } from "./clean.ts";
 import type { Cell, Column, Row, Table } from "./table.ts";
-import { firstRows, headingOf, type Showable, tablesOf } from "./tabular.ts";
+import { firstRows, headingOf, type Showable, type ShowHow, tablesOf } from "./tabular.ts";
 
-export interface HtmlHow {
+export interface HtmlHow extends ShowHow {
   /** The most rows to show of each table; the rest are counted in a note. */
   readonly rows?: number;
 }
@@ -16,8 +16,8 @@ export interface HtmlHow {
  * Throws `table-malformed`.
  */
 export function toHtml(x: Showable, how: HtmlHow = {}): string {
-  return tablesOf(x)
-    .map((t) => tableHtml(firstRows(t, how.rows)))
+  return tablesOf(x, how)
+    .map((t) => tableHtml(firstRows(t, how)))
     .join("\n");
 }
 

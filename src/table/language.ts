@@ -1,3 +1,25 @@
+import type { Decimal } from "decimal.js";
+
+/** A word with its number forms, by CLDR plural category; `other` is used where a form is missing. */
+export type PluralForms = { readonly [category: string]: string } & { readonly other: string };
+
+/**
+ * How units are written in a language. A unit that the table leaves out is written by its canonical
+ * name. Amounts written with a table are read back with the same table.
+ */
+export interface UnitWords {
+  /** By canonical name (`tbsp`, `cup`); a symbol that never changes, or a word with its forms. */
+  readonly units: { readonly [unit: string]: string | PluralForms };
+  /** Whose measure it is, set before the unit where it has to be said: `1 US cup`. */
+  readonly sets?: { readonly [set: string]: string };
+  /** First words of foods' own measures, with their plural: `{ can: "cans" }`. */
+  readonly nouns?: { readonly [one: string]: string };
+  /** Between the parts of a compound mass (`1 lb 4 oz`) and of any other amount (`1 cup + 2 tbsp`), spaces and all. */
+  readonly joins?: { readonly mass: string; readonly other: string };
+  /** The CLDR plural category of a figure; `Intl.PluralRules` has them for every language. */
+  readonly category?: (figure: Decimal) => string;
+}
+
 /**
  * How figures and our own phrases are written for a reader. Phrases are keyed by their British
  * English form; one that is missing shows in that form, so a language can be supplied in parts.
@@ -8,12 +30,18 @@ export interface Language {
   readonly decimal: "." | ",";
   /** Stands between thousands where grouping is asked for. */
   readonly group: string;
-  /** Ours to theirs; `{figure}` and the like are filled in. Units and component names belong here too. */
+  /**
+   * Ours to theirs; `{figure}` and the like are filled in. Names of components, groups, states,
+   * allergens and units of figures belong here too, and so may names of foods.
+   */
   readonly phrases: { readonly [british: string]: string };
+  /** How the units of amounts are written; the English way where it is not said. */
+  readonly words?: UnitWords;
 }
 
 export const britishEnglish: Language = { tag: "en-GB", decimal: ".", group: ",", phrases: {} };
 
+/** British English with American spelling; the sense of every phrase stays. */
 export const americanEnglish: Language = {
   tag: "en-US",
   decimal: ".",
@@ -21,10 +49,13 @@ export const americanEnglish: Language = {
   phrases: {
     fibre: "fiber",
     Fibre: "Fiber",
+    "soluble fibre": "soluble fiber",
     litre: "liter",
     litres: "liters",
     millilitre: "milliliter",
     millilitres: "milliliters",
+    "sulphur dioxide and sulphites": "sulfur dioxide and sulfites",
+    soya: "soy",
   },
 };
 

@@ -1,8 +1,8 @@
 import { clean, isolate } from "./clean.ts";
 import type { Row, Table } from "./table.ts";
-import { firstRows, headingOf, type Showable, shownCells, tablesOf } from "./tabular.ts";
+import { firstRows, headingOf, type Showable, type ShowHow, shownCells, tablesOf } from "./tabular.ts";
 
-export interface MarkdownHow {
+export interface MarkdownHow extends ShowHow {
   /** The most rows to show of each table; the rest are counted in a note. */
   readonly rows?: number;
 }
@@ -15,8 +15,8 @@ export interface MarkdownHow {
  * Throws `table-malformed`.
  */
 export function toMarkdown(x: Showable, how: MarkdownHow = {}): string {
-  return tablesOf(x)
-    .map((t) => tableMarkdown(firstRows(t, how.rows)))
+  return tablesOf(x, how)
+    .map((t) => tableMarkdown(firstRows(t, how)))
     .join("\n\n");
 }
 

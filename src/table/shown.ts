@@ -1,4 +1,5 @@
 import { toHtml } from "./html.ts";
+import type { Language } from "./language.ts";
 import { toMarkdown } from "./markdown.ts";
 import type { Table } from "./table.ts";
 import type { Showable, Tabular } from "./tabular.ts";
@@ -45,7 +46,7 @@ export abstract class Shown implements Tabular {
     teach(Shown.prototype);
   }
 
-  abstract toTables(): readonly Table[];
+  abstract toTables(language?: Language): readonly Table[];
 }
 
 /**

@@ -1,10 +1,11 @@
 import { throwIfAny } from "../number/error.ts";
+import { britishEnglish, type Language, say } from "./language.ts";
 import { type Column, checkTable, type Row, type Table, tableFaults } from "./table.ts";
 
 /** Anything that can say how it looks: the one method that every renderer asks for. */
 export interface Tabular {
-  /** The tables that show it to a person, in reading order. */
-  toTables(): readonly Table[];
+  /** The tables that show it to a person, in reading order; in British English unless told. */
+  toTables(language?: Language): readonly Table[];
   /** The same as long tidy rows, one figure each, where the shown tables are not tidy; read by `toRecords`. */
   toLong?(): readonly Table[];
 }
@@ -12,9 +13,18 @@ export interface Tabular {
 /** What the renderers take. */
 export type Showable = Tabular | Table | readonly Table[];
 
+/** What every renderer of shown tables can be told. */
+export interface ShowHow {
+  /**
+   * Whose words and decimal mark to use; British English unless told. What a language has no words
+   * for stays British. A table that was made as plain data keeps its words, whatever is told here.
+   */
+  readonly language?: Language;
+}
+
 /** The tables of anything that can be shown, checked. Throws `table-malformed`. */
-export function tablesOf(x: Showable): readonly Table[] {
-  if (isTabular(x)) return checked(x.toTables());
+export function tablesOf(x: Showable, { language }: ShowHow = {}): readonly Table[] {
+  if (isTabular(x)) return checked(x.toTables(language));
   if (isTables(x)) return checked(x);
   checkTable(x);
   return [x];
@@ -33,10 +43,14 @@ export function headingOf(column: Column): string {
 }
 
 /** The first rows of a table; a note says how many more there are. */
-export function firstRows(t: Table, most: number = Number.POSITIVE_INFINITY): Table {
+export function firstRows(
+  t: Table,
+  { rows: most = Number.POSITIVE_INFINITY, language = britishEnglish }: ShowHow & { readonly rows?: number },
+): Table {
   const more = t.rows.length - Math.max(0, most);
   if (!(more > 0)) return t;
-  const note = `${more} more ${more === 1 ? "row" : "rows"} not shown`;
+  const phrase = more === 1 ? "1 more row not shown" : "{count} more rows not shown";
+  const note = say(language, phrase, { count: String(more) });
   return { ...t, rows: t.rows.slice(0, t.rows.length - more), notes: [note, ...t.notes] };
 }
 

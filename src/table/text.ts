@@ -1,10 +1,10 @@
 import { fault } from "../number/error.ts";
 import { clean, isolate } from "./clean.ts";
 import type { Table } from "./table.ts";
-import { firstRows, headingOf, type Showable, shownCells, tablesOf } from "./tabular.ts";
+import { firstRows, headingOf, type Showable, type ShowHow, shownCells, tablesOf } from "./tabular.ts";
 import { displayWidth, wrap } from "./width.ts";
 
-export interface TextHow {
+export interface TextHow extends ShowHow {
   /** The most columns of the terminal to fill: 20 or more, 100 unless told; `Infinity` for no limit. */
   readonly width?: number;
   /** The most rows to show of each table; the rest are counted in a note. */
@@ -30,8 +30,8 @@ export function toText(x: Showable, how: TextHow = {}): string {
       "width",
     ]);
   }
-  return tablesOf(x)
-    .map((t) => tableText(firstRows(t, how.rows), width))
+  return tablesOf(x, how)
+    .map((t) => tableText(firstRows(t, how), width))
     .join("\n\n");
 }
 
