@@ -151,11 +151,19 @@ export class Grid {
   }
 
   #rowView(row: Exclude<RowRef, { readonly row: string }>): RowView {
-    const line = typeof row === "string" ? undefined : this.#sheet.lines[this.#sheet.plan.indexOf(row.line)];
+    const i = typeof row === "string" ? undefined : this.#sheet.plan.indexOf(row.line);
+    const line = (): SheetLine | undefined => {
+      if (i === undefined) return undefined;
+      // Whoever looks at the line itself is worked out again when its amount is written anew.
+      this.#read({ column: "amount", row });
+      return this.#sheet.lines[i];
+    };
     return {
       row,
-      line,
-      food: line?.food === undefined ? undefined : this.#sheet.plan.foods.get(line.food),
+      get line() {
+        return line();
+      },
+      food: i === undefined ? undefined : this.#sheet.plan.lines[i]?.source.food?.input,
       get: (column) => this.#read({ column, row }),
       total: (column) => this.#read({ column, row: "total" }),
       portion: (column) => this.#read({ column, row: "portion" }),
@@ -224,11 +232,12 @@ function given(s: Sheet, ref: CellRef): CellValue {
   try {
     if (isComponentId(column)) return component(s, column, row);
     if (column === "grams") return grams(s, row);
+    if (column === "amount" && typeof row === "object" && "line" in row) return written(s, row.line);
   } catch (error) {
     if (!(error instanceof SteelyardError)) throw error;
     return { failed: true, code: error.code, message: error.message, cell: cellLabel(ref) };
   }
-  return unknown(ref, column, [...componentIds, "grams"]);
+  return unknown(ref, column, [...componentIds, "grams", "amount"]);
 }
 
 function component(s: Sheet, id: ComponentId, row: RowRef): Tally {
@@ -244,6 +253,14 @@ function grams(s: Sheet, row: RowRef): Tally {
     return constantTally(s.values.grams[s.plan.indexOf(row.line)] ?? exact(0), "g");
   }
   return constantTally(s.masses.cooked, "g");
+}
+
+/** A line's amount as written: the figure in its own unit, which says whose spoon it is. */
+function written(s: Sheet, key: string): Tally {
+  const amount = s.values.amounts[s.plan.indexOf(key)];
+  if (!amount) return constantTally(exact(0), "");
+  const whose = typeof amount.measures === "object" ? amount.measures.name : amount.measures;
+  return constantTally(amount.exact, whose === undefined ? amount.unit : `${whose} ${amount.unit}`);
 }
 
 function unknown(ref: CellRef, name: string, known: Iterable<string>): Failure {

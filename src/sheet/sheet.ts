@@ -162,7 +162,7 @@ export class Sheet extends Shown {
    * batch, the portion and 100 g. A formula that throws gives a failed cell and spoils nothing else.
    * A column of that name is replaced.
    *
-   * Throws `column-name-taken` (a component's name, or `grams`), `column-cycle` with the way round.
+   * Throws `column-name-taken` (a component's name, `grams` or `amount`), `column-cycle` with the way round.
    *
    * @example
    * ```ts
@@ -252,7 +252,8 @@ export class Sheet extends Shown {
 
   /** @internal The same columns and rows of one's own over other lines. */
   rebuilt(next: Sheet): Sheet {
-    return new Sheet(next.plan, next.values, this.#own, { sheet: this, changed: undefined });
+    // Sums over other lines are other cells, so nothing worked out before serves again.
+    return new Sheet(next.plan, next.values, this.#own);
   }
 
   #amount(i: number): Amount {
@@ -262,7 +263,7 @@ export class Sheet extends Shown {
   }
 
   #refuseTaken(name: string): void {
-    if (name !== "" && name !== "grams" && !isComponentId(name)) return;
+    if (name !== "" && name !== "grams" && name !== "amount" && !isComponentId(name)) return;
     const what = name === "" ? "a name of no characters" : `${name} is a column of every sheet`;
     throw fault("column-name-taken", what, "choose another name");
   }
