@@ -81,6 +81,17 @@ export {
 export { upperLimits } from "./person/intakes/upperLimits.ts";
 export { type LeftOfDay, leftOfDay, type Totals } from "./person/leftOfDay.ts";
 export type { ActivityClass, Condition, Person } from "./person/person.ts";
+export {
+  type AllergenCheck,
+  type AllergenHeld,
+  type AllergenList,
+  type AllergenOverride,
+  type Allergens,
+  type AllergenUnknown,
+  allergenCheck,
+  allergensOf,
+} from "./person/portion/allergens.ts";
+export type { Eaten } from "./person/portion/eaten.ts";
 export { energyRanges, energyRangesFor } from "./person/ranges/all.ts";
 export type { EnergyRange, RangeOf } from "./person/ranges/range.ts";
 export { type MealShare, mealDemands, shareDay } from "./person/shareDay.ts";

@@ -69,6 +69,7 @@ export type ErrorCode =
   | "aim-refused"
   | "authority-unknown"
   | "allergen-served"
+  | "comparison-malformed"
   // plan
   | "plan-malformed"
   | "plan-needs-answer"

@@ -1,0 +1,233 @@
+import { type Allergen, allergens } from "../../food/allergens.ts";
+import type { FoodInput } from "../../food/food.ts";
+import { type Fault, fault, quote, throwIfAny } from "../../number/error.ts";
+import { didYouMean } from "../../number/near.ts";
+import { britishEnglish, type Language, say } from "../../table/language.ts";
+import { Shown } from "../../table/shown.ts";
+import { type Table, table } from "../../table/table.ts";
+import type { Person } from "../person.ts";
+import { readPerson } from "../readPerson.ts";
+import { type Eaten, type EatenFood, type EatenPortion, readEaten } from "./eaten.ts";
+
+/** The law whose list is read: the EU's fourteen, the United States' nine, or both. */
+export type AllergenList = "eu" | "us";
+
+/** A food that may hold an allergen, for all that is said of it. */
+export interface AllergenUnknown {
+  /** Its line: `dish/line` in a nested recipe. */
+  readonly line: string;
+  readonly food: string;
+  /** The allergens that nothing rules out. */
+  readonly of: readonly Allergen[];
+  readonly why: "says nothing of allergens" | "says gluten, but not of which cereal";
+}
+
+/** An allergen, and the lines that hold it. */
+export interface AllergenHeld {
+  readonly allergen: Allergen;
+  readonly name: string;
+  readonly lines: readonly string[];
+}
+
+/** What a dish holds of the regulated allergens, and what cannot be told. */
+export class Allergens extends Shown {
+  readonly list: AllergenList | "both";
+  readonly contains: readonly AllergenHeld[];
+  /** Foods that say nothing. Nothing said is unknown, and never free from. */
+  readonly unknown: readonly AllergenUnknown[];
+  readonly #name: string;
+
+  /** @internal Use {@link allergensOf}. */
+  constructor(name: string, list: AllergenList | "both", held: Held) {
+    super();
+    this.#name = name;
+    this.list = list;
+    this.contains = held.contains;
+    this.unknown = held.unknown;
+  }
+
+  override toTables(language: Language = britishEnglish): readonly Table[] {
+    const words = (text: string): string => say(language, text);
+    const title = say(language, "{name}: allergens", { name: this.#name });
+    return [
+      table({
+        title,
+        columns: [
+          { key: "allergen", heading: words("Allergen") },
+          { key: "holds", heading: words("Holds it") },
+          { key: "unknown", heading: words("Not known") },
+        ],
+        rows: idsOn(this.list).map((id) => [
+          words(allergens[id].name),
+          this.contains.find((each) => each.allergen === id)?.lines.join(", ") ?? "",
+          this.unknown
+            .filter(({ of }) => of.includes(id))
+            .map(({ line }) => line)
+            .join(", "),
+        ]),
+        notes: [
+          words(
+            "An empty place is no promise: foods are taken at what their data say, and a kitchen can carry traces over. Read the labels.",
+          ),
+        ],
+      }),
+    ];
+  }
+}
+
+/**
+ * What a dish, or all that is eaten in a day, holds of the regulated allergens: nested recipes
+ * included, each with the lines that bring it. A food whose data say nothing of allergens is listed as
+ * unknown for every one of them. Wheat counts as a cereal containing gluten; a food that says gluten
+ * alone leaves wheat unknown.
+ *
+ * Lists: Regulation (EU) No 1169/2011, Annex II; US FD&C Act 201(qq) with the FASTER Act 2021.
+ *
+ * Throws `comparison-malformed`.
+ *
+ * @example
+ * ```ts
+ * const porridge = sheet(
+ *   {
+ *     name: "Porridge",
+ *     portions: 1,
+ *     lines: [{ key: "oats", food: "oats-rolled-dry", amount: "60 g" }, { key: "milk", food: "milk-whole", amount: "200 ml" }],
+ *   },
+ *   starterFoods,
+ * );
+ * allergensOf(porridge, { list: "us" }).contains.map(({ name, lines }) => `${name}: ${lines.join(", ")}`); // => [ 'milk: milk' ]
+ * ```
+ */
+export function allergensOf(eaten: Eaten, how: { readonly list?: AllergenList | "both" } = {}): Allergens {
+  const { list = "both" } = how;
+  if (list !== "both" && list !== "eu" && list !== "us") {
+    throw fault(
+      "comparison-malformed",
+      `${quote(list)} is no list of allergens`,
+      'choose "eu", "us" or "both"',
+      ["list"],
+    );
+  }
+  const portion = readEaten(eaten, "comparison-malformed");
+  return new Allergens(portion.name, list, heldOf(portion, idsOn(list)));
+}
+
+/** What someone declared, held against a dish. */
+export interface AllergenCheck {
+  /** Declared allergens that the dish holds, each with the words that allow it. */
+  readonly overridden: readonly (AllergenHeld & { readonly because: string })[];
+  /** Foods that say nothing of what was declared: ask the maker before serving. */
+  readonly unknown: readonly AllergenUnknown[];
+}
+
+/** Written consent to serve a declared allergen: who says so, and why. */
+export type AllergenOverride = { readonly [A in Allergen]?: string };
+
+/**
+ * Refuses a dish that holds an allergen which the person declared. `override` lets it pass, in writing,
+ * for one allergen at a time. What comes back lists the foods that say nothing of a declared allergen:
+ * that is for a person to find out, and no silence is taken for absence.
+ *
+ * Throws `allergen-served`, every allergen of every line at once; `person-malformed`,
+ * `comparison-malformed`.
+ *
+ * @example
+ * ```ts
+ * const porridge = sheet(
+ *   { name: "Porridge", portions: 1, lines: [{ key: "milk", food: "milk-whole", amount: "200 ml" }] },
+ *   starterFoods,
+ * );
+ * const cox: Person = { sex: "female", age: 22, mass: "52 kg", allergens: ["milk"] };
+ * try {
+ *   allergenCheck(porridge, cox);
+ * } catch (error) {
+ *   if (error instanceof SteelyardError) console.log(error.code); // => allergen-served
+ * }
+ * ```
+ */
+export function allergenCheck(
+  eaten: Eaten,
+  person: Person,
+  how: { readonly override?: AllergenOverride } = {},
+): AllergenCheck {
+  const portion = readEaten(eaten, "comparison-malformed");
+  const { allergens: declared } = readPerson(person);
+  const { faults, ...check } = checkAllergens(portion, declared, how.override ?? {});
+  throwIfAny(faults);
+  return check;
+}
+
+/** As {@link allergenCheck}, with the faults handed back: for those who gather more of them. */
+export function checkAllergens(
+  portion: EatenPortion,
+  declared: readonly Allergen[],
+  override: AllergenOverride,
+): AllergenCheck & { readonly faults: readonly Fault[] } {
+  const wrong = readOverride(override);
+  const { contains, unknown } = heldOf(portion, declared);
+  const consent = (id: Allergen): string => (Object.hasOwn(override, id) ? (override[id] ?? "").trim() : "");
+  return {
+    overridden: contains
+      .filter(({ allergen }) => consent(allergen) !== "")
+      .map((held) => ({ ...held, because: consent(held.allergen) })),
+    unknown,
+    faults: [
+      ...wrong,
+      ...contains
+        .filter(({ allergen }) => consent(allergen) === "")
+        .map(
+          ({ allergen, name, lines }): Fault => ({
+            code: "allergen-served",
+            path: ["allergens", allergen],
+            message: `${name}, declared by this person, is in ${lines.join(", ")}`,
+            hint: `leave it out or serve another dish; only override: { ${allergen}: "who allows it, and why" } lets it pass`,
+          }),
+        ),
+    ],
+  };
+}
+
+function readOverride(override: AllergenOverride): Fault[] {
+  const ids = Object.keys(allergens);
+  return Object.entries(override).flatMap(([id, words]: [string, unknown]): Fault[] => {
+    const at = { code: "comparison-malformed" as const, path: ["override", id] };
+    if (!ids.includes(id)) {
+      const hint = didYouMean(id, ids, `use one of ${ids.join(", ")}`);
+      return [{ ...at, message: `${quote(id)} is no allergen`, hint }];
+    }
+    if (typeof words === "string" && words.trim() !== "") return [];
+    return [{ ...at, message: "an override without words", hint: "write who allows it, and why" }];
+  });
+}
+
+interface Held {
+  readonly contains: readonly AllergenHeld[];
+  readonly unknown: readonly AllergenUnknown[];
+}
+
+function idsOn(list: AllergenList | "both"): Allergen[] {
+  const all = Object.keys(allergens) as Allergen[];
+  return all.filter((id) => list === "both" || allergens[id].lists.some((each) => each === list));
+}
+
+function heldOf({ foods }: EatenPortion, ids: readonly Allergen[]): Held {
+  return {
+    contains: [...new Set(ids)].flatMap((allergen) => {
+      const lines = foods.filter(({ food }) => holds(food, allergen)).map(({ key }) => key);
+      return lines.length > 0 ? [{ allergen, name: allergens[allergen].name, lines }] : [];
+    }),
+    unknown: foods.flatMap((each) => unknownOf(each, ids)),
+  };
+}
+
+function holds({ allergens: said = [] }: FoodInput, id: Allergen): boolean {
+  return said.includes(id) || (id === "gluten" && said.includes("wheat"));
+}
+
+function unknownOf({ key, food }: EatenFood, ids: readonly Allergen[]): AllergenUnknown[] {
+  const at = { line: key, food: food.name };
+  const said = food.allergens;
+  if (said === undefined) return ids.length > 0 ? [{ ...at, of: ids, why: "says nothing of allergens" }] : [];
+  const which = ids.includes("wheat") && said.includes("gluten") && !said.includes("wheat");
+  return which ? [{ ...at, of: ["wheat"], why: "says gluten, but not of which cereal" }] : [];
+}

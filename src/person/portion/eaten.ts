@@ -1,0 +1,145 @@
+import { type ComponentId, components } from "../../food/components.ts";
+import type { FoodInput } from "../../food/food.ts";
+import { type ErrorCode, fault, quote } from "../../number/error.ts";
+import { type Fraction, isZero, ONE, over, sum, times, ZERO } from "../../number/fraction.ts";
+import { between } from "../../sheet/between.ts";
+import { addUp, type EnergyBy } from "../../sheet/energy.ts";
+import { Sheet } from "../../sheet/sheet.ts";
+import { combine, type Tally } from "../../sheet/tally.ts";
+
+/** What someone eats: a portion of one sheet, or of each of several, all in the same day. */
+export type Eaten =
+  | Sheet
+  | readonly Sheet[]
+  | ReadonlyMap<string, Sheet>
+  | { readonly [meal: string]: Sheet };
+
+/** A food that a portion holds, however deep it is nested. */
+export interface EatenFood {
+  /** Its line: `meal/dish/line`. */
+  readonly key: string;
+  readonly food: FoodInput;
+  /** The line of the meal's own recipe that brings it. */
+  readonly top: { readonly meal: number; readonly key: string };
+}
+
+interface Meal {
+  readonly name: string | undefined;
+  readonly sheet: Sheet;
+}
+
+/** One portion of every sheet that is eaten, added up. */
+export class EatenPortion {
+  readonly meals: readonly Meal[];
+  readonly #tallies = new Map<ComponentId, Tally>();
+  #foods: readonly EatenFood[] | undefined;
+
+  constructor(meals: readonly Meal[]) {
+    this.meals = meals;
+  }
+
+  /** What it is called: the sheet's name, or those of the meals. */
+  get name(): string {
+    return this.meals.map(({ name, sheet }) => name ?? sheet.name).join(", ");
+  }
+
+  /** A component, as eaten. */
+  brings(id: ComponentId): Tally {
+    const made = this.#tallies.get(id) ?? this.#add(components[id].unit, (s) => s.portion(id));
+    this.#tallies.set(id, made);
+    return made;
+  }
+
+  /** The least and the most that it can be: nothing for the most where a line is silent or has a trace. */
+  ends(id: ComponentId): { readonly low: Fraction; readonly high: Fraction | undefined } {
+    const all = this.meals.map(({ sheet }) => between(sheet, id, { where: "portion", like: () => [] }));
+    const highs = all.map(({ exactMost }) => exactMost);
+    return {
+      low: sum(all.map(({ exactLeast }) => exactLeast)),
+      high: highs.every((high) => high !== undefined) ? sum(highs) : undefined,
+    };
+  }
+
+  /** What each constituent brings of the energy by a factor system, in kcal. */
+  energies(system: EnergyBy): ReadonlyMap<string, Tally> {
+    const byMeal = this.meals.map(({ name, sheet }) =>
+      sheet.energyShares({ system }).shares.map(({ of, energy }) => {
+        const tally = energy.share(over(ONE, sheet.values.portions));
+        return { of, tally: name === undefined ? tally : tally.within(name) };
+      }),
+    );
+    const parts = byMeal[0] ?? [];
+    return new Map(
+      parts.map(({ of, tally }, i) => [
+        of,
+        byMeal.length === 1
+          ? tally
+          : addUp(
+              "kcal",
+              byMeal.flatMap((shares) => shares[i]?.tally ?? []),
+            ),
+      ]),
+    );
+  }
+
+  /** Every food in it, those of nested recipes with them; nothing that weighs nothing. */
+  get foods(): readonly EatenFood[] {
+    this.#foods ??= this.meals.flatMap(({ name, sheet }, meal) =>
+      foodsOf(sheet).map(({ key, food, line }) => ({
+        key: name === undefined ? key : `${name}/${key}`,
+        food,
+        top: { meal, key: line },
+      })),
+    );
+    return this.#foods;
+  }
+
+  #add(unit: string, of: (s: Sheet) => Tally): Tally {
+    const [first, ...others] = this.meals;
+    if (first && others.length === 0 && first.name === undefined) return of(first.sheet);
+    const terms = this.meals.map(({ name, sheet }): readonly [Tally, Fraction] => [
+      name === undefined ? of(sheet) : of(sheet).within(name),
+      ONE,
+    ]);
+    const masses = this.meals.map(({ sheet }) => over(sheet.masses.raw, sheet.values.portions));
+    const whole = sum(masses);
+    const covered = (): Fraction =>
+      isZero(whole)
+        ? ONE
+        : sum(terms.map(([tally], i) => times(tally.coverage, over(masses[i] ?? ZERO, whole))));
+    return combine(unit, terms, covered);
+  }
+}
+
+function foodsOf(s: Sheet): { key: string; food: FoodInput; line: string }[] {
+  return s.plan.lines.flatMap(({ line, source, nested }, i) => {
+    if (isZero(s.values.grams[i] ?? ZERO)) return [];
+    if (source.food) return [{ key: line.key, food: source.food.input, line: line.key }];
+    const inner = nested ? foodsOf(nested) : [];
+    return inner.map(({ key, food }) => ({ key: `${line.key}/${key}`, food, line: line.key }));
+  });
+}
+
+/** Reads what is eaten. Throws `code` for anything that is not a sheet, and for nothing at all. */
+export function readEaten(given: unknown, code: ErrorCode): EatenPortion {
+  if (given instanceof Sheet) return new EatenPortion([{ name: undefined, sheet: given }]);
+  const entries = entriesOf(given);
+  const hint = "give a sheet, a list of sheets, or sheets by meal: { breakfast, lunch }";
+  if (entries.length === 0) throw fault(code, "there is no sheet to look at", hint);
+  const names = new Set<string>();
+  return new EatenPortion(
+    entries.map(([key, sheet]) => {
+      if (!(sheet instanceof Sheet)) throw fault(code, `${quote(key)} is not a sheet`, hint, [key]);
+      const wanted = typeof key === "number" ? sheet.name : key;
+      const name = names.has(wanted) ? `${wanted} (${names.size + 1})` : wanted;
+      names.add(name);
+      return { name, sheet };
+    }),
+  );
+}
+
+function entriesOf(given: unknown): readonly (readonly [string | number, unknown])[] {
+  if (Array.isArray(given)) return given.map((sheet, i) => [i, sheet] as const);
+  if (given instanceof Map) return [...given].map(([key, sheet]) => [String(key), sheet] as const);
+  return typeof given === "object" && given !== null ? Object.entries(given) : [];
+}
