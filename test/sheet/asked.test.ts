@@ -1,0 +1,219 @@
+import { describe, expect, it } from "vitest";
+import { foodTable } from "../../src/food/table.ts";
+import { starterFoods } from "../../src/foods.ts";
+import { SteelyardError } from "../../src/number/error.ts";
+import { sweep } from "../../src/scale/sweep.ts";
+import { sheet } from "../../src/sheet/build.ts";
+import { difference } from "../../src/sheet/difference.ts";
+import { revise } from "../../src/sheet/revise.ts";
+import { toRecords } from "../../src/table/records.ts";
+import { toText } from "../../src/table/text.ts";
+
+const foods = foodTable([
+  {
+    id: "oats",
+    name: "Oats",
+    state: "dry",
+    source: "table A",
+    per100g: { energy: 400, protein: { value: 12, borrowedFrom: "groats" } },
+  },
+  {
+    id: "milk",
+    name: "Milk",
+    source: "table B",
+    density: "1.03",
+    per100g: { energy: 60, protein: 3, iron: "trace" },
+  },
+  { id: "kelp", name: "Kelp", source: "table C", per100g: { iodine: { below: 5 } } },
+]);
+const bowl = sheet(
+  {
+    name: "Bowl",
+    portions: 2,
+    measures: "metric",
+    method: ["Stir {oats} into {milk}."],
+    lines: [
+      { key: "oats", food: "oats", amount: "100 g", retention: { protein: "0.9" } },
+      { key: "milk", food: "milk", amount: "1 cup" },
+      { key: "kelp", food: "kelp", amount: "4 g", scaling: "per-portion" },
+    ],
+  },
+  foods,
+);
+
+function code(step: () => unknown): string {
+  try {
+    step();
+  } catch (error) {
+    if (error instanceof SteelyardError) return error.code;
+    throw error;
+  }
+  return "nothing was thrown";
+}
+
+describe("explain", () => {
+  it("goes from the portion down to written amounts, conversions, sources, loans and retention", () => {
+    const why = bowl.explain("protein", "portion");
+    const [oats, milk, kelp] = why.from;
+    expect(oats?.steps).toEqual([
+      "100 g written",
+      "100 g of edible portion",
+      "12 g in 100 g: borrowed from groats",
+      "90% left after cooking",
+      "shared among 2 portions",
+    ]);
+    expect(oats?.label).toBe("oats: Oats, dry");
+    expect(milk?.steps[1]).toBe("1.03 g to the ml, by its density");
+    expect(milk?.steps[2]).toBe("257.5 g of edible portion"); // 250 ml × 1.03
+    expect(kelp?.steps).toContain("nothing is known of it in table C");
+    expect(why.steps).toEqual(["at-least: silent: kelp"]);
+    const text = toText(why);
+    for (const word of ["protein of one portion of Bowl", "· oats: Oats, dry", "12 g in 100 g", "90% left"])
+      expect(text).toContain(word);
+  });
+
+  it("says trace and below for what they are", () => {
+    expect(bowl.explain("iron", { line: "milk" }).steps.join()).toContain(
+      "a trace, counted as none: table B",
+    );
+    expect(bowl.explain("iodine", "total").from[2]?.steps.join()).toContain(
+      "below 5 µg in 100 g, counted as none: table C",
+    );
+  });
+
+  it("refuses what is not there", () => {
+    expect(code(() => bowl.explain("protien" as never, "total"))).toBe("component-unknown");
+    expect(code(() => bowl.explain("protein", { line: "oat" }))).toBe("line-unknown");
+  });
+});
+
+describe("revise", () => {
+  it("swaps, removes, adds, orders and changes the rest in one step", () => {
+    const next = revise(bowl, {
+      swap: { milk: "oats" },
+      remove: ["kelp"],
+      add: [{ key: "more", food: "milk", amount: "50 ml", before: "oats" }],
+      amounts: { milk: "30 g" },
+      order: ["milk"],
+      portions: 3,
+      yieldFactor: "0.9",
+    });
+    expect(next.lines.map((l) => `${l.key} ${l.food} ${l.grams}`)).toEqual([
+      "milk oats 30",
+      "more milk 51.5",
+      "oats oats 100",
+    ]);
+    expect(next.portions.toString()).toBe("3");
+    expect(next.mass.cooked.toString()).toBe("163.35"); // 181.5 × 0.9
+    expect(revise(next, { yieldFactor: null }).mass.cooked.toString()).toBe("181.5");
+    expect(bowl.lines.map((l) => l.key)).toEqual(["oats", "milk", "kelp"]);
+  });
+
+  it("reads spoons and cups anew by other measures", () => {
+    expect(revise(bowl, { measures: "us-label" }).lines[1]?.grams.toString()).toBe("247.2"); // 240 ml × 1.03
+  });
+
+  it("refuses lines that are not there, and a method that would name none, all at once", () => {
+    expect(code(() => revise(bowl, { remove: ["salt"], order: ["x"] }))).toBe("line-unknown");
+    expect(code(() => revise(bowl, { remove: ["milk"] }))).toBe("method-unknown-line");
+    expect(code(() => revise(bowl, { swap: { milk: "cream" } }))).toBe("food-unknown");
+    expect(revise(bowl, { remove: ["milk"], method: ["Stir {oats}."] }).lines.length).toBe(2);
+  });
+
+  it("keeps what is written in amounts that did not move", () => {
+    expect(revise(bowl, { portions: 4 }).lines[1]?.amount.unit).toBe("cup");
+  });
+});
+
+describe("difference", () => {
+  it("tells lines added, removed, swapped and moved, in grams of a portion", () => {
+    const next = revise(bowl, {
+      swap: { milk: "oats" },
+      remove: ["kelp"],
+      add: [{ key: "new", food: "milk", amount: "10 g" }],
+      amounts: { oats: "80 g", milk: "30 g" },
+    });
+    const moved = difference(bowl, next);
+    expect(moved.lines.map((l) => [l.key, l.change, l.by.toString()])).toEqual([
+      ["oats", "moved", "-10"],
+      ["milk", "swapped", "-113.75"],
+      ["kelp", "removed", "-2"],
+      ["new", "added", "5"],
+    ]);
+    const energy = moved.components.find((c) => c.component === "energy");
+    // (80 + 30) × 4 + 10 × 0.6 = 446; 400 + 154.5 = 554.5 with kelp silent; of a portion, at most 54.25 less.
+    expect([energy?.change.value.toString(), energy?.change.bound]).toEqual(["-54.25", "at-most"]);
+    expect(toText(moved)).toContain("at most -54.2");
+  });
+});
+
+describe("sweep", () => {
+  it("makes a grid over an amount and a target, in tidy records", () => {
+    const s = sheet(
+      {
+        name: "P",
+        portions: 1,
+        lines: [
+          { key: "o", food: "oats-rolled-dry", amount: "50 g" },
+          { key: "m", food: "milk-whole", amount: "100 g" },
+        ],
+      },
+      starterFoods,
+    );
+    const grid = sweep(
+      s,
+      [
+        { line: "m", amounts: ["100 g", "200 g"] },
+        { target: "energy", values: ["300 kcal", 600] },
+      ],
+      { components: ["protein", "iodine"] },
+    );
+    expect(
+      grid.points.map((p) => [p.at.m, p.at.energy, p.sheet?.portion("energy").value.toString()]),
+    ).toEqual([
+      ["100 g", "300 kcal", "300"],
+      ["100 g", "600", "600"],
+      ["200 g", "300 kcal", "300"],
+      ["200 g", "600", "600"],
+    ]);
+    const records = toRecords(grid);
+    expect(records.length).toBe(8);
+    expect(records[1]).toMatchObject({ component: "iodine", unit: "µg", bound: "at-least", silent: "o" });
+    expect(toText(grid)).toContain("silent on iodine: o");
+  });
+
+  it("keeps a point that cannot be reached, with the reason", () => {
+    const grid = sweep(bowl, [{ target: "mass", values: [1, 100] }]);
+    expect(grid.points.map((p) => p.missed?.code)).toEqual(["target-unreachable", undefined]);
+    expect(toText(grid)).toContain("target-unreachable");
+  });
+
+  it.each([
+    ["no axis", []],
+    [
+      "three axes",
+      [
+        { target: "factor", values: [1] },
+        { target: "portions", values: [1] },
+        { line: "oats", amounts: ["1 g"] },
+      ],
+    ],
+    [
+      "an axis twice",
+      [
+        { target: "energy", values: [1] },
+        { target: "energy", values: [2] },
+      ],
+    ],
+    [
+      "two targets",
+      [
+        { target: "energy", values: [1] },
+        { target: "mass", values: [2] },
+      ],
+    ],
+    ["nothing on it", [{ target: "energy", values: [] }]],
+  ])("refuses %s", (_, axes) => {
+    expect(code(() => sweep(bowl, axes as never))).toBe("sweep-malformed");
+  });
+});

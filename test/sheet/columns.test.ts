@@ -1,0 +1,281 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { foodTable } from "../../src/food/table.ts";
+import { starterFoods } from "../../src/foods.ts";
+import { SteelyardError } from "../../src/number/error.ts";
+import {
+  compare,
+  exact,
+  type Fraction,
+  fraction,
+  minus,
+  over,
+  plus,
+  times,
+  toText,
+} from "../../src/number/fraction.ts";
+import { sheet } from "../../src/sheet/build.ts";
+import { type CellValue, cellLabel, isFailure } from "../../src/sheet/own.ts";
+import { type Bound, constantTally, makeMarks, Tally } from "../../src/sheet/tally.ts";
+import { toText as show } from "../../src/table/text.ts";
+
+const foods = foodTable([
+  {
+    id: "oats",
+    name: "Oats",
+    source: "made up",
+    per100g: { energy: 400, protein: 12, fibre: 10, sodium: 2, potassium: 360, omega3: "0.1", omega6: "2.4" },
+    price: { per100g: "0.24", currency: "GBP" },
+  },
+  {
+    id: "milk",
+    name: "Milk",
+    source: "made up",
+    per100g: { energy: 60, protein: 3, fibre: 0, sodium: 40, potassium: 150, omega3: "0.1" },
+    price: { per100g: "0.11", currency: "GBP" },
+  },
+]);
+const bowl = sheet(
+  {
+    name: "Bowl",
+    portions: 2,
+    lines: [
+      { key: "oats", food: "oats", amount: "100 g" },
+      { key: "milk", food: "milk", amount: "300 g" },
+    ],
+  },
+  foods,
+);
+
+function tally(value: CellValue): Tally {
+  if (isFailure(value)) throw new Error(`${value.code}: ${value.message}`);
+  return value;
+}
+
+function thrown(step: () => unknown): SteelyardError {
+  try {
+    step();
+  } catch (error) {
+    if (error instanceof SteelyardError) return error;
+    throw error;
+  }
+  throw new Error("nothing was thrown");
+}
+
+describe("columns of one's own", () => {
+  it("say protein per 100 kcal, for a line, the batch and a portion", () => {
+    const s = bowl.column("per 100 kcal", (at) => at.get("protein").times(100).over(at.get("energy")));
+    expect(tally(s.value("per 100 kcal", { line: "oats" })).value.toString()).toBe("3"); // 12 ÷ 400 × 100
+    expect(tally(s.value("per 100 kcal", { line: "milk" })).value.toString()).toBe("5"); // 9 ÷ 180 × 100
+    expect(tally(s.value("per 100 kcal")).value.toFixed(4)).toBe("3.6207"); // 21 ÷ 580 × 100
+    expect(tally(s.value("per 100 kcal", "portion")).unit).toBe("g/kcal");
+  });
+
+  it("say cost per portion, added up over the lines", () => {
+    const s = bowl.column("cost", (at) => {
+      if (!at.line) return at.row === "portion" ? at.total("cost").over(2) : at.sum("cost");
+      return at
+        .get("grams")
+        .times(at.food?.price?.per100g ?? 0)
+        .over(100);
+    });
+    expect(tally(s.value("cost", { line: "oats" })).value.toString()).toBe("0.24");
+    expect(tally(s.value("cost")).value.toString()).toBe("0.57"); // 0.24 + 3 × 0.11
+    expect(tally(s.value("cost", "portion")).value.toString()).toBe("0.285");
+  });
+
+  it("say n-6 to n-3 and potassium to sodium, bounds and all", () => {
+    const s = bowl
+      .column("n-6:n-3", (at) => at.get("omega6").over(at.get("omega3")))
+      .column("K:Na", (at) => at.get("potassium").over(at.get("sodium")));
+    const ratio = tally(s.value("n-6:n-3", "portion"));
+    // Milk is silent on n-6: 2.4 at least, over 0.1 + 0.3.
+    expect([ratio.value.toString(), ratio.bound, ratio.missing, ratio.unit]).toEqual([
+      "6",
+      "at-least",
+      ["milk"],
+      "",
+    ]);
+    expect(tally(s.value("K:Na")).value.toFixed(3)).toBe("6.639"); // 810 ÷ 122
+  });
+
+  it("share a day's fibre as a row over every column, from constants", () => {
+    const s = bowl
+      .constant("day's fibre", 30, "g")
+      .row("of a day", (at) =>
+        at.column === "fibre"
+          ? at.portion().over(at.constant("day's fibre"))
+          : at.portion().over(at.portion()),
+      );
+    expect(tally(s.value("fibre", { row: "of a day" })).value.toFixed(6)).toBe("0.166667"); // 5 ÷ 30
+    const none = s.value("iron", { row: "of a day" });
+    expect(isFailure(none) && none.code).toBe("number-zero-denominator");
+  });
+
+  it("fail alone: a formula that throws spoils only what reads it, and says where it began", () => {
+    const s = bowl
+      .column("bad", (at) => {
+        if (at.row === "portion") throw new Error("no such thing");
+        return at.get("energy");
+      })
+      .column("reader", (at) => at.get("bad").times(2))
+      .column("catcher", (at) => {
+        try {
+          return at.get("bad");
+        } catch {
+          return 0;
+        }
+      });
+    for (const name of ["bad", "reader", "catcher"]) {
+      expect(s.value(name, "portion")).toEqual({
+        failed: true,
+        code: "formula-threw",
+        message: "no such thing",
+        cell: "bad of the portion",
+      });
+    }
+    expect(tally(s.value("reader")).value.toString()).toBe("1160");
+    expect(s.portion("energy").value.toString()).toBe("290");
+    expect(show(s)).toContain("failed: no such thing");
+    expect(show(s)).not.toMatch(/NaN|undefined|\[object/);
+  });
+
+  it("name what is not there, with a near name", () => {
+    const s = bowl.column("x", (at) => at.get("protien"));
+    const cell = s.value("x");
+    expect(isFailure(cell) && [cell.code, cell.message]).toEqual([
+      "column-unknown",
+      'nothing is called "protien": did you mean protein or proline?',
+    ]);
+    const later = s.column("protien", (at) => at.get("protein"));
+    expect(tally(later.value("x")).value.toString()).toBe("21");
+  });
+
+  it("refuse a circle when it is defined, and print the way round", () => {
+    const s = bowl.column("b", (at) => at.get("c")).column("c", (at) => at.get("a"));
+    const error = thrown(() => s.column("a", (at) => at.get("b").plus(1)));
+    expect(error.code).toBe("column-cycle");
+    expect(error.message).toContain("a of oats → b of oats → c of oats → a of oats");
+    expect(thrown(() => bowl.column("self", (at) => at.get("self"))).message).toContain(
+      "self of oats → self of oats",
+    );
+    // The refused definition left nothing behind.
+    expect(isFailure(s.value("b"))).toBe(true);
+    expect(tally(s.column("a", () => 7).value("b")).value.toString()).toBe("7");
+  });
+
+  it("refuse names that every sheet has, and stand in each other's place otherwise", () => {
+    for (const name of ["energy", "grams", "amount", ""])
+      expect(thrown(() => bowl.column(name, () => 1)).code).toBe("column-name-taken");
+    const s = bowl.column("x", () => 1).column("y", (at) => at.get("x").plus(1));
+    expect(tally(s.column("x", () => 5).value("y")).value.toString()).toBe("6");
+    expect(tally(s.value("y")).value.toString()).toBe("2");
+  });
+
+  it("survive hostile names", () => {
+    const names = ["__proto__", "constructor", "toString", "\u202Ename", "=1+1", "<b>", "9".repeat(500)];
+    let s = bowl;
+    for (const name of names) s = s.column(name, (at) => at.get("protein"));
+    for (const name of names) expect(tally(s.value(name)).value.toString()).toBe("21");
+    expect(isFailure(bowl.value("__proto__"))).toBe(true);
+  });
+
+  it("tell what a cell reads and feeds", () => {
+    const s = bowl
+      .column("x", (at) => at.get("protein").over(at.total("energy")))
+      .column("y", (at) => at.get("x"));
+    const labels = (refs: readonly Parameters<typeof cellLabel>[0][]): string[] => refs.map(cellLabel);
+    expect(labels(s.reads("x", { line: "oats" }))).toEqual(["protein of oats", "energy of the batch"]);
+    expect(labels(s.feeds("x", { line: "oats" }))).toEqual(["y of oats"]);
+    expect(labels(s.reads("protein"))).toEqual(["protein of oats", "protein of milk"]);
+    expect(labels(s.reads("protein", { line: "oats" }))).toEqual(["grams of oats"]);
+    expect(labels(s.feeds("energy"))).toEqual(
+      expect.arrayContaining(["energy of the portion", "energy of 100 g", "x of oats", "x of milk"]),
+    );
+    expect(labels(s.feeds("grams", { line: "oats" }))).toEqual(
+      expect.arrayContaining(["protein of oats", "grams of the batch"]),
+    );
+  });
+
+  it("stay with a sheet that is edited and scaled, over real foods", () => {
+    const s = sheet(
+      { name: "P", portions: 1, lines: [{ key: "o", food: "oats-rolled-dry", amount: "50 g" }] },
+      starterFoods,
+    )
+      .column("double", (at) => at.get("protein").times(2))
+      .edit({ o: "100 g" });
+    expect(tally(s.value("double")).value.toString()).toBe("26.3"); // 2 × 13.15
+  });
+});
+
+describe("bounds through arithmetic", () => {
+  /** A tally with a bound, and a truth that the bound allows. */
+  const bounded = fc
+    .record({
+      shown: fc.integer({ min: -20, max: 40 }),
+      away: fc.integer({ min: 0, max: 50 }),
+      bound: fc.constantFrom<Bound>("exact", "at-least", "at-most", "unknown"),
+    })
+    .map(({ shown, away, bound }) => {
+      const value = fraction(BigInt(shown), 2n);
+      const by = fraction(BigInt(away), 3n);
+      const truth =
+        bound === "at-least"
+          ? plus(value, by)
+          : bound === "at-most"
+            ? minus(value, by)
+            : bound === "exact"
+              ? value
+              : minus(by, value);
+      const none = makeMarks(() => []);
+      return { tally: new Tally(value.n, value.d, "g", none, () => exact(1), bound), truth };
+    });
+
+  const allows = (t: Tally, truth: Fraction): boolean => {
+    const side = compare(truth, t.exact);
+    if (t.bound === "exact") return side === 0;
+    if (t.bound === "at-least") return side >= 0;
+    return t.bound === "at-most" ? side <= 0 : true;
+  };
+
+  it("never claim what is not so: every truth that the operands allow, the result allows", () => {
+    fc.assert(
+      fc.property(bounded, bounded, (a, b) => {
+        expect(allows(a.tally.plus(b.tally), plus(a.truth, b.truth))).toBe(true);
+        expect(allows(a.tally.minus(b.tally), minus(a.truth, b.truth))).toBe(true);
+        expect(allows(a.tally.times(b.tally), times(a.truth, b.truth))).toBe(true);
+        if (b.tally.exact.n !== 0n && b.truth.n !== 0n) {
+          expect(allows(a.tally.over(b.tally), over(a.truth, b.truth))).toBe(true);
+        }
+      }),
+      { numRuns: 5000 },
+    );
+  });
+
+  it("claim what can be: at least turns round under subtraction and division", () => {
+    const atLeast = new Tally(
+      6n,
+      1n,
+      "g",
+      makeMarks(() => []),
+      () => exact(1),
+      "at-least",
+    );
+    const six = constantTally(exact(6), "g");
+    expect(atLeast.plus(1).bound).toBe("at-least");
+    expect(six.minus(atLeast).bound).toBe("at-most");
+    expect(six.over(atLeast).bound).toBe("at-most");
+    expect(atLeast.over(2).bound).toBe("at-least");
+    expect(atLeast.times(-1).bound).toBe("at-most");
+    expect(atLeast.minus(atLeast).bound).toBe("unknown");
+    expect(atLeast.over(atLeast).bound).toBe("unknown");
+    expect(toText(atLeast.times(atLeast).exact)).toBe("36");
+  });
+
+  it("refuse unlike units in a sum, and multiply and cancel them otherwise", () => {
+    const [g, mg] = [constantTally(exact(2), "g"), constantTally(exact(4), "mg")];
+    expect(thrown(() => g.plus(mg)).code).toBe("unit-kinds-differ");
+    expect([g.times(mg).unit, g.over(mg).unit, g.over(g).unit]).toEqual(["g·mg", "g/mg", ""]);
+    expect(thrown(() => g.over(0)).code).toBe("number-zero-denominator");
+  });
+});
