@@ -1,0 +1,70 @@
+import { setFlagsFromString } from "node:v8";
+import { runInNewContext } from "node:vm";
+import { describe, expect, it } from "vitest";
+import { componentIds } from "../../src/food/components.ts";
+import { starterFoods } from "../../src/foods.ts";
+import { recipe } from "../../src/recipe/recipe.ts";
+import { sheet } from "../../src/sheet/build.ts";
+import type { Sheet } from "../../src/sheet/sheet.ts";
+
+/** Measured heap, after collection, of many sheets kept alive with all their totals read. */
+
+setFlagsFromString("--expose-gc");
+const collect: () => void = runInNewContext("gc");
+
+const written = recipe({
+  name: "Twenty lines",
+  portions: 4,
+  lines: starterFoods.ids
+    .filter((_, i) => i % 10 === 0)
+    .slice(0, 20)
+    .map((food, i) => ({ key: `line-${i}`, food, amount: `${40 + i}.5 g` })),
+});
+
+function heapOf(make: (i: number) => Sheet): number {
+  collect();
+  const before = process.memoryUsage().heapUsed;
+  const kept = Array.from({ length: 1000 }, (_, i) => {
+    const s = make(i);
+    for (const id of componentIds) s.total(id);
+    return s;
+  });
+  collect();
+  const used = process.memoryUsage().heapUsed - before;
+  expect(kept.length).toBe(1000);
+  return used / 1000;
+}
+
+describe("a thousand versions", () => {
+  it("cost a fraction of a thousand sheets: lines, foods, gaps and untouched totals are shared", () => {
+    const base = sheet(written, starterFoods).column("x", (at) => at.get("protein").times(2));
+    for (const id of componentIds) base.total(id);
+    let last = base;
+    const chained = heapOf((i) => {
+      last = last.edit({ "line-3": `${i + 1} g` });
+      return last;
+    });
+    const fresh = heapOf(() => sheet({ ...written }, starterFoods));
+    console.log(`heap of a version ${Math.round(chained / 1024)} kB, of a sheet built afresh ${Math.round(fresh / 1024)} kB`);
+    expect(chained).toBeLessThan(fresh);
+  });
+
+  it("are let go: the last of a long chain keeps no earlier one", () => {
+    let last = sheet(written, starterFoods).column("x", (at) => at.get("protein").times(2));
+    const seen = new WeakRef(last);
+    for (let i = 0; i < 200; i++) {
+      last = last.edit({ "line-3": `${i + 1} g` });
+      last.total("protein").value;
+      last.value("x");
+    }
+    return new Promise<void>((done) => {
+      // A WeakRef is only let go between jobs.
+      setTimeout(() => {
+        collect();
+        expect(seen.deref()).toBeUndefined();
+        expect(last.lines.length).toBe(20);
+        done();
+      }, 50);
+    });
+  });
+});
