@@ -115,9 +115,9 @@ function toned(value: Fraction, tone: Exclude<Tone, "unknown">): string {
 }
 
 const MEANINGS: readonly (readonly [Tone, string])[] = [
-  ["derived", "d: worked out from other figures"],
-  ["presumed", "p: presumed, not measured"],
-  ["borrowed", "b: borrowed from a like food"],
+  ["derived", "d: all or part worked out from other figures"],
+  ["presumed", "p: all or part presumed, not measured"],
+  ["borrowed", "b: all or part borrowed from a like food"],
   ["trace", "t: trace amounts not counted"],
   ["unknown", "?: not known"],
 ];

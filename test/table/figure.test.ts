@@ -237,7 +237,7 @@ describe("legend", () => {
       ["a", figure(four, { tone: "borrowed" }), figure(null)],
       ["b", figure(four, { tone: "borrowed" }), figure(four, { tone: "at-least" })],
     ];
-    expect(legend(rows)).toEqual(["b: borrowed from a like food", "?: not known"]);
+    expect(legend(rows)).toEqual(["b: all or part borrowed from a like food", "?: not known"]);
     expect(legend([["a", figure(four), figure(exact("0"), { tone: "trace" })]])).toEqual([]);
     expect(
       legend([
