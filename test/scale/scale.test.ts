@@ -7,6 +7,7 @@ import { reach } from "../../src/scale/reach.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { arbitraryFactor, arbitraryRecipe, watched } from "../arbitraries.ts";
+import { errorOf } from "../number/error-of.ts";
 
 const foods = foodTable([
   { id: "oats", name: "Oats", source: "made up", per100g: { energy: 400, protein: 10, iodine: 1 } },
@@ -26,16 +27,6 @@ const bowl = sheet(
   },
   foods,
 );
-
-function thrown(step: () => unknown): SteelyardError {
-  try {
-    step();
-  } catch (error) {
-    if (error instanceof SteelyardError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
-}
 
 describe("one target", () => {
   it("is (target − per-portion lines) ÷ the rest: worked by hand", () => {
@@ -63,7 +54,7 @@ describe("one target", () => {
   });
 
   it("that lines are silent on is refused, naming them, unless told otherwise", () => {
-    const error = thrown(() => scale(bowl, { protein: 20 }));
+    const error = errorOf(() => scale(bowl, { protein: 20 }));
     expect(error.code).toBe("target-silent");
     expect(error.message).toContain("kelp");
     expect(scale(bowl, { protein: 20 }, { silent: "accept" }).sheet.portion("protein").value.toString()).toBe(
@@ -72,7 +63,7 @@ describe("one target", () => {
   });
 
   it("below what the doses bring is refused with what can be reached", () => {
-    const error = thrown(() => scale(bowl, { iodine: 90 }, { silent: "accept" }));
+    const error = errorOf(() => scale(bowl, { iodine: 90 }, { silent: "accept" }));
     expect(error.code).toBe("target-unreachable");
     expect(error.path).toEqual(["iodine"]);
     expect(error.hint).toContain("100 µg"); // 2 g of 5,000 µg per 100 g
@@ -90,7 +81,7 @@ describe("one target", () => {
     ["grams of energy", { energy: "500 g" }, "unit-kinds-differ"],
     ["a __proto__", JSON.parse('{"__proto__": 1}'), "target-malformed"],
   ])("%s is refused", (_, target, code) => {
-    expect(thrown(() => scale(bowl, target as never)).code).toBe(code);
+    expect(errorOf(() => scale(bowl, target as never)).code).toBe(code);
   });
 });
 

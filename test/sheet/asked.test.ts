@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { SteelyardError } from "../../src/number/error.ts";
 import { sweep } from "../../src/scale/sweep.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { difference } from "../../src/sheet/difference.ts";
 import { revise } from "../../src/sheet/revise.ts";
 import { toRecords } from "../../src/table/records.ts";
 import { toText } from "../../src/table/text.ts";
+import { errorOf } from "../number/error-of.ts";
 
 const foods = foodTable([
   {
@@ -41,15 +41,7 @@ const bowl = sheet(
   foods,
 );
 
-function code(step: () => unknown): string {
-  try {
-    step();
-  } catch (error) {
-    if (error instanceof SteelyardError) return error.code;
-    throw error;
-  }
-  return "nothing was thrown";
-}
+const code = (step: () => unknown): string => errorOf(step).code;
 
 describe("explain", () => {
   it("goes from the portion down to written amounts, conversions, sources, loans and retention", () => {

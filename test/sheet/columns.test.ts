@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { SteelyardError } from "../../src/number/error.ts";
 import {
   compare,
   exact,
@@ -18,6 +17,7 @@ import { sheet } from "../../src/sheet/build.ts";
 import { type CellValue, cellLabel, isFailure } from "../../src/sheet/own.ts";
 import { type Bound, constantTally, makeMarks, Tally } from "../../src/sheet/tally.ts";
 import { toText as show } from "../../src/table/text.ts";
+import { errorOf } from "../number/error-of.ts";
 
 const foods = foodTable([
   {
@@ -50,16 +50,6 @@ const bowl = sheet(
 function tally(value: CellValue): Tally {
   if (isFailure(value)) throw new Error(`${value.code}: ${value.message}`);
   return value;
-}
-
-function thrown(step: () => unknown): SteelyardError {
-  try {
-    step();
-  } catch (error) {
-    if (error instanceof SteelyardError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
 }
 
 describe("columns of one's own", () => {
@@ -153,10 +143,10 @@ describe("columns of one's own", () => {
 
   it("refuse a circle when it is defined, and print the way round", () => {
     const s = bowl.column("b", (at) => at.get("c")).column("c", (at) => at.get("a"));
-    const error = thrown(() => s.column("a", (at) => at.get("b").plus(1)));
+    const error = errorOf(() => s.column("a", (at) => at.get("b").plus(1)));
     expect(error.code).toBe("column-cycle");
     expect(error.message).toContain("a of oats → b of oats → c of oats → a of oats");
-    expect(thrown(() => bowl.column("self", (at) => at.get("self"))).message).toContain(
+    expect(errorOf(() => bowl.column("self", (at) => at.get("self"))).message).toContain(
       "self of oats → self of oats",
     );
     // The refused definition left nothing behind.
@@ -166,7 +156,7 @@ describe("columns of one's own", () => {
 
   it("refuse names that every sheet has, and stand in each other's place otherwise", () => {
     for (const name of ["energy", "grams", "amount", ""])
-      expect(thrown(() => bowl.column(name, () => 1)).code).toBe("column-name-taken");
+      expect(errorOf(() => bowl.column(name, () => 1)).code).toBe("column-name-taken");
     const s = bowl.column("x", () => 1).column("y", (at) => at.get("x").plus(1));
     expect(tally(s.column("x", () => 5).value("y")).value.toString()).toBe("6");
     expect(tally(s.value("y")).value.toString()).toBe("2");
@@ -274,8 +264,8 @@ describe("bounds through arithmetic", () => {
 
   it("refuse unlike units in a sum, and multiply and cancel them otherwise", () => {
     const [g, mg] = [constantTally(exact(2), "g"), constantTally(exact(4), "mg")];
-    expect(thrown(() => g.plus(mg)).code).toBe("unit-kinds-differ");
+    expect(errorOf(() => g.plus(mg)).code).toBe("unit-kinds-differ");
     expect([g.times(mg).unit, g.over(mg).unit, g.over(g).unit]).toEqual(["g·mg", "g/mg", ""]);
-    expect(thrown(() => g.over(0)).code).toBe("number-zero-denominator");
+    expect(errorOf(() => g.over(0)).code).toBe("number-zero-denominator");
   });
 });

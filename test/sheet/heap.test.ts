@@ -45,7 +45,9 @@ describe("a thousand versions", () => {
       return last;
     });
     const fresh = heapOf(() => sheet({ ...written }, starterFoods));
-    console.log(`heap of a version ${Math.round(chained / 1024)} kB, of a sheet built afresh ${Math.round(fresh / 1024)} kB`);
+    console.log(
+      `heap of a version ${Math.round(chained / 1024)} kB, of a sheet built afresh ${Math.round(fresh / 1024)} kB`,
+    );
     expect(chained).toBeLessThan(fresh);
   });
 
