@@ -95,6 +95,14 @@ export type { Eaten } from "./person/portion/eaten.ts";
 export { energyRanges, energyRangesFor } from "./person/ranges/all.ts";
 export type { EnergyRange, RangeOf } from "./person/ranges/range.ts";
 export { type MealShare, mealDemands, shareDay } from "./person/shareDay.ts";
+export {
+  type CardAbout,
+  type CardCaution,
+  type CardDay,
+  type CardDayFigure,
+  type CardHow,
+  personCard,
+} from "./plan/card.ts";
 export type { MealInput, PersonInput, PlanInput } from "./plan/input.ts";
 export { type Plan, type PlannedMeal, type Portion, portionPlan } from "./plan/plan.ts";
 export type {
@@ -154,7 +162,13 @@ export type { Sheet, SheetLine } from "./sheet/sheet.ts";
 export type { Bound, Marks, Tally, TallyData } from "./sheet/tally.ts";
 export { toCsv } from "./table/csv.ts";
 export { toHtml } from "./table/html.ts";
-export { americanEnglish, britishEnglish, type Language } from "./table/language.ts";
+export {
+  americanEnglish,
+  britishEnglish,
+  type Language,
+  type PluralForms,
+  type UnitWords,
+} from "./table/language.ts";
 export { toMarkdown } from "./table/markdown.ts";
 export { toRecords } from "./table/records.ts";
 export {
@@ -166,5 +180,5 @@ export {
   type Tone,
   table,
 } from "./table/table.ts";
-export type { Showable, Tabular } from "./table/tabular.ts";
+export type { Showable, ShowHow, Tabular } from "./table/tabular.ts";
 export { toText } from "./table/text.ts";

@@ -73,6 +73,7 @@ export type ErrorCode =
   // plan
   | "plan-malformed"
   | "plan-needs-answer"
+  | "card-malformed"
   // table
   | "table-malformed"
   | "figure-malformed"

@@ -70,7 +70,7 @@ export function shownAmount(
 /** Says how large the spoons and cups are that amounts are written in, where any is. */
 export function measuresNote(amounts: readonly Amount[], language: Language = britishEnglish): string[] {
   const sizes = new Map<string, string>();
-  for (const { measures, unit, size } of amounts) {
+  for (const { measures, unit, size } of amounts.flatMap((a) => a.parts ?? [a])) {
     if (measures === undefined || size === undefined) continue;
     const set = typeof measures === "string" ? measures : measures.name;
     const one = formatAmount(amount({ value: 1, unit }, { measures }), amountHow(language));

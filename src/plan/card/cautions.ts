@@ -1,0 +1,98 @@
+import type { FoodInput } from "../../food/food.ts";
+import { type CautionCode, practitionerNote } from "../../person/caution.ts";
+import type { Allergens, AllergenUnknown } from "../../person/portion/allergens.ts";
+import type { RecipeNote } from "../../recipe/document.ts";
+import { type Language, say } from "../../table/language.ts";
+import type { Sourced } from "./card.ts";
+import type { Footnotes } from "./footnotes.ts";
+import type { CardCaution } from "./how.ts";
+
+/** Cautions that give away someone's age, health or pregnancy: nothing for a kitchen wall. */
+const PERSONAL: readonly (CautionCode | undefined)[] = [
+  "outside-population",
+  "under-18",
+  "over-65",
+  "pregnant",
+  "breastfeeding",
+  "underweight",
+  "underweight-unknown",
+  "kidney-disease",
+  "insulin",
+  "warfarin",
+  "thyroid-disease",
+  "eating-disorder-history",
+  "supervised",
+];
+
+/** What the caller's cautions may show. */
+export function shownCautions(
+  all: readonly CardCaution[],
+  personal: "hide" | "show",
+): readonly CardCaution[] {
+  return personal === "show" ? all : all.filter(({ code }) => !PERSONAL.some((each) => each === code));
+}
+
+/** What foods carry, each once, with the foods that it speaks of. */
+export function foodCautions(foods: readonly FoodInput[], language: Language): readonly CardCaution[] {
+  const byText = new Map<string, { readonly caution: CardCaution; readonly names: Set<string> }>();
+  for (const food of foods) {
+    for (const caution of food.cautions ?? []) {
+      const found = byText.get(caution.text) ?? { caution, names: new Set<string>() };
+      found.names.add(say(language, food.name));
+      byText.set(caution.text, found);
+    }
+  }
+  return [...byText.values()].map(({ caution, names }) => ({
+    ...caution,
+    text: say(language, "{foods}: {text}", {
+      foods: [...names].join("; "),
+      text: say(language, caution.text),
+    }),
+  }));
+}
+
+/** Allergens that are known to be in it, and the foods of which too little is said. */
+export function allergenCautions(
+  { contains, unknown }: Allergens,
+  language: Language,
+): readonly CardCaution[] {
+  const listed = (phrase: string, names: readonly string[]): readonly CardCaution[] => {
+    const list = [...new Set(names.map((name) => say(language, name)))].join("; ");
+    return list === "" ? [] : [{ text: say(language, phrase, { list }) }];
+  };
+  const foods = (why: AllergenUnknown["why"]): readonly string[] =>
+    unknown.filter((each) => each.why === why).map(({ food }) => food);
+  return [
+    ...listed(
+      "Allergens: {list}",
+      contains.map(({ name }) => name),
+    ),
+    ...listed(
+      "Allergens are not known of {list}: unknown is not free from",
+      foods("says nothing of allergens"),
+    ),
+    ...listed("Gluten, but not said whether of wheat: {list}", foods("says gluten, but not of which cereal")),
+  ];
+}
+
+/** What the recipe says of keeping, cooling and heating again. */
+export function recipeNotes(notes: readonly RecipeNote[]): readonly CardCaution[] {
+  return notes.map(({ text, source }) => ({ text, ...(source !== undefined && { source }) }));
+}
+
+/** What stands on every card. */
+export function standingNotes(personal: "hide" | "show", language: Language): readonly string[] {
+  const kept =
+    "Cautions about the person, where there are any, are not shown here: ask whoever planned this.";
+  return [...(personal === "show" ? [] : [say(language, kept)]), say(language, practitionerNote)];
+}
+
+/** Cautions with the numbers of their footnotes, each text once. */
+export function numbered(all: readonly CardCaution[], footnotes: Footnotes): readonly Sourced[] {
+  const texts = new Set<string>();
+  return all.flatMap(({ text, source }) => {
+    if (texts.has(text)) return [];
+    texts.add(text);
+    return [{ text, footnote: source === undefined ? undefined : footnotes.number(source) }];
+  });
+}

@@ -1,0 +1,144 @@
+import { type ComponentId, component } from "../../food/components.ts";
+import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
+import { ONE } from "../../number/fraction.ts";
+import { allergensOf } from "../../person/portion/allergens.ts";
+import { type EatenPortion, readEaten } from "../../person/portion/eaten.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
+import { measuresNote } from "../../sheet/show.ts";
+import { legend } from "../../table/figure.ts";
+import { britishEnglish, type Language, say } from "../../table/language.ts";
+import type { Plan, Portion } from "../plan.ts";
+import { amountGroups, weighed } from "./amounts.ts";
+import type { Card, CardDish, CardMeal } from "./card.ts";
+import {
+  allergenCautions,
+  foodCautions,
+  numbered,
+  recipeNotes,
+  shownCautions,
+  standingNotes,
+} from "./cautions.ts";
+import { cardComponents, dayRow, overCaution, type ReadDay, readDay } from "./day.ts";
+import { energyOf } from "./energy.ts";
+import { Footnotes, foodSources, joined } from "./footnotes.ts";
+import type { CardCaution, CardHow } from "./how.ts";
+import { methodOf } from "./method.ts";
+import { silentFoods } from "./silent.ts";
+
+/** Gathers what stands on a person's card. Throws as {@link personCard}. */
+export function cardOf(plan: Plan, person: string, how: CardHow): Card {
+  const language = how.language ?? britishEnglish;
+  const { portions, ids, day } = read(plan, person, how);
+  const dishes = dishesOf(portions);
+  const eaten = readEaten(dishes, "card-malformed");
+  const rows = ids.map((id) => dayRow(id, eaten.brings(id), day.get(id), language));
+  const energy = energyOf(eaten, how.energyBy ?? "atwater-general", language);
+  const footnotes = new Footnotes();
+  const cautions = numbered(cautionsOf({ portions, dishes, eaten, ids, day }, how), footnotes);
+  const foods = eaten.foods.map(({ food }) => food);
+  return {
+    person: plan.people.find((p) => p.id === person)?.name ?? person,
+    date: how.date,
+    version: how.version,
+    about: aboutLines(how, language),
+    meals: portions.map((portion) => mealOf(plan, portion, language)),
+    factor: portions[0]?.exactFactor ?? ONE,
+    energy: energy?.picture,
+    day: rows,
+    against: rows.some(({ share }) => share !== undefined),
+    cautions,
+    notes: [
+      ...measuresNote(
+        [...dishes.values()].flatMap((s) => s.values.amounts),
+        language,
+      ),
+      ...legend([rows.map(({ brings }) => brings)], language),
+      ...silentFoods(eaten, new Set([...ids, ...(energy?.reads ?? [])]), language),
+      ...standingNotes(how.personal ?? "hide", language),
+    ],
+    sources: [
+      ...footnotes.all,
+      ...joined([
+        ...foodSources(foods, ids),
+        ...(energy ? [energy.source] : []),
+        ...ids.flatMap((id) => day.get(id)?.sources ?? []),
+      ]).filter((source) => !footnotes.all.includes(source)),
+    ],
+  };
+}
+
+interface Read {
+  readonly portions: readonly Portion[];
+  readonly ids: readonly ComponentId[];
+  readonly day: ReadonlyMap<ComponentId, ReadDay>;
+}
+
+function read(plan: Plan, person: string, how: CardHow): Read {
+  const faults: Fault[] = [];
+  const meals = how.meals ?? plan.meals.map(({ id }) => id);
+  if (meals.length === 0) {
+    throw fault("card-malformed", "a card of no meals", "give the id of one, or leave `meals` out", [
+      "meals",
+    ]);
+  }
+  const portions = meals.flatMap((meal) => collect(faults, [], () => plan.portion(person, meal)) ?? []);
+  const ids = (how.components ?? cardComponents).filter((id, i, all) => all.indexOf(id) === i);
+  for (const [i, id] of ids.entries()) collect(faults, ["components", i], () => component(id));
+  const day = collect(faults, [], () => readDay(how.day ?? [])) ?? new Map<ComponentId, ReadDay>();
+  throwIfAny(faults);
+  return { portions, ids, day };
+}
+
+/** Every dish under a name of its own, however meals and dishes are called. */
+function dishesOf(portions: readonly Portion[]): ReadonlyMap<string, Sheet> {
+  return new Map(portions.flatMap(({ dishes }, i) => [...dishes].map(([name, s]) => [`${i} ${name}`, s])));
+}
+
+function mealOf(plan: Plan, portion: Portion, language: Language): CardMeal {
+  return {
+    name: plan.meals.find((meal) => meal.id === portion.meal)?.name ?? portion.meal,
+    dishes: [...portion.dishes.values()].map((s) => dishOf(s, language)),
+  };
+}
+
+function dishOf(s: Sheet, language: Language): CardDish {
+  const { steps, unnamed } = methodOf(s, language);
+  const lines = unnamed.join("; ");
+  return {
+    name: s.name,
+    groups: amountGroups(s, language),
+    mass: weighed(s.masses.cooked, language),
+    method: steps,
+    notes: unnamed.length === 0 ? [] : [say(language, "Not named in the method: {lines}", { lines })],
+  };
+}
+
+function aboutLines({ about }: CardHow, language: Language): readonly string[] {
+  return [
+    ...(about?.mass === undefined ? [] : [say(language, "Body mass: {mass}", { mass: about.mass })]),
+    ...(about?.age === undefined ? [] : [say(language, "Age: {age}", { age: about.age })]),
+    ...(about?.conditions ?? []),
+  ];
+}
+
+interface Served extends Read {
+  readonly dishes: ReadonlyMap<string, Sheet>;
+  readonly eaten: EatenPortion;
+}
+
+/** What could do harm stands first. */
+function cautionsOf({ portions, dishes, eaten, ids, day }: Served, how: CardHow): readonly CardCaution[] {
+  const language = how.language ?? britishEnglish;
+  const foods = eaten.foods.map(({ food }) => food);
+  return [
+    ...ids.flatMap((id) => {
+      const text = overCaution(id, eaten.brings(id), day.get(id)?.upper, language);
+      return text === undefined ? [] : [{ text }];
+    }),
+    ...allergenCautions(allergensOf(dishes), language),
+    ...shownCautions(how.cautions ?? [], how.personal ?? "hide"),
+    ...foodCautions(foods, language),
+    ...recipeNotes([...dishes.values()].flatMap((s) => s.origin.notes ?? [])),
+    ...portions.flatMap(({ notes }) => notes.map(({ text }) => ({ text: say(language, text) }))),
+  ];
+}

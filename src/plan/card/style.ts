@@ -1,0 +1,79 @@
+/**
+ * How a card looks: for a kitchen wall, read from an arm's length with wet hands. Ink on paper, brass
+ * for what belongs to the balance, rules between rows. Sizes follow the type, so that a sheet of A5
+ * is the A4 one made smaller by the square root of a half.
+ */
+export const style: string = `
+:root{color-scheme:light dark;--paper:#fffdf9;--ink:#1b1916;--quiet:#5a5348;--rule:#c9c0b0;--brass:#7d5200;--solid:#1f5f5b;--second:#b5651d;--third:#3d5a98;--warn:#9b1c1c;--warn-paper:#fdf1ee}
+@media (prefers-color-scheme:dark){:root{--paper:#171512;--ink:#f4efe6;--quiet:#bdb4a4;--rule:#4a443a;--brass:#e6b65c;--solid:#6fc2ba;--second:#e9a15b;--third:#9bb4f0;--warn:#ffb4a8;--warn-paper:#2b1815}}
+*{box-sizing:border-box}
+html{font:112.5%/1.4 "Gill Sans","Gill Sans Nova",Seravek,"Trebuchet MS",Verdana,sans-serif;background:var(--paper);color:var(--ink)}
+body{margin:0 auto;padding:1.2rem;max-width:76rem}
+header,main,footer{min-width:0}
+h1,h2,h3,p,ul,ol,figure,table{margin:0}
+h1{font-size:2.6em;line-height:1.05;letter-spacing:-.01em;overflow-wrap:anywhere}
+h2{font-size:1.35em;line-height:1.15;color:var(--brass);margin-top:.7em;break-after:avoid}
+h3{font-size:1.1em;line-height:1.2;margin-top:.6em;break-after:avoid}
+.head{display:flex;flex-wrap:wrap;align-items:end;justify-content:space-between;gap:.2rem 1.2rem;border-bottom:.16rem solid var(--brass);padding-bottom:.4rem}
+.head>*{min-width:0}
+.issued,.about{color:var(--quiet)}
+.beam{width:15rem;max-width:100%;height:auto;fill:none;stroke:var(--brass);stroke-width:1.6}
+.beam .weight{fill:var(--brass)}
+main section:first-child>h2:first-child{margin-top:0}
+main{margin-top:.6rem}
+table{border-collapse:collapse;width:100%;font-variant-numeric:tabular-nums}
+caption{text-align:start;color:var(--quiet);font-size:.85em;padding:.1em 0}
+th,td{text-align:start;vertical-align:baseline;padding:.16em .5em .16em 0;font-weight:inherit;overflow-wrap:anywhere}
+tbody tr,tfoot tr{border-top:.06rem solid var(--rule);break-inside:avoid}
+thead th{color:var(--quiet);font-size:.8em;vertical-align:bottom}
+th[scope=rowgroup]{color:var(--brass);font-weight:700;padding-top:.45em}
+.weigh{font-weight:700;font-size:1.2em;text-align:end;white-space:nowrap}
+.brings,.percent{text-align:end}
+thead .weigh{font-size:.8em;font-weight:inherit}
+.measure{padding-inline-start:.4em}
+td:last-child{padding-inline-end:0}
+tfoot th,tfoot td{font-weight:700}
+small,.small{font-size:.8em;color:var(--quiet)}
+tr.dose th[scope=row]::before{content:"";display:inline-block;width:.5em;height:.5em;margin-inline-end:.35em;background:var(--brass);border-radius:50%}
+ol{padding-inline-start:1.4em;margin-top:.4em}
+ol>li{margin-bottom:.25em;overflow-wrap:anywhere}
+ol>li::marker{font-weight:700;color:var(--brass)}
+b{font-weight:700}
+.patterns{position:absolute}
+.energy,.share{display:block;width:100%;height:1.15em}
+.share{min-width:4.5em;height:.8em}
+.swatch{width:.85em;height:.85em;vertical-align:-.08em;margin-inline-end:.3em}
+.key{list-style:none;padding:0;display:flex;flex-wrap:wrap;gap:.1em 1em}
+figure{margin:.5em 0;break-inside:avoid}
+.solid{fill:var(--solid)}.dots{fill:url(#dots)}.stripes{fill:url(#stripes)}.bars{fill:url(#bars)}.plain{fill:var(--paper)}.unknown{fill:url(#hatch)}.over{fill:var(--warn)}
+.dot-ground,.stripe-line{fill:var(--second)}.dot,.stripe-ground{fill:var(--paper)}.stripe-line{fill:var(--third)}.bars-ground{fill:var(--paper)}.bars-line{fill:var(--ink)}.hatch-line{fill:var(--quiet)}
+.frame{fill:none;stroke:var(--ink);stroke-width:1;vector-effect:non-scaling-stroke}
+.day-mark,.upper-mark{stroke:var(--ink);stroke-width:2;vector-effect:non-scaling-stroke}
+.upper-mark{stroke:var(--warn);stroke-dasharray:3 2}
+.beyond{fill:var(--paper)}
+.cautions{border-inline-start:.3rem solid var(--warn);background:var(--warn-paper);padding:.4em .7em;margin-top:.9em}
+.cautions h2{color:var(--warn);margin-top:0;font-size:1.15em}
+.cautions ul,footer ul,footer ol{padding-inline-start:1.1em}
+.cautions li{overflow-wrap:anywhere}
+.over-text{color:var(--warn);font-weight:700}
+sup{line-height:0}
+a{color:inherit}
+footer{border-top:.06rem solid var(--rule);margin-top:1em;padding-top:.4em;font-size:.78em;color:var(--quiet)}
+footer h2{font-size:1em;margin:.3em 0 0;color:inherit}
+footer li{overflow-wrap:anywhere}
+footer ol{margin-top:0}
+footer ol>li{margin:0}
+footer ol>li::marker{font-weight:400;color:inherit}
+@media (min-width:32rem){.brings,.percent{white-space:nowrap}}
+@media (min-width:60rem){main{columns:2;column-gap:2.4rem}footer{columns:2;column-gap:2.4rem}}
+@page{margin:9mm}
+@media print{
+:root{color-scheme:light;--paper:#fff;--ink:#000;--quiet:#3d3a35;--rule:#9a958c;--brass:#5f3f00;--solid:#1f5f5b;--second:#b5651d;--third:#3d5a98;--warn:#8a1010;--warn-paper:#fff}
+html{font-size:var(--type);line-height:1.25;print-color-adjust:exact;-webkit-print-color-adjust:exact}
+body{padding:0;max-width:none}
+main,footer{columns:2;column-gap:1.6rem}
+.brings,.percent{white-space:nowrap}
+main{orphans:1;widows:1}
+}
+@media print and (max-width:160mm){html{font-size:calc(var(--type)*.7)}}
+`;
