@@ -311,21 +311,47 @@ describe("a fit that is out of reach", () => {
   const wild = worlds({ ...few, demands: { min: 2, max: 4 }, wild: 2, bounds: false });
   const out = wild.filter(({ sheet: s, demands }) => fit(s, demands).status === "out-of-reach");
 
-  it("names demands that cannot stand together, and of which none can be spared", () => {
-    check("irreducible", out, ({ sheet: s, demands }) => {
+  it("names what cannot stand together, and of which none can be spared", () => {
+    let ranges = 0;
+    check("irreducible", out, ({ recipe, table, sheet: s, demands }) => {
       const missed = fit(s, demands);
       if (missed.status === "met") throw new Error("met");
       const set = missed.conflict.flatMap(({ demand }) => demand ?? []);
       expect(fit(s, set).status).toBe("out-of-reach");
       for (const spared of set) {
-        expect(
-          fit(
-            s,
-            set.filter((each) => each !== spared),
-          ).status,
-        ).toBe("met");
+        const without = set.filter((each) => each !== spared);
+        expect(fit(s, without).status).toBe("met");
+      }
+      // Nor can an end of a range that is named: it opened, and all that are not named, the set can be met.
+      const ends = missed.conflict.filter(({ kind }) => kind === "ratio" || kind === "common");
+      const within = (named: typeof ends) => {
+        const far = (kind: "ratio" | "common", name: string | undefined) =>
+          (["least", "most"] as const).filter(
+            (end) => !named.some((each) => each.kind === kind && each.name === name && each.end === end),
+          );
+        const open = (line: Line): Line =>
+          line.scaling === "adjustable"
+            ? { ...line, ...pick(far("ratio", line.key), { least: "0 g", most: "1000000 kg" }) }
+            : line;
+        const parts = recipe.lines.flatMap(({ part }) => part ?? []);
+        const base = groupsOf(recipe.lines).includes("base") ? undefined : [...parts].sort()[0];
+        const how = {
+          common: pick(far("common", undefined), { least: "1/1000000", most: 1_000_000 }),
+          parts: Object.fromEntries(
+            parts
+              .filter((part) => part !== base)
+              .map((part) => [part, pick(far("ratio", part), { least: 0, most: 1_000_000 })]),
+          ),
+        };
+        return fit(sheet({ ...recipe, lines: recipe.lines.map(open) }, table), set, how).status;
+      };
+      expect(within(ends)).toBe("out-of-reach");
+      for (const spared of ends) {
+        ranges += 1;
+        expect(within(ends.filter((each) => each !== spared))).toBe("met");
       }
     });
+    expect(ranges).toBeGreaterThan(100);
   });
 
   it("suggests only what does open it, and eases no further than it must", () => {
@@ -385,6 +411,10 @@ describe("a fit that is out of reach", () => {
   });
 });
 
+function pick<T extends object>(fields: readonly (keyof T)[], from: T): Partial<T> {
+  return Object.fromEntries(fields.map((field) => [field, from[field]])) as Partial<T>;
+}
+
 function nearestEnd({ exactly, least, most }: Demand, to: Fraction): Fraction {
   if (exactly !== undefined) return exact(exactly);
   if (least !== undefined && compare(to, exact(least)) < 0) return exact(least);
@@ -410,11 +440,11 @@ describe("a shadow price", () => {
     check("prices", reachable, ({ sheet: s, demands }) => {
       const fitted = fit(s, demands);
       if (fitted.status !== "met") return;
-      for (const { demand, exactPrice, side } of fitted.binding) {
+      for (const { demand, exactPrice, end } of fitted.binding) {
         if (!demand) continue;
-        const bound = exact(demand.exactly ?? (side === "least" ? demand.least : demand.most) ?? 0);
+        const bound = exact(demand.exactly ?? (end === "least" ? demand.least : demand.most) ?? 0);
         const step = times(bound.n === 0n ? ONE : bound, fraction(1n, 10n ** 9n));
-        const to = side === "least" ? minus(bound, step) : plus(bound, step);
+        const to = end === "least" ? minus(bound, step) : plus(bound, step);
         if (to.n < 0n || (demand.energyShareOf && compare(to, ONE) > 0)) continue;
         const eased = fit(
           s,
@@ -439,10 +469,10 @@ describe("a shadow price", () => {
     check("easings", reachable, ({ sheet: s, demands }) => {
       const fitted = fit(s, demands);
       if (fitted.status !== "met") return;
-      for (const { demand, easing, side } of fitted.binding) {
+      for (const { demand, easing, end } of fitted.binding) {
         if (!demand || !easing) continue;
-        const bound = exact(demand.exactly ?? (side === "least" ? demand.least : demand.most) ?? 0);
-        const to = side === "least" ? minus(bound, easing.exactBy) : plus(bound, easing.exactBy);
+        const bound = exact(demand.exactly ?? (end === "least" ? demand.least : demand.most) ?? 0);
+        const to = end === "least" ? minus(bound, easing.exactBy) : plus(bound, easing.exactBy);
         if (to.n < 0n || (demand.energyShareOf && compare(to, ONE) > 0)) continue;
         const eased = fit(
           s,

@@ -1,19 +1,11 @@
 import type { Decimal } from "decimal.js";
-import {
-  compare,
-  type Fraction,
-  fraction,
-  ONE,
-  over,
-  times,
-  toDecimal,
-  ZERO,
-} from "../../number/fraction.ts";
+import { compare, type Fraction, ONE, over, times, toDecimal, ZERO } from "../../number/fraction.ts";
 import type { Demand } from "../demand.ts";
-import { moverText, type Side, type Standing, standingText } from "./conflict.ts";
+import { moverText, standingText } from "./conflict.ts";
 import { type Constraint, gramsOf, isExact, linesByName, weightOf, withEnds } from "./constraints.ts";
 import { type Linear, onePortion } from "./linear.ts";
 import { BASE, type LineAt, type Model } from "./model.ts";
+import { openEnd, type Side, type Standing } from "./open.ts";
 import { layOut } from "./programme.ts";
 import { extreme } from "./quotient.ts";
 import { type Found, meet, type Problem, problemOf, type Task, totalDeparture } from "./task.ts";
@@ -35,18 +27,44 @@ export interface FitSuggestion {
   readonly text: string;
 }
 
-/** What would open a fit that is out of reach: lines to free first, then what stands in the way, eased. */
-export function suggestionsFor(task: Task, problem: Problem, standing: readonly Standing[]): FitSuggestion[] {
-  const eased = standing.flatMap((each) => ease(problem, each, task.pivots) ?? []);
-  return [...freeing(task, problem), ...eased];
+/** What was found, and how many more changes there would have been to try. */
+export interface Advice {
+  readonly suggestions: readonly FitSuggestion[];
+  readonly untried: number;
+}
+
+/** Changes tried unless told. */
+const TRIES = 40;
+
+/**
+ * What would open a fit that is out of reach: lines to free first, then what stands in the way,
+ * eased. Demands are tried before lines, and lines before bounds, as far as the tries go.
+ */
+export function adviceFor(task: Task, problem: Problem, standing: readonly Standing[]): Advice {
+  const isDemand = (each: Standing): boolean =>
+    each.on === "constraint" && each.constraint.on.kind === "demand";
+  let left = task.tries ?? TRIES;
+  const some = <T>(all: readonly T[]): readonly T[] => {
+    const taken = all.slice(0, left);
+    left -= taken.length;
+    return taken;
+  };
+  const demands = some(standing.filter(isDemand));
+  const held = heldLines(problem.model);
+  const lines = some(held);
+  const bounds = some(standing.filter((each) => !isDemand(each)));
+  const eased = [...demands, ...bounds].flatMap((each) => ease(problem, each, task.pivots) ?? []);
+  return {
+    suggestions: [...freeing(task, lines), ...eased],
+    untried: standing.length + held.length - demands.length - lines.length - bounds.length,
+  };
 }
 
 /**
- * Held lines that would do if they were adjustable: each alone within the usual range, then each
- * alone with a bound of its own; where none does, the few that are needed together.
+ * Held lines that would do if they were adjustable: each alone within the usual range, or else
+ * with a bound of its own; where none does, the few that are needed together.
  */
-function freeing(task: Task, problem: Problem): FitSuggestion[] {
-  const held = heldLines(problem.model);
+function freeing(task: Task, held: readonly Named[]): FitSuggestion[] {
   const alone = held.flatMap((line) => {
     const usual = freed(task, [line], "usual");
     if (usual) return [{ turn: 0, total: totalDeparture(usual), made: adjustable([line.name], usual) }];
@@ -75,6 +93,8 @@ function freeing(task: Task, problem: Problem): FitSuggestion[] {
     : [];
 }
 
+type Named = LineAt & { readonly name: string };
+
 function freed(task: Task, lines: readonly LineAt[], within: "usual" | "any"): Found | undefined {
   const found = meet(problemOf(task, { lines, within }), task.pivots);
   return "point" in found ? found : undefined;
@@ -94,7 +114,7 @@ function adjustable(names: readonly string[], found: Found): FitSuggestion {
 }
 
 /** A freed line with the bound that it would need; nothing where it would have to vanish. */
-function bounded(found: Found, line: LineAt & { readonly name: string }): FitSuggestion | undefined {
+function bounded(found: Found, line: Named): FitSuggestion | undefined {
   const { model } = found.problem;
   const ratio = found.point.ratios[model.places[line.dish]?.[line.line] ?? BASE];
   if (!ratio || ratio.n === 0n) return undefined;
@@ -110,14 +130,18 @@ function bounded(found: Found, line: LineAt & { readonly name: string }): FitSug
   };
 }
 
-/** Lines that are held now, of some mass, whose ratio a fit may not move alone. */
-function heldLines({ dishes, movers, places }: Model): (LineAt & { readonly name: string })[] {
-  return linesByName({ dishes }).filter((at) => {
+/**
+ * Lines that are held now, of some mass, whose ratio a fit may not move alone. The last held line
+ * stays, for ratios to be taken to.
+ */
+function heldLines({ dishes, movers, places }: Model): Named[] {
+  const held = linesByName({ dishes }).filter((at) => {
     const place = places[at.dish]?.[at.line] ?? BASE;
     const isHeld = dishes[at.dish]?.sheet.plan.lines[at.line]?.line.scaling === "held";
     const isAlone = movers[place]?.kind === "line";
     return isHeld && !isAlone && gramsOf({ dishes }, at).n !== 0n;
   });
+  return held.length > 1 ? held : [];
 }
 
 function isOne(ratio: Fraction | undefined): boolean {
@@ -153,15 +177,9 @@ function openedBy(problem: Problem, standing: Standing): Opened {
     const left = constraints.map((each) => (each === own ? withEnds(own, ends) : each));
     return { opened: { model, constraints: left }, value: own.value, per: own.per };
   }
-  if (standing.on === "common") {
-    const far = side === "most" ? { most: fraction(FAR) } : { least: fraction(1n, FAR) };
-    const open = { ...model, common: { ...model.common, ...far } };
-    return { opened: { model: open, constraints }, value: still(model), per };
-  }
+  const opened = { model: openEnd(model, standing), constraints };
+  if (standing.on === "common") return { opened, value: still(model), per };
   const { mover, place } = standing;
-  const range = { ...mover.range, [side]: side === "most" ? undefined : ZERO };
-  const movers = model.movers.map((each, j) => (j === place ? { ...each, range } : each));
-  const opened = { model: { ...model, movers }, constraints };
   // A line's ratio is eased by its own bound, in grams of a portion; a part's by its range.
   const line = mover.lines[0];
   if (mover.kind === "line" && line !== undefined) {
@@ -172,8 +190,6 @@ function openedBy(problem: Problem, standing: Standing): Opened {
 }
 
 const OPEN = { least: undefined, most: undefined };
-/** Beyond any portion, either way. */
-const FAR = 1_000_000n;
 
 /** What does not move over the common factor: 1. */
 function still({ movers }: Model): Linear {
@@ -212,7 +228,7 @@ function suggestion(standing: Standing, to: Fraction, found: Found): FitSuggesti
   const rounding = side === "most" ? "up" : "down";
   const now = standingText(standing);
   if (standing.on === "common") {
-    const text = `let the common factor be ${farther(side)} ${factorText(to, rounding)} (now ${side} ${factorText(standing.bound)})`;
+    const text = `let the common factor be ${farther(side)} ${factorText(to, rounding)} (now at ${side} ${factorText(standing.bound)})`;
     return { ...shared, change: "ease-common", names: [], text };
   }
   if (standing.on === "range") {

@@ -14,31 +14,63 @@ import {
   ZERO,
 } from "../../number/fraction.ts";
 import type { Demand } from "../demand.ts";
-import { moverText, type Side, standingText } from "./conflict.ts";
+import { moverText, standingText } from "./conflict.ts";
 import { type Constraint, isExact, withEnds } from "./constraints.ts";
 import { valueAt } from "./linear.ts";
 import { asWritten } from "./model.ts";
+import type { Side } from "./open.ts";
 import { type Found, meet, totalDeparture } from "./task.ts";
 import { factorText, gramsText, listText, subjectFigure, subjectUnit } from "./words.ts";
 
 /** A demand, or a line's own bound, that the answer stands right at. */
-export interface FitBinding {
+export class FitBinding {
   readonly kind: "demand" | "line";
   readonly demand: Demand | undefined;
   /** The line whose `least` or `most` it is. */
   readonly line: string | undefined;
-  /** Which way it would have to give to gain anything; where it costs nothing, the end that is met. */
-  readonly side: Side;
+  /** Which end would have to give to gain anything; where it costs nothing, the end that is met. */
+  readonly end: Side;
   /**
-   * Shadow price: what the total departure falls by, per unit that the bound gives way (the demand's
-   * own unit, grams for a line, 1 for a share or ratio), for the first small step. Where several
-   * bounds meet in one point another price may be as right; `easing` says what a real step buys.
+   * Shadow price: what the total departure falls by, per `unit` that the bound gives way (1 for a
+   * share or ratio), for the first small step. Where several bounds meet in one point another price
+   * may be as right; `easing` says what a real step buys.
    */
-  readonly price: Decimal;
   readonly exactPrice: Fraction;
+  /** The demand's own unit, grams for a line; empty for a share or ratio. */
   readonly unit: string;
-  readonly easing: FitEasing | undefined;
-  readonly text: string;
+  readonly #try: () => Tried;
+  #tried: Tried | undefined;
+
+  /** @internal */
+  constructor(found: Found, constraint: Constraint, end: Side, price: Fraction, pivots: number | undefined) {
+    const { on } = constraint;
+    this.kind = on.kind;
+    this.demand = on.kind === "demand" ? on.demand.demand : undefined;
+    this.line = on.kind === "line" ? on.name : undefined;
+    this.end = end;
+    this.exactPrice = price;
+    this.unit = on.kind === "demand" ? subjectUnit(on.demand.subject) : "g";
+    this.#try = () => tryEasing(found, constraint, end, price, pivots);
+  }
+
+  get price(): Decimal {
+    return toDecimal(this.exactPrice);
+  }
+
+  /** A round step of easing, tried by solving again when asked for; nothing where it buys nothing. */
+  get easing(): FitEasing | undefined {
+    return this.#result.easing;
+  }
+
+  /** `sodium at most 600 mg: easing it by 50 mg would let …` */
+  get text(): string {
+    return this.#result.text;
+  }
+
+  get #result(): Tried {
+    this.#tried ??= this.#try();
+    return this.#tried;
+  }
 }
 
 /** What giving way by a round step buys, with the fit solved again. */
@@ -49,6 +81,11 @@ export interface FitEasing {
   readonly from: Decimal;
   readonly to: Decimal;
   readonly exactTo: Fraction;
+}
+
+interface Tried {
+  readonly easing: FitEasing | undefined;
+  readonly text: string;
 }
 
 /** What binds, demands first. */
@@ -62,48 +99,41 @@ export function bindingOf(found: Found, pivots: number | undefined): FitBinding[
     // What lessens the objective when raised lets the upper end give, and the other way about.
     const side = price.n > 0n ? "least" : price.n < 0n ? "most" : row.end === "most" ? "most" : "least";
     const size = price.n < 0n ? negate(price) : price;
-    return [describe(found, constraint, side, times(size, valueAt(constraint.per, found.point)), pivots)];
+    const perUnit = times(size, valueAt(constraint.per, found.point));
+    return [new FitBinding(found, constraint, side, perUnit, pivots)];
   });
 }
 
-function describe(
+function tryEasing(
   found: Found,
   constraint: Constraint,
   side: Side,
-  exactPrice: Fraction,
+  price: Fraction,
   pivots: number | undefined,
-): FitBinding {
+): Tried {
   const { on } = constraint;
-  const shared = {
-    kind: on.kind,
-    demand: on.kind === "demand" ? on.demand.demand : undefined,
-    line: on.kind === "line" ? on.name : undefined,
-    side,
-    price: toDecimal(exactPrice),
-    exactPrice,
-    unit: on.kind === "demand" ? subjectUnit(on.demand.subject) : "g",
-  };
   const what = standingText({ on: "constraint", constraint, side });
-  const step = exactPrice.n === 0n ? undefined : stepFor(found, constraint, side);
+  const step = price.n === 0n ? undefined : stepFor(found, constraint, side);
   const eased = step && meet(easedProblem(found, constraint, side, step), pivots);
   if (!step || !eased || !("point" in eased)) {
     const met = isExact(constraint) ? "met to the figure" : "met with nothing to spare";
-    return { ...shared, easing: undefined, text: `${what}: ${met}; easing it alone buys nothing` };
+    return { easing: undefined, text: `${what}: ${met}; easing it alone buys nothing` };
   }
   const [from, to] = [totalDeparture(found), totalDeparture(eased)];
-  const easing = {
-    by: toDecimal(step),
-    exactBy: step,
-    from: toDecimal(from),
-    to: toDecimal(to),
-    exactTo: to,
-  };
   const by = on.kind === "demand" ? subjectFigure(on.demand.subject, step) : gramsText(step);
   const way = isExact(constraint)
     ? `letting it be ${by} ${side === "least" ? "lower" : "higher"}`
     : `easing it by ${by}`;
-  const text = `${what}: ${way} would let ${changesText(found, eased)}`;
-  return { ...shared, easing, text };
+  return {
+    easing: {
+      by: toDecimal(step),
+      exactBy: step,
+      from: toDecimal(from),
+      to: toDecimal(to),
+      exactTo: to,
+    },
+    text: `${what}: ${way} would let ${changesText(found, eased)}`,
+  };
 }
 
 const TENTH: Fraction = { n: 1n, d: 10n };

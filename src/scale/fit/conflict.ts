@@ -1,44 +1,84 @@
-import { type Fraction, ZERO } from "../../number/fraction.ts";
+import { ZERO } from "../../number/fraction.ts";
 import { conflict as conflictingRows } from "../solve/conflict.ts";
-import type { Holding } from "../solve/programme.ts";
-import { type Constraint, isExact } from "./constraints.ts";
+import type { Holding, Infeasible } from "../solve/programme.ts";
+import { isExact, withEnds } from "./constraints.ts";
 import type { Mover, Range } from "./model.ts";
-import { type Layout, layOut, stopped } from "./programme.ts";
+import { openEnd, type RangeEnd, type Side, type Standing } from "./open.ts";
+import { type Layout, layOut, solve, stopped } from "./programme.ts";
 import type { Problem } from "./task.ts";
 import { askedText, factorText, gramsText, subjectName } from "./words.ts";
 
-/** The end of something that stands in the way. */
-export type Side = "least" | "most";
-
-/** One of those that cannot stand together: a demand or a line's bound, a ratio's range, the common factor's. */
-export type Standing =
-  | { readonly on: "constraint"; readonly constraint: Constraint; readonly side: Side }
-  | {
-      readonly on: "range";
-      readonly mover: Mover;
-      readonly place: number;
-      readonly side: Side;
-      readonly bound: Fraction;
-    }
-  | { readonly on: "common"; readonly side: Side; readonly bound: Fraction };
-
 /**
- * An irreducible set that cannot stand together. Leave out any one of its demands or line bounds
- * and the others can, within the ranges that the proof names. Where firm demands and bounds cannot
- * hold by themselves the set is of those alone.
+ * An irreducible set that cannot stand together: leave out any one, and the others can. Where firm
+ * demands and bounds cannot hold by themselves the set is of those alone.
  */
 export function standingTogether(problem: Problem, pivots: number | undefined): Standing[] {
   const firm = { ...problem, constraints: problem.constraints.filter(({ soft }) => !soft) };
   return among(firm, pivots) ?? among(problem, pivots) ?? [];
 }
 
-function among(problem: Problem, pivots: number | undefined): Standing[] | undefined {
-  const layout = layOut(problem.model, problem.constraints, false);
+function among({ model, constraints }: Problem, pivots: number | undefined): Standing[] | undefined {
+  const layout = layOut(model, constraints, false);
   const effort = pivots === undefined ? {} : { pivots };
   const found = conflictingRows(layout.programme, [...layout.rows.keys()], effort);
   if (found.status === "stopped") throw stopped(found.pivots);
   if (found.status === "feasible") return undefined;
-  const holdings = [...found.proof.certificate].sort(
+  const standing = readProof(layout, found.proof);
+  const rows = standing.flatMap((each) => (each.on === "constraint" ? [each] : []));
+  const alone = rows.map(({ constraint, side }) =>
+    isExact(constraint) ? constraint : withEnds(constraint, { ...OPEN, [side]: constraint[side] }),
+  );
+  const ends = standing.flatMap((each) => (each.on === "constraint" ? [] : [each]));
+  return [...rows, ...neededEnds({ model, constraints: alone }, ends, pivots)];
+}
+
+const OPEN = { least: undefined, most: undefined };
+
+/** Ranges tried for leaving out; of a dish of more movers some may be named that could be spared. */
+const MOST_TRIED = 40;
+
+/** Of the ends of ranges that a proof names, those without which the rest could stand. */
+function neededEnds(
+  problem: Problem,
+  ends: readonly RangeEnd[],
+  pivots: number | undefined,
+): readonly RangeEnd[] {
+  const { constraints } = problem;
+  let model = problem.model;
+  let named = ends;
+  const tried: RangeEnd[] = [];
+  const opened: RangeEnd[] = [];
+  for (let tries = 0; tries < MOST_TRIED; tries += 1) {
+    const left = named.filter((end) => !isAmong(tried, end));
+    const next = left.find(({ on }) => on === "common") ?? left[0];
+    if (!next) break;
+    tried.push(next);
+    const without = openEnd(model, next);
+    const layout = layOut(without, constraints, false);
+    const solution = solve(layout, [], pivots);
+    if (solution?.status !== "infeasible") continue;
+    // Another proof, which may rest on ends that the last one did without.
+    model = without;
+    opened.push(next);
+    named = readProof(layout, solution).flatMap((each) =>
+      each.on === "constraint" || isAmong(opened, each) ? [] : [each],
+    );
+  }
+  return named;
+}
+
+function isAmong(all: readonly Standing[], one: Standing): boolean {
+  return all.some((each) => isSame(each, one));
+}
+
+function isSame(a: Standing, b: Standing): boolean {
+  if (a.on === "constraint" || b.on === "constraint" || a.side !== b.side) return false;
+  return a.on === "range" ? b.on === "range" && a.place === b.place : b.on === "common";
+}
+
+/** What a proof rests on, demands first. */
+function readProof(layout: Layout, { certificate }: Infeasible): Standing[] {
+  const holdings = [...certificate].sort(
     (a, b) => Number(a.on === "variable") - Number(b.on === "variable") || a.index - b.index,
   );
   return distinct(holdings.flatMap((holding) => readHolding(layout, holding)));
@@ -74,9 +114,9 @@ function overTurned({ least, most }: Range): Range {
   return { least: most ? turn(most) : { n: 0n, d: 1n }, most: turn(least) };
 }
 
+/** A range's two variables may both be named. */
 function distinct(all: readonly Standing[]): Standing[] {
-  const texts = all.map(standingText);
-  return all.filter((_, i) => texts.indexOf(texts[i] ?? "") === i);
+  return all.filter((each, i) => !isAmong(all.slice(0, i), each));
 }
 
 /** In the cook's words: `protein at least 60 g`, `tofu at most 150 g a portion`. */

@@ -30,9 +30,11 @@ export interface FitHow {
   readonly system?: EnergyBy;
   /** Steps allowed to each solution; 20,000 unless told. */
   readonly pivots?: number;
+  /** Changes tried for suggestions where a fit is out of reach; 40 unless told. */
+  readonly tries?: number;
 }
 
-const FIELDS: readonly string[] = ["common", "parts", "base", "system", "pivots"];
+const FIELDS: readonly string[] = ["common", "parts", "base", "system", "pivots", "tries"];
 
 /** Reads what a fit is handed, all faults at once. */
 export function readTask(given: unknown, demands: unknown, how: FitHow): Task {
@@ -45,7 +47,7 @@ export function readTask(given: unknown, demands: unknown, how: FitHow): Task {
   if (!ranges || !system) throw wrong("the options were refused", "leave them out", ["how"]);
   const reader = new Reader(dishes, system.system);
   const asked = read.map((demand) => ({ demand, brought: reader.read(demand.subject) }));
-  return { dishes, ranges, asked, pivots: how.pivots };
+  return { dishes, ranges, asked, pivots: how.pivots, tries: how.tries };
 }
 
 function readDishes(given: unknown): Dish[] {
@@ -70,7 +72,7 @@ function readDishes(given: unknown): Dish[] {
 function readHow(how: unknown, dishes: readonly Dish[]): Ranges {
   if (typeof how !== "object" || how === null) throw wrong("the options are not an object", "leave them out");
   const faults: Fault[] = [];
-  const { common, parts, base, pivots } = how as { readonly [field: string]: unknown };
+  const { common, parts, base, pivots, tries } = how as { readonly [field: string]: unknown };
   for (const field of Object.keys(how)) {
     if (FIELDS.includes(field)) continue;
     refuse(
@@ -84,8 +86,12 @@ function readHow(how: unknown, dishes: readonly Dish[]): Ranges {
   if (range?.least && range.least.n === 0n) {
     refuse(faults, ["common", "least"], "a common factor of 0 leaves nothing", "give a least above 0");
   }
-  if (pivots !== undefined && !(Number.isInteger(pivots) && (pivots as number) > 0)) {
-    refuse(faults, ["pivots"], `${quote(pivots)} steps`, "give a whole number above 0");
+  for (const [field, count, from] of [
+    ["pivots", pivots, 1],
+    ["tries", tries, 0],
+  ] as const) {
+    if (count === undefined || (Number.isInteger(count) && (count as number) >= from)) continue;
+    refuse(faults, [field], `${quote(count)} ${field}`, `give a whole number of ${from} or more`);
   }
   const names = dishes.flatMap(({ name }) => name ?? []);
   if (base !== undefined && !names.some((name) => name === base)) {

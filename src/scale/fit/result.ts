@@ -5,11 +5,12 @@ import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import type { Demand } from "../demand.ts";
 import type { ScaleNote } from "../move.ts";
-import { type FitSuggestion, suggestionsFor } from "./advice.ts";
+import { type Advice, adviceFor, type FitSuggestion } from "./advice.ts";
 import { eachAlone, type FitAlone } from "./alone.ts";
 import { Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { bindingOf, type FitBinding } from "./binding.ts";
-import { type Standing, standingText, standingTogether } from "./conflict.ts";
+import { standingText, standingTogether } from "./conflict.ts";
+import type { Side, Standing } from "./open.ts";
 import { layOut } from "./programme.ts";
 import { nearest } from "./quotient.ts";
 import { metTables, outOfReachTables } from "./tables.ts";
@@ -118,13 +119,16 @@ export class FitMetTogether extends Met {
   }
 }
 
+/** How many of a conflict's members a sentence names. */
+const SHOWN = 8;
+
 abstract class Missed extends Shown {
   readonly status = "out-of-reach";
   readonly #task: Task;
   readonly #problem: Problem;
   #near: { readonly found: Answer | undefined } | undefined;
   #standing: readonly Standing[] | undefined;
-  #suggestions: readonly FitSuggestion[] | undefined;
+  #advice: Advice | undefined;
   #alone: readonly FitAlone[] | undefined;
 
   /** @internal */
@@ -136,7 +140,9 @@ abstract class Missed extends Shown {
 
   /** In a sentence, why. */
   get text(): string {
-    const set = this.conflict.map(({ text }) => text).join("; ");
+    const all = this.conflict.map(({ text }) => text);
+    const more = all.length > SHOWN ? [`and ${all.length - SHOWN} more`] : [];
+    const set = [...all.slice(0, SHOWN), ...more].join("; ");
     const why = `These cannot stand together: ${set}.`;
     if (this.#problem.model.movers.length > 0) return why;
     return `${this.#nothingMoves()} ${why}`;
@@ -162,7 +168,7 @@ abstract class Missed extends Shown {
       const kind = on ? on.kind : standing.on === "range" ? "ratio" : "common";
       const name = on?.kind === "line" ? on.name : standing.on === "range" ? standing.mover.name : undefined;
       const demand = on?.kind === "demand" ? on.demand.demand : undefined;
-      return { kind, demand, name, text: standingText(standing) };
+      return { kind, demand, name, end: standing.side, text: standingText(standing) };
     });
   }
 
@@ -173,8 +179,17 @@ abstract class Missed extends Shown {
 
   /** What would open it, tried and found to: lines to make adjustable, bounds to ease and how far. */
   get suggestions(): readonly FitSuggestion[] {
-    this.#suggestions ??= suggestionsFor(this.#task, this.#problem, this.#standings());
-    return this.#suggestions;
+    return this.#advised().suggestions;
+  }
+
+  /** How many changes more there are than `how.tries` let be tried. */
+  get untried(): number {
+    return this.#advised().untried;
+  }
+
+  #advised(): Advice {
+    this.#advice ??= adviceFor(this.#task, this.#problem, this.#standings());
+    return this.#advice;
   }
 
   /** Where no ratio can move: what each demand by itself would give. Empty otherwise. */
@@ -247,6 +262,8 @@ export interface FitConflict {
   readonly demand: Demand | undefined;
   /** The line, the part or the sheet. */
   readonly name: string | undefined;
+  /** The end that stands in the way; of one figure asked, whether it is too much or too little. */
+  readonly end: Side;
   readonly text: string;
 }
 

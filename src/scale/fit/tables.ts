@@ -2,7 +2,7 @@ import { type Fraction, ONE, plus } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import { figure, showFigure, showPercent } from "../../table/figure.ts";
-import { type Cell, type Table, table } from "../../table/table.ts";
+import { type Cell, type Row, type Table, table } from "../../table/table.ts";
 import type { FitFactor, FitOutcome } from "./answer.ts";
 import type { Met, Missed } from "./result.ts";
 import { boundText, departureText } from "./words.ts";
@@ -10,7 +10,10 @@ import { boundText, departureText } from "./words.ts";
 /** What was asked and brought, what moved, and the amounts. */
 export function metTables(met: Met, sheets: readonly Sheet[]): Table[] {
   const notes = [
-    ...met.binding.flatMap(({ text, easing }) => (easing ? [text] : [])),
+    ...met.binding
+      .filter(({ exactPrice }) => exactPrice.n !== 0n)
+      .slice(0, SHOWN)
+      .map(({ text }) => text),
     ...met.notProven.map(({ text }) => text),
     ...met.notes.map(({ text }) => text),
   ];
@@ -38,36 +41,30 @@ export function outOfReachTables(missed: Missed, sheets: readonly Sheet[]): Tabl
   return [whyTable(missed), ...near];
 }
 
-/** Suggestions shown; the result has them all. */
+/** How many of a kind are shown; the result has them all. */
 const SHOWN = 8;
 
 function whyTable(missed: Missed): Table {
   const rows = [
-    { kind: "group" as const, heading: "What cannot stand together" },
-    ...missed.conflict.map(({ text }) => [text]),
+    ...group("What cannot stand together", missed.conflict),
     ...group("What each demand alone would give", missed.alone),
-    ...group("What would open it, any one of", missed.suggestions.slice(0, SHOWN)),
+    ...group("What would open it, any one of", missed.suggestions),
   ];
-  const more = missed.suggestions.length - SHOWN;
-  const none =
-    missed.suggestions.length === 0
-      ? ["no single change that was tried would open it"]
-      : more > 0
-        ? [`${more} more changes would, too`]
-        : [];
+  const { untried } = missed;
+  const none = missed.suggestions.length === 0 ? ["no single change that was tried would open it"] : [];
+  const left = untried > 0 ? [`${untried} more changes were not tried`] : [];
   return table({
     title: "Out of reach: not every demand can be met",
     columns: [{ key: "text", heading: "Why" }],
     rows,
-    notes: [...none, ...missed.notProven.map(({ text }) => text)],
+    notes: [...none, ...left, ...missed.notProven.map(({ text }) => text)],
   });
 }
 
-function group(
-  heading: string,
-  all: readonly { readonly text: string }[],
-): ({ readonly kind: "group"; readonly heading: string } | string[])[] {
-  return all.length === 0 ? [] : [{ kind: "group", heading }, ...all.map(({ text }) => [text])];
+function group(heading: string, all: readonly { readonly text: string }[]): (Row | string[])[] {
+  if (all.length === 0) return [];
+  const more = all.length > SHOWN ? [[`and ${all.length - SHOWN} more`]] : [];
+  return [{ kind: "group", heading }, ...all.slice(0, SHOWN).map(({ text }) => [text]), ...more];
 }
 
 function outcomesTable(title: string, outcomes: readonly FitOutcome[], notes: readonly string[]): Table {

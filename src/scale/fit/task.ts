@@ -20,6 +20,8 @@ export interface Task {
   /** In an order of their own. */
   readonly asked: readonly Asked[];
   readonly pivots: number | undefined;
+  /** Changes tried for suggestions. */
+  readonly tries: number | undefined;
 }
 
 /** What is solved: what moves, and what it keeps to, demands first. */
