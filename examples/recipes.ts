@@ -6,9 +6,15 @@ export const oatPot: RecipeInput = {
   portions: 2,
   measures: "metric",
   lines: [
-    { key: "oats", food: "oats-rolled-dry", amount: "1 1/2 cups" },
+    { key: "oats", food: "oats-rolled-dry", amount: "1 1/2 cups", part: "starch" },
     { key: "milk", food: "milk-whole", amount: "300 ml" },
-    { key: "yoghurt", food: "yoghurt-plain-whole", amount: "150 g", added: "serving" },
+    {
+      key: "yoghurt",
+      food: "yoghurt-greek-fat-free",
+      amount: "200 g",
+      scaling: "adjustable",
+      added: "serving",
+    },
     { key: "banana", food: "bananas-raw", amount: "1 medium", prep: "sliced", added: "serving" },
     { key: "topping", recipe: "seed-topping", amount: "2 portions", added: "serving" },
     { key: "cinnamon", food: "cinnamon-ground", amount: "1 tsp", scaling: "per-portion" },
