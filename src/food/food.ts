@@ -52,11 +52,20 @@ export interface EnergyFactors {
   readonly carbohydrate: Value;
 }
 
-/** How a food is sold: `edible` is what of the pack's content is used (drained, for a tin), in grams. */
+/**
+ * How a food is sold: `edible` is what of the pack's content is used (drained, for a tin; peeled, for
+ * a bag of potatoes), in grams. The food's `price` says in which currency `price` is.
+ */
 export interface Pack {
   readonly name: string;
   readonly edible: Value;
   readonly price?: Value;
+}
+
+/** What a food costs: its currency (ISO 4217), and 100 g as purchased where it is sold by weight. */
+export interface FoodPrice {
+  readonly currency: string;
+  readonly per100g?: Value;
 }
 
 /** A food as data. `FoodInput` is what a caller writes and what a food table keeps. */
@@ -83,8 +92,8 @@ export interface FoodInput {
   readonly allergens?: readonly Allergen[];
   readonly cautions?: readonly FoodCaution[];
   readonly packs?: readonly Pack[];
-  /** Price of 100 g as purchased, with a currency code (ISO 4217). */
-  readonly price?: { readonly per100g: Value; readonly currency: string };
+  /** Its currency, which its packs' prices are in too, and the price of 100 g as purchased. */
+  readonly price?: FoodPrice;
   /** Where it stands in the shop, for grouping a shopping list. */
   readonly aisle?: string;
 }

@@ -28,7 +28,15 @@ function makeFoodSchema(): z.ZodMiniType<FoodInput> {
       z.strictObject({ protein: notNegative, fat: notNegative, carbohydrate: notNegative }),
     ),
   });
-  return schema as unknown as z.ZodMiniType<FoodInput>;
+  return (schema as unknown as z.ZodMiniType<FoodInput>).check((ctx) => {
+    const { packs = [], price } = ctx.value;
+    if (price !== undefined) return;
+    packs.forEach((pack, i) => {
+      if (pack.price === undefined) return;
+      const hint = 'say which currency with the food: price: { currency: "GBP" }';
+      push(ctx, "a price without a currency", hint, undefined, ["packs", i, "price"]);
+    });
+  }) as z.ZodMiniType<FoodInput>;
 }
 
 /** What may be said of a food beside its figures and their source. */
@@ -52,7 +60,7 @@ export function aboutFood(): z.core.$ZodLooseShape {
     packs: z.optional(
       z.array(z.strictObject({ name: text, edible: positive, price: z.optional(notNegative) })),
     ),
-    price: z.optional(z.strictObject({ per100g: notNegative, currency: currencySchema() })),
+    price: z.optional(z.strictObject({ currency: currencySchema(), per100g: z.optional(notNegative) })),
     aisle: z.optional(text),
   };
 }
