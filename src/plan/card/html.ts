@@ -82,42 +82,47 @@ class Page {
     return [
       `<section aria-labelledby="${id}">`,
       `<h2 id="${id}">${apart(name)}</h2>`,
-      ...dishes.map((dish) => this.#dish(dish)),
+      ...dishes.map((dish, d) => this.#dish(dish, `${id}-dish-${d + 1}`)),
       "</section>",
     ].join("\n");
   }
 
-  #dish({ name, groups, mass, method, notes }: CardDish): string {
-    const heads = ["What", "Weigh", "or measure"].map(
-      (text, i) => `<th scope="col" class="${["what", "weigh", "measure"][i]}">${this.#say(text)}</th>`,
-    );
+  #dish({ name, groups, mass, method, notes }: CardDish, id: string): string {
+    const spoons = groups.some(({ rows }) => rows.some(({ measure }) => measure !== ""));
+    const heads = [
+      `<th scope="col">${this.#say("What")}</th>`,
+      `<th scope="col" class="weigh">${this.#say("Weigh")}</th>`,
+      ...(spoons ? [`<th scope="col" class="measure">${this.#say("or measure")}</th>`] : []),
+    ];
     const steps = method.map((step) => `<li>${step.map(pieceHtml).join("")}</li>`);
     return [
-      `<h3>${apart(name)}</h3>`,
-      "<table>",
+      `<h3 id="${id}">${apart(name)}</h3>`,
+      `<table aria-labelledby="${id}">`,
       `<thead><tr>${heads.join("")}</tr></thead>`,
-      ...groups.map((group) => this.#group(group)),
-      `<tfoot><tr><th scope="row">${this.#say("As eaten")}</th><td class="weigh">${escapeHtml(mass)}</td><td></td></tr></tfoot>`,
+      ...groups.map((group) => this.#group(group, spoons)),
+      `<tfoot><tr><th scope="row">${this.#say("As eaten")}</th><td class="weigh">${escapeHtml(mass)}</td>${spoons ? "<td></td>" : ""}</tr></tfoot>`,
       "</table>",
       steps.length === 0 ? "" : `<ol>${steps.join("")}</ol>`,
       ...notes.map((note) => `<p class="small">${escapeHtml(note)}</p>`),
     ].join("\n");
   }
 
-  #group({ heading, rows }: AmountGroup): string {
+  #group({ heading, rows }: AmountGroup, spoons: boolean): string {
     const head =
-      heading === undefined ? "" : `<tr><th scope="rowgroup" colspan="3">${escapeHtml(heading)}</th></tr>`;
-    return `<tbody>${head}${rows.map((row) => this.#amount(row)).join("\n")}</tbody>`;
+      heading === undefined
+        ? ""
+        : `<tr><th scope="rowgroup" colspan="${spoons ? 3 : 2}">${escapeHtml(heading)}</th></tr>`;
+    return `<tbody>${head}${rows.map((row) => this.#amount(row, spoons)).join("\n")}</tbody>`;
   }
 
-  #amount({ name, prep, madeOf, weigh, measure, dose }: AmountRow): string {
+  #amount({ name, prep, madeOf, weigh, measure, dose }: AmountRow, spoons: boolean): string {
     const under = [
       ...(prep === undefined ? [] : [escapeHtml(prep)]),
       ...(madeOf.length === 0 ? [] : [this.#say("of {foods}", { foods: madeOf.join("; ") })]),
       ...(dose ? [this.#say("the same for everyone")] : []),
     ].join(" · ");
     const small = under === "" ? "" : ` <small>${under}</small>`;
-    return `<tr${dose ? ' class="dose"' : ""}><th scope="row">${apart(name)}${small}</th><td class="weigh">${escapeHtml(weigh)}</td><td class="measure">${escapeHtml(measure)}</td></tr>`;
+    return `<tr${dose ? ' class="dose"' : ""}><th scope="row">${apart(name)}${small}</th><td class="weigh">${escapeHtml(weigh)}</td>${spoons ? `<td class="measure">${escapeHtml(measure)}</td>` : ""}</tr>`;
   }
 
   brings(card: Card): string {
@@ -137,7 +142,7 @@ class Page {
       energy === undefined
         ? ""
         : `<figure>${energySvg(energy, "energy-title").replace("{title}", () => attribute(energy.spoken))}<figcaption><ul class="key">${[...(key ?? []), ...rest].join("")}</ul></figcaption></figure>`,
-      "<table>",
+      '<table aria-labelledby="brings">',
       against ? `<caption>${this.#dayCaption(day)}</caption>` : "",
       `<thead><tr>${heads.map((text, i) => `<th scope="col"${i > 0 && i < 3 ? ' class="brings"' : ""}>${this.#say(text)}</th>`).join("")}</tr></thead>`,
       `<tbody>${day.map((row) => this.#nutrient(row, against)).join("\n")}</tbody>`,
@@ -158,12 +163,12 @@ class Page {
 
   #nutrient({ name, brings, share }: DayRow, against: boolean): string {
     const tone = brings.tone === "known" ? "" : ` data-tone="${brings.tone}"`;
-    const cells = `<th scope="row">${escapeHtml(name)}</th><td class="brings"${tone}>${escapeHtml(brings.text)}</td>`;
+    const cells = `<th scope="row">${escapeHtml(name)}</th><td class="brings"${tone}>${figureHtml(brings.text)}</td>`;
     if (!against) return `<tr>${cells}</tr>`;
     if (share === undefined) return `<tr>${cells}<td></td><td></td></tr>`;
     const over = share.over ? ` <span class="over-text">${this.#say("over")}</span>` : "";
     const picture = shareSvg(share).replace("{label}", () => attribute(share.spoken));
-    return `<tr>${cells}<td class="percent">${escapeHtml(share.shown)}${over}</td><td>${picture}</td></tr>`;
+    return `<tr>${cells}<td class="percent">${figureHtml(share.shown)}${over}</td><td>${picture}</td></tr>`;
   }
 
   cautions(all: readonly Sourced[]): string {
@@ -197,6 +202,11 @@ class Page {
   #say(phrase: string, gaps: { readonly [name: string]: string } = {}): string {
     return escapeHtml(say(this.#language, phrase, gaps));
   }
+}
+
+/** A figure with its unit and mark on one line; words before it may stand above. */
+function figureHtml(text: string): string {
+  return escapeHtml(text).replace(/(?<=\d.*) /g, "&nbsp;");
 }
 
 function dated(date: string): string {

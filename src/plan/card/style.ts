@@ -8,10 +8,10 @@ export const style: string = `
 @media (prefers-color-scheme:dark){:root{--paper:#171512;--ink:#f4efe6;--quiet:#bdb4a4;--rule:#4a443a;--brass:#e6b65c;--solid:#6fc2ba;--second:#e9a15b;--third:#9bb4f0;--warn:#ffb4a8;--warn-paper:#2b1815}}
 *{box-sizing:border-box}
 html{font:112.5%/1.4 "Gill Sans","Gill Sans Nova",Seravek,"Trebuchet MS",Verdana,sans-serif;background:var(--paper);color:var(--ink)}
-body{margin:0 auto;padding:1.2rem;max-width:76rem}
+body{overflow-wrap:anywhere;margin:0 auto;padding:1.2rem;max-width:76rem}
 header,main,footer{min-width:0}
 h1,h2,h3,p,ul,ol,figure,table{margin:0}
-h1{font-size:2.6em;line-height:1.05;letter-spacing:-.01em;overflow-wrap:anywhere}
+h1{font-size:2.6em;line-height:1.05;letter-spacing:-.01em}
 h2{font-size:1.35em;line-height:1.15;color:var(--brass);margin-top:.7em;break-after:avoid}
 h3{font-size:1.1em;line-height:1.2;margin-top:.6em;break-after:avoid}
 .head{display:flex;flex-wrap:wrap;align-items:end;justify-content:space-between;gap:.2rem 1.2rem;border-bottom:.16rem solid var(--brass);padding-bottom:.4rem}
@@ -23,20 +23,22 @@ main section:first-child>h2:first-child{margin-top:0}
 main{margin-top:.6rem}
 table{border-collapse:collapse;width:100%;font-variant-numeric:tabular-nums}
 caption{text-align:start;color:var(--quiet);font-size:.85em;padding:.1em 0}
-th,td{text-align:start;vertical-align:baseline;padding:.16em .5em .16em 0;font-weight:inherit;overflow-wrap:anywhere}
+th,td{text-align:start;vertical-align:baseline;padding:.16em .5em .16em 0;font-weight:inherit}
+td{overflow-wrap:break-word}
 tbody tr,tfoot tr{border-top:.06rem solid var(--rule);break-inside:avoid}
 thead th{color:var(--quiet);font-size:.8em;vertical-align:bottom}
 th[scope=rowgroup]{color:var(--brass);font-weight:700;padding-top:.45em}
 .weigh{font-weight:700;font-size:1.2em;text-align:end;white-space:nowrap}
 .brings,.percent{text-align:end}
 thead .weigh{font-size:.8em;font-weight:inherit}
-.measure{padding-inline-start:.4em}
+.measure{padding-inline-start:.4em;min-width:4.6em;overflow-wrap:anywhere}
+tbody th[scope=row]{min-width:6em}
 td:last-child{padding-inline-end:0}
 tfoot th,tfoot td{font-weight:700}
 small,.small{font-size:.8em;color:var(--quiet)}
 tr.dose th[scope=row]::before{content:"";display:inline-block;width:.5em;height:.5em;margin-inline-end:.35em;background:var(--brass);border-radius:50%}
 ol{padding-inline-start:1.4em;margin-top:.4em}
-ol>li{margin-bottom:.25em;overflow-wrap:anywhere}
+ol>li{margin-bottom:.25em}
 ol>li::marker{font-weight:700;color:var(--brass)}
 b{font-weight:700}
 .patterns{position:absolute}
@@ -54,17 +56,15 @@ figure{margin:.5em 0;break-inside:avoid}
 .cautions{border-inline-start:.3rem solid var(--warn);background:var(--warn-paper);padding:.4em .7em;margin-top:.9em}
 .cautions h2{color:var(--warn);margin-top:0;font-size:1.15em}
 .cautions ul,footer ul,footer ol{padding-inline-start:1.1em}
-.cautions li{overflow-wrap:anywhere}
 .over-text{color:var(--warn);font-weight:700}
 sup{line-height:0}
 a{color:inherit}
 footer{border-top:.06rem solid var(--rule);margin-top:1em;padding-top:.4em;font-size:.78em;color:var(--quiet)}
 footer h2{font-size:1em;margin:.3em 0 0;color:inherit}
-footer li{overflow-wrap:anywhere}
 footer ol{margin-top:0}
 footer ol>li{margin:0}
 footer ol>li::marker{font-weight:400;color:inherit}
-@media (min-width:32rem){.brings,.percent{white-space:nowrap}}
+@media (max-width:24rem){body{padding:.8rem}.share{min-width:2.5em}tbody th[scope=row]{min-width:5em}}
 @media (min-width:60rem){main{columns:2;column-gap:2.4rem}footer{columns:2;column-gap:2.4rem}}
 @page{margin:9mm}
 @media print{
@@ -72,7 +72,6 @@ footer ol>li::marker{font-weight:400;color:inherit}
 html{font-size:var(--type);line-height:1.25;print-color-adjust:exact;-webkit-print-color-adjust:exact}
 body{padding:0;max-width:none}
 main,footer{columns:2;column-gap:1.6rem}
-.brings,.percent{white-space:nowrap}
 main{orphans:1;widows:1}
 }
 @media print and (max-width:160mm){html{font-size:calc(var(--type)*.7)}}
