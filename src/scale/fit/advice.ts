@@ -1,9 +1,9 @@
 import type { Decimal } from "decimal.js";
-import { compare, type Fraction, ONE, over, times, toDecimal, ZERO } from "../../number/fraction.ts";
+import { compare, type Fraction, ONE, over, times, toDecimal } from "../../number/fraction.ts";
 import type { Demand } from "../demand.ts";
 import { moverText, standingText } from "./conflict.ts";
 import { type Constraint, gramsOf, isExact, linesByName, weightOf, withEnds } from "./constraints.ts";
-import { type Linear, onePortion } from "./linear.ts";
+import { type Linear, onePortion, oneRatio } from "./linear.ts";
 import { BASE, type LineAt, type Model } from "./model.ts";
 import { openEnd, type Side, type Standing } from "./open.ts";
 import { layOut } from "./programme.ts";
@@ -178,23 +178,18 @@ function openedBy(problem: Problem, standing: Standing): Opened {
     return { opened: { model, constraints: left }, value: own.value, per: own.per };
   }
   const opened = { model: openEnd(model, standing), constraints };
-  if (standing.on === "common") return { opened, value: still(model), per };
+  if (standing.on === "common") return { opened, value: oneRatio(model.movers.length), per };
   const { mover, place } = standing;
   // A line's ratio is eased by its own bound, in grams of a portion; a part's by its range.
   const line = mover.lines[0];
   if (mover.kind === "line" && line !== undefined) {
     return { opened, value: weightOf(model, { dish: mover.dish, line }), per };
   }
-  const each = model.movers.map((_, j) => (j === place ? ONE : ZERO));
-  return { opened, value: { still: ZERO, each, dose: ZERO }, per: still(model) };
+  const each = model.movers.map((_, j) => (j === place ? 1n : 0n));
+  return { opened, value: { still: 0n, each, dose: 0n, scale: 1n }, per: oneRatio(model.movers.length) };
 }
 
 const OPEN = { least: undefined, most: undefined };
-
-/** What does not move over the common factor: 1. */
-function still({ movers }: Model): Linear {
-  return { still: ONE, each: movers.map(() => ZERO), dose: ZERO };
-}
 
 /** The opened problem, held at what it was eased to. */
 function closedAt(

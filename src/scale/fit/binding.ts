@@ -99,7 +99,7 @@ export function bindingOf(found: Found, pivots: number | undefined): FitBinding[
     // What lessens the objective when raised lets the upper end give, and the other way about.
     const side = price.n > 0n ? "least" : price.n < 0n ? "most" : row.end === "most" ? "most" : "least";
     const size = price.n < 0n ? negate(price) : price;
-    const perUnit = times(size, valueAt(constraint.per, found.point));
+    const perUnit = times(times(size, row.times), valueAt(constraint.per, found.point));
     return [new FitBinding(found, constraint, side, perUnit, pivots)];
   });
 }

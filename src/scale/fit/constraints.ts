@@ -1,5 +1,5 @@
 import { compare, type Fraction, over, ZERO } from "../../number/fraction.ts";
-import type { Brought, ByLine } from "./brought.ts";
+import type { Brought } from "./brought.ts";
 import type { ReadDemand } from "./demands.ts";
 import { type Linear, onePortion } from "./linear.ts";
 import { BASE, DOSE, gather, type LineAt, type Model, nameIn } from "./model.ts";
@@ -59,7 +59,7 @@ export function lineConstraints(model: Model): Constraint[] {
       if (!isTighter) return;
       tightest.set(id, {
         on: { kind: "line", ...at },
-        value: gather(model, onlyLine(model, at, grams)),
+        value: weightOf(model, at),
         per,
         least: end === "least" ? bound : undefined,
         most: end === "most" ? bound : undefined,
@@ -89,16 +89,14 @@ export function gramsOf({ dishes }: Pick<Model, "dishes">, { dish, line }: LineA
 
 /** What a single line weighs in one portion, as a quantity. */
 export function weightOf(model: Model, at: LineAt): Linear {
-  return gather(model, onlyLine(model, at, gramsOf(model, at)));
-}
-
-function onlyLine({ dishes }: Model, at: LineAt, grams: Fraction): ByLine {
-  return dishes.map((_, d) => {
-    if (d !== at.dish) return [];
-    const lines = new Array<Fraction>(at.line + 1).fill(ZERO);
-    lines[at.line] = grams;
-    return lines;
-  });
+  const { n, d } = gramsOf(model, at);
+  const place = model.places[at.dish]?.[at.line] ?? BASE;
+  return {
+    still: place === BASE ? n : 0n,
+    each: model.movers.map((_, j) => (j === place ? n : 0n)),
+    dose: place === DOSE ? n : 0n,
+    scale: d,
+  };
 }
 
 /** The constraint with other ends; `undefined` opens one. */

@@ -1,15 +1,18 @@
-import { type Fraction, fraction, minus, plus, times, ZERO } from "../../number/fraction.ts";
+import { type Fraction, fraction, gcd, lcm } from "../../number/fraction.ts";
 
 /**
  * A quantity of the portion over the common factor: what keeps the common factor, what each mover
  * brings at its own ratio to it, and what is the same for everyone, times `u`, which is one over the
- * common factor. Dividing by the common factor is what keeps a fit linear.
+ * common factor. Dividing by the common factor is what keeps a fit linear. In whole numbers over one
+ * scale, so that adding up costs no cancelling.
  */
 export interface Linear {
-  readonly still: Fraction;
+  readonly still: bigint;
   /** By mover. */
-  readonly each: readonly Fraction[];
-  readonly dose: Fraction;
+  readonly each: readonly bigint[];
+  readonly dose: bigint;
+  /** What all are divided by; above 0. */
+  readonly scale: bigint;
 }
 
 /** Where a fit may stand: each mover's ratio to the common factor, and one over that factor. */
@@ -20,22 +23,51 @@ export interface Point {
 
 /** `a − by × b`. */
 export function less(a: Linear, by: Fraction, b: Linear): Linear {
+  const same = a.scale === b.scale;
+  const left = same ? by.d : by.d * b.scale;
+  const right = same ? by.n : by.n * a.scale;
   return {
-    still: minus(a.still, times(by, b.still)),
-    each: a.each.map((own, j) => minus(own, times(by, b.each[j] ?? ZERO))),
-    dose: minus(a.dose, times(by, b.dose)),
+    still: a.still * left - b.still * right,
+    each: a.each.map((own, j) => own * left - (b.each[j] as bigint) * right),
+    dose: a.dose * left - b.dose * right,
+    scale: a.scale * left,
   };
 }
 
 export function valueAt(linear: Linear, { ratios, u }: Point): Fraction {
-  let total = plus(linear.still, times(linear.dose, u));
-  for (const [j, own] of linear.each.entries()) {
-    if (own.n !== 0n) total = plus(total, times(own, ratios[j] ?? ZERO));
+  let [n, d] = [linear.still, 1n];
+  const add = (own: bigint, at: Fraction): void => {
+    if (own === 0n) return;
+    const common = d % at.d === 0n ? d : lcm(d, at.d);
+    n = n * (common / d) + own * at.n * (common / at.d);
+    d = common;
+  };
+  for (let j = 0; j < ratios.length; j += 1) add(linear.each[j] as bigint, ratios[j] as Fraction);
+  add(linear.dose, u);
+  return fraction(n, d * linear.scale);
+}
+
+/** The same quantity times `times`, in the smallest whole numbers. */
+export function inLeast(linear: Linear): { readonly whole: Linear; readonly times: Fraction } {
+  let by = 0n;
+  for (const part of [linear.still, ...linear.each, linear.dose]) {
+    if (part !== 0n) by = gcd(part < 0n ? -part : part, by);
+    if (by === 1n) break;
   }
-  return total;
+  if (by === 0n || by === 1n) return { whole: { ...linear, scale: 1n }, times: fraction(linear.scale) };
+  const { still, each, dose, scale } = linear;
+  return {
+    whole: { still: still / by, each: each.map((own) => own / by), dose: dose / by, scale: 1n },
+    times: fraction(scale, by),
+  };
 }
 
 /** Nothing but `u`: what an amount of one portion is compared with. */
 export function onePortion(movers: number): Linear {
-  return { still: ZERO, each: new Array<Fraction>(movers).fill(ZERO), dose: fraction(1n) };
+  return { still: 0n, each: new Array<bigint>(movers).fill(0n), dose: 1n, scale: 1n };
+}
+
+/** Nothing but what keeps the common factor: what a ratio is compared with. */
+export function oneRatio(movers: number): Linear {
+  return { still: 1n, each: new Array<bigint>(movers).fill(0n), dose: 0n, scale: 1n };
 }

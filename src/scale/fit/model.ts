@@ -1,4 +1,4 @@
-import { type Fraction, ONE, plus, ZERO } from "../../number/fraction.ts";
+import { type Fraction, ONE, ZERO } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Linear, Point } from "./linear.ts";
 
@@ -151,9 +151,13 @@ function baseOf(
 }
 
 function rangeOf(group: Group, dishes: readonly Dish[], { parts }: Ranges, freed: Freed): Range {
-  if (group.kind !== "line") return { ...USUAL, ...parts.get(group.name) };
+  if (group.kind !== "line") {
+    const told = parts.get(group.name);
+    return told ? { ...USUAL, ...told } : USUAL;
+  }
   const line = dishes[group.dish]?.sheet.plan.lines[group.lines[0] ?? 0];
   if (line?.line.scaling === "held" && freed.within === "any") return { least: ZERO, most: undefined };
+  if (line?.least === undefined && line?.most === undefined) return USUAL;
   // A line's own least or most is grams of one portion, a row of its own, and replaces that end.
   return {
     least: line?.least === undefined ? USUAL.least : ZERO,
@@ -166,18 +170,24 @@ export function asWritten(model: Model): Point {
   return { ratios: model.movers.map(() => ONE), u: ONE };
 }
 
-/** What lines bring, by dish and line, gathered by how they move. */
-export function gather(model: Model, brought: readonly (readonly Fraction[])[]): Linear {
-  let [still, dose] = [ZERO, ZERO];
-  const each = new Array<Fraction>(model.movers.length).fill(ZERO);
-  brought.forEach((lines, d) => {
-    lines.forEach((own, i) => {
-      if (own.n === 0n) return;
-      const place = model.places[d]?.[i] ?? BASE;
-      if (place === BASE) still = plus(still, own);
-      else if (place === DOSE) dose = plus(dose, own);
-      else each[place] = plus(each[place] ?? ZERO, own);
+/** What lines bring, by dish and line, in whole numbers over one scale. */
+export interface ByLine {
+  readonly lines: readonly (readonly bigint[])[];
+  readonly scale: bigint;
+}
+
+/** What lines bring, gathered by how they move. */
+export function gather({ movers, places }: Model, { lines, scale }: ByLine): Linear {
+  let [still, dose] = [0n, 0n];
+  const each = new Array<bigint>(movers.length).fill(0n);
+  lines.forEach((ofDish, d) => {
+    ofDish.forEach((own, i) => {
+      if (own === 0n) return;
+      const place = places[d]?.[i] ?? BASE;
+      if (place === BASE) still += own;
+      else if (place === DOSE) dose += own;
+      else each[place] = (each[place] as bigint) + own;
     });
   });
-  return { still, each, dose };
+  return { still, each, dose, scale };
 }

@@ -13,7 +13,7 @@ import {
 import { minimiseInTurn } from "../solve/minimise.ts";
 import type { Infeasible, Objective, Optimal, Programme, Row, Span, Term } from "../solve/programme.ts";
 import { type Constraint, isExact } from "./constraints.ts";
-import { type Linear, less, type Point, valueAt } from "./linear.ts";
+import { inLeast, type Linear, less, type Point, valueAt } from "./linear.ts";
 import { asWritten, type Model, type Range } from "./model.ts";
 
 /**
@@ -41,6 +41,8 @@ export interface RowOf {
   /** Place in `constraints`. */
   readonly constraint: number;
   readonly end: EndOf;
+  /** What the row was multiplied by to be whole; its price counts that much less. */
+  readonly times: Fraction;
 }
 
 /** By how much a soft row is missed, over the common factor. */
@@ -52,19 +54,26 @@ export interface Miss {
 }
 
 export function layOut(model: Model, constraints: readonly Constraint[], mayMiss: boolean): Layout {
-  const variables: Span[] = model.movers.flatMap(({ range }) => spans(range));
+  const variables: Span[] = [];
+  let [range, pair]: [Range | undefined, readonly Span[]] = [undefined, []];
+  for (const mover of model.movers) {
+    // Most movers share one range.
+    if (mover.range !== range) [range, pair] = [mover.range, spans(mover.range)];
+    variables.push(...pair);
+  }
   variables.push(...spans(overCommon(model.common)));
   const rows: (Row & RowOf)[] = [];
   const misses: Miss[] = [];
   constraints.forEach((constraint, c) => {
     for (const end of endsOf(constraint)) {
       const bound = (end === "most" ? constraint.most : constraint.least) as Fraction;
-      const { terms, constant } = termsOf(less(constraint.value, bound, constraint.per));
-      const against = negate(constant);
+      const { whole, times: by } = inLeast(less(constraint.value, bound, constraint.per));
+      const { terms, constant } = termsOf(whole);
+      const against = { n: -constant, d: 1n };
       if (mayMiss && constraint.soft) {
         const weight = weightOf(model, constraint, bound);
         for (const sign of end === "exactly" ? [1n, -1n] : end === "least" ? [1n] : [-1n]) {
-          terms.push({ variable: variables.length, coefficient: { n: sign, d: 1n } });
+          terms.push({ variable: variables.length, coefficient: { n: sign * by.n, d: by.d } });
           misses.push({ variable: variables.length, constraint: c, weight });
           variables.push({ lower: ZERO });
         }
@@ -75,6 +84,7 @@ export function layOut(model: Model, constraints: readonly Constraint[], mayMiss
         ...(end !== "least" && { upper: against }),
         constraint: c,
         end,
+        times: by,
       });
     }
   });
@@ -113,14 +123,20 @@ function overCommon({ least, most }: Range): Range {
   return { least: most ? over(ONE, most) : ZERO, most: over(ONE, least) };
 }
 
-function termsOf({ still, each, dose }: Linear): { terms: Term[]; constant: Fraction } {
+/** The terms of a whole quantity, and what is left of it where no ratio and not `u` has moved. */
+function termsOf({ still, each, dose }: Linear): { terms: Term[]; constant: bigint } {
   const terms: Term[] = [];
   let constant = still;
-  for (const [j, coefficient] of [...each, dose].entries()) {
-    if (coefficient.n === 0n) continue;
-    constant = plus(constant, coefficient);
-    terms.push({ variable: 2 * j, coefficient }, { variable: 2 * j + 1, coefficient: negate(coefficient) });
-  }
+  const add = (own: bigint, j: number): void => {
+    if (own === 0n) return;
+    constant += own;
+    terms.push(
+      { variable: 2 * j, coefficient: { n: own, d: 1n } },
+      { variable: 2 * j + 1, coefficient: { n: -own, d: 1n } },
+    );
+  };
+  each.forEach(add);
+  add(dose, each.length);
   return { terms, constant };
 }
 
@@ -142,9 +158,9 @@ export function departures({ movers }: Model): Objective[] {
   return [each.flat(), nearest, ...each];
 }
 
-/** An objective of a linear quantity; its constant is left out. */
+/** An objective that is least where a quantity is. */
 export function objectiveOf(linear: Linear): Objective {
-  return termsOf(linear).terms;
+  return termsOf(inLeast(linear).whole).terms;
 }
 
 /** Solves, or throws `fit-stopped` where the effort allowed runs out. */
@@ -168,6 +184,9 @@ export function stopped(pivots: number): Error {
 
 /** Where an answer stands. */
 export function pointOf({ model }: Layout, { x }: Optimal): Point {
-  const at = (j: number): Fraction => plus(ONE, minus(x[2 * j] ?? ZERO, x[2 * j + 1] ?? ZERO));
+  const at = (j: number): Fraction => {
+    const [rise, fall] = [x[2 * j] as Fraction, x[2 * j + 1] as Fraction];
+    return rise.n === 0n && fall.n === 0n ? ONE : plus(ONE, minus(rise, fall));
+  };
   return { ratios: model.movers.map((_, j) => at(j)), u: at(model.movers.length) };
 }

@@ -1,0 +1,78 @@
+import { type EnergySystem, termsOf } from "../../food/energy.ts";
+import { type Fraction, lcm, over, sum } from "../../number/fraction.ts";
+import { lineEnergies } from "../../sheet/energy.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
+import type { Quantity } from "../demand.ts";
+import { lineContributions, silentLines } from "../linear.ts";
+
+/** What each line of a sheet brings to one portion as eaten, in whole numbers over one scale. */
+export interface LinesOf {
+  readonly lines: readonly bigint[];
+  readonly scale: bigint;
+  /** Lines that do not say what they bring, by place; a nested recipe's by the key inside it, too. */
+  readonly silent: readonly { readonly line: number; readonly key: string }[];
+}
+
+/** Energy by a factor system: what each of its terms brings, and all of them. */
+export interface EnergiesOf {
+  readonly parts: readonly LinesOf[];
+  readonly total: LinesOf;
+}
+
+interface Read {
+  readonly quantities: Map<Quantity, LinesOf>;
+  readonly energies: WeakMap<EnergySystem, EnergiesOf>;
+}
+
+/** A sheet never changes, so it is read once for all who eat of it. */
+const READ: WeakMap<Sheet, Read> = /* @__PURE__ */ new WeakMap();
+
+function readOf(s: Sheet): Read {
+  const found = READ.get(s);
+  if (found) return found;
+  const made: Read = { quantities: new Map(), energies: new WeakMap() };
+  READ.set(s, made);
+  return made;
+}
+
+export function quantityOf(s: Sheet, of: Quantity): LinesOf {
+  const { quantities } = readOf(s);
+  const found = quantities.get(of);
+  if (found) return found;
+  // A line inside a nested recipe moves with the line that names the recipe.
+  const silent = silentLines(s, of).map((key) => ({
+    line: s.plan.indexOf(key.split("/", 1)[0] ?? key),
+    key,
+  }));
+  const made = { ...inWholes(lineContributions(s, of)), silent };
+  quantities.set(of, made);
+  return made;
+}
+
+/** Reckoned by the factors, whatever a line's own energy figure says. */
+export function energiesOf(s: Sheet, system: EnergySystem): EnergiesOf {
+  const { energies } = readOf(s);
+  const found = energies.get(system);
+  if (found) return found;
+  const tallies = s.plan.lines.map((_, i) => lineEnergies(s, i, system, (term) => term.factor));
+  const silent = tallies.flatMap((parts, line) =>
+    [...new Set(parts.flatMap((part) => part.missing))].map((key) => ({ line, key })),
+  );
+  const { portions } = s.values;
+  const made = {
+    parts: termsOf(system).map((_, part) => {
+      const lines = tallies.flatMap((parts) => parts[part] ?? []);
+      return { ...inWholes(lines.map((tally) => over(tally.exact, portions))), silent };
+    }),
+    total: { ...inWholes(tallies.map((parts) => over(sum(parts.map((p) => p.exact)), portions))), silent },
+  };
+  energies.set(system, made);
+  return made;
+}
+
+/** Over one scale; the denominators are mostly the same, or powers of ten. */
+function inWholes(all: readonly Fraction[]): Omit<LinesOf, "silent"> {
+  let scale = 1n;
+  for (const { d } of all) if (scale % d !== 0n) scale = d % scale === 0n ? d : lcm(scale, d);
+  return { lines: all.map(({ n, d }) => (d === scale ? n : n * (scale / d))), scale };
+}

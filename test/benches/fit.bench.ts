@@ -1,0 +1,46 @@
+import fc from "fast-check";
+import { bench, describe } from "vitest";
+import { fit } from "../../src/scale/fit.ts";
+import { ratioModel, solved } from "../scale/fit/outside.ts";
+import { type World, worlds } from "../scale/fit/worlds.ts";
+import { solveOutside } from "../scale/solve/outside.ts";
+
+/**
+ * A whole fit, from a sheet and its demands to factors in exact fractions, every tie settled; beside
+ * HiGHS, which is given the first objective only, once from the same sheet and once with its model
+ * ready made.
+ */
+
+/** Goes round a list, one a turn, so that nothing is timed on a single lucky one. */
+function inTurn<T>(all: readonly T[], solve: (one: T) => unknown): () => void {
+  let at = 0;
+  return () => {
+    solve(all[at % all.length] as T);
+    at += 1;
+  };
+}
+
+for (const moving of [2, 4, 8, 16, 200]) {
+  const shape = {
+    adjustable: { min: moving, max: moving },
+    demands: { min: 2, max: 4 },
+    wild: 0,
+    bounds: moving < 100,
+  };
+  const all: World[] = fc.sample(worlds(shape), { seed: 1, numRuns: moving < 100 ? 64 : 8 });
+  const models = all.map(({ recipe, sheet, demands }) => ratioModel(recipe, sheet, demands).model.data);
+  const budget = moving < 100 ? {} : { iterations: 24, time: 2000 };
+  describe(`a fit of ${moving} adjustable lines`, () => {
+    bench(
+      "fit, exact",
+      inTurn(all, ({ sheet, demands }) => fit(sheet, demands).exactFactor),
+      budget,
+    );
+    bench(
+      "HiGHS in floats, from the sheet",
+      inTurn(all, ({ recipe, sheet, demands }) => solved(ratioModel(recipe, sheet, demands).model)),
+      budget,
+    );
+    bench("HiGHS in floats, its model ready made", inTurn(models, solveOutside), budget);
+  });
+}
