@@ -59,6 +59,10 @@ export {
 } from "./person/amino/score.ts";
 export { type Caution, type CautionCode, cautionTexts, practitionerNote } from "./person/caution.ts";
 export type { Check } from "./person/check.ts";
+export type { EnergyBalance, PortionRatio, RangeVerdict } from "./person/compare/balance.ts";
+export { type CompareHow, compare } from "./person/compare/compare.ts";
+export type { Comparison, ComparisonData, ComparisonRow } from "./person/compare/comparison.ts";
+export type { HeldReference, HeldUpper, ReferenceVerdict, UpperVerdict } from "./person/compare/held.ts";
 export { type DayTarget, dayTarget } from "./person/dayTarget.ts";
 export { type ActivityTaken, type EnergyNeed, energyNeed, type SpreadItem } from "./person/energyNeed.ts";
 export { energyEquations } from "./person/equations/all.ts";
@@ -92,7 +96,9 @@ export {
   allergenCheck,
   allergensOf,
 } from "./person/portion/allergens.ts";
+export { cautionsFor, type PortionCaution } from "./person/portion/cautions.ts";
 export type { Eaten } from "./person/portion/eaten.ts";
+export type { Trait } from "./person/portion/meetings.ts";
 export { energyRanges, energyRangesFor } from "./person/ranges/all.ts";
 export type { EnergyRange, RangeOf } from "./person/ranges/range.ts";
 export { type MealShare, mealDemands, shareDay } from "./person/shareDay.ts";

@@ -35,6 +35,8 @@ export const euUpper: IntakeTable = {
     { of: ["manganese"], kind: "safe level of intake", covers: "all sources", values: "2 3 4 5 7 8 8 8", note: "weaker than a UL; a day of oats, nuts, tea and wholegrain can reach it", source: "EFSA Journal 2023;21(12):8413", check: { at: "copy", read: "adults: https://pure.ulster.ac.uk/en/publications/" }, seen: adults },
     { of: ["molybdenum"], kind: "UL", unit: "mg", covers: "all sources", values: "0.1 0.2 0.25 0.4 0.5 0.6 0.6 0.6", check: overview },
     { of: ["selenium"], kind: "UL", covers: "all sources", values: "70 95 130 180 230 255 255 255", source: "EFSA Journal 2023;21(1):7704", check: { at: "copy", read: "adults: https://pure.ulster.ac.uk/en/publications/" }, seen: adults },
+    { of: ["caffeine"], kind: "safe level of intake", covers: "all sources", values: "- - - - - 400 200 200", note: "200 mg at one time, less than 2 hours before hard exercise too; 100 mg near bedtime can delay sleep", source: "EFSA Journal 2015;13(5):4102", check: { at: "issuer", read: "https://www.efsa.europa.eu/fr/efsajournal/pub/4102" } },
+    { of: ["caffeine"], kind: "safe level of intake", covers: "all sources", per: "kg", values: "3 3 3 3 3 - - -", note: "too little is known of children: what gives no concern for adults at one time is taken for a day", source: "EFSA Journal 2015;13(5):4102", check: { at: "issuer", read: "https://www.efsa.europa.eu/fr/efsajournal/pub/4102" } },
     { of: ["zinc"], kind: "UL", covers: "all sources", values: "7 10 13 18 22 25 25 25", check: { at: "copy", read: "https://sanomedica.com/zinc-intake/ and PMC7231601 table 5" } },
   ],
 };

@@ -1,6 +1,6 @@
 import { type ComponentId, component, components } from "../../food/components.ts";
 import { fault, quote, within } from "../../number/error.ts";
-import { exact, type Value } from "../../number/fraction.ts";
+import { exact, type Fraction, toDecimal, type Value } from "../../number/fraction.ts";
 import { practitionerNote } from "../caution.ts";
 import type { EquationId } from "../equations/equation.ts";
 import { needOf } from "../need.ts";
@@ -29,6 +29,8 @@ export interface IntakeEntry {
 /** An authority's figures for a person. */
 export interface ReferenceIntakes {
   readonly authority: Authority;
+  /** Whom the figures were read for. */
+  readonly person: Person;
   /**
    * What is published of a component's nutrient. Forms of one nutrient share an entry: each figure's
    * `of` says which component it counts, so that like is compared with like. Throws `component-unknown`.
@@ -43,7 +45,10 @@ export interface ReferenceIntakes {
 
 /** What the figures may depend on besides the person. */
 export interface IntakeOptions {
-  /** Energy of the day in kcal, for figures per MJ and shares of energy; else by `energyNeed`. */
+  /**
+   * Energy of the day in kcal, for figures per MJ and shares of energy; else by `energyNeed`. It stands
+   * as the day's energy, too.
+   */
   readonly energy?: Value;
   readonly equation?: EquationId;
   /** Phytate eaten in a day, mg, as EFSA classes it for zinc: 600 unless told. */
@@ -104,8 +109,12 @@ export function referenceIntakes(
     throw fault("authority-unknown", `${quote(authority)} is not an authority`, 'choose "uk", "us" or "eu"');
   }
   const facts = readPerson(person);
-  const setting = settingFor(facts, how);
-  const references: ReferenceFigure[] = [];
+  const day = energyOf(facts, how);
+  const setting: Setting = {
+    phytate: String(how.phytate ?? 600),
+    ...(day && { energy: day.exact }),
+  };
+  const references: ReferenceFigure[] = day ? [day.figure] : [];
   const uppers: UpperFigure[] = [];
   const needEnergy = new Set<ComponentId>();
   for (const table of intakeTables[authority]) {
@@ -122,6 +131,7 @@ export function referenceIntakes(
   const counted = new Set([...references, ...uppers].flatMap((figure) => figure.of));
   return {
     authority,
+    person,
     get: (id) => entryFor(component(id).id as ComponentId, references, uppers),
     components: (Object.keys(components) as ComponentId[]).filter((id) => counted.has(id)),
     needEnergy: [...needEnergy],
@@ -156,16 +166,24 @@ function entryFor(
   };
 }
 
-function settingFor(facts: Facts, how: IntakeOptions): Setting {
-  const phytate = String(how.phytate ?? 600);
+/** The day's energy, where it is given or can be reckoned. */
+function energyOf(
+  facts: Facts,
+  how: IntakeOptions,
+): { readonly exact: Fraction; readonly figure: ReferenceFigure } | undefined {
+  const figure = { of: ["energy"], unit: "kcal", kind: "energy need" } as const;
   if (how.energy !== undefined) {
     const given = how.energy;
     const energy = within(["energy"], () => exact(given));
     if (energy.n <= 0n) {
       throw fault("number-malformed", "energy not above 0", "give the day's energy in kcal", ["energy"]);
     }
-    return { energy, phytate };
+    const source = "the caller's own figure of the day";
+    const check = { at: "issuer", read: "as given" } as const;
+    return { exact: energy, figure: { ...figure, value: toDecimal(energy), source, check } };
   }
-  if (facts.activity === undefined) return { phytate };
-  return { energy: needOf(facts, how.equation).total, phytate };
+  if (facts.activity === undefined) return undefined;
+  const { total, equation, check } = needOf(facts, how.equation);
+  const { source, name: note } = equation;
+  return { exact: total, figure: { ...figure, value: toDecimal(total), source, check, note } };
 }

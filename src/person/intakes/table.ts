@@ -3,8 +3,9 @@ import type { Check } from "../check.ts";
 
 export type Authority = "uk" | "us" | "eu";
 
-/** What kind of figure a reference is, in its authority's own words. */
+/** What kind of figure a reference is, in its authority's own words; an energy need is no published figure. */
 export type ReferenceKind =
+  | "energy need"
   | "RNI"
   | "RDA"
   | "AI"

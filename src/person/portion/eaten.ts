@@ -4,8 +4,9 @@ import { type ErrorCode, fault, quote } from "../../number/error.ts";
 import { type Fraction, isZero, ONE, over, sum, times, ZERO } from "../../number/fraction.ts";
 import { between } from "../../sheet/between.ts";
 import { addUp, type EnergyBy } from "../../sheet/energy.ts";
+import { componentIndex } from "../../sheet/plan.ts";
 import { Sheet } from "../../sheet/sheet.ts";
-import { combine, type Tally } from "../../sheet/tally.ts";
+import type { Tally } from "../../sheet/tally.ts";
 
 /** What someone eats: a portion of one sheet, or of each of several, all in the same day. */
 export type Eaten =
@@ -21,6 +22,15 @@ export interface EatenFood {
   readonly food: FoodInput;
   /** The line of the meal's own recipe that brings it. */
   readonly top: { readonly meal: number; readonly key: string };
+}
+
+/** A line that is the same in every portion. */
+export interface Dose {
+  readonly key: string;
+  readonly name: string;
+  /** Of one portion. */
+  readonly grams: Fraction;
+  readonly brings: (id: ComponentId) => Tally;
 }
 
 interface Meal {
@@ -94,21 +104,56 @@ export class EatenPortion {
     return this.#foods;
   }
 
+  /** The lines whose foods had a component added to them as a nutrient: what they bring, and at most. */
+  fortified(id: ComponentId): readonly { readonly amount: Tally; readonly most: Fraction | undefined }[] {
+    const tops = this.foods.filter(({ food }) => food.fortifiedWith?.includes(id)).map(({ top }) => top);
+    return this.meals.flatMap(({ name, sheet }, meal) => {
+      const keys = new Set(tops.filter((top) => top.meal === meal).map(({ key }) => key));
+      return [...keys].map((key) => ({
+        amount: lineTally(sheet, name, key, id),
+        most: mostOf(sheet, key, id),
+      }));
+    });
+  }
+
+  /** The lines that are the same for everyone. */
+  get doses(): readonly Dose[] {
+    return this.meals.flatMap(({ name, sheet }) =>
+      sheet.lines
+        .filter(({ scaling, exactGrams }) => scaling === "per-portion" && !isZero(exactGrams))
+        .map((line) => ({
+          key: name === undefined ? line.key : `${name}/${line.key}`,
+          name: line.name,
+          grams: over(line.exactGrams, sheet.values.portions),
+          brings: (id: ComponentId): Tally => lineTally(sheet, name, line.key, id),
+        })),
+    );
+  }
+
   #add(unit: string, of: (s: Sheet) => Tally): Tally {
     const [first, ...others] = this.meals;
     if (first && others.length === 0 && first.name === undefined) return of(first.sheet);
-    const terms = this.meals.map(({ name, sheet }): readonly [Tally, Fraction] => [
-      name === undefined ? of(sheet) : of(sheet).within(name),
-      ONE,
-    ]);
     const masses = this.meals.map(({ sheet }) => over(sheet.masses.raw, sheet.values.portions));
     const whole = sum(masses);
-    const covered = (): Fraction =>
-      isZero(whole)
-        ? ONE
-        : sum(terms.map(([tally], i) => times(tally.coverage, over(masses[i] ?? ZERO, whole))));
-    return combine(unit, terms, covered);
+    return addUp(
+      unit,
+      this.meals.map(({ name, sheet }) => (name === undefined ? of(sheet) : of(sheet).within(name))),
+      isZero(whole) ? undefined : masses.map((mass) => over(mass, whole)),
+    );
   }
+}
+
+/** The most that a line can bring to a portion; of a nested recipe nothing is said. */
+function mostOf(sheet: Sheet, key: string, id: ComponentId): Fraction | undefined {
+  const i = sheet.plan.indexOf(key);
+  const high = sheet.plan.lines[i]?.source.figure(componentIndex(id))?.high;
+  const grams = over(sheet.values.grams[i] ?? ZERO, sheet.values.portions);
+  return high && times(high, over(grams, { n: 100n, d: 1n }));
+}
+
+function lineTally(sheet: Sheet, meal: string | undefined, key: string, id: ComponentId): Tally {
+  const tally = sheet.cell(key, id).share(over(ONE, sheet.values.portions));
+  return meal === undefined ? tally : tally.within(meal);
 }
 
 function foodsOf(s: Sheet): { key: string; food: FoodInput; line: string }[] {

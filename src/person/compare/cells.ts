@@ -1,0 +1,24 @@
+import { type ComponentId, components } from "../../food/components.ts";
+import type { Fraction } from "../../number/fraction.ts";
+import { tallyFigure } from "../../sheet/show.ts";
+import type { Bound, Tally } from "../../sheet/tally.ts";
+import { type FigureHow, figure } from "../../table/figure.ts";
+import { type Language, say } from "../../table/language.ts";
+import type { Figure } from "../../table/table.ts";
+
+/** Components by name, as one. */
+export function nameOf(of: readonly ComponentId[], language: Language): string {
+  return of.map((id) => say(language, components[id].name)).join(say(language, " and "));
+}
+
+/** As a tally is shown; a part that is known to be less than the whole says so. */
+export function boundFigure(tally: Tally, how: FigureHow): Figure {
+  const isPart = tally.bound === "at-least" && tally.trace.length === 0;
+  return isPart ? figure(tally.exact, { ...how, tone: "at-least" }) : tallyFigure(tally, how);
+}
+
+/** A figure with its bound; unknown where it has none. */
+export function bounded(value: Fraction | undefined, bound: Bound, how: FigureHow): Figure {
+  if (value === undefined || bound === "unknown") return figure(null, how);
+  return figure(value, { ...how, ...(bound !== "exact" && { tone: bound }) });
+}

@@ -1,0 +1,137 @@
+import { type ComponentId, component, componentIds } from "../../food/components.ts";
+import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
+import type { EnergyBy } from "../../sheet/energy.ts";
+import { practitionerNote } from "../caution.ts";
+import type { LabelReference } from "../intakes/labelReference.ts";
+import { countsFood, type ReferenceIntakes } from "../intakes/referenceIntakes.ts";
+import type { ReferenceFigure, UpperFigure } from "../intakes/resolve.ts";
+import type { Person } from "../person.ts";
+import { portionCautions } from "../portion/cautions.ts";
+import { type Eaten, type EatenPortion, readEaten } from "../portion/eaten.ts";
+import { energyRangesFor } from "../ranges/all.ts";
+import { readPerson } from "../readPerson.ts";
+import { balanceOf, ratiosOf } from "./balance.ts";
+import { Comparison, type ComparisonRow } from "./comparison.ts";
+import { holdReference, holdUpper } from "./held.ts";
+
+/** Options of {@link compare}. */
+export interface CompareHow {
+  /** Whose cautions to look for; the person that the intakes were read for, unless told. */
+  readonly person?: Person;
+  /** The components to look at; all that have a figure, unless told. */
+  readonly components?: readonly ComponentId[];
+  /** By which factor system shares of energy are reckoned: `atwater-general` unless told. */
+  readonly system?: EnergyBy;
+}
+
+/**
+ * Holds a portion against a day: one portion of a sheet as eaten, or one of each of several, which are
+ * taken for meals of one day and added up.
+ *
+ * Like is held against like. What each figure counts is what is added up: vitamin A in the equivalents
+ * that the authority uses, folate as such or in dietary folate equivalents, niacin with its tryptophan,
+ * and for an upper level only the form that it covers (retinol, folic acid). Levels that cover
+ * supplements alone are not held against food. Food tables give alpha-tocopherol: of a figure in
+ * alpha-tocopherol equivalents it is what there is at least.
+ *
+ * Words are chosen so that a gap cannot pass for safety. Above an upper level is said where what is
+ * known is above it; under one only where nothing silent could lift it; else it is not proven. A
+ * reference is a day's average over time, for healthy people, and no portion has to meet it.
+ *
+ * Throws `comparison-malformed`, `component-unknown`, `person-malformed`.
+ *
+ * @example
+ * ```ts
+ * const lunch = sheet(
+ *   { name: "Lentils and rice", portions: 1, lines: [{ food: "lentils-boiled", amount: "200 g" }, { food: "rice-white-long-boiled", amount: "180 g" }] },
+ *   starterFoods,
+ * );
+ * const rower: Person = { sex: "female", age: 24, mass: "60 kg", height: "1.70 m", activity: "active" };
+ * const day = compare(lunch, referenceIntakes("uk", rower));
+ * const { share, figure, verdict } = day.get("iron").reference;
+ * console.log(`${share.times(100).toFixed(0)} % of ${figure.value} mg: ${verdict} of a day`); // => 59 % of 14.8 mg: part of a day
+ * ```
+ */
+export function compare(
+  eaten: Eaten,
+  intakes: ReferenceIntakes | LabelReference,
+  how: CompareHow = {},
+): Comparison {
+  const portion = readEaten(eaten, "comparison-malformed");
+  const figures = figuresOf(intakes);
+  const wanted = readWanted(how.components);
+  const person = how.person ?? ("person" in intakes ? intakes.person : undefined);
+  const ranges = person && "person" in intakes ? energyRangesFor(intakes.authority, person) : [];
+  return new Comparison({
+    name: portion.name,
+    meals: portion.meals.length,
+    authority: "person" in intakes ? intakes.authority : `label ${intakes.authority}`,
+    rows: rowsOf(portion, figures).filter(({ of }) => of.some((id) => wanted.has(id))),
+    balance: balanceOf(portion, ranges, how.system ?? "atwater-general"),
+    ratios: ratiosOf(portion),
+    cautions: portionCautions(portion, person && readPerson(person)),
+    needEnergy: "person" in intakes ? intakes.needEnergy : [],
+    note: practitionerNote,
+  });
+}
+
+interface Figures {
+  readonly references: readonly ReferenceFigure[];
+  readonly uppers: readonly UpperFigure[];
+}
+
+/** Every figure once: forms of one nutrient share an entry. */
+function figuresOf(intakes: ReferenceIntakes | LabelReference): Figures {
+  if (typeof intakes !== "object" || intakes === null || typeof intakes.get !== "function") {
+    throw fault(
+      "comparison-malformed",
+      "there are no reference intakes to compare with",
+      'make them with referenceIntakes("uk", person), or labelReference("eu")',
+    );
+  }
+  const references = new Set<ReferenceFigure>();
+  const uppers = new Set<UpperFigure>();
+  for (const id of intakes.components) {
+    if ("person" in intakes) {
+      const entry = intakes.get(id);
+      for (const figure of entry.references) references.add(figure);
+      for (const figure of entry.uppers) uppers.add(figure);
+    } else {
+      const figure = intakes.get(id);
+      if (figure) references.add(figure);
+    }
+  }
+  return { references: [...references], uppers: [...uppers] };
+}
+
+function readWanted(given: readonly ComponentId[] | undefined): ReadonlySet<ComponentId> {
+  if (given === undefined) return new Set(componentIds);
+  const faults: Fault[] = [];
+  const hint = 'write a list: ["iron", "fibre"]';
+  if (!Array.isArray(given))
+    throw fault("comparison-malformed", "components is not a list", hint, ["components"]);
+  given.forEach((id, i) => {
+    collect(faults, ["components", i], () => component(id));
+  });
+  throwIfAny(faults);
+  return new Set(given);
+}
+
+/** One row for each set of components that figures count, in the order of the registry. */
+function rowsOf(portion: EatenPortion, { references, uppers }: Figures): ComparisonRow[] {
+  const all = [...references, ...uppers];
+  const keys = [...new Map(all.map(({ of }) => [of.join(" "), of])).entries()];
+  const place = (of: readonly ComponentId[]): number => componentIds.indexOf(of[0] ?? "energy");
+  return keys
+    .sort(([, a], [, b]) => place(a) - place(b))
+    .map(([key, of]) => {
+      const same = (figure: ReferenceFigure | UpperFigure): boolean => figure.of.join(" ") === key;
+      const held = references.filter(same).map((figure) => holdReference(portion, figure));
+      const limits = [...uppers.filter(same)]
+        .sort((a, b) => Number(countsFood(b)) - Number(countsFood(a)) || a.value.comparedTo(b.value))
+        .map((figure) => holdUpper(portion, figure));
+      const [reference] = held;
+      const [upper] = limits;
+      return { of, reference, upper, references: held, uppers: limits };
+    });
+}

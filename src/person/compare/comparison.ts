@@ -1,0 +1,87 @@
+import { type ComponentId, component } from "../../food/components.ts";
+import { britishEnglish, type Language } from "../../table/language.ts";
+import { Shown } from "../../table/shown.ts";
+import type { Table } from "../../table/table.ts";
+import type { Authority } from "../intakes/table.ts";
+import type { PortionCaution } from "../portion/cautions.ts";
+import type { EnergyBalance, PortionRatio } from "./balance.ts";
+import type { HeldReference, HeldUpper } from "./held.ts";
+import { longTable } from "./longTable.ts";
+import { comparisonTables } from "./tables.ts";
+
+/** A portion against one authority's figures of one component, or of several that it counts together. */
+export interface ComparisonRow {
+  readonly of: readonly ComponentId[];
+  /** The day's figure; where an authority has several of one component, the first of `references`. */
+  readonly reference: HeldReference | undefined;
+  /** The lowest level that counts what food brings, else the first. */
+  readonly upper: HeldUpper | undefined;
+  readonly references: readonly HeldReference[];
+  readonly uppers: readonly HeldUpper[];
+}
+
+/** Everything that a comparison holds, beside its tables. */
+export interface ComparisonData {
+  /** What was eaten, by name. */
+  readonly name: string;
+  readonly meals: number;
+  readonly authority: Authority | `label ${string}`;
+  readonly rows: readonly ComparisonRow[];
+  readonly balance: readonly EnergyBalance[];
+  readonly ratios: readonly PortionRatio[];
+  readonly cautions: readonly PortionCaution[];
+  /** Components whose figure is set per megajoule or as a share of energy, while no energy is known. */
+  readonly needEnergy: readonly ComponentId[];
+  readonly note: string;
+}
+
+/**
+ * How a portion stands against a day: shares of reference intakes, upper levels, shares of energy,
+ * cautions. A portion is part of a day, so nothing here passes or fails.
+ */
+export class Comparison extends Shown implements ComparisonData {
+  readonly name: string;
+  readonly meals: number;
+  readonly authority: ComparisonData["authority"];
+  readonly rows: readonly ComparisonRow[];
+  readonly balance: readonly EnergyBalance[];
+  readonly ratios: readonly PortionRatio[];
+  readonly cautions: readonly PortionCaution[];
+  readonly needEnergy: readonly ComponentId[];
+  readonly note: string;
+
+  /** @internal Use {@link compare}. */
+  constructor(data: ComparisonData) {
+    super();
+    this.name = data.name;
+    this.meals = data.meals;
+    this.authority = data.authority;
+    this.rows = data.rows;
+    this.balance = data.balance;
+    this.ratios = data.ratios;
+    this.cautions = data.cautions;
+    this.needEnergy = data.needEnergy;
+    this.note = data.note;
+  }
+
+  /** The row whose figures count a component; nothing where there is no figure. Throws `component-unknown`. */
+  get(id: ComponentId): ComparisonRow | undefined {
+    const { id: known } = component(id);
+    return this.rows.find(({ of }) => of.includes(known));
+  }
+
+  /** Rows that are past an upper level, proven. */
+  get past(): readonly ComparisonRow[] {
+    return this.rows.filter(({ uppers }) => uppers.some(({ verdict }) => verdict === "past"));
+  }
+
+  /** Components against the day, the balance of energy, and what to heed. */
+  override toTables(language: Language = britishEnglish): readonly Table[] {
+    return comparisonTables(this, language);
+  }
+
+  /** One record for each figure that the portion was held against. */
+  toLong(): readonly Table[] {
+    return [longTable(this)];
+  }
+}

@@ -1,0 +1,100 @@
+import type { ComponentId } from "../../food/components.ts";
+import type { FoodCaution } from "../../food/food.ts";
+import { isZero } from "../../number/fraction.ts";
+import type { Tally } from "../../sheet/tally.ts";
+import type { Check } from "../check.ts";
+import type { Facts, Person } from "../person.ts";
+import { isUnder18 } from "../personCautions.ts";
+import { readPerson } from "../readPerson.ts";
+import { type Eaten, type EatenPortion, readEaten } from "./eaten.ts";
+import { type Meeting, meetings, type Trait } from "./meetings.ts";
+
+/** Something to heed about a portion, and for whom. */
+export interface PortionCaution {
+  /** Of the food's own caution, or of the meeting of food and person. */
+  readonly code: string;
+  readonly text: string;
+  readonly source: string;
+  /** How the source was checked, where the caution is one of ours. */
+  readonly check?: Check;
+  /** The lines that give cause: `dish/line` in a nested recipe. */
+  readonly lines: readonly string[];
+  /** What of this person it meets; empty for a caution that rides along for everyone. */
+  readonly because: readonly Trait[];
+  /** What the portion brings of the components that it speaks of. */
+  readonly amounts: readonly { readonly of: ComponentId; readonly amount: Tally }[];
+}
+
+/**
+ * What to heed in a portion: first where a food, or a component, meets something that the person has
+ * declared, then every caution that its foods carry, for everyone. None is left out, and a component of
+ * which too little is known counts as present.
+ *
+ * It draws no conclusion and asks no doctor's place: each caution names the body that issued it.
+ *
+ * Throws `comparison-malformed`, `person-malformed`.
+ *
+ * @example
+ * ```ts
+ * const greens = sheet(
+ *   { name: "Greens", portions: 1, lines: [{ key: "kale", food: "kale-raw", amount: "80 g" }] },
+ *   starterFoods,
+ * );
+ * const coach: Person = { sex: "male", age: 61, mass: "84 kg", conditions: ["warfarin"] };
+ * const [first] = cautionsFor(greens, coach);
+ * console.log(`${first.code}: ${first.lines.join(", ")}`); // => warfarin-vitamin-k: kale
+ * ```
+ */
+export function cautionsFor(eaten: Eaten, person: Person): readonly PortionCaution[] {
+  return portionCautions(readEaten(eaten, "comparison-malformed"), readPerson(person));
+}
+
+/** As {@link cautionsFor}; without a person only those that ride along. */
+export function portionCautions(portion: EatenPortion, facts: Facts | undefined): readonly PortionCaution[] {
+  const traits = facts ? traitsOf(facts) : [];
+  return [...meetings.flatMap((meeting) => meet(meeting, portion, traits)), ...carried(portion)];
+}
+
+function traitsOf(facts: Facts): Trait[] {
+  return [
+    ...facts.conditions,
+    ...(facts.pregnant ? (["pregnant"] as const) : []),
+    ...(facts.breastfeeding ? (["breastfeeding"] as const) : []),
+    ...(isUnder18(facts) ? (["under-18"] as const) : []),
+  ];
+}
+
+function meet(meeting: Meeting, portion: EatenPortion, traits: readonly Trait[]): PortionCaution[] {
+  const because = meeting.traits.filter((trait) => traits.includes(trait));
+  if (because.length === 0) return [];
+  const { code, text, source, check, foods = [], components = [] } = meeting;
+  const lines = portion.foods
+    .filter(({ food }) => food.cautions?.some((caution) => foods.includes(caution.code)))
+    .map(({ key }) => key);
+  const amounts = components
+    .map((of) => ({ of, amount: portion.brings(of) }))
+    .filter(({ amount }) => !(amount.bound === "exact" && isZero(amount.exact)));
+  if (lines.length === 0 && amounts.length === 0) return [];
+  return [{ code, text, source, check, lines, because, amounts }];
+}
+
+/** The foods' own cautions, each said once with its lines. */
+function carried({ foods }: EatenPortion): PortionCaution[] {
+  const found = new Map<string, { caution: FoodCaution; lines: string[] }>();
+  for (const { key, food } of foods) {
+    for (const caution of food.cautions ?? []) {
+      const same = JSON.stringify([caution.code, caution.text, caution.source]);
+      const entry = found.get(same) ?? { caution, lines: [] };
+      if (!entry.lines.includes(key)) entry.lines.push(key);
+      found.set(same, entry);
+    }
+  }
+  return [...found.values()].map(({ caution: { code, text, source }, lines }) => ({
+    code,
+    text,
+    source,
+    lines,
+    because: [],
+    amounts: [],
+  }));
+}
