@@ -110,8 +110,15 @@ export {
   type CardHow,
   personCard,
 } from "./plan/card.ts";
-export type { MealInput, PersonInput, PlanInput } from "./plan/input.ts";
-export { type Plan, type PlannedMeal, type Portion, portionPlan } from "./plan/plan.ts";
+export type { MealInput, PersonInput, PlanInput, PortionDemands } from "./plan/input.ts";
+export {
+  type Plan,
+  type PlannedMeal,
+  type Portion,
+  type PortionFit,
+  type PortionStatus,
+  portionPlan,
+} from "./plan/plan.ts";
 export type {
   Line,
   LineInput,

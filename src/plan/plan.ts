@@ -1,40 +1,19 @@
-import type { Decimal } from "decimal.js";
 import { type ComponentId, components } from "../food/components.ts";
 import { collect, type Fault, fault, quote, throwIfAny } from "../number/error.ts";
-import {
-  type Fraction,
-  fraction,
-  isZero,
-  ONE,
-  over,
-  plus,
-  sum,
-  times,
-  toDecimal,
-  ZERO,
-} from "../number/fraction.ts";
+import { type Fraction, isZero, ONE, over, sum, times } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
-import { moveAll, moveLines, notesOn, type ScaleNote } from "../scale/move.ts";
-import { factorFor, type ReadTarget, readTarget, type Silence, type Target } from "../scale/target.ts";
-import { Sheet } from "../sheet/sheet.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import { combine, type Tally } from "../sheet/tally.ts";
 import type { Language } from "../table/language.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
-import type { MealInput, PersonInput, PlanInput } from "./input.ts";
+import { batchOf } from "./batch.ts";
+import type { PlanInput } from "./input.ts";
+import { type Portion, PortionFinder } from "./portion.ts";
+import { readPlan } from "./read.ts";
 import { planTables } from "./tables.ts";
 
-/** One person's portion of one meal. */
-export interface Portion {
-  readonly person: string;
-  readonly meal: string;
-  /** What the held and adjustable lines were multiplied by. */
-  readonly factor: Decimal;
-  readonly exactFactor: Fraction;
-  /** What the person is served, by dish: a sheet for one portion. */
-  readonly dishes: ReadonlyMap<string, Sheet>;
-  readonly notes: readonly ScaleNote[];
-}
+export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
 
 /** A meal for everyone: the dishes as cooked for all, each the sum of the portions. */
 export interface PlannedMeal {
@@ -97,6 +76,11 @@ export class Plan extends Shown {
     return together(found.batch, id);
   }
 
+  /** The portions that do not bring all that was asked of them. */
+  get unmet(): readonly Portion[] {
+    return this.portions.filter(({ status }) => status !== "met");
+  }
+
   /** People as columns: amounts by dish, then figures by meal. */
   override toTables(language?: Language): readonly Table[] {
     return planTables(this, language);
@@ -126,94 +110,36 @@ function together(dishes: ReadonlyMap<string, Sheet>, id: ComponentId): Tally {
  * Plans each person's portion of each meal, and the batch that feeds them all. The batch is the sum
  * of the portions, line by line and in every component, literally.
  *
- * Throws one error with every fault: `plan-malformed`, and the codes of {@link scale}, each with
- * the person and meal in its path.
+ * A target that a recipe cannot reach is refused. Demands that cannot all be met are not: the portion
+ * is then the nearest that keeps the firm ones, or nothing, and says what it misses.
+ *
+ * Throws one error with every fault: `plan-malformed`, and the codes of {@link scale} and {@link fit},
+ * each from where the demand stands in the input.
  */
 export function portionPlan(input: PlanInput): Plan {
+  const read = readPlan(input);
   const faults: Fault[] = [];
-  const meals = (input.meals ?? []).map((meal) => ({
-    id: meal.id,
-    name: meal.name ?? meal.id,
-    dishes: dishesOf(meal),
-  }));
-  refuseRepeats(input, faults);
-  const portions = (input.people ?? []).flatMap((person, p) =>
-    meals.flatMap((meal) => {
-      const made = collect(faults, ["people", p], () => portionOf(person, meal, input.silent ?? "refuse"));
-      return made ? [made] : [];
-    }),
+  const finders = read.meals.map((meal) => new PortionFinder(meal, read.silence));
+  const portions = read.people.flatMap((person) =>
+    finders.flatMap((finder) => collect(faults, [], () => finder.find(person)) ?? []),
   );
   throwIfAny(faults);
-  const people = input.people.map(({ id, name }) => ({ id, name: name ?? id }));
-  const planned = meals.map(({ id, name, dishes }) => ({
+  const people = read.people.map(({ id, name }) => ({ id, name }));
+  const byMeal = groupBy(portions, ({ meal }) => meal);
+  const meals = read.meals.map(({ id, name, dishes }) => ({
     id,
     name,
-    batch: batchOf(
-      dishes,
-      portions.filter((p) => p.meal === id),
-    ),
+    batch: batchOf(dishes, byMeal.get(id) ?? []),
   }));
-  return new Plan(people, planned, portions);
+  return new Plan(people, meals, portions);
 }
 
-interface Meal {
-  readonly id: string;
-  readonly name: string;
-  /** One portion of each, as its recipe was written. */
-  readonly dishes: ReadonlyMap<string, Sheet>;
-}
-
-function dishesOf(meal: MealInput): ReadonlyMap<string, Sheet> {
-  const named: [string, Sheet][] =
-    meal.dishes instanceof Sheet ? [[meal.id, meal.dishes]] : Object.entries(meal.dishes);
-  return new Map(named.map(([name, s]) => [name, moveAll(s, ONE, ONE)]));
-}
-
-function refuseRepeats(input: PlanInput, faults: Fault[]): void {
-  for (const field of ["meals", "people"] as const) {
-    const seen = new Set<string>();
-    const list: readonly { readonly id: string }[] = input[field] ?? [];
-    if (list.length === 0)
-      faults.push({
-        code: "plan-malformed",
-        path: [field],
-        message: `a plan without ${field}`,
-        hint: "give at least one",
-      });
-    list.forEach(({ id }, i) => {
-      if (seen.has(id))
-        faults.push({
-          code: "plan-malformed",
-          path: [field, i, "id"],
-          message: `${quote(id)} comes twice`,
-          hint: "give each an id of its own",
-        });
-      seen.add(id);
-    });
+function groupBy<T>(all: readonly T[], key: (each: T) => string): ReadonlyMap<string, readonly T[]> {
+  const groups = new Map<string, T[]>();
+  for (const each of all) {
+    const group = groups.get(key(each));
+    if (group) group.push(each);
+    else groups.set(key(each), [each]);
   }
-}
-
-function portionOf(person: PersonInput, meal: Meal, silence: Silence): Portion {
-  const target: Target = person.byMeal?.[meal.id] ?? person.demands ?? {};
-  const { aim }: ReadTarget = readTarget({ ...target, portions: 1 });
-  const sheets = [...meal.dishes.values()];
-  const exactFactor = factorFor(sheets, aim, silence);
-  const dishes = new Map([...meal.dishes].map(([name, s]) => [name, moveAll(s, exactFactor, ONE)]));
-  const notes = [...meal.dishes].flatMap(([name, s]) => notesOn(s, dishes.get(name) ?? s));
-  return { person: person.id, meal: meal.id, factor: toDecimal(exactFactor), exactFactor, dishes, notes };
-}
-
-/** Adds up portions line by line: each line's factors of one base portion. */
-function batchOf(
-  dishes: ReadonlyMap<string, Sheet>,
-  portions: readonly Portion[],
-): ReadonlyMap<string, Sheet> {
-  const total = portions.reduce((all, p) => plus(all, p.exactFactor), ZERO);
-  const people = fraction(BigInt(portions.length));
-  return new Map(
-    [...dishes].map(([name, s]) => {
-      const factors = s.plan.lines.map(({ line }) => (line.scaling === "per-portion" ? people : total));
-      return [name, moveLines(s, factors, people)];
-    }),
-  );
+  return groups;
 }

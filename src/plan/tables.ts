@@ -31,12 +31,32 @@ export const shownComponents: readonly ComponentId[] = [
   "vitaminB12",
 ]; // prettier-ignore
 
-/** Amounts by dish, then figures by meal; people as columns. */
+/** Amounts by dish, then figures by meal, people as columns; then what is not met. */
 export function planTables(plan: Plan, language: Language = britishEnglish): Table[] {
-  return plan.meals.flatMap((meal) => [
+  const meals = plan.meals.flatMap((meal) => [
     ...[...meal.batch].map(([dish, batch]) => amountsTable({ plan, meal, dish, batch, language })),
     portionFigures(plan, meal, language),
   ]);
+  return plan.unmet.length === 0 ? meals : [...meals, unmetTable(plan, language)];
+}
+
+function unmetTable(plan: Plan, language: Language): Table {
+  const nameOf = (all: readonly { readonly id: string; readonly name: string }[], id: string): string =>
+    all.find((each) => each.id === id)?.name ?? id;
+  const nothing = say(language, "nothing is served, since what must hold cannot");
+  const rows = plan.unmet.flatMap(({ person, meal, status, misses }) => {
+    const said = status === "not-served" ? [nothing] : misses.map(({ text }) => text);
+    return said.map((text) => [nameOf(plan.people, person), nameOf(plan.meals, meal), text]);
+  });
+  return table({
+    title: say(language, "What is not met"),
+    columns: [
+      { key: "person", heading: say(language, "Person") },
+      { key: "meal", heading: say(language, "Meal") },
+      { key: "miss", heading: say(language, "Missed") },
+    ],
+    rows,
+  });
 }
 
 interface Dish {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
+import { fraction } from "../../src/number/fraction.ts";
 import type { PlanInput } from "../../src/plan/input.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -50,21 +51,22 @@ describe("what a plan is handed", () => {
           { id: "cox", demands: { energy: "many" } },
           { id: "cox", demands: [{ of: "protein", least: "5 km" }] },
           { id: "bow", byMeal: { brekfast: { energy: 400 }, breakfast: { protien: 3 } } },
-          { id: "stroke", demands: "650 kcal", weight: 3 },
+          { id: "stroke", demands: "650 kcal", weight: 3, byMeal: { lunch: { energy: 400 } } },
         ],
         silent: "loud",
         extra: 1,
       }),
     ).toEqual([
       "extra: plan-malformed",
+      "meals.1.id: plan-malformed",
       "meals.1.dishes: plan-malformed",
       "meals.2.id: plan-malformed",
       "meals.2.dishes.shot: plan-malformed",
       "meals.3.dishes.pot: plan-malformed",
       "meals.4: plan-malformed",
       "people.0.demands.energy: amount-no-number",
-      "people.1.demands.0.least: demand-malformed",
       "people.1.id: plan-malformed",
+      "people.1.demands.0.least: demand-malformed",
       "people.2.byMeal.brekfast: plan-malformed",
       "people.2.byMeal.breakfast.protien: target-malformed",
       "people.3.weight: plan-malformed",
@@ -152,10 +154,9 @@ describe("what a plan is handed", () => {
     }));
     const plan = portionPlan({ meals, people: many });
     expect(plan.portions.length).toBe(5000);
-    // 60 g × Σ 1…5000 ÷ 7.
-    expect(plan.meals[0]?.batch.get("breakfast")?.lines[0]?.exactGrams).toEqual({
-      n: (60n * 12502500n) / 7n,
-      d: 1n,
-    });
+    // 60 g × Σ 1…5000 ÷ 7
+    expect(plan.meals[0]?.batch.get("breakfast")?.lines[0]?.exactGrams).toEqual(
+      fraction(60n * 12_502_500n, 7n),
+    );
   });
 });

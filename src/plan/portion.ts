@@ -1,0 +1,219 @@
+import type { Decimal } from "decimal.js";
+import { collect, type Fault, throwIfAny } from "../number/error.ts";
+import {
+  compare,
+  type Fraction,
+  isZero,
+  minus,
+  ONE,
+  over,
+  sum,
+  toDecimal,
+  ZERO,
+} from "../number/fraction.ts";
+import type { Demand, Quantity } from "../scale/demand.ts";
+import {
+  type FitMet,
+  type FitMetTogether,
+  type FitOutcome,
+  type FitOutOfReach,
+  type FitOutOfReachTogether,
+  fit,
+} from "../scale/fit.ts";
+import { silentLines, splitOf } from "../scale/linear.ts";
+import { moveLines, notesOn, type ScaleNote } from "../scale/move.ts";
+import { factorFor, type Silence } from "../scale/target.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { ReadMeal, ReadPerson, Want } from "./read.ts";
+
+/** The answer of a fit, where a person's demands were a list. */
+export type PortionFit = FitMet | FitMetTogether | FitOutOfReach | FitOutOfReachTogether;
+
+/**
+ * How a portion stands to what was asked of it: `met`; `out-of-reach`, where it comes as near as the
+ * dish allows; or `not-served`, where even the firm demands cannot hold, so that nothing is.
+ */
+export type PortionStatus = "met" | "out-of-reach" | "not-served";
+
+/** One person's portion of one meal. */
+export interface Portion {
+  readonly person: string;
+  readonly meal: string;
+  readonly status: PortionStatus;
+  /** What the held lines were multiplied by: of a fit, the common factor; 0 where nothing is served. */
+  readonly factor: Decimal;
+  readonly exactFactor: Fraction;
+  /** What the person is served, by dish: a sheet for one portion. Empty where nothing is served. */
+  readonly dishes: ReadonlyMap<string, Sheet>;
+  /** Demands that the portion misses, and by how much. */
+  readonly misses: readonly FitOutcome[];
+  /** Why demands cannot all be met; empty where they are. */
+  readonly why: string;
+  /** How the dishes were fitted, where demands were a list. */
+  readonly fit: PortionFit | undefined;
+  readonly notes: readonly ScaleNote[];
+}
+
+/** What every line of a meal is multiplied by for someone, by dish and line. */
+export type LineFactors = ReadonlyMap<string, readonly Fraction[]>;
+
+/** A portion whose sheets are made when first looked at: a plan of thousands is cheap to make. */
+export class ServedPortion implements Portion {
+  readonly person: string;
+  readonly meal: string;
+  readonly status: PortionStatus;
+  readonly exactFactor: Fraction;
+  readonly fit: PortionFit | undefined;
+  /** @internal Of one portion as written; nothing where nothing is served. */
+  readonly factors: LineFactors;
+  readonly #base: ReadMeal["dishes"];
+  #dishes: ReadonlyMap<string, Sheet> | undefined;
+
+  constructor(person: string, meal: ReadMeal, answer: Answered) {
+    this.person = person;
+    this.meal = meal.id;
+    this.status = answer.status;
+    this.exactFactor = answer.factor;
+    this.factors = answer.factors;
+    this.fit = answer.fit;
+    this.#base = meal.dishes;
+  }
+
+  get factor(): Decimal {
+    return toDecimal(this.exactFactor);
+  }
+
+  get dishes(): ReadonlyMap<string, Sheet> {
+    this.#dishes ??= new Map(
+      [...this.factors].flatMap(([name, factors]): [string, Sheet][] => {
+        const base = this.#base.get(name);
+        return base ? [[name, moveLines(base, factors, ONE)]] : [];
+      }),
+    );
+    return this.#dishes;
+  }
+
+  get misses(): readonly FitOutcome[] {
+    return this.fit?.status === "out-of-reach" ? this.fit.misses : [];
+  }
+
+  get why(): string {
+    return this.fit?.status === "out-of-reach" ? this.fit.text : "";
+  }
+
+  get notes(): readonly ScaleNote[] {
+    return [...this.dishes].flatMap(([name, s]) => notesOn(this.#base.get(name) ?? s, s));
+  }
+}
+
+/** What was found for someone. */
+export interface Answered {
+  readonly status: PortionStatus;
+  readonly factor: Fraction;
+  readonly factors: LineFactors;
+  readonly fit: PortionFit | undefined;
+}
+
+/** What a meal brings of a quantity: the same for everyone, and what one factor moves. */
+interface MealSplit {
+  readonly fixed: Fraction;
+  readonly moving: Fraction;
+  readonly silent: boolean;
+}
+
+/** Finds portions of one meal; what its dishes bring is summed once for everyone. */
+export class PortionFinder {
+  readonly #meal: ReadMeal;
+  readonly #silence: Silence;
+  readonly #splits = new Map<Quantity, MealSplit>();
+  readonly #isDose: ReadonlyMap<string, readonly boolean[]>;
+
+  constructor(meal: ReadMeal, silence: Silence) {
+    this.#meal = meal;
+    this.#silence = silence;
+    this.#isDose = new Map(
+      [...meal.dishes].map(([name, s]) => [
+        name,
+        s.plan.lines.map(({ line }) => line.scaling === "per-portion"),
+      ]),
+    );
+  }
+
+  /** Throws the codes of `scale` and `fit`, from where the demands stand in the input. */
+  find(person: ReadPerson): ServedPortion | undefined {
+    const want = person.wants.get(this.#meal.id);
+    if (!want) return undefined;
+    const faults: Fault[] = [];
+    const answer = collect(faults, want.path, () => this.#answer(want));
+    // Demands for every meal stand in one place: which of them cannot be met has to be said.
+    throwIfAny(faults.map((each) => ({ ...each, message: `${this.#meal.name}: ${each.message}` })));
+    return answer && new ServedPortion(person.id, this.#meal, answer);
+  }
+
+  #answer(want: Want): Answered {
+    if (want.kind === "demands") return this.#fitted(want.demands);
+    const factor = this.#factor(want.aim);
+    const factors = new Map(
+      [...this.#isDose].map(([name, doses]) => [name, doses.map((isDose) => (isDose ? ONE : factor))]),
+    );
+    return { status: "met", factor, factors, fit: undefined };
+  }
+
+  #factor(aim: (Want & { kind: "target" })["aim"]): Fraction {
+    if (aim.of === "factor") return aim.factor;
+    const { fixed, moving, silent } = this.#split(aim.of);
+    const reached = !isZero(moving) && compare(aim.amount, fixed) > 0;
+    if (reached && !(silent && this.#silence === "refuse")) return over(minus(aim.amount, fixed), moving);
+    // What is refused, and what can be reached, is said there.
+    return factorFor([...this.#meal.dishes.values()], aim, this.#silence);
+  }
+
+  #split(of: Quantity): MealSplit {
+    const made = this.#splits.get(of) ?? this.#makeSplit(of);
+    this.#splits.set(of, made);
+    return made;
+  }
+
+  #makeSplit(of: Quantity): MealSplit {
+    const sheets = [...this.#meal.dishes.values()];
+    const splits = sheets.map((s) => splitOf(s, of));
+    return {
+      fixed: sum(splits.map(({ fixed }) => fixed)),
+      moving: sum(splits.map(({ moving }) => moving)),
+      silent: sheets.some((s) => silentLines(s, of).length > 0),
+    };
+  }
+
+  #fitted(demands: readonly Demand[]): Answered {
+    const { dishes, alone, fit: how } = this.#meal;
+    const [found, served] = alone
+      ? fittedAlone(alone.name, fit(alone.sheet, demands, how))
+      : fittedTogether(fit(Object.fromEntries(dishes), demands, how));
+    const factor = found.exactFactor ?? ZERO;
+    const factors = served.map(([name, s]): [string, readonly Fraction[]] => [
+      name,
+      factorsBetween(dishes.get(name) ?? s, s, factor),
+    ]);
+    const status = served.length === 0 ? "not-served" : found.status;
+    return { status, factor, factors: new Map(factors), fit: found };
+  }
+}
+
+type Served = readonly (readonly [string, Sheet])[];
+
+function fittedAlone(name: string, found: FitMet | FitOutOfReach): readonly [PortionFit, Served] {
+  const s = found.status === "met" ? found.sheet : found.nearest;
+  return [found, s ? [[name, s]] : []];
+}
+
+function fittedTogether(found: FitMetTogether | FitOutOfReachTogether): readonly [PortionFit, Served] {
+  return [found, Object.entries((found.status === "met" ? found.sheets : found.nearest) ?? {})];
+}
+
+/** What each line was multiplied by; a line of nothing says nothing of it, and goes with the rest. */
+function factorsBetween(before: Sheet, after: Sheet, common: Fraction): readonly Fraction[] {
+  return after.values.grams.map((grams, i) => {
+    const was = before.values.grams[i] ?? ZERO;
+    return isZero(was) ? common : over(grams, was);
+  });
+}
