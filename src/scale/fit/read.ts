@@ -52,7 +52,8 @@ export function readTask(given: unknown, demands: unknown, how: FitHow): Task {
   return { dishes, ranges, asked, pivots: how.pivots, tries: how.tries };
 }
 
-function readDishes(given: unknown): Dish[] {
+/** Sheets as handed in: one, or several by name, in the order of their names. */
+export function readDishes(given: unknown): Dish[] {
   if (given instanceof Sheet) return [{ name: undefined, sheet: given }];
   const isRecord = typeof given === "object" && given !== null && !Array.isArray(given);
   const entries: [string, unknown][] = isRecord ? Object.entries(given) : [];
