@@ -119,6 +119,7 @@ export {
   type PortionStatus,
   portionPlan,
 } from "./plan/plan.ts";
+export { portionRows, type ServedPortion } from "./plan/records.ts";
 export type {
   Line,
   LineInput,

@@ -22,6 +22,7 @@ import { editedValues } from "./edit.ts";
 import { type EnergyBy, type EnergyShares, shareEnergy } from "./energy.ts";
 import { type Explanation, explain, type Where } from "./explain.ts";
 import { type ColumnFormula, Grid, NOTHING_OWN, type Own, type RowFormula } from "./grid.ts";
+import { sheetLong } from "./long.ts";
 import { type CellRef, type CellValue, type Entry, isFailure, type RowRef } from "./own.ts";
 import type { SheetPlan } from "./plan.ts";
 import type { Mark } from "./source.ts";
@@ -228,6 +229,11 @@ export class Sheet extends Shown {
       figuresTable(this, undefined, language),
       ...ownTables(this, this.#own, language),
     ];
+  }
+
+  /** One row for each line and component, tidy, for data frames: `toRecords` reads it. */
+  toLong(): readonly Table[] {
+    return [sheetLong(this)];
   }
 
   /** @internal */

@@ -1,6 +1,6 @@
 import { foodTable } from "../../src/food/table.ts";
 import { type CardHow, personCard } from "../../src/plan/card.ts";
-import { portionPlan } from "../../src/plan/plan.ts";
+import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 
 /** A global that hostile names would set, if any of them ran. */
@@ -21,15 +21,18 @@ const names = {
   long: "w".repeat(200),
 };
 
-/** A card on which every text that comes from outside is one of the texts given. */
-export function cardOfTexts(at: (place: string) => string): string {
+/** A plan takes no control characters in the names of people and meals. */
+const named = (text: string): string => text.replace(/\p{Cc}/gu, " ");
+
+/** A plan in which every text that comes from outside is one of the texts given. */
+export function planOfTexts(at: (place: string) => string): Plan {
   const food = (id: string): Parameters<typeof foodTable>[0][number] => ({
     id,
     name: at(`food ${id}`),
     state: "raw",
     per100g: { energy: 100, protein: 5, fat: 2, carbohydrateByDifference: 10 },
     source: at(`food source ${id}`),
-    measures: [{ name: at("measure"), grams: 30 }],
+    measures: [{ name: at("measure").replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, " "), grams: 30 }],
     cautions: [{ code: "own", text: at(`food caution ${id}`), source: at(`caution source ${id}`) }],
   });
   const foods = foodTable([food("a"), food("b")]);
@@ -51,10 +54,14 @@ export function cardOfTexts(at: (place: string) => string): string {
     },
     foods,
   );
-  const plan = portionPlan({
-    meals: [{ id: "meal", name: at("meal"), dishes: dish }],
-    people: [{ id: "person", name: at("person"), demands: { energy: 200 } }],
+  return portionPlan({
+    meals: [{ id: "meal", name: named(at("meal")), dishes: dish }],
+    people: [{ id: "person", name: named(at("person")), demands: { energy: 200 } }],
   });
+}
+
+/** A card on which every text that comes from outside is one of the texts given. */
+export function cardOfTexts(at: (place: string) => string): string {
   const how: CardHow = {
     date: at("date"),
     version: at("version"),
@@ -62,7 +69,7 @@ export function cardOfTexts(at: (place: string) => string): string {
     cautions: [{ text: at("caution"), source: at("source") }],
     day: [{ of: "protein", reference: { value: 50, source: at("day source") } }],
   };
-  return personCard(plan, "person", how);
+  return personCard(planOfTexts(at), "person", how);
 }
 
 /** A card on which every text from outside means harm: all of the above, begun at another in every place. */
@@ -72,6 +79,6 @@ export function hostileCard(): string {
   return cardOfTexts((place) => {
     first += 1;
     const turned = all.map((_, i) => all[(i + first) % all.length] ?? "");
-    return `${place}: ${turned.join(" ")}`.slice(0, place.startsWith("measure") ? 190 : 480);
+    return `${place}: ${turned.join(" ")}`.slice(0, /^(measure|meal|person)$/.test(place) ? 190 : 480);
   });
 }
