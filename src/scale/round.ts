@@ -1,4 +1,4 @@
-import type { Kitchen, KitchenName } from "../measure/kitchen.ts";
+import { type Kitchen, type KitchenName, kitchen as readKitchen } from "../measure/kitchen.ts";
 import {
   absolute,
   compare,
@@ -70,7 +70,7 @@ export {
  * );
  * const rounded = roundToKitchen(bowl, "metric", { demands: [{ of: "energy", exactly: 244 }] });
  * if (rounded.status !== "out-of-reach") {
- *   console.log(rounded.sheet.lines.map((line) => formatAmount(line.amount, { measures: "metric" })));
+ *   console.log(rounded.sheet.lines.map((line) => formatAmount(line.amount, { measures: "metric" }))); // => [ '54 g', '1 3/4 tsp' ]
  * }
  * ```
  */
@@ -112,6 +112,7 @@ export function roundToKitchen(
     ),
     drift: driftOf(choice, nearest),
     nodes: found.nodes,
+    measures: readKitchen(task.kitchen).measures,
   };
   const sheets = task.dishes.map(({ sheet }, d) =>
     measured(

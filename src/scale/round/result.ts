@@ -1,6 +1,7 @@
 import type { Decimal } from "decimal.js";
 import type { Amount } from "../../measure/amount.ts";
 import { formatAmount } from "../../measure/format.ts";
+import type { Measures } from "../../measure/measures.ts";
 import { type Fraction, toDecimal } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { measuresNote } from "../../sheet/show.ts";
@@ -55,6 +56,8 @@ export interface RoundedFigures {
   readonly demands: readonly RoundedDemand[];
   readonly drift: Drift;
   readonly nodes: number;
+  /** Whose cups and spoons a bare one is: the kitchen's. */
+  readonly measures: Measures;
 }
 
 /**
@@ -72,6 +75,7 @@ export class Rounded<S extends Sheet | Sheets> extends Shown {
   readonly bound: { readonly excess: Decimal; readonly ratios: Decimal } | undefined;
   /** Choices looked at. */
   readonly nodes: number;
+  readonly #measures: Measures;
 
   /** @internal Use {@link roundToKitchen}. */
   constructor(
@@ -87,6 +91,7 @@ export class Rounded<S extends Sheet | Sheets> extends Shown {
     this.demands = figures.demands;
     this.drift = figures.drift;
     this.nodes = figures.nodes;
+    this.#measures = figures.measures;
     this.bound = bound && { excess: toDecimal(bound.excess), ratios: toDecimal(bound.drift) };
   }
 
@@ -96,7 +101,7 @@ export class Rounded<S extends Sheet | Sheets> extends Shown {
   }
 
   override toTables(): readonly Table[] {
-    return [linesTable(this), ...(this.demands.length > 0 ? [demandsTable(this)] : [])];
+    return [linesTable(this, this.#measures), ...(this.demands.length > 0 ? [demandsTable(this)] : [])];
   }
 }
 
@@ -131,16 +136,19 @@ const KEPT: { readonly [K in NonNullable<LineOffers["kept"]>]: string } = {
   "not-measurable": "cannot be measured in this kitchen: left as it was",
 };
 
-function linesTable(r: {
-  readonly lines: readonly RoundedLine[];
-  readonly drift: Drift;
-  readonly status: string;
-  readonly bound: Rounded<Sheet>["bound"];
-}): Table {
+function linesTable(
+  r: {
+    readonly lines: readonly RoundedLine[];
+    readonly drift: Drift;
+    readonly status: string;
+    readonly bound: Rounded<Sheet>["bound"];
+  },
+  measures: Measures,
+): Table {
   const rows = r.lines.map((line): Cell[] => [
     line.line,
-    formatAmount(line.exact, { significant: 3 }),
-    formatAmount(line.rounded),
+    formatAmount(line.exact, { significant: 3, measures }),
+    formatAmount(line.rounded, { measures }),
     line.kept === undefined ? percentBy(line) : KEPT[line.kept],
   ]);
   const { drift } = r;

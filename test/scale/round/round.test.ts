@@ -1,0 +1,423 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { foodTable } from "../../../src/food/table.ts";
+import { amount, gramsOf, millilitresOf } from "../../../src/measure/amount.ts";
+import { formatAmount } from "../../../src/measure/format.ts";
+import { kitchen } from "../../../src/measure/kitchen.ts";
+import { measurable } from "../../../src/measure/measurable.ts";
+import {
+  absolute,
+  compare,
+  equals,
+  exact,
+  type Fraction,
+  fraction,
+  isZero,
+  minus,
+  ONE,
+  over,
+  plus,
+  sum,
+  times,
+  toDecimal,
+  toText,
+  ZERO,
+} from "../../../src/number/fraction.ts";
+import type { LineInput, RecipeInput } from "../../../src/recipe/document.ts";
+import type { Demand } from "../../../src/scale/demand.ts";
+import { Rounded, RoundingOutOfReach, roundToKitchen } from "../../../src/scale/round.ts";
+import { sheet } from "../../../src/sheet/build.ts";
+import type { Sheet } from "../../../src/sheet/sheet.ts";
+import { toText as show } from "../../../src/table/text.ts";
+import { errorOf } from "../../number/error-of.ts";
+
+const foods = foodTable([
+  { id: "flour", name: "Flour", source: "made up", density: "0.53", per100g: { energy: 360, protein: 10 } },
+  { id: "oil", name: "Oil", source: "made up", density: "0.92", per100g: { energy: 884, protein: 0 } },
+  {
+    id: "egg",
+    name: "Egg",
+    source: "made up",
+    measures: [{ name: "medium", grams: 50 }],
+    per100g: { energy: 140, protein: 12.5 },
+  },
+  { id: "salt", name: "Salt", source: "made up", density: "1.2", per100g: { energy: 0, sodium: 39000 } },
+]);
+
+const camp = kitchen({
+  name: "camp",
+  measures: "metric",
+  drawer: { cup: ["1/4", "1/3", "1/2"], tbsp: ["1/2"], tsp: ["1/4", "1/2"] },
+  scale: "5 g",
+  jug: { step: "10 ml", least: "50 ml" },
+  pieces: "half",
+});
+
+const amounts: fc.Arbitrary<Pick<LineInput, "food" | "amount">> = fc.oneof(
+  fc.integer({ min: 30, max: 4000 }).map((n) => ({ food: "flour", amount: `${n}/10 g` })),
+  fc.integer({ min: 5, max: 300 }).map((n) => ({ food: "oil", amount: `${n}/20 tbsp` })),
+  fc.integer({ min: 20, max: 300 }).map((n) => ({ food: "flour", amount: `${n}/100 cup` })),
+  fc.integer({ min: 3, max: 50 }).map((n) => ({ food: "egg", amount: `${n}/10 medium` })),
+  fc.integer({ min: 60, max: 900 }).map((n) => ({ food: "oil", amount: `${n}.3 ml` })),
+);
+
+interface Case {
+  readonly recipe: RecipeInput;
+  readonly demands: readonly Demand[];
+}
+
+const cases: fc.Arbitrary<Case> = fc
+  .record({
+    lines: fc.array(amounts, { minLength: 1, maxLength: 4 }),
+    dose: fc.boolean(),
+    portions: fc.integer({ min: 1, max: 4 }),
+    yieldFactor: fc.constantFrom("1", "9/10"),
+    energy: fc.integer({ min: 90, max: 110 }),
+    limit: fc.option(fc.integer({ min: 95, max: 130 })),
+  })
+  .map(({ lines, dose, portions, yieldFactor, energy, limit }) => {
+    const recipe: RecipeInput = {
+      name: "Dish",
+      portions,
+      measures: "metric",
+      yieldFactor,
+      lines: [
+        ...lines.map((line, i): LineInput => ({ ...line, key: `line-${i}` })),
+        ...(dose ? [{ key: "dose", food: "salt", amount: "0.7 g", scaling: "per-portion" as const }] : []),
+      ],
+    };
+    const s = sheet(recipe, foods);
+    const demands: Demand[] = [
+      { of: "energy", exactly: toText(times(s.portion("energy").exact, fraction(BigInt(energy), 100n))) },
+    ];
+    if (limit !== null)
+      demands.push({
+        of: "protein",
+        most: toText(times(plus(s.portion("protein").exact, exact("0.1")), fraction(BigInt(limit), 100n))),
+        firm: true,
+      });
+    return { recipe, demands };
+  });
+
+/** What each line may become, read from the kitchen alone. */
+function choices(s: Sheet): { readonly grams: Fraction; readonly exact: Fraction }[][] {
+  return s.lines
+    .filter((line) => line.scaling !== "per-portion")
+    .map((line) => {
+      const size = gramsOf(line.amount) ?? millilitresOf(line.amount) ?? line.amount.exact;
+      return measurable(camp, line.amount, { measures: "metric" }).map((m) => ({
+        grams: times(line.exactGrams, over(m.exact, size)),
+        exact: line.exactGrams,
+      }));
+    });
+}
+
+function* products<T>(lists: readonly (readonly T[])[]): Generator<T[]> {
+  const [first, ...rest] = lists;
+  if (!first) yield [];
+  else for (const each of first) for (const more of products(rest)) yield [each, ...more];
+}
+
+/** The worst excess and the drift of a choice, worked out from the public figures of an edited sheet. */
+function judged(
+  s: Sheet,
+  chosen: readonly { readonly grams: Fraction; readonly exact: Fraction }[],
+  demands: readonly Demand[],
+) {
+  const moving = s.lines.filter((line) => line.scaling !== "per-portion");
+  const edited = s.edit(
+    Object.fromEntries(moving.map((line, i) => [line.key, `${toText(chosen[i]?.grams ?? ZERO)} g`])),
+  );
+  let excess = ZERO;
+  for (const d of demands) {
+    if (!("of" in d) || d.of === undefined || d.of === "mass") continue;
+    const value = edited.portion(d.of).exact;
+    const most = d.exactly ?? d.most;
+    const slack = d.firm ? ZERO : exact("1/50");
+    const above = most === undefined ? ZERO : minus(value, times(exact(most), plus(ONE, slack)));
+    const below = d.exactly === undefined ? ZERO : minus(times(exact(d.exactly), minus(ONE, slack)), value);
+    for (const over_ of [above, below]) {
+      if (over_.n <= 0n) continue;
+      if (d.firm) return undefined;
+      const part = over(over_, exact(d.exactly ?? d.most ?? 1));
+      if (compare(part, excess) > 0) excess = part;
+    }
+  }
+  const drift = chosen
+    .map((c) => over(c.grams, c.exact))
+    .map((common) => sum(chosen.map((c) => absolute(minus(over(c.grams, times(c.exact, common)), ONE)))))
+    .reduce((a, b) => (compare(a, b) <= 0 ? a : b));
+  return { excess, drift };
+}
+
+describe("rounding to a kitchen", () => {
+  it("is the best of all choices, tried one by one from the sheet's public figures", () => {
+    fc.assert(
+      fc.property(cases, ({ recipe, demands }) => {
+        const s = sheet(recipe, foods);
+        const found = roundToKitchen(s, camp, { demands });
+        let best: { excess: Fraction; drift: Fraction } | undefined;
+        for (const choice of products(choices(s))) {
+          const each = judged(s, choice, demands);
+          if (!each) continue;
+          const order = best ? compare(each.excess, best.excess) || compare(each.drift, best.drift) : -1;
+          if (order < 0) best = each;
+        }
+        if (!best) {
+          expect(found).toBeInstanceOf(RoundingOutOfReach);
+          return;
+        }
+        if (!(found instanceof Rounded)) throw new Error("there is a choice");
+        expect(found.proven).toBe(true);
+        const own = judged(
+          s,
+          found.sheet.lines
+            .filter((l) => l.scaling !== "per-portion")
+            .map((l, i) => ({ grams: l.exactGrams, exact: s.lines[i]?.exactGrams ?? ONE })),
+          demands,
+        );
+        expect([own && toText(own.excess), own && toText(own.drift)]).toEqual([
+          toText(best.excess),
+          toText(best.drift),
+        ]);
+        expect(found.drift.excess.toString()).toBe(
+          found.status === "met" ? "0" : found.drift.excess.toString(),
+        );
+        expect(found.status).toBe(isZero(best.excess) ? "met" : "nearest");
+      }),
+      { numRuns: 250 },
+    );
+  });
+
+  it("never does worse than line by line, keeps limits, touches no dose, and lets no line vanish", () => {
+    fc.assert(
+      fc.property(cases, ({ recipe, demands }) => {
+        const s = sheet(recipe, foods);
+        const found = roundToKitchen(s, camp, { demands });
+        if (!(found instanceof Rounded)) return;
+        const { lineByLine, excess, ratios } = found.drift;
+        const keepsLimits = found.demands.every((d, i) => !demands[i]?.firm || d.withinTolerance);
+        expect(keepsLimits).toBe(true);
+        const brokeLimits = demands.some(
+          (d, i) => d.firm && (found.demands[i]?.lineByLine?.gt(toDecimal(exact(d.most ?? 0))) ?? false),
+        );
+        if (!brokeLimits) {
+          expect(excess.lte(lineByLine.excess)).toBe(true);
+          if (excess.eq(lineByLine.excess)) expect(ratios.lte(lineByLine.ratios)).toBe(true);
+        }
+        found.sheet.lines.forEach((line, i) => {
+          const was = s.lines[i];
+          if (line.scaling === "per-portion")
+            expect(toText(line.exactGrams)).toBe(toText(was?.exactGrams ?? ZERO));
+          else expect(line.exactGrams.n > 0n).toBe(true);
+        });
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it("gives amounts that are in the kitchen's set, told apart by arithmetic alone", () => {
+    const isMultiple = (f: Fraction, step: string): boolean => over(f, exact(step)).d === 1n;
+    fc.assert(
+      fc.property(cases, ({ recipe, demands }) => {
+        const found = roundToKitchen(sheet(recipe, foods), camp, { demands });
+        if (!(found instanceof Rounded)) return;
+        for (const line of found.sheet.lines) {
+          if (line.scaling === "per-portion") continue;
+          const a = line.amount;
+          const [grams, ml] = [gramsOf(a), millilitresOf(a)];
+          if (grams) expect(isMultiple(grams, "5")).toBe(true);
+          // Quarter teaspoons, and thirds of a cup, are 1/12 of 15 ml at the finest; the jug has tens.
+          else if (ml) expect(isMultiple(ml, "5/12")).toBe(true);
+          else expect(isMultiple(a.exact, "1/2")).toBe(true);
+          // What is printed reads back as the same amount.
+          const text = formatAmount(a, { measures: "metric" });
+          expect(equals(amount(text, { measures: "metric", own: ["medium"] }).exact, a.exact)).toBe(true);
+        }
+      }),
+      { numRuns: 200 },
+    );
+  });
+});
+
+describe("armed-forces ounce rounding (US DoD, Armed Forces Recipe Service, A. General Information No. 1(2); read in the published text)", () => {
+  const quarterOunce = kitchen({
+    name: "galley",
+    measures: "us",
+    scale: "1/4 oz",
+    drawer: {},
+    pieces: "whole",
+  });
+
+  // .00 to .12 is 0, .13 to .37 is 1/4, .38 to .62 is 1/2, .63 to .87 is 3/4, .88 to .99 is 1.
+  const table: [from: number, to: number, quarters: number][] = [
+    [0, 12, 0],
+    [13, 37, 1],
+    [38, 62, 2],
+    [63, 87, 3],
+    [88, 99, 4],
+  ];
+  it.each(table)("hundredths from %i to %i are %i quarters", (from, to, quarters) => {
+    for (let h = from; h <= to; h++) {
+      const s = sheet(
+        {
+          name: "Card",
+          portions: 100,
+          lines: [{ food: "flour", amount: `5.${String(h).padStart(2, "0")} oz` }],
+        },
+        foods,
+      );
+      const rounded = roundToKitchen(s, quarterOunce);
+      if (!(rounded instanceof Rounded)) throw new Error("it can be weighed");
+      expect(toText(rounded.sheet.lines[0]?.amount.exact ?? ZERO)).toBe(toText(exact(5 + quarters / 4)));
+    }
+  });
+});
+
+describe("what a cook is told", () => {
+  const dish: RecipeInput = {
+    name: "Dish",
+    portions: 2,
+    measures: "australian",
+    lines: [
+      { key: "flour", food: "flour", amount: "1.9 tbsp" },
+      { key: "egg", food: "egg", amount: "1.7 medium" },
+      { key: "salt", food: "salt", amount: "0.13 tsp", scaling: "per-portion" },
+    ],
+  };
+
+  it("states spoon sizes where the reader's kitchen differs from the author's measures, and what cannot be measured", () => {
+    const rounded = roundToKitchen(sheet(dish, foods), "metric");
+    const text = show(rounded);
+    expect(text).toContain("1 Australian tbsp is 20 ml");
+    expect(text).toContain("1 metric tbsp is 15 ml");
+    expect(text).toContain("salt: cannot be measured in this kitchen as it stands");
+    expect(text).not.toMatch(/NaN|undefined|\[object/);
+  });
+
+  it("lets a wish win: weighed, spooned, counted, left", () => {
+    const s = sheet(
+      {
+        ...dish,
+        measures: "metric",
+        lines: [
+          { key: "flour", food: "flour", amount: "207 g" },
+          { key: "egg", food: "egg", amount: "103 g" },
+          { key: "oil", food: "oil", amount: "13 g" },
+        ],
+      },
+      foods,
+    );
+    const rounded = roundToKitchen(s, camp, { lines: { flour: "cup", egg: "medium", oil: "as-written" } });
+    if (!(rounded instanceof Rounded)) throw new Error("it can be measured");
+    expect(rounded.lines.map((l) => l.rounded.unit)).toEqual(["cup", "medium", "g"]);
+    expect(rounded.lines[1]?.rounded.exact).toEqual(exact(2));
+    expect(rounded.lines[2]).toMatchObject({ kept: "as-written", measurable: false });
+  });
+
+  it("rounds several sheets together, and weighs nested recipes", () => {
+    const inner: RecipeInput = { name: "Mix", portions: 3, lines: [{ food: "flour", amount: "100 g" }] };
+    const outer = sheet(
+      { name: "Outer", portions: 1, lines: [{ key: "mix", recipe: inner, amount: "0.7 portions" }] },
+      foods,
+    );
+    const rounded = roundToKitchen({ outer, dish: sheet(dish, foods) }, camp, {
+      demands: [{ of: "energy", least: 50 }],
+    });
+    if (!(rounded instanceof Rounded)) throw new Error("it can be measured");
+    expect(Object.keys(rounded.sheet).sort()).toEqual(["dish", "outer"]);
+    // 23.3 g: whichever of the two keeps the whole together.
+    expect(["20 g", "25 g"]).toContain(formatAmount(rounded.sheet.outer?.lines[0]?.amount ?? amount("0 g")));
+    expect(rounded.lines.map((l) => l.line)).toContain("dish/flour");
+  });
+
+  it("says that no measurable amounts keep a limit, rather than breaking it", () => {
+    const s = sheet({ name: "X", portions: 1, lines: [{ food: "egg", amount: "1 medium" }] }, foods);
+    const whole = kitchen({ name: "whole", measures: "metric", drawer: {}, scale: "100 g", pieces: "whole" });
+    const found = roundToKitchen(s, whole, { demands: [{ of: "energy", exactly: 77, firm: true }] });
+    expect(found.status).toBe("out-of-reach");
+    expect(show(found)).toContain("energy exactly 77 kcal");
+  });
+
+  it("holds a line's own least and most, one portion's", () => {
+    const s = sheet(
+      {
+        name: "X",
+        portions: 1,
+        lines: [{ key: "f", food: "flour", amount: "101 g", least: "101 g", most: "120 g" }],
+      },
+      foods,
+    );
+    const rounded = roundToKitchen(s, camp);
+    if (!(rounded instanceof Rounded)) throw new Error("it can be measured");
+    expect(toText(rounded.sheet.lines[0]?.exactGrams ?? ZERO)).toBe("105");
+  });
+
+  it("says where the search stopped, and how far from proven", () => {
+    const lines = Array.from(
+      { length: 14 },
+      (_, i): LineInput => ({
+        key: `l${i}`,
+        food: ["flour", "egg", "oil"][i % 3] ?? "flour",
+        amount: `${33 + i * 7}.7 g`,
+      }),
+    );
+    const s = sheet({ name: "Many", portions: 1, lines }, foods);
+    const found = roundToKitchen(s, camp, {
+      demands: [
+        { of: "energy", exactly: s.portion("energy").value },
+        { of: "protein", exactly: s.portion("protein").value },
+      ],
+      tolerance: "1/10000",
+      nodes: 3,
+    });
+    if (found.status === "stopped") {
+      expect(found.bound).toBeDefined();
+      expect(found.proven).toBe(false);
+    } else expect(found.status).toMatch(/met|nearest|out-of-reach/);
+    expect(
+      roundToKitchen(s, camp, { demands: [{ of: "energy", exactly: s.portion("energy").value }] }).status,
+    ).toBe("met");
+  });
+});
+
+describe("bad options", () => {
+  const s = sheet({ name: "X", portions: 1, lines: [{ key: "f", food: "flour", amount: "101 g" }] }, foods);
+  const bad: [string, unknown, string][] = [
+    ["an option that is none", { demand: [] }, "rounding-malformed"],
+    ["a tolerance of 1", { tolerance: 1 }, "rounding-malformed"],
+    ["a tolerance below 0", { tolerance: -0.1 }, "rounding-malformed"],
+    ["a tolerance of 2", { tolerance: 2 }, "rounding-malformed"],
+    ["a tolerance that is no number", { tolerance: "little" }, "amount-no-number"],
+    ["NaN", { tolerance: Number.NaN }, "number-not-finite"],
+    ["no neighbours", { each: 0 }, "rounding-malformed"],
+    ["half a neighbour", { each: 1.5 }, "rounding-malformed"],
+    ["many neighbours", { each: 100 }, "rounding-malformed"],
+    ["no nodes", { nodes: 0 }, "rounding-malformed"],
+    ["endless nodes", { nodes: Number.POSITIVE_INFINITY }, "rounding-malformed"],
+    ["a wish for no line", { lines: { g: "weigh" } }, "line-unknown"],
+    ["an empty wish", { lines: { f: " " } }, "rounding-malformed"],
+    ["a wish that is no text", { lines: { f: 3 } }, "rounding-malformed"],
+    ["a wish for no unit", { lines: { f: "bucket" } }, "amount-unknown-unit"],
+    ["wishes in a list", { lines: 3 }, "rounding-malformed"],
+    ["a demand that is none", { demands: [{ of: "protien", least: 3 }] }, "demand-malformed"],
+    ["demands that are no list", { demands: { of: "energy" } }, "demand-malformed"],
+    ["a system that is none", { system: "guess" }, "component-unknown"],
+    ["options that are no object", 3, "rounding-malformed"],
+  ];
+  it.each(bad)("%s is refused", (_, how, code) => {
+    const error = errorOf(() => roundToKitchen(s, camp, how as never));
+    expect(error.faults.map((f) => f.code)).toContain(code);
+    expect(error.hint.length).toBeGreaterThan(3);
+  });
+  it("a kitchen or a sheet that is none is refused", () => {
+    expect(errorOf(() => roundToKitchen(s, "mess" as never)).code).toBe("kitchen-malformed");
+    expect(errorOf(() => roundToKitchen({}, camp)).code).toBe("fit-malformed");
+    expect(errorOf(() => roundToKitchen({ a: 3 } as never, camp)).code).toBe("fit-malformed");
+  });
+  it("all faults are told at once", () => {
+    expect(
+      errorOf(() => roundToKitchen(s, camp, { tolerance: 9, each: 0, lines: { q: "weigh" } })).faults.length,
+    ).toBe(3);
+  });
+});
