@@ -74,6 +74,7 @@ export type ErrorCode =
   | "plan-malformed"
   | "plan-needs-answer"
   | "card-malformed"
+  | "shopping-malformed"
   // table
   | "table-malformed"
   | "figure-malformed"

@@ -52,7 +52,8 @@ export function choosePacks(need: Fraction, packs: readonly PackSize[]): PackCho
   const [first] = items.list;
   if (need.n <= 0n || !first) return { counts: none, proven: true };
   const wanted = ceiling(times(need, items.unitsPerGram));
-  const bulk = items.list.reduce((best, each) => (isBetterBulk(each, best) ? each : best), first);
+  // The largest come first, and so stay among equals.
+  const bulk = items.list.reduce((best, each) => (isCheaperByMass(each, best) ? each : best), first);
   const enough = (bulk.size - 1n) * first.size;
   // There are at least as many sums below a window as the smallest pack goes into it.
   const manageable = BigInt(MOST_SUMS) * (items.list.at(-1) ?? first).size;
@@ -89,10 +90,8 @@ function order<T extends bigint | string | number>(a: T, b: T): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
 
-/** Cheaper by mass, or as cheap and larger. */
-function isBetterBulk(a: Item, b: Item): boolean {
-  const cheaper = compare({ n: a.cost, d: a.size }, { n: b.cost, d: b.size });
-  return cheaper < 0 || (cheaper === 0 && a.size > b.size);
+function isCheaperByMass(a: Item, b: Item): boolean {
+  return compare({ n: a.cost, d: a.size }, { n: b.cost, d: b.size }) < 0;
 }
 
 const NOTHING: Sum = { size: 0n, cost: 0n, count: 0, last: undefined, before: undefined };

@@ -1,0 +1,105 @@
+import { exact, sum } from "../../number/fraction.ts";
+import { type Language, say } from "../../table/language.ts";
+import { type Cell, type Row, type Table, table } from "../../table/table.ts";
+import { money } from "./cells.ts";
+import { type Cost, costOf } from "./cost.ts";
+import type { PortionCost } from "./portions.ts";
+
+/** What people and meals are called, by id, in the plan's order. */
+export interface Names {
+  readonly people: ReadonlyMap<string, string>;
+  readonly meals: ReadonlyMap<string, string>;
+}
+
+/** What portions cost, one table for each currency: people by meals, or dishes. */
+export function costTables(
+  portions: readonly PortionCost[],
+  names: Names,
+  language: Language,
+): readonly Table[] {
+  const currencies = [...new Set(portions.flatMap(({ costs }) => costs.map(({ currency }) => currency)))];
+  const byPerson = portions.some(({ person }) => person !== undefined);
+  return currencies.map((currency) =>
+    byPerson ? peopleTable(portions, names, currency, language) : dishTable(portions, currency, language),
+  );
+}
+
+function peopleTable(
+  portions: readonly PortionCost[],
+  { people, meals }: Names,
+  currency: string,
+  language: Language,
+): Table {
+  const costs = new Map<string, Map<string, Cost>>();
+  for (const { person = "", meal = "", costs: own } of portions) {
+    const cost = own.find((each) => each.currency === currency);
+    const byMeal = costs.get(person) ?? new Map<string, Cost>();
+    if (cost) costs.set(person, byMeal.set(meal, cost));
+  }
+  const cell = (cost: Cost | undefined): Cell => (cost ? money(cost, language, false) : "");
+  const together = (of: readonly (Cost | undefined)[]): Cell =>
+    cell(
+      added(
+        of.flatMap((each) => each ?? []),
+        currency,
+      ),
+    );
+  const rows = [...people].map(([id, name]): Row => {
+    const own = [...meals.keys()].map((meal) => costs.get(id)?.get(meal));
+    return { kind: "body", cells: [name, ...own.map(cell), together(own)] };
+  });
+  const byMeal = [...meals.keys()].map((meal) => [...people.keys()].map((id) => costs.get(id)?.get(meal)));
+  const total: Row = {
+    kind: "total",
+    cells: [say(language, "Total"), ...byMeal.map(together), together(byMeal.flat())],
+  };
+  const priced = { unit: currency, align: "end" } as const;
+  return table({
+    title: say(language, "What portions cost"),
+    columns: [
+      { key: "person", heading: say(language, "Person") },
+      ...[...meals].map(([id, name]) => ({ key: `meal ${id}`, heading: name, ...priced })),
+      { key: "all", heading: say(language, "All meals"), ...priced },
+    ],
+    rows: [...rows, total],
+    notes: [note(language)],
+  });
+}
+
+/** Costs already in minor units, so that the sum is what a reader gets by adding them up. */
+function added(costs: readonly Cost[], currency: string): Cost | undefined {
+  if (costs.length === 0) return undefined;
+  const bound = costs.some((each) => each.bound === "at-least") ? "at-least" : "exact";
+  return costOf(currency, sum(costs.map(({ value }) => exact(value))), bound);
+}
+
+function dishTable(portions: readonly PortionCost[], currency: string, language: Language): Table {
+  const priced = { unit: currency, align: "end" } as const;
+  const of = (costs: readonly Cost[]): Cell => {
+    const cost = costs.find((each) => each.currency === currency);
+    return cost ? money(cost, language, false) : "";
+  };
+  return table({
+    title: say(language, "What portions cost"),
+    columns: [
+      { key: "dish", heading: say(language, "Dish") },
+      { key: "portions", heading: say(language, "Portions"), align: "end" },
+      { key: "cost", heading: say(language, "Cost"), ...priced },
+      { key: "perPortion", heading: say(language, "Per portion"), ...priced },
+    ],
+    rows: portions.map(({ dish = "", portions: count, costs, perPortion }) => [
+      dish,
+      count.toFixed(),
+      of(costs),
+      of(perPortion),
+    ]),
+    notes: [note(language)],
+  });
+}
+
+function note(language: Language): string {
+  return say(
+    language,
+    "each food's cost is shared by what is eaten of it, so what is left over is paid for too",
+  );
+}

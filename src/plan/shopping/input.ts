@@ -1,0 +1,23 @@
+import type { Measures } from "../../measure/measures.ts";
+import type { WrittenAmount } from "../../recipe/document.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
+import type { Plan } from "../plan.ts";
+
+/** What is shopped for: everything that a plan cooks, a recipe's whole batch, or several. */
+export type Shopped = Plan | Sheet | readonly Sheet[];
+
+/**
+ * What the store cupboard holds of a food: an amount of what is eaten of it, in any unit that the food
+ * can be measured in, or as purchased, peel and bone and all; `"enough"` is as much as anyone needs.
+ */
+export type InCupboard =
+  | WrittenAmount
+  | { readonly amount: WrittenAmount; readonly weighed?: "edible" | "as-purchased" };
+
+/** Options of {@link shoppingList}. */
+export interface ShoppingHow {
+  /** By the food's id. */
+  readonly cupboard?: Readonly<Record<string, InCupboard>>;
+  /** Whose spoons and cups the cupboard is measured with. */
+  readonly measures?: Measures;
+}

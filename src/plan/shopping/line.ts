@@ -1,0 +1,181 @@
+import type { Decimal } from "decimal.js";
+import type { Allergen } from "../../food/allergens.ts";
+import type { FoodCaution, State } from "../../food/food.ts";
+import {
+  type Fraction,
+  fraction,
+  least,
+  minus,
+  ONE,
+  over,
+  sum,
+  times,
+  toDecimal,
+  ZERO,
+} from "../../number/fraction.ts";
+import type { Cost } from "./cost.ts";
+import type { Stock } from "./cupboard.ts";
+import type { Goods } from "./goods.ts";
+import { choosePacks } from "./packs.ts";
+
+/** Packs of one kind. */
+export interface BoughtPack {
+  readonly name: string;
+  readonly count: Decimal;
+  /** Grams of one pack that are used. */
+  readonly edible: Decimal;
+}
+
+/**
+ * One food on the list. Masses are grams of what is eaten of it, and
+ * `fromCupboard + bought - leftOver = needed`, exactly so in `exact`.
+ */
+export interface ShoppingLine {
+  readonly food: string;
+  readonly name: string;
+  readonly state: State | undefined;
+  /** `other` where the food says none. */
+  readonly aisle: string;
+  readonly needed: Decimal;
+  readonly fromCupboard: Decimal;
+  readonly bought: Decimal;
+  /** What the packs hold beyond the need. */
+  readonly leftOver: Decimal;
+  /** Empty where it is bought by weight, or not at all. */
+  readonly packs: readonly BoughtPack[];
+  /** Whether no other choice of packs is better; not known where there were too many to look through. */
+  readonly proven: boolean;
+  /** What to weigh out where it is bought by weight: grams with peel, bone and what else is not eaten. */
+  readonly asPurchased: Decimal | undefined;
+  /** Nothing where no refuse is known of: it is then bought as eaten. */
+  readonly edibleShare: Decimal | undefined;
+  /** Nothing where there is no price. */
+  readonly cost: Cost | undefined;
+  /** Nothing where the food does not say, which is not the same as none. */
+  readonly allergens: readonly Allergen[] | undefined;
+  readonly cautions: readonly FoodCaution[];
+  readonly exact: {
+    readonly needed: Fraction;
+    readonly fromCupboard: Fraction;
+    readonly bought: Fraction;
+    readonly leftOver: Fraction;
+    readonly asPurchased: Fraction | undefined;
+    readonly edibleShare: Fraction | undefined;
+  };
+}
+
+/** A food in the store cupboard, in grams of what is eaten of it: `had - used = left`. */
+export interface CupboardItem {
+  readonly food: string;
+  readonly name: string;
+  readonly state: State | undefined;
+  /** Nothing where there is enough. */
+  readonly had: Decimal | undefined;
+  readonly used: Decimal;
+  readonly left: Decimal | undefined;
+  readonly exact: {
+    readonly had: Fraction | undefined;
+    readonly used: Fraction;
+    readonly left: Fraction | undefined;
+  };
+}
+
+/** What is bought of a food, and what it costs before costs are rounded. */
+interface Purchase extends Pick<ShoppingLine, "packs" | "proven"> {
+  readonly bought: Fraction;
+  readonly asPurchased: Fraction | undefined;
+  readonly price: Fraction | undefined;
+}
+
+const NOT_BOUGHT: Purchase = {
+  packs: [],
+  proven: true,
+  bought: ZERO,
+  asPurchased: undefined,
+  price: undefined,
+};
+
+/** A line whose cost is still to be rounded along with the others'. */
+export interface Priced {
+  readonly line: Omit<ShoppingLine, "cost">;
+  readonly currency: string | undefined;
+  readonly price: Fraction | undefined;
+}
+
+/** What to buy of a food, after what the cupboard gives. */
+export function pricedLine(goods: Goods, needed: Fraction, had: Stock["had"] | undefined): Priced {
+  const fromCupboard = had === undefined ? ZERO : had === "enough" ? needed : least(had, needed);
+  const toBuy = minus(needed, fromCupboard);
+  const { bought, asPurchased, price, packs, proven } = toBuy.n === 0n ? NOT_BOUGHT : purchase(goods, toBuy);
+  const leftOver = minus(bought, toBuy);
+  const { edibleShare } = goods;
+  const exact = { needed, fromCupboard, bought, leftOver, asPurchased, edibleShare };
+  const line = {
+    food: goods.id,
+    name: goods.name,
+    state: goods.state,
+    aisle: goods.aisle,
+    needed: toDecimal(needed),
+    fromCupboard: toDecimal(fromCupboard),
+    bought: toDecimal(bought),
+    leftOver: toDecimal(leftOver),
+    packs,
+    proven,
+    asPurchased: asPurchased && toDecimal(asPurchased),
+    edibleShare: edibleShare && toDecimal(edibleShare),
+    allergens: goods.allergens,
+    cautions: goods.cautions,
+    exact,
+  };
+  return { line, currency: goods.currency, price };
+}
+
+function purchase(goods: Goods, toBuy: Fraction): Purchase {
+  return goods.packs.length === 0 ? byWeight(goods, toBuy) : inPacks(goods, toBuy);
+}
+
+function byWeight({ edibleShare, perGram }: Goods, toBuy: Fraction): Purchase {
+  const asPurchased = over(toBuy, edibleShare ?? ONE);
+  return {
+    packs: [],
+    proven: true,
+    bought: toBuy,
+    asPurchased,
+    price: perGram && times(asPurchased, perGram),
+  };
+}
+
+function inPacks({ packs }: Goods, toBuy: Fraction): Purchase {
+  const { counts, proven } = choosePacks(toBuy, packs);
+  const chosen = packs.flatMap((pack, i) => {
+    const count = fraction(counts[i] ?? 0n);
+    return count.n === 0n ? [] : [{ pack, count }];
+  });
+  const prices = chosen.flatMap(({ pack, count }) => (pack.price ? [times(pack.price, count)] : []));
+  return {
+    packs: chosen.map(({ pack, count }) => ({
+      name: pack.name,
+      count: toDecimal(count),
+      edible: toDecimal(pack.edible),
+    })),
+    proven,
+    bought: sum(chosen.map(({ pack, count }) => times(pack.edible, count))),
+    asPurchased: undefined,
+    price: prices.length === chosen.length ? sum(prices) : undefined,
+  };
+}
+
+/** What is used of a food in the cupboard, and what stays there. */
+export function cupboardItem({ food, had }: Stock, used: Fraction): CupboardItem {
+  const there = had === "enough" ? undefined : had;
+  const left = there && minus(there, used);
+  return {
+    food: food.id,
+    name: food.name,
+    state: food.state,
+    had: there && toDecimal(there),
+    used: toDecimal(used),
+    left: left && toDecimal(left),
+    exact: { had: there, used, left },
+  };
+}
