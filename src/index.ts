@@ -152,6 +152,15 @@ export {
 } from "./scale/fit.ts";
 export type { ScaleNote } from "./scale/move.ts";
 export { type Range, type Reach, reach } from "./scale/reach.ts";
+export {
+  type Drift,
+  Rounded,
+  type RoundedDemand,
+  type RoundedLine,
+  type RoundHow,
+  RoundingOutOfReach,
+  roundToKitchen,
+} from "./scale/round.ts";
 export { type Scaled, type ScaleHow, scale } from "./scale/scale.ts";
 export type { Substitute, SubstituteChange, Substitutes } from "./scale/substitute.ts";
 export { type SubstitutesHow, substitutes } from "./scale/substitutes.ts";
