@@ -110,14 +110,28 @@ export {
   type CardHow,
   personCard,
 } from "./plan/card.ts";
-export type { MealInput, PersonInput, PlanInput, PortionDemands } from "./plan/input.ts";
+export type {
+  DishInput,
+  MealInput,
+  PersonInput,
+  PlanAnswer,
+  PlanInput,
+  PortionDemands,
+  PotChoice,
+} from "./plan/input.ts";
 export {
+  type Addition,
+  type ApartWhy,
   type Plan,
+  type PlannedDish,
   type PlannedMeal,
+  type PlanQuestion,
   type Portion,
   type PortionFit,
   type PortionStatus,
+  type Pot,
   portionPlan,
+  type Serving,
 } from "./plan/plan.ts";
 export { portionRows, type ServedPortion } from "./plan/records.ts";
 export type {

@@ -1,14 +1,22 @@
+import type { Value } from "../number/fraction.ts";
 import type { Demand } from "../scale/demand.ts";
 import type { FitHow } from "../scale/fit.ts";
 import type { Silence, Target } from "../scale/target.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+
+/** A dish with what the plan should know of how it is made. */
+export interface DishInput {
+  readonly sheet: Sheet;
+  /** Grams per millilitre of what was cooked, so that shares of the pot can be told by volume. */
+  readonly density?: Value;
+}
 
 /** Dishes eaten together: one portion of a meal is one portion of each. */
 export interface MealInput {
   readonly id: string;
   readonly name?: string;
   /** A sheet, or several by name. */
-  readonly dishes: Sheet | Readonly<Record<string, Sheet>>;
+  readonly dishes: Sheet | Readonly<Record<string, Sheet | DishInput>>;
   /** How its dishes are fitted to people whose demands are a list. */
   readonly fit?: FitHow;
 }
@@ -29,9 +37,27 @@ export interface PersonInput {
   readonly byMeal?: Readonly<Record<string, PortionDemands>>;
 }
 
+/**
+ * What to do with a line that is to be the same for everyone, though it is cooked in a pot of which
+ * people take different shares: add it to each portion at `serving`, or let it follow the `pot`, so
+ * that larger portions get more of it.
+ */
+export type PotChoice = "serving" | "pot";
+
+/** The answer to a plan's question. */
+export interface PlanAnswer {
+  readonly meal: string;
+  /** By name; may be left out where the meal has one dish. */
+  readonly dish?: string;
+  readonly line: string;
+  readonly answer: PotChoice;
+}
+
 export interface PlanInput {
   readonly meals: readonly MealInput[];
   readonly people: readonly PersonInput[];
   /** What to do where lines say nothing of a target; `refuse` unless told. */
   readonly silent?: Silence;
+  /** Answers to the questions of an earlier plan. */
+  readonly answers?: readonly PlanAnswer[];
 }

@@ -7,19 +7,24 @@ import { combine, type Tally } from "../sheet/tally.ts";
 import type { Language } from "../table/language.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
-import { batchOf } from "./batch.ts";
+import { PlannedDish, type PlanQuestion } from "./dish.ts";
 import type { PlanInput } from "./input.ts";
-import { type Portion, PortionFinder } from "./portion.ts";
-import { readPlan } from "./read.ts";
+import { type Portion, PortionFinder, type ServedPortion } from "./portion.ts";
+import { type ReadMeal, readPlan } from "./read.ts";
+import { portionRows } from "./records.ts";
 import { planTables } from "./tables.ts";
 
+export type { PlannedDish, PlanQuestion } from "./dish.ts";
 export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
+export type { Addition, ApartWhy, Pot, Serving } from "./pot.ts";
 
 /** A meal for everyone: the dishes as cooked for all, each the sum of the portions. */
 export interface PlannedMeal {
   readonly id: string;
   readonly name: string;
   readonly batch: ReadonlyMap<string, Sheet>;
+  /** Each dish apart: what is cooked once, and what each person gets of it. */
+  readonly dishes: ReadonlyMap<string, PlannedDish>;
 }
 
 /** Who gets how much of what, and what is cooked for all of them. */
@@ -62,18 +67,39 @@ export class Plan extends Shown {
 
   /** What the whole batch of a meal holds of a component: the sum of the portions. */
   holds(meal: string, id: ComponentId): Tally {
-    const found = this.meals.find((m) => m.id === meal);
-    if (!found)
-      throw fault(
-        "plan-malformed",
-        `the plan has no meal ${quote(meal)}`,
-        didYouMean(
-          meal,
-          this.meals.map((m) => m.id),
-          "use an id of the plan",
-        ),
-      );
-    return together(found.batch, id);
+    return together(this.#meal(meal).batch, id);
+  }
+
+  /**
+   * A dish apart into pot and additions; the name may be left out where the meal has one. Throws
+   * `plan-malformed` where the plan has no such dish.
+   */
+  dish(meal: string, name?: string): PlannedDish {
+    const { dishes } = this.#meal(meal);
+    const [first, ...others] = dishes.values();
+    const found = name === undefined ? (others.length === 0 ? first : undefined) : dishes.get(name);
+    if (found) return found;
+    const message =
+      name === undefined ? `${quote(meal)} has several dishes` : `${quote(meal)} has no dish ${quote(name)}`;
+    const names = [...dishes.keys()];
+    throw fault(
+      "plan-malformed",
+      message,
+      didYouMean(name ?? "", names, `use ${names.map((name) => quote(name)).join(", ")}`),
+    );
+  }
+
+  /** What only the cook can decide, to be answered in `answers`; until then a line counts as the portions say. */
+  get questions(): readonly PlanQuestion[] {
+    return this.meals.flatMap(({ dishes }) => [...dishes.values()].flatMap(({ questions }) => questions));
+  }
+
+  #meal(meal: string): PlannedMeal {
+    const found = this.meals.find(({ id }) => id === meal);
+    if (found) return found;
+    const ids = this.meals.map(({ id }) => id);
+    const hint = didYouMean(meal, ids, "use an id of the plan");
+    throw fault("plan-malformed", `the plan has no meal ${quote(meal)}`, hint);
   }
 
   /** The portions that do not bring all that was asked of them. */
@@ -84,6 +110,11 @@ export class Plan extends Shown {
   /** People as columns: amounts by dish, then figures by meal. */
   override toTables(language?: Language): readonly Table[] {
     return planTables(this, language);
+  }
+
+  /** One row for each person, meal, dish, line and component, tidy, for data frames: see {@link portionRows}. */
+  toLong(): readonly Table[] {
+    return [portionRows(this.portions)];
   }
 }
 
@@ -126,12 +157,22 @@ export function portionPlan(input: PlanInput): Plan {
   throwIfAny(faults);
   const people = read.people.map(({ id, name }) => ({ id, name }));
   const byMeal = groupBy(portions, ({ meal }) => meal);
-  const meals = read.meals.map(({ id, name, dishes }) => ({
-    id,
-    name,
-    batch: batchOf(dishes, byMeal.get(id) ?? []),
-  }));
+  const meals = read.meals.map((meal) => plannedMeal(meal, byMeal.get(meal.id) ?? []));
   return new Plan(people, meals, portions);
+}
+
+function plannedMeal(meal: ReadMeal, portions: readonly ServedPortion[]): PlannedMeal {
+  const { id, name, dishes: bases, made } = meal;
+  const dishes = new Map<string, PlannedDish>();
+  for (const [dish, base] of bases) {
+    const eaters = portions.flatMap(({ person, factors }) => {
+      const own = factors.get(dish);
+      return own ? [{ person, factors: own }] : [];
+    });
+    const read = made.get(dish);
+    if (read) dishes.set(dish, new PlannedDish({ meal: id, name: dish, base, eaters, read }));
+  }
+  return { id, name, dishes, batch: new Map([...dishes].map(([dish, { batch }]) => [dish, batch])) };
 }
 
 function groupBy<T>(all: readonly T[], key: (each: T) => string): ReadonlyMap<string, readonly T[]> {

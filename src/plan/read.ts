@@ -8,15 +8,16 @@ import type { FitHow } from "../scale/fit.ts";
 import { moveAll } from "../scale/move.ts";
 import { type ReadTarget, readTarget, type Silence, type Target } from "../scale/target.ts";
 import { Sheet } from "../sheet/sheet.ts";
+import { readAnswers } from "./answers.ts";
 import { type Given, kindOf, own, PlanFaults } from "./given.ts";
 import type { PlanInput } from "./input.ts";
+import { type ReadDish, readDish } from "./readDish.ts";
 
 /** A meal, read. */
 export interface ReadMeal {
   readonly id: string;
   readonly name: string;
-  /** As they were handed in. */
-  readonly written: ReadonlyMap<string, Sheet>;
+  readonly made: ReadonlyMap<string, ReadDish>;
   /** One portion of each. */
   readonly dishes: ReadonlyMap<string, Sheet>;
   /** The one dish, where the caller gave a sheet without a name. */
@@ -44,7 +45,7 @@ export interface ReadPlan {
   readonly silence: Silence;
 }
 
-const PLAN: readonly string[] = ["meals", "people", "silent"] satisfies (keyof PlanInput)[];
+const PLAN: readonly string[] = ["meals", "people", "silent", "answers"] satisfies (keyof PlanInput)[];
 const MEAL: readonly string[] = ["id", "name", "dishes", "fit"] satisfies (keyof PlanInput["meals"][0])[];
 const PERSON: readonly string[] = [
   "id",
@@ -70,8 +71,17 @@ export function readPlan(input: unknown): ReadPlan {
     readPerson(faults, each, id, path, named),
   );
   const silence = readSilence(faults, given?.silent);
+  const answered = new Map(meals.map((meal) => [meal.id, meal]));
+  readAnswers(faults, given?.answers, {
+    meals: named,
+    dishes: (meal) => sheetsOf(answered.get(meal)),
+    put: (meal, dish, sheet) => {
+      const before = answered.get(meal);
+      if (before) answered.set(meal, withSheet(before, dish, sheet));
+    },
+  });
   throwIfAny(faults.all);
-  return { meals, people, silence };
+  return { meals: [...answered.values()], people, silence };
 }
 
 const LISTS = {
@@ -109,12 +119,37 @@ function readMeal(
   path: Path,
 ): ReadMeal | undefined {
   const name = faults.optionalName(given.name, [...path, "name"], "leave it out, or write a name");
-  const written = readDishes(faults, given.dishes, id ?? "", [...path, "dishes"]);
-  const fit = written && readFit(faults.all, given.fit, given.dishes, [...path, "fit"]);
-  if (id === undefined || written === undefined || fit === undefined) return undefined;
-  const dishes = new Map([...written].map(([dish, s]) => [dish, moveAll(s, ONE, ONE)]));
-  const only = given.dishes instanceof Sheet ? dishes.get(id) : undefined;
-  return { id, name: name ?? id, written, dishes, alone: only && { name: id, sheet: only }, fit };
+  const made = readDishes(faults, given.dishes, id ?? "", [...path, "dishes"]);
+  const alone = given.dishes instanceof Sheet;
+  const fit = made && readFit(faults.all, given.fit, alone, made, [...path, "fit"]);
+  if (id === undefined || made === undefined || fit === undefined) return undefined;
+  return mealOf({ id, name: name ?? id, fit, isAlone: alone, made });
+}
+
+interface Made {
+  readonly id: string;
+  readonly name: string;
+  readonly fit: FitHow;
+  readonly isAlone: boolean;
+  readonly made: ReadonlyMap<string, ReadDish>;
+}
+
+function mealOf({ id, name, fit, isAlone, made }: Made): ReadMeal {
+  const dishes = new Map([...made].map(([dish, { written }]) => [dish, moveAll(written, ONE, ONE)]));
+  const only = isAlone ? dishes.get(id) : undefined;
+  return { id, name, made, dishes, alone: only && { name: id, sheet: only }, fit };
+}
+
+function sheetsOf(meal: ReadMeal | undefined): ReadonlyMap<string, Sheet> | undefined {
+  return meal && new Map([...meal.made].map(([dish, { written }]) => [dish, written]));
+}
+
+/** The meal with another sheet for a dish. */
+function withSheet(meal: ReadMeal, dish: string, sheet: Sheet): ReadMeal {
+  const made = new Map(meal.made);
+  const before = made.get(dish);
+  if (before) made.set(dish, { ...before, written: sheet });
+  return mealOf({ ...meal, isAlone: meal.alone !== undefined, made });
 }
 
 function readDishes(
@@ -122,32 +157,34 @@ function readDishes(
   given: unknown,
   meal: string,
   path: Path,
-): ReadonlyMap<string, Sheet> | undefined {
-  if (given instanceof Sheet) return new Map([[meal, given]]);
+): ReadonlyMap<string, ReadDish> | undefined {
+  if (given instanceof Sheet) return new Map([[meal, { written: given, density: undefined }]]);
   const hint = "give a sheet, or sheets by name: { pot, shot }";
   if (typeof given !== "object" || given === null || Array.isArray(given)) {
     return faults.refuse(path, `the dishes are ${kindOf(given)}`, hint);
   }
   const entries = Object.entries(given);
   if (entries.length === 0) return faults.refuse(path, "a meal without dishes", hint);
-  const dishes = entries.flatMap(([name, s]: [string, unknown]): [string, Sheet][] => {
+  const dishes = entries.flatMap(([name, dish]): [string, ReadDish][] => {
     if (faults.name(name, [...path, name], "give the dish a name") === undefined) return [];
-    if (s instanceof Sheet) return [[name, s]];
-    faults.refuse(
-      [...path, name],
-      `${quote(name)} is ${kindOf(s)}, not a sheet`,
-      "make one with sheet(recipe, foods)",
-    );
-    return [];
+    const read = readDish(faults, dish, [...path, name]);
+    return read ? [[name, read]] : [];
   });
   return dishes.length === entries.length ? new Map(dishes) : undefined;
 }
 
 /** The options of a fit, tried on the meal's dishes without a demand. */
-function readFit(faults: Fault[], given: unknown, dishes: unknown, path: Path): FitHow | undefined {
+function readFit(
+  faults: Fault[],
+  given: unknown,
+  alone: boolean,
+  dishes: ReadonlyMap<string, ReadDish>,
+  path: Path,
+): FitHow | undefined {
   if (given === undefined) return {};
+  const sheets = [...dishes].map(([name, { written }]) => [name, written] as const);
   try {
-    readTask(dishes, [], given as FitHow);
+    readTask(alone ? sheets[0]?.[1] : Object.fromEntries(sheets), [], given as FitHow);
     return given as FitHow;
   } catch (error) {
     if (!(error instanceof SteelyardError)) throw error;
@@ -185,7 +222,10 @@ function readByMeal(
   }
   for (const [meal, demands] of Object.entries(given)) {
     if (!meals.includes(meal)) {
-      const otherwise = `use ${meals.slice(0, 5).map(quote).join(", ")}`;
+      const otherwise = `use ${meals
+        .slice(0, 5)
+        .map((name) => quote(name))
+        .join(", ")}`;
       faults.refuse([...path, meal], `no meal is called ${quote(meal)}`, didYouMean(meal, meals, otherwise));
       continue;
     }

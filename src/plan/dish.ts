@@ -1,0 +1,113 @@
+import { fault, quote } from "../number/error.ts";
+import { compare, type Fraction } from "../number/fraction.ts";
+import { didYouMean } from "../number/near.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { showPercent } from "../table/figure.ts";
+import { batchOf } from "./batch.ts";
+import type { Eater, Group } from "./groups.ts";
+import type { PotChoice } from "./input.ts";
+import { type Parted, type Pot, partDish, type Serving } from "./pot.ts";
+import type { ReadDish } from "./readDish.ts";
+
+/** Something that only the cook can decide; the answer goes into `answers`. */
+export interface PlanQuestion {
+  readonly code: "per-portion-in-pot";
+  readonly meal: string;
+  readonly dish: string;
+  readonly line: string;
+  readonly text: string;
+  readonly options: readonly { readonly answer: PotChoice; readonly text: string }[];
+}
+
+const OPTIONS: PlanQuestion["options"] = [
+  { answer: "serving", text: "add it to each portion at serving, uncooked" },
+  { answer: "pot", text: "let it follow the pot: larger portions get more of it" },
+];
+
+/** A dish for everyone: what is cooked once, and what each person gets of it. */
+export class PlannedDish {
+  readonly meal: string;
+  readonly name: string;
+  /** All that everyone is served, cooked and added: the sum of the portions. */
+  readonly batch: Sheet;
+  readonly #base: Sheet;
+  readonly #eaters: readonly Eater[];
+  readonly #read: ReadDish;
+  #parted: Parted | undefined;
+
+  /** @internal Use {@link portionPlan}. */
+  constructor(at: {
+    readonly meal: string;
+    readonly name: string;
+    readonly base: Sheet;
+    readonly eaters: readonly Eater[];
+    readonly read: ReadDish;
+  }) {
+    this.meal = at.meal;
+    this.name = at.name;
+    this.batch = batchOf(at.base, at.eaters);
+    this.#base = at.base;
+    this.#eaters = at.eaters;
+    this.#read = at.read;
+  }
+
+  /**
+   * What is cooked once: one pot for everyone, unless held parts had to move against each other for
+   * someone. None where nothing is cooked.
+   */
+  get pots(): readonly Pot[] {
+    return this.#apart.pots;
+  }
+
+  /** What everyone gets: a share of a pot, and what is added to it. Together they are the portion. */
+  get servings(): readonly Serving[] {
+    return this.#apart.servings;
+  }
+
+  /** One person's part. Throws `plan-malformed` where the person has none. */
+  serving(person: string): Serving {
+    const found = this.servings.find((each) => each.person === person);
+    if (found) return found;
+    const people = this.servings.map((each) => each.person);
+    const hint = didYouMean(person, people, "use the id of someone who is served it");
+    throw fault("plan-malformed", `${quote(person)} is not served ${quote(this.name)}`, hint);
+  }
+
+  /** Lines that are to be the same for everyone, but go into a pot that is shared out unequally. */
+  get questions(): readonly PlanQuestion[] {
+    const asked = this.#apart.groups.flatMap((group) => this.#asked(group));
+    return asked.filter(({ line }, i) => asked.findIndex((other) => other.line === line) === i);
+  }
+
+  #asked(group: Group): readonly PlanQuestion[] {
+    if (group.pot.length === 0) return [];
+    const doses = group.apart.flatMap((i) => {
+      const own = this.#base.plan.lines[i];
+      return own?.line.scaling === "per-portion" && own.line.added === "cooking" ? [own] : [];
+    });
+    return doses.map(({ line, source }) => ({
+      code: "per-portion-in-pot",
+      meal: this.meal,
+      dish: this.name,
+      line: line.key,
+      text: `${source.name} is to be the same for everyone, but it is cooked in a pot of which each takes ${this.#shares(group)}: nobody would get what is meant`,
+      options: OPTIONS,
+    }));
+  }
+
+  /** The least and the most that someone takes of the pot. */
+  #shares({ eaters }: Group): string {
+    const shares = eaters.map(({ person }) => this.serving(person).exactShare);
+    const end = (better: (a: Fraction, b: Fraction) => boolean): string =>
+      showPercent(
+        shares.reduce((best, each) => (better(each, best) ? each : best)),
+        { significant: 3 },
+      );
+    return `from ${end((a, b) => compare(a, b) < 0)} to ${end((a, b) => compare(a, b) > 0)}`;
+  }
+
+  get #apart(): Parted {
+    this.#parted ??= partDish(this.#base, this.#eaters, this.#read.density);
+    return this.#parted;
+  }
+}

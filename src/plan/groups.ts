@@ -1,0 +1,107 @@
+import {
+  compare,
+  equals,
+  type Fraction,
+  isZero,
+  over,
+  sum,
+  times,
+  toText,
+  ZERO,
+} from "../number/fraction.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+
+/** Someone who eats of a dish, and what each line of one base portion is multiplied by for them. */
+export interface Eater {
+  readonly person: string;
+  readonly factors: readonly Fraction[];
+}
+
+/** People who can eat of one pot: the held lines that are cooked keep the same ratios for all of them. */
+export interface Group {
+  readonly eaters: readonly Eater[];
+  /** Lines that go into the pot: cooked, and in the same ratios for everyone. Empty where nothing is. */
+  readonly pot: readonly number[];
+  /** Lines that are added person by person. */
+  readonly apart: readonly number[];
+  /** A line of the pot that everyone has some of, by which shares are told. */
+  readonly by: number | undefined;
+}
+
+/** Sorts eaters by what can be cooked together for them, each group where its first eater stands. */
+export function groupsOf(s: Sheet, eaters: readonly Eater[]): readonly Group[] {
+  const held = s.plan.lines.flatMap(({ line }, i) =>
+    line.added === "cooking" && line.scaling === "held" ? [i] : [],
+  );
+  const distinct = representatives(held, eaters);
+  const groups = new Map<string, Eater[]>();
+  for (const eater of eaters) {
+    const key = ratiosText(distinct, eater.factors);
+    const group = groups.get(key);
+    if (group) group.push(eater);
+    else groups.set(key, [eater]);
+  }
+  return [...groups.values()].map((group) => sortLines(s, group, held));
+}
+
+/** Lines that stand for all: of those that move as one for everyone, the first. */
+function representatives(lines: readonly number[], eaters: readonly Eater[]): readonly number[] {
+  const found: number[] = [];
+  for (const line of lines) {
+    if (!found.some((other) => movesAs(line, other, eaters))) found.push(line);
+  }
+  return found;
+}
+
+function movesAs(line: number, other: number, eaters: readonly Eater[]): boolean {
+  return eaters.every(({ factors }) => factors[line] === factors[other]);
+}
+
+/** The ratios of lines to the first that is there at all, as text: the same for whoever can share a pot. */
+function ratiosText(lines: readonly number[], factors: readonly Fraction[]): string {
+  if (lines.length < 2) return "";
+  const own = lines.map((line) => factors[line] ?? ZERO);
+  const first = own.find((factor) => !isZero(factor));
+  return own.map((factor) => (first ? toText(over(factor, first)) : "0")).join(" ");
+}
+
+function sortLines(s: Sheet, eaters: readonly Eater[], held: readonly number[]): Group {
+  const cooked = s.plan.lines.flatMap(({ line }, i) => (line.added === "cooking" ? [i] : []));
+  const everyone = (line: number): boolean => eaters.every(({ factors }) => !isZero(factors[line] ?? ZERO));
+  const by = held.find(everyone) ?? largest(s, cooked.filter(everyone), eaters);
+  const isShared = by === undefined ? (): boolean => false : sharedWith(by, eaters);
+  const pot = cooked.filter(isShared);
+  const inPot = new Set(pot);
+  return { eaters, pot, apart: s.plan.lines.flatMap((_, i) => (inPot.has(i) ? [] : [i])), by };
+}
+
+/** Where no line is held: of lines that keep their ratios to each other, those that weigh most together. */
+function largest(s: Sheet, lines: readonly number[], eaters: readonly Eater[]): number | undefined {
+  const weight = (line: number): Fraction =>
+    times(s.values.grams[line] ?? ZERO, sum(eaters.map(({ factors }) => factors[line] ?? ZERO)));
+  let [best, most, left] = [undefined as number | undefined, ZERO, lines];
+  while (left[0] !== undefined) {
+    const [first] = left;
+    const isShared = sharedWith(first, eaters);
+    const total = sum(left.filter(isShared).map(weight));
+    if (best === undefined || compare(total, most) > 0) [best, most] = [first, total];
+    left = left.filter((line) => !isShared(line));
+  }
+  return best;
+}
+
+/** Whether a line keeps one ratio to another for everyone. Lines that move as one are looked at once. */
+function sharedWith(by: number, eaters: readonly Eater[]): (line: number) => boolean {
+  const known: { readonly line: number; readonly shared: boolean }[] = [];
+  const ratio = ({ factors }: Eater, line: number): Fraction =>
+    over(factors[line] ?? ZERO, factors[by] ?? ZERO);
+  return (line) => {
+    const same = known.find((other) => movesAs(line, other.line, eaters));
+    if (same) return same.shared;
+    const [first] = eaters;
+    const shared =
+      first !== undefined && eaters.every((eater) => equals(ratio(eater, line), ratio(first, line)));
+    known.push({ line, shared });
+    return shared;
+  };
+}

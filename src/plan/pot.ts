@@ -1,0 +1,202 @@
+import type { Decimal } from "decimal.js";
+import type { State } from "../food/food.ts";
+import {
+  type Fraction,
+  fraction,
+  isZero,
+  ONE,
+  over,
+  sum,
+  times,
+  toDecimal,
+  ZERO,
+} from "../number/fraction.ts";
+import { moveLines } from "../scale/move.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { lineTotals } from "./batch.ts";
+import { type Eater, type Group, groupsOf } from "./groups.ts";
+import { onlyLines } from "./lines.ts";
+
+/** What is cooked once, for all who eat of it. */
+export interface Pot {
+  /** All that goes in, and no other line; its portions are the people. */
+  readonly sheet: Sheet;
+  readonly people: readonly string[];
+}
+
+/**
+ * Why a line is not in the pot: it is added at serving; it is the same for everyone, while shares of
+ * the pot are not; or it keeps no ratio to the pot, since it was fitted to each person.
+ */
+export type ApartWhy = "serving" | "per-portion" | "adjustable";
+
+/** Something that is weighed out for one person alone. */
+export interface Addition {
+  readonly line: string;
+  readonly name: string;
+  readonly state: State | undefined;
+  readonly why: ApartWhy;
+  /** Whether the recipe cooks it: it is then cooked for this person, apart or in their share. */
+  readonly cooked: boolean;
+  /** As weighed in. */
+  readonly grams: Decimal;
+  readonly exactGrams: Fraction;
+}
+
+/** One person's part of a dish: a share of a pot, and what is added to it. */
+export interface Serving {
+  readonly person: string;
+  /** Nothing where nothing is cooked for more than this person. */
+  readonly pot: Pot | undefined;
+  /** Of the pot as cooked, 0 to 1. */
+  readonly share: Decimal;
+  readonly exactShare: Fraction;
+  /** The share by mass, as cooked. */
+  readonly grams: Decimal;
+  readonly exactGrams: Fraction;
+  /** The share by volume, where the dish's density is given. */
+  readonly millilitres: Decimal | undefined;
+  readonly exactMillilitres: Fraction | undefined;
+  /** What is added, as a sheet for this one portion; nothing where nothing is. */
+  readonly added: Sheet | undefined;
+  readonly additions: readonly Addition[];
+}
+
+/** A dish, apart into what is cooked once and what is added person by person. */
+export interface Parted {
+  readonly groups: readonly Group[];
+  readonly pots: readonly Pot[];
+  readonly servings: readonly Serving[];
+}
+
+/** Parts a dish; `base` is one portion as written, `density` in g/ml of the pot as cooked. */
+export function partDish(base: Sheet, eaters: readonly Eater[], density: Fraction | undefined): Parted {
+  const groups = groupsOf(base, eaters);
+  const subsets = new Subsets(base);
+  const parted = groups.map((group) => partGroup(base, group, subsets, density));
+  const order = new Map(eaters.map(({ person }, i) => [person, i]));
+  const place = ({ person }: Serving): number => order.get(person) ?? 0;
+  return {
+    groups,
+    pots: parted.flatMap(({ pot }) => pot ?? []),
+    servings: parted.flatMap(({ servings }) => servings).sort((a, b) => place(a) - place(b)),
+  };
+}
+
+/** Sheets of some of the lines, each set of lines once. */
+class Subsets {
+  readonly #base: Sheet;
+  readonly #made = new Map<string, Sheet>();
+
+  constructor(base: Sheet) {
+    this.#base = base;
+  }
+
+  get(lines: readonly number[]): Sheet {
+    const key = lines.join();
+    const made = this.#made.get(key) ?? onlyLines(this.#base, lines);
+    this.#made.set(key, made);
+    return made;
+  }
+}
+
+function partGroup(
+  base: Sheet,
+  group: Group,
+  subsets: Subsets,
+  density: Fraction | undefined,
+): { readonly pot: Pot | undefined; readonly servings: readonly Serving[] } {
+  const { eaters, by } = group;
+  const pot = by === undefined ? undefined : potOf(base, group, subsets);
+  const shared = (eater: Eater): Fraction => (by === undefined ? ZERO : (eater.factors[by] ?? ZERO));
+  const whole = sum(eaters.map(shared));
+  const cooked = pot?.sheet.masses.cooked ?? ZERO;
+  return {
+    pot,
+    servings: eaters.map((eater) => {
+      const share = isZero(whole) ? ZERO : over(shared(eater), whole);
+      return new PotServing({ eater, base, apart: group.apart, subsets, pot, share, cooked, density });
+    }),
+  };
+}
+
+function potOf(base: Sheet, { eaters, pot: lines }: Group, subsets: Subsets): Pot {
+  const totals = lineTotals(eaters, base.plan.lines.length);
+  const factors = lines.map((line) => totals[line] ?? ZERO);
+  const sheet = moveLines(subsets.get(lines), factors, fraction(BigInt(eaters.length)));
+  return { sheet, people: eaters.map(({ person }) => person) };
+}
+
+interface Made {
+  readonly eater: Eater;
+  readonly base: Sheet;
+  readonly apart: readonly number[];
+  readonly subsets: Subsets;
+  readonly pot: Pot | undefined;
+  readonly share: Fraction;
+  readonly cooked: Fraction;
+  readonly density: Fraction | undefined;
+}
+
+/** A serving whose sheet is made when first looked at. */
+class PotServing implements Serving {
+  readonly person: string;
+  readonly pot: Pot | undefined;
+  readonly exactShare: Fraction;
+  readonly exactGrams: Fraction;
+  readonly exactMillilitres: Fraction | undefined;
+  readonly #made: Made;
+  #added: { readonly sheet: Sheet | undefined } | undefined;
+
+  constructor(made: Made) {
+    const { eater, pot, share, cooked, density } = made;
+    this.person = eater.person;
+    this.pot = pot;
+    this.exactShare = share;
+    this.exactGrams = times(cooked, share);
+    this.exactMillilitres = density && over(this.exactGrams, density);
+    this.#made = made;
+  }
+
+  get share(): Decimal {
+    return toDecimal(this.exactShare);
+  }
+
+  get grams(): Decimal {
+    return toDecimal(this.exactGrams);
+  }
+
+  get millilitres(): Decimal | undefined {
+    return this.exactMillilitres && toDecimal(this.exactMillilitres);
+  }
+
+  get added(): Sheet | undefined {
+    this.#added ??= { sheet: this.#add() };
+    return this.#added.sheet;
+  }
+
+  get additions(): readonly Addition[] {
+    return (this.added?.lines ?? []).map(({ key, name, state, scaling, added, exactGrams }) => ({
+      line: key,
+      name,
+      state,
+      why: added === "serving" ? "serving" : scaling === "per-portion" ? "per-portion" : "adjustable",
+      cooked: added === "cooking",
+      grams: toDecimal(exactGrams),
+      exactGrams,
+    }));
+  }
+
+  #add(): Sheet | undefined {
+    const { eater, base, apart, subsets } = this.#made;
+    const has = (line: number): boolean =>
+      !isZero(eater.factors[line] ?? ZERO) && !isZero(base.values.grams[line] ?? ZERO);
+    const lines = apart.filter(has);
+    if (lines.length === 0) return undefined;
+    return moveLines(
+      subsets.get(lines),
+      lines.map((line) => eater.factors[line] ?? ZERO),
+      ONE,
+    );
+  }
+}

@@ -1,0 +1,341 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { gingerShot, oatPot, seedTopping } from "../../examples/recipes.ts";
+import { starterFoods } from "../../src/foods.ts";
+import { equals, exact, type Fraction, plus, sum, times, toText, ZERO } from "../../src/number/fraction.ts";
+import type { PlanInput } from "../../src/plan/input.ts";
+import type { Serving } from "../../src/plan/plan.ts";
+import { type Plan, portionPlan } from "../../src/plan/plan.ts";
+import { sheet } from "../../src/sheet/build.ts";
+import { toRecipe } from "../../src/sheet/recipe.ts";
+import type { Sheet } from "../../src/sheet/sheet.ts";
+import { arbitraryFactor, arbitraryRecipe, watched } from "../arbitraries.ts";
+import { errorOf } from "../number/error-of.ts";
+
+const text = (f: Fraction | undefined): string => toText(f ?? exact(-1));
+
+/** Quantities that are held to add up: masses as weighed in and as eaten, and every watched component. */
+const quantities: readonly (readonly [string, (s: Sheet) => Fraction])[] = [
+  ["raw", (s) => s.masses.raw],
+  ["cooked", (s) => s.masses.cooked],
+  ...watched.map((id) => [id, (s: Sheet) => s.total(id).exact] as const),
+];
+
+/** A share of the pot and what is added to it. */
+function made({ pot, exactShare, added }: Serving, of: (s: Sheet) => Fraction): Fraction {
+  const share = pot ? times(of(pot.sheet), exactShare) : ZERO;
+  return added ? plus(share, of(added)) : share;
+}
+
+/** Every law of pots that holds whatever was planned. */
+function holdsTogether(plan: Plan): void {
+  for (const meal of plan.meals) {
+    for (const [name, dish] of meal.dishes) {
+      for (const [, of] of quantities) {
+        for (const serving of dish.servings) {
+          const portion = plan.portion(serving.person, meal.id).dishes.get(name);
+          expect(text(made(serving, of))).toBe(text(portion && of(portion)));
+        }
+        const pots = sum(dish.pots.map(({ sheet: s }) => of(s)));
+        const added = sum(dish.servings.map((serving) => (serving.added ? of(serving.added) : ZERO)));
+        expect(text(plus(pots, added))).toBe(text(of(dish.batch)));
+      }
+      for (const pot of dish.pots) {
+        const eating = dish.servings.filter((serving) => serving.pot === pot);
+        expect(eating.map(({ person }) => person)).toEqual(pot.people);
+        expect(text(sum(eating.map(({ exactShare }) => exactShare)))).toBe("1");
+        expect(text(sum(eating.map(({ exactGrams }) => exactGrams)))).toBe(text(pot.sheet.masses.cooked));
+        expect(pot.sheet.lines.every(({ added }) => added === "cooking")).toBe(true);
+        // What is in the pot is in it for everyone in the same ratios.
+        for (const { key, exactGrams } of pot.sheet.lines) {
+          for (const { person, exactShare } of eating) {
+            const portion = plan.portion(person, meal.id).dishes.get(name);
+            const served = portion?.lines.find((line) => line.key === key)?.exactGrams;
+            expect(text(served)).toBe(text(times(exactGrams, exactShare)));
+          }
+        }
+      }
+    }
+  }
+}
+
+const demand = fc.record({
+  of: fc.constantFrom("energy" as const, "protein" as const, "mass" as const),
+  least: fc.integer({ min: 0, max: 300 }),
+});
+const wanted = fc.oneof(
+  fc.array(demand, { minLength: 1, maxLength: 3 }),
+  arbitraryFactor.map((factor) => ({ factor })),
+);
+const parts = fc.array(fc.constantFrom(undefined, "sauce", "grain"), { minLength: 7, maxLength: 7 });
+
+describe("a pot and what is added", () => {
+  it("are the portions, in mass and every component, literally", () => {
+    fc.assert(
+      fc.property(
+        arbitraryRecipe,
+        parts,
+        fc.array(wanted, { minLength: 1, maxLength: 4 }),
+        fc.boolean(),
+        ({ table, recipe }, named, all, weighed) => {
+          const { yieldFactor: _, ...plain } = recipe;
+          const lines = recipe.lines.map((line, i) =>
+            line.scaling === "held" && named[i] ? { ...line, part: named[i] } : line,
+          );
+          const written = weighed ? { ...plain, lines, cookedMass: "321 g" } : { ...recipe, lines };
+          if (weighed && /^0/.test(String(recipe.lines[0]?.amount))) return;
+          holdsTogether(
+            portionPlan({
+              meals: [{ id: "meal", dishes: sheet(written, table) }],
+              people: all.map((demands, i) => ({ id: `p${i}`, demands })),
+            }),
+          );
+        },
+      ),
+      { numRuns: 150 },
+    );
+  });
+
+  it("are apart as the recipe says: what is served, what is the same for everyone, what was fitted", () => {
+    const recipes = { "seed-topping": seedTopping };
+    const plan = portionPlan({
+      meals: [
+        {
+          id: "breakfast",
+          dishes: { pot: sheet(oatPot, starterFoods, { recipes }), shot: sheet(gingerShot, starterFoods) },
+        },
+      ],
+      people: [
+        { id: "cox", demands: { factor: 1 } },
+        { id: "bow", demands: { factor: 2 } },
+      ],
+    });
+    const dish = plan.dish("breakfast", "pot");
+    const inPot = dish.pots.map((pot) => pot.sheet.lines.map(({ key }) => key));
+    const fitted = oatPot.lines
+      .filter(({ scaling, added }) => scaling === "adjustable" && added !== "serving")
+      .map(({ key }) => key);
+    expect(inPot[0]).not.toContain("cinnamon");
+    expect(inPot[0]).not.toContain("banana");
+    expect(inPot[0]).toEqual(expect.arrayContaining(fitted));
+    const apart = new Map(dish.serving("bow").additions.map(({ line, why }) => [line, why]));
+    expect(apart.get("cinnamon")).toBe("per-portion");
+    // A nested recipe is one line.
+    expect(apart.get("topping")).toBe("serving");
+    expect(dish.serving("bow").share.times(3).toString()).toBe("2");
+    holdsTogether(plan);
+  });
+
+  it("put all in the pot where everyone takes the same, and all of it where one person eats", () => {
+    for (const factors of [["1/3"], ["5/7", "5/7", "5/7"]]) {
+      const plan = portionPlan({
+        meals: [{ id: "m", dishes: sheet(gingerShot, starterFoods) }],
+        people: factors.map((factor, i) => ({ id: `p${i}`, demands: { factor } })),
+      });
+      const { pots, questions } = plan.dish("m");
+      expect(pots[0]?.sheet.lines.map(({ key }) => key)).toContain("cayenne");
+      expect(questions).toEqual([]);
+      holdsTogether(plan);
+    }
+  });
+
+  it("makes a pot that is a recipe of its own", () => {
+    const plan = campDish();
+    const [pot] = plan.dish("m").pots;
+    const again = pot && sheet(toRecipe(pot.sheet), starterFoods);
+    expect(text(again?.masses.cooked)).toBe(text(pot?.sheet.masses.cooked));
+    expect(text(again?.total("energy").exact)).toBe(text(pot?.sheet.total("energy").exact));
+    expect(again?.origin.method).toEqual(["Simmer {oats} with Cinnamon, ground and Salt, table."]);
+  });
+});
+
+const simmered = sheet(
+  {
+    name: "Oats",
+    portions: 1,
+    cookedMass: "240 g",
+    lines: [
+      { key: "oats", food: "oats-rolled-dry", amount: "60 g" },
+      { key: "water", food: "water-tap", amount: "240 g" },
+      {
+        key: "cinnamon",
+        food: "cinnamon-ground",
+        amount: "2 g",
+        scaling: "per-portion",
+        retention: { iron: "0.5" },
+      },
+      { key: "salt", food: "salt", amount: "1 g", scaling: "per-portion" },
+    ],
+    method: ["Simmer {oats} with {cinnamon} and {salt}."],
+  },
+  starterFoods,
+);
+
+function campDish(more: Partial<PlanInput> = {}): Plan {
+  return portionPlan({
+    meals: [{ id: "m", dishes: simmered }],
+    people: [
+      { id: "cox", demands: { factor: 1 } },
+      { id: "bow", demands: { factor: 3 } },
+    ],
+    ...more,
+  });
+}
+
+describe("a dose that is cooked in a pot of unequal shares", () => {
+  it("is asked about, and counts as the portions say until it is answered", () => {
+    const plan = campDish();
+    expect(plan.questions.map(({ code, meal, dish, line }) => [code, meal, dish, line])).toEqual([
+      ["per-portion-in-pot", "m", "m", "cinnamon"],
+      ["per-portion-in-pot", "m", "m", "salt"],
+    ]);
+    expect(plan.questions[0]?.text).toMatch(/Cinnamon, ground .* from 25% to 75%/);
+    expect(plan.questions[0]?.options.map(({ answer }) => answer)).toEqual(["serving", "pot"]);
+    const { additions } = plan.dish("m").serving("bow");
+    expect(additions.map(({ line, cooked, exactGrams }) => [line, cooked, text(exactGrams)])).toEqual([
+      ["cinnamon", true, "2"],
+      ["salt", true, "1"],
+    ]);
+    holdsTogether(plan);
+  });
+
+  it("added at serving is uncooked: nothing boils off it, and it keeps what cooking would have taken", () => {
+    const plan = campDish({ answers: [{ meal: "m", line: "cinnamon", answer: "serving" }] });
+    expect(plan.questions.map(({ line }) => line)).toEqual(["salt"]);
+    const bow = plan.portion("bow", "m").dishes.get("m");
+    // 2 g stay 2 g; the rest is 901 g that loses water as 303 g lose 63.
+    expect(text(bow?.masses.cooked)).toBe(text(plus(exact(2), times(exact(901), exact("240/303")))));
+    expect(text(bow?.cell("cinnamon", "iron").exact)).toBe(
+      text(
+        times(
+          campDish().portion("bow", "m").dishes.get("m")?.cell("cinnamon", "iron").exact ?? ZERO,
+          exact(2),
+        ),
+      ),
+    );
+    holdsTogether(plan);
+  });
+
+  it("that follows the pot is in it, in everyone's share", () => {
+    const plan = campDish({ answers: [{ meal: "m", dish: "m", line: "salt", answer: "pot" }] });
+    expect(plan.questions.map(({ line }) => line)).toEqual(["cinnamon"]);
+    const [pot] = plan.dish("m").pots;
+    expect(text(pot?.sheet.lines.find(({ key }) => key === "salt")?.exactGrams)).toBe("4");
+    expect(text(plan.portion("bow", "m").dishes.get("m")?.lines[3]?.exactGrams)).toBe("3");
+    holdsTogether(plan);
+  });
+
+  it("follows the pot without becoming its base, where every held line is in a part", () => {
+    const parted = sheet(
+      {
+        name: "Bowl",
+        portions: 1,
+        lines: [
+          { key: "rice", food: "rice-white-long-boiled", amount: "200 g", part: "grain" },
+          { key: "tofu", food: "tofu-firm", amount: "100 g", part: "top" },
+          { key: "salt", food: "salt", amount: "1 g", scaling: "per-portion" },
+        ],
+      },
+      starterFoods,
+    );
+    const people = [30, 45].map((protein, i) => ({
+      id: `p${i}`,
+      demands: [
+        { of: "energy", exactly: 600 },
+        { of: "protein", exactly: protein },
+      ] as const,
+    }));
+    const meals = [{ id: "m", dishes: parted }];
+    const before = portionPlan({ meals, people });
+    const after = portionPlan({ meals, people, answers: [{ meal: "m", line: "salt", answer: "pot" }] });
+    for (const person of ["p0", "p1"]) {
+      const factor = (plan: Plan): string => text(plan.portion(person, "m").exactFactor);
+      expect(factor(after)).toBe(factor(before));
+    }
+    holdsTogether(after);
+  });
+
+  it("answered wrongly is a fault where it stands", () => {
+    const answers = [
+      { meal: "n", line: "salt", answer: "pot" },
+      { meal: "m", dish: "lid", line: "salt", answer: "pot" },
+      { meal: "m", line: "oats", answer: "pot" },
+      { meal: "m", line: "salt", answer: "both" },
+      { meal: "m", line: "cinnamon", answer: "pot" },
+      { meal: "m", line: "cinnamon", answer: "serving", why: 1 },
+      null,
+    ] as unknown as NonNullable<PlanInput["answers"]>;
+    const { faults } = errorOf(() => campDish({ answers }));
+    expect(faults.map(({ path }) => path.join("."))).toEqual([
+      "answers.0.meal",
+      "answers.1.dish",
+      "answers.2.line",
+      "answers.3.answer",
+      "answers.5.why",
+      "answers.5",
+      "answers.6",
+    ]);
+    expect(errorOf(() => campDish({ answers: {} as never })).path).toEqual(["answers"]);
+  });
+});
+
+describe("different versions of a held part", () => {
+  const bowl = sheet(
+    {
+      name: "Bowl",
+      portions: 1,
+      lines: [
+        { key: "rice", food: "rice-white-long-boiled", amount: "200 g" },
+        { key: "tofu", food: "tofu-firm", amount: "100 g", part: "top" },
+        { key: "peas", food: "peas-frozen-boiled-drained", amount: "60 g", part: "top" },
+      ],
+    },
+    starterFoods,
+  );
+
+  it("need a pot for each, and those who want the same share one", () => {
+    const asks = [30, 45, 30].map((protein, i) => ({
+      id: `p${i}`,
+      demands: [
+        { of: "energy", exactly: 600 },
+        { of: "protein", exactly: protein },
+      ] as const,
+    }));
+    const doubled = {
+      id: "p3",
+      demands: [
+        { of: "energy", exactly: 1200 },
+        { of: "protein", exactly: 60 },
+      ] as const,
+    };
+    const plan = portionPlan({ meals: [{ id: "m", dishes: bowl }], people: [...asks, doubled] });
+    expect(plan.dish("m").pots.map(({ people }) => people)).toEqual([["p0", "p2", "p3"], ["p1"]]);
+    expect(plan.dish("m").serving("p3").share.toString()).toBe("0.5");
+    holdsTogether(plan);
+  });
+});
+
+describe("a share by volume", () => {
+  it("is the mass over the density that the dish is given", () => {
+    const plan = (density?: string) =>
+      campDish({ meals: [{ id: "m", dishes: { m: density ? { sheet: simmered, density } : simmered } }] });
+    const serving = plan("1.05").dish("m").serving("bow");
+    expect(text(serving.exactMillilitres && times(serving.exactMillilitres, exact("1.05")))).toBe(
+      text(serving.exactGrams),
+    );
+    expect(plan().dish("m").serving("bow").millilitres).toBeUndefined();
+    for (const density of ["0", "-1", "thick"]) {
+      expect(errorOf(() => plan(density)).path).toEqual(["meals", 0, "dishes", "m", "density"]);
+    }
+  });
+});
+
+describe("asking for what is not there", () => {
+  it("names what there is", () => {
+    const plan = campDish();
+    expect(errorOf(() => plan.dish("n")).code).toBe("plan-malformed");
+    expect(errorOf(() => plan.dish("m", "lid")).hint).toMatch(/m/);
+    expect(errorOf(() => plan.dish("m").serving("nobody")).code).toBe("plan-malformed");
+    expect(equals(plan.dish("m").serving("cox").exactShare, exact("1/4"))).toBe(true);
+  });
+});
