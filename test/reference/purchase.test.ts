@@ -7,6 +7,7 @@ import {
   type Fraction,
   fixedText,
   floor,
+  minus,
   over,
   times,
   toText,
@@ -120,7 +121,7 @@ describe("B4 USDA SR28, refuse in per cent (DATA: recomputed from the agency's f
     ["ginger-root-raw", 7],
     ["garlic-raw", 13],
     ["watermelon-raw", 48],
-  ])("%s, of the starter foods: AP 100 g × (1 − %i %%), there and back", (food, refuse) => {
+  ])("%s, of the starter foods: AP 100 g × (1 − refuse of %i per cent), there and back", (food, refuse) => {
     const of = (amount: string, weighed: "edible" | "as-purchased"): Sheet =>
       sheet({ name: "Card", portions: 1, lines: [{ food, amount, weighed }] }, starterFoods);
     expect(edibleOf100(of("100 g", "as-purchased"))).toBe(String(100 - refuse));
