@@ -134,6 +134,21 @@ export {
   type Serving,
 } from "./plan/plan.ts";
 export { portionRows, type ServedPortion } from "./plan/records.ts";
+export {
+  type BoughtPack,
+  type Cost,
+  type CostData,
+  type CupboardItem,
+  type InCupboard,
+  type PortionCost,
+  type Shopped,
+  type ShoppingData,
+  type ShoppingHow,
+  type ShoppingLine,
+  type ShoppingLineData,
+  type ShoppingList,
+  shoppingList,
+} from "./plan/shopping.ts";
 export type {
   Line,
   LineInput,
