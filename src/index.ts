@@ -49,7 +49,15 @@ export { type ErrorCode, type Fault, type Path, SteelyardError } from "./number/
 export type { Fraction, Value } from "./number/fraction.ts";
 export { type ActivityBand, activityClasses } from "./person/activity.ts";
 export type { Aim, MacroAim, MacroName, Rate, Wanted } from "./person/aim.ts";
+export type { Digestibility } from "./person/amino/digestibility.ts";
 export type { AminoName, AminoPattern, PatternId } from "./person/amino/pattern.ts";
+export {
+  type AminoContent,
+  type PortionScore,
+  type ProteinQuality,
+  type ProteinQualityHow,
+  proteinQuality,
+} from "./person/amino/quality.ts";
 export {
   type AminoScore,
   aminoPatterns,
@@ -64,6 +72,7 @@ export { type CompareHow, compare } from "./person/compare/compare.ts";
 export type { Comparison, ComparisonData, ComparisonRow } from "./person/compare/comparison.ts";
 export type { HeldReference, HeldUpper, ReferenceVerdict, UpperVerdict } from "./person/compare/held.ts";
 export { type DayTarget, dayTarget } from "./person/dayTarget.ts";
+export { type DemandsFor, type DemandsHow, demandsFor } from "./person/demandsFor.ts";
 export { type ActivityTaken, type EnergyNeed, energyNeed, type SpreadItem } from "./person/energyNeed.ts";
 export { energyEquations } from "./person/equations/all.ts";
 export type { EnergyEquation, EquationId, EquationLine } from "./person/equations/equation.ts";
@@ -97,6 +106,7 @@ export {
   allergensOf,
 } from "./person/portion/allergens.ts";
 export { cautionsFor, type PortionCaution } from "./person/portion/cautions.ts";
+export { type DoseCheck, type DoseFor, type DoseRow, doseCheck } from "./person/portion/doses.ts";
 export type { Eaten } from "./person/portion/eaten.ts";
 export type { Trait } from "./person/portion/meetings.ts";
 export { energyRanges, energyRangesFor } from "./person/ranges/all.ts";

@@ -63,7 +63,9 @@ export function balanceTables(c: ComparisonData, language: Language): Table[] {
 
 function balanceCell({ exactShare, bound }: EnergyBalance, language: Language): Cell {
   const percent = exactShare && times(exactShare, { n: 100n, d: 1n });
-  return bounded(percent, bound, { places: 1, unit: "%", language });
+  const shown = bounded(percent, bound, { places: 1, language });
+  if (shown.value === null) return shown;
+  return { ...shown, text: say(language, "{figure}%", { figure: shown.text }) };
 }
 
 function rangeText({ least, most, kind }: EnergyRange, language: Language): string {

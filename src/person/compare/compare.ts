@@ -48,8 +48,8 @@ export interface CompareHow {
  * );
  * const rower: Person = { sex: "female", age: 24, mass: "60 kg", height: "1.70 m", activity: "active" };
  * const day = compare(lunch, referenceIntakes("uk", rower));
- * const { share, figure, verdict } = day.get("iron").reference;
- * console.log(`${share.times(100).toFixed(0)} % of ${figure.value} mg: ${verdict} of a day`); // => 59 % of 14.8 mg: part of a day
+ * const iron = day.get("iron")?.reference;
+ * console.log(`${iron?.share?.toFixed(2)} of ${iron?.figure.value} mg, ${iron?.verdict} of a day`); // => 0.47 of 14.8 mg, part of a day
  * ```
  */
 export function compare(

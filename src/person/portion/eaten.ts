@@ -31,6 +31,14 @@ export interface Dose {
   /** Of one portion. */
   readonly grams: Fraction;
   readonly brings: (id: ComponentId) => Tally;
+  /** The least and the most of it: nothing for the most where it is silent, or a trace. */
+  readonly ends: (id: ComponentId) => Ends;
+}
+
+/** Between what a figure lies. */
+export interface Ends {
+  readonly low: Fraction;
+  readonly high: Fraction | undefined;
 }
 
 interface Meal {
@@ -61,7 +69,7 @@ export class EatenPortion {
   }
 
   /** The least and the most that it can be: nothing for the most where a line is silent or has a trace. */
-  ends(id: ComponentId): { readonly low: Fraction; readonly high: Fraction | undefined } {
+  ends(id: ComponentId): Ends {
     const all = this.meals.map(({ sheet }) => between(sheet, id, { where: "portion", like: () => [] }));
     const highs = all.map(({ exactMost }) => exactMost);
     return {
@@ -111,7 +119,7 @@ export class EatenPortion {
       const keys = new Set(tops.filter((top) => top.meal === meal).map(({ key }) => key));
       return [...keys].map((key) => ({
         amount: lineTally(sheet, name, key, id),
-        most: mostOf(sheet, key, id),
+        most: lineEnds(sheet, key, id).high,
       }));
     });
   }
@@ -126,6 +134,7 @@ export class EatenPortion {
           name: line.name,
           grams: over(line.exactGrams, sheet.values.portions),
           brings: (id: ComponentId): Tally => lineTally(sheet, name, line.key, id),
+          ends: (id: ComponentId): Ends => lineEnds(sheet, line.key, id),
         })),
     );
   }
@@ -143,12 +152,18 @@ export class EatenPortion {
   }
 }
 
-/** The most that a line can bring to a portion; of a nested recipe nothing is said. */
-function mostOf(sheet: Sheet, key: string, id: ComponentId): Fraction | undefined {
+/** What a line can bring to a portion; of a nested recipe as far as its tally tells. */
+function lineEnds(sheet: Sheet, key: string, id: ComponentId): Ends {
   const i = sheet.plan.indexOf(key);
-  const high = sheet.plan.lines[i]?.source.figure(componentIndex(id))?.high;
-  const grams = over(sheet.values.grams[i] ?? ZERO, sheet.values.portions);
-  return high && times(high, over(grams, { n: 100n, d: 1n }));
+  const figure = sheet.plan.lines[i]?.source.figure(componentIndex(id));
+  if (figure) {
+    const share = over(over(sheet.values.grams[i] ?? ZERO, sheet.values.portions), { n: 100n, d: 1n });
+    const { low = figure.value, high } = figure;
+    return { low: times(low, share), high: high && times(high, share) };
+  }
+  const { exact: value, bound } = lineTally(sheet, undefined, key, id);
+  const isLow = bound === "exact" || bound === "at-least";
+  return { low: isLow ? value : ZERO, high: bound === "exact" || bound === "at-most" ? value : undefined };
 }
 
 function lineTally(sheet: Sheet, meal: string | undefined, key: string, id: ComponentId): Tally {

@@ -1,0 +1,66 @@
+import type { Value } from "../number/fraction.ts";
+import type { Demand } from "../scale/demand.ts";
+import type { Aim } from "./aim.ts";
+import { type Caution, practitionerNote } from "./caution.ts";
+import { type DayTarget, dayTarget } from "./dayTarget.ts";
+import { type IntakeOptions, type ReferenceIntakes, referenceIntakes } from "./intakes/referenceIntakes.ts";
+import type { Authority } from "./intakes/table.ts";
+import { upperLimits } from "./intakes/upperLimits.ts";
+import type { Person } from "./person.ts";
+import { personCautions } from "./personCautions.ts";
+import { readPerson } from "./readPerson.ts";
+import { mealDemands } from "./shareDay.ts";
+
+/** Options of {@link demandsFor}. */
+export interface DemandsHow extends IntakeOptions {
+  /** What the day is to bring; upper levels alone, unless told. */
+  readonly aim?: Aim;
+  /** The meal's part of what the day is to bring: `0.25`, `"1/4"`, `"25 %"`; all of it, unless told. */
+  readonly share?: Value;
+  /** The meal's part of each upper level; all of it, unless told: no one portion is then past a day's level. */
+  readonly limits?: Value;
+}
+
+/** What a portion must meet for one person. */
+export interface DemandsFor {
+  /** As `fit` takes them: the aim's first, then upper levels, which are firm. */
+  readonly demands: readonly Demand[];
+  readonly cautions: readonly Caution[];
+  /** How the day's energy came about, where there is an aim. */
+  readonly energy?: DayTarget["energy"];
+  readonly intakes: ReferenceIntakes;
+  readonly note: string;
+}
+
+/**
+ * A person's demands on a portion, for `fit`: what an aim asks of the meal, and an authority's upper
+ * levels as firm limits, so that no portion is fitted past one. Only levels that count what food brings
+ * make a limit, and a nutrient without one is not proven safe in any amount. Where lines are silent,
+ * `fit` lists the limit as not proven.
+ *
+ * Throws the codes of `dayTarget` and `referenceIntakes`, and `shares-impossible`.
+ *
+ * @example
+ * ```ts
+ * const cox: Person = { sex: "female", age: 22, mass: "52 kg", height: "1.60 m", activity: "active" };
+ * const { demands } = demandsFor(cox, "eu", { aim: { weight: "hold", protein: { perKg: "1.6" } }, share: "1/4" });
+ * demands.find((demand) => demand.of === "protein"); // => { of: 'protein', exactly: '20.8' }
+ * demands.find((demand) => demand.of === "iodine"); // => { of: 'iodine', most: '600', firm: true }
+ * ```
+ */
+export function demandsFor(person: Person, authority: Authority, how: DemandsHow = {}): DemandsFor {
+  const { aim, share = 1, limits = 1, ...options } = how;
+  const day = aim && dayTarget(person, aim);
+  const energy = options.energy ?? day?.energy.target;
+  const intakes = referenceIntakes(authority, person, {
+    ...options,
+    ...(energy !== undefined && { energy }),
+  });
+  return {
+    demands: [...(day ? mealDemands(day.demands, share) : []), ...upperLimits(intakes, limits)],
+    cautions: day ? day.cautions : personCautions(readPerson(person)),
+    ...(day && { energy: day.energy }),
+    intakes,
+    note: practitionerNote,
+  };
+}

@@ -1,0 +1,75 @@
+import { components } from "../../food/components.ts";
+import { compare, exact, type Fraction } from "../../number/fraction.ts";
+import { tallyFigure } from "../../sheet/show.ts";
+import type { Tally } from "../../sheet/tally.ts";
+import { figure, legend, showFigure } from "../../table/figure.ts";
+import { type Language, say } from "../../table/language.ts";
+import { type Cell, type Row, type Table, table } from "../../table/table.ts";
+import { practitionerNote } from "../caution.ts";
+import type { DoseFor, DoseRow } from "./doses.ts";
+
+/** Shares of a level from this on are shown; the rest are counted in a note. */
+const SHOWN: Fraction = { n: 1n, d: 20n };
+
+/** People as columns, each dose as a share of their level. */
+export function doseTable(
+  name: string,
+  who: readonly string[],
+  all: readonly DoseRow[],
+  language: Language,
+): Table {
+  const words = (text: string, gaps?: { readonly [gap: string]: string }): string =>
+    say(language, text, gaps);
+  const shown = all.filter(({ people }) =>
+    people.some(
+      ({ exactShare, verdict }) => verdict !== "under" || !exactShare || compare(exactShare, SHOWN) >= 0,
+    ),
+  );
+  const rows = shown.map(({ line, of, amount, people, riskiest }): Row => {
+    const cellOf = (one: string): Cell => {
+      const held = people.find(({ who: each }) => each === one);
+      return held ? levelCell(amount, held, language) : words("no level");
+    };
+    return {
+      kind: "body",
+      cells: [
+        line,
+        words(components[of].name),
+        tallyFigure(amount, { unit: words(components[of].unit), language }),
+        ...who.map(cellOf),
+        ...(who.length > 1 ? [riskiest] : []),
+      ],
+    };
+  });
+  const fewer = all.length - shown.length;
+  return table({
+    title: words("{name}: lines that are the same for everyone, against upper levels of a day", { name }),
+    columns: [
+      { key: "line", heading: words("Line") },
+      { key: "component", heading: words("Component") },
+      { key: "amount", heading: words("Brings"), align: "end" },
+      ...who.map((one) => ({ key: `for ${one}`, heading: one, align: "end" as const })),
+      ...(who.length > 1 ? [{ key: "riskiest", heading: words("Weighs most on") }] : []),
+    ],
+    rows,
+    notes: [
+      ...(fewer > 0
+        ? [words("{count} more, under a twentieth of everyone's level", { count: String(fewer) })]
+        : []),
+      ...legend(rows, language),
+      words("A level is of a whole day: what else is eaten comes on top."),
+      words(practitionerNote),
+    ],
+  });
+}
+
+/** A share of the level, and the level itself. */
+function levelCell(amount: Tally, { level, exactShare }: DoseFor, language: Language): Cell {
+  const of = showFigure(exact(level.value), { unit: say(language, level.unit), language });
+  if (exactShare === undefined) {
+    const unknown = figure(null, { language });
+    return { ...unknown, text: say(language, "{share} of {level}", { share: unknown.text, level: of }) };
+  }
+  const percent = tallyFigure(amount.times(100).over(level.value), { places: 0, language });
+  return { ...percent, text: say(language, "{share}% of {level}", { share: percent.text, level: of }) };
+}

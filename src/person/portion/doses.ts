@@ -1,0 +1,200 @@
+import type { Decimal } from "decimal.js";
+import type { ComponentId } from "../../food/components.ts";
+import { fault, quote } from "../../number/error.ts";
+import { compare, exact, type Fraction, isZero, over, toDecimal, ZERO } from "../../number/fraction.ts";
+import type { Bound, Tally } from "../../sheet/tally.ts";
+import { britishEnglish, type Language } from "../../table/language.ts";
+import { Shown } from "../../table/shown.ts";
+import type { Table } from "../../table/table.ts";
+import { countsFood, type ReferenceIntakes } from "../intakes/referenceIntakes.ts";
+import type { UpperFigure } from "../intakes/resolve.ts";
+import { readPerson } from "../readPerson.ts";
+import { doseTable } from "./doseTable.ts";
+import { type Dose, type Eaten, readEaten } from "./eaten.ts";
+
+/** One person's level of what a dose brings. */
+export interface DoseFor {
+  readonly who: string;
+  readonly level: UpperFigure;
+  /** Of the whole day's level; nothing where nothing is known. */
+  readonly share: Decimal | undefined;
+  readonly exactShare: Fraction | undefined;
+  readonly bound: Bound;
+  /** `past`: above the day's level, by this line alone. `under` is proven, too. */
+  readonly verdict: "under" | "past" | "not-proven";
+  /** What the dose brings for each kilogram of this person. */
+  readonly perKg: Decimal | undefined;
+}
+
+/** What a line that is the same for everyone brings of a component that has an upper level. */
+export interface DoseRow {
+  readonly line: string;
+  readonly name: string;
+  /** Of the line, in one portion. */
+  readonly grams: Decimal;
+  readonly of: ComponentId;
+  readonly amount: Tally;
+  /** Everyone who has a level, the one it weighs most on first. */
+  readonly people: readonly [DoseFor, ...DoseFor[]];
+  /** Whom it takes furthest towards their level; of equals the lightest. */
+  readonly riskiest: string;
+}
+
+/** Lines that are the same for everyone, held against each person's upper levels. */
+export class DoseCheck extends Shown {
+  readonly rows: readonly DoseRow[];
+  /** Rows that alone pass somebody's level for a whole day, proven. */
+  readonly past: readonly DoseRow[];
+  /** Rows of which too little is known to say. */
+  readonly notProven: readonly DoseRow[];
+  readonly #name: string;
+  readonly #who: readonly string[];
+
+  /** @internal Use {@link doseCheck}. */
+  constructor(name: string, who: readonly string[], rows: readonly DoseRow[]) {
+    super();
+    this.#name = name;
+    this.#who = who;
+    this.rows = rows;
+    this.past = rows.filter(({ people }) => people.some(({ verdict }) => verdict === "past"));
+    this.notProven = rows.filter(
+      (row) => !this.past.includes(row) && row.people.some(({ verdict }) => verdict === "not-proven"),
+    );
+  }
+
+  override toTables(language: Language = britishEnglish): readonly Table[] {
+    return [doseTable(this.#name, this.#who, this.rows, language)];
+  }
+}
+
+/**
+ * Checks the lines that are the same for everyone (`scaling: "per-portion"`) against upper levels: one
+ * size for all weighs most on the smallest. Each line is held by itself against the level of a whole
+ * day, person by person, in the terms that the level counts; what else is eaten comes on top of it
+ * ({@link compare}).
+ *
+ * `who` is one person's intakes, or several people's by name.
+ *
+ * Throws `comparison-malformed`.
+ *
+ * @example
+ * ```ts
+ * const soup = sheet(
+ *   {
+ *     name: "Liver broth",
+ *     portions: 1,
+ *     lines: [
+ *       { key: "water", food: "water-tap", amount: "250 g" },
+ *       { key: "liver", food: "beef-liver-braised", amount: "40 g", scaling: "per-portion" },
+ *     ],
+ *   },
+ *   starterFoods,
+ * );
+ * const girl: Person = { sex: "female", age: 15, mass: "48 kg" };
+ * const man: Person = { sex: "male", age: 27, mass: "92 kg" };
+ * const doses = doseCheck(soup, { cox: referenceIntakes("eu", girl), stroke: referenceIntakes("eu", man) });
+ * doses.past.map(({ line, of, riskiest }) => `${line}: ${of}, above all for ${riskiest}`); // => [ 'liver: retinol, above all for cox', 'liver: copper, above all for cox' ]
+ * ```
+ */
+export function doseCheck(
+  eaten: Eaten,
+  who: ReferenceIntakes | { readonly [name: string]: ReferenceIntakes },
+): DoseCheck {
+  const portion = readEaten(eaten, "comparison-malformed");
+  const people = readPeople(who);
+  const rows = portion.doses.flatMap((dose) => rowsOf(dose, people));
+  return new DoseCheck(
+    portion.name,
+    people.map(({ name }) => name),
+    rows.sort((a, b) => weight(b) - weight(a)),
+  );
+}
+
+interface Someone {
+  readonly name: string;
+  readonly intakes: ReferenceIntakes;
+  readonly mass: Fraction;
+}
+
+function readPeople(who: unknown): Someone[] {
+  const entries = isIntakes(who)
+    ? [["this person", who] as const]
+    : typeof who === "object" && who !== null
+      ? Object.entries(who)
+      : [];
+  const hint = 'give referenceIntakes("uk", person), or several by name';
+  if (entries.length === 0) throw fault("comparison-malformed", "there is nobody to check for", hint);
+  return entries.map(([name, intakes]: readonly [string, unknown]) => {
+    if (!isIntakes(intakes)) {
+      throw fault("comparison-malformed", `${quote(name)} is not a person's intakes`, hint, [name]);
+    }
+    return { name, intakes, mass: readPerson(intakes.person).mass };
+  });
+}
+
+function isIntakes(x: unknown): x is ReferenceIntakes {
+  return typeof x === "object" && x !== null && "person" in x && "get" in x && typeof x.get === "function";
+}
+
+/** One row for each component that somebody has a level of, those that the dose brings none of left out. */
+function rowsOf(dose: Dose, people: readonly Someone[]): DoseRow[] {
+  const levels = new Map<ComponentId, [Someone, UpperFigure][]>();
+  for (const someone of people) {
+    for (const [of, level] of levelsOf(someone.intakes)) {
+      levels.set(of, [...(levels.get(of) ?? []), [someone, level]]);
+    }
+  }
+  return [...levels].flatMap(([of, all]): DoseRow[] => {
+    const amount = dose.brings(of);
+    if (amount.bound === "exact" && isZero(amount.exact)) return [];
+    const held = all.map(([someone, level]) => ({ someone, held: hold(dose, amount, someone, level) }));
+    held.sort(
+      (a, b) =>
+        compare(b.held.exactShare ?? ZERO, a.held.exactShare ?? ZERO) ||
+        compare(a.someone.mass, b.someone.mass),
+    );
+    const [first, ...rest] = held.map((each) => each.held);
+    if (!first) return [];
+    const { key: line, name, grams } = dose;
+    return [
+      { line, name, grams: toDecimal(grams), of, amount, people: [first, ...rest], riskiest: first.who },
+    ];
+  });
+}
+
+/** The lowest level of each single component that counts what food brings. */
+function levelsOf(intakes: ReferenceIntakes): ReadonlyMap<ComponentId, UpperFigure> {
+  const found = new Map<ComponentId, UpperFigure>();
+  for (const id of intakes.components) {
+    for (const level of intakes.get(id).uppers) {
+      const [of, ...others] = level.of;
+      if (of === undefined || others.length > 0 || !countsFood(level)) continue;
+      const before = found.get(of);
+      if (!before || level.value.lessThan(before.value)) found.set(of, level);
+    }
+  }
+  return found;
+}
+
+function hold(dose: Dose, amount: Tally, { name, mass }: Someone, level: UpperFigure): DoseFor {
+  const whole = exact(level.value);
+  const known = amount.bound !== "unknown";
+  const exactShare = known ? over(amount.exact, whole) : undefined;
+  const [of] = level.of;
+  const { low, high } = of ? dose.ends(of) : { low: ZERO, high: undefined };
+  const isUnder = high !== undefined && compare(high, whole) <= 0;
+  return {
+    who: name,
+    level,
+    share: exactShare && toDecimal(exactShare),
+    exactShare,
+    bound: amount.bound,
+    verdict: compare(low, whole) > 0 ? "past" : isUnder ? "under" : "not-proven",
+    perKg: known ? toDecimal(over(amount.exact, mass)) : undefined,
+  };
+}
+
+/** Rows in which nothing is known come first: they may be the worst. */
+function weight({ people: [{ share }] }: DoseRow): number {
+  return share === undefined ? Number.MAX_VALUE : Number(share);
+}

@@ -1,0 +1,219 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { ComponentId } from "../../src/food/components.ts";
+import type { Figure, FoodInput } from "../../src/food/food.ts";
+import { foodTable } from "../../src/food/table.ts";
+import { starterFoods } from "../../src/foods.ts";
+import { demandsFor } from "../../src/person/demandsFor.ts";
+import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
+import type { Person } from "../../src/person/person.ts";
+import { type DoseRow, doseCheck } from "../../src/person/portion/doses.ts";
+import { fit } from "../../src/scale/fit.ts";
+import { scale } from "../../src/scale/scale.ts";
+import { sheet } from "../../src/sheet/build.ts";
+import type { Sheet } from "../../src/sheet/sheet.ts";
+import { toText } from "../../src/table/text.ts";
+import { errorOf } from "../number/error-of.ts";
+
+const cox: Person = { sex: "female", age: 15, mass: "46 kg", height: "1.58 m", activity: "active" };
+const lightweight: Person = { sex: "female", age: 24, mass: "59 kg", height: "1.72 m", activity: "vigorous" };
+const heavyweight: Person = { sex: "male", age: 27, mass: "94 kg", height: "1.95 m", activity: "vigorous" };
+const crew = {
+  heavyweight: referenceIntakes("eu", heavyweight),
+  cox: referenceIntakes("eu", cox),
+  lightweight: referenceIntakes("eu", lightweight),
+};
+
+type Figures = { readonly [C in ComponentId]?: Figure };
+const food = (id: string, per100g: Figures): FoodInput => ({
+  id,
+  name: id,
+  source: "made up for a test",
+  per100g,
+});
+
+/** 10 g of each food the same for everyone, in 100 g of rice. */
+function bowl(...foods: readonly FoodInput[]): Sheet {
+  const lines = foods.map(({ id }) => ({
+    key: id,
+    food: id,
+    amount: "20 g",
+    scaling: "per-portion" as const,
+  }));
+  return sheet(
+    { name: "Bowl", portions: 2, lines: [{ key: "rice", food: "rice", amount: "200 g" }, ...lines] },
+    foodTable([...foods, food("rice", { energy: 130, iodine: 900 })]),
+  );
+}
+
+function row(s: Sheet, of: ComponentId, who: Parameters<typeof doseCheck>[1] = crew): DoseRow {
+  const found = doseCheck(s, who).rows.find((each) => each.of === of);
+  if (!found) throw new Error(`no row of ${of}`);
+  return found;
+}
+
+describe("a dose", () => {
+  it("weighs most on the smallest: iodine, against EFSA's levels by age", () => {
+    // SCF and EFSA 2018: iodine 500 µg a day at 15 to 17 years, 600 µg for adults.
+    const { people, riskiest, amount, grams } = row(bowl(food("kelp", { iodine: 4500 })), "iodine");
+    expect(grams.toString()).toBe("10");
+    expect(amount.value.toString()).toBe("450");
+    expect(riskiest).toBe("cox");
+    expect(people.map(({ who, share }) => [who, share?.toString()])).toEqual([
+      ["cox", "0.9"],
+      ["lightweight", "0.75"],
+      ["heavyweight", "0.75"],
+    ]);
+    expect(people.map(({ perKg }) => perKg?.toFixed(2))).toEqual(["9.78", "7.63", "4.79"]);
+  });
+
+  it("is held by itself: what moves with the portion is no dose", () => {
+    expect(doseCheck(bowl(food("pepper", { iron: 10 })), crew).rows.map(({ line }) => line)).not.toContain(
+      "rice",
+    );
+    expect(row(bowl(food("pepper", { iodine: 10 })), "iodine").amount.value.toString()).toBe("1");
+  });
+
+  it("is no adjustable line, which a fit moves for each", () => {
+    const lines = [{ key: "kelp", food: "kelp", amount: "20 g", scaling: "adjustable" as const }];
+    const s = sheet({ name: "Bowl", portions: 1, lines }, foodTable([food("kelp", { iodine: 4500 })]));
+    expect(doseCheck(s, crew).rows).toEqual([]);
+  });
+
+  it("is past where it is proven past, and of unknown content comes first", () => {
+    const s = bowl(
+      food("kelp", { iodine: 7000 }),
+      food("spice", {}),
+      food("liver", { retinol: 26500, iodine: 3 }),
+    );
+    const check = doseCheck(s, crew);
+    expect(check.past.map(({ line, of }) => [line, of])).toEqual([
+      ["kelp", "iodine"],
+      ["liver", "retinol"],
+    ]);
+    // 2,650 µg is past 2,600 µg at 15 to 17, under 3,000 µg for adults (EFSA 2024).
+    const liver = check.rows.find(({ line, of }) => line === "liver" && of === "retinol");
+    expect(liver?.people.map(({ who, verdict }) => [who, verdict])).toEqual([
+      ["cox", "past"],
+      ["lightweight", "under"],
+      ["heavyweight", "under"],
+    ]);
+    expect(check.rows[0]?.people[0].verdict).toBe("not-proven");
+    expect(check.notProven.some(({ line, of }) => line === "spice" && of === "iodine")).toBe(true);
+  });
+
+  it("heeds intervals, limits and traces", () => {
+    const verdict = (iodine: Figure): unknown => row(bowl(food("x", { iodine })), "iodine").people[0].verdict;
+    expect(verdict({ value: 4900, low: 4800, high: 5100 })).toBe("not-proven");
+    expect(verdict({ value: 5100, low: 4900, high: 5300 })).toBe("not-proven");
+    expect(verdict({ value: 5200, low: 5100, high: 5300 })).toBe("past");
+    expect(verdict({ below: 4000 })).toBe("under");
+    expect(verdict({ below: 6000 })).toBe("not-proven");
+    expect(verdict("trace")).toBe("not-proven");
+  });
+
+  it("stays what it is however the dish is scaled", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 50 }), fc.integer({ min: 1, max: 6 }), (factor, portions) => {
+        const s = bowl(food("kelp", { iodine: 4500 }));
+        const moved = scale(s, { factor: `${factor}/7`, portions }).sheet;
+        expect(row(moved, "iodine").people.map((p) => p.share?.toString())).toEqual(
+          row(s, "iodine").people.map((p) => p.share?.toString()),
+        );
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it("of several meals is named by its meal", () => {
+    const s = bowl(food("kelp", { iodine: 4500 }));
+    expect(doseCheck({ lunch: s, supper: s }, crew).rows.map(({ line }) => line)).toContain("supper/kelp");
+  });
+
+  it("of caffeine is held against 3 mg per kg of the young (EFSA 2015)", () => {
+    const { people } = row(bowl(food("coffee", { caffeine: 600 })), "caffeine");
+    expect(people.map(({ who, level }) => [who, level.value.toString()])).toEqual([
+      ["cox", "138"],
+      ["lightweight", "400"],
+      ["heavyweight", "400"],
+    ]);
+  });
+
+  it("stands in a table with people as columns", () => {
+    const text = toText(doseCheck(bowl(food("kelp", { iodine: 4500 }), food("salt", { zinc: 1 })), crew), {
+      width: 140,
+    });
+    expect(text).toMatch(/kelp +iodine +450 µg +75% of 600 µg +90% of 500 µg +75% of 600 µg +cox/);
+    expect(text).toMatch(/\d+ more, under a twentieth/);
+    expect(toText(doseCheck(bowl(food("kelp", { iodine: 4500 })), crew.cox))).not.toContain("Weighs most on");
+  });
+
+  it("of hostile shape is refused", () => {
+    const s = bowl(food("kelp", { iodine: 1 }));
+    for (const who of [null, {}, [], 5, { cox: 5 }, { cox: {} }, { cox: null }]) {
+      expect(errorOf(() => doseCheck(s, who as never)).code).toBe("comparison-malformed");
+    }
+    expect(errorOf(() => doseCheck(null as never, crew)).code).toBe("comparison-malformed");
+  });
+});
+
+describe("demands from a person", () => {
+  const aim = { weight: "hold", protein: { perKg: "1.6" }, fibre: { per1000kcal: 14 } } as const;
+
+  it("are the aim's, for the meal, and upper levels that are firm", () => {
+    const { demands, energy, cautions } = demandsFor(lightweight, "eu", { aim, share: "1/4" });
+    expect(demands.filter((d) => d.firm).every((d) => d.most !== undefined)).toBe(true);
+    // 1.6 g x 59 kg / 4.
+    expect(demands.find((d) => d.of === "protein")).toEqual({ of: "protein", exactly: "23.6" });
+    expect(demands.find((d) => d.of === "selenium")).toEqual({ of: "selenium", most: "255", firm: true });
+    expect(energy?.target.toNumber()).toBeGreaterThan(2000);
+    expect(cautions).toEqual([]);
+    expect(demandsFor(lightweight, "eu").demands.every((d) => d.firm === true)).toBe(true);
+    expect(
+      demandsFor({ ...lightweight, conditions: ["warfarin"] }, "eu").cautions.map((c) => c.code),
+    ).toEqual(["warfarin"]);
+  });
+
+  it("let a meal have only its part of each level, where that is asked", () => {
+    const { demands } = demandsFor(lightweight, "eu", { limits: "1/3" });
+    expect(demands.find((d) => d.of === "selenium")).toEqual({ of: "selenium", most: "85", firm: true });
+  });
+
+  it("reckon figures per megajoule by the energy that is aimed at", () => {
+    const { intakes, energy } = demandsFor(lightweight, "eu", { aim });
+    expect(intakes.get("energy").reference?.value.toString()).toBe(energy?.target.toString());
+  });
+
+  it("keep fit from fitting any portion past a level", () => {
+    // Brazil nuts and liver: rich in selenium, retinol and copper; enough energy is asked to tempt it.
+    const dish = sheet(
+      {
+        name: "Rich",
+        portions: 1,
+        lines: [
+          { key: "rice", food: "rice-white-long-boiled", amount: "200 g" },
+          { key: "nuts", food: "brazil-nuts", amount: "15 g", scaling: "adjustable" },
+          { key: "liver", food: "chicken-liver-raw", amount: "30 g", scaling: "adjustable" },
+        ],
+      },
+      starterFoods,
+    );
+    fc.assert(
+      fc.property(fc.integer({ min: 200, max: 1500 }), fc.integer({ min: 5, max: 60 }), (energy, grams) => {
+        const limits = demandsFor(cox, "eu").demands;
+        const fitted = fit(dish, [
+          { of: "energy", exactly: energy },
+          { of: "protein", least: grams },
+          ...limits,
+        ]);
+        const made = fitted.status === "met" ? fitted.sheet : fitted.nearest;
+        if (!made) return;
+        for (const { of, most } of limits) {
+          if (of === undefined || of === "mass" || most === undefined) continue;
+          expect(made.portion(of).value.lessThanOrEqualTo(most), of).toBe(true);
+        }
+      }),
+      { numRuns: 25 },
+    );
+  });
+});
