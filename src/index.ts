@@ -143,7 +143,7 @@ export {
   portionPlan,
   type Serving,
 } from "./plan/plan.ts";
-export { portionRows, type ServedPortion } from "./plan/records.ts";
+export { portionRows } from "./plan/records.ts";
 export {
   type BoughtPack,
   type Cost,

@@ -1,14 +1,7 @@
 import type { ComponentId } from "../food/components.ts";
 import { knownIn, longRows, longTable } from "../sheet/long.ts";
-import type { Sheet } from "../sheet/sheet.ts";
 import type { Table } from "../table/table.ts";
-
-/** What long rows need of a portion. */
-export interface ServedPortion {
-  readonly person: string;
-  readonly meal: string;
-  readonly dishes: ReadonlyMap<string, Sheet>;
-}
+import type { Portion } from "./portion.ts";
 
 /**
  * Portions as long tidy rows, one figure each, for data frames and plots: person, meal, dish, line,
@@ -26,7 +19,10 @@ export interface ServedPortion {
  * console.log(Object.values(protein ?? {}).join(" ")); // => cox breakfast breakfast oats protein 13.15 g exact 1
  * ```
  */
-export function portionRows(portions: readonly ServedPortion[], components?: readonly ComponentId[]): Table {
+export function portionRows(
+  portions: readonly Pick<Portion, "person" | "meal" | "dishes">[],
+  components?: readonly ComponentId[],
+): Table {
   const ids = components ?? knownIn(portions.flatMap(({ dishes }) => [...dishes.values()]));
   const rows = portions.flatMap(({ person, meal, dishes }) =>
     [...dishes].flatMap(([dish, s]) => longRows(s, [person, meal, dish], ids)),

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { type DefaultTreeAdapterMap, parse } from "parse5";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
+import { fixedText } from "../../src/number/fraction.ts";
 import { type CardHow, personCard } from "../../src/plan/card.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -352,6 +353,47 @@ describe("personCard", () => {
     expect(row(card({}, "cox", days), "protein")[1]).toBe("13.2 g");
     expect(row(card({ meals: ["supper"] }, "cox", days), "protein")[1]).toBe("6.58 g");
     expect(elements(card({ meals: ["supper"] }, "cox", days), "h3").map(shown)).toEqual(["Gruel"]);
+  });
+
+  it("says what to take of a pot that several eat from, and no such thing of a pot for one", () => {
+    const { exactGrams } = plan.dish("breakfast", "pot").serving("cox");
+    const share = row(card(), "Share of the pot, cooked");
+    expect(share.slice(0, 2)).toEqual(["Share of the pot, cooked", `${fixedText(exactGrams, 0)} g`]);
+    const alone = portionPlan({
+      meals: [{ id: "m", dishes: campPlan().dish("breakfast", "pot").batch }],
+      people: [{ id: "cox", demands: {} }],
+    });
+    expect(row(card({}, "cox", alone), "Share of the pot, cooked")).toEqual([]);
+  });
+
+  it("says what a portion misses, and that nothing is served where what must hold cannot", () => {
+    const dishes = sheet(
+      { name: "Porridge", portions: 1, lines: [{ key: "oats", food: "oats-rolled-dry", amount: "50 g" }] },
+      starterFoods,
+    );
+    const heavy = { of: "mass" as const, least: "100 g" };
+    const light = { of: "energy" as const, most: 100 };
+    const hungry = portionPlan({
+      meals: [{ id: "m", name: "Breakfast", dishes }],
+      people: [
+        { id: "near", demands: [heavy, { ...light, firm: true }] },
+        {
+          id: "none",
+          demands: [
+            { ...heavy, firm: true },
+            { ...light, firm: true },
+          ],
+        },
+      ],
+    });
+    const missed = (who: string): string[] =>
+      elements(card({}, who, hungry), "p")
+        .filter((each) => attributes(each).class === "over-text")
+        .map(shown);
+    expect(missed("near")).toEqual(hungry.portion("near", "m").misses.map(({ text }) => text));
+    expect(missed("near")).toHaveLength(1);
+    expect(missed("none")).toEqual(["Nothing is served, since what must hold cannot."]);
+    expect(elements(card({}, "none", hungry), "table")).toEqual([]);
   });
 
   it("sets type no larger as a card grows", () => {

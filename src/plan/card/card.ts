@@ -36,6 +36,8 @@ export type Piece =
 export interface CardDish {
   readonly name: string;
   readonly groups: readonly AmountGroup[];
+  /** This person's share of what is cooked for several; nothing where nothing is. */
+  readonly pot: { readonly weigh: string; readonly measure: string } | undefined;
   /** As eaten. */
   readonly mass: string;
   readonly method: readonly (readonly Piece[])[];
@@ -44,6 +46,8 @@ export interface CardDish {
 
 export interface CardMeal {
   readonly name: string;
+  /** What was asked of it and is not brought. */
+  readonly missed: readonly string[];
   readonly dishes: readonly CardDish[];
 }
 

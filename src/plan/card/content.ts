@@ -5,9 +5,9 @@ import { allergensOf } from "../../person/portion/allergens.ts";
 import { type EatenPortion, readEaten } from "../../person/portion/eaten.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { measuresNote } from "../../sheet/show.ts";
-import { legend } from "../../table/figure.ts";
+import { legend, showFigure } from "../../table/figure.ts";
 import { britishEnglish, type Language, say } from "../../table/language.ts";
-import type { Plan, Portion } from "../plan.ts";
+import type { Plan, PlannedDish, Portion, Serving } from "../plan.ts";
 import { amountGroups, weighed } from "./amounts.ts";
 import type { Card, CardDish, CardMeal } from "./card.ts";
 import {
@@ -30,12 +30,12 @@ export function cardOf(plan: Plan, person: string, how: CardHow): Card {
   const language = how.language ?? britishEnglish;
   const { portions, ids, day } = read(plan, person, how);
   const dishes = dishesOf(portions);
-  const eaten = readEaten(dishes, "card-malformed");
-  const rows = ids.map((id) => dayRow(id, eaten.brings(id), day.get(id), language));
-  const energy = energyOf(eaten, how.energyBy ?? "atwater-general", language);
+  const eaten = dishes.size === 0 ? undefined : readEaten(dishes, "card-malformed");
+  const rows = eaten ? ids.map((id) => dayRow(id, eaten.brings(id), day.get(id), language)) : [];
+  const energy = eaten && energyOf(eaten, how.energyBy ?? "atwater-general", language);
   const footnotes = new Footnotes();
   const cautions = numbered(cautionsOf({ portions, dishes, eaten, ids, day }, how), footnotes);
-  const foods = eaten.foods.map(({ food }) => food);
+  const foods = (eaten?.foods ?? []).map(({ food }) => food);
   return {
     person: plan.people.find((p) => p.id === person)?.name ?? person,
     date: how.date,
@@ -53,7 +53,7 @@ export function cardOf(plan: Plan, person: string, how: CardHow): Card {
         language,
       ),
       ...legend([rows.map(({ brings }) => brings)], language),
-      ...silentFoods(eaten, new Set([...ids, ...(energy?.reads ?? [])]), language),
+      ...(eaten ? silentFoods(eaten, new Set([...ids, ...(energy?.reads ?? [])]), language) : []),
       ...standingNotes(how.personal ?? "hide", language),
     ],
     sources: [
@@ -95,22 +95,39 @@ function dishesOf(portions: readonly Portion[]): ReadonlyMap<string, Sheet> {
 }
 
 function mealOf(plan: Plan, portion: Portion, language: Language): CardMeal {
+  const { meal, status, misses, dishes } = portion;
+  const nothing = say(language, "Nothing is served, since what must hold cannot.");
   return {
-    name: plan.meals.find((meal) => meal.id === portion.meal)?.name ?? portion.meal,
-    dishes: [...portion.dishes.values()].map((s) => dishOf(s, language)),
+    name: plan.meals.find(({ id }) => id === meal)?.name ?? meal,
+    missed: status === "not-served" ? [nothing] : misses.map(({ text }) => text),
+    dishes: [...dishes].map(([name, s]) => dishOf(s, plan.dish(meal, name), portion.person, language)),
   };
 }
 
-function dishOf(s: Sheet, language: Language): CardDish {
+function dishOf(s: Sheet, planned: PlannedDish, person: string, language: Language): CardDish {
   const { steps, unnamed } = methodOf(s, language);
   const lines = unnamed.join("; ");
   return {
     name: s.name,
     groups: amountGroups(s, language),
+    pot: potShare(planned.serving(person), language),
     mass: weighed(s.masses.cooked, language),
     method: steps,
-    notes: unnamed.length === 0 ? [] : [say(language, "Not named in the method: {lines}", { lines })],
+    notes: [
+      ...(unnamed.length === 0 ? [] : [say(language, "Not named in the method: {lines}", { lines })]),
+      ...planned.questions.map(({ text }) => text),
+    ],
   };
+}
+
+/** What to take of a pot that several people eat from. */
+function potShare(
+  { pot, exactGrams, exactMillilitres }: Serving,
+  language: Language,
+): CardDish["pot"] | undefined {
+  if (!pot || pot.people.length < 2) return undefined;
+  const measure = exactMillilitres ? showFigure(exactMillilitres, { places: 0, unit: "ml", language }) : "";
+  return { weigh: weighed(exactGrams, language), measure };
 }
 
 function aboutLines({ about }: CardHow, language: Language): readonly string[] {
@@ -123,12 +140,14 @@ function aboutLines({ about }: CardHow, language: Language): readonly string[] {
 
 interface Served extends Read {
   readonly dishes: ReadonlyMap<string, Sheet>;
-  readonly eaten: EatenPortion;
+  readonly eaten: EatenPortion | undefined;
 }
 
 /** What could do harm stands first. */
 function cautionsOf({ portions, dishes, eaten, ids, day }: Served, how: CardHow): readonly CardCaution[] {
   const language = how.language ?? britishEnglish;
+  const own = shownCautions(how.cautions ?? [], how.personal ?? "hide");
+  if (!eaten) return own;
   const foods = eaten.foods.map(({ food }) => food);
   return [
     ...ids.flatMap((id) => {
@@ -136,7 +155,7 @@ function cautionsOf({ portions, dishes, eaten, ids, day }: Served, how: CardHow)
       return text === undefined ? [] : [{ text }];
     }),
     ...allergenCautions(allergensOf(dishes), language),
-    ...shownCautions(how.cautions ?? [], how.personal ?? "hide"),
+    ...own,
     ...foodCautions(foods, language),
     ...recipeNotes([...dishes.values()].flatMap((s) => s.origin.notes ?? [])),
     ...portions.flatMap(({ notes }) => notes.map(({ text }) => ({ text: say(language, text) }))),

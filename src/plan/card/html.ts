@@ -77,18 +77,22 @@ class Page {
     ].join("\n");
   }
 
-  meal({ name, dishes }: CardMeal, i: number): string {
+  meal({ name, missed, dishes }: CardMeal, i: number): string {
     const id = `meal-${i + 1}`;
     return [
       `<section aria-labelledby="${id}">`,
       `<h2 id="${id}">${apart(name)}</h2>`,
+      ...missed.map((text) => `<p class="over-text">${escapeHtml(text)}</p>`),
       ...dishes.map((dish, d) => this.#dish(dish, `${id}-dish-${d + 1}`)),
       "</section>",
     ].join("\n");
   }
 
-  #dish({ name, groups, mass, method, notes }: CardDish, id: string): string {
-    const spoons = groups.some(({ rows }) => rows.some(({ measure }) => measure !== ""));
+  #dish({ name, groups, pot, mass, method, notes }: CardDish, id: string): string {
+    const spoons =
+      (pot?.measure ?? "") !== "" || groups.some(({ rows }) => rows.some(({ measure }) => measure !== ""));
+    const sum = (text: string, weigh: string, measure: string): string =>
+      `<tr><th scope="row">${this.#say(text)}</th><td class="weigh">${escapeHtml(weigh)}</td>${spoons ? `<td class="measure">${escapeHtml(measure)}</td>` : ""}</tr>`;
     const heads = [
       `<th scope="col">${this.#say("What")}</th>`,
       `<th scope="col" class="weigh">${this.#say("Weigh")}</th>`,
@@ -100,7 +104,10 @@ class Page {
       `<table aria-labelledby="${id}">`,
       `<thead><tr>${heads.join("")}</tr></thead>`,
       ...groups.map((group) => this.#group(group, spoons)),
-      `<tfoot><tr><th scope="row">${this.#say("As eaten")}</th><td class="weigh">${escapeHtml(mass)}</td>${spoons ? "<td></td>" : ""}</tr></tfoot>`,
+      "<tfoot>",
+      pot === undefined ? "" : sum("Share of the pot, cooked", pot.weigh, pot.measure),
+      sum("As eaten", mass, ""),
+      "</tfoot>",
       "</table>",
       steps.length === 0 ? "" : `<ol>${steps.join("")}</ol>`,
       ...notes.map((note) => `<p class="small">${escapeHtml(note)}</p>`),
@@ -127,6 +134,7 @@ class Page {
 
   brings(card: Card): string {
     const { energy, day, against } = card;
+    if (day.length === 0) return "";
     const heads = ["Nutrient", "Brings", ...(against ? ["Of a day", "Picture"] : [])];
     const key = energy?.slices.map(
       ({ part, name, shown }) => `<li>${swatch(looks[part])}${escapeHtml(name)} ${escapeHtml(shown)}</li>`,

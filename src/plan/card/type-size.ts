@@ -35,8 +35,9 @@ export function typeSize(card: Card): number {
 function height(card: Card, width: number): number {
   const column = (width - GAP) / 2;
   const main = [
-    ...card.meals.flatMap(({ name, dishes }) => [
+    ...card.meals.flatMap(({ name, missed, dishes }) => [
       headingHeight(name, 1.35, column),
+      ...missed.map((text) => prose(text, column)),
       ...dishes.map((dish) => dishHeight(dish, column)),
     ]),
     bringsHeight(card, column),
@@ -61,7 +62,7 @@ function dishHeight({ name, groups, method, notes }: CardDish, column: number): 
     return prose(text.join(""), column - 1.6) + 0.3;
   });
   const small = notes.map((note) => prose(note, column));
-  return headingHeight(name, 1.1, column) + groups.length * 2 + 4 + total([...rows, ...steps, ...small]);
+  return headingHeight(name, 1.1, column) + groups.length * 2 + 6 + total([...rows, ...steps, ...small]);
 }
 
 /** Beside the name stand what to weigh, and spoons in what is left. */
