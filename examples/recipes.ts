@@ -17,12 +17,12 @@ export const oatPot: RecipeInput = {
     },
     { key: "banana", food: "bananas-raw", amount: "1 medium", prep: "sliced", added: "serving" },
     { key: "topping", recipe: "seed-topping", amount: "2 portions", added: "serving" },
-    { key: "cinnamon", food: "cinnamon-ground", amount: "1 tsp", scaling: "per-portion" },
+    { key: "cinnamon", food: "cinnamon-ground", amount: "1 tsp", scaling: "per-portion", added: "serving" },
   ],
   cookedMass: "410 g",
   method: [
-    "Warm {oats}, {milk} and {cinnamon} gently until thick.",
-    "Serve with {yoghurt}, {banana} and {topping}.",
+    "Warm {oats} and {milk} gently until thick.",
+    "Serve with {yoghurt}, {banana}, {topping} and {cinnamon}.",
   ],
 };
 
@@ -46,6 +46,6 @@ export const gingerShot: RecipeInput = {
     { key: "ginger", food: "ginger-root-raw", amount: "4 tsp", prep: "grated" },
     { key: "honey", food: "honey", amount: "2 tsp" },
     { key: "water", food: "water-tap", amount: "160 ml" },
-    { key: "cayenne", food: "cayenne", amount: "1/2 tsp", scaling: "per-portion" },
+    { key: "cayenne", food: "cayenne", amount: "1/2 tsp", scaling: "per-portion", added: "serving" },
   ],
 };
