@@ -1,6 +1,6 @@
 import type { FoodTable } from "../food/table.ts";
 import { throwIfAny } from "../number/error.ts";
-import { ZERO } from "../number/fraction.ts";
+import { sum, ZERO } from "../number/fraction.ts";
 import { costParts } from "./shopping/cost.ts";
 import { readCupboard } from "./shopping/cupboard.ts";
 import type { Shopped, ShoppingHow } from "./shopping/input.ts";
@@ -82,9 +82,11 @@ function withCosts(priced: readonly Priced[]): readonly ShoppingLine[] {
   for (const currency of new Set(priced.map((each) => each.currency))) {
     const own = priced.filter((each) => each.currency === currency && each.price !== undefined);
     if (currency === undefined) continue;
+    const raw = own.map(({ price }) => price ?? ZERO);
     const parts = costParts(
       currency,
-      own.map(({ price }) => ({ exact: price ?? ZERO, bound: "exact" as const })),
+      sum(raw),
+      raw.map((each) => ({ raw: each, bound: "exact" as const })),
     );
     own.forEach((each, i) => {
       costs.set(each, parts[i]);

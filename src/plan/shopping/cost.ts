@@ -1,16 +1,5 @@
 import type { Decimal } from "decimal.js";
-import {
-  compare,
-  type Fraction,
-  floor,
-  fraction,
-  minus,
-  nearest,
-  over,
-  sum,
-  times,
-  toDecimal,
-} from "../../number/fraction.ts";
+import { compare, type Fraction, fraction, nearest, over, times, toDecimal } from "../../number/fraction.ts";
 import { minorUnits } from "../data/minorUnits.ts";
 
 /** An amount of money. */
@@ -41,6 +30,33 @@ export function costOf(currency: string, exact: Fraction, bound: Cost["bound"]):
   return { currency, exact, bound, value: toDecimal(over(fraction(nearest(times(exact, minors))), minors)) };
 }
 
+/** One part of a cost. Many are never asked for more than their value, so what it is exactly is worked out late. */
+class Part implements Cost {
+  readonly currency: string;
+  readonly value: Decimal;
+  readonly bound: Cost["bound"];
+  readonly #raw: Fraction;
+  #exact: Fraction | undefined;
+
+  constructor(currency: string, value: Decimal, { raw, bound }: Unrounded) {
+    this.currency = currency;
+    this.value = value;
+    this.bound = bound;
+    this.#raw = raw;
+  }
+
+  get exact(): Fraction {
+    this.#exact ??= fraction(this.#raw.n, this.#raw.d);
+    return this.#exact;
+  }
+}
+
+/** A part before rounding; it need not be in lowest terms. */
+export interface Unrounded {
+  readonly raw: Fraction;
+  readonly bound: Cost["bound"];
+}
+
 /**
  * Parts of one cost in whole minor units, which add up to the whole in whole minor units: each loses
  * what it has beyond them, and as many as the whole then wants get one more, largest remainder first,
@@ -49,22 +65,26 @@ export function costOf(currency: string, exact: Fraction, bound: Cost["bound"]):
  *
  * Method: largest remainder (Hamilton's).
  */
-export function costParts(
-  currency: string,
-  parts: readonly Pick<Cost, "exact" | "bound">[],
-): readonly Cost[] {
+export function costParts(currency: string, whole: Fraction, parts: readonly Unrounded[]): readonly Cost[] {
   const minors = minorsIn(currency);
-  const ideal = parts.map(({ exact }) => times(exact, minors));
-  const whole = ideal.map(floor);
-  const wanted = nearest(sum(ideal)) - whole.reduce((a, b) => a + b, 0n);
-  const byRemainder = ideal
-    .map((each, i) => ({ i, remainder: minus(each, fraction(whole[i] ?? 0n)) }))
-    .sort((a, b) => compare(b.remainder, a.remainder) || a.i - b.i);
-  for (const { i } of byRemainder.slice(0, Number(wanted))) whole[i] = (whole[i] ?? 0n) + 1n;
-  return parts.map(({ exact, bound }, i) => ({
-    currency,
-    exact,
-    bound,
-    value: toDecimal(over(fraction(whole[i] ?? 0n), minors)),
+  const cut = parts.map(({ raw: { n, d } }) => ({
+    units: (n * minors.n) / d,
+    left: { n: (n * minors.n) % d, d },
   }));
+  const wanted = nearest(times(whole, minors)) - cut.reduce((total, { units }) => total + units, 0n);
+  const ranked = cut
+    .map(({ left }, i) => ({ i, left, near: (left.n * NEAR) / left.d }))
+    .sort((a, b) => order(b.near, a.near) || compare(b.left, a.left) || a.i - b.i);
+  const more = new Set(ranked.slice(0, Number(wanted)).map(({ i }) => i));
+  return parts.map((part, i) => {
+    const units = (cut[i]?.units ?? 0n) + (more.has(i) ? 1n : 0n);
+    return new Part(currency, toDecimal(over(fraction(units), minors)), part);
+  });
+}
+
+/** Remainders are first told apart by so many parts of a unit, which is quick; equal ones exactly. */
+const NEAR = 1_000_000_000_000_000_000_000_000_000_000n;
+
+function order(a: bigint, b: bigint): number {
+  return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -10,8 +10,9 @@ import type { PortionCost } from "./portions.ts";
 export interface CostData {
   readonly currency: string;
   readonly value: string;
-  readonly exact: string;
   readonly bound: Cost["bound"];
+  /** Before rounding; of lines and totals. */
+  readonly exact?: string;
 }
 
 /** A line as JSON holds it: grams as exact text. */
@@ -99,8 +100,12 @@ function itemData({ food, name, state, exact }: CupboardItem): ShoppingData["cup
   };
 }
 
-function costData({ currency, value, exact, bound }: Cost): CostData {
-  return { currency, value: value.toFixed(), exact: toText(exact), bound };
+function costData(cost: Cost): CostData {
+  return { ...roundedData(cost), exact: toText(cost.exact) };
+}
+
+function roundedData({ currency, value, bound }: Cost): CostData {
+  return { currency, value: value.toFixed(), bound };
 }
 
 function portionData({
@@ -116,7 +121,7 @@ function portionData({
     ...(meal !== undefined && { meal }),
     ...(dish !== undefined && { dish }),
     portions: portions.toFixed(),
-    costs: costs.map(costData),
-    perPortion: perPortion.map(costData),
+    costs: costs.map(roundedData),
+    perPortion: perPortion.map(roundedData),
   };
 }

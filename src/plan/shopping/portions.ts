@@ -1,5 +1,5 @@
 import type { Decimal } from "decimal.js";
-import { type Fraction, isZero, over, plus, times, toDecimal, ZERO } from "../../number/fraction.ts";
+import { equals, type Fraction, ONE, over, sum, toDecimal } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { type Cost, costOf, costParts } from "./cost.ts";
 import type { ShoppingLine } from "./line.ts";
@@ -35,57 +35,56 @@ export function portionCosts(
   opener: Opener,
 ): readonly PortionCost[] {
   const grams = eaters.map(({ sheets }) => opener.gramsOf(sheets));
-  const prices = pricesPerGram(lines, grams);
-  const unpriced = new Set(
-    lines.filter(({ cost, bought }) => !cost && !bought.isZero()).map(({ food }) => food),
-  );
-  const currencies = [...new Set([...prices.values()].map(({ currency }) => currency))].sort();
-  const byCurrency = currencies.map((currency) =>
+  const byCurrency = currenciesOf(lines).map(({ currency, perGram, whole }) =>
     costParts(
       currency,
-      grams.map((own) => ({
-        exact: costOfGrams(own, prices, currency),
-        bound: [...own.keys()].some((food) => unpriced.has(food))
-          ? ("at-least" as const)
-          : ("exact" as const),
-      })),
+      whole,
+      grams.map((own) => ({ raw: costOfGrams(own, perGram), bound: boundOf(own, lines) })),
     ),
   );
   return eaters.map(({ person, meal, dish, portions }, i) => {
     const costs = byCurrency.flatMap((each) => each[i] ?? []);
-    const perPortion = costs.map(({ currency, exact, bound }) =>
-      costOf(currency, over(exact, portions), bound),
-    );
+    const perPortion = equals(portions, ONE)
+      ? costs
+      : costs.map(({ currency, exact, bound }) => costOf(currency, over(exact, portions), bound));
     return { person, meal, dish, portions: toDecimal(portions), costs, perPortion };
   });
 }
 
-interface GramPrice {
+/** What is paid in one currency: all of it, and for each gram of a food that is eaten, left-overs and all. */
+interface Paid {
   readonly currency: string;
-  readonly perGram: Fraction;
+  readonly whole: Fraction;
+  readonly perGram: ReadonlyMap<string, Fraction>;
 }
 
-/** What a gram that is eaten costs, left-over packs and all. */
-function pricesPerGram(
-  lines: readonly ShoppingLine[],
-  grams: readonly Grams[],
-): ReadonlyMap<string, GramPrice> {
-  const eaten = new Map<string, Fraction>();
-  for (const own of grams) for (const [food, g] of own) eaten.set(food, plus(eaten.get(food) ?? ZERO, g));
-  return new Map(
-    lines.flatMap(({ food, cost }): [string, GramPrice][] => {
-      const total = eaten.get(food);
-      if (!cost || !total || isZero(total)) return [];
-      return [[food, { currency: cost.currency, perGram: over(cost.exact, total) }]];
-    }),
-  );
+function currenciesOf(lines: readonly ShoppingLine[]): readonly Paid[] {
+  const codes = new Set(lines.flatMap(({ cost }) => cost?.currency ?? []));
+  return [...codes].sort().map((currency) => {
+    const own = lines.flatMap(({ food, cost, exact }) =>
+      cost?.currency === currency ? [{ food, paid: cost.exact, needed: exact.needed }] : [],
+    );
+    return {
+      currency,
+      whole: sum(own.map(({ paid }) => paid)),
+      perGram: new Map(own.map(({ food, paid, needed }) => [food, over(paid, needed)])),
+    };
+  });
 }
 
-function costOfGrams(own: Grams, prices: ReadonlyMap<string, GramPrice>, currency: string): Fraction {
-  let total = ZERO;
+/** Not in lowest terms: with many foods that takes far longer than all the rest. */
+function costOfGrams(own: Grams, perGram: ReadonlyMap<string, Fraction>): Fraction {
+  let [n, d] = [0n, 1n];
   for (const [food, grams] of own) {
-    const price = prices.get(food);
-    if (price?.currency === currency) total = plus(total, times(grams, price.perGram));
+    const price = perGram.get(food);
+    if (!price) continue;
+    const [top, bottom] = [grams.n * price.n, grams.d * price.d];
+    [n, d] = bottom === d ? [n + top, d] : [n * bottom + top * d, d * bottom];
   }
-  return total;
+  return { n, d };
+}
+
+function boundOf(own: Grams, lines: readonly ShoppingLine[]): Cost["bound"] {
+  const unpriced = lines.some(({ food, cost, exact }) => !cost && exact.bought.n !== 0n && own.has(food));
+  return unpriced ? "at-least" : "exact";
 }
