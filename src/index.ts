@@ -140,6 +140,7 @@ export {
   type PortionFit,
   type PortionStatus,
   type Pot,
+  type PotRatio,
   portionPlan,
   type Serving,
 } from "./plan/plan.ts";
@@ -193,11 +194,14 @@ export type { ScaleNote } from "./scale/move.ts";
 export { type Range, type Reach, reach } from "./scale/reach.ts";
 export {
   type Drift,
-  Rounded,
+  type Kept,
+  type RoundBound,
+  type Rounded,
   type RoundedDemand,
   type RoundedLine,
+  type RoundedTogether,
   type RoundHow,
-  RoundingOutOfReach,
+  type RoundingOutOfReach,
   roundToKitchen,
 } from "./scale/round.ts";
 export { type Scaled, type ScaleHow, scale } from "./scale/scale.ts";

@@ -1,8 +1,8 @@
 import { fault, quote } from "../number/error.ts";
-import { compare, type Fraction } from "../number/fraction.ts";
+import { compare, type Fraction, ONE } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { showPercent } from "../table/figure.ts";
+import { showFigure, showPercent } from "../table/figure.ts";
 import { batchOf } from "./batch.ts";
 import type { Eater, Group } from "./groups.ts";
 import type { PotChoice } from "./input.ts";
@@ -59,6 +59,19 @@ export class PlannedDish {
     return this.#apart.pots;
   }
 
+  /** In a sentence, how many pots there are and why. */
+  get why(): string {
+    const { pots } = this;
+    if (pots.length === 0) return "nothing of it is cooked for more than one person";
+    if (pots.length === 1) return "one pot: what is held keeps the same ratios for everyone";
+    const parts = [...new Set(pots.flatMap(({ ratios }) => ratios.map(({ part }) => part)))];
+    const each = parts.map((part) => {
+      const all = pots.map(({ ratios }) => ratios.find((own) => own.part === part)?.exactRatio ?? ONE);
+      return `${part} at ${all.map((ratio) => showFigure(ratio)).join(", ")}`;
+    });
+    return `${pots.length} pots, since people need other ratios than the recipe's: ${each.join("; ")} of what it has`;
+  }
+
   /** What everyone gets: a share of a pot, and what is added to it. Together they are the portion. */
   get servings(): readonly Serving[] {
     return this.#apart.servings;
@@ -90,7 +103,7 @@ export class PlannedDish {
       meal: this.meal,
       dish: this.name,
       line: line.key,
-      text: `${source.name} is to be the same for everyone, but it is cooked in a pot of which each takes ${this.#shares(group)}: nobody would get what is meant`,
+      text: `${source.name} is to be the same for everyone, but it goes into a pot of which each takes ${this.#shares(group)}: nobody would get what is meant`,
       options: OPTIONS,
     }));
   }

@@ -16,7 +16,7 @@ import { planTables } from "./tables.ts";
 
 export type { PlannedDish, PlanQuestion } from "./dish.ts";
 export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
-export type { Addition, ApartWhy, Pot, Serving } from "./pot.ts";
+export type { Addition, ApartWhy, Pot, PotRatio, Serving } from "./pot.ts";
 
 /** A meal for everyone: the dishes as cooked for all, each the sum of the portions. */
 export interface PlannedMeal {

@@ -1,6 +1,7 @@
 import type { Decimal } from "decimal.js";
 import type { State } from "../food/food.ts";
 import {
+  equals,
   type Fraction,
   fraction,
   isZero,
@@ -17,11 +18,23 @@ import { lineTotals } from "./batch.ts";
 import { type Eater, type Group, groupsOf } from "./groups.ts";
 import { onlyLines } from "./lines.ts";
 
+/** Held lines that stand to the rest of a pot otherwise than in the recipe. */
+export interface PotRatio {
+  /** The part that they are; of lines without one, the first line's key. */
+  readonly part: string;
+  readonly lines: readonly string[];
+  /** Their ratio to the rest over what the recipe has: 1.25 is a quarter more. */
+  readonly ratio: Decimal;
+  readonly exactRatio: Fraction;
+}
+
 /** What is cooked once, for all who eat of it. */
 export interface Pot {
   /** All that goes in, and no other line; its portions are the people. */
   readonly sheet: Sheet;
   readonly people: readonly string[];
+  /** Where it leaves the recipe's own ratios; empty where it keeps them all. */
+  readonly ratios: readonly PotRatio[];
 }
 
 /**
@@ -124,7 +137,27 @@ function potOf(base: Sheet, { eaters, pot: lines }: Group, subsets: Subsets): Po
   const totals = lineTotals(eaters, base.plan.lines.length);
   const factors = lines.map((line) => totals[line] ?? ZERO);
   const sheet = moveLines(subsets.get(lines), factors, fraction(BigInt(eaters.length)));
-  return { sheet, people: eaters.map(({ person }) => person) };
+  return { sheet, people: eaters.map(({ person }) => person), ratios: ratiosOf(base, eaters) };
+}
+
+/** Held lines by how they left the first line of the base; whoever shares a pot has left it alike. */
+function ratiosOf(base: Sheet, eaters: readonly Eater[]): readonly PotRatio[] {
+  const held = base.plan.lines.flatMap(({ line }, i) =>
+    line.added === "cooking" && line.scaling === "held"
+      ? [{ line, factor: eaters[0]?.factors[i] ?? ZERO }]
+      : [],
+  );
+  const to = held.find(({ line, factor }) => line.part === undefined && !isZero(factor)) ?? held[0];
+  if (!to || isZero(to.factor)) return [];
+  const moved = new Map<string, PotRatio>();
+  for (const { line, factor } of held) {
+    const exactRatio = over(factor, to.factor);
+    if (equals(exactRatio, ONE)) continue;
+    const part = line.part ?? line.key;
+    const lines = [...(moved.get(part)?.lines ?? []), line.key];
+    moved.set(part, { part, lines, ratio: toDecimal(exactRatio), exactRatio });
+  }
+  return [...moved.values()];
 }
 
 interface Made {

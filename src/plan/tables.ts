@@ -1,10 +1,13 @@
 import { type ComponentId, components } from "../food/components.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { measuresNote, shownAmount, silentNotes, stated, tallyFigure } from "../sheet/show.ts";
+import { measuresNote, silentNotes, stated, tallyFigure } from "../sheet/show.ts";
 import { figure, legend } from "../table/figure.ts";
 import { britishEnglish, type Language, say } from "../table/language.ts";
 import { type Row, type Table, table } from "../table/table.ts";
+import type { PlannedDish } from "./dish.ts";
 import type { Plan, PlannedMeal } from "./plan.ts";
+import { potTables } from "./potTables.ts";
+import { lineAmount } from "./show.ts";
 
 /** What a plan shows of each portion unless told: energy and its sources, then what meals often lack. */
 export const shownComponents: readonly ComponentId[] = [
@@ -34,7 +37,7 @@ export const shownComponents: readonly ComponentId[] = [
 /** Amounts by dish, then figures by meal, people as columns; then what is not met. */
 export function planTables(plan: Plan, language: Language = britishEnglish): Table[] {
   const meals = plan.meals.flatMap((meal) => [
-    ...[...meal.batch].map(([dish, batch]) => amountsTable({ plan, meal, dish, batch, language })),
+    ...[...meal.dishes.values()].flatMap((dish) => dishTables(plan, meal, dish, language)),
     portionFigures(plan, meal, language),
   ]);
   return plan.unmet.length === 0 ? meals : [...meals, unmetTable(plan, language)];
@@ -59,16 +62,26 @@ function unmetTable(plan: Plan, language: Language): Table {
   });
 }
 
+function dishTables(plan: Plan, meal: PlannedMeal, dish: PlannedDish, language: Language): readonly Table[] {
+  const title = meal.dishes.size > 1 ? `${meal.name}: ${dish.batch.name}` : meal.name;
+  const nameOf = (person: string): string => plan.people.find(({ id }) => id === person)?.name ?? person;
+  return [
+    amountsTable({ plan, meal, dish, title, language }),
+    ...potTables({ dish, title, nameOf, language }),
+  ];
+}
+
 interface Dish {
   readonly plan: Plan;
   readonly meal: PlannedMeal;
-  readonly dish: string;
-  readonly batch: Sheet;
+  readonly dish: PlannedDish;
+  readonly title: string;
   readonly language: Language;
 }
 
-function amountsTable({ plan, meal, dish, batch, language }: Dish): Table {
-  const served = plan.people.map((p) => plan.portion(p.id, meal.id).dishes.get(dish));
+function amountsTable({ plan, meal, dish, title, language }: Dish): Table {
+  const { batch } = dish;
+  const served = plan.people.map((p) => plan.portion(p.id, meal.id).dishes.get(dish.name));
   const sheets = [...served, batch];
   const rows = batch.lines.map((line, i) => [
     stated(line.name, line.state, language),
@@ -82,7 +95,7 @@ function amountsTable({ plan, meal, dish, batch, language }: Dish): Table {
     ],
   };
   return table({
-    title: meal.batch.size > 1 ? `${meal.name}: ${batch.name}` : meal.name,
+    title,
     columns: [
       { key: "line", heading: say(language, "Line") },
       ...plan.people.map((p) => ({ key: p.id, heading: p.name, align: "end" as const })),
@@ -98,15 +111,6 @@ function sameForAll(batch: Sheet, language: Language): string[] {
   return doses.map(({ source }) =>
     say(language, "{name}: the same for everyone", { name: say(language, source.name) }),
   );
-}
-
-/** The amount as written, with grams beside it where it was not written in them. */
-function lineAmount(s: Sheet | undefined, i: number, language: Language): string {
-  const line = s?.lines[i];
-  if (!line) return "";
-  const grams = figure(line.exactGrams, { unit: "g", language }).text;
-  if (line.amount.unit === "g") return grams;
-  return `${shownAmount(line.amount, s.origin.measures, language)} (${grams})`;
 }
 
 function portionFigures(plan: Plan, meal: PlannedMeal, language: Language): Table {

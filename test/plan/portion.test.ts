@@ -9,6 +9,7 @@ import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { toText as shown } from "../../src/table/text.ts";
 import { arbitraryRecipe, watched } from "../arbitraries.ts";
+import { errorOf } from "../number/error-of.ts";
 
 const text = (f: Fraction | undefined): string => toText(f ?? exact(-1));
 
@@ -175,6 +176,12 @@ describe("a batch", () => {
         expect(got).toBe(expected);
       }),
     );
+  });
+
+  it("is refused where a line says nothing of the target, unless that is accepted", () => {
+    const meals = [{ id: "m", dishes: bowl }];
+    const people = [{ id: "p", demands: { choline: "40 mg" } }];
+    expect(errorOf(() => portionPlan({ meals, people })).code).toBe("target-silent");
   });
 
   it("is planned again the same, whatever the order of people", () => {

@@ -1,18 +1,28 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { gingerShot, oatPot, seedTopping } from "../../examples/recipes.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { equals, exact, type Fraction, plus, sum, times, toText, ZERO } from "../../src/number/fraction.ts";
+import {
+  equals,
+  exact,
+  toText as exactText,
+  type Fraction,
+  over,
+  plus,
+  sum,
+  times,
+  ZERO,
+} from "../../src/number/fraction.ts";
 import type { PlanInput } from "../../src/plan/input.ts";
-import type { Serving } from "../../src/plan/plan.ts";
+import type { Pot, Serving } from "../../src/plan/plan.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
+import { toText } from "../../src/table/text.ts";
 import { arbitraryFactor, arbitraryRecipe, watched } from "../arbitraries.ts";
 import { errorOf } from "../number/error-of.ts";
 
-const text = (f: Fraction | undefined): string => toText(f ?? exact(-1));
+const text = (f: Fraction | undefined): string => exactText(f ?? exact(-1));
 
 /** Quantities that are held to add up: masses as weighed in and as eaten, and every watched component. */
 const quantities: readonly (readonly [string, (s: Sheet) => Fraction])[] = [
@@ -97,31 +107,33 @@ describe("a pot and what is added", () => {
   });
 
   it("are apart as the recipe says: what is served, what is the same for everyone, what was fitted", () => {
-    const recipes = { "seed-topping": seedTopping };
+    const topping = {
+      name: "Topping",
+      portions: 4,
+      lines: [{ key: "seeds", food: "pumpkin-seeds", amount: "60 g" }],
+    };
+    const lines = [
+      ...toRecipe(simmered).lines.slice(0, 3),
+      { key: "milk", food: "milk-whole", amount: "100 g", scaling: "adjustable" as const },
+      { key: "topping", recipe: topping, amount: "1 portion", added: "serving" as const },
+    ];
     const plan = portionPlan({
-      meals: [
-        {
-          id: "breakfast",
-          dishes: { pot: sheet(oatPot, starterFoods, { recipes }), shot: sheet(gingerShot, starterFoods) },
-        },
-      ],
+      meals: [{ id: "m", dishes: sheet({ name: "Oats", portions: 1, lines }, starterFoods) }],
       people: [
         { id: "cox", demands: { factor: 1 } },
         { id: "bow", demands: { factor: 2 } },
       ],
     });
-    const dish = plan.dish("breakfast", "pot");
-    const inPot = dish.pots.map((pot) => pot.sheet.lines.map(({ key }) => key));
-    const fitted = oatPot.lines
-      .filter(({ scaling, added }) => scaling === "adjustable" && added !== "serving")
-      .map(({ key }) => key);
-    expect(inPot[0]).not.toContain("cinnamon");
-    expect(inPot[0]).not.toContain("banana");
-    expect(inPot[0]).toEqual(expect.arrayContaining(fitted));
-    const apart = new Map(dish.serving("bow").additions.map(({ line, why }) => [line, why]));
-    expect(apart.get("cinnamon")).toBe("per-portion");
+    const dish = plan.dish("m");
+    // One factor moves adjustable lines with the rest.
+    expect(dish.pots.map((pot) => pot.sheet.lines.map(({ key }) => key))).toEqual([
+      ["oats", "water", "milk"],
+    ]);
     // A nested recipe is one line.
-    expect(apart.get("topping")).toBe("serving");
+    expect(dish.serving("bow").additions.map(({ line, why, cooked }) => [line, why, cooked])).toEqual([
+      ["cinnamon", "per-portion", true],
+      ["topping", "serving", false],
+    ]);
     expect(dish.serving("bow").share.times(3).toString()).toBe("2");
     holdsTogether(plan);
   });
@@ -129,11 +141,11 @@ describe("a pot and what is added", () => {
   it("put all in the pot where everyone takes the same, and all of it where one person eats", () => {
     for (const factors of [["1/3"], ["5/7", "5/7", "5/7"]]) {
       const plan = portionPlan({
-        meals: [{ id: "m", dishes: sheet(gingerShot, starterFoods) }],
+        meals: [{ id: "m", dishes: simmered }],
         people: factors.map((factor, i) => ({ id: `p${i}`, demands: { factor } })),
       });
       const { pots, questions } = plan.dish("m");
-      expect(pots[0]?.sheet.lines.map(({ key }) => key)).toContain("cayenne");
+      expect(pots[0]?.sheet.lines.map(({ key }) => key)).toContain("salt");
       expect(questions).toEqual([]);
       holdsTogether(plan);
     }
@@ -141,6 +153,9 @@ describe("a pot and what is added", () => {
 
   it("makes a pot that is a recipe of its own", () => {
     const plan = campDish();
+    expect(plan.dish("m").why).toMatch(/^one pot/);
+    expect(toText(plan)).toMatch(/m: what each person gets/);
+    expect(toText(plan)).toMatch(/bow +75% +\d+ g +Cinnamon, ground, dry 2 g; Salt, table.* 1 g/);
     const [pot] = plan.dish("m").pots;
     const again = pot && sheet(toRecipe(pot.sheet), starterFoods);
     expect(text(again?.masses.cooked)).toBe(text(pot?.sheet.masses.cooked));
@@ -311,6 +326,100 @@ describe("different versions of a held part", () => {
     const plan = portionPlan({ meals: [{ id: "m", dishes: bowl }], people: [...asks, doubled] });
     expect(plan.dish("m").pots.map(({ people }) => people)).toEqual([["p0", "p2", "p3"], ["p1"]]);
     expect(plan.dish("m").serving("p3").share.toString()).toBe("0.5");
+    expect(plan.dish("m").servings.map(({ person }) => person)).toEqual(["p0", "p1", "p2", "p3"]);
+    // The first pot's top over its rice, against the recipe's.
+    const [{ sheet: pot, ratios }] = plan.dish("m").pots as [Pot, Pot];
+    const [rice, tofu] = pot.lines.map(({ exactGrams }) => exactGrams) as [Fraction, Fraction];
+    expect(ratios.map(({ part, lines }) => [part, lines])).toEqual([["top", ["tofu", "peas"]]]);
+    expect(text(times(ratios[0]?.exactRatio ?? ZERO, exact("1/2")))).toBe(text(over(tofu, rice)));
+    expect(plan.dish("m").why).toMatch(/^2 pots, since .*: top at [\d.]+, [\d.]+ of what it has$/);
+    const shown = toText(plan);
+    expect(shown).toMatch(/m: pot 1, for p0, p2, p3/);
+    expect(shown).toMatch(/p3 +1 +50% /);
+    expect(shown).toContain("2 pots, since");
+    holdsTogether(plan);
+  });
+
+  it("ask about a dose once, however many pots there are", () => {
+    const dosed = sheet(
+      {
+        name: "Bowl",
+        portions: 1,
+        lines: [
+          ...toRecipe(bowl).lines,
+          { key: "salt", food: "salt", amount: "1 g", scaling: "per-portion" },
+        ],
+      },
+      starterFoods,
+    );
+    const people = [30, 60, 45, 90].map((protein, i) => ({
+      id: `p${i}`,
+      demands: [
+        { of: "energy", exactly: i % 2 === 0 ? 600 : 1200 },
+        { of: "protein", exactly: protein },
+      ] as const,
+    }));
+    const plan = portionPlan({ meals: [{ id: "m", dishes: dosed }], people });
+    expect(plan.dish("m").pots.map((pot) => pot.people)).toEqual([
+      ["p0", "p1"],
+      ["p2", "p3"],
+    ]);
+    expect(plan.questions.map(({ line }) => line)).toEqual(["salt"]);
+  });
+
+  it("are told by what is there: a line of nothing, or one that vanished, splits no pot", () => {
+    const lines = [
+      { key: "milk", food: "milk-whole", amount: "80 g", part: "a" },
+      { key: "nothing", food: "salt", amount: "0 g" },
+      { key: "rice", food: "rice-white-long-boiled", amount: "200 g" },
+      { key: "tofu", food: "tofu-firm", amount: "100 g", scaling: "adjustable" as const },
+    ];
+    const dish = sheet({ name: "Bowl", portions: 1, lines }, starterFoods);
+    const none = { of: "cholesterol", most: 0, firm: true } as const;
+    const plan = portionPlan({
+      meals: [{ id: "m", dishes: dish, fit: { parts: { a: { least: 0 } } } }],
+      people: [500, 700].map((energy, i) => ({
+        id: `p${i}`,
+        demands: [{ of: "energy", exactly: energy }, none] as const,
+      })),
+    });
+    const { pots, servings } = plan.dish("m");
+    expect(plan.unmet).toEqual([]);
+    expect(pots.map((pot) => pot.people)).toEqual([["p0", "p1"]]);
+    expect(text(pots[0]?.sheet.lines.find(({ key }) => key === "milk")?.exactGrams)).toBe("0");
+    expect(servings.map(({ share }) => share.times(12).toString())).toEqual(["5", "7"]);
+    holdsTogether(plan);
+  });
+
+  it("are none where no line is held: the pot is then what keeps its ratios and weighs most", () => {
+    const lines = [
+      { key: "tofu", food: "tofu-firm", amount: "90 g", scaling: "adjustable" as const },
+      { key: "rice", food: "rice-white-long-boiled", amount: "80 g", scaling: "adjustable" as const },
+      { key: "peas", food: "peas-frozen-boiled-drained", amount: "80 g", scaling: "adjustable" as const },
+    ];
+    const dish = sheet({ name: "Bowl", portions: 1, lines }, starterFoods);
+    const plan = portionPlan({
+      meals: [{ id: "m", dishes: dish }],
+      people: [
+        { id: "p0", demands: { factor: 1 } },
+        {
+          id: "p1",
+          demands: [
+            { of: "mass", exactly: 250 },
+            { of: "protein", exactly: 22 },
+          ] as const,
+        },
+      ],
+    });
+    expect(plan.dish("m").pots.map((pot) => pot.sheet.lines.map(({ key }) => key))).toEqual([
+      ["rice", "peas"],
+    ]);
+    expect(
+      plan
+        .dish("m")
+        .serving("p0")
+        .additions.map(({ line, why }) => [line, why]),
+    ).toEqual([["tofu", "adjustable"]]);
     holdsTogether(plan);
   });
 });

@@ -1,0 +1,95 @@
+import { measuresNote, stated } from "../sheet/show.ts";
+import { figure, showPercent } from "../table/figure.ts";
+import { type Language, say } from "../table/language.ts";
+import { type Cell, type Row, type Table, table } from "../table/table.ts";
+import type { PlannedDish } from "./dish.ts";
+import type { Pot, Serving } from "./pot.ts";
+import { lineAmount } from "./show.ts";
+
+/** A dish of a plan, with what its tables are headed by. */
+interface Titled {
+  readonly dish: PlannedDish;
+  readonly title: string;
+  readonly nameOf: (person: string) => string;
+  readonly language: Language;
+}
+
+/** What is cooked once, and what each person gets of it; nothing where there is nothing to part. */
+export function potTables(titled: Titled): readonly Table[] {
+  const { pots, servings } = titled.dish;
+  const parted = servings.some(({ added }) => added !== undefined);
+  if (servings.length < 2 || (pots.length < 2 && !parted)) return [];
+  return [...pots.map((pot, i) => potTable(titled, pot, i)), servingsTable(titled)];
+}
+
+function potTable({ dish, title, nameOf, language }: Titled, { sheet: s, people }: Pot, i: number): Table {
+  const several = dish.pots.length > 1;
+  const gaps = { name: title, number: String(i + 1), people: people.map(nameOf).join(", ") };
+  const rows = s.lines.map((line, at) => [
+    stated(line.name, line.state, language),
+    lineAmount(s, at, language),
+  ]);
+  const cooked: Row = {
+    kind: "total",
+    cells: [say(language, "as cooked"), figure(s.masses.cooked, { unit: "g", language })],
+  };
+  return table({
+    title: say(language, several ? "{name}: pot {number}, for {people}" : "{name}: the pot", gaps),
+    columns: [
+      { key: "line", heading: say(language, "Line") },
+      { key: "all", heading: say(language, "For all"), align: "end" },
+    ],
+    rows: [...rows, cooked],
+    notes: [...measuresNote(s.values.amounts, language), ...(several && i === 0 ? [dish.why] : [])],
+  });
+}
+
+function servingsTable({ dish, title, nameOf, language }: Titled): Table {
+  const { pots, servings, questions } = dish;
+  const several = pots.length > 1;
+  const byVolume = servings.some(({ exactMillilitres }) => exactMillilitres !== undefined);
+  const rows = servings.map((serving): Cell[] => [
+    nameOf(serving.person),
+    ...(several ? [serving.pot ? String(pots.indexOf(serving.pot) + 1) : ""] : []),
+    ...shareCells(serving, byVolume, language),
+    addedText(serving, language),
+  ]);
+  const end = { align: "end" } as const;
+  return table({
+    title: say(language, "{name}: what each person gets", { name: title }),
+    columns: [
+      { key: "person", heading: say(language, "Person") },
+      ...(several ? [{ key: "pot", heading: say(language, "Pot"), ...end }] : []),
+      { key: "share", heading: say(language, "Of the pot"), ...end },
+      { key: "grams", heading: say(language, "By mass"), ...end },
+      ...(byVolume ? [{ key: "millilitres", heading: say(language, "By volume"), ...end }] : []),
+      { key: "added", heading: say(language, "Added") },
+    ],
+    rows,
+    notes: questions.map(({ text, options }) =>
+      say(language, "{question}. Either {options}", {
+        question: text,
+        options: options.map((option) => say(language, option.text)).join("; or "),
+      }),
+    ),
+  });
+}
+
+function shareCells(serving: Serving, byVolume: boolean, language: Language): Cell[] {
+  const { pot, exactShare, exactGrams, exactMillilitres } = serving;
+  const volume = exactMillilitres === undefined ? "" : figure(exactMillilitres, { unit: "ml", language });
+  if (!pot) return byVolume ? ["", "", ""] : ["", ""];
+  const share = showPercent(exactShare, { language, significant: 3 });
+  return [share, figure(exactGrams, { unit: "g", language }), ...(byVolume ? [volume] : [])];
+}
+
+/** Lines that are weighed out for one person. */
+function addedText({ added }: Serving, language: Language): string {
+  const lines = added?.lines ?? [];
+  return lines
+    .map((line, i) => {
+      const amount = added ? lineAmount(added, i, language) : "";
+      return `${stated(line.name, line.state, language)} ${amount}`;
+    })
+    .join("; ");
+}
