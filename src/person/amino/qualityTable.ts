@@ -66,7 +66,10 @@ export function qualityTables(q: ProteinQuality, language: Language): Table[] {
           share: showPercent(q.exactTold, { language }),
         }),
         ...legend(rows, language),
-        ...silentNotes(q.aminoAcids.map(({ of, amount }) => [words(of), amount])),
+        ...silentNotes(
+          q.aminoAcids.map(({ of, amount }) => [of, amount]),
+          language,
+        ),
       ],
     }),
   ];

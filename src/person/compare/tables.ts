@@ -126,7 +126,10 @@ function levelTables(c: ComparisonData, language: Language): Table[] {
           language,
         ),
         ...legend(rows, language),
-        ...silentNotes(c.rows.flatMap(({ of, upper }) => silentOf(of, upper, language))),
+        ...silentNotes(
+          c.rows.flatMap(({ of, upper }) => silentOf(of, upper, language)),
+          language,
+        ),
       ],
     }),
   ];
@@ -204,7 +207,10 @@ function dayNotes(c: ComparisonData, rows: readonly Row[], language: Language): 
       : []),
     ...kindNotes(held, language),
     ...legend(rows, language),
-    ...silentNotes(c.rows.flatMap(({ of, reference }) => silentOf(of, reference, language))),
+    ...silentNotes(
+      c.rows.flatMap(({ of, reference }) => silentOf(of, reference, language)),
+      language,
+    ),
     words(c.note),
   ];
 }
