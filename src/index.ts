@@ -135,6 +135,7 @@ export {
   type Plan,
   type PlannedDish,
   type PlannedMeal,
+  type PlanProgress,
   type PlanQuestion,
   type Portion,
   type PortionFit,
@@ -142,6 +143,7 @@ export {
   type Pot,
   type PotRatio,
   portionPlan,
+  portionPlanSteps,
   type Serving,
 } from "./plan/plan.ts";
 export { portionRows } from "./plan/records.ts";

@@ -1,140 +1,21 @@
-import { type ComponentId, components } from "../food/components.ts";
-import { collect, type Fault, fault, quote, throwIfAny } from "../number/error.ts";
-import { type Fraction, isZero, ONE, over, sum, times } from "../number/fraction.ts";
-import { didYouMean } from "../number/near.ts";
-import type { Sheet } from "../sheet/sheet.ts";
-import { combine, type Tally } from "../sheet/tally.ts";
-import type { Language } from "../table/language.ts";
-import { Shown } from "../table/shown.ts";
-import type { Table } from "../table/table.ts";
-import { PlannedDish, type PlanQuestion } from "./dish.ts";
+import { collect, type Fault, throwIfAny } from "../number/error.ts";
+import { PlannedDish } from "./dish.ts";
 import type { PlanInput } from "./input.ts";
-import { type Portion, PortionFinder, type ServedPortion } from "./portion.ts";
-import { type ReadMeal, readPlan } from "./read.ts";
-import { portionRows } from "./records.ts";
-import { planTables } from "./tables.ts";
+import { Plan, type PlannedMeal } from "./planned.ts";
+import { PortionFinder, type ServedPortion } from "./portion.ts";
+import { type ReadMeal, type ReadPlan, readPlan } from "./read.ts";
 
 export type { PlannedDish, PlanQuestion } from "./dish.ts";
+export { Plan, type PlannedMeal } from "./planned.ts";
 export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
 export type { Addition, ApartWhy, Pot, PotRatio, Serving } from "./pot.ts";
 
-/** A meal for everyone: the dishes as cooked for all, each the sum of the portions. */
-export interface PlannedMeal {
-  readonly id: string;
-  readonly name: string;
-  readonly batch: ReadonlyMap<string, Sheet>;
-  /** Each dish apart: what is cooked once, and what each person gets of it. */
-  readonly dishes: ReadonlyMap<string, PlannedDish>;
-}
-
-/** Who gets how much of what, and what is cooked for all of them. */
-export class Plan extends Shown {
-  readonly people: readonly { readonly id: string; readonly name: string }[];
-  readonly meals: readonly PlannedMeal[];
-  readonly portions: readonly Portion[];
-  readonly #byKey: ReadonlyMap<string, Portion>;
-
-  /** @internal Use {@link portionPlan}. */
-  constructor(people: Plan["people"], meals: readonly PlannedMeal[], portions: readonly Portion[]) {
-    super();
-    this.people = people;
-    this.meals = meals;
-    this.portions = portions;
-    this.#byKey = new Map(portions.map((p) => [keyOf(p.person, p.meal), p]));
-  }
-
-  /** One person's portion of a meal. Throws `plan-malformed` where the plan has no such portion. */
-  portion(person: string, meal: string): Portion {
-    const found = this.#byKey.get(keyOf(person, meal));
-    if (found) return found;
-    const known = this.people.some((p) => p.id === person) ? this.meals : this.people;
-    const name = known === this.meals ? meal : person;
-    throw fault(
-      "plan-malformed",
-      `the plan has no ${known === this.meals ? "meal" : "person"} ${quote(name)}`,
-      didYouMean(
-        name,
-        known.map((k) => k.id),
-        "use an id of the plan",
-      ),
-    );
-  }
-
-  /** What a person's portion of a meal brings of a component, all dishes together. */
-  brings(person: string, meal: string, id: ComponentId): Tally {
-    return together(this.portion(person, meal).dishes, id);
-  }
-
-  /** What the whole batch of a meal holds of a component: the sum of the portions. */
-  holds(meal: string, id: ComponentId): Tally {
-    return together(this.#meal(meal).batch, id);
-  }
-
-  /**
-   * A dish apart into pot and additions; the name may be left out where the meal has one. Throws
-   * `plan-malformed` where the plan has no such dish.
-   */
-  dish(meal: string, name?: string): PlannedDish {
-    const { dishes } = this.#meal(meal);
-    const [first, ...others] = dishes.values();
-    const found = name === undefined ? (others.length === 0 ? first : undefined) : dishes.get(name);
-    if (found) return found;
-    const message =
-      name === undefined ? `${quote(meal)} has several dishes` : `${quote(meal)} has no dish ${quote(name)}`;
-    const names = [...dishes.keys()];
-    throw fault(
-      "plan-malformed",
-      message,
-      didYouMean(name ?? "", names, `use ${names.map((name) => quote(name)).join(", ")}`),
-    );
-  }
-
-  /** What only the cook can decide, to be answered in `answers`; until then a line counts as the portions say. */
-  get questions(): readonly PlanQuestion[] {
-    return this.meals.flatMap(({ dishes }) => [...dishes.values()].flatMap(({ questions }) => questions));
-  }
-
-  #meal(meal: string): PlannedMeal {
-    const found = this.meals.find(({ id }) => id === meal);
-    if (found) return found;
-    const ids = this.meals.map(({ id }) => id);
-    const hint = didYouMean(meal, ids, "use an id of the plan");
-    throw fault("plan-malformed", `the plan has no meal ${quote(meal)}`, hint);
-  }
-
-  /** The portions that do not bring all that was asked of them. */
-  get unmet(): readonly Portion[] {
-    return this.portions.filter(({ status }) => status !== "met");
-  }
-
-  /** People as columns: amounts by dish, then figures by meal. */
-  override toTables(language?: Language): readonly Table[] {
-    return planTables(this, language);
-  }
-
-  /** One row for each person, meal, dish, line and component, tidy, for data frames: see {@link portionRows}. */
-  toLong(): readonly Table[] {
-    return [portionRows(this.portions)];
-  }
-}
-
-/** Keys cannot run into each other: the length of the first part stands before it. */
-const keyOf = (person: string, meal: string): string => `${person.length}:${person}${meal}`;
-
-function together(dishes: ReadonlyMap<string, Sheet>, id: ComponentId): Tally {
-  const tallies = [...dishes].map(([name, s]) => (dishes.size > 1 ? s.total(id).within(name) : s.total(id)));
-  const mass = sum([...dishes.values()].map((s) => s.masses.raw));
-  const known = (): Fraction =>
-    sum(
-      [...dishes.values()].map((s) =>
-        times(s.total(id).coverage, isZero(mass) ? ONE : over(s.masses.raw, mass)),
-      ),
-    );
-  return combine(
-    components[id].unit,
-    tallies.map((t) => [t, ONE]),
-    known,
-  );
+/** How far a plan has come: one person's portions are all found. */
+export interface PlanProgress {
+  readonly person: string;
+  /** People who are planned, this one counted in. */
+  readonly done: number;
+  readonly of: number;
 }
 
 /**
@@ -144,16 +25,84 @@ function together(dishes: ReadonlyMap<string, Sheet>, id: ComponentId): Tally {
  * A target that a recipe cannot reach is refused. Demands that cannot all be met are not: the portion
  * is then the nearest that keeps the firm ones, or nothing, and says what it misses.
  *
+ * Each dish is taken apart into what is cooked once and what is added person by person: see
+ * `plan.dish`. What only the cook can decide stands in `plan.questions`.
+ *
  * Throws one error with every fault: `plan-malformed`, and the codes of {@link scale} and {@link fit},
  * each from where the demand stands in the input.
+ *
+ * @example
+ * ```ts
+ * const porridge = sheet(
+ *   {
+ *     name: "Porridge",
+ *     portions: 1,
+ *     lines: [
+ *       { key: "oats", food: "oats-rolled-dry", amount: "60 g" },
+ *       { key: "milk", food: "milk-whole", amount: "200 g" },
+ *       { key: "honey", food: "honey", amount: "10 g", scaling: "per-portion", added: "serving" },
+ *     ],
+ *   },
+ *   starterFoods,
+ * );
+ * const plan = portionPlan({
+ *   meals: [{ id: "breakfast", dishes: porridge }],
+ *   people: [
+ *     { id: "cox", demands: { factor: 1 } },
+ *     { id: "bow", demands: { factor: 2 } },
+ *   ],
+ * });
+ * const { share, grams, additions } = plan.dish("breakfast").serving("bow");
+ * console.log(grams.toString(), share.toFixed(3), additions.map(({ name }) => name)); // => 520 0.667 [ 'Honey' ]
+ * ```
  */
 export function portionPlan(input: PlanInput): Plan {
-  const read = readPlan(input);
+  const steps = portionPlanSteps(input);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
+/**
+ * The same plan person by person, for a page that shows how far it is, or that has to stop: each step
+ * finds all portions of one person, the last gives the plan. Stopped between people it leaves nothing
+ * half done. What is wrong with the input is thrown at once, what cannot be reached at the end.
+ *
+ * Throws as {@link portionPlan}.
+ *
+ * @example
+ * ```ts
+ * const oats = sheet({ name: "Oats", portions: 1, lines: [{ food: "oats-rolled-dry", amount: "60 g" }] }, starterFoods);
+ * const steps = portionPlanSteps({
+ *   meals: [{ id: "breakfast", dishes: oats }],
+ *   people: [{ id: "cox" }, { id: "bow", demands: { factor: 2 } }],
+ * });
+ * let step = steps.next();
+ * for (; !step.done; step = steps.next()) console.log(`${step.value.done} of ${step.value.of}`);
+ * console.log(step.value.portion("bow", "breakfast").factor.toString()); // => 2
+ * ```
+ *
+ * ```text
+ * 1 of 2
+ * 2 of 2
+ * ```
+ */
+export function portionPlanSteps(input: PlanInput): Generator<PlanProgress, Plan, void> {
+  return stepsOf(readPlan(input));
+}
+
+function* stepsOf(read: ReadPlan): Generator<PlanProgress, Plan, void> {
   const faults: Fault[] = [];
   const finders = read.meals.map((meal) => new PortionFinder(meal, read.silence));
-  const portions = read.people.flatMap((person) =>
-    finders.flatMap((finder) => collect(faults, [], () => finder.find(person)) ?? []),
-  );
+  const portions: ServedPortion[] = [];
+  for (const [i, person] of read.people.entries()) {
+    for (const finder of finders) {
+      const found = collect(faults, [], () => finder.find(person));
+      if (found) portions.push(found);
+    }
+    yield { person: person.id, done: i + 1, of: read.people.length };
+  }
   throwIfAny(faults);
   const people = read.people.map(({ id, name }) => ({ id, name }));
   const byMeal = groupBy(portions, ({ meal }) => meal);

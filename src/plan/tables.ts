@@ -5,7 +5,7 @@ import { figure, legend } from "../table/figure.ts";
 import { britishEnglish, type Language, say } from "../table/language.ts";
 import { type Row, type Table, table } from "../table/table.ts";
 import type { PlannedDish } from "./dish.ts";
-import type { Plan, PlannedMeal } from "./plan.ts";
+import type { Plan, PlannedMeal } from "./planned.ts";
 import { potTables } from "./potTables.ts";
 import { lineAmount } from "./show.ts";
 
