@@ -37,10 +37,14 @@ describe("a second transcription", () => {
     ["us", "B vitamins", again.usBVitaminsAgain],
     ["us", "vitamins, a manual", again.usManualAgain],
     ["us", "macronutrients", again.usMacronutrientsAgain],
+    ["us", "electrolytes", again.usElectrolytesAgain],
     ["uk", "women", again.ukWomenAgain],
     ["uk", "men", again.ukMenAgain],
     ["uk", "calcium", again.ukCalciumAgain],
+    ["uk", "children", again.ukChildrenAgain],
+    ["uk", "sodium and selenium", again.ukSodiumAndSeleniumAgain],
     ["eu", "adults", again.euAdultsAgain],
+    ["eu", "selenium", again.euSeleniumAgain],
     ["eu", "choline", again.euCholineAgain],
     ["eu", "calcium", again.euCalciumAgain],
   ];
@@ -51,6 +55,16 @@ describe("a second transcription", () => {
       const figure = intakesOf(authority, s).get(s.of).reference;
       const who = `${s.of}, ${s.sex} of ${s.age} ${s.state ?? ""}`;
       expect([figure?.of[0], figure && Number(figure.value)], who).toEqual([s.of, Number(s.value)]);
+    }
+  });
+
+  it("agrees: uk, iron of children, to ten micromoles", () => {
+    // Standard atomic weight of iron 55.845 (IUPAC): 1 mg is 17.907 µmol. The copy rounds 124 down and
+    // 202 down, 155.8 and 265 to the nearer ten, so that half a ten more is allowed for.
+    for (const [sex, age, micromoles] of again.ukIronAgain) {
+      const { reference } = referenceIntakes("uk", { sex, age, mass: 40 }).get("iron");
+      const printed = (Number(reference?.value) * 1000) / 55.845;
+      expect(Math.abs(printed - Number(micromoles)), `${sex} of ${age}`).toBeLessThan(10);
     }
   });
 

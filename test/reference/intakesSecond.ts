@@ -12,8 +12,9 @@ import type { ComponentId } from "../../src/food/components.ts";
  * calcium come from copies of their own. So a slip of the hand shows here; a figure that both copies
  * have wrong does not.
  *
- * Figures for which no second copy was found are not here: UK sodium, chloride and most safe intakes;
- * US potassium, sodium and chloride of 2019; EU selenium, fibre and most children.
+ * Figures for which no second copy was found are not here: UK chloride and most safe intakes; EU fibre
+ * and most children. The United States' potassium, sodium and chloride of 2019 were typed again, apart
+ * from the first time and by person rather than by nutrient, from the same page of the issuer.
  */
 
 export interface Second {
@@ -229,6 +230,76 @@ export const euCalciumAgain: readonly Second[] = byAge(
     [boy(25, 70), "950"],
     [["female", [20], "pregnant"], "1000"],
     [["female", [30], "breastfeeding"], "950"],
+  ],
+);
+
+/** National Academies 2019, table J-3 (NBK545442): potassium and sodium in mg, chloride in g there. */
+export const usElectrolytesAgain: readonly Second[] = byAge(
+  ["potassium", "sodium", "chloride"],
+  [
+    [boy(1, 3), "2000 800 1500"],
+    [girl(4, 8), "2300 1000 1900"],
+    [boy(9, 13), "2500 1200 2300"],
+    [girl(9, 13), "2300 1200 2300"],
+    [boy(14, 18), "3000 1500 2300"],
+    [girl(14, 18), "2300 1500 2300"],
+    [boy(19, 50), "3400 1500 2300"],
+    [girl(19, 50), "2600 1500 2300"],
+    [boy(51, 70), "3400 1500 2000"],
+    [girl(51, 70), "2600 1500 2000"],
+    [boy(71, 90), "3400 1500 1800"],
+    [girl(71, 90), "2600 1500 1800"],
+    [["female", [16], "pregnant"], "2600 1500 2300"],
+    [["female", [19, 50], "pregnant"], "2900 1500 2300"],
+    [["female", [16], "breastfeeding"], "2500 1500 2300"],
+    [["female", [19, 50], "breastfeeding"], "2800 1500 2300"],
+  ],
+);
+
+/** UK children: an encyclopaedia's chapter on the nutrition of infants and children (doctorabel.us), table 7. */
+export const ukChildrenAgain: readonly Second[] = byAge(
+  ["calcium", "phosphorus", "magnesium"],
+  [
+    [boy(1, 3), "350 270 85"],
+    [girl(4, 6), "450 350 120"],
+    [boy(7, 8), "550 450 200"],
+    [girl(9, 10), "550 450 200"],
+    [boy(11, 14), "1000 775 280"],
+    [girl(11, 14), "800 625 280"],
+    [boy(15, 18), "1000 775 300"],
+    [girl(15, 18), "800 625 300"],
+  ],
+);
+
+/** The same, table 8: iron of children in the UK, micromoles a day, rounded to ten there. */
+export const ukIronAgain: readonly (readonly ["female" | "male", number, string])[] = [
+  ["male", 2, "120"],
+  ["female", 5, "110"],
+  ["male", 8, "160"],
+  ["female", 10, "160"],
+  ["male", 12, "200"],
+  ["female", 12, "260"],
+  ["male", 17, "200"],
+  ["female", 17, "260"],
+];
+
+/** Sodium from 11 years: Medical Research Council, Why 6g? (1.6 g). Selenium: a dietitian's table of 16 countries. */
+export const ukSodiumAndSeleniumAgain: readonly Second[] = byAge(
+  ["sodium", "selenium"],
+  [
+    [boy(11, 15), "1600"],
+    [girl(12, 18), "1600"],
+    [boy(19, 50), "1600 75"],
+    [girl(19, 50), "1600 60"],
+  ],
+);
+
+/** Selenium of the same table. */
+export const euSeleniumAgain: readonly Second[] = byAge(
+  ["selenium"],
+  [
+    [boy(20, 40, 70), "70"],
+    [girl(20, 40, 70), "70"],
   ],
 );
 

@@ -18,10 +18,6 @@ const nhs: Check = {
   at: "issuer",
   read: "adults: https://111.wales.nhs.uk/encyclopaedia/v/article/Vitaminsandminerals and http://www.nhs.uk/conditions/vitamins-minerals/pages/vitamin-b.aspx",
 };
-const scotland: Check = {
-  at: "issuer",
-  read: "adults: https://www.foodstandards.gov.scot/consumers/healthy-eating/nutrition/vitamins-minerals",
-};
 const pharmacy: Check = {
   at: "copy",
   read: "women of 19 to 50 as in PMC2874518 table 2; men in a pharmacy's list",
@@ -29,6 +25,18 @@ const pharmacy: Check = {
 const course: Check = {
   at: "copy",
   read: "every age: https://www.futurelearn.com/info/courses/musculoskeletal/0/steps/25181 (which gives the lactation increment to pregnancy too; PMC2874518 table 2: no increment)",
+};
+const phosphorus: Check = {
+  at: "copy",
+  read: "adults: https://www.foodstandards.gov.scot/consumers/healthy-eating/nutrition/vitamins-minerals; children: https://www.doctorabel.us/human-nutrition/calcium-phosphorus-and-magnesium.html, table 7",
+};
+const magnesium: Check = {
+  at: "copy",
+  read: "women of 19 to 50 as in PMC2874518 table 2; men in a pharmacy's list; children: https://www.doctorabel.us/human-nutrition/calcium-phosphorus-and-magnesium.html, table 7",
+};
+const selenium: Check = {
+  at: "copy",
+  read: "adults: https://www.christiankoeder.com/2023/08/Se.html; women as in PMC2874518 table 2",
 };
 const fibre: Check = {
   at: "copy",
@@ -52,15 +60,15 @@ export const ukReferences: IntakeTable = {
     { of: ["vitaminD"], kind: "RNI", values: "- 10 10 10 10 10 10 10 10 10 10", source: "SACN 2016, Vitamin D and Health, paragraph 9.63", check: { at: "copy", read: "from 4 years, all year: https://www.yumpu.com/en/document/view/55761278/vitamin-d-and-health/143" } },
     { of: ["vitaminD"], kind: "safe intake", values: "10 - - - - - - - - - -", source: "SACN 2016, Vitamin D and Health", check: "memory" },
     { of: ["calcium"], kind: "RNI", values: "350 450 550 1000 1000 700 700 800 800 700 700", adds: { breastfeeding: "550" }, check: course, seen: ["1-3", "4-6", "7-10", "M 11-14", "M 15-18", "M 19-50", "M 51+", "F 11-14", "F 15-18", "F 19-50", "F 51+", "adds pregnant", "adds breastfeeding"] },
-    { of: ["phosphorus"], kind: "RNI", values: "270 350 450 775 775 550 550 625 625 550 550", adds: { breastfeeding: "440" }, check: scotland, seen: ["M 19-50", "F 19-50", "M 51+", "F 51+", "adds pregnant"] },
-    { of: ["magnesium"], kind: "RNI", values: "85 120 200 280 300 300 300 280 300 270 270", adds: { breastfeeding: "50" }, check: pharmacy, seen: ["M 19-50", "F 19-50", "adds pregnant"] },
-    { of: ["sodium"], kind: "RNI", values: "500 700 1200 1600 1600 1600 1600 1600 1600 1600 1600", check: "memory" },
+    { of: ["phosphorus"], kind: "RNI", values: "270 350 450 775 775 550 550 625 625 550 550", adds: { breastfeeding: "440" }, check: phosphorus, seen: ["1-3", "4-6", "7-10", "M 11-14", "M 15-18", "F 11-14", "F 15-18", "M 19-50", "F 19-50", "M 51+", "F 51+", "adds pregnant"] },
+    { of: ["magnesium"], kind: "RNI", values: "85 120 200 280 300 300 300 280 300 270 270", adds: { breastfeeding: "50" }, check: magnesium, seen: ["1-3", "4-6", "7-10", "M 11-14", "M 15-18", "F 11-14", "F 15-18", "M 19-50", "F 19-50", "adds pregnant"] },
+    { of: ["sodium"], kind: "RNI", values: "500 700 1200 1600 1600 1600 1600 1600 1600 1600 1600", check: { at: "copy", read: "from 11 years: Medical Research Council, Why 6g?, at https://ja.scribd.com/document/253537759" }, seen: ["M 11-14", "M 15-18", "M 19-50", "M 51+", "F 11-14", "F 15-18", "F 19-50", "F 51+"] },
     { of: ["potassium"], kind: "RNI", values: "800 1100 2000 3100 3500 3500 3500 3100 3500 3500 3500", check: { at: "copy", read: "adults: http://stewartnutrition.co.uk/treating_nutritional_deficiencies/minerals.html" }, seen: ["M 19-50", "M 51+", "F 19-50", "F 51+"] },
     { of: ["chloride"], kind: "RNI", values: "800 1100 1800 2500 2500 2500 2500 2500 2500 2500 2500", check: "memory" },
-    { of: ["iron"], kind: "RNI", values: "6.9 6.1 8.7 11.3 11.3 8.7 8.7 14.8 14.8 14.8 8.7", note: "women with high menstrual losses may need more", check: { at: "copy", read: "men and women of 19 to 50 in a course's notes; women as in PMC2874518 table 2" }, seen: ["M 19-50", "F 19-50", "adds pregnant"] },
+    { of: ["iron"], kind: "RNI", values: "6.9 6.1 8.7 11.3 11.3 8.7 8.7 14.8 14.8 14.8 8.7", note: "women with high menstrual losses may need more", check: { at: "copy", read: "men and women of 19 to 50 in a course's notes; women as in PMC2874518 table 2; children in round micromoles at https://www.doctorabel.us/human-nutrition/iron-snb.html" }, seen: ["1-3", "4-6", "7-10", "M 11-14", "M 15-18", "F 11-14", "F 15-18", "M 19-50", "F 19-50", "adds pregnant"] },
     { of: ["zinc"], kind: "RNI", values: "5.0 6.5 7.0 9.0 9.5 9.5 9.5 9.0 7.0 7.0 7.0", adds: { breastfeeding: ["6.0", "2.5"] }, note: "the larger addition of breastfeeding is for the first four months, taken here for six", check: pharmacy, seen: ["M 19-50", "F 19-50", "adds pregnant"] },
     { of: ["copper"], kind: "RNI", values: "0.4 0.6 0.7 0.8 1.0 1.2 1.2 0.8 1.0 1.2 1.2", adds: { breastfeeding: "0.3" }, check: paper, seen: ["F 19-50", "adds pregnant"] },
-    { of: ["selenium"], kind: "RNI", values: "15 20 30 45 70 75 75 45 60 60 60", adds: { breastfeeding: "15" }, check: paper, seen: ["F 19-50", "adds pregnant"] },
+    { of: ["selenium"], kind: "RNI", values: "15 20 30 45 70 75 75 45 60 60 60", adds: { breastfeeding: "15" }, check: selenium, seen: ["M 19-50", "F 19-50", "adds pregnant"] },
     { of: ["iodine"], kind: "RNI", values: "70 100 110 130 140 140 140 130 140 140 140", check: paper, seen: ["F 19-50", "adds pregnant"] },
     { of: ["protein"], kind: "RNI", per: "kg", values: "- - - - - 0.75 0.75 - - 0.75 0.75", adds: { pregnant: "6", breastfeeding: ["11", "8"] }, note: "0.75 g per kg of body mass; 55.5 g for men and 45 g for women of the report's reference mass", check: "memory" },
     { of: ["protein"], kind: "RNI", values: "14.5 19.7 28.3 42.1 55.2 - - 41.2 45.4 - -", adds: { pregnant: "6", breastfeeding: ["11", "8"] }, check: "memory" },
@@ -103,7 +111,11 @@ export const ukSalt: IntakeTable = {
       covers: "all sources",
       values: "2 3 5 6",
       note: "a goal for the population, not a level of harm",
-      check: "memory",
+      check: {
+        at: "issuer",
+        read: "adults: https://www.gov.uk/government/publications/sacn-salt-and-health-report",
+      },
+      seen: ["11+"],
     },
   ],
 };
