@@ -1,10 +1,11 @@
 /**
  * The main job: one breakfast, written at the coach's size, for a cox, a lightweight and a
  * heavyweight. Ratios are held, doses are the same for everyone, and gaps in the data stay visible.
+ * Then what to buy for it, by an invented shop's packs and prices, less what the camp has.
  */
-import { portionPlan, sheet, toText } from "steelyard";
-import { starterFoods } from "steelyard/foods";
+import { portionPlan, sheet, shoppingList, toText } from "steelyard";
 import { gingerShot, oatPot, seedTopping } from "./recipes.ts";
+import { shopFoods } from "./shop.ts";
 
 const recipes = { "seed-topping": seedTopping };
 const plan = portionPlan({
@@ -13,8 +14,8 @@ const plan = portionPlan({
       id: "breakfast",
       name: "Breakfast",
       dishes: {
-        pot: sheet(oatPot, starterFoods, { recipes }),
-        shot: sheet(gingerShot, starterFoods),
+        pot: sheet(oatPot, shopFoods, { recipes }),
+        shot: sheet(gingerShot, shopFoods),
       },
     },
   ],
@@ -26,3 +27,16 @@ const plan = portionPlan({
 });
 
 console.log(toText(plan));
+
+const list = shoppingList(plan, {
+  cupboard: {
+    honey: "1 cup",
+    "oats-rolled-dry": "100 g",
+    "cinnamon-ground": "enough",
+    cayenne: "enough",
+    "water-tap": "enough",
+  },
+  measures: "metric",
+});
+console.log("\nPacks and prices are invented.\n");
+console.log(toText(list));

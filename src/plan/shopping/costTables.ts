@@ -36,30 +36,37 @@ function peopleTable(
     const byMeal = costs.get(person) ?? new Map<string, Cost>();
     if (cost) costs.set(person, byMeal.set(meal, cost));
   }
-  const cell = (cost: Cost | undefined): Cell => (cost ? money(cost, language, false) : "");
-  const together = (of: readonly (Cost | undefined)[]): Cell =>
-    cell(
-      added(
-        of.flatMap((each) => each ?? []),
-        currency,
-      ),
-    );
-  const rows = [...people].map(([id, name]): Row => {
-    const own = [...meals.keys()].map((meal) => costs.get(id)?.get(meal));
-    return { kind: "body", cells: [name, ...own.map(cell), together(own)] };
-  });
-  const byMeal = [...meals.keys()].map((meal) => [...people.keys()].map((id) => costs.get(id)?.get(meal)));
-  const total: Row = {
-    kind: "total",
-    cells: [say(language, "Total"), ...byMeal.map(together), together(byMeal.flat())],
+  const many = meals.size > 1;
+  const cells = (name: string, byMeal: readonly (readonly Cost[])[]): readonly Cell[] => {
+    const together = many ? [...byMeal, byMeal.flat()] : byMeal;
+    return [
+      name,
+      ...together.map((all) => (all.length === 0 ? "" : money(added(all, currency), language, false))),
+    ];
   };
+  const of = (person: string, meal: string): readonly Cost[] => {
+    const cost = costs.get(person)?.get(meal);
+    return cost ? [cost] : [];
+  };
+  const ids = [...meals.keys()];
+  const rows = [...people].map(([person, name]): Row => {
+    return {
+      kind: "body",
+      cells: cells(
+        name,
+        ids.map((meal) => of(person, meal)),
+      ),
+    };
+  });
+  const all = ids.map((meal) => [...people.keys()].flatMap((person) => of(person, meal)));
+  const total: Row = { kind: "total", cells: cells(say(language, "Total"), all) };
   const priced = { unit: currency, align: "end" } as const;
   return table({
     title: say(language, "What portions cost"),
     columns: [
       { key: "person", heading: say(language, "Person") },
       ...[...meals].map(([id, name]) => ({ key: `meal ${id}`, heading: name, ...priced })),
-      { key: "all", heading: say(language, "All meals"), ...priced },
+      ...(many ? [{ key: "all", heading: say(language, "All meals"), ...priced }] : []),
     ],
     rows: [...rows, total],
     notes: [note(language)],
@@ -67,8 +74,7 @@ function peopleTable(
 }
 
 /** Costs already in minor units, so that the sum is what a reader gets by adding them up. */
-function added(costs: readonly Cost[], currency: string): Cost | undefined {
-  if (costs.length === 0) return undefined;
+function added(costs: readonly Cost[], currency: string): Cost {
   const bound = costs.some((each) => each.bound === "at-least") ? "at-least" : "exact";
   return costOf(currency, sum(costs.map(({ value }) => exact(value))), bound);
 }

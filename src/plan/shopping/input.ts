@@ -1,7 +1,7 @@
 import type { Measures } from "../../measure/measures.ts";
 import type { WrittenAmount } from "../../recipe/document.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import type { Plan } from "../plan.ts";
+import type { Plan } from "../planned.ts";
 
 /** What is shopped for: everything that a plan cooks, a recipe's whole batch, or several. */
 export type Shopped = Plan | Sheet | readonly Sheet[];

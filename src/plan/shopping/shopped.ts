@@ -1,7 +1,7 @@
 import { type Fault, fault, throwIfAny } from "../../number/error.ts";
 import { ONE } from "../../number/fraction.ts";
 import { Sheet } from "../../sheet/sheet.ts";
-import { Plan } from "../plan.ts";
+import { Plan } from "../planned.ts";
 import type { Names } from "./costTables.ts";
 import type { Eater } from "./portions.ts";
 
