@@ -3,6 +3,9 @@ import { type DefaultTreeAdapterMap, parse } from "parse5";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
 import { fixedText } from "../../src/number/fraction.ts";
+import { compare } from "../../src/person/compare/compare.ts";
+import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
+import type { Person } from "../../src/person/person.ts";
 import { type CardHow, personCard } from "../../src/plan/card.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -195,11 +198,20 @@ describe("personCard", () => {
     const cautions = [
       { code: "warfarin", text: "Keep vitamin K steady.", source: "a clinic" },
       { code: "pregnant", text: "In pregnancy …", source: "a clinic" },
-      { code: "protein-share", text: "Much protein.", source: "a body" },
+      { code: "meets", text: "Meets a medicine.", source: "a clinic", because: ["insulin"] },
+      { code: "protein-share", text: "Much protein.", source: "a body", because: [] },
     ];
     const plain = card({ cautions });
     const wall = shown(plain);
-    for (const word of ["warfarin", "vitamin K steady", "pregnancy", "a clinic", "Body mass", "Age:"]) {
+    for (const word of [
+      "warfarin",
+      "vitamin K steady",
+      "pregnancy",
+      "medicine",
+      "a clinic",
+      "Body mass",
+      "Age:",
+    ]) {
       expect(wall).not.toContain(word);
     }
     expect(wall).toContain("Much protein.");
@@ -219,6 +231,23 @@ describe("personCard", () => {
       expect(asked).toContain(word);
     }
     expect(asked).not.toContain("are not shown here");
+  });
+
+  it("takes a comparison for the day, and of it only levels that count food", () => {
+    const rower: Person = { sex: "female", age: 24, mass: "60 kg", height: "1.70 m", activity: "active" };
+    const pot = plan.portion("cox", "breakfast").dishes;
+    const comparison = compare(pot, referenceIntakes("eu", rower));
+    const page = card({ day: comparison, components: ["protein", "iron", "magnesium"] });
+    // EFSA: 0.83 g of protein per kg a day (EFSA Journal 10(2):2557), 16 mg of iron (13(10):4254).
+    const iron = plan.brings("cox", "breakfast", "iron").value.toNumber();
+    const protein = plan.brings("cox", "breakfast", "protein").value.toNumber();
+    expect(row(page, "protein")[2]).toBe(`${Math.round((protein / (0.83 * 60)) * 100)}%`);
+    expect(row(page, "iron")[2]).toBe(`${Math.round((iron / 16) * 100)}%`);
+    // 250 mg of magnesium is a level for supplements: 177 mg from food is not held against it.
+    const sure = card({ day: comparison, components: ["magnesium"] }, "heavyweight");
+    expect(plan.brings("heavyweight", "breakfast", "magnesium").value.gt(250)).toBe(true);
+    expect(row(sure, "magnesium")[2]).not.toContain("over");
+    for (const secret of ["per kg", "60 kg", "49.8"]) expect(shown(page)).not.toContain(secret);
   });
 
   it("carries the caller's date and version, and none where none is given", () => {

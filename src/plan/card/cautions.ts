@@ -29,7 +29,10 @@ export function shownCautions(
   all: readonly CardCaution[],
   personal: "hide" | "show",
 ): readonly CardCaution[] {
-  return personal === "show" ? all : all.filter(({ code }) => !PERSONAL.some((each) => each === code));
+  if (personal === "show") return all;
+  return all.filter(
+    ({ code, because = [] }) => because.length === 0 && !PERSONAL.some((each) => each === code),
+  );
 }
 
 /** What foods carry, each once, with the foods that it speaks of. */

@@ -1,6 +1,8 @@
 import { type ComponentId, component, components } from "../../food/components.ts";
 import { collect, type Fault, throwIfAny } from "../../number/error.ts";
 import { compare, exact, type Fraction, over, times } from "../../number/fraction.ts";
+import { Comparison } from "../../person/compare/comparison.ts";
+import { countsFood } from "../../person/intakes/referenceIntakes.ts";
 import { tallyFigure } from "../../sheet/show.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import { figure, showFigure } from "../../table/figure.ts";
@@ -33,8 +35,19 @@ export interface ReadDay {
   readonly sources: readonly string[];
 }
 
+/** The figures of a comparison that a row of the card can be held against. */
+function figuresOf({ rows }: Comparison): readonly CardDay[] {
+  return rows.flatMap(({ of, reference, upper }): CardDay[] => {
+    const [id, ...others] = of;
+    if (!id || others.length > 0) return [];
+    const counts = upper && countsFood(upper.figure) ? upper.figure : undefined;
+    return [{ of: id, ...(reference && { reference: reference.figure }), ...(counts && { upper: counts }) }];
+  });
+}
+
 /** Reads the day, naming every fault: `component-unknown`, `card-malformed` and the number codes. */
-export function readDay(day: readonly CardDay[]): ReadonlyMap<ComponentId, ReadDay> {
+export function readDay(given: readonly CardDay[] | Comparison): ReadonlyMap<ComponentId, ReadDay> {
+  const day = given instanceof Comparison ? figuresOf(given) : given;
   const faults: Fault[] = [];
   const read = new Map<ComponentId, ReadDay>();
   day.forEach((entry, i) => {

@@ -1,5 +1,6 @@
 import type { ComponentId } from "../../food/components.ts";
 import type { Value } from "../../number/fraction.ts";
+import type { Comparison } from "../../person/compare/comparison.ts";
 import type { EnergyBy } from "../../sheet/energy.ts";
 import type { Language } from "../../table/language.ts";
 
@@ -23,6 +24,8 @@ export interface CardCaution {
   readonly code?: string;
   readonly text: string;
   readonly source?: string;
+  /** What of the person it meets: with anything in it, it is a caution about the person. */
+  readonly because?: readonly string[];
 }
 
 /** What a card says of the person; nothing of it unless it is given here. */
@@ -42,8 +45,11 @@ export interface CardHow {
   readonly meals?: readonly string[];
   /** What to show of nutrients, in this order; energy and what meals often lack or overdo unless told. */
   readonly components?: readonly ComponentId[];
-  /** The person's day, for shares of it and upper levels. */
-  readonly day?: readonly CardDay[];
+  /**
+   * The person's day, for shares of it and upper levels: figures, or a comparison, of which those
+   * count that speak of one component and of what food brings.
+   */
+  readonly day?: readonly CardDay[] | Comparison;
   /** Cautions beside those that foods and scaling bring. */
   readonly cautions?: readonly CardCaution[];
   /** Whether cautions that give away age or health are shown; they are not unless told. */
