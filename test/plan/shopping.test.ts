@@ -282,6 +282,23 @@ describe("costs", () => {
     expect(covered.total().bound).toBe("exact");
   });
 
+  it("are not known of packs of which one that is bought has no price", () => {
+    const mixed = food("a", {
+      packs: [
+        { name: "bag", edible: 100, price: "1" },
+        { name: "sack", edible: 250 },
+      ],
+      price: { currency: "GBP" },
+    });
+    const of = (amount: string): ShoppingList =>
+      shoppingList(sheet({ name: "x", portions: 1, lines: [{ food: "a", amount }] }, foodTable([mixed])));
+    // A bag and a sack leave nothing over; the sack's price is not known, and neither is what both cost.
+    expect(of("350 g").line("a").packs).toHaveLength(2);
+    expect(of("350 g").line("a").cost).toBeUndefined();
+    expect(of("350 g").unpriced).toHaveLength(1);
+    expect(of("100 g").total()).toMatchObject({ bound: "exact" });
+  });
+
   it("are shared among portions by what each takes, left-overs and all", () => {
     const pot = dish([{ food: "chickpeas", amount: "480 g" }], { name: "Pot", portions: 4 });
     const side = dish([{ food: "chickpeas", amount: "120 g" }], { name: "Side" });

@@ -102,6 +102,27 @@ each food's cost is shared by what is eaten of it, so what is left over is paid 
 `);
   });
 
+  it("rounds up what is weighed out in the shop, so that what is bought covers the need", () => {
+    const s = sheet(
+      {
+        name: "x",
+        portions: 1,
+        lines: [
+          { food: "bananas", amount: "64.1 g" },
+          { food: "salt", amount: "2.001 g" },
+        ],
+      },
+      foodTable(foods),
+    );
+    const buy = toText(shoppingList(s))
+      .split("\n")
+      .filter((line) => / g( |$)/.test(line));
+    expect(buy.map((line) => line.trim().split(/ {2,}/).slice(1, 3))).toEqual([
+      ["64", "101 g"], // 100.15…
+      ["2", "2.1 g"],
+    ]);
+  });
+
   it("gives tidy rows: one figure each, of every food, with its unit", () => {
     const rows = toRecords(list, { figures: "exact" });
     const of = (food: string): unknown[] =>
