@@ -9,7 +9,9 @@ import type { Comparison } from "../../src/person/compare/comparison.ts";
 import { type ReferenceIntakes, referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import type { Authority } from "../../src/person/intakes/table.ts";
 import type { Person } from "../../src/person/person.ts";
+import { readEaten } from "../../src/person/portion/eaten.ts";
 import { scale } from "../../src/scale/scale.ts";
+import { between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 
@@ -221,6 +223,42 @@ describe("a share", () => {
         }
       }),
       { numRuns: 30 },
+    );
+  });
+});
+
+describe("what a portion can hold, least and most", () => {
+  it("is what the sheet says of its range with no like food, nested or not, told or hidden", () => {
+    fc.assert(
+      fc.property(fc.constantFrom(1, 6, 7).chain(foodsOf), (foods) => {
+        const told = foods.map((f) => f.told);
+        const inner = {
+          name: "In",
+          portions: 2,
+          lines: told.map(({ id }) => ({ key: id, food: id, amount: "30 g" })),
+        };
+        const nested = sheet(
+          {
+            name: "Out",
+            portions: 3,
+            lines: [
+              { key: "in", recipe: inner, amount: "50 g", retention: { iron: "0.7", selenium: "0.9" } },
+              { key: "f0", food: "f0", amount: "10 g" },
+            ],
+          },
+          foodTable(told),
+        );
+        for (const s of [dish(told), nested]) {
+          const portion = readEaten(s, "comparison-malformed");
+          for (const id of ids) {
+            const range = between(s, id, { where: "portion", like: () => [] });
+            const { low, high } = portion.ends(id);
+            expect(toText(low), id).toBe(toText(range.exactLeast));
+            expect(high && toText(high), id).toBe(range.exactMost && toText(range.exactMost));
+          }
+        }
+      }),
+      { numRuns: 40 },
     );
   });
 });

@@ -1,7 +1,7 @@
 import { type ComponentId, components } from "../../food/components.ts";
 import type { FoodInput } from "../../food/food.ts";
 import { type ErrorCode, fault, quote } from "../../number/error.ts";
-import { type Fraction, isZero, ONE, over, sum, times, ZERO } from "../../number/fraction.ts";
+import { equals, type Fraction, isZero, ONE, over, sum, times, ZERO } from "../../number/fraction.ts";
 import { between } from "../../sheet/between.ts";
 import { addUp, type EnergyBy } from "../../sheet/energy.ts";
 import { componentIndex } from "../../sheet/plan.ts";
@@ -50,6 +50,7 @@ interface Meal {
 export class EatenPortion {
   readonly meals: readonly Meal[];
   readonly #tallies = new Map<ComponentId, Tally>();
+  readonly #ends = new Map<ComponentId, Ends>();
   #foods: readonly EatenFood[] | undefined;
 
   constructor(meals: readonly Meal[]) {
@@ -70,12 +71,9 @@ export class EatenPortion {
 
   /** The least and the most that it can be: nothing for the most where a line is silent or has a trace. */
   ends(id: ComponentId): Ends {
-    const all = this.meals.map(({ sheet }) => between(sheet, id, { where: "portion", like: () => [] }));
-    const highs = all.map(({ exactMost }) => exactMost);
-    return {
-      low: sum(all.map(({ exactLeast }) => exactLeast)),
-      high: highs.every((high) => high !== undefined) ? sum(highs) : undefined,
-    };
+    const made = this.#ends.get(id) ?? this.#endsOf(id);
+    this.#ends.set(id, made);
+    return made;
   }
 
   /** What each constituent brings of the energy by a factor system, in kcal. */
@@ -139,6 +137,19 @@ export class EatenPortion {
     );
   }
 
+  #endsOf(id: ComponentId): Ends {
+    if (this.meals.every(({ sheet }) => isPlain(sheet, componentIndex(id)))) {
+      const { exact: value } = this.brings(id);
+      return { low: value, high: value };
+    }
+    const all = this.meals.map(({ sheet }) => between(sheet, id, { where: "portion", like: () => [] }));
+    const highs = all.map(({ exactMost }) => exactMost);
+    return {
+      low: sum(all.map(({ exactLeast }) => exactLeast)),
+      high: highs.every((high) => high !== undefined) ? sum(highs) : undefined,
+    };
+  }
+
   #add(unit: string, of: (s: Sheet) => Tally): Tally {
     const [first, ...others] = this.meals;
     if (first && others.length === 0 && first.name === undefined) return of(first.sheet);
@@ -150,6 +161,16 @@ export class EatenPortion {
       isZero(whole) ? undefined : masses.map((mass) => over(mass, whole)),
     );
   }
+}
+
+/** Whether every figure of a component is a known point: then its total is one too, and need not be asked. */
+function isPlain(s: Sheet, c: number): boolean {
+  return s.plan.lines.every(({ source, nested }) => {
+    if (nested) return isPlain(nested, c);
+    const figure = source.figure(c);
+    if (!figure || figure.kind === "missing" || !figure.low || !figure.high) return false;
+    return equals(figure.low, figure.value) && equals(figure.high, figure.value);
+  });
 }
 
 /** What a line can bring to a portion; of a nested recipe as far as its tally tells. */
