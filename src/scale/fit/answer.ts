@@ -6,20 +6,19 @@ import {
   minus,
   ONE,
   over,
-  sum,
   times,
   toDecimal,
   ZERO,
 } from "../../number/fraction.ts";
-import { boundOfQuotient, boundOfSum } from "../../sheet/bound.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
-import type { Demand, Quantity } from "../demand.ts";
+import type { Demand } from "../demand.ts";
 import { moveLines, notesOn, type ScaleNote } from "../move.ts";
+import { boundAt } from "./bound.ts";
 import type { Constraint } from "./constraints.ts";
-import type { ReadDemand, Subject } from "./demands.ts";
+import type { ReadDemand } from "./demands.ts";
 import { less, type Point, valueAt } from "./linear.ts";
-import { BASE, DOSE, type Mover, nameIn } from "./model.ts";
+import { BASE, type Dish, DOSE, type Mover, nameIn } from "./model.ts";
 import type { Problem, Task } from "./task.ts";
 import { boundText, demandText, listText, subjectFigure, subjectUnit } from "./words.ts";
 
@@ -124,35 +123,25 @@ export class Answer {
     );
     return demandsIn(this.problem).map(({ constraint, demand }) => {
       const exactBrings = quotientAt(constraint, this.point);
-      const bound = this.#bound(demand.subject, silent.has(demand));
+      const bound = boundAt(this.sheets, demand.subject, silent.has(demand));
       return outcomeOf(constraint, demand, this.point, exactBrings, bound);
     });
   }
 
-  #bound(subject: Subject, isSilent: boolean): Bound {
-    if (subject.kind === "share") return isSilent ? "unknown" : "exact";
-    const known = (of: Quantity): { bound: Bound; value: Fraction } => {
-      if (of === "mass") return { bound: "exact", value: ONE };
-      const totals = this.sheets.map((s) => s.total(of));
-      return {
-        bound: totals.map((t) => t.bound).reduce(boundOfSum, "exact"),
-        value: sum(totals.map((t) => t.exact)),
-      };
-    };
-    if (subject.kind === "amount") return known(subject.of).bound;
-    const [a, b] = subject.of.map(known) as [ReturnType<typeof known>, ReturnType<typeof known>];
-    return b.value.n === 0n ? "unknown" : boundOfQuotient(a.bound, a.value, b.bound, b.value);
-  }
-
   get notes(): ScaleNote[] {
-    return this.problem.model.dishes.flatMap((dish, d) =>
-      notesOn(dish.sheet, this.sheets[d] ?? dish.sheet).map((note) =>
-        note.line === undefined || dish.name === undefined
-          ? note
-          : { ...note, line: nameIn(dish, note.line), text: nameIn(dish, note.text) },
-      ),
-    );
+    return notesOf(this.problem.model.dishes, this.sheets);
   }
+}
+
+/** What a cook should know of sheets made from dishes, in their order. */
+export function notesOf(dishes: readonly Dish[], sheets: readonly Sheet[]): ScaleNote[] {
+  return dishes.flatMap((dish, d) =>
+    notesOn(dish.sheet, sheets[d] ?? dish.sheet).map((note) =>
+      note.line === undefined || dish.name === undefined
+        ? note
+        : { ...note, line: nameIn(dish, note.line), text: nameIn(dish, note.text) },
+    ),
+  );
 }
 
 /** The demands among a problem's constraints. */
@@ -200,7 +189,8 @@ function holdsAt({ value, per, least, most }: Constraint, point: Point): boolean
   return !(least && against(least).n < 0n) && !(most && against(most).n > 0n);
 }
 
-function missOf({ least, most }: Constraint, brings: Fraction): Fraction {
+/** How far a figure falls short of what is asked (below 0) or goes over (above 0). */
+export function missOf({ least, most }: Pick<ReadDemand, "least" | "most">, brings: Fraction): Fraction {
   if (least && compare(brings, least) < 0) return minus(brings, least);
   return most && compare(brings, most) > 0 ? minus(brings, most) : ZERO;
 }

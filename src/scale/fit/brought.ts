@@ -3,7 +3,7 @@ import { type EnergyPart, type EnergySystem, termsOf } from "../../food/energy.t
 import { fault } from "../../number/error.ts";
 import { lcm } from "../../number/fraction.ts";
 import type { EnergyShareOf } from "../demand.ts";
-import type { Subject } from "./demands.ts";
+import type { ReadDemand, Subject } from "./demands.ts";
 import { energiesOf, type LinesOf, quantityOf } from "./lines.ts";
 import { type ByLine, type Dish, type LineAt, nameIn } from "./model.ts";
 
@@ -13,6 +13,20 @@ export interface Brought {
   readonly per: ByLine | undefined;
   /** Lines that do not say what they bring. */
   readonly silent: readonly (LineAt & { readonly name: string })[];
+}
+
+/** A demand with what the lines bring of it. */
+export interface Asked {
+  readonly demand: ReadDemand;
+  readonly brought: Brought;
+}
+
+export function askedOf(
+  dishes: readonly Dish[],
+  demands: readonly ReadDemand[],
+  system: EnergySystem,
+): Asked[] {
+  return demands.map((demand) => ({ demand, brought: broughtBy(dishes, demand.subject, system) }));
 }
 
 /** Reads off sheets what a demand is about. */

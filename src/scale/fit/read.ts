@@ -3,7 +3,7 @@ import { compare, exact, type Fraction, type Value } from "../../number/fraction
 import { didYouMean } from "../../number/near.ts";
 import { type EnergyBy, energySystem } from "../../sheet/energy.ts";
 import { Sheet } from "../../sheet/sheet.ts";
-import { broughtBy } from "./brought.ts";
+import { askedOf } from "./brought.ts";
 import { readDemands } from "./demands.ts";
 import { compareText, type Dish, modelOf, type Range, type Ranges } from "./model.ts";
 import type { Task } from "./task.ts";
@@ -45,11 +45,13 @@ export function readTask(given: unknown, demands: unknown, how: FitHow): Task {
   const system = collect(faults, ["how", "system"], () => energySystem(how.system ?? "atwater-general"));
   throwIfAny(faults);
   if (!ranges || !system) throw wrong("the options were refused", "leave them out", ["how"]);
-  const asked = read.map((demand) => ({
-    demand,
-    brought: broughtBy(dishes, demand.subject, system.system),
-  }));
-  return { dishes, ranges, asked, pivots: how.pivots, tries: how.tries };
+  return {
+    dishes,
+    ranges,
+    asked: askedOf(dishes, read, system.system),
+    pivots: how.pivots,
+    tries: how.tries,
+  };
 }
 
 /** Sheets as handed in: one, or several by name, in the order of their names. */

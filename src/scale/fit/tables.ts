@@ -88,7 +88,7 @@ function outcomesTable(title: string, outcomes: readonly FitOutcome[], notes: re
 }
 
 /** A share is shown in per cent; a quotient of which not all is known is no figure to reckon with. */
-function outcomeCell(value: Fraction, unit: string, isShare: boolean, bound: Bound): Cell {
+export function outcomeCell(value: Fraction, unit: string, isShare: boolean, bound: Bound): Cell {
   const plain = isShare ? showPercent(value, { significant: 3 }) : undefined;
   if (bound === "unknown") return boundText(plain ?? showFigure(value, { unit }), bound);
   const tone = bound === "exact" ? "known" : bound;

@@ -1,17 +1,10 @@
 import type { Fraction } from "../../number/fraction.ts";
 import type { Infeasible, Optimal } from "../solve/programme.ts";
-import type { Brought } from "./brought.ts";
+import type { Asked } from "./brought.ts";
 import { type Constraint, demandConstraint, lineConstraints } from "./constraints.ts";
-import type { ReadDemand } from "./demands.ts";
 import type { Point } from "./linear.ts";
 import { type Dish, type Freed, type Model, modelOf, type Ranges } from "./model.ts";
 import { departures, type Layout, layOut, pointOf, solve } from "./programme.ts";
-
-/** A demand with what the lines bring of it. */
-export interface Asked {
-  readonly demand: ReadDemand;
-  readonly brought: Brought;
-}
 
 /** All that a fit was handed, read. */
 export interface Task {

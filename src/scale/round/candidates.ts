@@ -1,11 +1,20 @@
 import { type Amount, amount, gramsOf, millilitresOf, withExact } from "../../measure/amount.ts";
-import { type Kitchen, kitchen as readKitchen } from "../../measure/kitchen.ts";
 import { measurable } from "../../measure/measurable.ts";
-import { SteelyardError, within } from "../../number/error.ts";
-import { compare, type Fraction, isZero, over, times, ZERO } from "../../number/fraction.ts";
+import {
+  compare,
+  equals,
+  type Fraction,
+  greatest,
+  isZero,
+  least as lesser,
+  over,
+  ZERO,
+} from "../../number/fraction.ts";
+import type { PlanLine } from "../../sheet/plan.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { type Dish, nameIn } from "../fit/model.ts";
 import type { RoundTask } from "./read.ts";
+import { gram } from "./wish.ts";
 
 /** An amount that the kitchen can measure, with what it weighs. */
 export interface Offer {
@@ -13,106 +22,82 @@ export interface Offer {
   readonly grams: Fraction;
 }
 
-/** One line's choice. A line that is not rounded has no offers, and says why. */
+/** Why a line was left as it stands. */
+export type Kept = "per-portion" | "nothing" | "as-written" | "not-measurable" | "out-of-bounds";
+
+/** What one line may become. A line that is not rounded has no offers, and says why. */
 export interface LineOffers {
   readonly dish: number;
   readonly line: number;
   readonly name: string;
   readonly exact: Amount;
+  /** Edible portion, the batch's. */
   readonly grams: Fraction;
   readonly offers: readonly Offer[];
-  readonly kept: "per-portion" | "nothing" | "as-written" | "not-measurable" | undefined;
-  /** Whether the kitchen can measure the line as it stands. */
+  readonly kept: Kept | undefined;
+  /** Whether the kitchen can measure it: what it becomes, or what it stays. */
   readonly measurable: boolean;
 }
 
 /** What the kitchen offers for every line, in the order of dishes and lines. */
 export function lineOffers(task: RoundTask): LineOffers[] {
-  const place = readKitchen(task.kitchen);
-  return task.dishes.flatMap((dish, d) =>
-    dish.sheet.plan.lines.map((_, i) => offersFor(task, place, dish, d, i)),
-  );
+  return task.dishes.flatMap((dish, d) => dish.sheet.plan.lines.map((_, i) => offersFor(task, dish, d, i)));
 }
 
-function offersFor(task: RoundTask, place: Kitchen, dish: Dish, d: number, i: number): LineOffers {
+function offersFor(task: RoundTask, dish: Dish, d: number, i: number): LineOffers {
   const { plan, values } = dish.sheet;
-  const line = plan.lines[i]?.line;
-  const grams = values.grams[i] ?? ZERO;
+  const line = plan.lines[i] as PlanLine;
   const exact = values.amounts[i] ?? amount("0 g");
-  const name = nameIn(dish, line?.key ?? "");
+  const grams = values.grams[i] ?? ZERO;
+  const name = nameIn(dish, line.line.key);
   const base = { dish: d, line: i, name, exact, grams };
-  const keep = (kept: LineOffers["kept"], can: boolean): LineOffers => ({
-    ...base,
-    offers: [],
-    kept,
-    measurable: can,
-  });
-  if (isZero(grams)) return keep("nothing", true);
+  const stays = (kept: Kept): LineOffers => {
+    return { ...base, offers: [], kept, measurable: isMeasurable(task, dish.sheet, exact) };
+  };
+  if (isZero(grams)) return stays("nothing");
+  if (line.line.scaling === "per-portion") return stays("per-portion");
   const wish = task.wishes.get(name);
-  if (line?.scaling === "per-portion") return keep("per-portion", canMeasure(place, dish.sheet, i));
-  if (wish === "as-written") return keep("as-written", canMeasure(place, dish.sheet, i));
-  const all = within(["lines", name], () => offered(place, dish.sheet, i, wish, task.each));
-  const offers = all.filter((offer) => withinBounds(dish.sheet, i, offer.grams));
-  if (offers.length === 0) return keep("not-measurable", false);
+  if (wish === "as-written") return stays("as-written");
+  const near = (aim: Amount): Offer[] =>
+    measurable(task.kitchen, aim, howFor(dish.sheet, task.each)).map((found) => ({
+      amount: found.amount,
+      // By the line's own reader: a food's cup may weigh more than its density says.
+      grams: line.reader.toGrams(found.amount).grams,
+    }));
+  const by = (one: Amount): Offer[] => near(withExact(one, over(grams, line.reader.toGrams(one).grams)));
+  const all = wish ? by(wish.one) : usual(near(exact), by(gram()), line);
+  if (all.length === 0) return stays("not-measurable");
+  const offers = withinBounds(dish.sheet, line, grams, all);
+  if (offers.length === 0) return stays("out-of-bounds");
   return { ...base, offers, kept: undefined, measurable: true };
+
+  /** The author's own family of units, else by weight. A nested recipe is weighed, or taken as it stands. */
+  function usual(own: Offer[], weighed: Offer[], { nested }: PlanLine): Offer[] {
+    if (!nested || exact.kind === "mass" || weighed.length === 0) return own.length > 0 ? own : weighed;
+    const asItIs = own.filter((offer) => equals(offer.grams, grams));
+    return [...asItIs, ...weighed.filter((offer) => asItIs.length === 0 || !equals(offer.grams, grams))];
+  }
 }
 
-/** What can be measured of a line near its amount, by the wish, else in the author's own family of units. */
-function offered(place: Kitchen, s: Sheet, i: number, wish: string | undefined, each: number): Offer[] {
-  const now = s.values.amounts[i];
-  const grams = s.values.grams[i] ?? ZERO;
-  if (!now) return [];
-  const weighed = (): Offer[] => near(place, withExact(amount("1 g"), grams), grams, each);
-  if (wish === "weigh" || (wish === undefined && s.plan.lines[i]?.nested)) return weighed();
-  if (wish !== undefined) return near(place, inUnit(place, s, i, wish), grams, each);
-  const own = near(place, now, grams, each, s);
-  return own.length > 0 ? own : weighed();
+/** The food's own cups and spoons ("cup, chopped") are those of the recipe. */
+function howFor({ origin }: Sheet, each: number): Parameters<typeof measurable>[2] {
+  return origin.measures === undefined ? { each } : { each, measures: origin.measures };
 }
 
-/** Measurable amounts near one, each with its share of the grams: a line's conversion is linear. */
-function near(place: Kitchen, a: Amount, grams: Fraction, each: number, s?: Sheet): Offer[] {
-  const measures = s?.origin.measures;
+/** Whether the kitchen can measure just this. */
+function isMeasurable({ kitchen }: RoundTask, s: Sheet, a: Amount): boolean {
   const size = gramsOf(a) ?? millilitresOf(a) ?? a.exact;
-  const found = measurable(place, a, { each, ...(measures === undefined ? {} : { measures }) });
-  return found.map((m) => ({ amount: m.amount, grams: times(grams, over(m.exact, size)) }));
+  return measurable(kitchen, a, howFor(s, 1)).some((found) => equals(found.exact, size));
 }
 
-/** The line's amount in a unit that was wished for, by the food's own measures or density. */
-function inUnit(place: Kitchen, s: Sheet, i: number, unit: string): Amount {
-  const reader = s.plan.lines[i]?.reader;
-  const grams = s.values.grams[i] ?? ZERO;
-  if (!reader) return amount("0 g");
-  const one = unitOfKitchen(unit, place) ?? reader.read({ value: 1, unit });
-  return withExact(one, over(grams, reader.toGrams(one).grams));
-}
-
-/** One of a unit as this kitchen has it; nothing where the word is only the food's own. */
-function unitOfKitchen(unit: string, { measures }: Kitchen): Amount | undefined {
-  try {
-    return amount({ value: 1, unit }, { measures });
-  } catch (error) {
-    if (error instanceof SteelyardError && error.code === "amount-unknown-unit") return undefined;
-    throw error;
-  }
-}
-
-/** Whether the kitchen can measure just what is written. */
-function canMeasure(place: Kitchen, s: Sheet, i: number): boolean {
-  const grams = s.values.grams[i] ?? ZERO;
-  try {
-    return offered(place, s, i, undefined, 1).some((offer) => compare(offer.grams, grams) === 0);
-  } catch (error) {
-    if (error instanceof SteelyardError) return false;
-    throw error;
-  }
-}
-
-/** A line's own bounds hold for what is measured, too. */
-function withinBounds(s: Sheet, i: number, grams: Fraction): boolean {
-  const { least, most } = s.plan.lines[i] ?? {};
-  const portion = over(grams, s.values.portions);
-  return (
-    (least === undefined || compare(portion, least) >= 0) &&
-    (most === undefined || compare(portion, most) <= 0)
-  );
+/** A line's own bounds hold for what is measured, too; where it stood outside already it goes no further. */
+function withinBounds(s: Sheet, line: PlanLine, exact: Fraction, offers: readonly Offer[]): Offer[] {
+  const { portions } = s.values;
+  const now = over(exact, portions);
+  const low = line.least && lesser(line.least, now);
+  const high = line.most && greatest(line.most, now);
+  return offers.filter(({ grams }) => {
+    const portion = over(grams, portions);
+    return !(low && compare(portion, low) < 0) && !(high && compare(portion, high) > 0);
+  });
 }

@@ -1,108 +1,103 @@
 import type { EnergySystem } from "../../food/energy.ts";
 import type { Kitchen } from "../../measure/kitchen.ts";
-import { collect, type Fault, fault, quote, throwIfAny } from "../../number/error.ts";
+import { kitchen as readKitchen } from "../../measure/kitchen.ts";
+import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../../number/error.ts";
 import { compare, type Fraction, ONE, type Value } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 import { type EnergyBy, energySystem } from "../../sheet/energy.ts";
 import type { Demand } from "../demand.ts";
-import { type ReadDemand, readDemands } from "../fit/demands.ts";
-import { type Dish, nameIn } from "../fit/model.ts";
+import { type Asked, askedOf } from "../fit/brought.ts";
+import { readDemands } from "../fit/demands.ts";
+import type { Dish } from "../fit/model.ts";
 import { readDishes } from "../fit/read.ts";
 import { readShare } from "../fit/share.ts";
+import { readWishes, type Wish } from "./wish.ts";
 
 /** Options of {@link roundToKitchen}. */
 export interface RoundHow {
   /** What a portion must still meet. Firm ones are limits; the others may be off by the tolerance. */
   readonly demands?: readonly Demand[];
-  /** How far a target may be off, as a share of it: 2 % unless told. */
+  /** How far a target may be off, as a share of it, 0 to below 1; 2 % unless told. */
   readonly tolerance?: Value;
-  /** Wishes by line (`sheet/line` where several are rounded): `weigh`, `as-written`, or a unit such as `tbsp`. */
+  /**
+   * Wishes by line key (`sheet/line` where several sheets are rounded): `weigh`, `as-written` to leave
+   * the line alone, or a unit (`tbsp`, `ml`, `medium`) that says by what it is measured. Not for
+   * per-portion lines, which are never touched.
+   */
   readonly lines?: Readonly<Record<string, string>>;
-  /** Amounts tried on each side of a line's exact one, 1 to 6; 2 unless told. */
+  /** How many amounts are tried on each side of a line's exact one, 1 to 6; 2 unless told. */
   readonly each?: number;
   /** By which factor system shares of energy are reckoned: `atwater-general` unless told. */
   readonly system?: EnergyBy;
-  /** Choices looked at before the search stops: 2,000,000 unless told. */
+  /** Choices looked at before the search stops and says so: 2,000,000 unless told, a second or two at most. */
   readonly nodes?: number;
 }
 
 /** What a rounding is handed, read. */
 export interface RoundTask {
+  /** In the order of their names. */
   readonly dishes: readonly Dish[];
-  readonly kitchen: Kitchen | string;
-  readonly demands: readonly ReadDemand[];
+  readonly kitchen: Kitchen;
+  readonly asked: readonly Asked[];
   readonly tolerance: Fraction;
-  readonly wishes: ReadonlyMap<string, string>;
+  /** By line name. */
+  readonly wishes: ReadonlyMap<string, Wish>;
   readonly each: number;
-  readonly system: EnergySystem;
   readonly nodes: number | undefined;
 }
 
 const FIELDS: readonly string[] = ["demands", "tolerance", "lines", "each", "system", "nodes"];
 const TWO_PER_CENT: Fraction = { n: 1n, d: 50n };
+const MOST_EACH = 6;
+const MOST_NODES = 1_000_000_000;
 
 /** Reads all that a rounding is handed. Throws every fault at once. */
-export function readRounding(given: unknown, kitchen: Kitchen | string, how: RoundHow): RoundTask {
-  if (typeof how !== "object" || how === null) throw wrong("the options are not an object", "leave them out");
+export function readRounding(given: unknown, place: unknown, how: unknown): RoundTask {
+  const faults: Fault[] = [];
+  const dishes = collect(faults, [], () => readDishes(given)) ?? [];
+  const kitchen = collect(faults, ["kitchen"], () => readKitchen(place));
+  const read = collect(faults, ["how"], () => readHow(how, dishes, kitchen));
+  throwIfAny(faults);
+  if (!kitchen || !read) throw wrong("nothing was read", "hand in a sheet and a kitchen");
+  const { demands, system, ...rest } = read;
+  return { ...rest, dishes, kitchen, asked: askedOf(dishes, demands, system) };
+}
+
+function readHow(how: unknown, dishes: readonly Dish[], kitchen: Kitchen | undefined) {
+  if (typeof how !== "object" || how === null || Array.isArray(how))
+    throw wrong("the options are not an object", "leave them out, or write { demands: [ … ] }");
+  const { demands, tolerance, lines, each, system, nodes } = how as { readonly [field: string]: unknown };
   const faults: Fault[] = [];
   for (const field of Object.keys(how)) {
     if (FIELDS.includes(field)) continue;
     const hint = didYouMean(field, FIELDS, `use ${FIELDS.join(", ")}`);
-    collect(faults, [field], () => {
-      throw wrong(`${quote(field)} is not an option`, hint);
-    });
+    faults.push(...wrong(`${quote(field)} is not an option`, hint, [field]).faults);
   }
-  const dishes = collect(faults, [], () => readDishes(given)) ?? [];
-  const demands = collect(faults, ["demands"], () => readDemands(how.demands ?? [])) ?? [];
-  const tolerance = collect(faults, ["tolerance"], () => readTolerance(how.tolerance)) ?? TWO_PER_CENT;
-  const system = collect(faults, ["system"], () => energySystem(how.system ?? "atwater-general"));
-  const wishes = collect(faults, ["lines"], () => readWishes(how.lines ?? {}, dishes)) ?? new Map();
-  const each = collect(faults, ["each"], () => whole(how.each ?? 2, 1, 6)) ?? 2;
-  if (how.nodes !== undefined) collect(faults, ["nodes"], () => whole(how.nodes, 1, 1_000_000_000));
+  const of = <T>(field: string, step: () => T): T | undefined => collect(faults, [field], step);
+  const made = {
+    demands: of("demands", () => readDemands(demands ?? [])) ?? [],
+    tolerance: of("tolerance", () => readTolerance(tolerance)) ?? TWO_PER_CENT,
+    wishes: of("lines", () => readWishes(lines ?? {}, dishes, kitchen)) ?? new Map<string, Wish>(),
+    each: of("each", () => whole(each ?? 2, MOST_EACH)) ?? 2,
+    nodes: nodes === undefined ? undefined : of("nodes", () => whole(nodes, MOST_NODES)),
+  };
+  const read = of("system", () => energySystem((system ?? "atwater-general") as EnergyBy));
   throwIfAny(faults);
-  if (!system) throw wrong("no such factor system", "leave it out");
-  return { dishes, kitchen, demands, tolerance, wishes, each, system: system.system, nodes: how.nodes };
+  return { ...made, system: read?.system as EnergySystem };
 }
 
-function readTolerance(value: Value | undefined): Fraction {
+function readTolerance(value: unknown): Fraction {
   if (value === undefined) return TWO_PER_CENT;
-  const share = readShare(value, "rounding-malformed");
-  if (share.n >= 0n && compare(share, ONE) < 0) return share;
+  const share = readShare(value as Value, "rounding-malformed");
+  if (compare(share, ONE) < 0) return share;
   throw wrong(`a tolerance of ${quote(value)}`, 'give a share from 0 to below 1, or text such as "2 %"');
 }
 
-function readWishes(lines: unknown, dishes: readonly Dish[]): ReadonlyMap<string, string> {
-  if (typeof lines !== "object" || lines === null)
-    throw wrong("the wishes are not an object", "give them by line key");
-  const known = dishes.flatMap((dish) => dish.sheet.plan.lines.map(({ line }) => nameIn(dish, line.key)));
-  const faults: Fault[] = [];
-  const wishes = new Map<string, string>();
-  for (const [key, wish] of Object.entries(lines)) {
-    collect(faults, [key], () => {
-      if (!known.includes(key)) {
-        throw fault(
-          "line-unknown",
-          `there is no line ${quote(key)}`,
-          didYouMean(key, known, "use a line's key"),
-        );
-      }
-      if (typeof wish !== "string" || wish.trim() === "")
-        throw wrong("no wish", 'write "weigh", "as-written" or a unit');
-      wishes.set(key, wish);
-    });
-  }
-  throwIfAny(faults);
-  return wishes;
+function whole(value: unknown, most: number): number {
+  if (typeof value === "number" && Number.isInteger(value) && value >= 1 && value <= most) return value;
+  throw wrong(`${quote(value)} is not a whole number from 1 to ${most}`, `give one from 1 to ${most}`);
 }
 
-function whole(value: unknown, from: number, to: number): number {
-  if (Number.isInteger(value) && (value as number) >= from && (value as number) <= to) return value as number;
-  throw wrong(
-    `${quote(value)} is not a whole number from ${from} to ${to}`,
-    `give one from ${from} to ${to}`,
-  );
-}
-
-function wrong(message: string, hint: string): Error {
-  return fault("rounding-malformed", message, hint);
+function wrong(message: string, hint: string, path: Path = []): ReturnType<typeof fault> {
+  return fault("rounding-malformed", message, hint, path);
 }

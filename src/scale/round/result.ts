@@ -1,208 +1,188 @@
 import type { Decimal } from "decimal.js";
-import type { Amount } from "../../measure/amount.ts";
-import { formatAmount } from "../../measure/format.ts";
 import type { Measures } from "../../measure/measures.ts";
 import { type Fraction, toDecimal } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import { measuresNote } from "../../sheet/show.ts";
+import type { Language } from "../../table/language.ts";
 import { Shown } from "../../table/shown.ts";
-import { type Cell, type Table, table } from "../../table/table.ts";
-import type { LineOffers } from "./candidates.ts";
+import type { Table } from "../../table/table.ts";
+import { type NotProven, notesOf, notProvenOf } from "../fit/answer.ts";
+import type { Sheets } from "../fit/result.ts";
+import { moveLines, type ScaleNote } from "../move.ts";
+import { type FoundRounding, leastBroken, type Rounding } from "./choose.ts";
+import {
+  type Drift,
+  driftOf,
+  factorOf,
+  type RoundedDemand,
+  type RoundedLine,
+  roundedDemands,
+  roundedLines,
+} from "./report.ts";
+import { outOfReachTables, roundedTables } from "./tables.ts";
 
-/** Sheets eaten together, by name. */
-export type Sheets = Readonly<Record<string, Sheet>>;
-
-/** What became of one line. */
-export interface RoundedLine {
-  readonly line: string;
-  readonly exact: Amount;
-  readonly rounded: Amount;
-  /** How far it moved, as a share of what it was: 0.02 is 2 % more. */
-  readonly by: Decimal;
-  /** Why it was left as it stood, where it was. */
-  readonly kept: LineOffers["kept"];
-  readonly measurable: boolean;
-}
-
-/** What became of one demand, one portion as eaten. */
-export interface RoundedDemand {
-  readonly demand: string;
-  readonly exact: Decimal | null;
-  readonly rounded: Decimal | null;
-  /** How far outside what was asked, in its unit; 0 within. */
-  readonly miss: Decimal;
-  readonly withinTolerance: boolean;
-  /** What rounding each line to its nearest measure would have brought. */
-  readonly lineByLine: Decimal | null;
-  /** Lines that say nothing of it, so that it is not proven. */
-  readonly silent: readonly string[];
-}
-
-/** How far the dish drifted. */
-export interface Drift {
-  /** Σ |grams ÷ (exact grams × common) − 1| over the lines that were rounded. */
-  readonly ratios: Decimal;
-  /** The common factor by which the drift is least. */
-  readonly common: Decimal;
-  /** The worst excess of a target over its tolerance, as a share of it; 0 where all hold. */
+/** What no choice betters, where a search stopped before its proof. */
+export interface RoundBound {
   readonly excess: Decimal;
-  /** The same of rounding each line to its nearest measure. */
-  readonly lineByLine: { readonly ratios: Decimal; readonly excess: Decimal };
+  readonly exactExcess: Fraction;
+  /** Of the choices with the least excess that was found. */
+  readonly ratios: Decimal;
+  readonly exactRatios: Fraction;
 }
 
-/** The figures of a rounding that its tables show. */
-export interface RoundedFigures {
-  readonly lines: readonly RoundedLine[];
-  readonly demands: readonly RoundedDemand[];
-  readonly drift: Drift;
-  readonly nodes: number;
-  /** Whose cups and spoons a bare one is: the kitchen's. */
-  readonly measures: Measures;
-}
-
-/**
- * A sheet that the kitchen can measure. `met`: every target holds within its tolerance, proven least
- * drift; `nearest`: not all can, proven least worst excess; `stopped`: the best found when the search
- * ran out, with bounds that nothing betters.
- */
-export class Rounded<S extends Sheet | Sheets> extends Shown {
+/** Amounts that the kitchen can measure, and what they cost in accuracy. */
+abstract class Measured extends Shown {
+  /**
+   * `met`: every demand holds, targets within their tolerance, and no choice drifts less. `nearest`:
+   * not every target can be held, and no choice has less of an excess. `stopped`: the best that was
+   * found when the search ran out of its nodes; see `bound`.
+   */
   readonly status: "met" | "nearest" | "stopped";
-  readonly sheet: S;
+  /** Every line, by sheet, in the recipe's order. */
   readonly lines: readonly RoundedLine[];
-  readonly demands: readonly RoundedDemand[];
   readonly drift: Drift;
-  /** What no choice betters, where the search stopped before its proof. */
-  readonly bound: { readonly excess: Decimal; readonly ratios: Decimal } | undefined;
+  /** The same of rounding each line to its own nearest measure. */
+  readonly lineByLine: Drift;
+  /** How far from proven the search stopped; nothing where it was proven. */
+  readonly bound: RoundBound | undefined;
   /** Choices looked at. */
   readonly nodes: number;
-  readonly #measures: Measures;
+  readonly #found: FoundRounding;
+  readonly #best: Rounding;
+  #sheets: readonly Sheet[] | undefined;
 
-  /** @internal Use {@link roundToKitchen}. */
-  constructor(
-    status: "met" | "nearest" | "stopped",
-    sheet: S,
-    figures: RoundedFigures,
-    bound: { excess: Fraction; drift: Fraction } | undefined,
-  ) {
+  /** @internal */
+  constructor(found: FoundRounding, best: Rounding) {
     super();
-    this.status = status;
-    this.sheet = sheet;
-    this.lines = figures.lines;
-    this.demands = figures.demands;
-    this.drift = figures.drift;
-    this.nodes = figures.nodes;
-    this.#measures = figures.measures;
-    this.bound = bound && { excess: toDecimal(bound.excess), ratios: toDecimal(bound.drift) };
+    this.#found = found;
+    this.#best = best;
+    this.status = found.status === "out-of-reach" ? "stopped" : found.status;
+    this.lines = roundedLines(found, best);
+    this.drift = driftOf(best);
+    this.lineByLine = driftOf(found.lineByLine);
+    this.bound = found.bound && boundOf(found.bound);
+    this.nodes = found.nodes;
   }
 
-  /** Whether nothing better can be chosen, proven. */
+  /** Whether it is proven that nothing better can be chosen. */
   get proven(): boolean {
     return this.status !== "stopped";
   }
 
-  override toTables(): readonly Table[] {
-    return [linesTable(this, this.#measures), ...(this.demands.length > 0 ? [demandsTable(this)] : [])];
+  /** Every demand with what a portion brought before and brings now. */
+  get demands(): readonly RoundedDemand[] {
+    return roundedDemands(this.#found, this.#best, this.measured);
+  }
+
+  /** Demands that lines are silent on: held by what is known, and not proven. */
+  get notProven(): readonly NotProven[] {
+    return notProvenOf(this.#found.task);
+  }
+
+  /** What a cook should know of the new amounts. */
+  get notes(): readonly ScaleNote[] {
+    return notesOf(this.#found.task.dishes, this.measured);
+  }
+
+  override toTables(language?: Language): readonly Table[] {
+    return roundedTables(this, language);
+  }
+
+  /** @internal Names of the sheets; nothing where it is one alone. */
+  get names(): readonly (string | undefined)[] {
+    return this.#found.task.dishes.map(({ name }) => name);
+  }
+
+  /** @internal Whose cups and spoons a bare one is. */
+  get measures(): Measures {
+    return this.#found.task.kitchen.measures;
+  }
+
+  /** @internal The sheets in the order of their names, amounts in the kitchen's units. */
+  get measured(): readonly Sheet[] {
+    this.#sheets ??= this.#found.task.dishes.map((_, d) => this.#sheet(d));
+    return this.#sheets;
+  }
+
+  #sheet(d: number): Sheet {
+    const { lines, task } = this.#found;
+    const { sheet } = task.dishes[d] as { readonly sheet: Sheet };
+    const own = lines.filter((line) => line.dish === d);
+    const factors = own.map((line) => factorOf(this.#best.offers, line));
+    const { values } = moveLines(sheet, factors, sheet.values.portions);
+    const amounts = own.map((line) => this.#best.offers.get(line)?.amount ?? line.exact);
+    return sheet.version({ ...values, amounts });
   }
 }
 
-/** Limits that no measurable amounts keep. The sheet stays as it was. */
+/** A sheet whose amounts the kitchen can measure. */
+export class Rounded extends Measured {
+  get sheet(): Sheet {
+    return this.measured[0] as Sheet;
+  }
+}
+
+/** Sheets eaten together, whose amounts the kitchen can measure. */
+export class RoundedTogether extends Measured {
+  get sheets(): Sheets {
+    return Object.fromEntries(
+      this.names.flatMap((name, d) => {
+        const made = this.measured[d];
+        return name === undefined || !made ? [] : [[name, made]];
+      }),
+    );
+  }
+}
+
+/** Amounts that keep every limit were not found. */
 export class RoundingOutOfReach extends Shown {
   readonly status = "out-of-reach";
-  readonly limits: readonly string[];
+  /** Whether it is proven that there are none; else the search stopped before it had looked everywhere. */
+  readonly proven: boolean;
+  /** Choices looked at. */
+  readonly nodes: number;
+  readonly #found: FoundRounding;
+  #limits: readonly RoundedDemand[] | undefined;
 
-  /** @internal Use {@link roundToKitchen}. */
-  constructor(limits: readonly string[]) {
+  /** @internal */
+  constructor(found: FoundRounding) {
     super();
-    this.limits = limits;
+    this.#found = found;
+    this.proven = found.status === "out-of-reach";
+    this.nodes = found.nodes;
   }
 
-  override toTables(): readonly Table[] {
-    const hint = "try a finer scale, more amounts on each side, or a limit that is not firm";
-    return [
-      table({
-        title: "No measurable amounts keep the limits",
-        columns: [{ key: "limit", heading: "Limit" }],
-        rows: this.limits.map((limit) => [limit]),
-        notes: [hint],
-      }),
-    ];
+  /** In a sentence, why. */
+  get text(): string {
+    return this.proven
+      ? "No amounts near these that the kitchen can measure keep every firm demand."
+      : `No amounts that keep every firm demand were found in ${this.nodes} choices; there may be some.`;
+  }
+
+  /** The firm demands, with what the amounts would bring that break them least. No such sheet is handed out. */
+  get limits(): readonly RoundedDemand[] {
+    this.#limits ??= this.#readLimits();
+    return this.#limits;
+  }
+
+  #readLimits(): RoundedDemand[] {
+    const { task } = this.#found;
+    const nearest = leastBroken(this.#found) ?? this.#found.lineByLine;
+    const sheets = task.dishes.map(({ sheet }) => sheet);
+    return roundedDemands(this.#found, nearest, sheets).filter(({ demand }) => demand.firm);
+  }
+
+  override toTables(language?: Language): readonly Table[] {
+    return outOfReachTables(this, language);
   }
 }
 
-const KEPT: { readonly [K in NonNullable<LineOffers["kept"]>]: string } = {
-  "per-portion": "the same for everyone",
-  nothing: "nothing of it",
-  "as-written": "left as written",
-  "not-measurable": "cannot be measured in this kitchen: left as it was",
-};
+export type { Measured };
 
-function linesTable(
-  r: {
-    readonly lines: readonly RoundedLine[];
-    readonly drift: Drift;
-    readonly status: string;
-    readonly bound: Rounded<Sheet>["bound"];
-  },
-  measures: Measures,
-): Table {
-  const rows = r.lines.map((line): Cell[] => [
-    line.line,
-    formatAmount(line.exact, { significant: 3, measures }),
-    formatAmount(line.rounded, { measures }),
-    line.kept === undefined ? percentBy(line) : KEPT[line.kept],
-  ]);
-  const { drift } = r;
-  return table({
-    title: "Amounts for the batch",
-    columns: [
-      { key: "line", heading: "Line" },
-      { key: "exact", heading: "Exact", align: "end" },
-      { key: "measured", heading: "Measured", align: "end" },
-      { key: "by", heading: "Moved", align: "end" },
-    ],
-    rows,
-    notes: [
-      `drift of the ratios: ${percent(drift.ratios)} in all; line by line it would have been ${percent(drift.lineByLine.ratios)}`,
-      ...(r.bound ? [`not proven best: the drift could be as little as ${percent(r.bound.ratios)}`] : []),
-      ...r.lines
-        .filter((line) => line.kept === "per-portion" && !line.measurable)
-        .map((line) => `${line.line}: cannot be measured in this kitchen as it stands`),
-      ...measuresNote(r.lines.flatMap(({ exact, rounded }) => [exact, ...(rounded.parts ?? [rounded])])),
-    ],
-  });
-}
-
-function demandsTable(r: { readonly demands: readonly RoundedDemand[] }): Table {
-  const cell = (value: Decimal | null): string => value?.toSignificantDigits(4).toFixed() ?? "?";
-  return table({
-    title: "Demands, one portion as eaten",
-    columns: [
-      { key: "demand", heading: "Demand" },
-      { key: "exact", heading: "Exact", align: "end" },
-      { key: "measured", heading: "Measured", align: "end" },
-      { key: "off", heading: "Off by", align: "end" },
-      { key: "lineByLine", heading: "Line by line", align: "end" },
-    ],
-    rows: r.demands.map((d): Cell[] => [
-      d.demand,
-      cell(d.exact),
-      cell(d.rounded),
-      d.miss.isZero() ? "" : cell(d.miss),
-      cell(d.lineByLine),
-    ]),
-    notes: [
-      ...r.demands.filter((d) => !d.withinTolerance).map((d) => `${d.demand}: past its tolerance`),
-      ...r.demands
-        .filter((d) => d.silent.length > 0)
-        .map((d) => `${d.demand}: not proven; silent: ${d.silent.join(", ")}`),
-    ],
-  });
-}
-
-function percentBy({ by }: RoundedLine): string {
-  return `${by.isPositive() && !by.isZero() ? "+" : ""}${percent(by)}`;
-}
-
-function percent(share: Decimal): string {
-  return `${share.times(100).toSignificantDigits(2).toFixed()}%`;
+function boundOf({ excess, drift }: { readonly excess: Fraction; readonly drift: Fraction }): RoundBound {
+  return {
+    excess: toDecimal(excess),
+    exactExcess: excess,
+    ratios: toDecimal(drift),
+    exactRatios: drift,
+  };
 }

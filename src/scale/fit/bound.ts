@@ -1,0 +1,23 @@
+import { type Fraction, ONE, sum } from "../../number/fraction.ts";
+import { boundOfQuotient, boundOfSum } from "../../sheet/bound.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
+import type { Bound } from "../../sheet/tally.ts";
+import type { Quantity } from "../demand.ts";
+import type { Subject } from "./demands.ts";
+
+/** How what sheets together bring of a subject bounds the truth, by what is known of each line. */
+export function boundAt(sheets: readonly Sheet[], subject: Subject, isSilent: boolean): Bound {
+  if (subject.kind === "share") return isSilent ? "unknown" : "exact";
+  if (subject.kind === "amount") return known(sheets, subject.of).bound;
+  const [a, b] = [known(sheets, subject.of[0]), known(sheets, subject.of[1])];
+  return b.value.n === 0n ? "unknown" : boundOfQuotient(a.bound, a.value, b.bound, b.value);
+}
+
+function known(sheets: readonly Sheet[], of: Quantity): { readonly bound: Bound; readonly value: Fraction } {
+  if (of === "mass") return { bound: "exact", value: ONE };
+  const totals = sheets.map((s) => s.total(of));
+  return {
+    bound: totals.map((t) => t.bound).reduce(boundOfSum, "exact"),
+    value: sum(totals.map((t) => t.exact)),
+  };
+}

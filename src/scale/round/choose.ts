@@ -1,0 +1,92 @@
+import { absolute, compare, type Fraction, minus, ZERO } from "../../number/fraction.ts";
+import type { AmountDemand, AmountsProblem, Choice } from "../solve/amounts.ts";
+import { chooseAmounts } from "../solve/choose.ts";
+import { stated, tablesOf } from "../solve/tables.ts";
+import { type LineOffers, lineOffers, type Offer } from "./candidates.ts";
+import { movingIn, problemOf } from "./problem.ts";
+import type { RoundTask } from "./read.ts";
+
+/** One offer for each line that is rounded. */
+export type Chosen = ReadonlyMap<LineOffers, Offer>;
+
+/** A choice with what each line became, and whether every limit holds. */
+export interface Rounding extends Choice {
+  readonly offers: Chosen;
+  readonly limitsHold: boolean;
+}
+
+/** What was found for a task, beside what rounding each line for itself would do. */
+export interface FoundRounding {
+  readonly task: RoundTask;
+  readonly lines: readonly LineOffers[];
+  readonly problem: AmountsProblem;
+  readonly lineByLine: Rounding;
+  /** The best found; nothing where none keeps the limits. */
+  readonly best: Rounding | undefined;
+  readonly status: "met" | "nearest" | "stopped" | "out-of-reach";
+  /** Where the search stopped: what nothing betters. */
+  readonly bound: { readonly excess: Fraction; readonly drift: Fraction } | undefined;
+  readonly nodes: number;
+}
+
+export function findRounding(task: RoundTask): FoundRounding {
+  const lines = lineOffers(task);
+  const moving = movingIn(lines);
+  const problem = problemOf(task, lines);
+  const lineByLine = roundingOf(stated(tablesOf(problem), nearestEach(problem)), problem, moving);
+  const found = chooseAmounts(problem, task.nodes === undefined ? {} : { nodes: task.nodes });
+  const shared = { task, lines, problem, lineByLine, nodes: found.nodes };
+  if (found.status === "infeasible")
+    return { ...shared, status: "out-of-reach", best: undefined, bound: undefined };
+  if (found.status !== "stopped") {
+    return { ...shared, status: found.status, best: roundingOf(found, problem, moving), bound: undefined };
+  }
+  // A search that is cut short may not have come upon what any cook would do.
+  const own = found.best && roundingOf(found.best, problem, moving);
+  const cooks = lineByLine.limitsHold ? lineByLine : undefined;
+  const best = own && cooks ? (isBetter(cooks, own) ? cooks : own) : (own ?? cooks);
+  return { ...shared, status: "stopped", best, bound: found.bound };
+}
+
+/** What a cook does who rounds every line for itself: the nearest measure, the smaller of two as near. */
+function nearestEach({ lines }: AmountsProblem): number[] {
+  return lines.map(({ exact, candidates }) => {
+    const distances = candidates.map(({ quantity }) => absolute(minus(quantity, exact)));
+    let best = 0;
+    for (const [i, distance] of distances.entries()) {
+      const side = compare(distance, distances[best] ?? ZERO);
+      const isSmaller = compare(candidates[i]?.quantity ?? ZERO, candidates[best]?.quantity ?? ZERO) < 0;
+      if (side < 0 || (side === 0 && isSmaller)) best = i;
+    }
+    return best;
+  });
+}
+
+function roundingOf(choice: Choice, { demands }: AmountsProblem, moving: readonly LineOffers[]): Rounding {
+  const offers = new Map(
+    moving.flatMap((line, i) => {
+      const offer = line.offers[choice.chosen[i] ?? 0];
+      return offer ? [[line, offer] as const] : [];
+    }),
+  );
+  const limitsHold = demands.every((demand, i) => !demand.firm || holds(demand, choice.totals[i] ?? ZERO));
+  return { ...choice, offers, limitsHold };
+}
+
+function holds({ lower, upper }: AmountDemand, total: Fraction): boolean {
+  return !(lower && compare(total, lower) < 0) && !(upper && compare(total, upper) > 0);
+}
+
+function isBetter(a: Choice, b: Choice): boolean {
+  return (compare(a.excess, b.excess) || compare(a.drift, b.drift)) < 0;
+}
+
+/** The choice that breaks the limits least, for what is out of reach; a limit's excess counts as a share of it. */
+export function leastBroken({ problem, lines, task }: FoundRounding): Rounding | undefined {
+  const limits = problem.demands.filter(({ firm }) => firm).map((demand) => ({ ...demand, firm: false }));
+  const eased = { ...problem, demands: limits };
+  const found = chooseAmounts(eased, task.nodes === undefined ? {} : { nodes: task.nodes });
+  if (found.status === "infeasible") return undefined;
+  const choice = found.status === "stopped" ? found.best : found;
+  return choice && roundingOf(choice, eased, movingIn(lines));
+}

@@ -1,0 +1,164 @@
+import type { Decimal } from "decimal.js";
+import type { Amount } from "../../measure/amount.ts";
+import {
+  compare,
+  type Fraction,
+  minus,
+  ONE,
+  over,
+  plus,
+  times,
+  toDecimal,
+  ZERO,
+} from "../../number/fraction.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
+import type { Bound } from "../../sheet/tally.ts";
+import type { Demand } from "../demand.ts";
+import { missOf } from "../fit/answer.ts";
+import { boundAt } from "../fit/bound.ts";
+import type { Asked } from "../fit/brought.ts";
+import { demandText, subjectUnit } from "../fit/words.ts";
+import type { Kept, LineOffers } from "./candidates.ts";
+import type { Chosen, FoundRounding, Rounding } from "./choose.ts";
+import { figuresAt } from "./problem.ts";
+
+/** What became of one line of the batch. */
+export interface RoundedLine {
+  /** The line's key; `sheet/key` where several sheets are rounded. */
+  readonly line: string;
+  readonly before: Amount;
+  readonly after: Amount;
+  /** What rounding each line for itself would have made of it. */
+  readonly lineByLine: Amount;
+  /** How far it moved, as a share of what it was: 0.02 is 2 % more. */
+  readonly moved: Decimal;
+  readonly exactMoved: Fraction;
+  /** How far its ratio to the others drifted: what it is over what it was times the common factor, less 1. */
+  readonly drift: Decimal;
+  readonly exactDrift: Fraction;
+  /** Why it was left as it stood, where it was. */
+  readonly kept: Kept | undefined;
+  /** Whether the kitchen can measure `after`. */
+  readonly measurable: boolean;
+}
+
+/** What became of one demand, for one portion as eaten. */
+export interface RoundedDemand {
+  readonly demand: Demand;
+  /** The demand in words: `protein at least 30 g`. */
+  readonly asked: string;
+  /** What a portion brought before: an amount in `unit`, a share (0 to 1) or a ratio; null where there is nothing to take it of. */
+  readonly before: Decimal | null;
+  readonly exactBefore: Fraction | null;
+  readonly brings: Decimal | null;
+  readonly exactBrings: Fraction | null;
+  /** What rounding each line for itself would have brought. */
+  readonly lineByLine: Decimal | null;
+  readonly exactLineByLine: Fraction | null;
+  readonly unit: string;
+  /** How the figures bound the truth, by what is known of each line. */
+  readonly bound: Bound;
+  /** How far a portion falls short of what was asked (below 0) or goes over (above 0). */
+  readonly miss: Decimal;
+  readonly exactMiss: Fraction;
+  /** Whether it holds within the tolerance; a firm one has none. */
+  readonly holds: boolean;
+}
+
+/** How far a choice of amounts is from what it should be. */
+export interface Drift {
+  /** Σ |amount ÷ (amount before × common) − 1| over the lines that were rounded. */
+  readonly ratios: Decimal;
+  readonly exactRatios: Fraction;
+  /** The common factor, by which that sum is least; 1 where demands do not hold the portion's size. */
+  readonly common: Decimal;
+  readonly exactCommon: Fraction;
+  /** The worst that a target is off beyond its tolerance, as a share of it; 0 where all hold. */
+  readonly excess: Decimal;
+  readonly exactExcess: Fraction;
+  /** Whether every firm demand holds. */
+  readonly limitsHold: boolean;
+}
+
+export function driftOf({ drift, common, excess, limitsHold }: Rounding): Drift {
+  return {
+    ratios: toDecimal(drift),
+    exactRatios: drift,
+    common: toDecimal(common),
+    exactCommon: common,
+    excess: toDecimal(excess),
+    exactExcess: excess,
+    limitsHold,
+  };
+}
+
+export function roundedLines({ lines, lineByLine }: FoundRounding, best: Rounding): RoundedLine[] {
+  return lines.map((line) => {
+    const factor = factorOf(best.offers, line);
+    const exactMoved = minus(factor, ONE);
+    const exactDrift = line.kept === undefined ? minus(over(factor, best.common), ONE) : ZERO;
+    return {
+      line: line.name,
+      before: line.exact,
+      after: best.offers.get(line)?.amount ?? line.exact,
+      lineByLine: lineByLine.offers.get(line)?.amount ?? line.exact,
+      moved: toDecimal(exactMoved),
+      exactMoved,
+      drift: toDecimal(exactDrift),
+      exactDrift,
+      kept: line.kept,
+      measurable: line.measurable,
+    };
+  });
+}
+
+/** What a line is multiplied by; one without an offer stays. */
+export function factorOf(offers: Chosen, line: LineOffers): Fraction {
+  const offer = offers.get(line);
+  return offer ? over(offer.grams, line.grams) : ONE;
+}
+
+/** Every demand, in an order of their own. */
+export function roundedDemands(
+  found: FoundRounding,
+  { offers }: Rounding,
+  sheets: readonly Sheet[],
+): RoundedDemand[] {
+  const { task, lines, lineByLine } = found;
+  return task.asked.map((asked) => {
+    const { demand, brought } = asked;
+    const at = (choice: Chosen): Figures => figuresAt(brought, lines, (line) => factorOf(choice, line));
+    const after = at(offers);
+    const exactBefore = quotientOf(figuresAt(brought, lines, () => ONE));
+    const exactBrings = quotientOf(after);
+    const exactLineByLine = quotientOf(at(lineByLine.offers));
+    const exactMiss = exactBrings ? missOf(demand, exactBrings) : ZERO;
+    return {
+      demand: demand.demand,
+      asked: demandText(demand),
+      before: exactBefore && toDecimal(exactBefore),
+      exactBefore,
+      brings: exactBrings && toDecimal(exactBrings),
+      exactBrings,
+      lineByLine: exactLineByLine && toDecimal(exactLineByLine),
+      exactLineByLine,
+      unit: subjectUnit(demand.subject),
+      bound: boundAt(sheets, demand.subject, brought.silent.length > 0),
+      miss: toDecimal(exactMiss),
+      exactMiss,
+      holds: holdsWithin(asked, demand.firm ? ZERO : task.tolerance, after),
+    };
+  });
+}
+
+type Figures = ReturnType<typeof figuresAt>;
+
+function quotientOf({ value, per }: Figures): Fraction | null {
+  return per.n === 0n ? null : over(value, per);
+}
+
+function holdsWithin({ demand: { least, most } }: Asked, slack: Fraction, { value, per }: Figures): boolean {
+  const low = least && times(times(least, minus(ONE, slack)), per);
+  const high = most && times(times(most, plus(ONE, slack)), per);
+  return !(low && compare(value, low) < 0) && !(high && compare(value, high) > 0);
+}
