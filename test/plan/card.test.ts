@@ -247,6 +247,8 @@ describe("personCard", () => {
     const sure = card({ day: comparison, components: ["magnesium"] }, "heavyweight");
     expect(plan.brings("heavyweight", "breakfast", "magnesium").value.gt(250)).toBe(true);
     expect(row(sure, "magnesium")[2]).not.toContain("over");
+    const heeding = card({ day: comparison, cautions: comparison.cautions });
+    expect(items(heeding).filter((item) => item.includes("No honey for a child"))).toHaveLength(1);
     for (const secret of ["per kg", "60 kg", "49.8"]) expect(shown(page)).not.toContain(secret);
   });
 

@@ -155,7 +155,8 @@ function cautionsOf({ portions, dishes, eaten, ids, day }: Served, how: CardHow)
       return text === undefined ? [] : [{ text }];
     }),
     ...allergenCautions(allergensOf(dishes), language),
-    ...own,
+    // Those that foods carry follow, with the names of the foods.
+    ...own.filter(({ text }) => !foods.some(({ cautions }) => cautions?.some((each) => each.text === text))),
     ...foodCautions(foods, language),
     ...recipeNotes([...dishes.values()].flatMap((s) => s.origin.notes ?? [])),
     ...portions.flatMap(({ notes }) => notes.map(({ text }) => ({ text: say(language, text) }))),
