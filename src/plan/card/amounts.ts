@@ -15,7 +15,9 @@ export function amountGroups(s: Sheet, language: Language): readonly AmountGroup
   const [cooked, served] = [rows("cooking"), rows("serving")];
   if (served.length === 0) return [{ heading: undefined, rows: cooked }];
   const atServing = { heading: say(language, "Add when serving"), rows: served };
-  return cooked.length === 0 ? [atServing] : [{ heading: say(language, "Cook"), rows: cooked }, atServing];
+  return cooked.length === 0
+    ? [atServing]
+    : [{ heading: say(language, "In the pot"), rows: cooked }, atServing];
 }
 
 function amountRow(s: Sheet, line: SheetLine, language: Language): AmountRow {

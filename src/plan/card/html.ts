@@ -53,6 +53,9 @@ function apart(text: string): string {
   return `<bdi>${escapeHtml(text)}</bdi>`;
 }
 
+/** A group of so few rows stays in one column of the page. */
+const SHORT = 5;
+
 /** The parts of a page in one language. */
 class Page {
   readonly #language: Language;
@@ -119,7 +122,7 @@ class Page {
       heading === undefined
         ? ""
         : `<tr><th scope="rowgroup" colspan="${spoons ? 3 : 2}">${escapeHtml(heading)}</th></tr>`;
-    return `<tbody>${head}${rows.map((row) => this.#amount(row, spoons)).join("\n")}</tbody>`;
+    return `<tbody${rows.length <= SHORT ? ' class="short"' : ""}>${head}${rows.map((row) => this.#amount(row, spoons)).join("\n")}</tbody>`;
   }
 
   #amount({ name, prep, madeOf, weigh, measure, dose }: AmountRow, spoons: boolean): string {

@@ -26,6 +26,9 @@ caption{text-align:start;color:var(--quiet);font-size:.85em;padding:.1em 0}
 th,td{text-align:start;vertical-align:baseline;padding:.16em .5em .16em 0;font-weight:inherit}
 td{overflow-wrap:break-word}
 tbody tr,tfoot tr{border-top:.06rem solid var(--rule);break-inside:avoid}
+tfoot{display:table-row-group}
+.short,tfoot{break-inside:avoid}
+tfoot,tfoot tr{break-before:avoid}
 thead th{color:var(--quiet);font-size:.8em;vertical-align:bottom}
 th[scope=rowgroup]{color:var(--brass);font-weight:700;padding-top:.45em}
 .weigh{font-weight:700;font-size:1.2em;text-align:end;white-space:nowrap}

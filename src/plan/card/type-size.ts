@@ -19,7 +19,7 @@ const CHARACTER = 0.56;
 const LINE = 1.25;
 const GAP = 1.6;
 /** What balancing two columns of unequal blocks can leave empty. */
-const SLACK = 2;
+const SLACK = 4;
 
 /**
  * The largest type in points, from 7 to 12, at which the card fits a sheet of A4. A card that needs
