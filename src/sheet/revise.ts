@@ -61,15 +61,15 @@ function keysNamed({ amounts, swap, remove, add, order }: Changes): (readonly [s
   ];
 }
 
-function changedDocument(document: Recipe, changes: Changes): RecipeInput {
-  const { cookedMass, yieldFactor, ...rest } = document;
+function changedDocument(written: Recipe, changes: Changes): RecipeInput {
+  const { cookedMass, yieldFactor, ...rest } = written;
   const cooked =
     changes.cookedMass === undefined && changes.yieldFactor === undefined
       ? { cookedMass, yieldFactor }
       : changes;
   return {
     ...rest,
-    lines: changedLines(document.lines, changes),
+    lines: changedLines(written.lines, changes),
     ...(changes.portions === undefined ? {} : { portions: changes.portions }),
     ...(changes.measures === undefined ? {} : { measures: changes.measures }),
     ...(changes.method === undefined ? {} : { method: changes.method }),
