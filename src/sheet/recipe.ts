@@ -1,5 +1,5 @@
 import { formatAmount } from "../measure/format.ts";
-import { toText } from "../number/fraction.ts";
+import { equals, toText } from "../number/fraction.ts";
 import type { Recipe, WrittenAmount } from "../recipe/document.ts";
 import { recipe } from "../recipe/recipe.ts";
 import type { Sheet } from "./sheet.ts";
@@ -32,8 +32,10 @@ function amountNow(s: Sheet, i: number): WrittenAmount {
   const now = s.values.amounts[i];
   if (!line || !reader || !now) return "0 g";
   const written = reader.read(line.amount);
-  const same =
-    written.unit === now.unit && written.exact.n === now.exact.n && written.exact.d === now.exact.d;
+  // One tablespoon is not another: the same unit can be of another set by now.
+  const { exact: figure, unit, size } = written;
+  const sizes = size && now.size ? equals(size, now.size) : size === now.size;
+  const same = unit === now.unit && equals(figure, now.exact) && sizes;
   const { measures } = s.origin;
   return same ? line.amount : formatAmount(now, measures === undefined ? {} : { measures });
 }

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import type { FoodInput } from "../../../src/food/food.ts";
 import { type FoodTable, foodTable } from "../../../src/food/table.ts";
 import { type Kitchen, kitchen, kitchens } from "../../../src/measure/kitchen.ts";
-import { exact, type Fraction, fraction, plus, times, toText } from "../../../src/number/fraction.ts";
+import { exact, type Fraction, fraction, least, plus, times, toText } from "../../../src/number/fraction.ts";
 import type { LineInput, RecipeInput } from "../../../src/recipe/document.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
 import { sheet } from "../../../src/sheet/build.ts";
@@ -185,14 +185,17 @@ export function worlds(shape: Shape): fc.Arbitrary<World> {
 function demandOn(s: Sheet, { of, kind, off, firm }: DrawnDemand): Demand {
   const now = broughtBy(s, subjects[of]);
   const middle = times(now ?? fraction(1n), fraction(BigInt(100 + off), 100n));
-  const end = (hundredths: bigint): string => toText(times(middle, fraction(100n + hundredths, 100n)));
+  const end = (hundredths: bigint): string => {
+    const figure = times(middle, fraction(100n + hundredths, 100n));
+    return toText(of === "fat-share" ? least(figure, fraction(1n)) : figure);
+  };
   // Firm ends leave a little room, since what is measured is seldom just so.
   const [low, high] = firm ? [end(-4n), end(4n)] : [end(-1n), end(1n)];
   const ends =
     kind === "band" || (kind === "exactly" && firm)
       ? { least: low, most: high }
       : kind === "exactly"
-        ? { exactly: toText(middle) }
+        ? { exactly: end(0n) }
         : kind === "least"
           ? { least: low }
           : { most: high };
@@ -214,7 +217,7 @@ const subjects: { readonly [K in DrawnDemand["of"]]: Subject } = {
 export function broughtBy(s: Sheet, subject: Subject): Fraction | null {
   const one = (of: "energy" | "protein" | "fat" | "sodium" | "carbohydrateByDifference"): Fraction =>
     s.portion(of).exact;
-  if (subject.of === "mass") return exact(s.mass.portion);
+  if (subject.of === "mass") return s.portionMass;
   if (subject.of === "energy" || subject.of === "protein" || subject.of === "sodium") return one(subject.of);
   // General factors, 4, 9 and 4 kcal/g: FAO Food and Nutrition Paper 77 (2003), 3.5.
   const fatEnergy = times(exact(9), one("fat"));

@@ -1,0 +1,324 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type Amount, sameAmount } from "../../src/measure/amount.ts";
+import { formatAmount } from "../../src/measure/format.ts";
+import {
+  absolute,
+  compare,
+  equals,
+  exact,
+  type Fraction,
+  fraction,
+  isZero,
+  least,
+  minus,
+  ONE,
+  over,
+  plus,
+  sum,
+  times,
+  toText,
+  ZERO,
+} from "../../src/number/fraction.ts";
+import type { RecipeInput } from "../../src/recipe/document.ts";
+import type { Demand } from "../../src/scale/demand.ts";
+import { Rounded, RoundingOutOfReach, roundToKitchen } from "../../src/scale/round.ts";
+import { toRecipe } from "../../src/sheet/recipe.ts";
+import type { Sheet } from "../../src/sheet/sheet.ts";
+import { faultIn } from "../scale/round/checker.ts";
+import { broughtBy, build, type World, worlds } from "../scale/round/dishes.ts";
+import { seedFor } from "../scale/solve/seed.ts";
+
+/** Laws of rounding, held in fractions, on sheets' public figures. */
+
+const some = worlds({ lines: { min: 1, max: 6 }, demands: { min: 0, max: 3 } });
+const few = worlds({ lines: { min: 1, max: 4 }, demands: { min: 0, max: 3 } });
+
+function check<T>(name: string, worlds: fc.Arbitrary<T>, law: (world: T) => void, numRuns = 200): void {
+  fc.assert(fc.property(worlds, law), { seed: seedFor(`rounding: ${name}`, 2), numRuns });
+}
+
+function round({ sheet: s, place, demands, tolerance }: World): Rounded | RoundingOutOfReach {
+  return roundToKitchen(s, place, { demands, tolerance });
+}
+
+/** The worst excess of targets over their tolerance, and whether every firm demand holds. */
+function judged(
+  s: Sheet,
+  before: Sheet,
+  demands: readonly Demand[],
+  tolerance: string,
+): { readonly excess: Fraction; readonly firm: boolean } {
+  let [excess, firm] = [ZERO, true];
+  for (const demand of demands) {
+    const brings = broughtBy(s, demand);
+    if (brings === null) continue;
+    const slack = demand.firm ? ZERO : exact(tolerance);
+    const [low, high] = [demand.exactly ?? demand.least, demand.exactly ?? demand.most];
+    // A quotient's excess is reckoned on what it is taken of: as the sheet stood, so that it stays linear.
+    const weight = demand.of === undefined ? over(denominator(s, demand), denominator(before, demand)) : ONE;
+    for (const [end, side] of [
+      [low, -1n],
+      [high, 1n],
+    ] as const) {
+      if (end === undefined) continue;
+      const asked = exact(end);
+      const limit = times(asked, plus(ONE, times(slack, fraction(side))));
+      const by = times(times(minus(brings, limit), fraction(side)), weight);
+      if (by.n <= 0n) continue;
+      if (demand.firm) firm = false;
+      else excess = compare(over(by, asked), excess) > 0 ? over(by, asked) : excess;
+    }
+  }
+  return { excess, firm };
+}
+
+/** What a share or a ratio is taken of. */
+function denominator(s: Sheet, demand: Demand): Fraction {
+  if (demand.ratioOf) return s.portion(demand.ratioOf[1] as "fat").exact;
+  const fat = times(exact(9), s.portion("fat").exact);
+  const rest = times(exact(4), plus(s.portion("protein").exact, s.portion("carbohydrateByDifference").exact));
+  return plus(fat, rest);
+}
+
+/** Σ |grams ÷ (grams before × common) − 1|, by the best of all common factors that can be it. */
+function driftOf(ratios: readonly Fraction[], isFree: boolean): Fraction {
+  const at = (common: Fraction): Fraction =>
+    sum(ratios.map((ratio) => absolute(minus(over(ratio, common), ONE))));
+  return isFree && ratios.length > 0 ? ratios.map(at).reduce(least) : at(ONE);
+}
+
+function isSizeHeld(demands: readonly Demand[]): boolean {
+  const amounts = demands.filter(({ of }) => of !== undefined);
+  return (
+    amounts.some((d) => d.exactly !== undefined || d.least !== undefined) &&
+    amounts.some((d) => d.exactly !== undefined || d.most !== undefined)
+  );
+}
+
+function ratiosIn(found: Rounded, before: Sheet): Fraction[] {
+  return found.sheet.lines.flatMap((line, i) =>
+    found.lines[i]?.kept === undefined ? [over(line.exactGrams, before.lines[i]?.exactGrams ?? ONE)] : [],
+  );
+}
+
+describe("rounding", () => {
+  it("says what its amounts do: excess, drift, and what each demand comes to", () => {
+    const seen = { met: 0, nearest: 0, stopped: 0, "out-of-reach": 0 };
+    check("figures", some, (world) => {
+      const { sheet: s, demands, tolerance } = world;
+      const found = round(world);
+      seen[found.status] += 1;
+      if (!(found instanceof Rounded)) return;
+      const { excess, firm } = judged(found.sheet, s, demands, tolerance);
+      expect(firm).toBe(true);
+      expect(toText(found.drift.exactExcess)).toBe(toText(excess));
+      expect(found.status).toBe(isZero(excess) ? "met" : "nearest");
+      const drift = driftOf(ratiosIn(found, s), isSizeHeld(demands));
+      expect(toText(found.drift.exactRatios)).toBe(toText(drift));
+      expect(toText(sum(found.lines.map(({ exactDrift }) => absolute(exactDrift))))).toBe(toText(drift));
+      for (const { demand, exactBefore, exactBrings, holds } of found.demands) {
+        expect(exactBrings && toText(exactBrings)).toEqual(textOf(broughtBy(found.sheet, demand)));
+        expect(exactBefore && toText(exactBefore)).toEqual(textOf(broughtBy(s, demand)));
+        const alone = judged(found.sheet, s, [demand], tolerance);
+        expect(holds).toBe(alone.firm && isZero(alone.excess));
+      }
+    });
+    expect(seen.met).toBeGreaterThan(50);
+    expect(seen.nearest).toBeGreaterThan(30);
+    expect(seen["out-of-reach"]).toBeGreaterThan(5);
+    expect(seen.stopped).toBe(0);
+  });
+
+  it("gives only what is in the kitchen's set, by a checker of its own, and reports the rest", () => {
+    let checked = 0;
+    check("in the set", some, (world) => {
+      const found = round(world);
+      if (!(found instanceof Rounded)) return;
+      found.sheet.lines.forEach(({ amount }, i) => {
+        const { kept, measurable, after } = found.lines[i] ?? {};
+        expect(after && sameAmount(after, amount)).toBe(true);
+        const fault = faultIn(amount, world.place);
+        if (kept === undefined) {
+          checked += 1;
+          expect(fault).toBeUndefined();
+        } else if (measurable) expect(fault).toBeUndefined();
+      });
+    });
+    expect(checked).toBeGreaterThan(400);
+  });
+
+  it("touches no per-portion line, and lets no line vanish", () => {
+    check("doses", some, (world) => {
+      const found = round(world);
+      if (!(found instanceof Rounded)) return;
+      expect(toText(exact(found.sheet.portions))).toBe(toText(exact(world.sheet.portions)));
+      found.sheet.lines.forEach((line, i) => {
+        const was = world.sheet.lines[i];
+        if (!was) throw new Error("a line too many");
+        if (line.scaling === "per-portion") {
+          expect(sameAmount(line.amount, was.amount)).toBe(true);
+          expect(equals(line.exactGrams, was.exactGrams)).toBe(true);
+          expect(found.lines[i]?.kept).toBe("per-portion");
+        }
+        expect(line.exactGrams.n > 0n).toBe(was.exactGrams.n > 0n);
+      });
+    });
+  });
+
+  it("is never worse than rounding each line to its own nearest measure", () => {
+    let better = 0;
+    check("line by line", some, (world) => {
+      const found = round(world);
+      if (!(found instanceof Rounded) || !found.lineByLine.limitsHold) return;
+      const excess = compare(found.drift.exactExcess, found.lineByLine.exactExcess);
+      const drift = compare(found.drift.exactRatios, found.lineByLine.exactRatios);
+      expect(excess === 0 ? drift : excess).toBeLessThanOrEqual(0);
+      if ((excess || drift) < 0) better += 1;
+    });
+    expect(better).toBeGreaterThan(40);
+  });
+
+  it("told of line by line, tells the truth: each line's nearest, and what that comes to", () => {
+    check("what line by line does", some, (world) => {
+      const { sheet: s, demands, tolerance } = world;
+      const found = round(world);
+      if (!(found instanceof Rounded)) return;
+      const each = remade(s, new Map(found.lines.map((line) => [line.line, line.lineByLine])));
+      const { excess, firm } = judged(each, s, demands, tolerance);
+      expect(found.lineByLine.limitsHold).toBe(firm);
+      expect(toText(found.lineByLine.exactExcess)).toBe(toText(excess));
+      for (const [i, line] of found.lines.entries()) {
+        if (line.kept !== undefined) continue;
+        const aim = s.lines[i]?.exactGrams ?? ZERO;
+        const off = (of: Sheet): Fraction => absolute(minus(of.lines[i]?.exactGrams ?? ZERO, aim));
+        expect(compare(off(each), off(found.sheet))).toBeLessThanOrEqual(0);
+      }
+      for (const { demand, exactLineByLine } of found.demands)
+        expect(exactLineByLine && toText(exactLineByLine)).toEqual(textOf(broughtBy(each, demand)));
+    });
+  });
+
+  it("changes nothing the second time", () => {
+    check("twice", some, (world) => {
+      const { sheet: s, place } = world;
+      const once = roundToKitchen(s, place);
+      if (!(once instanceof Rounded)) throw new Error("nothing was asked");
+      const twice = roundToKitchen(once.sheet, place);
+      if (!(twice instanceof Rounded)) throw new Error("nothing was asked");
+      expect(toText(twice.drift.exactRatios)).toBe("0");
+      expect(gramsIn(twice.sheet)).toEqual(gramsIn(once.sheet));
+    });
+  });
+
+  it("without demands rounds each line to its nearest", () => {
+    check("no demands", some, ({ sheet: s, place }) => {
+      const found = roundToKitchen(s, place);
+      if (!(found instanceof Rounded)) throw new Error("nothing was asked");
+      expect(found.status).toBe("met");
+      expect(toText(found.drift.exactRatios)).toBe(toText(found.lineByLine.exactRatios));
+    });
+  });
+
+  it("gives a sheet that its own recipe gives again", () => {
+    check("there and back", some, (world) => {
+      const found = round(world);
+      if (!(found instanceof Rounded)) return;
+      const again = build(JSON.parse(JSON.stringify(toRecipe(found.sheet))) as RecipeInput);
+      expect(gramsIn(again)).toEqual(gramsIn(found.sheet));
+      expect(toText(again.portion("energy").exact)).toBe(toText(found.sheet.portion("energy").exact));
+      expect(toText(again.portionMass)).toBe(toText(found.sheet.portionMass));
+    });
+  });
+
+  it("does not mind the order of lines or demands", () => {
+    check("order", fc.tuple(some, fc.nat()), ([world, turn]) => {
+      const { recipe, demands } = world;
+      const turned = build({ ...recipe, lines: turnedBy(recipe.lines, turn) });
+      const [a, b] = [round(world), round({ ...world, sheet: turned, demands: turnedBy(demands, turn) })];
+      expect(b.status).toBe(a.status);
+      if (!(a instanceof Rounded) || !(b instanceof Rounded)) return;
+      expect(new Map(gramsIn(b.sheet))).toEqual(new Map(gramsIn(a.sheet)));
+      expect(b.demands.map(({ asked }) => asked)).toEqual(a.demands.map(({ asked }) => asked));
+    });
+  });
+
+  it("with more tolerance exceeds less, and what was met already drifts no more", () => {
+    check("tolerance", few, (world) => {
+      const [tight, wide] = ["0.005", "0.03"].map((tolerance) => round({ ...world, tolerance }));
+      if (!(tight instanceof Rounded) || !(wide instanceof Rounded)) {
+        expect(wide?.status).toBe(tight?.status);
+        return;
+      }
+      expect(compare(wide.drift.exactExcess, tight.drift.exactExcess)).toBeLessThanOrEqual(0);
+      if (tight.status === "met")
+        expect(compare(wide.drift.exactRatios, tight.drift.exactRatios)).toBeLessThanOrEqual(0);
+    });
+  });
+
+  it("with more to choose from is no worse", () => {
+    check("each", few, ({ sheet: s, place, demands, tolerance }) => {
+      const [narrow, wide] = [1, 3].map((each) => roundToKitchen(s, place, { demands, tolerance, each }));
+      if (!(narrow instanceof Rounded)) return;
+      if (!(wide instanceof Rounded)) throw new Error("what few amounts keep, more do");
+      const order = compare(wide.drift.exactExcess, narrow.drift.exactExcess);
+      expect(order).toBeLessThanOrEqual(0);
+      if (order === 0)
+        expect(compare(wide.drift.exactRatios, narrow.drift.exactRatios)).toBeLessThanOrEqual(0);
+    });
+  });
+
+  it("cut short, says so, keeps the limits, and its bounds hold", () => {
+    let cut = 0;
+    const hard = worlds({ lines: { min: 4, max: 6 }, demands: { min: 2, max: 3 } });
+    check("cut short", fc.tuple(hard, fc.integer({ min: 1, max: 12 })), ([world, nodes]) => {
+      const { sheet: s, place, demands } = world;
+      const how = { demands, tolerance: "0" };
+      const [short, whole] = [roundToKitchen(s, place, { ...how, nodes }), roundToKitchen(s, place, how)];
+      if (short instanceof RoundingOutOfReach) {
+        if (short.proven) expect(whole.status).toBe("out-of-reach");
+        return;
+      }
+      if (!(whole instanceof Rounded)) throw new Error("what is found cut short is there");
+      if (short.status !== "stopped" || !short.bound) {
+        expect(short.drift).toEqual(whole.drift);
+        return;
+      }
+      cut += 1;
+      expect(short.proven).toBe(false);
+      expect(judged(short.sheet, s, demands, "0").firm).toBe(true);
+      expect(compare(short.bound.exactExcess, whole.drift.exactExcess)).toBeLessThanOrEqual(0);
+      expect(compare(whole.drift.exactExcess, short.drift.exactExcess)).toBeLessThanOrEqual(0);
+      expect(compare(short.bound.exactRatios, whole.drift.exactRatios)).toBeLessThanOrEqual(0);
+      if (!short.lineByLine.limitsHold) return;
+      const excess = compare(short.drift.exactExcess, short.lineByLine.exactExcess);
+      const drift = compare(short.drift.exactRatios, short.lineByLine.exactRatios);
+      expect(excess === 0 ? drift : excess).toBeLessThanOrEqual(0);
+    });
+    expect(cut).toBeGreaterThan(20);
+  });
+});
+
+function textOf(f: Fraction | null): string | null {
+  return f && toText(f);
+}
+
+function gramsIn(s: Sheet): [string, string][] {
+  return s.lines.map(({ key, exactGrams }) => [key, toText(exactGrams)]);
+}
+
+/** The same dish with other amounts, cooked as before. */
+function remade(s: Sheet, amounts: ReadonlyMap<string, Amount>): Sheet {
+  const { cookedMass: _, ...recipe } = toRecipe(s);
+  const measures = recipe.measures === undefined ? {} : { measures: recipe.measures };
+  const lines = recipe.lines.map((line) => {
+    const after = amounts.get(line.key);
+    return after ? { ...line, amount: formatAmount(after, measures) } : line;
+  });
+  return build({ ...recipe, lines, yieldFactor: toText(s.masses.yieldFactor) });
+}
+
+function turnedBy<T>(all: readonly T[], by: number): T[] {
+  const at = all.length === 0 ? 0 : by % all.length;
+  return [...all.slice(at), ...all.slice(0, at)].reverse();
+}
