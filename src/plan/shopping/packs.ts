@@ -55,13 +55,13 @@ export function choosePacks(need: Fraction, packs: readonly PackSize[]): PackCho
   // The largest come first, and so stay among equals.
   const bulk = items.list.reduce((best, each) => (isCheaperByMass(each, best) ? each : best), first);
   const enough = (bulk.size - 1n) * first.size;
-  // There are at least as many sums below a window as the smallest pack goes into it.
+  // There are at least as many sums below a reach as the smallest pack goes into it.
   const manageable = BigInt(MOST_SUMS) * (items.list.at(-1) ?? first).size;
-  for (let window = enough < manageable ? enough : manageable; ; window /= 2n) {
-    const taken = wanted > window ? ceiling(fraction(wanted - window, bulk.size)) : 0n;
+  for (let reach = enough < manageable ? enough : manageable; ; reach /= 2n) {
+    const taken = wanted > reach ? ceiling(fraction(wanted - reach, bulk.size)) : 0n;
     const rest = cheapestCover(wanted - taken * bulk.size, items.list);
     if (rest)
-      return { counts: countsOf(rest, none, bulk.index, taken), proven: taken === 0n || window === enough };
+      return { counts: countsOf(rest, none, bulk.index, taken), proven: taken === 0n || reach === enough };
   }
 }
 
