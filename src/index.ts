@@ -37,7 +37,7 @@ export { type FoodTable, foodTable } from "./food/table.ts";
 export { type Amount, type AmountHow, amount } from "./measure/amount.ts";
 export { convert } from "./measure/convert.ts";
 export { formatAmount } from "./measure/format.ts";
-
+export { type Kitchen, type KitchenName, kitchen, kitchens } from "./measure/kitchen.ts";
 export {
   type MeasureSet,
   type MeasureSetName,
