@@ -52,8 +52,8 @@ export interface PlanProgress {
  *     { id: "bow", demands: { factor: 2 } },
  *   ],
  * });
- * const { share, grams, additions } = plan.dish("breakfast").serving("bow");
- * console.log(grams.toString(), share.toFixed(3), additions.map(({ name }) => name)); // => 520 0.667 [ 'Honey' ]
+ * const bow = plan.dish("breakfast").serving("bow");
+ * console.log(bow.grams.toString(), bow.share.toFixed(3), bow.additions.map(({ name }) => name)); // => 520 0.667 [ 'Honey' ]
  * ```
  */
 export function portionPlan(input: PlanInput): Plan {
