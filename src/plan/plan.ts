@@ -3,7 +3,8 @@ import { PlannedDish } from "./dish.ts";
 import type { PlanInput } from "./input.ts";
 import { Plan, type PlannedMeal } from "./planned.ts";
 import { PortionFinder, type ServedPortion } from "./portion.ts";
-import { type ReadMeal, type ReadPlan, readPlan } from "./read.ts";
+import { type ReadPlan, readPlan } from "./read.ts";
+import type { ReadMeal } from "./readMeal.ts";
 
 export type { PlannedDish, PlanQuestion } from "./dish.ts";
 export { Plan, type PlannedMeal } from "./planned.ts";
@@ -92,18 +93,32 @@ export function portionPlanSteps(input: PlanInput): Generator<PlanProgress, Plan
   return stepsOf(readPlan(input));
 }
 
+/** Finds every portion, then settles what people share, then makes the plan of it. */
 function* stepsOf(read: ReadPlan): Generator<PlanProgress, Plan, void> {
+  const found = yield* findAll(read);
+  // What follows looks at everyone together, in this order: who can share a pot, then what a kitchen
+  // can measure.
+  return planOf(read, found);
+}
+
+function* findAll({ meals, people, silence }: ReadPlan): Generator<PlanProgress, Portions, void> {
   const faults: Fault[] = [];
-  const finders = read.meals.map((meal) => new PortionFinder(meal, read.silence));
+  const finders = meals.map((meal) => new PortionFinder(meal, silence));
   const portions: ServedPortion[] = [];
-  for (const [i, person] of read.people.entries()) {
+  for (const [i, person] of people.entries()) {
     for (const finder of finders) {
       const found = collect(faults, [], () => finder.find(person));
       if (found) portions.push(found);
     }
-    yield { person: person.id, done: i + 1, of: read.people.length };
+    yield { person: person.id, done: i + 1, of: people.length };
   }
   throwIfAny(faults);
+  return portions;
+}
+
+type Portions = readonly ServedPortion[];
+
+function planOf(read: ReadPlan, portions: Portions): Plan {
   const people = read.people.map(({ id, name }) => ({ id, name }));
   const byMeal = groupBy(portions, ({ meal }) => meal);
   const meals = read.meals.map((meal) => plannedMeal(meal, byMeal.get(meal.id) ?? []));

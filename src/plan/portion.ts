@@ -24,7 +24,8 @@ import { silentLines, splitOf } from "../scale/linear.ts";
 import { moveLines, notesOn, type ScaleNote } from "../scale/move.ts";
 import { factorFor, type Silence } from "../scale/target.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import type { ReadMeal, ReadPerson, Want } from "./read.ts";
+import type { ReadMeal } from "./readMeal.ts";
+import type { ReadPerson, Want } from "./readPerson.ts";
 
 /** The answer of a fit, where a person's demands were a list. */
 export type PortionFit = FitMet | FitMetTogether | FitOutOfReach | FitOutOfReachTogether;

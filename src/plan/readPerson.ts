@@ -1,0 +1,91 @@
+import { collect, type Fault, fault, type Path, quote } from "../number/error.ts";
+import { didYouMean } from "../number/near.ts";
+import type { Demand } from "../scale/demand.ts";
+import { readDemands } from "../scale/fit/demands.ts";
+import { type ReadTarget, readTarget, type Target } from "../scale/target.ts";
+import { type Given, kindOf, own, type PlanFaults } from "./given.ts";
+import type { PersonInput } from "./input.ts";
+
+/** What a portion is to bring, and where in the input that stands. */
+export type Want = { readonly path: Path } & (
+  | { readonly kind: "target"; readonly aim: ReadTarget["aim"] }
+  | { readonly kind: "demands"; readonly demands: readonly Demand[] }
+);
+
+/** Someone to be fed, read. */
+export interface ReadPerson {
+  readonly id: string;
+  readonly name: string;
+  /** By the meal's id. */
+  readonly wants: ReadonlyMap<string, Want>;
+}
+
+/** The fields of a person. */
+export const PERSON: readonly string[] = ["id", "name", "demands", "byMeal"] satisfies (keyof PersonInput)[];
+
+/** Reads one person; nothing where some of it is refused. `meals` are those that can be named. */
+export function readPerson(
+  faults: PlanFaults,
+  given: Given,
+  id: string | undefined,
+  path: Path,
+  meals: readonly string[],
+): ReadPerson | undefined {
+  const name = faults.optionalName(given.name, [...path, "name"], "leave it out, or write a name");
+  const usual = readWant(faults.all, given.demands, [...path, "demands"]);
+  const byMeal = readByMeal(faults, given.byMeal, [...path, "byMeal"], meals);
+  if (id === undefined || usual === undefined) return undefined;
+  return { id, name: name ?? id, wants: new Map(meals.map((meal) => [meal, byMeal.get(meal) ?? usual])) };
+}
+
+function readByMeal(
+  faults: PlanFaults,
+  given: unknown,
+  path: Path,
+  meals: readonly string[],
+): ReadonlyMap<string, Want> {
+  const read = new Map<string, Want>();
+  if (given === undefined) return read;
+  const hint = "write demands by the meal's id: { breakfast: { energy: 450 } }";
+  if (typeof given !== "object" || given === null || Array.isArray(given)) {
+    faults.refuse(path, `byMeal is ${kindOf(given)}`, hint);
+    return read;
+  }
+  for (const [meal, demands] of Object.entries(given)) {
+    if (!meals.includes(meal)) {
+      const otherwise = `use ${meals
+        .slice(0, 5)
+        .map((name) => quote(name))
+        .join(", ")}`;
+      faults.refuse([...path, meal], `no meal is called ${quote(meal)}`, didYouMean(meal, meals, otherwise));
+      continue;
+    }
+    const want = readWant(faults.all, own(given as Given, meal), [...path, meal]);
+    if (want && demands !== undefined) read.set(meal, want);
+  }
+  return read;
+}
+
+/** Nothing said is the recipes' own portion. */
+function readWant(faults: Fault[], given: unknown, path: Path): Want | undefined {
+  return collect(faults, path, (): Want => {
+    if (Array.isArray(given)) {
+      readDemands(given);
+      return { kind: "demands", path, demands: given as readonly Demand[] };
+    }
+    if (typeof given !== "object" && given !== undefined) return refuseWant(given);
+    if (given === null) return refuseWant(given);
+    const target: Target = given ?? {};
+    if (target.portions !== undefined) {
+      const hint = "a person has one portion: for a larger one, ask for more, or give a factor";
+      throw fault("target-malformed", "a number of portions for one person", hint, ["portions"]);
+    }
+    // Nothing asked is a factor of 1.
+    return { kind: "target", path, aim: readTarget({ ...target, portions: 1 }).aim };
+  });
+}
+
+function refuseWant(given: unknown): never {
+  const hint = 'write a target, { energy: "650 kcal" }, or a list of demands';
+  throw fault("target-malformed", `the demands are ${kindOf(given)}`, hint);
+}
