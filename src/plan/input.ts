@@ -1,3 +1,4 @@
+import type { Kitchen, KitchenName } from "../measure/kitchen.ts";
 import type { Value } from "../number/fraction.ts";
 import type { Demand } from "../scale/demand.ts";
 import type { FitHow } from "../scale/fit.ts";
@@ -35,6 +36,8 @@ export interface PersonInput {
   readonly demands?: PortionDemands;
   /** What a portion of one meal must meet, by the meal's id, instead of `demands`. */
   readonly byMeal?: Readonly<Record<string, PortionDemands>>;
+  /** What this person measures additions with; the plan's kitchen unless told. */
+  readonly kitchen?: Kitchen | KitchenName;
 }
 
 /**
@@ -60,4 +63,12 @@ export interface PlanInput {
   readonly silent?: Silence;
   /** Answers to the questions of an earlier plan. */
   readonly answers?: readonly PlanAnswer[];
+  /**
+   * What the cook has to measure with. With it pots, shares of them and additions come out in amounts
+   * that can be measured, and each portion tells what that costs in accuracy (`drift`). Without it
+   * amounts are exact.
+   */
+  readonly kitchen?: Kitchen | KitchenName;
+  /** How far a measured portion may be off a target, as a share of it, 0 to below 1; 2 % unless told. */
+  readonly tolerance?: Value;
 }

@@ -1,8 +1,11 @@
+import type { Kitchen } from "../measure/kitchen.ts";
 import { type Path, quote, throwIfAny } from "../number/error.ts";
+import type { Fraction } from "../number/fraction.ts";
 import type { Silence } from "../scale/target.ts";
 import { readAnswers } from "./answers.ts";
 import { type Given, kindOf, PlanFaults } from "./given.ts";
 import type { PlanInput } from "./input.ts";
+import { readPlace, readTolerance } from "./kitchen/read.ts";
 import { MEAL, type ReadMeal, readMeal, sheetsOf, withSheet } from "./readMeal.ts";
 import { PERSON, type ReadPerson, readPerson } from "./readPerson.ts";
 
@@ -10,9 +13,19 @@ export interface ReadPlan {
   readonly meals: readonly ReadMeal[];
   readonly people: readonly ReadPerson[];
   readonly silence: Silence;
+  /** The cook's. */
+  readonly kitchen: Kitchen | undefined;
+  readonly tolerance: Fraction;
 }
 
-const PLAN: readonly string[] = ["meals", "people", "silent", "answers"] satisfies (keyof PlanInput)[];
+const PLAN: readonly string[] = [
+  "meals",
+  "people",
+  "silent",
+  "answers",
+  "kitchen",
+  "tolerance",
+] satisfies (keyof PlanInput)[];
 
 /**
  * Reads what a plan is handed, all faults at once: `plan-malformed`, the codes of targets and
@@ -31,6 +44,8 @@ export function readPlan(input: unknown): ReadPlan {
     readPerson(faults, each, id, path, named),
   );
   const silence = readSilence(faults, given?.silent);
+  const kitchen = readPlace(faults, given?.kitchen, ["kitchen"]);
+  const tolerance = readTolerance(faults, given?.tolerance);
   const answered = new Map(meals.map((meal) => [meal.id, meal]));
   readAnswers(faults, given?.answers, {
     meals: named,
@@ -41,7 +56,7 @@ export function readPlan(input: unknown): ReadPlan {
     },
   });
   throwIfAny(faults.all);
-  return { meals: [...answered.values()], people, silence };
+  return { meals: [...answered.values()], people, silence, kitchen, tolerance };
 }
 
 const LISTS = {

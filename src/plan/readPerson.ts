@@ -1,3 +1,4 @@
+import type { Kitchen } from "../measure/kitchen.ts";
 import { collect, type Fault, fault, type Path, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Demand } from "../scale/demand.ts";
@@ -5,6 +6,7 @@ import { readDemands } from "../scale/fit/demands.ts";
 import { type ReadTarget, readTarget, type Target } from "../scale/target.ts";
 import { type Given, kindOf, own, type PlanFaults } from "./given.ts";
 import type { PersonInput } from "./input.ts";
+import { readPlace } from "./kitchen/read.ts";
 
 /** What a portion is to bring, and where in the input that stands. */
 export type Want = { readonly path: Path } & (
@@ -18,6 +20,8 @@ export interface ReadPerson {
   readonly name: string;
   /** By the meal's id. */
   readonly wants: ReadonlyMap<string, Want>;
+  /** Of one's own; the plan's where there is none. */
+  readonly kitchen: Kitchen | undefined;
 }
 
 /** The fields of a person. */
@@ -34,8 +38,10 @@ export function readPerson(
   const name = faults.optionalName(given.name, [...path, "name"], "leave it out, or write a name");
   const usual = readWant(faults.all, given.demands, [...path, "demands"]);
   const byMeal = readByMeal(faults, given.byMeal, [...path, "byMeal"], meals);
+  const kitchen = readPlace(faults, given.kitchen, [...path, "kitchen"]);
   if (id === undefined || usual === undefined) return undefined;
-  return { id, name: name ?? id, wants: new Map(meals.map((meal) => [meal, byMeal.get(meal) ?? usual])) };
+  const wants = new Map(meals.map((meal) => [meal, byMeal.get(meal) ?? usual]));
+  return { id, name: name ?? id, wants, kitchen };
 }
 
 function readByMeal(
