@@ -33,6 +33,7 @@ export class PlannedDish {
   readonly #base: Sheet;
   readonly #eaters: readonly Eater[];
   readonly #read: ReadDish;
+  readonly #groups: readonly Group[] | undefined;
   #parted: Parted | undefined;
 
   /** @internal Use {@link portionPlan}. */
@@ -42,13 +43,16 @@ export class PlannedDish {
     readonly base: Sheet;
     readonly eaters: readonly Eater[];
     readonly read: ReadDish;
+    /** Who eats of one pot, where that is settled. */
+    readonly groups?: readonly Group[] | undefined;
   }) {
     this.meal = at.meal;
     this.name = at.name;
-    this.batch = batchOf(at.base, at.eaters);
+    this.batch = batchOf(at.base, at.eaters, at.groups);
     this.#base = at.base;
     this.#eaters = at.eaters;
     this.#read = at.read;
+    this.#groups = at.groups;
   }
 
   /**
@@ -120,7 +124,7 @@ export class PlannedDish {
   }
 
   get #apart(): Parted {
-    this.#parted ??= partDish(this.#base, this.#eaters, this.#read.density);
+    this.#parted ??= partDish(this.#base, this.#eaters, this.#read.density, this.#groups);
     return this.#parted;
   }
 }

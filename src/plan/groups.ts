@@ -1,3 +1,4 @@
+import type { Amount } from "../measure/amount.ts";
 import {
   compare,
   equals,
@@ -11,10 +12,18 @@ import {
 } from "../number/fraction.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
+/** What every line of a meal is multiplied by for someone, by dish and line. */
+export type LineFactors = ReadonlyMap<string, readonly Fraction[]>;
+
+/** Amounts as they were measured, by line; nothing where a line was not. */
+export type LineAmounts = readonly (Amount | undefined)[];
+
 /** Someone who eats of a dish, and what each line of one base portion is multiplied by for them. */
 export interface Eater {
   readonly person: string;
   readonly factors: readonly Fraction[];
+  /** This portion's, where a kitchen measured it. */
+  readonly amounts?: LineAmounts;
 }
 
 /** People who can eat of one pot: the held lines that are cooked keep the same ratios for all of them. */
@@ -26,6 +35,28 @@ export interface Group {
   readonly apart: readonly number[];
   /** A line of the pot that everyone has some of, by which shares are told. */
   readonly by: number | undefined;
+  /** How a kitchen measured the pot, where one did. */
+  readonly measured?: MeasuredPot;
+}
+
+/** A pot as a kitchen measures it out and shares it. */
+export interface MeasuredPot {
+  /** Who eats of it, with factors as they were found: the ratios that people need. */
+  readonly before: readonly Eater[];
+  readonly amounts: LineAmounts;
+  /** Each person's share as it is weighed, by id; empty where shares are not. */
+  readonly weighed: ReadonlyMap<string, Amount>;
+  /** Who gets what is left, which is no whole number of the scale's steps. */
+  readonly rest: string | undefined;
+  readonly notes: readonly KitchenNote[];
+}
+
+/** What a cook should know of amounts that a kitchen was to measure. Never an error. */
+export interface KitchenNote {
+  readonly code: "not-measurable" | "shares-exact" | "not-rounded" | "off-target" | "not-proven";
+  /** The line it speaks of; nothing where it speaks of the whole. */
+  readonly line: string | undefined;
+  readonly text: string;
 }
 
 /** Sorts eaters by what can be cooked together for them, each group where its first eater stands. */

@@ -6,6 +6,7 @@ import { type PlanLine, SheetPlan } from "../sheet/plan.ts";
 import { Sheet } from "../sheet/sheet.ts";
 import { foodSource, nestedSource, type Source } from "../sheet/source.ts";
 import type { Cooking, Values } from "../sheet/values.ts";
+import type { LineAmounts } from "./groups.ts";
 
 /** A line as it is to stand in another sheet, and where it stood. */
 interface Taken {
@@ -25,6 +26,12 @@ export function onlyLines(s: Sheet, lines: readonly number[]): Sheet {
       return line ? [{ at, line }] : [];
     }),
   );
+}
+
+/** The same sheet with amounts written as they were measured, where they were; they weigh the same. */
+export function withAmounts(s: Sheet, amounts: LineAmounts | undefined): Sheet {
+  if (!amounts?.some((own) => own)) return s;
+  return s.version({ ...s.values, amounts: s.values.amounts.map((own, i) => amounts[i] ?? own) }, []);
 }
 
 /** The same sheet with a line that is the same for everyone added at serving, so that cooking spares it. */

@@ -1,12 +1,16 @@
 import { collect, type Fault, throwIfAny } from "../number/error.ts";
 import { PlannedDish } from "./dish.ts";
+import type { Group } from "./groups.ts";
 import type { PlanInput } from "./input.ts";
+import { inKitchens, type Settled } from "./kitchen/measure.ts";
 import { Plan, type PlannedMeal } from "./planned.ts";
 import { PortionFinder, type ServedPortion } from "./portion.ts";
 import { type ReadPlan, readPlan } from "./read.ts";
 import type { ReadMeal } from "./readMeal.ts";
 
 export type { PlannedDish, PlanQuestion } from "./dish.ts";
+export type { KitchenNote } from "./groups.ts";
+export type { DemandDrift, PortionDrift, RatioDrift } from "./kitchen/drift.ts";
 export { Plan, type PlannedMeal } from "./planned.ts";
 export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
 export type { Addition, ApartWhy, Pot, PotRatio, Serving } from "./pot.ts";
@@ -17,6 +21,8 @@ export interface PlanProgress {
   /** People who are planned, this one counted in. */
   readonly done: number;
   readonly of: number;
+  /** Where there is a kitchen: everyone is told of again when their amounts are measured. */
+  readonly stage?: "measured";
 }
 
 /**
@@ -98,7 +104,8 @@ function* stepsOf(read: ReadPlan): Generator<PlanProgress, Plan, void> {
   const found = yield* findAll(read);
   // What follows looks at everyone together, in this order: who can share a pot, then what a kitchen
   // can measure.
-  return planOf(read, found);
+  const settled = yield* inKitchens(read, found);
+  return planOf(read, settled);
 }
 
 function* findAll({ meals, people, silence }: ReadPlan): Generator<PlanProgress, Portions, void> {
@@ -118,23 +125,25 @@ function* findAll({ meals, people, silence }: ReadPlan): Generator<PlanProgress,
 
 type Portions = readonly ServedPortion[];
 
-function planOf(read: ReadPlan, portions: Portions): Plan {
+function planOf(read: ReadPlan, { portions, groups }: Settled): Plan {
   const people = read.people.map(({ id, name }) => ({ id, name }));
   const byMeal = groupBy(portions, ({ meal }) => meal);
-  const meals = read.meals.map((meal) => plannedMeal(meal, byMeal.get(meal.id) ?? []));
+  const meals = read.meals.map((meal) => plannedMeal(meal, byMeal.get(meal.id) ?? [], groups.get(meal.id)));
   return new Plan(people, meals, portions);
 }
 
-function plannedMeal(meal: ReadMeal, portions: readonly ServedPortion[]): PlannedMeal {
+function plannedMeal(
+  meal: ReadMeal,
+  portions: readonly ServedPortion[],
+  groups: ReadonlyMap<string, readonly Group[]> | undefined,
+): PlannedMeal {
   const { id, name, dishes: bases, made } = meal;
   const dishes = new Map<string, PlannedDish>();
   for (const [dish, base] of bases) {
-    const eaters = portions.flatMap(({ person, factors }) => {
-      const own = factors.get(dish);
-      return own ? [{ person, factors: own }] : [];
-    });
+    const eaters = portions.flatMap((portion) => portion.eating(dish) ?? []);
     const read = made.get(dish);
-    if (read) dishes.set(dish, new PlannedDish({ meal: id, name: dish, base, eaters, read }));
+    const at = { meal: id, name: dish, base, eaters, groups: groups?.get(dish) };
+    if (read) dishes.set(dish, new PlannedDish({ ...at, read }));
   }
   return { id, name, dishes, batch: new Map([...dishes].map(([dish, { batch }]) => [dish, batch])) };
 }

@@ -24,6 +24,9 @@ import { silentLines, splitOf } from "../scale/linear.ts";
 import { moveLines, notesOn, type ScaleNote } from "../scale/move.ts";
 import { factorFor, type Silence } from "../scale/target.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import type { Eater, KitchenNote, LineAmounts, LineFactors } from "./groups.ts";
+import type { PortionDrift } from "./kitchen/drift.ts";
+import { withAmounts } from "./lines.ts";
 import type { ReadMeal } from "./readMeal.ts";
 import type { ReadPerson, Want } from "./readPerson.ts";
 
@@ -41,7 +44,10 @@ export interface Portion {
   readonly person: string;
   readonly meal: string;
   readonly status: PortionStatus;
-  /** What the held lines were multiplied by: of a fit, the common factor; 0 where nothing is served. */
+  /**
+   * What the held lines were multiplied by: of a fit, the common factor; 0 where nothing is served.
+   * Measured amounts drift from it.
+   */
   readonly factor: Decimal;
   readonly exactFactor: Fraction;
   /** What the person is served, by dish: a sheet for one portion. Empty where nothing is served. */
@@ -52,11 +58,21 @@ export interface Portion {
   readonly why: string;
   /** How the dishes were fitted, where demands were a list. */
   readonly fit: PortionFit | undefined;
+  /** What measurable amounts cost in accuracy; nothing where no kitchen was given. */
+  readonly drift: PortionDrift | undefined;
+  /** What a cook should know of its size. */
   readonly notes: readonly ScaleNote[];
+  /** What a cook should know of its measured amounts; empty where no kitchen was given. */
+  readonly kitchenNotes: readonly KitchenNote[];
 }
 
-/** What every line of a meal is multiplied by for someone, by dish and line. */
-export type LineFactors = ReadonlyMap<string, readonly Fraction[]>;
+/** A portion as kitchens measure it. */
+export interface MeasuredPortion {
+  readonly factors: LineFactors;
+  readonly amounts: ReadonlyMap<string, LineAmounts>;
+  readonly drift: (sheets: () => readonly Sheet[]) => PortionDrift;
+  readonly notes: readonly KitchenNote[];
+}
 
 /** A portion whose sheets are made when first looked at: a plan of thousands is cheap to make. */
 export class ServedPortion implements Portion {
@@ -67,17 +83,34 @@ export class ServedPortion implements Portion {
   readonly fit: PortionFit | undefined;
   /** @internal Of one portion as written; nothing where nothing is served. */
   readonly factors: LineFactors;
-  readonly #base: ReadMeal["dishes"];
+  readonly drift: PortionDrift | undefined;
+  readonly #made: { readonly meal: ReadMeal; readonly answer: Answered };
+  readonly #measured: MeasuredPortion | undefined;
   #dishes: ReadonlyMap<string, Sheet> | undefined;
 
-  constructor(person: string, meal: ReadMeal, answer: Answered) {
+  constructor(person: string, meal: ReadMeal, answer: Answered, measured?: MeasuredPortion) {
     this.person = person;
     this.meal = meal.id;
     this.status = answer.status;
     this.exactFactor = answer.factor;
-    this.factors = answer.factors;
+    this.factors = measured?.factors ?? answer.factors;
     this.fit = answer.fit;
-    this.#base = meal.dishes;
+    this.drift = measured?.drift(() => [...this.dishes.values()]);
+    this.#made = { meal, answer };
+    this.#measured = measured;
+  }
+
+  /** The same portion in amounts that kitchens can measure. */
+  measuredAs(measured: MeasuredPortion | undefined): ServedPortion {
+    const { meal, answer } = this.#made;
+    return measured ? new ServedPortion(this.person, meal, answer, measured) : this;
+  }
+
+  /** What this person eats of a dish; nothing where that is nothing. */
+  eating(dish: string): Eater | undefined {
+    const factors = this.factors.get(dish);
+    const amounts = this.#measured?.amounts.get(dish);
+    return factors && { person: this.person, factors, ...(amounts && { amounts }) };
   }
 
   get factor(): Decimal {
@@ -87,8 +120,9 @@ export class ServedPortion implements Portion {
   get dishes(): ReadonlyMap<string, Sheet> {
     this.#dishes ??= new Map(
       [...this.factors].flatMap(([name, factors]): [string, Sheet][] => {
-        const base = this.#base.get(name);
-        return base ? [[name, moveLines(base, factors, ONE)]] : [];
+        const base = this.#made.meal.dishes.get(name);
+        if (!base) return [];
+        return [[name, withAmounts(moveLines(base, factors, ONE), this.#measured?.amounts.get(name))]];
       }),
     );
     return this.#dishes;
@@ -103,8 +137,24 @@ export class ServedPortion implements Portion {
   }
 
   get notes(): readonly ScaleNote[] {
-    return [...this.dishes].flatMap(([name, s]) => notesOn(this.#base.get(name) ?? s, s));
+    const { dishes } = this.#made.meal;
+    return [...this.dishes].flatMap(([name, s]) => notesOn(dishes.get(name) ?? s, s));
   }
+
+  get kitchenNotes(): readonly KitchenNote[] {
+    return [...(this.#measured?.notes ?? []), ...offTarget(this.drift)];
+  }
+}
+
+function offTarget(drift: PortionDrift | undefined): KitchenNote[] {
+  if (drift?.status !== "off-target") return [];
+  return drift.demands
+    .filter(({ holds }) => !holds)
+    .map(({ of, asked }) => ({
+      code: "off-target",
+      line: undefined,
+      text: `${of} ${asked}: measurable amounts are off by more than the tolerance`,
+    }));
 }
 
 /** What was found for someone. */

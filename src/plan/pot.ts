@@ -1,5 +1,6 @@
 import type { Decimal } from "decimal.js";
 import type { State } from "../food/food.ts";
+import type { Amount } from "../measure/amount.ts";
 import {
   equals,
   type Fraction,
@@ -15,8 +16,8 @@ import {
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { lineTotals } from "./batch.ts";
-import { type Eater, type Group, groupsOf } from "./groups.ts";
-import { onlyLines } from "./lines.ts";
+import { type Eater, type Group, groupsOf, type KitchenNote } from "./groups.ts";
+import { onlyLines, withAmounts } from "./lines.ts";
 
 /** Held lines that stand to the rest of a pot otherwise than in the recipe. */
 export interface PotRatio {
@@ -33,8 +34,10 @@ export interface Pot {
   /** All that goes in, and no other line; its portions are the people. */
   readonly sheet: Sheet;
   readonly people: readonly string[];
-  /** Where it leaves the recipe's own ratios; empty where it keeps them all. */
+  /** Where it leaves the recipe's own ratios, before a kitchen measures it; empty where it keeps them all. */
   readonly ratios: readonly PotRatio[];
+  /** What a cook should know of its measured amounts; empty where no kitchen was given. */
+  readonly notes: readonly KitchenNote[];
 }
 
 /**
@@ -67,6 +70,10 @@ export interface Serving {
   /** The share by mass, as cooked. */
   readonly grams: Decimal;
   readonly exactGrams: Fraction;
+  /** The share as the kitchen's scale shows it, where it is weighed out. */
+  readonly weighed: Amount | undefined;
+  /** Whether this person gets what the others leave, which is no whole number of the scale's steps. */
+  readonly isRest: boolean;
   /** The share by volume, where the dish's density is given. */
   readonly millilitres: Decimal | undefined;
   readonly exactMillilitres: Fraction | undefined;
@@ -82,9 +89,17 @@ export interface Parted {
   readonly servings: readonly Serving[];
 }
 
-/** Parts a dish; `base` is one portion as written, `density` in g/ml of the pot as cooked. */
-export function partDish(base: Sheet, eaters: readonly Eater[], density: Fraction | undefined): Parted {
-  const groups = groupsOf(base, eaters);
+/**
+ * Parts a dish; `base` is one portion as written, `density` in g/ml of the pot as cooked. `settled`
+ * groups stay together as they are.
+ */
+export function partDish(
+  base: Sheet,
+  eaters: readonly Eater[],
+  density: Fraction | undefined,
+  settled?: readonly Group[],
+): Parted {
+  const groups = settled ?? groupsOf(base, eaters);
   const subsets = new Subsets(base);
   const parted = groups.map((group) => partGroup(base, group, subsets, density));
   const order = new Map(eaters.map(({ person }, i) => [person, i]));
@@ -128,16 +143,24 @@ function partGroup(
     pot,
     servings: eaters.map((eater) => {
       const share = isZero(whole) ? ZERO : over(shared(eater), whole);
-      return new PotServing({ eater, base, apart: group.apart, subsets, pot, share, cooked, density });
+      return new PotServing({ eater, base, group, subsets, pot, share, cooked, density });
     }),
   };
 }
 
-function potOf(base: Sheet, { eaters, pot: lines }: Group, subsets: Subsets): Pot {
+function potOf(base: Sheet, { eaters, pot: lines, measured }: Group, subsets: Subsets): Pot {
   const totals = lineTotals(eaters, base.plan.lines.length);
   const factors = lines.map((line) => totals[line] ?? ZERO);
-  const sheet = moveLines(subsets.get(lines), factors, fraction(BigInt(eaters.length)));
-  return { sheet, people: eaters.map(({ person }) => person), ratios: ratiosOf(base, eaters) };
+  const sheet = withAmounts(
+    moveLines(subsets.get(lines), factors, fraction(BigInt(eaters.length))),
+    measured && lines.map((line) => measured.amounts[line]),
+  );
+  return {
+    sheet,
+    people: eaters.map(({ person }) => person),
+    ratios: ratiosOf(base, measured?.before ?? eaters),
+    notes: measured?.notes ?? [],
+  };
 }
 
 /** Held lines by how they left the first line of the base; whoever shares a pot has left it alike. */
@@ -163,7 +186,7 @@ function ratiosOf(base: Sheet, eaters: readonly Eater[]): readonly PotRatio[] {
 interface Made {
   readonly eater: Eater;
   readonly base: Sheet;
-  readonly apart: readonly number[];
+  readonly group: Group;
   readonly subsets: Subsets;
   readonly pot: Pot | undefined;
   readonly share: Fraction;
@@ -189,6 +212,14 @@ class PotServing implements Serving {
     this.exactGrams = times(cooked, share);
     this.exactMillilitres = density && over(this.exactGrams, density);
     this.#made = made;
+  }
+
+  get weighed(): Amount | undefined {
+    return this.#made.group.measured?.weighed.get(this.person);
+  }
+
+  get isRest(): boolean {
+    return this.#made.group.measured?.rest === this.person;
   }
 
   get share(): Decimal {
@@ -221,15 +252,19 @@ class PotServing implements Serving {
   }
 
   #add(): Sheet | undefined {
-    const { eater, base, apart, subsets } = this.#made;
+    const { eater, base, group, subsets } = this.#made;
     const has = (line: number): boolean =>
       !isZero(eater.factors[line] ?? ZERO) && !isZero(base.values.grams[line] ?? ZERO);
-    const lines = apart.filter(has);
+    const lines = group.apart.filter(has);
     if (lines.length === 0) return undefined;
-    return moveLines(
+    const added = moveLines(
       subsets.get(lines),
       lines.map((line) => eater.factors[line] ?? ZERO),
       ONE,
+    );
+    return withAmounts(
+      added,
+      lines.map((line) => eater.amounts?.[line]),
     );
   }
 }

@@ -1,4 +1,4 @@
-import { measuresNote, stated } from "../sheet/show.ts";
+import { measuresNote, shownAmount, stated } from "../sheet/show.ts";
 import { figure, showPercent } from "../table/figure.ts";
 import { type Language, say } from "../table/language.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
@@ -22,7 +22,8 @@ export function potTables(titled: Titled): readonly Table[] {
   return [...pots.map((pot, i) => potTable(titled, pot, i)), servingsTable(titled)];
 }
 
-function potTable({ dish, title, nameOf, language }: Titled, { sheet: s, people }: Pot, i: number): Table {
+function potTable({ dish, title, nameOf, language }: Titled, pot: Pot, i: number): Table {
+  const { sheet: s, people, notes } = pot;
   const several = dish.pots.length > 1;
   const gaps = { name: title, number: String(i + 1), people: people.map(nameOf).join(", ") };
   const rows = s.lines.map((line, at) => [
@@ -40,7 +41,11 @@ function potTable({ dish, title, nameOf, language }: Titled, { sheet: s, people 
       { key: "all", heading: say(language, "For all"), align: "end" },
     ],
     rows: [...rows, cooked],
-    notes: [...measuresNote(s.values.amounts, language), ...(several && i === 0 ? [dish.why] : [])],
+    notes: [
+      ...measuresNote(s.values.amounts, language),
+      ...(several && i === 0 ? [dish.why] : []),
+      ...notes.map(({ text }) => say(language, text)),
+    ],
   });
 }
 
@@ -76,11 +81,19 @@ function servingsTable({ dish, title, nameOf, language }: Titled): Table {
 }
 
 function shareCells(serving: Serving, byVolume: boolean, language: Language): Cell[] {
-  const { pot, exactShare, exactGrams, exactMillilitres } = serving;
+  const { pot, exactShare, exactMillilitres } = serving;
   const volume = exactMillilitres === undefined ? "" : figure(exactMillilitres, { unit: "ml", language });
   if (!pot) return byVolume ? ["", "", ""] : ["", ""];
   const share = showPercent(exactShare, { language, significant: 3 });
-  return [share, figure(exactGrams, { unit: "g", language }), ...(byVolume ? [volume] : [])];
+  return [share, massCell(serving, language), ...(byVolume ? [volume] : [])];
+}
+
+/** As the scale shows it, where it is weighed out. */
+function massCell({ exactGrams, weighed, isRest, pot }: Serving, language: Language): Cell {
+  const grams = figure(exactGrams, { unit: "g", language });
+  if (isRest) return say(language, "the rest ({grams})", { grams: grams.text });
+  if (!weighed || weighed.unit === "g") return grams;
+  return `${shownAmount(weighed, pot?.sheet.origin.measures, language)} (${grams.text})`;
 }
 
 /** Lines that are weighed out for one person. */

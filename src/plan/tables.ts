@@ -5,6 +5,7 @@ import { figure, legend } from "../table/figure.ts";
 import { britishEnglish, type Language, say } from "../table/language.ts";
 import { type Row, type Table, table } from "../table/table.ts";
 import type { PlannedDish } from "./dish.ts";
+import { driftTables } from "./kitchen/tables.ts";
 import type { Plan, PlannedMeal } from "./planned.ts";
 import { potTables } from "./potTables.ts";
 import { lineAmount } from "./show.ts";
@@ -34,13 +35,14 @@ export const shownComponents: readonly ComponentId[] = [
   "vitaminB12",
 ]; // prettier-ignore
 
-/** Amounts by dish, then figures by meal, people as columns; then what is not met. */
+/** Amounts by dish, then figures by meal, people as columns; then drift where a kitchen was given, then what is not met. */
 export function planTables(plan: Plan, language: Language = britishEnglish): Table[] {
   const meals = plan.meals.flatMap((meal) => [
     ...[...meal.dishes.values()].flatMap((dish) => dishTables(plan, meal, dish, language)),
     portionFigures(plan, meal, language),
   ]);
-  return plan.unmet.length === 0 ? meals : [...meals, unmetTable(plan, language)];
+  const drift = driftTables(plan, language);
+  return [...meals, ...drift, ...(plan.unmet.length === 0 ? [] : [unmetTable(plan, language)])];
 }
 
 function unmetTable(plan: Plan, language: Language): Table {

@@ -1,0 +1,82 @@
+import type { Kitchen } from "../../measure/kitchen.ts";
+import { type Fraction, ONE, over } from "../../number/fraction.ts";
+import { askedOf } from "../../scale/fit/brought.ts";
+import type { ReadDemand } from "../../scale/fit/demands.ts";
+import { type Dish, nameIn } from "../../scale/fit/model.ts";
+import { moveLines } from "../../scale/move.ts";
+import type { Wish } from "../../scale/round/wish.ts";
+import type { LineAmounts, LineFactors } from "../groups.ts";
+import { choose, type LineChoice } from "./choose.ts";
+import type { MealFigures } from "./figures.ts";
+
+/** One person's additions in amounts that can be measured, with the rest of the portion. */
+export interface RoundedAdditions {
+  readonly factors: LineFactors;
+  /** Each line that is added rounded for itself. */
+  readonly lineByLine: LineFactors;
+  readonly amounts: ReadonlyMap<string, LineAmounts>;
+  /** Lines that the kitchen cannot measure. */
+  readonly unmeasurable: readonly { readonly dish: string; readonly line: number }[];
+  readonly proven: boolean;
+}
+
+export interface AdditionsTask {
+  readonly figures: MealFigures;
+  readonly demands: readonly ReadDemand[];
+  readonly kitchen: Kitchen;
+  readonly tolerance: Fraction;
+  /** What the pots leave as it stands: lines that someone shares, by dish. */
+  readonly inPot: ReadonlyMap<string, ReadonlySet<number>>;
+  /** The portion with its shares of the pots, additions as they were found. */
+  readonly factors: LineFactors;
+}
+
+/**
+ * Rounds what is added for one person, across the dishes of a meal, so that the portion with its
+ * shares of the pots meets what was asked; nothing where no amounts keep the firm demands.
+ */
+export function roundAdditions(task: AdditionsTask): RoundedAdditions | undefined {
+  const { figures, demands, kitchen, tolerance, inPot, factors } = task;
+  const dishes = figures.dishes.flatMap(({ name = "", sheet }): Dish[] => {
+    const own = factors.get(name);
+    return own ? [{ name, sheet: moveLines(sheet, own, ONE) }] : [];
+  });
+  const wishes = new Map<string, Wish>();
+  for (const dish of dishes) {
+    for (const line of inPot.get(dish.name ?? "") ?? []) {
+      const key = dish.sheet.plan.lines[line]?.line.key;
+      if (key !== undefined) wishes.set(nameIn(dish, key), "as-written");
+    }
+  }
+  const asked = askedOf(dishes, demands, figures.system);
+  const found = choose({ dishes, kitchen, asked, tolerance, wishes }, "additions");
+  if (!found) return undefined;
+  const of = (choices: readonly LineChoice[], d: number): ReadonlyMap<number, LineChoice> =>
+    new Map(choices.filter(({ dish }) => dish === d).map((choice) => [choice.line, choice]));
+  const moved = (choices: readonly LineChoice[]): LineFactors =>
+    new Map(
+      dishes.map(({ name = "" }, d) => {
+        const base = figures.dishes.find((dish) => dish.name === name)?.sheet;
+        const own = of(choices, d);
+        return [
+          name,
+          (factors.get(name) ?? []).map((f, line) => {
+            const choice = own.get(line);
+            return choice ? over(choice.grams, base?.values.grams[line] ?? ONE) : f;
+          }),
+        ];
+      }),
+    );
+  return {
+    factors: moved(found.choices),
+    lineByLine: moved(found.lineByLine),
+    amounts: new Map(
+      dishes.map(({ name = "", sheet }, d) => {
+        const own = of(found.choices, d);
+        return [name, sheet.plan.lines.map((_, line) => own.get(line)?.amount)];
+      }),
+    ),
+    unmeasurable: found.unmeasurable.map(({ dish, line }) => ({ dish: dishes[dish]?.name ?? "", line })),
+    proven: found.proven,
+  };
+}

@@ -1,0 +1,110 @@
+import type { Amount } from "../../measure/amount.ts";
+import { absolute, compare, type Fraction, minus, ONE, over } from "../../number/fraction.ts";
+import type { LineOffers, Offer } from "../../scale/round/candidates.ts";
+import { lineOffers } from "../../scale/round/candidates.ts";
+import { movingIn, problemOf } from "../../scale/round/problem.ts";
+import type { RoundTask } from "../../scale/round/read.ts";
+import type { AmountsProblem } from "../../scale/solve/amounts.ts";
+import { chooseAmounts } from "../../scale/solve/choose.ts";
+
+/** An amount that can be measured, for one line. */
+export interface LineChoice {
+  readonly dish: number;
+  readonly line: number;
+  readonly amount: Amount;
+  readonly grams: Fraction;
+}
+
+/** One amount for every line that is measured. */
+export interface Chosen {
+  readonly choices: readonly LineChoice[];
+  /** The same, each line rounded for itself. */
+  readonly lineByLine: readonly LineChoice[];
+  /** Lines that the kitchen cannot measure as they stand, by dish and place. */
+  readonly unmeasurable: readonly { readonly dish: number; readonly line: number }[];
+  /** Whether nothing better can be chosen. */
+  readonly proven: boolean;
+}
+
+/** Choices looked at for one pot or one person: a fraction of a second, then the best found serves. */
+const NODES = 100_000;
+
+/** How many amounts are looked for on each side of a line's exact one. */
+const NEAR = 2;
+const WIDE = 40;
+/** Of many, the places on each side that are tried: near ones closely, far ones widely. */
+const PLACES: readonly number[] = [1, 2, 3, 5, 8, 13, 21, 34];
+/** Amounts further off than this are no choice unless they are among the nearest. */
+const FAR: Fraction = { n: 3n, d: 10n };
+
+/**
+ * One measurable amount for every line, by what {@link roundToKitchen} asks; nothing where no choice
+ * keeps the firm demands. A `pot` keeps its ratios, whatever its size. `additions` are what can still
+ * make up for all that was settled before them: they are tried further off, and the size is settled.
+ */
+export function choose(task: Omit<RoundTask, "each" | "nodes">, of: "pot" | "additions"): Chosen | undefined {
+  const wide = of === "additions";
+  const all = { ...task, each: wide ? WIDE : NEAR, nodes: NODES };
+  const lines = wide ? lineOffers(all).map(thinned) : lineOffers(all);
+  const own = problemOf(all, lines);
+  const problem: AmountsProblem = wide ? { ...own, common: ONE } : own;
+  const moving = movingIn(lines);
+  const found = moving.length === 0 ? nothingMoves(problem) : search(problem);
+  if (!found) return undefined;
+  return {
+    choices: moving.flatMap((line, i) => choiceOf(line, line.offers[found.chosen[i] ?? 0])),
+    lineByLine: moving.flatMap((line) => choiceOf(line, nearestOffer(line))),
+    unmeasurable: lines
+      .filter(({ measurable, kept }) => !measurable && kept !== "as-written" && kept !== "nothing")
+      .map(({ dish, line }) => ({ dish, line })),
+    proven: found.proven,
+  };
+}
+
+interface Found {
+  readonly chosen: readonly number[];
+  readonly proven: boolean;
+}
+
+function search(problem: AmountsProblem): Found | undefined {
+  const found = chooseAmounts(problem, { nodes: NODES });
+  if (found.status === "infeasible") return undefined;
+  if (found.status !== "stopped") return { chosen: found.chosen, proven: true };
+  return found.best && { chosen: found.best.chosen, proven: false };
+}
+
+/** Where nothing can be chosen all hangs on what is there already. */
+function nothingMoves({ demands }: AmountsProblem): Found | undefined {
+  const holds = demands.every(
+    ({ firm, constant, lower, upper }) =>
+      !firm || (!(lower && compare(constant, lower) < 0) && !(upper && compare(constant, upper) > 0)),
+  );
+  return holds ? { chosen: [], proven: true } : undefined;
+}
+
+function choiceOf({ dish, line }: LineOffers, offer: Offer | undefined): LineChoice[] {
+  return offer ? [{ dish, line, amount: offer.amount, grams: offer.grams }] : [];
+}
+
+function thinned(line: LineOffers): LineOffers {
+  const { grams, offers } = line;
+  const below = offers.filter((offer) => compare(offer.grams, grams) < 0).reverse();
+  const above = offers.filter((offer) => compare(offer.grams, grams) > 0);
+  const same = offers.filter((offer) => compare(offer.grams, grams) === 0);
+  const isNear = (offer: Offer): boolean => compare(absolute(minus(over(offer.grams, grams), ONE)), FAR) <= 0;
+  const some = (side: readonly Offer[]): Offer[] =>
+    PLACES.flatMap((place) => {
+      const offer = side[place - 1];
+      return offer && (place <= NEAR || isNear(offer)) ? [offer] : [];
+    });
+  return { ...line, offers: [...some(below).reverse(), ...same, ...some(above)] };
+}
+
+/** What a cook takes who rounds this line alone: the nearest, the smaller of two as near. */
+function nearestOffer({ grams, offers }: LineOffers): Offer | undefined {
+  const off = (offer: Offer): Fraction => absolute(minus(offer.grams, grams));
+  return offers.reduce<Offer | undefined>(
+    (best, offer) => (best && compare(off(best), off(offer)) <= 0 ? best : offer),
+    undefined,
+  );
+}

@@ -1,0 +1,107 @@
+import type { Kitchen } from "../../measure/kitchen.ts";
+import type { Fraction } from "../../number/fraction.ts";
+import type { ReadDemand } from "../../scale/fit/demands.ts";
+import type { KitchenNote, LineAmounts, LineFactors } from "../groups.ts";
+import type { MeasuredPortion, ServedPortion } from "../portion.ts";
+import { type RoundedAdditions, roundAdditions } from "./additions.ts";
+import { PortionDrift } from "./drift.ts";
+import type { MealFigures } from "./figures.ts";
+import { firmHold } from "./limits.ts";
+import { notProven, type SharedPot, unmeasurableNote } from "./sharedPot.ts";
+
+interface At {
+  readonly served: ServedPortion;
+  readonly figures: MealFigures;
+  readonly demands: readonly ReadDemand[];
+  readonly kitchen: Kitchen | undefined;
+  readonly tolerance: Fraction;
+}
+
+/** One person's portion on its way into measurable amounts. */
+export class Plate {
+  readonly served: ServedPortion;
+  readonly demands: readonly ReadDemand[];
+  readonly #at: At;
+  /** The pots that this person eats from, one a dish at most. */
+  readonly pots: SharedPot[] = [];
+  #additions: RoundedAdditions | undefined;
+
+  constructor(at: At) {
+    this.#at = at;
+    this.served = at.served;
+    this.demands = at.demands;
+  }
+
+  get person(): string {
+    return this.served.person;
+  }
+
+  /** With the shares of the pots as they stand, additions as they were found. */
+  get withPots(): LineFactors {
+    return this.#shared(this.served.factors);
+  }
+
+  /**
+   * Rounds what is added, as the pots stand. Whether the firm demands hold then, be it that additions
+   * had to stay as they were found.
+   */
+  measure(): boolean {
+    const { figures, kitchen, tolerance } = this.#at;
+    const { demands, withPots: factors } = this;
+    const inPot = new Map(this.pots.map(({ dish, group }) => [dish, new Set(group.pot)]));
+    this.#additions = kitchen && roundAdditions({ figures, demands, kitchen, tolerance, inPot, factors });
+    return this.#additions !== undefined || firmHold(figures, demands, factors);
+  }
+
+  /** How it was measured; nothing where nobody measures anything of it. */
+  get measured(): MeasuredPortion | undefined {
+    const { figures, demands, kitchen, tolerance } = { ...this.#at, demands: this.demands };
+    const potted = this.pots.some(({ isRounded }) => isRounded);
+    if (!kitchen && !potted) return undefined;
+    const exact = this.served.factors;
+    const measured = this.#additions?.factors ?? this.withPots;
+    const alone = this.#shared(this.#additions?.lineByLine ?? exact, "line-by-line");
+    const unrounded = kitchen !== undefined && this.#additions === undefined;
+    const of = { figures, demands, tolerance, exact, measured, lineByLine: alone, unrounded };
+    return {
+      factors: measured,
+      amounts: this.#amounts(),
+      drift: (sheets) => new PortionDrift(of, sheets),
+      notes: this.#notes(unrounded, potted),
+    };
+  }
+
+  #shared(factors: LineFactors, how?: "line-by-line"): LineFactors {
+    return new Map(
+      [...factors].map(([dish, own]) => {
+        const pot = this.pots.find((each) => each.dish === dish);
+        return [dish, pot ? pot.portionOf(this.person, own, how) : own];
+      }),
+    );
+  }
+
+  #amounts(): ReadonlyMap<string, LineAmounts> {
+    return new Map(
+      [...this.served.factors].map(([dish, factors]) => {
+        const added = this.#additions?.amounts.get(dish);
+        const shared = this.pots.find((pot) => pot.dish === dish)?.amountsOf(this.person);
+        return [dish, factors.map((_, line) => added?.[line] ?? shared?.[line])];
+      }),
+    );
+  }
+
+  #notes(unrounded: boolean, potted: boolean): readonly KitchenNote[] {
+    const { figures } = this.#at;
+    const stays = potted ? "additions stay exact" : "the portion stays exact";
+    const text = `no amounts that the kitchen can measure keep what must hold: ${stays}`;
+    const unmeasurable = (this.#additions?.unmeasurable ?? []).flatMap(({ dish, line }) => {
+      const base = figures.dishes.find(({ name }) => name === dish)?.sheet;
+      return base ? [unmeasurableNote(base, line)] : [];
+    });
+    return [
+      ...(unrounded ? [{ code: "not-rounded" as const, line: undefined, text }] : []),
+      ...unmeasurable,
+      ...(this.#additions?.proven === false ? [notProven("additions")] : []),
+    ];
+  }
+}

@@ -1,0 +1,106 @@
+import {
+  ceiling,
+  compare,
+  type Fraction,
+  floor,
+  fraction,
+  minus,
+  over,
+  plus,
+  times,
+} from "../../number/fraction.ts";
+import { compareText } from "../../scale/fit/model.ts";
+
+/** What someone should get of a pot, and within which ends their firm demands leave it. */
+export interface ShareWish {
+  readonly person: string;
+  readonly share: Fraction;
+  readonly least: Fraction | undefined;
+  readonly most: Fraction | undefined;
+}
+
+export interface WeighedShares {
+  /** Of the pot; together 1. */
+  readonly shares: ReadonlyMap<string, Fraction>;
+  /** Who gets what is left over, where it is no whole number of steps. */
+  readonly rest: string | undefined;
+}
+
+interface Bowl {
+  readonly person: string;
+  /** In steps of the scale. */
+  readonly exact: Fraction;
+  readonly low: bigint;
+  readonly high: bigint | undefined;
+  steps: bigint;
+}
+
+/**
+ * Shares a pot out in whole steps of a scale: each gets the whole part of their share, kept within
+ * what their firm demands allow, and steps that are left go one each to the largest remainders. What
+ * is left of the last step goes to the largest share. Among equals the first by name, so that the
+ * order of people does not matter.
+ *
+ * Nothing where the pot has fewer steps than people.
+ *
+ * Method: largest remainder (Hamilton's method of apportionment), with ends for each share.
+ */
+export function weighShares(
+  wishes: readonly ShareWish[],
+  mass: Fraction,
+  step: Fraction,
+): WeighedShares | undefined {
+  const all = over(mass, step);
+  const whole = floor(all);
+  if (whole < BigInt(wishes.length)) return undefined;
+  const bowls = wishes.map((wish) => bowlOf(wish, all)).sort(largestFirst);
+  let left = whole - bowls.reduce((total, { steps }) => total + steps, 0n);
+  const by = left > 0n ? 1n : -1n;
+  for (; left !== 0n; left -= by) nextFor(bowls, by).steps += by;
+  const over1 = minus(all, fraction(whole));
+  const rest = over1.n === 0n ? undefined : (bowls.find((bowl) => takes(bowl, 1n)) ?? bowls[0]);
+  const stepsOf = (bowl: Bowl): Fraction => {
+    const own = fraction(bowl.steps);
+    return bowl === rest ? plus(own, over1) : own;
+  };
+  return {
+    shares: new Map(bowls.map((bowl) => [bowl.person, over(stepsOf(bowl), all)])),
+    rest: rest?.person,
+  };
+}
+
+function bowlOf({ person, share, least, most }: ShareWish, all: Fraction): Bowl {
+  const exact = times(share, all);
+  const low = atLeastOne(least ? ceiling(times(least, all)) : 1n);
+  const high = most && atLeastOne(floor(times(most, all)));
+  // Where the ends leave no whole step between them the lower wins: there is nothing right to take.
+  let steps = within(atLeastOne(floor(exact)), high);
+  if (steps < low) steps = low;
+  return { person, exact, low, high, steps };
+}
+
+function within(steps: bigint, high: bigint | undefined): bigint {
+  return high === undefined || steps <= high ? steps : high;
+}
+
+function atLeastOne(steps: bigint): bigint {
+  return steps > 0n ? steps : 1n;
+}
+
+function largestFirst(a: Bowl, b: Bowl): number {
+  return compare(b.exact, a.exact) || compareText(a.person, b.person);
+}
+
+function takes({ steps, low, high }: Bowl, by: bigint): boolean {
+  return by > 0n ? high === undefined || steps < high : steps > low;
+}
+
+/** Who is furthest from their share on the side of `by` and may move there; else the largest. */
+function nextFor(bowls: readonly Bowl[], by: bigint): Bowl {
+  const short = ({ exact, steps }: Bowl): Fraction => times(fraction(by), minus(exact, fraction(steps)));
+  let best: Bowl | undefined;
+  for (const bowl of bowls) {
+    if (takes(bowl, by) && (!best || compare(short(bowl), short(best)) > 0)) best = bowl;
+  }
+  return best ?? (bowls.find(({ steps }) => steps + by > 0n) as Bowl);
+}

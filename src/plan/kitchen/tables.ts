@@ -1,0 +1,87 @@
+import type { Fraction } from "../../number/fraction.ts";
+import { outcomeCell } from "../../scale/fit/tables.ts";
+import { figure, showPercent } from "../../table/figure.ts";
+import { type Language, say } from "../../table/language.ts";
+import { type Cell, type Table, table } from "../../table/table.ts";
+import type { Plan } from "../planned.ts";
+import type { Portion } from "../portion.ts";
+import type { DemandDrift, PortionDrift, RatioDrift } from "./drift.ts";
+
+/** What measurable amounts cost in accuracy, person by person; nothing where no kitchen was given. */
+export function driftTables(plan: Plan, language: Language): readonly Table[] {
+  const rows = plan.portions.flatMap((portion) => {
+    if (!portion.drift) return [];
+    const who = [nameOf(plan.people, portion.person), nameOf(plan.meals, portion.meal)];
+    return driftRows(plan, portion, portion.drift, language).map((cells) => [...who, ...cells]);
+  });
+  if (rows.length === 0) return [];
+  const end = { align: "end" } as const;
+  return [
+    table({
+      title: say(language, "Drift: what measurable amounts cost"),
+      columns: [
+        { key: "person", heading: say(language, "Person") },
+        { key: "meal", heading: say(language, "Meal") },
+        { key: "demand", heading: say(language, "Demand") },
+        { key: "asked", heading: say(language, "Asked") },
+        { key: "before", heading: say(language, "Before"), ...end },
+        { key: "brings", heading: say(language, "Brings"), ...end },
+        { key: "off", heading: say(language, "Off by"), ...end },
+        { key: "lineByLine", heading: say(language, "Line by line"), ...end },
+      ],
+      rows,
+      notes: notesOf(plan, language),
+    }),
+  ];
+}
+
+function driftRows(plan: Plan, portion: Portion, drift: PortionDrift, language: Language): Cell[][] {
+  const demands = drift.demands.map((each) => [
+    say(language, each.of),
+    each.asked,
+    cell(each, each.exactBefore),
+    cell(each, each.exactBrings),
+    offText(each.exactOff, language),
+    cell(each, each.exactLineByLine),
+  ]);
+  const { ratio, lineByLineRatio } = drift;
+  if (!ratio) return demands;
+  const farthest = (worst: RatioDrift | undefined): string => offText(worst?.exactDrift ?? null, language);
+  const name = lineName(plan, portion, ratio, language);
+  const of = say(language, "ratios, worst of {line}", { line: name });
+  return [...demands, [of, "", "", "", farthest(ratio), farthest(lineByLineRatio)]];
+}
+
+function cell({ unit, demand, bound }: DemandDrift, value: Fraction | null): Cell {
+  return value ? outcomeCell(value, unit, demand.energyShareOf !== undefined, bound) : figure(null);
+}
+
+function offText(off: Fraction | null, language: Language): string {
+  if (!off || off.n === 0n) return "";
+  return `${off.n > 0n ? "+" : ""}${showPercent(off, { significant: 2, language })}`;
+}
+
+function lineName(plan: Plan, portion: Portion, { dish, line }: RatioDrift, language: Language): string {
+  const lines = plan.dish(portion.meal, dish).batch.plan.lines;
+  return say(language, lines.find((own) => own.line.key === line)?.source.name ?? line);
+}
+
+/** Each note once, with whom it is about where that is not everyone. */
+function notesOf(plan: Plan, language: Language): readonly string[] {
+  const about = new Map<string, Set<string>>();
+  const measured = plan.portions.filter(({ drift }) => drift);
+  for (const { person, kitchenNotes } of measured) {
+    for (const { text } of kitchenNotes) about.set(text, (about.get(text) ?? new Set()).add(person));
+  }
+  const everyone = new Set(measured.map(({ person }) => person)).size;
+  return [...about].map(([text, people]) => {
+    const names = [...people].map((person) => nameOf(plan.people, person)).join(", ");
+    return people.size === everyone
+      ? say(language, text)
+      : say(language, "{people}: {note}", { people: names, note: say(language, text) });
+  });
+}
+
+function nameOf(all: readonly { readonly id: string; readonly name: string }[], id: string): string {
+  return all.find((each) => each.id === id)?.name ?? id;
+}
