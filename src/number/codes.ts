@@ -75,6 +75,7 @@ export type ErrorCode =
   | "plan-needs-answer"
   | "card-malformed"
   | "shopping-malformed"
+  | "schedule-malformed"
   // table
   | "table-malformed"
   | "figure-malformed"

@@ -1,4 +1,4 @@
-import { type Fault, type Path, quote } from "../number/error.ts";
+import { type ErrorCode, type Fault, type Path, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
 
 /** An object from outside, by its fields. */
@@ -6,12 +6,17 @@ export type Given = { readonly [field: string]: unknown };
 
 const LONGEST_NAME = 200;
 
-/** What is wrong with a plan that was handed in, gathered as it is read. */
+/** What is wrong with what was handed in, gathered as it is read. */
 export class PlanFaults {
   readonly all: Fault[] = [];
+  readonly #code: ErrorCode;
+
+  constructor(code: ErrorCode = "plan-malformed") {
+    this.#code = code;
+  }
 
   refuse(path: Path, message: string, hint: string): undefined {
-    this.all.push({ code: "plan-malformed", path, message, hint });
+    this.all.push({ code: this.#code, path, message, hint });
     return undefined;
   }
 

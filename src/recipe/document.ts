@@ -44,6 +44,8 @@ export interface RecipeNote {
   readonly kind: "storage" | "cooling" | "reheating" | "safety" | "general";
   readonly text: string;
   readonly source?: string;
+  /** Of `storage`: how many days the cooked dish keeps, 0 being the day it is cooked. */
+  readonly days?: Value;
 }
 
 /** A recipe as written: what {@link recipe} reads. */

@@ -2,7 +2,7 @@ import * as z from "zod/mini";
 import { componentIds, isComponentId } from "../food/components.ts";
 import { push, textSchema, valueSchema, wordSchema } from "../number/document.ts";
 import { didYouMean } from "../number/near.ts";
-import type { LineInput, RecipeInput, Retention, WrittenAmount } from "./document.ts";
+import type { LineInput, RecipeInput, RecipeNote, Retention, WrittenAmount } from "./document.ts";
 
 let made: z.ZodMiniType<RecipeInput> | undefined;
 
@@ -28,15 +28,7 @@ function makeRecipeSchema(): z.ZodMiniType<RecipeInput> {
     cookedMass: z.optional(amountSchema()),
     yieldFactor: z.optional(valueSchema({ above: 0 })),
     method: z.optional(z.array(textSchema(10_000))),
-    notes: z.optional(
-      z.array(
-        z.strictObject({
-          kind: wordSchema(["storage", "cooling", "reheating", "safety", "general"]),
-          text,
-          source: z.optional(text),
-        }),
-      ),
-    ),
+    notes: z.optional(z.array(noteSchema())),
   });
   return schema.check((ctx) => {
     if (ctx.value.cookedMass !== undefined && ctx.value.yieldFactor !== undefined) {
@@ -45,6 +37,21 @@ function makeRecipeSchema(): z.ZodMiniType<RecipeInput> {
       ]);
     }
   }) as unknown as z.ZodMiniType<RecipeInput>;
+}
+
+function noteSchema(): z.ZodMiniType<RecipeNote> {
+  const text = textSchema();
+  const schema = z.strictObject({
+    kind: wordSchema(["storage", "cooling", "reheating", "safety", "general"]),
+    text,
+    source: z.optional(text),
+    days: z.optional(valueSchema({ from: 0 })),
+  });
+  return schema.check((ctx) => {
+    if (ctx.value.days === undefined || ctx.value.kind === "storage") return;
+    const message = `days on a note on ${ctx.value.kind}`;
+    push(ctx, message, 'leave days out, or make the note one on "storage"', undefined, ["days"]);
+  }) as unknown as z.ZodMiniType<RecipeNote>;
 }
 
 function lineSchema(): z.ZodMiniType<LineInput> {

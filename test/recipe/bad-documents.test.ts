@@ -172,6 +172,27 @@ const malformed: Case[] = [
     /write one of/,
   ],
   [
+    "days on a note that is not on storage",
+    { ...good, notes: [{ kind: "cooling", text: "x", days: 2 }] },
+    "recipe-malformed",
+    "notes[0].days",
+    /storage/,
+  ],
+  [
+    "days below nothing",
+    { ...good, notes: [{ kind: "storage", text: "x", days: -1 }] },
+    "recipe-malformed",
+    "notes[0].days",
+    /0 or more/,
+  ],
+  [
+    "days without end",
+    { ...good, notes: [{ kind: "storage", text: "x", days: Number.NaN }] },
+    "number-not-finite",
+    "notes[0].days",
+    /finite/,
+  ],
+  [
     "a __proto__ key",
     JSON.parse('{"name":"P","portions":1,"lines":[],"__proto__":{"x":1}}'),
     "recipe-malformed",
@@ -381,7 +402,9 @@ describe("a bad recipe document", () => {
       ...good,
       portions: "3/2",
       lines: [line, line, { food: "oats", amount: { value: 0.1, unit: "kg" }, least: "5 g" }],
+      notes: [{ kind: "storage", text: "Keep it cold.", source: "camp rules", days: 2.5 }],
     });
+    expect(once.notes?.[0]?.days).toBe("2.5");
     expect(recipe(JSON.parse(JSON.stringify(once)))).toEqual(once);
     expect(once.lines.map((l) => l.key)).toEqual(["oats", "oats-2", "oats-3"]);
     expect(Object.isFrozen(once.lines[2]?.amount)).toBe(true);

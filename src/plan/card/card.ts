@@ -2,6 +2,7 @@ import type { ComponentId } from "../../food/components.ts";
 import type { EnergyPart } from "../../food/energy.ts";
 import type { Fraction } from "../../number/fraction.ts";
 import type { Figure } from "../../table/table.ts";
+import type { Piece } from "../method.ts";
 
 /*
  * A card as plain data: words in the reader's language, not yet markup. Text from outside is as it
@@ -27,11 +28,6 @@ export interface AmountGroup {
   readonly heading: string | undefined;
   readonly rows: readonly AmountRow[];
 }
-
-/** A stretch of a step: words, or a line with its amount where it is named first. */
-export type Piece =
-  | { readonly text: string }
-  | { readonly name: string; readonly amount: string | undefined };
 
 export interface CardDish {
   readonly name: string;

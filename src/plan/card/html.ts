@@ -1,7 +1,8 @@
 import { clean } from "../../table/clean.ts";
 import { escapeHtml } from "../../table/html.ts";
 import { type Language, say } from "../../table/language.ts";
-import type { AmountGroup, AmountRow, Card, CardDish, CardMeal, DayRow, Piece, Sourced } from "./card.ts";
+import type { Piece } from "../method.ts";
+import type { AmountGroup, AmountRow, Card, CardDish, CardMeal, DayRow, Sourced } from "./card.ts";
 import { beamSvg, energySvg, looks, patterns, shareSvg, swatch } from "./picture.ts";
 import { style } from "./style.ts";
 import { typeSize } from "./type-size.ts";
