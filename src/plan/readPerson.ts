@@ -25,7 +25,13 @@ export interface ReadPerson {
 }
 
 /** The fields of a person. */
-export const PERSON: readonly string[] = ["id", "name", "demands", "byMeal"] satisfies (keyof PersonInput)[];
+export const PERSON: readonly string[] = [
+  "id",
+  "name",
+  "demands",
+  "byMeal",
+  "kitchen",
+] satisfies (keyof PersonInput)[];
 
 /** Reads one person; nothing where some of it is refused. `meals` are those that can be named. */
 export function readPerson(

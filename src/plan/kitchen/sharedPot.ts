@@ -117,7 +117,11 @@ export class SharedPot {
     const share = this.#shares.get(person) ?? ZERO;
     const grams = (line: number): Fraction =>
       times(times(totals[line] ?? ZERO, share), this.base.values.grams[line] ?? ZERO);
-    return amounts.map((own, line) => own && inGrams(grams(line)));
+    return amounts.map((own, line) => {
+      // What is weighed as purchased weighs more than what is eaten of it.
+      const one = this.base.plan.lines[line]?.reader.toGrams(inGrams(ONE)).grams;
+      return own && inGrams(over(grams(line), one ?? ONE));
+    });
   }
 
   get measured(): MeasuredPot {
