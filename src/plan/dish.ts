@@ -1,5 +1,6 @@
+import type { Decimal } from "decimal.js";
 import { fault, quote } from "../number/error.ts";
-import { compare, type Fraction, ONE } from "../number/fraction.ts";
+import { compare, type Fraction, ONE, toDecimal } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { showFigure, showPercent } from "../table/figure.ts";
@@ -53,6 +54,15 @@ export class PlannedDish {
     this.#eaters = at.eaters;
     this.#read = at.read;
     this.#groups = at.groups;
+  }
+
+  /** Grams per millilitre of what is cooked, where the plan was told. */
+  get density(): Decimal | undefined {
+    return this.exactDensity && toDecimal(this.exactDensity);
+  }
+
+  get exactDensity(): Fraction | undefined {
+    return this.#read.density;
   }
 
   /**
