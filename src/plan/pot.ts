@@ -77,6 +77,8 @@ export interface Serving {
   /** The share by volume, where the dish's density is given. */
   readonly millilitres: Decimal | undefined;
   readonly exactMillilitres: Fraction | undefined;
+  /** Keys of lines that a kitchen measured for this person alone: what is added, and a pot of one's own. */
+  readonly measured: ReadonlySet<string>;
   /** What is added, as a sheet for this one portion; nothing where nothing is. */
   readonly added: Sheet | undefined;
   readonly additions: readonly Addition[];
@@ -232,6 +234,13 @@ class PotServing implements Serving {
 
   get millilitres(): Decimal | undefined {
     return this.exactMillilitres && toDecimal(this.exactMillilitres);
+  }
+
+  get measured(): ReadonlySet<string> {
+    const { base, eater, group } = this.#made;
+    const shared = new Set(group.eaters.length > 1 ? group.pot : []);
+    const isOwn = (line: number): boolean => eater.amounts?.[line] !== undefined && !shared.has(line);
+    return new Set(base.plan.lines.flatMap(({ line }, i) => (isOwn(i) ? [line.key] : [])));
   }
 
   get added(): Sheet | undefined {

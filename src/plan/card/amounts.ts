@@ -8,10 +8,13 @@ import { showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
 import type { AmountGroup, AmountRow } from "./card.ts";
 
+/** Keys of lines whose amounts a kitchen measured: they are shown as they are, and not rounded again. */
+export type MeasuredLines = ReadonlySet<string>;
+
 /** A dish's lines: what is cooked, and what is added when it is served. */
-export function amountGroups(s: Sheet, language: Language): readonly AmountGroup[] {
+export function amountGroups(s: Sheet, settled: MeasuredLines, language: Language): readonly AmountGroup[] {
   const rows = (added: SheetLine["added"]): readonly AmountRow[] =>
-    s.lines.filter((line) => line.added === added).map((line) => amountRow(s, line, language));
+    s.lines.filter((line) => line.added === added).map((line) => amountRow(s, line, settled, language));
   const [cooked, served] = [rows("cooking"), rows("serving")];
   if (served.length === 0) return [{ heading: undefined, rows: cooked }];
   const atServing = { heading: say(language, "Add when serving"), rows: served };
@@ -20,16 +23,24 @@ export function amountGroups(s: Sheet, language: Language): readonly AmountGroup
     : [{ heading: say(language, "In the pot"), rows: cooked }, atServing];
 }
 
-function amountRow(s: Sheet, line: SheetLine, language: Language): AmountRow {
+function amountRow(s: Sheet, line: SheetLine, settled: MeasuredLines, language: Language): AmountRow {
+  const { measures } = s.origin;
+  const asItIs = settled.has(line.key) ? settledAmount(line.amount, measures, language) : undefined;
+  const isGrams = line.amount.unit === "g";
   return {
     key: line.key,
     name: stated(line.name, line.state, language),
     prep: line.prep,
     madeOf: (line.nested?.lines ?? []).map((inner) => say(language, inner.name)),
-    weigh: weighed(line.exactGrams, language),
-    measure: measured(line.amount, s.origin.measures, language),
+    weigh: asItIs !== undefined && isGrams ? asItIs : weighed(line.exactGrams, language),
+    measure: isGrams ? "" : (asItIs ?? measured(line.amount, measures, language)),
     dose: line.scaling === "per-portion",
   };
+}
+
+/** An amount that a kitchen can measure, to the last digit. */
+export function settledAmount(a: Amount, measures: Measures | undefined, language: Language): string {
+  return formatAmount(a, { ...amountHow(language), ...(measures !== undefined && { measures }) });
 }
 
 /** Grams as a kitchen scale is read: whole from 10 g up, tenths from 1 g, hundredths below. */

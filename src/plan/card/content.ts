@@ -8,7 +8,7 @@ import { measuresNote } from "../../sheet/show.ts";
 import { legend, showFigure } from "../../table/figure.ts";
 import { britishEnglish, type Language, say } from "../../table/language.ts";
 import type { Plan, PlannedDish, Portion, Serving } from "../plan.ts";
-import { amountGroups, weighed } from "./amounts.ts";
+import { amountGroups, settledAmount, weighed } from "./amounts.ts";
 import type { Card, CardDish, CardMeal } from "./card.ts";
 import {
   allergenCautions,
@@ -105,12 +105,13 @@ function mealOf(plan: Plan, portion: Portion, language: Language): CardMeal {
 }
 
 function dishOf(s: Sheet, planned: PlannedDish, person: string, language: Language): CardDish {
-  const { steps, unnamed } = methodOf(s, language);
+  const serving = planned.serving(person);
+  const { steps, unnamed } = methodOf(s, serving.measured, language);
   const lines = unnamed.join("; ");
   return {
     name: s.name,
-    groups: amountGroups(s, language),
-    pot: potShare(planned.serving(person), language),
+    groups: amountGroups(s, serving.measured, language),
+    pot: potShare(serving, language),
     mass: weighed(s.masses.cooked, language),
     method: steps,
     notes: [
@@ -122,12 +123,18 @@ function dishOf(s: Sheet, planned: PlannedDish, person: string, language: Langua
 
 /** What to take of a pot that several people eat from. */
 function potShare(
-  { pot, exactGrams, exactMillilitres }: Serving,
+  { pot, exactGrams, exactMillilitres, weighed: onScale, isRest }: Serving,
   language: Language,
 ): CardDish["pot"] | undefined {
   if (!pot || pot.people.length < 2) return undefined;
-  const measure = exactMillilitres ? showFigure(exactMillilitres, { places: 0, unit: "ml", language }) : "";
-  return { weigh: weighed(exactGrams, language), measure };
+  const read = onScale && settledAmount(onScale, undefined, language);
+  const isGrams = onScale?.unit === "g";
+  const volume = exactMillilitres ? showFigure(exactMillilitres, { places: 0, unit: "ml", language }) : "";
+  const grams = isGrams && read !== undefined ? read : weighed(exactGrams, language);
+  return {
+    weigh: isRest ? say(language, "the rest ({grams})", { grams }) : grams,
+    measure: read === undefined || isGrams ? volume : read,
+  };
 }
 
 function aboutLines({ about }: CardHow, language: Language): readonly string[] {

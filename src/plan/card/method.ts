@@ -1,11 +1,18 @@
 import type { Sheet, SheetLine } from "../../sheet/sheet.ts";
 import type { Language } from "../../table/language.ts";
 import { type Method, methodWith, shortNames } from "../method.ts";
-import { measured, weighed } from "./amounts.ts";
+import { type MeasuredLines, measured, settledAmount, weighed } from "./amounts.ts";
 
 /** A dish's method with its own amounts in place, and the lines that it leaves out. */
-export function methodOf(s: Sheet, language: Language): Method {
-  const amounts = new Map(s.lines.map((line) => [line.key, inPlace(s, line, language)]));
+export function methodOf(s: Sheet, settled: MeasuredLines, language: Language): Method {
+  const amounts = new Map(
+    s.lines.map((line) => [
+      line.key,
+      settled.has(line.key)
+        ? settledAmount(line.amount, s.origin.measures, language)
+        : inPlace(s, line, language),
+    ]),
+  );
   return methodWith(s.origin.method ?? [], shortNames(s.lines, language), amounts);
 }
 
