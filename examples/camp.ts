@@ -1,13 +1,17 @@
 /**
  * The main job: one breakfast, written at the coach's size, for a cox, a lightweight and a
- * heavyweight. Ratios are held, doses are the same for everyone, and gaps in the data stay visible.
- * Then what to buy for it, by an invented shop's packs and prices, less what the camp has; and a card
+ * heavyweight. Each has an energy and a protein to meet, and limits on fibre and sodium that hold
+ * whatever else does. Ratios are held as far as that goes: the yoghurt moves first, the starch where
+ * it must. Doses are the same for everyone, gaps in the data stay visible, and amounts are such as the
+ * camp's kitchen can measure, with what that costs in accuracy. Then what to buy for it, by an invented shop's packs and prices, less what the camp has; and a card
  * for each of them, to print and hang on the kitchen wall.
  */
 import { mkdirSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import {
   compare,
+  type Demand,
+  kitchen,
   personCard,
   portionPlan,
   referenceIntakes,
@@ -19,6 +23,24 @@ import {
 import { crew } from "./crew.ts";
 import { gingerShot, oatPot, seedTopping } from "./recipes.ts";
 import { shopFoods } from "./shop.ts";
+
+/** What lies in the camp's drawer. Its scale shows steps of 5 g. */
+const campKitchen = kitchen({
+  name: "camp",
+  measures: "metric",
+  drawer: { cup: ["1/4", "1/3", "1/2"], tbsp: ["1/2"], tsp: ["1/8", "1/4", "1/2"] },
+  scale: "5 g",
+  jug: { step: "10 ml", least: "50 ml" },
+  pieces: "half",
+});
+
+/** A target in energy and protein; the limits are firm. The figures are the example's, no one's advice. */
+const bowl = (energy: string, protein: string): readonly Demand[] => [
+  { of: "energy", exactly: energy },
+  { of: "protein", exactly: protein },
+  { of: "fibre", most: "16 g", firm: true },
+  { of: "sodium", most: "400 mg", firm: true },
+];
 
 const recipes = { "seed-topping": seedTopping };
 const plan = portionPlan({
@@ -33,10 +55,11 @@ const plan = portionPlan({
     },
   ],
   people: [
-    { id: "cox", name: "Cox", demands: { energy: "450 kcal" } },
-    { id: "lightweight", name: "Lightweight", demands: { energy: "620 kcal" } },
-    { id: "heavyweight", name: "Heavyweight", demands: { energy: "900 kcal" } },
+    { id: "cox", name: "Cox", demands: bowl("450 kcal", "28 g") },
+    { id: "lightweight", name: "Lightweight", demands: bowl("620 kcal", "40 g") },
+    { id: "heavyweight", name: "Heavyweight", demands: bowl("900 kcal", "45 g") },
   ],
+  kitchen: campKitchen,
 });
 
 console.log(toText(plan));

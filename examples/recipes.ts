@@ -11,7 +11,7 @@ export const oatPot: RecipeInput = {
     {
       key: "yoghurt",
       food: "yoghurt-greek-fat-free",
-      amount: "200 g",
+      amount: "300 g",
       scaling: "adjustable",
       added: "serving",
     },
