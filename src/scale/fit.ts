@@ -33,8 +33,10 @@ export {
  *   double too, unless `how.parts` says otherwise. The common factor stays within 1/10 to 10, unless
  *   `how.common` does. Every moving line keeps its `least` and `most`.
  * - Per-portion lines are the same for everyone.
- * - A line that says nothing of a demanded component keeps the common factor, with the part it is
- *   in, and the demand is listed in `notProven`.
+ * - A line that says nothing of what `exactly` or `least` asks keeps the common factor, with the part
+ *   it is in: it cannot be relied on to reach a figure. Under a `most` alone, such as a limit, it
+ *   moves as it may, and what is known keeps to the limit. Either way the demand is listed in
+ *   `notProven`, with the lines that are silent.
  * - Several sheets eaten together share one common factor, set by the first by name or by
  *   `how.base`; a further sheet's base is a part.
  *

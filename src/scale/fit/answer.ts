@@ -33,7 +33,7 @@ export interface FitFactor {
   /** Its factor over the common factor, less 1: 0.5 is half as much again for the size of the dish. */
   readonly departure: Decimal;
   readonly exactDeparture: Fraction;
-  /** Whether it had to keep the common factor, since a line in it says nothing of something demanded. */
+  /** Whether it had to keep the common factor, since a line in it says nothing of a figure to be reached. */
   readonly kept: boolean;
 }
 

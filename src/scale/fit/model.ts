@@ -31,7 +31,7 @@ export interface Model {
   readonly dishes: readonly Dish[];
   /** In the order of their names. */
   readonly movers: readonly Mover[];
-  /** Movers that hold a line which says nothing of something demanded: they keep the common factor. */
+  /** Movers that hold a line which says nothing of a figure to be reached: they keep the common factor. */
   readonly kept: readonly Mover[];
   /** By dish and line: the place of its mover in `movers`, else `BASE` or `DOSE`. */
   readonly places: readonly (readonly number[])[];

@@ -2,6 +2,7 @@ import type { Fraction } from "../../number/fraction.ts";
 import type { Infeasible, Optimal } from "../solve/programme.ts";
 import type { Asked } from "./brought.ts";
 import { type Constraint, demandConstraint, lineConstraints } from "./constraints.ts";
+import type { ReadDemand } from "./demands.ts";
 import type { Point } from "./linear.ts";
 import { type Dish, type Freed, type Model, modelOf, type Ranges } from "./model.ts";
 import { departures, type Layout, layOut, pointOf, solve } from "./programme.ts";
@@ -25,10 +26,19 @@ export interface Problem {
 
 /** The problem of a task, perhaps with some held lines freed. */
 export function problemOf({ dishes, ranges, asked }: Task, freed?: Freed): Problem {
-  const silent = asked.flatMap(({ brought }) => brought.silent);
+  const silent = asked.flatMap(({ demand, brought }) => (isLimit(demand) ? [] : brought.silent));
   const model = modelOf(dishes, ranges, silent, freed);
   const demanded = asked.map(({ demand, brought }) => demandConstraint(model, demand, brought));
   return { model, constraints: [...demanded, ...lineConstraints(model)] };
+}
+
+/**
+ * Whether a demand does nothing but limit from above. What a line does not tell can only be on top of
+ * what is known, moved or not, so that keeping the line in its place would prove nothing; to reach a
+ * figure, though, a line cannot be relied on for what it does not tell.
+ */
+function isLimit({ least }: ReadDemand): boolean {
+  return least === undefined;
 }
 
 /** Everything met with the least departure, and the proof of it. */

@@ -2,6 +2,8 @@ import { describe, expect, it } from "vitest";
 import { foodTable } from "../../../src/food/table.ts";
 import { starterFoods } from "../../../src/foods.ts";
 import { toText } from "../../../src/number/fraction.ts";
+import { referenceIntakes } from "../../../src/person/intakes/referenceIntakes.ts";
+import { upperLimits } from "../../../src/person/intakes/upperLimits.ts";
 import type { LineInput, RecipeInput } from "../../../src/recipe/document.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
 import { type FitHow, fit } from "../../../src/scale/fit.ts";
@@ -306,6 +308,54 @@ describe("what is not known", () => {
     expect(fitted.notProven[0]?.text).toBe("iron at least 2.5 mg is not proven: puzzle says nothing of it");
     expect(fitted.outcomes.find(({ demand }) => demand.of === "iron")?.bound).toBe("at-least");
     expect(show(fitted)).toContain("at least 2.5 mg");
+  });
+
+  it("moves as it may under a limit, which is then not proven", () => {
+    const s = dish([
+      ["rice", 100],
+      ["puzzle", 50, adjustable],
+    ]);
+    // c (100 + 50 r) = 200 kcal and c (2 + 5 r) = 12 g: c = 1, r = 2.
+    const asked: Demand[] = [
+      { of: "energy", exactly: 200 },
+      { of: "protein", exactly: 12 },
+    ];
+    const fitted = met(s, [...asked, { of: "iron", most: "1 mg", firm: true }]);
+    expect(fitted.factors.map(({ name, factor, kept }) => [name, factor.toString(), kept])).toEqual([
+      ["puzzle", "2", false],
+    ]);
+    expect(fitted.notProven.map(({ text }) => text)).toEqual([
+      "iron at most 1 mg is not proven: puzzle says nothing of it",
+    ]);
+    // What is known keeps to the limit: the rice alone is over this one.
+    expect(fit(s, [...asked, { of: "iron", most: "0.9 mg", firm: true }]).status).toBe("out-of-reach");
+    // A figure to be reached is another matter.
+    for (const ends of [{ least: "1 mg" }, { exactly: "1 mg" }, { least: "0.5 mg", most: "1 mg" }]) {
+      expect(fit(s, [...asked, { of: "iron", ...ends }]).status).toBe("out-of-reach");
+    }
+  });
+
+  it.each(["uk", "us", "eu"] as const)("does not stop a dish at the upper levels of %s", (authority) => {
+    const person = { sex: "female", age: 30, mass: "60 kg", height: "1.70 m", activity: "active" } as const;
+    const limits = upperLimits(referenceIntakes(authority, person));
+    const written = {
+      name: "Rice and tofu",
+      portions: 1,
+      lines: [
+        { key: "rice", food: "rice-white-long-boiled", amount: "200 g" },
+        { key: "tofu", food: "tofu-firm", amount: "100 g", scaling: "adjustable" },
+      ],
+    } as const;
+    const fitted = met(sheet(written, starterFoods), [
+      { of: "energy", exactly: "500 kcal" },
+      { of: "protein", least: "30 g" },
+      ...limits,
+    ]);
+    expect(fitted.factors.map(({ name, kept }) => [name, kept])).toEqual([["tofu", false]]);
+    expect(fitted.exactDeparture.n).toBeGreaterThan(0n);
+    // No starter food tells its molybdenum or chromium.
+    const unknown = fitted.notProven.map(({ demand }) => demand.of);
+    expect(unknown.some((of) => of === "molybdenum" || of === "chromium")).toBe(true);
   });
 
   it("says so where it is why nothing can move", () => {
