@@ -8,6 +8,7 @@ import { batchOf } from "./batch.ts";
 import type { Eater, Group } from "./groups.ts";
 import type { PotChoice } from "./input.ts";
 import { type Parted, type Pot, partDish, type Serving } from "./pot.ts";
+import type { DishSharing } from "./pots/result.ts";
 import type { ReadDish } from "./readDish.ts";
 
 /** Something that only the cook can decide; the answer goes into `answers`. */
@@ -31,6 +32,8 @@ export class PlannedDish {
   readonly name: string;
   /** All that everyone is served, cooked and added: the sum of the portions. */
   readonly batch: Sheet;
+  /** How far pots were brought together; nothing where that was not asked, or no parts can differ. */
+  readonly sharing: DishSharing | undefined;
   readonly #base: Sheet;
   readonly #eaters: readonly Eater[];
   readonly #read: ReadDish;
@@ -46,6 +49,7 @@ export class PlannedDish {
     readonly read: ReadDish;
     /** Who eats of one pot, where that is settled. */
     readonly groups?: readonly Group[] | undefined;
+    readonly sharing?: DishSharing | undefined;
   }) {
     this.meal = at.meal;
     this.name = at.name;
@@ -54,6 +58,7 @@ export class PlannedDish {
     this.#eaters = at.eaters;
     this.#read = at.read;
     this.#groups = at.groups;
+    this.sharing = at.sharing;
   }
 
   /** Grams per millilitre of what is cooked, where the plan was told. */
@@ -73,8 +78,12 @@ export class PlannedDish {
     return this.#apart.pots;
   }
 
-  /** In a sentence, how many pots there are and why. */
+  /** How many pots there are and why, and what it costs whom where they were brought together. */
   get why(): string {
+    return this.sharing ? `${this.#why}. ${this.sharing.text}` : this.#why;
+  }
+
+  get #why(): string {
     const { pots } = this;
     if (pots.length === 0) return "nothing of it is cooked for more than one person";
     if (pots.length === 1) return "one pot: what is held keeps the same ratios for everyone";

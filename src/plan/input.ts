@@ -56,11 +56,31 @@ export interface PlanAnswer {
   readonly answer: PotChoice;
 }
 
+/**
+ * Asks for the fewest pots. People who need different ratios of held parts are brought together where
+ * nobody's demand is then missed by more than the tolerance; firm demands, targets and the bounds of
+ * lines and parts hold as ever.
+ */
+export interface FewestPots {
+  /**
+   * By how much a figure that is asked, and not firm, may be missed: a share of it, 0 to below 1
+   * (`"5 %"`). Of a factor that is asked it is how far each held amount may be off.
+   */
+  readonly tolerance: Value;
+  /** Sets of people looked at for each dish; 2,000 unless told. A plan says where that was not enough. */
+  readonly tries?: number;
+}
+
 export interface PlanInput {
   readonly meals: readonly MealInput[];
   readonly people: readonly PersonInput[];
   /** What to do where lines say nothing of a target; `refuse` unless told. */
   readonly silent?: Silence;
+  /**
+   * Where people need different ratios of held parts: `exact`, unless told, cooks each of them a pot of
+   * their own.
+   */
+  readonly pots?: "exact" | FewestPots;
   /** Answers to the questions of an earlier plan. */
   readonly answers?: readonly PlanAnswer[];
   /**

@@ -5,6 +5,8 @@ import type { PlanInput } from "./input.ts";
 import { inKitchens, type Settled } from "./kitchen/measure.ts";
 import { Plan, type PlannedMeal } from "./planned.ts";
 import { PortionFinder, type ServedPortion } from "./portion.ts";
+import type { DishSharing } from "./pots/result.ts";
+import { type SharedPots, sharePots } from "./pots/share.ts";
 import { type ReadPlan, readPlan } from "./read.ts";
 import type { ReadMeal } from "./readMeal.ts";
 
@@ -14,6 +16,7 @@ export type { DemandDrift, PortionDrift, RatioDrift } from "./kitchen/drift.ts";
 export { Plan, type PlannedMeal } from "./planned.ts";
 export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
 export type { Addition, ApartWhy, Pot, PotRatio, Serving } from "./pot.ts";
+export type { DishSharing, PortionSharing } from "./pots/result.ts";
 
 /** How far a plan has come: one person's portions are all found. */
 export interface PlanProgress {
@@ -104,8 +107,9 @@ function* stepsOf(read: ReadPlan): Generator<PlanProgress, Plan, void> {
   const found = yield* findAll(read);
   // What follows looks at everyone together, in this order: who can share a pot, then what a kitchen
   // can measure.
-  const settled = yield* inKitchens(read, found);
-  return planOf(read, settled);
+  const { portions, sharing } = sharePots(read, found);
+  const settled = yield* inKitchens(read, portions);
+  return planOf(read, settled, sharing);
 }
 
 function* findAll({ meals, people, silence }: ReadPlan): Generator<PlanProgress, Portions, void> {
@@ -125,24 +129,33 @@ function* findAll({ meals, people, silence }: ReadPlan): Generator<PlanProgress,
 
 type Portions = readonly ServedPortion[];
 
-function planOf(read: ReadPlan, { portions, groups }: Settled): Plan {
+function planOf(read: ReadPlan, { portions, groups }: Settled, sharing: SharedPots["sharing"]): Plan {
   const people = read.people.map(({ id, name }) => ({ id, name }));
   const byMeal = groupBy(portions, ({ meal }) => meal);
-  const meals = read.meals.map((meal) => plannedMeal(meal, byMeal.get(meal.id) ?? [], groups.get(meal.id)));
+  const meals = read.meals.map((meal) => {
+    const { id } = meal;
+    return plannedMeal(meal, byMeal.get(id) ?? [], { groups: groups.get(id), sharing: sharing.get(id) });
+  });
   return new Plan(people, meals, portions);
+}
+
+/** What was settled for all of a meal, by dish. */
+interface SettledMeal {
+  readonly groups: ReadonlyMap<string, readonly Group[]> | undefined;
+  readonly sharing: ReadonlyMap<string, DishSharing> | undefined;
 }
 
 function plannedMeal(
   meal: ReadMeal,
   portions: readonly ServedPortion[],
-  groups: ReadonlyMap<string, readonly Group[]> | undefined,
+  { groups, sharing }: SettledMeal,
 ): PlannedMeal {
   const { id, name, dishes: bases, made } = meal;
   const dishes = new Map<string, PlannedDish>();
   for (const [dish, base] of bases) {
     const eaters = portions.flatMap((portion) => portion.eating(dish) ?? []);
     const read = made.get(dish);
-    const at = { meal: id, name: dish, base, eaters, groups: groups?.get(dish) };
+    const at = { meal: id, name: dish, base, eaters, groups: groups?.get(dish), sharing: sharing?.get(dish) };
     if (read) dishes.set(dish, new PlannedDish({ ...at, read }));
   }
   return { id, name, dishes, batch: new Map([...dishes].map(([dish, { batch }]) => [dish, batch])) };

@@ -27,6 +27,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { Eater, KitchenNote, LineAmounts, LineFactors } from "./groups.ts";
 import type { PortionDrift } from "./kitchen/drift.ts";
 import { withAmounts } from "./lines.ts";
+import type { PortionSharing } from "./pots/result.ts";
 import type { ReadMeal } from "./readMeal.ts";
 import type { ReadPerson, Want } from "./readPerson.ts";
 
@@ -34,10 +35,11 @@ import type { ReadPerson, Want } from "./readPerson.ts";
 export type PortionFit = FitMet | FitMetTogether | FitOutOfReach | FitOutOfReachTogether;
 
 /**
- * How a portion stands to what was asked of it: `met`; `out-of-reach`, where it comes as near as the
- * dish allows; or `not-served`, where even the firm demands cannot hold, so that nothing is.
+ * How a portion stands to what was asked of it: `met`; `within-tolerance`, where it shares a pot that
+ * leaves it off by no more than the plan was told; `out-of-reach`, where it comes as near as the dish
+ * allows; or `not-served`, where even the firm demands cannot hold, so that nothing is.
  */
-export type PortionStatus = "met" | "out-of-reach" | "not-served";
+export type PortionStatus = "met" | "within-tolerance" | "out-of-reach" | "not-served";
 
 /** One person's portion of one meal. */
 export interface Portion {
@@ -54,10 +56,12 @@ export interface Portion {
   readonly dishes: ReadonlyMap<string, Sheet>;
   /** Demands that the portion misses, and by how much. */
   readonly misses: readonly FitOutcome[];
-  /** Why demands cannot all be met; empty where they are. */
+  /** Why demands are not all met; empty where they are. */
   readonly why: string;
-  /** How the dishes were fitted, where demands were a list. */
+  /** How the dishes were fitted to this person alone, where demands were a list. */
   readonly fit: PortionFit | undefined;
+  /** What sharing a pot costs; nothing where the portion keeps the ratios that suit it best. */
+  readonly shared: PortionSharing | undefined;
   /** What measurable amounts cost in accuracy; nothing where no kitchen was given. */
   readonly drift: PortionDrift | undefined;
   /** What a cook should know of its size. */
@@ -84,6 +88,7 @@ export class ServedPortion implements Portion {
   /** @internal Of one portion as written; nothing where nothing is served. */
   readonly factors: LineFactors;
   readonly drift: PortionDrift | undefined;
+  readonly shared: PortionSharing | undefined;
   readonly #made: { readonly meal: ReadMeal; readonly answer: Answered };
   readonly #measured: MeasuredPortion | undefined;
   #dishes: ReadonlyMap<string, Sheet> | undefined;
@@ -95,6 +100,7 @@ export class ServedPortion implements Portion {
     this.exactFactor = answer.factor;
     this.factors = measured?.factors ?? answer.factors;
     this.fit = answer.fit;
+    this.shared = answer.shared;
     this.drift = measured?.drift(() => [...this.dishes.values()]);
     this.#made = { meal, answer };
     this.#measured = measured;
@@ -104,6 +110,11 @@ export class ServedPortion implements Portion {
   measuredAs(measured: MeasuredPortion | undefined): ServedPortion {
     const { meal, answer } = this.#made;
     return measured ? new ServedPortion(this.person, meal, answer, measured) : this;
+  }
+
+  /** The same person's portion from a pot that others share. */
+  sharing(answer: Answered): ServedPortion {
+    return new ServedPortion(this.person, this.#made.meal, answer);
   }
 
   /** What this person eats of a dish; nothing where that is nothing. */
@@ -129,10 +140,12 @@ export class ServedPortion implements Portion {
   }
 
   get misses(): readonly FitOutcome[] {
+    if (this.shared) return this.shared.outcomes.filter(({ met }) => !met);
     return this.fit?.status === "out-of-reach" ? this.fit.misses : [];
   }
 
   get why(): string {
+    if (this.shared) return this.status === "met" ? "" : this.shared.text;
     return this.fit?.status === "out-of-reach" ? this.fit.text : "";
   }
 
@@ -163,6 +176,7 @@ export interface Answered {
   readonly factor: Fraction;
   readonly factors: LineFactors;
   readonly fit: PortionFit | undefined;
+  readonly shared?: PortionSharing;
 }
 
 /** What a meal brings of a quantity: the same for everyone, and what one factor moves. */

@@ -6,6 +6,7 @@ import { readAnswers } from "./answers.ts";
 import { type Given, kindOf, PlanFaults } from "./given.ts";
 import type { PlanInput } from "./input.ts";
 import { readPlace, readTolerance } from "./kitchen/read.ts";
+import { type ReadPots, readPots } from "./pots/read.ts";
 import { MEAL, type ReadMeal, readMeal, sheetsOf, withSheet } from "./readMeal.ts";
 import { PERSON, type ReadPerson, readPerson } from "./readPerson.ts";
 
@@ -13,6 +14,8 @@ export interface ReadPlan {
   readonly meals: readonly ReadMeal[];
   readonly people: readonly ReadPerson[];
   readonly silence: Silence;
+  /** Nothing where everyone keeps the ratios that suit them best. */
+  readonly pots: ReadPots | undefined;
   /** The cook's. */
   readonly kitchen: Kitchen | undefined;
   readonly tolerance: Fraction;
@@ -22,6 +25,7 @@ const PLAN: readonly string[] = [
   "meals",
   "people",
   "silent",
+  "pots",
   "answers",
   "kitchen",
   "tolerance",
@@ -44,6 +48,7 @@ export function readPlan(input: unknown): ReadPlan {
     readPerson(faults, each, id, path, named),
   );
   const silence = readSilence(faults, given?.silent);
+  const pots = readPots(faults, given?.pots);
   const kitchen = readPlace(faults, given?.kitchen, ["kitchen"]);
   const tolerance = readTolerance(faults, given?.tolerance);
   const answered = new Map(meals.map((meal) => [meal.id, meal]));
@@ -56,7 +61,7 @@ export function readPlan(input: unknown): ReadPlan {
     },
   });
   throwIfAny(faults.all);
-  return { meals: [...answered.values()], people, silence, kitchen, tolerance };
+  return { meals: [...answered.values()], people, silence, pots, kitchen, tolerance };
 }
 
 const LISTS = {

@@ -1,0 +1,61 @@
+import { type Fraction, ONE, over, times } from "../../../number/fraction.ts";
+import type { Constraint } from "../constraints.ts";
+import { type Linear, onePortion, type Point } from "../linear.ts";
+import { BASE, DOSE, type LineAt, type Model, nameIn } from "../model.ts";
+import { layOut } from "../programme.ts";
+import { type Nearest, nearest } from "../quotient.ts";
+import { eased, type Held, placeOf } from "./held.ts";
+
+/** What a pot's ratios ask of a portion: each group at its ratio to the first. */
+export function ties(model: Model, groups: readonly LineAt[], ratios: readonly Fraction[]): Constraint[] {
+  const [first, ...others] = groups;
+  if (!first) return [];
+  return others.flatMap((group, p): Constraint[] => {
+    const ratio = ratios[p];
+    const dish = model.dishes[group.dish];
+    if (!ratio || !dish) return [];
+    const key = dish.sheet.plan.lines[group.line]?.line.key ?? "";
+    const on = { kind: "line", name: nameIn(dish, key), ...group } as const;
+    const [value, per] = [whole(model, placeOf(model, group)), whole(model, placeOf(model, first))];
+    return [{ on, value, per, least: ratio, most: ratio, soft: false }];
+  });
+}
+
+/** What a mover, or `BASE`, is multiplied by, over the common factor. */
+export function whole(model: Model, place: number): Linear {
+  const none = onePortion(model.movers.length);
+  return {
+    still: place === BASE ? 1n : 0n,
+    each: none.each.map((_, j) => (j === place ? 1n : 0n)),
+    dose: 0n,
+    scale: 1n,
+  };
+}
+
+/**
+ * The portion that a pot of these ratios gives: no demand is missed by more than the tolerance, the
+ * total of what they are missed by is least, and then departures are, as a fit chooses.
+ */
+export function portionAt(
+  { problem, groups }: Held,
+  ratios: readonly Fraction[],
+  tolerance: Fraction,
+  pivots: number | undefined,
+): Point {
+  const { model, constraints } = problem;
+  const held = constraints.flatMap((each) => (each.soft ? [{ ...eased(each, tolerance), soft: false }] : []));
+  const all = [...constraints, ...(tolerance.n === 0n ? [] : held), ...ties(model, groups, ratios)];
+  const mayMiss = tolerance.n > 0n;
+  const found = nearest(layOut(model, all, mayMiss), pivots);
+  // The ratios suit this portion, so there is one.
+  return (found as Nearest).point;
+}
+
+/** What each line is multiplied by at a point, by dish. */
+export function factorsAt({ places }: Model, { ratios, u }: Point): readonly (readonly Fraction[])[] {
+  const common = over(ONE, u);
+  const moved = ratios.map((ratio) => times(ratio, common));
+  return places.map((ofDish) =>
+    ofDish.map((place) => (place === DOSE ? ONE : place === BASE ? common : (moved[place] ?? common))),
+  );
+}
