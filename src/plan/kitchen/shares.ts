@@ -33,6 +33,8 @@ interface Bowl {
   readonly low: bigint;
   readonly high: bigint | undefined;
   steps: bigint;
+  /** What is still missing of `exact`. */
+  short: Fraction;
 }
 
 /**
@@ -56,7 +58,11 @@ export function weighShares(
   const bowls = wishes.map((wish) => bowlOf(wish, all)).sort(largestFirst);
   let left = whole - bowls.reduce((total, { steps }) => total + steps, 0n);
   const by = left > 0n ? 1n : -1n;
-  for (; left !== 0n; left -= by) nextFor(bowls, by).steps += by;
+  for (; left !== 0n; left -= by) {
+    const bowl = nextFor(bowls, by);
+    bowl.steps += by;
+    bowl.short = minus(bowl.short, fraction(by));
+  }
   const over1 = minus(all, fraction(whole));
   const rest = over1.n === 0n ? undefined : (bowls.find((bowl) => takes(bowl, 1n)) ?? bowls[0]);
   const stepsOf = (bowl: Bowl): Fraction => {
@@ -76,7 +82,7 @@ function bowlOf({ person, share, least, most }: ShareWish, all: Fraction): Bowl 
   // Where the ends leave no whole step between them the lower wins: there is nothing right to take.
   let steps = within(atLeastOne(floor(exact)), high);
   if (steps < low) steps = low;
-  return { person, exact, low, high, steps };
+  return { person, exact, low, high, steps, short: minus(exact, fraction(steps)) };
 }
 
 function within(steps: bigint, high: bigint | undefined): bigint {
@@ -97,10 +103,10 @@ function takes({ steps, low, high }: Bowl, by: bigint): boolean {
 
 /** Who is furthest from their share on the side of `by` and may move there; else the largest. */
 function nextFor(bowls: readonly Bowl[], by: bigint): Bowl {
-  const short = ({ exact, steps }: Bowl): Fraction => times(fraction(by), minus(exact, fraction(steps)));
+  const side = Number(by);
   let best: Bowl | undefined;
   for (const bowl of bowls) {
-    if (takes(bowl, by) && (!best || compare(short(bowl), short(best)) > 0)) best = bowl;
+    if (takes(bowl, by) && (!best || compare(bowl.short, best.short) * side > 0)) best = bowl;
   }
   return best ?? (bowls.find(({ steps }) => steps + by > 0n) as Bowl);
 }
