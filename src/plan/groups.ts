@@ -62,7 +62,7 @@ export interface KitchenNote {
 /** Sorts eaters by what can be cooked together for them, each group where its first eater stands. */
 export function groupsOf(s: Sheet, eaters: readonly Eater[]): readonly Group[] {
   const held = s.plan.lines.flatMap(({ line }, i) =>
-    line.added === "cooking" && line.scaling === "held" ? [i] : [],
+    line.added === "cooking" && line.scaling === "held" && !isZero(s.values.grams[i] ?? ZERO) ? [i] : [],
   );
   const distinct = representatives(held, eaters);
   const groups = new Map<string, Eater[]>();

@@ -49,8 +49,10 @@ function unmetTable(plan: Plan, language: Language): Table {
   const nameOf = (all: readonly { readonly id: string; readonly name: string }[], id: string): string =>
     all.find((each) => each.id === id)?.name ?? id;
   const nothing = say(language, "nothing is served, since what must hold cannot");
-  const rows = plan.unmet.flatMap(({ person, meal, status, misses }) => {
-    const said = status === "not-served" ? [nothing] : misses.map(({ text }) => text);
+  const rows = plan.unmet.flatMap(({ person, meal, status, misses, why }) => {
+    // A factor that is missed is no demand with a figure of its own.
+    const missed = misses.length > 0 ? misses.map(({ text }) => text) : [why];
+    const said = status === "not-served" ? [nothing] : missed;
     return said.map((text) => [nameOf(plan.people, person), nameOf(plan.meals, meal), text]);
   });
   return table({
