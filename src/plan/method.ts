@@ -9,6 +9,7 @@ export type Piece =
 /** A dish's method with amounts in place, and the lines that it leaves out. */
 export interface Method {
   readonly steps: readonly (readonly Piece[])[];
+  /** Keys of lines that have an amount and are not named; empty where there are no steps. */
   readonly unnamed: readonly string[];
 }
 
@@ -33,8 +34,7 @@ export function methodWith(
       .filter((stretch) => stretch !== "")
       .map((stretch) => (/^\{[^{}]+\}$/.test(stretch) ? piece(stretch.slice(1, -1)) : { text: stretch })),
   );
-  const left = steps.length === 0 ? [] : [...amounts.keys()].filter((key) => !named.has(key));
-  return { steps, unnamed: left.map((key) => names.get(key) ?? key) };
+  return { steps, unnamed: steps.length === 0 ? [] : [...amounts.keys()].filter((key) => !named.has(key)) };
 }
 
 /** The name as far as its first comma, where that tells the lines apart: `Oats, rolled` is `Oats`. */

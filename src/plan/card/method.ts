@@ -13,7 +13,9 @@ export function methodOf(s: Sheet, settled: MeasuredLines, language: Language): 
         : inPlace(s, line, language),
     ]),
   );
-  return methodWith(s.origin.method ?? [], shortNames(s.lines, language), amounts);
+  const names = shortNames(s.lines, language);
+  const { steps, unnamed } = methodWith(s.origin.method ?? [], names, amounts);
+  return { steps, unnamed: unnamed.map((key) => names.get(key) ?? key) };
 }
 
 /** What to take of a line: spoons where a scale reads badly, grams otherwise. */
