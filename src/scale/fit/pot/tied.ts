@@ -46,9 +46,8 @@ export function portionAt(
   const held = constraints.flatMap((each) => (each.soft ? [{ ...eased(each, tolerance), soft: false }] : []));
   const all = [...constraints, ...(tolerance.n === 0n ? [] : held), ...ties(model, groups, ratios)];
   const mayMiss = tolerance.n > 0n;
-  const found = nearest(layOut(model, all, mayMiss), pivots);
   // The ratios suit this portion, so there is one.
-  return (found as Nearest).point;
+  return (nearest(layOut(model, all, mayMiss), pivots) as Nearest).point;
 }
 
 /** What each line is multiplied by at a point, by dish. */
