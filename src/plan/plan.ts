@@ -18,7 +18,7 @@ export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
 export type { Addition, ApartWhy, Pot, PotRatio, Serving } from "./pot.ts";
 export type { DishSharing, PortionSharing } from "./pots/result.ts";
 
-/** How far a plan has come: one person's portions are all found. */
+/** How far a plan has come: one person's portions are all found, or all measured. */
 export interface PlanProgress {
   readonly person: string;
   /** People who are planned, this one counted in. */
@@ -38,8 +38,15 @@ export interface PlanProgress {
  * Each dish is taken apart into what is cooked once and what is added person by person: see
  * `plan.dish`. What only the cook can decide stands in `plan.questions`.
  *
- * Throws one error with every fault: `plan-malformed`, and the codes of {@link scale} and {@link fit},
- * each from where the demand stands in the input.
+ * With a `kitchen` amounts are such as can be measured, and what each portion is off by stands in its
+ * `drift`. Each pot is rounded first, its ratios drifting least; then it is shared out in steps of the
+ * scale, the largest share getting what is left; then what is added for each person is chosen in their
+ * own kitchen, so that it makes up for what the pot cost. Firm demands hold, targets do within the
+ * `tolerance` or the portion says that they do not; where measurable amounts would break what is firm,
+ * amounts stay exact and say so. Lines that are the same for everyone are never touched.
+ *
+ * Throws one error with every fault: `plan-malformed`, `kitchen-malformed`, and the codes of
+ * {@link scale} and {@link fit}, each from where the demand stands in the input.
  *
  * @example
  * ```ts
@@ -64,6 +71,32 @@ export interface PlanProgress {
  * });
  * const bow = plan.dish("breakfast").serving("bow");
  * console.log(bow.grams.toString(), bow.share.toFixed(3), bow.additions.map(({ name }) => name)); // => 520 0.667 [ 'Honey' ]
+ * ```
+ *
+ * @example
+ * ```ts
+ * const bowl = sheet(
+ *   {
+ *     name: "Bowl",
+ *     portions: 1,
+ *     lines: [
+ *       { key: "oats", food: "oats-rolled-dry", amount: "60 g" },
+ *       { key: "seeds", food: "pumpkin-seeds", amount: "20 g", added: "serving" },
+ *     ],
+ *   },
+ *   starterFoods,
+ * );
+ * const measured = portionPlan({
+ *   meals: [{ id: "breakfast", dishes: bowl }],
+ *   people: [
+ *     { id: "cox", demands: { energy: 310 } },
+ *     { id: "bow", demands: { energy: 420 } },
+ *   ],
+ *   kitchen: "metric",
+ * });
+ * const { pots, servings } = measured.dish("breakfast");
+ * console.log(pots[0]?.sheet.mass.raw.toString(), servings.map(({ grams }) => grams.toString())); // => 129 [ '55', '74' ]
+ * console.log(measured.portion("bow", "breakfast").drift?.demands[0]?.brings?.toFixed(1)); // => 420.2
  * ```
  */
 export function portionPlan(input: PlanInput): Plan {

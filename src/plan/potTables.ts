@@ -1,3 +1,4 @@
+import type { Amount } from "../measure/amount.ts";
 import { measuresNote, shownAmount, stated } from "../sheet/show.ts";
 import { figure, showPercent } from "../table/figure.ts";
 import { type Language, say } from "../table/language.ts";
@@ -71,13 +72,25 @@ function servingsTable({ dish, title, nameOf, language }: Titled): Table {
       { key: "added", heading: say(language, "Added") },
     ],
     rows,
-    notes: questions.map(({ text, options }) =>
-      say(language, "{question}. Either {options}", {
-        question: text,
-        options: options.map((option) => say(language, option.text)).join("; or "),
-      }),
-    ),
+    notes: [
+      ...measuresNote(otherSpoons(servings), language),
+      ...questions.map(({ text, options }) =>
+        say(language, "{question}. Either {options}", {
+          question: text,
+          options: options.map((option) => say(language, option.text)).join("; or "),
+        }),
+      ),
+    ],
   });
+}
+
+/** Amounts in spoons of a kitchen whose measures are not the recipe's. */
+function otherSpoons(servings: readonly Serving[]): readonly Amount[] {
+  return servings.flatMap(({ added }) =>
+    (added?.values.amounts ?? []).filter(
+      ({ measures }) => measures !== undefined && measures !== added?.origin.measures,
+    ),
+  );
 }
 
 function shareCells(serving: Serving, byVolume: boolean, language: Language): Cell[] {

@@ -106,7 +106,14 @@ function amountsTable({ plan, meal, dish, title, language }: Dish): Table {
       { key: "all", heading: say(language, "For all"), align: "end" },
     ],
     rows: [...rows, mass],
-    notes: [...measuresNote(batch.values.amounts, language), ...sameForAll(batch, language)],
+    // Kitchens differ: someone's spoons may be others than the recipe's.
+    notes: [
+      ...measuresNote(
+        [batch, ...served].flatMap((s) => s?.values.amounts ?? []),
+        language,
+      ),
+      ...sameForAll(batch, language),
+    ],
   });
 }
 

@@ -65,7 +65,7 @@ export interface DriftOf {
   readonly exact: LineFactors;
   readonly measured: LineFactors;
   readonly lineByLine: LineFactors;
-  /** Nothing of this portion was rounded, since that would break what must hold. */
+  /** A pot or additions stay as they were found, since rounding them would break what must hold. */
   readonly unrounded: boolean;
 }
 
@@ -83,8 +83,8 @@ export class PortionDrift {
 
   /**
    * `met`: every demand holds, targets within the tolerance. `off-target`: some target is further
-   * off. `unrounded`: the portion is as it was found, since measurable amounts would break what must
-   * hold.
+   * off. `unrounded`: the portion, or a pot that it shares, is as it was found, since measurable
+   * amounts would break what must hold for someone.
    */
   get status(): "met" | "off-target" | "unrounded" {
     if (this.#of.unrounded) return "unrounded";

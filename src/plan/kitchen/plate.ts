@@ -61,13 +61,14 @@ export class Plate {
     const exact = this.served.factors;
     const measured = this.#additions?.factors ?? this.withPots;
     const alone = this.#shared(this.#additions?.lineByLine ?? exact, "line-by-line");
-    const unrounded = kitchen !== undefined && this.#additions === undefined;
+    const exactAdditions = kitchen !== undefined && this.#additions === undefined;
+    const unrounded = exactAdditions || this.pots.some(({ isLeft }) => isLeft);
     const of = { figures, demands, tolerance, exact, measured, lineByLine: alone, unrounded };
     return {
       factors: measured,
       amounts: this.#amounts(),
       drift: (sheets) => new PortionDrift(of, sheets),
-      notes: this.#notes(unrounded, potted),
+      notes: this.#notes(exactAdditions),
     };
   }
 
@@ -90,18 +91,23 @@ export class Plate {
     );
   }
 
-  #notes(unrounded: boolean, potted: boolean): readonly KitchenNote[] {
+  #notes(exactAdditions: boolean): readonly KitchenNote[] {
     const { figures } = this.#at;
-    const stays = potted ? "additions stay exact" : "the portion stays exact";
-    const text = `no amounts that the kitchen can measure keep what must hold: ${stays}`;
     const unmeasurable = (this.#additions?.unmeasurable ?? []).flatMap(({ dish, line }) => {
       const base = figures.dishes.find(({ name }) => name === dish)?.sheet;
       return base ? [unmeasurableNote(base, line)] : [];
     });
     return [
-      ...(unrounded ? [{ code: "not-rounded" as const, line: undefined, text }] : []),
+      ...(exactAdditions ? [EXACT_ADDITIONS] : []),
+      ...this.pots.flatMap((pot) => pot.measured.notes.filter(({ code }) => code === "not-rounded")),
       ...unmeasurable,
       ...(this.#additions?.proven === false ? [notProven("additions")] : []),
     ];
   }
 }
+
+const EXACT_ADDITIONS: KitchenNote = {
+  code: "not-rounded",
+  line: undefined,
+  text: "additions stay exact: no amounts that the kitchen can measure keep what must hold",
+};

@@ -43,6 +43,11 @@ export class SharedPot {
     return this.#rounded !== undefined;
   }
 
+  /** Whether it was given up. */
+  get isLeft(): boolean {
+    return this.#notes.some(({ code }) => code === "not-rounded");
+  }
+
   /** Rounds what goes in, then weighs out the shares. */
   measure({ kitchen, tolerance, figures, taster }: Asked): void {
     const { dish, base, group } = this;
