@@ -1,10 +1,11 @@
 import { collect, type Fault, throwIfAny } from "../number/error.ts";
 import { PlannedDish } from "./dish.ts";
+import { PortionFinder } from "./finder.ts";
 import type { Group } from "./groups.ts";
 import type { PlanInput } from "./input.ts";
 import { inKitchens, type Settled } from "./kitchen/measure.ts";
 import { Plan, type PlannedMeal } from "./planned.ts";
-import { PortionFinder, type ServedPortion } from "./portion.ts";
+import type { ServedPortion } from "./portion.ts";
 import type { DishSharing } from "./pots/result.ts";
 import { type SharedPots, sharePots } from "./pots/share.ts";
 import { type ReadPlan, readPlan } from "./read.ts";

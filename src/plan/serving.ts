@@ -1,0 +1,119 @@
+import type { Decimal } from "decimal.js";
+import type { Amount } from "../measure/amount.ts";
+import { type Fraction, isZero, ONE, over, times, toDecimal, ZERO } from "../number/fraction.ts";
+import { moveLines } from "../scale/move.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Eater, Group } from "./groups.ts";
+import { onlyLines, withAmounts } from "./lines.ts";
+
+import type { Addition, Pot, Serving } from "./pot.ts";
+
+/** Sheets of some of the lines, each set of lines once. */
+export class Subsets {
+  readonly #base: Sheet;
+  readonly #made = new Map<string, Sheet>();
+
+  constructor(base: Sheet) {
+    this.#base = base;
+  }
+
+  get(lines: readonly number[]): Sheet {
+    const key = lines.join();
+    const made = this.#made.get(key) ?? onlyLines(this.#base, lines);
+    this.#made.set(key, made);
+    return made;
+  }
+}
+
+interface Made {
+  readonly eater: Eater;
+  readonly base: Sheet;
+  readonly group: Group;
+  readonly subsets: Subsets;
+  readonly pot: Pot | undefined;
+  readonly share: Fraction;
+  readonly cooked: Fraction;
+  readonly density: Fraction | undefined;
+}
+
+/** A serving whose sheet is made when first looked at. */
+export class PotServing implements Serving {
+  readonly person: string;
+  readonly pot: Pot | undefined;
+  readonly exactShare: Fraction;
+  readonly exactGrams: Fraction;
+  readonly exactMillilitres: Fraction | undefined;
+  readonly #made: Made;
+  #added: { readonly sheet: Sheet | undefined } | undefined;
+
+  constructor(made: Made) {
+    const { eater, pot, share, cooked, density } = made;
+    this.person = eater.person;
+    this.pot = pot;
+    this.exactShare = share;
+    this.exactGrams = times(cooked, share);
+    this.exactMillilitres = density && over(this.exactGrams, density);
+    this.#made = made;
+  }
+
+  get weighed(): Amount | undefined {
+    return this.#made.group.measured?.weighed.get(this.person);
+  }
+
+  get isRest(): boolean {
+    return this.#made.group.measured?.rest === this.person;
+  }
+
+  get share(): Decimal {
+    return toDecimal(this.exactShare);
+  }
+
+  get grams(): Decimal {
+    return toDecimal(this.exactGrams);
+  }
+
+  get millilitres(): Decimal | undefined {
+    return this.exactMillilitres && toDecimal(this.exactMillilitres);
+  }
+
+  get measured(): ReadonlySet<string> {
+    const { base, eater, group } = this.#made;
+    const shared = new Set(group.eaters.length > 1 ? group.pot : []);
+    const isOwn = (line: number): boolean => eater.amounts?.[line] !== undefined && !shared.has(line);
+    return new Set(base.plan.lines.flatMap(({ line }, i) => (isOwn(i) ? [line.key] : [])));
+  }
+
+  get added(): Sheet | undefined {
+    this.#added ??= { sheet: this.#add() };
+    return this.#added.sheet;
+  }
+
+  get additions(): readonly Addition[] {
+    return (this.added?.lines ?? []).map(({ key, name, state, scaling, added, exactGrams }) => ({
+      line: key,
+      name,
+      state,
+      why: added === "serving" ? "serving" : scaling === "per-portion" ? "per-portion" : "adjustable",
+      cooked: added === "cooking",
+      grams: toDecimal(exactGrams),
+      exactGrams,
+    }));
+  }
+
+  #add(): Sheet | undefined {
+    const { eater, base, group, subsets } = this.#made;
+    const has = (line: number): boolean =>
+      !isZero(eater.factors[line] ?? ZERO) && !isZero(base.values.grams[line] ?? ZERO);
+    const lines = group.apart.filter(has);
+    if (lines.length === 0) return undefined;
+    const added = moveLines(
+      subsets.get(lines),
+      lines.map((line) => eater.factors[line] ?? ZERO),
+      ONE,
+    );
+    return withAmounts(
+      added,
+      lines.map((line) => eater.amounts?.[line]),
+    );
+  }
+}
