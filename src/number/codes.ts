@@ -73,6 +73,7 @@ export type ErrorCode =
   // plan
   | "plan-malformed"
   | "plan-needs-answer"
+  | "avoided-served"
   | "card-malformed"
   | "shopping-malformed"
   | "schedule-malformed"

@@ -1,5 +1,8 @@
+import type { Allergen } from "../food/allergens.ts";
 import type { Kitchen, KitchenName } from "../measure/kitchen.ts";
 import type { Value } from "../number/fraction.ts";
+import type { Authority } from "../person/intakes/table.ts";
+import type { Person } from "../person/person.ts";
 import type { Demand } from "../scale/demand.ts";
 import type { FitHow } from "../scale/fit.ts";
 import type { Silence, Target } from "../scale/target.ts";
@@ -28,10 +31,30 @@ export interface MealInput {
  */
 export type PortionDemands = Target | readonly Demand[];
 
+/**
+ * What someone is not to be served: an allergen, by its id, which is looked for in every food that is
+ * said to hold it, or one food by its id. `override` says in writing who allows it all the same, and
+ * why.
+ */
+export type Avoided =
+  | Allergen
+  | { readonly allergen: Allergen; readonly override?: string }
+  | { readonly food: string; readonly override?: string };
+
 /** Someone who is fed, and what each meal's portion must bring. */
 export interface PersonInput {
   readonly id: string;
   readonly name?: string;
+  /**
+   * Their body and what they declare, for cautions, upper levels and the day on their card. Allergens
+   * that they declare are avoided.
+   */
+  readonly person?: Person;
+  /**
+   * What they are not to be served. Whatever a plan would serve them of it is an error, unless it is
+   * overridden in writing; foods that say nothing of an allergen are listed in `plan.avoided`.
+   */
+  readonly avoid?: readonly Avoided[];
   /** What a portion of every meal must meet; the recipes' own portion where nothing is said. */
   readonly demands?: PortionDemands;
   /** What a portion of one meal must meet, by the meal's id, instead of `demands`. */
@@ -74,6 +97,8 @@ export interface FewestPots {
 export interface PlanInput {
   readonly meals: readonly MealInput[];
   readonly people: readonly PersonInput[];
+  /** Whose reference intakes and upper levels hold for those with a `person`; none are read unless told. */
+  readonly authority?: Authority;
   /** What to do where lines say nothing of a target; `refuse` unless told. */
   readonly silent?: Silence;
   /**

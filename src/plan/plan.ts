@@ -4,6 +4,8 @@ import { PortionFinder } from "./finder.ts";
 import type { Group } from "./groups.ts";
 import type { PlanInput } from "./input.ts";
 import { inKitchens, type Settled } from "./kitchen/measure.ts";
+import { AboutPeople } from "./people/about.ts";
+import { Watch } from "./people/watch.ts";
 import { Plan, type PlannedMeal } from "./planned.ts";
 import type { ServedPortion } from "./portion.ts";
 import type { DishSharing } from "./pots/result.ts";
@@ -14,6 +16,7 @@ import type { ReadMeal } from "./readMeal.ts";
 export type { PlannedDish, PlanQuestion } from "./dish.ts";
 export type { KitchenNote } from "./groups.ts";
 export type { DemandDrift, PortionDrift, RatioDrift } from "./kitchen/drift.ts";
+export type { AvoidedServed, AvoidedUnknown, Avoider, PlanAvoided } from "./people/avoided.ts";
 export { Plan, type PlannedMeal } from "./planned.ts";
 export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
 export type { Addition, ApartWhy, Pot, PotRatio, Serving } from "./pot.ts";
@@ -46,8 +49,14 @@ export interface PlanProgress {
  * `tolerance` or the portion says that they do not; where measurable amounts would break what is firm,
  * amounts stay exact and say so. Lines that are the same for everyone are never touched.
  *
- * Throws one error with every fault: `plan-malformed`, `kitchen-malformed`, and the codes of
- * {@link scale} and {@link fit}, each from where the demand stands in the input.
+ * What a person avoids is never served silently: every line that holds it is a fault, unless it is
+ * overridden in writing, and foods that say nothing of an allergen are listed in `plan.avoided`. With
+ * an `authority`, `plan.doses` holds the lines that are the same for everyone against the upper levels
+ * of each `person`, and `plan.cautions` says what to heed in a portion.
+ *
+ * Throws one error with every fault: `plan-malformed`, `kitchen-malformed`, `person-malformed`,
+ * `person-needs`, `authority-unknown`, `allergen-served`, `avoided-served`, and the codes of
+ * {@link scale} and {@link fit}, each from where its cause stands in the input.
  *
  * @example
  * ```ts
@@ -99,6 +108,23 @@ export interface PlanProgress {
  * console.log(pots[0]?.sheet.mass.raw.toString(), servings.map(({ grams }) => grams.toString())); // => 129 [ '55', '74' ]
  * console.log(measured.portion("bow", "breakfast").drift?.demands[0]?.brings?.toFixed(1)); // => 420.2
  * ```
+ *
+ * @example
+ * ```ts
+ * const broth = sheet(
+ *   { name: "Broth", portions: 1, lines: [{ key: "salmon", food: "salmon-farmed-baked", amount: "80 g" }] },
+ *   starterFoods,
+ * );
+ * const meals = [{ id: "supper", dishes: broth }];
+ * try {
+ *   portionPlan({ meals, people: [{ id: "cox", avoid: ["fish"] }] });
+ * } catch (error) {
+ *   if (error instanceof SteelyardError) console.log(`${error.code}: ${error.path.join(".")}`); // => allergen-served: people.0.avoid.0
+ * }
+ * const allowed = [{ allergen: "fish", override: "The camp doctor: no longer allergic" }] as const;
+ * const plated = portionPlan({ meals, people: [{ id: "cox", avoid: allowed }] });
+ * console.log(plated.avoided.overridden.map(({ name, lines }) => `${name}: ${lines}`)); // => [ 'fish: salmon' ]
+ * ```
  */
 export function portionPlan(input: PlanInput): Plan {
   const steps = portionPlanSteps(input);
@@ -143,17 +169,23 @@ function* stepsOf(read: ReadPlan): Generator<PlanProgress, Plan, void> {
   // can measure.
   const { portions, sharing } = sharePots(read, found);
   const settled = yield* inKitchens(read, portions);
+  // Whoever shares a pot may be served what a portion of their own would have left out.
+  const watch = new Watch(read.people, read.meals);
+  throwIfAny(settled.portions.flatMap((portion) => watch.faults(portion)));
   return planOf(read, settled, sharing);
 }
 
 function* findAll({ meals, people, silence }: ReadPlan): Generator<PlanProgress, Portions, void> {
   const faults: Fault[] = [];
-  const finders = meals.map((meal) => new PortionFinder(meal, silence));
+  const watch = new Watch(people, meals);
+  const finders = meals.map((meal) => [meal.id, new PortionFinder(meal, silence)] as const);
   const portions: ServedPortion[] = [];
   for (const [i, person] of people.entries()) {
-    for (const finder of finders) {
+    for (const [meal, finder] of finders) {
       const found = collect(faults, [], () => finder.find(person));
       if (found) portions.push(found);
+      if (person.avoids.length === 0) continue;
+      faults.push(...watch.faults({ person: person.id, meal, factors: found?.factors }));
     }
     yield { person: person.id, done: i + 1, of: people.length };
   }
@@ -164,13 +196,17 @@ function* findAll({ meals, people, silence }: ReadPlan): Generator<PlanProgress,
 type Portions = readonly ServedPortion[];
 
 function planOf(read: ReadPlan, { portions, groups }: Settled, sharing: SharedPots["sharing"]): Plan {
-  const people = read.people.map(({ id, name }) => ({ id, name }));
   const byMeal = groupBy(portions, ({ meal }) => meal);
   const meals = read.meals.map((meal) => {
     const { id } = meal;
     return plannedMeal(meal, byMeal.get(id) ?? [], { groups: groups.get(id), sharing: sharing.get(id) });
   });
-  return new Plan(people, meals, portions);
+  return new Plan({
+    people: read.people.map(({ id, name }) => ({ id, name })),
+    meals,
+    portions,
+    about: new AboutPeople(read.people, read.meals, portions),
+  });
 }
 
 /** What was settled for all of a meal, by dish. */

@@ -2,13 +2,18 @@ import { type ComponentId, components } from "../food/components.ts";
 import { fault, quote } from "../number/error.ts";
 import { type Fraction, isZero, ONE, over, sum, times } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
+import type { ReferenceIntakes } from "../person/intakes/referenceIntakes.ts";
+import type { PortionCaution } from "../person/portion/cautions.ts";
+import type { DoseCheck } from "../person/portion/doses.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { combine, type Tally } from "../sheet/tally.ts";
 import type { Language } from "../table/language.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import type { PlannedDish, PlanQuestion } from "./dish.ts";
-import type { Portion } from "./portion.ts";
+import type { AboutPeople } from "./people/about.ts";
+import type { PlanAvoided } from "./people/avoided.ts";
+import type { Portion, ServedPortion } from "./portion.ts";
 import { portionRows } from "./records.ts";
 import { planTables } from "./tables.ts";
 
@@ -26,19 +31,30 @@ export class Plan extends Shown {
   readonly people: readonly { readonly id: string; readonly name: string }[];
   readonly meals: readonly PlannedMeal[];
   readonly portions: readonly Portion[];
-  readonly #byKey: ReadonlyMap<string, Portion>;
+  readonly #byKey: ReadonlyMap<string, ServedPortion>;
+  readonly #about: AboutPeople;
 
   /** @internal Use {@link portionPlan}. */
-  constructor(people: Plan["people"], meals: readonly PlannedMeal[], portions: readonly Portion[]) {
+  constructor(made: {
+    readonly people: Plan["people"];
+    readonly meals: readonly PlannedMeal[];
+    readonly portions: readonly ServedPortion[];
+    readonly about: AboutPeople;
+  }) {
     super();
-    this.people = people;
-    this.meals = meals;
-    this.portions = portions;
-    this.#byKey = new Map(portions.map((p) => [keyOf(p.person, p.meal), p]));
+    this.people = made.people;
+    this.meals = made.meals;
+    this.portions = made.portions;
+    this.#about = made.about;
+    this.#byKey = new Map(made.portions.map((p) => [keyOf(p.person, p.meal), p]));
   }
 
   /** One person's portion of a meal. Throws `plan-malformed` where the plan has no such portion. */
   portion(person: string, meal: string): Portion {
+    return this.#portion(person, meal);
+  }
+
+  #portion(person: string, meal: string): ServedPortion {
     const found = this.#byKey.get(keyOf(person, meal));
     if (found) return found;
     const known = this.people.some((p) => p.id === person) ? this.meals : this.people;
@@ -86,6 +102,67 @@ export class Plan extends Shown {
   /** What only the cook can decide, to be answered in `answers`; until then a line counts as the portions say. */
   get questions(): readonly PlanQuestion[] {
     return this.meals.flatMap(({ dishes }) => [...dishes.values()].flatMap(({ questions }) => questions));
+  }
+
+  /**
+   * What people avoid, held against what they are served: foods that say nothing of a declared
+   * allergen, to ask about before serving, and what is served on a written override.
+   */
+  get avoided(): PlanAvoided {
+    return this.#about.avoided;
+  }
+
+  /**
+   * Lines that are the same for everyone, held against the upper levels of each person: one size for
+   * all weighs most on the smallest. Nothing where the plan has no `authority`, or nobody a `person`.
+   *
+   * @example
+   * ```ts
+   * const broth = sheet(
+   *   { name: "Broth", portions: 1, lines: [{ key: "liver", food: "beef-liver-braised", amount: "40 g", scaling: "per-portion" }] },
+   *   starterFoods,
+   * );
+   * const plan = portionPlan({
+   *   meals: [{ id: "supper", dishes: broth }],
+   *   people: [
+   *     { id: "cox", person: { sex: "female", age: 15, mass: "48 kg" } },
+   *     { id: "stroke", person: { sex: "male", age: 27, mass: "92 kg" } },
+   *   ],
+   *   authority: "eu",
+   * });
+   * plan.doses?.past.map(({ line, of, riskiest }) => `${line}: ${of}, above all for ${riskiest}`); // => [ 'supper/liver: retinol, above all for cox', 'supper/liver: copper, above all for cox' ]
+   * ```
+   */
+  get doses(): DoseCheck | undefined {
+    return this.#about.doses;
+  }
+
+  /**
+   * The plan's authority's figures for a person, for `compare(plan.portion(…).dishes, …)`. Nothing where
+   * the plan has no `authority`, or this one no `person`. Throws `plan-malformed` for nobody's id.
+   */
+  intakes(person: string): ReferenceIntakes | undefined {
+    this.#known(person);
+    return this.#about.intakes(person);
+  }
+
+  /**
+   * What to heed in a person's portion of a meal, or of all meals together: first where it meets what
+   * their `person` declares, then what its foods carry for everyone, as `cautionsFor` gives them.
+   * Throws `plan-malformed` where the plan has no such portion.
+   */
+  cautions(person: string, meal?: string): readonly PortionCaution[] {
+    this.#known(person);
+    const meals = meal === undefined ? this.meals.map(({ id }) => id) : [meal];
+    return this.#about.cautions(
+      person,
+      meals.map((id) => this.#portion(person, id)),
+    );
+  }
+
+  #known(person: string): void {
+    const [first] = this.meals;
+    if (first) this.#portion(person, first.id);
   }
 
   #meal(meal: string): PlannedMeal {

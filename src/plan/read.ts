@@ -6,6 +6,8 @@ import { readAnswers } from "./answers.ts";
 import { type Given, kindOf, PlanFaults } from "./given.ts";
 import type { PlanInput } from "./input.ts";
 import { readPlace, readTolerance } from "./kitchen/read.ts";
+import { readAuthority } from "./people/body.ts";
+import { knownFoods } from "./people/foods.ts";
 import { type ReadPots, readPots } from "./pots/read.ts";
 import { MEAL, type ReadMeal, readMeal, sheetsOf, withSheet } from "./readMeal.ts";
 import { PERSON, type ReadPerson, readPerson } from "./readPerson.ts";
@@ -24,6 +26,7 @@ export interface ReadPlan {
 const PLAN: readonly string[] = [
   "meals",
   "people",
+  "authority",
   "silent",
   "pots",
   "answers",
@@ -44,8 +47,13 @@ export function readPlan(input: unknown): ReadPlan {
     if (id !== undefined) named.push(id);
     return readMeal(faults, each, id, path);
   });
+  const setting = {
+    meals: named,
+    foods: faults.all.length === 0 ? knownFoods(meals) : undefined,
+    authority: readAuthority(faults, given?.authority),
+  };
   const people = readList(faults, given, "people", (each, id, path) =>
-    readPerson(faults, each, id, path, named),
+    readPerson(faults, each, id, path, setting),
   );
   const silence = readSilence(faults, given?.silent);
   const pots = readPots(faults, given?.pots);

@@ -1,12 +1,15 @@
 import type { Kitchen } from "../measure/kitchen.ts";
 import { collect, type Fault, fault, type Path, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
+import type { Authority } from "../person/intakes/table.ts";
 import type { Demand } from "../scale/demand.ts";
 import { readDemands } from "../scale/fit/demands.ts";
 import { type ReadTarget, readTarget, type Target } from "../scale/target.ts";
 import { type Given, kindOf, own, type PlanFaults } from "./given.ts";
 import type { PersonInput } from "./input.ts";
 import { readPlace } from "./kitchen/read.ts";
+import { declaredBy, type KnownFoods, type ReadAvoid, readAvoid } from "./people/avoid.ts";
+import { type ReadBody, readBody } from "./people/body.ts";
 
 /** What a portion is to bring, and where in the input that stands. */
 export type Want = { readonly path: Path } & (
@@ -22,32 +25,48 @@ export interface ReadPerson {
   readonly wants: ReadonlyMap<string, Want>;
   /** Of one's own; the plan's where there is none. */
   readonly kitchen: Kitchen | undefined;
+  readonly body: ReadBody | undefined;
+  readonly avoids: readonly ReadAvoid[];
+}
+
+/** What of the plan a person's fields speak of. */
+export interface PersonSetting {
+  /** Ids of the meals that can be named. */
+  readonly meals: readonly string[];
+  /** Nothing where the recipes are refused. */
+  readonly foods: KnownFoods | undefined;
+  readonly authority: Authority | undefined;
 }
 
 /** The fields of a person. */
 export const PERSON: readonly string[] = [
   "id",
   "name",
+  "person",
+  "avoid",
   "demands",
   "byMeal",
   "kitchen",
 ] satisfies (keyof PersonInput)[];
 
-/** Reads one person; nothing where some of it is refused. `meals` are those that can be named. */
+/** Reads one person; nothing where some of it is refused. */
 export function readPerson(
   faults: PlanFaults,
   given: Given,
   id: string | undefined,
   path: Path,
-  meals: readonly string[],
+  { meals, foods, authority }: PersonSetting,
 ): ReadPerson | undefined {
   const name = faults.optionalName(given.name, [...path, "name"], "leave it out, or write a name");
   const usual = readWant(faults.all, given.demands, [...path, "demands"]);
   const byMeal = readByMeal(faults, given.byMeal, [...path, "byMeal"], meals);
   const kitchen = readPlace(faults, given.kitchen, [...path, "kitchen"]);
+  const body = readBody(faults, given.person, [...path, "person"], authority);
+  const avoided = readAvoid(faults, given.avoid, [...path, "avoid"], foods);
   if (id === undefined || usual === undefined) return undefined;
   const wants = new Map(meals.map((meal) => [meal, byMeal.get(meal) ?? usual]));
-  return { id, name: name ?? id, wants, kitchen };
+  const avoids = body ? [...avoided, ...declaredBy(body.facts, avoided, [...path, "person"])] : avoided;
+  return { id, name: name ?? id, wants, kitchen, body, avoids };
 }
 
 function readByMeal(

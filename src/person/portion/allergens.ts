@@ -213,18 +213,23 @@ function idsOn(list: AllergenList | "both"): Allergen[] {
 function heldOf({ foods }: EatenPortion, ids: readonly Allergen[]): Held {
   return {
     contains: [...new Set(ids)].flatMap((allergen) => {
-      const lines = foods.filter(({ food }) => holds(food, allergen)).map(({ key }) => key);
+      const lines = foods.filter(({ food }) => holdsAllergen(food, allergen)).map(({ key }) => key);
       return lines.length > 0 ? [{ allergen, name: allergens[allergen].name, lines }] : [];
     }),
     unknown: foods.flatMap((each) => unknownOf(each, ids)),
   };
 }
 
-function holds({ allergens: said = [] }: FoodInput, id: Allergen): boolean {
+/** Whether a food is said to hold an allergen: one that says nothing is not, and is no less unknown. */
+export function holdsAllergen({ allergens: said = [] }: FoodInput, id: Allergen): boolean {
   return said.includes(id) || (id === "gluten" && said.includes("wheat"));
 }
 
-function unknownOf({ key, food }: EatenFood, ids: readonly Allergen[]): AllergenUnknown[] {
+/** What of some allergens a food leaves open. */
+export function unknownOf(
+  { key, food }: Pick<EatenFood, "key" | "food">,
+  ids: readonly Allergen[],
+): AllergenUnknown[] {
   const at = { line: key, food: food.name };
   const said = food.allergens;
   if (said === undefined) return ids.length > 0 ? [{ ...at, of: ids, why: "says nothing of allergens" }] : [];

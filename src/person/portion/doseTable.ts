@@ -6,7 +6,7 @@ import { figure, legend, showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
 import { type Cell, type Row, type Table, table } from "../../table/table.ts";
 import { practitionerNote } from "../caution.ts";
-import type { DoseFor, DoseRow } from "./doses.ts";
+import type { DoseEater, DoseFor, DoseRow } from "./doses.ts";
 
 /** Shares of a level from this on are shown; the rest are counted in a note. */
 const SHOWN: Fraction = { n: 1n, d: 20n };
@@ -14,7 +14,7 @@ const SHOWN: Fraction = { n: 1n, d: 20n };
 /** People as columns, each dose as a share of their level. */
 export function doseTable(
   name: string,
-  who: readonly string[],
+  who: readonly DoseEater[],
   all: readonly DoseRow[],
   language: Language,
 ): Table {
@@ -25,10 +25,13 @@ export function doseTable(
       ({ exactShare, verdict }) => verdict !== "under" || !exactShare || compare(exactShare, SHOWN) >= 0,
     ),
   );
-  const rows = shown.map(({ line, of, amount, people, riskiest }): Row => {
-    const cellOf = (one: string): Cell => {
-      const held = people.find(({ who: each }) => each === one);
-      return held ? levelCell(amount, held, language) : words("no level");
+  const names = new Map(who.map(({ id, name }) => [id, name]));
+  const rows = shown.map(({ line, of, amount, people, riskiest, checked }): Row => {
+    const held = new Map(people.map((each) => [each.who, each]));
+    const eaters = new Set(checked);
+    const cellOf = ({ id }: DoseEater): Cell => {
+      const own = held.get(id);
+      return own ? levelCell(amount, own, language) : eaters.has(id) ? words("no level") : "";
     };
     return {
       kind: "body",
@@ -37,18 +40,20 @@ export function doseTable(
         words(components[of].name),
         tallyFigure(amount, { unit: words(components[of].unit), language }),
         ...who.map(cellOf),
-        ...(who.length > 1 ? [riskiest] : []),
+        ...(who.length > 1 ? [names.get(riskiest) ?? riskiest] : []),
       ],
     };
   });
   const fewer = all.length - shown.length;
   return table({
-    title: words("{name}: lines that are the same for everyone, against upper levels of a day", { name }),
+    title: words("{name}: lines that are the same for everyone, against upper levels of a day", {
+      name: words(name),
+    }),
     columns: [
       { key: "line", heading: words("Line") },
       { key: "component", heading: words("Component") },
       { key: "amount", heading: words("Brings"), align: "end" },
-      ...who.map((one) => ({ key: `for ${one}`, heading: one, align: "end" as const })),
+      ...who.map(({ id, name: heading }) => ({ key: `for ${id}`, heading, align: "end" as const })),
       ...(who.length > 1 ? [{ key: "riskiest", heading: words("Weighs most on") }] : []),
     ],
     rows,

@@ -10,7 +10,7 @@ import { countsFood, type ReferenceIntakes } from "../intakes/referenceIntakes.t
 import type { UpperFigure } from "../intakes/resolve.ts";
 import { readPerson } from "../readPerson.ts";
 import { doseTable } from "./doseTable.ts";
-import { type Dose, type Eaten, readEaten } from "./eaten.ts";
+import { type Dose, type Eaten, type EatenPortion, type Ends, readEaten } from "./eaten.ts";
 
 /** One person's level of what a dose brings. */
 export interface DoseFor {
@@ -38,6 +38,14 @@ export interface DoseRow {
   readonly people: readonly [DoseFor, ...DoseFor[]];
   /** Whom it takes furthest towards their level; of equals the lightest. */
   readonly riskiest: string;
+  /** Everyone whom it was checked for, those without a level counted in. */
+  readonly checked: readonly string[];
+}
+
+/** Someone whom doses are checked for. */
+export interface DoseEater {
+  readonly id: string;
+  readonly name: string;
 }
 
 /** Lines that are the same for everyone, held against each person's upper levels. */
@@ -48,14 +56,14 @@ export class DoseCheck extends Shown {
   /** Rows of which too little is known to say. */
   readonly notProven: readonly DoseRow[];
   readonly #name: string;
-  readonly #who: readonly string[];
+  readonly #who: readonly DoseEater[];
 
   /** @internal Use {@link doseCheck}. */
-  constructor(name: string, who: readonly string[], rows: readonly DoseRow[]) {
+  constructor(name: string, who: readonly DoseEater[], rows: readonly DoseRow[]) {
     super();
     this.#name = name;
     this.#who = who;
-    this.rows = rows;
+    this.rows = [...rows].sort((a, b) => weight(b) - weight(a));
     this.past = rows.filter(({ people }) => people.some(({ verdict }) => verdict === "past"));
     this.notProven = rows.filter(
       (row) => !this.past.includes(row) && row.people.some(({ verdict }) => verdict === "not-proven"),
@@ -102,21 +110,40 @@ export function doseCheck(
 ): DoseCheck {
   const portion = readEaten(eaten, "comparison-malformed");
   const people = readPeople(who);
-  const rows = portion.doses.flatMap((dose) => rowsOf(dose, people));
   return new DoseCheck(
     portion.name,
-    people.map(({ name }) => name),
-    rows.sort((a, b) => weight(b) - weight(a)),
+    people.map(({ id }) => ({ id, name: id })),
+    doseRows(portion, people),
   );
 }
 
-interface Someone {
-  readonly name: string;
-  readonly intakes: ReferenceIntakes;
+/** Someone's levels and mass, to hold doses against. */
+export interface DosedPerson {
+  readonly id: string;
+  readonly levels: ReadonlyMap<ComponentId, UpperFigure>;
   readonly mass: Fraction;
 }
 
-function readPeople(who: unknown): Someone[] {
+/** Reads someone's levels, once for all doses. */
+export function dosedPerson(id: string, intakes: ReferenceIntakes, mass: Fraction): DosedPerson {
+  return { id, levels: levelsOf(intakes), mass };
+}
+
+/** What each dose of a portion brings, held against the levels of everyone who gets it. */
+export function doseRows(portion: EatenPortion, people: readonly DosedPerson[]): readonly DoseRow[] {
+  const levels = new Map<ComponentId, [DosedPerson, UpperFigure][]>();
+  for (const one of people) {
+    for (const [of, level] of one.levels) {
+      const all = levels.get(of);
+      if (all) all.push([one, level]);
+      else levels.set(of, [[one, level]]);
+    }
+  }
+  const checked = people.map(({ id }) => id);
+  return portion.doses.flatMap((dose) => rowsOf(dose, levels, checked));
+}
+
+function readPeople(who: unknown): DosedPerson[] {
   const entries = isIntakes(who)
     ? [["this person", who] as const]
     : typeof who === "object" && who !== null
@@ -128,7 +155,7 @@ function readPeople(who: unknown): Someone[] {
     if (!isIntakes(intakes)) {
       throw fault("comparison-malformed", `${quote(name)} is not a person's intakes`, hint, [name]);
     }
-    return { name, intakes, mass: readPerson(intakes.person).mass };
+    return dosedPerson(name, intakes, readPerson(intakes.person).mass);
   });
 }
 
@@ -137,28 +164,25 @@ function isIntakes(x: unknown): x is ReferenceIntakes {
 }
 
 /** One row for each component that somebody has a level of, those that the dose brings none of left out. */
-function rowsOf(dose: Dose, people: readonly Someone[]): DoseRow[] {
-  const levels = new Map<ComponentId, [Someone, UpperFigure][]>();
-  for (const someone of people) {
-    for (const [of, level] of levelsOf(someone.intakes)) {
-      levels.set(of, [...(levels.get(of) ?? []), [someone, level]]);
-    }
-  }
+function rowsOf(
+  dose: Dose,
+  levels: ReadonlyMap<ComponentId, readonly (readonly [DosedPerson, UpperFigure])[]>,
+  checked: readonly string[],
+): DoseRow[] {
   return [...levels].flatMap(([of, all]): DoseRow[] => {
     const amount = dose.brings(of);
     if (amount.bound === "exact" && isZero(amount.exact)) return [];
-    const held = all.map(([someone, level]) => ({ someone, held: hold(dose, amount, someone, level) }));
+    const ends = dose.ends(of);
+    const held = all.map(([one, level]) => ({ one, held: hold(amount, ends, one, level) }));
     held.sort(
       (a, b) =>
-        compare(b.held.exactShare ?? ZERO, a.held.exactShare ?? ZERO) ||
-        compare(a.someone.mass, b.someone.mass),
+        compare(b.held.exactShare ?? ZERO, a.held.exactShare ?? ZERO) || compare(a.one.mass, b.one.mass),
     );
     const [first, ...rest] = held.map((each) => each.held);
     if (!first) return [];
-    const { key: line, name, grams } = dose;
-    return [
-      { line, name, grams: toDecimal(grams), of, amount, people: [first, ...rest], riskiest: first.who },
-    ];
+    const { key: line, name } = dose;
+    const grams = toDecimal(dose.grams);
+    return [{ line, name, grams, of, amount, people: [first, ...rest], riskiest: first.who, checked }];
   });
 }
 
@@ -176,15 +200,13 @@ function levelsOf(intakes: ReferenceIntakes): ReadonlyMap<ComponentId, UpperFigu
   return found;
 }
 
-function hold(dose: Dose, amount: Tally, { name, mass }: Someone, level: UpperFigure): DoseFor {
+function hold(amount: Tally, { low, high }: Ends, { id, mass }: DosedPerson, level: UpperFigure): DoseFor {
   const whole = exact(level.value);
   const known = amount.bound !== "unknown";
   const exactShare = known ? over(amount.exact, whole) : undefined;
-  const [of] = level.of;
-  const { low, high } = of ? dose.ends(of) : { low: ZERO, high: undefined };
   const isUnder = high !== undefined && compare(high, whole) <= 0;
   return {
-    who: name,
+    who: id,
     level,
     share: exactShare && toDecimal(exactShare),
     exactShare,

@@ -1,0 +1,48 @@
+import { allergens } from "../../food/allergens.ts";
+import { type Language, say } from "../../table/language.ts";
+import { type Row, type Table, table } from "../../table/table.ts";
+import type { Names, PlanAvoided } from "./avoided.ts";
+
+/** What to ask and to know before serving, person by person. */
+export function avoidedTable(avoided: PlanAvoided, names: Names, language: Language): Table {
+  const words = (text: string, gaps?: { readonly [gap: string]: string }): string =>
+    say(language, text, gaps);
+  const rows = avoided.people.flatMap(({ person, avoids }): Row[] => {
+    const list = avoids.map((name) => words(name)).join(", ");
+    const unknown = avoided.unknown.filter((each) => each.person === person);
+    const served = avoided.overridden.filter((each) => each.person === person);
+    const body = [
+      ...served.map(({ meal, dish, lines, name, because }) => [
+        names.meal(meal),
+        lines.map((key) => names.line(meal, dish, key)).join(", "),
+        words("holds {name}: served all the same. {because}", { name: words(name), because }),
+      ]),
+      ...unknown.map(({ meal, dish, line, food, of, why }) => [
+        names.meal(meal),
+        names.line(meal, dish, line),
+        words("{food} {why}: ask about {list}", {
+          food: words(food),
+          why: words(why),
+          list: of.map((id) => words(allergens[id].name)).join(", "),
+        }),
+      ]),
+    ];
+    const nothing = ["", "", words("nothing served is said to hold it, and no food is silent")];
+    return [
+      { kind: "group", heading: words("{person}: no {list}", { person: names.person(person), list }) },
+      ...(body.length > 0 ? body : [nothing]).map((cells): Row => ({ kind: "body", cells })),
+    ];
+  });
+  return table({
+    title: words("What people avoid"),
+    columns: [
+      { key: "meal", heading: words("Meal") },
+      { key: "line", heading: words("Line") },
+      { key: "known", heading: words("Before serving") },
+    ],
+    rows,
+    notes: [
+      words("Foods are taken at what their data say, and a kitchen can carry traces over. Read the labels."),
+    ],
+  });
+}

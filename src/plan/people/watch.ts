@@ -1,0 +1,76 @@
+import type { ErrorCode, Fault } from "../../number/error.ts";
+import { holdsAllergen } from "../../person/portion/allergens.ts";
+import type { LineFactors } from "../groups.ts";
+import type { ReadMeal } from "../readMeal.ts";
+import type { ReadPerson } from "../readPerson.ts";
+import { idOf, type ReadAvoid } from "./avoid.ts";
+import { type DishFood, MealFoods } from "./foods.ts";
+
+/** A portion, as far as it matters here who is served what. */
+export interface ServedLines {
+  readonly person: string;
+  readonly meal: string;
+  /** Nothing where it is not known, so that all that is in the meal counts. */
+  readonly factors: LineFactors | undefined;
+}
+
+/** Something that someone avoids, and what of a meal holds it. */
+export interface Meeting {
+  readonly avoid: ReadAvoid;
+  readonly dish: string;
+  readonly foods: readonly DishFood[];
+}
+
+/** Watches what people are served for what they avoid. */
+export class Watch {
+  readonly #foods: MealFoods;
+  readonly #people: ReadonlyMap<string, ReadPerson>;
+  readonly #mealNames: ReadonlyMap<string, string>;
+
+  constructor(people: readonly ReadPerson[], meals: readonly ReadMeal[]) {
+    this.#foods = new MealFoods(meals);
+    this.#people = new Map(people.filter(({ avoids }) => avoids.length > 0).map((one) => [one.id, one]));
+    this.#mealNames = new Map(meals.map(({ id, name }) => [id, name]));
+  }
+
+  /** Those who avoid something. */
+  get people(): readonly ReadPerson[] {
+    return [...this.#people.values()];
+  }
+
+  /** What a portion holds of what the person avoids, overridden or not. */
+  meetings({ person, meal, factors }: ServedLines): readonly Meeting[] {
+    const { avoids } = this.#people.get(person) ?? { avoids: [] };
+    if (avoids.length === 0) return [];
+    return [...this.#foods.served(meal, factors)].flatMap(([dish, all]) =>
+      avoids.flatMap((avoid): Meeting[] => {
+        const foods = all.filter(({ food }) =>
+          avoid.kind === "food" ? food.id === avoid.food : holdsAllergen(food, avoid.allergen),
+        );
+        return foods.length > 0 ? [{ avoid, dish, foods }] : [];
+      }),
+    );
+  }
+
+  /** Every food of a portion, by dish, for those who avoid something. */
+  foods({ person, meal, factors }: ServedLines): ReadonlyMap<string, readonly DishFood[]> {
+    return this.#people.has(person) ? this.#foods.served(meal, factors) : new Map();
+  }
+
+  /** What must not be served, one fault for each thing avoided and each dish that holds it. */
+  faults(served: ServedLines): readonly Fault[] {
+    const name = this.#people.get(served.person)?.name ?? served.person;
+    const meal = this.#mealNames.get(served.meal) ?? served.meal;
+    return this.meetings(served)
+      .filter(({ avoid }) => avoid.because === undefined)
+      .map(({ avoid, dish, foods }) => {
+        const lines = foods.map(({ key }) => this.#foods.lineOf(served.meal, dish, key)).join(", ");
+        return {
+          code: avoid.kind === "allergen" ? "allergen-served" : "avoided-served",
+          path: avoid.path,
+          message: `${avoid.name}, which ${name} is not to be served, is in ${meal}: ${lines}`,
+          hint: `serve a substitute (see substitutes), or plan for them apart; only avoid: [{ ${avoid.kind}: ${JSON.stringify(idOf(avoid))}, override: "who allows it, and why" }] lets it pass`,
+        } satisfies Fault & { readonly code: ErrorCode };
+      });
+  }
+}
