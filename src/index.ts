@@ -121,6 +121,7 @@ export {
   personCard,
 } from "./plan/card.ts";
 export type {
+  Avoided,
   DishInput,
   MealInput,
   PersonInput,
@@ -132,7 +133,11 @@ export type {
 export {
   type Addition,
   type ApartWhy,
+  type AvoidedServed,
+  type AvoidedUnknown,
+  type Avoider,
   type Plan,
+  type PlanAvoided,
   type PlannedDish,
   type PlannedMeal,
   type PlanProgress,

@@ -13,6 +13,7 @@ import type { Table } from "../table/table.ts";
 import type { PlannedDish, PlanQuestion } from "./dish.ts";
 import type { AboutPeople } from "./people/about.ts";
 import type { PlanAvoided } from "./people/avoided.ts";
+import { peopleTables } from "./people/tables.ts";
 import type { Portion, ServedPortion } from "./portion.ts";
 import { portionRows } from "./records.ts";
 import { planTables } from "./tables.ts";
@@ -178,9 +179,9 @@ export class Plan extends Shown {
     return this.portions.filter(({ status }) => status !== "met");
   }
 
-  /** People as columns: amounts by dish, then figures by meal. */
+  /** People as columns: amounts by dish, then figures by meal; then what people avoid, heed and are dosed with. */
   override toTables(language?: Language): readonly Table[] {
-    return planTables(this, language);
+    return [...planTables(this, language), ...peopleTables(this.#about, language)];
   }
 
   /** One row for each person, meal, dish, line and component, tidy, for data frames: see {@link portionRows}. */

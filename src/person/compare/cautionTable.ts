@@ -34,7 +34,8 @@ export function cautionTables(
   ];
 }
 
-function amountText(of: ComponentId, amount: Tally, language: Language): string {
+/** What a portion brings of what a caution speaks of, as a sentence. */
+export function amountText(of: ComponentId, amount: Tally, language: Language): string {
   const { name, unit } = components[of];
   const shown = tallyFigure(amount, { unit: say(language, unit), language }).text;
   return say(language, "{component}: {amount}.", { component: say(language, name), amount: shown });

@@ -55,6 +55,10 @@ export class AboutPeople {
     );
   }
 
+  portionsOf(person: string): readonly EatenBy[] {
+    return this.#portions.filter((each) => each.person === person);
+  }
+
   intakes(person: string): ReferenceIntakes | undefined {
     return this.#people.get(person)?.body?.intakes;
   }
