@@ -14,10 +14,15 @@ export type { CardAbout, CardCaution, CardDay, CardDayFigure, CardHow } from "./
  * reader's choice of light and dark, is read by screen readers, and prints on one sheet of A4 or A5:
  * type goes down to 7 points (4.9 on A5) as a card grows, after that it goes on to a second sheet.
  *
- * Nothing of the person's body stands on it unless `about` gives it, and cautions that give away age
- * or health stay off unless `personal` says `"show"`. Shares of a day can still tell of a body: who
- * knows that a reference is so much per kilogram can reckon back. Leave such figures out of `day`
- * where that matters.
+ * Where the plan knows the `person`, their day and their cautions come from there unless they are
+ * given here.
+ *
+ * Nothing of the person's body stands on it unless `about` gives it. Cautions that give away age or
+ * health, and what the person avoids, stay off unless `personal` says `"show"`; which allergens a
+ * portion holds, and of which foods they are not known, stands on every card. Shares of a day can
+ * still tell of a body: who knows that a reference is so much per kilogram can reckon back, and energy
+ * follows size. A day that comes from the plan leaves out figures per kilogram; give a `day` of your own,
+ * or an empty one, where more matters.
  *
  * Amounts and figures are rounded to be read; the plan has them exactly. Texts from outside show as
  * they were written and do nothing else.

@@ -1,8 +1,10 @@
+import { allergens } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
 import { type CautionCode, practitionerNote } from "../../person/caution.ts";
 import type { Allergens, AllergenUnknown } from "../../person/portion/allergens.ts";
 import type { RecipeNote } from "../../recipe/document.ts";
 import { type Language, say } from "../../table/language.ts";
+import type { PlanAvoided, Portion } from "../plan.ts";
 import type { Sourced } from "./card.ts";
 import type { Footnotes } from "./footnotes.ts";
 import type { CardCaution } from "./how.ts";
@@ -75,6 +77,32 @@ export function allergenCautions(
       foods("says nothing of allergens"),
     ),
     ...listed("Gluten, but not said whether of wheat: {list}", foods("says gluten, but not of which cereal")),
+  ];
+}
+
+/** What the person avoids, what is served of it on a written override, and what to ask before serving. */
+export function avoidedCautions(
+  avoided: PlanAvoided,
+  portions: readonly Pick<Portion, "person" | "meal">[],
+  language: Language,
+): readonly CardCaution[] {
+  const words = (text: string): string => say(language, text);
+  const isHere = (at: { readonly person: string; readonly meal: string }): boolean =>
+    portions.some(({ person, meal }) => person === at.person && meal === at.meal);
+  const [person] = portions.map((portion) => portion.person);
+  const names = avoided.people.find((each) => each.person === person)?.avoids ?? [];
+  const list = names.map(words).join("; ");
+  return [
+    ...(names.length > 0 ? [{ text: say(language, "Not to be served: {list}", { list }) }] : []),
+    ...avoided.overridden.filter(isHere).map(({ name, because }) => ({
+      text: say(language, "{name} is served all the same: {because}", { name: words(name), because }),
+    })),
+    ...avoided.unknown.filter(isHere).map(({ food, of }) => ({
+      text: say(language, "Ask before serving whether {food} holds: {list}", {
+        food: words(food),
+        list: of.map((id) => words(allergens[id].name)).join("; "),
+      }),
+    })),
   ];
 }
 

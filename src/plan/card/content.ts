@@ -12,13 +12,14 @@ import { amountGroups, settledAmount, weighed } from "./amounts.ts";
 import type { Card, CardDish, CardMeal } from "./card.ts";
 import {
   allergenCautions,
+  avoidedCautions,
   foodCautions,
   numbered,
   recipeNotes,
   shownCautions,
   standingNotes,
 } from "./cautions.ts";
-import { cardComponents, dayRow, overCaution, type ReadDay, readDay } from "./day.ts";
+import { cardComponents, dayRow, overCaution, ownDay, type ReadDay, readDay } from "./day.ts";
 import { energyOf } from "./energy.ts";
 import { Footnotes, foodSources, joined } from "./footnotes.ts";
 import type { CardCaution, CardHow } from "./how.ts";
@@ -28,13 +29,12 @@ import { silentFoods } from "./silent.ts";
 /** Gathers what stands on a person's card. Throws as {@link personCard}. */
 export function cardOf(plan: Plan, person: string, how: CardHow): Card {
   const language = how.language ?? britishEnglish;
-  const { portions, ids, day } = read(plan, person, how);
-  const dishes = dishesOf(portions);
+  const { portions, dishes, ids, day } = read(plan, person, how);
   const eaten = dishes.size === 0 ? undefined : readEaten(dishes, "card-malformed");
   const rows = eaten ? ids.map((id) => dayRow(id, eaten.brings(id), day.get(id), language)) : [];
   const energy = eaten && energyOf(eaten, how.energyBy ?? "atwater-general", language);
   const footnotes = new Footnotes();
-  const cautions = numbered(cautionsOf({ portions, dishes, eaten, ids, day }, how), footnotes);
+  const cautions = numbered(cautionsOf(plan, { portions, dishes, eaten, ids, day }, how), footnotes);
   const foods = (eaten?.foods ?? []).map(({ food }) => food);
   return {
     person: plan.people.find((p) => p.id === person)?.name ?? person,
@@ -69,6 +69,8 @@ export function cardOf(plan: Plan, person: string, how: CardHow): Card {
 
 interface Read {
   readonly portions: readonly Portion[];
+  /** Every dish under a name of its own. */
+  readonly dishes: ReadonlyMap<string, Sheet>;
   readonly ids: readonly ComponentId[];
   readonly day: ReadonlyMap<ComponentId, ReadDay>;
 }
@@ -84,9 +86,13 @@ function read(plan: Plan, person: string, how: CardHow): Read {
   const portions = meals.flatMap((meal) => collect(faults, [], () => plan.portion(person, meal)) ?? []);
   const ids = (how.components ?? cardComponents).filter((id, i, all) => all.indexOf(id) === i);
   for (const [i, id] of ids.entries()) collect(faults, ["components", i], () => component(id));
-  const day = collect(faults, [], () => readDay(how.day ?? [])) ?? new Map<ComponentId, ReadDay>();
+  const dishes = dishesOf(portions);
+  const bodies = how.personal ?? "hide";
+  // Nobody's day is looked up for a card that is refused.
+  const own = how.day || faults.length > 0 ? [] : ownDay(plan, person, { dishes, ids, bodies });
+  const day = collect(faults, [], () => readDay(how.day ?? own));
   throwIfAny(faults);
-  return { portions, ids, day };
+  return { portions, dishes, ids, day: day ?? new Map() };
 }
 
 /** Every dish under a name of its own, however meals and dishes are called. */
@@ -146,14 +152,19 @@ function aboutLines({ about }: CardHow, language: Language): readonly string[] {
 }
 
 interface Served extends Read {
-  readonly dishes: ReadonlyMap<string, Sheet>;
   readonly eaten: EatenPortion | undefined;
 }
 
 /** What could do harm stands first. */
-function cautionsOf({ portions, dishes, eaten, ids, day }: Served, how: CardHow): readonly CardCaution[] {
+function cautionsOf(
+  plan: Plan,
+  { portions, dishes, eaten, ids, day }: Served,
+  how: CardHow,
+): readonly CardCaution[] {
   const language = how.language ?? britishEnglish;
-  const own = shownCautions(how.cautions ?? [], how.personal ?? "hide");
+  const personal = how.personal ?? "hide";
+  const meeting = portions.flatMap(({ person, meal }) => plan.cautions(person, meal));
+  const own = shownCautions(how.cautions ?? meeting, personal);
   if (!eaten) return own;
   const foods = eaten.foods.map(({ food }) => food);
   return [
@@ -161,6 +172,7 @@ function cautionsOf({ portions, dishes, eaten, ids, day }: Served, how: CardHow)
       const text = overCaution(id, eaten.brings(id), day.get(id)?.upper, language);
       return text === undefined ? [] : [{ text }];
     }),
+    ...(personal === "show" ? avoidedCautions(plan.avoided, portions, language) : []),
     ...allergenCautions(allergensOf(dishes), language),
     // Those that foods carry follow, with the names of the foods.
     ...own.filter(({ text }) => !foods.some(({ cautions }) => cautions?.some((each) => each.text === text))),

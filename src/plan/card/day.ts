@@ -1,12 +1,16 @@
 import { type ComponentId, component, components } from "../../food/components.ts";
 import { collect, type Fault, throwIfAny } from "../../number/error.ts";
 import { compare, exact, type Fraction, over, times } from "../../number/fraction.ts";
+import { compare as compareDay } from "../../person/compare/compare.ts";
 import { Comparison } from "../../person/compare/comparison.ts";
 import { countsFood } from "../../person/intakes/referenceIntakes.ts";
+import type { IntakeFigure } from "../../person/intakes/resolve.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
 import { tallyFigure } from "../../sheet/show.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import { figure, showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
+import type { Plan } from "../plan.ts";
 import type { DayRow, DayShare } from "./card.ts";
 import type { CardDay } from "./how.ts";
 
@@ -35,19 +39,39 @@ export interface ReadDay {
   readonly sources: readonly string[];
 }
 
-/** The figures of a comparison that a row of the card can be held against. */
-function figuresOf({ rows }: Comparison): readonly CardDay[] {
+/**
+ * The figures of a comparison that a row of the card can be held against. Without `bodies` those are
+ * left out that are so much for each kilogram: with what is brought, a share of one tells a body's mass.
+ */
+function figuresOf({ rows }: Comparison, bodies: "show" | "hide"): readonly CardDay[] {
+  const shown = <F extends IntakeFigure>(figure: F | undefined): F | undefined =>
+    bodies === "show" || figure?.per?.of !== "kg" ? figure : undefined;
   return rows.flatMap(({ of, reference, upper }): CardDay[] => {
     const [id, ...others] = of;
     if (!id || others.length > 0) return [];
-    const counts = upper && countsFood(upper.figure) ? upper.figure : undefined;
-    return [{ of: id, ...(reference && { reference: reference.figure }), ...(counts && { upper: counts }) }];
+    const whole = shown(reference?.figure);
+    const counts = shown(upper && countsFood(upper.figure) ? upper.figure : undefined);
+    return [{ of: id, ...(whole && { reference: whole }), ...(counts && { upper: counts }) }];
   });
+}
+
+/** The day of the plan's own person; nothing where the plan does not know them, or nothing is served. */
+export function ownDay(plan: Plan, person: string, { dishes, ids, bodies }: OwnDay): readonly CardDay[] {
+  const intakes = plan.intakes(person);
+  if (!intakes || dishes.size === 0) return [];
+  return figuresOf(compareDay(dishes, intakes, { components: ids }), bodies);
+}
+
+interface OwnDay {
+  readonly dishes: ReadonlyMap<string, Sheet>;
+  /** What the card shows. */
+  readonly ids: readonly ComponentId[];
+  readonly bodies: "show" | "hide";
 }
 
 /** Reads the day, naming every fault: `component-unknown`, `card-malformed` and the number codes. */
 export function readDay(given: readonly CardDay[] | Comparison): ReadonlyMap<ComponentId, ReadDay> {
-  const day = given instanceof Comparison ? figuresOf(given) : given;
+  const day = given instanceof Comparison ? figuresOf(given, "show") : given;
   const faults: Fault[] = [];
   const read = new Map<ComponentId, ReadDay>();
   day.forEach((entry, i) => {

@@ -47,12 +47,17 @@ export interface CardHow {
   readonly components?: readonly ComponentId[];
   /**
    * The person's day, for shares of it and upper levels: figures, or a comparison, of which those
-   * count that speak of one component and of what food brings.
+   * count that speak of one component and of what food brings. Unless told it is the plan's own, by its
+   * `authority` for the `person`; figures by body mass are left out of that unless `personal` is
+   * `"show"`. An empty list shows none.
    */
   readonly day?: readonly CardDay[] | Comparison;
-  /** Cautions beside those that foods and scaling bring. */
+  /** Cautions beside those that foods and scaling bring; unless told, those that meet the plan's `person`. */
   readonly cautions?: readonly CardCaution[];
-  /** Whether cautions that give away age or health are shown; they are not unless told. */
+  /**
+   * Whether cautions that give away age or health, and what the person avoids, are shown; they are not
+   * unless told.
+   */
   readonly personal?: "hide" | "show";
   readonly about?: CardAbout;
   /** The factors by which energy is shared; general Atwater factors unless told. */

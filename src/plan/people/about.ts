@@ -65,7 +65,9 @@ export class AboutPeople {
 
   /** What to heed in portions that one person eats. */
   cautions(person: string, portions: readonly EatenBy[]): readonly PortionCaution[] {
-    return portionCautions(this.#eaten(portions), this.#people.get(person)?.body?.facts);
+    const served = portions.filter(({ dishes }) => dishes.size > 0);
+    if (served.length === 0) return [];
+    return portionCautions(this.#eaten(served, portions.length), this.#people.get(person)?.body?.facts);
   }
 
   /** Nothing where nobody's levels are known. */
@@ -95,9 +97,9 @@ export class AboutPeople {
   }
 
   /** Several dishes of one meal go by their names; those of several meals by the meal's, too. */
-  #eaten(portions: readonly EatenBy[]): EatenPortion {
+  #eaten(portions: readonly EatenBy[], meals: number): EatenPortion {
     return new EatenPortion(
-      portions.flatMap((portion) => this.#sheets(portion, portions.length > 1 ? "meal" : "dish")),
+      portions.flatMap((portion) => this.#sheets(portion, meals > 1 ? "meal" : "dish")),
     );
   }
 
