@@ -523,3 +523,20 @@ describe("what is compared", () => {
     expect(errorOf(() => compare(s, uk).get("iorn" as ComponentId)).code).toBe("component-unknown");
   });
 });
+
+describe("pregnancy and breastfeeding", () => {
+  const porridge = dish(food("oats", { energy: 380, zinc: 3, vitaminARe: 0, copper: 0.4 }));
+
+  it("that a figure leaves out are named beneath the table", () => {
+    const girl = referenceIntakes("eu", { ...woman, age: 17, pregnant: 1 });
+    const text = toText(compare(porridge, girl, { components: ["zinc", "copper"] }));
+    const said = text.replaceAll(/\s+/g, " ");
+    expect(said).toContain(
+      "no figure for pregnancy is published here, and what stands leaves it out: zinc, copper",
+    );
+    // Once with the references, once with the levels.
+    expect(said.split("no figure for pregnancy").length).toBe(3);
+    const usual = toText(compare(porridge, referenceIntakes("eu", { ...woman, age: 17 })));
+    expect(usual).not.toContain("no figure for pregnancy");
+  });
+});

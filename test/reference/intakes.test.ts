@@ -267,7 +267,6 @@ describe("bands", () => {
   });
 
   it("end where nothing is published", () => {
-    expect(referenceIntakes("us", { ...woman, age: 55, pregnant: 1 }).get("iron").reference).toBeUndefined();
     expect(referenceIntakes("uk", { ...woman, age: 12 }).get("zinc").upper).toBeUndefined();
     expect(referenceIntakes("eu", woman).get("phytosterols")).toEqual({ references: [], uppers: [] });
   });
@@ -284,6 +283,60 @@ describe("bands", () => {
     const lb = referenceIntakes("eu", { ...woman, mass: "9 st 8 lb" });
     const kg = referenceIntakes("eu", { ...woman, mass: "60.78137758 kg" });
     for (const id of lb.components) expect(lb.get(id)).toEqual(kg.get(id));
+  });
+});
+
+describe("a state that a table has no column for at an age", () => {
+  const states = [{ pregnant: 1 }, { pregnant: 3 }, { breastfeeding: true }] as const;
+  const ages = [12, 13, 14, 16, 17, 18, 19, 30, 49, 50, 51, 60];
+  const all = authorities.flatMap((authority) =>
+    ages.flatMap((age) => states.map((state) => [authority, age, state] as const)),
+  );
+
+  it.each(all)("takes no limit and no component away: %s, %s, %o", (authority, age, state) => {
+    const usual = referenceIntakes(authority, { ...woman, age });
+    const intakes = referenceIntakes(authority, { ...woman, age, ...state });
+    const limits = upperLimits(usual).map(({ of }) => of);
+    expect(upperLimits(intakes).map(({ of }) => of)).toEqual(limits);
+    expect(usual.components.filter((id) => !intakes.components.includes(id))).toEqual([]);
+    for (const id of usual.components) {
+      expect(intakes.get(id).uppers.length, id).toBe(usual.get(id).uppers.length);
+    }
+  });
+
+  it("has the figure of the sex and age stand in, and says so", () => {
+    // EFSA: zinc UL of 15 to 17 years 22 mg, vitamin A PRI 650 µg, protein 0.83 g per kg at 17.
+    const girl = referenceIntakes("eu", { ...woman, age: 17, breastfeeding: true });
+    for (const id of ["zinc", "vitaminARe", "iodine", "protein", "iron", "water"] as const) {
+      expect(girl.get(id).reference?.leavesOut, id).toBe("breastfeeding");
+      expect(girl.get(id).reference?.note).toContain("no figure for breastfeeding is published here");
+    }
+    expect(girl.get("zinc").upper?.value.toString()).toBe("22");
+    expect(girl.get("zinc").upper?.leavesOut).toBe("breastfeeding");
+    expect(girl.get("vitaminARe").reference?.value.toString()).toBe("650");
+    expect(girl.get("protein").reference?.value.toString()).toBe("49.8");
+    // IOM: iron RDA of women from 51 is 8 mg; columns for pregnancy end at 50.
+    const older = referenceIntakes("us", { ...woman, age: 55, pregnant: 1 }).get("iron").reference;
+    expect([older?.value.toString(), older?.leavesOut]).toEqual(["8", "pregnancy"]);
+  });
+
+  it("says nothing where the state has its figure, its addition, or no increment", () => {
+    const eu = referenceIntakes("eu", { ...woman, breastfeeding: true });
+    expect(eu.get("zinc").reference?.leavesOut).toBeUndefined();
+    expect(eu.get("protein").reference?.leavesOut).toBeUndefined();
+    expect(eu.get("calcium").reference?.leavesOut).toBeUndefined();
+    const uk = referenceIntakes("uk", { ...woman, age: 16, pregnant: 2 });
+    for (const id of uk.components) expect(uk.get(id).reference?.leavesOut, id).toBeUndefined();
+    for (const id of referenceIntakes("eu", woman).components) {
+      const { references, uppers } = referenceIntakes("eu", woman).get(id);
+      expect([...references, ...uppers].some(({ leavesOut }) => leavesOut)).toBe(false);
+    }
+  });
+
+  it("keeps a level that is not set for the state, and says so", () => {
+    // SCF 2003: the level of copper, 5 mg, was not set for pregnancy or breastfeeding.
+    const { upper } = referenceIntakes("eu", { ...woman, pregnant: 2 }).get("copper");
+    expect([upper?.value.toString(), upper?.leavesOut]).toEqual(["5", "pregnancy"]);
   });
 });
 

@@ -100,6 +100,7 @@ function levelTables(c: ComparisonData, language: Language): Table[] {
         ]
       : undefined,
   );
+  const held = c.rows.flatMap(({ upper }) => (upper ? [upper] : []));
   const elsewhere = c.rows
     .filter(({ upper }) => upper?.verdict === "other-sources")
     .map(({ of }) => nameOf(of, language));
@@ -121,10 +122,8 @@ function levelTables(c: ComparisonData, language: Language): Table[] {
       notes: [
         words("A level is of a whole day. Where none is published, no amount is proven safe."),
         ...(elsewhere.length > 0 ? [note] : []),
-        ...kindNotes(
-          c.rows.flatMap(({ upper }) => (upper ? [upper] : [])),
-          language,
-        ),
+        ...stateNotes(held, language),
+        ...kindNotes(held, language),
         ...legend(rows, language),
         ...silentNotes(
           c.rows.flatMap(({ of, upper }) => silentOf(of, upper, language)),
@@ -205,6 +204,7 @@ function dayNotes(c: ComparisonData, rows: readonly Row[], language: Language): 
     ...(names.length > 0
       ? [words("no figure without the day's energy: {components}", { components: names.join(", ") })]
       : []),
+    ...stateNotes(held, language),
     ...kindNotes(held, language),
     ...legend(rows, language),
     ...silentNotes(
@@ -213,6 +213,17 @@ function dayNotes(c: ComparisonData, rows: readonly Row[], language: Language): 
     ),
     words(c.note),
   ];
+}
+
+/** Which figures leave out a person's state. */
+function stateNotes(held: readonly (HeldReference | HeldUpper)[], language: Language): string[] {
+  const left = held.filter(({ figure: f }) => f.leavesOut !== undefined);
+  return [...new Set(left.map(({ figure: f }) => f.leavesOut ?? ""))].map((state) =>
+    say(language, "no figure for {state} is published here, and what stands leaves it out: {components}", {
+      state: say(language, state),
+      components: left.map(({ figure: f }) => nameOf(f.of, language)).join(", "),
+    }),
+  );
 }
 
 function kindNotes(held: readonly (HeldReference | HeldUpper)[], language: Language): string[] {

@@ -5,6 +5,7 @@ import { labelCodex } from "./labelCodex.ts";
 import { labelEu } from "./labelEu.ts";
 import { labelUs } from "./labelUs.ts";
 import { type ReferenceFigure, resolveRow } from "./resolve.ts";
+import { readStage } from "./stage.ts";
 import type { LabelTable } from "./table.ts";
 
 export type LabelAuthority = "eu" | "us" | "codex";
@@ -56,8 +57,9 @@ export function labelReference(authority: LabelAuthority): LabelReference {
   }
   const table = labelTables[authority];
   const figures = new Map<ComponentId, ReferenceFigure>();
+  const read = { source: table.source, stages: [readStage("1+")] };
   for (const row of table.references) {
-    const figure = resolveRow({ source: table.source, stages: ["1+"] }, row, anybody, { phytate: "600" });
+    const figure = resolveRow(read, row, anybody, { phytate: "600" });
     if (figure && figure !== "energy") figures.set(row.of[0], { ...figure, kind: row.kind });
   }
   return {

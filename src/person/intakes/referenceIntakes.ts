@@ -9,6 +9,7 @@ import { readPerson } from "../readPerson.ts";
 import * as eu from "./euReferences.ts";
 import { euFluoride, euUpper } from "./euUpper.ts";
 import { type ReferenceFigure, resolveRow, type Setting, type UpperFigure } from "./resolve.ts";
+import { heeds, readStage } from "./stage.ts";
 import type { Authority, IntakeTable } from "./table.ts";
 import { ukFibre, ukReferences, ukSalt } from "./ukReferences.ts";
 import { ukUpper } from "./ukUpper.ts";
@@ -89,7 +90,8 @@ const forms: readonly (readonly ComponentId[])[] = [
  * `"uk"`: COMA 1991 with SACN's updates, and the EVM's safe upper and guidance levels of 2003. `"us"`:
  * the Dietary Reference Intakes of the United States and Canada. `"eu"`: EFSA's reference values and
  * upper levels. A figure holds for a day's average over time, for healthy people; where none is
- * published the entry is empty, which says nothing of safety.
+ * published the entry is empty, which says nothing of safety. Where a table has no figure for pregnancy
+ * or breastfeeding at this age, that of the same sex and age stands in, and `leavesOut` says so.
  *
  * Throws `person-malformed`, `authority-unknown`, and the number codes for `how.energy`.
  *
@@ -117,14 +119,20 @@ export function referenceIntakes(
   const references: ReferenceFigure[] = day ? [day.figure] : [];
   const uppers: UpperFigure[] = [];
   const needEnergy = new Set<ComponentId>();
-  for (const table of intakeTables[authority]) {
+  const tables = intakeTables[authority].map((each) => ({ ...each, stages: each.stages.map(readStage) }));
+  const heeded = new Set(
+    tables.flatMap(({ stages, references: rows = [] }) =>
+      rows.filter((row) => heeds(stages, row, facts)).map(({ of }) => of[0]),
+    ),
+  );
+  for (const table of tables) {
     for (const row of table.references ?? []) {
-      const figure = resolveRow(table, row, facts, setting);
+      const figure = resolveRow(table, row, facts, setting, { isHeeded: heeded.has(row.of[0]) });
       if (figure === "energy") needEnergy.add(row.of[0]);
       else if (figure) references.push({ ...figure, kind: row.kind });
     }
     for (const row of table.uppers ?? []) {
-      const figure = resolveRow(table, row, facts, setting);
+      const figure = resolveRow(table, row, facts, setting, { isUpper: true });
       if (figure && figure !== "energy") uppers.push({ ...figure, kind: row.kind, covers: row.covers });
     }
   }

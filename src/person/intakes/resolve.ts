@@ -3,8 +3,8 @@ import { type ComponentId, type ComponentUnit, components } from "../../food/com
 import { exact, type Fraction, fraction, over, plus, times, toDecimal } from "../../number/fraction.ts";
 import type { Check } from "../check.ts";
 import type { Facts } from "../person.ts";
-import { columnFor, stateLetter } from "./stage.ts";
-import type { Basis, Covers, IntakeTable, Per, ReferenceKind, Row, UpperKind } from "./table.ts";
+import { columnFor, hasColumns, type Stage, type State, stateLetter, stateOf, usualColumn } from "./stage.ts";
+import type { Basis, Covers, Per, ReferenceKind, Row, UpperKind } from "./table.ts";
 
 /** One published figure, as it stands for a person. */
 export interface IntakeFigure {
@@ -20,6 +20,11 @@ export interface IntakeFigure {
   /** What it is published for, where that is not a day: the figure as printed. */
   readonly per?: { readonly of: Exclude<Per, "day">; readonly value: Decimal };
   readonly note?: string;
+  /**
+   * The person's state that the figure leaves out: none is published for it here, and the figure of the
+   * same sex and age stands in. `note` says so, too.
+   */
+  readonly leavesOut?: State;
   readonly source: string;
   readonly check: Check;
 }
@@ -47,15 +52,30 @@ const KJ_PER_KCAL = "4.184";
 const FAT_KCAL = "9";
 const MICROGRAMS: { readonly [U in ComponentUnit]?: bigint } = { g: 1000000n, mg: 1000n, µg: 1n };
 
+/** A table with its headings read. */
+export interface ReadTable {
+  readonly source: string;
+  readonly stages: readonly Stage[];
+}
+
+/** How a row is read, besides for whom. */
+export interface Reading {
+  /** An upper level: it never goes because of a state. */
+  readonly isUpper?: boolean;
+  /** The authority has a figure of this component for the person's state, perhaps at another age. */
+  readonly isHeeded?: boolean;
+}
+
 /** Reads a row for a person: a figure, or what it lacks, or nothing where none is published. */
 export function resolveRow(
-  table: Pick<IntakeTable, "source" | "stages">,
+  table: ReadTable,
   row: Row,
   facts: Facts,
   setting: Setting,
+  reading: Reading = {},
 ): IntakeFigure | Unresolved | undefined {
   if (!isMeantFor(row, facts, setting)) return undefined;
-  const printed = printedFor(table, row, facts);
+  const printed = printedFor(table, row, facts, reading);
   if (!printed) return undefined;
   const factor = factorFor(row, facts, setting);
   if (factor === "energy") return factor;
@@ -71,8 +91,14 @@ export function resolveRow(
     ...(printed.most && { most: toDecimal(amount(printed.most)) }),
     ...(row.basis && { basis: row.basis }),
     ...(row.per && row.per !== "day" && { per: { of: row.per, value: toDecimal(printed.value) } }),
-    ...(row.note && { note: row.note }),
+    ...noted(row, printed.leavesOut),
   };
+}
+
+function noted(row: Row, leavesOut: State | undefined): Pick<IntakeFigure, "note" | "leavesOut"> {
+  const left = leavesOut && `no figure for ${leavesOut} is published here, and this one leaves it out`;
+  const note = [row.note, left].filter((text) => text !== undefined).join("; ");
+  return { ...(note !== "" && { note }), ...(leavesOut && { leavesOut }) };
 }
 
 interface Printed {
@@ -80,22 +106,29 @@ interface Printed {
   readonly most?: Fraction;
   readonly add: Fraction;
   readonly check: Check;
+  readonly leavesOut?: State;
 }
 
-function printedFor(table: Pick<IntakeTable, "stages">, row: Row, facts: Facts): Printed | undefined {
+function printedFor(table: ReadTable, row: Row, facts: Facts, reading: Reading): Printed | undefined {
   const texts = row.values.split(" ");
-  let column = columnFor(table.stages, facts);
-  if (texts[column] === "=") column = columnFor(table.stages, facts, true);
-  const [low, high] = readRange(texts[column]);
+  const own = columnFor(table.stages, facts);
+  const isSame = texts[own.at] === "=";
+  const isLost = reading.isUpper === true && own.ofState && texts[own.at] === "-";
+  const at = isSame || isLost ? usualColumn(table.stages, facts) : own.at;
+  const [low, high] = readRange(texts[at]);
   if (low === undefined) return undefined;
   const { add, name } = additionFor(row, facts);
   const seen = (part: string): boolean => row.seen === undefined || row.seen.includes(part);
-  const wholly = seen(table.stages[column] ?? "") && (name === undefined || seen(name));
+  const wholly = seen(table.stages[at]?.text ?? "") && (name === undefined || seen(name));
+  const isOfState = (own.ofState && !isLost) || name !== undefined;
+  const isHeeded = reading.isHeeded === true || hasColumns(table.stages, stateLetter(facts));
+  const state = isHeeded && !isOfState ? stateOf(facts) : undefined;
   return {
     value: exact(low),
     add: exact(add),
     check: wholly ? row.check : "memory",
     ...(high !== undefined && { most: exact(high) }),
+    ...(state && { leavesOut: state }),
   };
 }
 

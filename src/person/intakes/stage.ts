@@ -1,11 +1,12 @@
 import { compare, exact } from "../../number/fraction.ts";
 import type { Facts } from "../person.ts";
-import type { StageText } from "./table.ts";
+import type { Row, StageText } from "./table.ts";
 
 export type Letter = "M" | "F" | "P" | "L";
 
 /** A stage as read from a table's heading. Ages in completed years: from one, and below another. */
 export interface Stage {
+  readonly text: StageText;
   readonly letter?: Letter;
   readonly from: number;
   readonly below?: number;
@@ -17,23 +18,56 @@ const STAGE = /^(?:([MFPL]) )?(\d+)(?:-(\d+)|\+)$/;
 export function readStage(text: StageText): Stage {
   const [, letter, from = "1000", to] = STAGE.exec(text) ?? [];
   return {
+    text,
     from: Number(from),
     ...(to !== undefined && { below: Number(to) + 1 }),
     ...(letter && { letter: letter as Letter }),
   };
 }
 
-/** The column of a person's own state, or of their sex and age where the table has none for the state. */
-export function columnFor(stages: readonly StageText[], facts: Facts, asUsual = false): number {
-  const read = stages.map(readStage);
+/** What a figure may be set for besides sex and age. */
+export type State = "pregnancy" | "breastfeeding";
+
+/** A column of a table: its place, -1 where there is none, and whether it is that of a person's state. */
+export interface Column {
+  readonly at: number;
+  readonly ofState: boolean;
+}
+
+/** The column of a person's own state, or of their sex and age where the table has none for it at this age. */
+export function columnFor(stages: readonly Stage[], facts: Facts): Column {
   const letter = stateLetter(facts);
-  if (!asUsual && letter && read.some((stage) => stage.letter === letter)) {
-    return read.findIndex((stage) => stage.letter === letter && holdsAge(stage, facts));
-  }
+  const at = stages.findIndex(
+    (stage) => letter !== undefined && stage.letter === letter && holdsAge(stage, facts),
+  );
+  return at >= 0 ? { at, ofState: true } : { at: usualColumn(stages, facts), ofState: false };
+}
+
+/** The column of a person's sex and age, whatever their state. */
+export function usualColumn(stages: readonly Stage[], facts: Facts): number {
   const sex: Letter = facts.sex === "male" ? "M" : "F";
-  return read.findIndex(
+  return stages.findIndex(
     (stage) => (stage.letter === undefined || stage.letter === sex) && holdsAge(stage, facts),
   );
+}
+
+/** The state of a person that figures may be set for. */
+export function stateOf(facts: Facts): State | undefined {
+  return facts.pregnant ? "pregnancy" : facts.breastfeeding ? "breastfeeding" : undefined;
+}
+
+/** Whether a table has columns for a state, at whatever age. */
+export function hasColumns(stages: readonly Stage[], letter: Letter | undefined): boolean {
+  return letter !== undefined && stages.some((stage) => stage.letter === letter);
+}
+
+/** Whether a row has a figure for a person's state, or says what the state adds, at whatever age. */
+export function heeds(stages: readonly Stage[], row: Row, facts: Facts): boolean {
+  const letter = stateLetter(facts);
+  if (letter === undefined) return false;
+  const texts = row.values.split(" ");
+  const isPrinted = stages.some((stage, at) => stage.letter === letter && texts[at] !== "-");
+  return isPrinted || (letter === "P" ? row.adds?.pregnant : row.adds?.breastfeeding) !== undefined;
 }
 
 /** Pregnancy counts before breastfeeding, where both hold. */
