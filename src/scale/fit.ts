@@ -41,9 +41,11 @@ export {
  *   `how.base`; a further sheet's base is a part.
  *
  * Where not everything can be met the answer says so (`out-of-reach`), with the nearest sheet that
- * keeps every firm demand and bound: the total of what the other demands are missed by, each as a
- * share of its own figure, is least. It names demands and bounds that cannot stand together, and
- * changes that would help, each tried by solving again.
+ * keeps every firm demand and bound: the total of what amounts are missed by, each as a share of the
+ * figure asked, is least, then that of amounts of which none is asked, then that of shares of energy,
+ * then that of ratios, those to the same amount together. So a dish does not shrink for a share that
+ * it cannot have, and how large the recipe was written has no say. It names demands and bounds that
+ * cannot stand together, and changes that would help, each tried by solving again.
  *
  * Figures are exact: 60 g asked is 60 g. Nobody's need is judged here; demands come from the caller,
  * and a licensed practitioner decides on them.

@@ -17,6 +17,7 @@ import {
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import type { Demand } from "../../src/scale/demand.ts";
 import { fit } from "../../src/scale/fit.ts";
+import { moveLines } from "../../src/scale/move.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
@@ -410,6 +411,64 @@ describe("a fit that is out of reach", () => {
     expect(kept).toBeGreaterThan(80);
   });
 });
+
+describe("what comes nearest", () => {
+  const free = worlds({ ...few, demands: { min: 1, max: 4 }, wild: 2 });
+
+  it("misses by as much however large the recipe was written", () => {
+    let missed = 0;
+    const written = fc.tuple(free, fc.constantFrom("1/7", "2/5", "3", "25"));
+    check("written size", written, ([{ recipe, table, sheet: s, demands }, text]) => {
+      const c = exact(text);
+      // An amount of which none is asked is compared with what was written.
+      if (demands.some((demand) => asked(demand).some(({ n }) => n === 0n))) return;
+      const lines = recipe.lines.map((line) =>
+        line.scaling === "per-portion" ? line : timesAmount(line, c),
+      );
+      const common = { least: toText(over(fraction(1n, 10n), c)), most: toText(over(fraction(10n), c)) };
+      const [a, b] = [fit(s, demands), fit(sheet({ ...recipe, lines }, table), demands, { common })];
+      expect(b.status).toBe(a.status);
+      expect(missesByKind(b.outcomes)).toEqual(missesByKind(a.outcomes));
+      if (a.status !== "met" && a.nearest) missed += 1;
+    });
+    expect(missed).toBeGreaterThan(40);
+  });
+
+  it("has the energy asked wherever that can be had, however far shares and ratios are", () => {
+    let missed = 0;
+    check("energy kept", free, ({ sheet: s, demands, recipe, table, factors }) => {
+      const quotients = demands.filter(({ of }) => of === undefined);
+      const goal = moveLines(sheet(recipe, table), factors, s.values.portions);
+      const energy = toText(goal.portion("energy").exact);
+      const fitted = fit(s, [...quotients, { of: "energy", exactly: energy }]);
+      const near = fitted.status === "met" ? fitted.sheet : fitted.nearest;
+      expect(near && toText(near.portion("energy").exact)).toBe(energy);
+      if (fitted.status !== "met") missed += 1;
+    });
+    expect(missed).toBeGreaterThan(20);
+  });
+});
+
+function timesAmount(line: Line, c: Fraction): Line {
+  return { ...line, amount: `${toText(times(exact(String(line.amount).replace(" g", "")), c))} g` };
+}
+
+function asked({ exactly, least, most }: Demand): Fraction[] {
+  return [exactly, least, most].flatMap((end) => (end === undefined ? [] : [exact(end)]));
+}
+
+/** Misses as shares of the figures asked, totalled: amounts, shares of energy, ratios to each amount. */
+function missesByKind(outcomes: ReturnType<typeof fitOne>["outcomes"]): unknown {
+  const totals = new Map<string, Fraction>();
+  for (const { demand, exactMiss } of outcomes) {
+    const kind = demand.ratioOf?.[1] ?? (demand.energyShareOf ? "share" : "amount");
+    const [first = ONE, last = first] = asked(demand);
+    const share = over(exactMiss, exactMiss.n < 0n ? first : last);
+    const size = share.n < 0n ? minus(ZERO, share) : share;
+    totals.set(kind, plus(totals.get(kind) ?? ZERO, size));
+  }
+  return [...totals].map(([kind, total]) => [kind, toText(total)]).sort();
+}
 
 function pick<T extends object>(fields: readonly (keyof T)[], from: T): Partial<T> {
   return Object.fromEntries(fields.map((field) => [field, from[field]])) as Partial<T>;

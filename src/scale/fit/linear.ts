@@ -67,6 +67,11 @@ export function onePortion(movers: number): Linear {
   return { still: 0n, each: new Array<bigint>(movers).fill(0n), dose: 1n, scale: 1n };
 }
 
+/** Whether it is one portion, as amounts are compared with. */
+export function isOnePortion({ still, each, dose, scale }: Linear): boolean {
+  return still === 0n && dose === scale && each.every((own) => own === 0n);
+}
+
 /** Nothing but what keeps the common factor: what a ratio is compared with. */
 export function oneRatio(movers: number): Linear {
   return { still: 1n, each: new Array<bigint>(movers).fill(0n), dose: 0n, scale: 1n };

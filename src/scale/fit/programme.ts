@@ -1,19 +1,9 @@
 import { fault } from "../../number/error.ts";
-import {
-  compare,
-  type Fraction,
-  minus,
-  negate,
-  ONE,
-  over,
-  plus,
-  times,
-  ZERO,
-} from "../../number/fraction.ts";
+import { compare, type Fraction, minus, ONE, over, plus, times, ZERO } from "../../number/fraction.ts";
 import { minimiseInTurn } from "../solve/minimise.ts";
 import type { Infeasible, Objective, Optimal, Programme, Row, Span, Term } from "../solve/programme.ts";
 import { type Constraint, isExact } from "./constraints.ts";
-import { inLeast, type Linear, less, type Point, valueAt } from "./linear.ts";
+import { inLeast, isOnePortion, type Linear, less, type Point, valueAt } from "./linear.ts";
 import { asWritten, type Model, type Range } from "./model.ts";
 
 /**
@@ -45,12 +35,15 @@ export interface RowOf {
   readonly times: Fraction;
 }
 
-/** By how much a soft row is missed, over the common factor. */
+/** By how much a soft row is missed, in the measure of its `value`: over its `per`, what is asked is missed by. */
 export interface Miss {
   readonly variable: number;
+  /** Place in `constraints`. */
   readonly constraint: number;
   /** What one unit of it counts. */
   readonly weight: Fraction;
+  /** Whether nothing is asked, so that no miss is a share of the figure. */
+  readonly ofNothing: boolean;
 }
 
 export function layOut(model: Model, constraints: readonly Constraint[], mayMiss: boolean): Layout {
@@ -72,9 +65,10 @@ export function layOut(model: Model, constraints: readonly Constraint[], mayMiss
       const against = { n: -constant, d: 1n };
       if (mayMiss && constraint.soft) {
         const weight = weightOf(model, constraint, bound);
+        const ofNothing = bound.n === 0n;
         for (const sign of end === "exactly" ? [1n, -1n] : end === "least" ? [1n] : [-1n]) {
           terms.push({ variable: variables.length, coefficient: { n: sign * by.n, d: by.d } });
-          misses.push({ variable: variables.length, constraint: c, weight });
+          misses.push({ variable: variables.length, constraint: c, weight, ofNothing });
           variables.push({ lower: ZERO });
         }
       }
@@ -99,14 +93,15 @@ export function endsOf(constraint: Pick<Constraint, "least" | "most">): EndOf[] 
 
 /**
  * What a miss of 1 counts: one over the figure that is asked, so that a tenth of one demand counts
- * as much as a tenth of another. Where 0 is asked, what the recipe brings as written stands in. The
- * miss of a share or a ratio is taken at the recipe's own energy, or second amount.
+ * as much as a tenth of another. Where 0 is asked, what the lines that move bring as written stands
+ * in: that grows with the size of the recipe as all misses of 0 do, so the size has no say.
  */
 function weightOf(model: Model, { value, per }: Constraint, bound: Fraction): Fraction {
+  if (bound.n !== 0n) return over(ONE, bound);
   const written = asWritten(model);
-  const here = valueAt(per, written);
-  const asked = bound.n !== 0n ? times(bound, here) : valueAt(value, written);
-  return asked.n === 0n ? ONE : over(ONE, asked.n < 0n ? negate(asked) : asked);
+  const moving = valueAt({ ...value, dose: 0n }, written);
+  const base = valueAt(isOnePortion(per) ? per : { ...per, dose: 0n }, written);
+  return moving.n === 0n || base.n === 0n ? ONE : over(base, moving);
 }
 
 /** Ends of `rise` and `fall` that keep `1 + rise − fall` within a range. */
@@ -161,6 +156,17 @@ export function departures({ movers }: Model): Objective[] {
 /** An objective that is least where a quantity is. */
 export function objectiveOf(linear: Linear): Objective {
   return termsOf(inLeast(linear).whole).terms;
+}
+
+/** The quantity times `by` as an objective, but for what is left of it where nothing has moved. */
+export function objectiveTimes(linear: Linear, by: Fraction): Objective {
+  if (by.n === 0n) return [];
+  const { whole, times: scale } = inLeast(linear);
+  const share = over(by, scale);
+  return termsOf(whole).terms.map(({ variable, coefficient }) => ({
+    variable,
+    coefficient: times(coefficient, share),
+  }));
 }
 
 /** Solves, or throws `fit-stopped` where the effort allowed runs out. */

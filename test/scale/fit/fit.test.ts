@@ -511,6 +511,65 @@ describe("degenerate dishes", () => {
   });
 });
 
+describe("the nearest that can be had", () => {
+  const oily = dish([
+    ["rice2", 200],
+    ["beans", 100],
+    ["sauce", 20, adjustable],
+  ]);
+
+  it("is not smaller for a share of energy that cannot be had", () => {
+    const full = sheet(
+      {
+        name: "Rice",
+        portions: 1,
+        lines: [
+          { key: "rice", food: "rice-white-long-boiled", amount: "200 g" },
+          { key: "oil", food: "olive-oil", amount: "10 g", scaling: "adjustable" },
+          { key: "tofu", food: "tofu-firm", amount: "100 g" },
+        ],
+      },
+      starterFoods,
+    );
+    const energy = { of: "energy", exactly: "600 kcal" } as const;
+    const share = missed(full, [{ energyShareOf: "fat", most: "5 %" }]).misses;
+    const both = missed(full, [energy, { energyShareOf: "fat", most: "5 %" }]);
+    expect(both.nearest?.portion("energy").value.toString()).toBe("600");
+    // As much over as with nothing else asked.
+    expect(both.misses.map(({ exactMiss }) => exactMiss)).toEqual(share.map(({ exactMiss }) => exactMiss));
+  });
+
+  it("nor for a ratio, nor for an amount of which none is asked", () => {
+    const energy = { of: "energy", exactly: 300 } as const;
+    for (const other of [
+      { ratioOf: ["sodium", "energy"], most: "1/10" },
+      { of: "sodium", exactly: 0 },
+    ] as const) {
+      const fitted = missed(oily, [energy, other]);
+      expect(fitted.nearest?.portion("energy").value.toString()).toBe("300");
+      // The sauce is at its least, half its ratio.
+      expect(fitted.factors.map(({ departure }) => departure.toString())).toEqual(["-0.5"]);
+    }
+  });
+
+  it("puts amounts before shares, and shares before ratios", () => {
+    const fitted = missed(oily, [
+      { ratioOf: ["sodium", "energy"], least: 2 },
+      { energyShareOf: "fat", most: "1/100" },
+    ]);
+    expect(fitted.factors.map(({ departure }) => departure.toString())).toEqual(["-0.5"]);
+  });
+
+  it("of nothing to divide by, makes what is over the least", () => {
+    const s = dish([
+      ["water", 100],
+      ["sauce", 20, adjustable],
+    ]);
+    const fitted = missed(s, [{ ratioOf: ["sodium", "iron"], most: 4 }]);
+    expect(fitted.factors.map(({ departure }) => departure.toString())).toEqual(["-0.5"]);
+  });
+});
+
 describe("the range of the common factor", () => {
   const rice = dish([["rice", 100]]);
 

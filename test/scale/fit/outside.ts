@@ -35,6 +35,15 @@ export class Model {
     (this.#columns[column] as { cost: number }).cost = cost;
   }
 
+  /** A copy with something added. */
+  with(add: (copy: Model) => void): Model {
+    const copy = new Model();
+    copy.#columns.push(...this.#columns.map((column) => ({ ...column })));
+    copy.#rows.push(...this.#rows);
+    add(copy);
+    return copy;
+  }
+
   get data(): ModelData {
     const starts = [0];
     const indices: number[] = [];
@@ -207,11 +216,27 @@ export function ratioModel(
   return { model, u };
 }
 
-/**
- * The same over factors themselves, where misses are amounts of the portion: the least total of
- * misses, each as a share of its own figure. Amounts only. Departures are not linear here.
- */
-export function missModel(recipe: RecipeInput, s: Sheet, demands: readonly Demand[]): Model {
+/** A miss: its column in a model, what one of it counts, and what it is a miss of. */
+interface Missed {
+  readonly demand: Demand;
+  readonly end: "least" | "most";
+  readonly column: number;
+  readonly weight: number;
+  /** Misses of one rank are made least as one: `amount`, `nothing`, `share`, or what a ratio is to. */
+  readonly rank: string;
+  /** By line, what their total is taken over; one portion for amounts. */
+  readonly per: Side["per"];
+}
+
+/** A fit over factors themselves, where misses are amounts of the portion; departures are not linear here. */
+export interface MissModel {
+  readonly model: Model;
+  readonly misses: readonly Missed[];
+  /** The column that a line moves with. */
+  readonly columnOf: (line: number) => number;
+}
+
+export function missModel(recipe: RecipeInput, s: Sheet, demands: readonly Demand[]): MissModel {
   const model = new Model();
   const groups = groupsOf(recipe.lines);
   const brings = bringsOf(s);
@@ -230,17 +255,26 @@ export function missModel(recipe: RecipeInput, s: Sheet, demands: readonly Deman
     const group = groups[i] ?? "base";
     return group === "base" ? common : group === "dose" ? one : (factor.get(group) ?? common);
   };
+  const moving = (by: readonly number[]): number =>
+    by.reduce((sum, own, i) => sum + (groups[i] === "dose" ? 0 : own), 0);
+  const misses: Missed[] = [];
   for (const demand of demands) {
-    const { value, least, most } = sideOf(demand, brings);
-    const terms = value.map((v, i) => [columnOf(i), v] as const);
-    const written = value.reduce((a, b) => a + b, 0);
-    const weight = (bound: number): number => 1 / (bound || written || 1);
-    if (least !== undefined) {
-      model.row(least, highs.infinity, ...terms, [model.column(weight(least), 0, highs.infinity), 1]);
-    }
-    if (most !== undefined) {
-      model.row(-highs.infinity, most, ...terms, [model.column(weight(most), 0, highs.infinity), -1]);
-    }
+    const { value, per, least, most } = sideOf(demand, brings);
+    const written = moving(value) / (per === "portion" ? 1 : moving(per));
+    const kind = demand.ratioOf?.[1] ?? (demand.energyShareOf === undefined ? "amount" : "share");
+    const end = (bound: number, sign: 1 | -1): void => {
+      const column = model.column(0, 0, highs.infinity);
+      const weight = 1 / (bound || written || 1);
+      const rank = kind === "amount" && bound === 0 ? "nothing" : kind;
+      misses.push({ demand, end: sign > 0 ? "least" : "most", column, weight, rank, per });
+      const against: (readonly [number, number])[] =
+        per === "portion" ? [[one, -bound]] : per.map((v, i) => [columnOf(i), -bound * v] as const);
+      const terms = [...value.map((v, i) => [columnOf(i), v] as const), ...against, [column, sign] as const];
+      if (sign > 0) model.row(0, highs.infinity, ...terms);
+      else model.row(-highs.infinity, 0, ...terms);
+    };
+    if (least !== undefined) end(least, 1);
+    if (most !== undefined) end(most, -1);
   }
   const grams = s.lines.map((l) => l.grams.toNumber() / s.portions.toNumber());
   recipe.lines.forEach((_, i) => {
@@ -249,5 +283,40 @@ export function missModel(recipe: RecipeInput, s: Sheet, demands: readonly Deman
     if (least !== undefined) model.row(least, highs.infinity, [columnOf(i), grams[i] ?? 0]);
     if (most !== undefined) model.row(-highs.infinity, most, [columnOf(i), grams[i] ?? 0]);
   });
-  return model;
+  return { model, misses, columnOf };
+}
+
+/** Whether a rank's total of misses can be so low, and whether it can be lower. */
+export interface Reached {
+  readonly rank: string;
+  readonly can: boolean;
+  readonly canLess: boolean;
+}
+
+/**
+ * Tries totals of misses, rank by rank, each among what is as good by those before it: whether
+ * anything reaches a total, and whether anything stays under it by more than `slack`, of itself and
+ * of 1. Over a given total this is linear, whatever it is the total of.
+ */
+export function tryTotals(
+  { model, misses, columnOf }: MissModel,
+  totals: readonly (readonly [rank: string, total: number])[],
+  slack: number,
+): Reached[] {
+  return totals.flatMap(([rank, total]): Reached[] => {
+    const own = misses.filter((miss) => miss.rank === rank);
+    const per = own[0]?.per;
+    if (!per) return [];
+    const weighted = own.map(({ column, weight }) => [column, weight] as const);
+    const under = (copy: Model, most: number): void => {
+      const over = per === "portion" ? [] : per.map((v, i) => [columnOf(i), -most * v] as const);
+      copy.row(Number.NEGATIVE_INFINITY, per === "portion" ? most : 0, ...weighted, ...over);
+    };
+    const can = (most: number): boolean =>
+      solved(model.with((copy) => under(copy, most))).status === "optimal";
+    const less = total - slack * (1 + total);
+    const reached = { rank, can: can(total + 1e-8), canLess: less > 0 && can(less) };
+    under(model, total + 1e-8);
+    return [reached];
+  });
 }
