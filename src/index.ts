@@ -153,6 +153,25 @@ export {
 } from "./plan/plan.ts";
 export { portionRows } from "./plan/records.ts";
 export {
+  type CookedApart,
+  type CookedPot,
+  type CookingNote,
+  type CookingNoteCode,
+  type CookingRun,
+  type CookingSchedule,
+  type CookingSession,
+  type CookingSteps,
+  cookingSchedule,
+  type DishServing,
+  type MealSchedule,
+  type PersonPortions,
+  type RunsHow,
+  type ScheduleHow,
+  type Vessel,
+  type VesselFit,
+  type VesselUse,
+} from "./plan/schedule.ts";
+export {
   type BoughtPack,
   type Cost,
   type CostData,

@@ -4,10 +4,8 @@ import type { Fraction } from "../../number/fraction.ts";
 import type { Figure } from "../../table/table.ts";
 import type { Piece } from "../method.ts";
 
-/*
- * A card as plain data: words in the reader's language, not yet markup. Text from outside is as it
- * came, and is made safe where it is written into the page.
- */
+// A card as plain data: words in the reader's language, not yet markup. Text from outside is as it
+// came, and is made safe where it is written into the page.
 
 /** One line of a dish. */
 export interface AmountRow {

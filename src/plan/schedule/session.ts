@@ -1,0 +1,190 @@
+import type { Decimal } from "decimal.js";
+import { type Fraction, fraction, plus, times, toDecimal } from "../../number/fraction.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
+import { britishEnglish, type Language } from "../../table/language.ts";
+import type { PlannedDish } from "../dish.ts";
+import { onlyLines } from "../lines.ts";
+import type { Pot, Serving } from "../pot.ts";
+import type { Days } from "./days.ts";
+import type { Eating, Span } from "./eating.ts";
+import { type CookingNote, sessionNotes } from "./notes.ts";
+import type { ReadVessel } from "./readMeal.ts";
+import { type CookingSteps, stepsOf } from "./steps.ts";
+import { type CookingRun, inVessel, partOf, type VesselUse } from "./vessel.ts";
+
+/** What one person eats of what is cooked on a day. */
+export interface PersonPortions {
+  readonly person: string;
+  /** Whole portions, above 0. */
+  readonly count: Decimal;
+  readonly exactCount: bigint;
+}
+
+/** A pot of a dish as it is cooked on one day. */
+export interface CookedPot {
+  /** Which of the dish's pots, from 1. */
+  readonly number: number;
+  readonly people: readonly PersonPortions[];
+  /** All that is cooked of it; its portions are those that are eaten of it. */
+  readonly sheet: Sheet;
+  /** Nothing where no vessel is given. */
+  readonly vessel: VesselUse | undefined;
+  /** Runs times what goes into each are the pot, literally. */
+  readonly runs: readonly CookingRun[];
+  /** How to make one run, the first where they differ; in British English unless told. */
+  steps(language?: Language): CookingSteps;
+}
+
+/** What is cooked for one person alone, in their share of the pot or apart from it. */
+export interface CookedApart {
+  readonly person: string;
+  readonly sheet: Sheet;
+}
+
+/** A dish, cooked on one day for all that is eaten of it until it is cooked again. */
+export interface CookingSession {
+  /** Nothing where the schedule names no days. */
+  readonly day: string | undefined;
+  readonly meal: string;
+  readonly dish: string;
+  /** The days on which it is eaten, in order; empty where the schedule names none. */
+  readonly eaten: readonly string[];
+  readonly pots: readonly CookedPot[];
+  readonly apart: readonly CookedApart[];
+  /** What the cook should know: room, large batches, keeping. In British English. */
+  readonly notes: readonly CookingNote[];
+}
+
+interface Made {
+  readonly days: Days;
+  readonly dish: PlannedDish;
+  readonly eating: Eating;
+  readonly span: Span;
+  readonly vessel: ReadVessel | undefined;
+}
+
+/** A session whose pots are made when first looked at. */
+export class DishSession implements CookingSession {
+  readonly day: string | undefined;
+  readonly meal: string;
+  readonly dish: string;
+  readonly eaten: readonly string[];
+  /** @internal */
+  readonly made: Made;
+  /** @internal Places of the days on which it is eaten. */
+  readonly eatenAt: readonly number[];
+  readonly #people: ReadonlyMap<string, bigint>;
+  #pots: readonly DishPot[] | undefined;
+  #apart: readonly CookedApart[] | undefined;
+
+  constructor(made: Made) {
+    const { days, dish, eating, span } = made;
+    this.day = days.names[span.cooked];
+    this.meal = dish.meal;
+    this.dish = dish.name;
+    this.made = made;
+    const people = new Map<string, bigint>();
+    const eaten = new Set<number>();
+    for (const { person } of dish.servings) {
+      const own = eating.daysOf(person, span.eaten);
+      for (const day of own) eaten.add(day);
+      if (own.length > 0) people.set(person, eating.servings(person) * BigInt(own.length));
+    }
+    this.eatenAt = span.eaten.filter((day) => eaten.has(day));
+    this.eaten = this.eatenAt.flatMap((day) => days.names[day] ?? []);
+    this.#people = people;
+  }
+
+  /** @internal Whether anything is cooked for anyone. */
+  get isEmpty(): boolean {
+    return this.pots.length === 0 && this.apart.length === 0;
+  }
+
+  get pots(): readonly DishPot[] {
+    this.#pots ??= this.made.dish.pots.flatMap((pot, i) => {
+      const people = pot.people.flatMap((person): PersonPortions[] => {
+        const exactCount = this.#people.get(person);
+        return exactCount === undefined
+          ? []
+          : [{ person, exactCount, count: toDecimal(fraction(exactCount)) }];
+      });
+      return people.length === 0 ? [] : [new DishPot(this.made, pot, i + 1, people)];
+    });
+    return this.#pots;
+  }
+
+  get apart(): readonly CookedApart[] {
+    this.#apart ??= this.made.dish.servings.flatMap(({ person, added }) => {
+      const count = this.#people.get(person);
+      const cooked = added && count !== undefined ? linesAdded(added, "cooking") : undefined;
+      return cooked && count !== undefined ? [{ person, sheet: partOf(cooked, fraction(count)) }] : [];
+    });
+    return this.#apart;
+  }
+
+  get notes(): readonly CookingNote[] {
+    return sessionNotes(this, britishEnglish);
+  }
+}
+
+/** Those of a portion's additions that are cooked, or that are not; nothing where there are none. */
+export function linesAdded(added: Sheet, when: "cooking" | "serving"): Sheet | undefined {
+  const lines = added.plan.lines.flatMap(({ line }, i) => (line.added === when ? [i] : []));
+  if (lines.length === 0) return undefined;
+  return lines.length === added.plan.lines.length ? added : onlyLines(added, lines);
+}
+
+/** A pot whose sheets are made when first looked at. */
+export class DishPot implements CookedPot {
+  readonly number: number;
+  readonly people: readonly PersonPortions[];
+  /** @internal */
+  readonly made: Made;
+  readonly #pot: Pot;
+  #sheet: Sheet | undefined;
+  #used: ReturnType<typeof inVessel> | undefined;
+
+  constructor(made: Made, pot: Pot, number: number, people: readonly PersonPortions[]) {
+    this.made = made;
+    this.number = number;
+    this.people = people;
+    this.#pot = pot;
+  }
+
+  get sheet(): Sheet {
+    this.#sheet ??= potTimes(this.#pot, this.made.dish.servings, this.people);
+    return this.#sheet;
+  }
+
+  get vessel(): VesselUse | undefined {
+    return this.#inVessel.use;
+  }
+
+  get runs(): readonly CookingRun[] {
+    return this.#inVessel.runs;
+  }
+
+  steps(language: Language = britishEnglish): CookingSteps {
+    return stepsOf(this, language);
+  }
+
+  get #inVessel(): ReturnType<typeof inVessel> {
+    this.#used ??= inVessel(this.sheet, this.made.vessel, this.made.dish.exactDensity);
+    return this.#used;
+  }
+}
+
+/** The pot that makes so many portions of each. */
+function potTimes(pot: Pot, servings: readonly Serving[], people: readonly PersonPortions[]): Sheet {
+  const counts = new Map(people.map(({ person, exactCount }) => [person, exactCount]));
+  const usual = people[0]?.exactCount ?? 0n;
+  // Shares add up to 1, so only those who eat more or less often than most need to be looked at.
+  const others = servings.flatMap(({ person, pot: own, exactShare }): Fraction[] => {
+    const more = (counts.get(person) ?? 0n) - usual;
+    return own === pot && more !== 0n ? [times(fraction(more), exactShare)] : [];
+  });
+  const factor = others.reduce(plus, fraction(usual));
+  const portions = people.reduce((all, { exactCount }) => all + exactCount, 0n);
+  const whole = partOf(pot.sheet, factor);
+  return whole.version({ ...whole.values, portions: fraction(portions) }, []);
+}
