@@ -157,6 +157,23 @@ describe("a measured pot", () => {
     ).toMatch(/the rest \(\d+ g\)/);
   });
 
+  it("is shared out so that what is firm holds, though another share would be nearer", () => {
+    // 58 g is 11.6 steps of 5 g and 62 g is 12.4: the largest remainder would give Cox 60 g.
+    const people: PersonInput[] = [
+      {
+        id: "cox",
+        demands: [
+          { of: "mass", exactly: "58 g" },
+          { of: "mass", most: "58 g", firm: true },
+        ],
+      },
+      { id: "bow", demands: [{ of: "mass", exactly: "62 g" }] },
+    ];
+    const plan = breakfast([oats], people, { kitchen: coarse, tolerance: "10 %" });
+    expect(plan.portions.map(({ drift }) => drift?.status)).toEqual(["met", "met"]);
+    expect(plan.dish("breakfast").servings.map(({ grams }) => grams.toString())).toEqual(["55", "65"]);
+  });
+
   it("keeps exact shares without a scale, and says so", () => {
     const plan = breakfast([{ ...oats, amount: "1 cup" }, milk], [cox, bow], { kitchen: hut });
     const { pots, servings } = plan.dish("breakfast");

@@ -30,7 +30,8 @@ const dish: fc.Arbitrary<RecipeInput> = fc
       const turn = turned[i];
       if (!turn || i === 0 || line.scaling === "per-portion") return line;
       const isHeld = turn.scaling === "held" && turn.part !== undefined;
-      return { ...line, scaling: turn.scaling, added: turn.added, ...(isHeld && { part: turn.part }) };
+      const part = isHeld ? { part: turn.part ?? "grain" } : {};
+      return { ...line, scaling: turn.scaling, added: turn.added, ...part };
     });
     return { ...rest, lines };
   });
@@ -97,8 +98,9 @@ export const planWorlds: fc.Arbitrary<PlanWorld> = fc
     place: fc.constantFrom(...places),
     wishes: fc.array(wish, { minLength: 1, maxLength: 4 }),
     tolerance: fc.constantFrom("2 %", "0.005", "0.1"),
+    pots: fc.constantFrom("exact" as const, "exact" as const, { tolerance: "5 %" }),
   })
-  .map(({ dishes, place, wishes, tolerance }) => {
+  .map(({ dishes, place, wishes, tolerance, pots }) => {
     const sheets = dishes.map(build);
     const people = wishes.map((each, i): PersonInput => {
       const demands = demandsFor(sheets, each);
@@ -108,10 +110,18 @@ export const planWorlds: fc.Arbitrary<PlanWorld> = fc
     const [only, second] = sheets;
     const meal = second && only ? { pot: only, side: second } : (only as Sheet);
     return {
-      input: { meals: [{ id: "meal", dishes: meal }], people, kitchen: place, tolerance, silent: "accept" },
+      input: {
+        meals: [{ id: "meal", dishes: meal }],
+        people,
+        pots,
+        kitchen: place,
+        tolerance,
+        silent: "accept",
+      },
       place,
       // A counterexample as a cook would write it down.
-      [fc.toStringMethod]: () => JSON.stringify({ dishes, people, place: place.name, tolerance }, null, 1),
+      [fc.toStringMethod]: () =>
+        JSON.stringify({ dishes, people, place: place.name, tolerance, pots }, null, 1),
       kitchenOf: (id) => (people.find((person) => person.id === id)?.kitchen as Kitchen | undefined) ?? place,
     };
   });
