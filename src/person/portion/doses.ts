@@ -1,5 +1,6 @@
 import type { Decimal } from "decimal.js";
 import type { ComponentId } from "../../food/components.ts";
+import type { FoodCaution } from "../../food/food.ts";
 import { fault, quote } from "../../number/error.ts";
 import { compare, exact, type Fraction, isZero, over, toDecimal, ZERO } from "../../number/fraction.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
@@ -19,6 +20,9 @@ export interface DoseFor {
   /** Of the whole day's level; nothing where nothing is known. */
   readonly share: Decimal | undefined;
   readonly exactShare: Fraction | undefined;
+  /** Between what the share can lie: nothing for the most where no limit is known. */
+  readonly least: Decimal;
+  readonly most: Decimal | undefined;
   readonly bound: Bound;
   /** `past`: above the day's level, by this line alone. `under` is proven, too. */
   readonly verdict: "under" | "past" | "not-proven";
@@ -38,6 +42,8 @@ export interface DoseRow {
   readonly people: readonly [DoseFor, ...DoseFor[]];
   /** Whom it takes furthest towards their level; of equals the lightest. */
   readonly riskiest: string;
+  /** What the line's foods say to heed: all of it, for a code does not tell which component it speaks of. */
+  readonly cautions: readonly FoodCaution[];
   /** Everyone whom it was checked for, those without a level counted in. */
   readonly checked: readonly string[];
 }
@@ -64,8 +70,8 @@ export class DoseCheck extends Shown {
     this.#name = name;
     this.#who = who;
     this.rows = [...rows].sort((a, b) => weight(b) - weight(a));
-    this.past = rows.filter(({ people }) => people.some(({ verdict }) => verdict === "past"));
-    this.notProven = rows.filter(
+    this.past = this.rows.filter(({ people }) => people.some(({ verdict }) => verdict === "past"));
+    this.notProven = this.rows.filter(
       (row) => !this.past.includes(row) && row.people.some(({ verdict }) => verdict === "not-proven"),
     );
   }
@@ -79,7 +85,8 @@ export class DoseCheck extends Shown {
  * Checks the lines that are the same for everyone (`scaling: "per-portion"`) against upper levels: one
  * size for all weighs most on the smallest. Each line is held by itself against the level of a whole
  * day, person by person, in the terms that the level counts; what else is eaten comes on top of it
- * ({@link compare}).
+ * ({@link compare}). What the line's foods say to heed stands with it: a figure that is not known, or
+ * varies as seaweed's iodine does, is no reason to be easy.
  *
  * `who` is one person's intakes, or several people's by name.
  *
@@ -180,9 +187,10 @@ function rowsOf(
     );
     const [first, ...rest] = held.map((each) => each.held);
     if (!first) return [];
-    const { key: line, name } = dose;
+    const { key: line, name, cautions } = dose;
     const grams = toDecimal(dose.grams);
-    return [{ line, name, grams, of, amount, people: [first, ...rest], riskiest: first.who, checked }];
+    const row = { line, name, grams, of, amount, cautions, checked };
+    return [{ ...row, people: [first, ...rest], riskiest: first.who }];
   });
 }
 
@@ -210,6 +218,8 @@ function hold(amount: Tally, { low, high }: Ends, { id, mass }: DosedPerson, lev
     level,
     share: exactShare && toDecimal(exactShare),
     exactShare,
+    least: toDecimal(over(low, whole)),
+    most: high && toDecimal(over(high, whole)),
     bound: amount.bound,
     verdict: compare(low, whole) > 0 ? "past" : isUnder ? "under" : "not-proven",
     perKg: known ? toDecimal(over(amount.exact, mass)) : undefined,

@@ -1,0 +1,149 @@
+import fc from "fast-check";
+import { parse } from "parse5";
+import { describe, expect, it } from "vitest";
+import { foodTable } from "../../src/food/table.ts";
+import { starterFoods } from "../../src/foods.ts";
+import { compare } from "../../src/person/compare/compare.ts";
+import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
+import type { Authority } from "../../src/person/intakes/table.ts";
+import type { Condition, Person } from "../../src/person/person.ts";
+import { cautionsFor } from "../../src/person/portion/cautions.ts";
+import { type CardHow, personCard } from "../../src/plan/card.ts";
+import type { Avoided, PersonInput } from "../../src/plan/input.ts";
+import { type Plan, portionPlan } from "../../src/plan/plan.ts";
+import { sheet } from "../../src/sheet/build.ts";
+import { elements, textOf } from "../table/markup.ts";
+
+const greens = sheet(
+  {
+    name: "Greens",
+    portions: 1,
+    lines: [
+      { key: "kale", food: "kale-raw", amount: "80 g" },
+      { key: "wakame", food: "wakame-raw", amount: "5 g", scaling: "per-portion" },
+      { key: "mix", food: "mix", amount: "30 g" },
+    ],
+  },
+  starterFoods.with([
+    { id: "mix", name: "Seed mix", source: "made up for a test", per100g: { energy: 500, protein: 20 } },
+  ]),
+);
+
+const planFor = (one: Omit<PersonInput, "id">, authority: Authority = "eu"): Plan =>
+  portionPlan({
+    meals: [{ id: "lunch", name: "Lunch", dishes: greens }],
+    people: [{ id: "who", name: "Who", ...one }],
+    authority,
+  });
+const card = (plan: Plan, how: CardHow = {}): string => personCard(plan, "who", how);
+
+const body = { sex: "female", age: 30 } as const;
+/** Said where greens meet warfarin; kale carries a caution of its own for everyone. */
+const meeting = "On warfarin, vitamin K should stay much the same";
+const conditions: readonly Condition[] = ["kidney-disease", "insulin", "warfarin", "thyroid-disease"];
+
+describe("the card of someone whose body the plan knows", () => {
+  it("is the same whatever they weigh, declare or avoid, unless it is asked for", () => {
+    const someone = fc.record({
+      authority: fc.constantFrom<Authority>("uk", "us", "eu"),
+      mass: fc.integer({ min: 45, max: 140 }),
+      leanest: fc.boolean(),
+      declared: fc.subarray([...conditions]),
+      avoid: fc.subarray<Avoided>([
+        "fish",
+        "lupin",
+        { food: "almonds" },
+        { allergen: "milk", override: "Dr" },
+      ]),
+      allergens: fc.subarray(["celery", "egg"] as const),
+    });
+    const plain = {
+      uk: card(planFor({ person: { ...body, mass: "60 kg" } }, "uk")),
+      us: card(planFor({ person: { ...body, mass: "60 kg" } }, "us")),
+      eu: card(planFor({ person: { ...body, mass: "60 kg" } }, "eu")),
+    };
+    fc.assert(
+      fc.property(someone, ({ authority, mass, leanest, declared, avoid, allergens }) => {
+        const person: Person = {
+          ...body,
+          mass: `${mass} kg`,
+          conditions: declared,
+          allergens,
+          ...(leanest && { leanMass: `${mass * 0.6} kg`, height: "1.81 m" }),
+        };
+        expect(card(planFor({ person, avoid }, authority))).toBe(plain[authority]);
+      }),
+      { numRuns: 40 },
+    );
+    // Not for want of a day: references that do not follow the body stand there.
+    for (const page of Object.values(plain)) expect(page).toContain("of a day");
+  });
+
+  it("shows, asked to, what it shows of a comparison and of cautions by hand", () => {
+    const person: Person = {
+      ...body,
+      mass: "61 kg",
+      height: "1.70 m",
+      activity: "active",
+      conditions: ["warfarin", "thyroid-disease"],
+    };
+    for (const authority of ["uk", "us", "eu"] as const) {
+      const plan = planFor({ person }, authority);
+      const { dishes } = plan.portion("who", "lunch");
+      const day = compare(dishes, referenceIntakes(authority, person));
+      const byHand = card(plan, { personal: "show", day, cautions: cautionsFor(dishes, person) });
+      expect(card(plan, { personal: "show" })).toBe(byHand);
+      expect(byHand).toContain(meeting);
+      expect(card(plan)).not.toContain(meeting);
+    }
+  });
+
+  it("says what is avoided, allowed and not known only where asked; what is in it on every card", () => {
+    const avoid: readonly Avoided[] = ["fish", { food: "kale-raw", override: "By <b>her</b> own wish" }];
+    const plan = planFor({ person: { ...body, mass: "61 kg" }, avoid });
+    const [hidden, shown] = [card(plan), card(plan, { personal: "show" })].map((page) => textOf(parse(page)));
+    for (const text of ["Not to be served", "own wish", "Ask before serving"]) {
+      expect(shown).toContain(text);
+      expect(hidden).not.toContain(text);
+    }
+    expect(shown).toContain("Not to be served: fish; Kale, raw");
+    expect(shown).toContain("Ask before serving whether Seed mix holds: fish");
+    // A food that says nothing is named to everyone.
+    expect(hidden).toContain("Allergens are not known of Seed mix");
+  });
+
+  it("leaves what an override says without effect", () => {
+    const hostile = '"><img src=x onerror=alert(1)><script>x()</script>';
+    const plan = planFor({ avoid: [{ food: "kale-raw", override: hostile }] });
+    const page = parse(card(plan, { personal: "show" }));
+    expect(elements(page, "img", "script")).toEqual([]);
+    expect(textOf(page)).toContain(hostile);
+  });
+
+  it("takes a day or cautions of the caller's own before the plan's", () => {
+    const plan = planFor({ person: { ...body, mass: "61 kg", conditions: ["warfarin"] } });
+    const day = [{ of: "iron", reference: { value: 10, source: "our own list" } }] as const;
+    const own = card(plan, { day });
+    expect(own).toContain("our own list");
+    expect(own).not.toContain("EFSA Journal");
+    expect(card(plan, { day: [] })).not.toContain("of a day");
+    expect(card(plan, { personal: "show", cautions: [] })).not.toContain(meeting);
+    expect(card(plan, { personal: "show" })).toContain(meeting);
+  });
+
+  it("holds the meals that it shows against the day, and no others", () => {
+    const foods = foodTable([{ id: "a", name: "A", source: "made up", per100g: { iron: 7 } }]);
+    const dish = sheet({ name: "Dish", portions: 1, lines: [{ food: "a", amount: "100 g" }] }, foods);
+    const plan = portionPlan({
+      meals: [
+        { id: "one", dishes: dish },
+        { id: "two", dishes: dish },
+      ],
+      people: [{ id: "who", person: { sex: "male", age: 30, mass: "80 kg" } }],
+      authority: "eu",
+    });
+    // EFSA Journal 2015;13(10):4254: iron for men 11 mg. 7 of 11 is 63.6 %.
+    expect(card(plan, { meals: ["one"], components: ["iron"] })).toContain("64%");
+    expect(card(plan, { components: ["iron"] })).toContain("127%");
+  });
+});

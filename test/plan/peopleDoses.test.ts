@@ -1,0 +1,155 @@
+import { describe, expect, it } from "vitest";
+import type { Figure, FoodInput } from "../../src/food/food.ts";
+import { foodTable } from "../../src/food/table.ts";
+import { starterFoods } from "../../src/foods.ts";
+import { compare } from "../../src/person/compare/compare.ts";
+import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
+import type { Person } from "../../src/person/person.ts";
+import { cautionsFor } from "../../src/person/portion/cautions.ts";
+import { doseCheck } from "../../src/person/portion/doses.ts";
+import type { PlanInput } from "../../src/plan/input.ts";
+import { portionPlan } from "../../src/plan/plan.ts";
+import { sheet } from "../../src/sheet/build.ts";
+import { toText } from "../../src/table/text.ts";
+import { errorOf } from "../number/error-of.ts";
+
+const cox: Person = { sex: "female", age: 15, mass: "46 kg" };
+const stroke: Person = { sex: "male", age: 27, mass: "92 kg", conditions: ["warfarin"] };
+
+const food = (id: string, iodine: Figure): FoodInput => ({
+  id,
+  name: id,
+  source: "made up for a test",
+  per100g: { energy: 130, iodine },
+});
+const foods = foodTable([food("rice", 900), food("kelp", 5500), food("dulse", 100)]);
+
+/** A spoon of kelp the same for everyone: 10 g, 550 µg of iodine. */
+const soup = sheet(
+  {
+    name: "Soup",
+    portions: 2,
+    lines: [
+      { key: "rice", food: "rice", amount: "200 g" },
+      { key: "kelp", food: "kelp", amount: "20 g", scaling: "per-portion", added: "serving" },
+    ],
+  },
+  foods,
+);
+const side = sheet(
+  { name: "Side", portions: 1, lines: [{ key: "dulse", food: "dulse", amount: "5 g" }] },
+  foods,
+);
+const people: PlanInput["people"] = [
+  { id: "cox", name: "Cox", person: cox, demands: { energy: 143 } },
+  { id: "stroke", name: "Stroke", person: stroke, demands: { energy: 400 } },
+  { id: "guest", name: "Guest" },
+];
+const meals = [{ id: "supper", name: "Supper", dishes: { soup, side } }];
+const plan = portionPlan({ meals, people, authority: "eu" });
+
+describe("doses of a plan", () => {
+  it("weigh most on the smallest, against each one's own level", () => {
+    // SCF and EFSA, overview of 2018: iodine 500 µg a day at 15 to 17 years, 600 µg for adults.
+    const iodine = plan.doses?.rows.find(({ of }) => of === "iodine");
+    expect(iodine?.line).toBe("supper/soup/kelp");
+    expect(iodine?.amount.value.toString()).toBe("550");
+    expect(iodine?.people.map(({ who, level, verdict }) => [who, level.value.toString(), verdict])).toEqual([
+      ["cox", "500", "past"],
+      ["stroke", "600", "under"],
+    ]);
+    expect(iodine?.riskiest).toBe("cox");
+    // Someone whose body the plan was not told is not checked.
+    expect(iodine?.checked).toEqual(["cox", "stroke"]);
+    // Held lines grow with the portion, and are no doses.
+    expect(plan.doses?.rows.every(({ line }) => line.endsWith("kelp"))).toBe(true);
+    expect(plan.doses?.past.map(({ of }) => of)).toEqual(["iodine"]);
+  });
+
+  it("are those of a check by hand of the dishes", () => {
+    const who = { cox: referenceIntakes("eu", cox), stroke: referenceIntakes("eu", stroke) };
+    const byHand = doseCheck({ "supper/soup": soup, "supper/side": side }, who);
+    const told = ({ rows }: typeof byHand): unknown =>
+      rows.map(({ line, of, grams, people: all }) => [
+        line,
+        of,
+        `${grams}`,
+        all.map((p) => [p.who, `${p.share}`, p.verdict]),
+      ]);
+    expect(plan.doses && told(plan.doses)).toEqual(told(byHand));
+  });
+
+  it("leave out whoever is served nothing", () => {
+    // Nobody can have less than a portion's kelp alone brings.
+    const [first, ...others] = people;
+    const none = { ...first, id: "cox", demands: [{ of: "iodine", most: 100, firm: true }] } as const;
+    const short = portionPlan({ meals, people: [none, ...others], authority: "eu" });
+    expect(short.portion("cox", "supper").status).toBe("not-served");
+    expect(short.doses?.rows.map(({ checked }) => checked)).toContainEqual(["stroke"]);
+    expect(short.doses?.rows.some(({ checked }) => checked.includes("cox"))).toBe(false);
+    expect(short.cautions("cox", "supper")).toEqual([]);
+    expect(() => toText(short)).not.toThrow();
+  });
+
+  it("stand in the plan's tables by name, though two people share one", () => {
+    const twins = people.map((one) => ({ ...one, name: "Twin" }));
+    const twice = portionPlan({ meals, people: twins, authority: "eu" });
+    const doses = twice.toTables().find(({ title }) => title?.includes("upper levels"));
+    expect(doses?.columns.filter(({ heading }) => heading === "Twin")).toHaveLength(2);
+    expect(toText(plan)).toContain("110% of 500 µg");
+  });
+
+  it("are not there without an authority, or a person", () => {
+    expect(portionPlan({ meals, people }).doses).toBeUndefined();
+    expect(portionPlan({ meals, people: [{ id: "guest" }], authority: "uk" }).doses).toBeUndefined();
+    expect(portionPlan({ meals, people }).intakes("cox")).toBeUndefined();
+  });
+});
+
+describe("a plan's people", () => {
+  const greens = sheet(
+    { name: "Greens", portions: 1, lines: [{ key: "kale", food: "kale-raw", amount: "80 g" }] },
+    starterFoods,
+  );
+  const liver = sheet(
+    { name: "Liver", portions: 1, lines: [{ key: "liver", food: "beef-liver-braised", amount: "80 g" }] },
+    starterFoods,
+  );
+  const two = portionPlan({
+    meals: [
+      { id: "lunch", dishes: greens },
+      { id: "supper", dishes: liver },
+    ],
+    people,
+    authority: "uk",
+  });
+
+  it("have the cautions of what they are served, meal by meal and together", () => {
+    const codes = (id: string, meal?: string): string[] =>
+      two.cautions(id, meal).map(({ code, lines }) => `${code} ${lines.join(",")}`);
+    const lunch = two.portion("stroke", "lunch").dishes.get("lunch");
+    const byHand = cautionsFor(lunch ?? greens, stroke).map(
+      ({ code, lines }) => `${code} ${lines.join(",")}`,
+    );
+    expect(codes("stroke", "lunch")).toEqual(byHand);
+    expect(codes("stroke", "lunch")[0]).toBe("warfarin-vitamin-k kale");
+    expect(codes("stroke")[0]).toBe("warfarin-vitamin-k lunch/kale");
+    // What foods carry for everyone comes to a guest, too; what meets a person does not.
+    expect(two.cautions("guest", "lunch").every(({ because }) => because.length === 0)).toBe(true);
+    expect(two.cautions("guest", "lunch").length).toBeGreaterThan(0);
+    expect(toText(two)).toContain("To heed, person by person");
+  });
+
+  it("have a day that their portions can be held against", () => {
+    const day = two.intakes("stroke");
+    const lunch = two.portion("stroke", "lunch").dishes;
+    expect(day?.authority).toBe("uk");
+    expect(day && toText(compare(lunch, day))).toBe(toText(compare(lunch, referenceIntakes("uk", stroke))));
+  });
+
+  it("are asked for by their ids", () => {
+    expect(errorOf(() => two.cautions("stork")).hint).toContain("stroke");
+    expect(errorOf(() => two.cautions("stroke", "luunch")).hint).toContain("lunch");
+    expect(errorOf(() => two.intakes("nobody")).code).toBe("plan-malformed");
+  });
+});
