@@ -29,16 +29,20 @@ type DrawnLine = typeof line extends fc.Arbitrary<infer L> ? L : never;
 
 /** Demands as what some ratios would bring, mostly, so that they can be met. */
 const person = fc.record({
-  kind: fc.constantFrom("demands", "demands", "demands", "target", "factor"),
+  kind: fc.oneof(
+    { weight: 5, arbitrary: fc.constant("demands" as const) },
+    fc.constant("target" as const),
+    fc.constant("factor" as const),
+  ),
   size: fc.integer({ min: 50, max: 300 }),
   ratios: fc.array(fc.integer({ min: 55, max: 190 }), { minLength: 4, maxLength: 4 }),
   asks: fc.uniqueArray(
     fc.record({
       of: fc.constantFrom(...known, "mass" as const, "ratio" as const),
-      kind: fc.constantFrom("exactly", "exactly", "least", "most", "band"),
+      kind: fc.constantFrom("exactly", "exactly", "exactly", "least", "most", "band"),
       firm: fc.integer({ min: 0, max: 4 }),
     }),
-    { minLength: 1, maxLength: 3, selector: ({ of }) => of },
+    { minLength: 2, maxLength: 4, selector: ({ of }) => of },
   ),
 });
 type DrawnPerson = typeof person extends fc.Arbitrary<infer P> ? P : never;
@@ -54,11 +58,11 @@ export function potsWorlds({ people, parts, aside }: PotsShape): fc.Arbitrary<Po
     .record({
       base: fc.array(line, { minLength: 1, maxLength: 2 }),
       parts: fc.array(fc.array(line, { minLength: 1, maxLength: 2 }), { minLength: 1, maxLength: parts }),
-      adjustable: fc.option(line, { nil: undefined }),
+      adjustable: fc.oneof(line, fc.constant(undefined), fc.constant(undefined), fc.constant(undefined)),
       dose: fc.option(line, { nil: undefined }),
       beside: fc.option(line, { nil: undefined }),
       yieldFactor: fc.constantFrom(undefined, "0.9", "1.25"),
-      people: fc.array(person, { minLength: 2, maxLength: people }),
+      people: fc.array(person, { minLength: 3, maxLength: people }),
     })
     .map((drawn) => build({ ...drawn, beside: aside ? drawn.beside : undefined }));
 }

@@ -12,16 +12,21 @@ export interface Grouping {
  *
  * Everyone joins the first group that has room for them, or begins one. That is the fewest where as
  * many can be found of whom no two can share; otherwise fewer are looked for by trying all ways in
- * turn, as far as `tries` sets go. Where what suits each is an interval, and they come in the order of
- * its far end, the first way is always the fewest, and those who began groups prove it.
+ * turn, as far as `tries` sets go.
+ *
+ * `onLine` says that what suits each is an interval, and that they come in the order of its far end.
+ * Then whoever cannot join the last group can join none, and the first way is the fewest: no two of
+ * those who began groups can share.
  */
 export function fewest(
   count: number,
   canShare: (group: readonly number[]) => boolean,
   tries: number,
+  onLine = false,
 ): Grouping {
   const asked = new Asked(canShare, tries);
-  const first = firstFit(count, asked);
+  const first = firstFit(count, asked, onLine);
+  if (onLine) return { groups: first, proven: !asked.spent, tried: asked.count };
   const apart = noTwoShare(
     count,
     first.map(([opener]) => opener as number),
@@ -61,10 +66,10 @@ class Asked {
   }
 }
 
-function firstFit(count: number, asked: Asked): readonly (readonly number[])[] {
+function firstFit(count: number, asked: Asked, lastOnly: boolean): readonly (readonly number[])[] {
   const groups: number[][] = [];
   for (let each = 0; each < count; each += 1) {
-    const open = groups.find((group) => asked.share([...group, each]));
+    const open = (lastOnly ? groups.slice(-1) : groups).find((group) => asked.share([...group, each]));
     if (open) open.push(each);
     else groups.push([each]);
   }

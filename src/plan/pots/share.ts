@@ -131,7 +131,7 @@ function shareDish(
     const regions = places.flatMap((place) => order[place]?.region(tolerance) ?? []);
     return commonRatios(regions, count, pivots) !== undefined;
   };
-  const found = fewest(order.length, canShare, tries);
+  const found = fewest(order.length, canShare, tries, count === 1);
   const how = { proven: found.proven && apart.length === 0, tried: found.tried };
   if (found.groups.length + apart.length >= now) return { diners, ...how };
   const moved = new Map<Diner, ServedPortion>();
