@@ -217,3 +217,45 @@ describe("demands from a person", () => {
     );
   });
 });
+
+describe("what the foods of a dose say to heed", () => {
+  const heed = { code: "made-up", text: "Too much of it harms.", source: "a body made up for a test" };
+  const silent = food("kelp", { iron: 1 });
+
+  it("stands with every row of theirs, known or not", () => {
+    const s = bowl({ ...silent, cautions: [heed] }, food("pepper", { iodine: 10 }));
+    const { rows } = doseCheck(s, crew);
+    for (const { line, cautions } of rows) expect(cautions).toEqual(line === "kelp" ? [heed] : []);
+    const text = toText(doseCheck(s, crew));
+    expect(text).toMatch(/kelp +iodine +\? +\? of 600 µg/);
+    expect(text).toContain("kelp: Too much of it harms. (a body made up for a test)");
+    expect(text.split("Too much of it harms").length).toBe(2);
+    expect(toText(doseCheck(bowl(silent), crew))).not.toContain("harms");
+  });
+
+  it("comes from within a nested recipe, and from each meal", () => {
+    const foods = foodTable([{ ...silent, cautions: [heed] }, food("rice", { energy: 130 })]);
+    const recipes = {
+      sprinkle: { name: "Sprinkle", portions: 1, lines: [{ key: "kelp", food: "kelp", amount: "5 g" }] },
+    };
+    const line = { key: "mix", recipe: "sprinkle", amount: "1 portion", scaling: "per-portion" as const };
+    const s = sheet({ name: "Rice", portions: 1, lines: [line] }, foods, { recipes });
+    const { rows } = doseCheck({ lunch: s, supper: s }, crew);
+    expect(new Set(rows.map((each) => each.line))).toEqual(new Set(["lunch/mix", "supper/mix"]));
+    expect(rows.every(({ cautions }) => cautions.length === 1)).toBe(true);
+  });
+
+  it("stands by seaweed's iodine, which is shown from its least to its most", () => {
+    // Surveys: 241 to 10,000 µg in 1 g of dry kelp; EFSA: 600 µg a day for adults, 500 µg at 15 to 17.
+    const lines = [{ key: "kelp", food: "kelp-raw", amount: "10 g", scaling: "per-portion" as const }];
+    const s = sheet({ name: "Broth", portions: 1, lines }, starterFoods);
+    const iodine = row(s, "iodine");
+    const [first] = iodine.people;
+    expect(first.verdict).toBe("not-proven");
+    expect([first.least.toFixed(2), first.most?.toFixed(2)]).toEqual(["0.89", "36.84"]);
+    expect(first.share?.toFixed(2)).toBe("9.30");
+    const text = toText(doseCheck(s, crew));
+    expect(text).toMatch(/89 to 3684% of 500 µg/);
+    expect(text).toMatch(/kelp: Seaweed can hold more iodine/);
+  });
+});

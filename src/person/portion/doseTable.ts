@@ -1,3 +1,4 @@
+import type { Decimal } from "decimal.js";
 import { components } from "../../food/components.ts";
 import { compare, exact, type Fraction } from "../../number/fraction.ts";
 import { tallyFigure } from "../../sheet/show.ts";
@@ -44,6 +45,13 @@ export function doseTable(
       ],
     };
   });
+  const heeded = new Map<string, Set<string>>();
+  for (const { line, cautions } of all) {
+    for (const { text, source } of cautions) {
+      const said = words("{caution} ({source})", { caution: words(text), source });
+      heeded.set(said, (heeded.get(said) ?? new Set()).add(line));
+    }
+  }
   const fewer = all.length - shown.length;
   return table({
     title: words("{name}: lines that are the same for everyone, against upper levels of a day", {
@@ -58,6 +66,7 @@ export function doseTable(
     ],
     rows,
     notes: [
+      ...[...heeded].map(([said, lines]) => `${[...lines].join(", ")}: ${said}`),
       ...(fewer > 0
         ? [words("{count} more, under a twentieth of everyone's level", { count: String(fewer) })]
         : []),
@@ -69,12 +78,24 @@ export function doseTable(
 }
 
 /** A share of the level, and the level itself. */
-function levelCell(amount: Tally, { level, exactShare }: DoseFor, language: Language): Cell {
+function levelCell(
+  amount: Tally,
+  { level, exactShare, least, most, verdict }: DoseFor,
+  language: Language,
+): Cell {
   const of = showFigure(exact(level.value), { unit: say(language, level.unit), language });
   if (exactShare === undefined) {
     const unknown = figure(null, { language });
     return { ...unknown, text: say(language, "{share} of {level}", { share: unknown.text, level: of }) };
   }
   const percent = tallyFigure(amount.times(100).over(level.value), { places: 0, language });
-  return { ...percent, text: say(language, "{share}% of {level}", { share: percent.text, level: of }) };
+  const share =
+    verdict === "not-proven" && most !== undefined ? between(least, most, language) : percent.text;
+  return { ...percent, text: say(language, "{share}% of {level}", { share, level: of }) };
+}
+
+/** Two shares in per cent, where what is known leaves open which side of the level it is. */
+function between(least: Decimal, most: Decimal, language: Language): string {
+  const text = (share: Decimal): string => showFigure(exact(share.times(100)), { places: 0, language });
+  return say(language, "{low} to {high}", { low: text(least), high: text(most) });
 }

@@ -1,5 +1,5 @@
 import { type ComponentId, components } from "../../food/components.ts";
-import type { FoodInput } from "../../food/food.ts";
+import type { FoodCaution, FoodInput } from "../../food/food.ts";
 import { type ErrorCode, fault, quote } from "../../number/error.ts";
 import { equals, type Fraction, isZero, ONE, over, sum, times, ZERO } from "../../number/fraction.ts";
 import { between } from "../../sheet/between.ts";
@@ -30,6 +30,8 @@ export interface Dose {
   readonly name: string;
   /** Of one portion. */
   readonly grams: Fraction;
+  /** What bodies have said of its foods. */
+  readonly cautions: readonly FoodCaution[];
   readonly brings: (id: ComponentId) => Tally;
   /** The least and the most of it: nothing for the most where it is silent, or a trace. */
   readonly ends: (id: ComponentId) => Ends;
@@ -124,13 +126,16 @@ export class EatenPortion {
 
   /** The lines that are the same for everyone. */
   get doses(): readonly Dose[] {
-    return this.meals.flatMap(({ name, sheet }) =>
+    return this.meals.flatMap(({ name, sheet }, meal) =>
       sheet.lines
         .filter(({ scaling, exactGrams }) => scaling === "per-portion" && !isZero(exactGrams))
         .map((line) => ({
           key: name === undefined ? line.key : `${name}/${line.key}`,
           name: line.name,
           grams: over(line.exactGrams, sheet.values.portions),
+          cautions: this.foods
+            .filter(({ top }) => top.meal === meal && top.key === line.key)
+            .flatMap(({ food }) => food.cautions ?? []),
           brings: (id: ComponentId): Tally => lineTally(sheet, name, line.key, id),
           ends: (id: ComponentId): Ends => lineEnds(sheet, line.key, id),
         })),
