@@ -1,3 +1,4 @@
+// What a plan is handed in: meals, people, and what the cook has to measure with.
 import type { Allergen } from "../food/allergens.ts";
 import type { Kitchen, KitchenName } from "../measure/kitchen.ts";
 import type { Value } from "../number/fraction.ts";
