@@ -18,8 +18,9 @@ export type { CookingRun, VesselFit, VesselUse } from "./schedule/vessel.ts";
  *
  * A meal is eaten on each of its days by everyone who is not away, and what is cooked on a day is for
  * all that is eaten from then until it is cooked again. Amounts are exact: over all sessions and
- * servings they are the sum of all portions, and the runs of a pot are the pot. Without days everything
- * is cooked at once.
+ * servings they are the sum of all portions, and the runs of a pot are the pot. They are multiples of
+ * what the plan's kitchen measured, where it has one, and not measured anew. Without days everything is
+ * cooked at once.
  *
  * How long food keeps, and how it is cooled and reheated, is told in the recipe's own words and never
  * made up: a recipe's note on storage may give a number of days, beyond which its portions are reported.

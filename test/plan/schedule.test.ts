@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
+import { starterFoods } from "../../src/foods.ts";
 import {
   compare,
   equals,
@@ -231,6 +232,42 @@ describe("a cooking schedule", () => {
         expect(text(total(["share"]))).toBe(text(sum(cooked)));
       }),
       { numRuns: 60 },
+    );
+  });
+
+  it("holds for portions that a kitchen measured, whose shares and additions are rounded", () => {
+    const oats = sheet(
+      {
+        name: "Porridge",
+        portions: 2,
+        measures: "metric",
+        lines: [
+          { key: "oats", food: "oats-rolled-dry", amount: "123 g" },
+          { key: "milk", food: "milk-whole", amount: "1 1/3 cups" },
+          { key: "honey", food: "honey", amount: "1 tsp", scaling: "per-portion", added: "serving" },
+        ],
+      },
+      starterFoods,
+    );
+    fc.assert(
+      fc.property(fc.array(arbitraryFactor, { minLength: 1, maxLength: 3 }), (factors) => {
+        const plan = portionPlan({
+          meals: [{ id: "m", dishes: oats }],
+          people: factors.map((factor, i) => ({ id: `p${i}`, demands: { factor } })),
+          kitchen: "metric",
+        });
+        const schedule = cookingSchedule(plan, {
+          days: ["a", "b", "c"],
+          cook: ["a", "c"],
+          away: { p0: ["b"] },
+        });
+        for (const [, of] of quantities(plan)) {
+          const portion = (id: string): Fraction => of(plan.portion(id, "m").dishes.get("m") ?? oats);
+          const expected = sum(plan.people.map(({ id }) => times(portion(id), whole(id === "p0" ? 2 : 3))));
+          expect(text(all(schedule, of))).toBe(text(expected));
+        }
+      }),
+      { numRuns: 15 },
     );
   });
 

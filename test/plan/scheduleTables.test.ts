@@ -89,7 +89,7 @@ Lentil soup  Bow     Sun, Mon, Tue, Wed         4         800 g     762 ml  Lemo
 What to heed
 Day  Dish         Note                                                                    Source
 ───  ───────────  ──────────────────────────────────────────────────────────────────────  ──────────
-Sun  Lentil soup  eaten on "Wed", up to 3 days after it is cooked; the recipe gives 2     Club rules
+Sun  Lentil soup  eaten on Wed, up to 3 days after it is cooked; the recipe gives 2       Club rules
                   days: Cold, 2 days.
 Sun  Lentil soup  3 equal runs, since 4.19 l is more than the 2 l that it holds
 Sun  Lentil soup  Cold, 2 days.                                                           Club rules

@@ -3,7 +3,7 @@ import type { RecipeNote } from "../../recipe/document.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
-import { dayList } from "./days.ts";
+import type { Days } from "./days.ts";
 import type { Gaps, Said } from "./notes.ts";
 import type { DishSession } from "./session.ts";
 
@@ -37,7 +37,7 @@ export function keepingNotes(session: DishSession): readonly Said[] {
             code: "kept-too-long",
             phrase: "eaten on {days}, up to {kept} after it is cooked; the recipe gives {limit}: {text}",
             gaps: (language) => ({
-              days: dayList(days, late),
+              days: dayNames(days, late, language),
               ...kept(last - cooked)(language),
               limit: dayCount(limit, language),
               text: say(language, note.text),
@@ -55,6 +55,16 @@ const NO_NUMBER =
   "eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules";
 const NO_DAYS =
   "several portions for one person, and no days named: how long they are kept is not known, so follow local food-safety rules";
+
+/** Days by name, the first few of many. */
+function dayNames({ names }: Days, places: readonly number[], language: Language): string {
+  const named = places.map((place) => names[place] ?? "");
+  if (named.length <= MOST_NAMED) return named.join(", ");
+  const list = named.slice(0, MOST_NAMED).join(", ");
+  return say(language, "{list} and {count} more", { list, count: String(named.length - MOST_NAMED) });
+}
+
+const MOST_NAMED = 10;
 
 function kept(days: number): Gaps {
   return (language) => ({ kept: dayCount(fraction(BigInt(days)), language) });
