@@ -123,6 +123,7 @@ export {
 export type {
   Avoided,
   DishInput,
+  FewestPots,
   MealInput,
   PersonInput,
   PlanAnswer,
@@ -136,6 +137,7 @@ export {
   type AvoidedServed,
   type AvoidedUnknown,
   type Avoider,
+  type DishSharing,
   type Plan,
   type PlanAvoided,
   type PlannedDish,
@@ -144,6 +146,7 @@ export {
   type PlanQuestion,
   type Portion,
   type PortionFit,
+  type PortionSharing,
   type PortionStatus,
   type Pot,
   type PotRatio,

@@ -39,6 +39,10 @@ export interface PlanProgress {
  * A target that a recipe cannot reach is refused. Demands that cannot all be met are not: the portion
  * is then the nearest that keeps the firm ones, or nothing, and says what it misses.
  *
+ * With `pots: { tolerance }` people who need different ratios of held parts are brought together in the
+ * fewest pots that leave no demand further off. What a dish's pots then are, and at whose cost, is in
+ * `dish.why`; who is off by how much is in `portion.shared`.
+ *
  * Each dish is taken apart into what is cooked once and what is added person by person: see
  * `plan.dish`. What only the cook can decide stands in `plan.questions`.
  *

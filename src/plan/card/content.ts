@@ -87,9 +87,9 @@ function read(plan: Plan, person: string, how: CardHow): Read {
   const ids = (how.components ?? cardComponents).filter((id, i, all) => all.indexOf(id) === i);
   for (const [i, id] of ids.entries()) collect(faults, ["components", i], () => component(id));
   const dishes = dishesOf(portions);
-  const bodies = how.personal ?? "hide";
   // Nobody's day is looked up for a card that is refused.
-  const own = how.day || faults.length > 0 ? [] : ownDay(plan, person, { dishes, ids, bodies });
+  const intakes = how.day || faults.length > 0 ? undefined : plan.intakes(person);
+  const own = intakes ? ownDay(intakes, ids, how.personal ?? "hide") : [];
   const day = collect(faults, [], () => readDay(how.day ?? own));
   throwIfAny(faults);
   return { portions, dishes, ids, day: day ?? new Map() };
@@ -101,11 +101,13 @@ function dishesOf(portions: readonly Portion[]): ReadonlyMap<string, Sheet> {
 }
 
 function mealOf(plan: Plan, portion: Portion, language: Language): CardMeal {
-  const { meal, status, misses, dishes } = portion;
+  const { meal, status, misses, why, dishes } = portion;
+  // A factor that is missed is no demand with a figure of its own.
+  const missed = misses.length === 0 && why !== "" ? [why] : misses.map(({ text }) => text);
   const nothing = say(language, "Nothing is served, since what must hold cannot.");
   return {
     name: plan.meals.find(({ id }) => id === meal)?.name ?? meal,
-    missed: status === "not-served" ? [nothing] : misses.map(({ text }) => text),
+    missed: status === "not-served" ? [nothing] : missed,
     dishes: [...dishes].map(([name, s]) => dishOf(s, plan.dish(meal, name), portion.person, language)),
   };
 }
