@@ -180,6 +180,27 @@ describe("facts that have misled others", () => {
     expect(authorities.map((a) => of(a, "folate"))).toEqual(["folate", "folateDfe", "folateDfe"]);
   });
 
+  it("the UK's level of vitamin D is SACN's of 2016, not the EVM's of 2003", () => {
+    // NHS: no more than 100 µg a day for adults and from 11 to 17, 50 µg from 1 to 10.
+    const level = (age: number): unknown => {
+      const { uppers } = referenceIntakes("uk", { ...woman, age, mass: 40 }).get("vitaminD");
+      return uppers.map(({ value, covers }) => `${value} ${covers}`);
+    };
+    expect([1, 10, 11, 17, 18, 80].map(level)).toEqual([
+      ["50 all sources"],
+      ["50 all sources"],
+      ["100 all sources"],
+      ["100 all sources"],
+      ["100 all sources"],
+      ["100 all sources"],
+    ]);
+    expect(upperLimits(referenceIntakes("uk", woman))).toContainEqual({
+      of: "vitaminD",
+      most: "100",
+      firm: true,
+    });
+  });
+
   it("EFSA's thiamin and niacin are per MJ", () => {
     // 0.1 mg and 1.6 mg NE per MJ: at 10 MJ (2390.06 kcal) 1 mg and 16 mg.
     const intakes = referenceIntakes("eu", woman, { energy: "2390.057361376673" });

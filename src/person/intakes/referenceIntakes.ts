@@ -12,7 +12,7 @@ import { type ReferenceFigure, resolveRow, type Setting, type UpperFigure } from
 import { heeds, readStage } from "./stage.ts";
 import type { Authority, IntakeTable } from "./table.ts";
 import { ukFibre, ukReferences, ukSalt } from "./ukReferences.ts";
-import { ukUpper } from "./ukUpper.ts";
+import { ukUpper, ukVitaminD } from "./ukUpper.ts";
 import { usElements } from "./usElements.ts";
 import { usMacronutrients } from "./usMacronutrients.ts";
 import { usUpper } from "./usUpper.ts";
@@ -58,7 +58,7 @@ export interface IntakeOptions {
 
 /** The published tables of an authority, all of them. */
 export const intakeTables: { readonly [A in Authority]: readonly IntakeTable[] } = {
-  uk: [ukReferences, ukFibre, ukSalt, ukUpper],
+  uk: [ukReferences, ukFibre, ukSalt, ukUpper, ukVitaminD],
   us: [usVitamins, usElements, usMacronutrients, usUpper],
   eu: [
     eu.euReferences,
@@ -87,7 +87,7 @@ const forms: readonly (readonly ComponentId[])[] = [
  * Reference intakes and upper levels of an authority for a person: by sex, age, pregnancy and
  * breastfeeding; figures per kilogram, per megajoule or as a share of energy worked out for them.
  *
- * `"uk"`: COMA 1991 with SACN's updates, and the EVM's safe upper and guidance levels of 2003. `"us"`:
+ * `"uk"`: COMA 1991 with SACN's updates, and the EVM's safe upper and guidance levels of 2003, for adults. `"us"`:
  * the Dietary Reference Intakes of the United States and Canada. `"eu"`: EFSA's reference values and
  * upper levels. A figure holds for a day's average over time, for healthy people; where none is
  * published the entry is empty, which says nothing of safety. Where a table has no figure for pregnancy
