@@ -218,6 +218,33 @@ describe("the fewest pots within a tolerance", () => {
     );
   });
 
+  it("can be measured out by a kitchen: still as many pots, still adding up, firm demands still held", () => {
+    fc.assert(
+      fc.property(potsWorlds({ ...shape, people: 4 }), tolerances, (world, tolerance) => {
+        const how = { meals: [world.meal], people: world.people, pots: { tolerance } };
+        const [plain, measured] = [portionPlan(how), portionPlan({ ...how, kitchen: "metric" })];
+        const groups = (plan: Plan): string[] => dishOf(plan).pots.map(({ people }) => people.join());
+        expect(groups(measured)).toEqual(groups(plain));
+        for (const { id, demands } of world.people) {
+          const portion = measured.portion(id, "meal");
+          expect(portion.status).toBe(plain.portion(id, "meal").status);
+          if (portion.status === "not-served" || !Array.isArray(demands)) continue;
+          for (const demand of (demands as readonly Demand[]).filter(({ firm }) => firm)) {
+            expect(text(missed(portion, demand))).toBe("0");
+          }
+        }
+        for (const dish of measured.meals[0]?.dishes.values() ?? []) {
+          const all = [
+            ...dish.pots.map(({ sheet }) => sheet.masses.raw),
+            ...dish.servings.map(({ added }) => (added ? added.masses.raw : ZERO)),
+          ];
+          expect(text(sum(all))).toBe(text(dish.batch.masses.raw));
+        }
+      }),
+      { numRuns: 30 },
+    );
+  });
+
   it("leave alone whoever keeps their ratios, and those who cannot be served as they asked", () => {
     fc.assert(
       fc.property(potsWorlds(shape), tolerances, (world, tolerance) => {
