@@ -1,23 +1,26 @@
 import { component } from "../food/components.ts";
-import { type Fraction, minus, ONE, over, plus, sum, times, ZERO } from "../number/fraction.ts";
+import { type Fraction, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../number/fraction.ts";
 import { componentIndex } from "../sheet/plan.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Quantity } from "./demand.ts";
 
 /**
  * What each line brings of a quantity to one portion as eaten, so that the portion is their sum
- * and every scaling is linear in them. Water counts what cooking takes up or gives off.
+ * and every scaling is linear in them. Water counts what cooking takes up or gives off; where that is
+ * more than the pot holds, its lines are silent on water, and so count as bringing none.
  */
 export function lineContributions(s: Sheet, of: Quantity): Fraction[] {
   const { yieldFactor } = s.masses;
   const change = minus(yieldFactor, ONE);
   const c = of === "mass" ? 0 : componentIndex(of);
+  const isDried = of === "water" && !isZero(s.water.beyond);
   return s.plan.lines.map(({ line, source }, i) => {
     const grams = over(s.values.grams[i] ?? ZERO, s.values.portions);
     const cooked = line.added === "cooking";
     if (of === "mass") return cooked ? times(grams, yieldFactor) : grams;
     const brought = times(grams, { n: source.values[c] ?? 0n, d: source.scale * 100n });
-    return of === "water" && cooked ? plus(brought, times(grams, change)) : brought;
+    if (of !== "water" || !cooked) return brought;
+    return isDried ? ZERO : plus(brought, times(grams, change));
   });
 }
 

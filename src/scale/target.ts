@@ -17,6 +17,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { showFigure } from "../table/figure.ts";
 import type { Quantity } from "./demand.ts";
 import { nameOf, silentLines, splitOf, unitOf } from "./linear.ts";
+import { moveAll } from "./move.ts";
 
 /**
  * One target for a portion as eaten: a component (`{ energy: "650 kcal" }`, or a number in the
@@ -127,11 +128,26 @@ export function factorFor(sheets: readonly Sheet[], aim: ReadTarget["aim"], sile
     );
   }
   const factor = over(minus(amount, fixed), moving);
-  if (compare(factor, ZERO) > 0) return factor;
+  if (compare(factor, ZERO) > 0) {
+    if (of === "water") refuseDried(sheets, factor);
+    return factor;
+  }
   throw fault(
     "target-unreachable",
     `${show(amount)} of ${nameOf(of)} is not above the ${show(fixed)} that the per-portion lines alone bring`,
     `any target above ${show(fixed)} can be reached`,
     [of],
+  );
+}
+
+/** A pot cannot give off more water than it holds, so that water is no longer in proportion where it would. */
+function refuseDried(sheets: readonly Sheet[], factor: Fraction): void {
+  const isDried = (s: Sheet): boolean => !isZero(s.water.beyond);
+  if (!sheets.some((s) => isDried(s) !== isDried(moveAll(s, factor, s.values.portions)))) return;
+  throw fault(
+    "target-unreachable",
+    "at that size cooking would take off more than the water that goes into the pot, or no longer would",
+    "correct the yield factor or the cooked mass, or scale to something else",
+    ["water"],
   );
 }

@@ -116,7 +116,7 @@ interface Range extends Ends {
   readonly lines: readonly Wide[];
 }
 
-/** The batch's range, the water that the pot takes up or gives off counted in. */
+/** The batch's range, the water that the pot takes up or gives off counted in, as far as there is any to lose. */
 function rangeOf(s: Sheet, id: ComponentId, how: BetweenHow): Range {
   const lines = s.plan.lines.map(({ line, source, nested }, i): Range => {
     const grams = s.values.grams[i] ?? ZERO;
@@ -129,13 +129,25 @@ function rangeOf(s: Sheet, id: ComponentId, how: BetweenHow): Range {
     }));
     return scale({ ...made, lines: named }, part);
   });
-  const water = id === "water" ? s.masses.waterChange : ZERO;
-  const highs = lines.map(({ high }) => high);
+  const inPot = (i: number): boolean => id === "water" && s.plan.lines[i]?.line.added === "cooking";
+  const pot = together(lines.filter((_, i) => inPot(i)));
+  const served = together(lines.filter((_, i) => !inPot(i)));
+  return together([id === "water" ? dried(pot, s.masses.change) : pot, served], lines);
+}
+
+function together(all: readonly Ends[], lines: readonly Range[] = []): Range {
+  const highs = all.map(({ high }) => high);
   return {
-    low: plus(sum(lines.map(({ low }) => low)), water),
-    high: highs.every((high) => high !== undefined) ? plus(sum(highs), water) : undefined,
+    low: sum(all.map(({ low }) => low)),
+    high: highs.every((high) => high !== undefined) ? sum(highs) : undefined,
     lines: lines.flatMap((range) => range.lines),
   };
+}
+
+/** A pot's water after cooking; where even the most of it is less than what came off, all of it may have stayed. */
+function dried({ low, high }: Ends, change: Fraction): Ends {
+  const left = high && plus(high, change);
+  return { low: greatest(ZERO, plus(low, change)), high: left && left.n < 0n ? high : left };
 }
 
 function nestedRange(nested: Sheet, source: Source, id: ComponentId, how: BetweenHow): Range {

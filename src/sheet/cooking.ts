@@ -1,3 +1,4 @@
+import type { Decimal } from "decimal.js";
 import { type ComponentId, componentIds, components } from "../food/components.ts";
 import {
   type Fraction,
@@ -8,6 +9,7 @@ import {
   over,
   sum,
   times,
+  toDecimal,
   ZERO,
 } from "../number/fraction.ts";
 import { figure, legend } from "../table/figure.ts";
@@ -17,6 +19,7 @@ import { componentIndex } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
 import { tallyFigure } from "./show.ts";
 import { constantTally, Tally } from "./tally.ts";
+import { driedNote } from "./water.ts";
 
 /** What went in, what came on and off in cooking, and what is eaten: raw + gained = retained + lost, exactly. */
 export interface Balance {
@@ -28,35 +31,43 @@ export interface Balance {
 
 /** What cooking does to a batch: its mass and each of its components. */
 export class CookingBalance extends Shown {
-  /** Of the batch, grams. Whatever mass comes or goes is taken to be water. */
+  /** Of the batch, grams. Whatever mass comes or goes is taken to be water, as far as there is water to lose. */
   readonly mass: Balance;
+  /**
+   * Grams lost beyond the water that the pot is known to hold, 0 in most dishes: fat and drippings,
+   * or a yield that is wrong. Above 0, the water left is not known.
+   */
+  readonly beyondWater: Decimal;
   readonly #sheet: Sheet;
 
   /** @internal Use {@link cooking}. */
   constructor(s: Sheet) {
     super();
     this.#sheet = s;
-    const { raw, cooked, waterChange } = s.masses;
+    const { raw, cooked, change } = s.masses;
     const grams = (value: Fraction): Tally => constantTally(value, "g");
     this.mass = {
       raw: grams(raw),
-      gained: grams(above(waterChange)),
+      gained: grams(above(change)),
       retained: grams(cooked),
-      lost: grams(above(negate(waterChange))),
+      lost: grams(above(negate(change))),
     };
+    this.beyondWater = toDecimal(s.water.beyond);
   }
 
   /** A component of the batch. Throws `component-unknown`. */
   of(id: ComponentId): Balance {
     const c = componentIndex(id);
     const all = this.#sheet.plan.lines.map((_, i) => this.#change(i, id, c));
-    return this.#balance(this.#sheet.total(id), all, id === "water" ? this.#sheet.masses.waterChange : ZERO);
+    const [brought, eaten] = [this.#sheet.brought(id), this.#sheet.total(id)];
+    return this.#balance(brought, eaten, all, id === "water" ? this.#sheet.water.change : ZERO);
   }
 
   /** A component of one line; the water that the pot takes up or gives off belongs to none. Throws `line-unknown`, `component-unknown`. */
   line(lineKey: string, id: ComponentId): Balance {
     const change = this.#change(this.#sheet.plan.indexOf(lineKey), id, componentIndex(id));
-    return this.#balance(this.#sheet.cell(lineKey, id), [change], ZERO);
+    const cell = this.#sheet.cell(lineKey, id);
+    return this.#balance(cell, cell, [change], ZERO);
   }
 
   /** Mass, and every component that cooking changes. */
@@ -93,7 +104,11 @@ export class CookingBalance extends Shown {
           { key: "left", heading: "Left", unit: "%", align: "end" },
         ],
         rows,
-        notes: [...legend(rows), "components not listed are taken to stay whole"],
+        notes: [
+          ...legend(rows),
+          ...driedNote(this.#sheet.water),
+          "components not listed are taken to stay whole",
+        ],
       }),
     ];
   }
@@ -111,15 +126,15 @@ export class CookingBalance extends Shown {
     return { raw: times(whole, hundreds), change: times(minus(left, whole), hundreds) };
   }
 
-  #balance(retained: Tally, lines: readonly Change[], water: Fraction): Balance {
+  #balance(brought: Tally, retained: Tally, lines: readonly Change[], water: Fraction): Balance {
     const changes = [...lines.map(({ change }) => change), water];
-    const like = (value: Fraction): Tally =>
-      new Tally(value.n, value.d, retained.unit, retained, () => retained.coverage, retained.bound);
+    const like = (known: Tally, value: Fraction): Tally =>
+      new Tally(value.n, value.d, known.unit, known, () => known.coverage, known.bound);
     return {
-      raw: like(sum(lines.map(({ raw }) => raw))),
-      gained: like(sum(changes.map(above))),
+      raw: like(brought, sum(lines.map(({ raw }) => raw))),
+      gained: like(retained, sum(changes.map(above))),
       retained,
-      lost: like(sum(changes.map((change) => above(negate(change))))),
+      lost: like(retained, sum(changes.map((change) => above(negate(change))))),
     };
   }
 }

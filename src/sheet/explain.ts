@@ -19,6 +19,7 @@ import { type Table, table } from "../table/table.ts";
 import { componentIndex, type PlanLine } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
 import { stated } from "./show.ts";
+import { driedNote } from "./water.ts";
 
 /** What is to be explained: one line, the batch, or one portion. */
 export type Where = { readonly line: string } | "total" | "portion";
@@ -122,15 +123,17 @@ export function explain(s: Sheet, id: ComponentId, where: Where): Explanation {
 
 /** Water that cooking takes up or gives off stands beside the lines. */
 function waterChange(s: Sheet, id: ComponentId, share: Fraction): Explanation[] {
-  const { waterChange: change, raw, cooked } = s.masses;
+  const { change } = s.water;
+  const { raw, cooked } = s.masses;
   if (id !== "water" || isZero(change)) return [];
-  const step = `${gramsText(raw)} as weighed in, ${gramsText(cooked)} as eaten: the change is taken to be water`;
+  const masses = `${gramsText(raw)} as weighed in, ${gramsText(cooked)} as eaten`;
+  const [step] = driedNote(s.water);
   return [
     new Explanation(
       change.n > 0n ? "taken up in cooking" : "given off in cooking",
       times(change, share),
       "g",
-      [step],
+      [step ?? `${masses}: the change is taken to be water`],
     ),
   ];
 }

@@ -30,6 +30,7 @@ import { figuresTable, linesTable, ownTables } from "./tables.ts";
 import { constantTally, type Tally } from "./tally.ts";
 import { Totals } from "./totals.ts";
 import { type Masses, massesOf, type Values } from "./values.ts";
+import type { WaterChange } from "./water.ts";
 
 /** One line of a sheet, in grams. */
 export interface SheetLine {
@@ -124,7 +125,11 @@ export class Sheet extends Shown {
     return this.#totals.cell(this.plan.indexOf(lineKey), id);
   }
 
-  /** The batch as eaten. Throws `component-unknown`. */
+  /**
+   * The batch as eaten. Water follows the mass that cooking adds or takes off; where that is more
+   * than the pot held, the water left is not known, and its `missing` names what went into the pot.
+   * Throws `component-unknown`.
+   */
   total(id: ComponentId): Tally {
     return this.#totals.total(id);
   }
@@ -239,6 +244,16 @@ export class Sheet extends Shown {
   /** @internal */
   get own(): Own {
     return this.#own;
+  }
+
+  /** @internal What all lines bring together, before the pot takes up or gives off water. */
+  brought(id: ComponentId): Tally {
+    return this.#totals.brought(id);
+  }
+
+  /** @internal What cooking does to water. */
+  get water(): WaterChange {
+    return this.#totals.water;
   }
 
   /** @internal */

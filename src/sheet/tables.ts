@@ -7,6 +7,7 @@ import type { Own } from "./grid.ts";
 import { type CellValue, isFailure, type RowRef } from "./own.ts";
 import type { Sheet } from "./sheet.ts";
 import { measuresNote, shownAmount, silentNotes, tallyFigure } from "./show.ts";
+import { driedNote } from "./water.ts";
 
 /** Headings of the groups of components, in the order they are shown. */
 export const groupHeadings: { readonly [G in ComponentGroup]: string } = {
@@ -85,6 +86,7 @@ export function figuresTable(
     rows,
     notes: [
       ...legend(rows, language),
+      ...driedNote(s.water, language),
       ...silentNotes(
         known.map((id) => [components[id].name, s.total(id)]),
         language,

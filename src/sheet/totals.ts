@@ -1,20 +1,10 @@
 import { type ComponentId, components } from "../food/components.ts";
-import {
-  type Fraction,
-  fraction,
-  isZero,
-  minus,
-  ONE,
-  over,
-  plus,
-  sum,
-  times,
-  ZERO,
-} from "../number/fraction.ts";
+import { type Fraction, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../number/fraction.ts";
 import { componentIndex, gatherMarks, isMissing, type LineMark, type SheetPlan } from "./plan.ts";
 import type { Mark } from "./source.ts";
 import { type Marks, Tally } from "./tally.ts";
 import { type Masses, type Values, type Weights, weigh } from "./values.ts";
+import { marksDried, type WaterChange, waterChange } from "./water.ts";
 
 /** What a version has summed so far, and hands to the next one: arrays alone, not the sheet. */
 interface Kept {
@@ -35,6 +25,8 @@ export class Totals {
   readonly #now: Kept;
   readonly #before: Kept | undefined;
   readonly #changed: readonly number[];
+  #water: WaterChange | undefined;
+  #waterLeft: Tally | undefined;
 
   constructor(
     plan: SheetPlan,
@@ -54,8 +46,21 @@ export class Totals {
     this.#before = before?.weights.denominator === weights.denominator ? before : undefined;
   }
 
+  /** What cooking does to water. */
+  get water(): WaterChange {
+    this.#water ??= waterChange(this.#plan, this.#now.weights, this.#masses);
+    return this.#water;
+  }
+
   /** A component of the batch as eaten. */
   total(id: ComponentId): Tally {
+    if (id !== "water") return this.brought(id);
+    this.#waterLeft ??= this.#leaveWater();
+    return this.#waterLeft;
+  }
+
+  /** What all lines bring together, before the pot takes up or gives off water. */
+  brought(id: ComponentId): Tally {
     const c = componentIndex(id);
     const made = this.#now.tallies[c] ?? this.#make(id, c);
     this.#now.tallies[c] = made;
@@ -75,7 +80,8 @@ export class Totals {
   /** What the figures of a component say of themselves, as shares of this sheet's mass. */
   marks(component: number): readonly Mark[] {
     const { grams } = this.#values;
-    return present(this.#plan, grams, component).map(({ key, mark, line }) => ({
+    const marks = present(this.#plan, grams, component);
+    return this.#asEaten(component, marks).map(({ key, mark, line }) => ({
       at: key,
       kind: mark.kind,
       share: times(mark.share, massShare(grams, this.#masses.raw, line)),
@@ -84,7 +90,7 @@ export class Totals {
 
   #make(id: ComponentId, c: number): Tally {
     const n = this.#sum(c);
-    const earlier = this.#unreached(id, c, n);
+    const earlier = this.#unreached(c, n);
     if (earlier) return earlier;
     // What these hold is the plan and the grams alone, so that a tally kept for long keeps no sheet.
     const { unit } = components[id];
@@ -97,16 +103,28 @@ export class Totals {
     const marks = hasEmpty ? (): Marks => gatherMarks(present(plan, grams, c)) : (): Marks => plan.marks(c);
     const covered = (): Fraction =>
       coverage(hasEmpty ? present(plan, grams, c).filter(isMissing) : plan.silent(c), grams, raw);
-    if (id !== "water") return new Tally(n, weights.denominator, unit, marks, covered);
-    const water = plus(fraction(n, weights.denominator), this.#masses.waterChange);
-    return new Tally(water.n, water.d, unit, marks, covered);
+    return new Tally(n, weights.denominator, unit, marks, covered);
+  }
+
+  #leaveWater(): Tally {
+    const [{ grams }, { raw }] = [this.#values, this.#masses];
+    const c = componentIndex("water");
+    const left = plus(this.brought("water").exact, this.water.change);
+    const marks = this.#asEaten(c, present(this.#plan, grams, c));
+    const covered = (): Fraction => coverage(marks.filter(isMissing), grams, raw);
+    return new Tally(left.n, left.d, components.water.unit, gatherMarks(marks), covered);
+  }
+
+  /** Marks as they stand after cooking, which can leave it unknown what water is left. */
+  #asEaten(c: number, marks: readonly LineMark[]): readonly LineMark[] {
+    const dried = c === componentIndex("water") && !isZero(this.water.beyond);
+    return dried ? marksDried(this.#plan, marks, this.#values) : marks;
   }
 
   /** The earlier version's tally, where nothing that it says has changed. */
-  #unreached(id: ComponentId, c: number, n: bigint): Tally | undefined {
+  #unreached(c: number, n: bigint): Tally | undefined {
     const before = this.#before;
-    if (!before || n !== before.sums[c] || before.hasEmpty || this.#now.hasEmpty || id === "water")
-      return undefined;
+    if (!before || n !== before.sums[c] || before.hasEmpty || this.#now.hasEmpty) return undefined;
     return this.#plan.silent(c).length === 0 ? before.tallies[c] : undefined;
   }
 

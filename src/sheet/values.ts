@@ -25,8 +25,8 @@ export interface Masses {
   readonly cooked: Fraction;
   /** What was cooked, after cooking, without what is added at serving. */
   readonly pot: Fraction;
-  /** What cooking takes up (above 0) or gives off (below 0), taken to be water. */
-  readonly waterChange: Fraction;
+  /** What cooking takes up (above 0) or gives off (below 0): water, as far as the pot holds any. */
+  readonly change: Fraction;
   /** Cooked ÷ raw mass of what is cooked. */
   readonly yieldFactor: Fraction;
 }
@@ -51,7 +51,7 @@ export function massesOf(plan: SheetPlan, { grams, cooking }: Values): Masses {
     raw,
     cooked: plus(potCooked, served),
     pot: potCooked,
-    waterChange: minus(potCooked, potRaw),
+    change: minus(potCooked, potRaw),
     yieldFactor,
   };
 }

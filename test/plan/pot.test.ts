@@ -28,8 +28,16 @@ const text = (f: Fraction | undefined): string => exactText(f ?? exact(-1));
 const quantities: readonly (readonly [string, (s: Sheet) => Fraction])[] = [
   ["raw", (s) => s.masses.raw],
   ["cooked", (s) => s.masses.cooked],
-  ...watched.map((id) => [id, (s: Sheet) => s.total(id).exact] as const),
+  ...watched.map((id) => [id, (s: Sheet) => (id === "water" ? water(s) : s.total(id).exact)] as const),
 ];
+
+/**
+ * Water by the mass balance alone. A spoon of salt that shares its pot's yield gives off more than it
+ * holds, and a sheet of it then does not know its water; in the balance it still counts in full.
+ */
+function water(s: Sheet): Fraction {
+  return plus(s.brought("water").exact, s.masses.change);
+}
 
 /** A share of the pot and what is added to it. */
 function made({ pot, exactShare, added }: Serving, of: (s: Sheet) => Fraction): Fraction {

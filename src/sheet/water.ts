@@ -1,0 +1,72 @@
+import { type Fraction, fraction, isZero, minus, negate, ONE, ZERO } from "../number/fraction.ts";
+import { showFigure } from "../table/figure.ts";
+import { britishEnglish, type Language, say } from "../table/language.ts";
+import { componentIndex, type LineMark, type SheetPlan } from "./plan.ts";
+import type { Masses, Values, Weights } from "./values.ts";
+
+/** What cooking does to the water of a batch, in grams. */
+export interface WaterChange {
+  /** Taken up (above 0) or given off (below 0): never more than the pot is known to hold. */
+  readonly change: Fraction;
+  /** What the pot is known to hold before cooking; not looked up where cooking takes nothing off. */
+  readonly held: Fraction;
+  /**
+   * What cooking takes off beyond that: fat, drippings, or a yield that is wrong. Where there is
+   * any, nobody knows how much of the loss was water, and so how much water is left.
+   */
+  readonly beyond: Fraction;
+}
+
+/**
+ * Water follows the mass balance, as far as there is water to lose: bacon fried to a third of its
+ * mass has lost fat too.
+ */
+export function waterChange(plan: SheetPlan, weights: Weights, { change }: Masses): WaterChange {
+  if (change.n >= 0n) return { change, held: ZERO, beyond: ZERO };
+  const held = potWater(plan, weights);
+  const beyond = minus(negate(change), held);
+  return beyond.n > 0n ? { change: negate(held), held, beyond } : { change, held, beyond: ZERO };
+}
+
+function potWater(plan: SheetPlan, { lifted, denominator }: Weights): Fraction {
+  const water = componentIndex("water");
+  let n = 0n;
+  plan.lines.forEach(({ line, source }, i) => {
+    if (line.added === "cooking") n += (lifted[i] ?? 0n) * (source.values[water] ?? 0n);
+  });
+  return fraction(n, denominator);
+}
+
+/** The marks of water where cooking takes off more than there is: of what was in the pot, none is known. */
+export function marksDried(
+  plan: SheetPlan,
+  marks: readonly LineMark[],
+  { grams }: Values,
+): readonly LineMark[] {
+  const inPot = (i: number): boolean => plan.lines[i]?.line.added === "cooking";
+  const dried = plan.lines.flatMap(({ line }, i): LineMark[] =>
+    inPot(i) && !isZero(grams[i] ?? ZERO)
+      ? [{ line: i, key: line.key, mark: { at: "", kind: "missing", share: ONE } }]
+      : [],
+  );
+  const isDose = (m: LineMark): number => (plan.lines[m.line]?.line.scaling === "per-portion" ? 0 : 1);
+  return [...marks.filter((m) => !inPot(m.line)), ...dried].sort(
+    (a, b) => isDose(a) - isDose(b) || a.line - b.line,
+  );
+}
+
+/** Says that cooking takes off more than water, with both figures; nothing where it does not. */
+export function driedNote(
+  { held, beyond, change }: WaterChange,
+  language: Language = britishEnglish,
+): string[] {
+  if (isZero(beyond)) return [];
+  const grams = (f: Fraction): string => showFigure(f, { unit: "g", language });
+  return [
+    say(
+      language,
+      "cooking takes off {lost}, more than the {water} of water that went into the pot: fat or drippings were lost too, or the yield is wrong; water as eaten is not known, and all else is taken to stay whole",
+      { lost: grams(minus(beyond, change)), water: grams(held) },
+    ),
+  ];
+}
