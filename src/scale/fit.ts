@@ -4,7 +4,6 @@ import { type FitHow, readTask } from "./fit/read.ts";
 import { FitMet, FitMetTogether, FitOutOfReach, FitOutOfReachTogether, type Sheets } from "./fit/result.ts";
 import { meet, problemOf } from "./fit/task.ts";
 
-export type { FitSuggestion } from "./fit/advice.ts";
 export type { FitAlone } from "./fit/alone.ts";
 export type { FitFactor, FitOutcome, NotProven } from "./fit/answer.ts";
 export type { FitBinding, FitEasing } from "./fit/binding.ts";
@@ -17,6 +16,7 @@ export {
   FitOutOfReachTogether,
   type Sheets,
 } from "./fit/result.ts";
+export type { FitSuggestion } from "./fit/suggestion.ts";
 
 /**
  * Brings a portion to many demands at once while holding the dish together.

@@ -360,7 +360,8 @@ describe("a fit that is out of reach", () => {
     check("suggestions", out, ({ recipe, table, sheet: s, demands }) => {
       const missed = fit(s, demands);
       if (missed.status === "met") throw new Error("met");
-      for (const { change, names, demand, end, exactTo, departure } of missed.suggestions) {
+      for (const { change, names, demand, end, exactTo, departure, also } of missed.suggestions) {
+        if (also.length > 0) continue;
         if (change === "make-adjustable") {
           const lines = recipe.lines.map((line): Line => {
             if (!names.includes(line.key ?? "")) return line;
@@ -388,6 +389,43 @@ describe("a fit that is out of reach", () => {
     });
     expect(freed).toBeGreaterThan(20);
     expect(eased).toBeGreaterThan(100);
+  });
+
+  it("suggests several together only where no one is enough, and they are", () => {
+    let [pairs, more] = [0, 0];
+    const many = worlds({ ...few, demands: { min: 3, max: 6 }, wild: 2, bounds: false });
+    check(
+      "together",
+      many,
+      ({ sheet: s, demands }) => {
+        const missed = fit(s, demands);
+        if (missed.status === "met") return;
+        for (const suggestion of missed.suggestions) {
+          const all = [suggestion, ...suggestion.also];
+          if (all.length === 1) continue;
+          expect(missed.suggestions.every(({ also }) => also.length > 0)).toBe(true);
+          for (const { text } of all) expect(suggestion.text).toContain(text.slice(0, 20));
+          if (all.some(({ demand }) => demand === undefined)) continue;
+          if (all.length === 2) pairs += 1;
+          else more += 1;
+          const eased = (by: Fraction): Demand[] =>
+            demands.map((each) => {
+              const to = all.find(({ demand }) => demand === each)?.exactTo;
+              if (!to) return each;
+              const bound = nearestEnd(each, to);
+              return easedTo(each, plus(bound, times(minus(to, bound), by)));
+            });
+          const opened = fit(s, eased(ONE));
+          expect(opened.status).toBe("met");
+          if (opened.status === "met")
+            expect(opened.departure.toString()).toBe(suggestion.departure.toString());
+          expect(fit(s, eased(fraction(999n, 1000n))).status).toBe("out-of-reach");
+        }
+      },
+      200,
+    );
+    expect(pairs).toBeGreaterThan(20);
+    expect(more).toBeGreaterThan(0);
   });
 
   it("keeps every firm demand in the nearest sheet, and every demand that it says it meets", () => {

@@ -15,9 +15,9 @@ import type { Bound } from "../../sheet/tally.ts";
 import type { Demand } from "../demand.ts";
 import { moveLines, notesOn, type ScaleNote } from "../move.ts";
 import { boundAt } from "./bound.ts";
-import type { Constraint } from "./constraints.ts";
+import { type Constraint, sideMissed } from "./constraints.ts";
 import type { ReadDemand } from "./demands.ts";
-import { less, type Point, valueAt } from "./linear.ts";
+import { type Point, valueAt } from "./linear.ts";
 import { BASE, type Dish, DOSE, type Mover, nameIn } from "./model.ts";
 import type { Problem, Task } from "./task.ts";
 import { boundText, demandText, listText, subjectFigure, subjectUnit } from "./words.ts";
@@ -176,17 +176,12 @@ function outcomeOf(
     exactBrings,
     unit: subjectUnit(subject),
     bound,
-    met: holdsAt(constraint, point),
+    // It can fail where there is nothing to divide by.
+    met: sideMissed(constraint, point) === undefined,
     miss: toDecimal(exactMiss),
     exactMiss,
     text: outcomeText(read, exactBrings, exactMiss, bound),
   };
-}
-
-/** Whether a constraint holds; it can fail where there is nothing to divide by. */
-function holdsAt({ value, per, least, most }: Constraint, point: Point): boolean {
-  const against = (bound: Fraction): Fraction => valueAt(less(value, bound, per), point);
-  return !(least && against(least).n < 0n) && !(most && against(most).n > 0n);
 }
 
 /** How far a figure falls short of what is asked (below 0) or goes over (above 0). */

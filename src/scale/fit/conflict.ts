@@ -3,7 +3,7 @@ import { conflict as conflictingRows } from "../solve/conflict.ts";
 import type { Holding, Infeasible } from "../solve/programme.ts";
 import { isExact, withEnds } from "./constraints.ts";
 import type { Mover, Range } from "./model.ts";
-import { openEnd, type RangeEnd, type Side, type Standing } from "./open.ts";
+import { isSame, openEnd, type RangeEnd, type Side, type Standing } from "./open.ts";
 import { type Layout, layOut, solve, stopped } from "./programme.ts";
 import type { Problem } from "./task.ts";
 import { askedText, factorText, gramsText, subjectName } from "./words.ts";
@@ -71,11 +71,6 @@ function isAmong(all: readonly Standing[], one: Standing): boolean {
   return all.some((each) => isSame(each, one));
 }
 
-function isSame(a: Standing, b: Standing): boolean {
-  if (a.on === "constraint" || b.on === "constraint" || a.side !== b.side) return false;
-  return a.on === "range" ? b.on === "range" && a.place === b.place : b.on === "common";
-}
-
 /** What a proof rests on, demands first. */
 function readProof(layout: Layout, { certificate }: Infeasible): Standing[] {
   const holdings = [...certificate].sort(
@@ -131,6 +126,8 @@ export function standingText(standing: Standing): string {
     return `${name} at ${side} ${factorText(standing.bound)} times its ratio`;
   }
   const { on, least, most } = standing.constraint;
+  if (on.kind === "line" && on.isDose)
+    return `${on.name} ${gramsText(least ?? ZERO)} a portion, the same for everyone`;
   if (on.kind === "line") return `${on.name} at ${side} ${gramsText(least ?? most ?? ZERO)} a portion`;
   const { subject, firm } = on.demand;
   const asked = isExact(standing.constraint)

@@ -1,14 +1,15 @@
 import { compare, type Fraction, over, ZERO } from "../../number/fraction.ts";
 import type { Brought } from "./brought.ts";
 import type { ReadDemand } from "./demands.ts";
-import { type Linear, onePortion } from "./linear.ts";
+import { type Linear, less, onePortion, type Point, valueAt } from "./linear.ts";
 import { BASE, DOSE, gather, type LineAt, type Model, nameIn } from "./model.ts";
+import type { Side } from "./open.ts";
 
 /** What a constraint is about. */
 export type On =
   | { readonly kind: "demand"; readonly demand: ReadDemand }
-  /** A line's own least or most, grams of one portion. */
-  | ({ readonly kind: "line"; readonly name: string } & LineAt);
+  /** A line's own least or most, grams of one portion; of a dose, what everyone is given. */
+  | ({ readonly kind: "line"; readonly name: string; readonly isDose?: boolean } & LineAt);
 
 /**
  * `least ≤ value / per ≤ most`, with `per` at or above 0. Everything that a fit keeps to has this
@@ -71,6 +72,25 @@ export function lineConstraints(model: Model): Constraint[] {
     if (most !== undefined) constrain("most", most);
   }
   return [...tightest.values()];
+}
+
+/** Which end a point is beyond, if it is beyond one. */
+export function sideMissed({ value, per, least, most }: Constraint, point: Point): Side | undefined {
+  const against = (bound: Fraction): Fraction => valueAt(less(value, bound, per), point);
+  if (least && against(least).n < 0n) return "least";
+  return most && against(most).n > 0n ? "most" : undefined;
+}
+
+/** What everyone is given of doses that were freed. */
+export function doseConstraints(model: Model): Constraint[] {
+  if (!model.movers.some(({ isDose }) => isDose)) return [];
+  return linesByName(model).flatMap((at): Constraint[] => {
+    if (!model.movers[model.places[at.dish]?.[at.line] ?? BASE]?.isDose) return [];
+    const grams = gramsOf(model, at);
+    const on = { kind: "line", ...at, isDose: true } as const;
+    const per = onePortion(model.movers.length);
+    return [{ on, value: weightOf(model, at), per, least: grams, most: grams, soft: false }];
+  });
 }
 
 /** Every line with its name, in the order of the names. */

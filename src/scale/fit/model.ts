@@ -24,6 +24,8 @@ export interface Mover {
   /** Its lines, by their place in the sheet. */
   readonly lines: readonly number[];
   readonly range: Range;
+  /** A line that is the same for everyone, freed to see what it would have to be: no departure. */
+  readonly isDose: boolean;
 }
 
 /** What moves and what does not, before any demand is looked at. */
@@ -58,7 +60,7 @@ export interface LineAt {
   readonly line: number;
 }
 
-/** Lines to be taken as adjustable though their recipe holds them, within the usual range or any. */
+/** Lines to be taken as adjustable though their recipe does not, within the usual range or any; doses within any. */
 export interface Freed {
   readonly lines: readonly LineAt[];
   readonly within: "usual" | "any";
@@ -111,19 +113,20 @@ type Group = Omit<Mover, "range"> & { readonly own: string };
 
 /** The groups of one sheet: its unnamed held lines, its parts, and each adjustable line. */
 function groupsOf(dish: Dish, d: number, isFreed: (line: number) => boolean): Group[] {
-  const found = new Map<string, { kind: Mover["kind"]; own: string; lines: number[] }>();
+  const found = new Map<string, Pick<Group, "kind" | "own" | "isDose"> & { readonly lines: number[] }>();
   dish.sheet.plan.lines.forEach(({ line }, i) => {
-    if (line.scaling === "per-portion") return;
+    if (line.scaling === "per-portion" && !isFreed(i)) return;
     const alone = line.scaling === "adjustable" || isFreed(i);
     const kind = alone ? "line" : line.part === undefined ? "dish" : "part";
     const own = alone ? line.key : (line.part ?? "");
-    const group = found.get(`${kind}:${own}`) ?? { kind, own, lines: [] };
+    const isDose = line.scaling === "per-portion";
+    const group = found.get(`${kind}:${own}`) ?? { kind, own, isDose, lines: [] };
     group.lines.push(i);
     found.set(`${kind}:${own}`, group);
   });
-  return [...found.values()].map(({ kind, own, lines }) => {
-    const name = kind === "dish" ? (dish.name ?? "") : nameIn(dish, own);
-    return { kind, own, name, dish: d, lines };
+  return [...found.values()].map((group) => {
+    const name = group.kind === "dish" ? (dish.name ?? "") : nameIn(dish, group.own);
+    return { ...group, name, dish: d };
   });
 }
 
@@ -156,7 +159,8 @@ function rangeOf(group: Group, dishes: readonly Dish[], { parts }: Ranges, freed
     return told ? { ...USUAL, ...told } : USUAL;
   }
   const line = dishes[group.dish]?.sheet.plan.lines[group.lines[0] ?? 0];
-  if (line?.line.scaling === "held" && freed.within === "any") return { least: ZERO, most: undefined };
+  const isFreed = line?.line.scaling !== "adjustable" && freed.within === "any";
+  if (isFreed || group.isDose) return { least: ZERO, most: undefined };
   if (line?.least === undefined && line?.most === undefined) return USUAL;
   // A line's own least or most is grams of one portion, a row of its own, and replaces that end.
   return {

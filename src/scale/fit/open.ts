@@ -22,6 +22,14 @@ export type RangeEnd =
     }
   | { readonly on: "common"; readonly side: Side; readonly bound: Fraction };
 
+/** Whether two are the same end of the same thing. */
+export function isSame(a: Standing, b: Standing): boolean {
+  if (a.side !== b.side) return false;
+  if (a.on === "constraint") return b.on === "constraint" && a.constraint.on === b.constraint.on;
+  if (a.on === "common") return b.on === "common";
+  return b.on === "range" && a.place === b.place;
+}
+
 /** Beyond any portion, either way. */
 const FAR = 1_000_000n;
 

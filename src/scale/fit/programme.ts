@@ -147,7 +147,7 @@ function departureOf(j: number): Objective {
 
 /** The sum of departures; then how far the common factor is from 1; then each mover by its name. */
 export function departures({ movers }: Model): Objective[] {
-  const each = movers.map((_, j) => departureOf(j));
+  const each = movers.flatMap(({ isDose }, j) => (isDose ? [] : [departureOf(j)]));
   const u = 2 * movers.length;
   const nearest = [u, u + 1].map((variable) => ({ variable, coefficient: ONE }));
   return [each.flat(), nearest, ...each];

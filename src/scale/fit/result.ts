@@ -5,16 +5,18 @@ import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import type { Demand } from "../demand.ts";
 import type { ScaleNote } from "../move.ts";
-import { type Advice, adviceFor, type FitSuggestion } from "./advice.ts";
+import { type Advice, adviceFor } from "./advice.ts";
 import { eachAlone, type FitAlone } from "./alone.ts";
 import { Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { bindingOf, type FitBinding } from "./binding.ts";
 import { standingText, standingTogether } from "./conflict.ts";
+import { type DosedOver, dosedOver, dosedOverText } from "./doses.ts";
 import type { Side, Standing } from "./open.ts";
 import { layOut } from "./programme.ts";
 import { nearest } from "./quotient.ts";
+import type { FitSuggestion } from "./suggestion.ts";
 import { metTables, outOfReachTables } from "./tables.ts";
-import { type Found, type Problem, type Task, totalDeparture } from "./task.ts";
+import { type Found, type Problem, problemOf, type Task, totalDeparture } from "./task.ts";
 
 /** Sheets eaten together, by name. */
 export interface Sheets {
@@ -129,6 +131,8 @@ abstract class Missed extends Shown {
   #near: { readonly found: Answer | undefined } | undefined;
   #standing: readonly Standing[] | undefined;
   #advice: Advice | undefined;
+  #doses: readonly DosedOver[] | undefined;
+  #opened: Problem | undefined;
   #alone: readonly FitAlone[] | undefined;
 
   /** @internal */
@@ -143,7 +147,8 @@ abstract class Missed extends Shown {
     const all = this.conflict.map(({ text }) => text);
     const more = all.length > SHOWN ? [`and ${all.length - SHOWN} more`] : [];
     const set = [...all.slice(0, SHOWN), ...more].join("; ");
-    const why = `These cannot stand together: ${set}.`;
+    const doses = this.#dosedOver().map((each) => ` ${dosedOverText(each)}`);
+    const why = `These cannot stand together: ${set}.${doses.join("")}`;
     if (this.#problem.model.movers.length > 0) return why;
     return `${this.#nothingMoves()} ${why}`;
   }
@@ -160,7 +165,8 @@ abstract class Missed extends Shown {
 
   /**
    * A set that cannot stand together, of which each is needed: leave out any one demand or line
-   * bound, and the rest of the set can.
+   * bound, and the rest of the set can. Lines that are the same for everyone are named where they
+   * break a limit by themselves.
    */
   get conflict(): readonly FitConflict[] {
     return this.#standings().map((standing): FitConflict => {
@@ -173,11 +179,29 @@ abstract class Missed extends Shown {
   }
 
   #standings(): readonly Standing[] {
-    this.#standing ??= standingTogether(this.#problem, this.#task.pivots);
+    this.#standing ??= standingTogether(this.#opening(), this.#task.pivots);
     return this.#standing;
   }
 
-  /** What would open it, tried and found to: lines to make adjustable, bounds to ease and how far. */
+  #dosedOver(): readonly DosedOver[] {
+    this.#doses ??= dosedOver(this.#task, this.#problem.model);
+    return this.#doses;
+  }
+
+  /** What is looked through for a way out: doses that break a limit by themselves may change in it. */
+  #opening(): Problem {
+    this.#opened ??= this.#withDoses(this.#dosedOver().flatMap(({ lines }) => lines));
+    return this.#opened;
+  }
+
+  #withDoses(lines: DosedOver["lines"]): Problem {
+    return lines.length === 0 ? this.#problem : problemOf(this.#task, { lines, within: "any" });
+  }
+
+  /**
+   * What would open it, tried and found to: lines to make adjustable, bounds to ease and how far.
+   * Where no single change would, pairs that do; where none does, all that has to give together.
+   */
   get suggestions(): readonly FitSuggestion[] {
     return this.#advised().suggestions;
   }
@@ -188,7 +212,7 @@ abstract class Missed extends Shown {
   }
 
   #advised(): Advice {
-    this.#advice ??= adviceFor(this.#task, this.#problem, this.#standings());
+    this.#advice ??= adviceFor(this.#task, this.#opening(), this.#standings());
     return this.#advice;
   }
 

@@ -45,14 +45,19 @@ export function outOfReachTables(missed: Missed, sheets: readonly Sheet[]): Tabl
 const SHOWN = 8;
 
 function whyTable(missed: Missed): Table {
+  const isTogether = missed.suggestions.some(({ also }) => also.length > 0);
+  const heading = isTogether
+    ? "No single change would open it; together, any one of these would"
+    : "What would open it: any one of these";
   const rows = [
     ...group("What cannot stand together", missed.conflict),
     ...group("What each demand alone would give", missed.alone),
-    ...group("What would open it, any one of", missed.suggestions),
+    ...group(heading, missed.suggestions),
   ];
   const { untried } = missed;
-  const none = missed.suggestions.length === 0 ? ["no single change that was tried would open it"] : [];
-  const left = untried > 0 ? [`${untried} more changes were not tried`] : [];
+  const none =
+    missed.suggestions.length === 0 ? ["no single change would open it, nor any two that were tried"] : [];
+  const left = untried > 0 ? [`${untried} more change${untried === 1 ? " was" : "s were"} not tried`] : [];
   return table({
     title: "Out of reach: not every demand can be met",
     columns: [{ key: "text", heading: "Why" }],

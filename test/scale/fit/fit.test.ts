@@ -432,7 +432,7 @@ describe("degenerate dishes", () => {
     expect(never.nearest && gramsOf(never.nearest)).toEqual({ rice: "10" });
   });
 
-  it("doses that alone break a limit leave the rest to blame for nothing", () => {
+  it("doses that alone break a limit are named, and have to change, or the limit", () => {
     const s = dish([
       ["beans", 100],
       ["dose", 20, perPortion],
@@ -443,8 +443,37 @@ describe("degenerate dishes", () => {
     ]);
     expect(firm.nearest).toBeUndefined();
     expect(firm.misses).toEqual([]);
-    expect(firm.conflict.map(({ text }) => text)).toEqual(["sodium at most 800 mg (firm)"]);
+    expect(firm.text).toContain(
+      "dose alone brings 1000 mg of sodium to every portion, whatever its size: " +
+        "its dose has to change, or the firm limit of 800 mg.",
+    );
+    expect(firm.conflict.map(({ kind, name, text }) => [kind, name, text])).toEqual([
+      ["demand", undefined, "sodium at most 800 mg (firm)"],
+      ["line", "dose", "dose 20 g a portion, the same for everyone"],
+    ]);
+    // 100 g of beans bring 200 mg of sodium, so 600 mg are left, 12 g of 5000 mg in 100 g.
+    expect(firm.suggestions.map(({ change, names, exactTo }) => [change, names, exactTo])).toEqual([
+      ["ease-demand", [], { n: 1200n, d: 1n }],
+      ["change-dose", ["dose"], { n: 12n, d: 1n }],
+    ]);
     expect(show(firm)).toContain("sodium at most 800 mg (firm)");
+    // Two of them, of which neither is over by itself.
+    const two = dish([
+      ["beans", 100],
+      ["dose1", 10, perPortion],
+      ["dose2", 11, perPortion],
+    ]);
+    expect(missed(two, [{ of: "sodium", most: "800 mg" }]).text).toContain(
+      "dose2 and dose1 together bring 1050 mg of sodium to every portion, whatever its size: " +
+        "their doses have to change, or the limit of 800 mg.",
+    );
+    // A dose that leaves room for the rest is not to blame.
+    const room = missed(s, [
+      { of: "sodium", most: "1100 mg" },
+      { of: "energy", exactly: 100 },
+    ]);
+    expect(room.text).not.toContain("alone brings");
+    expect(room.conflict.map(({ name }) => name)).not.toContain("dose");
     const soft = missed(s, [
       { of: "sodium", most: "800 mg" },
       { of: "energy", exactly: 100 },
@@ -692,6 +721,29 @@ describe("what a fit says", () => {
     const texts = firm.suggestions.filter(({ change }) => change === "ease-demand").map(({ text }) => text);
     expect(texts.length).toBeGreaterThan(0);
     for (const text of texts) expect(text).toMatch(/is firm; all else could be met with/);
+  });
+
+  it("about changes that are enough only together, where no single one is", () => {
+    // 10 g of protein in 100 kcal at the most, and 1 g in 100 kcal of fat: each is out of reach by itself.
+    const demands: Demand[] = [
+      { of: "energy", exactly: 300 },
+      { of: "protein", least: 60 },
+      { of: "fat", least: 60 },
+    ];
+    const fitted = missed(bowl, demands);
+    expect(fitted.suggestions.length).toBeGreaterThan(0);
+    for (const { demand, also, text } of fitted.suggestions) {
+      expect(also).toHaveLength(1);
+      expect(demand).toBeDefined();
+      expect(text).toContain(` and ${also[0]?.text}`);
+    }
+    expect(show(fitted)).toContain("No single change would open it; together, any one of these would");
+    const firm: Demand = { of: "energy", exactly: 300, firm: true };
+    const three = missed(bowl, [firm, ...demands.slice(1), { of: "iron", least: 100 }]);
+    expect(three.suggestions.map(({ also }) => also.length)).toEqual([2]);
+    // Not within the tries allowed: two single changes, and then pairs.
+    const few = missed(bowl, demands, { tries: 3 });
+    expect(few.untried).toBeGreaterThan(0);
   });
 
   it("about changes that were not tried, where tries run out", () => {

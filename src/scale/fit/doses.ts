@@ -1,0 +1,42 @@
+import { compare, type Fraction, fraction, sum, ZERO } from "../../number/fraction.ts";
+import { linesByName } from "./constraints.ts";
+import type { ReadDemand } from "./demands.ts";
+import { DOSE, type LineAt, type Model } from "./model.ts";
+import type { Task } from "./task.ts";
+import { listText, subjectFigure, subjectName } from "./words.ts";
+
+/** A limit that lines which are the same for everyone break by themselves, whatever else is served. */
+export interface DosedOver {
+  readonly demand: ReadDemand;
+  /** The lines that bring any, most first. */
+  readonly lines: readonly (LineAt & { readonly name: string; readonly brings: Fraction })[];
+}
+
+export function dosedOver({ asked }: Task, model: Model): DosedOver[] {
+  const doses = linesByName(model).filter(({ dish, line }) => model.places[dish]?.[line] === DOSE);
+  return asked.flatMap(({ demand, brought }): DosedOver[] => {
+    const { most, subject } = demand;
+    if (!most || subject.kind !== "amount") return [];
+    const lines = doses
+      .map((at) => ({
+        ...at,
+        brings: fraction(brought.value.lines[at.dish]?.[at.line] ?? 0n, brought.value.scale),
+      }))
+      .filter(({ brings }) => brings.n > 0n)
+      .sort((a, b) => compare(b.brings, a.brings));
+    return compare(sum(lines.map(({ brings }) => brings)), most) > 0 ? [{ demand, lines }] : [];
+  });
+}
+
+/** In a sentence, what has to change: `Salt alone brings …`. */
+export function dosedOverText({ demand, lines }: DosedOver): string {
+  const { subject, firm } = demand;
+  const most = demand.most ?? ZERO;
+  const alone = lines.find(({ brings }) => compare(brings, most) > 0);
+  const names = alone ? [alone.name] : lines.map(({ name }) => name);
+  const brings = alone?.brings ?? sum(lines.map((line) => line.brings));
+  const who = `${listText(names)} ${alone ? "alone brings" : "together bring"}`;
+  const figures = `${subjectFigure(subject, brings, "down")} of ${subjectName(subject)} to every portion, whatever its size`;
+  const dose = alone ? "its dose has" : "their doses have";
+  return `${who} ${figures}: ${dose} to change, or the ${firm ? "firm " : ""}limit of ${subjectFigure(subject, most)}.`;
+}
