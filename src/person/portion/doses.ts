@@ -179,13 +179,8 @@ function rowsOf(
   return [...levels].flatMap(([of, all]): DoseRow[] => {
     const amount = dose.brings(of);
     if (amount.bound === "exact" && isZero(amount.exact)) return [];
-    const ends = dose.ends(of);
-    const held = all.map(([one, level]) => ({ one, held: hold(amount, ends, one, level) }));
-    held.sort(
-      (a, b) =>
-        compare(b.held.exactShare ?? ZERO, a.held.exactShare ?? ZERO) || compare(a.one.mass, b.one.mass),
-    );
-    const [first, ...rest] = held.map((each) => each.held);
+    const held = heldBy(amount, dose.ends(of), all);
+    const [first, ...rest] = held;
     if (!first) return [];
     const { key: line, name, cautions } = dose;
     const grams = toDecimal(dose.grams);
@@ -208,21 +203,50 @@ function levelsOf(intakes: ReferenceIntakes): ReadonlyMap<ComponentId, UpperFigu
   return found;
 }
 
-function hold(amount: Tally, { low, high }: Ends, { id, mass }: DosedPerson, level: UpperFigure): DoseFor {
-  const whole = exact(level.value);
+/**
+ * Everyone against their level, whom it weighs most on first, of equals the lightest. Many share a
+ * level, and what a dose comes to is then reckoned once for them.
+ */
+function heldBy(
+  amount: Tally,
+  ends: Ends,
+  all: readonly (readonly [DosedPerson, UpperFigure])[],
+): readonly DoseFor[] {
   const known = amount.bound !== "unknown";
-  const exactShare = known ? over(amount.exact, whole) : undefined;
+  const byValue = new Map<string, Against>();
+  const against = (level: UpperFigure): Against => {
+    const key = level.value.toString();
+    const made = byValue.get(key) ?? hold(amount, ends, exact(level.value));
+    byValue.set(key, made);
+    return made;
+  };
+  const held = all.map(([one, level]) => ({ one, level, against: against(level) }));
+  const shares = [...byValue.values()].sort((a, b) => compare(b.exactShare ?? ZERO, a.exactShare ?? ZERO));
+  const place = new Map(shares.map((each, i) => [each, i]));
+  return held
+    .sort(
+      (a, b) => (place.get(a.against) ?? 0) - (place.get(b.against) ?? 0) || compare(a.one.mass, b.one.mass),
+    )
+    .map(({ one: { id, mass }, level, against: own }) => ({
+      who: id,
+      level,
+      ...own,
+      bound: amount.bound,
+      perKg: known ? toDecimal(over(amount.exact, mass)) : undefined,
+    }));
+}
+
+type Against = Pick<DoseFor, "share" | "exactShare" | "least" | "most" | "verdict">;
+
+function hold(amount: Tally, { low, high }: Ends, whole: Fraction): Against {
+  const exactShare = amount.bound === "unknown" ? undefined : over(amount.exact, whole);
   const isUnder = high !== undefined && compare(high, whole) <= 0;
   return {
-    who: id,
-    level,
     share: exactShare && toDecimal(exactShare),
     exactShare,
     least: toDecimal(over(low, whole)),
     most: high && toDecimal(over(high, whole)),
-    bound: amount.bound,
     verdict: compare(low, whole) > 0 ? "past" : isUnder ? "under" : "not-proven",
-    perKg: known ? toDecimal(over(amount.exact, mass)) : undefined,
   };
 }
 

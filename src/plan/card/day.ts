@@ -1,16 +1,13 @@
 import { type ComponentId, component, components } from "../../food/components.ts";
 import { collect, type Fault, throwIfAny } from "../../number/error.ts";
 import { compare, exact, type Fraction, over, times } from "../../number/fraction.ts";
-import { compare as compareDay } from "../../person/compare/compare.ts";
 import { Comparison } from "../../person/compare/comparison.ts";
-import { countsFood } from "../../person/intakes/referenceIntakes.ts";
-import type { IntakeFigure } from "../../person/intakes/resolve.ts";
-import type { Sheet } from "../../sheet/sheet.ts";
+import { countsFood, type ReferenceIntakes } from "../../person/intakes/referenceIntakes.ts";
+import type { IntakeFigure, ReferenceFigure, UpperFigure } from "../../person/intakes/resolve.ts";
 import { tallyFigure } from "../../sheet/show.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import { figure, showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
-import type { Plan } from "../plan.ts";
 import type { DayRow, DayShare } from "./card.ts";
 import type { CardDay } from "./how.ts";
 
@@ -39,39 +36,42 @@ export interface ReadDay {
   readonly sources: readonly string[];
 }
 
-/**
- * The figures of a comparison that a row of the card can be held against. Without `bodies` those are
- * left out that are so much for each kilogram: with what is brought, a share of one tells a body's mass.
- */
-function figuresOf({ rows }: Comparison, bodies: "show" | "hide"): readonly CardDay[] {
-  const shown = <F extends IntakeFigure>(figure: F | undefined): F | undefined =>
-    bodies === "show" || figure?.per?.of !== "kg" ? figure : undefined;
+/** The figures of a comparison that a row of the card can be held against. */
+function figuresOf({ rows }: Comparison): readonly CardDay[] {
   return rows.flatMap(({ of, reference, upper }): CardDay[] => {
     const [id, ...others] = of;
     if (!id || others.length > 0) return [];
-    const whole = shown(reference?.figure);
-    const counts = shown(upper && countsFood(upper.figure) ? upper.figure : undefined);
-    return [{ of: id, ...(whole && { reference: whole }), ...(counts && { upper: counts }) }];
+    return [dayOf(id, reference?.figure, upper?.figure)];
   });
 }
 
-/** The day of the plan's own person; nothing where the plan does not know them, or nothing is served. */
-export function ownDay(plan: Plan, person: string, { dishes, ids, bodies }: OwnDay): readonly CardDay[] {
-  const intakes = plan.intakes(person);
-  if (!intakes || dishes.size === 0) return [];
-  return figuresOf(compareDay(dishes, intakes, { components: ids }), bodies);
+function dayOf(of: ComponentId, reference?: ReferenceFigure, upper?: UpperFigure): CardDay {
+  const counts = upper && countsFood(upper) ? upper : undefined;
+  return { of, ...(reference && { reference }), ...(counts && { upper: counts }) };
 }
 
-interface OwnDay {
-  readonly dishes: ReadonlyMap<string, Sheet>;
-  /** What the card shows. */
-  readonly ids: readonly ComponentId[];
-  readonly bodies: "show" | "hide";
+/**
+ * A person's day as it is published, for the same rows as a comparison gives. Without `bodies` figures
+ * are left out that are so much for each kilogram: with what is brought, a share of one tells a
+ * body's mass.
+ */
+export function ownDay(
+  intakes: ReferenceIntakes,
+  ids: readonly ComponentId[],
+  bodies: "show" | "hide",
+): readonly CardDay[] {
+  return ids.map((id) => {
+    const { references, uppers } = intakes.get(id);
+    const ours = <F extends IntakeFigure>(all: readonly F[]): readonly F[] =>
+      all.filter(({ of, per }) => of.join() === id && (bodies === "show" || per?.of !== "kg"));
+    const lowest = [...ours(uppers)].filter(countsFood).sort((a, b) => a.value.comparedTo(b.value));
+    return dayOf(id, ours(references)[0], lowest[0]);
+  });
 }
 
 /** Reads the day, naming every fault: `component-unknown`, `card-malformed` and the number codes. */
 export function readDay(given: readonly CardDay[] | Comparison): ReadonlyMap<ComponentId, ReadDay> {
-  const day = given instanceof Comparison ? figuresOf(given, "show") : given;
+  const day = given instanceof Comparison ? figuresOf(given) : given;
   const faults: Fault[] = [];
   const read = new Map<ComponentId, ReadDay>();
   day.forEach((entry, i) => {

@@ -1,9 +1,10 @@
 import type { FoodInput } from "../../food/food.ts";
 import { isZero, ZERO } from "../../number/fraction.ts";
+import { holdsAllergen } from "../../person/portion/allergens.ts";
 import { readEaten } from "../../person/portion/eaten.ts";
 import type { LineFactors } from "../groups.ts";
 import type { ReadMeal } from "../readMeal.ts";
-import type { KnownFoods } from "./avoid.ts";
+import { idOf, type KnownFoods, type ReadAvoid } from "./avoid.ts";
 
 /** A food of a dish, however deep it is nested. */
 export interface DishFood {
@@ -18,21 +19,35 @@ export interface DishFood {
 export class MealFoods {
   readonly #meals: ReadonlyMap<string, ReadMeal>;
   readonly #made = new Map<string, ReadonlyMap<string, readonly DishFood[]>>();
+  readonly #holding = new Map<string, ReadonlyMap<string, readonly DishFood[]>>();
 
   constructor(meals: readonly ReadMeal[]) {
     this.#meals = new Map(meals.map((meal) => [meal.id, meal]));
   }
 
-  /** What someone is served of a meal, by dish; all that is in it where the portion is not known. */
+  /** What of a meal someone is served, by dish; all that is in it where the portion is not known. */
   served(meal: string, factors: LineFactors | undefined): ReadonlyMap<string, readonly DishFood[]> {
-    const all = this.#foodsOf(meal);
-    if (!factors) return all;
-    return new Map(
-      [...all].map(([dish, foods]) => {
-        const own = factors.get(dish);
-        return [dish, own ? foods.filter(({ at }) => !isZero(own[at] ?? ZERO)) : []];
-      }),
-    );
+    return onPlate(this.#foodsOf(meal), factors);
+  }
+
+  /** What of that holds something that they avoid. */
+  servedOf(
+    avoid: ReadAvoid,
+    meal: string,
+    factors: LineFactors | undefined,
+  ): ReadonlyMap<string, readonly DishFood[]> {
+    const key = JSON.stringify([meal, avoid.kind, idOf(avoid)]);
+    const all = this.#holding.get(key) ?? this.#holdersOf(avoid, meal);
+    this.#holding.set(key, all);
+    return onPlate(all, factors);
+  }
+
+  /** Dishes that hold none of it are left out. */
+  #holdersOf(avoid: ReadAvoid, meal: string): ReadonlyMap<string, readonly DishFood[]> {
+    const isMeant = ({ food }: DishFood): boolean =>
+      avoid.kind === "food" ? food.id === avoid.food : holdsAllergen(food, avoid.allergen);
+    const found = [...this.#foodsOf(meal)].map(([dish, foods]) => [dish, foods.filter(isMeant)] as const);
+    return new Map(found.filter(([, foods]) => foods.length > 0));
   }
 
   /** A food's line, with its dish where the meal has several. */
@@ -55,6 +70,20 @@ export class MealFoods {
     this.#made.set(id, foods);
     return foods;
   }
+}
+
+/** Those that someone has some of. */
+function onPlate(
+  all: ReadonlyMap<string, readonly DishFood[]>,
+  factors: LineFactors | undefined,
+): ReadonlyMap<string, readonly DishFood[]> {
+  if (!factors || all.size === 0) return all;
+  return new Map(
+    [...all].map(([dish, foods]) => {
+      const own = factors.get(dish);
+      return [dish, own ? foods.filter(({ at }) => !isZero(own[at] ?? ZERO)) : []];
+    }),
+  );
 }
 
 /** The foods of every table that the meals' recipes draw on. */

@@ -1,5 +1,4 @@
 import type { ErrorCode, Fault } from "../../number/error.ts";
-import { holdsAllergen } from "../../person/portion/allergens.ts";
 import type { LineFactors } from "../groups.ts";
 import type { ReadMeal } from "../readMeal.ts";
 import type { ReadPerson } from "../readPerson.ts";
@@ -41,14 +40,10 @@ export class Watch {
   /** What a portion holds of what the person avoids, overridden or not. */
   meetings({ person, meal, factors }: ServedLines): readonly Meeting[] {
     const { avoids } = this.#people.get(person) ?? { avoids: [] };
-    if (avoids.length === 0) return [];
-    return [...this.#foods.served(meal, factors)].flatMap(([dish, all]) =>
-      avoids.flatMap((avoid): Meeting[] => {
-        const foods = all.filter(({ food }) =>
-          avoid.kind === "food" ? food.id === avoid.food : holdsAllergen(food, avoid.allergen),
-        );
-        return foods.length > 0 ? [{ avoid, dish, foods }] : [];
-      }),
+    return avoids.flatMap((avoid) =>
+      [...this.#foods.servedOf(avoid, meal, factors)].flatMap(([dish, foods]): Meeting[] =>
+        foods.length > 0 ? [{ avoid, dish, foods }] : [],
+      ),
     );
   }
 
