@@ -221,8 +221,7 @@ function heldBy(
     return made;
   };
   const held = all.map(([one, level]) => ({ one, level, against: against(level) }));
-  const shares = [...byValue.values()].sort((a, b) => compare(b.exactShare ?? ZERO, a.exactShare ?? ZERO));
-  const place = new Map(shares.map((each, i) => [each, i]));
+  const place = placesOf([...byValue.values()]);
   return held
     .sort(
       (a, b) => (place.get(a.against) ?? 0) - (place.get(b.against) ?? 0) || compare(a.one.mass, b.one.mass),
@@ -234,6 +233,23 @@ function heldBy(
       bound: amount.bound,
       perKg: known ? toDecimal(over(amount.exact, mass)) : undefined,
     }));
+}
+
+/** The place of each by share, the largest first; equals share theirs. */
+function placesOf(all: readonly Against[]): ReadonlyMap<Against, number> {
+  const falling = [...all].sort((a, b) => compare(shareOr0(b), shareOr0(a)));
+  const places = new Map<Against, number>();
+  let place = 0;
+  falling.forEach((each, i) => {
+    const before = falling[i - 1];
+    if (before && compare(shareOr0(before), shareOr0(each)) !== 0) place = i;
+    places.set(each, place);
+  });
+  return places;
+}
+
+function shareOr0({ exactShare }: Against): Fraction {
+  return exactShare ?? ZERO;
 }
 
 type Against = Pick<DoseFor, "share" | "exactShare" | "least" | "most" | "verdict">;
