@@ -29,11 +29,15 @@ export type CautionCode =
   | "warfarin"
   | "thyroid-disease"
   | "eating-disorder-history"
+  | "no-upper-level"
   | "supervised";
 
 /** Said once with every result about a person. */
 export const practitionerNote: string =
   "These are calculations from published tables, not advice: a licensed practitioner decides what a person should eat.";
+
+/** Codes whose words are the same for everyone. */
+type FixedCode = Exclude<CautionCode, "supervised" | "no-upper-level">;
 
 type Advice = Omit<Caution, "code">;
 
@@ -41,7 +45,7 @@ const nice: string = "NICE (England), CG189 Obesity, recommendations 1.7 (since 
 const niceCheck: Check = { at: "issuer", read: "https://www.ncbi.nlm.nih.gov/books/NBK311324/" };
 
 /** Cautions by code. One list, since their wording is ours; each names the body it rests on. */
-export const cautionTexts: { readonly [Code in Exclude<CautionCode, "supervised">]: Advice } = {
+export const cautionTexts: { readonly [Code in FixedCode]: Advice } = {
   "outside-population": {
     text: "This person's age lies outside that of the people the equation was made from.",
     source: "the paper named as the equation's source",
@@ -144,6 +148,6 @@ export const cautionTexts: { readonly [Code in Exclude<CautionCode, "supervised"
 };
 
 /** The caution of a code. */
-export function caution(code: Exclude<CautionCode, "supervised">): Caution {
+export function caution(code: FixedCode): Caution {
   return { code, ...cautionTexts[code] };
 }

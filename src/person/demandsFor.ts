@@ -1,3 +1,4 @@
+import { components } from "../food/components.ts";
 import type { Value } from "../number/fraction.ts";
 import type { Demand } from "../scale/demand.ts";
 import type { Aim } from "./aim.ts";
@@ -35,8 +36,9 @@ export interface DemandsFor {
 /**
  * A person's demands on a portion, for `fit`: what an aim asks of the meal, and an authority's upper
  * levels as firm limits, so that no portion is fitted past one. Only levels that count what food brings
- * make a limit, and a nutrient without one is not proven safe in any amount. Where lines are silent,
- * `fit` lists the limit as not proven.
+ * make a limit, and a nutrient without one is not proven safe in any amount: `intakes.withoutUpper`
+ * lists them, and a caution names those that have a level for people of other ages alone, as the UK's
+ * for adults. Where lines are silent, `fit` lists the limit as not proven.
  *
  * Throws the codes of `dayTarget` and `referenceIntakes`, and `shares-impossible`.
  *
@@ -58,9 +60,23 @@ export function demandsFor(person: Person, authority: Authority, how: DemandsHow
   });
   return {
     demands: [...(day ? mealDemands(day.demands, share) : []), ...upperLimits(intakes, limits)],
-    cautions: day ? day.cautions : personCautions(readPerson(person)),
+    cautions: [...(day ? day.cautions : personCautions(readPerson(person))), ...unlimited(intakes)],
     ...(day && { energy: day.energy }),
     intakes,
     note: practitionerNote,
   };
+}
+
+/** Says what is limited for people of other ages, and for this one is not. */
+function unlimited({ withoutUpper }: ReferenceIntakes): Caution[] {
+  const names = withoutUpper.filter(({ forOthers }) => forOthers).map(({ of }) => components[of].name);
+  if (names.length === 0) return [];
+  return [
+    {
+      code: "no-upper-level",
+      text: `No upper level applies to ${names.join(", ")}: those of this authority are for people of other ages, and nothing here limits them.`,
+      source: "the authority's own tables, as named with each level",
+      check: "memory",
+    },
+  ];
 }

@@ -540,3 +540,21 @@ describe("pregnancy and breastfeeding", () => {
     expect(usual).not.toContain("no figure for pregnancy");
   });
 });
+
+describe("what no upper level limits", () => {
+  const oats = dish(food("oats", { energy: 380, copper: 0.4, vitaminC: 2 }));
+
+  it("is named beneath the levels, or beneath the references where there are none", () => {
+    // EVM 2003: copper 10 mg for adults; no level of vitamin C that counts food in the UK.
+    const only = { components: ["copper", "vitaminC"] } as const;
+    const note = (age: number): string =>
+      toText(compare(oats, referenceIntakes("uk", { ...woman, age }), only)).replaceAll(/\s+/g, " ");
+    expect(note(30)).toContain("no upper level applies to vitamin C");
+    expect(note(15)).toContain("no upper level applies to copper, vitamin C");
+    expect(compare(oats, referenceIntakes("uk", { ...woman, age: 15 }), only).withoutUpper).toEqual([
+      { of: "copper", forOthers: true },
+      { of: "vitaminC", forOthers: false },
+    ]);
+    expect(compare(oats, labelReference("eu")).withoutUpper).toEqual([]);
+  });
+});

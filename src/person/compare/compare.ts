@@ -71,6 +71,7 @@ export function compare(
     ratios: ratiosOf(portion),
     cautions: portionCautions(portion, person && readPerson(person)),
     needEnergy: "person" in intakes ? intakes.needEnergy : [],
+    withoutUpper: "person" in intakes ? intakes.withoutUpper.filter(({ of }) => wanted.has(of)) : [],
     note: practitionerNote,
   });
 }

@@ -2,6 +2,7 @@ import { type ComponentId, component } from "../../food/components.ts";
 import { britishEnglish, type Language } from "../../table/language.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
+import type { NoUpper } from "../intakes/referenceIntakes.ts";
 import type { Authority } from "../intakes/table.ts";
 import type { PortionCaution } from "../portion/cautions.ts";
 import type { EnergyBalance, PortionRatio } from "./balance.ts";
@@ -32,6 +33,8 @@ export interface ComparisonData {
   readonly cautions: readonly PortionCaution[];
   /** Components whose figure is set per megajoule or as a share of energy, while no energy is known. */
   readonly needEnergy: readonly ComponentId[];
+  /** Of what was looked at, what no upper level limits for this person. */
+  readonly withoutUpper: readonly NoUpper[];
   readonly note: string;
 }
 
@@ -48,6 +51,7 @@ export class Comparison extends Shown implements ComparisonData {
   readonly ratios: readonly PortionRatio[];
   readonly cautions: readonly PortionCaution[];
   readonly needEnergy: readonly ComponentId[];
+  readonly withoutUpper: readonly NoUpper[];
   readonly note: string;
 
   /** @internal Use {@link compare}. */
@@ -61,6 +65,7 @@ export class Comparison extends Shown implements ComparisonData {
     this.ratios = data.ratios;
     this.cautions = data.cautions;
     this.needEnergy = data.needEnergy;
+    this.withoutUpper = data.withoutUpper;
     this.note = data.note;
   }
 

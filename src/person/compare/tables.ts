@@ -121,6 +121,7 @@ function levelTables(c: ComparisonData, language: Language): Table[] {
       rows,
       notes: [
         words("A level is of a whole day. Where none is published, no amount is proven safe."),
+        ...unlimitedNotes(c, language),
         ...(elsewhere.length > 0 ? [note] : []),
         ...stateNotes(held, language),
         ...kindNotes(held, language),
@@ -204,6 +205,7 @@ function dayNotes(c: ComparisonData, rows: readonly Row[], language: Language): 
     ...(names.length > 0
       ? [words("no figure without the day's energy: {components}", { components: names.join(", ") })]
       : []),
+    ...(hasLevels(c) ? [] : unlimitedNotes(c, language)),
     ...stateNotes(held, language),
     ...kindNotes(held, language),
     ...legend(rows, language),
@@ -213,6 +215,17 @@ function dayNotes(c: ComparisonData, rows: readonly Row[], language: Language): 
     ),
     words(c.note),
   ];
+}
+
+/** Whether there is a level that counts what food brings, and so a table of them. */
+function hasLevels(c: ComparisonData): boolean {
+  return c.rows.some(({ upper }) => upper !== undefined && upper.verdict !== "other-sources");
+}
+
+function unlimitedNotes({ withoutUpper }: ComparisonData, language: Language): string[] {
+  if (withoutUpper.length === 0) return [];
+  const names = withoutUpper.map(({ of }) => nameOf([of], language)).join(", ");
+  return [say(language, "no upper level applies to {components}", { components: names })];
 }
 
 /** Which figures leave out a person's state. */

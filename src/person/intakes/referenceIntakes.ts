@@ -27,6 +27,13 @@ export interface IntakeEntry {
   readonly uppers: readonly UpperFigure[];
 }
 
+/** A component that no upper level limits for a person. */
+export interface NoUpper {
+  readonly of: ComponentId;
+  /** The authority has a level of it for people of another age. */
+  readonly forOthers: boolean;
+}
+
 /** An authority's figures for a person. */
 export interface ReferenceIntakes {
   readonly authority: Authority;
@@ -41,6 +48,11 @@ export interface ReferenceIntakes {
   readonly components: readonly ComponentId[];
   /** Components whose figure is set per MJ or as a share of energy, while no energy is known. */
   readonly needEnergy: readonly ComponentId[];
+  /**
+   * Components that the authority has a figure of, and no upper level that counts food for this person:
+   * nothing limits them, and no amount of them is proven safe. Forms of one nutrient are named once.
+   */
+  readonly withoutUpper: readonly NoUpper[];
   readonly note: string;
 }
 
@@ -143,13 +155,39 @@ export function referenceIntakes(
     get: (id) => entryFor(component(id).id as ComponentId, references, uppers),
     components: (Object.keys(components) as ComponentId[]).filter((id) => counted.has(id)),
     needEnergy: [...needEnergy],
+    withoutUpper: withoutUpper(tables, references, uppers),
     note: practitionerNote,
   };
 }
 
 /** Whether a figure counts what food brings, so that a portion can be held against it. */
-export function countsFood(figure: UpperFigure): boolean {
+export function countsFood(figure: Pick<UpperFigure, "covers">): boolean {
   return !figure.covers.startsWith("supplements");
+}
+
+/** What is limited for others alone, and what has a reference without a level; energy is limited by no level. */
+function withoutUpper(
+  tables: readonly Pick<IntakeTable, "uppers">[],
+  references: readonly ReferenceFigure[],
+  uppers: readonly UpperFigure[],
+): readonly NoUpper[] {
+  const done = new Set(uppers.filter(countsFood).flatMap(({ of }) => of.flatMap(alike)));
+  const left: NoUpper[] = [];
+  const add = (of: ComponentId, forOthers: boolean): void => {
+    if (of === "energy" || done.has(of)) return;
+    left.push({ of, forOthers });
+    for (const each of alike(of)) done.add(each);
+  };
+  for (const { uppers: rows = [] } of tables) {
+    for (const row of rows.filter(countsFood)) add(row.of[0], true);
+  }
+  for (const { of } of references) for (const id of of) add(id, false);
+  return left;
+}
+
+/** A component, and other forms of the same nutrient. */
+function alike(id: ComponentId): readonly ComponentId[] {
+  return forms.find((each) => each.includes(id)) ?? [id];
 }
 
 function entryFor(
@@ -157,9 +195,9 @@ function entryFor(
   references: readonly ReferenceFigure[],
   uppers: readonly UpperFigure[],
 ): IntakeEntry {
-  const alike = forms.find((each) => each.includes(id)) ?? [id];
+  const forms = alike(id);
   const concerns = (figure: { readonly of: readonly ComponentId[] }): boolean =>
-    figure.of.some((each) => alike.includes(each));
+    figure.of.some((each) => forms.includes(each));
   const ours = references.filter(concerns);
   const limits = uppers.filter(concerns);
   const [upper] = [...limits].sort(
