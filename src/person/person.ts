@@ -31,7 +31,7 @@ export interface Person {
   /** Trimester. */
   readonly pregnant?: 1 | 2 | 3;
   readonly breastfeeding?: boolean;
-  /** While breastfeeding: months since the birth. The first six months are taken where it is not said. */
+  /** While breastfeeding: months since the birth. The first months are taken where it is not said. */
   readonly monthsSinceBirth?: Value;
   /** Tables that part women by menopause go by this, or by age 51 where it is not said. */
   readonly postmenopausal?: boolean;

@@ -250,6 +250,33 @@ describe("facts that have misled others", () => {
   });
 });
 
+describe("breastfeeding", () => {
+  const figures = (authority: Authority, of: "zinc" | "protein", ...months: (string | number)[]): unknown =>
+    months.map((monthsSinceBirth) =>
+      referenceIntakes(authority, { ...woman, breastfeeding: true, monthsSinceBirth })
+        .get(of)
+        .reference?.value.toString(),
+    );
+
+  it("adds less from the month that each authority parts it at", () => {
+    // COMA 1991, from memory: zinc 7.0 + 6.0 mg to four months, + 2.5 after; protein + 11 g, then + 8.
+    expect(figures("uk", "zinc", 0, "3.9", 4, 5, 6)).toEqual(["13", "13", "9.5", "9.5", "9.5"]);
+    expect(figures("uk", "protein", 0, "3.9", 4, 5, 6)).toEqual(["56", "56", "53", "53", "53"]);
+    // EFSA 2012: protein + 19 g in the first six months, + 13 after (knowledge4policy.ec.europa.eu quotes it).
+    expect(figures("eu", "protein", 0, 5, "5.9", 6)).toEqual(["68.8", "68.8", "68.8", "62.8"]);
+    const youth = referenceIntakes("uk", { ...woman, age: 17, breastfeeding: true, monthsSinceBirth: 5 });
+    expect(youth.get("protein").reference?.value.toString()).toBe("53.4");
+  });
+
+  it("takes the first months where nothing is said, and says that they differ", () => {
+    for (const of of ["zinc", "protein"] as const) {
+      const { reference } = referenceIntakes("uk", { ...woman, breastfeeding: true }).get(of);
+      expect(reference?.value.toString()).toBe(of === "zinc" ? "13" : "56");
+      expect(reference?.note).toMatch(/breastfeeding adds more in the first four months/);
+    }
+  });
+});
+
 describe("upper levels as limits", () => {
   it("are firm, and only those that count what food brings", () => {
     const limits = upperLimits(referenceIntakes("eu", woman));

@@ -1,6 +1,16 @@
 import type { Decimal } from "decimal.js";
 import { type ComponentId, type ComponentUnit, components } from "../../food/components.ts";
-import { exact, type Fraction, fraction, over, plus, times, toDecimal } from "../../number/fraction.ts";
+import {
+  compare,
+  exact,
+  type Fraction,
+  fraction,
+  over,
+  plus,
+  times,
+  toDecimal,
+  ZERO,
+} from "../../number/fraction.ts";
 import type { Check } from "../check.ts";
 import type { Facts } from "../person.ts";
 import { columnFor, hasColumns, type Stage, type State, stateLetter, stateOf, usualColumn } from "./stage.ts";
@@ -148,8 +158,9 @@ function additionFor(row: Row, facts: Facts): { add: string; name?: string } {
   if (letter === "L" && row.adds) {
     const { breastfeeding = "0" } = row.adds;
     if (typeof breastfeeding === "string") return { add: breastfeeding, name: "adds breastfeeding" };
-    const later = facts.monthsSinceBirth && facts.monthsSinceBirth.n >= 6n * facts.monthsSinceBirth.d;
-    return { add: breastfeeding[later ? 1 : 0], name: "adds breastfeeding" };
+    const { first, later, fromMonth } = breastfeeding;
+    const isLater = compare(facts.monthsSinceBirth ?? ZERO, fraction(BigInt(fromMonth))) >= 0;
+    return { add: isLater ? later : first, name: "adds breastfeeding" };
   }
   return { add: "0" };
 }

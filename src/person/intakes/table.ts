@@ -75,11 +75,13 @@ export interface Row {
   readonly basis?: Basis;
   /**
    * What pregnancy and breastfeeding add to the figure of the same age: one amount, or one for each
-   * trimester; for breastfeeding, one for the first six months and one for later.
+   * trimester; for breastfeeding, one at first and one from some month after the birth.
    */
   readonly adds?: {
     readonly pregnant?: string | readonly [string, string, string];
-    readonly breastfeeding?: string | readonly [string, string];
+    readonly breastfeeding?:
+      | string
+      | { readonly first: string; readonly later: string; readonly fromMonth: number };
   };
   /** Read only for people of whom this holds. */
   readonly when?: "premenopausal" | "postmenopausal" | { readonly phytate: string };

@@ -6,7 +6,8 @@ import type { IntakeTable } from "./table.ts";
  * Kingdom (COMA, Report on Health and Social Subjects 41): Reference Nutrient Intakes and safe
  * intakes; vitamin D and fibre as SACN has replaced them (2016, 2015).
  *
- * The column "50+ years" begins above 50. Where the report gives no increment for pregnancy or
+ * Additions for breastfeeding fall after four months; that those of zinc and of protein part there is
+ * from memory. The column "50+ years" begins above 50. Where the report gives no increment for pregnancy or
  * breastfeeding, the figure of the same age holds. Niacin stands as COMA prints it, 17 and 13 mg; the
  * government's table of 2016 prints 16.5 and 13.2 (6.6 mg per 1,000 kcal at 2,500 and 2,000 kcal).
  */
@@ -66,12 +67,12 @@ export const ukReferences: IntakeTable = {
     { of: ["potassium"], kind: "RNI", values: "800 1100 2000 3100 3500 3500 3500 3100 3500 3500 3500", check: { at: "copy", read: "adults: http://stewartnutrition.co.uk/treating_nutritional_deficiencies/minerals.html" }, seen: ["M 19-50", "M 51+", "F 19-50", "F 51+"] },
     { of: ["chloride"], kind: "RNI", values: "800 1100 1800 2500 2500 2500 2500 2500 2500 2500 2500", check: "memory" },
     { of: ["iron"], kind: "RNI", values: "6.9 6.1 8.7 11.3 11.3 8.7 8.7 14.8 14.8 14.8 8.7", note: "women with high menstrual losses may need more", check: { at: "copy", read: "men and women of 19 to 50 in a course's notes; women as in PMC2874518 table 2; children in round micromoles at https://www.doctorabel.us/human-nutrition/iron-snb.html" }, seen: ["1-3", "4-6", "7-10", "M 11-14", "M 15-18", "F 11-14", "F 15-18", "M 19-50", "F 19-50", "adds pregnant"] },
-    { of: ["zinc"], kind: "RNI", values: "5.0 6.5 7.0 9.0 9.5 9.5 9.5 9.0 7.0 7.0 7.0", adds: { breastfeeding: ["6.0", "2.5"] }, note: "the larger addition of breastfeeding is for the first four months, taken here for six", check: pharmacy, seen: ["M 19-50", "F 19-50", "adds pregnant"] },
+    { of: ["zinc"], kind: "RNI", values: "5.0 6.5 7.0 9.0 9.5 9.5 9.5 9.0 7.0 7.0 7.0", adds: { breastfeeding: { first: "6.0", later: "2.5", fromMonth: 4 } }, note: "breastfeeding adds more in the first four months", check: pharmacy, seen: ["M 19-50", "F 19-50", "adds pregnant"] },
     { of: ["copper"], kind: "RNI", values: "0.4 0.6 0.7 0.8 1.0 1.2 1.2 0.8 1.0 1.2 1.2", adds: { breastfeeding: "0.3" }, check: paper, seen: ["F 19-50", "adds pregnant"] },
     { of: ["selenium"], kind: "RNI", values: "15 20 30 45 70 75 75 45 60 60 60", adds: { breastfeeding: "15" }, check: selenium, seen: ["M 19-50", "F 19-50", "adds pregnant"] },
     { of: ["iodine"], kind: "RNI", values: "70 100 110 130 140 140 140 130 140 140 140", check: paper, seen: ["F 19-50", "adds pregnant"] },
-    { of: ["protein"], kind: "RNI", per: "kg", values: "- - - - - 0.75 0.75 - - 0.75 0.75", adds: { pregnant: "6", breastfeeding: ["11", "8"] }, note: "0.75 g per kg of body mass; 55.5 g for men and 45 g for women of the report's reference mass", check: "memory" },
-    { of: ["protein"], kind: "RNI", values: "14.5 19.7 28.3 42.1 55.2 - - 41.2 45.4 - -", adds: { pregnant: "6", breastfeeding: ["11", "8"] }, check: "memory" },
+    { of: ["protein"], kind: "RNI", per: "kg", values: "- - - - - 0.75 0.75 - - 0.75 0.75", adds: { pregnant: "6", breastfeeding: { first: "11", later: "8", fromMonth: 4 } }, note: "0.75 g per kg of body mass, and breastfeeding adds more in the first four months; 55.5 g for men and 45 g for women of the report's reference mass", check: "memory" },
+    { of: ["protein"], kind: "RNI", values: "14.5 19.7 28.3 42.1 55.2 - - 41.2 45.4 - -", adds: { pregnant: "6", breastfeeding: { first: "11", later: "8", fromMonth: 4 } }, note: "breastfeeding adds more in the first four months", check: "memory" },
     { of: ["vitaminE"], kind: "safe intake", basis: "alpha-tocopherol equivalents", values: "- - - - - 4 4 - - 3 3", note: "above this; set in alpha-tocopherol equivalents, of which alpha-tocopherol is the main part", check: { at: "copy", read: "women, above 3 mg: PMC2874518 table 2" }, seen: ["F 19-50"] },
     { of: ["vitaminK"], kind: "safe intake", per: "kg", basis: "phylloquinone", values: "- - - - - 1 1 - - 1 1", check: "memory" },
     { of: ["pantothenicAcid"], kind: "safe intake", values: "- - - - - 3-7 3-7 - - 3-7 3-7", check: { at: "copy", read: "http://online.flipbuilder.com/wwhe/jloj/files/basic-html/page21.html" } },
