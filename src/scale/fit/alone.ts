@@ -28,7 +28,7 @@ function aloneWith(read: ReadDemand, task: Task, problem: Problem): FitAlone {
   const what = demandText(read);
   if (!("point" in found)) {
     const none = { factor: undefined, exactFactor: undefined, brings: [] };
-    return { demand: read.demand, ...none, text: `${what}: no factor within its range meets it` };
+    return { demand: read.demand, ...none, text: `${what}: no size of the dish meets it` };
   }
   const answer = new Answer(task, problem, found.point);
   const brings = answer.outcomes.filter(({ demand }) => demand !== read.demand);
@@ -42,6 +42,6 @@ function aloneWith(read: ReadDemand, task: Task, problem: Problem): FitAlone {
     factor: toDecimal(answer.common),
     exactFactor: answer.common,
     brings,
-    text: `${what}: a factor of ${factorText(answer.common)}, which brings ${listText(others)}`,
+    text: `${what}: ${factorText(answer.common)} times the recipe${others.length > 0 ? `, which brings ${listText(others)}` : ""}`,
   };
 }

@@ -20,7 +20,7 @@ import type { ReadDemand } from "./demands.ts";
 import { type Point, valueAt } from "./linear.ts";
 import { BASE, type Dish, DOSE, type Mover, nameIn } from "./model.ts";
 import type { Problem, Task } from "./task.ts";
-import { boundText, demandText, listText, subjectFigure, subjectUnit } from "./words.ts";
+import { boundText, demandText, differenceText, listText, subjectFigure, subjectUnit } from "./words.ts";
 
 /** What a part or an adjustable line was multiplied by. */
 export interface FitFactor {
@@ -195,8 +195,8 @@ function outcomeText(read: ReadDemand, brings: Fraction | null, miss: Fraction, 
   if (brings === null) return `${asked}: there is nothing to take it of`;
   const now = boundText(subjectFigure(read.subject, brings), bound);
   if (miss.n === 0n) return `${asked}: the portion brings ${now}`;
-  const size = subjectFigure(read.subject, absolute(miss));
-  return `${asked}: ${size} ${miss.n < 0n ? "short" : "over"}, at ${now}`;
+  const size = differenceText(read.subject, absolute(miss));
+  return `${asked}: ${size} ${miss.n < 0n ? "short" : "over"}; the portion brings ${now}`;
 }
 
 /** Demands that lines are silent on. */

@@ -20,7 +20,7 @@ import { valueAt } from "./linear.ts";
 import { asWritten } from "./model.ts";
 import type { Side } from "./open.ts";
 import { type Found, meet, totalDeparture } from "./task.ts";
-import { factorText, gramsText, listText, subjectFigure, subjectUnit } from "./words.ts";
+import { differenceText, factorText, gramsText, listText, subjectUnit, timesText } from "./words.ts";
 
 /** A demand, or a line's own bound, that the answer stands right at. */
 export class FitBinding {
@@ -62,7 +62,7 @@ export class FitBinding {
     return this.#result.easing;
   }
 
-  /** `sodium at most 600 mg: easing it by 50 mg would let …` */
+  /** `sodium at most 600 mg: easing it by 50 mg would bring …` */
   get text(): string {
     return this.#result.text;
   }
@@ -117,10 +117,10 @@ function tryEasing(
   const eased = step && meet(easedProblem(found, constraint, side, step), pivots);
   if (!step || !eased || !("point" in eased)) {
     const met = isExact(constraint) ? "met to the figure" : "met with nothing to spare";
-    return { easing: undefined, text: `${what}: ${met}; easing it alone buys nothing` };
+    return { easing: undefined, text: `${what}: ${met}; easing it alone would gain nothing` };
   }
   const [from, to] = [totalDeparture(found), totalDeparture(eased)];
-  const by = on.kind === "demand" ? subjectFigure(on.demand.subject, step) : gramsText(step);
+  const by = on.kind === "demand" ? differenceText(on.demand.subject, step) : gramsText(step);
   const way = isExact(constraint)
     ? `letting it be ${by} ${side === "least" ? "lower" : "higher"}`
     : `easing it by ${by}`;
@@ -132,7 +132,7 @@ function tryEasing(
       to: toDecimal(to),
       exactTo: to,
     },
-    text: `${what}: ${way} would let ${changesText(found, eased)}`,
+    text: `${what}: ${way} would bring ${changesText(found, eased)}`,
   };
 }
 
@@ -176,9 +176,9 @@ function changesText(found: Found, eased: Found): string {
     .slice(0, 3)
     .map(
       ({ mover, was, is }) =>
-        `${moverText(mover)} stand at ${factorText(is)} instead of ${factorText(was)} times its ratio`,
+        `${moverText(mover)} ${is.n === is.d ? "back to" : "to"} ${timesText(is)} (now ${factorText(was)} times)`,
     );
-  return changes.length > 0 ? listText(changes) : "less depart";
+  return changes.length > 0 ? listText(changes) : "all nearer to the recipe's proportions";
 }
 
 /** How far a ratio departs, a fall counted twice. */

@@ -6,7 +6,7 @@ import type { Mover, Range } from "./model.ts";
 import { isSame, openEnd, type RangeEnd, type Side, type Standing } from "./open.ts";
 import { type Layout, layOut, solve, stopped } from "./programme.ts";
 import type { Problem } from "./task.ts";
-import { askedText, factorText, gramsText, subjectName } from "./words.ts";
+import { askedText, factorText, gramsText, subjectName, timesText } from "./words.ts";
 
 /**
  * An irreducible set that cannot stand together: leave out any one, and the others can. Where firm
@@ -118,12 +118,12 @@ function distinct(all: readonly Standing[]): Standing[] {
 export function standingText(standing: Standing): string {
   const { side } = standing;
   if (standing.on === "common") {
-    return `the common factor at ${side} ${factorText(standing.bound)}`;
+    return `the whole dish at ${side} ${factorText(standing.bound)} times the recipe`;
   }
   if (standing.on === "range") {
     const name = moverText(standing.mover);
     if (standing.bound.n === 0n) return `${name} no less than none`;
-    return `${name} at ${side} ${factorText(standing.bound)} times its ratio`;
+    return `${name} at ${side} ${timesText(standing.bound)}`;
   }
   const { on, least, most } = standing.constraint;
   if (on.kind === "line" && on.isDose)
@@ -136,7 +136,7 @@ export function standingText(standing: Standing): string {
   return `${subjectName(subject)} ${askedText({ subject, ...asked })}${firm ? " (firm)" : ""}`;
 }
 
-/** A line goes by its key; what is no line says what it is. */
+/** A line goes by its key; what is no line says what it is: `the sauce part`. */
 export function moverText({ kind, name }: Pick<Mover, "kind" | "name">): string {
-  return kind === "line" ? name : `${kind === "dish" ? "sheet" : "part"} ${name}`;
+  return kind === "line" ? name : `the ${name} ${kind === "dish" ? "sheet" : "part"}`;
 }

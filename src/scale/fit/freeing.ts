@@ -58,7 +58,7 @@ function bounded(found: Found, line: Named): FitSuggestion | undefined {
     end: side,
     to: toDecimal(grams),
     exactTo: grams,
-    text: `make ${line.name} adjustable, with ${side}: ${shown}`,
+    text: `make ${line.name} adjustable, ${side === "most" ? "up" : "down"} to ${shown} a portion`,
   };
 }
 

@@ -9,7 +9,7 @@ import { type Advice, adviceFor } from "./advice.ts";
 import { eachAlone, type FitAlone } from "./alone.ts";
 import { Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { bindingOf, type FitBinding } from "./binding.ts";
-import { standingText, standingTogether } from "./conflict.ts";
+import { moverText, standingText, standingTogether } from "./conflict.ts";
 import { type DosedOver, dosedOver, dosedOverText } from "./doses.ts";
 import type { Side, Standing } from "./open.ts";
 import { layOut } from "./programme.ts";
@@ -17,6 +17,7 @@ import { nearest } from "./quotient.ts";
 import type { FitSuggestion } from "./suggestion.ts";
 import { metTables, outOfReachTables } from "./tables.ts";
 import { type Found, type Problem, problemOf, type Task, totalDeparture } from "./task.ts";
+import { listText } from "./words.ts";
 
 /** Sheets eaten together, by name. */
 export interface Sheets {
@@ -155,12 +156,11 @@ abstract class Missed extends Shown {
 
   #nothingMoves(): string {
     const { kept } = this.#problem.model;
-    const silent = kept.map(({ name }) => name).join(", ");
-    const why =
-      kept.length === 0
-        ? "No line is adjustable and there is no second part, so one factor has to meet every demand."
-        : `Nothing can move but the common factor, since ${silent} cannot be judged by what is known.`;
-    return why;
+    if (kept.length === 0) {
+      return "No line is adjustable and there is no second part, so one factor has to meet every demand.";
+    }
+    const [names, many] = [listText(kept.map(moverText)), kept.length > 1];
+    return `Only the size of the dish can change, since ${names} ${many ? "do" : "does"} not say all that is asked.`;
   }
 
   /**

@@ -1,10 +1,19 @@
 import type { Decimal } from "decimal.js";
 import { type Fraction, toDecimal } from "../../number/fraction.ts";
 import type { Demand } from "../demand.ts";
-import { moverText, standingText } from "./conflict.ts";
+import { moverText } from "./conflict.ts";
 import type { Side, Standing } from "./open.ts";
 import { type Found, totalDeparture } from "./task.ts";
-import { askedText, factorText, gramsText, listText, subjectFigure, subjectName } from "./words.ts";
+import {
+  askedText,
+  demandText,
+  factorText,
+  gramsText,
+  listText,
+  subjectFigure,
+  subjectName,
+  timesText,
+} from "./words.ts";
 
 /** A change that lets everything else be met. Each was tried: the fit was solved again with it. */
 export interface FitSuggestion {
@@ -72,18 +81,18 @@ function whatGives(
   const { side } = standing;
   // What is shown has to do as well as what was found.
   const rounding = side === "most" ? "up" : "down";
-  const now = standingText(standing);
   if (standing.on === "common") {
-    const text = `let the common factor be ${farther(side)} ${factorText(to, rounding)} (now at ${side} ${factorText(standing.bound)})`;
+    const text = `let the whole dish go ${farther(side)} ${factorText(to, rounding)} times the recipe (now at ${side} ${factorText(standing.bound)})`;
     return { change: "ease-common", names: [], text };
   }
   if (standing.on === "range") {
     const { kind, name } = standing.mover;
     const what = moverText(standing.mover);
+    const bound = standing.bound.n === 0n ? "no less than none" : `at ${side} ${timesText(standing.bound)}`;
     const text =
       kind === "line"
-        ? `let ${what} have ${side}: ${gramsText(to, rounding)} (now ${now})`
-        : `let ${what} stand ${farther(side)} ${factorText(to, rounding)} times its ratio (now ${now})`;
+        ? `let ${what} go ${farther(side)} ${gramsText(to, rounding)} a portion (now ${bound})`
+        : `let ${what} go ${farther(side)} ${timesText(to, rounding)} (now ${bound})`;
     return { change: kind === "line" ? "ease-line" : "ease-ratio", names: [name], text };
   }
   const { on } = standing.constraint;
@@ -92,14 +101,14 @@ function whatGives(
     const grams = gramsText(to, rounding);
     const text = on.isDose
       ? `give everyone ${grams} of ${on.name} a portion (now ${gramsText(standing.constraint.least ?? to)})`
-      : `let ${on.name} have ${side}: ${grams} (now ${now})`;
+      : `let ${on.name} go ${farther(side)} ${grams} a portion (now at ${side} ${gramsText(standing.constraint[side] ?? to)})`;
     return { change, names: [on.name], text };
   }
   const { demand, subject, firm } = on.demand;
   const figure = subjectFigure(subject, to, rounding);
   const text = firm
-    ? `${now} is firm; all else could be met with ${subjectName(subject)} at ${figure}`
-    : `ask for ${subjectName(subject)} ${farther(side)} ${figure} (now ${askedText(on.demand)})`;
+    ? `${demandText(on.demand)} is firm; all else could be met with ${subjectName(subject)} at ${figure}`
+    : `accept ${subjectName(subject)} ${farther(side)} ${figure} (asked: ${askedText(on.demand)})`;
   return { change: "ease-demand", names: [], demand, text };
 }
 

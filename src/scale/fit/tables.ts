@@ -5,7 +5,7 @@ import { figure, showFigure, showPercent } from "../../table/figure.ts";
 import { type Cell, type Row, type Table, table } from "../../table/table.ts";
 import type { FitFactor, FitOutcome } from "./answer.ts";
 import type { Met, Missed } from "./result.ts";
-import { boundText, departureText } from "./words.ts";
+import { boundText, departureText, pointsText } from "./words.ts";
 
 /** What was asked and brought, what moved, and the amounts. */
 export function metTables(met: Met, sheets: readonly Sheet[]): Table[] {
@@ -85,11 +85,16 @@ function outcomesTable(title: string, outcomes: readonly FitOutcome[], notes: re
       return [
         asked,
         exactBrings ? outcomeCell(exactBrings, unit, isShare, bound) : figure(null),
-        exactMiss.n === 0n ? "" : outcomeCell(exactMiss, unit, isShare, "exact"),
+        exactMiss.n === 0n ? "" : missCell(exactMiss, unit, isShare),
       ];
     }),
     notes: [...new Set(notes)],
   });
+}
+
+function missCell(miss: Fraction, unit: string, isShare: boolean): Cell {
+  const cell = outcomeCell(miss, unit, isShare, "exact");
+  return isShare && typeof cell !== "string" ? { ...cell, text: pointsText(miss) } : cell;
 }
 
 /** A share is shown in per cent; a quotient of which not all is known is no figure to reckon with. */
@@ -112,9 +117,9 @@ function factorsTable(common: Fraction, factors: readonly FitFactor[]): Table {
     rows: [
       ["the dish", figure(common), ""],
       ...factors.map(({ kind, name, exactFactor, exactDeparture, kept }) => [
-        kind === "line" ? name : `${kind} ${name}`,
+        kind === "line" ? name : `the ${name} ${kind}`,
         figure(exactFactor),
-        kept ? "kept: not all is known of it" : departureText(plus(ONE, exactDeparture)),
+        kept ? "kept as written: not all is known of it" : departureText(plus(ONE, exactDeparture)),
       ]),
     ],
   });

@@ -38,6 +38,17 @@ export function subjectFigure(subject: Subject, f: Fraction, rounding: Rounding 
   return showFigure(f, { significant: 4, rounding, ...(unit !== "" && { unit }) });
 }
 
+/** A difference between two figures of a subject: of shares, in percentage points. */
+export function differenceText(subject: Subject, f: Fraction): string {
+  return subject.kind === "share" ? pointsText(f) : subjectFigure(subject, f);
+}
+
+/** A difference of shares: `2 percentage points`. */
+export function pointsText(f: Fraction): string {
+  const points = showPercent(f, { significant: 3 }).replace("%", "");
+  return `${points} percentage point${points === "1" || points === "-1" ? "" : "s"}`;
+}
+
 /** A figure with what is known of it: `at least 4.1 mg`, `25.7% of what is known`. */
 export function boundText(figure: string, bound: Bound): string {
   if (bound === "exact") return figure;
@@ -70,6 +81,15 @@ export function gramsText(f: Fraction, rounding: Rounding = "nearest"): string {
 /** A factor or a ratio, bare: `1.45`. */
 export function factorText(f: Fraction, rounding: Rounding = "nearest"): string {
   return showFigure(f, { rounding });
+}
+
+/** A ratio in words: `twice the recipe's proportion`, `1.45 times the recipe's proportion`. */
+export function timesText(ratio: Fraction, rounding: Rounding = "nearest"): string {
+  const proportion = "the recipe's proportion";
+  if (equals(ratio, ONE)) return proportion;
+  if (equals(ratio, { n: 1n, d: 2n })) return `half ${proportion}`;
+  if (equals(ratio, { n: 2n, d: 1n })) return `twice ${proportion}`;
+  return `${factorText(ratio, rounding)} times ${proportion}`;
 }
 
 /** A departure as a cook reads it: `+45%`, `-20%`, `as written`. */

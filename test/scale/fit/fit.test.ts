@@ -367,7 +367,9 @@ describe("what is not known", () => {
       { of: "iron", exactly: 1 },
       { of: "energy", exactly: 300 },
     ]);
-    expect(fitted.text).toContain("puzzle cannot be judged by what is known");
+    expect(fitted.text).toContain(
+      "Only the size of the dish can change, since puzzle does not say all that is asked.",
+    );
   });
 });
 
@@ -479,7 +481,9 @@ describe("degenerate dishes", () => {
       { of: "energy", exactly: 100 },
     ]);
     expect(soft.nearest && gramsOf(soft.nearest)).toEqual({ beans: "100", dose: "20" });
-    expect(soft.misses.map(({ text }) => text)).toEqual(["sodium at most 800 mg: 400 mg over, at 1200 mg"]);
+    expect(soft.misses.map(({ text }) => text)).toEqual([
+      "sodium at most 800 mg: 400 mg over; the portion brings 1200 mg",
+    ]);
   });
 
   it("a line of no grams: its most holds, its least cannot", () => {
@@ -608,7 +612,7 @@ describe("the range of the common factor", () => {
     const over = missed(rice, [{ of: "energy", exactly: 1200 }]);
     expect(over.conflict.map(({ text }) => text)).toEqual([
       "energy exactly 1200 kcal",
-      "the common factor at most 10",
+      "the whole dish at most 10 times the recipe",
     ]);
     expect(over.suggestions.map(({ change, exactTo }) => [change, exactTo && toText(exactTo)])).toEqual([
       ["ease-demand", "1000"],
@@ -619,8 +623,8 @@ describe("the range of the common factor", () => {
     );
     const under = missed(rice, [{ of: "energy", exactly: 5 }]);
     expect(under.suggestions.map(({ text }) => text)).toEqual([
-      "ask for energy up to 10 kcal (now exactly 5 kcal)",
-      "let the common factor be down to 0.05 (now at least 0.1)",
+      "accept energy up to 10 kcal (asked: exactly 5 kcal)",
+      "let the whole dish go down to 0.05 times the recipe (now at least 0.1)",
     ]);
   });
 
@@ -646,7 +650,7 @@ describe("the range of the common factor", () => {
     expect(low.conflict.map(({ text }) => text)).toEqual([
       "energy exactly 200 kcal",
       "protein exactly 18 g",
-      "part top at most 2 times its ratio",
+      "the top part at most twice the recipe's proportion",
     ]);
   });
 });
@@ -669,12 +673,34 @@ describe("what a fit says", () => {
     expect(sodium?.unit).toBe("mg");
     expect(sodium?.easing?.by.toString()).toBe("20");
     expect(sodium?.text).toMatch(
-      /^sodium at most 420 mg: easing it by 20 mg would let (beans|sauce) stand at [\d.]+ instead of [\d.]+ times its ratio/,
+      /^sodium at most 420 mg: easing it by 20 mg would bring (beans|sauce) (back to|to [\d.]+ times) the recipe's proportion \(now [\d.]+ times\)/,
     );
     const text = show(fitted);
     for (const words of ["every demand is met", "sodium at most 420 mg", "Factors", "the dish", "A dish"]) {
       expect(text).toContain(words);
     }
+  });
+
+  it("in percentage points about shares of energy", () => {
+    // By the general factors 100 g of beans have 9 kcal of fat and 40 of protein, 20 g of sauce 9 of fat.
+    const share = { energyShareOf: "fat", most: "20 %" } as const;
+    const s = dish([
+      ["beans", 100],
+      ["sauce", 20, adjustable],
+    ]);
+    const [binding] = met(s, [{ ...share, most: "28 %" }]).binding;
+    expect(binding?.text).toMatch(
+      /^energy from fat at most 28%: easing it by 2 percentage points would bring sauce /,
+    );
+    const fitted = missed(s, [{ ...share, most: "10 %" }]);
+    // At half the sauce, 13.5 of 53.5 kcal.
+    expect(fitted.misses.map(({ text }) => text)).toEqual([
+      "energy from fat at most 10%: 15.2 percentage points over; the portion brings 25.2% of what is known",
+    ]);
+    expect(show(fitted)).toContain("15.2 percentage points");
+    expect(missed(s, [{ ...share, most: "24.3 %" }]).misses[0]?.text).toMatch(
+      /: 0\.934 percentage points over/,
+    );
   });
 
   it("plainly, where nothing can move and two figures are asked, with what each alone would give", () => {
@@ -691,15 +717,15 @@ describe("what a fit says", () => {
         "These cannot stand together: energy exactly 300 kcal; protein exactly 24 g.",
     );
     expect(fitted.alone.map(({ text }) => text)).toEqual([
-      "energy exactly 300 kcal: a factor of 1.5, which brings protein to 18 g",
-      "protein exactly 24 g: a factor of 2, which brings energy to 400 kcal",
+      "energy exactly 300 kcal: 1.5 times the recipe, which brings protein to 18 g",
+      "protein exactly 24 g: 2 times the recipe, which brings energy to 400 kcal",
     ]);
     // c + b = 3 and 2 c + 10 b = 24 in hundreds of grams: beans at 9/4, rice at 3/4, three times its ratio.
     expect(fitted.suggestions.map(({ text }) => text)).toEqual([
-      "make rice adjustable, with least: 75 g",
-      "make beans adjustable, with most: 225 g",
-      "ask for energy up to 400 kcal (now exactly 300 kcal)",
-      "ask for protein down to 18 g (now exactly 24 g)",
+      "make rice adjustable, down to 75 g a portion",
+      "make beans adjustable, up to 225 g a portion",
+      "accept energy up to 400 kcal (asked: exactly 300 kcal)",
+      "accept protein down to 18 g (asked: exactly 24 g)",
     ]);
     expect(show(fitted)).toContain("What each demand alone would give");
     expect(bowl && missed(bowl, [{ of: "protein", least: 1000 }]).alone).toEqual([]);
