@@ -98,14 +98,14 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = {
     check: "memory",
   },
   pregnant: {
-    text: "Pregnant: these equations leave out what pregnancy adds (EFSA: 70, 260 and 500 kcal a day by trimester). Weight-loss diets are not advised; a midwife or dietitian sets the target.",
+    text: "Pregnant: equations for energy leave out what pregnancy adds (EFSA: 70, 260 and 500 kcal a day by trimester), which only an authority's reference intakes count in. Weight-loss diets are not advised; a midwife or dietitian sets the target.",
     source: "EFSA 2013, Dietary Reference Values for energy, EFSA Journal 11(1):3005",
-    check: "memory",
+    check: { at: "copy", read: "EFSA's announcement, http://news.foodmate.com/201301/news_12537.html" },
   },
   breastfeeding: {
-    text: "Breastfeeding: these equations leave out what milk costs (EFSA: about 500 kcal a day in the first six months).",
+    text: "Breastfeeding: equations for energy leave out what milk costs (EFSA: about 500 kcal a day in the first six months), which only an authority's reference intakes count in.",
     source: "EFSA 2013, Dietary Reference Values for energy, EFSA Journal 11(1):3005",
-    check: "memory",
+    check: { at: "copy", read: "EFSA's announcement, http://news.foodmate.com/201301/news_12537.html" },
   },
   underweight: {
     text: "A body mass index below 18.5 counts as underweight in adults.",

@@ -16,7 +16,10 @@ import type { Demand } from "../scale/demand.ts";
 import type { Aim, AimFacts, Band, MacroName } from "./aim.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
 import { targetCautions } from "./dayCautions.ts";
+import { type EnergyAddition, energyAddition, withoutExact } from "./energyAdditions.ts";
 import type { EquationId } from "./equations/equation.ts";
+import { checkAuthority } from "./intakes/authority.ts";
+import type { Authority } from "./intakes/table.ts";
 import { needCautions, needOf } from "./need.ts";
 import type { Facts, Person } from "./person.ts";
 import { readAim } from "./readAim.ts";
@@ -30,8 +33,10 @@ export interface DayTarget {
   readonly cautions: readonly Caution[];
   readonly energy: {
     readonly resting: Decimal;
-    /** Need without the aim. */
+    /** Need without the aim, `addition` included. */
     readonly need: Decimal;
+    /** What an authority adds for pregnancy or breastfeeding, where `how.authority` names one that does. */
+    readonly addition?: EnergyAddition;
     /** What the aim adds; below zero for a loss. */
     readonly change: Decimal;
     readonly target: Decimal;
@@ -48,9 +53,10 @@ const DAYS: Fraction = { n: 7n, d: 1n };
 
 /**
  * What a day should bring for a person and an aim. Energy is one exact figure; protein, fat and
- * carbohydrate follow the aim; fibre is a lower limit.
+ * carbohydrate follow the aim; fibre is a lower limit. What pregnancy or breastfeeding adds to energy
+ * is counted in where `how.authority` says whose figure to take; else a caution says that it is not.
  *
- * Throws `person-malformed`, `aim-malformed`, `person-needs`, `equation-unsuitable`; and
+ * Throws `person-malformed`, `aim-malformed`, `person-needs`, `equation-unsuitable`, `authority-unknown`; and
  * `aim-refused` for weight loss of someone under 18, pregnant, breastfeeding or underweight, unless
  * `person.supervised` records the clinician who watches over it.
  *
@@ -64,13 +70,16 @@ const DAYS: Fraction = { n: 7n, d: 1n };
  * breakfast.find((demand) => demand.of === "protein"); // => { of: 'protein', exactly: '24.312551032' }
  * ```
  */
-export function dayTarget(person: Person, aim: Aim): DayTarget {
+export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: Authority } = {}): DayTarget {
+  if (how.authority !== undefined) checkAuthority(how.authority);
   const facts = readPerson(person);
   const aimed = readAim(aim);
   throwIfAny(refusals(facts, aimed));
   const need = needOf(facts, aimed.equation);
-  const change = changeOf(aimed, need.total);
-  const target = plus(need.total, change);
+  const added = how.authority && energyAddition(how.authority, facts);
+  const total = added ? plus(need.total, added.exact) : need.total;
+  const change = changeOf(aimed, total);
+  const target = plus(total, change);
   if (target.n <= 0n) {
     throw fault("aim-malformed", "the aim leaves no energy to eat", "aim for a slower loss", [
       "weight",
@@ -94,7 +103,8 @@ export function dayTarget(person: Person, aim: Aim): DayTarget {
     ],
     energy: {
       resting: toDecimal(need.resting),
-      need: toDecimal(need.total),
+      need: toDecimal(total),
+      ...(added && { addition: withoutExact(added) }),
       change: toDecimal(change),
       target: toDecimal(target),
       equation: need.equation.id,

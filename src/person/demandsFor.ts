@@ -52,7 +52,7 @@ export interface DemandsFor {
  */
 export function demandsFor(person: Person, authority: Authority, how: DemandsHow = {}): DemandsFor {
   const { aim, share = 1, limits = 1, ...options } = how;
-  const day = aim && dayTarget(person, aim);
+  const day = aim && dayTarget(person, aim, { authority });
   const energy = options.energy ?? day?.energy.target;
   const intakes = referenceIntakes(authority, person, {
     ...options,

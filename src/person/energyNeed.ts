@@ -3,6 +3,7 @@ import { exact, type Fraction, greatest, least, times, toDecimal } from "../numb
 import { activityClasses } from "./activity.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
 import type { Check } from "./check.ts";
+import { additionsFor, type EnergyAddition } from "./energyAdditions.ts";
 import type { EquationId } from "./equations/equation.ts";
 import { isWithin, needCautions, needOf, spreadOf } from "./need.ts";
 import type { ActivityClass, Facts, Person } from "./person.ts";
@@ -23,6 +24,11 @@ export interface EnergyNeed {
   readonly spread: readonly SpreadItem[];
   /** The lowest and the highest total in the spread: how sure one number can be. */
   readonly range: { readonly least: Decimal; readonly most: Decimal };
+  /**
+   * What authorities add for this person's pregnancy or breastfeeding: no part of `total`, for equations
+   * leave it out. `referenceIntakes` adds its authority's.
+   */
+  readonly additions: readonly EnergyAddition[];
   readonly note: string;
 }
 
@@ -85,6 +91,7 @@ export function energyNeed(person: Person, how: { readonly equation?: EquationId
       least: toDecimal(totals.reduce(least, need.total)),
       most: toDecimal(totals.reduce(greatest, need.total)),
     },
+    additions: additionsFor(facts),
     note: practitionerNote,
   };
 }

@@ -1,12 +1,12 @@
 import { type ComponentId, component, componentIds } from "../../food/components.ts";
 import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
 import type { EnergyBy } from "../../sheet/energy.ts";
-import { practitionerNote } from "../caution.ts";
+import { caution, practitionerNote } from "../caution.ts";
 import type { LabelReference } from "../intakes/labelReference.ts";
 import { countsFood, type ReferenceIntakes } from "../intakes/referenceIntakes.ts";
 import type { ReferenceFigure, UpperFigure } from "../intakes/resolve.ts";
-import type { Person } from "../person.ts";
-import { portionCautions } from "../portion/cautions.ts";
+import type { Facts, Person } from "../person.ts";
+import { type PortionCaution, portionCautions } from "../portion/cautions.ts";
 import { type Eaten, type EatenPortion, readEaten } from "../portion/eaten.ts";
 import { energyRangesFor } from "../ranges/all.ts";
 import { readPerson } from "../readPerson.ts";
@@ -61,6 +61,7 @@ export function compare(
   const figures = figuresOf(intakes);
   const wanted = readWanted(how.components);
   const person = how.person ?? ("person" in intakes ? intakes.person : undefined);
+  const facts = person && readPerson(person);
   const ranges = person && "person" in intakes ? energyRangesFor(intakes.authority, person) : [];
   return new Comparison({
     name: portion.name,
@@ -69,11 +70,20 @@ export function compare(
     rows: rowsOf(portion, figures).filter(({ of }) => of.some((id) => wanted.has(id))),
     balance: balanceOf(portion, ranges, how.system ?? "atwater-general"),
     ratios: ratiosOf(portion),
-    cautions: portionCautions(portion, person && readPerson(person)),
+    cautions: [...stateCautions(facts), ...portionCautions(portion, facts)],
     needEnergy: "person" in intakes ? intakes.needEnergy : [],
     withoutUpper: "person" in intakes ? intakes.withoutUpper.filter(({ of }) => wanted.has(of)) : [],
     note: practitionerNote,
   });
+}
+
+/** What pregnancy or breastfeeding itself gives cause to say: it concerns the whole, and no one line. */
+function stateCautions(facts: Facts | undefined): PortionCaution[] {
+  const states = [
+    ...(facts?.pregnant ? (["pregnant"] as const) : []),
+    ...(facts?.breastfeeding ? (["breastfeeding"] as const) : []),
+  ];
+  return states.map((state) => ({ ...caution(state), lines: [], because: [state], amounts: [] }));
 }
 
 interface Figures {

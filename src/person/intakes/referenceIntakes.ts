@@ -1,15 +1,17 @@
 import { type ComponentId, component, components } from "../../food/components.ts";
-import { fault, quote, within } from "../../number/error.ts";
-import { exact, type Fraction, toDecimal, type Value } from "../../number/fraction.ts";
+import { fault, within } from "../../number/error.ts";
+import { exact, type Fraction, plus, toDecimal, type Value } from "../../number/fraction.ts";
 import { practitionerNote } from "../caution.ts";
+import { energyAddition, withoutExact } from "../energyAdditions.ts";
 import type { EquationId } from "../equations/equation.ts";
 import { needOf } from "../need.ts";
 import type { Facts, Person } from "../person.ts";
 import { readPerson } from "../readPerson.ts";
+import { checkAuthority } from "./authority.ts";
 import * as eu from "./euReferences.ts";
 import { euFluoride, euUpper } from "./euUpper.ts";
-import { type ReferenceFigure, resolveRow, type Setting, type UpperFigure } from "./resolve.ts";
-import { heeds, readStage } from "./stage.ts";
+import { noted, type ReferenceFigure, resolveRow, type Setting, type UpperFigure } from "./resolve.ts";
+import { heeds, readStage, stateOf } from "./stage.ts";
 import type { Authority, IntakeTable } from "./table.ts";
 import { ukFibre, ukReferences, ukSalt } from "./ukReferences.ts";
 import { ukUpper, ukVitaminD } from "./ukUpper.ts";
@@ -59,8 +61,8 @@ export interface ReferenceIntakes {
 /** What the figures may depend on besides the person. */
 export interface IntakeOptions {
   /**
-   * Energy of the day in kcal, for figures per MJ and shares of energy; else by `energyNeed`. It stands
-   * as the day's energy, too.
+   * Energy of the day in kcal, for figures per MJ and shares of energy; else by `energyNeed`, with what
+   * the authority adds for pregnancy or breastfeeding. It stands as the day's energy, too.
    */
   readonly energy?: Value;
   readonly equation?: EquationId;
@@ -119,11 +121,9 @@ export function referenceIntakes(
   person: Person,
   how: IntakeOptions = {},
 ): ReferenceIntakes {
-  if (typeof authority !== "string" || !Object.hasOwn(intakeTables, authority)) {
-    throw fault("authority-unknown", `${quote(authority)} is not an authority`, 'choose "uk", "us" or "eu"');
-  }
+  checkAuthority(authority);
   const facts = readPerson(person);
-  const day = energyOf(facts, how);
+  const day = energyOf(authority, facts, how);
   const setting: Setting = {
     phytate: String(how.phytate ?? 600),
     ...(day && { energy: day.exact }),
@@ -212,8 +212,9 @@ function entryFor(
   };
 }
 
-/** The day's energy, where it is given or can be reckoned. */
+/** The day's energy, where it is given or can be reckoned: with what the authority adds for a state. */
 function energyOf(
+  authority: Authority,
   facts: Facts,
   how: IntakeOptions,
 ): { readonly exact: Fraction; readonly figure: ReferenceFigure } | undefined {
@@ -230,6 +231,13 @@ function energyOf(
   }
   if (facts.activity === undefined) return undefined;
   const { total, equation, check } = needOf(facts, how.equation);
-  const { source, name: note } = equation;
-  return { exact: total, figure: { ...figure, value: toDecimal(total), source, check, note } };
+  const added = energyAddition(authority, facts);
+  const energy = added ? plus(total, added.exact) : total;
+  const value = toDecimal(energy);
+  const base = { ...figure, value, source: equation.source, check };
+  if (!added)
+    return { exact: energy, figure: { ...base, ...noted({ note: equation.name }, stateOf(facts)) } };
+  const addition = withoutExact(added);
+  const note = `${equation.name}, with ${added.value} kcal for ${added.for} (${added.source})`;
+  return { exact: energy, figure: { ...base, addition, note } };
 }

@@ -12,6 +12,7 @@ import {
   ZERO,
 } from "../../number/fraction.ts";
 import type { Check } from "../check.ts";
+import type { EnergyAddition } from "../energyAdditions.ts";
 import type { Facts } from "../person.ts";
 import { columnFor, hasColumns, type Stage, type State, stateLetter, stateOf, usualColumn } from "./stage.ts";
 import type { Basis, Covers, Per, ReferenceKind, Row, UpperKind } from "./table.ts";
@@ -41,6 +42,8 @@ export interface IntakeFigure {
 
 export interface ReferenceFigure extends IntakeFigure {
   readonly kind: ReferenceKind;
+  /** What of a day's energy is for pregnancy or breastfeeding: the figure holds it. */
+  readonly addition?: EnergyAddition;
 }
 
 export interface UpperFigure extends IntakeFigure {
@@ -105,9 +108,13 @@ export function resolveRow(
   };
 }
 
-function noted(row: Row, leavesOut: State | undefined): Pick<IntakeFigure, "note" | "leavesOut"> {
+/** A figure's note, and what it says of a state that the figure leaves out. */
+export function noted(
+  { note: own }: { readonly note?: string },
+  leavesOut: State | undefined,
+): Pick<IntakeFigure, "note" | "leavesOut"> {
   const left = leavesOut && `no figure for ${leavesOut} is published here, and this one leaves it out`;
-  const note = [row.note, left].filter((text) => text !== undefined).join("; ");
+  const note = [own, left].filter((text) => text !== undefined).join("; ");
   return { ...(note !== "" && { note }), ...(leavesOut && { leavesOut }) };
 }
 

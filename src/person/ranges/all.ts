@@ -1,5 +1,5 @@
-import { fault, quote } from "../../number/error.ts";
 import { compare, exact } from "../../number/fraction.ts";
+import { checkAuthority } from "../intakes/authority.ts";
 import type { Authority } from "../intakes/table.ts";
 import type { Person } from "../person.ts";
 import { readPerson } from "../readPerson.ts";
@@ -21,9 +21,7 @@ export const energyRanges: { readonly [A in Authority]: readonly EnergyRange[] }
  * Throws `person-malformed`, `authority-unknown`.
  */
 export function energyRangesFor(authority: Authority, person: Person): readonly EnergyRange[] {
-  if (typeof authority !== "string" || !Object.hasOwn(energyRanges, authority)) {
-    throw fault("authority-unknown", `${quote(authority)} is not an authority`, 'choose "uk", "us" or "eu"');
-  }
+  checkAuthority(authority);
   const { age } = readPerson(person);
   return energyRanges[authority].filter(
     ({ from, below }) =>

@@ -1,0 +1,118 @@
+import type { Decimal } from "decimal.js";
+import { compare, exact, type Fraction, fraction, toDecimal, ZERO } from "../number/fraction.ts";
+import type { Check } from "./check.ts";
+import { type State, stateOf } from "./intakes/stage.ts";
+import type { Authority } from "./intakes/table.ts";
+import type { Facts } from "./person.ts";
+
+/** What an authority adds to a day's energy for pregnancy or breastfeeding. */
+export interface EnergyAddition {
+  readonly authority: Authority;
+  readonly for: State;
+  /** kcal a day. */
+  readonly value: Decimal;
+  readonly source: string;
+  readonly check: Check;
+}
+
+/** An addition as it is reckoned with. */
+export interface ExactAddition extends EnergyAddition {
+  readonly exact: Fraction;
+}
+
+interface Published {
+  readonly source: string;
+  /** By trimester, kcal a day. */
+  readonly pregnancy: readonly [string, string, string];
+  readonly pregnancyRead: Check;
+  /** kcal a day in the first six months, and in the second; none where none is published. */
+  readonly breastfeeding: readonly [first: string, second?: string];
+  readonly breastfeedingRead: Check;
+  /** Ages in years that it is published for: from one, and below another. */
+  readonly ages: { readonly from: number; readonly below?: number };
+}
+
+/**
+ * SACN prints 0.8 and 1.4 MJ, for the last trimester and for feeding on milk alone. The second six
+ * months are partly fed otherwise; neither SACN nor EFSA has one figure for them. The Institute of
+ * Medicine reckons with what milk takes less what the body's own stores give: 500 - 170, then 400.
+ */
+export const energyAdditions: { readonly [A in Authority]: Published } = {
+  uk: {
+    source: "SACN (UK) 2011, Dietary Reference Values for Energy",
+    pregnancy: ["0", "0", "191"],
+    pregnancyRead: {
+      at: "copy",
+      read: "https://ojrd.biomedcentral.com/articles/10.1186/s13023-017-0685-2/tables/10",
+    },
+    breastfeeding: ["330"],
+    breastfeedingRead: {
+      at: "copy",
+      read: "https://eln.nutricia.co.uk/infants-feeding/getting-the-right-nutrition-during-breastfeeding/",
+    },
+    ages: { from: 1 },
+  },
+  us: {
+    source: "Institute of Medicine (US, Canada) 2002/2005, DRI for energy, chapter 5",
+    pregnancy: ["0", "340", "452"],
+    pregnancyRead: { at: "issuer", read: "http://www.nap.edu/openbook.php?record_id=12584&page=316" },
+    breastfeeding: ["330", "400"],
+    breastfeedingRead: "memory",
+    ages: { from: 14, below: 51 },
+  },
+  eu: {
+    source: "EFSA 2013, Dietary Reference Values for energy, EFSA Journal 11(1):3005",
+    pregnancy: ["70", "260", "500"],
+    pregnancyRead: {
+      at: "copy",
+      read: "EFSA's announcement, http://news.foodmate.com/201301/news_12537.html",
+    },
+    breastfeeding: ["500"],
+    breastfeedingRead: {
+      at: "copy",
+      read: "EFSA's announcement, http://news.foodmate.com/201301/news_12537.html",
+    },
+    ages: { from: 18 },
+  },
+};
+
+const HALF_YEAR = fraction(6n);
+const YEAR = fraction(12n);
+
+/** What one authority adds for a person's state: nothing where it has no figure for it. */
+export function energyAddition(authority: Authority, facts: Facts): ExactAddition | undefined {
+  const state = stateOf(facts);
+  const { source, ages, ...published } = energyAdditions[authority];
+  const isOfAge =
+    compare(facts.age, exact(ages.from)) >= 0 &&
+    (ages.below === undefined || compare(facts.age, exact(ages.below)) < 0);
+  if (state === undefined || !isOfAge) return undefined;
+  const kcal =
+    state === "pregnancy" ? published.pregnancy[(facts.pregnant ?? 1) - 1] : ofMonths(published, facts);
+  if (kcal === undefined) return undefined;
+  const check = state === "pregnancy" ? published.pregnancyRead : published.breastfeedingRead;
+  const added = exact(kcal);
+  return { authority, for: state, value: toDecimal(added), exact: added, source, check };
+}
+
+/** What every authority adds for a person's state. */
+export function additionsFor(facts: Facts): readonly EnergyAddition[] {
+  return (Object.keys(energyAdditions) as Authority[]).flatMap((authority): EnergyAddition[] => {
+    const found = energyAddition(authority, facts);
+    return found ? [withoutExact(found)] : [];
+  });
+}
+
+/** An addition as it is shown. */
+export function withoutExact({ exact: _, ...addition }: ExactAddition): EnergyAddition {
+  return addition;
+}
+
+function ofMonths(
+  { breastfeeding: [first, second] }: Pick<Published, "breastfeeding">,
+  facts: Facts,
+): string | undefined {
+  const months = facts.monthsSinceBirth ?? ZERO;
+  if (compare(months, HALF_YEAR) < 0) return first;
+  return compare(months, YEAR) < 0 ? second : undefined;
+}
