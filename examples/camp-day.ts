@@ -4,19 +4,14 @@
  * apply. The crew is invented; a licensed practitioner decides what a person eats.
  */
 import {
-  allergenCheck,
   allergensOf,
-  cautionsFor,
   compare,
   demandsFor,
-  doseCheck,
   energyNeed,
-  fit,
-  type Person,
+  type Plan,
+  portionPlan,
   proteinQuality,
   type RecipeInput,
-  type ReferenceIntakes,
-  type Sheet,
   SteelyardError,
   sheet,
   table,
@@ -26,7 +21,8 @@ import { starterFoods } from "steelyard/foods";
 import { crew } from "./crew.ts";
 import { oatPot, seedTopping } from "./recipes.ts";
 
-const broth: RecipeInput = {
+/** Supper, with whatever goes on top of it when it is served. */
+const broth = (topping: string): RecipeInput => ({
   name: "Lentil broth",
   portions: 4,
   measures: "metric",
@@ -34,15 +30,28 @@ const broth: RecipeInput = {
     { key: "lentils", food: "lentils-boiled", amount: "800 g", part: "pulses" },
     { key: "kale", food: "kale-raw", amount: "200 g" },
     { key: "rice", food: "rice-white-long-boiled", amount: "600 g" },
-    { key: "salmon", food: "salmon-farmed-baked", amount: "320 g", scaling: "adjustable", added: "serving" },
+    { key: "topping", food: topping, amount: "320 g", scaling: "adjustable", added: "serving" },
     { key: "wakame", food: "wakame-raw", amount: "20 g", scaling: "per-portion", added: "serving" },
   ],
-};
+});
 
-const meals = {
-  breakfast: sheet(oatPot, starterFoods, { recipes: { "seed-topping": seedTopping } }),
-  supper: sheet(broth, starterFoods),
-};
+const breakfast = sheet(oatPot, starterFoods, { recipes: { "seed-topping": seedTopping } });
+
+/** A day for all of the crew, each with 30 % of what an aim asks in each meal, and no upper level passed. */
+function dayWith(topping: string): Plan {
+  const aim = { weight: "hold", protein: { perKg: { least: "1.4" } } } as const;
+  return portionPlan({
+    meals: [
+      { id: "breakfast", name: "Breakfast", dishes: breakfast },
+      { id: "supper", name: "Supper", dishes: sheet(broth(topping), starterFoods) },
+    ],
+    people: Object.entries(crew).map(([id, person]) => {
+      const { demands } = demandsFor(person, "uk", { aim, share: "30 %" });
+      return { id, person, demands };
+    }),
+    authority: "uk",
+  });
+}
 
 console.log(
   toText(
@@ -64,22 +73,23 @@ console.log(
   ),
 );
 
-const intakes: Record<string, ReferenceIntakes> = {};
-for (const [who, person] of Object.entries(crew)) {
-  console.log(`\n${who}`);
-  const aim = { weight: "hold", protein: { perKg: { least: "1.4" } } } as const;
-  const { demands, intakes: day } = demandsFor(person, "uk", { aim, share: "30 %" });
-  intakes[who] = day;
-  const eaten: Record<string, Sheet> = {};
-  for (const [meal, dish] of Object.entries(meals)) {
-    if (!mayEat(dish, person)) continue;
-    const fitted = fit(dish, demands);
-    const portion = fitted.status === "met" ? fitted.sheet : fitted.nearest;
-    if (portion) eaten[meal] = portion;
-    console.log(
-      `${meal}: ${portion?.mass.portion.toFixed(0)} g, every demand met: ${fitted.status === "met"}`,
-    );
+try {
+  dayWith("salmon-farmed-baked");
+} catch (error) {
+  if (!(error instanceof SteelyardError) || error.code !== "allergen-served") throw error;
+  console.log(`\nNot with salmon: ${error.message}`);
+}
+const plan = dayWith("egg-hard-boiled");
+
+for (const { id } of plan.people) {
+  console.log(`\n${id}`);
+  const portions = plan.meals.map((meal) => plan.portion(id, meal.id));
+  for (const { meal, status, dishes } of portions) {
+    const grams = [...dishes.values()].map(({ mass }) => `${mass.portion.toFixed(0)} g`);
+    console.log(`${meal}: ${grams}, ${status}`);
   }
+  const day = plan.intakes(id);
+  const eaten = new Map(portions.flatMap(({ dishes }) => [...dishes]));
   const components = [
     "energy",
     "protein",
@@ -90,27 +100,15 @@ for (const [who, person] of Object.entries(crew)) {
     "vitaminARe",
     "retinol",
   ] as const;
-  const [shares, levels] = compare(eaten, day, { components }).toTables();
+  const [shares, levels] = day ? compare(eaten, day, { components }).toTables() : [];
   for (const each of [shares, levels]) if (each) console.log(toText(each));
-  for (const { because, lines, text, source } of cautionsFor(eaten, person)) {
+  for (const { because, lines, text, source } of plan.cautions(id)) {
     if (because.length > 0) console.log(`${because.join(", ")}: ${lines.join(", ")}. ${text} (${source})`);
   }
 }
 
-/** Says why not, where a dish holds what someone has declared. */
-function mayEat(dish: Sheet, person: Person): boolean {
-  try {
-    const { unknown } = allergenCheck(dish, person);
-    const lines = unknown.map(({ line }) => line).join(", ");
-    if (lines !== "") console.log(`${dish.name}: ask before serving, nothing is known of ${lines}`);
-    return true;
-  } catch (error) {
-    if (!(error instanceof SteelyardError) || error.code !== "allergen-served") throw error;
-    console.log(`${dish.name}: not served. ${error.message}`);
-    return false;
-  }
-}
-
-console.log(toText(doseCheck(meals, intakes)));
-console.log(toText(allergensOf(meals, { list: "eu" })));
-console.log(toText(proteinQuality(meals)));
+const dishes = plan.meals.flatMap(({ batch }) => [...batch.values()]);
+console.log(toText(plan.avoided));
+if (plan.doses) console.log(toText(plan.doses));
+console.log(toText(allergensOf(dishes, { list: "eu" })));
+console.log(toText(proteinQuality(dishes)));

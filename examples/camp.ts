@@ -9,12 +9,10 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import {
-  compare,
   type Demand,
   kitchen,
   personCard,
   portionPlan,
-  referenceIntakes,
   sheet,
   shoppingList,
   toMarkdown,
@@ -55,10 +53,11 @@ const plan = portionPlan({
     },
   ],
   people: [
-    { id: "cox", name: "Cox", demands: bowl("450 kcal", "28 g") },
-    { id: "lightweight", name: "Lightweight", demands: bowl("620 kcal", "40 g") },
-    { id: "heavyweight", name: "Heavyweight", demands: bowl("900 kcal", "45 g") },
+    { id: "cox", name: "Cox", person: crew.Cox, demands: bowl("450 kcal", "28 g") },
+    { id: "lightweight", name: "Lightweight", person: crew.Lightweight, demands: bowl("620 kcal", "40 g") },
+    { id: "heavyweight", name: "Heavyweight", person: crew.Heavyweight, demands: bowl("900 kcal", "45 g") },
   ],
+  authority: "uk",
   kitchen: campKitchen,
 });
 
@@ -80,10 +79,6 @@ console.log(toText(list));
 const folder = fileURLToPath(new URL("out/", import.meta.url));
 mkdirSync(folder, { recursive: true });
 writeFileSync(`${folder}shopping.md`, `${toMarkdown(list)}\n`);
-const members = { cox: crew.Cox, lightweight: crew.Lightweight, heavyweight: crew.Heavyweight };
-for (const [id, person] of Object.entries(members)) {
-  const day = compare(plan.portion(id, "breakfast").dishes, referenceIntakes("uk", person));
-  const date = new Date().toISOString().slice(0, 10);
-  writeFileSync(`${folder}${id}.html`, personCard(plan, id, { day, cautions: day.cautions, date }));
-}
+const date = new Date().toISOString().slice(0, 10);
+for (const { id } of plan.people) writeFileSync(`${folder}${id}.html`, personCard(plan, id, { date }));
 console.log(`\nThe shopping list and a card for each stand in ${folder}`);
