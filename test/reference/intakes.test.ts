@@ -7,12 +7,14 @@ import {
   type ReferenceIntakes,
   referenceIntakes,
 } from "../../src/person/intakes/referenceIntakes.ts";
+import type { UpperFigure } from "../../src/person/intakes/resolve.ts";
 import { readStage } from "../../src/person/intakes/stage.ts";
 import type { Authority, Row } from "../../src/person/intakes/table.ts";
 import { upperLimits } from "../../src/person/intakes/upperLimits.ts";
 import type { Person } from "../../src/person/person.ts";
 import { energyRanges, energyRangesFor } from "../../src/person/ranges/all.ts";
 import * as again from "./intakesSecond.ts";
+import * as uppers from "./uppersSecond.ts";
 
 const authorities: readonly Authority[] = ["uk", "us", "eu"];
 
@@ -73,6 +75,78 @@ describe("a second transcription", () => {
       const zinc = (person: Person): string | undefined =>
         referenceIntakes("eu", person, { phytate }).get("zinc").reference?.value.toString();
       expect([zinc(man), zinc(woman)]).toEqual([men, women]);
+    }
+  });
+});
+
+describe("a second transcription of upper levels", () => {
+  const per = { g: 1e6, mg: 1e3, µg: 1 } as const;
+  const micrograms = (value: number, unit: string): number =>
+    Math.round(value * per[unit as keyof typeof per] * 1000) / 1000;
+
+  /** The levels of a component for someone: goals for a population and the CDRR are none. */
+  function levelsFor(authority: Authority, person: Person, of: uppers.SecondUpper["of"]): UpperFigure[] {
+    return referenceIntakes(authority, person)
+      .get(of)
+      .uppers.filter((f) => f.of[0] === of && f.kind !== "CDRR" && f.kind !== "population goal");
+  }
+
+  function expectLevel(authority: Authority, person: Person, second: uppers.SecondUpper): void {
+    const { of, basis, value, unit } = second;
+    const found = levelsFor(authority, person, of).filter((f) => basis === undefined || f.basis === basis);
+    const who = `${of} ${basis ?? ""}, ${person.sex} of ${person.age}`;
+    const figures = found.map((f) => micrograms(Number(f.value), f.unit));
+    expect(figures, who).toEqual([micrograms(value, unit)]);
+  }
+
+  const seconds: readonly [Authority, readonly uppers.SecondUpper[], { readonly [of: string]: string }][] = [
+    ["uk", uppers.ukUppersAgain, uppers.ukUppersOnce],
+    ["us", uppers.usUppersAgain, {}],
+    ["eu", uppers.euUppersAgain, uppers.euUppersOnce],
+  ];
+
+  it.each(seconds)("agrees on adults, and leaves no level out: %s", (authority, second, once) => {
+    for (const person of [woman, man]) {
+      for (const each of second) expectLevel(authority, person, each);
+      for (const of of referenceIntakes(authority, person).components) {
+        for (const figure of levelsFor(authority, person, of)) {
+          const typed = second.some(
+            (s) => s.of === of && (s.basis === undefined || s.basis === figure.basis),
+          );
+          if (typed) continue;
+          const said = Object.hasOwn(once, of) ? (once[of] ?? "none") : "none";
+          expect(`${figure.source} ${figure.note}`, of).toContain(said);
+        }
+      }
+    }
+  });
+
+  it("agrees on the young and the older: us", () => {
+    const { columns, rows } = uppers.usUppersOfYoung;
+    for (const [of, unit, values] of rows) {
+      values.split(" ").forEach((value, i) => {
+        const [age, state] = columns[i] ?? [0];
+        const person: Person = {
+          ...woman,
+          age,
+          ...(state === "pregnant" && { pregnant: 2 as const }),
+          ...(state === "breastfeeding" && { breastfeeding: true }),
+        };
+        // 40 IU are 1 µg of vitamin D.
+        const inUnit =
+          unit === "IU" ? { value: Number(value) / 40, unit: "µg" as const } : { value: Number(value), unit };
+        expectLevel("us", person, { of, ...inUnit });
+      });
+    }
+    for (const [age, each] of uppers.usUppersOfOlder) expectLevel("us", { ...man, age }, each);
+  });
+
+  it("agrees on the young: eu", () => {
+    for (const [of, unit, values, basis] of uppers.euUppersOfYoung) {
+      values.split(" ").forEach((value, i) => {
+        const age = [2, 5, 8, 12, 16][i] ?? 0;
+        expectLevel("eu", { ...woman, age }, { of, unit, value: Number(value), ...(basis && { basis }) });
+      });
     }
   });
 });

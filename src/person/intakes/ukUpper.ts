@@ -16,6 +16,7 @@ const three: Check = {
   at: "copy",
   read: "a list of three bodies' levels: https://eco-supplements.com/scientific/the-maximum-tolerable-level-of-consumption-of-selected-nutrients/",
 };
+const list: Check = { at: "copy", read: "https://www.fullhealthsecrets.com/nrv-sul-for-vitamins-minerals/" };
 
 export const ukUpper: IntakeTable = {
   source: "Expert Group on Vitamins and Minerals (UK) 2003, Safe Upper Levels for Vitamins and Minerals",
@@ -39,14 +40,14 @@ export const ukUpper: IntakeTable = {
     { of: ["calcium"], kind: "guidance level", covers: "supplements", values: "1500", check: { at: "issuer", read: "https://www.foodstandards.gov.scot/consumers/healthy-eating/nutrition/vitamins-minerals" } },
     { of: ["phosphorus"], kind: "guidance level", covers: "supplements", values: "250", check: { at: "issuer", read: "https://www.foodstandards.gov.scot/consumers/healthy-eating/nutrition/vitamins-minerals" } },
     { of: ["magnesium"], kind: "guidance level", covers: "supplements", values: "400", check: three },
-    { of: ["potassium"], kind: "guidance level", covers: "supplements", values: "3700", check: "memory" },
+    { of: ["potassium"], kind: "guidance level", covers: "supplements", values: "3700", check: list },
     { of: ["iron"], kind: "guidance level", covers: "supplements", values: "17", check: three },
     { of: ["zinc"], kind: "SUL", covers: "supplements", values: "25", check: { at: "copy", read: "http://www.minerals.co.uk/what-happens-if-we-exceed-the-rdas/" } },
     { of: ["copper"], kind: "SUL", covers: "all sources", values: "10", check: three },
     { of: ["selenium"], kind: "SUL", covers: "all sources", values: "450", check: three },
     { of: ["iodine"], kind: "guidance level", unit: "mg", covers: "all sources", values: "0.94", note: "0.5 mg of it from supplements", check: "memory" },
     { of: ["manganese"], kind: "guidance level", covers: "all sources", values: "12.2", note: "4 mg of it from supplements; 8.7 and 0.5 mg for older people", check: "memory" },
-    { of: ["chromium"], kind: "guidance level", unit: "mg", covers: "all sources", values: "10", note: "trivalent chromium", check: "memory" },
+    { of: ["chromium"], kind: "guidance level", unit: "mg", covers: "all sources", values: "10", note: "trivalent chromium", check: list },
   ],
 };
 
