@@ -293,6 +293,22 @@ describe("a cooking schedule", () => {
     );
   });
 
+  it("is in order of days, then of the plan, and gives whoever is not named one portion", () => {
+    const oats = sheet(
+      { name: "Oats", portions: 1, lines: [{ food: "honey", amount: "60 g" }] },
+      starterFoods,
+    );
+    const plan = portionPlan({
+      meals: ["early", "late"].map((id) => ({ id, dishes: oats })),
+      people: [{ id: "cox" }, { id: "bow" }],
+    });
+    const schedule = cookingSchedule(plan, { days: ["b", "a"], meals: { late: { servings: { cox: 3 } } } });
+    const cooked = schedule.sessions.map(
+      ({ day, meal, pots }) => `${day} ${meal} ${pots[0]?.sheet.portions}`,
+    );
+    expect(cooked).toEqual(["b early 2", "b late 4", "a early 2", "a late 4"]);
+  });
+
   it("cooks everything at once where no days are named, and every day where no days of cooking are", () => {
     const plan = campPlan();
     const once = cookingSchedule(plan);
@@ -357,6 +373,17 @@ describe("room in a vessel", () => {
       per100g: {},
       measures: [{ name: "cup", grams: 118.29411825 }],
     },
+    { id: "fruit", name: "Fruit", source: "made up", per100g: {}, density: 1, edibleShare: "0.5" },
+    {
+      id: "oats",
+      name: "Oats",
+      source: "made up",
+      per100g: {},
+      measures: [
+        { name: "tbsp", grams: 16 },
+        { name: "cup", grams: 50 },
+      ],
+    },
   ]);
   const made = (lines: RecipeInput["lines"], more: Partial<RecipeInput> = {}, density?: string) =>
     portionPlan({
@@ -407,6 +434,30 @@ describe("room in a vessel", () => {
     expect(text(found?.needs?.exact ?? ZERO)).toBe(text(exact("2.173176473")));
     const codes = cookingSchedule(plan, { meals: { m: { vessel: "2 l" } } }).notes.map(({ code }) => code);
     expect(codes).toEqual(["several-runs", "volume-by-lines"]);
+  });
+
+  it("grows line by line with the water that a pot takes up, and shrinks with what is not eaten", () => {
+    expect(use(made([stock], { yieldFactor: "1.5" }), "2 l")?.needs?.value.toString()).toBe("4.5");
+    expect(use(made([stock], { yieldFactor: "0.5" }), "2 l")?.needs?.value.toString()).toBe("3");
+    // A litre as purchased, of which half is eaten.
+    const peeled = made([{ key: "fruit", food: "fruit", amount: "1 l", weighed: "as-purchased" }]);
+    expect(use(peeled, "2 l")?.needs?.value.toString()).toBe("0.5");
+  });
+
+  it("is by the lightest of a food's cups and spoons, which takes most room", () => {
+    const light = made([{ key: "oats", food: "oats", amount: "1 kg" }]);
+    // 50 g in a US cup of 236.5882365 ml, and not 16 g in a tablespoon of 14.78676478125 ml.
+    expect(text(use(light, "2 l")?.needs?.exact ?? ZERO)).toBe(text(exact("4.73176473")));
+  });
+
+  it("is each dish's own where dishes have vessels of their own", () => {
+    const schedule = cookingSchedule(campPlan(), {
+      meals: { breakfast: { vessel: "5 l", vessels: { shot: "100 ml" } } },
+    });
+    const held = schedule.sessions.map(({ pots }) => pots[0]?.vessel);
+    expect(held.map((vessel) => `${vessel?.capacity.value} ${vessel?.capacity.unit} ${vessel?.fit}`)).toEqual(
+      ["5 l fits", "100 ml several"],
+    );
   });
 
   it("is not known where a line says none, and that is said with a way out", () => {

@@ -109,6 +109,13 @@ describe("how long a dish keeps", () => {
     });
     const found = cookingSchedule(planOf(outer), { days: ["a", "b", "c"], cook: ["a"] }).notes;
     expect(found.map(({ code }) => code)).toContain("kept-too-long");
+    // What is added at serving is not kept with the pot.
+    const topped = broth({
+      lines: [...broth().lines, ...outer.lines.map((line) => ({ ...line, added: "serving" as const }))],
+    });
+    const fresh = cookingSchedule(planOf(topped), { days: ["a", "b", "c"], cook: ["a"] }).notes;
+    expect(fresh.map(({ code }) => code)).toContain("no-storage-limit");
+    expect(fresh.map(({ code }) => code)).not.toContain("kept-too-long");
   });
 
   it("is never made up: without a limit it says so and sends the cook to local rules", () => {
@@ -211,5 +218,32 @@ describe("steps", () => {
     const steps = pot(broth())?.steps();
     expect(steps).toMatchObject({ by: "common-practice", unnamed: [], atServing: ["Herbs"] });
     expect(steps?.steps).toEqual(["4 g Salt", "100 g Barley", "500 g Stock"]);
+    const lines = [...broth().lines, { key: "syrup", food: "herbs", amount: "20 g" }];
+    expect(pot(broth({ lines }))?.steps().steps).toEqual([
+      "4 g Salt",
+      "100 g Barley",
+      "20 g Herbs",
+      "500 g Stock",
+    ]);
+  });
+
+  it("say apart what is left for serving, and what is weighed out for each person though it is cooked", () => {
+    const recipe = broth({
+      lines: broth().lines.map((line) => (line.key === "salt" ? { ...line, scaling: "per-portion" } : line)),
+      method: ["Simmer {barley} and {salt} in {stock}."],
+    });
+    const plan = portionPlan({
+      meals: [{ id: "supper", dishes: sheet(recipe, foods) }],
+      people: [{ id: "cox" }, { id: "bow", demands: { factor: 2 } }],
+    });
+    const [session] = cookingSchedule(plan, { days: ["a", "b"], cook: ["a"] }).sessions;
+    const steps = session?.pots[0]?.steps();
+    expect(steps).toMatchObject({ atServing: ["Herbs"], apart: ["Salt"], unnamed: [] });
+    expect(steps?.steps).toEqual(["Simmer 300 g Barley and Salt in 1500 g Stock."]);
+    expect(session?.apart.map(({ person, sheet: s }) => `${person} ${s.mass.raw}`)).toEqual([
+      "cox 4",
+      "bow 4",
+    ]);
+    expect(session?.notes.map(({ code }) => code)).toContain("per-portion-in-pot");
   });
 });

@@ -104,6 +104,17 @@ Sun  Lentil soup  Cold, 2 days.                                                 
     );
   });
 
+  it("tells full runs from the rest, and one run from several", () => {
+    const full = (capacity: string): string =>
+      toText(cookingSchedule(supper(plain), { meals: { supper: { vessel: { capacity, runs: "full" } } } }));
+    // 1200 g in all, the shares of 400 g and 800 g.
+    expect(full("500 g")).toMatch(/Line +In all +Each of 2 full runs +The rest\n/);
+    expect(full("500 g")).toMatch(/as cooked +1200 g +500 g +200 g\n/);
+    expect(full("500 g")).toContain("amounts are those of one full run");
+    expect(full("1 kg")).toMatch(/Line +In all +The full run +The rest\n/);
+    expect(full("2 kg")).not.toMatch(/run of|one run|one full run|The rest/);
+  });
+
   it("shows itself in a notebook and in markdown", () => {
     const display = (schedule as unknown as Record<symbol, () => Record<string, string>>)[
       Symbol.for("Jupyter.display")
