@@ -66,6 +66,18 @@ describe("doses of a plan", () => {
     expect(plan.doses?.past.map(({ of }) => of)).toEqual(["iodine"]);
   });
 
+  it("weigh, of people with one level, most on the lightest", () => {
+    // 18 and over share EFSA's level; per kilogram the lightest gets most.
+    const crew = [84, 61, 75].map((mass) => ({
+      id: `kg${mass}`,
+      person: { sex: "male", age: 30, mass: `${mass} kg` } as const,
+    }));
+    const doses = portionPlan({ meals, people: crew, authority: "eu" }).doses;
+    const iodine = doses?.rows.find(({ of }) => of === "iodine");
+    expect(iodine?.people.map(({ who }) => who)).toEqual(["kg61", "kg75", "kg84"]);
+    expect(iodine?.people[0]?.perKg?.toFixed(3)).toBe((550 / 61).toFixed(3));
+  });
+
   it("are those of a check by hand of the dishes", () => {
     const who = { cox: referenceIntakes("eu", cox), stroke: referenceIntakes("eu", stroke) };
     const byHand = doseCheck({ "supper/soup": soup, "supper/side": side }, who);
