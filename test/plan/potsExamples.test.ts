@@ -107,15 +107,60 @@ describe("two who need other ratios", () => {
 
 describe("who shares with whom", () => {
   it("lets who asks for one figure join a pot, and gives them that figure", () => {
-    // Cox alone would have the recipe's own ratios; bow needs others. Any pot gives cox 300 kcal.
-    const plan = planned([{ id: "cox", demands: { energy: 300 } }, bow], { tolerance: 0 });
+    // Cox alone would have the recipe's own ratios; bow needs others. Any pot gives cox 300 kcal, and
+    // nobody need be off for it, whatever is allowed.
+    for (const tolerance of [0, "10 %"]) {
+      const plan = planned([{ id: "cox", demands: { energy: 300 } }, bow], { tolerance });
+      expect(plan.dish("m").pots).toHaveLength(1);
+      // Three of rice to five of tofu.
+      expect(grams(plan, "cox")).toEqual(["112.5", "187.5"]);
+      expect(plan.portion("cox", "m").status).toBe("met");
+      expect(plan.portion("cox", "m").shared?.text).toMatch(/still gets all that was asked/);
+      expect(plan.portion("cox", "m").why).toBe("");
+      expect(plan.portion("bow", "m").shared).toBeUndefined();
+    }
+  });
+
+  it("lets others join the pot of someone whose demands cannot be met, which stays as it is", () => {
+    // 60 g of protein would take more tofu than twice its ratio: bow gets what comes nearest.
+    const people = [asking("bow", 400, 60), { id: "cox", demands: { energy: 300 } }];
+    const plan = planned(people, { tolerance: 0 });
+    expect(planned(people, "exact").dish("m").pots).toHaveLength(2);
     expect(plan.dish("m").pots).toHaveLength(1);
-    // Three of rice to five of tofu.
-    expect(grams(plan, "cox")).toEqual(["112.5", "187.5"]);
-    expect(plan.portion("cox", "m").status).toBe("met");
-    expect(plan.portion("cox", "m").shared?.text).toMatch(/still gets all that was asked/);
-    expect(plan.portion("cox", "m").why).toBe("");
-    expect(plan.portion("bow", "m").shared).toBeUndefined();
+    // One of rice to two of tofu.
+    expect(grams(plan, "cox")).toEqual(["100", "200"]);
+    expect([plan.portion("bow", "m").status, plan.portion("bow", "m").shared]).toEqual([
+      "out-of-reach",
+      undefined,
+    ]);
+    expect(grams(plan, "bow")).toEqual(grams(planned(people, "exact"), "bow"));
+  });
+
+  it("sorts people alike in whatever order they come, where their ratios end at one place", () => {
+    // Protein to energy is 0.1 t/(r + t): at 0.055 tofu is 1.22 times rice, at 0.06 1.5, at 0.0656 1.91;
+    // at most it is twice. Cox can share with either of the others, who end at twice both.
+    const ratio = (id: string, least: string, most?: string): PersonInput => ({
+      id,
+      demands: [{ ratioOf: ["protein", "energy"], least, ...(most !== undefined && { most }), firm: true }],
+    });
+    const people = [ratio("cox", "0.05"), ratio("bow", "0.0656"), ratio("two", "0.055", "0.06")] as const;
+    const [a, b, c] = people;
+    const orders = [
+      [a, b, c],
+      [a, c, b],
+      [b, a, c],
+      [b, c, a],
+      [c, a, b],
+      [c, b, a],
+    ];
+    const groups = orders.map((order) =>
+      planned(order, { tolerance: 0 })
+        .dish("m")
+        .pots.map((pot) => [...pot.people].sort().join())
+        .sort(),
+    );
+    expect(groups[0]).toHaveLength(2);
+    for (const each of groups) expect(each).toEqual(groups[0]);
   });
 
   it("takes a factor as asking for the recipe's own amounts", () => {
