@@ -1,4 +1,4 @@
-import { collect, type Fault, fault, quote, throwIfAny, within } from "../number/error.ts";
+import { collect, type Fault, fault, kindOf, quote, throwIfAny, within } from "../number/error.ts";
 import { exact, type Fraction, type Value } from "../number/fraction.ts";
 import { cleanText } from "./clean.ts";
 import { type Measures, readyMeasures } from "./measures.ts";
@@ -18,7 +18,7 @@ const MOST_PARTS = 100;
 export function readData(input: unknown, context: ReadContext): readonly ReadPart[] {
   if (typeof input !== "object" || input === null) {
     const hint = 'write text such as "100 g", or { value: 100, unit: "g" }';
-    throw fault("amount-malformed", `a ${input === null ? "null" : typeof input} is not an amount`, hint);
+    throw fault("amount-malformed", `${kindOf(input)} is not an amount`, hint);
   }
   const { parts: given } = input as { readonly parts?: unknown };
   if (!Array.isArray(given)) return [readPart(input, context)];
@@ -44,7 +44,7 @@ function readPart(input: unknown, context: ReadContext): ReadPart {
   return { exact: figure, unit: read };
 }
 
-function readValue(value: unknown): Fraction {
+export function readValue(value: unknown): Fraction {
   if (value === undefined)
     throw fault("amount-no-number", "the amount has no value", 'give one: { value: 100, unit: "g" }');
   const figure = typeof value === "string" ? wholeNumber(value) : exact(value as Value);

@@ -8,15 +8,24 @@ const DEEPEST = 60;
 
 /**
  * Reads an outside document through its schema. Every fault is listed at once, each with its path
- * and a hint; faults that the schema's own checks raise keep their code.
+ * and a hint; faults that the schema's own checks raise keep their code. A schema stops looking
+ * across fields where one of them is at fault, so what holds between fields is for `across`: it is
+ * given the document as handed in, free of cycles, whether or not the schema takes it.
  *
- * Throws `code` for shape, and whatever codes the schema's checks carry.
+ * Throws `code` for shape, and whatever codes the checks carry.
  */
-export function readDocument<T>(schema: z.ZodMiniType<T>, input: unknown, code: ErrorCode): T {
+export function readDocument<T>(
+  schema: z.ZodMiniType<T>,
+  input: unknown,
+  code: ErrorCode,
+  across?: (input: unknown, faults: Fault[]) => void,
+): T {
   refuseUnsafe(input, code, [], new Set());
   const result = schema.safeParse(input);
+  const faults = result.success ? [] : result.error.issues.flatMap((issue) => faultsOf(issue, input, code));
+  across?.(input, faults);
+  throwIfAny(faults);
   if (result.success) return result.data;
-  throwIfAny(result.error.issues.flatMap((issue) => faultsOf(issue, input, code)));
   throw fault(code, "the document was refused", "compare it with the documented shape");
 }
 

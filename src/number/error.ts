@@ -110,6 +110,14 @@ export function quote(value: unknown, longest = 60): string {
   return `"${plain(asText(value), longest)}"`;
 }
 
+/** What kind of value something from outside is, with its article, for a message. */
+export function kindOf(value: unknown): string {
+  if (value === undefined) return "nothing";
+  if (value === null) return "null";
+  if (Array.isArray(value)) return "a list";
+  return typeof value === "object" ? "an object" : `a ${typeof value}`;
+}
+
 function plain(text: string, longest: number): string {
   const shown = text.length > longest ? `${text.slice(0, longest)}…` : text;
   return shown.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, "\uFFFD");

@@ -1,19 +1,24 @@
 import { Decimal } from "decimal.js";
+import type { Measures } from "../measure/measures.ts";
 import { readDocument } from "../number/document.ts";
 import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../number/error.ts";
 import { exact, toText } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
-import { type Line, type LineInput, RECIPE_FORMAT, type Recipe } from "./document.ts";
+import { checkAcross, fieldsOf, keysOf } from "./across.ts";
+import { type Line, type LineInput, RECIPE_FORMAT, type Recipe, type RecipeInput } from "./document.ts";
 import { recipeSchema } from "./schema.ts";
 
 /**
  * Reads a recipe document: JSON in, JSON out. Keys and defaults are filled in, everything is
  * frozen, and a document read twice is the same document.
  *
- * Amounts are read later, by `sheet`, because "1 can" and "2 medium" mean what the food says.
+ * Of amounts it refuses what is wrong whatever the food is: a malformed figure, one below 0, a range,
+ * a least above its most. What a unit comes to is `sheet`'s to say, because "1 can" and "2 medium"
+ * mean what the food says.
  *
- * Throws one error with every fault: `recipe-malformed`, `recipe-format-newer`, `line-duplicate`,
- * `method-unknown-line`, `component-unknown`, and `number-…` codes.
+ * Throws one error with every fault that can be told, a fault in one field hiding none in another:
+ * `recipe-malformed`, `recipe-format-newer`, `line-duplicate`, `method-unknown-line`,
+ * `component-unknown`, `measures-…`, and the `amount-…` and `number-…` codes.
  *
  * @example
  * ```ts
@@ -29,116 +34,81 @@ import { recipeSchema } from "./schema.ts";
  * ```
  */
 export function recipe(input: unknown): Recipe {
-  if (typeof input === "object" && input !== null && read.has(input)) return input as Recipe;
-  const written = readDocument(recipeSchema(), input, "recipe-malformed");
-  const faults: Fault[] = [];
-  checkFormat(written.format, faults);
-  const lines = keyed(written.lines, faults);
-  checkMethod(written.method ?? [], lines, faults);
-  const nested = lines.map((line, i) => nestedRecipe(line, ["lines", i, "recipe"], faults));
+  const { recipe, faults } = recipeAsFar(input);
   throwIfAny(faults);
-  const { format: _, lines: __, portions, ...rest } = written;
-  const made: Recipe = freezeAll({
+  if (recipe) return recipe;
+  throw fault("recipe-malformed", "the recipe was refused", "compare it with the documented shape");
+}
+
+/** A recipe, or what could be read of one that is at fault: its faults, and the lines that have none. */
+export interface AsFar {
+  readonly recipe: Recipe | undefined;
+  readonly faults: readonly Fault[];
+  /** Sound lines by their place, with the measures they are written in; of a sound recipe, none. */
+  readonly lines: readonly (readonly [place: number, line: Line])[];
+  readonly measures: Measures | undefined;
+}
+
+/** @internal Reads a recipe as far as it can be read, so that `sheet` tells all faults at once. */
+export function recipeAsFar(input: unknown): AsFar {
+  if (typeof input === "object" && input !== null && read.has(input))
+    return { recipe: input as Recipe, faults: [], lines: [], measures: undefined };
+  const nested = new Map<number, Recipe>();
+  const across = (document: unknown, faults: Fault[]): void => {
+    checkAcross(document, faults);
+    readNested(document, nested, faults);
+  };
+  const faults: Fault[] = [];
+  const written = collect(faults, [], () => readDocument(recipeSchema(), input, "recipe-malformed", across));
+  if (!written) return { recipe: undefined, faults, ...soundParts(input, faults) };
+  const made = freezeAll(recipeOf(written, nested));
+  read.add(made);
+  return { recipe: made, faults, lines: [], measures: undefined };
+}
+
+/** Documents that this module made: frozen, so they need no second reading. */
+const read: WeakSet<object> = /* @__PURE__ */ new WeakSet();
+
+function recipeOf(written: RecipeInput, nested: ReadonlyMap<number, Recipe>): Recipe {
+  const { format: _, lines, portions, ...rest } = written;
+  const keys = keysOf(lines);
+  return {
     format: RECIPE_FORMAT,
     ...plain(rest),
     portions: toText(exact(portions)),
-    lines: nested,
-  });
-  read.add(made);
-  return made;
+    lines: lines.map((line, i) => lineOf(line, keys[i] ?? "", nested.get(i))),
+  };
 }
 
-/** Documents that this function made: frozen, so they need no second reading. */
-const read: WeakSet<object> = /* @__PURE__ */ new WeakSet();
+function lineOf(line: LineInput, key: string, document: Recipe | undefined): Line {
+  const { recipe: named, scaling = "held", added = "cooking", ...rest } = line;
+  const given = document ?? (typeof named === "string" ? named : undefined);
+  const own = { ...plain(rest), key, scaling, added };
+  return given === undefined ? own : { ...own, recipe: given };
+}
 
-function checkFormat(format: string | undefined, faults: Fault[]): void {
-  if (format === undefined || format === RECIPE_FORMAT) return;
-  const newer = /^steelyard-recipe\/(\d{1,6})$/.exec(format);
-  faults.push(
-    newer
-      ? {
-          code: "recipe-format-newer",
-          path: ["format"],
-          message: `format ${quote(format)} is newer than this library`,
-          hint: "open it with the version that wrote it, or update steelyard",
-        }
-      : {
-          code: "recipe-malformed",
-          path: ["format"],
-          message: `${quote(format)} is not a recipe format`,
-          hint: `write "${RECIPE_FORMAT}" or leave it out`,
-        },
+function readNested(document: unknown, nested: Map<number, Recipe>, faults: Fault[]): void {
+  const lines = fieldsOf(document)?.lines;
+  if (!Array.isArray(lines)) return;
+  lines.forEach((line: unknown, i) => {
+    const inner = fieldsOf(line)?.recipe;
+    if (typeof inner !== "object" || inner === null) return;
+    const made = collect(faults, ["lines", i, "recipe"], () => recipe(inner));
+    if (made) nested.set(i, made);
+  });
+}
+
+/** The lines of a recipe at fault that have no fault themselves. */
+function soundParts(input: unknown, faults: readonly Fault[]): Pick<AsFar, "lines" | "measures"> {
+  const at = new Set(faults.map(({ path }) => (path[0] === "lines" ? path[1] : path[0])));
+  const { lines, measures } = fieldsOf(input) ?? {};
+  // A fault of the whole document, such as a cycle, leaves nothing that is safe to look at.
+  if (!Array.isArray(lines) || at.has(undefined) || at.has("__proto__"))
+    return { lines: [], measures: undefined };
+  const sound = lines.flatMap((line: LineInput, i): [number, Line][] =>
+    at.has(i) || typeof line.recipe === "object" ? [] : [[i, lineOf(line, line.key ?? "", undefined)]],
   );
-}
-
-/** Gives each line its key: the one written, or the food's id, numbered where it comes again. */
-function keyed(lines: readonly LineInput[], faults: Fault[]): Omit<Line, "recipe">[] {
-  const written = new Set<string>();
-  lines.forEach(({ key }, i) => {
-    if (key === undefined) return;
-    if (written.has(key)) {
-      faults.push({
-        code: "line-duplicate",
-        path: ["lines", i, "key"],
-        message: `two lines have the key ${quote(key)}`,
-        hint: "give each line a key of its own",
-      });
-    }
-    written.add(key);
-  });
-  const taken = new Set(written);
-  const next = new Map<string, number>();
-  return lines.map((line) => {
-    const key = line.key ?? freeKey(baseKey(line), taken, next);
-    taken.add(key);
-    return { ...line, key, scaling: line.scaling ?? "held", added: line.added ?? "cooking" };
-  });
-}
-
-function baseKey(line: LineInput): string {
-  const name = line.food ?? (typeof line.recipe === "string" ? line.recipe : line.recipe?.name) ?? "line";
-  return String(name).replaceAll(/[/{}]/g, "-");
-}
-
-function freeKey(base: string, taken: ReadonlySet<string>, next: Map<string, number>): string {
-  if (!taken.has(base)) return base;
-  let n = next.get(base) ?? 2;
-  while (taken.has(`${base}-${n}`)) n += 1;
-  next.set(base, n + 1);
-  return `${base}-${n}`;
-}
-
-function checkMethod(
-  method: readonly string[],
-  lines: readonly Omit<Line, "recipe">[],
-  faults: Fault[],
-): void {
-  const keys = new Set(lines.map((line) => line.key));
-  method.forEach((step, i) => {
-    for (const named of linesNamed(step)) {
-      if (keys.has(named)) continue;
-      const hint = didYouMean(named, keys, "name a line by its key, in braces");
-      faults.push({
-        code: "method-unknown-line",
-        path: ["method", i],
-        message: `no line has the key ${quote(named)}`,
-        hint,
-      });
-    }
-  });
-}
-
-/** The line keys that a method step names in braces, in order. */
-export function linesNamed(step: string): string[] {
-  return [...step.matchAll(/\{([^{}]+)\}/g)].map((m) => m[1] ?? "");
-}
-
-function nestedRecipe(line: Omit<Line, "recipe"> & { recipe?: unknown }, path: Path, faults: Fault[]): Line {
-  const { recipe: nested, ...rest } = line;
-  if (nested === undefined) return plain(rest);
-  if (typeof nested === "string") return { ...plain(rest), recipe: nested };
-  const read = collect(faults, path, () => recipe(nested));
-  return read ? { ...plain(rest), recipe: read } : plain(rest);
+  return { lines: sound, measures: at.has("measures") ? undefined : (measures as Measures | undefined) };
 }
 
 /** Numbers and Decimals become exact text, so that JSON holds what was meant. */

@@ -1,6 +1,8 @@
 import * as z from "zod/mini";
 import { componentIds, isComponentId } from "../food/components.ts";
+import { checkFoodless } from "../measure/foodless.ts";
 import { push, textSchema, valueSchema, wordSchema } from "../number/document.ts";
+import { collect, type Fault } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
 import type { LineInput, RecipeInput, RecipeNote, Retention, WrittenAmount } from "./document.ts";
 
@@ -30,13 +32,7 @@ function makeRecipeSchema(): z.ZodMiniType<RecipeInput> {
     method: z.optional(z.array(textSchema(10_000))),
     notes: z.optional(z.array(noteSchema())),
   });
-  return schema.check((ctx) => {
-    if (ctx.value.cookedMass !== undefined && ctx.value.yieldFactor !== undefined) {
-      push(ctx, "both cookedMass and yieldFactor", "give one; the other follows from it", undefined, [
-        "yieldFactor",
-      ]);
-    }
-  }) as unknown as z.ZodMiniType<RecipeInput>;
+  return schema as unknown as z.ZodMiniType<RecipeInput>;
 }
 
 function noteSchema(): z.ZodMiniType<RecipeNote> {
@@ -54,6 +50,7 @@ function noteSchema(): z.ZodMiniType<RecipeNote> {
   }) as unknown as z.ZodMiniType<RecipeNote>;
 }
 
+/** A line by itself: what holds between its fields is `across.ts`'s to check. */
 function lineSchema(): z.ZodMiniType<LineInput> {
   const schema = z.strictObject({
     key: z.optional(keySchema()),
@@ -69,36 +66,7 @@ function lineSchema(): z.ZodMiniType<LineInput> {
     added: z.optional(wordSchema(["cooking", "serving"])),
     prep: z.optional(textSchema()),
   });
-  return schema.check((ctx) => {
-    const line = ctx.value;
-    if ((line.food === undefined) === (line.recipe === undefined)) {
-      push(
-        ctx,
-        line.food === undefined ? "neither food nor recipe" : "both food and recipe",
-        "name one food or one nested recipe",
-        undefined,
-        ["food"],
-      );
-    }
-    if (line.part !== undefined && line.scaling !== undefined && line.scaling !== "held") {
-      push(
-        ctx,
-        `a part holds held lines, and this one is ${line.scaling}`,
-        "leave out part, or the scaling",
-        undefined,
-        ["part"],
-      );
-    }
-    if (line.retention !== undefined && line.added === "serving") {
-      push(
-        ctx,
-        "retention on a line that is added after cooking",
-        "leave out retention, or the added",
-        undefined,
-        ["retention"],
-      );
-    }
-  }) as unknown as z.ZodMiniType<LineInput>;
+  return schema as unknown as z.ZodMiniType<LineInput>;
 }
 
 /** A nested document is checked by its own `recipe()`, so here only its kind is. */
@@ -118,13 +86,20 @@ function keySchema(): z.ZodMiniType<string> {
   }) as z.ZodMiniType<string>;
 }
 
+/** What is wrong with an amount whatever the food is; the rest is `sheet`'s to say. */
 function amountSchema(): z.ZodMiniType<WrittenAmount> {
-  const written = z.strictObject({ value: valueSchema(), unit: textSchema(200) });
+  const fields = z.strictObject({ value: z.any(), unit: z.any() });
   return z.custom<WrittenAmount>().check((ctx) => {
-    if (typeof ctx.value === "string") return;
-    const read = written.safeParse(ctx.value);
-    if (read.success) return;
-    push(ctx, "not an amount", 'write text such as "1 1/2 tbsp", or { value, unit }');
+    const written: unknown = ctx.value;
+    if (written === undefined || typeof written === "number") {
+      push(ctx, "not an amount", 'write text such as "1 1/2 tbsp", or { value, unit }');
+      return;
+    }
+    const faults: Fault[] = [];
+    collect(faults, [], () => checkFoodless(written));
+    for (const { code, path, message, hint } of faults) push(ctx, message, hint, code, path);
+    if (faults.length > 0 || typeof written === "string" || fields.safeParse(written).success) return;
+    push(ctx, "an amount with other fields", "write { value, unit } and nothing else");
   });
 }
 

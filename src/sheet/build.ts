@@ -2,10 +2,12 @@ import type { Shares } from "../food/composition.ts";
 import { retentionShares } from "../food/retention.ts";
 import { FoodTable } from "../food/table.ts";
 import { type Amount, amount, gramsOf } from "../measure/amount.ts";
-import { collect, type Fault, fault, throwIfAny, within } from "../number/error.ts";
-import { exact, type Fraction, isZero, ONE, times, type Value } from "../number/fraction.ts";
-import type { Line, Recipe, RecipeInput, WrittenAmount } from "../recipe/document.ts";
-import { recipe as readRecipe, unknownRecipe } from "../recipe/recipe.ts";
+import type { Measures } from "../measure/measures.ts";
+import { collect, type Fault, fault, quote, throwIfAny, within } from "../number/error.ts";
+import { compare, exact, type Fraction, ONE, times, type Value } from "../number/fraction.ts";
+import { LEAST_ABOVE_MOST, LEAST_HINT } from "../recipe/across.ts";
+import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
+import { recipeAsFar, unknownRecipe } from "../recipe/recipe.ts";
 import { type AmountReader, amountReader } from "../recipe/resolve.ts";
 import { type PlanLine, type RecipesById, SheetPlan } from "./plan.ts";
 import { Sheet } from "./sheet.ts";
@@ -50,6 +52,7 @@ class Builder {
   readonly #foods: FoodTable;
   readonly #recipes: RecipesById;
   readonly #built = new Map<string, Sheet>();
+  readonly #refused = new Set<string>();
 
   constructor(foods: FoodTable, recipes: RecipesById) {
     this.#foods = foods;
@@ -57,49 +60,53 @@ class Builder {
   }
 
   build(input: RecipeInput | Recipe, above: readonly string[]): Sheet {
-    const recipe = readRecipe(input);
-    const faults: Fault[] = [];
+    const { recipe, faults: told, ...sound } = recipeAsFar(input);
+    const faults = [...told];
+    if (!recipe) {
+      for (const [i, line] of sound.lines)
+        collect(faults, ["lines", i], () => this.#line(line, sound.measures, above));
+      throwIfAny(faults);
+      throw fault("recipe-malformed", "the recipe was refused", "compare it with the documented shape");
+    }
     const amounts: Amount[] = [];
     const grams: Fraction[] = [];
     const lines: PlanLine[] = [];
     recipe.lines.forEach((line, i) => {
-      const made = collect(faults, ["lines", i], () => this.#line(line, recipe, above));
+      const made = collect(faults, ["lines", i], () => this.#line(line, recipe.measures, above));
       if (!made) return;
       lines.push(made.line);
       amounts.push(made.amount);
       grams.push(made.grams);
     });
-    const cooking = collect(faults, [], () => cookingOf(recipe));
     throwIfAny(faults);
     const plan = new SheetPlan(recipe, this.#foods, lines, this.#recipes);
     const portions = exact(recipe.portions);
-    return new Sheet(plan, checkedValues(plan, { amounts, grams, portions, cooking: cooking ?? AS_WEIGHED }));
+    return new Sheet(plan, checkedValues(plan, { amounts, grams, portions, cooking: cookingOf(recipe) }));
   }
 
   #line(
     line: Line,
-    recipe: Recipe,
+    measures: Measures | undefined,
     above: readonly string[],
   ): { line: PlanLine; amount: Amount; grams: Fraction } {
-    const shares = within(["retention"], () => this.#shares(line));
-    const { source, nested, reader } = this.#drawsOn(line, shares, recipe, above);
-    const read = (
-      field: "amount" | "least" | "most",
-      written: WrittenAmount,
-    ): { amount: Amount; grams: Fraction } =>
-      within([field], () => {
+    const faults: Fault[] = [];
+    const shares = collect(faults, ["retention"], () => this.#shares(line));
+    const drawn = collect(faults, [], () => this.#drawsOn(line, shares ?? NO_SHARES, measures, above));
+    if (!drawn) return refused(faults);
+    const { source, nested, reader } = drawn;
+    const read = (field: "amount" | "least" | "most"): { amount: Amount; grams: Fraction } | undefined => {
+      const written = line[field];
+      if (written === undefined) return undefined;
+      return collect(faults, [field], () => {
         const read = reader.read(written);
         return { amount: read, grams: reader.toGrams(read).grams };
       });
-    const planLine: PlanLine = {
-      line,
-      source,
-      nested,
-      reader,
-      least: line.least === undefined ? undefined : read("least", line.least).grams,
-      most: line.most === undefined ? undefined : read("most", line.most).grams,
     };
-    return { line: planLine, ...read("amount", line.amount) };
+    const [amount, least, most] = [read("amount"), read("least")?.grams, read("most")?.grams];
+    if (least && most && compare(least, most) > 0)
+      faults.push({ code: "recipe-malformed", path: ["least"], message: LEAST_ABOVE_MOST, hint: LEAST_HINT });
+    if (!amount || faults.length > 0) return refused(faults);
+    return { line: { line, source, nested, reader, least, most }, ...amount };
   }
 
   #shares({ retention }: Line): Shares {
@@ -109,7 +116,7 @@ class Builder {
   #drawsOn(
     line: Line,
     shares: Shares,
-    recipe: Recipe,
+    measures: Measures | undefined,
     above: readonly string[],
   ): Pick<PlanLine, "source" | "nested"> & { reader: AmountReader } {
     if (line.recipe !== undefined) {
@@ -118,7 +125,7 @@ class Builder {
       return { source: nestedSource(id, nested, shares), nested, reader: nestedReader(nested) };
     }
     const food = within(["food"], () => this.#foods.food(line.food ?? ""));
-    const reader = amountReader(food.input, recipe.measures);
+    const reader = amountReader(food.input, measures);
     return {
       source: foodSource(food, shares),
       nested: undefined,
@@ -140,10 +147,25 @@ class Builder {
     if (built) return built;
     const found = Object.hasOwn(this.#recipes, named) ? this.#recipes[named] : undefined;
     if (found === undefined) throw unknownRecipe(named, Object.keys(this.#recipes), []);
-    const made = this.build(found, [...above, named]);
-    this.#built.set(named, made);
-    return made;
+    if (this.#refused.has(named)) {
+      const hint = "mend them, as told where it is first named";
+      throw fault("recipe-malformed", `the recipe ${quote(named)} has faults`, hint);
+    }
+    try {
+      const made = this.build(found, [...above, named]);
+      this.#built.set(named, made);
+      return made;
+    } catch (error) {
+      // Its faults are told once: told again at every mention, they would multiply level by level.
+      this.#refused.add(named);
+      throw error;
+    }
   }
+}
+
+function refused(faults: readonly Fault[]): never {
+  throwIfAny(faults);
+  throw fault("recipe-malformed", "the line was refused", "compare it with the documented shape");
 }
 
 /** Levels of nested recipes: beyond any kitchen, and well within every engine's stack. */
@@ -152,16 +174,11 @@ const DEEPEST = 50;
 const AS_WEIGHED: Cooking = { by: "factor", factor: ONE };
 const NO_SHARES: Shares = /* @__PURE__ */ new Map();
 
-function cookingOf(recipe: Recipe): Cooking {
-  if (recipe.cookedMass !== undefined) {
-    return within(["cookedMass"], () => {
-      const grams = gramsOf(amount(recipe.cookedMass ?? ""));
-      if (grams === undefined || isZero(grams))
-        throw fault("recipe-malformed", "the cooked mass is not a mass above 0", 'weigh it: "850 g"');
-      return { by: "mass", mass: grams };
-    });
-  }
-  return recipe.yieldFactor === undefined ? AS_WEIGHED : { by: "factor", factor: exact(recipe.yieldFactor) };
+/** What is cooked weighs what the recipe says, which has been found to be a mass above 0. */
+function cookingOf({ cookedMass, yieldFactor }: Recipe): Cooking {
+  const mass = cookedMass === undefined ? undefined : gramsOf(amount(cookedMass));
+  if (mass) return { by: "mass", mass };
+  return yieldFactor === undefined ? AS_WEIGHED : { by: "factor", factor: exact(yieldFactor) };
 }
 
 /** A nested recipe is measured by mass as eaten, by its portions, or as a share of its batch. */

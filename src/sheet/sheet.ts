@@ -159,8 +159,9 @@ export class Sheet extends Shown {
    * Throws one error with every fault: `line-unknown`, and the codes of amounts.
    */
   edit(amounts: Readonly<Record<string, WrittenAmount>>): Sheet {
+    const values = editedValues(this.plan, this.values, amounts);
     const changed = Object.keys(amounts).map((key) => this.plan.indexOf(key));
-    return this.version(editedValues(this.plan, this.values, amounts), changed);
+    return this.version(values, changed);
   }
 
   /**

@@ -215,6 +215,85 @@ const malformed: Case[] = [
   ],
 ];
 
+/** Amounts that are wrong whatever the food is. */
+const badAmounts: Case[] = (
+  [
+    ["x", "amount-no-number", /figure/],
+    ["2-3 g", "amount-range", /least and most/],
+    ["2 g to 3 g", "amount-range", /least and most/],
+    ["5g-10g", "amount-range", /least and most/],
+    ["-1 g", "amount-negative", /0 or more/],
+    ["", "amount-empty", /figure/],
+    ["5", "amount-no-unit", /say of what/],
+    ["1.2.3 g", "number-malformed", /./],
+    ["1/0 g", "number-zero-denominator", /./],
+  ] as const
+).flatMap(([text, code, hint]) =>
+  (["amount", "least", "most"] as const).map(
+    (field): Case => [
+      `${field} ${JSON.stringify(text)}`,
+      { ...good, lines: [{ ...line, [field]: text }] },
+      code,
+      `lines[0].${field}`,
+      hint,
+    ],
+  ),
+);
+
+const tooLate: Case[] = [
+  ...badAmounts,
+  [
+    "an amount in data below 0",
+    { ...good, lines: [{ food: "oats", amount: { value: -1, unit: "g" } }] },
+    "amount-negative",
+    "lines[0].amount.value",
+    /0 or more/,
+  ],
+  [
+    "an amount in data of NaN, with no unit",
+    { ...good, lines: [{ food: "oats", amount: { value: Number.NaN } }] },
+    "amount-no-unit",
+    "lines[0].amount.unit",
+    /unit/,
+  ],
+  [
+    "an amount in data with another field",
+    { ...good, lines: [{ food: "oats", amount: { value: 1, unit: "g", about: true } }] },
+    "recipe-malformed",
+    "lines[0].amount",
+    /nothing else/,
+  ],
+  [
+    "least above most",
+    { ...good, lines: [{ ...line, least: "200 g", most: "100 g" }] },
+    "recipe-malformed",
+    "lines[0].least",
+    /lower bound/,
+  ],
+  [
+    "least above most in other units of mass",
+    { ...good, lines: [{ ...line, least: "1 lb", most: "400 g" }] },
+    "recipe-malformed",
+    "lines[0].least",
+    /lower bound/,
+  ],
+  [
+    "least above most in spoons",
+    { ...good, measures: "us", lines: [{ ...line, least: "4 tsp", most: "1 tbsp" }] },
+    "recipe-malformed",
+    "lines[0].least",
+    /lower bound/,
+  ],
+  [
+    "a spoon of no size",
+    { ...good, measures: { name: "ours", ml: { tbsp: 0 } } },
+    "measures-malformed",
+    "measures.ml.tbsp",
+    /./,
+  ],
+  ["measures of nobody", { ...good, measures: "martian" }, "measures-unknown", "measures", /./],
+];
+
 /** What `sheet` refuses, once foods and amounts are looked at. */
 const unresolved: Case[] = [
   [
@@ -300,7 +379,7 @@ const show = (path: readonly (string | number)[]): string =>
   path.map((p, i) => (typeof p === "number" ? `[${p}]` : i === 0 ? p : `.${p}`)).join("");
 
 describe("a bad recipe document", () => {
-  it.each(malformed)("%s", (_, document, code, path, hint) => {
+  it.each([...malformed, ...tooLate])("%s", (_, document, code, path, hint) => {
     const found = faultsOf(() => recipe(document)).find((f) => f.code === code && show(f.path) === path);
     expect(found, JSON.stringify(faultsOf(() => recipe(document)))).toBeDefined();
     expect(found?.hint).toMatch(hint);
@@ -318,7 +397,7 @@ describe("a bad recipe document", () => {
       recipe({ name: "", portions: 0, lines: [{ amount: 5, scaling: "x" }], extra: 1 }),
     );
     expect(faults.map((f) => show(f.path)).sort()).toEqual(
-      ["extra", "lines[0].amount", "lines[0].scaling", "name", "portions"].sort(),
+      ["extra", "lines[0].amount", "lines[0].food", "lines[0].scaling", "name", "portions"].sort(),
     );
     const more = faultsOf(() =>
       sheet(
@@ -333,6 +412,91 @@ describe("a bad recipe document", () => {
       ),
     );
     expect(more.map((f) => f.code)).toEqual(["food-unknown", "measures-needed"]);
+  });
+
+  it("has a fault in one field hide none in another", () => {
+    const found = (document: unknown): string[] =>
+      faultsOf(() => sheet(document as never, foods))
+        .map((f) => `${f.code} ${show(f.path)}`)
+        .sort();
+    const all = {
+      name: "",
+      portions: 0,
+      format: "card/1",
+      cookedMass: "1 l",
+      yieldFactor: 1,
+      method: ["Stir {nope}."],
+      lines: [
+        { key: "k", food: "oat", amount: "1 g", least: "2 g", most: "1 g" },
+        { key: "k", food: "oats", amount: "1 tbsp", retention: "9999" },
+        { food: "oat", amount: "1 g" },
+        { food: "onion", amount: "2 large", least: "3 medium", most: "2 medium" },
+        { food: "oats", amount: "2-3 g", part: "base", scaling: "adjustable" },
+        { recipe: { ...good, portions: 0, lines: [{ food: "oats", amount: "-1 g" }] }, amount: "1 portion" },
+      ],
+    };
+    expect(found(all)).toEqual(
+      [
+        "recipe-malformed name",
+        "recipe-malformed portions",
+        "recipe-malformed format",
+        "recipe-malformed cookedMass",
+        "recipe-malformed yieldFactor",
+        "method-unknown-line method[0]",
+        "recipe-malformed lines[0].least",
+        "line-duplicate lines[1].key",
+        "food-unknown lines[2].food",
+        "amount-unknown-unit lines[3].amount",
+        "recipe-malformed lines[3].least",
+        "amount-range lines[4].amount",
+        "recipe-malformed lines[4].part",
+        "recipe-malformed lines[5].recipe.portions",
+        "amount-negative lines[5].recipe.lines[0].amount",
+      ].sort(),
+    );
+    // Of one line, all that its food, retention and amounts have wrong.
+    expect(found({ ...good, lines: [{ food: "oats", amount: "1 tbsp", retention: "9999" }] })).toEqual([
+      "measures-needed lines[0].amount",
+      "retention-unknown lines[0].retention",
+    ]);
+    expect(found({ ...good, method: ["{nope}"], lines: [{ food: "oat", amount: "1 g" }] })).toEqual([
+      "food-unknown lines[0].food",
+      "method-unknown-line method[0]",
+    ]);
+  });
+
+  it("tells the faults of a recipe named many times once, in bounded time", () => {
+    const both = (id: string) => ({
+      ...good,
+      lines: [
+        { key: "a", recipe: id, amount: "1 portion" },
+        { key: "b", recipe: id, amount: "1 portion" },
+      ],
+    });
+    const recipes: Record<string, unknown> = Object.fromEntries(
+      Array.from({ length: 30 }, (_, i) => [`r${i}`, both(`r${i + 1}`)]),
+    );
+    recipes.r30 = { ...good, lines: [{ food: "oat", amount: "1 g" }] };
+    const faults = faultsOf(() => sheet(both("r0"), foods, { recipes: recipes as never }));
+    expect(faults.filter((f) => f.code === "food-unknown").length).toBe(1);
+    expect(faults.length).toBe(32);
+  });
+
+  it("is not refused for what only the food can say: its own measures may hold figures and ranges", () => {
+    const named = ["medium (5-6 inch)", "10-inch", "10 inch round", "can 400 g", "piece, 2 to 3 to the kg"];
+    const own = foodTable([
+      {
+        id: "tortilla",
+        name: "Tortilla",
+        source: "made up",
+        per100g: {},
+        measures: named.map((name) => ({ name, grams: 50 })),
+      },
+    ]);
+    for (const name of named) {
+      const document = { ...good, lines: [{ food: "tortilla", amount: `2 ${name}` }] };
+      expect(sheet(document, own).lines[0]?.grams.toString(), name).toBe("100");
+    }
   });
 
   it("names the way round a cycle of nested recipes", () => {

@@ -79,6 +79,22 @@ describe("explain", () => {
   });
 });
 
+describe("edit", () => {
+  it("tells every fault at once, each by its line", () => {
+    const { faults } = errorOf(() => bowl.edit({ oats: "x", milk: "2-3 g", zz: "1 g" }));
+    expect(faults.map((f) => [f.code, f.path])).toEqual([
+      ["amount-no-number", ["oats"]],
+      ["amount-range", ["milk"]],
+      ["line-unknown", ["zz"]],
+    ]);
+  });
+
+  it.each([null, undefined, "oats", 5, ["1 g"]])("refuses %s, which is no set of amounts", (given) => {
+    const error = errorOf(() => bowl.edit(given as never));
+    expect([error.code, error.hint]).toEqual(["amount-malformed", expect.stringContaining("by line key")]);
+  });
+});
+
 describe("revise", () => {
   it("swaps, removes, adds, orders and changes the rest in one step", () => {
     const next = revise(bowl, {

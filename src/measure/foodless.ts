@@ -1,0 +1,69 @@
+import { collect, type Fault, fault, throwIfAny } from "../number/error.ts";
+import { compare, type Fraction, times } from "../number/fraction.ts";
+import { amount } from "./amount.ts";
+import { readValue } from "./amount-data.ts";
+import { cleanText } from "./clean.ts";
+import type { Measures } from "./measures.ts";
+import { rangeFault, readNumber, refuseAfter } from "./number-text.ts";
+import { spelled } from "./unit-text.ts";
+
+/**
+ * Refuses a written amount for what is wrong with it whatever the food is: a malformed figure, one
+ * below 0, a range, no unit. What a unit means is the food's to say, so that units pass.
+ *
+ * Throws `amount-…` and `number-…` codes.
+ */
+export function checkFoodless(written: unknown): void {
+  if (typeof written === "string") {
+    checkText(written);
+    return;
+  }
+  if (typeof written !== "object" || written === null || Array.isArray(written)) {
+    throw fault(
+      "amount-malformed",
+      "not an amount",
+      'write text such as "1 1/2 tbsp", or { value: 100, unit: "g" }',
+    );
+  }
+  const { value, unit } = written as { readonly value?: unknown; readonly unit?: unknown };
+  const faults: Fault[] = [];
+  collect(faults, ["value"], () => readValue(value));
+  collect(faults, ["unit"], () => {
+    if (typeof unit === "string" && unit.trim() !== "") return;
+    throw fault("amount-no-unit", "the amount has no unit", 'give one: { value: 100, unit: "g" }');
+  });
+  throwIfAny(faults);
+}
+
+/** A range after a unit that every food has: "2 g to 3 g", "5g-10g". */
+const RANGE_AFTER_UNIT = /^ ?([a-zA-Zµ]+) ?(?:[-–—‒−~…]|\.\.+|to |or )(?: ?[.,]?\d)/;
+
+function checkText(text: string): void {
+  const clean = cleanText(text);
+  if (clean === "") throw fault("amount-empty", "the amount is empty", 'write a figure and a unit: "100 g"');
+  const { rest } = readNumber(clean);
+  // A food's own measure may begin with a figure: "2 10-inch".
+  if (/^ \d/.test(rest)) return;
+  refuseAfter(clean.slice(0, clean.length - rest.length), rest);
+  const unit = RANGE_AFTER_UNIT.exec(rest)?.[1];
+  if (unit !== undefined && spelled(unit.toLowerCase()) !== undefined) throw rangeFault(text);
+}
+
+/**
+ * Whether one written amount is above another, as far as can be told without the food: both masses,
+ * or both volumes of a known size.
+ */
+export function isAbove(a: unknown, b: unknown, measures: Measures | undefined): boolean {
+  const [left, right] = [sizeOf(a, measures), sizeOf(b, measures)];
+  return left !== undefined && left.kind === right?.kind && compare(left.size, right.size) > 0;
+}
+
+function sizeOf(
+  written: unknown,
+  measures: Measures | undefined,
+): { readonly kind: string; readonly size: Fraction } | undefined {
+  return collect([], [], () => {
+    const read = amount(written as string, measures === undefined ? {} : { measures });
+    return read.size && { kind: read.kind, size: times(read.exact, read.size) };
+  });
+}
