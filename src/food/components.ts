@@ -199,5 +199,5 @@ function hintFor(id: string): string {
   const word = Object.hasOwn(everydayWords, wanted) ? everydayWords[wanted] : undefined;
   const meant = word ?? componentIds.find((each) => components[each].tagname.toLowerCase() === wanted);
   if (meant) return `did you mean ${meant}?`;
-  return didYouMean(id.replace(/[\s-]/g, ""), componentIds, "componentIds lists every component");
+  return didYouMean(id.replace(/[\s-]/g, ""), componentIds, "components lists every component by its id");
 }

@@ -1,4 +1,4 @@
-import { type Fault, fault, quote, throwIfAny } from "../number/error.ts";
+import { type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
 import { exact, type Fraction, fraction, type Value } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { type ComponentId, isComponentId } from "./components.ts";
@@ -48,7 +48,8 @@ export function retentionShares(
 }
 
 /**
- * The codes of a retention table whose names hold all the words given, in any order.
+ * The codes of a retention table whose names hold all the words given, in any order. Throws
+ * `retention-malformed` for what is no such table.
  *
  * @example
  * ```ts
@@ -57,6 +58,14 @@ export function retentionShares(
  * ```
  */
 export function retentionCodes(table: RetentionTable, words = ""): readonly RetentionCode[] {
+  if (typeof table?.codes !== "object" || table.codes === null || !Array.isArray(table.columns))
+    throw fault("retention-malformed", "not a table of retention factors", "give source, columns and codes");
+  if (typeof words !== "string")
+    throw fault(
+      "retention-malformed",
+      `expected words, got ${kindOf(words)}`,
+      'write them as text: "boiled"',
+    );
   const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
   return Object.entries(table.codes)
     .filter(([, [name]]) => wanted.every((word) => name.toLowerCase().includes(word)))

@@ -1,4 +1,4 @@
-import { fault, quote } from "../number/error.ts";
+import { fault, quote, within } from "../number/error.ts";
 import { compare, exact, type Fraction, over, times, type Value, ZERO } from "../number/fraction.ts";
 import { type Amount, type AmountHow, amount, readContext, simple } from "./amount.ts";
 import { readUnit } from "./unit-text.ts";
@@ -51,7 +51,7 @@ function readDensity(density: Value | undefined, from: Amount, to: Unit): Fracti
     const message = `from ${quote(from.unit)} to ${quote(to.id)} takes a density`;
     throw fault("density-needed", message, "give it in grams per millilitre: { density: 1.03 }");
   }
-  const read = exact(density);
+  const read = within(["density"], () => exact(density));
   if (compare(read, ZERO) <= 0)
     throw fault("density-needed", `a density of ${quote(density)}`, "give grams per millilitre above 0", [
       "density",

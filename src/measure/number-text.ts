@@ -158,6 +158,10 @@ export function refuseAfter(written: string, rest: string): void {
   if (/^ ?[x×*] ?\d/i.test(rest)) {
     throw fault("amount-ambiguous", `${quote(written + rest)} is a product`, "write what it comes to");
   }
+  if (/^e[+-]?\d/i.test(rest)) {
+    const hint = "write the figure out, or hand it in as { value, unit }: an amount in text has no exponent";
+    throw fault("number-malformed", `${quote(written + rest)} has an exponent`, hint);
+  }
   if (/^[a-zA-Zµ]/.test(rest)) return;
   const hyphened = /^\d+$/.test(written) ? HYPHENED.exec(rest) : null;
   if (hyphened) {

@@ -51,6 +51,7 @@ export type ErrorCode =
   | "column-unknown"
   | "sweep-malformed"
   | "sheet-empty"
+  | "sheet-malformed"
   // scale
   | "target-malformed"
   | "target-silent"

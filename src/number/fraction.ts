@@ -1,5 +1,5 @@
 import { Decimal } from "decimal.js";
-import { fault, quote } from "./error.ts";
+import { fault, kindOf, quote } from "./error.ts";
 
 /** An exact number: `n / d` in lowest terms, `d` above zero. Plain data; never changed. */
 export interface Fraction {
@@ -52,7 +52,7 @@ export function exact(value: Value | bigint): Fraction {
   if (typeof value !== "string") {
     throw fault(
       "number-malformed",
-      `a ${value === null ? "null" : typeof value} is not a number`,
+      `${kindOf(value)} is not a number`,
       "give a number, decimal text or a Decimal",
     );
   }

@@ -20,6 +20,7 @@ import {
   toDecimal,
   ZERO,
 } from "../number/fraction.ts";
+import { checkSheet } from "./given.ts";
 import { componentIndex } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Source } from "./source.ts";
@@ -79,6 +80,7 @@ export interface Between {
  * ```
  */
 export function between(s: Sheet, id: ComponentId, how: BetweenHow = {}): Between {
+  checkSheet(s);
   const { unit } = component(id);
   const { low, high, lines } = rangeOf(s, id, how);
   const share = shareOf(s, how.where ?? "total");

@@ -3,7 +3,8 @@ import { retentionShares } from "../food/retention.ts";
 import { FoodTable } from "../food/table.ts";
 import { type Amount, amount, gramsOf } from "../measure/amount.ts";
 import type { Measures } from "../measure/measures.ts";
-import { collect, type Fault, fault, quote, throwIfAny, within } from "../number/error.ts";
+import { collect, type Fault, fault, kindOf, quote, throwIfAny, within } from "../number/error.ts";
+import { fieldsGiven } from "../number/fields.ts";
 import { compare, exact, type Fraction, ONE, times, type Value } from "../number/fraction.ts";
 import { LEAST_ABOVE_MOST, LEAST_HINT } from "../recipe/across.ts";
 import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
@@ -24,7 +25,7 @@ export interface SheetHow {
  * Resolves a recipe to grams and figures.
  *
  * Throws one error with every fault: the codes of {@link recipe}, `food-unknown`, `recipe-unknown`,
- * `recipe-cycle` (with the way round), `retention-unknown`, `density-needed`, and the `amount-…` and
+ * `recipe-cycle` (with the way round), `sheet-malformed` for options, `retention-unknown`, `density-needed`, and the `amount-…` and
  * `measures-…` codes.
  *
  * @example
@@ -44,7 +45,24 @@ export function sheet(recipe: RecipeInput | Recipe, foods: FoodTable, how: Sheet
       "make one with foodTable([…]), or use starterFoods",
     );
   }
-  return new Builder(foods, how.recipes ?? {}).build(recipe, []);
+  const { recipes } = readHow(how);
+  return new Builder(foods, recipes ?? {}).build(recipe, []);
+}
+
+function readHow(how: unknown): SheetHow {
+  const faults: Fault[] = [];
+  const { recipes } = fieldsGiven(how, ["recipes"], "sheet-malformed", faults);
+  if (recipes !== undefined && (typeof recipes !== "object" || recipes === null || Array.isArray(recipes))) {
+    const hint = "give recipes by the id that lines name: { pesto: { … } }";
+    faults.push({
+      code: "sheet-malformed",
+      path: ["recipes"],
+      message: `recipes are ${kindOf(recipes)}`,
+      hint,
+    });
+  }
+  throwIfAny(faults);
+  return recipes === undefined ? {} : { recipes: recipes as RecipesById };
 }
 
 /** Builds a sheet and those nested in it, each id once, however often it is named. */

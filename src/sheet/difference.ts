@@ -4,6 +4,7 @@ import { equals, type Fraction, minus, toDecimal, ZERO } from "../number/fractio
 import { figure, legend } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Row, type Table, table } from "../table/table.ts";
+import { checkSheet } from "./given.ts";
 import type { Sheet } from "./sheet.ts";
 import { stated, tallyFigure } from "./show.ts";
 import type { Tally } from "./tally.ts";
@@ -60,7 +61,7 @@ export class Difference extends Shown {
 
 /**
  * What moved from one sheet to another: lines by key, in grams of one portion, and components of
- * one portion as eaten.
+ * one portion as eaten. Throws `sheet-malformed` for what is no sheet.
  *
  * @example
  * ```ts
@@ -73,6 +74,8 @@ export class Difference extends Shown {
  * ```
  */
 export function difference(before: Sheet, after: Sheet): Difference {
+  checkSheet(before, "before");
+  checkSheet(after, "after");
   return new Difference(before, after);
 }
 

@@ -3,7 +3,7 @@ import type { ComponentId } from "../food/components.ts";
 import { type EnergyPart, type EnergySystem, energySystems, systemFor, termsOf } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
 import type { FoodInput } from "../food/food.ts";
-import { fault } from "../number/error.ts";
+import { fault, within } from "../number/error.ts";
 import {
   compare,
   exact,
@@ -23,6 +23,7 @@ import { Shown } from "../table/shown.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
 import { addUp, type EnergyBy, energySystem, lineEnergies } from "./energy.ts";
 import { gapBetween, reckon } from "./energyInterval.ts";
+import { checkSheet } from "./given.ts";
 import { componentIndex } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
 import { tallyFigure } from "./show.ts";
@@ -131,6 +132,7 @@ interface Limits {
  * ```
  */
 export function energyCheck(s: Sheet, how: EnergyCheckHow = {}): EnergyCheck {
+  checkSheet(s);
   const limits = {
     tolerance: limit(how.tolerance ?? "0.05", "tolerance"),
     floor: limit(how.floor ?? 1, "floor"),
@@ -219,7 +221,7 @@ function whyNot(
 }
 
 function limit(value: Value, name: string): Fraction {
-  const read = exact(value);
+  const read = within([name], () => exact(value));
   if (read.n >= 0n) return read;
   throw fault("number-malformed", `a ${name} below 0`, "give 0 or more", [name]);
 }

@@ -1,6 +1,7 @@
 import { type ComponentId, component, components } from "../food/components.ts";
 import { readFigure } from "../food/composition.ts";
 import { formatAmount } from "../measure/format.ts";
+import { fault, kindOf, quote } from "../number/error.ts";
 import {
   equals,
   type Fraction,
@@ -107,6 +108,7 @@ export class Explanation extends Shown {
  */
 export function explain(s: Sheet, id: ComponentId, where: Where): Explanation {
   component(id);
+  checkWhere(where);
   if (typeof where === "object") return lineExplained(s, s.plan.indexOf(where.line), id, ONE, []);
   const share = where === "portion" ? over(ONE, s.values.portions) : ONE;
   const among = where === "portion" ? [`shared among ${toText(s.values.portions)} portions`] : [];
@@ -119,6 +121,13 @@ export function explain(s: Sheet, id: ComponentId, where: Where): Explanation {
     ...lines,
     ...waterChange(s, id, share),
   ]);
+}
+
+function checkWhere(where: unknown): void {
+  const line = typeof where === "object" && where !== null && "line" in where;
+  if (where === "total" || where === "portion" || line) return;
+  const message = `${typeof where === "string" ? quote(where) : kindOf(where)} is nothing that can be explained`;
+  throw fault("line-unknown", message, 'write "total", "portion", or { line: "its key" }', ["where"]);
 }
 
 /** Water that cooking takes up or gives off stands beside the lines. */

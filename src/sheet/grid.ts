@@ -6,7 +6,7 @@ import {
   isComponentId,
 } from "../food/components.ts";
 import type { FoodInput } from "../food/food.ts";
-import { SteelyardError } from "../number/error.ts";
+import { fault, kindOf, quote, SteelyardError } from "../number/error.ts";
 import { exact } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import {
@@ -86,6 +86,7 @@ export class Grid {
   /** What a cell holds now. */
   value(ref: CellRef): CellValue {
     const { column, row } = ref;
+    checkRow(row);
     if (typeof row === "object" && "row" in row) return this.#inOwnRow(ref, row.row);
     const formula = this.#own.columns.get(column);
     if (formula)
@@ -191,6 +192,15 @@ export class Grid {
       constant: (name) => this.#constant(name),
     };
   }
+}
+
+/** Throws `line-unknown` for what names no row, which would else be taken for the batch. */
+function checkRow(row: unknown): void {
+  if (row === "total" || row === "portion" || row === "per100g") return;
+  if (typeof row === "object" && row !== null && ("line" in row || "row" in row)) return;
+  const message = `${typeof row === "string" ? quote(row) : kindOf(row)} is not a row`;
+  const hint = 'write "total", "portion", "per100g", { line: "its key" } or { row: "its name" }';
+  throw fault("line-unknown", message, hint, ["row"]);
 }
 
 function distinct(refs: readonly CellRef[]): CellRef[] {

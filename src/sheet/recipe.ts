@@ -2,11 +2,13 @@ import { formatAmount } from "../measure/format.ts";
 import { equals, toText } from "../number/fraction.ts";
 import type { Recipe, WrittenAmount } from "../recipe/document.ts";
 import { recipe } from "../recipe/recipe.ts";
+import { checkSheet } from "./given.ts";
 import type { Sheet } from "./sheet.ts";
 
 /**
  * The recipe that a sheet stands for: amounts as they are now, exact, so that a sheet of it is the
  * same sheet. Lines that did not move keep the text they were written with.
+ * Throws `sheet-malformed` for what is no sheet.
  *
  * @example
  * ```ts
@@ -18,6 +20,7 @@ import type { Sheet } from "./sheet.ts";
  * ```
  */
 export function toRecipe(s: Sheet): Recipe {
+  checkSheet(s);
   const { cookedMass: _, yieldFactor: __, ...rest } = s.origin;
   return recipe({
     ...rest,

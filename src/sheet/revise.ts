@@ -1,8 +1,10 @@
 import type { Measures } from "../measure/measures.ts";
-import { collect, type Fault, throwIfAny } from "../number/error.ts";
+import { collect, type Fault, kindOf, throwIfAny } from "../number/error.ts";
+import { fieldsGiven } from "../number/fields.ts";
 import type { Value } from "../number/fraction.ts";
 import type { LineInput, Recipe, RecipeInput, WrittenAmount } from "../recipe/document.ts";
 import { sheet } from "./build.ts";
+import { checkSheet } from "./given.ts";
 import { toRecipe } from "./recipe.ts";
 import type { Sheet } from "./sheet.ts";
 
@@ -29,7 +31,8 @@ export interface Changes {
  * A sheet of the changed recipe, with its own columns and rows. It is the sheet that the changed
  * document would give, built anew; for amounts alone `edit` is quicker.
  *
- * Throws one error with every fault: `line-unknown`, and the codes of {@link sheet}.
+ * Throws one error with every fault: `line-unknown`, the codes of {@link sheet} (`recipe-malformed` for
+ * a change that there is not), and `sheet-malformed` for what is no sheet.
  *
  * @example
  * ```ts
@@ -42,13 +45,46 @@ export interface Changes {
  * ```
  */
 export function revise(s: Sheet, changes: Changes): Sheet {
+  checkSheet(s);
   const faults: Fault[] = [];
+  checkShape(changes, faults);
+  // What is not of the right kind cannot be asked for keys.
+  throwIfAny(faults);
   for (const [field, keys] of keysNamed(changes)) {
     for (const key of keys) collect(faults, [field, key], () => s.plan.indexOf(key));
   }
+  const { foods, recipes } = s.plan;
+  const changed = collect(faults, [], () => sheet(changedDocument(toRecipe(s), changes), foods, { recipes }));
   throwIfAny(faults);
-  const changed = sheet(changedDocument(toRecipe(s), changes), s.plan.foods, { recipes: s.plan.recipes });
-  return s.rebuilt(changed);
+  return changed ? s.rebuilt(changed) : s;
+}
+
+const FIELDS = [
+  ...["amounts", "swap", "remove", "add", "order"],
+  ...["portions", "cookedMass", "yieldFactor", "measures", "method"],
+] as const;
+
+/** Refuses what is no set of changes. The values that a document holds are the document's to check. */
+function checkShape(changes: unknown, faults: Fault[]): void {
+  const given = fieldsGiven(changes, FIELDS, "recipe-malformed", faults);
+  const wrong = (field: string, hint: string): void => {
+    const message = `${field} is ${kindOf(given[field])}`;
+    faults.push({ code: "recipe-malformed", path: [field], message, hint });
+  };
+  for (const field of ["amounts", "swap"]) {
+    const value = given[field];
+    if (value !== undefined && (typeof value !== "object" || value === null || Array.isArray(value)))
+      wrong(field, 'give an object by line key: { oats: "…" }');
+  }
+  for (const field of ["remove", "order"]) {
+    const value = given[field];
+    if (value !== undefined && !isListOf(value, "string")) wrong(field, "give a list of line keys");
+  }
+  if (given.add !== undefined && !isListOf(given.add, "object")) wrong("add", "give a list of lines");
+}
+
+function isListOf(value: unknown, kind: "string" | "object"): boolean {
+  return Array.isArray(value) && value.every((each) => typeof each === kind && each !== null);
 }
 
 function keysNamed({ amounts, swap, remove, add, order }: Changes): (readonly [string, readonly string[]])[] {

@@ -199,7 +199,7 @@ export class Sheet extends Shown {
     return this.#define({ ...this.#own, constants }, name);
   }
 
-  /** What a cell of the grid holds: a tally, or why there is none. */
+  /** What a cell of the grid holds: a tally, or why there is none. Throws `line-unknown` for what is no row. */
   value(column: string, row: RowRef = "total"): CellValue {
     return this.#grid.value({ column, row });
   }

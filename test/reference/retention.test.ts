@@ -81,6 +81,9 @@ describe(here ? "retention factors" : "retention factors (the published file is 
       "3019",
     ]);
     expect(retentionCodes(usdaRetention, "legumes boiled drained").length).toBe(9);
+    for (const none of ["x", undefined, null, {}, { codes: null }])
+      expect(errorOf(() => retentionCodes(none as never)).code).toBe("retention-malformed");
+    expect(errorOf(() => retentionCodes(usdaRetention, 5 as never)).code).toBe("retention-malformed");
     expect(retentionCodes(usdaRetention, "durian")).toEqual([]);
     expect(retentionCodes(usdaRetention).length).toBe(270);
   });

@@ -2,8 +2,11 @@ import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { sweep } from "../../src/scale/sweep.ts";
+import { between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { difference } from "../../src/sheet/difference.ts";
+import { energyCheck } from "../../src/sheet/energyCheck.ts";
+import { toRecipe } from "../../src/sheet/recipe.ts";
 import { revise } from "../../src/sheet/revise.ts";
 import { toRecords } from "../../src/table/records.ts";
 import { toText } from "../../src/table/text.ts";
@@ -79,6 +82,44 @@ describe("explain", () => {
   });
 });
 
+describe("what is handed in as a sheet", () => {
+  it.each([
+    ["difference", () => difference(bowl, {} as never), "after"],
+    ["difference from nothing", () => difference(undefined as never, bowl), "before"],
+    ["revise", () => revise({} as never, {}), "sheet"],
+    ["toRecipe", () => toRecipe(null as never), "sheet"],
+    ["between", () => between({} as never, "iron"), "sheet"],
+    ["energyCheck", () => energyCheck([] as never), "sheet"],
+  ])("has to be one: %s", (_, step, path) => {
+    const error = errorOf(step);
+    expect([error.code, error.path]).toEqual(["sheet-malformed", [path]]);
+    expect(error.hint).toContain("sheet(recipe, foods)");
+  });
+
+  it("is made with options that there are", () => {
+    const of = (how: unknown) => errorOf(() => sheet(toRecipe(bowl), foods, how as never));
+    expect([of({ recipe: {} }).code, of({ recipe: {} }).hint]).toEqual([
+      "sheet-malformed",
+      "did you mean recipes?",
+    ]);
+    expect(of({ recipes: [] }).path).toEqual(["recipes"]);
+    expect(of(null).hint).toContain("recipes");
+  });
+
+  it("is asked for rows that there are", () => {
+    const [where, row] = [
+      errorOf(() => bowl.explain("protein", "bogus" as never)),
+      errorOf(() => bowl.value("protein", "bogus" as never)),
+    ];
+    expect([where.code, where.path, row.code, row.path]).toEqual([
+      ...["line-unknown", ["where"]],
+      ...["line-unknown", ["row"]],
+    ]);
+    expect(code(() => bowl.explain("protein", null as never))).toBe("line-unknown");
+    expect(where.hint).toContain('"portion"');
+  });
+});
+
 describe("edit", () => {
   it("tells every fault at once, each by its line", () => {
     const { faults } = errorOf(() => bowl.edit({ oats: "x", milk: "2-3 g", zz: "1 g" }));
@@ -119,6 +160,31 @@ describe("revise", () => {
 
   it("reads spoons and cups anew by other measures", () => {
     expect(revise(bowl, { measures: "us-label" }).lines[1]?.grams.toString()).toBe("247.2"); // 240 ml × 1.03
+  });
+
+  it.each([
+    [{ bogus: 1 }, "bogus", /use amounts/],
+    [{ portion: 3 }, "portion", /portions/],
+    [{ scaling: { oats: "held" } }, "scaling", /use amounts/],
+    [null, "", /object of amounts/],
+    [5, "", /object of amounts/],
+    [{ amounts: "1 g" }, "amounts", /by line key/],
+    [{ remove: "oats" }, "remove", /list of line keys/],
+    [{ order: [1] }, "order", /list of line keys/],
+    [{ add: [null] }, "add", /list of lines/],
+  ])("refuses the change %j", (changes, path, hint) => {
+    const error = errorOf(() => revise(bowl, changes as never));
+    expect([error.code, error.path.join(".")]).toEqual(["recipe-malformed", path]);
+    expect(error.hint).toMatch(hint);
+  });
+
+  it("tells unknown lines, foods and amounts in one error", () => {
+    const changes = { remove: ["x"], swap: { milk: "cream" }, amounts: { oats: "2-3 g" } };
+    expect(errorOf(() => revise(bowl, changes)).faults.map((f) => f.code)).toEqual([
+      "line-unknown",
+      "amount-range",
+      "food-unknown",
+    ]);
   });
 
   it("refuses lines that are not there, and a method that would name none, all at once", () => {
