@@ -57,7 +57,10 @@ export function linesTable(s: Sheet, language: Language = britishEnglish): Table
   });
 }
 
-/** The figures of one portion, 100 g and the batch, as eaten, of every component that a line knows of. */
+/**
+ * The figures of one portion, 100 g and the batch, as eaten, of every component that a line knows of;
+ * a note names those that none does, so that a row left out is not taken for none of it.
+ */
 export function figuresTable(
   s: Sheet,
   ids: readonly ComponentId[] = componentIds,
@@ -91,8 +94,18 @@ export function figuresTable(
         known.map((id) => [components[id].name, s.total(id)]),
         language,
       ),
+      ...unknownNote(
+        ids.filter((id) => !known.includes(id)),
+        language,
+      ),
     ],
   });
+}
+
+function unknownNote(ids: readonly ComponentId[], language: Language): string[] {
+  if (ids.length === 0) return [];
+  const names = ids.map((id) => say(language, components[id].name)).join(", ");
+  return [say(language, "nothing is known of: {components}", { components: names })];
 }
 
 /** Columns of one's own, and rows of one's own over energy and the columns. */

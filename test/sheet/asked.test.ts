@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { componentIds, components } from "../../src/food/components.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { sweep } from "../../src/scale/sweep.ts";
@@ -79,6 +80,20 @@ describe("explain", () => {
   it("refuses what is not there", () => {
     expect(code(() => bowl.explain("protien" as never, "total"))).toBe("component-unknown");
     expect(code(() => bowl.explain("protein", { line: "oat" }))).toBe("line-unknown");
+  });
+});
+
+describe("a sheet as text", () => {
+  it("has a row or a note for every component that there is", () => {
+    const [, figures] = bowl.toTables();
+    const rows = new Set((figures?.rows ?? []).flatMap((row) => (row.kind === "body" ? [row.cells[0]] : [])));
+    const note = figures?.notes?.find((each) => each.startsWith("nothing is known of: ")) ?? "";
+    const absent = componentIds.filter((id) => !rows.has(components[id].name));
+    expect(note).toBe(`nothing is known of: ${absent.map((id) => components[id].name).join(", ")}`);
+    expect(absent).toEqual(componentIds.filter((id) => bowl.total(id).bound === "unknown"));
+    expect(absent).toContain("biotin");
+    expect(absent).not.toContain("iodine");
+    expect(toText(bowl, { width: 400 } as never)).toContain(note.slice(0, 60));
   });
 });
 
