@@ -4,6 +4,7 @@ import { equals, type Fraction, minus, toDecimal, ZERO } from "../number/fractio
 import { figure, legend } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Row, type Table, table } from "../table/table.ts";
+import { changeOf } from "./change.ts";
 import { checkSheet } from "./given.ts";
 import type { Sheet } from "./sheet.ts";
 import { stated, tallyFigure } from "./show.ts";
@@ -26,7 +27,7 @@ export interface ComponentChange {
   readonly component: ComponentId;
   readonly before: Tally;
   readonly after: Tally;
-  /** After less before, with what can be said of it: of two lower bounds, nothing. */
+  /** After less before, line by line: lines that did not move cancel, whether or not they are known. */
   readonly change: Tally;
 }
 
@@ -45,7 +46,8 @@ export class Difference extends Shown {
     this.lines = lineChanges(before, after);
     this.components = componentIds.flatMap((component): ComponentChange[] => {
       const [was, is] = [before.portion(component), after.portion(component)];
-      return was.same(is) ? [] : [{ component, before: was, after: is, change: is.minus(was) }];
+      if (was.same(is)) return [];
+      return [{ component, before: was, after: is, change: changeOf(before, after, component) }];
     });
   }
 

@@ -236,6 +236,39 @@ describe("difference", () => {
   });
 });
 
+describe("a change of a component", () => {
+  const plate = sheet(
+    {
+      name: "Plate",
+      portions: 1,
+      lines: [
+        { key: "oats", food: "oats", amount: "100 g" },
+        { key: "kelp", food: "kelp", amount: "5 g" },
+      ],
+    },
+    foods,
+  );
+  const energy = (after: typeof plate, from = plate): unknown[] => {
+    const { components: all } = difference(from, after);
+    const change = all.find((c) => c.component === "energy")?.change;
+    return [change?.value.toString(), change?.bound, change?.missing];
+  };
+
+  it("is exact where the silent line stayed: it cancels", () => {
+    // Kelp is silent on energy; 50 g of oats at 400 kcal in 100 g are 200 kcal.
+    expect(energy(plate.edit({ oats: "150 g" }))).toEqual(["200", "exact", []]);
+    expect(energy(revise(plate, { amounts: { oats: "50 g" } }))).toEqual(["-200", "exact", []]);
+  });
+
+  it("is bounded by the silent lines that moved, and unknown where nothing else did", () => {
+    expect(energy(plate.edit({ oats: "150 g", kelp: "8 g" }))).toEqual(["200", "at-least", ["kelp"]]);
+    expect(energy(plate.edit({ oats: "50 g", kelp: "2 g" }))).toEqual(["-200", "at-most", ["kelp"]]);
+    expect(energy(plate.edit({ oats: "150 g", kelp: "2 g" }))).toEqual(["200", "at-most", ["kelp"]]);
+    expect(energy(plate.edit({ kelp: "2 g" }))).toEqual(["0", "unknown", ["kelp"]]);
+    expect(energy(revise(plate, { swap: { kelp: "milk" } }))).toEqual(["3", "at-most", ["kelp"]]);
+  });
+});
+
 describe("sweep", () => {
   it("makes a grid over an amount and a target, in tidy records", () => {
     const s = sheet(
