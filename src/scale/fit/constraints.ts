@@ -1,9 +1,12 @@
 import { compare, type Fraction, over, ZERO } from "../../number/fraction.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
 import type { Brought } from "./brought.ts";
 import type { ReadDemand } from "./demands.ts";
 import { type Linear, less, onePortion, type Point, valueAt } from "./linear.ts";
 import { BASE, DOSE, gather, type LineAt, type Model, nameIn } from "./model.ts";
 import type { Side } from "./open.ts";
+
+type SheetLine = Sheet["plan"]["lines"][number];
 
 /** What a constraint is about. */
 export type On =
@@ -44,7 +47,8 @@ export function demandConstraint(model: Model, demand: ReadDemand, { value, per 
 export function lineConstraints(model: Model): Constraint[] {
   const per = onePortion(model.movers.length);
   const tightest = new Map<string, Constraint & { readonly factor: Fraction }>();
-  for (const at of linesByName(model)) {
+  const isBound = ({ least, most }: SheetLine): boolean => least !== undefined || most !== undefined;
+  for (const at of linesByName(model, isBound)) {
     const { line, least, most } = model.dishes[at.dish]?.sheet.plan.lines[at.line] ?? {};
     const grams = gramsOf(model, at);
     const place = model.places[at.dish]?.[at.line] ?? BASE;
@@ -93,10 +97,15 @@ export function doseConstraints(model: Model): Constraint[] {
   });
 }
 
-/** Every line with its name, in the order of the names. */
-export function linesByName(model: Pick<Model, "dishes">): (LineAt & { readonly name: string })[] {
+/** Every line that is wanted with its name, in the order of the names. */
+export function linesByName(
+  model: Pick<Model, "dishes">,
+  isWanted?: (line: SheetLine) => boolean,
+): (LineAt & { readonly name: string })[] {
   const all = model.dishes.flatMap((dish, d) =>
-    dish.sheet.plan.lines.map(({ line: { key } }, i) => ({ dish: d, line: i, name: nameIn(dish, key) })),
+    dish.sheet.plan.lines.flatMap((line, i) =>
+      isWanted && !isWanted(line) ? [] : [{ dish: d, line: i, name: nameIn(dish, line.line.key) }],
+    ),
   );
   return all.sort((a, b) => (a.name < b.name ? -1 : 1));
 }

@@ -1,89 +1,10 @@
 import { type Fraction, fraction, negate, sum, times, ZERO } from "../../number/fraction.ts";
-import { basicValues, reducedCost, restingValue, rowPrices, type WorkingBasis } from "./basis.ts";
-import type {
-  End,
-  Holding,
-  Infeasible,
-  Objective,
-  Optimal,
-  Prices,
-  Programme,
-  Span,
-  Unbounded,
-} from "./programme.ts";
+import { basicValues, reducedCost, rowPrices, type WorkingBasis } from "./basis.ts";
+import type { Holding, Infeasible, Prices, Programme, Span, Unbounded } from "./programme.ts";
 import { allValues, type Entering, shortfallCosts } from "./simplex.ts";
-import { objectiveInWholes, type WholeObjective, type WholeProgramme } from "./whole.ts";
+import type { WholeObjective, WholeProgramme } from "./whole.ts";
 
-/** Reads the answer off the last basis, back in the caller's units. */
-export function optimal(
-  programme: Programme,
-  objectives: readonly Objective[],
-  b: WorkingBasis,
-  prices: Prices,
-): Optimal {
-  const { n } = b.whole;
-  const basics = basicValues(b);
-  const faces: Fraction[] = [];
-  const ends: End[] = [];
-  for (let j = 0; j < b.standing.length; j += 1) {
-    if (b.standing[j] === "basic") continue;
-    const span = (j < n ? programme.variables[j] : programme.rows[j - n]) as Span;
-    const at = restingValue(b, j);
-    const end = endOf(b.whole, at, 1n, j);
-    ends[j] = end;
-    // What rests on an end of its span is that end, as given.
-    faces[j] =
-      end === "neither"
-        ? fraction(at, unitOf(b.whole, j))
-        : ((end === "upper" ? span.upper : span.lower) ?? ZERO);
-  }
-  for (let p = 0; p < basics.length; p += 1) {
-    const j = b.basic[p] as number;
-    const value = basics[p] as bigint;
-    ends[j] = endOf(b.whole, value, b.determinant, j);
-    faces[j] = value === 0n ? ZERO : fraction(value, b.determinant * unitOf(b.whole, j));
-  }
-  return {
-    status: "optimal",
-    x: faces.slice(0, n),
-    objectives: objectives.map((o) => worth(b, objectiveInWholes(o, b.whole))),
-    prices,
-    totals: faces.slice(n),
-    binding: { variables: ends.slice(0, n), rows: ends.slice(n) },
-    basis: { variables: b.standing.slice(0, n), rows: b.standing.slice(n) },
-    pivots: b.pivots,
-  };
-}
-
-/** Which end of its span `value / determinant` stands on. */
-function endOf({ lower, upper }: WholeProgramme, value: bigint, determinant: bigint, j: number): End {
-  const [below, above] = [lower[j], upper[j]];
-  const low = below !== undefined && value === below * determinant;
-  const high = above !== undefined && value === above * determinant;
-  return low ? (high ? "both" : "lower") : high ? "upper" : "neither";
-}
-
-/** A variable, or a row's total, of 1 in whole numbers. */
-function unitOf({ n, unit, scales }: WholeProgramme, j: number): bigint {
-  return j < n ? unit : (scales[j - n] as bigint) * unit;
-}
-
-/** An objective at the basis as it stands. */
-export function worth(b: WorkingBasis, { costs, scale }: WholeObjective): Fraction {
-  const basics = basicValues(b);
-  let resting = 0n;
-  for (let j = 0; j < b.whole.n; j += 1) {
-    if (costs[j] !== 0n && b.standing[j] !== "basic") resting += (costs[j] as bigint) * restingValue(b, j);
-  }
-  let total = resting * b.determinant;
-  for (let p = 0; p < basics.length; p += 1) {
-    const cost = costs[b.basic[p] as number] as bigint;
-    if (cost !== 0n) total += cost * (basics[p] as bigint);
-  }
-  return total === 0n ? ZERO : fraction(total, b.determinant * scale * b.whole.unit);
-}
-
-/** The prices of an objective at a basis that makes it least; those of variables worked out when read. */
+/** The prices of an objective at a basis that makes it least; worked out when read. */
 export function pricesAt(
   b: WorkingBasis,
   { costs, scale }: WholeObjective,
@@ -93,10 +14,14 @@ export function pricesAt(
   const standing = [...b.standing];
   const under = determinant * scale;
   let variables: readonly Fraction[] | undefined;
+  let rows: readonly Fraction[] | undefined;
   return {
-    rows: whole.scales.map((by, i) =>
-      perRow[i] === 0n ? ZERO : fraction((perRow[i] as bigint) * by, under),
-    ),
+    get rows(): readonly Fraction[] {
+      rows ??= whole.scales.map((by, i) =>
+        perRow[i] === 0n ? ZERO : fraction((perRow[i] as bigint) * by, under),
+      );
+      return rows;
+    },
     get variables(): readonly Fraction[] {
       variables ??= standing.slice(0, whole.n).map((place, j) => {
         const cost = place === "basic" ? 0n : reducedCost({ whole, determinant }, perRow, costs, j);

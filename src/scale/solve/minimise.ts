@@ -1,6 +1,7 @@
-import { crossed, infeasible, optimal, pricesAt, unbounded } from "./answer.ts";
+import { crossed, infeasible, pricesAt, unbounded } from "./answer.ts";
 import { reducedCost, restingValue, startingBasis, takeUp, type WorkingBasis } from "./basis.ts";
 import { propose } from "./guide.ts";
+import { optimal } from "./optimal.ts";
 import {
   DEFAULT_PIVOTS,
   type Effort,

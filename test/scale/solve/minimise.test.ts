@@ -9,9 +9,9 @@ import {
   type Value,
   ZERO,
 } from "../../../src/number/fraction.ts";
-import { worth } from "../../../src/scale/solve/answer.ts";
 import { startingBasis, takeUp } from "../../../src/scale/solve/basis.ts";
 import { minimise, minimiseInTurn } from "../../../src/scale/solve/minimise.ts";
+import { worth } from "../../../src/scale/solve/optimal.ts";
 import type {
   Objective,
   Optimal,

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { compare, equals, fraction, ONE, toText } from "../../../src/number/fraction.ts";
-import { worth } from "../../../src/scale/solve/answer.ts";
 import { startingBasis, takeUp } from "../../../src/scale/solve/basis.ts";
 import { propose } from "../../../src/scale/solve/guide.ts";
 import { minimise, minimiseInTurn } from "../../../src/scale/solve/minimise.ts";
+import { worth } from "../../../src/scale/solve/optimal.ts";
 import type { Objective, Programme } from "../../../src/scale/solve/programme.ts";
 import { lessen, reach } from "../../../src/scale/solve/simplex.ts";
 import { inWholes, objectiveInWholes } from "../../../src/scale/solve/whole.ts";
