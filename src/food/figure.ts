@@ -65,7 +65,8 @@ function provenance(figure: Extract<Figure, { readonly value: unknown }>): {
   const { borrowedFrom, source } = figure;
   if (borrowedFrom !== undefined)
     return { kind: "borrowed", note: source === undefined ? borrowedFrom : `${borrowedFrom}: ${source}` };
-  if (figure.derived !== undefined) return { kind: "derived", note: figure.derived };
+  if (figure.derived !== undefined)
+    return { kind: "derived", note: source === undefined ? figure.derived : `${figure.derived}: ${source}` };
   if (figure.presumed) return { kind: "presumed", note: figure.source ?? "presumed zero by the source" };
   return { kind: "known", note: figure.source };
 }

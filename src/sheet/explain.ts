@@ -1,5 +1,8 @@
 import { type ComponentId, component, components } from "../food/components.ts";
 import { readFigure } from "../food/composition.ts";
+import type { ReadFigure } from "../food/figure.ts";
+import type { FoodInput } from "../food/food.ts";
+import type { FoodTable } from "../food/table.ts";
 import { formatAmount } from "../measure/format.ts";
 import { fault, kindOf, quote } from "../number/error.ts";
 import {
@@ -167,7 +170,12 @@ function lineExplained(
     ...conversionSteps(planned, grams, s, i),
   ];
   const label = `${line.key}: ${stated(source.name, source.state)}`;
-  if (!nested) return new Explanation(label, value, unit, [...steps, ...figureSteps(planned, id), ...among]);
+  if (!nested)
+    return new Explanation(label, value, unit, [
+      ...steps,
+      ...figureSteps(planned, id, s.plan.foods),
+      ...among,
+    ]);
   return new Explanation(label, value, unit, [...steps, ...among], withinNested(nested, id, value));
 }
 
@@ -197,24 +205,45 @@ function byText(by: Conversion["by"]): string[] {
 }
 
 /** The published figure, where it comes from, and what cooking leaves of it. */
-function figureSteps({ source }: PlanLine, id: ComponentId): string[] {
+function figureSteps({ source, line }: PlanLine, id: ComponentId, foods: FoodTable): string[] {
   const food = source.food?.input;
   if (!food) return [];
-  const { kind, value, high, note } = readFigure(food, id);
+  const figure = readFigure(food, id);
+  const { kind, value, high } = figure;
   const { unit } = components[id];
-  const from = note ?? food.source;
+  const from = kind === "derived" ? derivedFrom(figure, food, id) : (figure.note ?? food.source);
   if (kind === "missing") return [`nothing is known of it in ${food.source}`];
   if (kind === "trace") return [`a trace, counted as none: ${from}`];
   if (kind === "below")
     return [`below ${showFigure(high ?? ZERO, { unit })} in 100 g, counted as none: ${from}`];
   const how = kind === "known" ? "" : kind === "borrowed" ? "borrowed from " : `${kind}: `;
-  return [`${exactFigure(value)} ${unit} in 100 g: ${how}${from}`, ...retentionStep(source, id, value)];
+  return [
+    `${exactFigure(value)} ${unit} in 100 g: ${how}${from}`,
+    ...retentionStep(source, line, id, value, foods),
+  ];
 }
 
-function retentionStep(source: PlanLine["source"], id: ComponentId, raw: Fraction): string[] {
+/** The formula or published quantity behind a derived figure, and whose it is. */
+function derivedFrom({ note, formula }: ReadFigure, food: FoodInput, id: ComponentId): string {
+  if (formula) return `${note ?? formula.formula} (${formula.source}), from figures of ${food.source}`;
+  const given = Object.hasOwn(food.per100g, id) ? food.per100g[id] : undefined;
+  const says = typeof given === "object" && "source" in given && given.source !== undefined;
+  return says ? (note ?? "") : `${note ?? ""}: ${food.source}`;
+}
+
+function retentionStep(
+  source: PlanLine["source"],
+  { retention }: PlanLine["line"],
+  id: ComponentId,
+  raw: Fraction,
+  { retention: table }: FoodTable,
+): string[] {
   const kept = fraction(source.values[componentIndex(id)] ?? 0n, source.scale);
   if (isZero(raw) || equals(kept, raw)) return [];
-  return [`${showPercent(over(kept, raw))} left after cooking`];
+  const left = `${showPercent(over(kept, raw))} left after cooking`;
+  if (typeof retention !== "string" || !table) return [`${left}, as the recipe says`];
+  const name = Object.hasOwn(table.codes, retention) ? `, ${table.codes[retention]?.[0]}` : "";
+  return [`${left}: code ${retention}${name}, ${table.source}`];
 }
 
 function exactFigure(value: Fraction): string {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { componentIds, components } from "../../src/food/components.ts";
+import { type ComponentId, componentIds, components } from "../../src/food/components.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { sweep } from "../../src/scale/sweep.ts";
@@ -55,7 +55,7 @@ describe("explain", () => {
       "100 g written",
       "100 g of edible portion",
       "12 g in 100 g: borrowed from groats",
-      "90% left after cooking",
+      "90% left after cooking, as the recipe says",
       "shared among 2 portions",
     ]);
     expect(oats?.label).toBe("oats: Oats, dry");
@@ -66,6 +66,36 @@ describe("explain", () => {
     const text = toText(why);
     for (const word of ["protein of one portion of Bowl", "· oats: Oats, dry", "12 g in 100 g", "90% left"])
       expect(text).toContain(word);
+  });
+
+  it("names who stands behind a derived figure and what cooking leaves", () => {
+    const s = sheet(
+      {
+        name: "Greens",
+        portions: 1,
+        lines: [
+          { key: "spinach", food: "spinach-raw", amount: "100 g", retention: "3004" },
+          { key: "milk", food: "milk-whole", amount: "244 g" },
+          { key: "own", food: "own", amount: "10 g" },
+        ],
+      },
+      starterFoods.with([
+        {
+          id: "own",
+          name: "Own",
+          source: "our weighing",
+          per100g: { sodium: "400", fibre: { value: 3, derived: "by difference" } },
+        },
+      ]),
+    );
+    const why = (line: string, id: ComponentId): string => s.explain(id, { line }).steps.join("; ");
+    expect(why("milk", "iodine")).toMatch(/56 µg in 1 cup \(244 g\): .*table of iodine in foods/);
+    expect(why("own", "salt")).toMatch(/derived: .* \(.+\), from figures of our weighing/);
+    expect(why("own", "fibre")).toContain("derived: by difference: our weighing");
+    // USDA Table of Nutrient Retention Factors, Release 6: greens, boiled, little water, drained.
+    expect(why("spinach", "vitaminC")).toMatch(
+      /60% left after cooking: code 3004, vegetables, greens.*Release 6/,
+    );
   });
 
   it("says trace and below for what they are", () => {
