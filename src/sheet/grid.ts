@@ -10,6 +10,7 @@ import { fault, kindOf, quote, SteelyardError } from "../number/error.ts";
 import { exact } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import {
+  type CarriedOver,
   type CellRef,
   type CellValue,
   cellKey,
@@ -49,8 +50,13 @@ export interface RowView {
   get(column: string): Tally;
   total(column: string): Tally;
   portion(column: string): Tally;
-  /** A column added up over the lines. */
+  /**
+   * A column added up over the lines, for what the row stands for: the batch, one portion of it, or
+   * 100 g of it. In the row of a line it is the sum for the batch.
+   */
   sum(column: string): Tally;
+  /** How many portions the batch makes. */
+  readonly portions: Tally;
   constant(name: string): Tally;
 }
 
@@ -64,6 +70,8 @@ export interface ColumnView {
   per100g(): Tally;
   /** Another row of one's own, in this column. */
   row(name: string): Tally;
+  /** How many portions the batch makes. */
+  readonly portions: Tally;
   constant(name: string): Tally;
 }
 
@@ -73,7 +81,7 @@ export class Grid {
   readonly #own: Own;
   readonly #evaluator: Evaluator;
 
-  constructor(sheet: Sheet, own: Own, earlier: ReadonlyMap<string, Entry>) {
+  constructor(sheet: Sheet, own: Own, earlier: CarriedOver) {
     this.#sheet = sheet;
     this.#own = own;
     this.#evaluator = new Evaluator(earlier);
@@ -98,13 +106,32 @@ export class Grid {
     return this.#own.constants.get(column) ?? given(this.#sheet, ref);
   }
 
-  /** Evaluates every cell of one's own: what a definition checks before it stands. */
+  /** What a sheet with another definition of `name` carries over, and the cells that it may change. */
+  redefining(name: string): { readonly carried: CarriedOver; readonly reached: readonly CellRef[] } {
+    return this.#evaluator.redefining((ref) => defines(ref, name));
+  }
+
+  /** Evaluates the cells that a definition makes or changes: what it checks before it stands. */
+  evaluate(name: string, reached: readonly CellRef[]): CellValue[] {
+    const rows = [...this.#own.rows.keys()].map((row) => ({ row }));
+    const cells: CellRef[] = [...reached];
+    if (this.#own.columns.has(name))
+      cells.push(...[...this.#rows(), ...rows].map((row) => ({ column: name, row })));
+    if (this.#own.rows.has(name))
+      cells.push(...this.#columns().map((column) => ({ column, row: { row: name } })));
+    return cells.map((ref) => this.value(ref));
+  }
+
+  #columns(): string[] {
+    return [...componentIds, "grams", ...this.#own.columns.keys()];
+  }
+
+  /** Evaluates every cell of one's own. */
   all(): readonly Entry[] {
     for (const column of this.#own.columns.keys())
       for (const row of this.#rows()) this.value({ column, row });
     for (const name of this.#own.rows.keys()) {
-      for (const column of [...componentIds, "grams", ...this.#own.columns.keys()])
-        this.value({ column, row: { row: name } });
+      for (const column of this.#columns()) this.value({ column, row: { row: name } });
     }
     return [...this.#evaluator.entries.values()];
   }
@@ -159,6 +186,7 @@ export class Grid {
       this.#read({ column: "amount", row });
       return this.#sheet.lines[i];
     };
+    const portions = (): Tally => this.#portions();
     return {
       row,
       get line() {
@@ -168,7 +196,10 @@ export class Grid {
       get: (column) => this.#read({ column, row }),
       total: (column) => this.#read({ column, row: "total" }),
       portion: (column) => this.#read({ column, row: "portion" }),
-      sum: (column) => this.#sum(column),
+      sum: (column) => this.#shareOf(row, this.#sum(column)),
+      get portions() {
+        return portions();
+      },
       constant: (name) => this.#constant(name),
     };
   }
@@ -180,7 +211,21 @@ export class Grid {
     return rest.reduce((all, each) => all.plus(each), first ?? constantTally(exact(0), ""));
   }
 
+  #portions(): Tally {
+    return this.#read({ column: "portions", row: "total" });
+  }
+
+  /** What a row has of a sum for the batch. */
+  #shareOf(row: RowRef, whole: Tally): Tally {
+    if (row === "portion") return whole.over(this.#portions());
+    if (row !== "per100g") return whole;
+    return whole.times(
+      this.#read({ column: "grams", row }).over(this.#read({ column: "grams", row: "total" })),
+    );
+  }
+
   #columnView(column: string): ColumnView {
+    const portions = (): Tally => this.#portions();
     return {
       column,
       component: isComponentId(column) ? components[column] : undefined,
@@ -189,6 +234,9 @@ export class Grid {
       portion: () => this.#read({ column, row: "portion" }),
       per100g: () => this.#read({ column, row: "per100g" }),
       row: (name) => this.#read({ column, row: { row: name } }),
+      get portions() {
+        return portions();
+      },
       constant: (name) => this.#constant(name),
     };
   }
@@ -201,6 +249,10 @@ function checkRow(row: unknown): void {
   const message = `${typeof row === "string" ? quote(row) : kindOf(row)} is not a row`;
   const hint = 'write "total", "portion", "per100g", { line: "its key" } or { row: "its name" }';
   throw fault("line-unknown", message, hint, ["row"]);
+}
+
+function defines({ column, row }: CellRef, name: string): boolean {
+  return column === name || (typeof row === "object" && "row" in row && row.row === name);
 }
 
 function distinct(refs: readonly CellRef[]): CellRef[] {
@@ -242,12 +294,13 @@ function given(s: Sheet, ref: CellRef): CellValue {
   try {
     if (isComponentId(column)) return component(s, column, row);
     if (column === "grams") return grams(s, row);
+    if (column === "portions") return constantTally(s.values.portions, "");
     if (column === "amount" && typeof row === "object" && "line" in row) return written(s, row.line);
   } catch (error) {
     if (!(error instanceof SteelyardError)) throw error;
     return { failed: true, code: error.code, message: error.message, cell: cellLabel(ref) };
   }
-  return unknown(ref, column, [...componentIds, "grams", "amount"]);
+  return unknown(ref, column, [...componentIds, "grams", "amount", "portions"]);
 }
 
 function component(s: Sheet, id: ComponentId, row: RowRef): Tally {

@@ -51,6 +51,16 @@ export interface Entry {
   readonly reads: readonly { readonly ref: CellRef; readonly value: CellValue }[];
 }
 
+/** What a sheet carries over from the one that it was made from. */
+export interface CarriedOver {
+  /** Entries of an earlier version, each of which serves again where what it read comes out equal. */
+  readonly earlier: ReadonlyMap<string, Entry>;
+  /** Entries of the same values, which nothing that changed reaches: they stand as they are. */
+  readonly settled: ReadonlyMap<string, Entry>;
+}
+
+export const NOTHING_CARRIED: CarriedOver = { earlier: new Map(), settled: new Map() };
+
 /** Thrown inside a formula that reads a failed cell, so that the failure passes through it. */
 class Passed extends Error {}
 
@@ -60,7 +70,7 @@ class Passed extends Error {}
  * reaches. A cycle gives every cell on it the same failure.
  */
 export class Evaluator {
-  readonly entries: Map<string, Entry> = new Map();
+  readonly entries: Map<string, Entry>;
   readonly #stack: {
     readonly key: string;
     readonly ref: CellRef;
@@ -69,8 +79,38 @@ export class Evaluator {
   readonly #cycles = new Map<string, Failure>();
   readonly #earlier: ReadonlyMap<string, Entry>;
 
-  constructor(earlier: ReadonlyMap<string, Entry>) {
+  constructor({ earlier, settled }: CarriedOver) {
     this.#earlier = earlier;
+    this.entries = new Map(settled);
+  }
+
+  /** What still serves where cells are defined anew, and the entries that read them, near or far. */
+  redefining(defined: (ref: CellRef) => boolean): {
+    readonly carried: CarriedOver;
+    readonly reached: readonly CellRef[];
+  } {
+    const readers = new Map<string, string[]>();
+    const reached = new Set<string>();
+    const settled = new Map<string, Entry>();
+    for (const [key, { ref, reads }] of this.entries) {
+      if (reads.some((read) => defined(read.ref))) reached.add(key);
+      if (defined(ref)) continue;
+      for (const read of reads) {
+        const of = cellKey(read.ref);
+        const known = readers.get(of);
+        if (known) known.push(key);
+        else readers.set(of, [key]);
+      }
+    }
+    for (const key of reached) for (const reader of readers.get(key) ?? []) reached.add(reader);
+    const again: CellRef[] = [];
+    for (const [key, entry] of this.entries) {
+      if (defined(entry.ref)) continue;
+      if (reached.has(key)) again.push(entry.ref);
+      else settled.set(key, entry);
+    }
+    const earlier = new Map([...this.reusable].filter(([, { ref }]) => !defined(ref)));
+    return { carried: { earlier, settled }, reached: again };
   }
 
   /** Every entry that a later version may use again. */

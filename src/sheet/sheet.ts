@@ -23,7 +23,14 @@ import { type EnergyBy, type EnergyShares, shareEnergy } from "./energy.ts";
 import { type Explanation, explain, type Where } from "./explain.ts";
 import { type ColumnFormula, Grid, NOTHING_OWN, type Own, type RowFormula } from "./grid.ts";
 import { sheetLong } from "./long.ts";
-import { type CellRef, type CellValue, type Entry, isFailure, type RowRef } from "./own.ts";
+import {
+  type CarriedOver,
+  type CellRef,
+  type CellValue,
+  isFailure,
+  NOTHING_CARRIED,
+  type RowRef,
+} from "./own.ts";
 import type { SheetPlan } from "./plan.ts";
 import type { Mark } from "./source.ts";
 import { figuresTable, linesTable, ownTables } from "./tables.ts";
@@ -77,7 +84,9 @@ export class Sheet extends Shown {
     const from = earlier?.sheet;
     const sums = from && from.plan === plan && earlier.changed ? from.#totals : undefined;
     this.#totals = new Totals(plan, values, this.masses, sums, earlier?.changed);
-    this.#grid = new Grid(this, own, earlier?.entries ?? (from ? from.#grid.reusable : new Map()));
+    const again = (): CarriedOver =>
+      from ? { ...NOTHING_CARRIED, earlier: from.#grid.reusable } : NOTHING_CARRIED;
+    this.#grid = new Grid(this, own, earlier?.carried ?? again());
   }
 
   get name(): string {
@@ -169,7 +178,9 @@ export class Sheet extends Shown {
    * batch, the portion and 100 g. A formula that throws gives a failed cell and spoils nothing else.
    * A column of that name is replaced.
    *
-   * Throws `column-name-taken` (a component's name, `grams` or `amount`), `column-cycle` with the way round.
+   * What lines add up to is `at.sum`: in the row of a portion it is a portion's share. Throws
+   * `column-name-taken` (a component's name, `grams`, `amount` or `portions`), `column-cycle` with the
+   * way round.
    *
    * @example
    * ```ts
@@ -285,16 +296,16 @@ export class Sheet extends Shown {
   }
 
   #refuseTaken(name: string): void {
-    if (name !== "" && name !== "grams" && name !== "amount" && !isComponentId(name)) return;
+    if (name !== "" && !GIVEN.includes(name) && !isComponentId(name)) return;
     const what = name === "" ? "a name of no characters" : `${name} is a column of every sheet`;
     throw fault("column-name-taken", what, "choose another name");
   }
 
-  /** Works the new definition out everywhere before it stands, so that a cycle is refused here. */
+  /** Works out what the new definition makes or changes before it stands, so that a cycle is refused here. */
   #define(own: Own, name: string): Sheet {
-    const kept = [...this.#grid.reusable].filter(([, { ref }]) => !defines(ref, name));
-    const next = new Sheet(this.plan, this.values, own, { sheet: this, changed: [], entries: new Map(kept) });
-    for (const { value } of next.#grid.all()) {
+    const { carried, reached } = this.#grid.redefining(name);
+    const next = new Sheet(this.plan, this.values, own, { sheet: this, changed: [], carried });
+    for (const value of next.#grid.evaluate(name, reached)) {
       if (isFailure(value) && value.code === "column-cycle") {
         throw fault(
           "column-cycle",
@@ -311,9 +322,8 @@ export class Sheet extends Shown {
 interface Earlier {
   readonly sheet: Sheet;
   readonly changed: readonly number[] | undefined;
-  readonly entries?: ReadonlyMap<string, Entry>;
+  readonly carried?: CarriedOver;
 }
 
-function defines({ column, row }: CellRef, name: string): boolean {
-  return column === name || (typeof row === "object" && "row" in row && row.row === name);
-}
+/** Columns that every sheet has beside the components. */
+const GIVEN: readonly string[] = ["grams", "amount", "portions"];

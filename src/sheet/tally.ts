@@ -19,6 +19,7 @@ import {
   type Value,
 } from "../number/fraction.ts";
 import { boundOfProduct, boundOfQuotient, boundOfSum, opposite } from "./bound.ts";
+import { unitOfProduct, unitOfQuotient } from "./unit.ts";
 
 /** How a tally's value bounds the truth. */
 export type Bound = "exact" | "at-least" | "at-most" | "unknown";
@@ -163,10 +164,10 @@ export class Tally implements Marks {
     return this.#with(b, minus(this.exact, b.exact), this.unit, boundOfSum(this.bound, opposite(b.bound)));
   }
 
-  /** This times a number, or another tally; units multiply: `g·kcal`. */
+  /** This times a number, or another tally; units multiply and cancel: g × kcal is `g·kcal`, g × GBP/g is `GBP`. */
   times(other: Tally | Value): Tally {
     const b = this.#operand(other, "");
-    const unit = [this.unit, b.unit].filter((u) => u !== "").join("·");
+    const unit = unitOfProduct(this.unit, b.unit);
     return this.#with(
       b,
       times(this.exact, b.exact),
@@ -178,7 +179,7 @@ export class Tally implements Marks {
   /** This divided by a number or another tally; of like units the result is a plain number. Throws `number-zero-denominator`. */
   over(other: Tally | Value): Tally {
     const b = this.#operand(other, "");
-    const unit = b.unit === "" ? this.unit : b.unit === this.unit ? "" : `${this.unit}/${b.unit}`;
+    const unit = unitOfQuotient(this.unit, b.unit);
     return this.#with(
       b,
       over(this.exact, b.exact),

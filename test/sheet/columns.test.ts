@@ -13,8 +13,11 @@ import {
   times,
   toText,
 } from "../../src/number/fraction.ts";
+import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { type CellValue, cellLabel, isFailure } from "../../src/sheet/own.ts";
+import { type CellValue, cellLabel, isFailure, type RowRef } from "../../src/sheet/own.ts";
+import { revise } from "../../src/sheet/revise.ts";
+import type { Sheet } from "../../src/sheet/sheet.ts";
 import { type Bound, constantTally, makeMarks, Tally } from "../../src/sheet/tally.ts";
 import { toText as show } from "../../src/table/text.ts";
 import { errorOf } from "../number/error-of.ts";
@@ -62,16 +65,33 @@ describe("columns of one's own", () => {
   });
 
   it("say cost per portion, added up over the lines", () => {
-    const s = bowl.column("cost", (at) => {
-      if (!at.line) return at.row === "portion" ? at.total("cost").over(2) : at.sum("cost");
-      return at
-        .get("grams")
-        .times(at.food?.price?.per100g ?? 0)
-        .over(100);
-    });
-    expect(tally(s.value("cost", { line: "oats" })).value.toString()).toBe("0.24");
-    expect(tally(s.value("cost")).value.toString()).toBe("0.57"); // 0.24 + 3 × 0.11
-    expect(tally(s.value("cost", "portion")).value.toString()).toBe("0.285");
+    const s = bowl
+      .constant("per gram", "1/100", "GBP/g")
+      .column("cost", (at) =>
+        at.line
+          ? at
+              .get("grams")
+              .times(at.constant("per gram"))
+              .times(at.food?.price?.per100g ?? 0)
+          : at.sum("cost"),
+      )
+      .column("by hand", (at) => at.total("cost").over(at.portions));
+    const said = (of: Sheet, row: RowRef, column = "cost"): string => {
+      const { value, unit } = tally(of.value(column, row));
+      return `${value} ${unit}`;
+    };
+    expect(said(s, { line: "oats" })).toBe("0.24 GBP");
+    expect(said(s, "total")).toBe("0.57 GBP"); // 0.24 + 3 × 0.11
+    expect(said(s, "portion")).toBe("0.285 GBP"); // of two
+    expect(said(s, "per100g")).toBe("0.1425 GBP"); // of 400 g as eaten
+    expect(said(s, "portion", "by hand")).toBe("0.285 GBP");
+    // Three portions cost as much as before, each a third of it; evaporation makes 100 g dearer.
+    const more = revise(s, { portions: 3 });
+    expect([said(more, "total"), said(more, "portion")]).toEqual(["0.57 GBP", "0.19 GBP"]);
+    expect(said(revise(s, { cookedMass: "200 g" }), "per100g")).toBe("0.285 GBP");
+    // A sheet scaled to other portions keeps no cell of the old ones.
+    const scaled = scale(s, { mass: "200 g", portions: 4 }).sheet;
+    expect([said(scaled, "total"), said(scaled, "portion")]).toEqual(["1.14 GBP", "0.285 GBP"]);
   });
 
   it("say n-6 to n-3 and potassium to sodium, bounds and all", () => {
@@ -155,7 +175,7 @@ describe("columns of one's own", () => {
   });
 
   it("refuse names that every sheet has, and stand in each other's place otherwise", () => {
-    for (const name of ["energy", "grams", "amount", ""])
+    for (const name of ["energy", "grams", "amount", "portions", ""])
       expect(errorOf(() => bowl.column(name, () => 1)).code).toBe("column-name-taken");
     const s = bowl.column("x", () => 1).column("y", (at) => at.get("x").plus(1));
     expect(tally(s.column("x", () => 5).value("y")).value.toString()).toBe("6");
@@ -184,6 +204,37 @@ describe("columns of one's own", () => {
     );
     expect(labels(s.feeds("grams", { line: "oats" }))).toEqual(
       expect.arrayContaining(["protein of oats", "grams of the batch"]),
+    );
+  });
+
+  it("evaluate at a definition only what it makes or reaches, however many there are", () => {
+    let calls = 0;
+    let s = bowl;
+    for (let i = 0; i < 300; i++) {
+      s = s.column(`own ${i}`, (at) => {
+        calls += 1;
+        return at.get(i === 0 ? "protein" : `own ${i - 1}`).plus(1);
+      });
+    }
+    expect(calls).toBe(300 * 5); // two lines, the batch, a portion, 100 g
+    calls = 0;
+    const redefined = s.column("own 150", () => 7);
+    expect(calls).toBe(149 * 5);
+    expect(tally(redefined.value("own 299")).value.toString()).toBe("156");
+    expect(tally(s.value("own 299")).value.toString()).toBe("321"); // 21 + 300
+    expect(calls).toBe(149 * 5);
+  });
+
+  it("refuse a circle that a new figure closes among columns that were there before", () => {
+    const s = bowl
+      .constant("way", 0)
+      .column("a", (at) => (at.constant("way").exact.n > 0n ? at.get("b") : 1))
+      .column("b", (at) => at.get("a"));
+    expect(errorOf(() => s.constant("way", 1)).code).toBe("column-cycle");
+    expect(errorOf(() => s.row("r", (at) => at.row("r"))).code).toBe("column-cycle");
+    const row = bowl.row("r", (at) => at.total());
+    expect(errorOf(() => row.column("x", (at) => at.get("y")).column("y", (at) => at.get("x"))).code).toBe(
+      "column-cycle",
     );
   });
 
@@ -266,6 +317,11 @@ describe("bounds through arithmetic", () => {
     const [g, mg] = [constantTally(exact(2), "g"), constantTally(exact(4), "mg")];
     expect(errorOf(() => g.plus(mg)).code).toBe("unit-kinds-differ");
     expect([g.times(mg).unit, g.over(mg).unit, g.over(g).unit]).toEqual(["g·mg", "g/mg", ""]);
+    const price = constantTally(exact(3), "GBP/g");
+    expect([g.times(price).unit, price.times(g).unit, price.over(g).unit]).toEqual(["GBP", "GBP", "GBP/g/g"]);
+    expect(price.over(g).times(g).times(g).unit).toBe("GBP");
+    expect([constantTally(exact(1), "").over(g).unit, g.over(mg).over(g).unit]).toEqual(["1/g", "1/mg"]);
+    expect(constantTally(exact(1), "").over(g).times(g).unit).toBe("");
     expect(errorOf(() => g.over(0)).code).toBe("number-zero-denominator");
   });
 });
