@@ -104,12 +104,17 @@ export class Evaluator {
     }
     for (const key of reached) for (const reader of readers.get(key) ?? []) reached.add(reader);
     const again: CellRef[] = [];
+    const earlier = new Map<string, Entry>();
+    for (const [key, entry] of this.#earlier)
+      if (!this.entries.has(key) && !defined(entry.ref)) earlier.set(key, entry);
     for (const [key, entry] of this.entries) {
       if (defined(entry.ref)) continue;
-      if (reached.has(key)) again.push(entry.ref);
-      else settled.set(key, entry);
+      if (!reached.has(key)) settled.set(key, entry);
+      else {
+        again.push(entry.ref);
+        earlier.set(key, entry);
+      }
     }
-    const earlier = new Map([...this.reusable].filter(([, { ref }]) => !defined(ref)));
     return { carried: { earlier, settled }, reached: again };
   }
 
