@@ -1,7 +1,7 @@
 import type { Fraction, Value } from "../number/fraction.ts";
 import type { EquationId } from "./equations/equation.ts";
 
-/** How fast to lose or gain: per cent of the day's need, kcal a day, or body mass a week. */
+/** How fast to lose or gain: per cent of the day's need (15, `"15 %"`), kcal a day (300, `"300 kcal"`, `"1.2 MJ"`), or body mass a week. */
 export type Rate =
   | { readonly percent: Value; readonly kcal?: never; readonly perWeek?: never }
   | { readonly kcal: Value; readonly percent?: never; readonly perWeek?: never }

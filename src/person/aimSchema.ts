@@ -1,8 +1,9 @@
 import * as z from "zod/mini";
-import { push, valueSchema, wordSchema } from "../number/document.ts";
+import { push, wordSchema } from "../number/document.ts";
 import { SteelyardError } from "../number/error.ts";
-import { compare, exact, type Fraction, type Value } from "../number/fraction.ts";
+import { compare, type Fraction, type Value } from "../number/fraction.ts";
 import type { Aim } from "./aim.ts";
+import { readGramsPer1000kcal, readGramsPerKg, readKcal, readPercent } from "./aimValues.ts";
 import { energyEquations } from "./equations/all.ts";
 import type { EquationId } from "./equations/equation.ts";
 import { readShare } from "./share.ts";
@@ -18,11 +19,11 @@ let made: z.ZodMiniType<Aim> | undefined;
 
 function makeAimSchema(): z.ZodMiniType<Aim> {
   const rate = oneOf({
-    percent: valueSchema({ above: 0, to: 100 }),
-    kcal: valueSchema({ above: 0, to: 20000 }),
+    percent: readable(readPercent),
+    kcal: readable(readKcal),
     perWeek: readable(readMass),
   });
-  const gramsPerKg = wantedSchema(valueSchema({ from: 0, to: 20 }), exact);
+  const gramsPerKg = wantedSchema(readable(readGramsPerKg), readGramsPerKg);
   const macro = oneOf({
     perKg: gramsPerKg,
     perKgLean: gramsPerKg,
@@ -45,7 +46,7 @@ function makeAimSchema(): z.ZodMiniType<Aim> {
     protein: z.optional(macro),
     fat: z.optional(macro),
     carbohydrate: z.optional(macro),
-    fibre: z.optional(z.strictObject({ per1000kcal: valueSchema({ from: 0, to: 200 }) })),
+    fibre: z.optional(z.strictObject({ per1000kcal: readable(readGramsPer1000kcal) })),
     equation: z.optional(wordSchema(ids)),
   }) as unknown as z.ZodMiniType<Aim>;
 }

@@ -1,6 +1,6 @@
 import type { Decimal } from "decimal.js";
 import { components } from "../food/components.ts";
-import { type Fault, fault, throwIfAny } from "../number/error.ts";
+import { type Fault, throwIfAny } from "../number/error.ts";
 import {
   compare,
   exact,
@@ -14,9 +14,9 @@ import {
 } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
-import { isQuantity, readFigure, withAmounts } from "./shareDay.ts";
+import { figureOf, isQuantity, withAmounts } from "./shareDay.ts";
 
-/** What earlier meals bring, each in the component's own unit; `mass` in grams. */
+/** What earlier meals bring: a number in the component's own unit, or text with a unit; `mass` in grams. */
 export type Totals = { readonly [Q in Quantity]?: Value };
 
 /** What is left of a day. */
@@ -33,7 +33,7 @@ export interface LeftOfDay {
 
 /**
  * What is left of a day's demands after the meals already planned. Figures subtract exactly; a lower
- * limit already met drops out, and nothing goes below zero.
+ * limit already met drops out, and nothing goes below zero. What is left is in the component's own unit.
  *
  * Throws `demand-malformed` for totals that are no amounts of a component.
  *
@@ -73,18 +73,6 @@ export function leftOfDay(demands: readonly Demand[], eaten: Totals): LeftOfDay 
 /** A lower limit of nothing asks nothing. */
 function isMet(demand: Demand): boolean {
   return demand.least !== undefined && demand.most === undefined && compare(exact(demand.least), ZERO) === 0;
-}
-
-/** A demand's figure in the component's own unit. */
-function figureOf(of: Quantity, value: Value): Fraction {
-  const { number, unit } = readFigure(value);
-  const own = of === "mass" ? "g" : components[of].unit;
-  if (unit === "" || unit === own || (own === "µg" && unit === "ug")) return number;
-  throw fault(
-    "demand-malformed",
-    `a demand on ${of} in ${unit}`,
-    `write it in ${own}, so that it can be taken from the total`,
-  );
 }
 
 function readTotals(eaten: Totals): Map<Quantity, Fraction> {

@@ -1,8 +1,9 @@
 import { readDocument } from "../number/document.ts";
 import { type Fault, fault, throwIfAny } from "../number/error.ts";
-import { compare, exact, type Fraction, fraction, over, plus, type Value, ZERO } from "../number/fraction.ts";
+import { compare, type Fraction, fraction, over, plus, type Value, ZERO } from "../number/fraction.ts";
 import type { Aim, AimFacts, Band, MacroAim, MacroName, Rate, Wanted } from "./aim.ts";
 import { aimSchema } from "./aimSchema.ts";
+import { readGramsPer1000kcal, readGramsPerKg, readKcal, readPercent } from "./aimValues.ts";
 import { readShare } from "./share.ts";
 import { readMass } from "./size.ts";
 
@@ -26,7 +27,7 @@ export function readAim(input: Aim): AimFacts {
     direction,
     macros,
     ...(rate && { rate: readRate(rate) }),
-    ...(aim.fibre && { fibrePer1000: exact(aim.fibre.per1000kcal) }),
+    ...(aim.fibre && { fibrePer1000: readGramsPer1000kcal(aim.fibre.per1000kcal) }),
     ...(aim.equation && { equation: aim.equation }),
   };
   throwIfAny(sharesBeyondWhole(facts));
@@ -35,8 +36,8 @@ export function readAim(input: Aim): AimFacts {
 
 function readRate(rate: Rate): { kind: "percent" | "kcal" | "kgPerWeek"; value: Fraction } {
   if (rate.percent !== undefined)
-    return { kind: "percent", value: over(exact(rate.percent), fraction(100n)) };
-  if (rate.kcal !== undefined) return { kind: "kcal", value: exact(rate.kcal) };
+    return { kind: "percent", value: over(readPercent(rate.percent), fraction(100n)) };
+  if (rate.kcal !== undefined) return { kind: "kcal", value: readKcal(rate.kcal) };
   return { kind: "kgPerWeek", value: readMass(rate.perWeek) };
 }
 
@@ -44,8 +45,9 @@ function readMacro(macro: MacroAim): { by: "perKg" | "perKgLean" | "share"; band
   if (macro.share !== undefined) {
     return { by: "share", band: readBand(macro.share, (v) => readShare(v, "aim-malformed")) };
   }
-  if (macro.perKgLean !== undefined) return { by: "perKgLean", band: readBand(macro.perKgLean, exact) };
-  if (macro.perKg !== undefined) return { by: "perKg", band: readBand(macro.perKg, exact) };
+  if (macro.perKgLean !== undefined)
+    return { by: "perKgLean", band: readBand(macro.perKgLean, readGramsPerKg) };
+  if (macro.perKg !== undefined) return { by: "perKg", band: readBand(macro.perKg, readGramsPerKg) };
   throw fault("aim-malformed", "nothing asked", "give perKg, perKgLean or share");
 }
 

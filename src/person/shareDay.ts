@@ -1,6 +1,7 @@
 import type { Decimal } from "decimal.js";
 import { isComponentId } from "../food/components.ts";
-import { fault, quote, within } from "../number/error.ts";
+import { figure } from "../measure/figure.ts";
+import { fault, quote, SteelyardError, within } from "../number/error.ts";
 import {
   equals,
   exact,
@@ -13,6 +14,7 @@ import {
   type Value,
 } from "../number/fraction.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
+import { unitOf } from "../scale/linear.ts";
 import { readShare } from "./share.ts";
 
 /** One meal's part of a day. */
@@ -23,8 +25,8 @@ export interface MealShare {
 }
 
 /**
- * Shares a day's demands among its meals. Amounts are split exactly: a meal's figures add up to the
- * day's, literally. Shares of energy and ratios hold for the day as for each meal, and stay.
+ * Shares a day's demands among its meals. Amounts are split exactly, in whatever unit they were written:
+ * a meal's figures add up to the day's, literally. Shares of energy and ratios hold for the day as for each meal, and stay.
  *
  * `shares` gives each meal its part, as `0.25`, `"1/4"` or `"25 %"`; together they are the whole.
  *
@@ -71,7 +73,7 @@ export function mealDemands(demands: readonly Demand[], share: Value): readonly 
 
 function demandPart(demand: Demand, share: Fraction): Demand {
   if (demand.of === undefined) return demand;
-  return withAmounts(demand, (value) => scaleValue(value, share));
+  return withAmounts(demand, (value) => partOf(demand.of, value, share));
 }
 
 /** The same demand with each of its figures changed. */
@@ -87,24 +89,34 @@ export function withAmounts(demand: Demand, change: (value: Value) => Value): De
   return { ...demand, most: change(demand.most) };
 }
 
-function scaleValue(value: Value, by: Fraction): Value {
-  const { number, unit } = readFigure(value);
-  const scaled = toText(times(number, by));
-  return unit === "" ? scaled : `${scaled} ${unit}`;
+/** One number, and the unit that it was written with. */
+const PLAIN = /^\s*(\d+(?:\.\d+)?(?:\/\d+)?)\s*([^\d\s.,/]*)\s*$/;
+
+/** Part of a figure: in the unit that it was written with where that is one, else in the quantity's own. */
+function partOf(of: Quantity, value: Value, share: Fraction): Value {
+  const whole = figureOf(of, value);
+  const [, number, unit = ""] = typeof value === "string" ? (PLAIN.exec(value) ?? []) : [undefined, "", ""];
+  const own = number === undefined ? unitOf(of) : unit;
+  const amount = number === undefined || number === "" ? whole : exact(number);
+  const part = toText(times(amount, share));
+  return own === "" ? part : `${part} ${own}`;
 }
 
-/** A demand's figure: its number, and the unit where text carries one. */
-export function readFigure(value: Value): { number: Fraction; unit: string } {
-  const parts = typeof value === "string" ? /^\s*(.*?[\d.])\s*([^\d\s./]*)\s*$/.exec(value) : null;
+/**
+ * A demand's figure in the quantity's own unit: a bare number is in it already, and text may carry any
+ * unit of the kind, as a cook writes it (`"2 g"` of sodium, `"1 lb 4 oz"`).
+ *
+ * Throws `demand-malformed`.
+ */
+export function figureOf(of: Quantity, value: Value): Fraction {
   try {
-    const number = exact(parts ? (parts[1] ?? "") : value);
-    if (number.n < 0n) throw fault("demand-malformed", "below 0", "give 0 or more");
-    return { number, unit: parts?.[2] ?? "" };
-  } catch {
+    return figure(value, unitOf(of));
+  } catch (error) {
+    if (!(error instanceof SteelyardError)) throw error;
     throw fault(
       "demand-malformed",
-      `${quote(value)} is not an amount`,
-      'write a number in the component\'s unit, or with one: "60 g"',
+      error.faults[0]?.message ?? `${quote(value)} is not an amount`,
+      error.hint,
     );
   }
 }

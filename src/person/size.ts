@@ -43,8 +43,8 @@ const LONGEST = 60;
 const heightHint = 'write "1.70 m", "170 cm" or "5 ft 7 in"';
 
 /**
- * Reads a body mass exactly, in kilograms: `"61 kg"`, `"134 lb"`, `"9 st 8 lb"`, or a bare number of
- * kilograms.
+ * Reads a body mass exactly, in kilograms: `"61 kg"`, `"134 lb"`, `"9 st 8 lb"` or `"9st8lb"`, or a
+ * bare number of kilograms.
  *
  * Throws `person-malformed`, `amount-ambiguous`, and the number codes.
  */
@@ -56,7 +56,8 @@ export function readMass(value: Value): Fraction {
 function readGrams(text: string): Fraction {
   const hint = 'write "61 kg", "134 lb" or "9 st 8 lb"';
   try {
-    const grams = gramsOf(amount(text));
+    // "9st8lb": a number after the letters of a unit begins the next part.
+    const grams = gramsOf(amount(text.replaceAll(/(?<=[a-z]{2})(?=\d)/gi, " ")));
     if (grams) return grams;
   } catch (error) {
     if (!(error instanceof SteelyardError) || error.code === "amount-ambiguous") throw error;
@@ -66,8 +67,8 @@ function readGrams(text: string): Fraction {
 }
 
 /**
- * Reads a height exactly, in metres: `"1.70 m"`, `"170 cm"`, `"5 ft 7 in"`. A bare number is refused:
- * it could be metres, centimetres or inches.
+ * Reads a height exactly, in metres: `"1.70 m"`, `"1m70"`, `"170 cm"`, `"5 ft 7 in"`. A bare number
+ * is refused: it could be metres, centimetres or inches.
  *
  * Throws `person-malformed`, and the codes of written numbers.
  */
@@ -79,8 +80,10 @@ export function readHeight(value: Value): Fraction {
   let total = ZERO;
   let previous: string | undefined;
   for (let rest = cleanText(value); rest !== ""; ) {
+    // "1m70": two digits at the end, after metres, are centimetres.
+    const isCm = previous === "m" && /^\d\d$/.test(rest);
     const number = readNumber(rest);
-    const [whole = "", word = ""] = UNIT.exec(number.rest) ?? [];
+    const [whole = "", word = ""] = isCm ? ["", "cm"] : (UNIT.exec(number.rest) ?? []);
     const name = Object.keys(lengthUnits).find((key) =>
       lengthUnits[key]?.written.includes(word.toLowerCase()),
     );

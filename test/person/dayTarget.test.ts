@@ -49,6 +49,27 @@ describe("a day's target", () => {
     expect(Math.abs(pound.energy.change.toNumber() + 500)).toBeLessThan(2);
   });
 
+  it("takes an aim's figures with their units, as shares are", () => {
+    const target = (aim: Aim): string => dayTarget(coach, aim).energy.target.toString();
+    const lose = (rate: object): string => target({ weight: { lose: rate } } as Aim);
+    for (const percent of ["15 %", "15%", "15", 15]) expect(lose({ percent })).toBe("2352.8");
+    // 1 kcal is 4.184 kJ exactly (thermochemical).
+    for (const kcal of ["300 kcal", "1255.2 kJ", 300]) expect(lose({ kcal })).toBe("2468");
+    const { demands } = dayTarget(coach, {
+      weight: "hold",
+      protein: { perKg: "1.6 g" },
+      fibre: { per1000kcal: "14 g" },
+    });
+    expect(demands.slice(1)).toEqual([
+      { of: "protein", exactly: "128" },
+      { of: "fibre", least: "38.752" },
+    ]);
+    for (const percent of ["0 %", "101 %", "15 g", "%", "a lot", Number.NaN]) {
+      expect(faults(() => lose({ percent }))[0]?.path, String(percent)).toBe("weight.lose.percent");
+    }
+    expect(faults(() => lose({ kcal: "300 g" }))[0]?.code).toBe("aim-malformed");
+  });
+
   it("turns protein, fat, carbohydrate and fibre into demands", () => {
     const { demands } = dayTarget(coach, {
       weight: "hold",

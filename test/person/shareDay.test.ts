@@ -122,8 +122,67 @@ describe("what is left of a day", () => {
     expect(codeOf(() => leftOfDay(day, JSON.parse('{"__proto__": 5}') as Totals))).toBe("component-unknown");
     expect(codeOf(() => leftOfDay(day, { protein: "some" }))).toBe("demand-malformed");
     expect(codeOf(() => leftOfDay(day, { protein: -1 }))).toBe("demand-malformed");
-    expect(codeOf(() => leftOfDay([{ of: "protein", exactly: "2 oz" }], { protein: 1 }))).toBe(
+    expect(codeOf(() => leftOfDay([{ of: "protein", exactly: "2 ml" }], { protein: 1 }))).toBe(
       "demand-malformed",
     );
+  });
+});
+
+describe("a day in a cook's units", () => {
+  // An ounce is 28.349523125 g, sixteen to the pound: yard and pound agreement, 1959. 1 kcal is 4.184 kJ.
+  const cooks: readonly Demand[] = [
+    { of: "protein", least: "3 oz" },
+    { of: "sodium", most: "2 g" },
+    { of: "mass", exactly: "1 lb 4 oz" },
+    { of: "energy", exactly: "8368 kJ" },
+    { of: "fat", most: "2,5 oz" },
+  ];
+
+  it("is shared as it was written, or in the own unit where that was compound", () => {
+    expect(mealDemands(cooks, "1/4")).toEqual([
+      { of: "protein", least: "0.75 oz" },
+      { of: "sodium", most: "0.5 g" },
+      { of: "mass", exactly: "141.747615625 g" },
+      { of: "energy", exactly: "2092 kJ" },
+      { of: "fat", most: "17.718451953125 g" },
+    ]);
+  });
+
+  it("is subtracted from, whatever unit either was written in", () => {
+    const left = leftOfDay(cooks, { protein: "1 oz", sodium: 500, mass: "1 lb", energy: "500 kcal", fat: 0 });
+    expect(left.demands).toEqual([
+      { of: "protein", least: "56.69904625" },
+      { of: "sodium", most: "1500" },
+      { of: "mass", exactly: "113.3980925" },
+      { of: "energy", exactly: "1500" },
+      { of: "fat", most: "70.8738078125" },
+    ]);
+  });
+
+  it("shares the same portion as one in the own units", () => {
+    const units = ["g", "oz", "lb", "mg", "kg"] as const;
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 999 }), fc.constantFrom(...units), (n, unit) => {
+        const [whole] = leftOfDay([{ of: "protein", exactly: `${n} ${unit}` }], { protein: 0 }).demands;
+        const [part] = mealDemands([{ of: "protein", exactly: `${n} ${unit}` }], "2/7");
+        const [same] = leftOfDay(part ? [part] : [], { protein: 0 }).demands;
+        const [expected] = mealDemands(whole ? [whole] : [], "2/7");
+        expect(same).toEqual(expected);
+      }),
+    );
+  });
+
+  it("is refused where it can be read two ways, or measures something else", () => {
+    for (const exactly of ["1,000 g", "5 ml", "2 cups", "300 kcal", "2-3 oz", "", "-1 oz"]) {
+      const demand: Demand = { of: "protein", exactly };
+      expect(
+        codeOf(() => mealDemands([demand], 0.5)),
+        exactly,
+      ).toBe("demand-malformed");
+      expect(
+        codeOf(() => leftOfDay([demand], { protein: 1 })),
+        exactly,
+      ).toBe("demand-malformed");
+    }
   });
 });

@@ -16,11 +16,13 @@ describe("body mass", () => {
     expect(mass("61 kg")).toBe("61");
     expect(mass(61.5)).toBe("61.5");
     expect(mass("61,5 kg")).toBe("61.5");
+    for (const text of ["9st8lb", "9st 8lb", "9 st8 lb"]) expect(mass(text)).toBe(mass("9 st 8 lb"));
+    expect(mass("61kg500g")).toBe("61.5");
     expect(mass("9 stone 8 pounds")).toBe(mass("9 st 8 lb"));
   });
 
   it("refuses what is not a mass", () => {
-    for (const text of ["", "heavy", "1.7 m", "250 ml", "-61 kg", "61", "0 kg", "1,000 kg"]) {
+    for (const text of ["", "heavy", "1.7 m", "250 ml", "-61 kg", "61", "0 kg", "1,000 kg", "9st8"]) {
       if (text === "61") expect(mass(text)).toBe("61");
       else expect(() => readMass(text), text).toThrow(SteelyardError);
     }
@@ -40,6 +42,8 @@ describe("height", () => {
     expect(height("1.70 m")).toBe("1.7");
     expect(height("1,70 m")).toBe("1.7");
     expect(height("1 m 70 cm")).toBe("1.7");
+    for (const text of ["1m70", "1 m 70", "1m70cm", "170cm", "1.70m"]) expect(height(text)).toBe("1.7");
+    expect([height("1m05"), height("5ft7in")]).toEqual(["1.05", "1.7018"]);
     expect(height("6 ft")).toBe("1.8288");
   });
 
@@ -51,6 +55,11 @@ describe("height", () => {
       "7 in 5 ft",
       "1 m 7 in",
       "5 ft 7",
+      "5 ft 70",
+      "1m7",
+      "1m700",
+      "1m70.5",
+      "170 cm 10",
       "tall",
       "",
       "0 m",
