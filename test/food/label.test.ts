@@ -2,13 +2,11 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { ComponentId } from "../../src/food/components.ts";
 import { readFigure } from "../../src/food/composition.ts";
-import { usDailyValues } from "../../src/food/data/usDailyValues.ts";
 import type { FoodInput } from "../../src/food/food.ts";
 import { foodFromLabel } from "../../src/food/label.ts";
 import type { LabelInput } from "../../src/food/labelDocument.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { exact, toText } from "../../src/number/fraction.ts";
-import { labelUs } from "../../src/person/intakes/labelUs.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/error-of.ts";
 
@@ -302,13 +300,6 @@ describe("a label that cannot be", () => {
       expect(errorOf(() => foodFromLabel(none as unknown as LabelInput)).code).toBe("label-malformed");
     expect(faults({ figures: { fat: `${"9".repeat(100_000)} g` } })).toHaveLength(1);
     expect(faults({ figures: { fat: `1${" ".repeat(100_000)}x` } })).toHaveLength(1);
-  });
-});
-
-describe("Daily Values", () => {
-  it("are those that people's intakes are compared with", () => {
-    const listed = Object.fromEntries(labelUs.references.map(({ of: [id], values }) => [id, values]));
-    expect(usDailyValues).toEqual(listed);
   });
 });
 
