@@ -48,7 +48,8 @@ describe("a thousand versions", () => {
     console.log(
       `heap of a version ${Math.round(chained / 1024)} kB, of a sheet built afresh ${Math.round(fresh / 1024)} kB`,
     );
-    expect(chained).toBeLessThan(fresh);
+    // Measured at about half; a version that shared neither lines nor gaps would cost as much as a sheet.
+    expect(chained / fresh).toBeLessThan(0.7);
   });
 
   it("are let go: the last of a long chain keeps no earlier one", () => {
