@@ -14,7 +14,10 @@ export type CautionCode =
   | "unusual-activity"
   | "energy-below-800"
   | "energy-below-resting"
+  | "energy-beyond-limit"
   | "fast-loss"
+  | "fast-gain"
+  | "macros-energy"
   | "protein-low"
   | "protein-high"
   | "protein-share"
@@ -70,6 +73,24 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = {
     text: "More than 1 kg a week is faster than weight-loss programmes are advised to aim for (0.5 to 1 kg at most).",
     source: "NICE (England), advice on weight-loss programmes",
     check: { at: "copy", read: "https://debategraph.org/article.aspx?nid=369926" },
+  },
+  "fast-gain": {
+    text: "More than 0.5 % of body mass a week is faster than people who train to gain muscle are advised to aim for (0.25 to 0.5 %); what comes on beyond that is mostly fat.",
+    source: "Iraki et al. 2019, Sports 7(7):154, review of off-season nutrition",
+    check: { at: "issuer", read: "the abstract: https://www.mdpi.com/2075-4663/7/7/154" },
+  },
+  "energy-beyond-limit": {
+    text: "More than 2.5 times the energy of complete rest: more than people were found able to take up day after day.",
+    source: "Thurber et al. 2019, Science Advances 5(6):eaaw0341",
+    check: {
+      at: "copy",
+      read: "the abstract: https://discovery.researcher.life/article/5ddbc9e685a23f50946054fafbef3451",
+    },
+  },
+  "macros-energy": {
+    text: "Protein, fat and carbohydrate as asked do not come to the day's energy by general factors (4, 9 and 4 kcal per g): only foods whose own factors differ can meet them together.",
+    source: "Atwater general factors, Merrill and Watt 1973, USDA Handbook 74; the margin is common practice",
+    check: "memory",
   },
   "protein-low": {
     text: "Less than 0.83 g of protein per kg of body mass a day, the reference intake for adults.",

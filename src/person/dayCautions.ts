@@ -1,12 +1,17 @@
 import { compare, exact, type Fraction, minus, over, times, ZERO } from "../number/fraction.ts";
 import type { AimFacts, Band } from "./aim.ts";
 import { type Caution, caution } from "./caution.ts";
+import { macroEnergy, missesEnergy } from "./macroEnergy.ts";
 import type { Facts } from "./person.ts";
 
 /** NICE: very-low-energy diets are those of 800 kcal a day or less. */
 const VERY_LOW = "800";
 /** NICE: 0.5 to 1 kg a week at most. */
 const FASTEST_LOSS = "1";
+/** Iraki 2019: share of body mass a week, at most. */
+const FASTEST_GAIN = "0.005";
+/** Thurber 2019: times resting energy. */
+const SUSTAINED = "2.5";
 /** EFSA 2012 reference intake; ISSN 2017 upper end for people in training: g per kg of body mass. */
 const PROTEIN_LEAST = "0.83";
 const PROTEIN_MOST = "2.0";
@@ -26,11 +31,16 @@ interface Day {
 
 /** What a day's figures give cause to say. */
 export function targetCautions(day: Day): Caution[] {
-  const { target, resting, kgPerWeek } = day;
+  const { facts, aimed, target, resting, kgPerWeek } = day;
+  const isFastGain =
+    aimed.direction === "gain" && compare(kgPerWeek, times(exact(FASTEST_GAIN), facts.mass)) > 0;
   return [
     ...(compare(target, exact(VERY_LOW)) <= 0 ? [caution("energy-below-800")] : []),
     ...(compare(target, resting) < 0 ? [caution("energy-below-resting")] : []),
     ...(compare(minus(ZERO, kgPerWeek), exact(FASTEST_LOSS)) > 0 ? [caution("fast-loss")] : []),
+    ...(isFastGain ? [caution("fast-gain")] : []),
+    ...(compare(target, times(exact(SUSTAINED), resting)) > 0 ? [caution("energy-beyond-limit")] : []),
+    ...(missesEnergy(macroEnergy(facts, aimed, target), target) ? [caution("macros-energy")] : []),
     ...proteinCautions(day),
   ];
 }

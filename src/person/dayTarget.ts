@@ -20,6 +20,7 @@ import { type EnergyAddition, energyAddition, withoutExact } from "./energyAddit
 import type { EquationId } from "./equations/equation.ts";
 import { checkAuthority } from "./intakes/authority.ts";
 import type { Authority } from "./intakes/table.ts";
+import { macroEnergy, macroFaults } from "./macroEnergy.ts";
 import { needCautions, needOf } from "./need.ts";
 import type { Facts, Person } from "./person.ts";
 import { readAim } from "./readAim.ts";
@@ -56,6 +57,9 @@ const DAYS: Fraction = { n: 7n, d: 1n };
  * carbohydrate follow the aim; fibre is a lower limit. What pregnancy or breastfeeding adds to energy
  * is counted in where `how.authority` says whose figure to take; else a caution says that it is not.
  *
+ * An aim that cannot be met is refused: shares of the three macronutrients that do not make a whole, or
+ * grams that bring more than the day's energy. One that is extreme carries a caution.
+ *
  * Throws `person-malformed`, `aim-malformed`, `person-needs`, `equation-unsuitable`, `authority-unknown`; and
  * `aim-refused` for weight loss of someone under 18, pregnant, breastfeeding or underweight, unless
  * `person.supervised` records the clinician who watches over it.
@@ -88,6 +92,7 @@ export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: 
   }
   const kgPerWeek = over(times(change, DAYS), exact(weightRule.kcalPerKg));
   const macros = macroDemands(facts, aimed);
+  throwIfAny(macroFaults(aimed, macroEnergy(facts, aimed, target), target));
   return {
     demands: [
       { of: "energy", exactly: toText(target) },

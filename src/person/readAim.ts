@@ -1,6 +1,17 @@
 import { readDocument } from "../number/document.ts";
 import { type Fault, fault, throwIfAny } from "../number/error.ts";
-import { compare, type Fraction, fraction, over, plus, type Value, ZERO } from "../number/fraction.ts";
+import {
+  compare,
+  type Fraction,
+  fraction,
+  ONE,
+  over,
+  plus,
+  times,
+  toText,
+  type Value,
+  ZERO,
+} from "../number/fraction.ts";
 import type { Aim, AimFacts, Band, MacroAim, MacroName, Rate, Wanted } from "./aim.ts";
 import { aimSchema } from "./aimSchema.ts";
 import { readGramsPer1000kcal, readGramsPerKg, readKcal, readPercent } from "./aimValues.ts";
@@ -30,7 +41,7 @@ export function readAim(input: Aim): AimFacts {
     ...(aim.fibre && { fibrePer1000: readGramsPer1000kcal(aim.fibre.per1000kcal) }),
     ...(aim.equation && { equation: aim.equation }),
   };
-  throwIfAny(sharesBeyondWhole(facts));
+  throwIfAny(sharesAgainstWhole(facts));
   return facts;
 }
 
@@ -59,20 +70,33 @@ function readBand(wanted: Wanted, read: (value: Value) => Fraction): Band {
   };
 }
 
-/** Shares of protein, fat and carbohydrate that must together exceed the whole cannot be met. */
-function sharesBeyondWhole(facts: AimFacts): Fault[] {
-  const floors = macroNames.flatMap((name) => {
+/**
+ * Shares of protein, fat and carbohydrate that cannot stand together: more than the whole at least, or
+ * less than the whole at most, for nothing but alcohol would bring the rest.
+ */
+function sharesAgainstWhole(facts: AimFacts): Fault[] {
+  const bands = macroNames.map((name) => {
     const macro = facts.macros[name];
-    return macro?.by === "share" ? [macro.band.exactly ?? macro.band.least ?? ZERO] : [];
+    return macro?.by === "share" ? macro.band : undefined;
   });
-  const floor = floors.reduce(plus, ZERO);
-  if (compare(floor, fraction(1n)) <= 0) return [];
-  return [
-    {
-      code: "aim-malformed",
-      path: ["protein", "share"],
-      message: "the energy shares add up to more than the whole",
-      hint: "let the shares of protein, fat and carbohydrate total at most 1",
-    },
+  const floor = bands.map((band) => band?.exactly ?? band?.least ?? ZERO).reduce(plus, ZERO);
+  const ceilings = bands.map((band) => band?.exactly ?? band?.most);
+  const ceiling = ceilings.every((each) => each !== undefined) ? ceilings.reduce(plus, ZERO) : ONE;
+  const first = macroNames.find((_, i) => bands[i]) ?? "protein";
+  const refuse = (message: string, hint: string): Fault[] => [
+    { code: "aim-malformed", path: [first, "share"], message, hint },
   ];
+  if (compare(floor, ONE) > 0) {
+    return refuse(
+      "the energy shares add up to more than the whole",
+      "let the shares of protein, fat and carbohydrate total at most 1",
+    );
+  }
+  if (compare(ceiling, ONE) < 0) {
+    return refuse(
+      `the energy shares of protein, fat and carbohydrate total ${toText(times(ceiling, fraction(100n)))} % at most, and nothing brings the rest`,
+      "let the three total 100 %, or leave one of them free",
+    );
+  }
+  return [];
 }

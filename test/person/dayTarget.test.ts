@@ -181,6 +181,70 @@ describe("cautions on a target", () => {
   });
 });
 
+describe("an aim that cannot be met", () => {
+  // The coach's day: 2,768 kcal and 80 kg. General Atwater factors: 4, 9 and 4 kcal per g.
+  const found = (aim: Omit<Aim, "weight">): readonly string[] =>
+    faults(() => dayTarget(coach, { ...aim, weight: "hold" })).map(({ code, path }) => `${code} ${path}`);
+  const cautioned = (aim: Omit<Aim, "weight">): boolean =>
+    codes(coach, { ...aim, weight: "hold" }).includes("macros-energy");
+  const shares = (protein: string, fat: string, carbohydrate: string): Omit<Aim, "weight"> => ({
+    protein: { share: protein },
+    fat: { share: fat },
+    carbohydrate: { share: carbohydrate },
+  });
+
+  it("is refused where three shares do not make a whole", () => {
+    expect(found(shares("20 %", "20 %", "20 %"))).toEqual(["aim-malformed protein.share"]);
+    expect(found(shares("20 %", "30 %", "49.9 %"))).toEqual(["aim-malformed protein.share"]);
+    expect(found(shares("20 %", "30 %", "50.1 %"))).toEqual(["aim-malformed protein.share"]);
+    expect(found(shares("20 %", "30 %", "50 %"))).toEqual([]);
+    expect(found(shares("1/3", "1/3", "1/3"))).toEqual([]);
+    expect(found({ protein: { share: "20 %" }, fat: { share: "20 %" } })).toEqual([]);
+    const capped = { ...shares("20 %", "30 %", "50 %"), carbohydrate: { share: { most: "45 %" } } };
+    expect(found(capped)).toEqual(["aim-malformed protein.share"]);
+    expect(found({ ...capped, carbohydrate: { share: { least: "45 %" } } })).toEqual([]);
+    expect(cautioned(shares("20 %", "30 %", "50 %"))).toBe(false);
+  });
+
+  it("is refused where grams bring more energy than the day has, or cannot bring it", () => {
+    // 80 kg x 20 g x 4 kcal: 6,400 kcal.
+    expect(found({ protein: { perKg: 20 } })).toEqual(["aim-malformed protein.perKg"]);
+    expect(found({ carbohydrate: { perKg: { least: 10 } } })).toEqual(["aim-malformed carbohydrate.perKg"]);
+    expect(found({ carbohydrate: { perKg: { most: 10 } } })).toEqual([]);
+    expect(found({ fat: { perKgLean: 6 } })).toEqual(["aim-malformed fat.perKgLean"]);
+    // Half of the energy from fat, and 80 x 6 x 4 = 1,920 kcal of carbohydrate: 3,304 in all.
+    expect(found({ fat: { share: "50 %" }, carbohydrate: { perKg: 6 } })).toEqual([
+      "aim-malformed fat.share",
+    ]);
+    // 128 + 720 + 640 kcal, all of it exact: the other half has nowhere to come from.
+    const short = { protein: { perKg: "0.4" }, fat: { perKg: 1 }, carbohydrate: { perKg: 2 } };
+    expect(found(short)).toEqual(["aim-malformed protein.perKg"]);
+    expect(found({ ...short, carbohydrate: { perKg: { least: 2 } } })).toEqual([]);
+  });
+
+  it("carries a caution where foods' own factors may close the gap", () => {
+    // 80 x 9 x 4 = 2,880 kcal: 4 % over. 640 + 720 + 1,280 = 2,640 kcal: 5 % short.
+    expect(cautioned({ carbohydrate: { perKg: 9 } })).toBe(true);
+    expect(cautioned({ carbohydrate: { perKg: "8.65" } })).toBe(false);
+    expect(cautioned({ protein: { perKg: 2 }, fat: { perKg: 1 }, carbohydrate: { perKg: 4 } })).toBe(true);
+    expect(cautioned({ protein: { perKg: 2 }, fat: { perKg: 1 }, carbohydrate: { perKg: "4.4" } })).toBe(
+      false,
+    );
+  });
+
+  it("is cautioned, and not refused, where it is extreme", () => {
+    const gain = (rate: object): string[] => codes(coach, { weight: { gain: rate } } as Aim);
+    // Iraki 2019: at most 0.5 % of body mass a week, here 400 g. Thurber 2019: 2.5 x 1,730 kcal.
+    expect(gain({ perWeek: "0.4 kg" })).not.toContain("fast-gain");
+    expect(gain({ perWeek: "0.401 kg" })).toContain("fast-gain");
+    expect(gain({ perWeek: "3 kg" })).toEqual(["fast-gain", "energy-beyond-limit"]);
+    expect(gain({ kcal: 20000 })).toEqual(["fast-gain", "energy-beyond-limit"]);
+    expect(gain({ kcal: 1557 })).not.toContain("energy-beyond-limit");
+    expect(gain({ kcal: 1558 })).toContain("energy-beyond-limit");
+    expect(codes(coach, hold)).toEqual([]);
+  });
+});
+
 describe("an aim from outside", () => {
   const bad: readonly [string, unknown, string][] = [
     ["nothing", undefined, ""],

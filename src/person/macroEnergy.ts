@@ -1,0 +1,68 @@
+import type { Fault } from "../number/error.ts";
+import {
+  compare,
+  exact,
+  type Fraction,
+  fixedText,
+  ONE,
+  over,
+  plus,
+  times,
+  ZERO,
+} from "../number/fraction.ts";
+import type { AimFacts, MacroName } from "./aim.ts";
+import type { Facts } from "./person.ts";
+
+/** General Atwater factors, kcal per g. */
+const KCAL: { readonly [M in MacroName]: string } = { protein: "4", fat: "9", carbohydrate: "4" };
+
+/** How far foods' own factors may stray from the general ones: a tenth, common practice, no source. */
+const STRAY: Fraction = { n: 1n, d: 10n };
+
+/** What an aim's protein, fat and carbohydrate come to, kcal: at least, and at most where all three have a limit. */
+export interface MacroEnergy {
+  readonly least: Fraction;
+  readonly most: Fraction | undefined;
+}
+
+/** The energy of what an aim asks of protein, fat and carbohydrate together. */
+export function macroEnergy(facts: Facts, { macros }: AimFacts, target: Fraction): MacroEnergy {
+  const names = Object.keys(KCAL) as MacroName[];
+  const energy = (name: MacroName, end: "least" | "most"): Fraction | undefined => {
+    const macro = macros[name];
+    const asked = macro?.band.exactly ?? macro?.band[end];
+    if (!macro || !asked) return undefined;
+    if (macro.by === "share") return times(asked, target);
+    const kg = macro.by === "perKg" ? facts.mass : (facts.lean ?? ZERO);
+    return times(times(asked, kg), exact(KCAL[name]));
+  };
+  const mosts = names.map((name) => energy(name, "most"));
+  return {
+    least: names.map((name) => energy(name, "least") ?? ZERO).reduce(plus, ZERO),
+    most: mosts.every((most) => most !== undefined) ? mosts.reduce(plus, ZERO) : undefined,
+  };
+}
+
+/** Whether protein, fat and carbohydrate as asked come to another energy than the day's by general factors. */
+export function missesEnergy({ least, most }: MacroEnergy, target: Fraction): boolean {
+  return compare(least, target) > 0 || (most !== undefined && compare(most, target) < 0);
+}
+
+/** What cannot be met whatever is eaten: macros that bring more than the day's energy, or cannot bring it. */
+export function macroFaults({ macros }: AimFacts, { least, most }: MacroEnergy, target: Fraction): Fault[] {
+  const isOver = compare(over(least, target), plus(ONE, STRAY)) > 0;
+  const isUnder = most !== undefined && compare(plus(over(most, target), STRAY), ONE) < 0;
+  if (!isOver && !isUnder) return [];
+  const [name = "protein"] = (Object.keys(KCAL) as MacroName[]).filter((each) => macros[each]);
+  const kcal = (energy: Fraction): string => fixedText(energy, 0);
+  return [
+    {
+      code: "aim-malformed",
+      path: [name, macros[name]?.by ?? "perKg"],
+      message: isOver
+        ? `protein, fat and carbohydrate as asked bring ${kcal(least)} kcal or more, and the day has ${kcal(target)}`
+        : `protein, fat and carbohydrate as asked bring ${kcal(most ?? ZERO)} kcal at most, and the day has ${kcal(target)}`,
+      hint: "leave one of the three free, or give it a band",
+    },
+  ];
+}
