@@ -1,5 +1,6 @@
 import type { Decimal } from "decimal.js";
-import { fault, quote } from "../number/error.ts";
+import { type Fault, fault, quote, throwIfAny } from "../number/error.ts";
+import { fieldsGiven } from "../number/fields.ts";
 import {
   compare,
   equals,
@@ -80,7 +81,7 @@ export interface AmountHow {
  * characters), `amount-malformed`, `amount-no-number`, `amount-no-unit`, `amount-unknown-unit`,
  * `amount-ambiguous`, `amount-range`, `amount-negative`, `amount-mixed-kinds`, `amount-no-size`
  * (a pinch, to taste), `measures-needed` (a spoon or cup of unsaid size), `measures-unknown`,
- * `measures-malformed`, and the `number-…` codes.
+ * `measures-malformed`, `format-malformed` for an option that there is not, and the `number-…` codes.
  *
  * @example
  * ```ts
@@ -89,10 +90,20 @@ export interface AmountHow {
  * ```
  */
 export function amount(input: AmountInput, how: AmountHow = {}): Amount {
+  checkFields(how, FIELDS);
   if (input instanceof Written) return input;
   const context = readContext(how);
   if (typeof input === "string") return together(parseAmount(input, context).map(simple));
   return together(readData(input, context).map(simple));
+}
+
+const FIELDS: readonly string[] = ["measures", "own", "decimal", "words"];
+
+/** @internal Refuses options that there are not. Throws `format-malformed`. */
+export function checkFields(how: unknown, fields: readonly string[]): void {
+  const faults: Fault[] = [];
+  fieldsGiven(how, fields, "format-malformed", faults);
+  throwIfAny(faults);
 }
 
 /** Grams in a mass, exactly; nothing where it is not a mass. */

@@ -38,21 +38,22 @@ export interface BreakDownHow extends AmountHow {
  * ```
  */
 export function breakDown(a: Amount | string, units: readonly string[], how: BreakDownHow = {}): Amount {
-  const whole = amount(a, how);
+  const { step: every, ...reading } = how;
+  const whole = amount(a, reading);
   const { size } = whole;
   const measures = how.measures ?? whole.measures;
-  const context = readContext(measures === undefined ? how : { ...how, measures });
+  const context = readContext(measures === undefined ? reading : { ...reading, measures });
   const falling = units.map((unit) => readUnit(unit, context)).sort((x, y) => compare(y.size, x.size));
   const odd = falling.find((unit) => unit.kind !== whole.kind);
   if (odd || size === undefined) {
     const message = `${quote(whole.unit)} does not break down into ${quote(odd?.id ?? units[0])}`;
     throw fault("unit-kinds-differ", message, "give units of the same kind as the amount");
   }
-  const step = how.step === undefined ? undefined : exact(how.step);
+  const step = every === undefined ? undefined : exact(every);
   if (falling.length === 0)
     throw fault("format-malformed", "no units to break down into", 'give some: ["lb", "oz"]', ["units"]);
   if (step && compare(step, ZERO) <= 0)
-    throw fault("format-malformed", `a step of ${quote(how.step)}`, 'give a step above 0: "1/4"', ["step"]);
+    throw fault("format-malformed", `a step of ${quote(every)}`, 'give a step above 0: "1/4"', ["step"]);
   return asAmount(shareOut(times(whole.exact, size), falling, step), falling);
 }
 

@@ -1,6 +1,6 @@
 import { fault, quote, within } from "../number/error.ts";
 import { compare, exact, type Fraction, over, times, type Value, ZERO } from "../number/fraction.ts";
-import { type Amount, type AmountHow, amount, readContext, simple } from "./amount.ts";
+import { type Amount, type AmountHow, amount, checkFields, readContext, simple } from "./amount.ts";
 import { readUnit } from "./unit-text.ts";
 import type { Unit } from "./units.ts";
 
@@ -23,12 +23,16 @@ export interface ConvertHow extends AmountHow {
  * ```
  */
 export function convert(a: Amount | string, unit: string, how: ConvertHow = {}): Amount {
-  const from = amount(a, how);
+  checkFields(how, FIELDS);
+  const { density, ...reading } = how;
+  const from = amount(a, reading);
   const measures = how.measures ?? from.measures;
-  const { own: _, ...rest } = how;
+  const { own: _, ...rest } = reading;
   const to = readUnit(unit, readContext(measures === undefined ? rest : { ...rest, measures }));
-  return simple({ exact: over(inBase(from, to, how.density), to.size), unit: to });
+  return simple({ exact: over(inBase(from, to, density), to.size), unit: to });
 }
+
+const FIELDS: readonly string[] = ["measures", "own", "decimal", "words", "density"];
 
 /** The amount in the base unit of the wanted kind. */
 function inBase(from: Amount, to: Unit, density: Value | undefined): Fraction {

@@ -1,4 +1,4 @@
-import { fault, quote } from "../number/error.ts";
+import { fault, kindOf, quote } from "../number/error.ts";
 import {
   absolute,
   compare,
@@ -16,7 +16,7 @@ import {
   toDecimal,
   toStep,
 } from "../number/fraction.ts";
-import type { Amount } from "./amount.ts";
+import { type Amount, checkFields } from "./amount.ts";
 import { trimZeros } from "./clean.ts";
 import { householdUnits } from "./measure-set.ts";
 import { type Measures, readyMeasures } from "./measures.ts";
@@ -52,7 +52,8 @@ function takesFractions(a: Amount): boolean {
  * measures, decimal mark and words. A figure that has no end stays a fraction (`1/3 g`). Rounding
  * leaves a cook's fraction as it is, and never rounds something to nothing. Halves go up.
  *
- * Throws `format-malformed`, `measures-unknown`, `measures-malformed`.
+ * Throws `format-malformed`, `measures-unknown`, `measures-malformed`, and `amount-malformed` for what is
+ * no amount, such as text that `amount` has yet to read.
  *
  * @example
  * ```ts
@@ -62,6 +63,7 @@ function takesFractions(a: Amount): boolean {
  * ```
  */
 export function formatAmount(a: Amount, how: FormatHow = {}): string {
+  checkAmount(a);
   checkHow(how);
   const words = how.words ?? englishWords;
   if (!a.parts) return one(a, how, words);
@@ -158,7 +160,16 @@ function sameSet(a: Measures, b: Measures): boolean {
   return a.name === b.name && householdUnits.every((unit) => String(a.ml[unit]) === String(b.ml[unit]));
 }
 
+function checkAmount(a: unknown): void {
+  if (typeof a === "object" && a !== null && "exact" in a && "unit" in a && "kind" in a) return;
+  const what = typeof a === "string" ? `the text ${quote(a)}` : kindOf(a);
+  throw fault("amount-malformed", `${what} is not an amount`, 'read it first: amount("100 g")');
+}
+
+const FIELDS: readonly string[] = ["measures", "decimal", "words", "significant", "places", "denominators"];
+
 function checkHow(how: FormatHow): void {
+  checkFields(how, FIELDS);
   const { significant, places, denominators, decimal } = how;
   const malformed = (field: string, hint: string): never => {
     throw fault("format-malformed", `${field} of ${quote(how[field as keyof FormatHow])}`, hint, [field]);
@@ -173,6 +184,7 @@ function checkHow(how: FormatHow): void {
     malformed("decimal", 'use "point" or "comma"');
   if (denominators === undefined) return;
   if (
+    !Array.isArray(denominators) ||
     denominators.length === 0 ||
     denominators.length > 100 ||
     !denominators.every((d) => isWhole(d, 2, 1000))

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type AmountHow, amount, sameAmount, timesAmount } from "../../src/measure/amount.ts";
+import { amount, sameAmount, timesAmount } from "../../src/measure/amount.ts";
 import { breakDown } from "../../src/measure/break-down.ts";
 import { convert } from "../../src/measure/convert.ts";
 import { type FormatHow, formatAmount } from "../../src/measure/format.ts";
@@ -9,7 +9,10 @@ import { exact } from "../../src/number/fraction.ts";
 import { errorOf } from "../number/error-of.ts";
 
 const us = { measures: "us" } as const;
-const shown = (text: string, how: FormatHow & AmountHow = us): string => formatAmount(amount(text, how), how);
+const shown = (text: string, how: FormatHow = us): string => {
+  const { significant: _, places: __, denominators: ___, ...reading } = how;
+  return formatAmount(amount(text, reading), how);
+};
 
 describe("amounts as a cook writes them", () => {
   const written: [string, string][] = [
