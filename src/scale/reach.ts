@@ -1,5 +1,6 @@
 import type { Decimal } from "decimal.js";
 import { compare, type Fraction, isZero, over, plus, times, toDecimal, ZERO } from "../number/fraction.ts";
+import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Quantity } from "./demand.ts";
 import { silentLines, splitOf, unitOf } from "./linear.ts";
@@ -23,9 +24,10 @@ export interface Reach extends Range {
  * What scaling by one factor can bring a portion to: from what per-portion lines alone bring (the
  * least, not itself reached unless nothing else brings any) upward.
  *
- * Throws `component-unknown`.
+ * Throws `component-unknown`, and `sheet-malformed` for what is no sheet.
  */
 export function reach(s: Sheet, of: Quantity): Reach {
+  checkSheet(s);
   const { fixed, moving } = splitOf(s, of);
   const at = (factor: Fraction): Decimal => toDecimal(plus(fixed, times(moving, factor)));
   const bounds = factorBounds(s);

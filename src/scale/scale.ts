@@ -1,8 +1,11 @@
 import type { Decimal } from "decimal.js";
+import { collect, type Fault, throwIfAny, within } from "../number/error.ts";
+import { fieldsGiven } from "../number/fields.ts";
 import { type Fraction, toDecimal } from "../number/fraction.ts";
+import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { moveAll, notesOn, type ScaleNote } from "./move.ts";
-import { factorFor, readTarget, type Silence, type Target } from "./target.ts";
+import { factorFor, readSilence, readTarget, type Silence, type Target } from "./target.ts";
 
 export interface ScaleHow {
   /** What to do where lines say nothing of the target; `refuse` unless told. */
@@ -22,8 +25,9 @@ export interface Scaled {
  * and exact. Held and adjustable lines move alike; per-portion lines follow the number of portions
  * and nothing else.
  *
- * Throws `target-malformed`, `target-silent`, `target-unreachable` (with what can be reached), and
- * the codes of amounts and numbers.
+ * Throws `target-malformed` (options that there are not included), `target-silent`,
+ * `target-unreachable` (with what can be reached), `sheet-malformed` for what is no sheet, and the
+ * codes of amounts and numbers.
  *
  * @example
  * ```ts
@@ -37,8 +41,18 @@ export interface Scaled {
  * ```
  */
 export function scale(s: Sheet, target: Target, how: ScaleHow = {}): Scaled {
+  checkSheet(s);
+  const silence = within(["how"], () => readHow(how));
   const { aim, portions } = readTarget(target);
-  const exactFactor = factorFor([s], aim, how.silent ?? "refuse");
+  const exactFactor = factorFor([s], aim, silence);
   const moved = moveAll(s, exactFactor, portions ?? s.values.portions);
   return { sheet: moved, factor: toDecimal(exactFactor), exactFactor, notes: notesOn(s, moved) };
+}
+
+function readHow(how: unknown): Silence {
+  const faults: Fault[] = [];
+  const { silent } = fieldsGiven(how, ["silent"], "target-malformed", faults);
+  const silence = collect(faults, [], () => readSilence(silent));
+  throwIfAny(faults);
+  return silence ?? "refuse";
 }

@@ -4,8 +4,10 @@ import { type ComponentId, component } from "../food/components.ts";
 import type { FoodInput } from "../food/food.ts";
 import type { FoodTable } from "../food/table.ts";
 import { collect, type Fault, quote, throwIfAny } from "../number/error.ts";
+import { fieldsGiven } from "../number/fields.ts";
 import { absolute, compare, isZero, sum, toDecimal, toText, ZERO } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
+import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Demand } from "./demand.ts";
 import { fit } from "./fit.ts";
@@ -24,6 +26,8 @@ export interface SubstitutesHow {
   readonly most?: number;
 }
 
+const FIELDS: readonly string[] = ["components", "avoid", "among", "most"];
+
 const USUAL: readonly ComponentId[] = ["energy", "protein", "fat", "carbohydrateByDifference", "fibre"];
 
 /** A factor may take a substitute from a thousandth to a thousandfold of the line's mass. */
@@ -40,7 +44,8 @@ const ANY = { least: "1/1000", most: "1000" } as const;
  * the dish works, or is safe for the person who eats it: read the label, and ask whoever advises them.
  *
  * Throws one error with every fault: `line-unknown`, `substitutes-malformed` (a nested recipe or
- * nothing to replace, options that are none), `component-unknown`, `food-unknown`.
+ * nothing to replace, options that are none), `component-unknown`, `food-unknown`, and `sheet-malformed`
+ * for what is no sheet.
  *
  * @example
  * ```ts
@@ -60,6 +65,7 @@ const ANY = { least: "1/1000", most: "1000" } as const;
  * ```
  */
 export function substitutes(s: Sheet, lineKey: string, how: SubstitutesHow = {}): Substitutes {
+  checkSheet(s);
   const i = s.plan.indexOf(lineKey);
   const { ids, candidates, avoid, most } = read(s, i, how);
   const left = { avoided: [] as { food: string; holds: readonly Allergen[] }[], unknown: [] as string[] };
@@ -134,7 +140,8 @@ function read(s: Sheet, i: number, how: SubstitutesHow): Read {
     refuse([], `${quote(line?.key)} is a recipe, not a food`, "ask for substitutes inside the nested recipe");
   else if (isZero(s.values.grams[i] ?? ZERO))
     refuse([], `${quote(line?.key)} has no mass to replace`, "give it an amount above 0");
-  const { components: asked = USUAL, avoid = [], among, most = 5 } = how;
+  const given: SubstitutesHow = fieldsGiven(how, FIELDS, "substitutes-malformed", faults);
+  const { components: asked = USUAL, avoid = [], among, most = 5 } = given;
   const list = (name: string, value: unknown): value is readonly unknown[] => {
     if (!Array.isArray(value)) refuse([name], `${name} is not a list`, "give a list, even for one");
     return Array.isArray(value);

@@ -1,6 +1,6 @@
 import { type ComponentId, componentIds, isComponentId } from "../food/components.ts";
 import { figure } from "../measure/figure.ts";
-import { fault, quote, within } from "../number/error.ts";
+import { fault, kindOf, quote, within } from "../number/error.ts";
 import {
   compare,
   exact,
@@ -14,6 +14,7 @@ import {
 } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import type { Tally } from "../sheet/tally.ts";
 import { showFigure } from "../table/figure.ts";
 import type { Quantity } from "./demand.ts";
 import { nameOf, silentLines, splitOf, unitOf } from "./linear.ts";
@@ -32,6 +33,14 @@ export type Target = { readonly [C in ComponentId]?: Value } & {
 
 /** Whether lines that say nothing of the target may count as bringing none of it. */
 export type Silence = "refuse" | "accept";
+
+/** What is said of silent lines, checked: a mistyped word must not open what refuses. Throws `target-malformed`. */
+export function readSilence(given: unknown): Silence {
+  if (given === undefined) return "refuse";
+  if (given === "refuse" || given === "accept") return given;
+  const what = typeof given === "string" ? quote(given) : kindOf(given);
+  throw fault("target-malformed", `silent is ${what}`, 'write "refuse" or "accept"', ["silent"]);
+}
 
 /** A target, read. */
 export interface ReadTarget {
@@ -118,7 +127,7 @@ export function factorFor(sheets: readonly Sheet[], aim: ReadTarget["aim"], sile
   const show = (f: Fraction): string => showFigure(f, { unit: unitOf(of) });
   if (isZero(moving)) {
     const has = isZero(fixed)
-      ? `the recipe has no ${nameOf(of)}`
+      ? noneOf(sheets, of)
       : `only per-portion lines bring ${nameOf(of)}, ${show(fixed)} a portion`;
     throw fault(
       "target-unreachable",
@@ -138,6 +147,21 @@ export function factorFor(sheets: readonly Sheet[], aim: ReadTarget["aim"], sile
     `any target above ${show(fixed)} can be reached`,
     [of],
   );
+}
+
+/** Why a portion brings none that could be scaled: a trace or a silent line is not absence. */
+function noneOf(sheets: readonly Sheet[], of: Quantity): string {
+  if (of === "mass") return "the recipe has no mass";
+  const totals = sheets.map((s) => s.total(of));
+  const some = (marked: (t: Tally) => readonly string[]): string =>
+    totals.flatMap(marked).slice(0, 5).join(", ");
+  const trace = some((t) => [...t.trace, ...t.below]);
+  const silent = some((t) => t.missing);
+  if (trace === "" && silent === "") return `the recipe has no ${nameOf(of)}`;
+  const traces = trace === "" ? "" : `only traces, or less than a stated limit, of ${nameOf(of)} in ${trace}`;
+  const unknown =
+    silent === "" ? "" : `nothing is known of ${traces ? "it" : `the ${nameOf(of)}`} in ${silent}`;
+  return [traces, unknown].filter((each) => each !== "").join(" and ");
 }
 
 /** A pot cannot give off more water than it holds, so that water is no longer in proportion where it would. */

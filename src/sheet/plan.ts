@@ -64,7 +64,8 @@ export class SheetPlan {
   indexOf(key: string): number {
     const i = this.#indices.get(key);
     if (i !== undefined) return i;
-    const hint = didYouMean(key, this.#indices.keys(), "use a key from .lines");
+    const named = typeof key === "string" ? key : "";
+    const hint = didYouMean(named, this.#indices.keys(), "use a key from .lines");
     throw fault("line-unknown", `the recipe has no line ${quote(key)}`, hint);
   }
 

@@ -251,6 +251,8 @@ describe("substitutes refuse", () => {
 
   it.each([
     [{ components: "energy" }, "substitutes-malformed components"],
+    [{ avoids: ["soya"] }, "substitutes-malformed avoids"],
+    [null, "substitutes-malformed "],
     [{ avoid: "soya" as unknown as Allergen[] }, "substitutes-malformed avoid"],
     [{ among: "all" }, "substitutes-malformed among"],
     [{ most: Number.NaN }, "substitutes-malformed most"],

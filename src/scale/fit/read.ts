@@ -42,7 +42,7 @@ export function readTask(given: unknown, demands: unknown, how: FitHow): Task {
   const dishes = collect(faults, [], () => readDishes(given)) ?? [];
   const read = collect(faults, [], () => readDemands(demands)) ?? [];
   const ranges = collect(faults, ["how"], () => readHow(how, dishes));
-  const system = collect(faults, ["how", "system"], () => energySystem(how.system ?? "atwater-general"));
+  const system = collect(faults, ["how", "system"], () => energySystem(how?.system ?? "atwater-general"));
   throwIfAny(faults);
   if (!ranges || !system) throw wrong("the options were refused", "leave them out", ["how"]);
   return {
@@ -75,7 +75,8 @@ export function readDishes(given: unknown): Dish[] {
 }
 
 function readHow(how: unknown, dishes: readonly Dish[]): Ranges {
-  if (typeof how !== "object" || how === null) throw wrong("the options are not an object", "leave them out");
+  if (typeof how !== "object" || how === null || Array.isArray(how))
+    throw wrong("the options are not an object", "leave them out");
   const faults: Fault[] = [];
   const { common, parts, base, pivots, tries } = how as { readonly [field: string]: unknown };
   for (const field of Object.keys(how)) {
