@@ -1,23 +1,33 @@
 import { type ComponentId, component, components } from "../food/components.ts";
-import { type ErrorCode, fault, SteelyardError, within } from "../number/error.ts";
-import { exact, toText, type Value } from "../number/fraction.ts";
-import type { WrittenAmount } from "../recipe/document.ts";
+import {
+  collect,
+  type ErrorCode,
+  type Fault,
+  fault,
+  quote,
+  SteelyardError,
+  throwIfAny,
+} from "../number/error.ts";
+import { fieldsGiven } from "../number/fields.ts";
+import { toText } from "../number/fraction.ts";
+import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { silentNotes, tallyFigure } from "../sheet/show.ts";
+import { figure } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Cell, type Table, table } from "../table/table.ts";
-import type { Quantity } from "./demand.ts";
 import { type ScaleHow, scale } from "./scale.ts";
+import { type Axis, readAxes, type Setting } from "./sweep/axes.ts";
+import { readSilence } from "./target.ts";
 
-/** What to vary: one line's amount, or one target. */
-export type Axis =
-  | { readonly line: string; readonly amounts: readonly WrittenAmount[] }
-  | { readonly target: Quantity | "factor" | "portions"; readonly values: readonly Value[] };
+export type { Axis } from "./sweep/axes.ts";
 
 /** Options of {@link sweep}. */
 export interface SweepHow extends ScaleHow {
   /** Components in the records; energy and its sources unless told. */
   readonly components?: readonly ComponentId[];
+  /** How many points the grid may have: 10,000 unless told. Some thousand points take a second. */
+  readonly most?: number;
 }
 
 /** One point of the grid: where it stands on each axis, and its sheet, or why there is none. */
@@ -27,18 +37,30 @@ export interface SweepPoint {
   readonly missed: { readonly code: ErrorCode; readonly message: string } | undefined;
 }
 
-/** A grid of sheets, ready for a plot: `toRecords` gives a row for each point and component. */
+/**
+ * A grid of sheets, ready for a plot: `toRecords` gives a row for each point and component, with where
+ * it stands on each axis as a number: in the component's unit, in grams for a mass, in the unit of the
+ * axis's first amount for a line (text, where its amounts are not all masses, volumes or one measure).
+ */
 export class Sweep extends Shown {
   readonly axes: readonly string[];
   readonly points: readonly SweepPoint[];
   readonly components: readonly ComponentId[];
+  /** Where each point stands, axis by axis. */
+  readonly #places: readonly (readonly Cell[])[];
 
   /** @internal Use {@link sweep}. */
-  constructor(axes: readonly string[], points: readonly SweepPoint[], ids: readonly ComponentId[]) {
+  constructor(
+    axes: readonly string[],
+    grid: readonly (readonly Setting[])[],
+    points: readonly SweepPoint[],
+    ids: readonly ComponentId[],
+  ) {
     super();
     this.axes = axes;
     this.points = points;
     this.components = ids;
+    this.#places = grid.map((at) => at.map(placeOf));
   }
 
   /** A row for each point, components as columns. */
@@ -68,25 +90,21 @@ export class Sweep extends Shown {
     ];
   }
 
-  /** A row for each point and component: long and tidy. */
+  /**
+   * A row for each point and component: long and tidy. A point that was not reached keeps its rows:
+   * its `status` is the code of the reason, and there is no amount.
+   */
   toLong(): readonly Table[] {
-    const rows = this.points.flatMap(({ at, sheet }) =>
-      sheet === undefined
-        ? []
-        : this.components.map((id): Cell[] => {
-            const tally = sheet.portion(id);
-            const value = { text: toText(tally.exact), value: toText(tally.exact), tone: "known" } as const;
-            return [
-              ...this.axes.map((axis) => at[axis] ?? ""),
-              id,
-              value,
-              tally.unit,
-              tally.bound,
-              tally.missing.join(" "),
-            ];
-          }),
-    );
-    const headings = ["component", "amount", "unit", "bound", "silent"];
+    const rows = this.points.flatMap(({ sheet, missed }, i) => {
+      const places = this.#places[i] ?? [];
+      return this.components.map((id): Cell[] => {
+        const { unit } = components[id];
+        if (!sheet) return [...places, id, figure(null), unit, "unknown", "", missed?.code ?? ""];
+        const tally = sheet.portion(id);
+        return [...places, id, tallyFigure(tally), unit, tally.bound, tally.missing.join(" "), "reached"];
+      });
+    });
+    const headings = ["component", "amount", "unit", "bound", "silent", "status"];
     const columns = [...this.axes.map((axis) => `at ${axis}`), ...headings].map((key) => ({
       key,
       heading: key,
@@ -95,14 +113,19 @@ export class Sweep extends Shown {
   }
 }
 
+function placeOf({ shown, figure: place }: Setting): Cell {
+  return place ? { text: shown, value: toText(place), tone: "known" } : shown;
+}
+
 const USUAL: readonly ComponentId[] = ["energy", "protein", "fat", "carbohydrateByDifference", "fibre"];
 
 /**
  * A grid of sheets over one or two axes, each point made from `s` afresh: amounts first, then the
  * targets. A target that cannot be reached is a point without a sheet, and says why.
  *
- * Throws `sweep-malformed` (no axis, more than two, an axis twice or with nothing on it),
- * `line-unknown`, `component-unknown`, and the codes of amounts.
+ * Throws one error with every fault: `sweep-malformed` (no axis, more than two, an axis twice or with
+ * nothing on it, options that there are not, more points than `most`), `target-malformed`,
+ * `line-unknown`, `component-unknown`, the codes of amounts, and `sheet-malformed` for what is no sheet.
  *
  * @example
  * ```ts
@@ -115,41 +138,44 @@ const USUAL: readonly ComponentId[] = ["energy", "protein", "fat", "carbohydrate
  * ```
  */
 export function sweep(s: Sheet, axes: readonly Axis[], how: SweepHow = {}): Sweep {
-  const names = axes.map((axis) => ("line" in axis ? axis.line : axis.target));
-  checkAxes(s, axes, names);
-  const ids = how.components ?? USUAL;
-  for (const [i, id] of ids.entries()) within(["components", i], () => component(id));
-  const [first = [], second] = axes.map((axis, i) => settings(axis, names[i] ?? ""));
-  const grid = second === undefined ? first.map((a) => [a]) : first.flatMap((a) => second.map((b) => [a, b]));
-  return new Sweep(
-    names,
-    grid.map((at) => pointAt(s, at, how)),
-    ids,
-  );
-}
-
-interface Setting {
-  readonly name: string;
-  readonly shown: string;
-  readonly line: WrittenAmount | undefined;
-  readonly target: Value | undefined;
-}
-
-function settings(axis: Axis, name: string): Setting[] {
-  if ("line" in axis) {
-    return axis.amounts.map((line) => ({
-      name,
-      line,
-      target: undefined,
-      shown: typeof line === "string" ? line : `${String(line.value)} ${line.unit}`,
-    }));
+  checkSheet(s);
+  const faults: Fault[] = [];
+  const read = collect(faults, [], () => readAxes(s, axes)) ?? [];
+  const options = collect(faults, ["how"], () => readHow(how));
+  throwIfAny(faults);
+  const { ids, most, silent } = options ?? readHow({});
+  const [first = [], second] = read.map(({ settings }) => settings);
+  const count = first.length * (second?.length ?? 1);
+  if (count > most) {
+    const hint = "take fewer on each axis, or allow more: { most: … }";
+    throw fault("sweep-malformed", `a grid of ${count} points, and ${most} at most`, hint);
   }
-  return axis.values.map((target) => ({
-    name,
-    line: undefined,
-    target,
-    shown: typeof target === "number" ? toText(exact(target)) : String(target),
-  }));
+  const grid = second === undefined ? first.map((a) => [a]) : first.flatMap((a) => second.map((b) => [a, b]));
+  const points = grid.map((at) => pointAt(s, at, { silent }));
+  const names = read.map(({ name }) => name);
+  return new Sweep(names, grid, points, ids);
+}
+
+const FIELDS: readonly string[] = ["components", "silent", "most"];
+const MOST_POINTS = 10_000;
+
+function readHow(how: unknown) {
+  const faults: Fault[] = [];
+  const given = fieldsGiven(how, FIELDS, "sweep-malformed", faults);
+  const { components: asked = USUAL, most = MOST_POINTS } = given;
+  const refuse = (field: string, message: string, hint: string): void => {
+    faults.push({ code: "sweep-malformed", path: [field], message, hint });
+  };
+  const silent = collect(faults, [], () => readSilence(given.silent)) ?? "refuse";
+  if (!Array.isArray(asked)) refuse("components", "components are not a list", "give a list, even for one");
+  const list: readonly unknown[] = Array.isArray(asked) ? asked : [];
+  const ids = list.flatMap(
+    (id, i) => collect(faults, ["components", i], () => component(id as ComponentId).id) ?? [],
+  );
+  const isCount = typeof most === "number" && Number.isInteger(most) && most > 0;
+  if (!isCount) refuse("most", `${quote(most)} points`, "give a whole number above 0");
+  throwIfAny(faults);
+  return { ids, most: isCount ? most : MOST_POINTS, silent };
 }
 
 function pointAt(s: Sheet, at: readonly Setting[], how: ScaleHow): SweepPoint {
@@ -168,24 +194,4 @@ function pointAt(s: Sheet, at: readonly Setting[], how: ScaleHow): SweepPoint {
       throw error;
     return { at: shown, sheet: undefined, missed: { code: error.code, message: error.message } };
   }
-}
-
-function checkAxes(s: Sheet, axes: readonly Axis[], names: readonly string[]): void {
-  const hint = "give one or two axes: { line, amounts } or { target, values }";
-  if (axes.length < 1 || axes.length > 2) throw fault("sweep-malformed", `${axes.length} axes`, hint);
-  if (names[0] === names[1]) throw fault("sweep-malformed", "both axes vary the same thing", hint);
-  for (const [i, axis] of axes.entries()) {
-    if ("line" in axis) within([i, "line"], () => s.plan.indexOf(axis.line));
-    else if (axis.target !== "mass" && axis.target !== "factor" && axis.target !== "portions")
-      within([i, "target"], () => component(axis.target));
-    const many = "line" in axis ? axis.amounts.length : axis.values.length;
-    if (many === 0) throw fault("sweep-malformed", "an axis with nothing on it", hint, [i]);
-  }
-  const targets = axes.filter((axis) => "target" in axis && axis.target !== "portions");
-  if (targets.length > 1)
-    throw fault(
-      "sweep-malformed",
-      "two targets, and one factor meets only one",
-      "vary one target and one amount, or use fit",
-    );
 }

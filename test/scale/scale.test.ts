@@ -3,8 +3,11 @@ import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
 import { SteelyardError } from "../../src/number/error.ts";
 import { exact, toText } from "../../src/number/fraction.ts";
+import { fit } from "../../src/scale/fit.ts";
 import { reach } from "../../src/scale/reach.ts";
 import { scale } from "../../src/scale/scale.ts";
+import { substitutes } from "../../src/scale/substitutes.ts";
+import { sweep } from "../../src/scale/sweep.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { arbitraryFactor, arbitraryRecipe, watched } from "../arbitraries.ts";
 import { errorOf } from "../number/error-of.ts";
@@ -82,6 +85,61 @@ describe("one target", () => {
     ["a __proto__", JSON.parse('{"__proto__": 1}'), "target-malformed"],
   ])("%s is refused", (_, target, code) => {
     expect(errorOf(() => scale(bowl, target as never)).code).toBe(code);
+  });
+});
+
+describe("silence", () => {
+  it.each([false, true, null, "yes", "", "Accept", 1, {}])("opens for no other word: %j", (silent) => {
+    const error = errorOf(() => scale(bowl, { protein: 20 }, { silent } as never));
+    expect([error.code, error.path]).toEqual(["target-malformed", ["how", "silent"]]);
+    expect(error.hint).toContain('"accept"');
+  });
+
+  it.each([
+    [{ silnet: "accept" }, ["how", "silnet"], "silent"],
+    [null, ["how"], "silent"],
+    ["accept", ["how"], "silent"],
+  ])("is no other option: %j", (how, path, hint) => {
+    const error = errorOf(() => scale(bowl, { energy: 500 }, how as never));
+    expect([error.code, error.path]).toEqual(["target-malformed", path]);
+    expect(error.hint).toContain(hint);
+  });
+
+  it("is not absence, nor is a trace or less than a limit", () => {
+    const traces = foodTable([
+      { id: "a", name: "A", source: "made up", per100g: { iron: "trace", zinc: 0, iodine: { below: 5 } } },
+      { id: "b", name: "B", source: "made up", per100g: { iron: "trace", zinc: 0 } },
+    ]);
+    const lines = ["a", "b"].map((food) => ({ key: food, food, amount: "100 g" }));
+    const s = sheet({ name: "S", portions: 1, lines }, traces);
+    const said = (target: object): string =>
+      errorOf(() => scale(s, target, { silent: "accept" })).message.replace(/, so no .*/s, "");
+    expect(said({ iron: 1 })).toBe("iron: only traces, or less than a stated limit, of iron in a, b");
+    expect(said({ iodine: 1 })).toBe(
+      "iodine: only traces, or less than a stated limit, of iodine in a and nothing is known of it in b",
+    );
+    expect(said({ selenium: 1 })).toBe("selenium: nothing is known of the selenium in a, b");
+    expect(said({ zinc: 1 })).toBe("zinc: the recipe has no zinc");
+  });
+});
+
+describe("what is no sheet", () => {
+  it.each([null, undefined, {}, "bowl", 1, [bowl], { plan: {} }])("is refused: %o", (given) => {
+    const wrong = given as never;
+    for (const step of [
+      () => scale(wrong, { energy: 500 }),
+      () => reach(wrong, "energy"),
+      () => substitutes(wrong, "oats"),
+      () => sweep(wrong, [{ target: "factor", values: [1] }]),
+    ])
+      expect(errorOf(step).code).toBe("sheet-malformed");
+  });
+
+  it("nor is a quantity that there is not, or a line's key that is none", () => {
+    expect(errorOf(() => reach(bowl, null as never)).code).toBe("component-unknown");
+    expect(errorOf(() => reach(bowl, "enregy" as never)).code).toBe("component-unknown");
+    expect(errorOf(() => substitutes(bowl, null as never)).code).toBe("line-unknown");
+    expect(errorOf(() => fit(bowl, [], null as never)).code).toBe("fit-malformed");
   });
 });
 

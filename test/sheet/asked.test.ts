@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { type ComponentId, componentIds, components } from "../../src/food/components.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { sweep } from "../../src/scale/sweep.ts";
+import type { WrittenAmount } from "../../src/recipe/document.ts";
+import { type Axis, sweep } from "../../src/scale/sweep.ts";
 import { between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { difference } from "../../src/sheet/difference.ts";
@@ -331,6 +332,8 @@ describe("sweep", () => {
     const records = toRecords(grid);
     expect(records.length).toBe(8);
     expect(records[1]).toMatchObject({ component: "iodine", unit: "µg", bound: "at-least", silent: "o" });
+    expect(records.map((r) => [r["at m"], r["at energy"]])[2]).toEqual([100, 600]);
+    expect(records.every((r) => r.status === "reached")).toBe(true);
     expect(toText(grid)).toContain("silent on iodine: o");
   });
 
@@ -338,6 +341,68 @@ describe("sweep", () => {
     const grid = sweep(bowl, [{ target: "mass", values: [1, 100] }]);
     expect(grid.points.map((p) => p.missed?.code)).toEqual(["target-unreachable", undefined]);
     expect(toText(grid)).toContain("target-unreachable");
+    const rows = toRecords(grid).filter((r) => r.component === "energy");
+    expect(rows.map((r) => [r["at mass"], r.status])).toEqual([
+      [1, "target-unreachable"],
+      [100, "reached"],
+    ]);
+    expect(rows[0]).toMatchObject({ amount: null, unit: "kcal", bound: "unknown" });
+  });
+
+  it("gives what nothing is known of no amount in its records", () => {
+    const grid = sweep(bowl, [{ target: "factor", values: [1] }], { components: ["alcohol", "iron"] });
+    expect(toRecords(grid).map((r) => [r.amount, r.bound])).toEqual([
+      [null, "unknown"],
+      [0, "at-least"],
+    ]);
+  });
+
+  it("stands on an axis of amounts in the unit of the first, where they have one scale", () => {
+    const at = (amounts: readonly WrittenAmount[]): unknown[] =>
+      toRecords(sweep(bowl, [{ line: "milk", amounts }], { components: ["energy"] })).map(
+        (r) => r["at milk"],
+      );
+    expect(at(["100 ml", { value: "1/2", unit: "cup" }])).toEqual([100, 125]); // a metric cup, 250 ml
+    expect(at([{ value: 0.5, unit: "kg" }, "100 g"])).toEqual([0.5, 0.1]);
+    expect(at(["100 g", "100 ml"])).toEqual(["100 g", "100 ml"]);
+  });
+
+  it("is refused beyond the points that are allowed, and not begun", () => {
+    const axes: readonly Axis[] = [
+      { target: "factor", values: Array.from({ length: 400 }, (_, i) => i + 1) },
+      { target: "portions", values: Array.from({ length: 400 }, (_, i) => i + 1) },
+    ];
+    const { code, message, hint } = errorOf(() => sweep(bowl, axes));
+    expect(code).toBe("sweep-malformed");
+    expect(message).toContain("a grid of 160000 points, and 10000 at most");
+    expect(hint).toContain("most");
+    const two = { target: "factor", values: [1, 2] } as const;
+    expect(errorOf(() => sweep(bowl, [two], { most: 1 })).code).toBe("sweep-malformed");
+    expect(sweep(bowl, [two], { most: 2 }).points).toHaveLength(2);
+  });
+
+  it.each([
+    ["null", null, ["axes"]],
+    ["an axis of null", [null], [0]],
+    ["an axis without amounts", [{ line: "oats" }], [0, "amounts"]],
+    ["an amount of null", [{ line: "oats", amounts: ["1 g", null] }], [0, "amounts", 1]],
+    ["a value of null", [{ target: "energy", values: [null] }], [0, "values", 0]],
+    ["a line that there is not", [{ line: "otas", amounts: ["1 g"] }], [0, "line"]],
+    ["a target that there is not", [{ target: "enregy", values: [1] }], [0, "target"]],
+  ])("of %s is refused, in place", (_, axes, path) => {
+    expect(errorOf(() => sweep(bowl, axes as never)).path).toEqual(path);
+  });
+
+  it.each([
+    [{ silent: "yes" }, ["how", "silent"]],
+    [{ silnet: "accept" }, ["how", "silnet"]],
+    [{ components: "energy" }, ["how", "components"]],
+    [{ components: ["enregy"] }, ["how", "components", 0]],
+    [{ most: 0 }, ["how", "most"]],
+    [null, ["how"]],
+  ])("with options %j is refused, in place", (how, path) => {
+    const axes = [{ target: "factor", values: [1] }] as const;
+    expect(errorOf(() => sweep(bowl, axes, how as never)).path).toEqual(path);
   });
 
   it.each([
