@@ -1,6 +1,5 @@
-import type { Decimal } from "decimal.js";
 import { components } from "../../food/components.ts";
-import { compare, exact, type Fraction } from "../../number/fraction.ts";
+import { compare, exact, type Fraction, times } from "../../number/fraction.ts";
 import { tallyFigure } from "../../sheet/show.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import { figure, legend, showFigure } from "../../table/figure.ts";
@@ -89,13 +88,19 @@ function levelCell(
     return { ...unknown, text: say(language, "{share} of {level}", { share: unknown.text, level: of }) };
   }
   const percent = tallyFigure(amount.times(100).over(level.value), { places: 0, language });
-  const share =
-    verdict === "not-proven" && most !== undefined ? between(least, most, language) : percent.text;
+  // What the amount is marked with stands beside it, in its own column; a bound stays.
+  const isBound = percent.tone === "at-least" || percent.tone === "at-most";
+  const known = isBound ? percent.text : inPercent(exactShare, language);
+  const isOpen = verdict === "not-proven" && most !== undefined;
+  const share = isOpen ? between(exact(least), exact(most), language) : known;
   return { ...percent, text: say(language, "{share}% of {level}", { share, level: of }) };
 }
 
-/** Two shares in per cent, where what is known leaves open which side of the level it is. */
-function between(least: Decimal, most: Decimal, language: Language): string {
-  const text = (share: Decimal): string => showFigure(exact(share.times(100)), { places: 0, language });
-  return say(language, "{low} to {high}", { low: text(least), high: text(most) });
+/** Two shares, where what is known leaves open which side of the level it is. */
+function between(low: Fraction, high: Fraction, language: Language): string {
+  return say(language, "{low} to {high}", { low: inPercent(low, language), high: inPercent(high, language) });
+}
+
+function inPercent(share: Fraction, language: Language): string {
+  return showFigure(times(share, { n: 100n, d: 1n }), { places: 0, language });
 }
