@@ -18,7 +18,10 @@ export interface DemandsHow extends IntakeOptions {
   readonly aim?: Aim;
   /** The meal's part of what the day is to bring: `0.25`, `"1/4"`, `"25 %"`; all of it, unless told. */
   readonly share?: Value;
-  /** The meal's part of each upper level; all of it, unless told: no one portion is then past a day's level. */
+  /**
+   * The meal's part of each upper level: `share`, unless told, so that meals together stay under a day's
+   * level. `1` lets one portion take all of it, and then three meals may come to three times a level.
+   */
   readonly limits?: Value;
 }
 
@@ -35,7 +38,9 @@ export interface DemandsFor {
 
 /**
  * A person's demands on a portion, for `fit`: what an aim asks of the meal, and an authority's upper
- * levels as firm limits, so that no portion is fitted past one. Only levels that count what food brings
+ * levels as firm limits, so that no portion is fitted past its part of one. A level is of a whole day:
+ * a meal that is given a share of the day gets the same share of each level, unless `limits` says
+ * otherwise. Only levels that count what food brings
  * make a limit, and a nutrient without one is not proven safe in any amount: `intakes.withoutUpper`
  * lists them, and a caution names those that have a level for people of other ages alone, as the UK's
  * for adults. Where lines are silent, `fit` lists the limit as not proven.
@@ -47,11 +52,11 @@ export interface DemandsFor {
  * const cox: Person = { sex: "female", age: 22, mass: "52 kg", height: "1.60 m", activity: "active" };
  * const { demands } = demandsFor(cox, "eu", { aim: { weight: "hold", protein: { perKg: "1.6" } }, share: "1/4" });
  * demands.find((demand) => demand.of === "protein"); // => { of: 'protein', exactly: '20.8' }
- * demands.find((demand) => demand.of === "iodine"); // => { of: 'iodine', most: '600', firm: true }
+ * demands.find((demand) => demand.of === "iodine"); // => { of: 'iodine', most: '150', firm: true }
  * ```
  */
 export function demandsFor(person: Person, authority: Authority, how: DemandsHow = {}): DemandsFor {
-  const { aim, share = 1, limits = 1, ...options } = how;
+  const { aim, share = 1, limits = share, ...options } = how;
   const day = aim && dayTarget(person, aim, { authority });
   const energy = options.energy ?? day?.energy.target;
   const intakes = referenceIntakes(authority, person, {

@@ -4,8 +4,10 @@ import type { ComponentId } from "../../src/food/components.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { demandsFor } from "../../src/person/demandsFor.ts";
+import { exact, sum, toText as toFractionText } from "../../src/number/fraction.ts";
+import { type DemandsHow, demandsFor } from "../../src/person/demandsFor.ts";
 import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
+import { upperLimits } from "../../src/person/intakes/upperLimits.ts";
 import type { Person } from "../../src/person/person.ts";
 import { type DoseRow, doseCheck } from "../../src/person/portion/doses.ts";
 import { fit } from "../../src/scale/fit.ts";
@@ -165,7 +167,8 @@ describe("demands from a person", () => {
     expect(demands.filter((d) => d.firm).every((d) => d.most !== undefined)).toBe(true);
     // 1.6 g x 59 kg / 4.
     expect(demands.find((d) => d.of === "protein")).toEqual({ of: "protein", exactly: "23.6" });
-    expect(demands.find((d) => d.of === "selenium")).toEqual({ of: "selenium", most: "255", firm: true });
+    // EFSA 2023: 255 µg of selenium a day, of which a quarter.
+    expect(demands.find((d) => d.of === "selenium")).toEqual({ of: "selenium", most: "63.75", firm: true });
     expect(energy?.target.toNumber()).toBeGreaterThan(2000);
     expect(cautions).toEqual([]);
     expect(demandsFor(lightweight, "eu").demands.every((d) => d.firm === true)).toBe(true);
@@ -174,9 +177,30 @@ describe("demands from a person", () => {
     ).toEqual(["warfarin"]);
   });
 
-  it("let a meal have only its part of each level, where that is asked", () => {
-    const { demands } = demandsFor(lightweight, "eu", { limits: "1/3" });
-    expect(demands.find((d) => d.of === "selenium")).toEqual({ of: "selenium", most: "85", firm: true });
+  it("let a meal have the part of each level that it has of the day, or the part that is asked", () => {
+    const selenium = (how: DemandsHow): unknown =>
+      demandsFor(lightweight, "eu", how).demands.find((d) => d.of === "selenium")?.most;
+    expect(selenium({})).toBe("255");
+    expect(selenium({ share: "1/3" })).toBe("85");
+    expect(selenium({ limits: "1/3" })).toBe("85");
+    expect(selenium({ share: "20 %", limits: "1/2" })).toBe("127.5");
+    expect(selenium({ share: "20 %", limits: 1 })).toBe("255");
+    expect(errorOf(() => demandsFor(lightweight, "eu", { limits: 2 })).code).toBe("shares-impossible");
+  });
+
+  it("of meals that make up a day let all of them together reach a level, and no further", () => {
+    const day = upperLimits(referenceIntakes("eu", cox));
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 1, max: 97 }), { minLength: 1, maxLength: 5 }), (weights) => {
+        const whole = weights.reduce((a, b) => a + b, 0);
+        const meals = weights.map((w) => demandsFor(cox, "eu", { aim, share: `${w}/${whole}` }).demands);
+        for (const { of, most } of day) {
+          const parts = meals.map((demands) => exact(demands.find((d) => d.of === of && d.firm)?.most ?? 0));
+          expect(toFractionText(sum(parts)), of).toBe(toFractionText(exact(most ?? 0)));
+        }
+      }),
+      { numRuns: 20 },
+    );
   });
 
   it("reckon figures per megajoule by the energy that is aimed at", () => {
@@ -257,5 +281,11 @@ describe("what the foods of a dose say to heed", () => {
     const text = toText(doseCheck(s, crew));
     expect(text).toMatch(/89 to 3684% of 500 µg/);
     expect(text).toMatch(/kelp: Seaweed can hold more iodine/);
+    // The mark of a figure that was worked out stands beside the amount, and not within the share.
+    expect(text).toMatch(/4648 µg d/);
+    expect(text).not.toMatch(/\d d%/);
+    const wakame = [{ ...lines[0], key: "wakame", food: "wakame-raw", amount: "5 g" }];
+    const little = sheet({ name: "Broth", portions: 1, lines: wakame }, starterFoods);
+    expect(toText(doseCheck(little, crew))).toMatch(/140 µg d +23% of 600 µg/);
   });
 });
