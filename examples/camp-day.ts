@@ -37,7 +37,10 @@ const broth = (topping: string): RecipeInput => ({
 
 const breakfast = sheet(oatPot, starterFoods, { recipes: { "seed-topping": seedTopping } });
 
-/** A day for all of the crew, each with 30 % of what an aim asks in each meal, and no upper level passed. */
+/**
+ * A day for all of the crew, each with 30 % of what an aim asks in each meal, and at most half of each
+ * upper level, so that the two meals together pass none.
+ */
 function dayWith(topping: string): Plan {
   const aim = { weight: "hold", protein: { perKg: { least: "1.4" } } } as const;
   return portionPlan({
@@ -46,7 +49,7 @@ function dayWith(topping: string): Plan {
       { id: "supper", name: "Supper", dishes: sheet(broth(topping), starterFoods) },
     ],
     people: Object.entries(crew).map(([id, person]) => {
-      const { demands } = demandsFor(person, "uk", { aim, share: "30 %" });
+      const { demands } = demandsFor(person, "uk", { aim, share: "30 %", limits: "1/2" });
       return { id, person, demands };
     }),
     authority: "uk",
@@ -103,7 +106,8 @@ for (const { id } of plan.people) {
   const [shares, levels] = day ? compare(eaten, day, { components }).toTables() : [];
   for (const each of [shares, levels]) if (each) console.log(toText(each));
   for (const { because, lines, text, source } of plan.cautions(id)) {
-    if (because.length > 0) console.log(`${because.join(", ")}: ${lines.join(", ")}. ${text} (${source})`);
+    const whom = because.length > 0 ? because.join(", ") : "everyone";
+    console.log(`${whom}: ${lines.join(", ")}. ${text} (${source})`);
   }
 }
 

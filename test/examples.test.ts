@@ -8,6 +8,11 @@ import { root } from "./sources.ts";
 /** What a careless print leaves behind where a figure, a name or an object should be. */
 const careless = [/\bundefined\b/, /\bNaN\b/, /\[object \w+\]/, /\bInfinity\b/];
 
+/** What an example must not keep to itself: a food's own caution concerns everyone who eats it. */
+const says: { readonly [file: string]: RegExp } = {
+  "camp-day.ts": /^everyone: supper\/wakame\. Seaweed can hold more iodine/m,
+};
+
 const examples = readdirSync(join(root, "examples")).filter((file) => file.endsWith(".ts"));
 
 describe("examples", () => {
@@ -20,6 +25,7 @@ describe("examples", () => {
     expect(complaints).toBe("");
     expect(status).toBe(0);
     for (const sign of careless) expect(printed).not.toMatch(sign);
+    expect(printed).toMatch(says[file] ?? /./);
   });
 });
 
