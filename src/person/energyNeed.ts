@@ -56,6 +56,13 @@ export interface ActivityTaken {
  * otherwise, unless `how.equation` names one. Equations differ by a few hundred kcal for the same
  * person: `spread` and `range` show it.
  *
+ * In are Mifflin-St Jeor 1990, Henry (Oxford) 2005 by mass and height and by mass, Schofield 1985,
+ * Harris-Benedict as revised in 1984, and by lean mass Cunningham 1980 and 1991 and Katch-McArdle. The
+ * equations for total energy of the National Academies' report of 2023 are left out: their coefficients
+ * could not be read at the source or in any copy. `check` says how those of an equation were read, or
+ * that they are from memory. The total is of someone neither pregnant nor breastfeeding: `additions`
+ * lists what authorities add.
+ *
  * Throws `person-malformed`; `person-needs` where the equation wants a height, a lean mass or an
  * activity that was not given; `equation-unsuitable` for an unknown name or an age it has no line for.
  *
