@@ -32,7 +32,10 @@ export type Figure =
       readonly source?: string;
     };
 
-/** A household measure of this food: `{ name: "medium", grams: 110 }`, `{ name: "cup, chopped", grams: 160 }`. */
+/**
+ * A household measure of this food: `{ name: "medium", grams: 110 }`, `{ name: "cup, chopped", grams: 160 }`.
+ * Its name begins with a word, since a written amount begins with a figure of its own.
+ */
 export interface FoodMeasure {
   readonly name: string;
   readonly grams: Value;

@@ -51,7 +51,7 @@ export function aboutFood(): z.core.$ZodLooseShape {
     group: z.optional(text),
     origin: z.optional(wordSchema(origins)),
     density: z.optional(positive),
-    measures: z.optional(z.array(z.strictObject({ name: textSchema(200), grams: positive }))),
+    measures: z.optional(z.array(z.strictObject({ name: measureName(), grams: positive }))),
     measuredWith: z.optional(wordSchema(["metric", "us", "us-label", "imperial", "australian"])),
     edibleShare: z.optional(valueSchema({ above: 0, to: 1 })),
     fortifiedWith: z.optional(z.array(componentSchema())),
@@ -63,6 +63,16 @@ export function aboutFood(): z.core.$ZodLooseShape {
     price: z.optional(z.strictObject({ currency: currencySchema(), per100g: z.optional(notNegative) })),
     aisle: z.optional(text),
   };
+}
+
+/** A written amount begins with its own figure: no one could tell `1/2 cup` of a cup from one of `1/2 cup`. */
+function measureName(): z.ZodMiniType<string> {
+  return textSchema(200).check((ctx) => {
+    const name = ctx.value;
+    if (!/^\s*[-+.,]?\s*\p{N}/u.test(name)) return;
+    const hint = 'begin with a word: "cup" with the grams of a whole one, "half breast", "can of 400 g"';
+    push(ctx, `the measure ${quote(name)} begins with a number, as written amounts do`, hint);
+  });
 }
 
 /** A currency code of three capitals, as ISO 4217 writes them. */
