@@ -27,6 +27,23 @@ export function toRecords(x: Showable, how: RecordsHow = {}): DataRecord[] {
   return longTablesOf(x).flatMap((t) => tableRecords(t, how.figures ?? "number"));
 }
 
+/** A table as JSON holds it. */
+export interface TableData {
+  readonly title?: string;
+  /** Exact: figures are decimal or fraction text, null where nothing is known. */
+  readonly rows: readonly DataRecord[];
+  readonly notes: readonly string[];
+}
+
+/** What can be shown as JSON holds it: the rows that `toRecords` gives with exact figures, table by table. */
+export function tableData(x: Showable): readonly TableData[] {
+  return longTablesOf(x).map((t) => ({
+    ...(t.title === undefined ? {} : { title: t.title }),
+    rows: tableRecords(t, "exact"),
+    notes: t.notes,
+  }));
+}
+
 function tableRecords(t: Table, figures: "number" | "exact"): DataRecord[] {
   const records: DataRecord[] = [];
   const grouped = t.rows.some((row) => row.kind === "group") && !t.columns.some((c) => c.key === "group");

@@ -1,6 +1,7 @@
 import { toHtml } from "./html.ts";
 import type { Language } from "./language.ts";
 import { toMarkdown } from "./markdown.ts";
+import { tableData } from "./records.ts";
 import type { Table } from "./table.ts";
 import type { Showable, Tabular } from "./tabular.ts";
 import { toText } from "./text.ts";
@@ -47,6 +48,15 @@ export abstract class Shown implements Tabular {
   }
 
   abstract toTables(language?: Language): readonly Table[];
+
+  /**
+   * What `JSON.stringify` writes: a list of tables, each `{ title?, rows, notes }`, with the rows that
+   * `toRecords` gives and every figure as exact text. To keep a sheet and read it back, write the recipe
+   * that `toRecipe` gives. Some results hold data of their own kind, and say so.
+   */
+  toJSON(): unknown {
+    return tableData(this);
+  }
 }
 
 /**

@@ -71,7 +71,7 @@ export class ProteinQuality extends Shown {
   readonly name: string;
 
   /** @internal Use {@link proteinQuality}. */
-  constructor(name: string, made: Omit<ProteinQuality, "name" | "toTables">) {
+  constructor(name: string, made: Omit<ProteinQuality, "name" | "toTables" | "toJSON">) {
     super();
     this.name = name;
     this.protein = made.protein;

@@ -95,7 +95,7 @@ export class ShoppingList extends Shown {
   }
 
   /** Plain data, figures as exact text. */
-  toJSON(): ShoppingData {
+  override toJSON(): ShoppingData {
     return shoppingData(this);
   }
 }
