@@ -73,6 +73,7 @@ export type { Comparison, ComparisonData, ComparisonRow } from "./person/compare
 export type { HeldReference, HeldUpper, ReferenceVerdict, UpperVerdict } from "./person/compare/held.ts";
 export { type DayTarget, dayTarget } from "./person/dayTarget.ts";
 export { type DemandsFor, type DemandsHow, demandsFor } from "./person/demandsFor.ts";
+export type { EnergyAddition } from "./person/energyAdditions.ts";
 export { type ActivityTaken, type EnergyNeed, energyNeed, type SpreadItem } from "./person/energyNeed.ts";
 export { energyEquations } from "./person/equations/all.ts";
 export type { EnergyEquation, EquationId, EquationLine } from "./person/equations/equation.ts";
@@ -81,10 +82,12 @@ export {
   countsFood,
   type IntakeEntry,
   type IntakeOptions,
+  type NoUpper,
   type ReferenceIntakes,
   referenceIntakes,
 } from "./person/intakes/referenceIntakes.ts";
 export type { IntakeFigure, ReferenceFigure, UpperFigure } from "./person/intakes/resolve.ts";
+export type { Childbearing } from "./person/intakes/stage.ts";
 export type { Authority, Basis, Covers, Per, ReferenceKind, UpperKind } from "./person/intakes/table.ts";
 export {
   alphaTocopherolEquivalents,

@@ -1,14 +1,14 @@
 import type { Decimal } from "decimal.js";
 import { compare, exact, type Fraction, fraction, toDecimal, ZERO } from "../number/fraction.ts";
 import type { Check } from "./check.ts";
-import { type State, stateOf } from "./intakes/stage.ts";
+import { type Childbearing, stateOf } from "./intakes/stage.ts";
 import type { Authority } from "./intakes/table.ts";
 import type { Facts } from "./person.ts";
 
 /** What an authority adds to a day's energy for pregnancy or breastfeeding. */
 export interface EnergyAddition {
   readonly authority: Authority;
-  readonly for: State;
+  readonly for: Childbearing;
   /** kcal a day. */
   readonly value: Decimal;
   readonly source: string;

@@ -14,7 +14,15 @@ import {
 import type { Check } from "../check.ts";
 import type { EnergyAddition } from "../energyAdditions.ts";
 import type { Facts } from "../person.ts";
-import { columnFor, hasColumns, type Stage, type State, stateLetter, stateOf, usualColumn } from "./stage.ts";
+import {
+  type Childbearing,
+  columnFor,
+  hasColumns,
+  type Stage,
+  stateLetter,
+  stateOf,
+  usualColumn,
+} from "./stage.ts";
 import type { Basis, Covers, Per, ReferenceKind, Row, UpperKind } from "./table.ts";
 
 /** One published figure, as it stands for a person. */
@@ -35,7 +43,7 @@ export interface IntakeFigure {
    * The person's state that the figure leaves out: none is published for it here, and the figure of the
    * same sex and age stands in. `note` says so, too.
    */
-  readonly leavesOut?: State;
+  readonly leavesOut?: Childbearing;
   readonly source: string;
   readonly check: Check;
 }
@@ -111,7 +119,7 @@ export function resolveRow(
 /** A figure's note, and what it says of a state that the figure leaves out. */
 export function noted(
   { note: own }: { readonly note?: string },
-  leavesOut: State | undefined,
+  leavesOut: Childbearing | undefined,
 ): Pick<IntakeFigure, "note" | "leavesOut"> {
   const left = leavesOut && `no figure for ${leavesOut} is published here, and this one leaves it out`;
   const note = [own, left].filter((text) => text !== undefined).join("; ");
@@ -123,7 +131,7 @@ interface Printed {
   readonly most?: Fraction;
   readonly add: Fraction;
   readonly check: Check;
-  readonly leavesOut?: State;
+  readonly leavesOut?: Childbearing;
 }
 
 function printedFor(table: ReadTable, row: Row, facts: Facts, reading: Reading): Printed | undefined {

@@ -26,7 +26,7 @@ export function readStage(text: StageText): Stage {
 }
 
 /** What a figure may be set for besides sex and age. */
-export type State = "pregnancy" | "breastfeeding";
+export type Childbearing = "pregnancy" | "breastfeeding";
 
 /** A column of a table: its place, -1 where there is none, and whether it is that of a person's state. */
 export interface Column {
@@ -52,7 +52,7 @@ export function usualColumn(stages: readonly Stage[], facts: Facts): number {
 }
 
 /** The state of a person that figures may be set for. */
-export function stateOf(facts: Facts): State | undefined {
+export function stateOf(facts: Facts): Childbearing | undefined {
   return facts.pregnant ? "pregnancy" : facts.breastfeeding ? "breastfeeding" : undefined;
 }
 
