@@ -59,7 +59,9 @@ const LEAST_IN_COMMON = 3;
 /**
  * Foods of a table that are like one of them and know what it does not, the likest first: those of
  * its group before others, then by how near their proximates are. What state it is in counts before
- * all else: foods of other states are left out unless asked for.
+ * all else: foods of other states are left out unless asked for. Nearness takes at least three
+ * proximates that both foods know (water, protein, fat and the like): foods with fewer in common are
+ * left out, so that a food that says less than three gets an empty list.
  *
  * Throws `food-unknown`, `component-unknown`.
  *

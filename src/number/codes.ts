@@ -52,6 +52,7 @@ export type ErrorCode =
   | "sweep-malformed"
   | "sheet-empty"
   | "sheet-malformed"
+  | "energy-system-unknown"
   // scale
   | "target-malformed"
   | "target-silent"

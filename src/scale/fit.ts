@@ -50,7 +50,7 @@ export type { FitSuggestion } from "./fit/suggestion.ts";
  * Figures are exact: 60 g asked is 60 g. Nobody's need is judged here; demands come from the caller,
  * and a licensed practitioner decides on them.
  *
- * Throws one error with every fault: `demand-malformed`, `fit-malformed`, `component-unknown` for a
+ * Throws one error with every fault: `demand-malformed`, `fit-malformed`, `energy-system-unknown` for a
  * factor system, and `fit-stopped` where the steps allowed run out.
  *
  * Method: a linear programme over ratios to the common factor, solved in exact fractions.

@@ -39,7 +39,7 @@ export { type RoundBound, Rounded, RoundedTogether, RoundingOutOfReach } from ".
  * lines, demands or sheets.
  *
  * Throws one error with every fault: `rounding-malformed`, `demand-malformed`, `kitchen-malformed`,
- * `fit-malformed` for what is no sheet, `line-unknown`, `component-unknown` for a factor system, and
+ * `fit-malformed` for what is no sheet, `line-unknown`, `energy-system-unknown` for a factor system, and
  * the codes of amounts for units that were wished for.
  *
  * Method: a choice of one candidate a line by branch and bound, in whole numbers.

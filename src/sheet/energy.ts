@@ -73,19 +73,19 @@ export interface EnergySheet {
 /** Which factors energy is reckoned by: a named system, or one of the caller's own. */
 export type EnergyBy = EnergySystemId | EnergySystem;
 
-/** The system meant, with its name. Throws `component-unknown` for an id that names none. */
+/** The system meant, with its name. Throws `energy-system-unknown` for what is none. */
 export function energySystem(by: EnergyBy): { readonly name: string; readonly system: EnergySystem } {
-  if (typeof by !== "string") return { name: by.name, system: by };
+  if (typeof by === "object" && by !== null) return { name: by.name, system: by };
   if (Object.hasOwn(energySystems, by)) return { name: by, system: energySystems[by] };
   const ids = Object.keys(energySystems);
   throw fault(
-    "component-unknown",
+    "energy-system-unknown",
     `no factor system is called ${quote(by)}`,
-    didYouMean(by, ids, `use one of ${ids.join(", ")}`),
+    didYouMean(typeof by === "string" ? by : "", ids, `use one of ${ids.join(", ")}`),
   );
 }
 
-/** Shares energy among its constituents, from what each line holds of them. Throws `component-unknown`. */
+/** Shares energy among its constituents, from what each line holds of them. Throws `energy-system-unknown`. */
 export function shareEnergy(s: EnergySheet, by: EnergyBy): EnergyShares {
   const { name, system } = energySystem(by);
   const energies = partEnergies(s, system, (term) => term.factor);

@@ -116,7 +116,7 @@ interface Limits {
  * by the food's own factors where it has them, else by EU factors where it gives available
  * carbohydrate, else by general Atwater factors. Intervals of rounded figures are allowed for.
  *
- * Throws `component-unknown` for a system that is none, and the number codes for limits that are none.
+ * Throws `energy-system-unknown` for a system that is none, and the number codes for limits that are none.
  *
  * Source of the tolerance: FAO/INFOODS Guidelines for Checking Food Composition Data (2012), about
  * 5 per cent; from memory.

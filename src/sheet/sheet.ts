@@ -233,7 +233,7 @@ export class Sheet extends Shown {
   /**
    * Shares of the energy by a factor system, exact and as whole per cents that total 100: by general
    * Atwater factors, unless a named system or one of the caller's own is given. Throws
-   * `component-unknown` for an id that names no system.
+   * `energy-system-unknown` for an id that names no system.
    */
   energyShares(how: { readonly system?: EnergyBy } = {}): EnergyShares {
     return shareEnergy(this, how.system ?? "atwater-general");

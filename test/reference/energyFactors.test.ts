@@ -276,9 +276,9 @@ describe("energy shares", () => {
 
   it("refuse a system that is none, and say which there are", () => {
     const error = errorOf(() => hundred.energyShares({ system: "eu" as EnergySystemId }));
-    expect([error.code, error.hint]).toEqual(["component-unknown", expect.stringMatching(/eu-1169/)]);
+    expect([error.code, error.hint]).toEqual(["energy-system-unknown", expect.stringMatching(/eu-1169/)]);
     expect(errorOf(() => hundred.energyShares({ system: "__proto__" as EnergySystemId })).code).toBe(
-      "component-unknown",
+      "energy-system-unknown",
     );
   });
 });

@@ -15,7 +15,7 @@ export interface CardEnergy {
   readonly reads: readonly ComponentId[];
 }
 
-/** Nothing where they bring no energy that can be told apart. Throws `component-unknown`. */
+/** Nothing where they bring no energy that can be told apart. Throws `energy-system-unknown`. */
 export function energyOf(eaten: EatenPortion, by: EnergyBy, language: Language): CardEnergy | undefined {
   const { system } = energySystem(by);
   const energies = eaten.energies(by);

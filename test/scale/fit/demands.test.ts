@@ -170,7 +170,7 @@ describe("options that are refused", () => {
     ["a part's range", { parts: { top: { most: 0 } } }, /how.parts.top.most: a most of 0/],
     ["parts that are none", { parts: [] }, /how.parts: /],
     ["an unknown base", { base: "pot" }, /how.base: no sheet is called "pot"/],
-    ["an unknown factor system", { system: "atwater" }, /component-unknown how.system: no factor system/],
+    ["an unknown factor system", { system: "atwater" }, /energy-system-unknown how.system: no factor system/],
     ["steps", { pivots: 0 }, /how.pivots: "0" pivots/],
     ["tries", { tries: -1 }, /how.tries: "-1" tries/],
     ["a number", 7, /how: the options are not an object/],

@@ -399,7 +399,7 @@ describe("bad options", () => {
     ["wishes in a list", { lines: 3 }, "rounding-malformed"],
     ["a demand that is none", { demands: [{ of: "protien", least: 3 }] }, "demand-malformed"],
     ["demands that are no list", { demands: { of: "energy" } }, "demand-malformed"],
-    ["a system that is none", { system: "guess" }, "component-unknown"],
+    ["a system that is none", { system: "guess" }, "energy-system-unknown"],
     ["options that are no object", 3, "rounding-malformed"],
   ];
   it.each(bad)("%s is refused", (_, how, code) => {
