@@ -5,7 +5,7 @@
 import { existsSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { checkFixtures, checkFoodsStayOut, checkNoSideEffects } from "./bundles.ts";
-import { checkConsumer, checkImports, checkRequire } from "./consumer.ts";
+import { checkConsumer, checkImports, checkRequire, checkRequiringConsumer } from "./consumer.ts";
 import { checkContents } from "./contents.ts";
 import { installTarball, type Scratch } from "./install.ts";
 import { Failed, root, runTool } from "./run.ts";
@@ -20,6 +20,7 @@ const checks: readonly (readonly [string, (scratch: Scratch) => string | Promise
   ["every entry can be imported", checkImports],
   ["the main entry can be required", checkRequire],
   ["a strict consumer compiles, and runs", checkConsumer],
+  ["a strict CommonJS consumer compiles, and runs", checkRequiringConsumer],
   ["small programs stay small", checkFixtures],
   ["starter foods stay out of the main entry", checkFoodsStayOut],
   ["nothing happens on import", checkNoSideEffects],

@@ -49,6 +49,28 @@ const settings: readonly (readonly [module: string, resolution: string])[] = [
   ["esnext", "bundler"],
 ];
 
+/**
+ * Compiles a CommonJS program with `import … = require(…)` and runs it. Only under nodenext: node16
+ * stands for Node 16, which could not require an ES module (TypeScript's reference for `module`).
+ */
+export function checkRequiringConsumer({ folder }: Scratch): string {
+  cpSync(here("consumer/galley.cts"), join(folder, "galley.cts"));
+  const compilerOptions = { ...strict, module: "nodenext", moduleResolution: "nodenext", outDir: "out/cts" };
+  writeFileSync(
+    join(folder, "tsconfig.cts.json"),
+    JSON.stringify({ compilerOptions, files: ["galley.cts"] }),
+  );
+  runTool("typescript", "tsc", ["--project", "tsconfig.cts.json"], folder);
+  return printedAsItShould("out/cts/galley.cjs", folder);
+}
+
+function printedAsItShould(program: string, folder: string): string {
+  const printed = run(process.execPath, ["--no-warnings", program], folder).trim();
+  if (printed !== "as it should be")
+    throw new Failed(`${program}: the program printed ${JSON.stringify(printed)}`);
+  return program;
+}
+
 /** Compiles a program written against the installed types, declarations checked too, and runs it. */
 export function checkConsumer({ folder }: Scratch): string {
   cpSync(here("consumer/camp.ts"), join(folder, "camp.ts"));
@@ -57,9 +79,7 @@ export function checkConsumer({ folder }: Scratch): string {
     const compilerOptions = { ...strict, module, moduleResolution, outDir: `out/${moduleResolution}` };
     writeFileSync(join(folder, config), JSON.stringify({ compilerOptions, files: ["camp.ts"] }));
     runTool("typescript", "tsc", ["--project", config], folder);
-    const printed = run(process.execPath, [`out/${moduleResolution}/camp.js`], folder).trim();
-    if (printed !== "as it should be")
-      throw new Failed(`${moduleResolution}: the program printed ${JSON.stringify(printed)}`);
+    printedAsItShould(`out/${moduleResolution}/camp.js`, folder);
   }
   return settings.map(([, resolution]) => resolution).join(" ");
 }
