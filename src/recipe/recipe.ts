@@ -54,9 +54,9 @@ export function recipeAsFar(input: unknown): AsFar {
   if (typeof input === "object" && input !== null && read.has(input))
     return { recipe: input as Recipe, faults: [], lines: [], measures: undefined };
   const nested = new Map<number, Recipe>();
-  const across = (document: unknown, faults: Fault[]): void => {
-    checkAcross(document, faults);
-    readNested(document, nested, faults);
+  const across = (written: unknown, faults: Fault[]): void => {
+    checkAcross(written, faults);
+    readNested(written, nested, faults);
   };
   const faults: Fault[] = [];
   const written = collect(faults, [], () => readDocument(recipeSchema(), input, "recipe-malformed", across));
@@ -80,15 +80,15 @@ function recipeOf(written: RecipeInput, nested: ReadonlyMap<number, Recipe>): Re
   };
 }
 
-function lineOf(line: LineInput, key: string, document: Recipe | undefined): Line {
+function lineOf(line: LineInput, key: string, written: Recipe | undefined): Line {
   const { recipe: named, scaling = "held", added = "cooking", ...rest } = line;
-  const given = document ?? (typeof named === "string" ? named : undefined);
+  const given = written ?? (typeof named === "string" ? named : undefined);
   const own = { ...plain(rest), key, scaling, added };
   return given === undefined ? own : { ...own, recipe: given };
 }
 
-function readNested(document: unknown, nested: Map<number, Recipe>, faults: Fault[]): void {
-  const lines = fieldsOf(document)?.lines;
+function readNested(written: unknown, nested: Map<number, Recipe>, faults: Fault[]): void {
+  const lines = fieldsOf(written)?.lines;
   if (!Array.isArray(lines)) return;
   lines.forEach((line: unknown, i) => {
     const inner = fieldsOf(line)?.recipe;
