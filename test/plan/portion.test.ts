@@ -143,7 +143,10 @@ describe("a batch", () => {
           });
           expect(text(sum(served.map((s) => s.masses.cooked)))).toBe(text(batch?.masses.cooked));
           for (const id of watched) {
-            const [portions, all] = [sum(served.map((s) => s.total(id).exact)), batch?.total(id).exact ?? ZERO];
+            const [portions, all] = [
+              sum(served.map((s) => s.total(id).exact)),
+              batch?.total(id).exact ?? ZERO,
+            ];
             // A portion that loses more than its water has an unknown amount left, counted as none: not less.
             if (id === "water" && served.some((s) => s.water.beyond.n !== 0n))
               expect(compare(portions, all)).toBeGreaterThanOrEqual(0);
