@@ -1,4 +1,5 @@
 import type { Decimal } from "decimal.js";
+import { american } from "./american.ts";
 
 /** A word with its number forms, by CLDR plural category; `other` is used where a form is missing. */
 export type PluralForms = { readonly [category: string]: string } & { readonly other: string };
@@ -35,28 +36,24 @@ export interface Language {
    * allergens and units of figures belong here too, and so may names of foods.
    */
   readonly phrases: { readonly [british: string]: string };
+  /**
+   * Single words, or a few together, that the language writes otherwise wherever a phrase without a
+   * form of its own holds them: `{ fibre: "fiber" }`. Keys in lower case; a capital stays a capital.
+   */
+  readonly spellings?: { readonly [british: string]: string };
   /** How the units of amounts are written; the English way where it is not said. */
   readonly words?: UnitWords;
 }
 
 export const britishEnglish: Language = { tag: "en-GB", decimal: ".", group: ",", phrases: {} };
 
-/** British English with American spelling; the sense of every phrase stays. */
+/** British English with American spelling and American names of foods; the sense of every phrase stays. */
 export const americanEnglish: Language = {
   tag: "en-US",
   decimal: ".",
   group: ",",
-  phrases: {
-    fibre: "fiber",
-    Fibre: "Fiber",
-    "soluble fibre": "soluble fiber",
-    litre: "liter",
-    litres: "liters",
-    millilitre: "milliliter",
-    millilitres: "milliliters",
-    "sulphur dioxide and sulphites": "sulfur dioxide and sulfites",
-    soya: "soy",
-  },
+  phrases: {},
+  spellings: american,
 };
 
 /**
@@ -73,7 +70,29 @@ export function say(
   gaps: { readonly [name: string]: string } = {},
 ): string {
   const own = Object.hasOwn(language.phrases, phrase) ? language.phrases[phrase] : undefined;
-  return (own ?? phrase).replace(/\{(\w+)\}/g, (gap, name: string) =>
+  return (own ?? respelt(language, phrase)).replace(/\{(\w+)\}/g, (gap, name: string) =>
     Object.hasOwn(gaps, name) ? (gaps[name] ?? gap) : gap,
   );
+}
+
+const SPELT: WeakMap<Language, RegExp> = /* @__PURE__ */ new WeakMap();
+
+/** A phrase with its words as the language writes them, the longest first; gaps stay gaps. */
+function respelt(language: Language, phrase: string): string {
+  const { spellings } = language;
+  if (spellings === undefined) return phrase;
+  const found = SPELT.get(language) ?? wordsOf(spellings);
+  SPELT.set(language, found);
+  return phrase.replace(found, (word) => {
+    const other = spellings[word.toLowerCase()] ?? word;
+    return /^\p{Lu}/u.test(word) ? other.charAt(0).toUpperCase() + other.slice(1) : other;
+  });
+}
+
+function wordsOf(spellings: NonNullable<Language["spellings"]>): RegExp {
+  const words = Object.keys(spellings)
+    .sort((a, b) => b.length - a.length)
+    .map((word) => word.replace(/[\\^$.*+?()[\]{}|/-]/g, "\\$&"));
+  // No word is a pattern that matches nothing.
+  return new RegExp(`(?<![\\p{L}\\p{M}{])(?:${words.join("|") || "(?!)"})(?![\\p{L}\\p{M}}])`, "giu");
 }

@@ -66,6 +66,6 @@ export const cautions: { readonly [C in CautionCode]: Omit<FoodCaution, "code"> 
   "coconut-lists-differ": {
     text: "Coconut is not on the European list; the United States counted it as a tree nut until 2025. Ask people with a nut allergy; read the label for sulphites.",
     source:
-      "Regulation (EU) No 1169/2011, Annex II; US FDA, guidance on food allergen labelling (January 2025)",
+      "Regulation (EU) No 1169/2011, Annex II; US FDA, guidance on food allergen labeling (January 2025)",
   },
 };
