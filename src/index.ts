@@ -140,7 +140,9 @@ export {
   type AvoidedServed,
   type AvoidedUnknown,
   type Avoider,
+  type DemandDrift,
   type DishSharing,
+  type KitchenNote,
   type Plan,
   type PlanAvoided,
   type PlannedDish,
@@ -148,6 +150,7 @@ export {
   type PlanProgress,
   type PlanQuestion,
   type Portion,
+  type PortionDrift,
   type PortionFit,
   type PortionSharing,
   type PortionStatus,
@@ -155,6 +158,7 @@ export {
   type PotRatio,
   portionPlan,
   portionPlanSteps,
+  type RatioDrift,
   type Serving,
 } from "./plan/plan.ts";
 export { portionRows } from "./plan/records.ts";
