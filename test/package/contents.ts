@@ -1,6 +1,7 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { builtinModules } from "node:module";
 import { join } from "node:path";
+import markdownIt, { type Token } from "markdown-it";
 import ts from "typescript";
 import type { Scratch } from "./install.ts";
 import { Failed } from "./run.ts";
@@ -41,7 +42,26 @@ export function checkContents({ installed, manifest }: Scratch): string {
   for (const needed of ["README.md", "LICENSE", "CHANGELOG.md"]) {
     if (!readdirSync(installed).includes(needed)) throw new Failed(`${needed} is missing from the tarball`);
   }
+  for (const page of ["README.md", "CHANGELOG.md"]) {
+    const broken = linksOf(readFileSync(join(installed, page), "utf8")).find(
+      (link) => !existsSync(join(installed, decodeURIComponent(link))),
+    );
+    if (broken !== undefined) throw new Failed(`${page} links to ${broken}, which the tarball does not hold`);
+  }
   return `${files.length} files`;
+}
+
+/** Relative links of a page, without their anchors. */
+function linksOf(page: string): string[] {
+  const links = new Set<string>();
+  const visit = (token: Token): void => {
+    const href = token.attrGet(token.type === "image" ? "src" : "href");
+    const path = href === null ? undefined : String(href).split("#")[0];
+    if (path && !/^(?:[a-z][a-z0-9+.-]*:|\/\/)/i.test(path)) links.add(path);
+    token.children?.forEach(visit);
+  };
+  markdownIt({ html: true }).parse(page, {}).forEach(visit);
+  return [...links];
 }
 
 function importsOf(source: ts.SourceFile): string[] {
