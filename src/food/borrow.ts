@@ -4,7 +4,6 @@ import { didYouMean } from "../number/near.ts";
 import { type ComponentId, component, componentIds } from "./components.ts";
 import type { Figure, FoodInput } from "./food.ts";
 import { type BorrowBasis, type Loan, likeStates, loanOf } from "./lending.ts";
-import { checkProximates } from "./proximates.ts";
 import type { FoodTable } from "./table.ts";
 
 /** What to borrow, from which food into which. */
@@ -87,19 +86,7 @@ export function borrow(table: FoodTable, how: BorrowHow): FoodTable {
       `${quote(from.id)} has nothing to lend to ${quote(into.id)}`,
       "lenders(table, id) finds foods that have",
     );
-  const lent = { ...into, per100g: { ...into.per100g, ...figures } };
-  refuseHeavy(lent, from);
-  return table.with([lent]);
-}
-
-/** Proximates lent beside known ones can come to more than there is of the food. */
-function refuseHeavy(lent: FoodInput, from: FoodInput): void {
-  const faults: Fault[] = [];
-  checkProximates(lent, faults);
-  const [heavy] = faults;
-  if (!heavy) return;
-  const message = `with what ${quote(from.id)} lends, ${heavy.message}`;
-  throw fault("borrow-refused", message, "name the components to borrow, or another lender", ["from"]);
+  return table.with([{ ...into, per100g: { ...into.per100g, ...figures } }]);
 }
 
 function twoFoods(

@@ -3,7 +3,6 @@ import { collect, type Fault, fault, quote, throwIfAny } from "../number/error.t
 import { didYouMean } from "../number/near.ts";
 import { type Composition, compose } from "./composition.ts";
 import type { FoodInput } from "./food.ts";
-import { checkProximates } from "./proximates.ts";
 import { checkRetention, type RetentionTable } from "./retention.ts";
 import { foodSchema } from "./schema.ts";
 
@@ -82,8 +81,7 @@ export class FoodTable {
 }
 
 /**
- * Makes a table of foods from plain data, checking every one: shape, names, figures, and that what
- * 100 g is made of (water, protein, fat, carbohydrate, ash, alcohol) comes to no more than 107 g.
+ * Makes a table of foods from plain data, checking every one.
  *
  * Throws one error with all faults: `food-malformed`, `food-duplicate`, `component-unknown`, and
  * the `number-…` codes for figures that are not numbers.
@@ -103,9 +101,7 @@ function readFoods(foods: readonly FoodInput[]): Map<string, Food> {
   if (!Array.isArray(foods))
     throw fault("food-malformed", "expected a list of foods", "give an array, even for one food");
   foods.forEach((input: unknown, i) => {
-    const food = collect(faults, [i], () =>
-      readDocument(foodSchema(), input, "food-malformed", checkProximates),
-    );
+    const food = collect(faults, [i], () => readDocument(foodSchema(), input, "food-malformed"));
     if (!food) return;
     if (read.has(food.id)) {
       faults.push({

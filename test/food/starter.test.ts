@@ -8,59 +8,12 @@ import { panels } from "../../src/food/starter/row.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { exact } from "../../src/number/fraction.ts";
-import { errorOf } from "../number/error-of.ts";
 
 const rows = shelves.flat().flatMap((shelf) => shelf.foods);
 
 function food(id: string): FoodInput {
   return starterFoods.get(id);
 }
-
-/** Proximates as published overshoot 100 g; SR28 by 6.46 g at the most (chinook salmon, cooked). */
-describe("a food heavier than itself", () => {
-  const own = (per100g: Record<string, unknown>): unknown => ({
-    id: "own",
-    name: "Own",
-    source: "s",
-    per100g,
-  });
-
-  it("is no starter food: every one is taken as it stands", () => {
-    expect(foodTable(starterFoodInputs).ids.length).toBe(starterFoodInputs.length);
-  });
-
-  it.each([
-    [{ protein: 80, fat: 80 }, "protein, fat come to 160 g"],
-    [{ water: 70, protein: 20, carbohydrateByDifference: "17.01" }, "come to 107.01 g"],
-    [{ water: 70, availableCarbohydrate: 30, fibre: 8 }, "come to 108 g"],
-    [{ alcohol: 60, water: { value: 60, low: 50 } }, "come to 110 g"],
-  ])("is refused: %j", (per100g, message) => {
-    const error = errorOf(() => foodTable([own(per100g)] as never));
-    expect([error.code, error.path, error.message]).toEqual([
-      "food-malformed",
-      [0, "per100g"],
-      expect.stringContaining(message),
-    ]);
-  });
-
-  it.each([
-    [{ water: 70, protein: 20, carbohydrateByDifference: 17 }],
-    // Fibre is part of carbohydrate by difference, sugars of what is available.
-    [{ carbohydrateByDifference: 90, fibre: 40, sugars: 60, protein: 10 }],
-    [{ water: { value: 80, low: 60, high: 90 }, fat: 40 }],
-    [{ water: 100, fat: "trace", ash: { below: 9 } }],
-  ])("is not refused within what published figures overshoot: %j", (per100g) => {
-    expect(foodTable([own(per100g)] as never).ids).toEqual(["own"]);
-  });
-
-  it("is told beside its other faults", () => {
-    const faults = errorOf(() => foodTable([own({ protein: 80, fat: 80, iron: -1 })] as never)).faults;
-    expect(faults.map((f) => f.path)).toEqual([
-      [0, "per100g", "iron"],
-      [0, "per100g"],
-    ]);
-  });
-});
 
 describe("starter foods", () => {
   it("span the groups of an everyday kitchen", () => {

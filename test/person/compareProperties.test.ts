@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { ComponentId } from "../../src/food/components.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
-import { trustedTable } from "../../src/food/table.ts";
+import { foodTable } from "../../src/food/table.ts";
 import { exact, plus, times, toText } from "../../src/number/fraction.ts";
 import { compare } from "../../src/person/compare/compare.ts";
 import type { Comparison } from "../../src/person/compare/comparison.ts";
@@ -100,8 +100,7 @@ function dish(foods: readonly FoodInput[], unit: "g" | "oz" = "g"): Sheet {
   // An ounce is 28.349523125 g exactly (international pound, 1959).
   const amount = unit === "g" ? "56.69904625 g" : "2 oz";
   const lines = foods.map(({ id }) => ({ key: id, food: id, amount }));
-  // Foods of any make: what 100 g can hold is not what is asked here.
-  return sheet({ name: "Dish", portions: 1, lines }, trustedTable(foods));
+  return sheet({ name: "Dish", portions: 1, lines }, foodTable(foods));
 }
 
 /** Every verdict of a comparison, by what it is of. */
@@ -247,7 +246,7 @@ describe("what a portion can hold, least and most", () => {
               { key: "f0", food: "f0", amount: "10 g" },
             ],
           },
-          trustedTable(told),
+          foodTable(told),
         );
         for (const s of [dish(told), nested]) {
           const portion = readEaten(s, "comparison-malformed");
