@@ -80,8 +80,8 @@ export class Totals {
   /** What the figures of a component say of themselves, as shares of this sheet's mass. */
   marks(component: number): readonly Mark[] {
     const { grams } = this.#values;
-    const marks = present(this.#plan, grams, component);
-    return this.#asEaten(component, marks).map(({ key, mark, line }) => ({
+    const isDried = component === componentIndex("water") && !isZero(this.water.beyond);
+    return asEaten(this.#plan, this.#values, component, isDried).map(({ key, mark, line }) => ({
       at: key,
       kind: mark.kind,
       share: times(mark.share, massShare(grams, this.#masses.raw, line)),
@@ -107,18 +107,13 @@ export class Totals {
   }
 
   #leaveWater(): Tally {
-    const [{ grams }, { raw }] = [this.#values, this.#masses];
-    const c = componentIndex("water");
+    const { raw } = this.#masses;
     const left = plus(this.brought("water").exact, this.water.change);
-    const marks = this.#asEaten(c, present(this.#plan, grams, c));
-    const covered = (): Fraction => coverage(marks.filter(isMissing), grams, raw);
-    return new Tally(left.n, left.d, components.water.unit, gatherMarks(marks), covered);
-  }
-
-  /** Marks as they stand after cooking, which can leave it unknown what water is left. */
-  #asEaten(c: number, marks: readonly LineMark[]): readonly LineMark[] {
-    const dried = c === componentIndex("water") && !isZero(this.water.beyond);
-    return dried ? marksDried(this.#plan, marks, this.#values) : marks;
+    // Looked up when first asked for: recipes nested wide have more marks than anyone can list.
+    const [plan, values, isDried] = [this.#plan, this.#values, !isZero(this.water.beyond)];
+    const marks = (): readonly LineMark[] => asEaten(plan, values, componentIndex("water"), isDried);
+    const covered = (): Fraction => coverage(marks().filter(isMissing), values.grams, raw);
+    return new Tally(left.n, left.d, components.water.unit, () => gatherMarks(marks()), covered);
   }
 
   /** The earlier version's tally, where nothing that it says has changed. */
@@ -150,6 +145,12 @@ export class Totals {
 /** Lines of no mass bring nothing, whether or not their figures are known. */
 function present(plan: SheetPlan, grams: readonly Fraction[], component: number): readonly LineMark[] {
   return plan.lineMarks(component).filter((m) => !isZero(grams[m.line] ?? ZERO));
+}
+
+/** Marks as they stand after cooking, which can leave it unknown what water is left. */
+function asEaten(plan: SheetPlan, values: Values, component: number, isDried: boolean): readonly LineMark[] {
+  const marks = present(plan, values.grams, component);
+  return isDried ? marksDried(plan, marks, values) : marks;
 }
 
 /** The share of the mass whose figures are known. */
