@@ -194,10 +194,10 @@ describe("component", () => {
     ["omega 3", /omega3/],
     ["PROCNT", /did you mean protein\?/],
     ["VITA_RAE", /did you mean vitaminARae\?/],
-    ["xyzzy-plugh", /componentIds/],
-    ["", /componentIds/],
-    ["__proto__", /componentIds/],
-    ["constructor", /componentIds/],
+    ["xyzzy-plugh", /components lists/],
+    ["", /components lists/],
+    ["__proto__", /components lists/],
+    ["constructor", /components lists/],
   ])("explains what to write instead of %j", (id, hint) => {
     const error = errorOf(() => component(id));
     expect(error.code).toBe("component-unknown");

@@ -483,7 +483,7 @@ describe("a bad recipe document", () => {
   });
 
   it("is not refused for what only the food can say: its own measures may hold figures and ranges", () => {
-    const named = ["medium (5-6 inch)", "10-inch", "10 inch round", "can 400 g", "piece, 2 to 3 to the kg"];
+    const named = ["medium (5-6 inch)", "inch 10-wide", "can 400 g", "piece, 2 to 3 to the kg"];
     const own = foodTable([
       {
         id: "tortilla",
