@@ -53,8 +53,12 @@ export function readValue(value: unknown): Fraction {
   return figure;
 }
 
+/** What reads the same whichever way numbers are written. */
+const PLAIN = /^\d{1,400}(?:\.\d{1,400}|\/\d{1,400})?$/;
+
 /** A text that is one number and nothing else, as a cook or as JSON may write it. */
 export function wholeNumber(text: string, mark?: DecimalMark): Fraction {
+  if (mark === undefined && PLAIN.test(text)) return exact(text);
   const clean = cleanText(text);
   if (/^\d*\.?\d+e[+-]?\d+$/i.test(clean)) return exact(clean);
   const { value, rest } = readNumber(clean, mark);

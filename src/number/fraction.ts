@@ -100,6 +100,9 @@ function fromText(text: string): Fraction {
 }
 
 export function plus(a: Fraction, b: Fraction): Fraction {
+  // A whole number more or less leaves lowest terms as they are.
+  if (a.d === 1n) return { n: a.n * b.d + b.n, d: b.d };
+  if (b.d === 1n) return { n: a.n + b.n * a.d, d: a.d };
   if (a.d === b.d) return fraction(a.n + b.n, a.d);
   return fraction(a.n * b.d + b.n * a.d, a.d * b.d);
 }
@@ -266,7 +269,8 @@ export function gcd(a: bigint, b: bigint): bigint {
 
 /** The least common multiple of two numbers above zero. */
 export function lcm(a: bigint, b: bigint): bigint {
-  return a === b || b === 1n ? a : (a / gcd(a, b)) * b;
+  if (a === b || b === 1n) return a;
+  return a === 1n ? b : (a / gcd(a, b)) * b;
 }
 
 /** How many decimals a fraction over `d` has, or nothing where it does not end. */

@@ -64,12 +64,17 @@ function brought(dishes: readonly Dish[], value: readonly LinesOf[], per?: reado
       return { dish, line, name: nameIn(dishes[dish] as Dish, key) };
     }),
   );
-  return { value: together(value), per: per && together(per), silent: distinct(silent) };
+  return {
+    value: together(value),
+    per: per && together(per),
+    silent: silent.length === 0 ? silent : distinct(silent),
+  };
 }
 
 /** Several sheets' lines over one scale. */
 function together(all: readonly LinesOf[]): ByLine {
-  const scale = all.reduce((common, own) => lcm(common, own.scale), 1n);
+  let scale = 1n;
+  for (const own of all) scale = lcm(scale, own.scale);
   const lines = all.map((own) =>
     own.scale === scale ? own.lines : own.lines.map((n) => n * (scale / own.scale)),
   );

@@ -1,12 +1,10 @@
 import { compare, type Fraction, over, ZERO } from "../../number/fraction.ts";
-import type { Sheet } from "../../sheet/sheet.ts";
+import { boundsOf, type LineBound } from "./bounds.ts";
 import type { Brought } from "./brought.ts";
 import type { ReadDemand } from "./demands.ts";
 import { type Linear, less, onePortion, type Point, valueAt } from "./linear.ts";
-import { BASE, DOSE, gather, type LineAt, type Model, nameIn } from "./model.ts";
+import { BASE, compareText, DOSE, gather, type LineAt, type Model, nameIn } from "./model.ts";
 import type { Side } from "./open.ts";
-
-type SheetLine = Sheet["plan"]["lines"][number];
 
 /** What a constraint is about. */
 export type On =
@@ -46,36 +44,42 @@ export function demandConstraint(model: Model, demand: ReadDemand, { value, per 
  */
 export function lineConstraints(model: Model): Constraint[] {
   const per = onePortion(model.movers.length);
-  const tightest = new Map<string, Constraint & { readonly factor: Fraction }>();
-  const isBound = ({ least, most }: SheetLine): boolean => least !== undefined || most !== undefined;
-  for (const at of linesByName(model, isBound)) {
-    const { line, least, most } = model.dishes[at.dish]?.sheet.plan.lines[at.line] ?? {};
-    const grams = gramsOf(model, at);
+  const tightest = new Map<string, { readonly at: BoundAt; readonly place: number }>();
+  for (const at of boundsByName(model)) {
     const place = model.places[at.dish]?.[at.line] ?? BASE;
-    if (!line || place === DOSE) continue;
-    const constrain = (end: "least" | "most", bound: Fraction): void => {
-      const factor = grams.n === 0n ? (bound.n === 0n ? ZERO : undefined) : over(bound, grams);
-      // Nothing moves a line of no grams: a most always holds, a least above 0 never does.
-      if (factor === undefined && end === "most") return;
-      if (end === "least" && bound.n === 0n) return;
-      const id = factor === undefined ? `${end}:${at.name}` : `${end}:${place}`;
-      const now = tightest.get(id);
-      const isTighter = !now || compare(factor ?? ZERO, now.factor) * (end === "least" ? 1 : -1) > 0;
-      if (!isTighter) return;
-      tightest.set(id, {
-        on: { kind: "line", ...at },
-        value: weightOf(model, at),
-        per,
-        least: end === "least" ? bound : undefined,
-        most: end === "most" ? bound : undefined,
-        soft: false,
-        factor: factor ?? ZERO,
-      });
-    };
-    if (least !== undefined) constrain("least", least);
-    if (most !== undefined) constrain("most", most);
+    if (place === DOSE) continue;
+    const { end, factor } = at.bound;
+    const id = factor === undefined ? `${end}:${at.name}` : `${end}:${place}`;
+    const now = tightest.get(id)?.at.bound.factor;
+    const isTighter = !now || !factor || compare(factor, now) * (end === "least" ? 1 : -1) > 0;
+    if (isTighter) tightest.set(id, { at, place });
   }
-  return [...tightest.values()];
+  return [...tightest.values()].map(({ at: { dish, line, name, bound }, place }): Constraint => {
+    const { end, amount, grams } = bound;
+    return {
+      on: { kind: "line", dish, line, name },
+      value: weightAt(model, place, grams),
+      per,
+      least: end === "least" ? amount : undefined,
+      most: end === "most" ? amount : undefined,
+      soft: false,
+    };
+  });
+}
+
+/** A line's own bound, and which line's. */
+interface BoundAt extends LineAt {
+  readonly name: string;
+  readonly bound: LineBound;
+}
+
+function boundsByName({ dishes }: Model): BoundAt[] {
+  const all = dishes.flatMap((dish, d) =>
+    boundsOf(dish.sheet).map((bound): BoundAt => {
+      return { dish: d, line: bound.line, name: nameIn(dish, bound.key), bound };
+    }),
+  );
+  return dishes.length === 1 ? all : all.sort((a, b) => compareText(a.name, b.name));
 }
 
 /** Which end a point is beyond, if it is beyond one. */
@@ -97,17 +101,12 @@ export function doseConstraints(model: Model): Constraint[] {
   });
 }
 
-/** Every line that is wanted with its name, in the order of the names. */
-export function linesByName(
-  model: Pick<Model, "dishes">,
-  isWanted?: (line: SheetLine) => boolean,
-): (LineAt & { readonly name: string })[] {
-  const all = model.dishes.flatMap((dish, d) =>
-    dish.sheet.plan.lines.flatMap((line, i) =>
-      isWanted && !isWanted(line) ? [] : [{ dish: d, line: i, name: nameIn(dish, line.line.key) }],
-    ),
+/** Every line with its name, in the order of the names. */
+export function linesByName({ dishes }: Pick<Model, "dishes">): (LineAt & { readonly name: string })[] {
+  const all = dishes.flatMap((dish, d) =>
+    dish.sheet.plan.lines.map(({ line }, i) => ({ dish: d, line: i, name: nameIn(dish, line.key) })),
   );
-  return all.sort((a, b) => (a.name < b.name ? -1 : 1));
+  return all.sort((a, b) => compareText(a.name, b.name));
 }
 
 /** Grams of a line in one portion as written. */
@@ -118,14 +117,13 @@ export function gramsOf({ dishes }: Pick<Model, "dishes">, { dish, line }: LineA
 
 /** What a single line weighs in one portion, as a quantity. */
 export function weightOf(model: Model, at: LineAt): Linear {
-  const { n, d } = gramsOf(model, at);
-  const place = model.places[at.dish]?.[at.line] ?? BASE;
-  return {
-    still: place === BASE ? n : 0n,
-    each: model.movers.map((_, j) => (j === place ? n : 0n)),
-    dose: place === DOSE ? n : 0n,
-    scale: d,
-  };
+  return weightAt(model, model.places[at.dish]?.[at.line] ?? BASE, gramsOf(model, at));
+}
+
+function weightAt({ movers }: Model, place: number, { n, d }: Fraction): Linear {
+  const each = new Array<bigint>(movers.length).fill(0n);
+  if (place >= 0) each[place] = n;
+  return { still: place === BASE ? n : 0n, each, dose: place === DOSE ? n : 0n, scale: d };
 }
 
 /** The constraint with other ends; `undefined` opens one. */

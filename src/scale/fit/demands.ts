@@ -161,13 +161,11 @@ function readEnds(
       throw malformed(`both exactly and ${others[0]}`, "write exactly alone, or least and most");
     });
   }
-  const read = new Map(
-    present.map((field) => [
-      field,
-      subject && collect(faults, [field], () => readAmount(given[field], subject)),
-    ]),
+  const [exactly, least, most] = AMOUNTS.map((field) =>
+    subject && Object.hasOwn(given, field)
+      ? collect(faults, [field], () => readAmount(given[field], subject))
+      : undefined,
   );
-  const [exactly, least, most] = AMOUNTS.map((field) => read.get(field));
   if (least && most && compare(least, most) > 0) {
     collect(faults, ["most"], () => {
       throw malformed(`least ${quote(given.least)} is above most ${quote(given.most)}`, "swap them");

@@ -26,12 +26,11 @@ export function less(a: Linear, by: Fraction, b: Linear): Linear {
   const same = a.scale === b.scale;
   const left = same ? by.d : by.d * b.scale;
   const right = same ? by.n : by.n * a.scale;
-  return {
-    still: a.still * left - b.still * right,
-    each: a.each.map((own, j) => own * left - (b.each[j] as bigint) * right),
-    dose: a.dose * left - b.dose * right,
-    scale: a.scale * left,
-  };
+  const take = (own: bigint, other: bigint): bigint =>
+    other === 0n ? (own === 0n ? own : own * left) : own * left - other * right;
+  const each = new Array<bigint>(a.each.length);
+  for (let j = 0; j < each.length; j += 1) each[j] = take(a.each[j] as bigint, b.each[j] as bigint);
+  return { still: take(a.still, b.still), each, dose: take(a.dose, b.dose), scale: a.scale * left };
 }
 
 export function valueAt(linear: Linear, { ratios, u }: Point): Fraction {
@@ -49,17 +48,22 @@ export function valueAt(linear: Linear, { ratios, u }: Point): Fraction {
 
 /** The same quantity times `times`, in the smallest whole numbers. */
 export function inLeast(linear: Linear): { readonly whole: Linear; readonly times: Fraction } {
-  let by = 0n;
-  for (const part of [linear.still, ...linear.each, linear.dose]) {
-    if (part !== 0n) by = gcd(part < 0n ? -part : part, by);
-    if (by === 1n) break;
-  }
-  if (by === 0n || by === 1n) return { whole: { ...linear, scale: 1n }, times: fraction(linear.scale) };
   const { still, each, dose, scale } = linear;
+  let by = shared(shared(0n, still), dose);
+  for (let j = 0; j < each.length && by !== 1n; j += 1) by = shared(by, each[j] as bigint);
+  if (by === 0n || by === 1n) return { whole: { still, each, dose, scale: 1n }, times: { n: scale, d: 1n } };
+  const part = (own: bigint): bigint => (own === 0n ? own : own / by);
   return {
-    whole: { still: still / by, each: each.map((own) => own / by), dose: dose / by, scale: 1n },
+    whole: { still: part(still), each: each.map(part), dose: part(dose), scale: 1n },
     times: fraction(scale, by),
   };
+}
+
+/** The greatest divisor of both; `by` is 0 or above. */
+function shared(by: bigint, own: bigint): bigint {
+  if (own === 0n || by === 1n) return by;
+  const size = own < 0n ? -own : own;
+  return by === 0n ? size : gcd(size, by);
 }
 
 /** Nothing but `u`: what an amount of one portion is compared with. */

@@ -1,5 +1,6 @@
 import { type Fraction, ONE, ZERO } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
+import { type Group, groupsOf } from "./groups.ts";
 import type { Linear, Point } from "./linear.ts";
 
 /** A sheet to be fitted; alone it has no name. */
@@ -17,7 +18,7 @@ export interface Range {
 
 /** What has a factor of its own: an adjustable line, a part, or a further sheet's base. */
 export interface Mover {
-  readonly kind: "line" | "part" | "dish";
+  readonly kind: Group["kind"];
   /** As the caller knows it: `tofu`, or `pot/tofu` where several sheets are fitted. */
   readonly name: string;
   readonly dish: number;
@@ -70,6 +71,10 @@ const NONE: Freed = { lines: [], within: "usual" };
 
 /** Half to double: what a ratio may become unless told. */
 const USUAL: Range = { least: { n: 1n, d: 2n }, most: { n: 2n, d: 1n } };
+/** A line's own least or most is grams of one portion, a row of its own, and replaces that end. */
+const OWN_LEAST: Range = { least: ZERO, most: USUAL.most };
+const OWN_MOST: Range = { least: USUAL.least, most: undefined };
+const ANY: Range = { least: ZERO, most: undefined };
 
 /**
  * Sorts lines by how they move. `silent` lines hold their whole mover at the common factor.
@@ -80,23 +85,23 @@ export function modelOf(
   silent: readonly LineAt[],
   freed: Freed = NONE,
 ): Model {
-  const isIn = (all: readonly LineAt[], dish: number, line: number): boolean =>
-    all.some((at) => at.dish === dish && at.line === line);
-  const groups = dishes.flatMap((dish, d) => groupsOf(dish, d, (line) => isIn(freed.lines, d, line)));
+  const isSilent = ({ dish, lines }: Mover): boolean =>
+    silent.some((at) => at.dish === dish && lines.includes(at.line));
+  const groups = dishes.flatMap((dish, d) => groupsIn(dish, d, freed.lines));
   const base = baseOf(groups, dishes, ranges.base);
   const all = groups
     .filter((group) => group !== base)
-    .map((group): Mover => ({ ...group, range: rangeOf(group, dishes, ranges, freed) }))
+    .map((group) => moverOf(group, dishes, ranges, freed))
     .sort((a, b) => compareText(a.name, b.name) || compareText(a.kind, b.kind));
-  const isKept = (mover: Mover): boolean => mover.lines.some((line) => isIn(silent, mover.dish, line));
-  const movers = all.filter((mover) => !isKept(mover));
+  const kept = silent.length === 0 ? [] : all.filter(isSilent);
+  const movers = kept.length === 0 ? all : all.filter((mover) => !kept.includes(mover));
   const places = dishes.map(({ sheet }) =>
     sheet.plan.lines.map(({ line }) => (line.scaling === "per-portion" ? DOSE : BASE)),
   );
   movers.forEach((mover, j) => {
     for (const line of mover.lines) (places[mover.dish] as number[])[line] = j;
   });
-  return { dishes, movers, kept: all.filter(isKept), places, common: ranges.common };
+  return { dishes, movers, kept, places, common: ranges.common };
 }
 
 /** By code unit, so that no reader's language has a say. */
@@ -109,34 +114,27 @@ export function nameIn({ name }: Dish, own: string): string {
   return name === undefined ? own : `${name}/${own}`;
 }
 
-type Group = Omit<Mover, "range"> & { readonly own: string };
+/** A group of lines, with the dish it is in and the name that the caller knows it by. */
+interface Named extends Group {
+  readonly dish: number;
+  readonly name: string;
+}
 
-/** The groups of one sheet: its unnamed held lines, its parts, and each adjustable line. */
-function groupsOf(dish: Dish, d: number, isFreed: (line: number) => boolean): Group[] {
-  const found = new Map<string, Pick<Group, "kind" | "own" | "isDose"> & { readonly lines: number[] }>();
-  dish.sheet.plan.lines.forEach(({ line }, i) => {
-    if (line.scaling === "per-portion" && !isFreed(i)) return;
-    const alone = line.scaling === "adjustable" || isFreed(i);
-    const kind = alone ? "line" : line.part === undefined ? "dish" : "part";
-    const own = alone ? line.key : (line.part ?? "");
-    const isDose = line.scaling === "per-portion";
-    const group = found.get(`${kind}:${own}`) ?? { kind, own, isDose, lines: [] };
-    group.lines.push(i);
-    found.set(`${kind}:${own}`, group);
-  });
-  return [...found.values()].map((group) => {
-    const name = group.kind === "dish" ? (dish.name ?? "") : nameIn(dish, group.own);
-    return { ...group, name, dish: d };
+function groupsIn(dish: Dish, d: number, freed: readonly LineAt[]): Named[] {
+  const own = freed.flatMap((at) => (at.dish === d ? at.line : []));
+  return groupsOf(dish.sheet, own).map(({ kind, own, lines, isDose }) => {
+    const name = kind === "dish" ? (dish.name ?? "") : nameIn(dish, own);
+    return { kind, own, lines, isDose, dish: d, name };
   });
 }
 
 /** The group whose factor is the common one: unnamed held lines, else the first part by name. */
 function baseOf(
-  groups: readonly Group[],
+  groups: readonly Named[],
   dishes: readonly Dish[],
   named: string | undefined,
-): Group | undefined {
-  const first = (d: number): Group | undefined => {
+): Named | undefined {
+  const first = (d: number): Named | undefined => {
     const own = groups.filter((group) => group.dish === d);
     const parts = own.filter(({ kind }) => kind === "part");
     return own.find(({ kind }) => kind === "dish") ?? parts.sort((a, b) => compareText(a.own, b.own))[0];
@@ -153,20 +151,21 @@ function baseOf(
   }
 }
 
-function rangeOf(group: Group, dishes: readonly Dish[], { parts }: Ranges, freed: Freed): Range {
+function moverOf(group: Named, dishes: readonly Dish[], ranges: Ranges, freed: Freed): Mover {
+  const { kind, name, dish, lines, isDose } = group;
+  return { kind, name, dish, lines, range: rangeOf(group, dishes, ranges, freed), isDose };
+}
+
+function rangeOf(group: Named, dishes: readonly Dish[], { parts }: Ranges, freed: Freed): Range {
   if (group.kind !== "line") {
     const told = parts.get(group.name);
     return told ? { ...USUAL, ...told } : USUAL;
   }
   const line = dishes[group.dish]?.sheet.plan.lines[group.lines[0] ?? 0];
   const isFreed = line?.line.scaling !== "adjustable" && freed.within === "any";
-  if (isFreed || group.isDose) return { least: ZERO, most: undefined };
-  if (line?.least === undefined && line?.most === undefined) return USUAL;
-  // A line's own least or most is grams of one portion, a row of its own, and replaces that end.
-  return {
-    least: line?.least === undefined ? USUAL.least : ZERO,
-    most: line?.most === undefined ? USUAL.most : undefined,
-  };
+  if (isFreed || group.isDose) return ANY;
+  if (line?.least === undefined) return line?.most === undefined ? USUAL : OWN_MOST;
+  return line.most === undefined ? OWN_LEAST : ANY;
 }
 
 /** The point that the recipe was written at. */

@@ -1,5 +1,15 @@
 import { fault } from "../../number/error.ts";
-import { compare, type Fraction, minus, ONE, over, plus, times, ZERO } from "../../number/fraction.ts";
+import {
+  compare,
+  type Fraction,
+  minus,
+  negate,
+  ONE,
+  over,
+  plus,
+  times,
+  ZERO,
+} from "../../number/fraction.ts";
 import { minimiseInTurn } from "../solve/minimise.ts";
 import type { Infeasible, Objective, Optimal, Programme, Row, Span, Term } from "../solve/programme.ts";
 import { type Constraint, isExact } from "./constraints.ts";
@@ -48,10 +58,11 @@ export interface Miss {
 
 export function layOut(model: Model, constraints: readonly Constraint[], mayMiss: boolean): Layout {
   const variables: Span[] = [];
-  let [range, pair]: [Range | undefined, readonly Span[]] = [undefined, []];
-  for (const mover of model.movers) {
-    // Most movers share one range.
-    if (mover.range !== range) [range, pair] = [mover.range, spans(mover.range)];
+  // Most movers share one range, so that few are worked out.
+  const known = new Map<Range, readonly Span[]>();
+  for (const { range } of model.movers) {
+    const pair = known.get(range) ?? spans(range);
+    known.set(range, pair);
     variables.push(...pair);
   }
   variables.push(...spans(overCommon(model.common)));
@@ -122,35 +133,34 @@ function overCommon({ least, most }: Range): Range {
 function termsOf({ still, each, dose }: Linear): { terms: Term[]; constant: bigint } {
   const terms: Term[] = [];
   let constant = still;
-  const add = (own: bigint, j: number): void => {
-    if (own === 0n) return;
+  for (let j = 0; j <= each.length; j += 1) {
+    const own = j < each.length ? (each[j] as bigint) : dose;
+    if (own === 0n) continue;
     constant += own;
     terms.push(
       { variable: 2 * j, coefficient: { n: own, d: 1n } },
       { variable: 2 * j + 1, coefficient: { n: -own, d: 1n } },
     );
-  };
-  each.forEach(add);
-  add(dose, each.length);
+  }
   return { terms, constant };
 }
 
 const TWO: Fraction = { n: 2n, d: 1n };
 
-/** How far one mover departs: a fall counts twice. */
-function departureOf(j: number): Objective {
-  return [
-    { variable: 2 * j, coefficient: ONE },
-    { variable: 2 * j + 1, coefficient: TWO },
-  ];
-}
-
 /** The sum of departures; then how far the common factor is from 1; then each mover by its name. */
 export function departures({ movers }: Model): Objective[] {
-  const each = movers.flatMap(({ isDose }, j) => (isDose ? [] : [departureOf(j)]));
+  const total: Term[] = [];
   const u = 2 * movers.length;
-  const nearest = [u, u + 1].map((variable) => ({ variable, coefficient: ONE }));
-  return [each.flat(), nearest, ...each];
+  const objectives: Objective[] = [total, [u, u + 1].map((variable) => ({ variable, coefficient: ONE }))];
+  movers.forEach(({ isDose }, j) => {
+    if (isDose) return;
+    // A fall counts twice.
+    const rise = { variable: 2 * j, coefficient: ONE };
+    const fall = { variable: 2 * j + 1, coefficient: TWO };
+    total.push(rise, fall);
+    objectives.push([rise, fall]);
+  });
+  return objectives;
 }
 
 /** An objective that is least where a quantity is. */
@@ -192,7 +202,8 @@ export function stopped(pivots: number): Error {
 export function pointOf({ model }: Layout, { x }: Optimal): Point {
   const at = (j: number): Fraction => {
     const [rise, fall] = [x[2 * j] as Fraction, x[2 * j + 1] as Fraction];
-    return rise.n === 0n && fall.n === 0n ? ONE : plus(ONE, minus(rise, fall));
+    if (fall.n === 0n) return rise.n === 0n ? ONE : plus(ONE, rise);
+    return plus(ONE, rise.n === 0n ? negate(fall) : minus(rise, fall));
   };
   return { ratios: model.movers.map((_, j) => at(j)), u: at(model.movers.length) };
 }

@@ -1,5 +1,5 @@
 import type { Standing } from "./programme.ts";
-import type { WholeProgramme } from "./whole.ts";
+import type { Column, WholeProgramme } from "./whole.ts";
 
 /**
  * A basis of a whole-number programme and its inverse, fraction-free: `inverse / determinant` is
@@ -16,7 +16,7 @@ export interface WorkingBasis {
   /** Ends pinned on the way, over the programme's own. */
   readonly lower: (bigint | undefined)[];
   readonly upper: (bigint | undefined)[];
-  inverse: bigint[][];
+  readonly inverse: bigint[][];
   determinant: bigint;
   /** What {@link basicValues} last found, until something moves. */
   values?: readonly bigint[] | undefined;
@@ -51,15 +51,16 @@ export function restingValue(b: WorkingBasis, j: number): bigint {
 export function columnThroughBasis(b: WorkingBasis, j: number): bigint[] {
   const { n, columns } = b.whole;
   if (j >= n) return b.inverse.map((row) => -(row[j - n] as bigint));
-  const { rows, values } = columns[j] as WholeProgramme["columns"][number];
-  return b.inverse.map((row) => {
-    let total = 0n;
-    for (let k = 0; k < rows.length; k += 1) {
-      const entry = row[rows[k] as number] as bigint;
-      if (entry !== 0n) total += entry * (values[k] as bigint);
-    }
-    return total;
-  });
+  return b.inverse.map((row) => entryOf(row, columns[j] as Column));
+}
+
+function entryOf(row: readonly bigint[], { rows, values }: Column): bigint {
+  let total = 0n;
+  for (let k = 0; k < rows.length; k += 1) {
+    const entry = row[rows[k] as number] as bigint;
+    if (entry !== 0n) total += entry * (values[k] as bigint);
+  }
+  return total;
 }
 
 /** `determinant × value` of the basic variables, by position. */
@@ -75,7 +76,7 @@ function findValues(b: WorkingBasis): bigint[] {
     if (b.standing[j] === "basic") continue;
     const at = restingValue(b, j);
     if (at === 0n) continue;
-    const { rows, values } = columns[j] as WholeProgramme["columns"][number];
+    const { rows, values } = columns[j] as Column;
     for (let k = 0; k < rows.length; k += 1) {
       const i = rows[k] as number;
       moved[i] = (moved[i] as bigint) - (values[k] as bigint) * at;
@@ -86,7 +87,9 @@ function findValues(b: WorkingBasis): bigint[] {
   }
   return b.inverse.map((row) => {
     let total = 0n;
-    for (let i = 0; i < m; i += 1) if (moved[i] !== 0n) total += (row[i] as bigint) * (moved[i] as bigint);
+    for (let i = 0; i < m; i += 1) {
+      if (moved[i] !== 0n && row[i] !== 0n) total += (row[i] as bigint) * (moved[i] as bigint);
+    }
     return total;
   });
 }
@@ -98,7 +101,9 @@ export function rowPrices(b: WorkingBasis, costs: readonly bigint[]): bigint[] {
     const cost = costs[b.basic[p] as number] as bigint;
     if (cost === 0n) continue;
     const row = b.inverse[p] as bigint[];
-    for (let i = 0; i < row.length; i += 1) prices[i] = (prices[i] as bigint) + cost * (row[i] as bigint);
+    for (let i = 0; i < row.length; i += 1) {
+      if (row[i] !== 0n) prices[i] = (prices[i] as bigint) + cost * (row[i] as bigint);
+    }
   }
   return prices;
 }
@@ -113,7 +118,7 @@ export function reducedCost(
   const { n, columns } = b.whole;
   let total = b.determinant * (costs[j] as bigint);
   if (j >= n) return total + (prices[j - n] as bigint);
-  const { rows, values } = columns[j] as WholeProgramme["columns"][number];
+  const { rows, values } = columns[j] as Column;
   for (let k = 0; k < rows.length; k += 1)
     total -= (prices[rows[k] as number] as bigint) * (values[k] as bigint);
   return total;
@@ -127,16 +132,27 @@ export function pivot(
   through: readonly bigint[],
   leavingTo: Standing,
 ): void {
+  pivotAmong(b, b.inverse.keys(), position, entering, through, leavingTo);
+}
+
+/** A pivot that leaves the inverse's rows at all other positions as they were. */
+function pivotAmong(
+  b: WorkingBasis,
+  positions: Iterable<number>,
+  position: number,
+  entering: number,
+  through: readonly bigint[],
+  leavingTo: Standing,
+): void {
   const at = through[position] as bigint;
   const size = at < 0n ? -at : at;
   const row = b.inverse[position] as bigint[];
-  const old = b.determinant;
-  b.inverse = b.inverse.map((other, p) => {
-    if (p === position) return at < 0n ? other.map((v) => -v) : other;
+  for (const p of positions) {
+    if (p === position) continue;
     const factor = at < 0n ? -(through[p] as bigint) : (through[p] as bigint);
-    if (factor === 0n) return size === old ? other : other.map((v) => (v === 0n ? v : (size * v) / old));
-    return other.map((v, i) => (size * v - factor * (row[i] as bigint)) / old);
-  });
+    b.inverse[p] = eliminated(b.inverse[p] as bigint[], row, size, factor, b.determinant);
+  }
+  if (at < 0n) b.inverse[position] = row.map((v) => -v);
   b.determinant = size;
   b.values = undefined;
   b.standing[b.basic[position] as number] = leavingTo;
@@ -145,21 +161,68 @@ export function pivot(
   b.pivots += 1;
 }
 
+/** `(size × other − factor × row) ÷ old`, of which most entries are 0 while few columns are in. */
+function eliminated(
+  other: bigint[],
+  row: readonly bigint[],
+  size: bigint,
+  factor: bigint,
+  old: bigint,
+): bigint[] {
+  if (factor === 0n && size === old) return other;
+  return other.map((v, i) => {
+    const by = row[i] as bigint;
+    if (by === 0n || factor === 0n) return v === 0n || size === old ? v : (size * v) / old;
+    return (size * v - factor * by) / old;
+  });
+}
+
 /**
  * Takes up a proposed basis by pivots from the one of row totals, as far as the limit goes. A column
  * that turns out to depend on those before it is left off, its row's total staying in.
+ *
+ * Only rows whose totals are to leave take part in the pivots; what the others come to in the
+ * inverse follows from those, all at once.
  */
 export function takeUp(b: WorkingBasis, proposed: readonly Standing[], limit: number): void {
-  const { n } = b.whole;
+  const { n, m, columns } = b.whole;
   for (let j = 0; j < n; j += 1) {
     const standing = proposed[j] as Standing;
     if (standing !== "basic") b.standing[j] = standing;
   }
   b.values = undefined;
+  const leaving: number[] = [];
+  for (let i = 0; i < m; i += 1) if (proposed[n + i] !== "basic") leaving.push(i);
+  const through = new Array<bigint>(m).fill(0n);
   for (let j = 0; j < n; j += 1) {
     if (proposed[j] !== "basic" || b.pivots >= limit) continue;
-    const through = columnThroughBasis(b, j);
-    const position = b.basic.findIndex((k, p) => proposed[k] !== "basic" && through[p] !== 0n);
-    if (position >= 0) pivot(b, position, j, through, proposed[b.basic[position] as number] as Standing);
+    for (const p of leaving) through[p] = entryOf(b.inverse[p] as bigint[], columns[j] as Column);
+    const position = leaving.find((p) => (b.basic[p] as number) >= n && through[p] !== 0n);
+    if (position === undefined) continue;
+    pivotAmong(b, leaving, position, j, through, proposed[n + position] as Standing);
+  }
+  followUp(b, leaving);
+}
+
+/** Rows of the inverse whose own totals are basic: what the basic columns bring to them, less the total. */
+function followUp(b: WorkingBasis, leaving: readonly number[]): void {
+  const { n, m, columns } = b.whole;
+  for (let i = 0; i < m; i += 1) {
+    if (leaving.includes(i)) continue;
+    b.inverse[i] = new Array<bigint>(m).fill(0n);
+    (b.inverse[i] as bigint[])[i] = -b.determinant;
+  }
+  for (const p of leaving) {
+    const j = b.basic[p] as number;
+    if (j >= n) continue;
+    const { rows, values } = columns[j] as Column;
+    const from = b.inverse[p] as bigint[];
+    for (let k = 0; k < rows.length; k += 1) {
+      const i = rows[k] as number;
+      if (leaving.includes(i)) continue;
+      const to = b.inverse[i] as bigint[];
+      const value = values[k] as bigint;
+      for (const c of leaving) if (from[c] !== 0n) to[c] = (to[c] as bigint) + value * (from[c] as bigint);
+    }
   }
 }

@@ -32,17 +32,16 @@ export function tableOf(
 ): Table | undefined {
   const { n, m } = whole;
   const rates = new Float64Array(m * n);
-  const rowSizes = new Float64Array(m);
-  fillRates(whole, rates, rowSizes);
+  const rowSizes = fillRates(whole, rates);
   const lower = new Float64Array(n + m).fill(Number.NEGATIVE_INFINITY);
   const upper = new Float64Array(n + m).fill(Number.POSITIVE_INFINITY);
   const slopes = new Float64Array(n);
   for (let j = 0; j < n + m; j += 1) {
-    const by = j < n ? scaleColumn(rates, rowSizes, n, j) : 1 / ((rowSizes[j - n] as number) || 1);
+    const by = j < n ? scaleColumn(rates, rowSizes, whole, j) : 1 / ((rowSizes[j - n] as number) || 1);
     const [low, high] = [whole.lower[j], whole.upper[j]];
-    if (low !== undefined) lower[j] = Number(low) * by;
-    if (high !== undefined) upper[j] = Number(high) * by;
-    if (j < n) slopes[j] = Number(costs[j]) / by;
+    if (low !== undefined) lower[j] = low === 0n ? 0 : Number(low) * by;
+    if (high !== undefined) upper[j] = high === 0n ? 0 : Number(high) * by;
+    if (j < n && costs[j] !== 0n) slopes[j] = Number(costs[j]) / by;
   }
   const heads = new Int32Array(m);
   const sides = new Int32Array(n);
@@ -54,7 +53,9 @@ export function tableOf(
   return t.values.every(Number.isFinite) && t.slopes.every(Number.isFinite) ? t : undefined;
 }
 
-function fillRates({ n, columns }: WholeProgramme, rates: Float64Array, rowSizes: Float64Array): void {
+/** Fills the rates in as they are, and gives each row's greatest. */
+function fillRates({ n, m, columns }: WholeProgramme, rates: Float64Array): Float64Array {
+  const rowSizes = new Float64Array(m);
   for (let j = 0; j < n; j += 1) {
     const { rows, values } = columns[j] as Column;
     for (let k = 0; k < rows.length; k += 1) {
@@ -65,20 +66,29 @@ function fillRates({ n, columns }: WholeProgramme, rates: Float64Array, rowSizes
       if (Math.abs(value) > (rowSizes[i] as number)) rowSizes[i] = Math.abs(value);
     }
   }
+  return rowSizes;
 }
 
 /** Scales a column by its rows, then by its own greatest entry, which it gives. */
-function scaleColumn(rates: Float64Array, rowSizes: Float64Array, n: number, j: number): number {
+function scaleColumn(
+  rates: Float64Array,
+  rowSizes: Float64Array,
+  { n, columns }: WholeProgramme,
+  j: number,
+): number {
+  const { rows } = columns[j] as Column;
   let most = 0;
-  for (let i = 0; i < rowSizes.length; i += 1) {
-    const rate = rates[i * n + j] as number;
-    if (rate === 0) continue;
-    const scaled = rate / (rowSizes[i] as number);
-    rates[i * n + j] = scaled;
+  for (let k = 0; k < rows.length; k += 1) {
+    const i = rows[k] as number;
+    // A row that names the column twice is there twice, one after the other.
+    if (k > 0 && i === rows[k - 1]) continue;
+    const at = i * n + j;
+    const scaled = (rates[at] as number) / (rowSizes[i] as number);
+    rates[at] = scaled;
     if (Math.abs(scaled) > most) most = Math.abs(scaled);
   }
   if (most === 0) return 1;
-  for (let i = 0; i < rowSizes.length; i += 1) rates[i * n + j] = (rates[i * n + j] as number) / most;
+  for (let at = j; at < rates.length; at += n) rates[at] = (rates[at] as number) / most;
   return most;
 }
 

@@ -1,4 +1,4 @@
-import { lcm } from "../../number/fraction.ts";
+import { type Fraction, lcm } from "../../number/fraction.ts";
 import type { Objective, Programme, Span, Term } from "./programme.ts";
 
 /**
@@ -31,28 +31,33 @@ export function inWholes({ variables, rows }: Programme): WholeProgramme {
     if (lower) unit = multiple(unit, lower.d);
     if (upper) unit = multiple(unit, upper.d);
   }
-  for (const [i, { lower, upper }] of rows.entries()) {
+  rows.forEach(({ lower, upper }, i) => {
     for (const end of [lower, upper]) {
       if (end && end.d !== 1n && (scales[i] as bigint) % end.d !== 0n) unit = multiple(unit, end.d);
     }
-  }
+  });
   const columns = variables.map(() => ({ rows: [] as number[], values: [] as bigint[] }));
   const lower: (bigint | undefined)[] = [];
   const upper: (bigint | undefined)[] = [];
   const addEnds = (span: Span, by: bigint): void => {
-    lower.push(span.lower && (span.lower.n * by) / span.lower.d);
-    upper.push(span.upper && (span.upper.n * by) / span.upper.d);
+    lower.push(span.lower && wholeEnd(span.lower, by));
+    upper.push(span.upper && wholeEnd(span.upper, by));
   };
   for (const variable of variables) addEnds(variable, unit);
-  for (const [i, row] of rows.entries()) {
+  rows.forEach((row, i) => {
     const scale = scales[i] as bigint;
     eachWhole(row.terms, scale, (j, value) => {
-      columns[j]?.rows.push(i);
-      columns[j]?.values.push(value);
+      const column = columns[j] as (typeof columns)[number];
+      column.rows.push(i);
+      column.values.push(value);
     });
     addEnds(row, scale * unit);
-  }
+  });
   return { n: variables.length, m: rows.length, columns, lower, upper, unit, scales };
+}
+
+function wholeEnd({ n, d }: Fraction, by: bigint): bigint {
+  return n === 0n ? n : d === 1n ? n * by : (n * by) / d;
 }
 
 /** The objective times `scale`, for each of the n + m variables. */
