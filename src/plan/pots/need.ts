@@ -3,9 +3,9 @@ import { Answer, type FitOutcome, missOf, quotientAt } from "../../scale/fit/ans
 import { askedOf } from "../../scale/fit/brought.ts";
 import { type Constraint, demandConstraint } from "../../scale/fit/constraints.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
-import { onePortion, type Point } from "../../scale/fit/linear.ts";
-import { BASE, type LineAt, type Model, modelOf, nameIn } from "../../scale/fit/model.ts";
-import { factorsAt, ties, whole } from "../../scale/fit/pot/tied.ts";
+import { ONE_PORTION, type Point } from "../../scale/fit/linear.ts";
+import { amountAt, BASE, type LineAt, type Model, modelOf, nameIn } from "../../scale/fit/model.ts";
+import { factorsAt, ties } from "../../scale/fit/pot/tied.ts";
 import { readTask } from "../../scale/fit/read.ts";
 import { type Problem, problemOf, type Task } from "../../scale/fit/task.ts";
 import { energySystem } from "../../sheet/energy.ts";
@@ -143,7 +143,6 @@ function oneTarget(
 
 /** A factor asks for the recipe's own amounts, so many times, of every group. */
 function oneFactor(model: Model, factor: Fraction): Problem {
-  const per = onePortion(model.movers.length);
   const groups = [BASE, ...model.movers.keys()];
   return {
     model,
@@ -153,7 +152,7 @@ function oneFactor(model: Model, factor: Fraction): Problem {
       if (!at || !dish) return [];
       const key = dish.sheet.plan.lines[at.line]?.line.key ?? "";
       const on = { kind: "line", name: nameIn(dish, key), ...at } as const;
-      return [{ on, value: whole(model, place), per, least: factor, most: factor, soft: true }];
+      return [{ on, value: amountAt(place, ONE), per: ONE_PORTION, least: factor, most: factor, soft: true }];
     }),
   };
 }

@@ -2,8 +2,8 @@ import { compare, type Fraction, over, ZERO } from "../../number/fraction.ts";
 import { boundsOf, type LineBound } from "./bounds.ts";
 import type { Brought } from "./brought.ts";
 import type { ReadDemand } from "./demands.ts";
-import { type Linear, less, onePortion, type Point, valueAt } from "./linear.ts";
-import { BASE, compareText, DOSE, gather, type LineAt, type Model, nameIn } from "./model.ts";
+import { type Linear, less, ONE_PORTION, type Point, valueAt } from "./linear.ts";
+import { amountAt, BASE, compareText, DOSE, gather, type LineAt, type Model, nameIn } from "./model.ts";
 import type { Side } from "./open.ts";
 
 /** What a constraint is about. */
@@ -31,7 +31,7 @@ export function demandConstraint(model: Model, demand: ReadDemand, { value, per 
   return {
     on: { kind: "demand", demand },
     value: gather(model, value),
-    per: per ? gather(model, per) : onePortion(model.movers.length),
+    per: per ? gather(model, per) : ONE_PORTION,
     least: demand.least,
     most: demand.most,
     soft: !demand.firm,
@@ -43,7 +43,6 @@ export function demandConstraint(model: Model, demand: ReadDemand, { value, per 
  * counts, the first by key where several are as tight.
  */
 export function lineConstraints(model: Model): Constraint[] {
-  const per = onePortion(model.movers.length);
   const tightest = new Map<string, { readonly at: BoundAt; readonly place: number }>();
   for (const at of boundsByName(model)) {
     const place = model.places[at.dish]?.[at.line] ?? BASE;
@@ -58,8 +57,8 @@ export function lineConstraints(model: Model): Constraint[] {
     const { end, amount, grams } = bound;
     return {
       on: { kind: "line", dish, line, name },
-      value: weightAt(model, place, grams),
-      per,
+      value: amountAt(place, grams),
+      per: ONE_PORTION,
       least: end === "least" ? amount : undefined,
       most: end === "most" ? amount : undefined,
       soft: false,
@@ -96,8 +95,7 @@ export function doseConstraints(model: Model): Constraint[] {
     if (!model.movers[model.places[at.dish]?.[at.line] ?? BASE]?.isDose) return [];
     const grams = gramsOf(model, at);
     const on = { kind: "line", ...at, isDose: true } as const;
-    const per = onePortion(model.movers.length);
-    return [{ on, value: weightOf(model, at), per, least: grams, most: grams, soft: false }];
+    return [{ on, value: weightOf(model, at), per: ONE_PORTION, least: grams, most: grams, soft: false }];
   });
 }
 
@@ -117,13 +115,7 @@ export function gramsOf({ dishes }: Pick<Model, "dishes">, { dish, line }: LineA
 
 /** What a single line weighs in one portion, as a quantity. */
 export function weightOf(model: Model, at: LineAt): Linear {
-  return weightAt(model, model.places[at.dish]?.[at.line] ?? BASE, gramsOf(model, at));
-}
-
-function weightAt({ movers }: Model, place: number, { n, d }: Fraction): Linear {
-  const each = new Array<bigint>(movers.length).fill(0n);
-  if (place >= 0) each[place] = n;
-  return { still: place === BASE ? n : 0n, each, dose: place === DOSE ? n : 0n, scale: d };
+  return amountAt(model.places[at.dish]?.[at.line] ?? BASE, gramsOf(model, at));
 }
 
 /** The constraint with other ends; `undefined` opens one. */
@@ -136,5 +128,5 @@ export function withEnds(
 
 /** Whether one figure is asked, neither more nor less. */
 export function isExact({ least, most }: Pick<Constraint, "least" | "most">): boolean {
-  return least !== undefined && most !== undefined && compare(least, most) === 0;
+  return least !== undefined && most !== undefined && (least === most || compare(least, most) === 0);
 }

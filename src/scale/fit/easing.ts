@@ -1,7 +1,7 @@
-import type { Fraction } from "../../number/fraction.ts";
+import { type Fraction, ONE } from "../../number/fraction.ts";
 import { type Constraint, isExact, sideMissed, weightOf, withEnds } from "./constraints.ts";
-import { type Linear, onePortion, oneRatio, type Point, valueAt } from "./linear.ts";
-import type { Model } from "./model.ts";
+import { type Linear, ONE_PORTION, ONE_RATIO, type Point, valueAt } from "./linear.ts";
+import { amountAt, type Model } from "./model.ts";
 import { openEnd, type RangeEnd, type Standing } from "./open.ts";
 import { layOut } from "./programme.ts";
 import { extreme, nearest } from "./quotient.ts";
@@ -34,7 +34,7 @@ export function easeTogether(
 ): FitSuggestion[] | undefined {
   const opened = standings.reduce(openedBy, problem);
   const firm = opened.constraints.map((each) => (each.soft ? { ...each, soft: false } : each));
-  const yielding = standings.map((standing) => asSoft(problem.model, standing));
+  const yielding = standings.map((standing) => asSoft(standing));
   const found = nearest(layOut(opened.model, [...firm, ...yielding], true), pivots);
   if (!found) return undefined;
   const given = standings.map(
@@ -65,18 +65,15 @@ interface Measure {
 function measureOf(model: Model, standing: Standing): Measure {
   if (standing.on === "range" && standing.mover.kind === "line") {
     const { dish, lines } = standing.mover;
-    const value = weightOf(model, { dish, line: lines[0] ?? 0 });
-    return { value, per: onePortion(model.movers.length) };
+    return { value: weightOf(model, { dish, line: lines[0] ?? 0 }), per: ONE_PORTION };
   }
-  return standing.on === "constraint" ? standing.constraint : rangeMeasure(model, standing);
+  return standing.on === "constraint" ? standing.constraint : rangeMeasure(standing);
 }
 
 /** A factor over another. */
-function rangeMeasure({ movers }: Model, end: RangeEnd): Measure {
-  const one = oneRatio(movers.length);
-  if (end.on === "common") return { value: one, per: onePortion(movers.length) };
-  const each = movers.map((_, j) => (j === end.place ? 1n : 0n));
-  return { value: { still: 0n, each, dose: 0n, scale: 1n }, per: one };
+function rangeMeasure(end: RangeEnd): Measure {
+  if (end.on === "common") return { value: ONE_RATIO, per: ONE_PORTION };
+  return { value: amountAt(end.place, ONE), per: ONE_RATIO };
 }
 
 function standsAt(model: Model, standing: Standing, point: Point): Fraction {
@@ -86,10 +83,10 @@ function standsAt(model: Model, standing: Standing, point: Point): Fraction {
 }
 
 /** What stands in the way, as something that may be missed. */
-function asSoft(model: Model, standing: Standing): Constraint {
+function asSoft(standing: Standing): Constraint {
   if (standing.on === "constraint") return { ...standing.constraint, soft: true };
   const ends = { ...OPEN, [standing.side]: standing.bound };
-  return { on: NOBODY, ...rangeMeasure(model, standing), ...ends, soft: true };
+  return { on: NOBODY, ...rangeMeasure(standing), ...ends, soft: true };
 }
 
 const NOBODY = { kind: "line", name: "", dish: 0, line: 0 } as const;

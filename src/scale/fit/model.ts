@@ -182,15 +182,35 @@ export interface ByLine {
 /** What lines bring, gathered by how they move. */
 export function gather({ movers, places }: Model, { lines, scale }: ByLine): Linear {
   let [still, dose] = [0n, 0n];
-  const each = new Array<bigint>(movers.length).fill(0n);
+  const all = new Array<bigint>(movers.length).fill(0n);
   lines.forEach((ofDish, d) => {
-    ofDish.forEach((own, i) => {
-      if (own === 0n) return;
-      const place = places[d]?.[i] ?? BASE;
+    const at = places[d] as readonly number[];
+    for (let i = 0; i < ofDish.length; i += 1) {
+      const own = ofDish[i] as bigint;
+      if (own === 0n) continue;
+      const place = at[i] as number;
       if (place === BASE) still += own;
       else if (place === DOSE) dose += own;
-      else each[place] = (each[place] as bigint) + own;
-    });
+      else all[place] = (all[place] as bigint) + own;
+    }
   });
-  return { still, each, dose, scale };
+  const [bringing, each]: [number[], bigint[]] = [[], []];
+  for (let j = 0; j < all.length; j += 1) {
+    if (all[j] === 0n) continue;
+    bringing.push(j);
+    each.push(all[j] as bigint);
+  }
+  return { still, movers: bringing, each, dose, scale };
+}
+
+/** So much of what moves as the mover at `place` does, or as `BASE` or `DOSE`, and nothing else. */
+export function amountAt(place: number, { n, d }: Fraction): Linear {
+  const isMover = place >= 0 && n !== 0n;
+  return {
+    still: place === BASE ? n : 0n,
+    movers: isMover ? [place] : [],
+    each: isMover ? [n] : [],
+    dose: place === DOSE ? n : 0n,
+    scale: d,
+  };
 }

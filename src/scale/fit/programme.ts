@@ -72,7 +72,7 @@ export function layOut(model: Model, constraints: readonly Constraint[], mayMiss
     for (const end of endsOf(constraint)) {
       const bound = (end === "most" ? constraint.most : constraint.least) as Fraction;
       const { whole, times: by } = inLeast(less(constraint.value, bound, constraint.per));
-      const { terms, constant } = termsOf(whole);
+      const { terms, constant } = termsOf(model, whole);
       const against = { n: -constant, d: 1n };
       if (mayMiss && constraint.soft) {
         const weight = weightOf(model, constraint, bound);
@@ -83,24 +83,25 @@ export function layOut(model: Model, constraints: readonly Constraint[], mayMiss
           variables.push({ lower: ZERO });
         }
       }
-      rows.push({
-        terms,
-        ...(end !== "most" && { lower: against }),
-        ...(end !== "least" && { upper: against }),
-        constraint: c,
-        end,
-        times: by,
-      });
+      rows.push({ terms, ...ENDS[end](against), constraint: c, end, times: by });
     }
   });
   return { model, constraints, programme: { variables, rows }, rows, misses };
 }
 
 /** The ends that a constraint has, as rows. */
-export function endsOf(constraint: Pick<Constraint, "least" | "most">): EndOf[] {
-  if (isExact(constraint)) return ["exactly"];
-  return (["least", "most"] as const).filter((end) => constraint[end] !== undefined);
+export function endsOf(constraint: Pick<Constraint, "least" | "most">): readonly EndOf[] {
+  const { least, most } = constraint;
+  if (least && most) return isExact(constraint) ? ["exactly"] : ["least", "most"];
+  return least ? ["least"] : most ? ["most"] : [];
 }
+
+/** What a row keeps to at each of them. */
+const ENDS: { readonly [E in EndOf]: (at: Fraction) => Span } = {
+  least: (at) => ({ lower: at }),
+  most: (at) => ({ upper: at }),
+  exactly: (at) => ({ lower: at, upper: at }),
+};
 
 /**
  * What a miss of 1 counts: one over the figure that is asked, so that a tenth of one demand counts
@@ -130,18 +131,18 @@ function overCommon({ least, most }: Range): Range {
 }
 
 /** The terms of a whole quantity, and what is left of it where no ratio and not `u` has moved. */
-function termsOf({ still, each, dose }: Linear): { terms: Term[]; constant: bigint } {
+function termsOf({ movers }: Model, whole: Linear): { terms: Term[]; constant: bigint } {
   const terms: Term[] = [];
-  let constant = still;
-  for (let j = 0; j <= each.length; j += 1) {
-    const own = j < each.length ? (each[j] as bigint) : dose;
-    if (own === 0n) continue;
+  let constant = whole.still;
+  const add = (own: bigint, j: number): void => {
     constant += own;
     terms.push(
       { variable: 2 * j, coefficient: { n: own, d: 1n } },
       { variable: 2 * j + 1, coefficient: { n: -own, d: 1n } },
     );
-  }
+  };
+  for (let k = 0; k < whole.each.length; k += 1) add(whole.each[k] as bigint, whole.movers[k] as number);
+  if (whole.dose !== 0n) add(whole.dose, movers.length);
   return { terms, constant };
 }
 
@@ -164,16 +165,16 @@ export function departures({ movers }: Model): Objective[] {
 }
 
 /** An objective that is least where a quantity is. */
-export function objectiveOf(linear: Linear): Objective {
-  return termsOf(inLeast(linear).whole).terms;
+export function objectiveOf(model: Model, linear: Linear): Objective {
+  return termsOf(model, inLeast(linear).whole).terms;
 }
 
 /** The quantity times `by` as an objective, but for what is left of it where nothing has moved. */
-export function objectiveTimes(linear: Linear, by: Fraction): Objective {
+export function objectiveTimes(model: Model, linear: Linear, by: Fraction): Objective {
   if (by.n === 0n) return [];
   const { whole, times: scale } = inLeast(linear);
   const share = over(by, scale);
-  return termsOf(whole).terms.map(({ variable, coefficient }) => ({
+  return termsOf(model, whole).terms.map(({ variable, coefficient }) => ({
     variable,
     coefficient: times(coefficient, share),
   }));

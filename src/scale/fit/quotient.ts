@@ -1,6 +1,6 @@
 import { compare, type Fraction, minus, negate, over, sum, times, ZERO } from "../../number/fraction.ts";
 import type { Objective, Optimal } from "../solve/programme.ts";
-import { isOnePortion, type Linear, less, onePortion, type Point, valueAt } from "./linear.ts";
+import { isOnePortion, type Linear, less, ONE_PORTION, type Point, valueAt } from "./linear.ts";
 import {
   departures,
   type Layout,
@@ -33,7 +33,7 @@ export function extreme(
   let quotient: Fraction | undefined;
   for (let turn = 0; turn < TURNS; turn += 1) {
     const aim = less(value, quotient ?? ZERO, per);
-    const objective = objectiveOf(aim).map((term) =>
+    const objective = objectiveOf(layout.model, aim).map((term) =>
       toward === "least" ? term : { ...term, coefficient: negate(term.coefficient) },
     );
     const solution = solve(layout, [objective], pivots);
@@ -83,23 +83,22 @@ export function nearest(layout: Layout, pivots: number | undefined): Nearest | u
   return solution?.status === "optimal" ? { point: pointOf(layout, solution), solution } : undefined;
 }
 
-function ranksOf({ model, constraints, misses }: Layout): Rank[] {
-  const portion = onePortion(model.movers.length);
+function ranksOf({ constraints, misses }: Layout): Rank[] {
   const amounts: Miss[] = [];
   const nothings: Miss[] = [];
   const quotients = new Map<string, Rank & { readonly misses: Miss[] }>();
   for (const miss of misses) {
-    const per = constraints[miss.constraint]?.per ?? portion;
+    const per = constraints[miss.constraint]?.per ?? ONE_PORTION;
     if (isOnePortion(per)) {
       (miss.ofNothing ? nothings : amounts).push(miss);
       continue;
     }
-    const key = [per.still, ...per.each, per.dose, per.scale].join();
+    const key = [per.still, per.movers, per.each, per.dose, per.scale].join(";");
     const rank = quotients.get(key) ?? { misses: [], per };
     rank.misses.push(miss);
     quotients.set(key, rank);
   }
-  const byPortion = [amounts, nothings].map((own): Rank => ({ misses: own, per: portion }));
+  const byPortion = [amounts, nothings].map((own): Rank => ({ misses: own, per: ONE_PORTION }));
   return [...byPortion, ...quotients.values()].filter((rank) => rank.misses.length > 0);
 }
 
@@ -124,11 +123,11 @@ function leastMissed(
   };
   let quotient: Fraction = ZERO;
   for (let turn = 0; turn < TURNS; turn += 1) {
-    const aim = [...total, ...objectiveTimes(per, negate(quotient))];
+    const aim = [...total, ...objectiveTimes(layout.model, per, negate(quotient))];
     let found = at(aim);
     if (!found || minus(found.missed, times(quotient, found.below)).n === 0n) return found && aim;
     // Nothing to divide by: begin from where there is most, if there is any.
-    if (found.below.n === 0n) found = at(objectiveTimes(per, MINUS));
+    if (found.below.n === 0n) found = at(objectiveTimes(layout.model, per, MINUS));
     if (!found || found.below.n === 0n) return aim;
     quotient = over(found.missed, found.below);
   }

@@ -192,7 +192,7 @@ export function takeUp(b: WorkingBasis, proposed: readonly Standing[], limit: nu
   }
   b.values = undefined;
   const leaving: number[] = [];
-  for (let i = 0; i < m; i += 1) if (proposed[n + i] !== "basic") leaving.push(i);
+  for (let i = m - 1; i >= 0; i -= 1) if (proposed[n + i] !== "basic") leaving.push(i);
   const through = new Array<bigint>(m).fill(0n);
   for (let j = 0; j < n; j += 1) {
     if (proposed[j] !== "basic" || b.pivots >= limit) continue;

@@ -9,17 +9,17 @@ export interface Table {
   readonly n: number;
   readonly m: number;
   /** Which variable heads each of the m rows (basic) and n columns (off the basis). */
-  readonly heads: Int32Array;
-  readonly sides: Int32Array;
+  readonly heads: number[];
+  readonly sides: number[];
   readonly standing: Standing[];
-  readonly lower: Float64Array;
-  readonly upper: Float64Array;
+  readonly lower: number[];
+  readonly upper: number[];
   /** Rate at which a row's variable falls as a column's rises: m × n, row after row. */
-  readonly rates: Float64Array;
+  readonly rates: number[];
   /** Of the basic variables. */
-  readonly values: Float64Array;
+  readonly values: number[];
   /** Rate at which the objective rises as a column's variable does. */
-  readonly slopes: Float64Array;
+  readonly slopes: number[];
 }
 
 export const TINY = 1e-9;
@@ -31,11 +31,11 @@ export function tableOf(
   costs: readonly bigint[],
 ): Table | undefined {
   const { n, m } = whole;
-  const rates = new Float64Array(m * n);
+  const rates = new Array<number>(m * n).fill(0);
   const rowSizes = fillRates(whole, rates);
-  const lower = new Float64Array(n + m).fill(Number.NEGATIVE_INFINITY);
-  const upper = new Float64Array(n + m).fill(Number.POSITIVE_INFINITY);
-  const slopes = new Float64Array(n);
+  const lower = new Array<number>(n + m).fill(Number.NEGATIVE_INFINITY);
+  const upper = new Array<number>(n + m).fill(Number.POSITIVE_INFINITY);
+  const slopes = new Array<number>(n).fill(0);
   for (let j = 0; j < n + m; j += 1) {
     const by = j < n ? scaleColumn(rates, rowSizes, whole, j) : 1 / ((rowSizes[j - n] as number) || 1);
     const [low, high] = [whole.lower[j], whole.upper[j]];
@@ -43,19 +43,19 @@ export function tableOf(
     if (high !== undefined) upper[j] = high === 0n ? 0 : Number(high) * by;
     if (j < n && costs[j] !== 0n) slopes[j] = Number(costs[j]) / by;
   }
-  const heads = new Int32Array(m);
-  const sides = new Int32Array(n);
+  const heads = new Array<number>(m).fill(0);
+  const sides = new Array<number>(n).fill(0);
   for (let p = 0; p < m; p += 1) heads[p] = n + p;
   for (let c = 0; c < n; c += 1) sides[c] = c;
-  const values = new Float64Array(m);
+  const values = new Array<number>(m).fill(0);
   const t: Table = { n, m, heads, sides, standing: [...standing], lower, upper, rates, values, slopes };
   for (let c = 0; c < n; c += 1) shift(t, c, resting(t, c));
   return t.values.every(Number.isFinite) && t.slopes.every(Number.isFinite) ? t : undefined;
 }
 
 /** Fills the rates in as they are, and gives each row's greatest. */
-function fillRates({ n, m, columns }: WholeProgramme, rates: Float64Array): Float64Array {
-  const rowSizes = new Float64Array(m);
+function fillRates({ n, m, columns }: WholeProgramme, rates: number[]): number[] {
+  const rowSizes = new Array<number>(m).fill(0);
   for (let j = 0; j < n; j += 1) {
     const { rows, values } = columns[j] as Column;
     for (let k = 0; k < rows.length; k += 1) {
@@ -70,12 +70,7 @@ function fillRates({ n, m, columns }: WholeProgramme, rates: Float64Array): Floa
 }
 
 /** Scales a column by its rows, then by its own greatest entry, which it gives. */
-function scaleColumn(
-  rates: Float64Array,
-  rowSizes: Float64Array,
-  { n, columns }: WholeProgramme,
-  j: number,
-): number {
+function scaleColumn(rates: number[], rowSizes: number[], { n, columns }: WholeProgramme, j: number): number {
   const { rows } = columns[j] as Column;
   let most = 0;
   for (let k = 0; k < rows.length; k += 1) {

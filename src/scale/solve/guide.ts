@@ -126,12 +126,12 @@ function walk(t: Table, reaching: boolean): boolean {
 }
 
 /** Rate at which what the basic variables are beyond their spans grows; nothing where none is. */
-function shortfallSlopes(t: Table): Float64Array | undefined {
-  let slopes: Float64Array | undefined;
+function shortfallSlopes(t: Table): number[] | undefined {
+  let slopes: number[] | undefined;
   for (let p = 0; p < t.m; p += 1) {
     const by = beyond(t, p);
     if (by === 0) continue;
-    slopes ??= new Float64Array(t.n);
+    slopes ??= new Array<number>(t.n).fill(0);
     for (let c = 0; c < t.n; c += 1) {
       slopes[c] = (slopes[c] as number) - Math.sign(by) * (t.rates[p * t.n + c] as number);
     }
@@ -140,7 +140,7 @@ function shortfallSlopes(t: Table): Float64Array | undefined {
 }
 
 /** The column whose variable gains most by moving, if any does. */
-function steepest(t: Table, slopes: Float64Array): number | undefined {
+function steepest(t: Table, slopes: number[]): number | undefined {
   let best: number | undefined;
   let most = TINY;
   for (let c = 0; c < t.n; c += 1) {

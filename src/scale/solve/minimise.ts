@@ -1,5 +1,5 @@
 import { crossed, infeasible, pricesAt, unbounded } from "./answer.ts";
-import { reducedCost, restingValue, startingBasis, takeUp, type WorkingBasis } from "./basis.ts";
+import { restingValue, startingBasis, takeUp, type WorkingBasis } from "./basis.ts";
 import { propose } from "./guide.ts";
 import { optimal } from "./optimal.ts";
 import {
@@ -74,15 +74,15 @@ export function minimiseInTurn(
     if (walk.end === "stopped") return { status: "stopped", pivots: b.pivots };
     if (walk.end === "unbounded") return unbounded(b, walk.entering, walk.through, turn);
     if (turn === 0) prices = pricesAt(b, whole, walk.prices);
-    if (turn < objectives.length - 1) holdLeast(b, whole.costs, walk.prices);
+    if (turn < objectives.length - 1) holdLeast(b, walk.reduced);
   }
   return optimal(programme, objectives, b, prices);
 }
 
 /** Pins what must keep its value for the objective to stay least. */
-function holdLeast(b: WorkingBasis, costs: readonly bigint[], prices: readonly bigint[]): void {
-  for (let j = 0; j < b.standing.length; j += 1) {
-    if (b.standing[j] === "basic" || isPinned(b, j) || reducedCost(b, prices, costs, j) === 0n) continue;
+function holdLeast(b: WorkingBasis, reduced: readonly bigint[]): void {
+  for (let j = 0; j < reduced.length; j += 1) {
+    if (reduced[j] === 0n) continue;
     const value = restingValue(b, j);
     b.lower[j] = value;
     b.upper[j] = value;

@@ -19,7 +19,12 @@ import {
 
 /** How a walk ended; prices are {@link rowPrices} there. */
 export type Walk =
-  | { readonly end: "least"; readonly prices: readonly bigint[] }
+  | {
+      readonly end: "least";
+      readonly prices: readonly bigint[];
+      /** {@link reducedCost} of each variable off the basis that is not pinned, else 0. */
+      readonly reduced: readonly bigint[];
+    }
   | { readonly end: "stopped" }
   | { readonly end: "unbounded"; readonly entering: Entering; readonly through: readonly bigint[] };
 
@@ -60,13 +65,14 @@ function beyond(b: WorkingBasis, position: number, values: readonly bigint[]): -
 
 function descend(b: WorkingBasis, objective: readonly bigint[] | undefined, limit: number): Walk {
   let idle = 0;
+  const reduced = new Array<bigint>(b.standing.length).fill(0n);
   for (;;) {
     const values = basicValues(b);
     const costs = objective ?? shortfallCosts(b, values);
-    if (costs === undefined) return { end: "least", prices: [] };
+    if (costs === undefined) return { end: "least", prices: [], reduced };
     const prices = rowPrices(b, costs);
-    const entering = choose(b, prices, costs, idle > PATIENCE);
-    if (entering === undefined) return { end: "least", prices };
+    const entering = choose(b, prices, costs, reduced, idle > PATIENCE);
+    if (entering === undefined) return { end: "least", prices, reduced };
     if (b.pivots >= limit) return { end: "stopped" };
     const through = columnThroughBasis(b, entering.variable);
     const block = firstBlock(b, values, through, entering, objective === undefined);
@@ -87,14 +93,15 @@ function choose(
   b: WorkingBasis,
   prices: readonly bigint[],
   costs: readonly bigint[],
+  reduced: bigint[],
   cautious: boolean,
 ): Entering | undefined {
   let best: Entering | undefined;
   let steepest = 0n;
   for (let j = 0; j < b.standing.length; j += 1) {
     const standing = b.standing[j];
-    if (standing === "basic" || isPinned(b, j)) continue;
-    const cost = reducedCost(b, prices, costs, j);
+    const cost = standing === "basic" || isPinned(b, j) ? 0n : reducedCost(b, prices, costs, j);
+    reduced[j] = cost;
     const rising = cost < 0n;
     if (cost === 0n || standing === (rising ? "upper" : "lower")) continue;
     const slope = rising ? -cost : cost;

@@ -50,7 +50,7 @@ export function programmeOf(
     const own = eased(constraint, tolerance);
     for (const end of endsOf(own)) {
       const bound = (end === "most" ? own.most : own.least) as Fraction;
-      forms.keep(partsOf(inLeast(less(own.value, bound, own.per)).whole), end);
+      forms.keep(partsOf(inLeast(less(own.value, bound, own.per)).whole, model.movers), end);
     }
   }
   const last = model.movers.length + 1;
@@ -62,8 +62,13 @@ export function programmeOf(
 }
 
 /** What keeps the common factor, each mover, then what is the same for everyone. */
-function partsOf({ still, each, dose }: Linear): readonly bigint[] {
-  return [still, ...each, dose];
+function partsOf({ still, movers, each, dose }: Linear, { length }: Model["movers"]): readonly bigint[] {
+  const parts = new Array<bigint>(length + 2).fill(0n);
+  movers.forEach((j, k) => {
+    parts[j + 1] = each[k] as bigint;
+  });
+  [parts[0], parts[length + 1]] = [still, dose];
+  return parts;
 }
 
 type Sign = "least" | "most" | "exactly";

@@ -1,7 +1,7 @@
 import { type Fraction, ONE, over, times } from "../../../number/fraction.ts";
 import type { Constraint } from "../constraints.ts";
-import { type Linear, onePortion, type Point } from "../linear.ts";
-import { BASE, DOSE, type LineAt, type Model, nameIn } from "../model.ts";
+import type { Linear, Point } from "../linear.ts";
+import { amountAt, BASE, DOSE, type LineAt, type Model, nameIn } from "../model.ts";
 import { layOut } from "../programme.ts";
 import { type Nearest, nearest } from "../quotient.ts";
 import { eased, type Held, placeOf } from "./held.ts";
@@ -16,20 +16,9 @@ export function ties(model: Model, groups: readonly LineAt[], ratios: readonly F
     if (!ratio || !dish) return [];
     const key = dish.sheet.plan.lines[group.line]?.line.key ?? "";
     const on = { kind: "line", name: nameIn(dish, key), ...group } as const;
-    const [value, per] = [whole(model, placeOf(model, group)), whole(model, placeOf(model, first))];
-    return [{ on, value, per, least: ratio, most: ratio, soft: false }];
+    const at = (own: LineAt): Linear => amountAt(placeOf(model, own), ONE);
+    return [{ on, value: at(group), per: at(first), least: ratio, most: ratio, soft: false }];
   });
-}
-
-/** What a mover, or `BASE`, is multiplied by, over the common factor. */
-export function whole(model: Model, place: number): Linear {
-  const none = onePortion(model.movers.length);
-  return {
-    still: place === BASE ? 1n : 0n,
-    each: none.each.map((_, j) => (j === place ? 1n : 0n)),
-    dose: 0n,
-    scale: 1n,
-  };
 }
 
 /**
