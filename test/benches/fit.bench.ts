@@ -1,5 +1,8 @@
 import fc from "fast-check";
 import { bench, describe } from "vitest";
+import { departures, layOut, solve } from "../../src/scale/fit/programme.ts";
+import { readTask } from "../../src/scale/fit/read.ts";
+import { problemOf } from "../../src/scale/fit/task.ts";
 import { fit } from "../../src/scale/fit.ts";
 import { ratioModel, solved } from "../scale/fit/outside.ts";
 import { type World, worlds } from "../scale/fit/worlds.ts";
@@ -7,9 +10,10 @@ import { solveOutside } from "../scale/solve/outside.ts";
 
 /**
  * A whole fit, from a sheet and its demands to factors in exact fractions, every tie settled; beside
- * HiGHS, which is given the first objective only, once from the same sheet and once with its model
- * ready made. All are warmed up first, as they are in a plan for many: HiGHS comes compiled, and what
- * is written in TypeScript is not until it has run for a while.
+ * HiGHS, which is given the first objective only, from the same sheet. Then the programme alone, laid
+ * out beforehand, beside HiGHS with its model ready made. All are warmed up first, as they are in a
+ * plan for many: HiGHS comes compiled, and what is written in TypeScript is not until it has run for
+ * a while.
  */
 
 /** Goes round a list, one a turn, so that nothing is timed on a single lucky one. */
@@ -29,6 +33,10 @@ for (const moving of [2, 4, 8, 16, 200]) {
     bounds: moving < 100,
   };
   const all: World[] = fc.sample(worlds(shape), { seed: 1, numRuns: moving < 100 ? 64 : 8 });
+  const laidOut = all.map(({ sheet, demands }) => {
+    const { model, constraints } = problemOf(readTask(sheet, demands, {}));
+    return { layout: layOut(model, constraints, false), objectives: departures(model) };
+  });
   const models = all.map(({ recipe, sheet, demands }) => ratioModel(recipe, sheet, demands).model.data);
   const budget = moving < 100 ? { warmupTime: 1500, time: 1500 } : { iterations: 24, time: 2000 };
   describe(`a fit of ${moving} adjustable lines`, () => {
@@ -40,6 +48,11 @@ for (const moving of [2, 4, 8, 16, 200]) {
     bench(
       "HiGHS in floats, from the sheet",
       inTurn(all, ({ recipe, sheet, demands }) => solved(ratioModel(recipe, sheet, demands).model)),
+      budget,
+    );
+    bench(
+      "the programme alone, exact",
+      inTurn(laidOut, ({ layout, objectives }) => solve(layout, objectives, undefined)),
       budget,
     );
     bench("HiGHS in floats, its model ready made", inTurn(models, solveOutside), budget);

@@ -150,7 +150,7 @@ function pivotAmong(
   for (const p of positions) {
     if (p === position) continue;
     const factor = at < 0n ? -(through[p] as bigint) : (through[p] as bigint);
-    b.inverse[p] = eliminated(b.inverse[p] as bigint[], row, size, factor, b.determinant);
+    eliminate(b.inverse[p] as bigint[], row, size, factor, b.determinant);
   }
   if (at < 0n) b.inverse[position] = row.map((v) => -v);
   b.determinant = size;
@@ -161,20 +161,16 @@ function pivotAmong(
   b.pivots += 1;
 }
 
-/** `(size × other − factor × row) ÷ old`, of which most entries are 0 while few columns are in. */
-function eliminated(
-  other: bigint[],
-  row: readonly bigint[],
-  size: bigint,
-  factor: bigint,
-  old: bigint,
-): bigint[] {
-  if (factor === 0n && size === old) return other;
-  return other.map((v, i) => {
+/** Makes `other` `(size × other − factor × row) ÷ old`; most entries are 0 while few columns are in. */
+function eliminate(other: bigint[], row: readonly bigint[], size: bigint, factor: bigint, old: bigint): void {
+  const isKept = size === old;
+  if (factor === 0n && isKept) return;
+  for (let i = 0; i < other.length; i += 1) {
+    const own = other[i] as bigint;
     const by = row[i] as bigint;
-    if (by === 0n || factor === 0n) return v === 0n || size === old ? v : (size * v) / old;
-    return (size * v - factor * by) / old;
-  });
+    if (factor !== 0n && by !== 0n) other[i] = (size * own - factor * by) / old;
+    else if (own !== 0n && !isKept) other[i] = (size * own) / old;
+  }
 }
 
 /**

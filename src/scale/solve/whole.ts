@@ -1,5 +1,5 @@
 import { type Fraction, lcm } from "../../number/fraction.ts";
-import type { Objective, Programme, Span, Term } from "./programme.ts";
+import type { Objective, Programme, Row, Span, Term } from "./programme.ts";
 
 /**
  * A programme in whole numbers: every variable is counted in units of `1 / unit` and the terms of row
@@ -36,7 +36,7 @@ export function inWholes({ variables, rows }: Programme): WholeProgramme {
       if (end && end.d !== 1n && (scales[i] as bigint) % end.d !== 0n) unit = multiple(unit, end.d);
     }
   });
-  const columns = variables.map(() => ({ rows: [] as number[], values: [] as bigint[] }));
+  const columns = emptyColumns(variables.length, rows);
   const lower: (bigint | undefined)[] = [];
   const upper: (bigint | undefined)[] = [];
   const addEnds = (span: Span, by: bigint): void => {
@@ -47,13 +47,31 @@ export function inWholes({ variables, rows }: Programme): WholeProgramme {
   rows.forEach((row, i) => {
     const scale = scales[i] as bigint;
     eachWhole(row.terms, scale, (j, value) => {
-      const column = columns[j] as (typeof columns)[number];
-      column.rows.push(i);
-      column.values.push(value);
+      const column = columns[j] as FilledColumn;
+      column.rows[column.filled] = i;
+      column.values[column.filled] = value;
+      column.filled += 1;
     });
     addEnds(row, scale * unit);
   });
   return { n: variables.length, m: rows.length, columns, lower, upper, unit, scales };
+}
+
+interface FilledColumn extends Column {
+  readonly rows: number[];
+  readonly values: bigint[];
+  filled: number;
+}
+
+/** Columns with room for just what the rows name: thousands of them are made. */
+function emptyColumns(n: number, rows: readonly Row[]): FilledColumn[] {
+  const sizes = new Array<number>(n).fill(0);
+  for (const { terms } of rows) {
+    for (const { variable, coefficient } of terms) {
+      if (coefficient.n !== 0n) sizes[variable] = (sizes[variable] as number) + 1;
+    }
+  }
+  return sizes.map((size) => ({ rows: new Array(size), values: new Array(size), filled: 0 }));
 }
 
 function wholeEnd({ n, d }: Fraction, by: bigint): bigint {
