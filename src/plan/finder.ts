@@ -42,6 +42,7 @@ export class PortionFinder {
 
   /** Throws the codes of `scale` and `fit`, from where the demands stand in the input. */
   find(person: ReadPerson): ServedPortion | undefined {
+    if (person.away.has(this.#meal.id)) return new ServedPortion(person.id, this.#meal, AWAY);
     const want = person.wants.get(this.#meal.id);
     if (!want) return undefined;
     const faults: Fault[] = [];
@@ -99,6 +100,9 @@ export class PortionFinder {
     return { status, factor, factors: new Map(factors), fit: found };
   }
 }
+
+/** Nothing is cooked for someone who is not there. */
+const AWAY: Answered = { status: "away", factor: ZERO, factors: new Map(), fit: undefined };
 
 type Served = readonly (readonly [string, Sheet])[];
 

@@ -60,6 +60,8 @@ export interface PersonInput {
   readonly demands?: PortionDemands;
   /** What a portion of one meal must meet, by the meal's id, instead of `demands`. */
   readonly byMeal?: Readonly<Record<string, PortionDemands>>;
+  /** Meals that this person is not there for, by id: nothing is cooked for them. */
+  readonly away?: readonly string[];
   /** What this person measures additions with; the plan's kitchen unless told. */
   readonly kitchen?: Kitchen | KitchenName;
 }

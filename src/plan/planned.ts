@@ -176,7 +176,7 @@ export class Plan extends Shown {
 
   /** The portions that do not bring all that was asked of them. */
   get unmet(): readonly Portion[] {
-    return this.portions.filter(({ status }) => status !== "met");
+    return this.portions.filter(({ status }) => status !== "met" && status !== "away");
   }
 
   /** People as columns: amounts by dish, then figures by meal; then what people avoid, heed and are dosed with. */

@@ -21,9 +21,10 @@ export type PortionFit = FitMet | FitMetTogether | FitOutOfReach | FitOutOfReach
 /**
  * How a portion stands to what was asked of it: `met`; `within-tolerance`, where it shares a pot that
  * leaves it off by no more than the plan was told; `out-of-reach`, where it comes as near as the dish
- * allows; or `not-served`, where even the firm demands cannot hold, so that nothing is.
+ * allows; `not-served`, where even the firm demands cannot hold, so that nothing is; or `away`, where the
+ * person is not there for the meal.
  */
-export type PortionStatus = "met" | "within-tolerance" | "out-of-reach" | "not-served";
+export type PortionStatus = "met" | "within-tolerance" | "out-of-reach" | "not-served" | "away";
 
 /** One person's portion of one meal. */
 export interface Portion {

@@ -23,6 +23,8 @@ export interface ReadPerson {
   readonly name: string;
   /** By the meal's id. */
   readonly wants: ReadonlyMap<string, Want>;
+  /** Ids of the meals that they are not there for. */
+  readonly away: ReadonlySet<string>;
   /** Of one's own; the plan's where there is none. */
   readonly kitchen: Kitchen | undefined;
   readonly body: ReadBody | undefined;
@@ -46,6 +48,7 @@ export const PERSON: readonly string[] = [
   "avoid",
   "demands",
   "byMeal",
+  "away",
   "kitchen",
 ] satisfies (keyof PersonInput)[];
 
@@ -60,13 +63,14 @@ export function readPerson(
   const name = faults.optionalName(given.name, [...path, "name"], "leave it out, or write a name");
   const usual = readWant(faults.all, given.demands, [...path, "demands"]);
   const byMeal = readByMeal(faults, given.byMeal, [...path, "byMeal"], meals);
+  const away = readAway(faults, given.away, [...path, "away"], meals);
   const kitchen = readPlace(faults, given.kitchen, [...path, "kitchen"]);
   const body = readBody(faults, given.person, [...path, "person"], authority);
   const avoided = readAvoid(faults, given.avoid, [...path, "avoid"], foods);
   if (id === undefined || usual === undefined) return undefined;
   const wants = new Map(meals.map((meal) => [meal, byMeal.get(meal) ?? usual]));
   const avoids = body ? [...avoided, ...declaredBy(body.facts, avoided, [...path, "person"])] : avoided;
-  return { id, name: name ?? id, wants, kitchen, body, avoids };
+  return { id, name: name ?? id, wants, away, kitchen, body, avoids };
 }
 
 function readByMeal(
@@ -83,18 +87,31 @@ function readByMeal(
     return read;
   }
   for (const [meal, demands] of Object.entries(given)) {
-    if (!meals.includes(meal)) {
-      const otherwise = `use ${meals
-        .slice(0, 5)
-        .map((name) => quote(name))
-        .join(", ")}`;
-      faults.refuse([...path, meal], `no meal is called ${quote(meal)}`, didYouMean(meal, meals, otherwise));
-      continue;
-    }
+    if (!isMeal(faults, meal, [...path, meal], meals)) continue;
     const want = readWant(faults.all, own(given as Given, meal), [...path, meal]);
     if (want && demands !== undefined) read.set(meal, want);
   }
   return read;
+}
+
+function readAway(
+  faults: PlanFaults,
+  given: unknown,
+  path: Path,
+  meals: readonly string[],
+): ReadonlySet<string> {
+  if (given === undefined) return new Set();
+  const hint = 'write the ids of meals: ["dinner"]';
+  const all = faults.list(given, path, "away", hint) ?? [];
+  return new Set(all.filter((meal, i): meal is string => isMeal(faults, meal, [...path, i], meals)));
+}
+
+function isMeal(faults: PlanFaults, given: unknown, path: Path, meals: readonly string[]): boolean {
+  if (typeof given === "string" && meals.includes(given)) return true;
+  const few = meals.slice(0, 5).map((name) => quote(name));
+  const hint = didYouMean(String(given), meals, `use ${few.join(", ")}`);
+  faults.refuse(path, `no meal is called ${quote(given)}`, hint);
+  return false;
 }
 
 /** Nothing said is the recipes' own portion. */

@@ -1,4 +1,5 @@
 import { type ComponentId, components } from "../food/components.ts";
+import { ZERO } from "../number/fraction.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote, silentNotes, stated, tallyFigure } from "../sheet/show.ts";
 import { figure, legend } from "../table/figure.ts";
@@ -85,8 +86,8 @@ interface Dish {
 
 function amountsTable({ plan, meal, dish, title, language }: Dish): Table {
   const { batch } = dish;
-  const served = plan.people.map((p) => plan.portion(p.id, meal.id).dishes.get(dish.name));
-  const sheets = [...served, batch];
+  const portions = plan.people.map((p) => plan.portion(p.id, meal.id));
+  const sheets = [...portions.map(({ dishes }) => dishes.get(dish.name)), batch];
   const rows = batch.lines.map((line, i) => [
     stated(line.name, line.state, language),
     ...sheets.map((s) => lineAmount(s, i, language)),
@@ -95,7 +96,11 @@ function amountsTable({ plan, meal, dish, title, language }: Dish): Table {
     kind: "total",
     cells: [
       say(language, "as eaten"),
-      ...sheets.map((s) => figure(s?.masses.cooked ?? null, { unit: "g", language })),
+      ...sheets.map((s, i) =>
+        portions[i]?.status === "away"
+          ? say(language, "away")
+          : figure(s?.masses.cooked ?? ZERO, { unit: "g", language }),
+      ),
     ],
   };
   return table({
@@ -109,7 +114,7 @@ function amountsTable({ plan, meal, dish, title, language }: Dish): Table {
     // Kitchens differ: someone's spoons may be others than the recipe's.
     notes: [
       ...measuresNote(
-        [batch, ...served].flatMap((s) => s?.values.amounts ?? []),
+        sheets.flatMap((s) => s?.values.amounts ?? []),
         language,
       ),
       ...sameForAll(batch, language),

@@ -107,7 +107,7 @@ function mealOf(plan: Plan, portion: Portion, language: Language): CardMeal {
   const nothing = say(language, "Nothing is served, since what must hold cannot.");
   return {
     name: plan.meals.find(({ id }) => id === meal)?.name ?? meal,
-    missed: status === "not-served" ? [nothing] : missed,
+    missed: status === "not-served" ? [nothing] : status === "away" ? [say(language, "Away.")] : missed,
     dishes: [...dishes].map(([name, s]) => dishOf(s, plan.dish(meal, name), portion.person, language)),
   };
 }

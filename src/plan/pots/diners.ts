@@ -95,9 +95,9 @@ export function alikeOf(
   return { all, apart };
 }
 
-/** A portion that cannot be had as it was asked stays as near as it is. */
+/** A portion that cannot be had as it was asked stays as near as it is, and one that nobody eats is none. */
 function stays({ status }: ServedPortion): boolean {
-  return status === "out-of-reach" || status === "not-served";
+  return status === "out-of-reach" || status === "not-served" || status === "away";
 }
 
 /** Nothing where ratios to the first group cannot be told. */
