@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { readShare } from "../measure/share.ts";
 import { push, wordSchema } from "../number/document.ts";
 import { SteelyardError } from "../number/error.ts";
 import { compare, type Fraction, type Value } from "../number/fraction.ts";
@@ -6,7 +7,6 @@ import type { Aim } from "./aim.ts";
 import { readGramsPer1000kcal, readGramsPerKg, readKcal, readPercent } from "./aimValues.ts";
 import { energyEquations } from "./equations/all.ts";
 import type { EquationId } from "./equations/equation.ts";
-import { readShare } from "./share.ts";
 import { readMass } from "./size.ts";
 
 /** The schema of an aim, made on first use. */

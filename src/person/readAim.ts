@@ -1,3 +1,4 @@
+import { readShare } from "../measure/share.ts";
 import { readDocument } from "../number/document.ts";
 import { type Fault, fault, throwIfAny } from "../number/error.ts";
 import {
@@ -15,7 +16,6 @@ import {
 import type { Aim, AimFacts, Band, MacroAim, MacroName, Rate, Wanted } from "./aim.ts";
 import { aimSchema } from "./aimSchema.ts";
 import { readGramsPer1000kcal, readGramsPerKg, readKcal, readPercent } from "./aimValues.ts";
-import { readShare } from "./share.ts";
 import { readMass } from "./size.ts";
 
 const macroNames: readonly MacroName[] = ["protein", "fat", "carbohydrate"];

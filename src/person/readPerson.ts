@@ -1,10 +1,10 @@
 import * as z from "zod/mini";
 import { type Allergen, allergens } from "../food/allergens.ts";
+import { readShare } from "../measure/share.ts";
 import { push, readDocument, textSchema, valueSchema, wordSchema } from "../number/document.ts";
 import { type Fault, fault, SteelyardError, throwIfAny } from "../number/error.ts";
 import { compare, exact, type Fraction, minus, ONE, times, type Value } from "../number/fraction.ts";
 import type { ActivityClass, Condition, Facts, Person } from "./person.ts";
-import { readShare } from "./share.ts";
 import { readHeight, readMass } from "./size.ts";
 
 const classes: readonly [ActivityClass, ...ActivityClass[]] = ["sedentary", "active", "vigorous"];

@@ -1,6 +1,7 @@
 import type { Decimal } from "decimal.js";
 import { isComponentId } from "../food/components.ts";
 import { figure } from "../measure/figure.ts";
+import { readShare } from "../measure/share.ts";
 import { fault, quote, SteelyardError, within } from "../number/error.ts";
 import {
   equals,
@@ -15,7 +16,6 @@ import {
 } from "../number/fraction.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
 import { unitOf } from "../scale/linear.ts";
-import { readShare } from "./share.ts";
 
 /** One meal's part of a day. */
 export interface MealShare {

@@ -1,7 +1,7 @@
 import { type Kitchen, kitchen } from "../../measure/kitchen.ts";
+import { readShare } from "../../measure/share.ts";
 import { collect, fault, type Path, quote } from "../../number/error.ts";
 import { compare, type Fraction, ONE, type Value } from "../../number/fraction.ts";
-import { readShare } from "../../scale/fit/share.ts";
 import type { PlanFaults } from "../given.ts";
 
 /** Off by this share of a target is as good as met: of a kitchen's amounts nobody can ask more. */

@@ -1,6 +1,6 @@
+import { readShare } from "../../measure/share.ts";
 import { collect } from "../../number/error.ts";
 import { compare, type Fraction, ONE, type Value } from "../../number/fraction.ts";
-import { readShare } from "../../scale/fit/share.ts";
 import { kindOf, type PlanFaults } from "../given.ts";
 import type { FewestPots } from "../input.ts";
 

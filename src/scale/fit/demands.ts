@@ -1,12 +1,12 @@
 import { componentIds, isComponentId } from "../../food/components.ts";
 import { wholeNumber } from "../../measure/amount-data.ts";
 import { figure } from "../../measure/figure.ts";
+import { readShare } from "../../measure/share.ts";
 import { collect, type Fault, fault, quote, SteelyardError, throwIfAny, within } from "../../number/error.ts";
 import { compare, exact, type Fraction, type Value } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 import type { Demand, EnergyShareOf, Quantity } from "../demand.ts";
 import { unitOf } from "../linear.ts";
-import { readShare } from "./share.ts";
 
 /** What a demand is about, told apart by kind. */
 export type Subject =

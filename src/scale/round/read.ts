@@ -1,6 +1,7 @@
 import type { EnergySystem } from "../../food/energy.ts";
 import type { Kitchen } from "../../measure/kitchen.ts";
 import { kitchen as readKitchen } from "../../measure/kitchen.ts";
+import { readShare } from "../../measure/share.ts";
 import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../../number/error.ts";
 import { compare, type Fraction, ONE, type Value } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
@@ -10,7 +11,6 @@ import { type Asked, askedOf } from "../fit/brought.ts";
 import { readDemands } from "../fit/demands.ts";
 import type { Dish } from "../fit/model.ts";
 import { readDishes } from "../fit/read.ts";
-import { readShare } from "../fit/share.ts";
 import { readWishes, type Wish } from "./wish.ts";
 
 /** Options of {@link roundToKitchen}. */
