@@ -1,21 +1,18 @@
 import { Sheet } from "../sheet/sheet.ts";
 import type { Demand } from "./demand.ts";
+import { FitMet, FitMetTogether } from "./fit/met.ts";
+import { FitOutOfReach, FitOutOfReachTogether } from "./fit/missed.ts";
 import { type FitHow, readTask } from "./fit/read.ts";
-import { FitMet, FitMetTogether, FitOutOfReach, FitOutOfReachTogether, type Sheets } from "./fit/result.ts";
+import type { Sheets } from "./fit/sheets.ts";
 import { meet, problemOf } from "./fit/task.ts";
 
 export type { FitAlone } from "./fit/alone.ts";
 export type { FitFactor, FitOutcome, NotProven } from "./fit/answer.ts";
 export type { FitBinding, FitEasing } from "./fit/binding.ts";
+export { FitMet, FitMetTogether } from "./fit/met.ts";
+export { type FitConflict, FitOutOfReach, FitOutOfReachTogether } from "./fit/missed.ts";
 export type { FitHow, FitRange } from "./fit/read.ts";
-export {
-  type FitConflict,
-  FitMet,
-  FitMetTogether,
-  FitOutOfReach,
-  FitOutOfReachTogether,
-  type Sheets,
-} from "./fit/result.ts";
+export type { Sheets } from "./fit/sheets.ts";
 export type { FitSuggestion } from "./fit/suggestion.ts";
 
 /**

@@ -1,6 +1,6 @@
 import type { Kitchen, KitchenName } from "../measure/kitchen.ts";
 import { Sheet } from "../sheet/sheet.ts";
-import type { Sheets } from "./fit/result.ts";
+import type { Sheets } from "./fit/sheets.ts";
 import { findRounding } from "./round/choose.ts";
 import { type RoundHow, readRounding } from "./round/read.ts";
 import { Rounded, RoundedTogether, RoundingOutOfReach } from "./round/result.ts";

@@ -4,7 +4,8 @@ import type { Bound } from "../../sheet/tally.ts";
 import { figure, showFigure, showPercent } from "../../table/figure.ts";
 import { type Cell, type Row, type Table, table } from "../../table/table.ts";
 import type { FitFactor, FitOutcome } from "./answer.ts";
-import type { Met, Missed } from "./result.ts";
+import type { Met } from "./met.ts";
+import type { Missed } from "./missed.ts";
 import { boundText, departureText, pointsText } from "./words.ts";
 
 /** What was asked and brought, what moved, and the amounts. */

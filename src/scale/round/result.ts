@@ -6,7 +6,7 @@ import type { Language } from "../../table/language.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import { type NotProven, notesOf, notProvenOf } from "../fit/answer.ts";
-import type { Sheets } from "../fit/result.ts";
+import type { Sheets } from "../fit/sheets.ts";
 import { moveLines, type ScaleNote } from "../move.ts";
 import { type FoundRounding, leastBroken, type Rounding } from "./choose.ts";
 import {

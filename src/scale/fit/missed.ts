@@ -8,124 +8,21 @@ import type { ScaleNote } from "../move.ts";
 import { type Advice, adviceFor } from "./advice.ts";
 import { eachAlone, type FitAlone } from "./alone.ts";
 import { Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
-import { bindingOf, type FitBinding } from "./binding.ts";
 import { moverText, standingText, standingTogether } from "./conflict.ts";
 import { type DosedOver, dosedOver, dosedOverText } from "./doses.ts";
 import type { Side, Standing } from "./open.ts";
 import { layOut } from "./programme.ts";
 import { nearest } from "./quotient.ts";
+import { byName, namesOf, type Sheets } from "./sheets.ts";
 import type { FitSuggestion } from "./suggestion.ts";
-import { metTables, outOfReachTables } from "./tables.ts";
-import { type Found, type Problem, problemOf, type Task, totalDeparture } from "./task.ts";
+import { outOfReachTables } from "./tables.ts";
+import { type Problem, problemOf, type Task } from "./task.ts";
 import { listText } from "./words.ts";
-
-/** Sheets eaten together, by name. */
-export interface Sheets {
-  readonly [name: string]: Sheet;
-}
-
-/** Every demand is met, with the least departure. What is costly to tell is worked out when asked for. */
-abstract class Met extends Shown {
-  readonly status = "met";
-  readonly #task: Task;
-  readonly #found: Found;
-  readonly #answer: Answer;
-  #binding: readonly FitBinding[] | undefined;
-
-  /** @internal */
-  constructor(task: Task, found: Found) {
-    super();
-    this.#task = task;
-    this.#found = found;
-    this.#answer = new Answer(task, found.problem, found.point);
-  }
-
-  /** The common factor: what held lines of the base were multiplied by. */
-  get factor(): Decimal {
-    return toDecimal(this.#answer.common);
-  }
-
-  get exactFactor(): Fraction {
-    return this.#answer.common;
-  }
-
-  /** Every part and adjustable line with its factor, by name. */
-  get factors(): readonly FitFactor[] {
-    return this.#answer.factors;
-  }
-
-  /** Those of them that left the common factor. */
-  get departures(): readonly FitFactor[] {
-    return this.factors.filter(({ exactDeparture }) => exactDeparture.n !== 0n);
-  }
-
-  /** What was made least: the sum of departures, a fall counted twice. */
-  get departure(): Decimal {
-    return toDecimal(this.exactDeparture);
-  }
-
-  get exactDeparture(): Fraction {
-    return totalDeparture(this.#found);
-  }
-
-  /** What the portion brings of each demand. */
-  get outcomes(): readonly FitOutcome[] {
-    return this.#answer.outcomes;
-  }
-
-  /** Demands and line bounds that the answer stands right at, and what easing each would buy. */
-  get binding(): readonly FitBinding[] {
-    this.#binding ??= bindingOf(this.#found, this.#task.pivots);
-    return this.#binding;
-  }
-
-  /** Demands that lines are silent on: met by what is known, and not proven. */
-  get notProven(): readonly NotProven[] {
-    return notProvenOf(this.#task);
-  }
-
-  /** What a cook should know of the new amounts. */
-  get notes(): readonly ScaleNote[] {
-    return this.#answer.notes;
-  }
-
-  /** Demands with what is brought, factors, then the lines of each sheet. */
-  override toTables(): readonly Table[] {
-    return metTables(this, this.fitted);
-  }
-
-  /** @internal The fitted sheets, in the order of their names. */
-  get fitted(): readonly Sheet[] {
-    return this.#answer.sheets;
-  }
-}
-
-/** A sheet that meets its demands. */
-export class FitMet extends Met {
-  get sheet(): Sheet {
-    return this.fitted[0] as Sheet;
-  }
-}
-
-/** Sheets that meet their demands together. */
-export class FitMetTogether extends Met {
-  readonly #names: readonly string[];
-
-  /** @internal */
-  constructor(task: Task, found: Found) {
-    super(task, found);
-    this.#names = namesOf(task);
-  }
-
-  get sheets(): Sheets {
-    return byName(this.#names, this.fitted);
-  }
-}
 
 /** How many of a conflict's members a sentence names. */
 const SHOWN = 8;
 
-abstract class Missed extends Shown {
+export abstract class Missed extends Shown {
   readonly status = "out-of-reach";
   readonly #task: Task;
   readonly #problem: Problem;
@@ -314,14 +211,4 @@ export class FitOutOfReachTogether extends Missed {
     const sheets = this.nearestSheets;
     return sheets.length === 0 ? undefined : byName(this.#names, sheets);
   }
-}
-
-export type { Met, Missed };
-
-function namesOf({ dishes }: Task): string[] {
-  return dishes.map(({ name }) => name ?? "");
-}
-
-function byName(names: readonly string[], sheets: readonly Sheet[]): Sheets {
-  return Object.fromEntries(names.flatMap((name, d) => (sheets[d] ? [[name, sheets[d]]] : [])));
 }

@@ -1,0 +1,109 @@
+import type { Decimal } from "decimal.js";
+import { type Fraction, toDecimal } from "../../number/fraction.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
+import { Shown } from "../../table/shown.ts";
+import type { Table } from "../../table/table.ts";
+import type { ScaleNote } from "../move.ts";
+import { Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
+import { bindingOf, type FitBinding } from "./binding.ts";
+import { byName, namesOf, type Sheets } from "./sheets.ts";
+import { metTables } from "./tables.ts";
+import { type Found, type Task, totalDeparture } from "./task.ts";
+
+/** Every demand is met, with the least departure. What is costly to tell is worked out when asked for. */
+export abstract class Met extends Shown {
+  readonly status = "met";
+  readonly #task: Task;
+  readonly #found: Found;
+  readonly #answer: Answer;
+  #binding: readonly FitBinding[] | undefined;
+
+  /** @internal */
+  constructor(task: Task, found: Found) {
+    super();
+    this.#task = task;
+    this.#found = found;
+    this.#answer = new Answer(task, found.problem, found.point);
+  }
+
+  /** The common factor: what held lines of the base were multiplied by. */
+  get factor(): Decimal {
+    return toDecimal(this.#answer.common);
+  }
+
+  get exactFactor(): Fraction {
+    return this.#answer.common;
+  }
+
+  /** Every part and adjustable line with its factor, by name. */
+  get factors(): readonly FitFactor[] {
+    return this.#answer.factors;
+  }
+
+  /** Those of them that left the common factor. */
+  get departures(): readonly FitFactor[] {
+    return this.factors.filter(({ exactDeparture }) => exactDeparture.n !== 0n);
+  }
+
+  /** What was made least: the sum of departures, a fall counted twice. */
+  get departure(): Decimal {
+    return toDecimal(this.exactDeparture);
+  }
+
+  get exactDeparture(): Fraction {
+    return totalDeparture(this.#found);
+  }
+
+  /** What the portion brings of each demand. */
+  get outcomes(): readonly FitOutcome[] {
+    return this.#answer.outcomes;
+  }
+
+  /** Demands and line bounds that the answer stands right at, and what easing each would buy. */
+  get binding(): readonly FitBinding[] {
+    this.#binding ??= bindingOf(this.#found, this.#task.pivots);
+    return this.#binding;
+  }
+
+  /** Demands that lines are silent on: met by what is known, and not proven. */
+  get notProven(): readonly NotProven[] {
+    return notProvenOf(this.#task);
+  }
+
+  /** What a cook should know of the new amounts. */
+  get notes(): readonly ScaleNote[] {
+    return this.#answer.notes;
+  }
+
+  /** Demands with what is brought, factors, then the lines of each sheet. */
+  override toTables(): readonly Table[] {
+    return metTables(this, this.fitted);
+  }
+
+  /** @internal The fitted sheets, in the order of their names. */
+  get fitted(): readonly Sheet[] {
+    return this.#answer.sheets;
+  }
+}
+
+/** A sheet that meets its demands. */
+export class FitMet extends Met {
+  get sheet(): Sheet {
+    return this.fitted[0] as Sheet;
+  }
+}
+
+/** Sheets that meet their demands together. */
+export class FitMetTogether extends Met {
+  readonly #names: readonly string[];
+
+  /** @internal */
+  constructor(task: Task, found: Found) {
+    super(task, found);
+    this.#names = namesOf(task);
+  }
+
+  get sheets(): Sheets {
+    return byName(this.#names, this.fitted);
+  }
+}
