@@ -174,9 +174,14 @@ export class Plan extends Shown {
     throw fault("plan-malformed", `the plan has no meal ${quote(meal)}`, hint);
   }
 
-  /** The portions that do not bring all that was asked of them. */
+  /** The portions that do not bring all that was asked of them, before a kitchen measures: see {@link offTarget}. */
   get unmet(): readonly Portion[] {
     return this.portions.filter(({ status }) => status !== "met" && status !== "away");
+  }
+
+  /** The portions whose measured amounts miss something by more than the tolerance; none without a kitchen. */
+  get offTarget(): readonly Portion[] {
+    return this.portions.filter(({ drift }) => drift?.status === "off-target");
   }
 
   /** People as columns: amounts by dish, then figures by meal; then what people avoid, heed and are dosed with. */

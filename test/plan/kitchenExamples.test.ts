@@ -229,6 +229,10 @@ describe("what a kitchen cannot do", () => {
     // 55 g for 53.3 g: 55 ÷ 53.3 − 1.
     expect(drift?.demands[0]?.off?.toFixed(4)).toBe("0.0319");
     expect(toText(plan)).toContain("+3.2%");
+    // What was found is met; what a kitchen can measure is not.
+    expect([plan.unmet.length, plan.offTarget.map(({ person }) => person)]).toEqual([0, ["cox"]]);
+    const exactly = breakfast([oats], people, {});
+    expect(exactly.offTarget).toEqual([]);
   });
 
   it("makes up with additions for what the pot's rounding costs", () => {
