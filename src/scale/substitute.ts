@@ -32,8 +32,12 @@ export interface Substitute {
   readonly distance: Decimal;
   readonly exactDistance: Fraction;
   readonly changes: readonly SubstituteChange[];
+  /** What moves beside, that a swap should not hide: sodium, unless it was to stay close. */
+  readonly also: readonly Omit<SubstituteChange, "share">[];
   /** What it says nothing of, of what was to stay close; foods that say all come first. */
   readonly silent: readonly ComponentId[];
+  /** What it does tell of what the line does not: the gaps that it would fill. */
+  readonly tells: readonly ComponentId[];
   /** What to heed with it: raw beans must be boiled, say. */
   readonly cautions: readonly FoodCaution[];
 }
@@ -45,22 +49,30 @@ export class Substitutes extends Shown {
   readonly avoided: readonly { readonly food: string; readonly holds: readonly Allergen[] }[];
   /** Foods left out because nothing is known of their allergens: unknown is not free from. */
   readonly unknown: readonly string[];
-  readonly #title: string;
+  /** What was to stay close but the line says nothing of: there is no figure to stay close to. */
+  readonly untold: readonly ComponentId[];
+  readonly #of: { readonly dish: string; readonly line: string };
 
   /** @internal Use {@link substitutes}. */
-  constructor(title: string, found: readonly Substitute[], left: Pick<Substitutes, "avoided" | "unknown">) {
+  constructor(
+    of: { readonly dish: string; readonly line: string },
+    found: readonly Substitute[],
+    left: Pick<Substitutes, "avoided" | "unknown" | "untold">,
+  ) {
     super();
-    this.#title = title;
+    this.#of = of;
     this.found = found;
     this.avoided = left.avoided;
     this.unknown = left.unknown;
+    this.untold = left.untold;
   }
 
   override toTables(): readonly Table[] {
     const changed = [...new Set(this.found.flatMap(({ changes }) => changes.map((c) => c.component)))];
+    const beside = [...new Set(this.found.flatMap(({ also }) => also.map((c) => c.component)))];
     return [
       table({
-        title: this.#title,
+        title: `${this.#of.dish}: instead of ${this.#of.line}`,
         columns: [
           { key: "food", heading: "Instead" },
           { key: "state", heading: "State" },
@@ -71,14 +83,24 @@ export class Substitutes extends Shown {
             unit: "% more",
             align: "end" as const,
           })),
+          ...beside.map((id) => ({
+            key: id,
+            heading: components[id].name,
+            unit: `${components[id].unit} more`,
+            align: "end" as const,
+          })),
         ],
-        rows: this.found.map(({ name, state, exactGrams, changes }) => [
+        rows: this.found.map(({ name, state, exactGrams, changes, also }) => [
           name,
           state ?? "",
           figure(exactGrams),
           ...changed.map((id) => {
             const change = changes.find((c) => c.component === id);
             return figure(change ? times(shareMoved(change), HUNDRED) : null, { significant: 2 });
+          }),
+          ...beside.map((id) => {
+            const change = also.find((c) => c.component === id);
+            return figure(change ? minus(change.after.exact, change.before.exact) : null, { significant: 2 });
           }),
         ]),
         notes: [
@@ -88,12 +110,24 @@ export class Substitutes extends Shown {
           ...this.avoided.map(
             ({ food, holds }) => `${food} left out: ${holds.map((a) => allergens[a].name).join(", ")}`,
           ),
+          ...this.#untoldNotes(),
           ...(this.unknown.length > 0 ? [`allergens not known, left out: ${this.unknown.join(", ")}`] : []),
         ],
       }),
     ];
   }
+
+  #untoldNotes(): string[] {
+    if (this.untold.length === 0) return [];
+    const told = this.found.filter(({ tells }) => tells.length > 0);
+    return [
+      `${this.#of.line} says nothing of ${namesOf(this.untold)}, so that nothing is held close to it`,
+      ...told.map(({ name, tells }) => `${name} tells of ${namesOf(tells)}`),
+    ];
+  }
 }
+
+const namesOf = (ids: readonly ComponentId[]): string => ids.map((id) => components[id].name).join(", ");
 
 /** By what share of itself a component moved; below 0 where it fell. */
 export function shareMoved({ before, after }: Pick<SubstituteChange, "before" | "after">): Fraction {

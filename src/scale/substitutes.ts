@@ -30,6 +30,9 @@ const FIELDS: readonly string[] = ["components", "avoid", "among", "most"];
 
 const USUAL: readonly ComponentId[] = ["energy", "protein", "fat", "carbohydrateByDifference", "fibre"];
 
+/** What a cured, salted or fermented food brings unasked. */
+const WATCHED: readonly ComponentId[] = ["sodium"];
+
 /** A factor may take a substitute from a thousandth to a thousandfold of the line's mass. */
 const ANY = { least: "1/1000", most: "1000" } as const;
 
@@ -37,7 +40,8 @@ const ANY = { least: "1/1000", most: "1000" } as const;
  * Foods that may stand in for one line of a recipe, the closest first: for each, the amount with which
  * a portion as eaten keeps the components asked for as close as can be, and what it changes. Close is
  * the sum of the shares by which they move, an excess counting as a lack does; all other lines stay,
- * and what stands in is cooked as the line was.
+ * and what stands in is cooked as the line was. What the line itself says nothing of is not held to be
+ * none: it is listed as `untold`, and each substitute says what it `tells` of that.
  *
  * Foods that hold what is to be avoided are left out, and so are those of which no allergens are
  * known: unknown is never free from. Both are listed. The library computes and does not judge whether
@@ -67,7 +71,7 @@ const ANY = { least: "1/1000", most: "1000" } as const;
 export function substitutes(s: Sheet, lineKey: string, how: SubstitutesHow = {}): Substitutes {
   checkSheet(s);
   const i = s.plan.indexOf(lineKey);
-  const { ids, candidates, avoid, most } = read(s, i, how);
+  const { ids, untold, candidates, avoid, most } = read(s, i, how);
   const left = { avoided: [] as { food: string; holds: readonly Allergen[] }[], unknown: [] as string[] };
   const kept = candidates.filter((food) => {
     const holds = food.allergens?.filter((a) => avoid.includes(a)) ?? [];
@@ -76,24 +80,29 @@ export function substitutes(s: Sheet, lineKey: string, how: SubstitutesHow = {})
     return holds.length === 0 && (avoid.length === 0 || food.allergens !== undefined);
   });
   const found = kept
-    .flatMap((food) => tried(s, i, food, ids) ?? [])
+    .flatMap((food) => tried(s, i, food, { ids, untold }) ?? [])
     .sort(
       (a, b) =>
         a.silent.length - b.silent.length ||
         compare(a.exactDistance, b.exactDistance) ||
         (a.food < b.food ? -1 : 1),
     );
-  const title = `${s.name}: instead of ${s.plan.lines[i]?.source.name ?? lineKey}`;
-  return new Substitutes(title, found.slice(0, most), left);
+  const of = { dish: s.name, line: s.plan.lines[i]?.source.name ?? lineKey };
+  return new Substitutes(of, found.slice(0, most), { ...left, untold });
 }
 
 /** A food in the line's place, in the amount that fits best; nothing where it brings none of what is asked. */
-function tried(s: Sheet, i: number, food: FoodInput, ids: readonly ComponentId[]): Substitute | undefined {
+function tried(
+  s: Sheet,
+  i: number,
+  food: FoodInput,
+  { ids, untold }: Pick<Read, "ids" | "untold">,
+): Substitute | undefined {
   const grams = s.values.grams[i] ?? ZERO;
   const raw = replaceFood(s, i, food.id, grams);
   const key = s.plan.lines[i]?.line.key ?? "";
-  const silent = ids.filter((id) => raw.cell(key, id).bound === "unknown");
-  const asked = ids.filter((id) => !silent.includes(id));
+  const isSilent = (id: ComponentId): boolean => raw.cell(key, id).bound === "unknown";
+  const asked = ids.filter((id) => !isSilent(id));
   if (asked.every((id) => isZero(raw.cell(key, id).exact))) return undefined;
   const demands = asked.map((id): Demand => ({ of: id, exactly: toText(s.portion(id).exact) }));
   const fitted = fit(onlyMoving(raw, i), demands, { common: ANY });
@@ -117,13 +126,22 @@ function tried(s: Sheet, i: number, food: FoodInput, ids: readonly ComponentId[]
     distance: toDecimal(exactDistance),
     exactDistance,
     changes,
-    silent,
+    also: WATCHED.filter((id) => !ids.includes(id) && !isSilent(id)).map((component) => ({
+      component,
+      before: s.portion(component),
+      after: made.portion(component),
+    })),
+    silent: [...ids, ...untold].filter(isSilent),
+    tells: untold.filter((id) => !isSilent(id)),
     cautions: food.cautions ?? [],
   };
 }
 
 interface Read {
+  /** What is to stay close. */
   readonly ids: readonly ComponentId[];
+  /** What was to stay close, had the line said how much it brings. */
+  readonly untold: readonly ComponentId[];
   readonly candidates: readonly FoodInput[];
   readonly avoid: readonly Allergen[];
   readonly most: number;
@@ -151,11 +169,11 @@ function read(s: Sheet, i: number, how: SubstitutesHow): Read {
     : [];
   if (list("avoid", avoid))
     avoid.forEach((a, k) => {
-      if (!Object.hasOwn(allergens, a))
+      if (typeof a !== "string" || !Object.hasOwn(allergens, a))
         refuse(
           ["avoid", k],
           `${quote(a)} is no allergen of the lists`,
-          didYouMean(String(a), Object.keys(allergens), `use ${Object.keys(allergens).join(", ")}`),
+          didYouMean(a, Object.keys(allergens), `use ${Object.keys(allergens).join(", ")}`),
         );
     });
   if (!Number.isInteger(most) || most < 1)
@@ -164,15 +182,17 @@ function read(s: Sheet, i: number, how: SubstitutesHow): Read {
     among === undefined || !list("among", among)
       ? like(s.plan.foods, food)
       : among.flatMap((id, k) => collect(faults, ["among", k], () => s.plan.foods.get(id)) ?? []);
-  const ids = named.filter((id) => !isZero(s.portion(id).exact));
-  if (faults.length === 0 && ids.length === 0)
-    refuse(
-      ["components"],
-      "the portion holds none of what is to stay close",
-      "name components that it holds",
-    );
+  const untold = food ? named.filter((id) => s.cell(line?.key ?? "", id).bound === "unknown") : [];
+  const ids = named.filter((id) => !untold.includes(id) && !isZero(s.portion(id).exact));
+  if (faults.length === 0 && ids.length === 0) {
+    const message =
+      untold.length > 0
+        ? `${quote(line?.key)} says nothing of ${untold.map((id) => component(id).name).join(", ")}`
+        : "the portion holds none of what is to stay close";
+    refuse(["components"], message, "name components that it is known to hold");
+  }
   throwIfAny(faults);
-  return { ids, candidates: others.filter((each) => each.id !== food?.id), avoid, most };
+  return { ids, untold, candidates: others.filter((each) => each.id !== food?.id), avoid, most };
 }
 
 function like(foods: FoodTable, food: FoodInput | undefined): readonly FoodInput[] {

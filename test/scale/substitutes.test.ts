@@ -50,6 +50,52 @@ describe("substitutes", () => {
     expect(substitutes(camp, "beans", { most: 1 }).found.map((s) => s.food)).toEqual(["black-beans-boiled"]);
   });
 
+  it("hold nothing close to what the line says nothing of, and tell who fills that gap", () => {
+    const canned: FoodInput = {
+      id: "canned",
+      name: "Canned beans",
+      source: "made up: a label with four figures",
+      state: "as sold",
+      per100g: { energy: "90", protein: "6" },
+    };
+    const lines = [
+      { key: "rice", food: "rice-brown-long-boiled", amount: "100 g" },
+      { key: "beans", food: "canned", amount: "130 g" },
+    ];
+    const chilli = sheet({ name: "Chilli", portions: 1, lines }, starterFoods.with([canned]));
+    const among = ["kidney-beans-red-boiled", "black-beans-boiled"];
+    const components: ComponentId[] = ["energy", "protein", "vitaminE", "choline", "vitaminK"];
+    const asked = substitutes(chilli, "beans", { components, among });
+    // What is not known has no say: the amounts are those of a search for what is known alone.
+    const known = substitutes(chilli, "beans", { components: ["energy", "protein"], among });
+    expect(asked.untold).toEqual(["vitaminE", "choline", "vitaminK"]);
+    expect(asked.found.map(({ exactGrams }) => exactGrams)).toEqual(
+      known.found.map(({ exactGrams }) => exactGrams),
+    );
+    expect(asked.found.map(({ tells, silent }) => [tells.length, silent.length])).toEqual([
+      [3, 0],
+      [3, 0],
+    ]);
+    expect(shown(asked)).toContain("Canned beans says nothing of vitamin E");
+    const none = errorOf(() => substitutes(chilli, "beans", { components: ["choline"], among }));
+    expect([none.code, none.path]).toEqual(["substitutes-malformed", ["components"]]);
+  });
+
+  it("show the salt that a swap brings, though it was not asked to stay close", () => {
+    const [soya] = substitutes(camp, "beans", { among: ["soy-sauce"] }).found;
+    const sodium = soya?.also.find(({ component }) => component === "sodium");
+    const perGram = over(readFigure(starterFoods.get("soy-sauce"), "sodium").value, { n: 100n, d: 1n });
+    const grams = over(soya?.exactGrams ?? { n: 0n, d: 1n }, camp.values.portions);
+    const before = camp.cell("beans", "sodium").exact;
+    const brought = minus(times(grams, perGram), over(before, camp.values.portions));
+    expect(sodium && minus(sodium.after.exact, sodium.before.exact)).toEqual(brought);
+    expect(shown(substitutes(camp, "beans", { among: ["soy-sauce"] }), { width: 200 })).toContain(
+      "sodium (mg more)",
+    );
+    const close = substitutes(camp, "beans", { among: ["soy-sauce"], components: ["protein", "sodium"] });
+    expect(close.found[0]?.also).toEqual([]);
+  });
+
   it("give the sheet with the food in the line's place: key, scaling and all other lines as they were", () => {
     const [first] = substitutes(camp, "beans").found;
     const made = first?.sheet as Sheet;
