@@ -33,7 +33,7 @@ export type { LabelInput, LabelWord } from "./food/labelDocument.ts";
 export { type Lender, type LendersHow, lenders } from "./food/lend.ts";
 export type { BorrowBasis } from "./food/lending.ts";
 export { type RetentionCode, type RetentionTable, retentionCodes } from "./food/retention.ts";
-export { type FoodTable, foodTable } from "./food/table.ts";
+export { FoodTable, foodTable } from "./food/table.ts";
 export { type Amount, type AmountHow, amount } from "./measure/amount.ts";
 export { convert } from "./measure/convert.ts";
 export { formatAmount } from "./measure/format.ts";
@@ -54,7 +54,7 @@ export type { AminoName, AminoPattern, PatternId } from "./person/amino/pattern.
 export {
   type AminoContent,
   type PortionScore,
-  type ProteinQuality,
+  ProteinQuality,
   type ProteinQualityHow,
   proteinQuality,
 } from "./person/amino/quality.ts";
@@ -69,7 +69,7 @@ export { type Caution, type CautionCode, cautionTexts, practitionerNote } from "
 export type { Check } from "./person/check.ts";
 export type { EnergyBalance, PortionRatio, RangeVerdict } from "./person/compare/balance.ts";
 export { type CompareHow, compare } from "./person/compare/compare.ts";
-export type { Comparison, ComparisonData, ComparisonRow } from "./person/compare/comparison.ts";
+export { Comparison, type ComparisonData, type ComparisonRow } from "./person/compare/comparison.ts";
 export type { HeldReference, HeldUpper, ReferenceVerdict, UpperVerdict } from "./person/compare/held.ts";
 export { type DayTarget, dayTarget } from "./person/dayTarget.ts";
 export { type DemandsFor, type DemandsHow, demandsFor } from "./person/demandsFor.ts";
@@ -103,13 +103,13 @@ export {
   type AllergenHeld,
   type AllergenList,
   type AllergenOverride,
-  type Allergens,
+  Allergens,
   type AllergenUnknown,
   allergenCheck,
   allergensOf,
 } from "./person/portion/allergens.ts";
 export { cautionsFor, type PortionCaution } from "./person/portion/cautions.ts";
-export { type DoseCheck, type DoseFor, type DoseRow, doseCheck } from "./person/portion/doses.ts";
+export { DoseCheck, type DoseFor, type DoseRow, doseCheck } from "./person/portion/doses.ts";
 export type { Eaten } from "./person/portion/eaten.ts";
 export type { Trait } from "./person/portion/meetings.ts";
 export { energyRanges, energyRangesFor } from "./person/ranges/all.ts";
@@ -143,14 +143,14 @@ export {
   type DemandDrift,
   type DishSharing,
   type KitchenNote,
-  type Plan,
-  type PlanAvoided,
-  type PlannedDish,
+  Plan,
+  PlanAvoided,
+  PlannedDish,
   type PlannedMeal,
   type PlanProgress,
   type PlanQuestion,
   type Portion,
-  type PortionDrift,
+  PortionDrift,
   type PortionFit,
   type PortionSharing,
   type PortionStatus,
@@ -168,7 +168,7 @@ export {
   type CookingNote,
   type CookingNoteCode,
   type CookingRun,
-  type CookingSchedule,
+  CookingSchedule,
   type CookingSession,
   type CookingSteps,
   cookingSchedule,
@@ -193,7 +193,7 @@ export {
   type ShoppingHow,
   type ShoppingLine,
   type ShoppingLineData,
-  type ShoppingList,
+  ShoppingList,
   shoppingList,
 } from "./plan/shopping.ts";
 export type {
@@ -210,16 +210,16 @@ export { recipe } from "./recipe/recipe.ts";
 export type { Demand, EnergyShareOf, Quantity } from "./scale/demand.ts";
 export {
   type FitAlone,
-  type FitBinding,
+  FitBinding,
   type FitConflict,
   type FitEasing,
   type FitFactor,
   type FitHow,
-  type FitMet,
-  type FitMetTogether,
+  FitMet,
+  FitMetTogether,
   type FitOutcome,
-  type FitOutOfReach,
-  type FitOutOfReachTogether,
+  FitOutOfReach,
+  FitOutOfReachTogether,
   type FitRange,
   type FitSuggestion,
   fit,
@@ -232,37 +232,32 @@ export {
   type Drift,
   type Kept,
   type RoundBound,
-  type Rounded,
+  Rounded,
   type RoundedDemand,
   type RoundedLine,
-  type RoundedTogether,
+  RoundedTogether,
   type RoundHow,
-  type RoundingOutOfReach,
+  RoundingOutOfReach,
   roundToKitchen,
 } from "./scale/round.ts";
 export { type Scaled, type ScaleHow, scale } from "./scale/scale.ts";
-export type { Substitute, SubstituteChange, Substitutes } from "./scale/substitute.ts";
+export { type Substitute, type SubstituteChange, Substitutes } from "./scale/substitute.ts";
 export { type SubstitutesHow, substitutes } from "./scale/substitutes.ts";
-export { type Axis, type Sweep, type SweepHow, type SweepPoint, sweep } from "./scale/sweep.ts";
+export { type Axis, Sweep, type SweepHow, type SweepPoint, sweep } from "./scale/sweep.ts";
 export type { Silence, Target } from "./scale/target.ts";
 export { type Between, type BetweenHow, between, type WidenedLine } from "./sheet/between.ts";
 export { type SheetHow, sheet } from "./sheet/build.ts";
-export { type Balance, type CookingBalance, cooking } from "./sheet/cooking.ts";
-export { type ComponentChange, type Difference, difference, type LineChange } from "./sheet/difference.ts";
+export { type Balance, CookingBalance, cooking } from "./sheet/cooking.ts";
+export { type ComponentChange, Difference, difference, type LineChange } from "./sheet/difference.ts";
 export type { EnergyBy, EnergyShare, EnergyShares } from "./sheet/energy.ts";
-export {
-  type EnergyCheck,
-  type EnergyCheckHow,
-  type EnergyCheckLine,
-  energyCheck,
-} from "./sheet/energyCheck.ts";
-export type { Explanation, Where } from "./sheet/explain.ts";
+export { EnergyCheck, type EnergyCheckHow, type EnergyCheckLine, energyCheck } from "./sheet/energyCheck.ts";
+export { Explanation, type Where } from "./sheet/explain.ts";
 export type { ColumnFormula, ColumnView, RowFormula, RowView } from "./sheet/grid.ts";
 export type { CellRef, CellValue, Failure, FormulaResult, RowRef } from "./sheet/own.ts";
 export { toRecipe } from "./sheet/recipe.ts";
 export { type Changes, revise } from "./sheet/revise.ts";
-export type { Sheet, SheetLine } from "./sheet/sheet.ts";
-export type { Bound, Marks, Tally, TallyData } from "./sheet/tally.ts";
+export { Sheet, type SheetLine } from "./sheet/sheet.ts";
+export { type Bound, type Marks, Tally, type TallyData } from "./sheet/tally.ts";
 export { toCsv } from "./table/csv.ts";
 export { toHtml } from "./table/html.ts";
 export {
@@ -274,6 +269,7 @@ export {
 } from "./table/language.ts";
 export { toMarkdown } from "./table/markdown.ts";
 export { toRecords } from "./table/records.ts";
+export { Shown } from "./table/shown.ts";
 export {
   type Cell,
   type Column,

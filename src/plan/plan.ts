@@ -13,10 +13,10 @@ import { type SharedPots, sharePots } from "./pots/share.ts";
 import { type ReadPlan, readPlan } from "./read.ts";
 import type { ReadMeal } from "./readMeal.ts";
 
-export type { PlannedDish, PlanQuestion } from "./dish.ts";
+export { PlannedDish, type PlanQuestion } from "./dish.ts";
 export type { KitchenNote } from "./groups.ts";
-export type { DemandDrift, PortionDrift, RatioDrift } from "./kitchen/drift.ts";
-export type { AvoidedServed, AvoidedUnknown, Avoider, PlanAvoided } from "./people/avoided.ts";
+export { type DemandDrift, PortionDrift, type RatioDrift } from "./kitchen/drift.ts";
+export { type AvoidedServed, type AvoidedUnknown, type Avoider, PlanAvoided } from "./people/avoided.ts";
 export { Plan, type PlannedMeal } from "./planned.ts";
 export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
 export type { Addition, ApartWhy, Pot, PotRatio, Serving } from "./pot.ts";

@@ -5,7 +5,7 @@ import { CookingSchedule } from "./schedule/schedule.ts";
 
 export type { MealSchedule, RunsHow, ScheduleHow, Vessel } from "./schedule/input.ts";
 export type { CookingNote, CookingNoteCode } from "./schedule/notes.ts";
-export type { CookingSchedule } from "./schedule/schedule.ts";
+export { CookingSchedule } from "./schedule/schedule.ts";
 export type { DishServing } from "./schedule/served.ts";
 export type { CookedApart, CookedPot, CookingSession, PersonPortions } from "./schedule/session.ts";
 export type { CookingSteps } from "./schedule/steps.ts";

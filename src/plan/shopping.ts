@@ -15,7 +15,7 @@ export type { Cost } from "./shopping/cost.ts";
 export type { CostData, ShoppingData, ShoppingLineData } from "./shopping/data.ts";
 export type { InCupboard, Shopped, ShoppingHow } from "./shopping/input.ts";
 export type { BoughtPack, CupboardItem, ShoppingLine } from "./shopping/line.ts";
-export type { ShoppingList } from "./shopping/list.ts";
+export { ShoppingList } from "./shopping/list.ts";
 export type { PortionCost } from "./shopping/portions.ts";
 
 /**

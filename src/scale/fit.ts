@@ -8,7 +8,7 @@ import { meet, problemOf } from "./fit/task.ts";
 
 export type { FitAlone } from "./fit/alone.ts";
 export type { FitFactor, FitOutcome, NotProven } from "./fit/answer.ts";
-export type { FitBinding, FitEasing } from "./fit/binding.ts";
+export { FitBinding, type FitEasing } from "./fit/binding.ts";
 export { FitMet, FitMetTogether } from "./fit/met.ts";
 export { type FitConflict, FitOutOfReach, FitOutOfReachTogether } from "./fit/missed.ts";
 export type { FitHow, FitRange } from "./fit/read.ts";
