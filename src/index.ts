@@ -34,10 +34,18 @@ export { type Lender, type LendersHow, lenders } from "./food/lend.ts";
 export type { BorrowBasis } from "./food/lending.ts";
 export { type RetentionCode, type RetentionTable, retentionCodes } from "./food/retention.ts";
 export { FoodTable, foodTable } from "./food/table.ts";
-export { type Amount, type AmountHow, amount } from "./measure/amount.ts";
-export { convert } from "./measure/convert.ts";
-export { formatAmount } from "./measure/format.ts";
+export {
+  type Amount,
+  type AmountData,
+  type AmountHow,
+  type AmountInput,
+  type AmountKind,
+  amount,
+} from "./measure/amount.ts";
+export { type ConvertHow, convert } from "./measure/convert.ts";
+export { type FormatHow, formatAmount } from "./measure/format.ts";
 export { type Kitchen, type KitchenName, kitchen, kitchens } from "./measure/kitchen.ts";
+export type { HouseholdUnit } from "./measure/measure-set.ts";
 export {
   type MeasureSet,
   type MeasureSetName,
@@ -45,6 +53,7 @@ export {
   measureSet,
   measureSets,
 } from "./measure/measures.ts";
+export type { DecimalMark } from "./measure/number-text.ts";
 export { type ErrorCode, type Fault, type Path, SteelyardError } from "./number/error.ts";
 export type { Fraction, Value } from "./number/fraction.ts";
 export { type ActivityBand, activityClasses } from "./person/activity.ts";
@@ -207,7 +216,7 @@ export type {
   WrittenAmount,
 } from "./recipe/document.ts";
 export { recipe } from "./recipe/recipe.ts";
-export type { Demand, EnergyShareOf, Quantity } from "./scale/demand.ts";
+export type { Demand, DemandAmount, DemandSubject, EnergyShareOf, Quantity } from "./scale/demand.ts";
 export {
   type FitAlone,
   FitBinding,
@@ -254,12 +263,13 @@ export { EnergyCheck, type EnergyCheckHow, type EnergyCheckLine, energyCheck } f
 export { Explanation, type Where } from "./sheet/explain.ts";
 export type { ColumnFormula, ColumnView, RowFormula, RowView } from "./sheet/grid.ts";
 export type { CellRef, CellValue, Failure, FormulaResult, RowRef } from "./sheet/own.ts";
+export type { RecipesById } from "./sheet/plan.ts";
 export { toRecipe } from "./sheet/recipe.ts";
 export { type Changes, revise } from "./sheet/revise.ts";
 export { Sheet, type SheetLine } from "./sheet/sheet.ts";
 export { type Bound, type Marks, Tally, type TallyData } from "./sheet/tally.ts";
-export { toCsv } from "./table/csv.ts";
-export { toHtml } from "./table/html.ts";
+export { type CsvHow, toCsv } from "./table/csv.ts";
+export { type HtmlHow, toHtml } from "./table/html.ts";
 export {
   americanEnglish,
   britishEnglish,
@@ -267,8 +277,8 @@ export {
   type PluralForms,
   type UnitWords,
 } from "./table/language.ts";
-export { toMarkdown } from "./table/markdown.ts";
-export { toRecords } from "./table/records.ts";
+export { type MarkdownHow, toMarkdown } from "./table/markdown.ts";
+export { type DataRecord, type RecordsHow, toRecords } from "./table/records.ts";
 export { Shown } from "./table/shown.ts";
 export {
   type Cell,
@@ -276,8 +286,9 @@ export {
   type Figure as TableFigure,
   type Row,
   type Table,
+  type TableInput,
   type Tone,
   table,
 } from "./table/table.ts";
 export type { Showable, ShowHow, Tabular } from "./table/tabular.ts";
-export { toText } from "./table/text.ts";
+export { type TextHow, toText } from "./table/text.ts";

@@ -5,7 +5,13 @@
 import { existsSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { checkFixtures, checkFoodsStayOut, checkNoSideEffects } from "./bundles.ts";
-import { checkConsumer, checkImports, checkRequire, checkRequiringConsumer } from "./consumer.ts";
+import {
+  checkConsumer,
+  checkImports,
+  checkRequire,
+  checkRequiringConsumer,
+  checkValues,
+} from "./consumer.ts";
 import { checkContents } from "./contents.ts";
 import { installTarball, type Scratch } from "./install.ts";
 import { Failed, root, runTool } from "./run.ts";
@@ -18,6 +24,7 @@ const checks: readonly (readonly [string, (scratch: Scratch) => string | Promise
   ["the types resolve for ES module users (are-the-types-wrong)", arethetypeswrong],
   ["dist holds what it should and nothing else", checkContents],
   ["every entry can be imported", checkImports],
+  ["what the types call a value is one", checkValues],
   ["the main entry can be required", checkRequire],
   ["a strict consumer compiles, and runs", checkConsumer],
   ["a strict CommonJS consumer compiles, and runs", checkRequiringConsumer],

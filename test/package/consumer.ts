@@ -1,6 +1,7 @@
 import { cpSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import ts from "typescript";
 import type { Scratch } from "./install.ts";
 import { Failed, run, runTool } from "./run.ts";
 
@@ -16,6 +17,35 @@ export function checkImports({ folder, manifest }: Scratch): string {
     run(process.execPath, ["--no-warnings", "--input-type=module", "--eval", script], folder);
   }
   return entries.join(" ");
+}
+
+/** What the types call a value has to be one: `import { Sheet }` may not compile and then fail. */
+export function checkValues({ folder, manifest }: Scratch): string {
+  const entries = Object.keys(manifest.exports).filter((entry) => !entry.endsWith(".json"));
+  const checked = entries.map((entry) => {
+    const base = join(
+      folder,
+      "node_modules",
+      manifest.name,
+      "dist",
+      entry === "." ? "index" : entry.slice(2),
+    );
+    const program = ts.createProgram([`${base}.d.ts`], { skipLibCheck: true });
+    const source = program.getSourceFile(`${base}.d.ts`);
+    const face = source && program.getTypeChecker().getSymbolAtLocation(source);
+    if (!face) throw new Failed(`${base}.d.ts declares nothing`);
+    const checker = program.getTypeChecker();
+    const declared = checker.getExportsOfModule(face).flatMap((symbol) => {
+      const origin = symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
+      return origin.flags & ts.SymbolFlags.Value ? symbol.name : [];
+    });
+    const script = `console.log(Object.keys(await import("${manifest.name}${entry.slice(1)}")).join())`;
+    const there = run(process.execPath, ["--no-warnings", "--input-type=module", "--eval", script], folder);
+    const missing = declared.filter((name) => !there.trim().split(",").includes(name));
+    if (missing.length > 0) throw new Failed(`declared, but not exported: ${missing.join(", ")}`);
+    return declared.length;
+  });
+  return `${checked.join(" and ")} values`;
 }
 
 /** CommonJS users load the same module through `require`, which Node does from 20.19 on. */
