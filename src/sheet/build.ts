@@ -98,6 +98,7 @@ class Builder {
     });
     throwIfAny(faults);
     const plan = new SheetPlan(recipe, this.#foods, lines, this.#recipes);
+    if (plan.spread > WIDEST && lines.some(({ nested }) => nested)) throw tooWide();
     const portions = exact(recipe.portions);
     return new Sheet(plan, checkedValues(plan, { amounts, grams, portions, cooking: cookingOf(recipe) }));
   }
@@ -184,6 +185,17 @@ class Builder {
 function refused(faults: readonly Fault[]): never {
   throwIfAny(faults);
   throw fault("recipe-malformed", "the line was refused", "compare it with the documented shape");
+}
+
+/**
+ * Lines that nested recipes may come to, written out. Ten levels that each name the next one three times
+ * are past it: each line has to be named wherever a total says what it does not know.
+ */
+const WIDEST = 10_000;
+
+function tooWide(): Error {
+  const message = `nested recipes come to more than ${WIDEST} lines once they are written out`;
+  return fault("recipe-malformed", message, "nest fewer levels, or name a recipe once with the whole amount");
 }
 
 /** Levels of nested recipes: beyond any kitchen, and well within every engine's stack. */

@@ -45,6 +45,8 @@ export class SheetPlan {
   readonly scale: bigint;
   /** What lifts each line's figures to the common scale. */
   readonly lifts: readonly bigint[];
+  /** How many lines there are once nested recipes are written out: as many marks a component may have. */
+  readonly spread: number;
   readonly #indices: ReadonlyMap<string, number>;
   readonly #lineMarks: (readonly LineMark[] | undefined)[] = [];
   readonly #silent: (readonly LineMark[] | undefined)[] = [];
@@ -57,6 +59,7 @@ export class SheetPlan {
     this.lines = lines;
     this.scale = lines.reduce((all, { source }) => lcm(all, source.scale), 1n);
     this.lifts = lines.map(({ source }) => this.scale / source.scale);
+    this.spread = lines.reduce((all, { nested }) => all + (nested?.plan.spread ?? 1), 0);
     this.#indices = new Map(lines.map(({ line }, i) => [line.key, i]));
   }
 

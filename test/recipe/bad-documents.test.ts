@@ -537,6 +537,22 @@ describe("a bad recipe document", () => {
     ).toContain("too deep");
   });
 
+  it("nested so wide that what is not known could not be listed is refused, however short its document", () => {
+    // Each level names the next one twice: 2 to the power of the levels, written out.
+    const levels = (count: number) => {
+      const twice = (i: number) =>
+        ["a", "b"].map((key) => ({ key, recipe: `r${i + 1}`, amount: "1 portion" }));
+      const recipe = (i: number) => ({ name: `r${i}`, portions: 1, lines: i === count ? [line] : twice(i) });
+      const recipes = Object.fromEntries(Array.from({ length: count + 1 }, (_, i) => [`r${i}`, recipe(i)]));
+      return sheet({ ...good, lines: [{ recipe: "r0", amount: "1 portion" }] }, foods, { recipes });
+    };
+    expect(levels(13).plan.spread).toBe(2 ** 13);
+    const faults = faultsOf(() => levels(40));
+    expect(faults[0]).toMatchObject({ code: "recipe-malformed" });
+    expect(faults[0]?.message).toContain("more than 10000 lines");
+    expect(faults[0]?.hint).not.toBe("");
+  });
+
   it("with 100,000 lines is read, and its faults are found", () => {
     const many = { ...good, lines: Array.from({ length: 100_000 }, () => line) };
     const read = recipe(many);
