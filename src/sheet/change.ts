@@ -58,38 +58,50 @@ function coverage(moved: readonly Moved[]): Fraction {
 }
 
 function movedLines(before: Sheet, after: Sheet, id: ComponentId): Moved[] {
-  const [was, is] = [linesOf(before, id), linesOf(after, id)];
+  const [was, is] = [linesOf(before), linesOf(after)];
   return [...new Set([...was.keys(), ...is.keys()])].flatMap((key): Moved[] => {
     const [a, b] = [was.get(key), is.get(key)];
     if (a && b && sameFigure(a.source, b.source, componentIndex(id))) {
-      const [grams, by] = [minus(b.grams, a.grams), minus(b.value, a.value)];
-      const { cell } = isZero(b.grams) ? a : b;
-      return isZero(grams) ? [] : [{ cell, by, grams }];
+      const grams = minus(b.grams, a.grams);
+      if (isZero(grams)) return [];
+      const [left, come] = [broughtBy(before, key, id), broughtBy(after, key, id)];
+      return [{ cell: isZero(b.grams) ? left.cell : come.cell, by: minus(come.value, left.value), grams }];
     }
+    const [left, come] = [a && !isZero(a.grams) ? a : undefined, b && !isZero(b.grams) ? b : undefined];
     return [
-      ...(b && !isZero(b.grams) ? [{ cell: b.cell, by: b.value, grams: b.grams }] : []),
-      ...(a && !isZero(a.grams)
-        ? [{ cell: a.cell, by: minus(ZERO, a.value), grams: minus(ZERO, a.grams) }]
-        : []),
+      ...(come ? [movedWhole(after, key, id, come.grams, ONE)] : []),
+      ...(left ? [movedWhole(before, key, id, left.grams, MINUS)] : []),
     ];
   });
 }
 
+const MINUS: Fraction = { n: -1n, d: 1n };
+
+function movedWhole(s: Sheet, key: string, id: ComponentId, grams: Fraction, sign: Fraction): Moved {
+  const { cell, value } = broughtBy(s, key, id);
+  return { cell, by: times(value, sign), grams: times(grams, sign) };
+}
+
+/** What a line brings to a batch, and its share of one portion. */
+function broughtBy(
+  s: Sheet,
+  key: string,
+  id: ComponentId,
+): { readonly cell: Tally; readonly value: Fraction } {
+  const cell = s.cell(key, id);
+  return { cell, value: over(cell.exact, s.values.portions) };
+}
+
 interface LineOf {
   readonly source: Source;
-  readonly cell: Tally;
-  /** What the line brings to one portion, and its grams there. */
-  readonly value: Fraction;
+  /** In one portion. */
   readonly grams: Fraction;
 }
 
-function linesOf(s: Sheet, id: ComponentId): Map<string, LineOf> {
-  const share = over(ONE, s.values.portions);
+function linesOf({ plan, values }: Sheet): ReadonlyMap<string, LineOf> {
   return new Map(
-    s.plan.lines.map(({ line, source }, i): [string, LineOf] => {
-      const cell = s.cell(line.key, id);
-      const [value, grams] = [times(cell.exact, share), times(s.values.grams[i] ?? ZERO, share)];
-      return [line.key, { source, cell, value, grams }];
+    plan.lines.map(({ line, source }, i): [string, LineOf] => {
+      return [line.key, { source, grams: over(values.grams[i] ?? ZERO, values.portions) }];
     }),
   );
 }

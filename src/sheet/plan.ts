@@ -72,17 +72,20 @@ export class SheetPlan {
     throw fault("line-unknown", `the recipe has no line ${quote(key)}`, hint);
   }
 
+  /** What one line's figure of a component says of itself. */
+  marksOf(i: number, component: number): readonly LineMark[] {
+    const { line, source } = this.lines[i] ?? {};
+    if (!line || !source) return [];
+    return source.marks(component).map((mark) => {
+      return { line: i, key: mark.at === "" ? line.key : `${line.key}/${mark.at}`, mark };
+    });
+  }
+
   /** Every mark of a component, per-portion lines first: a gap in a dose matters most. */
   lineMarks(component: number): readonly LineMark[] {
     const made = this.#lineMarks[component];
     if (made) return made;
-    const all = this.lines.flatMap(({ line, source }, i) =>
-      source.marks(component).map((mark) => ({
-        line: i,
-        key: mark.at === "" ? line.key : `${line.key}/${mark.at}`,
-        mark,
-      })),
-    );
+    const all = this.lines.flatMap((_, i) => this.marksOf(i, component));
     const isDose = (m: LineMark): number => (this.lines[m.line]?.line.scaling === "per-portion" ? 0 : 1);
     const sorted = all.sort((a, b) => isDose(a) - isDose(b) || a.line - b.line);
     this.#lineMarks[component] = sorted;

@@ -71,7 +71,8 @@ export class Totals {
   cell(i: number, id: ComponentId): Tally {
     const c = componentIndex(id);
     const n = (this.#now.weights.lifted[i] ?? 0n) * (this.#plan.lines[i]?.source.values[c] ?? 0n);
-    const marks = present(this.#plan, this.#values.grams, c).filter((m) => m.line === i);
+    const isEmpty = isZero(this.#values.grams[i] ?? ZERO);
+    const marks = isEmpty ? [] : this.#plan.marksOf(i, c);
     const silent = marks.filter(isMissing);
     const covered = (): Fraction => minus(ONE, sum(silent.map((m) => m.mark.share)));
     return new Tally(n, this.#now.weights.denominator, components[id].unit, gatherMarks(marks), covered);
