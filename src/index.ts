@@ -197,6 +197,7 @@ export {
   type CupboardItem,
   type InCupboard,
   type PortionCost,
+  type Shoppable,
   type Shopped,
   type ShoppingData,
   type ShoppingHow,

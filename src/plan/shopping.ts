@@ -13,15 +13,16 @@ import { readShopped } from "./shopping/shopped.ts";
 
 export type { Cost } from "./shopping/cost.ts";
 export type { CostData, ShoppingData, ShoppingLineData } from "./shopping/data.ts";
-export type { InCupboard, Shopped, ShoppingHow } from "./shopping/input.ts";
+export type { InCupboard, Shoppable, Shopped, ShoppingHow } from "./shopping/input.ts";
 export type { BoughtPack, CupboardItem, ShoppingLine } from "./shopping/line.ts";
 export { ShoppingList } from "./shopping/list.ts";
 export type { PortionCost } from "./shopping/portions.ts";
 
 /**
- * What to buy for a plan, for the whole batch of a recipe, or for several: each food once, whoever
- * eats it and in whatever dish, nested recipes opened to their foods. What the cupboard has is taken
- * off. Everything is exact; only costs are rounded, to the currency's minor unit, and so that lines
+ * What to buy for a plan, for all the days of a schedule, for the whole batch of a recipe, or for
+ * several of them: each food once, whoever eats it and in whatever dish, nested recipes opened to their
+ * foods. A schedule is bought as it is cooked and served: its pots, and what is added to each portion.
+ * What the cupboard has is taken off. Everything is exact; only costs are rounded, to the currency's minor unit, and so that lines
  * add up to the total.
  *
  * A food that is sold in packs is bought in whole packs, at the least cost where all its packs have a
@@ -32,7 +33,7 @@ export type { PortionCost } from "./shopping/portions.ts";
  * Prices are of what is bought, left-overs included. Currencies are never added up. Where something
  * has no price, totals are at least what they say.
  *
- * Throws one error with every fault: `shopping-malformed` (not a plan or sheets; options or foods in
+ * Throws one error with every fault: `shopping-malformed` (not a plan, schedule or sheet; options or foods in
  * the cupboard that are not known; one food id that means two foods), and the codes of amounts for the
  * cupboard.
  *

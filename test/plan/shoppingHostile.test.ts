@@ -35,8 +35,8 @@ describe("what cannot be shopped for", () => {
 
   it("is refused inside a list, each with its place", () => {
     expect(faultsOf(() => shoppingList([porridge, null, porridge, {}] as never))).toEqual([
-      "shopping-malformed 1: this is not a sheet",
-      "shopping-malformed 3: this is not a sheet",
+      "shopping-malformed 1: nobody can shop for this",
+      "shopping-malformed 3: nobody can shop for this",
     ]);
   });
 

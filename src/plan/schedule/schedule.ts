@@ -1,19 +1,24 @@
+import { fraction } from "../../number/fraction.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
 import { britishEnglish, type Language, say } from "../../table/language.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import type { Plan } from "../planned.ts";
+import { type Eaten, eatenOf } from "./eaten.ts";
 import { scheduleRows } from "./long.ts";
 import { type CookingNote, merged, sessionNotes } from "./notes.ts";
 import type { ReadSchedule } from "./read.ts";
 import { type DishServing, servingsOf } from "./served.ts";
 import { type CookingSession, DishSession } from "./session.ts";
 import { scheduleTables } from "./tables.ts";
+import { partOf } from "./vessel.ts";
 
 /** What is cooked when, in how many runs, and what is served of it. */
 export class CookingSchedule extends Shown {
   /** The days by the caller's names, in order; empty where none are named. */
   readonly days: readonly string[];
-  readonly #plan: Plan;
+  /** The plan that is cooked. */
+  readonly plan: Plan;
   readonly #read: ReadSchedule;
   #sessions: readonly DishSession[] | undefined;
   #servings: readonly DishServing[] | undefined;
@@ -22,7 +27,7 @@ export class CookingSchedule extends Shown {
   constructor(plan: Plan, read: ReadSchedule) {
     super();
     this.days = read.days.names;
-    this.#plan = plan;
+    this.plan = plan;
     this.#read = read;
   }
 
@@ -40,6 +45,20 @@ export class CookingSchedule extends Shown {
     return this.#servings;
   }
 
+  /** @internal All that is cooked and added over all days, for whoever buys it. */
+  get cooked(): readonly Sheet[] {
+    const pots = this.sessions.flatMap(({ pots, apart }) => [...pots, ...apart].map(({ sheet }) => sheet));
+    const added = this.servings.flatMap((each) =>
+      each.added ? [partOf(each.added, fraction(each.exactCount))] : [],
+    );
+    return [...pots, ...added];
+  }
+
+  /** @internal What each person eats of each meal over all days. */
+  get eaten(): readonly Eaten[] {
+    return eatenOf(this.plan, this.#read.meals);
+  }
+
   /** What the cook should know, each thing once with the days that it speaks of. In British English. */
   get notes(): readonly CookingNote[] {
     return this.#notes(britishEnglish);
@@ -49,7 +68,7 @@ export class CookingSchedule extends Shown {
   override toTables(language: Language = britishEnglish): readonly Table[] {
     return scheduleTables(
       {
-        plan: this.#plan,
+        plan: this.plan,
         days: this.days,
         sessions: this.#dishSessions,
         servings: this.servings,

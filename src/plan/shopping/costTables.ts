@@ -18,10 +18,12 @@ export function costTables(
   language: Language,
 ): readonly Table[] {
   const currencies = [...new Set(portions.flatMap(({ costs }) => costs.map(({ currency }) => currency)))];
-  const byPerson = portions.some(({ person }) => person !== undefined);
-  return currencies.map((currency) =>
-    byPerson ? peopleTable(portions, names, currency, language) : dishTable(portions, currency, language),
-  );
+  const ofPeople = portions.filter(({ person }) => person !== undefined);
+  const ofDishes = portions.filter(({ person }) => person === undefined);
+  return currencies.flatMap((currency) => [
+    ...(ofPeople.length > 0 ? [peopleTable(ofPeople, names, currency, language)] : []),
+    ...(ofDishes.length > 0 ? [dishTable(ofDishes, currency, language)] : []),
+  ]);
 }
 
 function peopleTable(
@@ -69,7 +71,12 @@ function peopleTable(
       ...(many ? [{ key: "all", heading: say(language, "All meals"), ...priced }] : []),
     ],
     rows: [...rows, total],
-    notes: [note(language)],
+    notes: [
+      ...(portions.some((each) => !each.portions.eq(1))
+        ? [say(language, "all portions of each person, on all days")]
+        : []),
+      note(language),
+    ],
   });
 }
 

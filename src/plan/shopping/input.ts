@@ -2,9 +2,16 @@ import type { Measures } from "../../measure/measures.ts";
 import type { WrittenAmount } from "../../recipe/document.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Plan } from "../planned.ts";
+import type { CookingSchedule } from "../schedule/schedule.ts";
 
-/** What is shopped for: everything that a plan cooks, a recipe's whole batch, or several. */
-export type Shopped = Plan | Sheet | readonly Sheet[];
+/**
+ * One thing that is shopped for: everything that a plan cooks, once; everything that a schedule cooks
+ * and serves, on all its days; a recipe's whole batch.
+ */
+export type Shoppable = Plan | CookingSchedule | Sheet;
+
+/** What is shopped for, all of it together. */
+export type Shopped = Shoppable | readonly Shoppable[];
 
 /**
  * What the store cupboard holds of a food: an amount of what is eaten of it, in any unit that the food

@@ -16,6 +16,7 @@ export interface PortionCost {
   readonly meal: string | undefined;
   /** The sheet's name; nothing where a plan is shopped for. */
   readonly dish: string | undefined;
+  /** Portions in all: of a schedule, on all its days. */
   readonly portions: Decimal;
   readonly costs: readonly Cost[];
   /** Each rounded by itself. */

@@ -1,7 +1,8 @@
-import { type Fault, fault, throwIfAny } from "../../number/error.ts";
-import { ONE } from "../../number/fraction.ts";
+import { type Fault, fault, type Path, throwIfAny } from "../../number/error.ts";
+import { ONE, plus } from "../../number/fraction.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { Plan } from "../planned.ts";
+import { CookingSchedule } from "../schedule/schedule.ts";
 import type { Names } from "./costTables.ts";
 import type { Eater } from "./portions.ts";
 
@@ -12,20 +13,65 @@ export interface ReadShopped {
   readonly names: Names;
 }
 
+const HINT = "give a plan, a schedule, a sheet, or a list of them";
+
 /** Throws `shopping-malformed` for anything that nobody can shop for. */
 export function readShopped(x: unknown): ReadShopped {
-  if (x instanceof Plan) return planned(x);
-  if (x instanceof Sheet) return ofSheets([x]);
-  const hint = "give a plan, a sheet or a list of sheets";
-  if (!Array.isArray(x)) throw fault("shopping-malformed", "there is nothing to shop for", hint);
   const faults: Fault[] = [];
-  const sheets = x.flatMap((each: unknown, i): readonly Sheet[] => {
-    if (each instanceof Sheet) return [each];
-    faults.push({ code: "shopping-malformed", path: [i], message: "this is not a sheet", hint });
-    return [];
-  });
+  const all = Array.isArray(x)
+    ? x.flatMap((each: unknown, i) => readOne(each) ?? refuse(faults, [i]))
+    : [readOne(x) ?? nothing()];
   throwIfAny(faults);
-  return ofSheets(sheets);
+  const [only, ...others] = all;
+  return only && others.length === 0 ? only : together(all);
+}
+
+function readOne(x: unknown): ReadShopped | undefined {
+  if (x instanceof Plan) return planned(x);
+  if (x instanceof CookingSchedule) return scheduled(x);
+  return x instanceof Sheet ? ofSheet(x) : undefined;
+}
+
+function nothing(): never {
+  throw fault("shopping-malformed", "there is nothing to shop for", HINT);
+}
+
+function refuse(faults: Fault[], path: Path): [] {
+  faults.push({ code: "shopping-malformed", path, message: "nobody can shop for this", hint: HINT });
+  return [];
+}
+
+/** Of what several name alike, the first says what it is called. */
+function together(all: readonly ReadShopped[]): ReadShopped {
+  const named = (of: keyof Names): ReadonlyMap<string, string> =>
+    new Map([...all].reverse().flatMap(({ names }) => [...names[of]]));
+  const inOrder = (of: keyof Names): ReadonlyMap<string, string> => {
+    const names = named(of);
+    const ids = new Set(all.flatMap((each) => [...each.names[of].keys()]));
+    return new Map([...ids].map((id) => [id, names.get(id) ?? id]));
+  };
+  return {
+    sheets: all.flatMap(({ sheets }) => sheets),
+    eaters: () => merged(all.flatMap(({ eaters }) => eaters())),
+    names: { people: inOrder("people"), meals: inOrder("meals") },
+  };
+}
+
+/** Whoever eats of a meal in several plans is one eater of it. */
+function merged(eaters: readonly Eater[]): readonly Eater[] {
+  const found = new Map<string, Eater>();
+  eaters.forEach((eater, i) => {
+    const { person, meal, portions, sheets } = eater;
+    const key = person === undefined ? String(i) : JSON.stringify([person, meal]);
+    const before = found.get(key);
+    found.set(
+      key,
+      before
+        ? { ...before, portions: plus(before.portions, portions), sheets: [...before.sheets, ...sheets] }
+        : eater,
+    );
+  });
+  return [...found.values()];
 }
 
 function planned(plan: Plan): ReadShopped {
@@ -39,21 +85,30 @@ function planned(plan: Plan): ReadShopped {
         portions: ONE,
         sheets: [...dishes.values()],
       })),
-    names: {
-      people: new Map(plan.people.map(({ id, name }) => [id, name])),
-      meals: new Map(plan.meals.map(({ id, name }) => [id, name])),
-    },
+    names: namesIn(plan),
   };
 }
 
-function ofSheets(sheets: readonly Sheet[]): ReadShopped {
-  const eaters = (): readonly Eater[] =>
-    sheets.map((s) => ({
-      person: undefined,
-      meal: undefined,
-      dish: s.name,
-      portions: s.values.portions,
-      sheets: [s],
-    }));
-  return { sheets, eaters, names: { people: new Map(), meals: new Map() } };
+function scheduled(schedule: CookingSchedule): ReadShopped {
+  return {
+    sheets: schedule.cooked,
+    eaters: () => schedule.eaten.map((each) => ({ ...each, dish: undefined })),
+    names: namesIn(schedule.plan),
+  };
+}
+
+function namesIn({ people, meals }: Plan): Names {
+  return {
+    people: new Map(people.map(({ id, name }) => [id, name])),
+    meals: new Map(meals.map(({ id, name }) => [id, name])),
+  };
+}
+
+function ofSheet(s: Sheet): ReadShopped {
+  const { portions } = s.values;
+  return {
+    sheets: [s],
+    eaters: () => [{ person: undefined, meal: undefined, dish: s.name, portions, sheets: [s] }],
+    names: { people: new Map(), meals: new Map() },
+  };
 }
