@@ -16,7 +16,8 @@ export type { CookingRun, VesselFit, VesselUse } from "./schedule/vessel.ts";
  * runs where a vessel is too small, how to make each with the amounts in place, and what is added to
  * each portion when it is served.
  *
- * A meal is eaten on each of its days by everyone who is not away, and what is cooked on a day is for
+ * A meal is eaten on each of its days by everyone who is not away, be it for the whole day, for this
+ * meal, or because the plan has them away from it altogether; what is cooked on a day is for
  * all that is eaten from then until it is cooked again. Amounts are exact: over all sessions and
  * servings they are the sum of all portions, and the runs of a pot are the pot. They are multiples of
  * what the plan's kitchen measured, where it has one, and not measured anew. Without days everything is

@@ -24,6 +24,8 @@ export interface MealSchedule {
    * Whole, 0 to 10,000.
    */
   readonly servings?: Value | Readonly<Record<string, Value>>;
+  /** Days on which someone is not there for this meal, by the person's id, beside the schedule's `away`. */
+  readonly away?: Readonly<Record<string, readonly string[]>>;
   /** What each of its dishes is made in. */
   readonly vessel?: Vessel;
   /** The same dish by dish, by name, instead of `vessel`. */
@@ -39,7 +41,7 @@ export interface ScheduleHow {
   readonly days?: readonly string[];
   /** Days on which meals are cooked: each is cooked for what is eaten from then until the next. Every day unless told. */
   readonly cook?: readonly string[];
-  /** Days on which someone eats nothing of this, by the person's id. */
+  /** Days on which someone is not there for any meal, by the person's id; for one meal, see {@link MealSchedule}. */
   readonly away?: Readonly<Record<string, readonly string[]>>;
   /** By the meal's id. */
   readonly meals?: Readonly<Record<string, MealSchedule>>;

@@ -1,6 +1,7 @@
 import { fault, type Path, quote, throwIfAny } from "../../number/error.ts";
 import { PlanFaults } from "../given.ts";
 import { Plan, type PlannedMeal } from "../planned.ts";
+import { readAway } from "./away.ts";
 import { type Days, dayList, readByName, readDays, readSomeDays } from "./days.ts";
 import { Eating, type Span, spansOf } from "./eating.ts";
 import type { ScheduleHow } from "./input.ts";
@@ -31,7 +32,7 @@ export function readSchedule(plan: unknown, how: unknown): ReadSchedule {
   const days = readDays(faults, given?.days);
   const people = plan.people.map(({ id }) => id);
   const cook = readSomeDays(faults, given?.cook, ["cook"], days);
-  const isAway = readAway(faults, given?.away, people, days);
+  const isAway = readAway(faults, given?.away, ["away"], { people, days });
   const byMeal = new Map<string, ReadMealSchedule>(
     readByName(faults, given?.meals, ["meals"], {
       what: "meal",
@@ -39,7 +40,8 @@ export function readSchedule(plan: unknown, how: unknown): ReadSchedule {
       hint: 'write by the meal\'s id: { breakfast: { vessel: "2 l" } }',
     }).map(({ name, value, path }) => {
       const dishes = [...(plan.meals.find(({ id }) => id === name)?.dishes.keys() ?? [])];
-      return [name, readMealSchedule(faults, value, path, { days, people, dishes })];
+      const isPlanned = (person: string): boolean => plan.portion(person, name).status !== "away";
+      return [name, readMealSchedule(faults, value, path, { days, people, dishes, isPlanned })];
     }),
   );
   // Days that were refused say nothing of what is eaten when.
@@ -47,7 +49,12 @@ export function readSchedule(plan: unknown, how: unknown): ReadSchedule {
   const meals = plan.meals.map((meal): ScheduledMeal => {
     const read = byMeal.get(meal.id) ?? EVERY_DAY;
     const { servings, vessel } = read;
-    const eating = new Eating({ eaten: read.eaten ?? days.all, people: eaters(meal), servings, isAway });
+    const eating = new Eating({
+      eaten: read.eaten ?? days.all,
+      people: eaters(meal),
+      servings,
+      isAway: (person, day) => isAway(person, day) || read.isAway(person, day),
+    });
     const { spans, early } = spansOf(read.cook ?? cook ?? eating.days, eating.days);
     const path: Path = read.cook ? ["meals", meal.id, "cook"] : ["cook"];
     if (isSure && early.length > 0) refuseEarly(faults, meal.name, path, days, early, spans[0]);
@@ -60,22 +67,6 @@ export function readSchedule(plan: unknown, how: unknown): ReadSchedule {
 /** Whoever is served some dish of a meal. */
 function eaters({ dishes }: PlannedMeal): readonly string[] {
   return [...new Set([...dishes.values()].flatMap(({ servings }) => servings.map(({ person }) => person)))];
-}
-
-function readAway(
-  faults: PlanFaults,
-  given: unknown,
-  people: readonly string[],
-  days: Days,
-): (person: string, day: number) => boolean {
-  const away = new Map(
-    readByName(faults, given, ["away"], {
-      what: "person",
-      names: people,
-      hint: 'write days by the person\'s id: { cox: ["Tue"] }',
-    }).map(({ name, value, path }) => [name, new Set(readSomeDays(faults, value, path, days) ?? [])]),
-  );
-  return (person, day) => away.get(person)?.has(day) ?? false;
 }
 
 function refuseEarly(

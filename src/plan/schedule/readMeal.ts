@@ -3,6 +3,7 @@ import { collect, type Path, quote } from "../../number/error.ts";
 import { exact, type Fraction, isZero, type Value } from "../../number/fraction.ts";
 import type { WrittenAmount } from "../../recipe/document.ts";
 import { kindOf, type PlanFaults } from "../given.ts";
+import { type IsAway, readAway, THERE } from "./away.ts";
 import { type Days, readByName, readSomeDays } from "./days.ts";
 import type { MealSchedule, RunsHow } from "./input.ts";
 
@@ -20,6 +21,8 @@ export interface ReadMealSchedule {
   readonly cook: readonly number[] | undefined;
   /** Portions on each day that it is eaten. */
   readonly servings: (person: string) => bigint;
+  /** From this meal, though they may be there for others. */
+  readonly isAway: IsAway;
   readonly vessel: (dish: string) => ReadVessel | undefined;
 }
 
@@ -28,12 +31,15 @@ export interface Known {
   readonly days: Days;
   readonly people: readonly string[];
   readonly dishes: readonly string[];
+  /** Whether the plan has someone there for the meal. */
+  readonly isPlanned: (person: string) => boolean;
 }
 
 const MEAL: readonly string[] = [
   "eaten",
   "cook",
   "servings",
+  "away",
   "vessel",
   "vessels",
 ] satisfies (keyof MealSchedule)[];
@@ -46,6 +52,7 @@ export const EVERY_DAY: ReadMealSchedule = {
   eaten: undefined,
   cook: undefined,
   servings: () => 1n,
+  isAway: THERE,
   vessel: () => undefined,
 };
 
@@ -53,8 +60,9 @@ export function readMealSchedule(
   faults: PlanFaults,
   given: unknown,
   path: Path,
-  { days, people, dishes }: Known,
+  known: Known,
 ): ReadMealSchedule {
+  const { days, dishes } = known;
   const hint = 'say when it is eaten, or in what it is cooked: { vessel: "2 l" }';
   const meal = faults.record(given, path, "a meal's schedule", MEAL, hint);
   if (!meal) return EVERY_DAY;
@@ -69,7 +77,8 @@ export function readMealSchedule(
   return {
     eaten: readSomeDays(faults, meal.eaten, [...path, "eaten"], days),
     cook: readSomeDays(faults, meal.cook, [...path, "cook"], days),
-    servings: readServings(faults, meal.servings, [...path, "servings"], people),
+    servings: readServings(faults, meal.servings, [...path, "servings"], known),
+    isAway: readAway(faults, meal.away, [...path, "away"], known),
     vessel: (dish) => byDish.get(dish) ?? usual,
   };
 }
@@ -78,7 +87,7 @@ function readServings(
   faults: PlanFaults,
   given: unknown,
   path: Path,
-  people: readonly string[],
+  { people, isPlanned }: Known,
 ): ReadMealSchedule["servings"] {
   if (given === undefined) return EVERY_DAY.servings;
   const isOne = typeof given !== "object" || given === null || "toFixed" in given;
@@ -91,7 +100,14 @@ function readServings(
       what: "person",
       names: people,
       hint: "give a whole number, or one for each person: { cox: 2 }",
-    }).map(({ name, value, path }) => [name, readCount(faults, value, path)]),
+    }).map(({ name, value, path }) => {
+      const count = readCount(faults, value, path);
+      if (count > 0n && !isPlanned(name)) {
+        const hint = "let the plan have them there for it, or leave them out here";
+        faults.refuse(path, `the plan has ${quote(name)} away from this meal, without a portion`, hint);
+      }
+      return [name, count];
+    }),
   );
   return (person) => counts.get(person) ?? 1n;
 }
