@@ -1,10 +1,11 @@
-import { collect, type Fault, fault, quote, throwIfAny } from "../number/error.ts";
+import { collect, type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
+import { checkFields } from "../number/fields.ts";
 import { times, toText } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { type ComponentId, component, componentIds } from "./components.ts";
 import type { Figure, FoodInput } from "./food.ts";
 import { type BorrowBasis, type Loan, likeStates, loanOf } from "./lending.ts";
-import type { FoodTable } from "./table.ts";
+import { checkFoodTable, type FoodTable } from "./table.ts";
 
 /** What to borrow, from which food into which. */
 export interface BorrowHow {
@@ -56,16 +57,11 @@ export interface BorrowHow {
  * ```
  */
 export function borrow(table: FoodTable, how: BorrowHow): FoodTable {
-  if (
-    typeof how !== "object" ||
-    how === null ||
-    !(how.components === undefined || Array.isArray(how.components))
-  )
-    throw fault(
-      "borrow-refused",
-      "it is not said what to borrow",
-      "give into, from and, if need be, a list of components",
-    );
+  checkFoodTable(table);
+  checkFields(how, FIELDS, "borrow-refused");
+  checkAcrossStates(how.acrossStates);
+  if (how.components !== undefined && !Array.isArray(how.components))
+    throw fault("borrow-refused", "components are not a list", "give a list, even for one", ["components"]);
   const { into, from } = twoFoods(table, how);
   const faults: Fault[] = [];
   const figures: { [C in ComponentId]?: Figure } = {};
@@ -103,7 +99,7 @@ function twoFoods(
     refuse(
       "basis",
       `${quote(basis)} is no basis to borrow by`,
-      didYouMean(String(basis), bases, `use one of ${bases.join(", ")}`),
+      didYouMean(basis, bases, `use one of ${bases.join(", ")}`),
     );
   if (a && b && a.id === b.id)
     refuse("from", "a food cannot borrow from itself", "lenders(table, id) finds others");
@@ -118,6 +114,14 @@ function twoFoods(
   throw fault("borrow-refused", "two foods are needed", "name them in into and from");
 }
 
+/** Any other word would open what is refused for good reason. Throws `borrow-refused`. */
+export function checkAcrossStates(given: unknown): void {
+  if (given === undefined || typeof given === "boolean") return;
+  const message = `acrossStates is ${typeof given === "string" ? quote(given) : kindOf(given)}`;
+  throw fault("borrow-refused", message, "write true, or leave it out", ["acrossStates"]);
+}
+
+const FIELDS: readonly string[] = ["into", "from", "components", "basis", "acrossStates"];
 const bases: readonly BorrowBasis[] = ["dry-matter", "fat-free-dry-matter", "weight"];
 
 function refusal(path: (string | number)[], id: ComponentId, reason: string, from: FoodInput): Fault {

@@ -177,7 +177,7 @@ export function isComponentId(id: unknown): id is ComponentId {
  */
 export function component(id: string): Component {
   if (isComponentId(id)) return components[id];
-  throw fault("component-unknown", `${quote(id)} is not a component`, hintFor(String(id)));
+  throw fault("component-unknown", `${quote(id)} is not a component`, hintFor(id));
 }
 
 /** Everyday words that no id resembles. */
@@ -194,10 +194,13 @@ const everydayWords: Readonly<Record<string, string>> = {
   lutein: "luteinZeaxanthin",
 };
 
-function hintFor(id: string): string {
+function hintFor(id: unknown): string {
+  if (typeof id !== "string") return LISTED;
   const wanted = id.toLowerCase().trim();
   const word = Object.hasOwn(everydayWords, wanted) ? everydayWords[wanted] : undefined;
   const meant = word ?? componentIds.find((each) => components[each].tagname.toLowerCase() === wanted);
   if (meant) return `did you mean ${meant}?`;
-  return didYouMean(id.replace(/[\s-]/g, ""), componentIds, "components lists every component by its id");
+  return didYouMean(id.replace(/[\s-]/g, ""), componentIds, LISTED);
 }
+
+const LISTED = "components lists every component by its id";

@@ -1,4 +1,6 @@
 import type { Decimal } from "decimal.js";
+import { fault, quote, within } from "../number/error.ts";
+import { checkFields } from "../number/fields.ts";
 import {
   absolute,
   compare,
@@ -10,11 +12,12 @@ import {
   times,
   toDecimal,
 } from "../number/fraction.ts";
+import { checkAcrossStates } from "./borrow.ts";
 import { type ComponentId, component, componentIds } from "./components.ts";
 import { readFigure } from "./composition.ts";
 import type { FoodInput, State } from "./food.ts";
 import { likeStates, loanOf, solids } from "./lending.ts";
-import type { FoodTable } from "./table.ts";
+import { checkFoodTable, type FoodTable } from "./table.ts";
 
 /** Options of {@link lenders}. */
 export interface LendersHow {
@@ -53,6 +56,8 @@ const PROXIMATES: readonly ComponentId[] = [
   "starch",
 ];
 
+const FIELDS: readonly string[] = ["components", "acrossStates", "most"];
+
 /** With fewer in common, nearness is luck. */
 const LEAST_IN_COMMON = 3;
 
@@ -63,7 +68,8 @@ const LEAST_IN_COMMON = 3;
  * proximates that both foods know (water, protein, fat and the like): foods with fewer in common are
  * left out, so that a food that says less than three gets an empty list.
  *
- * Throws `food-unknown`, `component-unknown`.
+ * Throws `food-unknown`, `component-unknown`, `borrow-refused` for options that there are not, and
+ * `food-malformed` for what is no table.
  *
  * @example
  * ```ts
@@ -81,8 +87,16 @@ const LEAST_IN_COMMON = 3;
  * ```
  */
 export function lenders(table: FoodTable, id: string, how: LendersHow = {}): readonly Lender[] {
+  checkFoodTable(table);
+  checkFields(how, FIELDS, "borrow-refused");
+  checkAcrossStates(how.acrossStates);
+  const { components: asked = componentIds, most = 5 } = how;
+  if (!Array.isArray(asked))
+    throw fault("borrow-refused", "components are not a list", "give a list, even for one", ["components"]);
+  if (!(typeof most === "number" && most >= 0))
+    throw fault("borrow-refused", `most is ${quote(most)}`, "give a whole number of foods: 5", ["most"]);
   const into = table.get(id);
-  const wanted = how.components?.map((each) => component(each).id) ?? componentIds;
+  const wanted = asked.map((each, i) => within(["components", i], () => component(each).id));
   const near = table.ids
     .filter((each) => each !== id)
     .map((each) => table.get(each))
@@ -102,7 +116,7 @@ export function lenders(table: FoodTable, id: string, how: LendersHow = {}): rea
     );
   const found: Lender[] = [];
   for (const { from, apart, by, compared, sameGroup } of near) {
-    if (found.length >= (how.most ?? 5)) break;
+    if (found.length >= most) break;
     const lends = wanted.filter((c) => !("refused" in loanOf(into, from, c)));
     if (lends.length === 0) continue;
     const { name, state, group } = from;

@@ -58,8 +58,7 @@ export function retentionShares(
  * ```
  */
 export function retentionCodes(table: RetentionTable, words = ""): readonly RetentionCode[] {
-  if (typeof table?.codes !== "object" || table.codes === null || !Array.isArray(table.columns))
-    throw fault("retention-malformed", "not a table of retention factors", "give source, columns and codes");
+  checkRetention(table);
   if (typeof words !== "string")
     throw fault(
       "retention-malformed",
@@ -74,12 +73,14 @@ export function retentionCodes(table: RetentionTable, words = ""): readonly Rete
 
 /** Checks a table from outside. Throws `retention-malformed`, all faults at once. */
 export function checkRetention(table: RetentionTable): void {
-  if (typeof table !== "object" || table === null || !Array.isArray(table.columns) || !table.codes)
+  const isTable = typeof table === "object" && table !== null && Array.isArray(table.columns);
+  if (!isTable || typeof table.codes !== "object" || table.codes === null || Array.isArray(table.codes))
     throw fault("retention-malformed", "not a table of retention factors", "give source, columns and codes");
   const faults: Fault[] = [];
   const wrong = (path: (string | number)[], message: string, hint: string): void => {
     faults.push({ code: "retention-malformed", path, message, hint });
   };
+  if (typeof table.source !== "string") wrong(["source"], "no source", "say where the factors come from");
   table.columns.forEach((ids: readonly unknown[], i) => {
     const unknown = Array.isArray(ids) ? ids.filter((id) => !isComponentId(id)) : [ids];
     for (const id of unknown)
@@ -88,7 +89,9 @@ export function checkRetention(table: RetentionTable): void {
   for (const [code, row] of Object.entries(table.codes)) {
     const percents = Array.isArray(row) && typeof row[1] === "string" ? row[1].split(" ") : [];
     const sound = percents.every((p) => /^\d{1,3}$/.test(p) && Number(p) <= 100);
-    if (percents.length !== table.columns.length || !sound)
+    if (!Array.isArray(row) || typeof row[0] !== "string")
+      wrong(["codes", code], "a code without a name", 'give its name and per cents: ["boiled", "100 75"]');
+    else if (percents.length !== table.columns.length || !sound)
       wrong(
         ["codes", code],
         `not ${table.columns.length} per cents`,

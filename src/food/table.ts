@@ -1,5 +1,5 @@
 import { readDocument } from "../number/document.ts";
-import { collect, type Fault, fault, quote, throwIfAny } from "../number/error.ts";
+import { collect, type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
 import { type Composition, compose } from "./composition.ts";
 import type { FoodInput } from "./food.ts";
@@ -88,6 +88,13 @@ export class FoodTable {
  */
 export function foodTable(foods: readonly FoodInput[]): FoodTable {
   return new FoodTable(readFoods(foods));
+}
+
+/** @internal Refuses what is no food table. Throws `food-malformed`. */
+export function checkFoodTable(given: unknown): void {
+  if (given instanceof FoodTable) return;
+  const hint = "make one with foodTable([…]), or use starterFoods";
+  throw fault("food-malformed", `expected a food table, got ${kindOf(given)}`, hint, ["table"]);
 }
 
 /** @internal A table of foods already known to be sound, such as the starter foods. */

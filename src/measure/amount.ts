@@ -1,6 +1,6 @@
 import type { Decimal } from "decimal.js";
-import { type Fault, fault, quote, throwIfAny } from "../number/error.ts";
-import { fieldsGiven } from "../number/fields.ts";
+import { fault, quote } from "../number/error.ts";
+import { checkFields } from "../number/fields.ts";
 import {
   compare,
   equals,
@@ -13,6 +13,7 @@ import {
   type Value,
   ZERO,
 } from "../number/fraction.ts";
+import { checkWords } from "../table/readLanguage.ts";
 import { readData } from "./amount-data.ts";
 import { type Measures, readyMeasures } from "./measures.ts";
 import type { DecimalMark } from "./number-text.ts";
@@ -90,7 +91,7 @@ export interface AmountHow {
  * ```
  */
 export function amount(input: AmountInput, how: AmountHow = {}): Amount {
-  checkFields(how, FIELDS);
+  checkFields(how, FIELDS, "format-malformed");
   if (input instanceof Written) return input;
   const context = readContext(how);
   if (typeof input === "string") return together(parseAmount(input, context).map(simple));
@@ -98,13 +99,6 @@ export function amount(input: AmountInput, how: AmountHow = {}): Amount {
 }
 
 const FIELDS: readonly string[] = ["measures", "own", "decimal", "words"];
-
-/** @internal Refuses options that there are not. Throws `format-malformed`. */
-export function checkFields(how: unknown, fields: readonly string[]): void {
-  const faults: Fault[] = [];
-  fieldsGiven(how, fields, "format-malformed", faults);
-  throwIfAny(faults);
-}
 
 /** Grams in a mass, exactly; nothing where it is not a mass. */
 export function gramsOf(a: Amount): Fraction | undefined {
@@ -171,6 +165,11 @@ export function together(parts: readonly Amount[]): Amount {
 /** @internal The context that units are read in. */
 export function readContext(how: AmountHow): ReadContext {
   const { decimal, words, own } = how;
+  checkWords(words);
+  if (own !== undefined && !(Array.isArray(own) && own.every((name) => typeof name === "string"))) {
+    const hint = 'list the names of the food\'s own measures: ["medium", "can, drained"]';
+    throw fault("format-malformed", "own is no list of names", hint, ["own"]);
+  }
   if (decimal !== undefined && decimal !== "point" && decimal !== "comma") {
     throw fault("format-malformed", `${quote(decimal)} is not a decimal mark`, 'use "point" or "comma"', [
       "decimal",

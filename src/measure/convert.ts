@@ -1,6 +1,7 @@
-import { fault, quote, within } from "../number/error.ts";
+import { fault, kindOf, quote, within } from "../number/error.ts";
+import { checkFields } from "../number/fields.ts";
 import { compare, exact, type Fraction, over, times, type Value, ZERO } from "../number/fraction.ts";
-import { type Amount, type AmountHow, amount, checkFields, readContext, simple } from "./amount.ts";
+import { type Amount, type AmountHow, amount, readContext, simple } from "./amount.ts";
 import { readUnit } from "./unit-text.ts";
 import type { Unit } from "./units.ts";
 
@@ -23,7 +24,11 @@ export interface ConvertHow extends AmountHow {
  * ```
  */
 export function convert(a: Amount | string, unit: string, how: ConvertHow = {}): Amount {
-  checkFields(how, FIELDS);
+  checkFields(how, FIELDS, "format-malformed");
+  if (typeof unit !== "string") {
+    const message = `expected the name of a unit, got ${kindOf(unit)}`;
+    throw fault("amount-unknown-unit", message, 'write it as text: "g"', ["unit"]);
+  }
   const { density, ...reading } = how;
   const from = amount(a, reading);
   const measures = how.measures ?? from.measures;

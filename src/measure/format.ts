@@ -1,4 +1,5 @@
 import { fault, kindOf, quote } from "../number/error.ts";
+import { checkFields } from "../number/fields.ts";
 import {
   absolute,
   compare,
@@ -16,7 +17,8 @@ import {
   toDecimal,
   toStep,
 } from "../number/fraction.ts";
-import { type Amount, checkFields } from "./amount.ts";
+import { checkWords } from "../table/readLanguage.ts";
+import type { Amount } from "./amount.ts";
 import { trimZeros } from "./clean.ts";
 import { householdUnits } from "./measure-set.ts";
 import { type Measures, readyMeasures } from "./measures.ts";
@@ -169,7 +171,9 @@ function checkAmount(a: unknown): void {
 const FIELDS: readonly string[] = ["measures", "decimal", "words", "significant", "places", "denominators"];
 
 function checkHow(how: FormatHow): void {
-  checkFields(how, FIELDS);
+  checkFields(how, FIELDS, "format-malformed");
+  checkWords(how.words);
+  if (how.measures !== undefined) readyMeasures(how.measures);
   const { significant, places, denominators, decimal } = how;
   const malformed = (field: string, hint: string): never => {
     throw fault("format-malformed", `${field} of ${quote(how[field as keyof FormatHow])}`, hint, [field]);

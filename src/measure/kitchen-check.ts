@@ -1,4 +1,5 @@
 import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../number/error.ts";
+import { fieldsGiven } from "../number/fields.ts";
 import { compare, exact, type Fraction, isZero, ONE, toText, type Value, ZERO } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { type Amount, amount } from "./amount.ts";
@@ -150,7 +151,7 @@ function readJug(
     malformed(["jug"], `${quote(jug)} is not a jug`, 'give its marks: { step: "10 ml", least: "50 ml" }');
     return undefined;
   }
-  const { step, least } = jug as { readonly step?: unknown; readonly least?: unknown };
+  const { step, least } = fieldsGiven(jug, ["step", "least"], "kitchen-malformed", faults, ["jug"]);
   const marks = readStep(step ?? "", "volume", ["jug", "step"], set, faults, malformed);
   const lowest = readStep(least ?? "", "volume", ["jug", "least"], set, faults, malformed);
   return marks && lowest ? { step: marks, least: lowest } : undefined;
@@ -165,7 +166,8 @@ function readStep(
   malformed: Report,
 ): Amount | undefined {
   if (written === undefined) return undefined;
-  const read = collect(faults, path, () => amount(String(written), set ? { measures: set.measures } : {}));
+  const text = typeof written === "string" ? written : "";
+  const read = collect(faults, path, () => amount(text, set ? { measures: set.measures } : {}));
   if (!read) return undefined;
   if (read.kind === kind && !isZero(read.exact) && read.parts === undefined) return read;
   malformed(

@@ -1,4 +1,5 @@
 import { collect, type Fault, fault, quote, throwIfAny, within } from "../number/error.ts";
+import { fieldsGiven } from "../number/fields.ts";
 import { exact, type Fraction, toText, type Value } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { australian } from "./data/australian.ts";
@@ -49,9 +50,8 @@ export const measureSetNames: readonly MeasureSetName[] = [
  */
 export function measureSet(input: unknown): MeasureSet {
   const faults: Fault[] = [];
-  const given =
-    typeof input === "object" && input !== null ? (input as Partial<Record<string, unknown>>) : {};
-  const { name, ml, source } = given;
+  const given = typeof input === "object" && input !== null ? input : {};
+  const { name, ml, source } = fieldsGiven(given, ["name", "ml", "source"], "measures-malformed", faults);
   if (typeof name !== "string" || !/^\p{L}[\p{L}\p{N} '’-]{0,39}$/u.test(name)) {
     const hint = 'give it a name of up to 40 letters and digits, such as "grandmother"';
     faults.push({
@@ -150,7 +150,7 @@ function readyNamed(name: string): ReadySet {
     throw fault(
       "measures-unknown",
       `no measures are called ${quote(name)}`,
-      didYouMean(String(name), measureSetNames, otherwise),
+      didYouMean(name, measureSetNames, otherwise),
       ["measures"],
     );
   }

@@ -128,7 +128,12 @@ function unknown(symbol: string, context: UnitContext): never {
   );
 }
 
+/** International units of vitamins, which are no units of weight; no full stops are left in plain text. */
+const INTERNATIONAL = /^i\.? ?[ue]\.?$/;
+
 function unitHint(plain: string, own: readonly string[]): string {
+  if (INTERNATIONAL.test(plain))
+    return "give µg: an international unit weighs something else for each vitamin (vitaminDFromIu reckons it for vitamin D)";
   const alone = leadingUnit(plain);
   if (alone !== undefined)
     return `write the unit alone: "${alone}", and the rest as the food or its preparation`;

@@ -115,7 +115,10 @@ export function kindOf(value: unknown): string {
   if (value === undefined) return "nothing";
   if (value === null) return "null";
   if (Array.isArray(value)) return "a list";
-  return typeof value === "object" ? "an object" : `a ${typeof value}`;
+  if (typeof value !== "object") return `a ${typeof value}`;
+  const [, kind = ""] =
+    /^\[object ([A-Z][A-Za-z]{1,20})\]$/.exec(Object.prototype.toString.call(value)) ?? [];
+  return kind === "" || kind === "Object" ? "an object" : `a ${kind}`;
 }
 
 function plain(text: string, longest: number): string {

@@ -6,14 +6,15 @@ const LONGEST = 60;
 /**
  * The names most like `name`, nearest first, for a hint after a misspelling: those that begin with
  * it, and those within a third of their length in single-letter edits and swaps of neighbours
- * (optimal string alignment distance).
+ * (optimal string alignment distance). What is no text is near nothing.
  *
  * @example
  * ```ts
  * nearNames("protien", ["protein", "phosphorus"]); // => [ 'protein' ]
  * ```
  */
-export function nearNames(name: string, names: Iterable<string>, most = 3): string[] {
+export function nearNames(name: unknown, names: Iterable<string>, most = 3): string[] {
+  if (typeof name !== "string") return [];
   const wanted = name.slice(0, LONGEST).toLowerCase();
   const found: { name: string; distance: number }[] = [];
   for (const each of names) {
@@ -28,7 +29,7 @@ export function nearNames(name: string, names: Iterable<string>, most = 3): stri
 }
 
 /** "did you mean …?" where a near name exists, else the fallback. */
-export function didYouMean(name: string, names: Iterable<string>, otherwise: string): string {
+export function didYouMean(name: unknown, names: Iterable<string>, otherwise: string): string {
   const near = nearNames(name, names).map((each) => quote(each).slice(1, -1));
   return near.length > 0 ? `did you mean ${near.join(" or ")}?` : otherwise;
 }

@@ -1,5 +1,6 @@
 import type { Decimal } from "decimal.js";
 import { fault, throwIfAny } from "../number/error.ts";
+import { checkFields } from "../number/fields.ts";
 import {
   exact,
   type Fraction,
@@ -75,6 +76,7 @@ const DAYS: Fraction = { n: 7n, d: 1n };
  * ```
  */
 export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: Authority } = {}): DayTarget {
+  checkFields(how, ["authority"], "aim-malformed");
   if (how.authority !== undefined) checkAuthority(how.authority);
   const facts = readPerson(person);
   const aimed = readAim(aim);

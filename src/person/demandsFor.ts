@@ -1,10 +1,16 @@
 import { components } from "../food/components.ts";
+import { checkFields } from "../number/fields.ts";
 import type { Value } from "../number/fraction.ts";
 import type { Demand } from "../scale/demand.ts";
 import type { Aim } from "./aim.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
 import { type DayTarget, dayTarget } from "./dayTarget.ts";
-import { type IntakeOptions, type ReferenceIntakes, referenceIntakes } from "./intakes/referenceIntakes.ts";
+import {
+  INTAKE_OPTIONS,
+  type IntakeOptions,
+  type ReferenceIntakes,
+  referenceIntakes,
+} from "./intakes/referenceIntakes.ts";
 import type { Authority } from "./intakes/table.ts";
 import { upperLimits } from "./intakes/upperLimits.ts";
 import type { Person } from "./person.ts";
@@ -56,8 +62,9 @@ export interface DemandsFor {
  * ```
  */
 export function demandsFor(person: Person, authority: Authority, how: DemandsHow = {}): DemandsFor {
+  checkFields(how, ["aim", "share", "limits", ...INTAKE_OPTIONS], "aim-malformed");
   const { aim, share = 1, limits = share, ...options } = how;
-  const day = aim && dayTarget(person, aim, { authority });
+  const day = aim === undefined ? undefined : dayTarget(person, aim, { authority });
   const energy = options.energy ?? day?.energy.target;
   const intakes = referenceIntakes(authority, person, {
     ...options,

@@ -1,4 +1,5 @@
 import type { Decimal } from "decimal.js";
+import { checkFields } from "../number/fields.ts";
 import { exact, type Fraction, greatest, least, times, toDecimal } from "../number/fraction.ts";
 import { activityClasses } from "./activity.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
@@ -73,6 +74,7 @@ export interface ActivityTaken {
  * ```
  */
 export function energyNeed(person: Person, how: { readonly equation?: EquationId } = {}): EnergyNeed {
+  checkFields(how, ["equation"], "person-malformed");
   const facts = readPerson(person);
   const need = needOf(facts, how.equation);
   const spread = spreadOf(facts, need);

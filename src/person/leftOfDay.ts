@@ -1,6 +1,6 @@
 import type { Decimal } from "decimal.js";
 import { components } from "../food/components.ts";
-import { type Fault, throwIfAny } from "../number/error.ts";
+import { type Fault, fault, kindOf, throwIfAny } from "../number/error.ts";
 import {
   compare,
   exact,
@@ -14,6 +14,7 @@ import {
 } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
+import { readDemands } from "../scale/fit/demands.ts";
 import { figureOf, isQuantity, withAmounts } from "./shareDay.ts";
 
 /** What earlier meals bring: a number in the component's own unit, or text with a unit; `mass` in grams. */
@@ -35,7 +36,7 @@ export interface LeftOfDay {
  * What is left of a day's demands after the meals already planned. Figures subtract exactly; a lower
  * limit already met drops out, and nothing goes below zero. What is left is in the component's own unit.
  *
- * Throws `demand-malformed` for totals that are no amounts of a component.
+ * Throws `demand-malformed` for demands that are none and for totals that are no amounts of a component.
  *
  * @example
  * ```ts
@@ -44,6 +45,7 @@ export interface LeftOfDay {
  * ```
  */
 export function leftOfDay(demands: readonly Demand[], eaten: Totals): LeftOfDay {
+  readDemands(demands);
   const totals = readTotals(eaten);
   const left: Demand[] = [];
   const over: { of: Quantity; by: Decimal }[] = [];
@@ -77,6 +79,10 @@ function isMet(demand: Demand): boolean {
 
 function readTotals(eaten: Totals): Map<Quantity, Fraction> {
   const totals = new Map<Quantity, Fraction>();
+  if (typeof eaten !== "object" || eaten === null || Array.isArray(eaten)) {
+    const hint = "give amounts by component: { energy: 812, protein: 41 }";
+    throw fault("demand-malformed", `expected what was eaten, got ${kindOf(eaten)}`, hint, ["eaten"]);
+  }
   const faults: Fault[] = [];
   for (const [name, value] of Object.entries(eaten)) {
     if (!isQuantity(name)) {

@@ -68,16 +68,16 @@ function equationFor(facts: Facts, chosen: EquationId | undefined): EnergyEquati
     const mifflin = energyEquations["mifflin-st-jeor"];
     return facts.height && isWithin(mifflin, facts) ? mifflin : energyEquations["schofield-1985"];
   }
-  const ids = Object.keys(energyEquations);
-  if (typeof chosen !== "string" || !Object.hasOwn(energyEquations, chosen)) {
-    throw fault(
-      "equation-unsuitable",
-      `${quote(chosen)} is not an equation`,
-      didYouMean(String(chosen), ids, `choose one of ${ids.join(", ")}`),
-      ["equation"],
-    );
-  }
+  checkEquation(chosen);
   return energyEquations[chosen];
+}
+
+/** Refuses the name of an equation that there is not; left out is fine. Throws `equation-unsuitable`. */
+export function checkEquation(chosen: EquationId | undefined): void {
+  if (chosen === undefined || (typeof chosen === "string" && Object.hasOwn(energyEquations, chosen))) return;
+  const ids = Object.keys(energyEquations);
+  const hint = didYouMean(chosen, ids, `choose one of ${ids.join(", ")}`);
+  throw fault("equation-unsuitable", `${quote(chosen)} is not an equation`, hint, ["equation"]);
 }
 
 function unsuitable(message: string): Error {

@@ -2,7 +2,7 @@ import type { Decimal } from "decimal.js";
 import { isComponentId } from "../food/components.ts";
 import { figure } from "../measure/figure.ts";
 import { readShare } from "../measure/share.ts";
-import { fault, quote, SteelyardError, within } from "../number/error.ts";
+import { fault, kindOf, quote, SteelyardError, within } from "../number/error.ts";
 import {
   equals,
   exact,
@@ -15,6 +15,7 @@ import {
   type Value,
 } from "../number/fraction.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
+import { readDemands } from "../scale/fit/demands.ts";
 import { unitOf } from "../scale/linear.ts";
 
 /** One meal's part of a day. */
@@ -42,6 +43,11 @@ export function shareDay(
   demands: readonly Demand[],
   shares: { readonly [meal: string]: Value },
 ): readonly MealShare[] {
+  readDemands(demands);
+  if (typeof shares !== "object" || shares === null) {
+    const hint = 'give each meal its share: { breakfast: "1/4", lunch: "3/4" }';
+    throw fault("shares-impossible", `expected shares by meal, got ${kindOf(shares)}`, hint, ["shares"]);
+  }
   const parts = Object.entries(shares).map(([meal, share]) => ({
     meal,
     share: within([meal], () => readShare(share, "shares-impossible")),
@@ -67,6 +73,7 @@ export function shareDay(
  * Throws `shares-impossible`, `demand-malformed`.
  */
 export function mealDemands(demands: readonly Demand[], share: Value): readonly Demand[] {
+  readDemands(demands);
   const part = readShare(share, "shares-impossible");
   return demands.map((demand, i) => within([i], () => demandPart(demand, part)));
 }

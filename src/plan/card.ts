@@ -1,5 +1,6 @@
-import { britishEnglish } from "../table/language.ts";
+import { readLanguage } from "../table/readLanguage.ts";
 import { cardOf } from "./card/content.ts";
+import { checkCard } from "./card/given.ts";
 import type { CardHow } from "./card/how.ts";
 import { cardHtml } from "./card/html.ts";
 import type { Plan } from "./plan.ts";
@@ -50,5 +51,7 @@ export type { CardAbout, CardCaution, CardDay, CardDayFigure, CardHow } from "./
  * ```
  */
 export function personCard(plan: Plan, person: string, how: CardHow = {}): string {
-  return cardHtml(cardOf(plan, person, how), how.language ?? britishEnglish);
+  checkCard(plan, how);
+  const language = readLanguage(how.language);
+  return cardHtml(cardOf(plan, person, how), language);
 }

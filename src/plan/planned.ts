@@ -8,6 +8,7 @@ import type { DoseCheck } from "../person/portion/doses.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { combine, type Tally } from "../sheet/tally.ts";
 import type { Language } from "../table/language.ts";
+import { readLanguage } from "../table/readLanguage.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import type { PlannedDish, PlanQuestion } from "./dish.ts";
@@ -56,7 +57,8 @@ export class Plan extends Shown {
   }
 
   #portion(person: string, meal: string): ServedPortion {
-    const found = this.#byKey.get(keyOf(person, meal));
+    const named = typeof person === "string" && typeof meal === "string";
+    const found = named ? this.#byKey.get(keyOf(person, meal)) : undefined;
     if (found) return found;
     const known = this.people.some((p) => p.id === person) ? this.meals : this.people;
     const name = known === this.meals ? meal : person;
@@ -186,7 +188,8 @@ export class Plan extends Shown {
 
   /** People as columns: amounts by dish, then figures by meal; then what people avoid, heed and are dosed with. */
   override toTables(language?: Language): readonly Table[] {
-    return [...planTables(this, language), ...peopleTables(this.#about, language)];
+    const read = readLanguage(language);
+    return [...planTables(this, read), ...peopleTables(this.#about, read)];
   }
 
   /** One row for each person, meal, dish, line and component, tidy, for data frames: see {@link portionRows}. */

@@ -109,7 +109,7 @@ function readAway(
 function isMeal(faults: PlanFaults, given: unknown, path: Path, meals: readonly string[]): boolean {
   if (typeof given === "string" && meals.includes(given)) return true;
   const few = meals.slice(0, 5).map((name) => quote(name));
-  const hint = didYouMean(String(given), meals, `use ${few.join(", ")}`);
+  const hint = didYouMean(given, meals, `use ${few.join(", ")}`);
   faults.refuse(path, `no meal is called ${quote(given)}`, hint);
   return false;
 }

@@ -1,5 +1,7 @@
-import type { ComponentId } from "../food/components.ts";
+import { type ComponentId, component } from "../food/components.ts";
+import { fault, kindOf, within } from "../number/error.ts";
 import { knownIn, longRows, longTable } from "../sheet/long.ts";
+import { Sheet } from "../sheet/sheet.ts";
 import type { Table } from "../table/table.ts";
 import type { Portion } from "./portion.ts";
 
@@ -23,9 +25,29 @@ export function portionRows(
   portions: readonly Pick<Portion, "person" | "meal" | "dishes">[],
   components?: readonly ComponentId[],
 ): Table {
+  checkPortions(portions);
+  if (components !== undefined && !Array.isArray(components)) {
+    const hint = 'list components: ["energy", "protein"]';
+    throw fault("plan-malformed", `components are ${kindOf(components)}`, hint, ["components"]);
+  }
+  components?.forEach((id, i) => {
+    within(["components", i], () => component(id));
+  });
   const ids = components ?? knownIn(portions.flatMap(({ dishes }) => [...dishes.values()]));
   const rows = portions.flatMap(({ person, meal, dishes }) =>
     [...dishes].flatMap(([dish, s]) => longRows(s, [person, meal, dish], ids)),
   );
   return longTable(["person", "meal", "dish"], rows);
+}
+
+function checkPortions(portions: unknown): void {
+  const hint = "give plan.portions, or some of them";
+  if (!Array.isArray(portions))
+    throw fault("plan-malformed", `expected portions, got ${kindOf(portions)}`, hint, ["portions"]);
+  portions.forEach((each: unknown, i) => {
+    const { person, meal, dishes } = (each ?? {}) as { readonly [field: string]: unknown };
+    const named = typeof person === "string" && typeof meal === "string";
+    if (!named || !(dishes instanceof Map) || ![...dishes.values()].every((s) => s instanceof Sheet))
+      throw fault("plan-malformed", "this is no portion", hint, ["portions", i]);
+  });
 }

@@ -4,7 +4,8 @@ import { readFigure } from "../food/composition.ts";
 import type { ReadFigure } from "../food/figure.ts";
 import type { FoodInput } from "../food/food.ts";
 import type { FoodTable } from "../food/table.ts";
-import { fault } from "../number/error.ts";
+import { fault, kindOf } from "../number/error.ts";
+import { checkChoice, checkFields } from "../number/fields.ts";
 import {
   compare,
   type Fraction,
@@ -66,8 +67,8 @@ export interface Between {
  *
  * Like foods say what is usual, not what is possible: this is a range to think with, not a proof.
  *
- * Throws `component-unknown`, `food-unknown` for an id that `like` gives, and `sheet-empty` for 100 g
- * of a recipe with no mass.
+ * Throws `component-unknown`, `food-unknown` for an id that `like` gives, `sheet-malformed` for options
+ * that there are not, and `sheet-empty` for 100 g of a recipe with no mass.
  *
  * @example
  * ```ts
@@ -81,6 +82,7 @@ export interface Between {
  */
 export function between(s: Sheet, id: ComponentId, how: BetweenHow = {}): Between {
   checkSheet(s);
+  checkHow(how);
   const { unit } = component(id);
   const { low, high, lines } = rangeOf(s, id, how);
   const share = shareOf(s, how.where ?? "total");
@@ -102,6 +104,15 @@ export function between(s: Sheet, id: ComponentId, how: BetweenHow = {}): Betwee
     unlimited: lines.filter((line) => line.high === undefined).map((line) => line.key),
   };
 }
+
+function checkHow(how: BetweenHow): void {
+  const { where, like } = checkFields(how, ["where", "like"], "sheet-malformed");
+  checkChoice(where, "where", ["total", "portion", "per100g"], "sheet-malformed");
+  if (like === undefined || typeof like === "function") return;
+  throw fault("sheet-malformed", `like is ${kindOf(like)}`, LIKE_HINT, ["like"]);
+}
+
+const LIKE_HINT = "give a function from a food to the ids of foods like it";
 
 interface Ends {
   readonly low: Fraction;
@@ -185,7 +196,11 @@ function widest(
 }
 
 function likeFoods(food: FoodInput, foods: FoodTable, { like }: BetweenHow): readonly FoodInput[] {
-  if (like) return like(food).map((id) => foods.get(id));
+  if (like) {
+    const ids: unknown = like(food);
+    if (Array.isArray(ids)) return ids.map((id) => foods.get(id));
+    throw fault("sheet-malformed", `like gives ${kindOf(ids)}`, LIKE_HINT, ["like"]);
+  }
   const { id, group, state } = food;
   if (group === undefined || state === undefined) return [];
   return foods.ids

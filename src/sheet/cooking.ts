@@ -15,6 +15,7 @@ import {
 import { figure, legend } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Row, type Table, table } from "../table/table.ts";
+import { checkSheet } from "./given.ts";
 import { componentIndex } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
 import { tallyFigure } from "./show.ts";
@@ -162,6 +163,7 @@ interface Change {
  * ```
  */
 export function cooking(s: Sheet): CookingBalance {
+  checkSheet(s);
   return new CookingBalance(s);
 }
 

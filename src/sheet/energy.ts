@@ -1,5 +1,5 @@
 import type { Decimal } from "decimal.js";
-import type { ComponentId } from "../food/components.ts";
+import { type ComponentId, component } from "../food/components.ts";
 import {
   type EnergyPart,
   type EnergySystem,
@@ -9,7 +9,8 @@ import {
   systemFor,
   termsOf,
 } from "../food/energy.ts";
-import { fault, quote } from "../number/error.ts";
+import { collect, type Fault, fault, kindOf, type Path, quote, throwIfAny, within } from "../number/error.ts";
+import { checkFields, fieldsGiven } from "../number/fields.ts";
 import {
   exact,
   type Fraction,
@@ -75,14 +76,56 @@ export type EnergyBy = EnergySystemId | EnergySystem;
 
 /** The system meant, with its name. Throws `energy-system-unknown` for what is none. */
 export function energySystem(by: EnergyBy): { readonly name: string; readonly system: EnergySystem } {
-  if (typeof by === "object" && by !== null) return { name: by.name, system: by };
-  if (Object.hasOwn(energySystems, by)) return { name: by, system: energySystems[by] };
+  if (typeof by === "object" && by !== null) {
+    checkSystem(by);
+    return { name: by.name, system: by };
+  }
+  if (typeof by === "string" && Object.hasOwn(energySystems, by))
+    return { name: by, system: energySystems[by] };
   const ids = Object.keys(energySystems);
   throw fault(
     "energy-system-unknown",
     `no factor system is called ${quote(by)}`,
-    didYouMean(typeof by === "string" ? by : "", ids, `use one of ${ids.join(", ")}`),
+    didYouMean(by, ids, `use one of ${ids.join(", ")}`),
   );
+}
+
+/** Refuses what is no system of factors. Throws `energy-system-unknown`, all faults at once. */
+function checkSystem(by: EnergySystem): void {
+  const faults: Fault[] = [];
+  const code = "energy-system-unknown";
+  const { name, source, parts } = fieldsGiven(by, ["name", "source", "factors", "parts"], code, faults);
+  const refuse = (path: Path, message: string, hint: string): void => {
+    faults.push({ code, path, message, hint });
+  };
+  if (typeof name !== "string" || name === "") refuse(["name"], `name is ${kindOf(name)}`, "name the system");
+  if (typeof source !== "string")
+    refuse(["source"], `source is ${kindOf(source)}`, "say whose factors they are");
+  if (typeof parts !== "object" || parts === null || Array.isArray(parts)) {
+    const hint = 'give terms by constituent: { protein: { component: "protein", factor: 4 } }';
+    refuse(["parts"], `parts are ${kindOf(parts)}`, hint);
+  } else {
+    for (const [part, term] of Object.entries(parts)) {
+      collect(faults, ["parts", part], () => checkTerm(term));
+    }
+  }
+  throwIfAny(faults);
+}
+
+const TERM: readonly string[] = ["component", "factor", "kilojoules", "less", "apart", "atLeast"];
+
+function checkTerm(given: unknown): void {
+  const term = checkFields(given, TERM, "energy-system-unknown");
+  component(term.component as ComponentId);
+  within(["factor"], () => exact(term.factor as Value));
+  if (term.kilojoules !== undefined) within(["kilojoules"], () => exact(term.kilojoules as Value));
+  for (const field of ["less", "apart"]) {
+    const ids = term[field] ?? [];
+    if (!Array.isArray(ids)) {
+      throw fault("energy-system-unknown", `${field} is ${kindOf(ids)}`, "list components", [field]);
+    }
+    for (const id of ids) within([field], () => component(id));
+  }
 }
 
 /** Shares energy among its constituents, from what each line holds of them. Throws `energy-system-unknown`. */

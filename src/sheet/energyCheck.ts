@@ -4,6 +4,7 @@ import { type EnergyPart, type EnergySystem, energySystems, systemFor, termsOf }
 import type { ReadFigure } from "../food/figure.ts";
 import type { FoodInput } from "../food/food.ts";
 import { fault, within } from "../number/error.ts";
+import { checkFields } from "../number/fields.ts";
 import {
   compare,
   exact,
@@ -116,7 +117,8 @@ interface Limits {
  * by the food's own factors where it has them, else by EU factors where it gives available
  * carbohydrate, else by general Atwater factors. Intervals of rounded figures are allowed for.
  *
- * Throws `energy-system-unknown` for a system that is none, and the number codes for limits that are none.
+ * Throws `energy-system-unknown` for a system that is none, `sheet-malformed` for what is no sheet and
+ * for options that there are not, and the number codes for limits that are none.
  *
  * Source of the tolerance: FAO/INFOODS Guidelines for Checking Food Composition Data (2012), about
  * 5 per cent; from memory.
@@ -133,6 +135,7 @@ interface Limits {
  */
 export function energyCheck(s: Sheet, how: EnergyCheckHow = {}): EnergyCheck {
   checkSheet(s);
+  checkFields(how, ["system", "tolerance", "floor"], "sheet-malformed");
   const limits = {
     tolerance: limit(how.tolerance ?? "0.05", "tolerance"),
     floor: limit(how.floor ?? 1, "floor"),

@@ -243,7 +243,7 @@ export class Grid {
 }
 
 /** Throws `line-unknown` for what names no row, which would else be taken for the batch. */
-function checkRow(row: unknown): void {
+export function checkRow(row: unknown): void {
   if (row === "total" || row === "portion" || row === "per100g") return;
   if (typeof row === "object" && row !== null && ("line" in row || "row" in row)) return;
   const message = `${typeof row === "string" ? quote(row) : kindOf(row)} is not a row`;

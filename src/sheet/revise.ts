@@ -119,10 +119,11 @@ function changedLines(lines: Recipe["lines"], { amounts, swap, remove, add, orde
     of && Object.hasOwn(of, key) ? of[key] : undefined;
   const changed = lines.map((line): LineInput => {
     const food = own(swap, line.key);
+    const amount = own(amounts, line.key);
     const { recipe: _, ...plain } = line;
     return {
       ...(food === undefined ? line : { ...plain, food }),
-      amount: own(amounts, line.key) ?? line.amount,
+      amount: amount === undefined ? line.amount : amount,
     };
   });
   for (const { before, ...line } of add ?? []) {

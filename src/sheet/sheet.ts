@@ -2,7 +2,8 @@ import type { Decimal } from "decimal.js";
 import { type ComponentId, isComponentId } from "../food/components.ts";
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
-import { fault } from "../number/error.ts";
+import { fault, kindOf } from "../number/error.ts";
+import { checkFields } from "../number/fields.ts";
 import {
   exact,
   type Fraction,
@@ -16,12 +17,13 @@ import {
 } from "../number/fraction.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
 import type { Language } from "../table/language.ts";
+import { readLanguage } from "../table/readLanguage.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import { editedValues } from "./edit.ts";
 import { type EnergyBy, type EnergyShares, shareEnergy } from "./energy.ts";
 import { type Explanation, explain, type Where } from "./explain.ts";
-import { type ColumnFormula, Grid, NOTHING_OWN, type Own, type RowFormula } from "./grid.ts";
+import { type ColumnFormula, checkRow, Grid, NOTHING_OWN, type Own, type RowFormula } from "./grid.ts";
 import { sheetLong } from "./long.ts";
 import {
   type CarriedOver,
@@ -194,25 +196,31 @@ export class Sheet extends Shown {
    */
   column(name: string, formula: ColumnFormula): Sheet {
     this.#refuseTaken(name);
+    checkFormula(formula, '(at) => at.get("protein")');
     return this.#define({ ...this.#own, columns: new Map([...this.#own.columns, [name, formula]]) }, name);
   }
 
   /** A sheet with a row of one's own, worked out for every column. Throws as {@link column}. */
   row(name: string, formula: RowFormula): Sheet {
     this.#refuseTaken(name);
+    checkFormula(formula, "(at) => at.total()");
     return this.#define({ ...this.#own, rows: new Map([...this.#own.rows, [name, formula]]) }, name);
   }
 
   /** A sheet with a named figure for formulas: a number, with its unit where it has one. Throws as {@link column}. */
   constant(name: string, value: Value, unit = ""): Sheet {
     this.#refuseTaken(name);
+    if (typeof unit !== "string")
+      throw fault("sheet-malformed", `unit is ${kindOf(unit)}`, "write it as text, or leave it out", [
+        "unit",
+      ]);
     const constants = new Map([...this.#own.constants, [name, constantTally(exact(value), unit)]]);
     return this.#define({ ...this.#own, constants }, name);
   }
 
   /** What a cell of the grid holds: a tally, or why there is none. Throws `line-unknown` for what is no row. */
   value(column: string, row: RowRef = "total"): CellValue {
-    return this.#grid.value({ column, row });
+    return this.#grid.value(cellRef(column, row));
   }
 
   /** Why a figure is what it is, down to the published rows. Throws `component-unknown`, `line-unknown`. */
@@ -222,12 +230,12 @@ export class Sheet extends Shown {
 
   /** The cells that a cell reads. */
   reads(column: string, row: RowRef = "total"): readonly CellRef[] {
-    return this.#grid.reads({ column, row });
+    return this.#grid.reads(cellRef(column, row));
   }
 
   /** The cells that read a cell. */
   feeds(column: string, row: RowRef = "total"): readonly CellRef[] {
-    return this.#grid.feeds({ column, row });
+    return this.#grid.feeds(cellRef(column, row));
   }
 
   /**
@@ -236,16 +244,14 @@ export class Sheet extends Shown {
    * `energy-system-unknown` for an id that names no system.
    */
   energyShares(how: { readonly system?: EnergyBy } = {}): EnergyShares {
+    checkFields(how, ["system"], "sheet-malformed");
     return shareEnergy(this, how.system ?? "atwater-general");
   }
 
   /** Lines with their amounts, and figures as eaten. */
   override toTables(language?: Language): readonly Table[] {
-    return [
-      linesTable(this, language),
-      figuresTable(this, undefined, language),
-      ...ownTables(this, this.#own, language),
-    ];
+    const read = readLanguage(language);
+    return [linesTable(this, read), figuresTable(this, undefined, read), ...ownTables(this, this.#own, read)];
   }
 
   /** One row for each line and component, tidy, for data frames: `toRecords` reads it. */
@@ -296,6 +302,8 @@ export class Sheet extends Shown {
   }
 
   #refuseTaken(name: string): void {
+    if (typeof name !== "string")
+      throw fault("sheet-malformed", `expected a name, got ${kindOf(name)}`, "write it as text", ["name"]);
     if (name !== "" && !GIVEN.includes(name) && !isComponentId(name)) return;
     const what = name === "" ? "a name of no characters" : `${name} is a column of every sheet`;
     throw fault("column-name-taken", what, "choose another name");
@@ -316,6 +324,20 @@ export class Sheet extends Shown {
     }
     return next;
   }
+}
+
+function checkFormula(formula: unknown, example: string): void {
+  if (typeof formula === "function") return;
+  const hint = `give a function: ${example}`;
+  throw fault("sheet-malformed", `expected a formula, got ${kindOf(formula)}`, hint, ["formula"]);
+}
+
+/** A cell as the caller names it, checked. */
+function cellRef(column: unknown, row: RowRef): CellRef {
+  checkRow(row);
+  if (typeof column === "string") return { column, row };
+  const hint = "use a component id, grams, or the name of a column of your own";
+  throw fault("column-unknown", `expected the name of a column, got ${kindOf(column)}`, hint, ["column"]);
 }
 
 /** What a version is made from: the sheet before, the lines that changed, and cells that may serve again. */

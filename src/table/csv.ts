@@ -1,7 +1,9 @@
+import { fault, kindOf } from "../number/error.ts";
+import { checkChoice } from "../number/fields.ts";
 import { clean } from "./clean.ts";
 import { plainNumber } from "./records.ts";
 import type { Cell, Row, Table } from "./table.ts";
-import { headingOf, type Showable, type ShowHow, tablesOf } from "./tabular.ts";
+import { checkShow, headingOf, type Showable, type ShowHow, tablesOf } from "./tabular.ts";
 
 export interface CsvHow extends ShowHow {
   /**
@@ -28,6 +30,11 @@ export interface CsvHow extends ShowHow {
  * Throws `table-malformed`.
  */
 export function toCsv(x: Showable, how: CsvHow = {}): string {
+  checkShow(how, ["figures", "header", "notes"]);
+  checkChoice(how.figures, "figures", ["shown", "plain"], "table-malformed");
+  checkChoice(how.header, "header", ["heading", "key"], "table-malformed");
+  if (how.notes !== undefined && typeof how.notes !== "boolean")
+    throw fault("table-malformed", `notes is ${kindOf(how.notes)}`, "write true or false", ["notes"]);
   return tablesOf(x, how)
     .map((t) => tableCsv(t, how))
     .join("\r\n");

@@ -1,6 +1,6 @@
 import { clean } from "./clean.ts";
 import type { Cell, Column, Row, Table } from "./table.ts";
-import { firstRows, headingOf, type Showable, type ShowHow, tablesOf } from "./tabular.ts";
+import { checkShow, firstRows, headingOf, type Showable, type ShowHow, tablesOf } from "./tabular.ts";
 
 export interface HtmlHow extends ShowHow {
   /** The most rows to show of each table; the rest are counted in a note. */
@@ -16,6 +16,7 @@ export interface HtmlHow extends ShowHow {
  * Throws `table-malformed`.
  */
 export function toHtml(x: Showable, how: HtmlHow = {}): string {
+  checkShow(how, ["rows"]);
   return tablesOf(x, how)
     .map((t) => tableHtml(firstRows(t, how)))
     .join("\n");

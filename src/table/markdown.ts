@@ -1,6 +1,14 @@
 import { clean, isolate } from "./clean.ts";
 import type { Row, Table } from "./table.ts";
-import { firstRows, headingOf, type Showable, type ShowHow, shownCells, tablesOf } from "./tabular.ts";
+import {
+  checkShow,
+  firstRows,
+  headingOf,
+  type Showable,
+  type ShowHow,
+  shownCells,
+  tablesOf,
+} from "./tabular.ts";
 
 export interface MarkdownHow extends ShowHow {
   /** The most rows to show of each table; the rest are counted in a note. */
@@ -15,6 +23,7 @@ export interface MarkdownHow extends ShowHow {
  * Throws `table-malformed`.
  */
 export function toMarkdown(x: Showable, how: MarkdownHow = {}): string {
+  checkShow(how, ["rows"]);
   return tablesOf(x, how)
     .map((t) => tableMarkdown(firstRows(t, how)))
     .join("\n\n");

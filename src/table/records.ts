@@ -1,3 +1,4 @@
+import { checkChoice, checkFields } from "../number/fields.ts";
 import { FACE_DIGITS, type Fraction, fixedText, fraction, magnitude } from "../number/fraction.ts";
 import type { Cell, Table } from "./table.ts";
 import { longTablesOf, type Showable } from "./tabular.ts";
@@ -24,6 +25,8 @@ export type DataRecord = { readonly [key: string]: string | number | null };
  * ```
  */
 export function toRecords(x: Showable, how: RecordsHow = {}): DataRecord[] {
+  checkFields(how, ["figures"], "table-malformed");
+  checkChoice(how.figures, "figures", ["number", "exact"], "table-malformed");
   return longTablesOf(x).flatMap((t) => tableRecords(t, how.figures ?? "number"));
 }
 

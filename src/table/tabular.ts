@@ -1,5 +1,7 @@
-import { throwIfAny } from "../number/error.ts";
+import { fault, kindOf, throwIfAny } from "../number/error.ts";
+import { checkFields } from "../number/fields.ts";
 import { britishEnglish, type Language, say } from "./language.ts";
+import { readLanguage } from "./readLanguage.ts";
 import { type Column, checkTable, type Row, type Table, tableFaults } from "./table.ts";
 
 /** Anything that can say how it looks: the one method that every renderer asks for. */
@@ -20,6 +22,16 @@ export interface ShowHow {
    * for stays British. A table that was made as plain data keeps its words, whatever is told here.
    */
   readonly language?: Language;
+}
+
+/** Refuses options of a renderer that there are not, and those that all have where they make no sense. Throws `table-malformed`. */
+export function checkShow(how: ShowHow & { readonly rows?: number }, fields: readonly string[]): void {
+  const { rows } = checkFields(how, [...fields, "language"], "table-malformed");
+  if (rows !== undefined && (typeof rows !== "number" || Number.isNaN(rows))) {
+    const message = `rows is ${typeof rows === "number" ? rows : kindOf(rows)}`;
+    throw fault("table-malformed", message, "give how many rows to show at most: 50", ["rows"]);
+  }
+  readLanguage(how.language);
 }
 
 /** The tables of anything that can be shown, checked. Throws `table-malformed`. */

@@ -1,7 +1,15 @@
-import { fault } from "../number/error.ts";
+import { fault, kindOf } from "../number/error.ts";
 import { clean, isolate } from "./clean.ts";
 import type { Table } from "./table.ts";
-import { firstRows, headingOf, type Showable, type ShowHow, shownCells, tablesOf } from "./tabular.ts";
+import {
+  checkShow,
+  firstRows,
+  headingOf,
+  type Showable,
+  type ShowHow,
+  shownCells,
+  tablesOf,
+} from "./tabular.ts";
 import { displayWidth, wrap } from "./width.ts";
 
 export interface TextHow extends ShowHow {
@@ -24,11 +32,11 @@ const NARROWEST = 16;
  * Throws `table-malformed`.
  */
 export function toText(x: Showable, how: TextHow = {}): string {
-  const width = how.width ?? 100;
-  if (!(width >= 20)) {
-    throw fault("table-malformed", `a width of ${String(width)} columns`, "give 20 or more, or Infinity", [
-      "width",
-    ]);
+  checkShow(how, ["width", "rows"]);
+  const { width = 100 } = how;
+  if (!(typeof width === "number" && width >= 20)) {
+    const what = typeof width === "number" ? width : kindOf(width);
+    throw fault("table-malformed", `a width of ${what} columns`, "give 20 or more, or Infinity", ["width"]);
   }
   return tablesOf(x, how)
     .map((t) => tableText(firstRows(t, how), width))

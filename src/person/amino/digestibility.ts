@@ -3,6 +3,7 @@ import {
   compare,
   exact,
   type Fraction,
+  isDecimal,
   isZero,
   ONE,
   over,
@@ -42,7 +43,8 @@ export function toldShare(portion: EatenPortion): Fraction {
 /** Of all the protein, the share that is digested; nothing where a line with protein has no figure. */
 export function digestedShare(portion: EatenPortion, given: Digestibility | undefined): Fraction | undefined {
   if (given === undefined) return undefined;
-  if (typeof given !== "object" || "toFixed" in given) return readShareOf(given as Value, []);
+  if (typeof given !== "object" || given === null || Array.isArray(given) || isDecimal(given))
+    return readShareOf(given as Value, []);
   const lines = proteinLines(portion);
   const keys = lines.map(({ key }) => key);
   for (const [key, value] of Object.entries(given)) {

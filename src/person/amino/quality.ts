@@ -1,5 +1,6 @@
 import type { Decimal } from "decimal.js";
 import { fault, quote } from "../../number/error.ts";
+import { checkFields } from "../../number/fields.ts";
 import {
   compare,
   exact,
@@ -15,6 +16,7 @@ import { didYouMean } from "../../number/near.ts";
 import { addUp } from "../../sheet/energy.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
 import { britishEnglish, type Language } from "../../table/language.ts";
+import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import type { Person } from "../person.ts";
@@ -83,7 +85,7 @@ export class ProteinQuality extends Shown {
   }
 
   override toTables(language: Language = britishEnglish): readonly Table[] {
-    return qualityTables(this, language);
+    return qualityTables(this, readLanguage(language));
   }
 }
 
@@ -127,8 +129,9 @@ export interface ProteinQualityHow {
  */
 export function proteinQuality(eaten: Eaten, how: ProteinQualityHow = {}): ProteinQuality {
   const portion = readEaten(eaten, "comparison-malformed");
+  checkFields(how, ["person", "patterns", "digestibility"], "comparison-malformed");
   const patterns = readPatterns(how.patterns);
-  const mass = how.person && readPerson(how.person).mass;
+  const mass = how.person === undefined ? undefined : readPerson(how.person).mass;
   const protein = portion.brings("protein");
   const contents = (Object.keys(aminoAcids) as AminoName[]).map((of): AminoContent => {
     const amount = gramsOf(portion, of);
@@ -160,7 +163,7 @@ function readPatterns(given: readonly PatternId[] | undefined): readonly Pattern
     throw fault("comparison-malformed", "patterns is not a list", hint, ["patterns"]);
   given.forEach((id: unknown, i) => {
     if (ids.some((each) => each === id)) return;
-    throw fault("comparison-malformed", `${quote(id)} is not a pattern`, didYouMean(String(id), ids, hint), [
+    throw fault("comparison-malformed", `${quote(id)} is not a pattern`, didYouMean(id, ids, hint), [
       "patterns",
       i,
     ]);

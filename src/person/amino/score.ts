@@ -1,5 +1,7 @@
 import type { Decimal } from "decimal.js";
+import { componentIds } from "../../food/components.ts";
 import { fault, quote, within } from "../../number/error.ts";
+import { checkFields } from "../../number/fields.ts";
 import {
   compare,
   exact,
@@ -73,6 +75,8 @@ export function aminoScore(
     const ids = Object.keys(aminoPatterns).join(", ");
     throw fault("food-malformed", `${quote(pattern)} is not a pattern`, `choose one of ${ids}`, ["pattern"]);
   }
+  checkAmounts(amounts);
+  checkFields(how, ["digestibility"], "food-malformed");
   const { mgPerGram, source } = aminoPatterns[pattern];
   const protein = read(amounts, "protein");
   if (!protein || protein.n <= 0n) {
@@ -118,6 +122,7 @@ export function aminoRequirementMet(
   amounts: Omit<ProteinAmounts, "protein">,
   kilograms: Value,
 ): readonly { readonly of: AminoName; readonly share: Decimal }[] {
+  checkAmounts(amounts);
   const mass = within(["kilograms"], () => exact(kilograms));
   if (mass.n <= 0n) throw fault("person-malformed", "no body mass", "give kilograms above 0", ["kilograms"]);
   return (Object.keys(aminoAcids) as AminoName[]).flatMap((of) => {
@@ -126,6 +131,11 @@ export function aminoRequirementMet(
     const need = times(exact(who2007Requirement.mgPerKg[of]), mass);
     return [{ of, share: toDecimal(over(times(grams, fraction(1000n)), need)) }];
   });
+}
+
+/** What a food holds besides may stand there, but no name that is nothing: it would count as unknown. */
+function checkAmounts(amounts: object): void {
+  checkFields(amounts, componentIds, "food-malformed");
 }
 
 function gramsOf(amounts: object, name: AminoName): Fraction | undefined {

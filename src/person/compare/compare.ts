@@ -1,5 +1,6 @@
 import { type ComponentId, component, componentIds } from "../../food/components.ts";
 import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
+import { checkFields } from "../../number/fields.ts";
 import type { EnergyBy } from "../../sheet/energy.ts";
 import { caution, practitionerNote } from "../caution.ts";
 import type { LabelReference } from "../intakes/labelReference.ts";
@@ -59,9 +60,10 @@ export function compare(
 ): Comparison {
   const portion = readEaten(eaten, "comparison-malformed");
   const figures = figuresOf(intakes);
+  checkFields(how, ["person", "components", "system"], "comparison-malformed");
   const wanted = readWanted(how.components);
   const person = how.person ?? ("person" in intakes ? intakes.person : undefined);
-  const facts = person && readPerson(person);
+  const facts = person === undefined ? undefined : readPerson(person);
   const ranges = person && "person" in intakes ? energyRangesFor(intakes.authority, person) : [];
   return new Comparison({
     name: portion.name,
@@ -93,7 +95,12 @@ interface Figures {
 
 /** Every figure once: forms of one nutrient share an entry. */
 function figuresOf(intakes: ReferenceIntakes | LabelReference): Figures {
-  if (typeof intakes !== "object" || intakes === null || typeof intakes.get !== "function") {
+  if (
+    typeof intakes !== "object" ||
+    intakes === null ||
+    typeof intakes.get !== "function" ||
+    !Array.isArray(intakes.components)
+  ) {
     throw fault(
       "comparison-malformed",
       "there are no reference intakes to compare with",

@@ -1,5 +1,6 @@
 import { type ComponentId, component } from "../../food/components.ts";
 import { britishEnglish, type Language } from "../../table/language.ts";
+import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import type { NoUpper } from "../intakes/referenceIntakes.ts";
@@ -82,7 +83,7 @@ export class Comparison extends Shown implements ComparisonData {
 
   /** Components against the day, the balance of energy, and what to heed. */
   override toTables(language: Language = britishEnglish): readonly Table[] {
-    return comparisonTables(this, language);
+    return comparisonTables(this, readLanguage(language));
   }
 
   /** One record for each figure that the portion was held against. */

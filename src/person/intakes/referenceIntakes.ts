@@ -1,10 +1,11 @@
 import { type ComponentId, component, components } from "../../food/components.ts";
-import { fault, within } from "../../number/error.ts";
+import { fault, kindOf, quote, within } from "../../number/error.ts";
+import { checkFields } from "../../number/fields.ts";
 import { exact, type Fraction, plus, toDecimal, type Value } from "../../number/fraction.ts";
 import { practitionerNote } from "../caution.ts";
 import { energyAddition, withoutExact } from "../energyAdditions.ts";
 import type { EquationId } from "../equations/equation.ts";
-import { needOf } from "../need.ts";
+import { checkEquation, needOf } from "../need.ts";
 import type { Facts, Person } from "../person.ts";
 import { readPerson } from "../readPerson.ts";
 import { checkAuthority } from "./authority.ts";
@@ -70,6 +71,22 @@ export interface IntakeOptions {
   readonly phytate?: 300 | 600 | 900 | 1200;
 }
 
+export const INTAKE_OPTIONS: readonly string[] = ["energy", "equation", "phytate"];
+const PHYTATES: readonly number[] = [300, 600, 900, 1200];
+
+/** Whether something from outside is what {@link referenceIntakes} gives. */
+export function isIntakes(x: unknown): x is ReferenceIntakes {
+  return (
+    typeof x === "object" &&
+    x !== null &&
+    "person" in x &&
+    "get" in x &&
+    typeof x.get === "function" &&
+    "components" in x &&
+    Array.isArray(x.components)
+  );
+}
+
 /** The published tables of an authority, all of them. */
 export const intakeTables: { readonly [A in Authority]: readonly IntakeTable[] } = {
   uk: [ukReferences, ukFibre, ukSalt, ukUpper, ukVitaminD],
@@ -122,6 +139,11 @@ export function referenceIntakes(
   how: IntakeOptions = {},
 ): ReferenceIntakes {
   checkAuthority(authority);
+  checkFields(how, INTAKE_OPTIONS, "person-malformed");
+  if (how.phytate !== undefined && !PHYTATES.includes(how.phytate)) {
+    const hint = `give one of ${PHYTATES.join(", ")}`;
+    throw fault("person-malformed", `phytate is ${quote(how.phytate)}`, hint, ["phytate"]);
+  }
   const facts = readPerson(person);
   const day = energyOf(authority, facts, how);
   const setting: Setting = {
@@ -160,9 +182,12 @@ export function referenceIntakes(
   };
 }
 
-/** Whether a figure counts what food brings, so that a portion can be held against it. */
+/** Whether a figure counts what food brings, so that a portion can be held against it. Throws `comparison-malformed` for what is no upper level. */
 export function countsFood(figure: Pick<UpperFigure, "covers">): boolean {
-  return !figure.covers.startsWith("supplements");
+  const covers: unknown = figure?.covers;
+  if (typeof covers === "string") return !covers.startsWith("supplements");
+  const hint = "give an upper level, as intakes.get(id).uppers lists them";
+  throw fault("comparison-malformed", `covers is ${kindOf(covers)}`, hint, ["covers"]);
 }
 
 /** What is limited for others alone, and what has a reference without a level; energy is limited by no level. */
@@ -219,6 +244,7 @@ function energyOf(
   how: IntakeOptions,
 ): { readonly exact: Fraction; readonly figure: ReferenceFigure } | undefined {
   const figure = { of: ["energy"], unit: "kcal", kind: "energy need" } as const;
+  checkEquation(how.equation);
   if (how.energy !== undefined) {
     const given = how.energy;
     const energy = within(["energy"], () => exact(given));

@@ -1,6 +1,8 @@
 import type { Decimal } from "decimal.js";
-import { within } from "../../number/error.ts";
+import { fault, quote, within } from "../../number/error.ts";
+import { checkFields } from "../../number/fields.ts";
 import { exact, fraction, over, sum, times, toDecimal, type Value } from "../../number/fraction.ts";
+import { didYouMean } from "../../number/near.ts";
 
 /** Milligrams of each form of vitamin E. */
 export interface Tocopherols {
@@ -40,13 +42,24 @@ export const tocopherolFactors: {
   },
 };
 
-/** Alpha-tocopherol equivalents in mg, from the forms of vitamin E. Never less than the alpha-tocopherol. */
+/** Alpha-tocopherol equivalents in mg, from the forms of vitamin E. Never less than the alpha-tocopherol. Throws `food-malformed` and the number codes. */
 export function alphaTocopherolEquivalents(
   forms: Tocopherols,
   by: keyof typeof tocopherolFactors = "mccance-widdowson",
 ): Decimal {
+  if (typeof by !== "string" || !Object.hasOwn(tocopherolFactors, by)) {
+    const sets = Object.keys(tocopherolFactors);
+    const hint = didYouMean(by, sets, `use ${sets.join(" or ")}`);
+    throw fault("food-malformed", `${quote(by)} is no set of factors`, hint, ["by"]);
+  }
   const factors = tocopherolFactors[by];
   const names = Object.keys(factors) as (keyof Tocopherols)[];
+  checkFields(forms, names, "food-malformed");
+  if (forms.alpha === undefined) {
+    throw fault("food-malformed", "no alpha-tocopherol", "give its milligrams, 0 where there is none", [
+      "alpha",
+    ]);
+  }
   return toDecimal(
     sum(
       names.map((name) =>

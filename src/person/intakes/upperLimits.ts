@@ -1,9 +1,10 @@
 import type { Decimal } from "decimal.js";
 import type { ComponentId } from "../../food/components.ts";
+import { fault, kindOf } from "../../number/error.ts";
 import type { Value } from "../../number/fraction.ts";
 import type { Demand } from "../../scale/demand.ts";
 import { mealDemands } from "../shareDay.ts";
-import { countsFood, type ReferenceIntakes } from "./referenceIntakes.ts";
+import { countsFood, isIntakes, type ReferenceIntakes } from "./referenceIntakes.ts";
 import type { UpperKind } from "./table.ts";
 
 /** Levels set against harm; goals for a population and the CDRR are not, and guidance levels are rougher. */
@@ -16,7 +17,7 @@ const harmful: readonly UpperKind[] = ["UL", "SUL", "guidance level", "safe leve
  * Levels of supplements alone make no limit, and neither does a nutrient without a level: that is no
  * proof that any amount is safe.
  *
- * Throws `shares-impossible`.
+ * Throws `shares-impossible`, and `comparison-malformed` for what are no intakes.
  *
  * @example
  * ```ts
@@ -25,6 +26,12 @@ const harmful: readonly UpperKind[] = ["UL", "SUL", "guidance level", "safe leve
  * ```
  */
 export function upperLimits(intakes: ReferenceIntakes, share: Value = 1): readonly Demand[] {
+  if (!isIntakes(intakes)) {
+    const hint = 'make them with referenceIntakes("uk", person)';
+    throw fault("comparison-malformed", `expected reference intakes, got ${kindOf(intakes)}`, hint, [
+      "intakes",
+    ]);
+  }
   const limits = new Map<ComponentId, Decimal>();
   for (const id of intakes.components) {
     for (const upper of intakes.get(id).uppers) {

@@ -1,8 +1,10 @@
 import { type Allergen, allergens } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
-import { type Fault, fault, quote, throwIfAny } from "../../number/error.ts";
+import { type Fault, fault, kindOf, quote, throwIfAny } from "../../number/error.ts";
+import { checkFields } from "../../number/fields.ts";
 import { didYouMean } from "../../number/near.ts";
 import { britishEnglish, type Language, say } from "../../table/language.ts";
+import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import { type Table, table } from "../../table/table.ts";
 import type { Person } from "../person.ts";
@@ -47,6 +49,7 @@ export class Allergens extends Shown {
   }
 
   override toTables(language: Language = britishEnglish): readonly Table[] {
+    readLanguage(language);
     const words = (text: string): string => say(language, text);
     const title = say(language, "{name}: allergens", { name: this.#name });
     return [
@@ -99,6 +102,7 @@ export class Allergens extends Shown {
  * ```
  */
 export function allergensOf(eaten: Eaten, how: { readonly list?: AllergenList | "both" } = {}): Allergens {
+  checkFields(how, ["list"], "comparison-malformed");
   const { list = "both" } = how;
   if (list !== "both" && list !== "eu" && list !== "us") {
     throw fault(
@@ -150,6 +154,7 @@ export function allergenCheck(
   person: Person,
   how: { readonly override?: AllergenOverride } = {},
 ): AllergenCheck {
+  checkFields(how, ["override"], "comparison-malformed");
   const portion = readEaten(eaten, "comparison-malformed");
   const { allergens: declared } = readPerson(person);
   const { faults, ...check } = checkAllergens(portion, declared, how.override ?? {});
@@ -189,6 +194,11 @@ export function checkAllergens(
 
 function readOverride(override: AllergenOverride): Fault[] {
   const ids = Object.keys(allergens);
+  if (typeof override !== "object" || override === null || Array.isArray(override)) {
+    const hint = 'give words by allergen: { milk: "who allows it, and why" }';
+    const message = `override is ${kindOf(override)}`;
+    return [{ code: "comparison-malformed", path: ["override"], message, hint }];
+  }
   return Object.entries(override).flatMap(([id, words]: [string, unknown]): Fault[] => {
     const at = { code: "comparison-malformed" as const, path: ["override", id] };
     if (!ids.includes(id)) {

@@ -5,9 +5,10 @@ import { fault, quote } from "../../number/error.ts";
 import { compare, exact, type Fraction, isZero, over, toDecimal, ZERO } from "../../number/fraction.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
 import { britishEnglish, type Language } from "../../table/language.ts";
+import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
-import { countsFood, type ReferenceIntakes } from "../intakes/referenceIntakes.ts";
+import { countsFood, isIntakes, type ReferenceIntakes } from "../intakes/referenceIntakes.ts";
 import type { UpperFigure } from "../intakes/resolve.ts";
 import { readPerson } from "../readPerson.ts";
 import { doseTable } from "./doseTable.ts";
@@ -77,7 +78,7 @@ export class DoseCheck extends Shown {
   }
 
   override toTables(language: Language = britishEnglish): readonly Table[] {
-    return [doseTable(this.#name, this.#who, this.rows, language)];
+    return [doseTable(this.#name, this.#who, this.rows, readLanguage(language))];
   }
 }
 
@@ -164,10 +165,6 @@ function readPeople(who: unknown): DosedPerson[] {
     }
     return dosedPerson(name, intakes, readPerson(intakes.person).mass);
   });
-}
-
-function isIntakes(x: unknown): x is ReferenceIntakes {
-  return typeof x === "object" && x !== null && "person" in x && "get" in x && typeof x.get === "function";
 }
 
 /** One row for each component that somebody has a level of, those that the dose brings none of left out. */

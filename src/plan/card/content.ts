@@ -84,7 +84,7 @@ function read(plan: Plan, person: string, how: CardHow): Read {
     ]);
   }
   const portions = meals.flatMap((meal) => collect(faults, [], () => plan.portion(person, meal)) ?? []);
-  const ids = (how.components ?? cardComponents).filter((id, i, all) => all.indexOf(id) === i);
+  const ids = [...new Set(how.components ?? cardComponents)];
   for (const [i, id] of ids.entries()) collect(faults, ["components", i], () => component(id));
   const dishes = dishesOf(portions);
   // Nobody's day is looked up for a card that is refused.

@@ -1,6 +1,7 @@
 import type { Allergen } from "../../food/allergens.ts";
 import { type AllergenUnknown, unknownOf } from "../../person/portion/allergens.ts";
 import { britishEnglish, type Language } from "../../table/language.ts";
+import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import type { ReadAvoid } from "./avoid.ts";
@@ -90,7 +91,8 @@ export class PlanAvoided extends Shown {
   }
 
   override toTables(language: Language = britishEnglish): readonly Table[] {
-    return this.people.length === 0 ? [] : [avoidedTable(this, this.#names, language)];
+    const read = readLanguage(language);
+    return this.people.length === 0 ? [] : [avoidedTable(this, this.#names, read)];
   }
 
   #of(person: string): readonly ServedLines[] {

@@ -1,6 +1,7 @@
 import { fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { britishEnglish, type Language, say } from "../../table/language.ts";
+import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import type { Plan } from "../planned.ts";
@@ -66,6 +67,7 @@ export class CookingSchedule extends Shown {
 
   /** What is cooked when; each pot line by line with its steps; what is served; what to heed. */
   override toTables(language: Language = britishEnglish): readonly Table[] {
+    readLanguage(language);
     return scheduleTables(
       {
         plan: this.plan,

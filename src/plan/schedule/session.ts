@@ -2,6 +2,7 @@ import type { Decimal } from "decimal.js";
 import { type Fraction, fraction, plus, times, toDecimal } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { britishEnglish, type Language } from "../../table/language.ts";
+import { readLanguage } from "../../table/readLanguage.ts";
 import type { PlannedDish } from "../dish.ts";
 import { onlyLines } from "../lines.ts";
 import type { Pot, Serving } from "../pot.ts";
@@ -165,7 +166,7 @@ export class DishPot implements CookedPot {
   }
 
   steps(language: Language = britishEnglish): CookingSteps {
-    return stepsOf(this, language);
+    return stepsOf(this, readLanguage(language));
   }
 
   get #inVessel(): ReturnType<typeof inVessel> {

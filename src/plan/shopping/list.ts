@@ -2,6 +2,7 @@ import { fault, quote } from "../../number/error.ts";
 import { sum } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 import type { Language } from "../../table/language.ts";
+import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import { type Cost, costOf } from "./cost.ts";
@@ -86,7 +87,7 @@ export class ShoppingList extends Shown {
 
   /** What to buy by aisle, what the cupboard gives, and what portions cost. */
   override toTables(language?: Language): readonly Table[] {
-    return shoppingTables(this, this.#names, language);
+    return shoppingTables(this, this.#names, readLanguage(language));
   }
 
   /** One row for each figure of each food. */

@@ -102,7 +102,7 @@ function readHow(how: unknown, dishes: readonly Dish[]): Ranges {
   const names = dishes.flatMap(({ name }) => name ?? []);
   if (base !== undefined && !names.some((name) => name === base)) {
     const hint =
-      names.length > 0 ? didYouMean(String(base), names, `use one of ${names.join(", ")}`) : "leave it out";
+      names.length > 0 ? didYouMean(base, names, `use one of ${names.join(", ")}`) : "leave it out";
     refuse(faults, ["base"], `no sheet is called ${quote(base)}`, hint);
   }
   const read = collect(faults, ["parts"], () =>

@@ -3,6 +3,7 @@ import type { Measures } from "../../measure/measures.ts";
 import { type Fraction, toDecimal } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Language } from "../../table/language.ts";
+import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import { type NotProven, notesOf, notProvenOf } from "../fit/answer.ts";
@@ -84,7 +85,7 @@ abstract class Measured extends Shown {
   }
 
   override toTables(language?: Language): readonly Table[] {
-    return roundedTables(this, language);
+    return roundedTables(this, readLanguage(language));
   }
 
   /** @internal Names of the sheets; nothing where it is one alone. */
@@ -172,7 +173,7 @@ export class RoundingOutOfReach extends Shown {
   }
 
   override toTables(language?: Language): readonly Table[] {
-    return outOfReachTables(this, language);
+    return outOfReachTables(this, readLanguage(language));
   }
 }
 

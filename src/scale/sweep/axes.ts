@@ -2,6 +2,7 @@ import { component } from "../../food/components.ts";
 import type { Amount } from "../../measure/amount.ts";
 import { figure as readFigure } from "../../measure/figure.ts";
 import { collect, type Fault, fault, kindOf, throwIfAny } from "../../number/error.ts";
+import { checkFields } from "../../number/fields.ts";
 import { exact, type Fraction, over, times, toText, type Value } from "../../number/fraction.ts";
 import type { WrittenAmount } from "../../recipe/document.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
@@ -62,7 +63,8 @@ function readAxis(s: Sheet, axis: unknown): ReadAxis {
   if (typeof axis !== "object" || axis === null) {
     throw fault("sweep-malformed", `an axis is ${kindOf(axis)}`, HINT);
   }
-  const { line, amounts, target, values } = axis as { readonly [field: string]: unknown };
+  const fields = ["line", "amounts", "target", "values"];
+  const { line, amounts, target, values } = checkFields(axis, fields, "sweep-malformed");
   if (line !== undefined) return lineAxis(s, line as string, listed("amounts", amounts));
   return targetAxis(target as Quantity, listed("values", values));
 }
