@@ -1,0 +1,271 @@
+/** One good call or more of every function that `steelyard` exports, for `hostile.test.ts` to spoil. */
+import {
+  amount,
+  britishEnglish,
+  type Demand,
+  labelReference,
+  type Person,
+  portionPlan,
+  type RecipeInput,
+  referenceIntakes,
+  sheet,
+  table,
+} from "steelyard";
+import { starterFoods } from "steelyard/foods";
+
+const bowlDocument: RecipeInput = {
+  name: "Rice bowl",
+  portions: 1,
+  lines: [
+    { key: "rice", food: "rice-white-long-boiled", amount: "200 g" },
+    { key: "tofu", food: "tofu-firm", amount: "100 g", scaling: "adjustable" },
+    { key: "salt", food: "salt", amount: "1 g", scaling: "per-portion" },
+  ],
+  method: ["Warm {rice} with {tofu}."],
+};
+const foods = starterFoods.with([
+  {
+    id: "farm-oats",
+    name: "Oats from the farm",
+    state: "dry",
+    group: "grains",
+    source: "own",
+    per100g: { protein: 12, fat: 7, water: 11, fibre: 10 },
+  },
+]);
+const bowl = sheet(bowlDocument, foods)
+  .column("twice", (at) => at.get("protein").times(2))
+  .row("sum", (at) => at.total().plus(at.portion()))
+  .constant("price", 2);
+const lightweight: Person = {
+  sex: "female",
+  age: 24,
+  mass: "58.5 kg",
+  height: "1.72 m",
+  activity: "vigorous",
+  allergens: ["fish"],
+};
+const demands: readonly Demand[] = [
+  { of: "energy", exactly: "600 kcal" },
+  { of: "protein", least: "20 g" },
+];
+const intakes = referenceIntakes("eu", lightweight);
+const planInput = {
+  meals: [{ id: "breakfast", dishes: { pot: { sheet: bowl, density: "1.05" } } }],
+  people: [
+    { id: "cox", person: lightweight, demands },
+    { id: "bow", demands: { factor: 2 } },
+  ],
+  authority: "eu",
+  kitchen: "metric",
+} as const;
+const labels = labelReference("eu");
+const plan = portionPlan(planInput);
+const figures = table({ columns: [{ key: "a", heading: "A" }], rows: [["1"]] });
+const aim = { weight: "hold", protein: { perKg: "1.6" } } as const;
+const label = {
+  id: "pea-protein",
+  name: "Pea protein powder",
+  style: "us",
+  per: "30 g",
+  figures: { energy: 120, protein: "24 g", fat: "2 g" },
+} as const;
+const show = { language: britishEnglish };
+
+/** Values of the scenario, one of each kind that functions take. */
+export const good = {
+  bowl,
+  foods,
+  lightweight,
+  demands,
+  intakes,
+  plan,
+  figures,
+  "100 g": amount("100 g"),
+  protein: "protein",
+  rice: "rice",
+  cox: "cox",
+};
+
+/** What the library made: to spoil its inside is to forge it. */
+export const made: ReadonlySet<unknown> = new Set([intakes, labels]);
+
+/** What methods are asked for by name. */
+export const names: readonly unknown[] = [
+  ...["rice", "protein", "cox", "breakfast", "pot", "total", "twice", "sum", "tofu-firm"],
+  ...[{ line: "rice" }, { rice: "100 g" }, 2],
+];
+
+export const calls: { readonly [name: string]: readonly (readonly unknown[])[] } = {
+  allergenCheck: [[bowl, lightweight, { override: { fish: "the club doctor, 5 January" } }]],
+  allergensOf: [[bowl, { list: "eu" }], [{ breakfast: bowl, supper: bowl }]],
+  alphaTocopherolEquivalents: [[{ alpha: 1, beta: 2 }, "usda"]],
+  alphaTocopherolEstimate: [[1]],
+  aminoRequirementMet: [[{ lysine: 1 }, 58]],
+  aminoScore: [[{ protein: 1, lysine: "0.026" }, "iom-2002", { digestibility: "0.9" }]],
+  amount: [["1 us cup", { measures: "us", own: ["medium"], decimal: "point", words: britishEnglish.words }]],
+  between: [[bowl, "iodine", { where: "portion", like: () => ["tofu-firm"] }]],
+  borrow: [
+    [
+      foods,
+      {
+        into: "farm-oats",
+        from: "oats-rolled-dry",
+        components: ["iron"],
+        basis: "weight",
+        acrossStates: true,
+      },
+    ],
+  ],
+  cautionsFor: [[bowl, lightweight]],
+  compare: [
+    [bowl, intakes, { person: lightweight, components: ["protein"], system: "eu-1169" }],
+    [{ breakfast: bowl }, labels],
+  ],
+  convert: [["1 us cup", "g", { density: "1.05", measures: "us", own: ["medium"], decimal: "point" }]],
+  cooking: [[bowl]],
+  cookingSchedule: [
+    [
+      plan,
+      {
+        days: ["Sun", "Mon"],
+        cook: ["Sun"],
+        away: { bow: ["Mon"] },
+        meals: {
+          breakfast: { eaten: ["Sun"], servings: { cox: 2 }, vessel: { capacity: "2 l", runs: "equal" } },
+        },
+      },
+    ],
+  ],
+  countsFood: [[{ covers: "all sources" }]],
+  dayTarget: [[lightweight, aim, { authority: "eu" }]],
+  demandsFor: [
+    [lightweight, "eu", { aim, share: "1/4", limits: 1, energy: 2000, equation: "henry-2005", phytate: 600 }],
+  ],
+  difference: [[bowl, bowl.edit({ rice: "100 g" })]],
+  doseCheck: [
+    [bowl, intakes],
+    [bowl, { cox: intakes }],
+  ],
+  energyCheck: [[bowl, { system: "eu-1169", tolerance: "0.1", floor: 1 }]],
+  energyNeed: [[lightweight, { equation: "henry-2005" }]],
+  energyRangesFor: [["eu", lightweight]],
+  fit: [
+    [
+      bowl,
+      demands,
+      { common: { least: "1/10", most: 10 }, parts: {}, system: "eu-1169", pivots: 1000, tries: 5 },
+    ],
+    [
+      { bowl, other: bowl },
+      [{ of: "protein", least: "900 g" }],
+      { base: "bowl", parts: { other: { most: 3 } } },
+    ],
+  ],
+  foodFromLabel: [[label]],
+  foodTable: [[[foods.get("farm-oats")]]],
+  formatAmount: [
+    [amount("100/3 g"), { significant: 3, measures: "us", decimal: "comma" }],
+    [amount("1 us cup"), { places: 1, denominators: [2, 4] }],
+  ],
+  kitchen: [
+    [
+      {
+        name: "camp",
+        measures: "metric",
+        drawer: { cup: ["1/4"] },
+        scale: "5 g",
+        jug: { step: "10 ml", least: "50 ml" },
+        pieces: "half",
+      },
+    ],
+  ],
+  labelReference: [["us"]],
+  leftOfDay: [[demands, { energy: "200 kcal", protein: 5 }]],
+  lenders: [[foods, "farm-oats", { components: ["iron"], acrossStates: true, most: 2 }]],
+  mealDemands: [[demands, "1/4"]],
+  measureSet: [[{ name: "grandmother", ml: { cup: 200 } }]],
+  personCard: [
+    [
+      plan,
+      "cox",
+      {
+        date: "2031-01-05",
+        version: "2",
+        meals: ["breakfast"],
+        components: ["protein"],
+        day: [{ of: "protein", reference: { value: 60, source: "the camp's own" } }],
+        cautions: [{ text: "Hot.", source: "the cook" }],
+        personal: "show",
+        about: { age: "24" },
+        energyBy: "eu-1169",
+        language: britishEnglish,
+      },
+    ],
+  ],
+  portionPlan: [[planInput]],
+  portionPlanSteps: [[planInput]],
+  portionRows: [[plan.portions, ["protein"]]],
+  proteinQuality: [[bowl, { person: lightweight, patterns: ["iom-2002"], digestibility: { rice: "0.9" } }]],
+  reach: [[bowl, "protein"]],
+  recipe: [[bowlDocument]],
+  referenceIntakes: [["eu", lightweight, { energy: 2000, equation: "henry-2005", phytate: 600 }]],
+  retentionCodes: [
+    [
+      { source: "camp", columns: [["iron"], ["folate"]], codes: { a: ["greens, boiled", "90 60"] } },
+      "boiled",
+    ],
+  ],
+  revise: [
+    [
+      bowl,
+      {
+        amounts: { rice: "100 g" },
+        swap: { tofu: "chickpeas-boiled" },
+        order: ["tofu"],
+        portions: 2,
+        yieldFactor: "0.9",
+      },
+    ],
+  ],
+  roundToKitchen: [
+    [
+      bowl,
+      "metric",
+      { demands, tolerance: "5 %", lines: { rice: "g" }, each: 3, system: "eu-1169", nodes: 200 },
+    ],
+    [{ bowl }, "metric"],
+  ],
+  scale: [
+    [bowl, { protein: "30 g" }, { silent: "accept" }],
+    [bowl, { factor: 2 }],
+  ],
+  shareDay: [[demands, { breakfast: "1/4", rest: "3/4" }]],
+  sheet: [[bowlDocument, foods, { recipes: {} }]],
+  shoppingList: [
+    [plan, { cupboard: { "tofu-firm": { amount: "50 g", weighed: "edible" } }, measures: "metric" }],
+  ],
+  substitutes: [
+    [bowl, "rice", { components: ["protein"], avoid: ["soya"], among: ["chickpeas-boiled"], most: 2 }],
+  ],
+  sweep: [
+    [
+      bowl,
+      [
+        { target: "protein", values: ["20 g", "30 g"] },
+        { line: "rice", amounts: ["100 g"] },
+      ],
+      { components: ["energy"], most: 100, silent: "accept" },
+    ],
+  ],
+  table: [[{ title: "A", columns: [{ key: "a", heading: "A" }], rows: [["1"]], notes: ["b"] }]],
+  toCsv: [[bowl, { figures: "plain", header: "key", notes: true, ...show }]],
+  toHtml: [[bowl, { rows: 2, ...show }]],
+  toMarkdown: [[bowl, { rows: 2, ...show }]],
+  toRecipe: [[bowl]],
+  toRecords: [[bowl, { figures: "exact" }]],
+  toText: [[bowl, { width: 80, rows: 2, ...show }]],
+  upperLimits: [[intakes, "1/4"]],
+  vitaminDFromIu: [[400]],
+  vitaminDToIu: [[10]],
+};
