@@ -142,6 +142,16 @@ export class PlannedDish {
     return `from ${end((a, b) => compare(a, b) < 0)} to ${end((a, b) => compare(a, b) > 0)}`;
   }
 
+  /** @internal One portion as written. */
+  get base(): Sheet {
+    return this.#base;
+  }
+
+  /** @internal Who eats of each pot, and what of them goes into it, in the order of the pots. */
+  get eating(): readonly Group[] {
+    return this.#apart.groups.filter(({ by }) => by !== undefined);
+  }
+
   get #apart(): Parted {
     this.#parted ??= partDish(this.#base, this.#eaters, this.#read.density, this.#groups);
     return this.#parted;

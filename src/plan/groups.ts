@@ -11,6 +11,7 @@ import {
   ZERO,
 } from "../number/fraction.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import type { PotAsked } from "./kitchen/sharedPot.ts";
 
 /** What every line of a meal is multiplied by for someone, by dish and line. */
 export type LineFactors = ReadonlyMap<string, readonly Fraction[]>;
@@ -49,6 +50,8 @@ export interface MeasuredPot {
   /** Who gets what is left, which is no whole number of the scale's steps. */
   readonly rest: string | undefined;
   readonly notes: readonly KitchenNote[];
+  /** What it was measured with and for whom, for another lot of it; nothing where it stays as it was found. */
+  readonly asked: PotAsked | undefined;
 }
 
 /** What a cook should know of amounts that a kitchen was to measure. Never an error. */

@@ -48,6 +48,8 @@ export interface PotTask {
   readonly tolerance: Fraction;
   readonly figures: MealFigures;
   readonly tasters: readonly Taster[];
+  /** How many portions it makes; as many as people unless told. */
+  readonly portions?: Fraction;
 }
 
 /**
@@ -60,7 +62,7 @@ export function roundPot(task: PotTask): RoundedPot {
   const { eaters, pot } = group;
   const inPot = new Set(pot);
   const exact = lineTotals(eaters, base.plan.lines.length).map((f, line) => (inPot.has(line) ? f : ZERO));
-  const sheet = moveLines(base, exact, fraction(BigInt(eaters.length)));
+  const sheet = moveLines(base, exact, portionsIn(task));
   const dishes = [{ name: undefined, sheet }];
   const demands = potDemands(task, exact);
   const pick = (asked: readonly ReadDemand[]) =>
@@ -86,15 +88,17 @@ export function roundPot(task: PotTask): RoundedPot {
   };
 }
 
+function portionsIn({ portions, group }: PotTask): Fraction {
+  return portions ?? fraction(BigInt(group.eaters.length));
+}
+
 /**
  * What everyone's demands leave to the pot, for a portion of it. As it stands the pot is always
  * within: who misses a demand already is not made to hold it here.
  */
-function potDemands(
-  { dish, group, figures, tasters }: PotTask,
-  exact: readonly Fraction[],
-): readonly ReadDemand[] {
-  const count = fraction(BigInt(group.eaters.length));
+function potDemands(task: PotTask, exact: readonly Fraction[]): readonly ReadDemand[] {
+  const { dish, group, figures, tasters } = task;
+  const count = portionsIn(task);
   const found = new Map<string, { readonly demand: ReadDemand; least?: Fraction; most?: Fraction }>();
   for (const { demands, factors } of tasters) {
     for (const demand of demands) {

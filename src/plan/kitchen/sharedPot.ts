@@ -10,7 +10,8 @@ import { shareEnds } from "./limits.ts";
 import { type RoundedPot, roundPot, type Taster } from "./pots.ts";
 import { weighShares } from "./shares.ts";
 
-interface Asked {
+/** What a pot is measured with, and for whom. */
+export interface PotAsked {
   readonly kitchen: Kitchen;
   readonly tolerance: Fraction;
   readonly figures: MealFigures;
@@ -27,6 +28,7 @@ export class SharedPot {
   #weighed: ReadonlyMap<string, Amount> = new Map();
   #rest: string | undefined;
   #notes: readonly KitchenNote[] = [];
+  #asked: PotAsked | undefined;
 
   constructor(dish: string, base: Sheet, group: Group) {
     this.dish = dish;
@@ -49,8 +51,10 @@ export class SharedPot {
   }
 
   /** Rounds what goes in, then weighs out the shares. */
-  measure({ kitchen, tolerance, figures, taster }: Asked): void {
+  measure(asked: PotAsked): void {
+    const { kitchen, tolerance, figures, taster } = asked;
     const { dish, base, group } = this;
+    this.#asked = asked;
     const tasters = this.people.map(taster);
     const rounded = roundPot({ dish, base, group, kitchen, tolerance, figures, tasters });
     this.#rounded = rounded;
@@ -58,22 +62,15 @@ export class SharedPot {
     const search = rounded.proven ? [] : [notProven("the pot")];
     this.#notes = [...unmeasurable, ...search];
     if (group.eaters.length < 2) return;
-    const why = this.#weigh({ kitchen, tolerance, figures, taster }, rounded.totals);
+    const why = this.#weigh(asked, rounded.totals);
     if (why) this.#notes = [...this.#notes, { code: "shares-exact", line: undefined, text: why }];
   }
 
   /** Shares in the scale's steps; where they stay exact, why. */
-  #weigh({ kitchen, figures, taster }: Asked, totals: readonly Fraction[]): string | undefined {
-    const { scale } = readyKitchen(kitchen);
-    const step = scale && gramsOf(scale);
+  #weigh({ kitchen, figures, taster }: PotAsked, totals: readonly Fraction[]): string | undefined {
     const { dish, base, group } = this;
-    const { plan } = base;
-    if (!step) return "shares of the pot are not weighed: the kitchen has no scale";
-    const dose = group.pot.find((line) => plan.lines[line]?.line.scaling === "per-portion");
-    if (dose !== undefined) {
-      const name = plan.lines[dose]?.source.name ?? "";
-      return `shares of the pot are equal, not weighed: ${name} in it is the same for everyone`;
-    }
+    const { step, why } = scaleFor(kitchen, base, group);
+    if (!step) return why;
     const mass = moveLines(base, this.#onlyPot(totals), ONE).masses.cooked;
     const wishes = group.eaters.map(({ person }) => {
       const { demands, factors } = taster(person);
@@ -81,7 +78,7 @@ export class SharedPot {
       return { person, share: this.#shares.get(person) ?? ZERO, ...ends };
     });
     const found = weighShares(wishes, mass, step);
-    if (!found) return "shares of the pot are not weighed: the scale's step is too coarse for so many";
+    if (!found) return TOO_COARSE;
     this.#shares = found.shares;
     this.#rest = found.rest;
     this.#weighed = new Map(
@@ -95,6 +92,7 @@ export class SharedPot {
 
   /** Back to what was found, since measuring would break something. */
   leave(text: string): void {
+    this.#asked = undefined;
     this.#rounded = undefined;
     this.#shares = exactShares(this.group);
     this.#weighed = new Map();
@@ -136,6 +134,7 @@ export class SharedPot {
       weighed: this.#weighed,
       rest: this.#rest,
       notes: this.#notes,
+      asked: this.#asked,
     };
   }
 
@@ -155,8 +154,25 @@ function inGrams(grams: Fraction): Amount {
   return withExact(amount({ value: 1, unit: "g" }), grams);
 }
 
+export const TOO_COARSE = "shares of the pot are not weighed: the scale's step is too coarse for so many";
+
+/** In what steps shares of a pot are weighed out; where they stay exact, why. */
+export function scaleFor(
+  kitchen: Kitchen,
+  { plan }: Sheet,
+  { pot }: Group,
+): { readonly step?: Fraction; readonly why?: string } {
+  const { scale } = readyKitchen(kitchen);
+  const step = scale && gramsOf(scale);
+  if (!step) return { why: "shares of the pot are not weighed: the kitchen has no scale" };
+  const dose = pot.find((line) => plan.lines[line]?.line.scaling === "per-portion");
+  if (dose === undefined) return { step };
+  const name = plan.lines[dose]?.source.name ?? "";
+  return { why: `shares of the pot are equal, not weighed: ${name} in it is the same for everyone` };
+}
+
 /** As the scale shows it. */
-function readOn(kitchen: Kitchen, grams: Fraction): Amount | undefined {
+export function readOn(kitchen: Kitchen, grams: Fraction): Amount | undefined {
   const near = measurable(kitchen, inGrams(grams), { each: 1 });
   return near.find(({ exact }) => equals(exact, grams))?.amount;
 }
