@@ -271,6 +271,7 @@ export { Sheet, type SheetLine } from "./sheet/sheet.ts";
 export { type Bound, type Marks, Tally, type TallyData } from "./sheet/tally.ts";
 export { type CsvHow, toCsv } from "./table/csv.ts";
 export { type HtmlHow, toHtml } from "./table/html.ts";
+export { asJson } from "./table/json.ts";
 export {
   americanEnglish,
   britishEnglish,

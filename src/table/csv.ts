@@ -1,14 +1,15 @@
 import { fault, kindOf } from "../number/error.ts";
 import { checkChoice } from "../number/fields.ts";
 import { clean } from "./clean.ts";
-import { plainNumber } from "./records.ts";
+import { boundedColumns, boundOf, plainNumber } from "./records.ts";
 import type { Cell, Row, Table } from "./table.ts";
 import { checkShow, headingOf, type Showable, type ShowHow, tablesOf } from "./tabular.ts";
 
 export interface CsvHow extends ShowHow {
   /**
    * `shown` (unless told): every cell as the other renderers show it. `plain`: each figure as a bare
-   * decimal of up to 15 significant digits, an unknown as an empty field.
+   * decimal of up to 15 significant digits, an unknown as an empty field; where one is only a bound,
+   * a column more says how it bounds the truth.
    */
   readonly figures?: "shown" | "plain";
   /** Column headings with units (unless told), or the columns' keys. */
@@ -41,8 +42,15 @@ export function toCsv(x: Showable, how: CsvHow = {}): string {
 }
 
 function tableCsv(t: Table, how: CsvHow): string {
-  const header = t.columns.map((c) => inert(how.header === "key" ? c.key : headingOf(c)));
-  const rows = [header, ...t.rows.map((row) => fields(row, t.columns.length, how))].map(record).join("");
+  const bounded = how.figures === "plain" ? boundedColumns(t) : [];
+  const header = [
+    ...t.columns.map((c) => inert(how.header === "key" ? c.key : headingOf(c))),
+    ...bounded.map(([key, i]) => inert(how.header === "key" ? key : `${t.columns[i]?.heading}: bound`)),
+  ];
+  const bounds = (row: Row): string[] =>
+    bounded.map(([, i]) => (row.kind === "group" ? "" : (boundOf(row.cells[i]) ?? "")));
+  const body = t.rows.map((row) => [...fields(row, t.columns.length, how), ...bounds(row)]);
+  const rows = [header, ...body].map(record).join("");
   if (how.notes !== true || t.notes.length === 0) return rows;
   return `${rows}\r\n${t.notes.map((note) => record([inert(note)])).join("")}`;
 }

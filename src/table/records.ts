@@ -14,7 +14,9 @@ export type DataRecord = { readonly [key: string]: string | number | null };
 /**
  * Tidy rows for a data frame or a plotting library: one plain object for each body row, by column
  * keys. Totals and subtotals are left out, for the reader will sum again; the heading of a group is
- * given as `group`. Words are as they were put in, uncleaned: escape them for where they go.
+ * given as `group`. Words are as they were put in, uncleaned: escape them for where they go. Where a
+ * figure is only a bound, its column has a second one beside it, its key followed by `Bound`: `exact`,
+ * `at-least`, `at-most` or `unknown`.
  *
  * A figure too large or small for a double stays exact text. Throws `table-malformed`.
  *
@@ -50,14 +52,42 @@ export function tableData(x: Showable): readonly TableData[] {
 function tableRecords(t: Table, figures: "number" | "exact"): DataRecord[] {
   const records: DataRecord[] = [];
   const grouped = t.rows.some((row) => row.kind === "group") && !t.columns.some((c) => c.key === "group");
+  const bounded = boundedColumns(t);
   let group: string | null = null;
   for (const row of t.rows) {
     if (row.kind === "group") group = row.heading;
     if (row.kind !== "body") continue;
     const own = t.columns.map((c, i) => [c.key, datum(row.cells[i] ?? null, figures)] as const);
-    records.push(Object.fromEntries(grouped ? [["group", group], ...own] : own));
+    const bounds = bounded.map(([key, i]) => [key, boundOf(row.cells[i])] as const);
+    const all = [...own, ...bounds];
+    records.push(Object.fromEntries(grouped ? [["group", group], ...all] : all));
   }
   return records;
+}
+
+/**
+ * Columns with a figure that only bounds the truth, under the keys that say so: a bare number would
+ * pass for exact. Long tables that say it in a column of their own need no other.
+ */
+export function boundedColumns(t: Table): (readonly [key: string, column: number])[] {
+  const keys = t.columns.map(({ key }) => key);
+  if (keys.includes("bound")) return [];
+  return keys.flatMap((key, i) => {
+    const bound = `${key}Bound`;
+    const isBounded = t.rows.some((row) => {
+      const said = row.kind === "body" ? boundOf(row.cells[i]) : null;
+      return said !== null && said !== "exact";
+    });
+    return isBounded && !keys.includes(bound) ? [[bound, i] as const] : [];
+  });
+}
+
+/** How a figure bounds the truth; nothing of words. */
+export function boundOf(cell: Cell | undefined): "exact" | "at-least" | "at-most" | "unknown" | null {
+  if (cell === undefined || typeof cell === "string") return null;
+  if (cell.value === null) return "unknown";
+  if (cell.tone === "trace") return "at-least";
+  return cell.tone === "at-least" || cell.tone === "at-most" || cell.tone === "unknown" ? cell.tone : "exact";
 }
 
 function datum(cell: Cell | null, figures: "number" | "exact"): string | number | null {

@@ -51,7 +51,7 @@ export abstract class Shown implements Tabular {
 
   /**
    * What `JSON.stringify` writes: a list of tables, each `{ title?, rows, notes }`, with the rows that
-   * `toRecords` gives and every figure as exact text. To keep a sheet and read it back, write the recipe
+   * `toRecords` gives, figures as exact text and words as they are shown. To keep a sheet and read it back, write the recipe
    * that `toRecipe` gives. Some results hold data of their own kind, and say so.
    */
   toJSON(): unknown {

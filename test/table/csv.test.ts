@@ -134,7 +134,7 @@ describe("toCsv", () => {
 
   it("gives plain figures where asked, unknowns as empty fields", () => {
     const plain = (text: string): string =>
-      toCsv(table({ columns: [columns[1]], rows: [[figure(exact(text), { tone: "at-least" })]] }), {
+      toCsv(table({ columns: [columns[1]], rows: [[figure(exact(text))]] }), {
         figures: "plain",
       }).split("\r\n")[1] ?? "";
     expect(["1/3", "-2/3", "40", "0", "1234567.891", "1e-7", "-1e20"].map(plain)).toEqual([
@@ -147,7 +147,23 @@ describe("toCsv", () => {
       "-100000000000000000000",
     ]);
     const unknown = table({ columns, rows: [["a", figure(null)]] });
-    expect(read(toCsv(unknown, { figures: "plain" }))[1]).toEqual(["a", ""]);
+    expect(read(toCsv(unknown, { figures: "plain" }))[1]).toEqual(["a", "", "unknown"]);
+    // A bare number would pass for exact: how it bounds the truth stands beside it.
+    const rows = [
+      ["a", figure(exact("40"))],
+      ["b", figure(exact("4"), { tone: "at-least" })],
+    ] as const;
+    const bounded = table({ columns, rows: [...rows, { kind: "group", heading: "c" }] });
+    expect(read(toCsv(bounded, { figures: "plain" }))).toEqual([
+      ["Line", "Amount (g)", "Amount: bound"],
+      ["a", "40", "exact"],
+      ["b", "4", "at-least"],
+      ["c", "", ""],
+    ]);
+    expect(read(toCsv(bounded, { figures: "plain", header: "key" }))[0]?.at(-1)).toBe(
+      `${columns[1].key}Bound`,
+    );
+    expect(read(toCsv(bounded))[0]).toHaveLength(2);
     fc.assert(
       fc.property(fc.integer(), (n) => {
         expect(Number(plain(String(n)))).toBe(n === 0 ? 0 : n);

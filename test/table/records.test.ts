@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { exact, fraction, toText } from "../../src/number/fraction.ts";
 import { figure } from "../../src/table/figure.ts";
 import { toRecords } from "../../src/table/records.ts";
-import { type Table, table } from "../../src/table/table.ts";
+import { type Table, type Tone, table } from "../../src/table/table.ts";
 import { anyFraction, tables } from "./hostile.ts";
 
 const columns = [
@@ -26,12 +26,35 @@ const t = table({
 describe("toRecords", () => {
   it("gives tidy rows: groups as a column, no totals, unknowns null", () => {
     expect(toRecords(t)).toEqual([
-      { group: "Pot", line: "Oats", grams: 40 },
-      { group: "Jar", line: "Seeds", grams: null },
-      { group: "Jar", line: "Honey", grams: 1 / 3 },
+      { group: "Pot", line: "Oats", grams: 40, gramsBound: "exact" },
+      { group: "Jar", line: "Seeds", grams: null, gramsBound: "unknown" },
+      { group: "Jar", line: "Honey", grams: 1 / 3, gramsBound: "at-least" },
     ]);
     expect(toRecords(t, { figures: "exact" }).map((r) => r.grams)).toEqual(["40", null, "1/3"]);
     expect(toRecords([])).toEqual([]);
+  });
+
+  it("never lets a bound pass for exact, and says nothing where all are", () => {
+    const two = [columns[0], columns[1]] as const;
+    const rows = (tone: Exclude<Tone, "unknown">) => [
+      ["Oats", figure({ n: 40n, d: 1n })] as const,
+      ["Seeds", figure({ n: 4n, d: 1n }, { tone })] as const,
+    ];
+    const said = (tone: Exclude<Tone, "unknown">) =>
+      toRecords(table({ columns: two, rows: rows(tone) })).map((r) => r.gramsBound);
+    expect(said("at-least")).toEqual(["exact", "at-least"]);
+    expect(said("at-most")).toEqual(["exact", "at-most"]);
+    expect(said("trace")).toEqual(["exact", "at-least"]);
+    for (const tone of ["known", "derived", "presumed", "borrowed"] as const) {
+      expect(said(tone)).toEqual([undefined, undefined]);
+    }
+    // A column that is called so already keeps its words.
+    const taken = [...two, { key: "gramsBound", heading: "Own" }] as const;
+    const own = rows("at-least").map((cells) => [...cells, "mine"]);
+    expect(toRecords(table({ columns: taken, rows: own })).map((r) => r.gramsBound)).toEqual([
+      "mine",
+      "mine",
+    ]);
   });
 
   it("round-trips: exact text is the fraction put in, a number the nearest double to it", () => {
