@@ -1,3 +1,4 @@
+import { freezeAll } from "../number/freeze.ts";
 import type { ComponentId } from "./components.ts";
 import { atwaterOwn } from "./data/energyAtwaterOwn.ts";
 import { eu1169 } from "./data/energyEu1169.ts";
@@ -14,13 +15,13 @@ export type EnergySystemId = "atwater-general" | "atwater-own" | "eu-1169" | "us
  * Named factor systems. Energy shares always say by which of them they were reckoned. A system of
  * one's own may stand in for a named one: a copy in which one factor is another, say.
  */
-export const energySystems: { readonly [S in EnergySystemId]: EnergySystem } = {
+export const energySystems: { readonly [S in EnergySystemId]: EnergySystem } = /* @__PURE__ */ freezeAll({
   "atwater-general": atwaterGeneral,
   "atwater-own": atwaterOwn,
   "eu-1169": eu1169,
   "us-101.9-b": us101B,
   "us-101.9-c": us101C,
-};
+});
 
 /** The constituents of a system with their terms, in order. */
 export function termsOf(system: EnergySystem): readonly (readonly [EnergyPart, EnergyTerm])[] {

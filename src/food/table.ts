@@ -1,5 +1,6 @@
 import { readDocument } from "../number/document.ts";
 import { collect, type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
+import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import { type Composition, compose } from "./composition.ts";
 import type { FoodInput } from "./food.ts";
@@ -52,9 +53,9 @@ export class FoodTable {
     return this.#foods.has(id);
   }
 
-  /** The food as it was written, as {@link with} takes it. Throws `food-unknown`. */
+  /** The food as it was written, frozen, as {@link with} takes it. Throws `food-unknown`. */
   get(id: string): FoodInput {
-    return this.food(id).input;
+    return freezeAll(this.food(id).input);
   }
 
   /** A table with these foods added; one with an id already here takes its place. Throws as {@link foodTable}. */
@@ -118,7 +119,7 @@ function readFoods(foods: readonly FoodInput[]): Map<string, Food> {
         hint: "give each food an id of its own",
       });
     }
-    read.set(food.id, new Food(Object.freeze(food)));
+    read.set(food.id, new Food(food));
   });
   throwIfAny(faults);
   return read;

@@ -1,4 +1,5 @@
 import { fault, quote } from "../number/error.ts";
+import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import { australianKitchen, imperialKitchen, metricKitchen, usKitchen } from "./data/kitchens.ts";
 import { type Kitchen, type ReadyKitchen, readKitchen } from "./kitchen-check.ts";
@@ -8,12 +9,12 @@ export type { Kitchen } from "./kitchen-check.ts";
 export type KitchenName = "metric" | "us" | "imperial" | "australian";
 
 /** Kitchens to start from. */
-export const kitchens: { readonly [N in KitchenName]: Kitchen } = {
+export const kitchens: { readonly [N in KitchenName]: Kitchen } = /* @__PURE__ */ freezeAll({
   metric: metricKitchen,
   us: usKitchen,
   imperial: imperialKitchen,
   australian: australianKitchen,
-};
+});
 
 /**
  * A kitchen by name, or one of one's own, checked and frozen.

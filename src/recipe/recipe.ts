@@ -3,6 +3,7 @@ import type { Measures } from "../measure/measures.ts";
 import { readDocument } from "../number/document.ts";
 import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../number/error.ts";
 import { exact, toText } from "../number/fraction.ts";
+import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import { checkAcross, fieldsOf, keysOf } from "./across.ts";
 import { type Line, type LineInput, RECIPE_FORMAT, type Recipe, type RecipeInput } from "./document.ts";
@@ -121,14 +122,6 @@ function plain<T>(data: T): T {
       .filter(([, value]) => value !== undefined)
       .map(([key, value]) => [key, plain(value)]),
   ) as T;
-}
-
-function freezeAll<T>(data: T): T {
-  if (typeof data === "object" && data !== null && !Object.isFrozen(data)) {
-    Object.freeze(data);
-    for (const value of Object.values(data)) freezeAll(value);
-  }
-  return data;
 }
 
 /** @internal Says that a recipe id is not known. */

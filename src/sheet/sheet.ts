@@ -33,7 +33,7 @@ import {
   NOTHING_CARRIED,
   type RowRef,
 } from "./own.ts";
-import type { SheetPlan } from "./plan.ts";
+import type { PlanLine, SheetPlan } from "./plan.ts";
 import type { Mark } from "./source.ts";
 import { figuresTable, linesTable, ownTables } from "./tables.ts";
 import { constantTally, type Tally } from "./tally.ts";
@@ -105,24 +105,27 @@ export class Sheet extends Shown {
   }
 
   get lines(): readonly SheetLine[] {
-    this.#lines ??= this.plan.lines.map(({ line, source, nested }, i) => {
-      const exactGrams = this.values.grams[i] ?? ZERO;
-      return {
-        key: line.key,
-        name: source.name,
-        state: source.state,
-        food: source.food?.input.id,
-        nested,
-        amount: this.#amount(i),
-        grams: toDecimal(exactGrams),
-        exactGrams,
-        scaling: line.scaling,
-        part: line.part,
-        added: line.added,
-        prep: line.prep,
-      };
-    });
+    this.#lines ??= Object.freeze(this.plan.lines.map((_, i) => Object.freeze(this.#lineAt(i))));
     return this.#lines;
+  }
+
+  #lineAt(i: number): SheetLine {
+    const { line, source, nested } = this.plan.lines[i] as PlanLine;
+    const exactGrams = this.values.grams[i] ?? ZERO;
+    return {
+      key: line.key,
+      name: source.name,
+      state: source.state,
+      food: source.food?.input.id,
+      nested,
+      amount: this.#amount(i),
+      grams: toDecimal(exactGrams),
+      exactGrams,
+      scaling: line.scaling,
+      part: line.part,
+      added: line.added,
+      prep: line.prep,
+    };
   }
 
   /** Grams: of the batch as weighed in, of the batch as eaten, and of one portion as eaten. */
