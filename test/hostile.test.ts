@@ -154,7 +154,9 @@ describe("a method of what a public function gives", () => {
         for (const first of values) {
           failures.try(label, bound, [first]);
           failures.try(label, bound, ["cox", "breakfast", first]);
-          if (call.length > 0) for (const second of values) failures.try(label, bound, [first, second]);
+          // After a first argument that is refused the second is seldom looked at.
+          const seconds = call.length === 0 ? [] : names.includes(first) ? values : names.slice(0, 1);
+          for (const second of seconds) failures.try(label, bound, [first, second]);
         }
       }
     }
@@ -184,7 +186,7 @@ describe("international units", () => {
 });
 
 describe("a public function", () => {
-  it("has a good call, so that it can be spoilt", () => {
+  it("has a good call in hostileCalls.ts, to be spoilt", () => {
     expect(functions.map(([name]) => name).filter((name) => !calls[name])).toEqual([]);
     const refused = functions.flatMap(([name, f]) =>
       (calls[name] ?? []).flatMap((given) => {
