@@ -63,7 +63,7 @@ describe("what is shared", () => {
     [
       "a recipe",
       () => {
-        open(bowl.recipe).lines[0].amount = "1 g";
+        open(face.toRecipe(bowl)).lines[0].amount = "1 g";
       },
     ],
   ])("%s cannot be changed", (_, change) => {
