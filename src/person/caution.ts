@@ -33,6 +33,7 @@ export type CautionCode =
   | "thyroid-disease"
   | "eating-disorder-history"
   | "no-upper-level"
+  | "guidance-level"
   | "supervised";
 
 /** Said once with every result about a person. */
@@ -40,7 +41,7 @@ export const practitionerNote: string =
   "These are calculations from published tables, not advice: a licensed practitioner decides what a person should eat.";
 
 /** Codes whose words are the same for everyone. */
-type FixedCode = Exclude<CautionCode, "supervised" | "no-upper-level">;
+type FixedCode = Exclude<CautionCode, "supervised" | "no-upper-level" | "guidance-level">;
 
 type Advice = Omit<Caution, "code">;
 

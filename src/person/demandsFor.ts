@@ -5,6 +5,7 @@ import type { Demand } from "../scale/demand.ts";
 import type { Aim } from "./aim.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
 import { type DayTarget, dayTarget } from "./dayTarget.ts";
+import { checkGuidance, guidanceCautions } from "./intakes/guidance.ts";
 import {
   INTAKE_OPTIONS,
   type IntakeOptions,
@@ -29,6 +30,11 @@ export interface DemandsHow extends IntakeOptions {
    * level. `1` lets one portion take all of it, and then three meals may come to three times a level.
    */
   readonly limits?: Value;
+  /**
+   * What guidance levels and safe levels of intake are: told in a caution, unless told otherwise, or
+   * firm limits as levels set from harm are.
+   */
+  readonly guidance?: "tell" | "limit";
 }
 
 /** What a portion must meet for one person. */
@@ -46,10 +52,11 @@ export interface DemandsFor {
  * A person's demands on a portion, for `fit`: what an aim asks of the meal, and an authority's upper
  * levels as firm limits, so that no portion is fitted past its part of one. A level is of a whole day:
  * a meal that is given a share of the day gets the same share of each level, unless `limits` says
- * otherwise. Only levels that count what food brings
- * make a limit, and a nutrient without one is not proven safe in any amount: `intakes.withoutUpper`
- * lists them, and a caution names those that have a level for people of other ages alone, as the UK's
- * for adults. Where lines are silent, `fit` lists the limit as not proven.
+ * otherwise. Only levels that were set from harm and count what food brings make a limit: a caution
+ * names guidance levels and safe levels of intake, which do not (see {@link upperLimits}). A nutrient
+ * without a level is not proven safe in any amount: `intakes.withoutUpper` lists them, and a caution
+ * names those that have a level for people of other ages alone, as the UK's for adults. Where lines are
+ * silent, `fit` lists the limit as not proven.
  *
  * Throws the codes of `dayTarget` and `referenceIntakes`, and `shares-impossible`.
  *
@@ -62,8 +69,9 @@ export interface DemandsFor {
  * ```
  */
 export function demandsFor(person: Person, authority: Authority, how: DemandsHow = {}): DemandsFor {
-  checkFields(how, ["aim", "share", "limits", ...INTAKE_OPTIONS], "aim-malformed");
-  const { aim, share = 1, limits = share, ...options } = how;
+  checkFields(how, ["aim", "share", "limits", "guidance", ...INTAKE_OPTIONS], "aim-malformed");
+  const { aim, share = 1, limits = share, guidance = "tell", ...options } = how;
+  checkGuidance(guidance, "aim-malformed");
   const day = aim === undefined ? undefined : dayTarget(person, aim, { authority });
   const energy = options.energy ?? day?.energy.target;
   const intakes = referenceIntakes(authority, person, {
@@ -71,8 +79,12 @@ export function demandsFor(person: Person, authority: Authority, how: DemandsHow
     ...(energy !== undefined && { energy }),
   });
   return {
-    demands: [...(day ? mealDemands(day.demands, share) : []), ...upperLimits(intakes, limits)],
-    cautions: [...(day ? day.cautions : personCautions(readPerson(person))), ...unlimited(intakes)],
+    demands: [...(day ? mealDemands(day.demands, share) : []), ...upperLimits(intakes, limits, { guidance })],
+    cautions: [
+      ...(day ? day.cautions : personCautions(readPerson(person))),
+      ...unlimited(intakes),
+      ...(guidance === "tell" ? guidanceCautions(intakes) : []),
+    ],
     ...(day && { energy: day.energy }),
     intakes,
     note: practitionerNote,

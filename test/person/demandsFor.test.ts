@@ -1,9 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { components } from "../../src/food/components.ts";
+import { starterFoods } from "../../src/foods.ts";
+import { compare } from "../../src/person/compare/compare.ts";
 import { demandsFor } from "../../src/person/demandsFor.ts";
 import { countsFood, type NoUpper, referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import type { Authority } from "../../src/person/intakes/table.ts";
+import { upperLimits } from "../../src/person/intakes/upperLimits.ts";
 import type { Person } from "../../src/person/person.ts";
+import { fit } from "../../src/scale/fit.ts";
+import { sheet } from "../../src/sheet/build.ts";
+import { errorOf } from "../number/error-of.ts";
 
 const girl: Person = { sex: "female", age: 15, mass: "50 kg", height: "1.60 m", activity: "active" };
 const woman: Person = { sex: "female", age: 30, mass: "60 kg", height: "1.70 m", activity: "active" };
@@ -17,7 +23,7 @@ describe("what no upper level limits", () => {
     const { demands, intakes } = demandsFor(girl, "uk");
     expect(demands.map(({ of }) => of)).toEqual(["vitaminD"]);
     const others = intakes.withoutUpper.filter(({ forOthers }) => forOthers).map(({ of }) => of);
-    expect(others).toEqual(["retinol", "folicAcid", "copper", "selenium", "iodine", "manganese", "chromium"]);
+    expect(others).toEqual(["retinol", "folicAcid", "copper", "selenium", "iodine", "chromium", "manganese"]);
     for (const id of others) expect(said(girl, "uk")).toContain(components[id].name);
     expect(said(woman, "uk")).toBeUndefined();
     // EFSA 2012 gives calcium no level below 18.
@@ -43,5 +49,100 @@ describe("what no upper level limits", () => {
       if (age > 3) expect(ids).toContain("magnesium");
       expect(new Set(ids).size).toBe(ids.length);
     }
+  });
+});
+
+describe("a level that is guidance, not set from harm", () => {
+  // Which kind each level is: EVM 2003 (SUL where the evidence was enough, else guidance) and SACN 2016;
+  // EFSA 2023 and 2024 set no UL for manganese and iron, but a safe level of intake. See src/person/intakes.
+  const limited = (authority: Authority, guidance?: "tell" | "limit"): readonly (string | undefined)[] =>
+    demandsFor(woman, authority, guidance && { guidance }).demands.map(({ of }) => of);
+  const told = (person: Person, authority: Authority): string | undefined =>
+    demandsFor(person, authority).cautions.find(({ code }) => code === "guidance-level")?.text;
+
+  it("is told, and is no limit unless asked", () => {
+    expect(limited("uk")).toEqual(["copper", "selenium", "vitaminD"]);
+    for (const of of ["iron", "manganese", "caffeine", "fluoride"]) expect(limited("eu")).not.toContain(of);
+    for (const of of ["zinc", "copper", "iodine", "retinol"]) expect(limited("eu")).toContain(of);
+    expect(told(woman, "uk")).toBe(
+      "Told, and not taken for limits: manganese 12.2 mg; iodine 940 µg; chromium 10000 µg; retinol 1500 µg; folic acid 1000 µg a day. " +
+        "These are guidance levels, given where the evidence was too thin for a safe upper level; more is proven neither harmful nor safe.",
+    );
+    expect(told(woman, "eu")).toMatch(/^Told, .*iron 40 mg; .*manganese 8 mg; .*caffeine 400 mg.* a day\./);
+    expect(told({ ...woman, pregnant: 2 }, "eu")).toContain("caffeine 200 mg");
+    for (const authority of ["uk", "eu"] as const) {
+      expect(limited(authority, "limit")).toEqual(
+        expect.arrayContaining(["manganese", ...limited(authority)]),
+      );
+      const { cautions } = demandsFor(woman, authority, { guidance: "limit" });
+      expect(cautions.map(({ code }) => code)).not.toContain("guidance-level");
+    }
+    // The National Academies set ULs alone; their CDRR of sodium is no limit either way.
+    expect(told(woman, "us")).toBeUndefined();
+    expect(limited("us", "limit")).toEqual(limited("us"));
+  });
+
+  it("keeps no rower from an oat breakfast", () => {
+    // 30 % of 12.2 mg of manganese are in some 100 g of oats (USDA SR28: 3.63 mg in 100 g).
+    const oats = sheet(
+      {
+        name: "Oats",
+        portions: 1,
+        lines: [
+          { key: "oats", food: "oats-rolled-dry", amount: "60 g" },
+          { key: "milk", food: "milk-whole", amount: "60 g" },
+          { key: "honey", food: "honey", amount: "80 g" },
+        ],
+      },
+      starterFoods,
+    );
+    const heavy: Person = { sex: "male", age: 27, mass: "94 kg", height: "1.96 m", activity: "2.3" };
+    const how = { aim: { weight: "hold" }, share: "30 %" } as const;
+    for (const authority of ["uk", "eu"] as const) {
+      const { demands, energy } = demandsFor(heavy, authority, how);
+      const fitted = fit(oats, demands);
+      expect(fitted.status).toBe("met");
+      if (fitted.status !== "met") continue;
+      expect(fitted.sheet.portion("energy").value.toNumber()).toBeCloseTo(
+        0.3 * (energy?.target.toNumber() ?? 0),
+        6,
+      );
+      const row = compare(fitted.sheet, referenceIntakes(authority, heavy)).get("manganese");
+      expect(row?.upper?.figure.kind).toMatch(/guidance level|safe level of intake/);
+      expect(row?.upper?.share?.toNumber()).toBeGreaterThan(0.3);
+      expect(fit(oats, demandsFor(heavy, authority, { ...how, guidance: "limit" }).demands).status).not.toBe(
+        "met",
+      );
+    }
+  });
+
+  it("of manganese is lower for older people in the UK", () => {
+    // EVM 2003, in a copy: 12.2 mg, and 8.7 mg from 50 (sanomedica.com/manganese-safety-assessment).
+    const level = (age: number): string | undefined =>
+      referenceIntakes("uk", { ...woman, age })
+        .get("manganese")
+        .upper?.value.toString();
+    expect([17, 18, "49.9", 50, 80].map((age) => level(Number(age)))).toEqual([
+      undefined,
+      "12.2",
+      "12.2",
+      "8.7",
+      "8.7",
+    ]);
+    expect(told({ ...woman, age: 61 }, "uk")).toContain("manganese 8.7 mg");
+  });
+
+  it("is taken in one of two ways", () => {
+    for (const guidance of ["limits", "", null, 1, true]) {
+      const how = { guidance } as never;
+      const found = errorOf(() => demandsFor(woman, "uk", how));
+      expect([found.code, found.faults[0]?.path]).toEqual(["aim-malformed", ["guidance"]]);
+      expect(errorOf(() => upperLimits(referenceIntakes("uk", woman), 1, how)).code).toBe(
+        "comparison-malformed",
+      );
+    }
+    expect(
+      errorOf(() => upperLimits(referenceIntakes("uk", woman), 1, { guide: "limit" } as never)).code,
+    ).toBe("comparison-malformed");
   });
 });

@@ -170,11 +170,11 @@ describe("demands from a person", () => {
     // EFSA 2023: 255 µg of selenium a day, of which a quarter.
     expect(demands.find((d) => d.of === "selenium")).toEqual({ of: "selenium", most: "63.75", firm: true });
     expect(energy?.target.toNumber()).toBeGreaterThan(2000);
-    expect(cautions).toEqual([]);
+    expect(cautions.map(({ code }) => code)).toEqual(["guidance-level"]);
     expect(demandsFor(lightweight, "eu").demands.every((d) => d.firm === true)).toBe(true);
     expect(
       demandsFor({ ...lightweight, conditions: ["warfarin"] }, "eu").cautions.map((c) => c.code),
-    ).toEqual(["warfarin"]);
+    ).toEqual(["warfarin", "guidance-level"]);
   });
 
   it("let a meal have the part of each level that it has of the day, or the part that is asked", () => {

@@ -15,7 +15,7 @@ import { noted, type ReferenceFigure, resolveRow, type Setting, type UpperFigure
 import { heeds, readStage, stateOf } from "./stage.ts";
 import type { Authority, IntakeTable } from "./table.ts";
 import { ukFibre, ukReferences, ukSalt } from "./ukReferences.ts";
-import { ukUpper, ukVitaminD } from "./ukUpper.ts";
+import { ukManganese, ukUpper, ukVitaminD } from "./ukUpper.ts";
 import { usElements } from "./usElements.ts";
 import { usMacronutrients } from "./usMacronutrients.ts";
 import { usUpper } from "./usUpper.ts";
@@ -89,7 +89,7 @@ export function isIntakes(x: unknown): x is ReferenceIntakes {
 
 /** The published tables of an authority, all of them. */
 export const intakeTables: { readonly [A in Authority]: readonly IntakeTable[] } = {
-  uk: [ukReferences, ukFibre, ukSalt, ukUpper, ukVitaminD],
+  uk: [ukReferences, ukFibre, ukSalt, ukUpper, ukManganese, ukVitaminD],
   us: [usVitamins, usElements, usMacronutrients, usUpper],
   eu: [
     eu.euReferences,

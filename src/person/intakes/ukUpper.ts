@@ -46,8 +46,29 @@ export const ukUpper: IntakeTable = {
     { of: ["copper"], kind: "SUL", covers: "all sources", values: "10", check: three },
     { of: ["selenium"], kind: "SUL", covers: "all sources", values: "450", check: three },
     { of: ["iodine"], kind: "guidance level", unit: "mg", covers: "all sources", values: "0.94", note: "0.5 mg of it from supplements", check: "memory" },
-    { of: ["manganese"], kind: "guidance level", covers: "all sources", values: "12.2", note: "4 mg of it from supplements; 8.7 and 0.5 mg for older people", check: "memory" },
     { of: ["chromium"], kind: "guidance level", unit: "mg", covers: "all sources", values: "10", note: "trivalent chromium", check: list },
+  ],
+};
+
+/**
+ * The EVM's guidance level of manganese, lower for older people, who may be more sensitive to it. From
+ * what age was read in a copy alone; the parts of supplements, 4 and 0.5 mg, at Food Standards Scotland.
+ */
+export const ukManganese: IntakeTable = {
+  source: "Expert Group on Vitamins and Minerals (UK) 2003, Safe Upper Levels for Vitamins and Minerals",
+  stages: ["18-49", "50+"],
+  uppers: [
+    {
+      of: ["manganese"],
+      kind: "guidance level",
+      covers: "all sources",
+      values: "12.2 8.7",
+      note: "4 mg of it from supplements, and 0.5 mg for older people; the age of 50 is of a copy",
+      check: {
+        at: "copy",
+        read: "https://sanomedica.com/manganese-safety-assessment/; supplements: https://www.foodstandards.gov.scot/consumers/healthy-eating/nutrition/vitamins-minerals/manganese",
+      },
+    },
   ],
 };
 

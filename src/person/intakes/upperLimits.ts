@@ -1,23 +1,33 @@
 import type { Decimal } from "decimal.js";
 import type { ComponentId } from "../../food/components.ts";
 import { fault, kindOf } from "../../number/error.ts";
+import { checkFields } from "../../number/fields.ts";
 import type { Value } from "../../number/fraction.ts";
 import type { Demand } from "../../scale/demand.ts";
 import { mealDemands } from "../shareDay.ts";
+import { checkGuidance, isGuidance } from "./guidance.ts";
 import { countsFood, isIntakes, type ReferenceIntakes } from "./referenceIntakes.ts";
+import type { UpperFigure } from "./resolve.ts";
 import type { UpperKind } from "./table.ts";
 
-/** Levels set against harm; goals for a population and the CDRR are not, and guidance levels are rougher. */
-const harmful: readonly UpperKind[] = ["UL", "SUL", "guidance level", "safe level of intake"];
+/** Levels set from evidence of harm. */
+const harmful: readonly UpperKind[] = ["UL", "SUL"];
 
 /**
  * Upper levels as firm limits for `fit`, so that no portion is fitted past one: those that count what
  * food brings. A level is of a day; `share` gives a meal its part of it, the whole unless told.
  *
+ * Only levels that were set from evidence of harm are limits: tolerable upper intake levels (`"UL"`) and
+ * the UK's safe upper levels (`"SUL"`). The EVM gives a guidance level where the evidence was too thin
+ * for a safe upper level, and EFSA a safe level of intake where it could set no upper level: from where
+ * more does harm is not known, and a day of wholegrain food can pass them, as oats do for manganese.
+ * They are limits with `guidance: "limit"` alone; `demandsFor` names them in a caution, and `compare`
+ * holds a portion against them. The CDRR and goals for a population are never limits.
+ *
  * Levels of supplements alone make no limit, and neither does a nutrient without a level: that is no
  * proof that any amount is safe.
  *
- * Throws `shares-impossible`, and `comparison-malformed` for what are no intakes.
+ * Throws `shares-impossible`, and `comparison-malformed` for what are no intakes or no options.
  *
  * @example
  * ```ts
@@ -25,19 +35,26 @@ const harmful: readonly UpperKind[] = ["UL", "SUL", "guidance level", "safe leve
  * limits.find((limit) => limit.of === "selenium"); // => { of: 'selenium', most: '102', firm: true }
  * ```
  */
-export function upperLimits(intakes: ReferenceIntakes, share: Value = 1): readonly Demand[] {
+export function upperLimits(
+  intakes: ReferenceIntakes,
+  share: Value = 1,
+  how: { readonly guidance?: "tell" | "limit" } = {},
+): readonly Demand[] {
   if (!isIntakes(intakes)) {
     const hint = 'make them with referenceIntakes("uk", person)';
     throw fault("comparison-malformed", `expected reference intakes, got ${kindOf(intakes)}`, hint, [
       "intakes",
     ]);
   }
+  checkFields(how, ["guidance"], "comparison-malformed");
+  checkGuidance(how.guidance, "comparison-malformed");
+  const isLimit = ({ kind }: UpperFigure): boolean =>
+    harmful.includes(kind) || (how.guidance === "limit" && isGuidance(kind));
   const limits = new Map<ComponentId, Decimal>();
   for (const id of intakes.components) {
     for (const upper of intakes.get(id).uppers) {
       const [of, ...others] = upper.of;
-      if (of === undefined || others.length > 0 || !countsFood(upper) || !harmful.includes(upper.kind))
-        continue;
+      if (of === undefined || others.length > 0 || !countsFood(upper) || !isLimit(upper)) continue;
       const before = limits.get(of);
       if (before === undefined || upper.value.lessThan(before)) limits.set(of, upper.value);
     }

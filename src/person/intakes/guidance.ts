@@ -1,0 +1,61 @@
+import { components } from "../../food/components.ts";
+import type { ErrorCode } from "../../number/codes.ts";
+import { checkChoice } from "../../number/fields.ts";
+import type { Caution } from "../caution.ts";
+import { countsFood, type ReferenceIntakes } from "./referenceIntakes.ts";
+import type { UpperKind } from "./table.ts";
+
+/** Levels that stand where no level could be set from harm. */
+type GuidanceKind = Extract<UpperKind, "guidance level" | "safe level of intake">;
+
+const WAYS: readonly string[] = ["tell", "limit"];
+
+/** What a kind of level is, by the body that set it. */
+const kinds: { readonly [K in GuidanceKind]: Omit<Caution, "code"> } = {
+  "guidance level": {
+    text: "guidance levels, given where the evidence was too thin for a safe upper level; more is proven neither harmful nor safe",
+    source: "Expert Group on Vitamins and Minerals (UK) 2003, Safe Upper Levels for Vitamins and Minerals",
+    check: {
+      at: "copy",
+      read: "a news report of the group's draft, https://foodnavigator.com/Article/2002/08/30/Vitamins-and-minerals-the-right-level",
+    },
+  },
+  "safe level of intake": {
+    text: "safe levels of intake, given where no upper level could be set; no harm is expected up to them, and from where more does harm is not known",
+    source: "EFSA 2023, manganese, EFSA Journal 21(12):8413; EFSA 2024, iron, EFSA Journal 22(6):8819",
+    check: {
+      at: "copy",
+      read: "the abstract on manganese, https://pure.ulster.ac.uk/en/publications/scientific-opinion-on-the-tolerable-upper-intake-level-for-mangan; EFSA's announcement on iron, https://www.food-safety.com/articles/9526-efsa-sets-safe-intake-levels-for-iron",
+    },
+  },
+};
+
+/** Whether a kind of level is guidance, not set from harm. */
+export function isGuidance(kind: UpperKind): kind is GuidanceKind {
+  return Object.hasOwn(kinds, kind);
+}
+
+/** Refuses what is no way to take guidance. */
+export function checkGuidance(given: unknown, code: ErrorCode): void {
+  checkChoice(given, "guidance", WAYS, code);
+}
+
+/** Says which levels are no limits, and what they are: one caution for each kind. */
+export function guidanceCautions(intakes: ReferenceIntakes): Caution[] {
+  const uppers = new Set(intakes.components.flatMap((id) => intakes.get(id).uppers.filter(countsFood)));
+  return (Object.keys(kinds) as GuidanceKind[]).flatMap((kind): Caution[] => {
+    const levels = [...uppers]
+      .filter((upper) => upper.kind === kind)
+      .map(({ of, value, unit }) => `${of.map((id) => components[id].name).join(", ")} ${value} ${unit}`);
+    if (levels.length === 0) return [];
+    const { text, source, check } = kinds[kind];
+    return [
+      {
+        code: "guidance-level",
+        text: `Told, and not taken for limits: ${levels.join("; ")} a day. These are ${text}.`,
+        source,
+        check,
+      },
+    ];
+  });
+}
