@@ -40,13 +40,20 @@ export type CautionCode =
 export const practitionerNote: string =
   "These are calculations from published tables, not advice: a licensed practitioner decides what a person should eat.";
 
-/** Codes whose words are the same for everyone. */
+/** Codes that have words for everyone; {@link caution} may say them more closely. */
 type FixedCode = Exclude<CautionCode, "supervised" | "no-upper-level" | "guidance-level">;
 
 type Advice = Omit<Caution, "code">;
 
 const nice: string = "NICE (England), CG189 Obesity, recommendations 1.7 (since replaced by NG246)";
 const niceCheck: Check = { at: "issuer", read: "https://www.ncbi.nlm.nih.gov/books/NBK311324/" };
+
+/** What every caution of pregnancy ends on. */
+const diets = {
+  text: " Weight-loss diets are not advised; a midwife or dietitian sets the target.",
+  source: "; on diets NICE (England), PH27",
+  read: "; NICE in a news report, http://www.peacefmonline.com/v12/tools/printnews/news.php?contentid=114519",
+} as const;
 
 /** Cautions by code. One list, since their wording is ours; each names the body it rests on. */
 export const cautionTexts: { readonly [Code in FixedCode]: Advice } = {
@@ -120,9 +127,12 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = {
     check: "memory",
   },
   pregnant: {
-    text: "Pregnant: equations for energy leave out what pregnancy adds (EFSA: 70, 260 and 500 kcal a day by trimester), which only an authority's reference intakes count in. Weight-loss diets are not advised; a midwife or dietitian sets the target.",
-    source: "EFSA 2013, Dietary Reference Values for energy, EFSA Journal 11(1):3005",
-    check: { at: "copy", read: "EFSA's announcement, http://news.foodmate.com/201301/news_12537.html" },
+    text: `Pregnant: equations for energy leave out what pregnancy adds (EFSA: 70, 260 and 500 kcal a day by trimester), which only an authority's reference intakes count in.${diets.text}`,
+    source: `EFSA 2013, Dietary Reference Values for energy, EFSA Journal 11(1):3005${diets.source}`,
+    check: {
+      at: "copy",
+      read: `EFSA's announcement, http://news.foodmate.com/201301/news_12537.html${diets.read}`,
+    },
   },
   breastfeeding: {
     text: "Breastfeeding: equations for energy leave out what milk costs (EFSA: about 500 kcal a day in the first six months), which only an authority's reference intakes count in.",
@@ -169,7 +179,18 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = {
   },
 };
 
-/** The caution of a code. */
-export function caution(code: FixedCode): Caution {
-  return { code, ...cautionTexts[code] };
+/** The caution of a code, in closer words where there are any. */
+export function caution(code: FixedCode, closer: Partial<Advice> = {}): Caution {
+  return { code, ...cautionTexts[code], ...closer };
+}
+
+/** Closer words of a caution of pregnancy, with what all of them say of diets. */
+export function withDiets(text: string, said?: Pick<Advice, "source" | "check">): Partial<Advice> {
+  if (!said) return { text: `${text}${diets.text}` };
+  const read = said.check === "memory" ? "the rest from memory" : said.check.read;
+  return {
+    text: `${text}${diets.text}`,
+    source: `${said.source}${diets.source}`,
+    check: { at: "copy", read: `${read}${diets.read}` },
+  };
 }

@@ -56,7 +56,7 @@ const DAYS: Fraction = { n: 7n, d: 1n };
 /**
  * What a day should bring for a person and an aim. Energy is one exact figure; protein, fat and
  * carbohydrate follow the aim; fibre is a lower limit. What pregnancy or breastfeeding adds to energy
- * is counted in where `how.authority` says whose figure to take; else a caution says that it is not.
+ * is counted in where `how.authority` says whose figure to take; a caution says what was done.
  *
  * An aim that cannot be met is refused: shares of the three macronutrients that do not make a whole, or
  * grams that bring more than the day's energy. One that is extreme carries a caution.
@@ -93,6 +93,8 @@ export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: 
     ]);
   }
   const kgPerWeek = over(times(change, DAYS), exact(weightRule.kcalPerKg));
+  const addition = added && withoutExact(added);
+  const counted = how.authority && { authority: how.authority, ...(addition && { addition }) };
   const macros = macroDemands(facts, aimed);
   throwIfAny(macroFaults(aimed, macroEnergy(facts, aimed, target), target));
   return {
@@ -104,14 +106,14 @@ export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: 
         : []),
     ],
     cautions: [
-      ...needCautions(facts, need),
+      ...needCautions(facts, need, counted),
       ...targetCautions({ facts, aimed, resting: need.resting, target, kgPerWeek }),
       ...supervision(facts, aimed),
     ],
     energy: {
       resting: toDecimal(need.resting),
       need: toDecimal(total),
-      ...(added && { addition: withoutExact(added) }),
+      ...(addition && { addition }),
       change: toDecimal(change),
       target: toDecimal(target),
       equation: need.equation.id,

@@ -18,6 +18,7 @@ import type { Person } from "./person.ts";
 import { personCautions } from "./personCautions.ts";
 import { readPerson } from "./readPerson.ts";
 import { mealDemands } from "./shareDay.ts";
+import { stateEnergyOf } from "./stateCautions.ts";
 
 /** Options of {@link demandsFor}. */
 export interface DemandsHow extends IntakeOptions {
@@ -81,7 +82,7 @@ export function demandsFor(person: Person, authority: Authority, how: DemandsHow
   return {
     demands: [...(day ? mealDemands(day.demands, share) : []), ...upperLimits(intakes, limits, { guidance })],
     cautions: [
-      ...(day ? day.cautions : personCautions(readPerson(person))),
+      ...(day ? day.cautions : personCautions(readPerson(person), stateEnergyOf(intakes))),
       ...unlimited(intakes),
       ...(guidance === "tell" ? guidanceCautions(intakes) : []),
     ],

@@ -8,6 +8,7 @@ import { energyEquations } from "./equations/all.ts";
 import type { EnergyEquation, EquationId, EquationLine } from "./equations/equation.ts";
 import type { Facts } from "./person.ts";
 import { isUnder18, personCautions } from "./personCautions.ts";
+import type { StateEnergy } from "./stateCautions.ts";
 
 /** Energy need in exact figures, kcal a day. */
 export interface NeedFigures {
@@ -54,12 +55,12 @@ export function spreadOf(facts: Facts, need: NeedFigures): { equation: EnergyEqu
   });
 }
 
-/** What the need alone gives cause to say. */
-export function needCautions(facts: Facts, need: NeedFigures): Caution[] {
+/** What the need alone gives cause to say; `energy` as {@link personCautions} takes it. */
+export function needCautions(facts: Facts, need: NeedFigures, energy?: StateEnergy): Caution[] {
   return [
     ...(isWithin(need.equation, facts) ? [] : [caution("outside-population")]),
     ...(isUsualLevel(need.level) ? [] : [caution("unusual-activity")]),
-    ...personCautions(facts),
+    ...personCautions(facts, energy),
   ];
 }
 

@@ -1,17 +1,20 @@
 import { compare, exact, type Fraction, over, times } from "../number/fraction.ts";
 import { type Caution, caution } from "./caution.ts";
 import type { Facts } from "./person.ts";
+import { type StateEnergy, stateCautions } from "./stateCautions.ts";
 
 const ADULT = "18";
 const UNDERWEIGHT = "18.5";
 
-/** What a person's age, state and declared conditions give cause to say. */
-export function personCautions(facts: Facts): Caution[] {
+/**
+ * What a person's age, state and declared conditions give cause to say. `energy` is what their day's
+ * energy holds for pregnancy or breastfeeding, where more than an equation was reckoned with.
+ */
+export function personCautions(facts: Facts, energy?: StateEnergy): Caution[] {
   return [
     ...(isUnder18(facts) ? [caution("under-18")] : []),
     ...(compare(facts.age, exact(65)) > 0 ? [caution("over-65")] : []),
-    ...(facts.pregnant ? [caution("pregnant")] : []),
-    ...(facts.breastfeeding ? [caution("breastfeeding")] : []),
+    ...stateCautions(facts, energy).map(({ caution }) => caution),
     ...(isUnderweight(facts) ? [caution("underweight")] : []),
     ...facts.conditions.map((condition) => caution(condition)),
   ];

@@ -5,6 +5,7 @@ import { compare } from "../../src/person/compare/compare.ts";
 import { dayTarget } from "../../src/person/dayTarget.ts";
 import { demandsFor } from "../../src/person/demandsFor.ts";
 import { energyNeed } from "../../src/person/energyNeed.ts";
+import { labelReference } from "../../src/person/intakes/labelReference.ts";
 import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import type { Authority } from "../../src/person/intakes/table.ts";
 import type { Person } from "../../src/person/person.ts";
@@ -103,6 +104,60 @@ describe("energy by an equation", () => {
   });
 });
 
+describe("a caution of pregnancy or breastfeeding", () => {
+  const textOf = (cautions: readonly { readonly code: string; readonly text: string }[]): string =>
+    cautions.find(({ code }) => code === "pregnant" || code === "breastfeeding")?.text ?? "";
+  const byDay = (person: Person, authority?: Authority): string =>
+    textOf(dayTarget(person, hold, authority && { authority }).cautions);
+  const mother: Person = { ...woman, breastfeeding: true };
+
+  it("says what was done about energy, by whose figure", () => {
+    // The additions themselves are tested above.
+    expect(byDay({ ...woman, pregnant: 3 }, "uk")).toMatch(/the 191 kcal a day that SACN .* are counted in/);
+    expect(byDay({ ...woman, pregnant: 3 }, "us")).toMatch(
+      /the 452 kcal a day that the Institute of Medicine/,
+    );
+    expect(byDay({ ...woman, pregnant: 1 }, "uk")).toMatch(/SACN .* adds no energy .* none was added/);
+    expect(byDay(mother, "eu")).toMatch(/the 500 kcal a day that EFSA adds for breastfeeding/);
+    expect(byDay({ ...mother, monthsSinceBirth: 8 }, "uk")).toMatch(
+      /SACN .* has no figure .* leaves out what milk costs/,
+    );
+    expect(byDay({ ...woman, age: 17, pregnant: 2 }, "eu")).toMatch(/EFSA has no figure .* leaves out/);
+    for (const pregnant of trimesters) {
+      const uk = dayTarget({ ...woman, pregnant }, hold, { authority: "uk" }).cautions.find(
+        ({ code }) => code === "pregnant",
+      );
+      expect(uk?.text).not.toMatch(/EFSA|leave/);
+      expect(uk?.text).toContain("Weight-loss diets are not advised");
+      expect(uk?.source).toMatch(/^SACN \(UK\) 2011.*NICE/);
+    }
+  });
+
+  it("says that an equation alone leaves it out", () => {
+    expect(byDay({ ...woman, pregnant: 3 })).toContain("equations for energy leave out");
+    expect(textOf(energyNeed(mother).cautions)).toContain("equations for energy leave out");
+  });
+
+  it("goes by the intakes where there is no aim", () => {
+    expect(textOf(demandsFor({ ...woman, pregnant: 3 }, "uk").cautions)).toContain("191 kcal");
+    expect(textOf(demandsFor({ ...woman, pregnant: 3 }, "uk", { energy: 2400 }).cautions)).toContain(
+      "was given, and taken as it is",
+    );
+    const { activity: _, ...idle } = woman;
+    expect(textOf(demandsFor({ ...idle, pregnant: 3 }, "uk").cautions)).toContain(
+      "equations for energy leave out",
+    );
+  });
+
+  it("keeps pregnancy and breastfeeding apart where both hold", () => {
+    const { cautions } = dayTarget({ ...mother, pregnant: 3 }, hold, { authority: "uk" });
+    expect(cautions.map(({ text }) => text)).toEqual([
+      expect.stringContaining("191 kcal"),
+      expect.stringMatching(/only what pregnancy adds is counted in, .* leaves out what milk costs/),
+    ]);
+  });
+});
+
 describe("a comparison of someone pregnant or breastfeeding", () => {
   const lentils = sheet(
     { name: "Lentils", portions: 1, lines: [{ key: "lentils", food: "lentils-boiled", amount: "200 g" }] },
@@ -117,8 +172,14 @@ describe("a comparison of someone pregnant or breastfeeding", () => {
     expect(usual.cautions).toEqual([]);
     const kcal = (of: typeof c): number => of.get("energy")?.reference?.figure.value.toNumber() ?? 0;
     expect(kcal(c) - kcal(usual)).toBe(500);
-    expect(toText(c)).toMatch(/the whole +pregnant +Pregnant: equations for energy/);
+    expect(toText(c)).toMatch(/the whole +pregnant +Pregnant: the 500 kcal a day/);
     const mother = compare(lentils, referenceIntakes("uk", { ...woman, breastfeeding: true }));
     expect(mother.cautions.map(({ code }) => code)).toEqual(["breastfeeding"]);
+    expect(mother.cautions[0]?.text).toContain("the 330 kcal a day that SACN (UK) adds");
+    const of = { ...woman, pregnant: 3 } as const;
+    expect(compare(lentils, referenceIntakes("uk", woman), { person: of }).cautions[0]?.text).toContain(
+      "leave out",
+    );
+    expect(compare(lentils, labelReference("eu"), { person: of }).cautions[0]?.text).toContain("leave out");
   });
 });

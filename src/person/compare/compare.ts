@@ -2,7 +2,7 @@ import { type ComponentId, component, componentIds } from "../../food/components
 import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
 import { checkFields } from "../../number/fields.ts";
 import type { EnergyBy } from "../../sheet/energy.ts";
-import { caution, practitionerNote } from "../caution.ts";
+import { practitionerNote } from "../caution.ts";
 import type { LabelReference } from "../intakes/labelReference.ts";
 import { countsFood, type ReferenceIntakes } from "../intakes/referenceIntakes.ts";
 import type { ReferenceFigure, UpperFigure } from "../intakes/resolve.ts";
@@ -11,6 +11,7 @@ import { type PortionCaution, portionCautions } from "../portion/cautions.ts";
 import { type Eaten, type EatenPortion, readEaten } from "../portion/eaten.ts";
 import { energyRangesFor } from "../ranges/all.ts";
 import { readPerson } from "../readPerson.ts";
+import { type StateEnergy, stateCautions, stateEnergyOf } from "../stateCautions.ts";
 import { balanceOf, ratiosOf } from "./balance.ts";
 import { Comparison, type ComparisonRow } from "./comparison.ts";
 import { holdReference, holdUpper } from "./held.ts";
@@ -65,6 +66,8 @@ export function compare(
   const person = how.person ?? ("person" in intakes ? intakes.person : undefined);
   const facts = person === undefined ? undefined : readPerson(person);
   const ranges = person && "person" in intakes ? energyRangesFor(intakes.authority, person) : [];
+  // Energy that was reckoned for somebody else holds nothing for this person's state.
+  const counted = "person" in intakes && person === intakes.person ? stateEnergyOf(intakes) : undefined;
   return new Comparison({
     name: portion.name,
     meals: portion.meals.length,
@@ -72,7 +75,7 @@ export function compare(
     rows: rowsOf(portion, figures).filter(({ of }) => of.some((id) => wanted.has(id))),
     balance: balanceOf(portion, ranges, how.system ?? "atwater-general"),
     ratios: ratiosOf(portion),
-    cautions: [...stateCautions(facts), ...portionCautions(portion, facts)],
+    cautions: [...statesOf(facts, counted), ...portionCautions(portion, facts)],
     needEnergy: "person" in intakes ? intakes.needEnergy : [],
     withoutUpper: "person" in intakes ? intakes.withoutUpper.filter(({ of }) => wanted.has(of)) : [],
     note: practitionerNote,
@@ -80,12 +83,14 @@ export function compare(
 }
 
 /** What pregnancy or breastfeeding itself gives cause to say: it concerns the whole, and no one line. */
-function stateCautions(facts: Facts | undefined): PortionCaution[] {
-  const states = [
-    ...(facts?.pregnant ? (["pregnant"] as const) : []),
-    ...(facts?.breastfeeding ? (["breastfeeding"] as const) : []),
-  ];
-  return states.map((state) => ({ ...caution(state), lines: [], because: [state], amounts: [] }));
+function statesOf(facts: Facts | undefined, energy: StateEnergy | undefined): PortionCaution[] {
+  if (!facts) return [];
+  return stateCautions(facts, energy).map(({ state, caution }) => ({
+    ...caution,
+    lines: [],
+    because: [state],
+    amounts: [],
+  }));
 }
 
 interface Figures {
