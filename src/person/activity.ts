@@ -47,10 +47,8 @@ export const activityClasses: { readonly [Class in ActivityClass]: ActivityBand 
   },
 };
 
-/** The levels that FAO/WHO/UNU 2004 finds people can keep up: 1.40 to 2.40. */
-export function isUsualLevel(level: Fraction): boolean {
-  return (
-    compare(level, exact(activityClasses.sedentary.least)) >= 0 &&
-    compare(level, exact(activityClasses.vigorous.most)) <= 0
-  );
+/** On which side a level lies of those that FAO/WHO/UNU 2004 finds people can keep up, 1.40 to 2.40. */
+export function sideOfUsual(level: Fraction): "below" | "above" | undefined {
+  if (compare(level, exact(activityClasses.sedentary.least)) < 0) return "below";
+  return compare(level, exact(activityClasses.vigorous.most)) > 0 ? "above" : undefined;
 }

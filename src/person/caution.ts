@@ -15,7 +15,9 @@ export type CautionCode =
   | "energy-below-800"
   | "energy-below-resting"
   | "energy-beyond-limit"
+  | "low-energy-availability"
   | "fast-loss"
+  | "fast-loss-for-mass"
   | "fast-gain"
   | "macros-energy"
   | "protein-low"
@@ -26,6 +28,7 @@ export type CautionCode =
   | "pregnant"
   | "breastfeeding"
   | "underweight"
+  | "underweight-soon"
   | "underweight-unknown"
   | "kidney-disease"
   | "insulin"
@@ -82,6 +85,11 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = {
     source: "NICE (England), advice on weight-loss programmes",
     check: { at: "copy", read: "https://debategraph.org/article.aspx?nid=369926" },
   },
+  "fast-loss-for-mass": {
+    text: "More than 1 % of body mass a week is faster than people who train are advised to lose (0.5 to 1 %), so as to keep their lean mass.",
+    source: "Ruiz-Castellano et al. 2021, Nutrients 13(9):3255, review of resistance-trained athletes",
+    check: { at: "issuer", read: "the abstract: https://mdpi.com/2072-6643/13/9/3255/xml" },
+  },
   "fast-gain": {
     text: "More than 0.5 % of body mass a week is faster than people who train to gain muscle are advised to aim for (0.25 to 0.5 %); what comes on beyond that is mostly fat.",
     source: "Iraki et al. 2019, Sports 7(7):154, review of off-season nutrition",
@@ -93,6 +101,15 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = {
     check: {
       at: "copy",
       read: "the abstract: https://discovery.researcher.life/article/5ddbc9e685a23f50946054fafbef3451",
+    },
+  },
+  "low-energy-availability": {
+    text: "Less than 30 kcal for each kg of fat-free mass, even before what exercise takes is taken off: low energy availability, which can harm hormones, bones and performance, in men too. The threshold was found in young women, and people differ.",
+    source:
+      "International Olympic Committee, consensus statements on REDs, 2018 and 2023: Br J Sports Med 52:687, 57:1073",
+    check: {
+      at: "copy",
+      read: "the threshold in reviews of the statement, https://pmc.ncbi.nlm.nih.gov/articles/PMC9724109/ and https://link.springer.com/10.1007/s00421-020-04516-0; harm and both sexes in its abstract, http://www.cqcsw.com/content/57/17/1073",
     },
   },
   "macros-energy": {
@@ -141,6 +158,11 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = {
   },
   underweight: {
     text: "A body mass index below 18.5 counts as underweight in adults.",
+    source: "World Health Organization, body mass index classes, TRS 894 (2000)",
+    check: "memory",
+  },
+  "underweight-soon": {
+    text: "At this pace the body mass index falls below 18.5, which counts as underweight in adults, within 12 weeks.",
     source: "World Health Organization, body mass index classes, TRS 894 (2000)",
     check: "memory",
   },

@@ -1,13 +1,20 @@
 import { compare, exact, type Fraction, minus, over, times, ZERO } from "../number/fraction.ts";
 import type { AimFacts, Band } from "./aim.ts";
 import { type Caution, caution } from "./caution.ts";
-import { macroEnergy, missesEnergy } from "./macroEnergy.ts";
+import { macroEnergy, sideOfEnergy } from "./macroEnergy.ts";
 import type { Facts } from "./person.ts";
+import { massToUnderweight } from "./personCautions.ts";
 
 /** NICE: very-low-energy diets are those of 800 kcal a day or less. */
 const VERY_LOW = "800";
 /** NICE: 0.5 to 1 kg a week at most. */
 const FASTEST_LOSS = "1";
+/** Ruiz-Castellano 2021: share of body mass a week, at most. */
+const FASTEST_LOSS_OF_MASS = "0.01";
+/** How far ahead underweight is looked for: the weeks of a weight-loss programme (NHS England's has 12). */
+const WEEKS_AHEAD = 12n;
+/** IOC 2018, 2023: kcal for each kg of fat-free mass. */
+const LEAST_AVAILABLE = "30";
 /** Iraki 2019: share of body mass a week, at most. */
 const FASTEST_GAIN = "0.005";
 /** Thurber 2019: times resting energy. */
@@ -37,12 +44,45 @@ export function targetCautions(day: Day): Caution[] {
   return [
     ...(compare(target, exact(VERY_LOW)) <= 0 ? [caution("energy-below-800")] : []),
     ...(compare(target, resting) < 0 ? [caution("energy-below-resting")] : []),
-    ...(compare(minus(ZERO, kgPerWeek), exact(FASTEST_LOSS)) > 0 ? [caution("fast-loss")] : []),
+    ...(facts.lean && compare(target, times(exact(LEAST_AVAILABLE), facts.lean)) < 0
+      ? [caution("low-energy-availability")]
+      : []),
+    ...lossCautions(facts, minus(ZERO, kgPerWeek)),
     ...(isFastGain ? [caution("fast-gain")] : []),
     ...(compare(target, times(exact(SUSTAINED), resting)) > 0 ? [caution("energy-beyond-limit")] : []),
-    ...(missesEnergy(macroEnergy(facts, aimed, target), target) ? [caution("macros-energy")] : []),
+    ...macroCautions(day),
     ...proteinCautions(day),
   ];
+}
+
+/** What a loss, in kg a week, gives cause to say; a gain is below zero. */
+function lossCautions(facts: Facts, loss: Fraction): Caution[] {
+  if (loss.n <= 0n) return [];
+  const isFastForMass = compare(loss, times(exact(FASTEST_LOSS_OF_MASS), facts.mass)) > 0;
+  return [
+    ...(compare(loss, exact(FASTEST_LOSS)) > 0 ? [caution("fast-loss")] : []),
+    ...(isFastForMass ? [caution("fast-loss-for-mass")] : []),
+    ...underweightSoon(facts, loss),
+  ];
+}
+
+/** Says within how many weeks a steady loss makes an adult underweight who is not so yet. */
+function underweightSoon(facts: Facts, loss: Fraction): Caution[] {
+  const spare = massToUnderweight(facts);
+  if (!spare || spare.n < 0n) return [];
+  const weeks = over(spare, loss);
+  const within = weeks.n / weeks.d + 1n;
+  if (within > WEEKS_AHEAD) return [];
+  const when = within === 1n ? "a week" : `${within} weeks`;
+  const text = `At this pace the body mass index falls below 18.5, which counts as underweight in adults, within ${when}.`;
+  return [caution("underweight-soon", { text })];
+}
+
+function macroCautions({ facts, aimed, target }: Day): Caution[] {
+  const side = sideOfEnergy(macroEnergy(facts, aimed, target), target);
+  if (side === undefined) return [];
+  const text = `Protein, fat and carbohydrate as asked come to ${side} than the day's energy by general factors (4, 9 and 4 kcal per g): only foods whose own factors differ can meet them together.`;
+  return [caution("macros-energy", { text })];
 }
 
 function proteinCautions({ facts, aimed, target }: Day): Caution[] {
@@ -60,10 +100,13 @@ function proteinCautions({ facts, aimed, target }: Day): Caution[] {
   const shareHigh = byShare.exactly ?? byShare.least;
   const below = shareLow !== undefined && compare(shareLow, exact(SHARE_LEAST)) < 0;
   const above = shareHigh !== undefined && compare(shareHigh, exact(SHARE_MOST)) > 0;
+  const shareText = below
+    ? "Protein brings less than 10 % of energy, below the range set for adults (10 to 35 %)."
+    : "Protein brings more than 35 % of energy, above the range set for adults (10 to 35 %).";
   return [
     ...(low && compare(low, exact(PROTEIN_LEAST)) < 0 ? [caution("protein-low")] : []),
     ...(high && compare(high, exact(PROTEIN_MOST)) > 0 ? [caution("protein-high")] : []),
-    ...(below || above ? [caution("protein-share")] : []),
+    ...(below || above ? [caution("protein-share", { text: shareText })] : []),
   ];
 }
 

@@ -62,8 +62,8 @@ const DAYS: Fraction = { n: 7n, d: 1n };
  * grams that bring more than the day's energy. One that is extreme carries a caution.
  *
  * Throws `person-malformed`, `aim-malformed`, `person-needs`, `equation-unsuitable`, `authority-unknown`; and
- * `aim-refused` for weight loss of someone under 18, pregnant, breastfeeding or underweight, unless
- * `person.supervised` records the clinician who watches over it.
+ * `aim-refused` for weight loss of someone under 18, pregnant, breastfeeding, underweight, or with an
+ * eating disorder now or before, unless `person.supervised` records the clinician who watches over it.
  *
  * @example
  * ```ts

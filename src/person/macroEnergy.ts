@@ -43,9 +43,10 @@ export function macroEnergy(facts: Facts, { macros }: AimFacts, target: Fraction
   };
 }
 
-/** Whether protein, fat and carbohydrate as asked come to another energy than the day's by general factors. */
-export function missesEnergy({ least, most }: MacroEnergy, target: Fraction): boolean {
-  return compare(least, target) > 0 || (most !== undefined && compare(most, target) < 0);
+/** On which side of the day's energy protein, fat and carbohydrate as asked come to lie by general factors. */
+export function sideOfEnergy({ least, most }: MacroEnergy, target: Fraction): "more" | "less" | undefined {
+  if (compare(least, target) > 0) return "more";
+  return most !== undefined && compare(most, target) < 0 ? "less" : undefined;
 }
 
 /** What cannot be met whatever is eaten: macros that bring more than the day's energy, or cannot bring it. */

@@ -1,7 +1,7 @@
 import { fault, quote } from "../number/error.ts";
 import { compare, exact, type Fraction, fraction, plus, times, ZERO } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
-import { activityClasses, isUsualLevel } from "./activity.ts";
+import { activityClasses, sideOfUsual } from "./activity.ts";
 import { type Caution, caution } from "./caution.ts";
 import type { Check } from "./check.ts";
 import { energyEquations } from "./equations/all.ts";
@@ -59,9 +59,16 @@ export function spreadOf(facts: Facts, need: NeedFigures): { equation: EnergyEqu
 export function needCautions(facts: Facts, need: NeedFigures, energy?: StateEnergy): Caution[] {
   return [
     ...(isWithin(need.equation, facts) ? [] : [caution("outside-population")]),
-    ...(isUsualLevel(need.level) ? [] : [caution("unusual-activity")]),
+    ...unusual(need.level),
     ...personCautions(facts, energy),
   ];
+}
+
+function unusual(level: Fraction): Caution[] {
+  const side = sideOfUsual(level);
+  if (side === undefined) return [];
+  const text = `A physical activity level ${side} the 1.40 to 2.40 that people keep up for long: the estimate is less sure there.`;
+  return [caution("unusual-activity", { text })];
 }
 
 function equationFor(facts: Facts, chosen: EquationId | undefined): EnergyEquation {

@@ -1,4 +1,4 @@
-import { compare, exact, type Fraction, over, times } from "../number/fraction.ts";
+import { compare, exact, type Fraction, minus, over, times } from "../number/fraction.ts";
 import { type Caution, caution } from "./caution.ts";
 import type { Facts } from "./person.ts";
 import { type StateEnergy, stateCautions } from "./stateCautions.ts";
@@ -33,4 +33,10 @@ export function bodyMassIndex(facts: Facts): Fraction | undefined {
 export function isUnderweight(facts: Facts): boolean {
   const index = bodyMassIndex(facts);
   return index !== undefined && !isUnder18(facts) && compare(index, exact(UNDERWEIGHT)) < 0;
+}
+
+/** What an adult has to lose before they count as underweight, kg; below zero where they do already. */
+export function massToUnderweight(facts: Facts): Fraction | undefined {
+  if (!facts.height || isUnder18(facts)) return undefined;
+  return minus(facts.mass, times(exact(UNDERWEIGHT), times(facts.height, facts.height)));
 }

@@ -4,7 +4,12 @@ import { type Caution, caution } from "./caution.ts";
 import type { Facts } from "./person.ts";
 import { isUnder18, isUnderweight } from "./personCautions.ts";
 
-/** Weight loss that is refused unless a clinician's supervision is recorded with the person. */
+/**
+ * Weight loss that is refused unless a clinician's supervision is recorded with the person. NHS England
+ * takes nobody under 18, pregnant or with an active eating disorder into its weight-loss programme
+ * (https://www.england.nhs.uk/digital-weight-management/information-for-healthcare-professionals/); what
+ * is declared here does not tell a past disorder from a present one, so both are refused.
+ */
 export function refusals(facts: Facts, aim: AimFacts): Fault[] {
   if (aim.direction !== "lose" || facts.supervised) return [];
   const hint = "record the clinician in the person's supervised: { by }, or aim to hold weight";
@@ -19,6 +24,9 @@ export function refusals(facts: Facts, aim: AimFacts): Fault[] {
     ...(facts.pregnant ? [refuse("who is pregnant")] : []),
     ...(facts.breastfeeding ? [refuse("who is breastfeeding")] : []),
     ...(isUnderweight(facts) ? [refuse("who is underweight")] : []),
+    ...(facts.conditions.includes("eating-disorder-history")
+      ? [refuse("with an eating disorder now or before")]
+      : []),
   ];
   if (faults.length > 0 || facts.height || isUnder18(facts)) return faults;
   return [

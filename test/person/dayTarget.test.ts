@@ -115,6 +115,8 @@ describe("refusals", () => {
     ["pregnant", { ...woman, pregnant: 1 }],
     ["breastfeeding", { ...woman, breastfeeding: true }],
     ["underweight", thin],
+    // NHS England's weight-loss programme takes nobody with an active eating disorder.
+    ["with an eating disorder", { ...woman, conditions: ["eating-disorder-history"] }],
   ];
 
   it.each(refused)("weight loss of someone %s, unless a clinician watches over it", (why, person) => {
@@ -161,6 +163,65 @@ describe("cautions on a target", () => {
     expect(codes(coach, { weight: { lose: { perWeek: "1 kg" } } })).not.toContain("fast-loss");
     expect(codes(coach, { weight: { lose: { perWeek: "1.01 kg" } } })).toContain("fast-loss");
     expect(codes(coach, { weight: { gain: { perWeek: "1.2 kg" } } })).not.toContain("fast-loss");
+  });
+
+  it("look at a loss by the size of the body", () => {
+    const lose = (perWeek: string): string[] => codes(coach, { weight: { lose: { perWeek } } });
+    // Ruiz-Castellano 2021: 0.5 to 1 % of body mass a week; 1 % of 80 kg.
+    expect(lose("0.8 kg")).not.toContain("fast-loss-for-mass");
+    expect(lose("0.801 kg")).toContain("fast-loss-for-mass");
+    expect(lose("1.01 kg")).toEqual(expect.arrayContaining(["fast-loss", "fast-loss-for-mass"]));
+    expect(codes(coach, { weight: { gain: { perWeek: "1.2 kg" } } })).not.toContain("fast-loss-for-mass");
+  });
+
+  it("look 12 weeks ahead for underweight", () => {
+    const cox: Person = { sex: "female", age: 22, mass: "47.5 kg", height: "1.60 m", activity: "active" };
+    const soon = (mass: string, perWeek: string, person: Partial<Person> = {}): string | undefined =>
+      dayTarget({ ...cox, mass, ...person }, { weight: { lose: { perWeek } } }).cautions.find(
+        ({ code }) => code === "underweight-soon",
+      )?.text;
+    // WHO class: 18.5 kg per square metre at 1.60 m are 47.36 kg.
+    expect(soon("47.5 kg", "0.7 kg")).toMatch(/below 18.5, .* within a week\.$/);
+    expect(soon("47.36 kg", "0.7 kg")).toMatch(/within a week\.$/);
+    expect(soon("47.61 kg", "0.25 kg")).toMatch(/within 2 weeks\.$/);
+    expect(soon("50.35 kg", "0.25 kg")).toMatch(/within 12 weeks\.$/);
+    expect(soon("50.36 kg", "0.25 kg")).toBeUndefined();
+    // Underweight already is refused, or said as that; children have growth charts.
+    const supervised = { by: "Dr B. Sculls, camp physician" };
+    expect(soon("47.35 kg", "0.25 kg", { supervised })).toBeUndefined();
+    expect(soon("47.5 kg", "0.25 kg", { supervised, age: 17 })).toBeUndefined();
+    expect(codes(cox, { weight: { gain: { perWeek: "0.1 kg" } } })).not.toContain("underweight-soon");
+    expect(codes(cox, hold)).not.toContain("underweight-soon");
+  });
+
+  it("look at the energy that is left for the body, where fat-free mass is known", () => {
+    // IOC 2018 and 2023: 30 kcal per kg of fat-free mass; of 80 kg with 20 % fat 64 kg are lean: 1,920 kcal.
+    const lose = (kcal: string, person = coach): string[] => codes(person, { weight: { lose: { kcal } } });
+    expect(lose("848")).not.toContain("low-energy-availability");
+    expect(lose("848.1")).toContain("low-energy-availability");
+    const { bodyFat: _, ...unknown } = coach;
+    expect(lose("848.1", unknown)).not.toContain("low-energy-availability");
+    expect(codes({ ...coach, activity: 1 }, hold)).toContain("low-energy-availability");
+  });
+
+  it("say on which side a figure lies", () => {
+    const text = (person: Person, aim: Aim, code: string): string =>
+      dayTarget(person, aim).cautions.find((each) => each.code === code)?.text ?? "";
+    const share = (of: string): string =>
+      text(coach, { weight: "hold", protein: { share: of } }, "protein-share");
+    expect(share("9 %")).toMatch(/less than 10 % .* below/);
+    expect(share("36 %")).toMatch(/more than 35 % .* above/);
+    const carbohydrate = (perKg: number): Aim => ({
+      weight: "hold",
+      protein: { perKg: 2 },
+      fat: { perKg: 1 },
+      carbohydrate: { perKg },
+    });
+    expect(text(coach, carbohydrate(4), "macros-energy")).toContain("come to less than");
+    expect(text(coach, carbohydrate(5), "macros-energy")).toContain("come to more than");
+    const activity = (level: number): string => text({ ...coach, activity: level }, hold, "unusual-activity");
+    expect(activity(1.3)).toContain("below the 1.40");
+    expect(activity(2.5)).toContain("above the 1.40");
   });
 
   it("look at protein by mass and by energy, however it was asked", () => {
