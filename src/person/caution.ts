@@ -1,4 +1,5 @@
 import type { Check } from "./check.ts";
+import type { Condition } from "./person.ts";
 
 /** Something to heed, who says so, and where that was checked. Wording is ours. */
 export interface Caution {
@@ -7,6 +8,8 @@ export interface Caution {
   /** The body that issued the advice, and where. */
   readonly source: string;
   readonly check: Check;
+  /** What the person declared that it gives away: nothing for a page that others read. */
+  readonly because?: readonly Condition[];
 }
 
 export type CautionCode =
@@ -35,6 +38,9 @@ export type CautionCode =
   | "warfarin"
   | "thyroid-disease"
   | "eating-disorder-history"
+  | "coeliac-disease"
+  | "diabetes"
+  | "hypertension"
   | "no-upper-level"
   | "guidance-level"
   | "supervised";
@@ -46,7 +52,7 @@ export const practitionerNote: string =
 /** Codes that have words for everyone; {@link caution} may say them more closely. */
 type FixedCode = Exclude<CautionCode, "supervised" | "no-upper-level" | "guidance-level">;
 
-type Advice = Omit<Caution, "code">;
+type Advice = Omit<Caution, "code" | "because">;
 
 const nice: string = "NICE (England), CG189 Obesity, recommendations 1.7 (since replaced by NG246)";
 const niceCheck: Check = { at: "issuer", read: "https://www.ncbi.nlm.nih.gov/books/NBK311324/" };
@@ -198,6 +204,30 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = {
     text: "A history of an eating disorder: counting energy and losing weight can bring it back; involve the treating team.",
     source: "NICE (England), NG69 Eating disorders: recognition and treatment",
     check: "memory",
+  },
+  "coeliac-disease": {
+    text: "Coeliac disease: the diet is to be strictly and lifelong free of gluten; a dietitian helps to keep it whole.",
+    source: "NICE (England), QS134 Coeliac disease, advice about a gluten-free diet",
+    check: {
+      at: "issuer",
+      read: "https://www.nice.org.uk/guidance/qs134/chapter/quality-statement-4-advice-about-a-gluten-free-diet",
+    },
+  },
+  diabetes: {
+    text: "Diabetes: carbohydrate, meal times and weight loss are agreed person by person; on tablets that can bring glucose too low, eating less can need another dose.",
+    source: "NICE (England), NG28 Type 2 diabetes in adults, dietary advice",
+    check: {
+      at: "issuer",
+      read: "https://www.nice.org.uk/guidance/ng28/chapter/Dietary-advice-and-interventions",
+    },
+  },
+  hypertension: {
+    text: "High blood pressure: salt is to be kept low. Salt made with potassium is not for everyone on medicines: ask whoever prescribes them.",
+    source: "NICE (England), NG136 Hypertension in adults, lifestyle interventions",
+    check: {
+      at: "copy",
+      read: "https://livesoccerscores.net/article/recommendations-hypertension-in-adults-diagnosis-and-management-guidance-nice",
+    },
   },
 };
 

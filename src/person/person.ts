@@ -10,7 +10,11 @@ export type Condition =
   | "insulin"
   | "warfarin"
   | "thyroid-disease"
-  | "eating-disorder-history";
+  | "eating-disorder-history"
+  | "coeliac-disease"
+  /** Of any type; with insulin, declare that as well. */
+  | "diabetes"
+  | "hypertension";
 
 /** A person as data. Sizes may be metric, or in pounds, stones, feet and inches. */
 export interface Person {

@@ -16,7 +16,7 @@ export function personCautions(facts: Facts, energy?: StateEnergy): Caution[] {
     ...(compare(facts.age, exact(65)) > 0 ? [caution("over-65")] : []),
     ...stateCautions(facts, energy).map(({ caution }) => caution),
     ...(isUnderweight(facts) ? [caution("underweight")] : []),
-    ...facts.conditions.map((condition) => caution(condition)),
+    ...facts.conditions.map((condition) => ({ ...caution(condition), because: [condition] })),
   ];
 }
 

@@ -15,6 +15,9 @@ const conditions: readonly [Condition, ...Condition[]] = [
   "warfarin",
   "thyroid-disease",
   "eating-disorder-history",
+  "coeliac-disease",
+  "diabetes",
+  "hypertension",
 ];
 
 /**

@@ -133,12 +133,20 @@ describe("cautions with the need", () => {
     // 18.5 kg per square metre at 1.72 m is 54.7304 kg (WHO class).
     expect(codes({ ...lightweight, mass: "54.73 kg" })).toEqual(["underweight"]);
     expect(codes({ ...lightweight, mass: "54.7304 kg" })).toEqual([]);
-    expect(
-      codes({
-        ...lightweight,
-        conditions: ["kidney-disease", "insulin", "warfarin", "thyroid-disease", "eating-disorder-history"],
-      }),
-    ).toEqual(["kidney-disease", "insulin", "warfarin", "thyroid-disease", "eating-disorder-history"]);
+    const conditions = [
+      "kidney-disease",
+      "insulin",
+      "warfarin",
+      "thyroid-disease",
+      "eating-disorder-history",
+      "coeliac-disease",
+      "diabetes",
+      "hypertension",
+    ] as const;
+    expect(codes({ ...lightweight, conditions })).toEqual(conditions);
+    // A card that others read leaves out what has a reason in the person.
+    const { cautions } = energyNeed({ ...lightweight, conditions });
+    expect(cautions.map(({ because }) => because?.join())).toEqual(conditions);
   });
 
   it("come with the equation and the activity", () => {

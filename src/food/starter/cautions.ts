@@ -3,12 +3,16 @@ import type { FoodCaution } from "../food.ts";
 export type CautionCode =
   | "beans-boil"
   | "iodine-seaweed"
+  | "iodine-nori"
   | "vitamin-a-liver"
   | "grapefruit-medicines"
   | "selenium-brazil-nuts"
   | "vitamin-k-steady"
   | "oxalate-high"
   | "honey-infants"
+  | "rice-keeping"
+  | "coumarin-cassia"
+  | "nutmeg-dose"
   | "bread-read-label"
   | "read-label"
   | "coconut-lists-differ";
@@ -25,6 +29,12 @@ export const cautions: { readonly [C in CautionCode]: Omit<FoodCaution, "code"> 
   "iodine-seaweed": {
     text: "Seaweed can hold more iodine in a spoonful than the safe limit for a day, and how much varies from one batch to the next. In pregnancy, while breastfeeding and for children: brown seaweed at most once a week. With thyroid, heart or kidney disease, or on medicines with iodine or lithium, ask a clinician first.",
     source: "Food Standards Australia New Zealand, advice on brown seaweed; ANSES opinion on seaweed (2018)",
+  },
+  // Grams in a sheet are from memory; iodine from iodine.ts.
+  "iodine-nori": {
+    text: "Nori is a red seaweed, far lower in iodine than kelp, but a sheet (about 3 g dry) can still bring 100 µg, and batches differ. While pregnant or breastfeeding, with thyroid, heart or kidney disease, or on medicines with iodine or lithium, ask a doctor first.",
+    source:
+      "Food Standards Australia New Zealand, survey of iodine in seaweed (2010); ANSES opinion on seaweed (2018)",
   },
   "vitamin-a-liver": {
     text: "Liver is very rich in vitamin A. Not in pregnancy nor when planning one; anyone else at most once a week.",
@@ -51,6 +61,22 @@ export const cautions: { readonly [C in CautionCode]: Omit<FoodCaution, "code"> 
   "honey-infants": {
     text: "No honey for a child under 12 months, not even in cooking: it can carry spores that cause infant botulism.",
     source: "Institut national de santé publique du Québec, feeding your child",
+  },
+  "rice-keeping": {
+    text: "Cooked rice: cool it within an hour, keep it in the fridge for a day at most, heat it until steaming all through, and only once. Spores outlive the cooking, grow in warm rice, and leave a poison that heat does not undo.",
+    source:
+      "NHS (England) and Food Standards Agency, reheating rice, as Kensington and Chelsea council gives it",
+  },
+  // The 2 g (at 60 kg) was read in copies, the rest at the BfR and EFSA; that liver disease calls for more care is from memory.
+  "coumarin-cassia": {
+    text: "Most ground cinnamon is cassia, whose coumarin can harm the liver of sensitive people. About 2 g a day is the most for a slight adult (0.1 mg of coumarin for each kilogram of the body). For daily use take Ceylon cinnamon, or little; with liver disease ask a doctor first.",
+    source:
+      "BfR (Germany), press release 26/2012 and questions on coumarin in cinnamon; EFSA 2008, EFSA Journal 793",
+  },
+  "nutmeg-dose": {
+    text: "Nutmeg is for pinches: from about 5 g (two teaspoons) it has poisoned people, with racing heart, confusion and hallucinations. Keep it from children.",
+    source:
+      "reports of poison centres: Forensic Sci Int 2001, 118:87-90; Rahman et al., Toxicity of nutmeg, a review, Int J Adv Sci Eng Inf Technol (abstracts)",
   },
   // Common practice, no source.
   "bread-read-label": {

@@ -206,7 +206,7 @@ export const grains: readonly Shelf[] = [
       {
         id: "rice-white-long-dry", ndb: "20444", state: "dry", name: "Rice, white, long grain, not enriched, dry",
         measures: "cup 185", density: "cup", refuse: "0", factors: "3.82 8.37 4.16",
-        allergens: [],
+        allergens: [], cautions: ["rice-keeping"],
         proximates: "365 7.13 0.66 79.95 1.3 0.12 - 11.62 0.64 0.0*",
         fats: "0.180 0.206 0.177 - 0.146 - 0.031 - - 0.000 0.000 0.000 0.000 0*",
         minerals: "5 115 28 25 115 0.80 1.09 0.220 1.088 - 15.1",
@@ -218,7 +218,7 @@ export const grains: readonly Shelf[] = [
       {
         id: "rice-white-long-boiled", ndb: "20445", state: "cooked", name: "Rice, white, long grain, not enriched, boiled without salt",
         measures: "cup 158", density: "cup", refuse: "0", factors: "3.82 8.37 4.16",
-        allergens: [],
+        allergens: [], cautions: ["rice-keeping"],
         proximates: "130 2.69 0.28 28.17 0.4 0.05 - 68.44 0.41 0.0*",
         fats: "0.077 0.088 0.076 - 0.062 - 0.013 - - 0.000 0.000 0.000 0.000 0*",
         minerals: "1 35 10 12 43 0.20 0.49 0.069 0.472 - 7.5",
@@ -230,7 +230,7 @@ export const grains: readonly Shelf[] = [
       {
         id: "rice-brown-long-dry", ndb: "20036", state: "dry", name: "Rice, brown, long grain, dry",
         measures: "cup 185", density: "cup", refuse: "0", factors: "3.41 8.37 4.12",
-        allergens: [],
+        allergens: [], cautions: ["rice-keeping"],
         proximates: "367 7.54 3.20 76.25 3.6 0.66 72.51 11.80 1.21 0.0*",
         fats: "0.591 1.054 1.000 0.001 0.968 0.967 0.032 0.032 0.000 0.000 0.000 0.000 0.000 0*",
         minerals: "5 250 9 116 311 1.29 2.13 0.302 2.853 - 17.1",
@@ -242,7 +242,7 @@ export const grains: readonly Shelf[] = [
       {
         id: "rice-brown-long-boiled", ndb: "20037", state: "cooked", name: "Rice, brown, long grain, boiled",
         measures: "cup 202", density: "cup", refuse: "0", factors: "3.41 8.37 4.12",
-        allergens: [],
+        allergens: [], cautions: ["rice-keeping"],
         proximates: "123 2.74 0.97 25.58 1.6 0.24 24.79 70.27 0.44 0.0*",
         fats: "0.260 0.369 0.366 0.000 0.355 0.355 0.011 0.011 0.000 0.000 0.000 0.000 0.000 0*",
         minerals: "4 86 3 39 103 0.56 0.71 0.106 0.974 - 5.8",

@@ -195,7 +195,7 @@ export const pantry: readonly Shelf[] = [
       {
         id: "cinnamon-ground", ndb: "02010", state: "dry", name: "Cinnamon, ground",
         measures: "tsp 2.6; tbsp 7.8", density: "tbsp", refuse: "0", factors: "1.82 8.37 2.85",
-        allergens: [],
+        allergens: [], cautions: ["coumarin-cassia"],
         proximates: "247 3.99 1.24 80.59 53.1 2.17 - 10.58 3.60 0.0*",
         fats: "0.345 0.246 0.068 0.000 0.044 - 0.011 0.011 0.000 0.000 0.000 0.000 0.000 0*",
         minerals: "10 431 1002 60 64 8.32 1.83 0.339 17.466 - 3.1",
@@ -265,7 +265,7 @@ export const pantry: readonly Shelf[] = [
       {
         id: "nutmeg-ground", ndb: "02025", state: "dry", name: "Nutmeg, ground",
         measures: "tsp 2.2; tbsp 7", density: "tbsp", refuse: "0", factors: "3.47 8.37 4.07",
-        allergens: [],
+        allergens: [], cautions: ["nutmeg-dose"],
         proximates: "525 5.84 36.31 49.29 20.8 2.99 - 6.23 2.34 0.0*",
         fats: "25.940 3.220 0.350 - 0.350 - 0.000 - - 0.000 0.000 0.000 0.000 0*",
         minerals: "16 350 184 183 213 3.04 2.15 1.027 2.900 - 1.6",

@@ -618,7 +618,7 @@ export const vegetables: readonly Shelf[] = [
       {
         id: "laver-raw", ndb: "11446", state: "raw", name: "Laver (nori), raw",
         measures: "sheet 2.6; tbsp 5", refuse: "0", factors: "2.44 8.37 3.57",
-        allergens: [], cautions: ["iodine-seaweed"], otherIsomers: true,
+        allergens: [], cautions: ["iodine-nori"], otherIsomers: true,
         proximates: "35 5.81 0.28 5.11 0.3 0.49 - 85.03 3.77 0.0*",
         fats: "0.061 0.025 0.110 0.000* 0.004 - 0.001 - - 0.009 0.080 0.000 0.000 0*",
         minerals: "48 356 70 2 58 1.80 1.05 0.264 0.988 - 0.7",

@@ -1,13 +1,14 @@
 import type { ComponentId } from "../../food/components.ts";
 import type { FoodCaution } from "../../food/food.ts";
-import { isZero } from "../../number/fraction.ts";
+import { compare, exact, isZero } from "../../number/fraction.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import type { Check } from "../check.ts";
 import type { Facts, Person } from "../person.ts";
 import { isUnder18 } from "../personCautions.ts";
 import { readPerson } from "../readPerson.ts";
-import { type Eaten, type EatenPortion, readEaten } from "./eaten.ts";
+import { type Eaten, type EatenFood, type EatenPortion, readEaten } from "./eaten.ts";
 import { type Meeting, meetings, type Trait } from "./meetings.ts";
+import { carries, type ToldBy, tellKind } from "./tellKind.ts";
 
 /** Something to heed about a portion, and for whom. */
 export interface PortionCaution {
@@ -21,14 +22,18 @@ export interface PortionCaution {
   readonly lines: readonly string[];
   /** What of this person it meets; empty for a caution that rides along for everyone. */
   readonly because: readonly Trait[];
-  /** What the portion brings of the components that it speaks of. */
+  /** What its lines bring of the components that it speaks of; all of the portion, where it is about the whole. */
   readonly amounts: readonly { readonly of: ComponentId; readonly amount: Tally }[];
 }
 
 /**
  * What to heed in a portion: first where a food, or a component, meets something that the person has
- * declared, then every caution that its foods carry, for everyone. None is left out, and a component of
- * which too little is known counts as present.
+ * declared, then every caution that its foods carry, for everyone. None is left out, and a food that may
+ * hold what a caution speaks of, but says nothing of it, counts as holding it.
+ *
+ * Foods are told by the cautions they carry, their figures and allergens, and by English words in their
+ * names. Give a food that goes by another name a caution of its own with the code of the meeting
+ * (`"tuna-pregnancy"`), and it is told too.
  *
  * It draws no conclusion and asks no doctor's place: each caution names the body that issued it.
  *
@@ -66,16 +71,39 @@ function traitsOf(facts: Facts): Trait[] {
 
 function meet(meeting: Meeting, portion: EatenPortion, traits: readonly Trait[]): PortionCaution[] {
   const because = meeting.traits.filter((trait) => traits.includes(trait));
-  if (because.length === 0) return [];
-  const { code, text, source, check, foods = [], components = [] } = meeting;
-  const lines = portion.foods
-    .filter(({ food }) => food.cautions?.some((caution) => foods.includes(caution.code)))
-    .map(({ key }) => key);
+  if (because.length === 0 || meeting.unless?.some((trait) => traits.includes(trait))) return [];
+  const told = toldFoods(meeting, portion);
+  const { code, text, source, check, foods, kind, components = [], whole } = meeting;
+  if (told.length === 0 && (foods || kind) && !whole) return [];
   const amounts = components
-    .map((of) => ({ of, amount: portion.brings(of) }))
+    .map((of) => ({
+      of,
+      amount: told.length > 0 && !whole ? portion.bringsIn(of, told) : portion.brings(of),
+    }))
     .filter(({ amount }) => !(amount.bound === "exact" && isZero(amount.exact)));
-  if (lines.length === 0 && amounts.length === 0) return [];
-  return [{ code, text, source, check, lines, because, amounts }];
+  if (told.length === 0 && amounts.length === 0) return [];
+  if (!isEnough(meeting, told, amounts[0]?.amount)) return [];
+  return [{ code, text, source, check, lines: told.map(({ key }) => key), because, amounts }];
+}
+
+/** A food that a meeting is about, and by what it was told. */
+interface ToldFood extends EatenFood {
+  readonly by: ToldBy;
+}
+
+function toldFoods({ code, foods = [], kind }: Meeting, portion: EatenPortion): ToldFood[] {
+  return portion.foods.flatMap((each) => {
+    const said = carries(each.food, [code, ...foods]) ? "said" : undefined;
+    const by = said ?? (kind && tellKind(each.food, kind));
+    return by ? [{ ...each, by }] : [];
+  });
+}
+
+/** Whether an amount is worth a word. Unknown is not little: it counts for foods that may hold it, or where any may. */
+function isEnough({ least, kind }: Meeting, told: readonly ToldFood[], amount: Tally | undefined): boolean {
+  if (least === undefined || (amount && compare(amount.exact, exact(least)) >= 0)) return true;
+  if (told.some(({ by }) => by === "said" || by === "silent")) return true;
+  return kind === undefined && amount !== undefined && amount.missing.length > 0;
 }
 
 /** The foods' own cautions, each said once with its lines. */

@@ -71,6 +71,16 @@ export class EatenPortion {
     return made;
   }
 
+  /** What the lines that bring some of its foods bring of a component, and no others. */
+  bringsIn(id: ComponentId, foods: readonly Pick<EatenFood, "top">[]): Tally {
+    const lines = this.meals.flatMap(({ name, sheet }, meal) => {
+      const keys = new Set(foods.filter(({ top }) => top.meal === meal).map(({ top }) => top.key));
+      return [...keys].map((key) => lineTally(sheet, name, key, id));
+    });
+    const [first] = lines;
+    return first && lines.length === 1 ? first : addUp(components[id].unit, lines);
+  }
+
   /** The least and the most that it can be: nothing for the most where a line is silent or has a trace. */
   ends(id: ComponentId): Ends {
     const made = this.#ends.get(id) ?? this.#endsOf(id);

@@ -1,47 +1,111 @@
 import type { ComponentId } from "../../food/components.ts";
 import type { Check } from "../check.ts";
 import type { Condition } from "../person.ts";
+import { type Kind, kinds } from "./kinds.ts";
 
 /** What of a person may meet what of a food. */
 export type Trait = Condition | "pregnant" | "breastfeeding" | "under-18";
 
 /** A caution that holds where a trait of the person meets a food, or a component of a portion. */
 export interface Meeting {
+  /** A food that carries a caution of this code meets it, whatever the food is called. */
   readonly code: string;
   /** Any one of them. */
   readonly traits: readonly Trait[];
+  /** Traits with a meeting of their own, which says the same and more. */
+  readonly unless?: readonly Trait[];
   /** Codes of the cautions that foods carry. */
   readonly foods?: readonly string[];
-  /** Components that are told with it: any of them that is not proven to be none. */
+  readonly kind?: Kind;
+  /** Told with it, as far as its foods bring them; with no `foods` or `kind`, any of the portion's that is not proven to be none. */
   readonly components?: readonly ComponentId[];
+  /** Less than this of the first component is passed over, unless a food is told by a caution or may hold it unsaid. */
+  readonly least?: string;
+  /** It is about the whole portion; its foods are those that bring most. */
+  readonly whole?: true;
   readonly text: string;
   readonly source: string;
   readonly check: Check;
 }
 
-/** One list, since the wording is ours; each names the body it rests on. Foods' own cautions ride along besides. */
+/** Foods to avoid in pregnancy; what it says of eggs and fish was read there. */
+const nhsPregnancy: string = "NHS 111 Wales, foods to avoid in pregnancy";
+const nhsPregnancyPage: Check = {
+  at: "issuer",
+  read: "https://111.wales.nhs.uk/livewell/pregnancy/foodstoavoidhw",
+};
+
+/**
+ * One list, since the wording is ours; each names the body it rests on. What to leave out comes first,
+ * then what an illness or a medicine makes matter, then how much of a food. Foods' own cautions ride
+ * along besides.
+ */
 export const meetings: readonly Meeting[] = [
+  {
+    code: "coeliac-gluten",
+    traits: ["coeliac-disease"],
+    kind: kinds.gluten,
+    text: "Coeliac disease: wheat, barley and rye hold gluten, and the diet is to be strictly free of it. None of this food, unless its label says gluten-free.",
+    source: "Kent Community Health NHS Foundation Trust, gluten free diet (2022); NICE (England), QS134",
+    check: { at: "issuer", read: "https://kentcht.nhs.uk/?p=9929" },
+  },
+  {
+    code: "liver-pregnancy",
+    traits: ["pregnant"],
+    kind: kinds.liver,
+    text: "No liver, and nothing made of it, in pregnancy or when planning one: too much vitamin A harms the unborn child.",
+    source: "EFSA 2024, EFSA Journal 22(6):8814; NHS 111 Wales, vitamins and minerals",
+    check: { at: "issuer", read: "https://111.wales.nhs.uk/encyclopaedia/v/article/Vitaminsandminerals" },
+  },
+  {
+    code: "mercury-fish",
+    traits: ["pregnant", "under-18"],
+    kind: kinds.mercuryFish,
+    text: "None of this fish in pregnancy, when planning one, or under 16: it is high in mercury. Which fish are named differs by country; local advice comes first.",
+    source: `${nhsPregnancy}, and fish and shellfish; US FDA and EPA, advice about eating fish`,
+    check: {
+      at: "copy",
+      read: "https://health.ny.gov/environmental/outdoors/fish/health_advisories/fish_from_stores.htm, https://drzarak.org/medical-blogs/how-to-eat-well/fish-and-shellfish; the first at the issuer",
+    },
+  },
+  {
+    code: "alcohol-pregnancy",
+    traits: ["pregnant"],
+    kind: kinds.alcohol,
+    components: ["alcohol"],
+    text: "In pregnancy, and when planning one, it is safest to have no alcohol at all; of what goes into this food, cooking may leave some.",
+    source: "UK Chief Medical Officers, low risk drinking guidelines (2016)",
+    check: {
+      at: "copy",
+      read: "https://www.forwardleeds.co.uk/health-campaigns/no-thanks-im-pregnant/alcohol-and-pregnancy-guidelines/",
+    },
+  },
+  {
+    code: "soft-cheese-pregnancy",
+    traits: ["pregnant"],
+    kind: kinds.softCheese,
+    text: "In pregnancy: none of this food, unless cooked until steaming hot. Soft mould-ripened or soft blue cheese, and what is made of unpasteurised milk, can carry listeria. Local advice comes first.",
+    source: "NHS Scotland, Ready Steady Baby, what foods to avoid",
+    check: {
+      at: "issuer",
+      read: "http://www.readysteadybaby.org.uk/you-and-your-pregnancy/looking-after-yourself-during-pregnancy/eating-well/what-foods-to-avoid.aspx",
+    },
+  },
   {
     code: "seaweed-thyroid",
     traits: ["thyroid-disease", "kidney-disease"],
-    foods: ["iodine-seaweed"],
+    foods: ["iodine-seaweed", "iodine-nori"],
     text: "Seaweed is advised against with thyroid, heart or kidney disease, or on medicines with iodine or lithium, unless a doctor says otherwise.",
     source: "ANSES (France), opinion of 2018 on seaweed and iodine",
     check: { at: "copy", read: "a news report of the opinion" },
   },
   {
-    code: "seaweed-growth",
-    traits: ["pregnant", "breastfeeding", "under-18"],
-    foods: ["iodine-seaweed"],
-    text: "In pregnancy, while breastfeeding and for children: brown seaweed at most once a week.",
-    source: "Food Standards Australia New Zealand, advice on brown seaweed",
-    check: { at: "copy", read: "https://ukiodine.org/news/article-in-sunday-times-on-iodine-in-seaweed/" },
-  },
-  {
     code: "warfarin-vitamin-k",
     traits: ["warfarin"],
-    foods: ["vitamin-k-steady"],
+    kind: kinds.vitaminK,
     components: ["vitaminK"],
+    // 15 % of 75 µg, a "significant amount" in a portion: Regulation (EU) No 1169/2011, Annex XIII.
+    least: "11.25",
     text: "On warfarin, vitamin K should stay much the same from week to week. Tell the clinic before this becomes a habit, or stops being one.",
     source: "Cambridge University Hospitals NHS, dietary advice for patients taking warfarin",
     check: {
@@ -56,6 +120,18 @@ export const meetings: readonly Meeting[] = [
     text: "Grapefruit is advised against with warfarin: ask the clinic.",
     source: "NHS (England), warfarin: food and drink",
     check: "memory",
+  },
+  {
+    code: "potassium-salt",
+    traits: ["kidney-disease", "hypertension", "diabetes", "insulin", "pregnant"],
+    kind: kinds.potassiumSalt,
+    components: ["potassium"],
+    text: "Salt made with potassium is not to be used with kidney disease or diabetes, in pregnancy, by older people, or on some medicines for blood pressure (ACE inhibitors, angiotensin receptor blockers): ask a doctor or pharmacist first.",
+    source: "NICE (England), NG136 Hypertension in adults, lifestyle interventions",
+    check: {
+      at: "copy",
+      read: "https://livesoccerscores.net/article/recommendations-hypertension-in-adults-diagnosis-and-management-guidance-nice",
+    },
   },
   {
     code: "kidney-amounts",
@@ -74,19 +150,92 @@ export const meetings: readonly Meeting[] = [
     check: "memory",
   },
   {
-    code: "liver-pregnancy",
+    code: "diabetes-carbohydrate",
+    traits: ["diabetes"],
+    unless: ["insulin"],
+    components: ["availableCarbohydrate"],
+    // One "carbohydrate portion" of 15 g, as many clinics count: common practice, no source.
+    least: "15",
+    text: "Diabetes: how much carbohydrate a meal should bring, and when, is agreed person by person; sources rich in fibre that raise blood glucose slowly are preferred. On tablets that can bring glucose too low, less carbohydrate than usual can matter: ask the diabetes team.",
+    source: "NICE (England), NG28 Type 2 diabetes in adults, dietary advice",
+    check: {
+      at: "issuer",
+      read: "https://www.nice.org.uk/guidance/ng28/chapter/Dietary-advice-and-interventions",
+    },
+  },
+  {
+    code: "hypertension-salt",
+    traits: ["hypertension"],
+    kind: kinds.salt,
+    whole: true,
+    components: ["salt"],
+    // 15 % of 6 g, the reference intake of the same Annex; that its 15 % fits salt is ours.
+    least: "0.9",
+    text: "High blood pressure: keep salt low. Adults are advised to stay below 6 g in the whole day, from everything eaten. Salt made with potassium is no way out on some medicines: ask first.",
+    source: "NICE (England), NG136 Hypertension in adults; NHS (England), high blood pressure",
+    check: {
+      at: "copy",
+      read: "https://livesoccerscores.net/article/recommendations-hypertension-in-adults-diagnosis-and-management-guidance-nice; newspapers that quote the NHS",
+    },
+  },
+  {
+    code: "raw-egg-pregnancy",
     traits: ["pregnant"],
-    foods: ["vitamin-a-liver"],
-    text: "No liver, and nothing made of it, in pregnancy or when planning one: too much vitamin A harms the unborn child.",
-    source: "EFSA 2024, EFSA Journal 22(6):8814; NHS 111 Wales, vitamins and minerals",
-    check: { at: "issuer", read: "https://111.wales.nhs.uk/encyclopaedia/v/article/Vitaminsandminerals" },
+    kind: kinds.rawEgg,
+    text: "In pregnancy, where this egg would be eaten raw or soft: cook white and yolk until firm, unless the eggs come from a scheme against salmonella that local advice trusts (in the UK British Lion or Laid in Britain hens' eggs).",
+    source: nhsPregnancy,
+    check: nhsPregnancyPage,
+  },
+  {
+    code: "seaweed-growth",
+    traits: ["pregnant", "breastfeeding", "under-18"],
+    foods: ["iodine-seaweed"],
+    text: "In pregnancy, while breastfeeding and for children: brown seaweed at most once a week.",
+    source: "Food Standards Australia New Zealand, advice on brown seaweed",
+    check: { at: "copy", read: "https://ukiodine.org/news/article-in-sunday-times-on-iodine-in-seaweed/" },
+  },
+  {
+    code: "tuna-pregnancy",
+    traits: ["pregnant"],
+    kind: kinds.tuna,
+    text: "Of this food, in pregnancy and when planning one: no more than four medium cans of tuna (140 g drained each) or two steaks (140 g cooked) a week, for its mercury. Local advice comes first.",
+    source: nhsPregnancy,
+    check: nhsPregnancyPage,
+  },
+  {
+    code: "oily-fish-pregnancy",
+    traits: ["pregnant", "breastfeeding"],
+    kind: kinds.oilyFish,
+    text: "Of this food, in pregnancy and while breastfeeding: oily fish is good to have, but no more than two portions (140 g cooked each) a week, for the pollutants it gathers. Local advice comes first.",
+    source: `${nhsPregnancy}; nidirect (Northern Ireland), fish and shellfish`,
+    check: nhsPregnancyPage,
   },
   {
     code: "caffeine-pregnancy",
     traits: ["pregnant", "breastfeeding"],
+    kind: kinds.caffeine,
     components: ["caffeine"],
     text: "In pregnancy and while breastfeeding: no more than 200 mg of caffeine in the whole day.",
     source: "EFSA 2015, EFSA Journal 13(5):4102",
     check: { at: "issuer", read: "https://www.efsa.europa.eu/fr/efsajournal/pub/4102" },
+  },
+  {
+    code: "coeliac-oats",
+    traits: ["coeliac-disease"],
+    kind: kinds.oats,
+    text: "Coeliac disease: of this food only oats that are labelled gluten-free, for others are mixed with wheat or barley on their way. A few people react to any oats; some countries advise against them. Ask the dietitian first.",
+    source: "Coeliac UK, oats",
+    check: {
+      at: "issuer",
+      read: "https://www.coeliac.org.uk/gluten-free-diet-and-lifestyle/gf-diet/oats/",
+    },
+  },
+  {
+    code: "coeliac-unknown",
+    traits: ["coeliac-disease"],
+    kind: kinds.glutenUnknown,
+    text: "Coeliac disease: nothing is said of allergens in this food, and unknown is not free from gluten. Read the label.",
+    source: "Regulation (EU) No 1169/2011, Annex II",
+    check: "memory",
   },
 ];
