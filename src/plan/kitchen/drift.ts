@@ -128,7 +128,7 @@ export class PortionDrift {
       exactBrings: brings,
       lineByLine: face(alone),
       exactLineByLine: alone,
-      bound: boundAt(this.#sheets(), subject, figures.brought(subject).silent.length > 0),
+      bound: boundAt(this.#sheets(), subject, figures.brought(subject)),
       off: face(off),
       exactOff: off,
       holds: brings !== null && holdsWithin(demand, brings, demand.firm ? ZERO : tolerance),

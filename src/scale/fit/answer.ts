@@ -15,6 +15,7 @@ import type { Bound } from "../../sheet/tally.ts";
 import type { Demand } from "../demand.ts";
 import { moveLines, notesOn, type ScaleNote } from "../move.ts";
 import { boundAt } from "./bound.ts";
+import type { Brought } from "./brought.ts";
 import { type Constraint, sideMissed } from "./constraints.ts";
 import type { ReadDemand } from "./demands.ts";
 import { type Point, valueAt } from "./linear.ts";
@@ -60,6 +61,8 @@ export interface NotProven {
   readonly demand: Demand;
   /** Lines that say nothing of it. */
   readonly silent: readonly string[];
+  /** Lines of which only a trace, or a limit that they stay under, is told, where more would break the demand. */
+  readonly loose: readonly string[];
   readonly text: string;
 }
 
@@ -118,12 +121,10 @@ export class Answer {
   }
 
   get outcomes(): FitOutcome[] {
-    const silent = new Set(
-      this.task.asked.flatMap(({ demand, brought }) => (brought.silent.length > 0 ? [demand] : [])),
-    );
+    const brought = new Map(this.task.asked.map((asked) => [asked.demand, asked.brought]));
     return demandsIn(this.problem).map(({ constraint, demand }) => {
       const exactBrings = quotientAt(constraint, this.point);
-      const bound = boundAt(this.sheets, demand.subject, silent.has(demand));
+      const bound = boundAt(this.sheets, demand.subject, brought.get(demand) ?? NOTHING);
       return outcomeOf(constraint, demand, this.point, exactBrings, bound);
     });
   }
@@ -132,6 +133,8 @@ export class Answer {
     return notesOf(this.problem.model.dishes, this.sheets);
   }
 }
+
+const NOTHING: Pick<Brought, "silent" | "loose" | "looseRest"> = { silent: [], loose: [], looseRest: [] };
 
 /** What a cook should know of sheets made from dishes, in their order. */
 export function notesOf(dishes: readonly Dish[], sheets: readonly Sheet[]): ScaleNote[] {
@@ -199,21 +202,28 @@ function outcomeText(read: ReadDemand, brings: Fraction | null, miss: Fraction, 
   return `${asked}: ${size} ${miss.n < 0n ? "short" : "over"}; the portion brings ${now}`;
 }
 
-/** Demands that lines are silent on. */
-export function notProvenOf({
-  asked,
-}: {
-  readonly asked: readonly {
-    readonly demand: ReadDemand;
-    readonly brought: { readonly silent: readonly { readonly name: string }[] };
-  }[];
-}): NotProven[] {
+/** Demands that lines are silent on, or of which what they tell could break it. */
+export function notProvenOf({ asked }: Pick<Task, "asked">): NotProven[] {
   return asked.flatMap(({ demand, brought }): NotProven[] => {
-    const silent = [...new Set(brought.silent.map(({ name }) => name))].sort();
-    if (silent.length === 0) return [];
-    const few = silent.length > 6 ? [...silent.slice(0, 5), `${silent.length - 5} more`] : silent;
-    const verb = silent.length === 1 ? "says" : "say";
-    const text = `${demandText(demand)} is not proven: ${listText(few)} ${verb} nothing of it`;
-    return [{ demand: demand.demand, silent, text }];
+    const silent = namesOf(brought.silent);
+    const loose = namesOf([
+      ...(demand.most ? brought.loose : []),
+      ...(demand.least ? brought.looseRest : []),
+    ]).filter((name) => !silent.includes(name));
+    if (silent.length + loose.length === 0) return [];
+    const why = [
+      ...(silent.length > 0 ? [`${few(silent)} ${silent.length === 1 ? "says" : "say"} nothing of it`] : []),
+      ...(loose.length > 0 ? [`${few(loose)} may bring more than is counted`] : []),
+    ];
+    const text = `${demandText(demand)} is not proven: ${why.join("; ")}`;
+    return [{ demand: demand.demand, silent, loose, text }];
   });
+}
+
+function namesOf(lines: readonly { readonly name: string }[]): string[] {
+  return [...new Set(lines.map(({ name }) => name))].sort();
+}
+
+function few(names: readonly string[]): string {
+  return listText(names.length > 6 ? [...names.slice(0, 5), `${names.length - 5} more`] : names);
 }

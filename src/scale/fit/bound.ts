@@ -3,11 +3,20 @@ import { boundOfQuotient, boundOfSum } from "../../sheet/bound.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { Quantity } from "../demand.ts";
+import type { Brought } from "./brought.ts";
 import type { Subject } from "./demands.ts";
 
 /** How what sheets together bring of a subject bounds the truth, by what is known of each line. */
-export function boundAt(sheets: readonly Sheet[], subject: Subject, isSilent: boolean): Bound {
-  if (subject.kind === "share") return isSilent ? "unknown" : "exact";
+export function boundAt(
+  sheets: readonly Sheet[],
+  subject: Subject,
+  { silent, loose, looseRest }: Pick<Brought, "silent" | "loose" | "looseRest">,
+): Bound {
+  if (subject.kind === "share") {
+    if (silent.length > 0 || (loose.length > 0 && looseRest.length > 0)) return "unknown";
+    // More of a part is a larger share, more of anything else a smaller one.
+    return loose.length > 0 ? "at-least" : looseRest.length > 0 ? "at-most" : "exact";
+  }
   if (subject.kind === "amount") return known(sheets, subject.of).bound;
   const [a, b] = [known(sheets, subject.of[0]), known(sheets, subject.of[1])];
   return b.value.n === 0n ? "unknown" : boundOfQuotient(a.bound, a.value, b.bound, b.value);

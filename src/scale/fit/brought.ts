@@ -12,8 +12,14 @@ export interface Brought {
   readonly value: ByLine;
   readonly per: ByLine | undefined;
   /** Lines that do not say what they bring. */
-  readonly silent: readonly (LineAt & { readonly name: string })[];
+  readonly silent: readonly NamedLine[];
+  /** Lines that may bring more of `value` than is counted: a trace, or anything under a limit. */
+  readonly loose: readonly NamedLine[];
+  /** The same of what it is taken of, apart from the value itself. */
+  readonly looseRest: readonly NamedLine[];
 }
+
+type NamedLine = LineAt & { readonly name: string };
 
 /** A demand with what the lines bring of it. */
 export interface Asked {
@@ -43,7 +49,9 @@ export function broughtBy(dishes: readonly Dish[], subject: Subject, system: Ene
   const place = termsOf(system).findIndex(([part]) => part === subject.of);
   if (place >= 0) {
     const parts = energies.map(({ parts }) => parts[place] as LinesOf);
-    return brought(dishes, parts, totals);
+    const rest = energies.map(({ parts }) => parts.filter((_, part) => part !== place));
+    const looseRest = rest.map((own) => own.flatMap(({ loose }) => loose));
+    return brought(dishes, parts, totals, looseRest);
   }
   const within = withinPart(subject.of, system);
   if (!within) {
@@ -57,19 +65,32 @@ export function broughtBy(dishes: readonly Dish[], subject: Subject, system: Ene
   return brought(dishes, held, totals);
 }
 
-function brought(dishes: readonly Dish[], value: readonly LinesOf[], per?: readonly LinesOf[]): Brought {
-  const silent = [...value, ...(per ?? [])].flatMap((own, i) =>
-    own.silent.map(({ line, key }) => {
-      const dish = i % dishes.length;
-      return { dish, line, name: nameIn(dishes[dish] as Dish, key) };
-    }),
-  );
+function brought(
+  dishes: readonly Dish[],
+  value: readonly LinesOf[],
+  per?: readonly LinesOf[],
+  looseRest: readonly LinesOf["loose"][] = per?.map(({ loose }) => loose) ?? [],
+): Brought {
+  const named = (all: readonly LinesOf["silent"][]): readonly NamedLine[] => {
+    if (all.every((own) => own.length === 0)) return NONE;
+    const lines = all.flatMap((own, i) =>
+      own.map(({ line, key }): NamedLine => {
+        const dish = i % dishes.length;
+        return { dish, line, name: nameIn(dishes[dish] as Dish, key) };
+      }),
+    );
+    return distinct(lines);
+  };
   return {
     value: together(value),
     per: per && together(per),
-    silent: silent.length === 0 ? silent : distinct(silent),
+    silent: named([...value, ...(per ?? [])].map(({ silent }) => silent)),
+    loose: named(value.map(({ loose }) => loose)),
+    looseRest: named(looseRest),
   };
 }
+
+const NONE: readonly NamedLine[] = [];
 
 /** Several sheets' lines over one scale. */
 function together(all: readonly LinesOf[]): ByLine {

@@ -2,15 +2,23 @@ import { type EnergySystem, termsOf } from "../../food/energy.ts";
 import { type Fraction, lcm, over, sum } from "../../number/fraction.ts";
 import { lineEnergies } from "../../sheet/energy.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
+import type { Tally } from "../../sheet/tally.ts";
 import type { Quantity } from "../demand.ts";
 import { lineContributions, silentLines } from "../linear.ts";
+
+interface KeyAt {
+  readonly line: number;
+  readonly key: string;
+}
 
 /** What each line of a sheet brings to one portion as eaten, in whole numbers over one scale. */
 export interface LinesOf {
   readonly lines: readonly bigint[];
   readonly scale: bigint;
   /** Lines that do not say what they bring, by place; a nested recipe's by the key inside it, too. */
-  readonly silent: readonly { readonly line: number; readonly key: string }[];
+  readonly silent: readonly KeyAt[];
+  /** Lines that tell only of a trace, or of a limit that they stay under: they may bring more than is counted. */
+  readonly loose: readonly KeyAt[];
 }
 
 /** Energy by a factor system: what each of its terms brings, and all of them. */
@@ -40,11 +48,13 @@ export function quantityOf(s: Sheet, of: Quantity): LinesOf {
   const found = quantities.get(of);
   if (found) return found;
   // A line inside a nested recipe moves with the line that names the recipe.
-  const silent = silentLines(s, of).map((key) => ({
-    line: s.plan.indexOf(key.split("/", 1)[0] ?? key),
-    key,
-  }));
-  const made = { ...inWholes(lineContributions(s, of)), silent };
+  const at = (key: string): KeyAt => ({ line: s.plan.indexOf(key.split("/", 1)[0] ?? key), key });
+  const loose = of === "mass" ? [] : looseIn(s.total(of));
+  const made = {
+    ...inWholes(lineContributions(s, of)),
+    silent: silentLines(s, of).map(at),
+    loose: loose.map(at),
+  };
   quantities.set(of, made);
   return made;
 }
@@ -58,20 +68,33 @@ export function energiesOf(s: Sheet, system: EnergySystem): EnergiesOf {
   const silent = tallies.flatMap((parts, line) =>
     [...new Set(parts.flatMap((part) => part.missing))].map((key) => ({ line, key })),
   );
+  const looseOf = (parts: readonly Tally[], line: number): KeyAt[] =>
+    [...new Set(parts.flatMap(looseIn))].map((key) => ({ line, key }));
   const { portions } = s.values;
   const made = {
     parts: termsOf(system).map((_, part) => {
       const lines = tallies.flatMap((parts) => parts[part] ?? []);
-      return { ...inWholes(lines.map((tally) => over(tally.exact, portions))), silent };
+      const loose = tallies.flatMap((parts, line) => looseOf(parts.slice(part, part + 1), line));
+      return { ...inWholes(lines.map((tally) => over(tally.exact, portions))), silent, loose };
     }),
-    total: { ...inWholes(tallies.map((parts) => over(sum(parts.map((p) => p.exact)), portions))), silent },
+    total: {
+      ...inWholes(tallies.map((parts) => over(sum(parts.map((p) => p.exact)), portions))),
+      silent,
+      loose: tallies.flatMap(looseOf),
+    },
   };
   energies.set(system, made);
   return made;
 }
 
+function looseIn({ trace, below }: Pick<Tally, "trace" | "below">): readonly string[] {
+  return trace.length + below.length === 0 ? NONE : [...trace, ...below];
+}
+
+const NONE: readonly string[] = [];
+
 /** Over one scale; the denominators are mostly the same, or powers of ten. */
-function inWholes(all: readonly Fraction[]): Omit<LinesOf, "silent"> {
+function inWholes(all: readonly Fraction[]): Pick<LinesOf, "lines" | "scale"> {
   let scale = 1n;
   for (const { d } of all) if (scale % d !== 0n) scale = d % scale === 0n ? d : lcm(scale, d);
   return { lines: all.map(({ n, d }) => (d === scale ? n : n * (scale / d))), scale };

@@ -143,7 +143,7 @@ export function roundedDemands(
       lineByLine: exactLineByLine && toDecimal(exactLineByLine),
       exactLineByLine,
       unit: subjectUnit(demand.subject),
-      bound: boundAt(sheets, demand.subject, brought.silent.length > 0),
+      bound: boundAt(sheets, demand.subject, brought),
       miss: toDecimal(exactMiss),
       exactMiss,
       holds: holdsWithin(asked, demand.firm ? ZERO : task.tolerance, after),

@@ -353,9 +353,47 @@ describe("what is not known", () => {
     ]);
     expect(fitted.factors.map(({ name, kept }) => [name, kept])).toEqual([["tofu", false]]);
     expect(fitted.exactDeparture.n).toBeGreaterThan(0n);
-    // No starter food tells its molybdenum or chromium.
+    // No starter food tells its molybdenum or chromium, of which the UK has guidance and no upper level.
     const unknown = fitted.notProven.map(({ demand }) => demand.of);
-    expect(unknown.some((of) => of === "molybdenum" || of === "chromium")).toBe(true);
+    expect(unknown.some((of) => of === "molybdenum" || of === "chromium")).toBe(authority !== "uk");
+  });
+
+  it("is not what only a trace, or a limit that it stays under, is told of: that may be more than is counted", () => {
+    const oil = { energy: "100", protein: "10", carbohydrateByDifference: "10", fibre: "0", alcohol: "0" };
+    const table = foodTable([
+      food("slight", { ...oil, fat: "trace" }),
+      food("under", { ...oil, fat: { below: "5" } }),
+      food("plain", { ...oil, fat: "0" }),
+    ]);
+    const of = (...ids: string[]): Sheet => {
+      const lines = ids.map((id) => ({ key: id, food: id, amount: "100 g" }));
+      return sheet({ name: "Dish", portions: 1, lines }, table);
+    };
+    const told = (s: Sheet, demand: Demand) => {
+      const fitted = met(s, [demand]);
+      return [fitted.outcomes[0]?.bound, fitted.notProven.map(({ silent, loose }) => [silent, loose])];
+    };
+    // Truly up to 5 g in 100 g: neither 1 g nor a share of 5 % is kept for sure, and 0 g are reached.
+    expect(told(of("under"), { of: "fat", most: "1 g" })).toEqual(["at-least", [[[], ["under"]]]]);
+    expect(told(of("slight", "under"), { energyShareOf: "fat", most: "5 %" })).toEqual([
+      "at-least",
+      [[[], ["slight", "under"]]],
+    ]);
+    expect(told(of("under"), { of: "fat", least: 0 })).toEqual(["at-least", []]);
+    // More fat is a smaller share of protein: a least is what it may break.
+    expect(told(of("under"), { energyShareOf: "protein", least: "40 %" })).toEqual([
+      "at-most",
+      [[[], ["under"]]],
+    ]);
+    expect(told(of("under"), { energyShareOf: "protein", most: "60 %" })).toEqual(["at-most", []]);
+    expect(told(of("under"), { ratioOf: ["protein", "fat"], least: 0 })).toEqual([
+      "unknown",
+      [[[], ["under"]]],
+    ]);
+    expect(told(of("plain"), { energyShareOf: "fat", most: "5 %" })).toEqual(["exact", []]);
+    expect(met(of("under"), [{ of: "fat", most: "1 g" }]).notProven[0]?.text).toBe(
+      "fat at most 1 g is not proven: under may bring more than is counted",
+    );
   });
 
   it("says so where it is why nothing can move", () => {
