@@ -371,7 +371,7 @@ describe("cautions of starter foods", () => {
     for (const id of ordinary) expect([id, food(id).cautions]).toEqual([id, undefined]);
   });
 
-  // EFSA Journal 2008 793: 0.1 mg per kg; BfR: cassia holds about 3 g of coumarin per kg, so 2 g at 60 kg.
+  // EFSA Journal 2008 793: 0.1 mg per kg; BfR: 2 g of cassia a day at 60 kg (read in copies).
   it("keep a half teaspoon of cinnamon within what the caution gives a light rower", () => {
     const tsp = food("cinnamon-ground").measures?.find(({ name }) => name === "tsp")?.grams;
     expect(Number(tsp) / 2).toBeLessThan((2 / 60) * 52);
