@@ -44,6 +44,12 @@ export class SteelyardError extends Error {
     this.path = faults[0].path;
     this.hint = faults[0].hint;
   }
+
+  /** For a log or an answer over a network; an error's own message is not written otherwise. */
+  toJSON(): Pick<SteelyardError, "name" | "code" | "path" | "message" | "hint" | "faults"> {
+    const { name, code, path, message, hint, faults } = this;
+    return { name, code, path, message, hint, faults };
+  }
 }
 
 /** Makes the error for a single fault. */

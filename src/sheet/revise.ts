@@ -55,8 +55,14 @@ export function revise(s: Sheet, changes: Changes): Sheet {
   }
   const { foods, recipes } = s.plan;
   const changed = collect(faults, [], () => sheet(changedDocument(toRecipe(s), changes), foods, { recipes }));
-  throwIfAny(faults);
+  throwIfAny(faults.map((each) => ofTheMethod(each, changes)));
   return changed ? s.rebuilt(changed) : s;
+}
+
+/** A method that was not changed is at fault because a line went that it names: what to change is the method. */
+function ofTheMethod(fault: Fault, { method }: Changes): Fault {
+  if (fault.path[0] !== "method" || method !== undefined) return fault;
+  return { ...fault, hint: `${fault.hint}; or change the method too: { method: ["…"] }` };
 }
 
 const FIELDS = [

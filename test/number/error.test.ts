@@ -23,6 +23,27 @@ const anyPath: fc.Arbitrary<Path> = fc.array(fc.oneof(fc.nat(1000), fc.string({ 
   maxLength: 6,
 });
 
+describe("an error in JSON", () => {
+  it("has its message, as well as what a program reads", () => {
+    const error = fault("number-malformed", '"x" is not a number', "write digits", ["lines", 2]);
+    expect(JSON.parse(JSON.stringify(error))).toEqual({
+      name: "SteelyardError",
+      code: "number-malformed",
+      path: ["lines", 2],
+      message: error.message,
+      hint: "write digits",
+      faults: [
+        {
+          code: "number-malformed",
+          path: ["lines", 2],
+          message: '"x" is not a number',
+          hint: "write digits",
+        },
+      ],
+    });
+  });
+});
+
 describe("SteelyardError", () => {
   it("carries the first fault's fields and all the faults, frozen", () => {
     const error = errorOf(() => throwIfAny([aFault(1, ["lines", 2, "amount"]), aFault(2)]));

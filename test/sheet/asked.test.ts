@@ -183,6 +183,26 @@ describe("edit", () => {
 });
 
 describe("revise", () => {
+  it("say what to do where a line goes that the method names", () => {
+    const written = {
+      name: "Oats",
+      portions: 1,
+      lines: [
+        { key: "oats", food: "oats-rolled-dry", amount: "60 g" },
+        { key: "salt", food: "salt", amount: "1 g" },
+      ],
+      method: ["Simmer {oats} with {salt}."],
+    };
+    const oats = sheet(written, starterFoods);
+    const error = errorOf(() => revise(oats, { remove: ["salt"] }));
+    expect([error.code, error.path]).toEqual(["method-unknown-line", ["method", 0]]);
+    expect(error.hint).toContain("change the method too");
+    expect(revise(oats, { remove: ["salt"], method: ["Simmer {oats}."] }).lines).toHaveLength(1);
+    // Of a method that was given with the changes, its own hint is enough.
+    const other = errorOf(() => revise(oats, { remove: ["salt"], method: ["Salt with {salt}."] }));
+    expect(other.hint).not.toContain("change the method too");
+  });
+
   it("swaps, removes, adds, orders and changes the rest in one step", () => {
     const next = revise(bowl, {
       swap: { milk: "oats" },
