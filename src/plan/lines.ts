@@ -1,7 +1,7 @@
 import type { Shares } from "../food/composition.ts";
 import { isZero, ONE, sum, times, toText, ZERO } from "../number/fraction.ts";
+import { compareText } from "../number/text.ts";
 import type { Line, Recipe } from "../recipe/document.ts";
-import { compareText } from "../scale/fit/model.ts";
 import { type PlanLine, SheetPlan } from "../sheet/plan.ts";
 import { Sheet } from "../sheet/sheet.ts";
 import { foodSource, nestedSource, type Source } from "../sheet/source.ts";

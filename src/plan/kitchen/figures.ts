@@ -9,10 +9,11 @@ import {
   toText,
   ZERO,
 } from "../../number/fraction.ts";
+import { compareText } from "../../number/text.ts";
 import type { Demand } from "../../scale/demand.ts";
 import { type Brought, broughtBy } from "../../scale/fit/brought.ts";
 import { type ReadDemand, readDemands, type Subject } from "../../scale/fit/demands.ts";
-import { type ByLine, compareText, type Dish } from "../../scale/fit/model.ts";
+import type { ByLine, Dish } from "../../scale/fit/model.ts";
 import { energySystem } from "../../sheet/energy.ts";
 import type { LineFactors } from "../groups.ts";
 import type { ReadMeal } from "../readMeal.ts";

@@ -9,7 +9,7 @@ import {
   plus,
   times,
 } from "../../number/fraction.ts";
-import { compareText } from "../../scale/fit/model.ts";
+import { compareText } from "../../number/text.ts";
 
 /** What someone should get of a pot, and within which ends their firm demands leave it. */
 export interface ShareWish {

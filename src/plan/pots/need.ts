@@ -1,7 +1,7 @@
 import { absolute, type Fraction, greatest, ONE, over, times, toText, ZERO } from "../../number/fraction.ts";
-import { Answer, type FitOutcome, missOf, quotientAt } from "../../scale/fit/answer.ts";
+import { Answer, type FitOutcome, missOf } from "../../scale/fit/answer.ts";
 import { askedOf } from "../../scale/fit/brought.ts";
-import { type Constraint, demandConstraint } from "../../scale/fit/constraints.ts";
+import { type Constraint, demandConstraint, quotientAt } from "../../scale/fit/constraints.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
 import { ONE_PORTION, type Point } from "../../scale/fit/linear.ts";
 import { amountAt, BASE, type LineAt, type Model, modelOf, nameIn } from "../../scale/fit/model.ts";

@@ -1,5 +1,5 @@
 import { equals, type Fraction, toDecimal, toText } from "../../number/fraction.ts";
-import { compareText } from "../../scale/fit/model.ts";
+import { compareText } from "../../number/text.ts";
 import { commonRatios, leastMissed } from "../../scale/fit/pot/common.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { ServedPortion } from "../portion.ts";

@@ -16,9 +16,9 @@ import type { Demand } from "../demand.ts";
 import { moveLines, notesOn, type ScaleNote } from "../move.ts";
 import { boundAt } from "./bound.ts";
 import type { Brought } from "./brought.ts";
-import { type Constraint, sideMissed } from "./constraints.ts";
+import { type Constraint, quotientAt, sideMissed } from "./constraints.ts";
 import type { ReadDemand } from "./demands.ts";
-import { type Point, valueAt } from "./linear.ts";
+import type { Point } from "./linear.ts";
 import { BASE, type Dish, DOSE, type Mover, nameIn } from "./model.ts";
 import type { Problem, Task } from "./task.ts";
 import { boundText, demandText, differenceText, listText, subjectFigure, subjectUnit } from "./words.ts";
@@ -155,12 +155,6 @@ export function demandsIn({ constraints }: Pick<Problem, "constraints">): {
   return constraints.flatMap((constraint) =>
     constraint.on.kind === "demand" ? [{ constraint, demand: constraint.on.demand }] : [],
   );
-}
-
-/** What a constraint's quotient comes to, or nothing where there is nothing to divide by. */
-export function quotientAt({ value, per }: Pick<Constraint, "value" | "per">, point: Point): Fraction | null {
-  const below = valueAt(per, point);
-  return below.n === 0n ? null : over(valueAt(value, point), below);
 }
 
 function outcomeOf(

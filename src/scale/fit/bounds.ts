@@ -1,6 +1,6 @@
 import { type Fraction, over, ZERO } from "../../number/fraction.ts";
+import { compareText } from "../../number/text.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import { compareText } from "./model.ts";
 
 /** A line's own least or most. */
 export interface LineBound {

@@ -1,9 +1,10 @@
 import { compare, type Fraction, over, ZERO } from "../../number/fraction.ts";
+import { compareText } from "../../number/text.ts";
 import { boundsOf, type LineBound } from "./bounds.ts";
 import type { Brought } from "./brought.ts";
 import type { ReadDemand } from "./demands.ts";
 import { type Linear, less, ONE_PORTION, type Point, valueAt } from "./linear.ts";
-import { amountAt, BASE, compareText, DOSE, gather, type LineAt, type Model, nameIn } from "./model.ts";
+import { amountAt, BASE, DOSE, gather, type LineAt, type Model, nameIn } from "./model.ts";
 import type { Side } from "./open.ts";
 
 /** What a constraint is about. */
@@ -79,6 +80,12 @@ function boundsByName({ dishes }: Model): BoundAt[] {
     }),
   );
   return dishes.length === 1 ? all : all.sort((a, b) => compareText(a.name, b.name));
+}
+
+/** What a constraint's quotient comes to, or nothing where there is nothing to divide by. */
+export function quotientAt({ value, per }: Pick<Constraint, "value" | "per">, point: Point): Fraction | null {
+  const below = valueAt(per, point);
+  return below.n === 0n ? null : over(valueAt(value, point), below);
 }
 
 /** Which end a point is beyond, if it is beyond one. */

@@ -1,6 +1,6 @@
-import { type Fraction, ONE } from "../../number/fraction.ts";
-import { type Constraint, isExact, sideMissed, weightOf, withEnds } from "./constraints.ts";
-import { type Linear, ONE_PORTION, ONE_RATIO, type Point, valueAt } from "./linear.ts";
+import { type Fraction, ONE, ZERO } from "../../number/fraction.ts";
+import { type Constraint, isExact, quotientAt, sideMissed, weightOf, withEnds } from "./constraints.ts";
+import { type Linear, ONE_PORTION, ONE_RATIO, type Point } from "./linear.ts";
 import { amountAt, type Model } from "./model.ts";
 import { openEnd, type RangeEnd, type Standing } from "./open.ts";
 import { layOut } from "./programme.ts";
@@ -77,9 +77,7 @@ function rangeMeasure(end: RangeEnd): Measure {
 }
 
 function standsAt(model: Model, standing: Standing, point: Point): Fraction {
-  const { value, per } = measureOf(model, standing);
-  const [n, d] = [valueAt(value, point), valueAt(per, point)];
-  return d.n === 0n ? { n: 0n, d: 1n } : { n: n.n * d.d, d: n.d * d.n };
+  return quotientAt(measureOf(model, standing), point) ?? ZERO;
 }
 
 /** What stands in the way, as something that may be missed. */

@@ -1,4 +1,5 @@
 import { type Fraction, ONE, ZERO } from "../../number/fraction.ts";
+import { compareText } from "../../number/text.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { type Group, groupsOf } from "./groups.ts";
 import type { Linear, Point } from "./linear.ts";
@@ -102,11 +103,6 @@ export function modelOf(
     for (const line of mover.lines) (places[mover.dish] as number[])[line] = j;
   });
   return { dishes, movers, kept, places, common: ranges.common };
-}
-
-/** By code unit, so that no reader's language has a say. */
-export function compareText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }
 
 /** The name of something of a dish, as the caller knows it. */

@@ -1,11 +1,12 @@
 import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../../number/error.ts";
 import { compare, exact, type Fraction, type Value } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
+import { compareText } from "../../number/text.ts";
 import { type EnergyBy, energySystem } from "../../sheet/energy.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { askedOf } from "./brought.ts";
 import { readDemands } from "./demands.ts";
-import { compareText, type Dish, modelOf, type Range, type Ranges } from "./model.ts";
+import { type Dish, modelOf, type Range, type Ranges } from "./model.ts";
 import type { Task } from "./task.ts";
 
 /** Ends of a factor or of a ratio; one left out stays as usual. */

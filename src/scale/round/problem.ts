@@ -1,6 +1,7 @@
 import { type Fraction, fraction, minus, ONE, over, plus, sum, times, ZERO } from "../../number/fraction.ts";
+import { compareText } from "../../number/text.ts";
 import type { Asked } from "../fit/brought.ts";
-import { type ByLine, compareText } from "../fit/model.ts";
+import type { ByLine } from "../fit/model.ts";
 import type { AmountDemand, AmountsProblem } from "../solve/amounts.ts";
 import type { LineOffers } from "./candidates.ts";
 import type { RoundTask } from "./read.ts";
