@@ -1,4 +1,5 @@
 import type { Amount } from "../measure/amount.ts";
+import type { Kitchen } from "../measure/kitchen.ts";
 import {
   compare,
   equals,
@@ -25,6 +26,8 @@ export interface Eater {
   readonly factors: readonly Fraction[];
   /** This portion's, where a kitchen measured it. */
   readonly amounts?: LineAmounts;
+  /** What this person measures with, where there is a kitchen. */
+  readonly kitchen?: Kitchen | undefined;
 }
 
 /** People who can eat of one pot: the held lines that are cooked keep the same ratios for all of them. */

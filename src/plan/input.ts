@@ -64,6 +64,11 @@ export interface PersonInput {
   readonly away?: readonly string[];
   /** What this person measures additions with; the plan's kitchen unless told. */
   readonly kitchen?: Kitchen | KitchenName;
+  /**
+   * By what this person's additions are measured, as the plan's `lines`; beside those, which these
+   * outdo, unless the kitchen is their own.
+   */
+  readonly lines?: Readonly<Record<string, string>>;
 }
 
 /**
@@ -117,6 +122,15 @@ export interface PlanInput {
    * amounts are exact.
    */
   readonly kitchen?: Kitchen | KitchenName;
+  /**
+   * By what lines are measured in the plan's kitchen, as {@link roundToKitchen} takes it: `weigh`,
+   * `as-written` to leave the line alone, or a unit (`tbsp`, `ml`, `medium`). A line's key speaks of it
+   * in every dish, `dish/key` or `meal/dish/key` of one. Not for per-portion lines. Unless told a line stays in its
+   * own family of units; what is counted is weighed where the least that can be counted is more than
+   * twice as much as is wanted, or where counting breaks what must hold; and without a scale a mass is
+   * measured by cup or spoon, where the food says what one weighs.
+   */
+  readonly lines?: Readonly<Record<string, string>>;
   /** How far a measured portion may be off a target, as a share of it, 0 to below 1; 2 % unless told. */
   readonly tolerance?: Value;
 }

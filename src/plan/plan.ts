@@ -51,7 +51,8 @@ export interface PlanProgress {
  * scale, the largest share getting what is left; then what is added for each person is chosen in their
  * own kitchen, so that it makes up for what the pot cost. Firm demands hold, targets do within the
  * `tolerance` or the portion says that they do not; where measurable amounts would break what is firm,
- * amounts stay exact and say so. Lines that are the same for everyone are never touched.
+ * amounts stay exact and say so. Lines that are the same for everyone are never touched; for others
+ * `lines` says which to weigh instead of counting them, or by what else to measure them.
  *
  * What a person avoids is never served silently: every line that holds it is a fault, unless it is
  * overridden in writing, and foods that say nothing of an allergen are listed in `plan.avoided`. With
@@ -59,8 +60,9 @@ export interface PlanProgress {
  * of each `person`, and `plan.cautions` says what to heed in a portion.
  *
  * Throws one error with every fault: `plan-malformed`, `kitchen-malformed`, `person-malformed`,
- * `person-needs`, `authority-unknown`, `allergen-served`, `avoided-served`, and the codes of
- * {@link scale} and {@link fit}, each from where its cause stands in the input.
+ * `person-needs`, `authority-unknown`, `allergen-served`, `avoided-served`, the codes of {@link scale}
+ * and {@link fit}, and for `lines` those of {@link roundToKitchen}, each from where its cause stands in
+ * the input.
  *
  * @example
  * ```ts

@@ -1,4 +1,5 @@
 import type { Decimal } from "decimal.js";
+import type { Kitchen } from "../measure/kitchen.ts";
 import { type Fraction, ONE, toDecimal } from "../number/fraction.ts";
 import type {
   FitMet,
@@ -57,6 +58,8 @@ export interface Portion {
 
 /** A portion as kitchens measure it. */
 export interface MeasuredPortion {
+  /** What this person measures with. */
+  readonly kitchen: Kitchen | undefined;
   readonly factors: LineFactors;
   readonly amounts: ReadonlyMap<string, LineAmounts>;
   readonly drift: (sheets: () => readonly Sheet[]) => PortionDrift;
@@ -106,7 +109,8 @@ export class ServedPortion implements Portion {
   eating(dish: string): Eater | undefined {
     const factors = this.factors.get(dish);
     const amounts = this.#measured?.amounts.get(dish);
-    return factors && { person: this.person, factors, ...(amounts && { amounts }) };
+    const kitchen = this.#measured?.kitchen;
+    return factors && { person: this.person, factors, kitchen, ...(amounts && { amounts }) };
   }
 
   get factor(): Decimal {
@@ -144,14 +148,17 @@ export class ServedPortion implements Portion {
   }
 }
 
+const OFF = "measurable amounts are off by more than the tolerance";
+const STILL_OFF = "off by more than the tolerance, as exact amounts miss it too";
+
 function offTarget(drift: PortionDrift | undefined): KitchenNote[] {
   if (drift?.status !== "off-target") return [];
   return drift.demands
     .filter(({ holds }) => !holds)
-    .map(({ of, asked }) => ({
+    .map(({ of, asked, heldBefore }) => ({
       code: "off-target",
       line: undefined,
-      text: `${of} ${asked}: measurable amounts are off by more than the tolerance`,
+      text: `${of} ${asked}: ${heldBefore ? OFF : STILL_OFF}`,
     }));
 }
 

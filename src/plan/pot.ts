@@ -1,6 +1,7 @@
 import type { Decimal } from "decimal.js";
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
+import type { Kitchen } from "../measure/kitchen.ts";
 import {
   equals,
   type Fraction,
@@ -54,7 +55,11 @@ export interface Addition {
   readonly why: ApartWhy;
   /** Whether the recipe cooks it: it is then cooked for this person, apart or in their share. */
   readonly cooked: boolean;
-  /** As weighed in. */
+  /** As the recipe writes it, or as a kitchen measured it. */
+  readonly amount: Amount;
+  /** What `amount` is of: the edible portion, or the food as purchased, before it is trimmed. */
+  readonly weighed: "edible" | "as-purchased";
+  /** Edible portion. */
   readonly grams: Decimal;
   readonly exactGrams: Fraction;
 }
@@ -79,6 +84,8 @@ export interface Serving {
   readonly exactMillilitres: Fraction | undefined;
   /** Keys of lines that a kitchen measured for this person alone: what is added, and a pot of one's own. */
   readonly measured: ReadonlySet<string>;
+  /** What this person measures with: their own kitchen, else the plan's. */
+  readonly kitchen: Kitchen | undefined;
   /** What is added, as a sheet for this one portion; nothing where nothing is. */
   readonly added: Sheet | undefined;
   readonly additions: readonly Addition[];

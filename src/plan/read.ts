@@ -6,6 +6,7 @@ import { readAnswers } from "./answers.ts";
 import { type Given, kindOf, PlanFaults } from "./given.ts";
 import type { PlanInput } from "./input.ts";
 import { readPlace, readTolerance } from "./kitchen/read.ts";
+import { LineWishes, readLineWishes } from "./kitchen/wishes.ts";
 import { readAuthority } from "./people/body.ts";
 import { knownFoods } from "./people/foods.ts";
 import { type ReadPots, readPots } from "./pots/read.ts";
@@ -21,6 +22,8 @@ export interface ReadPlan {
   /** The cook's. */
   readonly kitchen: Kitchen | undefined;
   readonly tolerance: Fraction;
+  /** By what lines are measured in the cook's kitchen. */
+  readonly wishes: LineWishes;
 }
 
 const PLAN: readonly string[] = [
@@ -31,6 +34,7 @@ const PLAN: readonly string[] = [
   "pots",
   "answers",
   "kitchen",
+  "lines",
   "tolerance",
 ] satisfies (keyof PlanInput)[];
 
@@ -68,8 +72,26 @@ export function readPlan(input: unknown): ReadPlan {
       if (before) answered.set(meal, withSheet(before, dish, sheet));
     },
   });
+  // Lines are known where every meal is; an answer may change how they scale.
+  const all = [...answered.values()];
+  const known = all.length === named.length ? all : undefined;
+  const wishes = known && readLineWishes(faults, given?.lines, ["lines"], { meals: known, kitchen });
+  const served = people.map((person): ReadPerson => {
+    if (!known || !wishes) return person;
+    const at = { meals: known, kitchen: person.kitchen ?? kitchen };
+    const own = readLineWishes(faults, person.lines.given, person.lines.path, at);
+    return { ...person, wishes: person.kitchen ? own : wishes.with(own) };
+  });
   throwIfAny(faults.all);
-  return { meals: [...answered.values()], people, silence, pots, kitchen, tolerance };
+  return {
+    meals: all,
+    people: served,
+    silence,
+    pots,
+    kitchen,
+    tolerance,
+    wishes: wishes ?? new LineWishes(),
+  };
 }
 
 const LISTS = {

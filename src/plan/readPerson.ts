@@ -8,6 +8,7 @@ import { type ReadTarget, readTarget, type Target } from "../scale/target.ts";
 import { type Given, kindOf, own, type PlanFaults } from "./given.ts";
 import type { PersonInput } from "./input.ts";
 import { readPlace } from "./kitchen/read.ts";
+import { LineWishes } from "./kitchen/wishes.ts";
 import { declaredBy, type KnownFoods, type ReadAvoid, readAvoid } from "./people/avoid.ts";
 import { type ReadBody, readBody } from "./people/body.ts";
 
@@ -27,6 +28,9 @@ export interface ReadPerson {
   readonly away: ReadonlySet<string>;
   /** Of one's own; the plan's where there is none. */
   readonly kitchen: Kitchen | undefined;
+  /** Wishes for their additions, to be read where lines are known, and as they are then. */
+  readonly lines: { readonly given: unknown; readonly path: Path };
+  readonly wishes: LineWishes;
   readonly body: ReadBody | undefined;
   readonly avoids: readonly ReadAvoid[];
 }
@@ -50,6 +54,7 @@ export const PERSON: readonly string[] = [
   "byMeal",
   "away",
   "kitchen",
+  "lines",
 ] satisfies (keyof PersonInput)[];
 
 /** Reads one person; nothing where some of it is refused. */
@@ -70,7 +75,8 @@ export function readPerson(
   if (id === undefined || usual === undefined) return undefined;
   const wants = new Map(meals.map((meal) => [meal, byMeal.get(meal) ?? usual]));
   const avoids = body ? [...avoided, ...declaredBy(body.facts, avoided, [...path, "person"])] : avoided;
-  return { id, name: name ?? id, wants, away, kitchen, body, avoids };
+  const lines = { given: given.lines, path: [...path, "lines"] };
+  return { id, name: name ?? id, wants, away, kitchen, lines, wishes: new LineWishes(), body, avoids };
 }
 
 function readByMeal(

@@ -1,5 +1,6 @@
 import type { Decimal } from "decimal.js";
 import type { Amount } from "../measure/amount.ts";
+import type { Kitchen } from "../measure/kitchen.ts";
 import { type Fraction, isZero, ONE, over, times, toDecimal, ZERO } from "../number/fraction.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -83,18 +84,25 @@ export class PotServing implements Serving {
     return new Set(base.plan.lines.flatMap(({ line }, i) => (isOwn(i) ? [line.key] : [])));
   }
 
+  get kitchen(): Kitchen | undefined {
+    return this.#made.eater.kitchen;
+  }
+
   get added(): Sheet | undefined {
     this.#added ??= { sheet: this.#add() };
     return this.#added.sheet;
   }
 
   get additions(): readonly Addition[] {
-    return (this.added?.lines ?? []).map(({ key, name, state, scaling, added, exactGrams }) => ({
+    const written = this.added?.plan.lines ?? [];
+    return (this.added?.lines ?? []).map(({ key, name, state, scaling, added, amount, exactGrams }, i) => ({
       line: key,
       name,
       state,
       why: added === "serving" ? "serving" : scaling === "per-portion" ? "per-portion" : "adjustable",
       cooked: added === "cooking",
+      amount,
+      weighed: written[i]?.line.weighed ?? "edible",
       grams: toDecimal(exactGrams),
       exactGrams,
     }));

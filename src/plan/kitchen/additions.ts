@@ -27,6 +27,8 @@ export interface AdditionsTask {
   readonly tolerance: Fraction;
   /** What the pots leave as it stands: lines that someone shares, by dish. */
   readonly inPot: ReadonlyMap<string, ReadonlySet<number>>;
+  /** By what the lines of a dish are wished to be measured. */
+  readonly wishesFor: (dish: string) => ReadonlyMap<string, Wish>;
   /** The portion with its shares of the pots, additions as they were found. */
   readonly factors: LineFactors;
 }
@@ -36,13 +38,14 @@ export interface AdditionsTask {
  * shares of the pots meets what was asked; nothing where no amounts keep the firm demands.
  */
 export function roundAdditions(task: AdditionsTask): RoundedAdditions | undefined {
-  const { figures, demands, kitchen, tolerance, inPot, factors } = task;
+  const { figures, demands, kitchen, tolerance, inPot, wishesFor, factors } = task;
   const dishes = figures.dishes.flatMap(({ name = "", sheet }): Dish[] => {
     const own = factors.get(name);
     return own ? [{ name, sheet: moveLines(sheet, own, ONE) }] : [];
   });
   const wishes = new Map<string, Wish>();
   for (const dish of dishes) {
+    for (const [key, wish] of wishesFor(dish.name ?? "")) wishes.set(nameIn(dish, key), wish);
     for (const line of inPot.get(dish.name ?? "") ?? []) {
       const key = dish.sheet.plan.lines[line]?.line.key;
       if (key !== undefined) wishes.set(nameIn(dish, key), "as-written");

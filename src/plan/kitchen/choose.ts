@@ -6,6 +6,7 @@ import { movingIn, problemOf } from "../../scale/round/problem.ts";
 import type { RoundTask } from "../../scale/round/read.ts";
 import type { AmountsProblem } from "../../scale/solve/amounts.ts";
 import { chooseAmounts } from "../../scale/solve/choose.ts";
+import { fittingWishes, leftAsItStands, weighedPieces } from "./fitting.ts";
 
 /** An amount that can be measured, for one line. */
 export interface LineChoice {
@@ -45,8 +46,15 @@ const FAR: Fraction = { n: 3n, d: 10n };
 export function choose(task: Omit<RoundTask, "each" | "nodes">, of: "pot" | "additions"): Chosen | undefined {
   const wide = of === "additions";
   const all = { ...task, each: wide ? WIDE : NEAR, nodes: NODES };
-  const lines = wide ? lineOffers(all).map(thinned) : lineOffers(all);
-  const own = problemOf(all, lines);
+  for (const lines of waysOf(all, wide)) {
+    const found = chosenOf(all, lines, wide);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+function chosenOf(task: RoundTask, lines: readonly LineOffers[], wide: boolean): Chosen | undefined {
+  const own = problemOf(task, lines);
   const problem: AmountsProblem = wide ? { ...own, common: ONE } : own;
   const moving = movingIn(lines);
   const found = moving.length === 0 ? nothingMoves(problem) : search(problem);
@@ -59,6 +67,28 @@ export function choose(task: Omit<RoundTask, "each" | "nodes">, of: "pot" | "add
       .map(({ dish, line }) => ({ dish, line })),
     proven: found.proven,
   };
+}
+
+/**
+ * How lines may be measured, the author's own way first. Where that breaks what must hold, pieces are
+ * weighed; where that does too, what is too small to be measured stays as it is, so that one such line
+ * does not leave the others unmeasured.
+ */
+function* waysOf(task: RoundTask, wide: boolean): Generator<readonly LineOffers[], void> {
+  const offers = (wishes: RoundTask["wishes"]): readonly LineOffers[] => {
+    const lines = lineOffers({ ...task, wishes });
+    return wide ? lines.map(thinned) : lines;
+  };
+  const written = offers(task.wishes);
+  const fitting = fittingWishes(task, written);
+  const wishes = new Map([...task.wishes, ...fitting]);
+  const own = fitting.size === 0 ? written : offers(wishes);
+  yield own;
+  const pieces = weighedPieces({ ...task, wishes }, own);
+  const weighed = pieces.size === 0 ? own : offers(new Map([...wishes, ...pieces]));
+  if (pieces.size > 0) yield weighed;
+  const left = weighed.map(leftAsItStands);
+  if (left.some((line, i) => line !== weighed[i])) yield left;
 }
 
 interface Found {

@@ -17,7 +17,15 @@ import type { Demand } from "../../scale/demand.ts";
 import { missOf } from "../../scale/fit/answer.ts";
 import { boundAt } from "../../scale/fit/bound.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
-import { askedText, subjectName, subjectUnit } from "../../scale/fit/words.ts";
+import {
+  askedText,
+  boundText,
+  demandText,
+  differenceText,
+  subjectFigure,
+  subjectName,
+  subjectUnit,
+} from "../../scale/fit/words.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { LineFactors } from "../groups.ts";
@@ -30,6 +38,9 @@ export interface DemandDrift {
   readonly of: string;
   readonly asked: string;
   readonly unit: string;
+  /** Where nothing but a limit is asked, the limit: an amount in `unit`, a share (0 to 1) or a ratio. */
+  readonly limit: Decimal | undefined;
+  readonly exactLimit: Fraction | undefined;
   /** What the exact portion brings: an amount in `unit`, a share (0 to 1) or a ratio; null where there is nothing to take it of. */
   readonly before: Decimal | null;
   readonly exactBefore: Fraction | null;
@@ -46,6 +57,10 @@ export interface DemandDrift {
   readonly exactOff: Fraction | null;
   /** Whether it holds within the tolerance; a firm one has none. */
   readonly holds: boolean;
+  /** Whether the exact portion met it. */
+  readonly heldBefore: boolean;
+  /** What the measured portion makes of it: `energy exactly 300 kcal: 58 kcal over; the portion brings 358 kcal`. */
+  readonly text: string;
 }
 
 /** The line that has moved most against the rest of the portion. */
@@ -109,29 +124,35 @@ export class PortionDrift {
 
   #demand(demand: ReadDemand): DemandDrift {
     const { figures, tolerance, exact, measured, lineByLine } = this.#of;
-    const { subject } = demand;
+    const { subject, least, most } = demand;
+    const limit = least ? undefined : most;
     const at = (factors: LineFactors): Fraction | null => {
       const { value, per } = figures.at(subject, factors);
       return isZero(per) ? null : over(value, per);
     };
     const [before, brings, alone] = [at(exact), at(measured), at(lineByLine)];
     const off = brings && offOf(demand, brings);
+    const bound = boundAt(this.#sheets(), subject, figures.brought(subject));
     const face = (f: Fraction | null): Decimal | null => f && toDecimal(f);
     return {
       demand: demand.demand,
       of: subjectName(subject),
       asked: askedText(demand),
       unit: subjectUnit(subject),
+      limit: limit && toDecimal(limit),
+      exactLimit: limit,
       before: face(before),
       exactBefore: before,
       brings: face(brings),
       exactBrings: brings,
       lineByLine: face(alone),
       exactLineByLine: alone,
-      bound: boundAt(this.#sheets(), subject, figures.brought(subject)),
+      bound,
       off: face(off),
       exactOff: off,
       holds: brings !== null && holdsWithin(demand, brings, demand.firm ? ZERO : tolerance),
+      heldBefore: before !== null && isZero(missOf(demand, before)),
+      text: driftText(demand, brings, bound),
     };
   }
 
@@ -158,6 +179,17 @@ export class PortionDrift {
 
 function worse(worst: RatioDrift | undefined, each: RatioDrift): RatioDrift {
   return worst && compare(absolute(worst.exactDrift), absolute(each.exactDrift)) >= 0 ? worst : each;
+}
+
+function driftText(demand: ReadDemand, brings: Fraction | null, bound: Bound): string {
+  const { subject } = demand;
+  const asked = demandText(demand);
+  if (!brings) return `${asked}: there is nothing to take it of`;
+  const now = boundText(subjectFigure(subject, brings), bound);
+  const miss = missOf(demand, brings);
+  if (isZero(miss)) return `${asked}: the portion brings ${now}`;
+  const size = differenceText(subject, absolute(miss));
+  return `${asked}: ${size} ${miss.n < 0n ? "short" : "over"}; the portion brings ${now}`;
 }
 
 /** A miss as a share of the end that is missed. */

@@ -33,7 +33,8 @@ export class MeasuredMeal {
         const want = person?.wants.get(meal.id);
         if (!person || !want || served.factors.size === 0) return [];
         const kitchen = person.kitchen ?? read.kitchen;
-        const at = { served, figures: this.#figures, demands: demandsOf(want), kitchen };
+        const wishesFor = (dish: string) => person.wishes.of(meal.id, dish);
+        const at = { served, figures: this.#figures, demands: demandsOf(want), kitchen, wishesFor };
         return [[served.person, new Plate({ ...at, tolerance: read.tolerance })]];
       }),
     );
@@ -47,13 +48,16 @@ export class MeasuredMeal {
 
   /** One pot after another: each knows what those before it cost. */
   measurePots(): void {
-    const { kitchen, tolerance } = this.#read;
+    const { kitchen, tolerance, wishes } = this.#read;
     if (!kitchen) return;
     const taster = (person: string) => {
       const plate = this.#plates.get(person) as Plate;
       return { person, demands: plate.demands, factors: plate.withPots };
     };
-    for (const pot of this.#pots) pot.measure({ kitchen, tolerance, figures: this.#figures, taster });
+    for (const pot of this.#pots) {
+      const own = wishes.of(this.id, pot.dish);
+      pot.measure({ kitchen, tolerance, figures: this.#figures, taster, wishes: own });
+    }
   }
 
   measureFor(person: string): void {

@@ -1,6 +1,7 @@
 import type { Kitchen } from "../../measure/kitchen.ts";
 import type { Fraction } from "../../number/fraction.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
+import type { Wish } from "../../scale/round/wish.ts";
 import type { KitchenNote, LineAmounts, LineFactors } from "../groups.ts";
 import type { MeasuredPortion, ServedPortion } from "../portion.ts";
 import { type RoundedAdditions, roundAdditions } from "./additions.ts";
@@ -15,6 +16,7 @@ interface At {
   readonly demands: readonly ReadDemand[];
   readonly kitchen: Kitchen | undefined;
   readonly tolerance: Fraction;
+  readonly wishesFor: (dish: string) => ReadonlyMap<string, Wish>;
 }
 
 /** One person's portion on its way into measurable amounts. */
@@ -46,10 +48,11 @@ export class Plate {
    * had to stay as they were found.
    */
   measure(): boolean {
-    const { figures, kitchen, tolerance } = this.#at;
+    const { figures, kitchen, tolerance, wishesFor } = this.#at;
     const { demands, withPots: factors } = this;
     const inPot = new Map(this.pots.map(({ dish, group }) => [dish, new Set(group.pot)]));
-    this.#additions = kitchen && roundAdditions({ figures, demands, kitchen, tolerance, inPot, factors });
+    const task = { figures, demands, tolerance, inPot, wishesFor, factors };
+    this.#additions = kitchen && roundAdditions({ ...task, kitchen });
     return this.#additions !== undefined || firmHold(figures, demands, factors);
   }
 
@@ -65,6 +68,7 @@ export class Plate {
     const unrounded = exactAdditions || this.pots.some(({ isLeft }) => isLeft);
     const of = { figures, demands, tolerance, exact, measured, lineByLine: alone, unrounded };
     return {
+      kitchen,
       factors: measured,
       amounts: this.#amounts(),
       drift: (sheets) => new PortionDrift(of, sheets),

@@ -16,6 +16,7 @@ import {
 import { askedOf } from "../../scale/fit/brought.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
 import { moveLines } from "../../scale/move.ts";
+import type { Wish } from "../../scale/round/wish.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { lineTotals } from "../batch.ts";
 import type { Group, LineAmounts, LineFactors } from "../groups.ts";
@@ -50,6 +51,8 @@ export interface PotTask {
   readonly tasters: readonly Taster[];
   /** How many portions it makes; as many as people unless told. */
   readonly portions?: Fraction;
+  /** By what lines are wished to be measured, by key; of another lot of a pot as it was for the first. */
+  readonly wishes?: ReadonlyMap<string, Wish>;
 }
 
 /**
@@ -59,6 +62,7 @@ export interface PotTask {
  */
 export function roundPot(task: PotTask): RoundedPot {
   const { base, group, kitchen, tolerance, figures } = task;
+  const wishes = task.wishes ?? group.measured?.asked?.wishes ?? new Map<string, Wish>();
   const { eaters, pot } = group;
   const inPot = new Set(pot);
   const exact = lineTotals(eaters, base.plan.lines.length).map((f, line) => (inPot.has(line) ? f : ZERO));
@@ -66,10 +70,7 @@ export function roundPot(task: PotTask): RoundedPot {
   const dishes = [{ name: undefined, sheet }];
   const demands = potDemands(task, exact);
   const pick = (asked: readonly ReadDemand[]) =>
-    choose(
-      { dishes, kitchen, tolerance, wishes: new Map(), asked: askedOf(dishes, asked, figures.system) },
-      "pot",
-    );
+    choose({ dishes, kitchen, tolerance, wishes, asked: askedOf(dishes, asked, figures.system) }, "pot");
   const found = pick(demands) ?? pick(demands.filter(({ firm }) => !firm));
   const moved = (choices: NonNullable<typeof found>["choices"] = []): readonly Fraction[] => {
     const grams = new Map(choices.map((choice) => [choice.line, choice.grams]));

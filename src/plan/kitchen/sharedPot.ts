@@ -3,6 +3,7 @@ import { type Kitchen, readyKitchen } from "../../measure/kitchen.ts";
 import { measurable } from "../../measure/measurable.ts";
 import { equals, type Fraction, ONE, over, sum, times, ZERO } from "../../number/fraction.ts";
 import { moveLines } from "../../scale/move.ts";
+import type { Wish } from "../../scale/round/wish.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Group, KitchenNote, LineAmounts, MeasuredPot } from "../groups.ts";
 import type { MealFigures } from "./figures.ts";
@@ -16,6 +17,8 @@ export interface PotAsked {
   readonly tolerance: Fraction;
   readonly figures: MealFigures;
   readonly taster: (person: string) => Taster;
+  /** By what lines are wished to be measured, by key. */
+  readonly wishes: ReadonlyMap<string, Wish>;
 }
 
 /** A pot on its way into measurable amounts: exact until `measure`, and again after `leave`. */
@@ -52,11 +55,11 @@ export class SharedPot {
 
   /** Rounds what goes in, then weighs out the shares. */
   measure(asked: PotAsked): void {
-    const { kitchen, tolerance, figures, taster } = asked;
+    const { kitchen, tolerance, figures, taster, wishes } = asked;
     const { dish, base, group } = this;
     this.#asked = asked;
     const tasters = this.people.map(taster);
-    const rounded = roundPot({ dish, base, group, kitchen, tolerance, figures, tasters });
+    const rounded = roundPot({ dish, base, group, kitchen, tolerance, figures, tasters, wishes });
     this.#rounded = rounded;
     const unmeasurable = rounded.unmeasurable.map((line) => unmeasurableNote(base, line));
     const search = rounded.proven ? [] : [notProven("the pot")];
