@@ -17,10 +17,13 @@ interface Titled {
 
 /** What is cooked once, and what each person gets of it; nothing where there is nothing to part. */
 export function potTables(titled: Titled): readonly Table[] {
-  const { pots, servings } = titled.dish;
-  const parted = servings.some(({ added }) => added !== undefined);
-  if (servings.length < 2 || (pots.length < 2 && !parted)) return [];
-  return [...pots.map((pot, i) => potTable(titled, pot, i)), servingsTable(titled)];
+  if (!isParted(titled.dish)) return [];
+  return [...titled.dish.pots.map((pot, i) => potTable(titled, pot, i)), servingsTable(titled)];
+}
+
+/** Whether there is something to part. */
+export function isParted({ pots, servings }: PlannedDish): boolean {
+  return servings.length > 1 && (pots.length > 1 || servings.some(({ added }) => added !== undefined));
 }
 
 function potTable({ dish, title, nameOf, language }: Titled, pot: Pot, i: number): Table {

@@ -7,6 +7,8 @@ import { britishEnglish, type Language, say } from "../table/language.ts";
 import { type Row, type Table, table } from "../table/table.ts";
 import type { PlannedDish } from "./dish.ts";
 import { driftTables } from "./kitchen/tables.ts";
+import { lossesNote } from "./losses.ts";
+import { missedOf } from "./missed.ts";
 import type { Plan, PlannedMeal } from "./planned.ts";
 import { potTables } from "./potTables.ts";
 import { lineAmount } from "./show.ts";
@@ -42,29 +44,35 @@ export function planTables(plan: Plan, language: Language = britishEnglish): Tab
     ...[...meal.dishes.values()].flatMap((dish) => dishTables(plan, meal, dish, language)),
     portionFigures(plan, meal, language),
   ]);
-  const drift = driftTables(plan, language);
-  return [...meals, ...drift, ...(plan.unmet.length === 0 ? [] : [unmetTable(plan, language)])];
+  return [...meals, ...driftTables(plan, language), ...unmetTables(plan, language)];
 }
 
-function unmetTable(plan: Plan, language: Language): Table {
+function unmetTables(plan: Plan, language: Language): readonly Table[] {
   const nameOf = (all: readonly { readonly id: string; readonly name: string }[], id: string): string =>
     all.find((each) => each.id === id)?.name ?? id;
-  const nothing = say(language, "nothing is served, since what must hold cannot");
-  const rows = plan.unmet.flatMap(({ person, meal, status, misses, why }) => {
-    // A factor that is missed is no demand with a figure of its own.
-    const missed = misses.length > 0 ? misses.map(({ text }) => text) : [why];
-    const said = status === "not-served" ? [nothing] : missed;
-    return said.map((text) => [nameOf(plan.people, person), nameOf(plan.meals, meal), text]);
+  const rows = plan.portions.flatMap((portion) => {
+    const who = [nameOf(plan.people, portion.person), nameOf(plan.meals, portion.meal)];
+    // A cause is often a long sentence: once is enough.
+    const told = new Set<string>();
+    return missedOf(portion, language).map(({ text, why }) => {
+      const cells = [...who, text, told.has(why) ? "" : why];
+      told.add(why);
+      return cells;
+    });
   });
-  return table({
-    title: say(language, "What is not met"),
-    columns: [
-      { key: "person", heading: say(language, "Person") },
-      { key: "meal", heading: say(language, "Meal") },
-      { key: "miss", heading: say(language, "Missed") },
-    ],
-    rows,
-  });
+  if (rows.length === 0) return [];
+  return [
+    table({
+      title: say(language, "What is not met"),
+      columns: [
+        { key: "person", heading: say(language, "Person") },
+        { key: "meal", heading: say(language, "Meal") },
+        { key: "miss", heading: say(language, "Missed") },
+        { key: "why", heading: say(language, "Why") },
+      ],
+      rows,
+    }),
+  ];
 }
 
 function dishTables(plan: Plan, meal: PlannedMeal, dish: PlannedDish, language: Language): readonly Table[] {
@@ -151,6 +159,7 @@ function portionFigures(plan: Plan, meal: PlannedMeal, language: Language): Tabl
     rows,
     notes: [
       ...legend(rows, language),
+      ...lossesNote(meal.batch.values(), shownComponents, language),
       ...silentNotes(
         tallies.map(({ id, all }) => [components[id].name, all]),
         language,

@@ -1,10 +1,11 @@
-import type { Fraction } from "../../number/fraction.ts";
+import { compare, type Fraction, isZero, times } from "../../number/fraction.ts";
 import { outcomeCell } from "../../scale/fit/tables.ts";
 import { figure, showPercent } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
 import { type Cell, type Table, table } from "../../table/table.ts";
 import type { Plan } from "../planned.ts";
 import type { Portion } from "../portion.ts";
+import { isParted } from "../potTables.ts";
 import type { DemandDrift, PortionDrift, RatioDrift } from "./drift.ts";
 
 /** What measurable amounts cost in accuracy, person by person; nothing where no kitchen was given. */
@@ -30,26 +31,48 @@ export function driftTables(plan: Plan, language: Language): readonly Table[] {
         { key: "lineByLine", heading: say(language, "Line by line"), ...end },
       ],
       rows,
-      notes: notesOf(plan, language),
+      notes: [...farNote(plan, language), ...notesOf(plan, language)],
     }),
   ];
 }
 
+/** Limits are shown from this share of them on: below it they neither bind nor are near. */
+const NEARED: Fraction = { n: 4n, d: 5n };
+
+/** Whether a demand is a limit that the portion stays far below, as far as is known. */
+function isFar({ exactLimit, holds, exactBefore, exactBrings }: DemandDrift): boolean {
+  if (!exactLimit || !holds || isZero(exactLimit)) return false;
+  const neared = times(exactLimit, NEARED);
+  return [exactBefore, exactBrings].every((figure) => figure !== null && compare(figure, neared) < 0);
+}
+
 function driftRows(plan: Plan, portion: Portion, drift: PortionDrift, language: Language): Cell[][] {
-  const demands = drift.demands.map((each) => [
-    say(language, each.of),
-    each.asked,
-    cell(each, each.exactBefore),
-    cell(each, each.exactBrings),
-    offText(each.exactOff, language),
-    cell(each, each.exactLineByLine),
-  ]);
+  const demands = drift.demands
+    .filter((each) => !isFar(each))
+    .map((each) => [
+      say(language, each.of),
+      each.asked,
+      cell(each, each.exactBefore),
+      cell(each, each.exactBrings),
+      offText(each.exactOff, language),
+      cell(each, each.exactLineByLine),
+    ]);
   const { ratio, lineByLineRatio } = drift;
   if (!ratio) return demands;
   const farthest = (worst: RatioDrift | undefined): string => offText(worst?.exactDrift ?? null, language);
   const name = lineName(plan, portion, ratio, language);
   const of = say(language, "ratios, worst of {line}", { line: name });
   return [...demands, [of, "", "", "", farthest(ratio), farthest(lineByLineRatio)]];
+}
+
+function farNote(plan: Plan, language: Language): string[] {
+  const all = plan.portions.flatMap(({ drift }) => drift?.demands ?? []);
+  const count = all.filter(isFar).length;
+  if (count === 0) return [];
+  const share = showPercent(NEARED, { language });
+  const text =
+    "limits of which a portion brings less than {share}, as far as is known, are left out: {count}";
+  return [say(language, text, { share, count: String(count) })];
 }
 
 function cell({ unit, demand, bound }: DemandDrift, value: Fraction | null): Cell {
@@ -70,8 +93,14 @@ function lineName(plan: Plan, portion: Portion, { dish, line }: RatioDrift, lang
 function notesOf(plan: Plan, language: Language): readonly string[] {
   const about = new Map<string, Set<string>>();
   const measured = plan.portions.filter(({ drift }) => drift);
-  for (const { person, kitchenNotes } of measured) {
-    for (const { text } of kitchenNotes) about.set(text, (about.get(text) ?? new Set()).add(person));
+  for (const { person, meal, dishes, kitchenNotes } of measured) {
+    // A pot that has no table of its own has its notes here.
+    const pots = [...dishes.keys()].flatMap((name) => {
+      const dish = plan.dish(meal, name);
+      return isParted(dish) ? [] : (dish.serving(person).pot?.notes ?? []);
+    });
+    for (const { text } of [...pots, ...kitchenNotes])
+      about.set(text, (about.get(text) ?? new Set()).add(person));
   }
   const everyone = new Set(measured.map(({ person }) => person)).size;
   return [...about].map(([text, people]) => {

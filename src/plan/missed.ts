@@ -1,0 +1,39 @@
+import { showFigure, showPercent } from "../table/figure.ts";
+import { type Language, say } from "../table/language.ts";
+import type { DemandDrift } from "./kitchen/drift.ts";
+import type { Portion } from "./portion.ts";
+
+/** Something that was asked of a portion and is not brought. */
+export interface MissedDemand {
+  readonly text: string;
+  /** Empty where there is nothing to say. */
+  readonly why: string;
+}
+
+/**
+ * What a portion misses of what was asked, as it is handed out: of measured amounts, what they miss by
+ * more than the tolerance, be it that exact ones met it; else what exact ones miss.
+ */
+export function missedOf(portion: Portion, language: Language): readonly MissedDemand[] {
+  const { status, drift, misses, why } = portion;
+  if (status === "away") return [];
+  if (status === "not-served")
+    return [{ text: say(language, "nothing is served, since what must hold cannot"), why }];
+  if (drift && drift.demands.length > 0) {
+    return drift.demands
+      .filter(({ holds }) => !holds)
+      .map((demand) => ({ text: demand.text, why: demand.heldBefore ? measuring(demand, language) : why }));
+  }
+  if (status === "met") return [];
+  // A factor that is missed is no demand with a figure of its own.
+  return misses.length === 0 ? [{ text: why, why: "" }] : misses.map(({ text }) => ({ text, why }));
+}
+
+function measuring({ exactBefore, unit, demand }: DemandDrift, language: Language): string {
+  if (!exactBefore) return say(language, "measurable amounts");
+  const exact =
+    demand.energyShareOf === undefined
+      ? showFigure(exactBefore, { significant: 4, language, ...(unit !== "" && { unit }) })
+      : showPercent(exactBefore, { significant: 3, language });
+  return say(language, "measurable amounts: exact ones bring {exact}", { exact });
+}
