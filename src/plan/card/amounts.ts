@@ -1,20 +1,41 @@
-import type { Amount } from "../../measure/amount.ts";
+import { type Amount, millilitresOf } from "../../measure/amount.ts";
 import { type FormatHow, formatAmount } from "../../measure/format.ts";
+import type { Kitchen } from "../../measure/kitchen.ts";
+import { measurable } from "../../measure/measurable.ts";
 import type { Measures } from "../../measure/measures.ts";
-import { absolute, compare, type Fraction, fraction, minus, nearest, times } from "../../number/fraction.ts";
+import {
+  absolute,
+  compare,
+  type Fraction,
+  fraction,
+  minus,
+  nearest,
+  times,
+  ZERO,
+} from "../../number/fraction.ts";
 import type { Sheet, SheetLine } from "../../sheet/sheet.ts";
 import { amountHow, stated } from "../../sheet/show.ts";
 import { showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
+import { inSpoons } from "../kitchen/spoons.ts";
+import type { Serving } from "../pot.ts";
+import { purchasedGrams } from "../show.ts";
 import type { AmountGroup, AmountRow } from "./card.ts";
 
 /** Keys of lines whose amounts a kitchen measured: they are shown as they are, and not rounded again. */
 export type MeasuredLines = ReadonlySet<string>;
 
+/** Stands beside what is measured before it is trimmed. */
+export const AS_PURCHASED = "as purchased, {grams} of it edible";
+
 /** A dish's lines: what is cooked, and what is added when it is served. */
-export function amountGroups(s: Sheet, settled: MeasuredLines, language: Language): readonly AmountGroup[] {
+export function amountGroups(
+  s: Sheet,
+  serving: Pick<Serving, "measured" | "kitchen">,
+  language: Language,
+): readonly AmountGroup[] {
   const rows = (added: SheetLine["added"]): readonly AmountRow[] =>
-    s.lines.filter((line) => line.added === added).map((line) => amountRow(s, line, settled, language));
+    s.lines.flatMap((line, i) => (line.added === added ? [amountRow(s, i, line, serving, language)] : []));
   const [cooked, served] = [rows("cooking"), rows("serving")];
   if (served.length === 0) return [{ heading: undefined, rows: cooked }];
   const atServing = { heading: say(language, "Add when serving"), rows: served };
@@ -23,17 +44,31 @@ export function amountGroups(s: Sheet, settled: MeasuredLines, language: Languag
     : [{ heading: say(language, "In the pot"), rows: cooked }, atServing];
 }
 
-function amountRow(s: Sheet, line: SheetLine, settled: MeasuredLines, language: Language): AmountRow {
+function amountRow(
+  s: Sheet,
+  i: number,
+  line: SheetLine,
+  { measured: settled, kitchen }: Pick<Serving, "measured" | "kitchen">,
+  language: Language,
+): AmountRow {
   const { measures } = s.origin;
   const asItIs = settled.has(line.key) ? settledAmount(line.amount, measures, language) : undefined;
   const isGrams = line.amount.unit === "g";
+  const purchased = purchasedGrams(s, i);
+  const spoons = (): string =>
+    line.amount.kind === "mass"
+      ? kitchen && !kitchen.scale
+        ? spooned(s, i, kitchen, language)
+        : ""
+      : measured(line.amount, measures, language);
   return {
     key: line.key,
     name: stated(line.name, line.state, language),
     prep: line.prep,
     madeOf: (line.nested?.lines ?? []).map((inner) => say(language, inner.name)),
-    weigh: asItIs !== undefined && isGrams ? asItIs : weighed(line.exactGrams, language),
-    measure: isGrams ? "" : (asItIs ?? measured(line.amount, measures, language)),
+    weigh: asItIs !== undefined && isGrams ? asItIs : weighed(purchased ?? line.exactGrams, language),
+    measure: asItIs === undefined ? spoons() : isGrams ? "" : asItIs,
+    edible: purchased && weighed(line.exactGrams, language),
     dose: line.scaling === "per-portion",
   };
 }
@@ -48,6 +83,24 @@ export function weighed(grams: Fraction, language: Language): string {
   const places = grams.n >= 10n * grams.d ? 0 : grams.n >= grams.d ? 1 : 2;
   return showFigure(grams, { places, unit: "g", language });
 }
+
+/** A mass as a kitchen without a scale takes it: in the spoons that it has, where they come close. */
+function spooned(s: Sheet, i: number, kitchen: Kitchen, language: Language): string {
+  const line = s.plan.lines[i];
+  const aim = line && inSpoons(line, s.values.grams[i] ?? ZERO, kitchen);
+  if (!aim) return "";
+  const { measures } = s.origin;
+  const size = millilitresOf(aim) ?? ZERO;
+  const close = measurable(kitchen, aim, { each: 1 }).find(
+    ({ exact }) => compare(absolute(minus(exact, size)), times(size, NEAR)) <= 0,
+  );
+  return close
+    ? say(language, "about {amount}", { amount: settledAmount(close.amount, measures, language) })
+    : measured(aim, measures, language);
+}
+
+/** An eighth off is still about as much. Common practice, no source. */
+const NEAR: Fraction = { n: 1n, d: 8n };
 
 /** Fractions that spoons and cups come in. Common practice, no source. */
 const DENOMINATORS: readonly number[] = [2, 3, 4, 8];

@@ -15,8 +15,10 @@ export interface AmountRow {
   /** What a nested recipe is made of. */
   readonly madeOf: readonly string[];
   readonly weigh: string;
-  /** In spoons, cups or pieces; empty where it was written as a mass. */
+  /** In spoons, cups or pieces; empty where it is weighed. */
   readonly measure: string;
+  /** What is left of it to eat, where it is measured as purchased, before it is trimmed. */
+  readonly edible: string | undefined;
   /** Whether it is the same for everyone. */
   readonly dose: boolean;
 }
@@ -43,6 +45,8 @@ export interface CardMeal {
   /** What was asked of it and is not brought. */
   readonly missed: readonly string[];
   readonly dishes: readonly CardDish[];
+  /** What a kitchen cannot measure of it. */
+  readonly notes: readonly string[];
 }
 
 /** One nutrient: what the portion brings, and against a day. */

@@ -5,8 +5,10 @@ import { allergensOf } from "../../person/portion/allergens.ts";
 import { type EatenPortion, readEaten } from "../../person/portion/eaten.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { measuresNote } from "../../sheet/show.ts";
-import { legend, showFigure } from "../../table/figure.ts";
+import { legend, showFigure, showPercent } from "../../table/figure.ts";
 import { britishEnglish, type Language, say } from "../../table/language.ts";
+import { lossesNote } from "../losses.ts";
+import { missedOf } from "../missed.ts";
 import type { Plan, PlannedDish, Portion, Serving } from "../plan.ts";
 import { amountGroups, settledAmount, weighed } from "./amounts.ts";
 import type { Card, CardDish, CardMeal } from "./card.ts";
@@ -53,6 +55,7 @@ export function cardOf(plan: Plan, person: string, how: CardHow): Card {
         language,
       ),
       ...legend([rows.map(({ brings }) => brings)], language),
+      ...lossesNote(dishes.values(), ids, language),
       ...(eaten ? silentFoods(eaten, new Set([...ids, ...(energy?.reads ?? [])]), language) : []),
       ...standingNotes(how.personal ?? "hide", language),
     ],
@@ -101,15 +104,29 @@ function dishesOf(portions: readonly Portion[]): ReadonlyMap<string, Sheet> {
 }
 
 function mealOf(plan: Plan, portion: Portion, language: Language): CardMeal {
-  const { meal, status, misses, why, dishes } = portion;
-  // A factor that is missed is no demand with a figure of its own.
-  const missed = misses.length === 0 && why !== "" ? [why] : misses.map(({ text }) => text);
+  const { meal, status, dishes } = portion;
+  const missed = missedOf(portion, language).map(({ text }) => text);
   const nothing = say(language, "Nothing is served, since what must hold cannot.");
   return {
     name: plan.meals.find(({ id }) => id === meal)?.name ?? meal,
     missed: status === "not-served" ? [nothing] : status === "away" ? [say(language, "Away.")] : missed,
     dishes: [...dishes].map(([name, s]) => dishOf(s, plan.dish(meal, name), portion.person, language)),
+    notes: kitchenNotes(plan, portion, language),
   };
+}
+
+/**
+ * What a kitchen could not measure of what this person gets, each once. What is missed by measuring
+ * stands above with its figures; whether a search ended early is no matter for a cook.
+ */
+function kitchenNotes(
+  plan: Plan,
+  { person, meal, dishes, kitchenNotes: own }: Portion,
+  language: Language,
+): readonly string[] {
+  const pots = [...dishes.keys()].flatMap((name) => plan.dish(meal, name).serving(person).pot?.notes ?? []);
+  const told = [...pots, ...own].filter(({ code }) => code !== "off-target" && code !== "not-proven");
+  return [...new Set(told.map(({ text }) => say(language, text)))];
 }
 
 function dishOf(s: Sheet, planned: PlannedDish, person: string, language: Language): CardDish {
@@ -118,7 +135,7 @@ function dishOf(s: Sheet, planned: PlannedDish, person: string, language: Langua
   const lines = unnamed.join("; ");
   return {
     name: s.name,
-    groups: amountGroups(s, serving.measured, language),
+    groups: amountGroups(s, serving, language),
     pot: potShare(serving, language),
     mass: weighed(s.masses.cooked, language),
     method: steps,
@@ -131,7 +148,7 @@ function dishOf(s: Sheet, planned: PlannedDish, person: string, language: Langua
 
 /** What to take of a pot that several people eat from. */
 function potShare(
-  { pot, exactGrams, exactMillilitres, weighed: onScale, isRest }: Serving,
+  { pot, exactGrams, exactShare, exactMillilitres, weighed: onScale, isRest }: Serving,
   language: Language,
 ): CardDish["pot"] | undefined {
   if (!pot || pot.people.length < 2) return undefined;
@@ -139,9 +156,13 @@ function potShare(
   const isGrams = onScale?.unit === "g";
   const volume = exactMillilitres ? showFigure(exactMillilitres, { places: 0, unit: "ml", language }) : "";
   const grams = isGrams && read !== undefined ? read : weighed(exactGrams, language);
+  // Grams say nothing to a kitchen that cannot weigh them.
+  const unweighed = pot.notes.some(({ code }) => code === "shares-exact");
+  const share = showPercent(exactShare, { significant: 2, language });
+  const part = unweighed && volume === "" ? say(language, "{share} of it", { share }) : volume;
   return {
     weigh: isRest ? say(language, "the rest ({grams})", { grams }) : grams,
-    measure: read === undefined || isGrams ? volume : read,
+    measure: read === undefined || isGrams ? part : read,
   };
 }
 

@@ -2,6 +2,7 @@ import { clean } from "../../table/clean.ts";
 import { escapeHtml } from "../../table/html.ts";
 import { type Language, say } from "../../table/language.ts";
 import type { Piece } from "../method.ts";
+import { AS_PURCHASED } from "./amounts.ts";
 import type { AmountGroup, AmountRow, Card, CardDish, CardMeal, DayRow, Sourced } from "./card.ts";
 import { beamSvg, energySvg, looks, patterns, shareSvg, swatch } from "./picture.ts";
 import { style } from "./style.ts";
@@ -81,13 +82,14 @@ class Page {
     ].join("\n");
   }
 
-  meal({ name, missed, dishes }: CardMeal, i: number): string {
+  meal({ name, missed, dishes, notes }: CardMeal, i: number): string {
     const id = `meal-${i + 1}`;
     return [
       `<section aria-labelledby="${id}">`,
       `<h2 id="${id}">${apart(name)}</h2>`,
       ...missed.map((text) => `<p class="over-text">${escapeHtml(text)}</p>`),
       ...dishes.map((dish, d) => this.#dish(dish, `${id}-dish-${d + 1}`)),
+      ...notes.map(noteHtml),
       "</section>",
     ].join("\n");
   }
@@ -114,7 +116,7 @@ class Page {
       "</tfoot>",
       "</table>",
       steps.length === 0 ? "" : `<ol>${steps.join("")}</ol>`,
-      ...notes.map((note) => `<p class="small">${escapeHtml(note)}</p>`),
+      ...notes.map(noteHtml),
     ].join("\n");
   }
 
@@ -126,9 +128,10 @@ class Page {
     return `<tbody${rows.length <= SHORT ? ' class="short"' : ""}>${head}${rows.map((row) => this.#amount(row, spoons)).join("\n")}</tbody>`;
   }
 
-  #amount({ name, prep, madeOf, weigh, measure, dose }: AmountRow, spoons: boolean): string {
+  #amount({ name, prep, madeOf, weigh, measure, edible, dose }: AmountRow, spoons: boolean): string {
     const under = [
       ...(prep === undefined ? [] : [escapeHtml(prep)]),
+      ...(edible === undefined ? [] : [this.#say(AS_PURCHASED, { grams: edible })]),
       ...(madeOf.length === 0 ? [] : [this.#say("of {foods}", { foods: madeOf.join("; ") })]),
       ...(dose ? [this.#say("the same for everyone")] : []),
     ].join(" · ");
@@ -214,6 +217,10 @@ class Page {
   #say(phrase: string, gaps: { readonly [name: string]: string } = {}): string {
     return escapeHtml(say(this.#language, phrase, gaps));
   }
+}
+
+function noteHtml(note: string): string {
+  return `<p class="small">${escapeHtml(note)}</p>`;
 }
 
 /** A figure with its unit and mark on one line; words before it may stand above. */

@@ -1,6 +1,7 @@
 import type { Sheet, SheetLine } from "../../sheet/sheet.ts";
-import type { Language } from "../../table/language.ts";
+import { type Language, say } from "../../table/language.ts";
 import { type Method, methodWith, shortNames } from "../method.ts";
+import { purchasedGrams } from "../show.ts";
 import { type MeasuredLines, measured, settledAmount, weighed } from "./amounts.ts";
 
 /** A dish's method with its own amounts in place, and the lines that it leaves out. */
@@ -9,7 +10,7 @@ export function methodOf(s: Sheet, settled: MeasuredLines, language: Language): 
     s.lines.map((line) => [
       line.key,
       settled.has(line.key)
-        ? settledAmount(line.amount, s.origin.measures, language)
+        ? bought(s, line, settledAmount(line.amount, s.origin.measures, language), language)
         : inPlace(s, line, language),
     ]),
   );
@@ -20,8 +21,15 @@ export function methodOf(s: Sheet, settled: MeasuredLines, language: Language): 
 
 /** What to take of a line: spoons where a scale reads badly, grams otherwise. */
 export function inPlace(s: Sheet, line: SheetLine, language: Language): string {
-  const grams = weighed(line.exactGrams, language);
-  const small = line.exactGrams.n < 10n * line.exactGrams.d;
+  const exact = purchasedGrams(s, s.plan.indexOf(line.key)) ?? line.exactGrams;
+  const grams = weighed(exact, language);
+  const small = exact.n < 10n * exact.d;
   const spoons = small ? measured(line.amount, s.origin.measures, language) : "";
-  return spoons === "" ? grams : spoons;
+  return bought(s, line, spoons === "" ? grams : spoons, language);
+}
+
+/** Says of an amount that it is to be taken before it is trimmed, where it is. */
+function bought(s: Sheet, line: SheetLine, amount: string, language: Language): string {
+  const isPurchased = purchasedGrams(s, s.plan.indexOf(line.key)) !== undefined;
+  return isPurchased ? say(language, "{amount} (as purchased)", { amount }) : amount;
 }

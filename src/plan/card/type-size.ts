@@ -1,3 +1,4 @@
+import { AS_PURCHASED } from "./amounts.ts";
 import type { AmountRow, Card, CardDish, DayRow } from "./card.ts";
 
 /*
@@ -35,10 +36,11 @@ export function typeSize(card: Card): number {
 function height(card: Card, width: number): number {
   const column = (width - GAP) / 2;
   const main = [
-    ...card.meals.flatMap(({ name, missed, dishes }) => [
+    ...card.meals.flatMap(({ name, missed, dishes, notes }) => [
       headingHeight(name, 1.35, column),
       ...missed.map((text) => prose(text, column)),
       ...dishes.map((dish) => dishHeight(dish, column)),
+      ...notes.map((note) => prose(note, column)),
     ]),
     bringsHeight(card, column),
     cautionsHeight(card, column),
@@ -66,10 +68,12 @@ function dishHeight({ name, groups, method, notes }: CardDish, column: number): 
 }
 
 /** Beside the name stand what to weigh, and spoons in what is left. */
-function amountHeight({ name, prep, madeOf, weigh, measure, dose }: AmountRow, column: number): number {
+function amountHeight(row: AmountRow, column: number): number {
+  const { name, prep, madeOf, weigh, measure, edible, dose } = row;
   const figures = weigh.length * 1.2 * CHARACTER + 1;
   const spoons = Math.min(6, measure.length * CHARACTER + 1);
-  const under = [prep ?? "", ...madeOf].join("; ").length + (dose ? 24 : 0);
+  const bought = edible === undefined ? 0 : AS_PURCHASED.length + edible.length;
+  const under = [prep ?? "", ...madeOf].join("; ").length + bought + (dose ? 24 : 0);
   const text = name.length + under * 0.85 + 2;
   const lines = Math.max(
     Math.ceil((text * CHARACTER) / Math.max(6, column - figures - spoons)),
