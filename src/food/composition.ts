@@ -1,6 +1,8 @@
-import { type Fraction, gcd, lcm, ONE } from "../number/fraction.ts";
+import { equals, type Fraction, gcd, lcm, ONE } from "../number/fraction.ts";
 import { type ComponentId, componentIds } from "./components.ts";
+import type { Formula } from "./data/formulas.ts";
 import { apply, derive } from "./derive.ts";
+import { energyLeft } from "./energyLeft.ts";
 import { type FigureKind, MISSING, type ReadFigure, read, share } from "./figure.ts";
 import type { FoodInput } from "./food.ts";
 import { presumed } from "./presumed.ts";
@@ -18,32 +20,71 @@ export interface Composition {
   readonly figures: readonly ReadFigure[];
 }
 
-const NO_LOSS: Shares = /* @__PURE__ */ new Map();
-
 /**
  * What is known of one component: as the food gives it; else computed from what it gives, where a
  * published formula can be; else zero, where that may be presumed; else missing.
  *
- * With shares, it is what cooking leaves. A share named for a component holds for it. A derived figure
- * with no share of its own follows from what is left of its inputs, so that a total of it is still what
- * the formula makes of the totals; one that is a difference from 100 g stays, since what cooking
- * destroys does not become something else.
+ * With shares, it is what cooking leaves, one cooking after another. A share named for a component holds
+ * for it. A derived figure with no share of its own follows from what is left of its inputs, so that a
+ * total of it is still what the formula makes of the totals; one that is a difference from 100 g stays,
+ * since what cooking destroys does not become something else. Energy that the food gives loses what its
+ * constituents lose, by their factors.
  */
-export function readFigure(food: FoodInput, id: ComponentId, shares: Shares = NO_LOSS): ReadFigure {
-  const figure = given(food, id) ?? derive(food, id, stated(food)) ?? presumed(food, id) ?? MISSING;
-  if (shares.size === 0) return figure;
-  const own = shares.get(id);
-  if (own) return share(figure, own);
-  const { formula } = figure;
-  if (formula === undefined || formula.from !== undefined) return figure;
-  const asStated = stated(food);
-  return apply(formula, (input) => share(asStated(input), shares.get(input) ?? ONE)) ?? figure;
+export function readFigure(food: FoodInput, id: ComponentId, ...cookings: readonly Shares[]): ReadFigure {
+  const shares = cookings.at(-1);
+  if (shares === undefined) return whole(food, id);
+  const earlier = cookings.slice(0, -1);
+  const cooked = cooking(food, shares, earlier, (each) => readFigure(food, each, ...earlier));
+  return cooked(id);
 }
 
 /** The whole composition of a food, before cooking or with what cooking leaves of it. */
-export function compose(food: FoodInput, shares: Shares = NO_LOSS): Composition {
-  const figures = componentIds.map((id) => readFigure(food, id, shares));
+export function compose(food: FoodInput, ...cookings: readonly Shares[]): Composition {
+  const raw = composition(componentIds.map((id) => whole(food, id)));
+  return cookings.reduce((left, shares, k) => cook(food, left, shares, cookings.slice(0, k)), raw);
+}
+
+/** What a cooking leaves of a composition that earlier ones may have left. */
+export function cook(
+  food: FoodInput,
+  { figures }: Composition,
+  shares: Shares,
+  earlier: readonly Shares[],
+): Composition {
+  const before = (id: ComponentId): ReadFigure => figures[componentIds.indexOf(id)] ?? MISSING;
+  const cooked = cooking(food, shares, earlier, before);
+  return composition(componentIds.map((id, i) => cooked(id, figures[i])));
+}
+
+function composition(figures: readonly ReadFigure[]): Composition {
   return { figures, ...overOneScale(figures.map((f) => f.value)) };
+}
+
+/** One cooking as a step from each figure before it to the one after it. */
+function cooking(
+  food: FoodInput,
+  shares: Shares,
+  earlier: readonly Shares[],
+  before: (id: ComponentId) => ReadFigure,
+): (id: ComponentId, figure?: ReadFigure) => ReadFigure {
+  /** The formula that a figure follows: once a share was named for it, it is what that share left. */
+  const followed = (id: ComponentId, { formula }: ReadFigure): Formula | undefined =>
+    formula?.from === undefined && !earlier.some((each) => each.has(id)) ? formula : undefined;
+  const changes = (id: ComponentId, figure = before(id)): boolean => {
+    const own = shares.get(id);
+    if (own) return !equals(own, ONE);
+    const inputs = Object.keys(followed(id, figure)?.terms ?? {}) as ComponentId[];
+    return inputs.some((input) => changes(input));
+  };
+  const after = (id: ComponentId, figure = before(id)): ReadFigure => {
+    const own = shares.get(id);
+    if (own) return equals(own, ONE) ? figure : share(figure, own);
+    const formula = followed(id, figure);
+    if (formula) return (changes(id, figure) && apply(formula, (input) => after(input))) || figure;
+    if (id !== "energy") return figure;
+    return energyLeft(food, figure, { before, after, changes, left: (each) => shares.get(each) });
+  };
+  return after;
 }
 
 /** A row of fractions over one denominator in lowest terms. */
@@ -59,6 +100,10 @@ export function overOneScale(values: readonly Fraction[]): { values: bigint[]; s
 /** What the figures say of themselves, one entry for each thing to be said. */
 export function marksOf({ kind, inputs = [] }: ReadFigure): readonly Exclude<FigureKind, "known">[] {
   return kind === "known" ? inputs : [...new Set([kind, ...inputs])];
+}
+
+function whole(food: FoodInput, id: ComponentId): ReadFigure {
+  return given(food, id) ?? derive(food, id, stated(food)) ?? presumed(food, id) ?? MISSING;
 }
 
 function given(food: FoodInput, id: ComponentId): ReadFigure | undefined {

@@ -1,3 +1,4 @@
+import { exact, type Fraction, minus, plus, ZERO } from "../number/fraction.ts";
 import { freezeAll } from "../number/freeze.ts";
 import type { ComponentId } from "./components.ts";
 import { atwaterOwn } from "./data/energyAtwaterOwn.ts";
@@ -44,6 +45,32 @@ export function systemFor(system: EnergySystem, food: FoodInput): EnergySystem |
       ...rest,
     },
   };
+}
+
+/** The factors that a food's energy was most likely computed by, told from what it gives. */
+export function likelySystem(food: FoodInput | undefined): {
+  readonly name: EnergySystemId;
+  readonly system: EnergySystem;
+} {
+  if (food?.energyFactors) return { name: "atwater-own", system: atwaterOwn };
+  const gives = (id: ComponentId): boolean => food?.per100g[id] !== undefined;
+  return gives("availableCarbohydrate") && !gives("carbohydrateByDifference")
+    ? { name: "eu-1169", system: eu1169 }
+    : { name: "atwater-general", system: atwaterGeneral };
+}
+
+/** What a gram of each component adds to the energy, kcal; below 0 where it takes more off than it adds. */
+export function weightsOf(system: EnergySystem): ReadonlyMap<ComponentId, Fraction> {
+  const weights = new Map<ComponentId, Fraction>();
+  const add = (id: ComponentId, weight: Fraction): void => {
+    weights.set(id, plus(weights.get(id) ?? ZERO, weight));
+  };
+  for (const [, { component, factor, less = [], apart = [] }] of termsOf(system)) {
+    const weight = exact(factor);
+    add(component, weight);
+    for (const id of [...less, ...apart]) add(id, minus(ZERO, weight));
+  }
+  return weights;
 }
 
 /** The components that a system reads. */

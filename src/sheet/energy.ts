@@ -63,7 +63,6 @@ export interface EnergySheet {
     readonly lines: readonly {
       readonly line: { readonly key: string };
       readonly source: Source;
-      readonly nested: EnergySheet | undefined;
     }[];
   };
   readonly values: { readonly grams: readonly Fraction[] };
@@ -184,16 +183,13 @@ export function lineEnergies(
   factor: (term: EnergyTerm) => Value,
   unit: "kcal" | "kJ" = "kcal",
 ): Tally[] {
-  const { line, source, nested } = s.plan.lines[i] ?? {};
+  const { line, source } = s.plan.lines[i] ?? {};
   const grams = s.values.grams[i] ?? ZERO;
   if (!line || !source || isZero(grams)) return termsOf(system).map(() => nothing(unit));
-  if (nested) {
-    const share = over(grams, nested.masses.cooked);
-    return partEnergies(nested, system, factor, unit).map((part, k) => {
-      const id = termsOf(system)[k]?.[1].component;
-      const left = (id && source.left.get(id)) ?? ONE;
-      return part.share(times(share, left)).within(line.key);
-    });
+  const { asEaten } = source;
+  if (asEaten) {
+    const share = over(grams, asEaten.masses.cooked);
+    return partEnergies(asEaten, system, factor, unit).map((part) => part.share(share).within(line.key));
   }
   const own = source.food && systemFor(system, source.food.input);
   const read = termsOf(own ?? system).map(([, term]) => ({

@@ -1,8 +1,7 @@
 import type { Decimal } from "decimal.js";
 import type { ComponentId } from "../food/components.ts";
-import { type EnergyPart, type EnergySystem, energySystems, systemFor, termsOf } from "../food/energy.ts";
+import { type EnergyPart, type EnergySystem, likelySystem, systemFor, termsOf } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
-import type { FoodInput } from "../food/food.ts";
 import { fault, within } from "../number/error.ts";
 import { checkFields } from "../number/fields.ts";
 import {
@@ -23,7 +22,7 @@ import { figure, legend, showFigure, showPercent } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
 import { addUp, type EnergyBy, energySystem, lineEnergies } from "./energy.ts";
-import { gapBetween, reckon } from "./energyInterval.ts";
+import { gapBetween, type Interval, reckon } from "./energyInterval.ts";
 import { checkSheet } from "./given.ts";
 import { componentIndex } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
@@ -100,7 +99,7 @@ export class EnergyCheck extends Shown {
         rows,
         notes: [
           ...legend(rows),
-          `they differ where they are further apart than ${showPercent(tolerance)} and ${showFigure(floor)} kcal in 100 g, rounding of labels allowed for`,
+          `they differ where they are further apart than ${showPercent(tolerance)} and ${showFigure(floor)} kcal in 100 g before cooking, rounding of labels allowed for`,
         ],
       }),
     ];
@@ -115,7 +114,8 @@ interface Limits {
 /**
  * Tells for each line whether the energy that its food gives is the one its constituents come to:
  * by the food's own factors where it has them, else by EU factors where it gives available
- * carbohydrate, else by general Atwater factors. Intervals of rounded figures are allowed for.
+ * carbohydrate, else by general Atwater factors. Intervals of rounded figures are allowed for. The
+ * verdict is of the food before cooking; the figures beside it are of the batch as eaten.
  *
  * Throws `energy-system-unknown` for a system that is none, `sheet-malformed` for what is no sheet and
  * for options that there are not, and the number codes for limits that are none.
@@ -147,14 +147,15 @@ export function energyCheck(s: Sheet, how: EnergyCheckHow = {}): EnergyCheck {
 type Named = ReturnType<typeof energySystem>;
 
 function linesOf(s: Sheet, by: Named | undefined, limits: Limits): EnergyCheckLine[] {
-  return s.plan.lines.flatMap(({ line, nested, source }, i): EnergyCheckLine[] => {
+  return s.plan.lines.flatMap(({ line, source }, i): EnergyCheckLine[] => {
     const grams = s.values.grams[i] ?? ZERO;
     if (isZero(grams)) return [];
-    if (nested) {
-      const part = over(grams, nested.masses.cooked);
-      return linesOf(nested, by, limits).map((inner) => nestedLine(inner, line.key, part));
+    const { asEaten } = source;
+    if (asEaten) {
+      const part = over(grams, asEaten.masses.cooked);
+      return linesOf(asEaten, by, limits).map((inner) => nestedLine(inner, line.key, part));
     }
-    const named = by ?? systemOf(source.food?.input);
+    const named = by ?? likelySystem(source.food?.input);
     return [lineOf(s, i, named, limits)];
   });
 }
@@ -170,26 +171,19 @@ function nestedLine(inner: EnergyCheckLine, key: string, part: Fraction): Energy
   };
 }
 
-/** The factors that a food's energy was most likely computed by. */
-function systemOf(food: FoodInput | undefined): Named {
-  if (food?.energyFactors) return { name: "atwater-own", system: energySystems["atwater-own"] };
-  const gives = (id: ComponentId): boolean => food?.per100g[id] !== undefined;
-  return gives("availableCarbohydrate") && !gives("carbohydrateByDifference")
-    ? { name: "eu-1169", system: energySystems["eu-1169"] }
-    : { name: "atwater-general", system: energySystems["atwater-general"] };
-}
-
 const MAIN: readonly EnergyPart[] = ["protein", "fat", "carbohydrate"];
 
 function lineOf(s: Sheet, i: number, { name, system }: Named, limits: Limits): EnergyCheckLine {
   const { line, source } = s.plan.lines[i] ?? {};
-  const food = source?.food?.input;
+  const { input: food, composition } = source?.food ?? {};
   const parts = lineEnergies(s, i, system, (term) => term.factor);
   const silent = termsOf(system).flatMap(([part], k) => (isZero(parts[k]?.coverage ?? ZERO) ? [part] : []));
   const given = s.cell(line?.key ?? "", "energy");
   const computed = addUp("kcal", parts);
   const own = food && systemFor(system, food);
-  const energy = source?.figure(componentIndex("energy"));
+  // The question is what the food says, and cooking would only blur it.
+  const raw = (id: ComponentId): ReadFigure | undefined => composition?.figures[componentIndex(id)];
+  const energy = raw("energy");
   const why = whyNot(energy, own, silent);
   const base = {
     key: line?.key ?? "",
@@ -199,17 +193,19 @@ function lineOf(s: Sheet, i: number, { name, system }: Named, limits: Limits): E
     computed,
     silent,
   };
-  if (why !== undefined || !energy || !own || !source)
+  if (why !== undefined || !energy || !own)
     return { ...base, difference: undefined, verdict: "unknown", why: why ?? "" };
-  const reckoned = reckon(own, (id) => source.figure(componentIndex(id)));
-  const gap = gapBetween(energy, reckoned);
+  const difference = toDecimal(minus(computed.exact, given.exact));
+  const reckoned = reckon(own, raw);
   const allowed = greatest(times(limits.tolerance, energy.value), limits.floor);
-  return {
-    ...base,
-    difference: toDecimal(minus(computed.exact, given.exact)),
-    verdict: compare(gap, allowed) <= 0 ? "agrees" : "differs",
-  };
+  const isOff = (by: Interval): boolean => compare(gapBetween(energy, by), allowed) > 0;
+  if (isOff(reckoned)) return { ...base, difference, verdict: "differs" };
+  if (isOff({ ...reckoned, high: reckoned.highAsStated }))
+    return { ...base, difference: undefined, verdict: "unknown", why: AT_LEAST };
+  return { ...base, difference, verdict: "agrees" };
 }
+
+const AT_LEAST = "by these factors it is at least so much, and what is given is more";
 
 function whyNot(
   energy: ReadFigure | undefined,
@@ -246,7 +242,7 @@ function cellsOf({
   return [
     key.includes("/") ? `${key}: ${name}` : name,
     tallyFigure(given),
-    known ? tallyFigure(computed) : figure(null),
+    known || why === AT_LEAST ? tallyFigure(computed) : figure(null),
     off,
     why ?? counted,
     system ?? "",

@@ -1,50 +1,50 @@
 import type { ComponentId } from "../food/components.ts";
-import { type EnergySystem, termsOf } from "../food/energy.ts";
+import { type EnergySystem, termsOf, weightsOf } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
-import { exact, type Fraction, greatest, minus, plus, sum, times, ZERO } from "../number/fraction.ts";
+import { type Fraction, greatest, isZero, minus, sum, times, ZERO } from "../number/fraction.ts";
 
-/** The least and the most that something may be. */
+/** The least and the most that energy may be. */
 export interface Interval {
   readonly low: Fraction;
-  readonly high: Fraction;
+  /** Nothing where a factor is but the least that it may be. */
+  readonly high: Fraction | undefined;
+  /** The most by the factors as they stand. */
+  readonly highAsStated: Fraction;
 }
 
 type FigureOf = (id: ComponentId) => ReadFigure | undefined;
 
 /**
- * The least and most energy of 100 g that the figures allow, kcal; what has no upper limit counts as it
- * stands. Each component counts once with all that it does, so that what is taken off one constituent
- * and added to another does not vary twice.
+ * The least and most energy of 100 g that the figures allow, kcal; a figure that has no upper limit
+ * counts as it stands, and a factor that is the least of several leaves the energy without one. Each
+ * component counts once with all that it does, so that what is taken off one constituent and added to
+ * another does not vary twice.
  */
 export function reckon(system: EnergySystem, figureOf: FigureOf): Interval {
-  const ends = [...weightsOf(system)].map(([id, weight]): Interval => {
+  const ends = [...weightsOf(system)].map(([id, weight]): Ends => {
     const { low, high } = endsOf(figureOf(id));
     const [a, b] = [times(low, weight), times(high, weight)];
     return weight.n < 0n ? { low: b, high: a } : { low: a, high: b };
   });
-  return { low: sum(ends.map((e) => e.low)), high: sum(ends.map((e) => e.high)) };
-}
-
-/** What a gram of each component adds to the energy, kcal; below 0 where it takes more off than it adds. */
-function weightsOf(system: EnergySystem): ReadonlyMap<ComponentId, Fraction> {
-  const weights = new Map<ComponentId, Fraction>();
-  const add = (id: ComponentId, weight: Fraction): void => {
-    weights.set(id, plus(weights.get(id) ?? ZERO, weight));
-  };
-  for (const [, { component, factor, less = [], apart = [] }] of termsOf(system)) {
-    const weight = exact(factor);
-    add(component, weight);
-    for (const id of [...less, ...apart]) add(id, minus(ZERO, weight));
-  }
-  return weights;
+  const isOpen = termsOf(system).some(
+    ([, { component, atLeast }]) => atLeast && !isZero(endsOf(figureOf(component)).high),
+  );
+  const highAsStated = sum(ends.map((e) => e.high));
+  return { low: sum(ends.map((e) => e.low)), high: isOpen ? undefined : highAsStated, highAsStated };
 }
 
 /** How far what is given lies from what is computed; nothing where the two touch. */
 export function gapBetween(given: ReadFigure, computed: Interval): Fraction {
   const { low, high } = endsOf(given);
-  return greatest(ZERO, greatest(minus(low, computed.high), minus(computed.low, high)));
+  const above = computed.high ? minus(low, computed.high) : ZERO;
+  return greatest(ZERO, greatest(above, minus(computed.low, high)));
 }
 
-function endsOf(f: ReadFigure | undefined): Interval {
+interface Ends {
+  readonly low: Fraction;
+  readonly high: Fraction;
+}
+
+function endsOf(f: ReadFigure | undefined): Ends {
   return { low: f?.low ?? f?.value ?? ZERO, high: f?.high ?? f?.value ?? ZERO };
 }

@@ -2,27 +2,19 @@ import { type ComponentId, component, components } from "../food/components.ts";
 import { readFigure } from "../food/composition.ts";
 import type { ReadFigure } from "../food/figure.ts";
 import type { FoodInput } from "../food/food.ts";
-import type { FoodTable } from "../food/table.ts";
+import type { RetentionInput } from "../food/retention.ts";
 import { formatAmount } from "../measure/format.ts";
 import { fault, kindOf, quote } from "../number/error.ts";
-import {
-  equals,
-  type Fraction,
-  fraction,
-  isZero,
-  ONE,
-  over,
-  times,
-  toText,
-  ZERO,
-} from "../number/fraction.ts";
+import { equals, type Fraction, isZero, ONE, over, times, toText, ZERO } from "../number/fraction.ts";
 import type { Conversion } from "../recipe/resolve.ts";
 import { figure, showFigure, showPercent } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Table, table } from "../table/table.ts";
-import { componentIndex, type PlanLine } from "./plan.ts";
+import { cookingSteps } from "./explainCooking.ts";
+import type { PlanLine } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
 import { stated } from "./show.ts";
+import type { Source } from "./source.ts";
 import { driedNote } from "./water.ts";
 
 /** What is to be explained: one line, the batch, or one portion. */
@@ -150,19 +142,23 @@ function waterChange(s: Sheet, id: ComponentId, share: Fraction): Explanation[] 
   ];
 }
 
+/** What is said of retention on the lines around a nested recipe's lines, from the nearest outwards. */
+type Around = readonly RetentionInput[];
+
 function lineExplained(
   s: Sheet,
   i: number,
   id: ComponentId,
   share: Fraction,
   among: readonly string[],
+  around: Around = [],
 ): Explanation {
   const planned = s.plan.lines[i];
   const amount = s.values.amounts[i];
   const grams = s.values.grams[i] ?? ZERO;
   const { unit } = components[id];
   if (!planned || !amount) return new Explanation("", ZERO, unit, []);
-  const { line, source, nested } = planned;
+  const { line, source } = planned;
   const value = times(s.cell(line.key, id).exact, share);
   const measures = s.origin.measures;
   const steps = [
@@ -170,23 +166,27 @@ function lineExplained(
     ...conversionSteps(planned, grams, s, i),
   ];
   const label = `${line.key}: ${stated(source.name, source.state)}`;
-  if (!nested)
-    return new Explanation(label, value, unit, [
-      ...steps,
-      ...figureSteps(planned, id, s.plan.foods),
-      ...among,
-    ]);
-  return new Explanation(label, value, unit, [...steps, ...among], withinNested(nested, id, value));
+  const cooked =
+    line.retention === undefined || source.left.size === 0 ? around : [line.retention, ...around];
+  if (!source.asEaten) {
+    const said = [...figureSteps(source, id), ...cookingSteps(source, id, cooked, s.plan.foods)];
+    return new Explanation(label, value, unit, [...steps, ...said, ...among]);
+  }
+  return new Explanation(label, value, unit, [...steps, ...among], withinNested(planned, id, value, cooked));
 }
 
 /** A nested recipe's lines, each by its share of what the line brings. */
-function withinNested(nested: Sheet, id: ComponentId, value: Fraction): Explanation[] {
-  const whole = nested.total(id).exact;
+function withinNested({ source }: PlanLine, id: ComponentId, value: Fraction, cooked: Around): Explanation[] {
+  const { asEaten, left } = source;
+  if (!asEaten) return [];
+  const whole = asEaten.total(id).exact;
   const share = isZero(whole) ? ZERO : over(value, whole);
-  const step = [`a share of ${nested.name}`];
+  const water = id === "water" ? left.get(id) : undefined;
+  const kept = water && !equals(water, ONE) ? [`${showPercent(water)} of its water left after cooking`] : [];
+  const steps = [...kept, `a share of ${asEaten.name}`];
   return [
-    ...nested.plan.lines.map((_, i) => lineExplained(nested, i, id, share, step)),
-    ...waterChange(nested, id, share),
+    ...asEaten.plan.lines.map((_, i) => lineExplained(asEaten, i, id, share, steps, cooked)),
+    ...waterChange(asEaten, id, share),
   ];
 }
 
@@ -204,9 +204,9 @@ function byText(by: Conversion["by"]): string[] {
   return [`${showFigure(by.gramsPerMl, { significant: 4 })} g to the ml, by ${by.from}`];
 }
 
-/** The published figure, where it comes from, and what cooking leaves of it. */
-function figureSteps({ source, line }: PlanLine, id: ComponentId, foods: FoodTable): string[] {
-  const food = source.food?.input;
+/** The published figure, and where it comes from. */
+function figureSteps({ food: of }: Source, id: ComponentId): string[] {
+  const food = of?.input;
   if (!food) return [];
   const figure = readFigure(food, id);
   const { kind, value, high } = figure;
@@ -217,10 +217,7 @@ function figureSteps({ source, line }: PlanLine, id: ComponentId, foods: FoodTab
   if (kind === "below")
     return [`below ${showFigure(high ?? ZERO, { unit })} in 100 g, counted as none: ${from}`];
   const how = kind === "known" ? "" : kind === "borrowed" ? "borrowed from " : `${kind}: `;
-  return [
-    `${exactFigure(value)} ${unit} in 100 g: ${how}${from}`,
-    ...retentionStep(source, line, id, value, foods),
-  ];
+  return [`${exactFigure(value)} ${unit} in 100 g: ${how}${from}`];
 }
 
 /** The formula or published quantity behind a derived figure, and whose it is. */
@@ -229,21 +226,6 @@ function derivedFrom({ note, formula }: ReadFigure, food: FoodInput, id: Compone
   const given = Object.hasOwn(food.per100g, id) ? food.per100g[id] : undefined;
   const says = typeof given === "object" && "source" in given && given.source !== undefined;
   return says ? (note ?? "") : `${note ?? ""}: ${food.source}`;
-}
-
-function retentionStep(
-  source: PlanLine["source"],
-  { retention }: PlanLine["line"],
-  id: ComponentId,
-  raw: Fraction,
-  { retention: table }: FoodTable,
-): string[] {
-  const kept = fraction(source.values[componentIndex(id)] ?? 0n, source.scale);
-  if (isZero(raw) || equals(kept, raw)) return [];
-  const left = `${showPercent(over(kept, raw))} left after cooking`;
-  if (typeof retention !== "string" || !table) return [`${left}, as the recipe says`];
-  const name = Object.hasOwn(table.codes, retention) ? `, ${table.codes[retention]?.[0]}` : "";
-  return [`${left}: code ${retention}${name}, ${table.source}`];
 }
 
 function exactFigure(value: Fraction): string {

@@ -1,10 +1,11 @@
 import { type ComponentId, componentIds } from "../food/components.ts";
-import { compose, marksOf, overOneScale, type Shares } from "../food/composition.ts";
+import { type Composition, cook, marksOf, overOneScale, type Shares } from "../food/composition.ts";
 import type { FigureKind, ReadFigure } from "../food/figure.ts";
 import type { State } from "../food/food.ts";
 import type { Food } from "../food/table.ts";
 import { type Fraction, ONE, times } from "../number/fraction.ts";
-import type { Tally } from "./tally.ts";
+import { SheetPlan } from "./plan.ts";
+import { Sheet } from "./sheet.ts";
 
 /** Something a source says of itself for one component. */
 export interface Mark {
@@ -13,14 +14,6 @@ export interface Mark {
   readonly kind: Exclude<FigureKind, "known">;
   /** Share of the source's mass that the mark speaks of, 0 to 1. */
   readonly share: Fraction;
-}
-
-/** What a source needs of a nested sheet: its figures as eaten, and what they say of themselves. */
-export interface AsEaten {
-  readonly name: string;
-  per100g(component: ComponentId): Tally;
-  /** @internal */
-  marks(component: number): readonly Mark[];
 }
 
 /**
@@ -34,43 +27,67 @@ export interface Source {
   readonly food: Food | undefined;
   readonly values: readonly bigint[];
   readonly scale: bigint;
-  /** What cooking leaves of components. */
+  /** What the line's own cooking leaves of components. */
   readonly left: Shares;
+  /** The cookings of a food one after another: its own, then those of the dishes around it. */
+  readonly cookings: readonly Shares[];
+  /** A nested recipe as the line's cooking leaves it, food by food; its water is left to `left`. */
+  readonly asEaten: Sheet | undefined;
   /** What a food says of a component, after cooking; nothing of a nested recipe, which asks its own lines. */
   figure(component: number): ReadFigure | undefined;
   marks(component: number): readonly Mark[];
+  /** The same as another cooking leaves it. */
+  again(shares: Shares): Source;
 }
 
 const NO_MARKS: readonly Mark[] = [];
 
 /** A food as a source, with what cooking leaves of each component. */
 export function foodSource(food: Food, shares: Shares): Source {
-  const { values, scale, figures } = shares.size === 0 ? food.composition : compose(food.input, shares);
+  return shares.size === 0
+    ? cookedFood(food, food.composition, shares, [])
+    : cookedFood(food, cook(food.input, food.composition, shares, []), shares, [shares]);
+}
+
+function cookedFood(food: Food, made: Composition, left: Shares, cookings: readonly Shares[]): Source {
   const { id, name, state } = food.input;
+  const { values, scale, figures } = made;
   return {
-    ...{ id, name, state, food, values, scale, left: shares },
+    ...{ id, name, state, food, values, scale, left, cookings, asEaten: undefined },
     figure: (component) => figures[component],
     marks: (component) => {
       const figure = figures[component];
       const kinds = figure ? marksOf(figure) : [];
       return kinds.length === 0 ? NO_MARKS : kinds.map((kind) => ({ at: "", kind, share: ONE }));
     },
+    again: (shares) =>
+      cookedFood(food, cook(food.input, made, shares, cookings), left, [...cookings, shares]),
   };
 }
 
-/** A nested recipe as eaten, per 100 g of it, with what cooking it again leaves of each component. */
-export function nestedSource(id: string, nested: AsEaten, shares: Shares): Source {
-  const left = componentIds.map((component) =>
-    times(nested.per100g(component).exact, shares.get(component) ?? ONE),
-  );
+/**
+ * A nested recipe as eaten, per 100 g of it. Cooking it again cooks each of its foods again, so that
+ * what is computed from other components follows them; only its water is left as a whole, since the
+ * yield has added to it or taken off it.
+ */
+export function nestedSource(id: string, nested: Sheet, shares: Shares): Source {
+  return sheetSource(id, shares.size === 0 ? nested : cookedAgain(nested, shares), shares);
+}
+
+function sheetSource(id: string, asEaten: Sheet, left: Shares): Source {
+  const kept = (component: ComponentId): Fraction => (component === "water" && left.get(component)) || ONE;
+  const values = componentIds.map((each) => times(asEaten.per100g(each).exact, kept(each)));
   return {
-    id,
-    name: nested.name,
-    state: undefined,
-    food: undefined,
-    ...overOneScale(left),
-    left: shares,
+    ...{ id, name: asEaten.name, state: undefined, food: undefined, left, cookings: [], asEaten },
+    ...overOneScale(values),
     figure: () => undefined,
-    marks: (component) => nested.marks(component),
+    marks: (component) => asEaten.marks(component),
+    again: (shares) => sheetSource(id, cookedAgain(asEaten, shares), left),
   };
+}
+
+function cookedAgain({ plan, values }: Sheet, shares: Shares): Sheet {
+  const dry = new Map([...shares].filter(([id]) => id !== "water"));
+  const lines = plan.lines.map((line) => ({ ...line, source: line.source.again(dry) }));
+  return new Sheet(new SheetPlan(plan.recipe, plan.foods, lines, plan.recipes), values);
 }

@@ -281,9 +281,10 @@ describe("difference", () => {
       ["new", "added", "5"],
     ]);
     const energy = moved.components.find((c) => c.component === "energy");
-    // (80 + 30) × 4 + 10 × 0.6 = 446; 400 + 154.5 = 554.5 with kelp silent; of a portion, at most 54.25 less.
-    expect([energy?.change.value.toString(), energy?.change.bound]).toEqual(["-54.25", "at-most"]);
-    expect(toText(moved)).toContain("at most -54.2");
+    // Oats that lose 1.2 g of protein have 395.2 kcal: 80 × 3.952 + 30 × 4 + 10 × 0.6 = 442.16 from
+    // 395.2 + 154.5 = 549.7 with kelp silent; of a portion, at most 53.77 less.
+    expect([energy?.change.value.toString(), energy?.change.bound]).toEqual(["-53.77", "at-most"]);
+    expect(toText(moved)).toContain("at most -53.7");
   });
 });
 

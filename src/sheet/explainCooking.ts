@@ -1,0 +1,64 @@
+import { type ComponentId, components } from "../food/components.ts";
+import { readFigure, type Shares } from "../food/composition.ts";
+import { componentsOf, likelySystem } from "../food/energy.ts";
+import type { ReadFigure } from "../food/figure.ts";
+import type { RetentionInput } from "../food/retention.ts";
+import type { FoodTable } from "../food/table.ts";
+import { equals, isZero, ONE } from "../number/fraction.ts";
+import { showFigure, showPercent } from "../table/figure.ts";
+import type { Source } from "./source.ts";
+
+/**
+ * What each cooking leaves of a food's component, and who says so: by the share that is named for it, or
+ * by those of what it is computed from. `told` is what stands behind the source's cookings, one for each.
+ */
+export function cookingSteps(
+  { food: of, cookings }: Source,
+  id: ComponentId,
+  told: readonly RetentionInput[],
+  foods: FoodTable,
+): string[] {
+  const food = of?.input;
+  if (!food) return [];
+  return cookings.flatMap((shares, k) => {
+    const before = (each: ComponentId): ReadFigure => readFigure(food, each, ...cookings.slice(0, k));
+    const after = readFigure(food, id, ...cookings.slice(0, k + 1));
+    if (equals(after.value, before(id).value)) return [];
+    const own = shares.get(id);
+    const again = k > 0 ? " again" : "";
+    const said = saidBy(told[k], foods);
+    if (own) return [`${showPercent(own)} left after cooking${again}${said}`];
+    const isGiven = id === "energy" && after.formula === undefined;
+    const { system } = likelySystem(food);
+    const causes = isGiven ? componentsOf(system) : termsOf(after);
+    const left = [...new Set(causes.flatMap((each) => named(each, shares, before)))];
+    const of = left.map((each) => `${showPercent(shares.get(each) ?? ONE)} of ${components[each].name}`);
+    const least = after.inputs?.includes("below") ? "at least " : "";
+    const figure = showFigure(after.value, { significant: 6, unit: components[id].unit });
+    const by = isGiven ? `, by ${system.name}` : "";
+    return [`${least}${figure} left after cooking${again}, since ${of.join(", ")} is left${by}${said}`];
+  });
+}
+
+/** The components that shares are named for among what another is computed from. */
+function named(
+  id: ComponentId,
+  shares: Shares,
+  before: (id: ComponentId) => ReadFigure,
+): readonly ComponentId[] {
+  const own = shares.get(id);
+  const { kind, value } = before(id);
+  if (own) return equals(own, ONE) || (kind === "known" && isZero(value)) ? [] : [id];
+  return termsOf(before(id)).flatMap((input) => named(input, shares, before));
+}
+
+function termsOf({ formula }: ReadFigure): readonly ComponentId[] {
+  return Object.keys(formula?.terms ?? {}) as ComponentId[];
+}
+
+/** Code and name of a published factor, or the recipe. */
+function saidBy(told: RetentionInput | undefined, { retention: table }: FoodTable): string {
+  if (typeof told !== "string" || !table) return ", as the recipe says";
+  const name = Object.hasOwn(table.codes, told) ? `, ${table.codes[told]?.[0]}` : "";
+  return `: code ${told}${name}, ${table.source}`;
+}
