@@ -258,7 +258,13 @@ export type { Silence, Target } from "./scale/target.ts";
 export { type Between, type BetweenHow, between, type WidenedLine } from "./sheet/between.ts";
 export { type SheetHow, sheet } from "./sheet/build.ts";
 export { type Balance, CookingBalance, cooking } from "./sheet/cooking.ts";
-export { type ComponentChange, Difference, difference, type LineChange } from "./sheet/difference.ts";
+export {
+  type ComponentChange,
+  Difference,
+  difference,
+  type LineChange,
+  type MassChange,
+} from "./sheet/difference.ts";
 export type { EnergyBy, EnergyShare, EnergyShares } from "./sheet/energy.ts";
 export { EnergyCheck, type EnergyCheckHow, type EnergyCheckLine, energyCheck } from "./sheet/energyCheck.ts";
 export { Explanation, type Where } from "./sheet/explain.ts";

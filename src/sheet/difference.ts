@@ -1,9 +1,9 @@
 import type { Decimal } from "decimal.js";
 import { type ComponentId, componentIds, components } from "../food/components.ts";
-import { equals, type Fraction, minus, toDecimal, ZERO } from "../number/fraction.ts";
+import { equals, exact, type Fraction, isZero, minus, toDecimal, ZERO } from "../number/fraction.ts";
 import { figure, legend } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
-import { type Row, type Table, table } from "../table/table.ts";
+import { type Cell, type Row, type Table, table } from "../table/table.ts";
 import { changeOf } from "./change.ts";
 import { checkSheet } from "./given.ts";
 import type { Sheet } from "./sheet.ts";
@@ -31,9 +31,20 @@ export interface ComponentChange {
   readonly change: Tally;
 }
 
+/** A portion that does not weigh what it did, in grams as eaten. */
+export interface MassChange {
+  readonly before: Decimal;
+  readonly after: Decimal;
+  /** After less before. */
+  readonly by: Decimal;
+  readonly exactBy: Fraction;
+}
+
 /** What moved between two sheets, for one portion as eaten. */
 export class Difference extends Shown {
   readonly lines: readonly LineChange[];
+  /** Nothing where a portion weighs the same. */
+  readonly mass: MassChange | undefined;
   readonly components: readonly ComponentChange[];
   readonly before: Sheet;
   readonly after: Sheet;
@@ -44,6 +55,7 @@ export class Difference extends Shown {
     this.before = before;
     this.after = after;
     this.lines = lineChanges(before, after);
+    this.mass = massChange(before.portionMass, after.portionMass);
     this.components = componentIds.flatMap((component): ComponentChange[] => {
       const [was, is] = [before.portion(component), after.portion(component)];
       if (was.same(is)) return [];
@@ -51,19 +63,19 @@ export class Difference extends Shown {
     });
   }
 
-  /** Whether a portion is the same, line by line and in every component. */
+  /** Whether a portion is the same, line by line, in its mass and in every component. */
   get none(): boolean {
-    return this.lines.length === 0 && this.components.length === 0;
+    return this.lines.length === 0 && this.mass === undefined && this.components.length === 0;
   }
 
   override toTables(): readonly Table[] {
-    return [linesTable(this.lines), componentsTable(this.components)];
+    return [linesTable(this.lines), figuresTable(this.mass, this.components)];
   }
 }
 
 /**
- * What moved from one sheet to another: lines by key, in grams of one portion, and components of
- * one portion as eaten. Throws `sheet-malformed` for what is no sheet.
+ * What moved from one sheet to another: lines by key, in grams of one portion, and mass and
+ * components of one portion as eaten. Throws `sheet-malformed` for what is no sheet.
  *
  * @example
  * ```ts
@@ -114,8 +126,30 @@ function lineChanges(before: Sheet, after: Sheet): LineChange[] {
   });
 }
 
+function massChange(before: Fraction, after: Fraction): MassChange | undefined {
+  const exactBy = minus(after, before);
+  if (isZero(exactBy)) return undefined;
+  return { before: toDecimal(before), after: toDecimal(after), by: toDecimal(exactBy), exactBy };
+}
+
+/** Two figures and what lies between them, with the decimals that it takes to see it. */
+function figuresOf(before: Decimal | null, after: Decimal | null, by: Fraction): readonly Cell[] {
+  const moved = figure(by);
+  const cell = (grams: Decimal | null): Cell => {
+    if (grams === null) return { ...figure(ZERO), text: "none" };
+    const plain = figure(exact(grams));
+    const places = Math.max(decimalsOf(plain.text), decimalsOf(moved.text));
+    return places === 0 ? plain : figure(exact(grams), { places });
+  };
+  return [cell(before), cell(after), moved];
+}
+
+/** How many decimals a figure is shown with; none where it is shown as a power of ten. */
+function decimalsOf(text: string): number {
+  return /^-?\d+\.(\d+)$/.exec(text)?.[1]?.length ?? 0;
+}
+
 function linesTable(lines: readonly LineChange[]): Table {
-  const cell = (grams: Decimal | null): string => grams?.toSignificantDigits(4).toFixed() ?? "none";
   return table({
     title: "Lines, one portion",
     columns: [
@@ -125,24 +159,26 @@ function linesTable(lines: readonly LineChange[]): Table {
       { key: "after", heading: "After", unit: "g", align: "end" },
       { key: "by", heading: "By", unit: "g", align: "end" },
     ],
-    rows: lines.map((line) => [
-      line.name,
-      line.change,
-      cell(line.before),
-      cell(line.after),
-      figure(line.exactBy),
+    rows: lines.map(({ name, change, before, after, exactBy }) => [
+      name,
+      change,
+      ...figuresOf(before, after, exactBy),
     ]),
   });
 }
 
-function componentsTable(changes: readonly ComponentChange[]): Table {
-  const rows = changes.map(({ component, before, after, change }): Row => {
+function figuresTable(mass: MassChange | undefined, changes: readonly ComponentChange[]): Table {
+  const weighed: Row[] = mass
+    ? [{ kind: "body", cells: ["mass", "g", ...figuresOf(mass.before, mass.after, mass.exactBy)] }]
+    : [];
+  const changed = changes.map(({ component, before, after, change }): Row => {
     const { name, unit } = components[component];
     return {
       kind: "body",
       cells: [name, unit, tallyFigure(before), tallyFigure(after), tallyFigure(change)],
     };
   });
+  const rows = [...weighed, ...changed];
   return table({
     title: "Figures, one portion as eaten",
     columns: [
