@@ -46,7 +46,11 @@ export interface RowView {
   readonly line: SheetLine | undefined;
   /** The line's food as it was written, where the row is a line of one. */
   readonly food: FoodInput | undefined;
-  /** A column in this row: a component, `grams`, or one of one's own. */
+  /**
+   * A column in this row: a component, `grams`, or one of one's own. `grams` of a line are as weighed
+   * in; of the batch, a portion and 100 g as eaten. What is bought by weight therefore adds up in `sum`,
+   * and not from the grams of the batch where the yield is not 1.
+   */
   get(column: string): Tally;
   total(column: string): Tally;
   portion(column: string): Tally;

@@ -1,5 +1,5 @@
 import { type ComponentGroup, type ComponentId, componentIds, components } from "../food/components.ts";
-import { type Fraction, over } from "../number/fraction.ts";
+import { type Fraction, isZero, over } from "../number/fraction.ts";
 import { figure, legend, showFigure } from "../table/figure.ts";
 import { britishEnglish, type Language, say } from "../table/language.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
@@ -7,6 +7,7 @@ import type { Own } from "./grid.ts";
 import { type CellValue, isFailure, type RowRef } from "./own.ts";
 import type { Sheet } from "./sheet.ts";
 import { measuresNote, shownAmount, silentNotes, tallyFigure } from "./show.ts";
+import type { Tally } from "./tally.ts";
 import { driedNote } from "./water.ts";
 
 /** Headings of the groups of components, in the order they are shown. */
@@ -73,7 +74,9 @@ export function figuresTable(
     if (inGroup.length > 0) rows.push({ kind: "group", heading: say(language, groupHeadings[group]) });
     for (const id of inGroup) {
       const { name, unit } = components[id];
-      const figures = [s.portion(id), s.per100g(id), s.total(id)].map((t) => tallyFigure(t, { language }));
+      const figures = [s.portion(id), per100g(s, id), s.total(id)].map((t) =>
+        t ? tallyFigure(t, { language }) : figure(null, { language }),
+      );
       rows.push({ kind: "body", cells: [say(language, name), say(language, unit), ...figures] });
     }
   }
@@ -102,6 +105,11 @@ export function figuresTable(
   });
 }
 
+/** Of a recipe with no mass there are no 100 g. */
+function per100g(s: Sheet, id: ComponentId): Tally | undefined {
+  return isZero(s.masses.cooked) ? undefined : s.per100g(id);
+}
+
 function unknownNote(ids: readonly ComponentId[], language: Language): string[] {
   if (ids.length === 0) return [];
   const names = ids.map((id) => say(language, components[id].name)).join(", ");
@@ -122,7 +130,14 @@ export function ownTables(s: Sheet, own: Own, language: Language = britishEnglis
     ];
     const rows = rowsOf.map(([name, row]) => [name, ...columns.map((column) => shown(s.value(column, row)))]);
     tables.push(
-      ownTable(say(language, "{name}: own columns", { name: s.name }), "Line", columns, rows, language),
+      ownTable(
+        say(language, "{name}: own columns", { name: s.name }),
+        "Line",
+        columns,
+        rows,
+        language,
+        gramsNote(s, columns, language),
+      ),
     );
   }
   const names = [...own.rows.keys()];
@@ -142,14 +157,32 @@ function ownTable(
   headings: readonly string[],
   rows: readonly Cell[][],
   language: Language,
+  notes: readonly string[] = [],
 ): Table {
   const columns = headings.map((heading) => ({ key: `own ${heading}`, heading, align: "end" as const }));
   return table({
     title,
     columns: [{ key: "name", heading: say(language, first) }, ...columns],
     rows,
-    notes: legend(rows, language),
+    notes: [...legend(rows, language), ...notes],
   });
+}
+
+/** Grams of lines are as weighed in and those of the batch as eaten: what a column makes of them need not add up. */
+function gramsNote(s: Sheet, columns: readonly string[], language: Language): string[] {
+  const { raw, cooked, change } = s.masses;
+  const isRead = (column: string): boolean =>
+    s.reads(column, "total").some((ref) => ref.column === "grams" && ref.row === "total");
+  const readers = isZero(change) ? [] : columns.filter(isRead);
+  if (readers.length === 0) return [];
+  const grams = (f: Fraction): string => showFigure(f, { unit: "g", language });
+  return [
+    say(
+      language,
+      "{columns}: lines count by their grams as weighed in, {raw} in all, and the batch by its {cooked} as eaten, so that the lines need not add up to it; at.sum adds up lines",
+      { columns: readers.join(", "), raw: grams(raw), cooked: grams(cooked) },
+    ),
+  ];
 }
 
 /** A failed cell says what went wrong in place of a figure. */

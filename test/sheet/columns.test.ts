@@ -94,6 +94,25 @@ describe("columns of one's own", () => {
     expect([said(scaled, "total"), said(scaled, "portion")]).toEqual(["1.14 GBP", "0.285 GBP"]);
   });
 
+  it("say where lines count as weighed in and the batch as eaten, wherever a column reads grams", () => {
+    // 400 g at 0.01 a gram cost 4; of the 600 g as eaten the same formula makes 6.
+    const made = (yieldFactor: string): Sheet =>
+      revise(bowl, { yieldFactor })
+        .column("cost", (at) => at.get("grams").times("0.01"))
+        .column("fair", (at) => at.sum("cost"))
+        .column("share", (at) => at.get("protein").times(2));
+    const boiled = made("1.5");
+    const of = (column: string): string => tally(boiled.value(column)).value.toString();
+    expect([of("cost"), of("fair")]).toEqual(["6", "4"]);
+    const [, , own] = boiled.toTables();
+    expect(own?.notes).toEqual([
+      expect.stringMatching(
+        /^cost: lines count by their grams as weighed in, 400 g in all, .* 600 g as eaten/,
+      ),
+    ]);
+    expect(made("1").toTables()[2]?.notes).toEqual([]);
+  });
+
   it("say n-6 to n-3 and potassium to sodium, bounds and all", () => {
     const s = bowl
       .column("n-6:n-3", (at) => at.get("omega6").over(at.get("omega3")))
