@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { compare } from "../../src/person/compare/compare.ts";
+import { dayTarget } from "../../src/person/dayTarget.ts";
 import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import type { Authority } from "../../src/person/intakes/table.ts";
 import type { Condition, Person } from "../../src/person/person.ts";
@@ -95,6 +96,21 @@ describe("the card of someone whose body the plan knows", () => {
       expect(card(plan, { personal: "show" })).toBe(byHand);
       expect(byHand).toContain(meeting);
       expect(card(plan)).not.toContain(meeting);
+    }
+  });
+
+  it("keeps from a kitchen wall what an aim says of a body, whoever hands it in", () => {
+    // 47.5 kg at 1.60 m is a BMI of 18.6: at 0.7 kg a week she is underweight in the first.
+    const cox: Person = { sex: "female", age: 24, mass: "47.5 kg", height: "1.60 m", activity: "active" };
+    const { cautions } = dayTarget(cox, { weight: { lose: { perWeek: "0.7 kg" } } });
+    const codes = cautions.map(({ code }) => code);
+    expect(codes).toEqual(expect.arrayContaining(["underweight-soon", "fast-loss-for-mass"]));
+    const plan = planFor({ person: cox });
+    const [hidden, shown] = [card(plan, { cautions }), card(plan, { cautions, personal: "show" })];
+    const [wall, own] = [hidden, shown].map((page) => textOf(parse(page ?? "")));
+    for (const { text } of cautions.filter(({ code }) => /underweight|for-mass/.test(code))) {
+      expect(own).toContain(text);
+      expect(wall).not.toContain(text);
     }
   });
 

@@ -9,22 +9,43 @@ import type { Sourced } from "./card.ts";
 import type { Footnotes } from "./footnotes.ts";
 import type { CardCaution } from "./how.ts";
 
-/** Cautions that give away someone's age, health or pregnancy: nothing for a kitchen wall. */
-const PERSONAL: readonly (CautionCode | undefined)[] = [
-  "outside-population",
-  "under-18",
-  "over-65",
-  "pregnant",
-  "breastfeeding",
-  "underweight",
-  "underweight-unknown",
-  "kidney-disease",
-  "insulin",
-  "warfarin",
-  "thyroid-disease",
-  "eating-disorder-history",
-  "supervised",
-];
+/**
+ * Whether a caution gives away someone's age, body, health or pregnancy: nothing for a kitchen wall. Every
+ * code stands here, so that a new one is not shown before somebody has thought of it.
+ */
+const PERSONAL: { readonly [C in CautionCode]: boolean } = {
+  "outside-population": true,
+  "unusual-activity": false,
+  "energy-below-800": false,
+  "energy-below-resting": false,
+  "energy-beyond-limit": false,
+  "low-energy-availability": true,
+  "fast-loss": false,
+  "fast-loss-for-mass": true,
+  "fast-gain": false,
+  "macros-energy": false,
+  "protein-low": false,
+  "protein-high": false,
+  "protein-share": false,
+  "under-18": true,
+  "over-65": true,
+  pregnant: true,
+  breastfeeding: true,
+  underweight: true,
+  "underweight-soon": true,
+  "underweight-unknown": true,
+  "kidney-disease": true,
+  insulin: true,
+  warfarin: true,
+  "thyroid-disease": true,
+  "eating-disorder-history": true,
+  "coeliac-disease": true,
+  diabetes: true,
+  hypertension: true,
+  "no-upper-level": false,
+  "guidance-level": false,
+  supervised: true,
+};
 
 /** What the caller's cautions may show. */
 export function shownCautions(
@@ -32,9 +53,11 @@ export function shownCautions(
   personal: "hide" | "show",
 ): readonly CardCaution[] {
   if (personal === "show") return all;
-  return all.filter(
-    ({ code, because = [] }) => because.length === 0 && !PERSONAL.some((each) => each === code),
-  );
+  return all.filter(({ code, because = [] }) => because.length === 0 && !isPersonal(code));
+}
+
+function isPersonal(code: string | undefined): boolean {
+  return code !== undefined && Object.hasOwn(PERSONAL, code) && PERSONAL[code as CautionCode];
 }
 
 /** What foods carry, each once, with the foods that it speaks of. */
