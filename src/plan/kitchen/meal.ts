@@ -56,7 +56,8 @@ export class MeasuredMeal {
     };
     for (const pot of this.#pots) {
       const own = wishes.of(this.id, pot.dish);
-      pot.measure({ kitchen, tolerance, figures: this.#figures, taster, wishes: own });
+      const asked = { kitchen, tolerance, figures: this.#figures, taster };
+      pot.measure(own.size === 0 ? asked : { ...asked, wishes: own });
     }
   }
 

@@ -17,8 +17,8 @@ export interface PotAsked {
   readonly tolerance: Fraction;
   readonly figures: MealFigures;
   readonly taster: (person: string) => Taster;
-  /** By what lines are wished to be measured, by key. */
-  readonly wishes: ReadonlyMap<string, Wish>;
+  /** By what lines are wished to be measured, by key; nothing where none are. */
+  readonly wishes?: ReadonlyMap<string, Wish>;
 }
 
 /** A pot on its way into measurable amounts: exact until `measure`, and again after `leave`. */
@@ -59,7 +59,16 @@ export class SharedPot {
     const { dish, base, group } = this;
     this.#asked = asked;
     const tasters = this.people.map(taster);
-    const rounded = roundPot({ dish, base, group, kitchen, tolerance, figures, tasters, wishes });
+    const rounded = roundPot({
+      dish,
+      base,
+      group,
+      kitchen,
+      tolerance,
+      figures,
+      tasters,
+      ...(wishes && { wishes }),
+    });
     this.#rounded = rounded;
     const unmeasurable = rounded.unmeasurable.map((line) => unmeasurableNote(base, line));
     const search = rounded.proven ? [] : [notProven("the pot")];
