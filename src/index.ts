@@ -183,6 +183,7 @@ export {
   cookingSchedule,
   type DishServing,
   type MealSchedule,
+  type PersonDrift,
   type PersonPortions,
   type RunsHow,
   type ScheduleHow,

@@ -147,9 +147,9 @@ export class PlannedDish {
     return this.#base;
   }
 
-  /** @internal Who eats of each pot, and what of them goes into it, in the order of the pots. */
-  get eating(): readonly Group[] {
-    return this.#apart.groups.filter(({ by }) => by !== undefined);
+  /** @internal Who eats of one pot, and what goes into it; those without a pot have no line to tell shares by. */
+  get groups(): readonly Group[] {
+    return this.#apart.groups;
   }
 
   get #apart(): Parted {

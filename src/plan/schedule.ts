@@ -4,6 +4,7 @@ import { readSchedule } from "./schedule/read.ts";
 import { CookingSchedule } from "./schedule/schedule.ts";
 
 export type { MealSchedule, RunsHow, ScheduleHow, Vessel } from "./schedule/input.ts";
+export type { PersonDrift } from "./schedule/measuring.ts";
 export type { CookingNote, CookingNoteCode } from "./schedule/notes.ts";
 export { CookingSchedule } from "./schedule/schedule.ts";
 export type { DishServing } from "./schedule/served.ts";
@@ -17,11 +18,15 @@ export type { CookingRun, VesselFit, VesselUse } from "./schedule/vessel.ts";
  * each portion when it is served.
  *
  * A meal is eaten on each of its days by everyone who is not away, be it for the whole day, for this
- * meal, or because the plan has them away from it altogether; what is cooked on a day is for
- * all that is eaten from then until it is cooked again. Amounts are exact: over all sessions and
- * servings they are the sum of all portions, and the runs of a pot are the pot. They are multiples of
- * what the plan's kitchen measured, where it has one, and not measured anew. Without days everything is
- * cooked at once.
+ * meal, or because the plan has them away from it altogether. What is cooked on a day is for all that is
+ * eaten from then until it is cooked again. Without days everything is cooked at once.
+ *
+ * Amounts are exact: over all sessions and servings they are the sum of all portions, and the runs of a
+ * pot are the pot. Where the plan has a kitchen, each run is brought to amounts that it can measure, as
+ * the plan brings a pot, and portions are shared out of it in steps of the scale; so what is cooked is
+ * what is served and bought, if not quite what was planned. Firm demands hold. Each pot keeps its exact
+ * amounts (`exact`) and tells which line moved most (`drift`), each session what that does to everyone's
+ * demands (`drifts`). A day on which everyone takes one portion is the plan's own pot.
  *
  * How long food keeps, and how it is cooled and reheated, is told in the recipe's own words and never
  * made up: a recipe's note on storage may give a number of days, beyond which its portions are reported.

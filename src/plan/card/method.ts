@@ -9,14 +9,17 @@ export function methodOf(s: Sheet, settled: MeasuredLines, language: Language): 
   const amounts = new Map(
     s.lines.map((line) => [
       line.key,
-      settled.has(line.key)
-        ? bought(s, line, settledAmount(line.amount, s.origin.measures, language), language)
-        : inPlace(s, line, language),
+      settled.has(line.key) ? asMeasured(s, line, language) : inPlace(s, line, language),
     ]),
   );
   const names = shortNames(s.lines, language);
   const { steps, unnamed } = methodWith(s.origin.method ?? [], names, amounts);
   return { steps, unnamed: unnamed.map((key) => names.get(key) ?? key) };
+}
+
+/** A line that a kitchen measured, as it is. */
+export function asMeasured(s: Sheet, line: SheetLine, language: Language): string {
+  return bought(s, line, settledAmount(line.amount, s.origin.measures, language), language);
 }
 
 /** What to take of a line: spoons where a scale reads badly, grams otherwise. */

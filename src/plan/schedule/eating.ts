@@ -2,6 +2,7 @@
 export class Eating {
   /** Places of days on which somebody eats of it, in order. */
   readonly days: readonly number[];
+  readonly #people: readonly string[];
   readonly #servings: (person: string) => bigint;
   readonly #isAway: (person: string, day: number) => boolean;
 
@@ -12,6 +13,7 @@ export class Eating {
     readonly servings: (person: string) => bigint;
     readonly isAway: (person: string, day: number) => boolean;
   }) {
+    this.#people = at.people;
     this.#servings = at.servings;
     this.#isAway = at.isAway;
     const hungry = at.people.filter((person) => at.servings(person) > 0n);
@@ -21,6 +23,16 @@ export class Eating {
   /** Portions on each day that this person eats of it. */
   servings(person: string): bigint {
     return this.#servings(person);
+  }
+
+  /** Portions that each person eats of it on some days together; nobody who eats none. */
+  counts(days: readonly number[]): ReadonlyMap<string, bigint> {
+    return new Map(
+      this.#people.flatMap((person): [string, bigint][] => {
+        const count = this.#servings(person) * BigInt(this.daysOf(person, days).length);
+        return count === 0n ? [] : [[person, count]];
+      }),
+    );
   }
 
   /** The days, of some, on which this person eats of it. */

@@ -8,7 +8,7 @@ import type { CookingSession } from "./session.ts";
 
 /**
  * One row for each line and what it is weighed out for, in grams: a `pot`, each of its runs (`run`),
- * what is cooked for one person alone (`apart`), what is added to a portion (`serving`); and the share
+ * what was planned of a pot that a kitchen measures (`planned`), what is cooked for one person alone (`apart`), what is added to a portion (`serving`); and the share
  * of the pot in a portion as cooked (`share`), which belongs to no line. `times` is how often: amounts
  * times `times` of pots, apart and servings add up to all portions.
  */
@@ -30,8 +30,9 @@ function cookedRows({ day = "", meal, dish, pots, apart }: CookingSession): Cell
       figure(times),
     ]);
   return [
-    ...pots.flatMap(({ number, sheet, runs }) => [
+    ...pots.flatMap(({ number, sheet, exact, runs }) => [
       ...rows(sheet, "pot", ONE, String(number), ""),
+      ...(exact === sheet ? [] : rows(exact, "planned", ONE, String(number), "")),
       ...runs.flatMap((run) => rows(run.sheet, "run", fraction(run.exactCount), String(number), "")),
     ]),
     ...apart.flatMap(({ person, sheet }) => rows(sheet, "apart", ONE, "", person)),

@@ -3,8 +3,9 @@ import { isZero, minus, over } from "../../number/fraction.ts";
 import { notesOn } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { shownAmount } from "../../sheet/show.ts";
-import { showFigure } from "../../table/figure.ts";
+import { showFigure, showPercent } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
+import type { KitchenNote } from "../groups.ts";
 import { keepingNotes } from "./keeping.ts";
 import type { DishPot, DishSession } from "./session.ts";
 import type { VesselUse } from "./vessel.ts";
@@ -13,7 +14,9 @@ import type { VesselUse } from "./vessel.ts";
  * What a note is about. Room: `several-runs`, `overflows`, `volume-not-known`, `volume-by-lines`. The
  * batch: `large-factor`, `per-portion-in-pot` (a question of the plan that is still open). Keeping:
  * `kept-too-long`, `no-storage-limit`, `keeping-not-known`. In the recipe's own words: `storage`,
- * `cooling`, `reheating`, `safety`. Of the schedule: `nothing-to-cook`.
+ * `cooling`, `reheating`, `safety`. Of the schedule: `nothing-to-cook`. Of amounts that the plan's kitchen
+ * measures: `measured` (what that costs in ratios), `off-target` (whose demand it costs more than the
+ * tolerance), and those of a plan's own pots.
  */
 export type CookingNoteCode =
   | "several-runs"
@@ -29,7 +32,9 @@ export type CookingNoteCode =
   | "cooling"
   | "reheating"
   | "safety"
-  | "nothing-to-cook";
+  | "nothing-to-cook"
+  | "measured"
+  | KitchenNote["code"];
 
 /** Something that a cook should know. Never an error. */
 export interface CookingNote {
@@ -59,7 +64,7 @@ export interface Said {
 export function sessionNotes(session: DishSession, language: Language): readonly CookingNote[] {
   const { pots, day, meal, dish } = session;
   const said: readonly Said[] = [
-    ...pots.flatMap((pot) => [...roomNotes(pot), ...largeNotes(pot)]),
+    ...pots.flatMap((pot) => [...roomNotes(pot), ...largeNotes(pot), ...measuredNotes(pot)]),
     ...session.made.dish.questions.map(({ code, text }): Said => ({ code, phrase: text })),
     ...keepingNotes(session),
   ];
@@ -68,8 +73,66 @@ export function sessionNotes(session: DishSession, language: Language): readonly
     return { code, days, meal, dish, text: say(language, phrase, gaps?.(language)), source };
   });
   // Several pots of a dish may have the same to say.
-  return merged(notes);
+  return merged([...notes, ...lostNotes(session, days, language)]);
 }
+
+/** Notes that stand under the pot that they speak of. */
+export const OF_A_POT: ReadonlySet<CookingNoteCode> = /* @__PURE__ */ new Set<CookingNoteCode>([
+  "measured",
+  "not-measurable",
+  "not-proven",
+  "shares-exact",
+]);
+
+/** What measuring a pot costs, and what could not be measured. */
+export function measuredNotes({ made, sheet, exact, drift, kitchenNotes }: DishPot): readonly Said[] {
+  const moved: readonly Said[] = drift
+    ? [
+        {
+          code: "measured",
+          phrase: MEASURED,
+          gaps: (language) => ({
+            cooked: showFigure(sheet.masses.cooked, { unit: "g", language }),
+            planned: showFigure(exact.masses.cooked, { unit: "g", language }),
+            line: say(language, nameOf(made.dish.base, drift.line)),
+            drift: `${drift.exactDrift.n > 0n ? "+" : ""}${showPercent(drift.exactDrift, { significant: 2, language })}`,
+          }),
+        },
+      ]
+    : [];
+  return [...moved, ...kitchenNotes.map(({ code, text }): Said => ({ code, phrase: text }))];
+}
+
+const MEASURED =
+  "rounded to what the kitchen can measure: {cooked} as cooked, where {planned} was planned; against the rest {line} moves most, by {drift}";
+
+function nameOf({ plan }: Sheet, key: string): string {
+  return plan.lines.find(({ line }) => line.key === key)?.source.name ?? key;
+}
+
+/** Whose demands measuring costs more than the tolerance, of the whole meal. */
+function lostNotes(
+  { drifts, meal, made }: DishSession,
+  days: readonly string[],
+  language: Language,
+): readonly CookingNote[] {
+  return drifts.flatMap(({ person, lost }) =>
+    lost.map(({ of, asked }): CookingNote => {
+      const gaps = { person: made.nameOf(person), demand: say(language, of), asked };
+      return {
+        code: "off-target",
+        days,
+        meal,
+        dish: undefined,
+        text: say(language, LOST, gaps),
+        source: undefined,
+      };
+    }),
+  );
+}
+
+const LOST =
+  "{person}: {demand} {asked}: off by more than the tolerance in what the kitchen can measure of it";
 
 /** Each note once, with all the days that it speaks of. */
 export function merged(notes: readonly CookingNote[]): readonly CookingNote[] {

@@ -2,7 +2,8 @@ import { measuresNote, stated } from "../../sheet/show.ts";
 import { figure, showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
 import { type Table, table } from "../../table/table.ts";
-import { lineAmount } from "../show.ts";
+import { lineAmount, purchasedGrams } from "../show.ts";
+import { measuredNotes, OF_A_POT } from "./notes.ts";
 import type { DishPot, DishSession } from "./session.ts";
 import type { Names } from "./shows.ts";
 import type { CookingRun } from "./vessel.ts";
@@ -33,12 +34,22 @@ function titleOf(
   });
 }
 
-function amountsTable({ sheet: s, runs }: DishPot, title: string, language: Language): Table {
+function amountsTable(pot: DishPot, title: string, language: Language): Table {
+  const { sheet: s, runs } = pot;
   const parted = runs.some(({ sheet }) => sheet !== s) ? runs : [];
   const sheets = [s, ...parted.map(({ sheet }) => sheet)];
+  // What each run measures in several spoons nobody measures for all of them at once.
+  const isSummed = (key: string, i: number): boolean =>
+    pot.measured.has(key) &&
+    !purchasedGrams(s, i) &&
+    parted.some(({ sheet }) => sheet.lines[i]?.amount.parts !== undefined);
   const rows = s.lines.map((line, i) => [
     stated(line.name, line.state, language),
-    ...sheets.map((each) => lineAmount(each, i, language)),
+    ...sheets.map((each) =>
+      each === s && isSummed(line.key, i)
+        ? figure(line.exactGrams, { unit: "g", language })
+        : lineAmount(each, i, language),
+    ),
   ]);
   const cooked = sheets.map(({ masses }) => figure(masses.cooked, { unit: "g", language }));
   return table({
@@ -53,7 +64,15 @@ function amountsTable({ sheet: s, runs }: DishPot, title: string, language: Lang
       })),
     ],
     rows: [...rows, { kind: "total", cells: [say(language, "as cooked"), ...cooked] }],
-    notes: measuresNote(s.values.amounts, language),
+    notes: [
+      ...measuresNote(
+        sheets.flatMap(({ values }) => values.amounts),
+        language,
+      ),
+      ...measuredNotes(pot)
+        .filter(({ code }) => OF_A_POT.has(code))
+        .map(({ phrase, gaps }) => say(language, phrase, gaps?.(language))),
+    ],
   });
 }
 

@@ -5,14 +5,15 @@ import { readAway } from "./away.ts";
 import { type Days, dayList, readByName, readDays, readSomeDays } from "./days.ts";
 import { Eating, type Span, spansOf } from "./eating.ts";
 import type { ScheduleHow } from "./input.ts";
-import { EVERY_DAY, type ReadMealSchedule, type ReadVessel, readMealSchedule } from "./readMeal.ts";
+import { MealLots } from "./lots.ts";
+import { EVERY_DAY, type ReadMealSchedule, readMealSchedule } from "./readMeal.ts";
 
 /** A meal with when it is cooked and eaten. */
 export interface ScheduledMeal {
   readonly meal: PlannedMeal;
   readonly eating: Eating;
   readonly spans: readonly Span[];
-  readonly vessel: (dish: string) => ReadVessel | undefined;
+  readonly lots: MealLots;
 }
 
 export interface ReadSchedule {
@@ -58,7 +59,7 @@ export function readSchedule(plan: unknown, how: unknown): ReadSchedule {
     const { spans, early } = spansOf(read.cook ?? cook ?? eating.days, eating.days);
     const path: Path = read.cook ? ["meals", meal.id, "cook"] : ["cook"];
     if (isSure && early.length > 0) refuseEarly(faults, meal.name, path, days, early, spans[0]);
-    return { meal, eating, spans, vessel };
+    return { meal, eating, spans, lots: new MealLots(meal, vessel) };
   });
   throwIfAny(faults.all);
   return { days, meals };

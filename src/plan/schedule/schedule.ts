@@ -40,8 +40,8 @@ export class CookingSchedule extends Shown {
   /** What each person is served of each dish, in the plan's order. */
   get servings(): readonly DishServing[] {
     const { days, meals } = this.#read;
-    this.#servings ??= meals.flatMap(({ meal, eating }) =>
-      [...meal.dishes.values()].flatMap((dish) => servingsOf(dish, eating, days)),
+    this.#servings ??= meals.flatMap((scheduled) =>
+      [...scheduled.meal.dishes.values()].flatMap((dish) => servingsOf(dish, scheduled, days)),
     );
     return this.#servings;
   }
@@ -92,14 +92,16 @@ export class CookingSchedule extends Shown {
 
   #makeSessions(): readonly DishSession[] {
     const { days, meals } = this.#read;
-    const all = meals.flatMap(({ meal, eating, spans, vessel }) =>
-      spans.flatMap((span) =>
-        span.eaten.length === 0
-          ? []
-          : [...meal.dishes.values()].map(
-              (dish) => new DishSession({ days, dish, eating, span, vessel: vessel(dish.name) }),
-            ),
-      ),
+    const names = new Map(this.plan.people.map(({ id, name }) => [id, name]));
+    const nameOf = (person: string): string => names.get(person) ?? person;
+    const all = meals.flatMap(({ meal, eating, spans, lots }) =>
+      spans.flatMap((span) => {
+        if (span.eaten.length === 0) return [];
+        const own = lots.of(eating.counts(span.eaten));
+        return [...meal.dishes.values()].map(
+          (dish) => new DishSession({ days, dish, eating, span, lots: own, nameOf }),
+        );
+      }),
     );
     const cooked = all.filter(({ isEmpty }) => !isEmpty);
     return cooked.sort((a, b) => a.made.span.cooked - b.made.span.cooked);

@@ -1,8 +1,9 @@
 import type { Sheet } from "../../sheet/sheet.ts";
-import { shownAmount, stated } from "../../sheet/show.ts";
+import { stated } from "../../sheet/show.ts";
 import { figure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
 import { type Cell, type Table, table } from "../../table/table.ts";
+import { settledAmount } from "../card/amounts.ts";
 import { lineAmount } from "../show.ts";
 import type { DishServing } from "./served.ts";
 import { type Names, type Shows, where } from "./shows.ts";
@@ -64,13 +65,19 @@ function servingTable({ days, servings }: Shows, names: Names, language: Languag
 }
 
 function shareCells({ portion }: DishServing, byVolume: boolean, language: Language): readonly Cell[] {
-  const { pot, exactGrams, exactMillilitres, weighed } = portion;
+  const { pot, exactMillilitres } = portion;
   if (!pot) return byVolume ? ["", ""] : [""];
-  const share = weighed
-    ? shownAmount(weighed, undefined, language)
-    : figure(exactGrams, { unit: "g", language });
   const volume = exactMillilitres ? figure(exactMillilitres, { unit: "ml", language }) : "";
-  return byVolume ? [share, volume] : [share];
+  return byVolume ? [massCell(portion, language), volume] : [massCell(portion, language)];
+}
+
+/** As the scale shows it where it is weighed out: never rounded again. */
+function massCell({ pot, exactGrams, weighed, isRest }: DishServing["portion"], language: Language): Cell {
+  const grams = figure(exactGrams, { unit: "g", language });
+  if (isRest) return say(language, "the rest ({grams})", { grams: grams.text });
+  if (!weighed) return grams;
+  const read = settledAmount(weighed, pot?.sheet.origin.measures, language);
+  return weighed.unit === "g" ? { ...grams, text: read } : `${read} (${grams.text})`;
 }
 
 function linesText(s: Sheet, language: Language): string {

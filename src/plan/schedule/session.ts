@@ -1,17 +1,21 @@
 import type { Decimal } from "decimal.js";
-import { type Fraction, fraction, plus, times, toDecimal } from "../../number/fraction.ts";
+import { fraction, toDecimal } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { britishEnglish, type Language } from "../../table/language.ts";
 import { readLanguage } from "../../table/readLanguage.ts";
 import type { PlannedDish } from "../dish.ts";
+import type { KitchenNote } from "../groups.ts";
+import type { RatioDrift } from "../kitchen/drift.ts";
 import { onlyLines } from "../lines.ts";
-import type { Pot, Serving } from "../pot.ts";
+import type { Pot } from "../pot.ts";
 import type { Days } from "./days.ts";
 import type { Eating, Span } from "./eating.ts";
+import type { Lot } from "./lot.ts";
+import type { Lots } from "./lots.ts";
+import type { PersonDrift } from "./measuring.ts";
 import { type CookingNote, sessionNotes } from "./notes.ts";
-import type { ReadVessel } from "./readMeal.ts";
 import { type CookingSteps, stepsOf } from "./steps.ts";
-import { type CookingRun, inVessel, partOf, type VesselUse } from "./vessel.ts";
+import { type CookingRun, partOf, type VesselUse } from "./vessel.ts";
 
 /** What one person eats of what is cooked on a day. */
 export interface PersonPortions {
@@ -28,6 +32,14 @@ export interface CookedPot {
   readonly people: readonly PersonPortions[];
   /** All that is cooked of it; its portions are those that are eaten of it. */
   readonly sheet: Sheet;
+  /** The portions as they were planned, added up: what is cooked is this, in amounts that can be measured. */
+  readonly exact: Sheet;
+  /** The line that measuring moves most against the rest; nothing where it moves none. */
+  readonly drift: RatioDrift | undefined;
+  /** Keys of lines in amounts that the plan's kitchen can measure, run by run; empty where it has none. */
+  readonly measured: ReadonlySet<string>;
+  /** What a cook should know of its measured amounts. */
+  readonly kitchenNotes: readonly KitchenNote[];
   /** Nothing where no vessel is given. */
   readonly vessel: VesselUse | undefined;
   /** Runs times what goes into each are the pot, literally. */
@@ -52,6 +64,11 @@ export interface CookingSession {
   readonly eaten: readonly string[];
   readonly pots: readonly CookedPot[];
   readonly apart: readonly CookedApart[];
+  /**
+   * What measuring does to each person's portions of the whole meal, all that is cooked of it on this day
+   * together; empty where the plan has no kitchen.
+   */
+  readonly drifts: readonly PersonDrift[];
   /** What the cook should know: room, large batches, keeping. In British English. */
   readonly notes: readonly CookingNote[];
 }
@@ -61,7 +78,8 @@ interface Made {
   readonly dish: PlannedDish;
   readonly eating: Eating;
   readonly span: Span;
-  readonly vessel: ReadVessel | undefined;
+  readonly lots: Lots;
+  readonly nameOf: (person: string) => string;
 }
 
 /** A session whose pots are made when first looked at. */
@@ -102,12 +120,10 @@ export class DishSession implements CookingSession {
   }
 
   get pots(): readonly DishPot[] {
-    this.#pots ??= this.made.dish.pots.flatMap((pot, i) => {
-      const people = pot.people.flatMap((person): PersonPortions[] => {
-        const exactCount = this.#people.get(person);
-        return exactCount === undefined
-          ? []
-          : [{ person, exactCount, count: toDecimal(fraction(exactCount)) }];
+    const { dish, lots } = this.made;
+    this.#pots ??= dish.pots.flatMap((pot, i) => {
+      const people = [...lots.counts(pot)].map(([person, exactCount]): PersonPortions => {
+        return { person, exactCount, count: toDecimal(fraction(exactCount)) };
       });
       return people.length === 0 ? [] : [new DishPot(this.made, pot, i + 1, people)];
     });
@@ -121,6 +137,10 @@ export class DishSession implements CookingSession {
       return cooked && count !== undefined ? [{ person, sheet: partOf(cooked, fraction(count)) }] : [];
     });
     return this.#apart;
+  }
+
+  get drifts(): readonly PersonDrift[] {
+    return this.made.lots.drifts;
   }
 
   get notes(): readonly CookingNote[] {
@@ -142,8 +162,6 @@ export class DishPot implements CookedPot {
   /** @internal */
   readonly made: Made;
   readonly #pot: Pot;
-  #sheet: Sheet | undefined;
-  #used: ReturnType<typeof inVessel> | undefined;
 
   constructor(made: Made, pot: Pot, number: number, people: readonly PersonPortions[]) {
     this.made = made;
@@ -153,39 +171,39 @@ export class DishPot implements CookedPot {
   }
 
   get sheet(): Sheet {
-    this.#sheet ??= potTimes(this.#pot, this.made.dish.servings, this.people);
-    return this.#sheet;
+    return this.#lot.sheet;
+  }
+
+  get exact(): Sheet {
+    return this.#lot.exact;
+  }
+
+  get drift(): RatioDrift | undefined {
+    return this.#lot.drift;
+  }
+
+  get measured(): ReadonlySet<string> {
+    return this.#lot.measured;
+  }
+
+  get kitchenNotes(): readonly KitchenNote[] {
+    return this.#lot.notes;
   }
 
   get vessel(): VesselUse | undefined {
-    return this.#inVessel.use;
+    return this.#lot.vessel;
   }
 
   get runs(): readonly CookingRun[] {
-    return this.#inVessel.runs;
+    return this.#lot.runs;
   }
 
   steps(language: Language = britishEnglish): CookingSteps {
     return stepsOf(this, readLanguage(language));
   }
 
-  get #inVessel(): ReturnType<typeof inVessel> {
-    this.#used ??= inVessel(this.sheet, this.made.vessel, this.made.dish.exactDensity);
-    return this.#used;
+  get #lot(): Lot {
+    // Somebody eats of it, or there would be no session.
+    return this.made.lots.lot(this.#pot) as Lot;
   }
-}
-
-/** The pot that makes so many portions of each. */
-function potTimes(pot: Pot, servings: readonly Serving[], people: readonly PersonPortions[]): Sheet {
-  const counts = new Map(people.map(({ person, exactCount }) => [person, exactCount]));
-  const usual = people[0]?.exactCount ?? 0n;
-  // Shares add up to 1, so only those who eat more or less often than most need to be looked at.
-  const others = servings.flatMap(({ person, pot: own, exactShare }): Fraction[] => {
-    const more = (counts.get(person) ?? 0n) - usual;
-    return own === pot && more !== 0n ? [times(fraction(more), exactShare)] : [];
-  });
-  const factor = others.reduce(plus, fraction(usual));
-  const portions = people.reduce((all, { exactCount }) => all + exactCount, 0n);
-  const whole = partOf(pot.sheet, factor);
-  return whole.version({ ...whole.values, portions: fraction(portions) }, []);
 }

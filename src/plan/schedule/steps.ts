@@ -1,7 +1,7 @@
 import { compare } from "../../number/fraction.ts";
-import type { SheetLine } from "../../sheet/sheet.ts";
+import type { Sheet, SheetLine } from "../../sheet/sheet.ts";
 import { type Language, say } from "../../table/language.ts";
-import { inPlace } from "../card/method.ts";
+import { asMeasured, inPlace } from "../card/method.ts";
 import { methodWith, type Piece, shortNames } from "../method.ts";
 import type { DishPot } from "./session.ts";
 
@@ -23,12 +23,14 @@ export interface CookingSteps {
   readonly apart: readonly string[];
 }
 
-export function stepsOf({ runs, made }: DishPot, language: Language): CookingSteps {
+export function stepsOf({ runs, made, measured }: DishPot, language: Language): CookingSteps {
   const run = runs[0]?.sheet;
   const { batch } = made.dish;
   const names = shortNames(batch.lines, language);
   const lines = run?.lines ?? [];
-  const amounts = new Map(lines.map((line) => [line.key, run ? inPlace(run, line, language) : ""]));
+  const amountOf = (s: Sheet, line: SheetLine): string =>
+    measured.has(line.key) ? asMeasured(s, line, language) : inPlace(s, line, language);
+  const amounts = new Map(lines.map((line) => [line.key, run ? amountOf(run, line) : ""]));
   const named = (key: string): string =>
     asText({ name: names.get(key) ?? key, amount: amounts.get(key) }, language);
   const others = batch.lines.filter(({ key, exactGrams }) => !amounts.has(key) && exactGrams.n !== 0n);

@@ -3,6 +3,7 @@ import { figure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
 import { type Cell, type Table, table } from "../../table/table.ts";
 import type { Plan } from "../planned.ts";
+import { OF_A_POT } from "./notes.ts";
 import { potTables } from "./potTables.ts";
 import { servedTables } from "./servedTables.ts";
 import type { DishPot } from "./session.ts";
@@ -14,7 +15,7 @@ export function scheduleTables(shows: Shows, language: Language): readonly Table
     whenTable(shows, names, language),
     ...shows.sessions.flatMap((session) => potTables(session, names, language)),
     ...servedTables(shows, names, language),
-    ...(shows.notes.length === 0 ? [] : [heedTable(shows, names, language)]),
+    ...heedTables(shows, names, language),
   ];
 }
 
@@ -69,22 +70,26 @@ function runsText({ vessel, runs }: DishPot, language: Language): Cell {
   return figure(sum(runs.map(({ exactCount }) => fraction(exactCount))), { language });
 }
 
-function heedTable({ days, notes }: Shows, names: Names, language: Language): Table {
+function heedTables({ days, notes: all }: Shows, names: Names, language: Language): readonly Table[] {
+  const notes = all.filter(({ code }) => !OF_A_POT.has(code));
+  if (notes.length === 0) return [];
   const dated = days.length > 0;
   const sourced = notes.some(({ source }) => source !== undefined);
-  return table({
-    title: say(language, "What to heed"),
-    columns: [
-      ...where(dated, "day", say(language, "Day")),
-      { key: "dish", heading: say(language, "Dish") },
-      { key: "note", heading: say(language, "Note") },
-      ...where(sourced, "source", say(language, "Source")),
-    ],
-    rows: notes.map(({ days: on, meal, dish, text, source }) => [
-      ...(dated ? [on.join(", ")] : []),
-      dish === undefined ? names.meal(meal) : names.dish({ meal, dish }),
-      text,
-      ...(sourced ? [source ?? ""] : []),
-    ]),
-  });
+  return [
+    table({
+      title: say(language, "What to heed"),
+      columns: [
+        ...where(dated, "day", say(language, "Day")),
+        { key: "dish", heading: say(language, "Dish") },
+        { key: "note", heading: say(language, "Note") },
+        ...where(sourced, "source", say(language, "Source")),
+      ],
+      rows: notes.map(({ days: on, meal, dish, text, source }) => [
+        ...(dated ? [on.join(", ")] : []),
+        dish === undefined ? names.meal(meal) : names.dish({ meal, dish }),
+        text,
+        ...(sourced ? [source ?? ""] : []),
+      ]),
+    }),
+  ];
 }

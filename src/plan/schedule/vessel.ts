@@ -104,7 +104,7 @@ export function partOf(s: Sheet, share: Fraction): Sheet {
  * What a pot takes of its vessel, in grams or millilitres: the larger of what goes in and what comes
  * out, since a pot boils down or takes up water.
  */
-function roomOf(
+export function roomOf(
   pot: Sheet,
   { kind }: Amount,
   density: Fraction | undefined,
