@@ -40,8 +40,9 @@ const ANY = { least: "1/1000", most: "1000" } as const;
  * Foods that may stand in for one line of a recipe, the closest first: for each, the amount with which
  * a portion as eaten keeps the components asked for as close as can be, and what it changes. Close is
  * the sum of the shares by which they move, an excess counting as a lack does; all other lines stay,
- * and what stands in is cooked as the line was. What the line itself says nothing of is not held to be
- * none: it is listed as `untold`, and each substitute says what it `tells` of that.
+ * and what stands in is cooked as the line was, and weighs a thousandth to a thousand times as much.
+ * What the line itself says nothing of is not held to be none: it is listed as `untold`, and each
+ * substitute says what it `tells` of that.
  *
  * Foods that hold what is to be avoided are left out, and so are those of which no allergens are
  * known: unknown is never free from. Both are listed. The library computes and does not judge whether

@@ -236,7 +236,11 @@ describe("the amount of a substitute", () => {
     const corners = parts.filter((p) => !isZero(p.gram)).map((p) => over(minus(p.whole, p.rest), p.gram));
     const at = (x: Fraction): Fraction =>
       sum(parts.map((p) => over(absolute(minus(plus(p.rest, times(p.gram, x)), p.whole)), p.whole)));
-    const all = corners.filter((x) => x.n > 0n).map(at);
+    // A substitute weighs from a thousandth to a thousand times what it stands in for: those ends are corners too.
+    const grams = s.lines[i]?.exactGrams ?? { n: 0n, d: 1n };
+    const [low, high] = [times(grams, { n: 1n, d: 1000n }), times(grams, { n: 1000n, d: 1n })];
+    const within = corners.filter((x) => compare(x, low) > 0 && compare(x, high) < 0);
+    const all = [low, ...within, high].map(at);
     return all.reduce((a, b) => (compare(a, b) <= 0 ? a : b));
   }
   const ids: readonly ComponentId[] = ["energy", "protein", "fat", "carbohydrateByDifference", "fibre"];
