@@ -1,8 +1,9 @@
-import { components } from "../../food/components.ts";
+import { type ComponentId, components } from "../../food/components.ts";
 import type { ErrorCode } from "../../number/codes.ts";
 import { checkChoice } from "../../number/fields.ts";
 import type { Caution } from "../caution.ts";
 import { countsFood, type ReferenceIntakes } from "./referenceIntakes.ts";
+import type { UpperFigure } from "./resolve.ts";
 import type { UpperKind } from "./table.ts";
 
 /** Levels that stand where no level could be set from harm. */
@@ -30,9 +31,26 @@ const kinds: { readonly [K in GuidanceKind]: Omit<Caution, "code"> } = {
   },
 };
 
-/** Whether a kind of level is guidance, not set from harm. */
-export function isGuidance(kind: UpperKind): kind is GuidanceKind {
-  return Object.hasOwn(kinds, kind);
+/**
+ * Guidance of which more has harmed people who had it from food and drink: bone and the unborn child
+ * (retinol), the thyroid (iodine), the unborn child and the heart (caffeine). The notes of the rows, and
+ * the upper levels that other bodies set of the first two, say as much. It is taken for a limit.
+ */
+const HARMS: readonly ComponentId[] = ["retinol", "iodine", "caffeine"];
+
+/** What a figure is of, and what kind of level. */
+type Level = Pick<UpperFigure, "of" | "kind">;
+
+/** Whether a level is guidance, from where more does harm not being known. */
+export function isGuidance({ of, kind }: Level): boolean {
+  return Object.hasOwn(kinds, kind) && !of.some((id) => HARMS.includes(id));
+}
+
+/** Whether a level was set from harm, or is guidance of what does harm. */
+export function isFromHarm(level: Level): boolean {
+  return (
+    level.kind === "UL" || level.kind === "SUL" || (Object.hasOwn(kinds, level.kind) && !isGuidance(level))
+  );
 }
 
 /** Refuses what is no way to take guidance. */
@@ -45,7 +63,7 @@ export function guidanceCautions(intakes: ReferenceIntakes): Caution[] {
   const uppers = new Set(intakes.components.flatMap((id) => intakes.get(id).uppers.filter(countsFood)));
   return (Object.keys(kinds) as GuidanceKind[]).flatMap((kind): Caution[] => {
     const levels = [...uppers]
-      .filter((upper) => upper.kind === kind)
+      .filter((upper) => upper.kind === kind && isGuidance(upper))
       .map(({ of, value, unit }) => `${of.map((id) => components[id].name).join(", ")} ${value} ${unit}`);
     if (levels.length === 0) return [];
     const { text, source, check } = kinds[kind];

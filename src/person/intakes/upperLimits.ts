@@ -5,13 +5,9 @@ import { checkFields } from "../../number/fields.ts";
 import type { Value } from "../../number/fraction.ts";
 import type { Demand } from "../../scale/demand.ts";
 import { mealDemands } from "../shareDay.ts";
-import { checkGuidance, isGuidance } from "./guidance.ts";
+import { checkGuidance, isFromHarm, isGuidance } from "./guidance.ts";
 import { countsFood, isIntakes, type ReferenceIntakes } from "./referenceIntakes.ts";
 import type { UpperFigure } from "./resolve.ts";
-import type { UpperKind } from "./table.ts";
-
-/** Levels set from evidence of harm. */
-const harmful: readonly UpperKind[] = ["UL", "SUL"];
 
 /**
  * Upper levels as firm limits for `fit`, so that no portion is fitted past one: those that count what
@@ -21,7 +17,8 @@ const harmful: readonly UpperKind[] = ["UL", "SUL"];
  * the UK's safe upper levels (`"SUL"`). The EVM gives a guidance level where the evidence was too thin
  * for a safe upper level, and EFSA a safe level of intake where it could set no upper level: from where
  * more does harm is not known, and a day of wholegrain food can pass them, as oats do for manganese.
- * They are limits with `guidance: "limit"` alone; `demandsFor` names them in a caution, and `compare`
+ * Guidance on retinol, iodine and caffeine is a limit all the same, since more of them has harmed people
+ * who had it from food. Other guidance is one with `guidance: "limit"` alone; `demandsFor` names them in a caution, and `compare`
  * holds a portion against them. The CDRR and goals for a population are never limits.
  *
  * Levels of supplements alone make no limit, and neither does a nutrient without a level: that is no
@@ -48,8 +45,8 @@ export function upperLimits(
   }
   checkFields(how, ["guidance"], "comparison-malformed");
   checkGuidance(how.guidance, "comparison-malformed");
-  const isLimit = ({ kind }: UpperFigure): boolean =>
-    harmful.includes(kind) || (how.guidance === "limit" && isGuidance(kind));
+  const isLimit = (upper: UpperFigure): boolean =>
+    isFromHarm(upper) || (how.guidance === "limit" && isGuidance(upper));
   const limits = new Map<ComponentId, Decimal>();
   for (const id of intakes.components) {
     for (const upper of intakes.get(id).uppers) {
