@@ -34,13 +34,18 @@ export type PortionDemands = Target | readonly Demand[];
 
 /**
  * What someone is not to be served: an allergen, by its id, which is looked for in every food that is
- * said to hold it, or one food by its id. `override` says in writing who allows it all the same, and
- * why.
+ * said to hold it; one food by its id; or every food of animal origin. `override` says in writing who
+ * allows it all the same, and why.
+ *
+ * Of animal origin are milk, eggs and honey as much as meat and fish: every food whose `origin` is
+ * `animal`, and every one that is `mixed`, since nothing says of what. Fining agents, carriers of added
+ * vitamins and other aids to making are told by no table: a label or the maker has the last word.
  */
 export type Avoided =
   | Allergen
   | { readonly allergen: Allergen; readonly override?: string }
-  | { readonly food: string; readonly override?: string };
+  | { readonly food: string; readonly override?: string }
+  | { readonly origin: "animal"; readonly override?: string };
 
 /** Someone who is fed, and what each meal's portion must bring. */
 export interface PersonInput {
@@ -53,7 +58,8 @@ export interface PersonInput {
   readonly person?: Person;
   /**
    * What they are not to be served. Whatever a plan would serve them of it is an error, unless it is
-   * overridden in writing; foods that say nothing of an allergen are listed in `plan.avoided`.
+   * overridden in writing; foods that say nothing of an allergen, or of their origin, are listed in
+   * `plan.avoided`.
    */
   readonly avoid?: readonly Avoided[];
   /** What a portion of every meal must meet; the recipes' own portion where nothing is said. */

@@ -1,5 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { Origin } from "../../src/food/food.ts";
+import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import type { Fault } from "../../src/number/error.ts";
 import type { Avoided, PlanInput } from "../../src/plan/input.ts";
@@ -20,14 +22,15 @@ const refusedBy = (input: PlanInput): readonly string[] => refusals(errorOf(() =
 const unknownOf = ({ avoided }: Plan): string[] =>
   avoided.unknown
     .map(
-      ({ person, meal, dish, line, of }) => `${person} ${meal} ${dish} ${line} ${[...of].sort().join("+")}`,
+      ({ person, meal, dish, line, of, origin }) =>
+        `${person} ${meal} ${dish} ${line} ${origin ?? [...of].sort().join("+")}`,
     )
     .sort();
 
 const overriddenOf = ({ avoided }: Plan): string[] =>
   avoided.overridden
     .map(({ person, meal, dish, lines, avoided: what }) => {
-      const id = "allergen" in what ? what.allergen : what.food;
+      const [id] = Object.values(what);
       return `${person} ${id} ${meal} ${dish}: ${lines.join(", ")}`;
     })
     .sort();
@@ -36,10 +39,10 @@ const overriddenOf = ({ avoided }: Plan): string[] =>
 function allowed(world: World): World {
   return {
     ...world,
-    people: world.people.map(({ avoid, declared }) => {
+    people: world.people.map(({ avoid, declared, away }) => {
       const more = declared.filter((id) => !avoid.some(({ what }) => what === id));
       const all = [...avoid, ...more.map((what) => ({ what, override: true }))];
-      return { declared, avoid: all.map((each) => ({ ...each, override: true })) };
+      return { declared, away, avoid: all.map((each) => ({ ...each, override: true })) };
     }),
   };
 }
@@ -214,6 +217,132 @@ describe("a refusal", () => {
   });
 });
 
+describe("whatever is of animal origin", () => {
+  const plates = (...foods: readonly string[]): PlanInput["meals"] => [
+    {
+      id: "lunch",
+      name: "Lunch",
+      dishes: sheet(
+        { name: "Plate", portions: 1, lines: foods.map((food) => ({ key: food, food, amount: "50 g" })) },
+        starterFoods,
+      ),
+    },
+  ];
+  const avoid: PlanInput["people"][number]["avoid"] = [{ origin: "animal" }];
+  const people = [{ id: "coach", name: "Coach", avoid }];
+
+  it("is meat and fish, and milk, eggs and honey as well", () => {
+    const foods = ["chicken-breast-raw", "cod-raw", "gelatine-powder", "butter-salted", "egg-raw", "honey"];
+    const { code, path, message, hint } =
+      errorOf(() => portionPlan({ meals: plates("lentils-boiled", ...foods, "salt"), people })).faults[0] ??
+      {};
+    expect([code, path]).toEqual(["avoided-served", ["people", 0, "avoid", 0]]);
+    expect(message).toBe(
+      `food of animal origin, which Coach is not to be served, is in Lunch: ${foods.join(", ")}`,
+    );
+    expect(hint).toContain('avoid: [{ origin: "animal", override: "who allows it, and why" }]');
+    expect(hint).not.toContain("label");
+    const plain = portionPlan({ meals: plates("lentils-boiled", "salt", "olive-oil"), people });
+    expect([plain.avoided.unknown, plain.avoided.overridden]).toEqual([[], []]);
+  });
+
+  it("may be in what is mixed: the way out is what the label says, not an override of everything", () => {
+    const { message, hint } = errorOf(() => portionPlan({ meals: plates("bread-wholemeal"), people }));
+    expect(message).toContain("is in Lunch: bread-wholemeal (of mixed origin)");
+    expect(hint).toContain('give the food origin: "plant"');
+    const bread = { ...starterFoods.get("bread-wholemeal"), origin: "plant" as const };
+    const toast = sheet(
+      { name: "Toast", portions: 1, lines: [{ food: "bread-wholemeal", amount: "60 g" }] },
+      starterFoods.with([bread]),
+    );
+    expect(portionPlan({ meals: [{ id: "lunch", dishes: toast }], people }).avoided.unknown).toEqual([]);
+  });
+
+  it("is refused where some of it is served, and only there", () => {
+    const origins = fc.constantFrom<Origin | undefined>("plant", "mineral", "animal", "mixed", undefined);
+    fc.assert(
+      fc.property(origins, fc.boolean(), fc.nat(30), (origin, nested, most) => {
+        const foods = foodTable([
+          { id: "pulse", name: "Pulse", origin: "plant", source: "made up", per100g: { cholesterol: 0 } },
+          {
+            id: "extra",
+            name: "Extra",
+            source: "made up",
+            per100g: { cholesterol: 100 },
+            ...(origin && { origin }),
+          },
+        ]);
+        const extra = nested ? { recipe: "mix" } : { food: "extra" };
+        const dish = sheet(
+          {
+            name: "Dish",
+            portions: 1,
+            lines: [
+              { key: "pulse", food: "pulse", amount: "100 g" },
+              { key: "extra", ...extra, amount: "20 g", scaling: "adjustable", least: "0 g" },
+            ],
+          },
+          foods,
+          {
+            recipes: {
+              mix: { name: "Mix", portions: 1, lines: [{ key: "in", food: "extra", amount: "50 g" }] },
+            },
+          },
+        );
+        const input: PlanInput = {
+          meals: [{ id: "lunch", dishes: dish }],
+          people: [
+            { id: "coach", avoid, demands: [{ of: "cholesterol", most: `${most} mg`, firm: true }] },
+            // Somebody else may have as much of it as they like.
+            { id: "bow" },
+          ],
+        };
+        if (most > 0 && (origin === "animal" || origin === "mixed")) {
+          expect(errorOf(() => portionPlan(input)).faults.map(({ code }) => code)).toEqual([
+            "avoided-served",
+          ]);
+        } else {
+          const { unknown } = portionPlan(input).avoided;
+          const line = nested ? "extra/in" : "extra";
+          const who = { person: "coach", meal: "lunch", dish: "lunch", line, food: "Extra" };
+          const why = "says nothing of its origin";
+          expect(unknown).toEqual(
+            most > 0 && origin === undefined ? [{ ...who, of: [], origin: "animal", why }] : [],
+          );
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("is told in the table: what is allowed, what does not say, and who has the last word", () => {
+    const foods = starterFoods.with([
+      { id: "mix", name: "Seed mix", source: "made up for a test", per100g: { energy: 500 }, allergens: [] },
+    ]);
+    const lines = [
+      { key: "honey", food: "honey", amount: "10 g" },
+      { key: "mix", food: "mix", amount: "30 g" },
+    ];
+    const bars = [{ id: "snack", dishes: sheet({ name: "Bar", portions: 1, lines }, foods) }];
+    const override = "Her own wish: honey is fine";
+    const { avoided } = portionPlan({
+      meals: bars,
+      people: [{ id: "cox", name: "Cox", avoid: ["milk", { origin: "animal", override }] }],
+    });
+    expect(avoided.people).toEqual([{ person: "cox", avoids: ["milk", "food of animal origin"] }]);
+    expect(avoided.overridden).toMatchObject([
+      { avoided: { origin: "animal" }, name: "food of animal origin", lines: ["honey"], because: override },
+    ]);
+    const shown = toText(avoided);
+    expect(shown).toContain("Cox: no milk, food of animal origin");
+    expect(shown).toContain(`of animal or mixed origin: served all the same. ${override}`);
+    expect(shown).toContain("Seed mix says nothing of its origin: ask whether any is of animal origin");
+    expect(shown).toContain("the label or the maker has the last word");
+    const only = portionPlan({ meals: bars, people: [{ id: "cox", avoid: ["milk"] }] });
+    expect(toText(only.avoided)).not.toContain("origin");
+  });
+});
+
 describe("the entries", () => {
   const faultsOf = (avoid: unknown): readonly string[] =>
     errorOf(() =>
@@ -238,6 +367,16 @@ describe("the entries", () => {
       { allergen: "lupin", override: "x".repeat(501) },
       { allergen: "mustard", override: "a\u0000b" },
       { allergen: "egg", overide: "doctor" },
+      "animal",
+      { origin: "plant" },
+      { origin: "Animal" },
+      { origin: "__proto__" },
+      { origin: ["animal"] },
+      { origin: null },
+      { origin: "animal", food: "almonds" },
+      { origin: "animal", allergen: "nuts", food: "almonds" },
+      { orgin: "animal" },
+      { origin: "animal", override: "" },
     ]);
     expect(faults.map((each) => each.split(":")[0])).toEqual([
       "avoid.0",
@@ -256,16 +395,36 @@ describe("the entries", () => {
       "avoid.13.override",
       "avoid.14.override",
       "avoid.15.overide",
+      "avoid.16",
+      "avoid.17.origin",
+      "avoid.18.origin",
+      "avoid.19.origin",
+      "avoid.20.origin",
+      "avoid.21.origin",
+      "avoid.22",
+      "avoid.23",
+      "avoid.24.orgin",
+      "avoid.24",
+      "avoid.25.override",
     ]);
     expect(faults[0]).toContain("did you mean milk?");
     expect(faults[1]).toContain("did you mean sesame?");
     expect(faults[2]).toContain("almonds");
     expect(faults[15]).toContain("did you mean override?");
+    expect(faults[16]).toContain('{ origin: "animal" }');
+    expect(faults[17]).toBe(
+      'avoid.17.origin: the origin is "plant" (write "animal": no other can be avoided as a whole)',
+    );
+    expect(faults[22]).toBe("avoid.22: a food and an origin (give one of them in each entry)");
+    expect(faults[24]).toContain("did you mean origin?");
   });
 
   it("are refused where one comes twice, and where they are no list", () => {
     expect(faultsOf(["fish", { allergen: "fish", override: "the doctor" }])).toEqual([
       'avoid.1: "fish" comes twice (keep one of them)',
+    ]);
+    expect(faultsOf([{ origin: "animal" }, { origin: "animal", override: "the coach" }])).toEqual([
+      'avoid.1: "animal" comes twice (keep one of them)',
     ]);
     for (const none of ["milk", {}, null, 3]) expect(faultsOf(none)).toHaveLength(1);
   });

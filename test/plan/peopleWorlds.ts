@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import type { Allergen } from "../../src/food/allergens.ts";
-import type { FoodInput } from "../../src/food/food.ts";
+import type { FoodInput, Origin } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import type { Avoided, MealInput, PlanInput } from "../../src/plan/input.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
@@ -18,6 +18,8 @@ type WorldLine = { readonly food: number } | { readonly nested: number };
 /** Recipes as plain data: each may nest those after it, so that none comes round to itself. */
 export interface World {
   readonly said: readonly Said[];
+  /** Where each food comes from; nothing where it does not say. */
+  readonly origins: readonly (Origin | undefined)[];
   readonly recipes: readonly (readonly WorldLine[])[];
   /** Recipes served, by meal and dish. */
   readonly meals: readonly (readonly number[])[];
@@ -28,10 +30,12 @@ export interface WorldPerson {
   readonly avoid: readonly WorldAvoid[];
   /** Declared on the person themselves. */
   readonly declared: readonly Allergen[];
+  /** Places of the meals that they are not there for; those past the last one say nothing. */
+  readonly away: readonly number[];
 }
 
 export interface WorldAvoid {
-  readonly what: Allergen | number;
+  readonly what: Allergen | number | "animal";
   readonly override: boolean;
 }
 
@@ -45,7 +49,7 @@ const line: fc.Arbitrary<WorldLine> = fc.oneof(
 
 const avoid = fc.uniqueArray(
   fc.record({
-    what: fc.oneof(fc.constantFrom(...some), fc.nat(FOODS - 1)),
+    what: fc.oneof(fc.constantFrom(...some), fc.nat(FOODS - 1), fc.constant("animal" as const)),
     override: fc.boolean(),
   }),
   { maxLength: 4, selector: ({ what }) => what },
@@ -56,6 +60,10 @@ export const worlds: fc.Arbitrary<World> = fc.record({
     minLength: FOODS,
     maxLength: FOODS,
   }),
+  origins: fc.array(
+    fc.constantFrom<Origin | undefined>("plant", "plant", "mineral", "animal", "mixed", undefined),
+    { minLength: FOODS, maxLength: FOODS },
+  ),
   recipes: fc.array(fc.array(line, { minLength: 1, maxLength: 3 }), {
     minLength: RECIPES,
     maxLength: RECIPES,
@@ -64,10 +72,14 @@ export const worlds: fc.Arbitrary<World> = fc.record({
     minLength: 1,
     maxLength: 2,
   }),
-  people: fc.array(fc.record({ avoid, declared: fc.subarray([...some], { maxLength: 2 }) }), {
-    minLength: 1,
-    maxLength: 3,
-  }),
+  people: fc.array(
+    fc.record({
+      avoid,
+      declared: fc.subarray([...some], { maxLength: 2 }),
+      away: fc.oneof({ weight: 3, arbitrary: fc.constant([]) }, fc.subarray([0, 1])),
+    }),
+    { minLength: 1, maxLength: 3 },
+  ),
 });
 
 export const words = "The camp doctor allows it";
@@ -91,6 +103,7 @@ export function avoidOf({ avoid: list }: WorldPerson): readonly Avoided[] {
   return list.map(({ what, override }): Avoided => {
     const why = override ? { override: words } : {};
     if (typeof what === "number") return { food: `f${what}`, ...why };
+    if (what === "animal") return { origin: what, ...why };
     return override ? { allergen: what, ...why } : what;
   });
 }
@@ -105,6 +118,7 @@ export function inputOf(world: World, { turned = false } = {}): PlanInput {
         source: "made up for a test",
         per100g: { energy: 100, protein: 5 },
         ...(said && { allergens: said }),
+        ...(world.origins[i] && { origin: world.origins[i] }),
       }),
     ),
   );
@@ -120,6 +134,7 @@ export function inputOf(world: World, { turned = false } = {}): PlanInput {
     people: world.people.map((person, p) => ({
       id: `p${p}`,
       avoid: avoidOf(person),
+      away: person.away.filter((m) => m < world.meals.length).map((m) => `m${m}`),
       person: { sex: "female", age: 22, mass: "52 kg", allergens: person.declared },
     })),
   };
@@ -143,7 +158,7 @@ export interface Expected {
   readonly refused: readonly string[];
   /** The same, for what is overridden. */
   readonly overridden: readonly string[];
-  /** `person meal dish line allergens`. */
+  /** `person meal dish line allergens`, and the same with `animal` for an origin that is not said. */
   readonly unknown: readonly string[];
 }
 
@@ -161,22 +176,32 @@ export function expected(world: World): Expected {
       ),
     ];
     world.meals.forEach((served, m) => {
+      if (person.away.includes(m)) return;
       served.forEach((recipe, d) => {
         const dish = served.length === 1 ? `m${m}` : `d${d}`;
         const prefix = served.length === 1 ? "" : `${dish}/`;
         const all = walk(world, recipe);
         for (const { what, override, at } of entries) {
-          const lines = all.filter(({ food }) =>
-            typeof what === "number" ? food === what : holds(world.said[food], what),
-          );
+          const lines = all.filter(({ food }) => {
+            if (typeof what === "number") return food === what;
+            if (what === "animal") return ["animal", "mixed"].includes(world.origins[food] ?? "");
+            return holds(world.said[food], what);
+          });
           if (lines.length === 0) continue;
-          const keys = lines.map(({ key }) => (override ? key : `${prefix}${key}`)).join(", ");
+          const mark = (food: number): string =>
+            what === "animal" && world.origins[food] === "mixed" ? " (of mixed origin)" : "";
+          const keys = lines
+            .map(({ key, food }) => (override ? key : `${prefix}${key}${mark(food)}`))
+            .join(", ");
           const id = typeof what === "number" ? `f${what}` : what;
           (override ? overridden : refused).push(
             override ? `p${p} ${id} m${m} ${dish}: ${keys}` : `people.${p}.${at} m${m}: ${keys}`,
           );
         }
-        const ids = entries.flatMap(({ what }) => (typeof what === "number" ? [] : [what]));
+        const ids = entries.flatMap(({ what }) =>
+          typeof what === "number" || what === "animal" ? [] : [what],
+        );
+        const byOrigin = entries.some(({ what }) => what === "animal");
         for (const { key, food } of all) {
           const said = world.said[food];
           // Wheat is left open by a food that says gluten alone.
@@ -184,6 +209,7 @@ export function expected(world: World): Expected {
             said === undefined
               ? ids
               : ids.filter((id) => id === "wheat" && said.includes("gluten") && !said.includes("wheat"));
+          if (byOrigin && !world.origins[food]) unknown.push(`p${p} m${m} ${dish} ${key} animal`);
           if (open.length > 0) unknown.push(`p${p} m${m} ${dish} ${key} ${[...open].sort().join("+")}`);
         }
       });

@@ -14,7 +14,8 @@ export type ReadAvoid = {
 
 type ReadThing =
   | { readonly kind: "allergen"; readonly allergen: Allergen; readonly name: string }
-  | { readonly kind: "food"; readonly food: string; readonly name: string };
+  | { readonly kind: "food"; readonly food: string; readonly name: string }
+  | { readonly kind: "origin"; readonly origin: "animal"; readonly name: string };
 
 /** Foods that a plan's recipes can draw on. */
 export interface KnownFoods {
@@ -23,10 +24,10 @@ export interface KnownFoods {
   readonly nameOf: (id: string) => string | undefined;
 }
 
-const AVOID: readonly string[] = ["allergen", "food", "override"];
+const AVOID: readonly string[] = ["allergen", "food", "origin", "override"];
 const LONGEST_REASON = 500;
 const HINT =
-  'write an allergen, "milk", or { food: "kale-raw" }; override: "who allows it, and why" lets it pass';
+  'write an allergen, "milk", { food: "kale-raw" } or { origin: "animal" }; override: "who allows it, and why" lets it pass';
 
 /**
  * What someone is not to be served: what `avoid` lists, then what the person declares. An entry of
@@ -70,9 +71,16 @@ export function declaredBy(facts: Facts, avoids: readonly ReadAvoid[], path: Pat
     }));
 }
 
-/** The id of what is avoided, of an allergen or of a food. */
+/** The id of what is avoided: of an allergen or a food, or the origin. */
 export function idOf(avoid: ReadAvoid): string {
-  return avoid.kind === "allergen" ? avoid.allergen : avoid.food;
+  switch (avoid.kind) {
+    case "allergen":
+      return avoid.allergen;
+    case "food":
+      return avoid.food;
+    case "origin":
+      return avoid.origin;
+  }
 }
 
 function readOne(
@@ -98,21 +106,26 @@ function readThing(
   path: Path,
   foods: KnownFoods | undefined,
 ): ReadThing | undefined {
-  const { allergen, food } = entry;
-  if ((allergen === undefined) === (food === undefined)) {
-    const which = allergen === undefined ? "neither an allergen nor a food" : "an allergen and a food";
+  const { allergen, food, origin } = entry;
+  const given = [
+    ...(allergen === undefined ? [] : ["an allergen"]),
+    ...(food === undefined ? [] : ["a food"]),
+    ...(origin === undefined ? [] : ["an origin"]),
+  ];
+  if (given.length !== 1) {
+    const which = given.length === 0 ? "neither an allergen, nor a food, nor an origin" : given.join(" and ");
     return faults.refuse(path, which, "give one of them in each entry");
   }
-  return food === undefined
-    ? readAllergen(faults, allergen, [...path, "allergen"])
-    : readFood(faults, food, [...path, "food"], foods);
+  if (allergen !== undefined) return readAllergen(faults, allergen, [...path, "allergen"]);
+  if (food !== undefined) return readFood(faults, food, [...path, "food"], foods);
+  return readOrigin(faults, origin, [...path, "origin"]);
 }
 
 function readAllergen(faults: PlanFaults, given: unknown, path: Path): ReadThing | undefined {
   const ids = Object.keys(allergens) as Allergen[];
   const allergen = ids.find((id) => id === given);
   if (allergen) return { kind: "allergen", allergen, name: allergens[allergen].name };
-  const otherwise = `use one of ${ids.join(", ")}; a food is written { food: "its-id" }`;
+  const otherwise = `use one of ${ids.join(", ")}; a food is written { food: "its-id" }, and whatever is of animal origin { origin: "animal" }`;
   const hint = typeof given === "string" ? didYouMean(given, ids, otherwise) : otherwise;
   return faults.refuse(path, `no allergen is called ${kindOf(given)}`, hint);
 }
@@ -132,6 +145,12 @@ function readFood(
   // An id with a slip in it would guard against nothing.
   const hint = didYouMean(given, foods.ids, "use an id of the table that the recipes draw on");
   return faults.refuse(path, `no food is called ${quote(given)}`, hint);
+}
+
+function readOrigin(faults: PlanFaults, given: unknown, path: Path): ReadThing | undefined {
+  if (given === "animal") return { kind: "origin", origin: given, name: "food of animal origin" };
+  const what = typeof given === "string" ? quote(given) : kindOf(given);
+  return faults.refuse(path, `the origin is ${what}`, 'write "animal": no other can be avoided as a whole');
 }
 
 function readReason(faults: PlanFaults, given: unknown, path: Path): string | undefined {

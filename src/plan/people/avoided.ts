@@ -8,8 +8,16 @@ import type { ReadAvoid } from "./avoid.ts";
 import { avoidedTable } from "./avoidedTable.ts";
 import type { ServedLines, Watch } from "./watch.ts";
 
-/** A food on someone's plate that may hold an allergen which they avoid, for all that is said of it. */
-export interface AvoidedUnknown extends AllergenUnknown {
+/**
+ * A food on someone's plate that may hold an allergen which they avoid, or be of an origin which they
+ * avoid, for all that is said of it.
+ */
+export interface AvoidedUnknown extends Omit<AllergenUnknown, "why"> {
+  /** The allergens that nothing rules out; none where it is the `origin` that is not said. */
+  readonly of: readonly Allergen[];
+  /** Set where the food does not say where it comes from. */
+  readonly origin?: "animal";
+  readonly why: AllergenUnknown["why"] | "says nothing of its origin";
   readonly person: string;
   readonly meal: string;
   readonly dish: string;
@@ -20,8 +28,11 @@ export interface AvoidedServed {
   readonly person: string;
   readonly meal: string;
   readonly dish: string;
-  readonly avoided: { readonly allergen: Allergen } | { readonly food: string };
-  /** Of the allergen or of the food. */
+  readonly avoided:
+    | { readonly allergen: Allergen }
+    | { readonly food: string }
+    | { readonly origin: "animal" };
+  /** Of the allergen or of the food; "food of animal origin". */
   readonly name: string;
   /** In the dish: `line/inner` in a nested recipe. */
   readonly lines: readonly string[];
@@ -61,15 +72,15 @@ export class PlanAvoided extends Shown {
   }
 
   /**
-   * Foods that say nothing of an allergen which the person avoids: ask the maker before serving.
-   * Nothing said is unknown, and never free from.
+   * Foods that say nothing of an allergen which the person avoids, or nothing of their origin where
+   * that is avoided: ask the maker before serving. Nothing said is unknown, and never free from.
    */
   get unknown(): readonly AvoidedUnknown[] {
-    this.#unknown ??= this.#watch.people.flatMap(({ id, avoids }) => {
-      const ids = avoids.flatMap((avoid) => (avoid.kind === "allergen" ? [avoid.allergen] : []));
-      if (ids.length === 0) return [];
-      return this.#of(id).flatMap((served) => this.#unknownIn(served, ids));
-    });
+    this.#unknown ??= this.#watch.people.flatMap(({ id, avoids }) =>
+      avoids.some(({ kind }) => kind !== "food")
+        ? this.#of(id).flatMap((served) => this.#unknownIn(served, avoids))
+        : [],
+    );
     return this.#unknown;
   }
 
@@ -92,20 +103,31 @@ export class PlanAvoided extends Shown {
 
   override toTables(language: Language = britishEnglish): readonly Table[] {
     const read = readLanguage(language);
-    return this.people.length === 0 ? [] : [avoidedTable(this, this.#names, read)];
+    if (this.people.length === 0) return [];
+    const byOrigin = this.#watch.people.some(({ avoids }) => avoids.some(({ kind }) => kind === "origin"));
+    return [avoidedTable(this, { names: this.#names, byOrigin }, read)];
   }
 
   #of(person: string): readonly ServedLines[] {
     return this.#served.get(person) ?? [];
   }
 
-  #unknownIn(served: ServedLines, ids: readonly Allergen[]): readonly AvoidedUnknown[] {
+  #unknownIn(served: ServedLines, avoids: readonly ReadAvoid[]): readonly AvoidedUnknown[] {
     const { person, meal } = served;
+    const ids = avoids.flatMap((avoid) => (avoid.kind === "allergen" ? [avoid.allergen] : []));
+    const byOrigin = avoids.some(({ kind }) => kind === "origin");
     return [...this.#watch.foods(served)].flatMap(([dish, foods]) =>
-      foods.flatMap((food) => unknownOf(food, ids).map((each) => ({ person, meal, dish, ...each }))),
+      foods.flatMap((each): AvoidedUnknown[] => [
+        ...unknownOf(each, ids).map((unknown) => ({ person, meal, dish, ...unknown })),
+        ...(byOrigin && each.food.origin === undefined
+          ? [{ person, meal, dish, line: each.key, food: each.food.name, ...NO_ORIGIN }]
+          : []),
+      ]),
     );
   }
 }
+
+const NO_ORIGIN = { of: [], origin: "animal", why: "says nothing of its origin" } as const;
 
 /** What people and meals are called. */
 export interface Names {
@@ -116,5 +138,12 @@ export interface Names {
 }
 
 function thing(avoid: ReadAvoid): AvoidedServed["avoided"] {
-  return avoid.kind === "allergen" ? { allergen: avoid.allergen } : { food: avoid.food };
+  switch (avoid.kind) {
+    case "allergen":
+      return { allergen: avoid.allergen };
+    case "food":
+      return { food: avoid.food };
+    case "origin":
+      return { origin: avoid.origin };
+  }
 }

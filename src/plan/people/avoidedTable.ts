@@ -4,7 +4,11 @@ import { type Row, type Table, table } from "../../table/table.ts";
 import type { Names, PlanAvoided } from "./avoided.ts";
 
 /** What to ask and to know before serving, person by person. */
-export function avoidedTable(avoided: PlanAvoided, names: Names, language: Language): Table {
+export function avoidedTable(
+  avoided: PlanAvoided,
+  { names, byOrigin }: { readonly names: Names; readonly byOrigin: boolean },
+  language: Language,
+): Table {
   const words = (text: string, gaps?: { readonly [gap: string]: string }): string =>
     say(language, text, gaps);
   const rows = avoided.people.flatMap(({ person, avoids }): Row[] => {
@@ -12,19 +16,26 @@ export function avoidedTable(avoided: PlanAvoided, names: Names, language: Langu
     const unknown = avoided.unknown.filter((each) => each.person === person);
     const served = avoided.overridden.filter((each) => each.person === person);
     const body = [
-      ...served.map(({ meal, dish, lines, name, because }) => [
+      ...served.map(({ meal, dish, lines, avoided: what, name, because }) => [
         names.meal(meal),
         lines.map((key) => names.line(meal, dish, key)).join(", "),
-        words("holds {name}: served all the same. {because}", { name: words(name), because }),
+        "origin" in what
+          ? words("of animal or mixed origin: served all the same. {because}", { because })
+          : words("holds {name}: served all the same. {because}", { name: words(name), because }),
       ]),
-      ...unknown.map(({ meal, dish, line, food, of, why }) => [
+      ...unknown.map(({ meal, dish, line, food, of, origin, why }) => [
         names.meal(meal),
         names.line(meal, dish, line),
-        words("{food} {why}: ask about {list}", {
-          food: words(food),
-          why: words(why),
-          list: of.map((id) => words(allergens[id].name)).join(", "),
-        }),
+        origin === undefined
+          ? words("{food} {why}: ask about {list}", {
+              food: words(food),
+              why: words(why),
+              list: of.map((id) => words(allergens[id].name)).join(", "),
+            })
+          : words("{food} {why}: ask whether any is of animal origin", {
+              food: words(food),
+              why: words(why),
+            }),
       ]),
     ];
     const nothing = ["", "", words("nothing served is said to hold it, and no food is silent")];
@@ -43,6 +54,13 @@ export function avoidedTable(avoided: PlanAvoided, names: Names, language: Langu
     rows,
     notes: [
       words("Foods are taken at what their data say, and a kitchen can carry traces over. Read the labels."),
+      ...(byOrigin
+        ? [
+            words(
+              "Milk, eggs and honey are of animal origin. Fining agents and carriers of added vitamins are told by no table: the label or the maker has the last word.",
+            ),
+          ]
+        : []),
     ],
   });
 }

@@ -44,9 +44,9 @@ export class MealFoods {
 
   /** Dishes that hold none of it are left out. */
   #holdersOf(avoid: ReadAvoid, meal: string): ReadonlyMap<string, readonly DishFood[]> {
-    const isMeant = ({ food }: DishFood): boolean =>
-      avoid.kind === "food" ? food.id === avoid.food : holdsAllergen(food, avoid.allergen);
-    const found = [...this.#foodsOf(meal)].map(([dish, foods]) => [dish, foods.filter(isMeant)] as const);
+    const found = [...this.#foodsOf(meal)].map(
+      ([dish, foods]) => [dish, foods.filter(({ food }) => holds(food, avoid))] as const,
+    );
     return new Map(found.filter(([, foods]) => foods.length > 0));
   }
 
@@ -69,6 +69,18 @@ export class MealFoods {
     );
     this.#made.set(id, foods);
     return foods;
+  }
+}
+
+function holds(food: FoodInput, avoid: ReadAvoid): boolean {
+  switch (avoid.kind) {
+    case "allergen":
+      return holdsAllergen(food, avoid.allergen);
+    case "food":
+      return food.id === avoid.food;
+    case "origin":
+      // Nothing says what a mixed food is mixed of.
+      return food.origin === avoid.origin || food.origin === "mixed";
   }
 }
 

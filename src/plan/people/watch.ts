@@ -59,12 +59,22 @@ export class Watch {
     return this.meetings(served)
       .filter(({ avoid }) => avoid.because === undefined)
       .map(({ avoid, dish, foods }) => {
-        const lines = foods.map(({ key }) => this.#foods.lineOf(served.meal, dish, key)).join(", ");
+        const isMixed = ({ food }: DishFood): boolean => avoid.kind === "origin" && food.origin === "mixed";
+        const lines = foods
+          .map((each) => {
+            const line = this.#foods.lineOf(served.meal, dish, each.key);
+            return isMixed(each) ? `${line} (of mixed origin)` : line;
+          })
+          .join(", ");
+        // An override would let all else of animal origin pass with it.
+        const label = foods.some(isMixed)
+          ? '; where the label of a mixed food says that nothing in it is of animal origin, give the food origin: "plant"'
+          : "";
         return {
           code: avoid.kind === "allergen" ? "allergen-served" : "avoided-served",
           path: avoid.path,
           message: `${avoid.name}, which ${name} is not to be served, is in ${meal}: ${lines}`,
-          hint: `serve a substitute (see substitutes), or plan for them apart; only avoid: [{ ${avoid.kind}: ${JSON.stringify(idOf(avoid))}, override: "who allows it, and why" }] lets it pass`,
+          hint: `serve a substitute (see substitutes), or plan for them apart; only avoid: [{ ${avoid.kind}: ${JSON.stringify(idOf(avoid))}, override: "who allows it, and why" }] lets it pass${label}`,
         } satisfies Fault & { readonly code: ErrorCode };
       });
   }
