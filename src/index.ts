@@ -121,6 +121,7 @@ export { cautionsFor, type PortionCaution } from "./person/portion/cautions.ts";
 export { DoseCheck, type DoseFor, type DoseRow, doseCheck } from "./person/portion/doses.ts";
 export type { Eaten } from "./person/portion/eaten.ts";
 export type { Trait } from "./person/portion/meetings.ts";
+export type { LevelVerdict } from "./person/portion/verdict.ts";
 export { energyRanges, energyRangesFor } from "./person/ranges/all.ts";
 export type { EnergyRange, RangeOf } from "./person/ranges/range.ts";
 export { type MealShare, mealDemands, shareDay } from "./person/shareDay.ts";

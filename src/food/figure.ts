@@ -1,4 +1,4 @@
-import { exact, type Fraction, times, ZERO } from "../number/fraction.ts";
+import { compare, exact, type Fraction, times, ZERO } from "../number/fraction.ts";
 import type { Formula } from "./data/formulas.ts";
 import type { Figure } from "./food.ts";
 
@@ -22,6 +22,13 @@ export interface ReadFigure {
 }
 
 export const MISSING: ReadFigure = { kind: "missing", value: ZERO };
+
+/** Whether the value is a middle figure of an interval; of a trace or a limit it is what is known at least. */
+export function isRanged({ kind, value, low, high, inputs = [] }: ReadFigure): boolean {
+  if (low !== undefined && low !== value && compare(low, value) < 0) return true;
+  const isFloor = [kind, ...inputs].some((each) => each === "trace" || each === "below");
+  return !isFloor && high !== undefined && high !== value && compare(high, value) > 0;
+}
 
 /** Reads a figure as a food gives it. */
 export function read(figure: Figure): ReadFigure {

@@ -7,7 +7,7 @@ import type { Portion } from "./portion.ts";
 
 /**
  * Portions as long tidy rows, one figure each, for data frames and plots: person, meal, dish, line,
- * component, amount, unit, bound, coverage. A line's mass stands among the components, as `mass` in
+ * component, amount, unit, bound, coverage, least, most. A line's mass stands among the components, as `mass` in
  * grams. Every component that some dish knows of, unless told which: with many people that is many
  * rows. Hand what it gives to `toRecords`, as numbers or exact text.
  *
@@ -18,7 +18,7 @@ import type { Portion } from "./portion.ts";
  *   people: [{ id: "cox", demands: { energy: 379 } }],
  * });
  * const [, protein] = toRecords(portionRows(plan.portions, ["protein"]), { figures: "exact" });
- * console.log(Object.values(protein ?? {}).join(" ")); // => cox breakfast breakfast oats protein 13.15 g exact 1
+ * console.log(Object.values(protein ?? {}).join(" ")); // => cox breakfast breakfast oats protein 13.15 g exact 1 13.15 13.15
  * ```
  */
 export function portionRows(

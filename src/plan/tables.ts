@@ -1,7 +1,7 @@
 import { type ComponentId, components } from "../food/components.ts";
 import { ZERO } from "../number/fraction.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { measuresNote, silentNotes, stated, tallyFigure } from "../sheet/show.ts";
+import { measuresNote, rangedNotes, silentNotes, stated, tallyFigure } from "../sheet/show.ts";
 import { figure, legend } from "../table/figure.ts";
 import { britishEnglish, type Language, say } from "../table/language.ts";
 import { type Row, type Table, table } from "../table/table.ts";
@@ -161,6 +161,10 @@ function portionFigures(plan: Plan, meal: PlannedMeal, language: Language): Tabl
       ...legend(rows, language),
       ...lossesNote(meal.batch.values(), shownComponents, language),
       ...silentNotes(
+        tallies.map(({ id, all }) => [components[id].name, all]),
+        language,
+      ),
+      ...rangedNotes(
         tallies.map(({ id, all }) => [components[id].name, all]),
         language,
       ),

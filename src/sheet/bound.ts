@@ -3,7 +3,8 @@ import type { Bound } from "./tally.ts";
 
 /**
  * How bounds pass through arithmetic. A tally's value is a bound of the truth; what is true of a
- * result follows from the directions of its operands and their signs.
+ * result follows from the directions of its operands and their signs. Of a middle figure the direction tells
+ * nothing: a tally then goes by its ends, and what has none here is unknown.
  */
 
 /** The bound of the opposite: at least turns into at most. */

@@ -13,6 +13,7 @@ import {
   ZERO,
 } from "../number/fraction.ts";
 import { boundOfSum, opposite } from "./bound.ts";
+import { boundOfEnds, type Ends, lessOf, pointEnds, sameEnds, scaledBy, sumOf } from "./ends.ts";
 import { componentIndex } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Source } from "./source.ts";
@@ -23,6 +24,8 @@ interface Moved {
   /** What it brings to a batch, with what the figure says of itself. */
   readonly cell: Tally;
   readonly by: Fraction;
+  /** Between what that can lie. */
+  readonly change: () => Ends;
   /** Grams of a portion more or less. */
   readonly grams: Fraction;
 }
@@ -39,7 +42,10 @@ export function changeOf(before: Sheet, after: Sheet, id: ComponentId): Tally {
   const moved = movedLines(before, after, id);
   const value = sum(moved.map(({ by }) => by));
   const marks = makeMarks((kind) => [...new Set(moved.flatMap(({ cell }) => cell[kind]))]);
-  return new Tally(value.n, value.d, components[id].unit, marks, () => coverage(moved), boundOf(moved));
+  const ends = (): Ends => sumOf(moved.map(({ change }) => change()));
+  const isRanged = marks.ranged.length > 0 && moved.some(({ cell }) => cell.bound !== "unknown");
+  const bound = isRanged ? boundOfEnds(value, ends(), marks.below.length > 0) : boundOf(moved);
+  return new Tally(value.n, value.d, components[id].unit, marks, () => coverage(moved), bound, ends);
 }
 
 function boundOf(moved: readonly Moved[]): Bound {
@@ -65,7 +71,9 @@ function movedLines(before: Sheet, after: Sheet, id: ComponentId): Moved[] {
       const grams = minus(b.grams, a.grams);
       if (isZero(grams)) return [];
       const [left, come] = [broughtBy(before, key, id), broughtBy(after, key, id)];
-      return [{ cell: isZero(b.grams) ? left.cell : come.cell, by: minus(come.value, left.value), grams }];
+      const [s, { cell }, whole] = isZero(b.grams) ? [before, left, a.grams] : [after, come, b.grams];
+      const change = changeBy(s, cell, over(grams, whole));
+      return [{ cell, by: minus(come.value, left.value), change, grams }];
     }
     const [left, come] = [a && !isZero(a.grams) ? a : undefined, b && !isZero(b.grams) ? b : undefined];
     return [
@@ -79,7 +87,15 @@ const MINUS: Fraction = { n: -1n, d: 1n };
 
 function movedWhole(s: Sheet, key: string, id: ComponentId, grams: Fraction, sign: Fraction): Moved {
   const { cell, value } = broughtBy(s, key, id);
-  return { cell, by: times(value, sign), grams: times(grams, sign) };
+  return { cell, by: times(value, sign), change: changeBy(s, cell, sign), grams: times(grams, sign) };
+}
+
+/** What a portion of so much of a line, more or (below 0) less, can come to. */
+function changeBy(s: Sheet, cell: Tally, by: Fraction): () => Ends {
+  return () => {
+    const size = scaledBy(cell.ends, over(absolute(by), s.values.portions));
+    return by.n < 0n ? lessOf(pointEnds(ZERO), size) : size;
+  };
 }
 
 /** What a line brings to a batch, and its share of one portion. */
@@ -114,6 +130,7 @@ function sameFigure(a: Source, b: Source, c: number): boolean {
   return (
     a.id === b.id &&
     equals(value(a), value(b)) &&
+    sameEnds(a.ends(c), b.ends(c)) &&
     x.length === y.length &&
     x.every((mark, i) => {
       const other = y[i];

@@ -1,6 +1,7 @@
 import type { Decimal } from "decimal.js";
 import { type ComponentId, componentIds, components } from "../food/components.ts";
 import {
+  equals,
   type Fraction,
   fraction,
   isZero,
@@ -19,7 +20,7 @@ import { checkSheet } from "./given.ts";
 import { componentIndex } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
 import { tallyFigure } from "./show.ts";
-import { constantTally, Tally } from "./tally.ts";
+import { type Bound, constantTally, Tally } from "./tally.ts";
 import { driedNote } from "./water.ts";
 
 /** What went in, what came on and off in cooking, and what is eaten: raw + gained = retained + lost, exactly. */
@@ -130,7 +131,9 @@ export class CookingBalance extends Shown {
   #balance(brought: Tally, retained: Tally, lines: readonly Change[], water: Fraction): Balance {
     const changes = [...lines.map(({ change }) => change), water];
     const like = (known: Tally, value: Fraction): Tally =>
-      new Tally(value.n, value.d, known.unit, known, () => known.coverage, known.bound);
+      equals(value, known.exact)
+        ? known
+        : new Tally(value.n, value.d, known.unit, known, () => known.coverage, boundLike(known, value));
     return {
       raw: like(brought, sum(lines.map(({ raw }) => raw))),
       gained: like(retained, sum(changes.map(above))),
@@ -138,6 +141,11 @@ export class CookingBalance extends Shown {
       lost: like(retained, sum(changes.map((change) => above(negate(change))))),
     };
   }
+}
+
+/** The ends of middle figures do not move in step with what single lines gain or lose; nothing is nothing. */
+function boundLike({ bound }: Tally, value: Fraction): Bound {
+  return bound !== "between" ? bound : isZero(value) ? "exact" : "unknown";
 }
 
 interface Change {

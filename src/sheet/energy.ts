@@ -14,6 +14,7 @@ import { checkFields, fieldsGiven } from "../number/fields.ts";
 import {
   exact,
   type Fraction,
+  greatest,
   isZero,
   least,
   minus,
@@ -28,6 +29,7 @@ import {
 import { didYouMean } from "../number/near.ts";
 import { apportion } from "../number/share.ts";
 import { boundOfSum } from "./bound.ts";
+import { boundOfEnds, type Ends, scaledBy, sumOf } from "./ends.ts";
 import type { Source } from "./source.ts";
 import { type Bound, constantTally, makeMarks, Tally } from "./tally.ts";
 
@@ -223,7 +225,18 @@ function atFactor(amount: Tally, factor: Fraction, term: EnergyTerm, unit: strin
   const grams = amount.exact.n < 0n ? ZERO : amount.exact;
   const value = times(grams, factor);
   const open = term.atLeast === true && !isZero(grams);
-  return new Tally(value.n, value.d, unit, amount, () => amount.coverage, open ? "at-least" : amount.bound);
+  const ends = (): Ends => {
+    const { low, high, told } = scaledBy(amount.ends, factor);
+    const zero = (end: Fraction | undefined): Fraction | undefined => end && greatest(ZERO, end);
+    return { low: zero(low), high: open ? undefined : zero(high), told: zero(told) };
+  };
+  const bound = open ? boundOfOpen(amount, value, ends) : amount.bound;
+  return new Tally(value.n, value.d, unit, amount, () => amount.coverage, bound, ends);
+}
+
+/** The factor leaves some of the energy out: there is at least what it reckons. */
+function boundOfOpen(amount: Tally, value: Fraction, ends: () => Ends): Bound {
+  return amount.ranged.length > 0 ? boundOfEnds(value, ends(), false) : "at-least";
 }
 
 function nothing(unit: string): Tally {
@@ -249,5 +262,8 @@ export function addUp(unit: string, terms: readonly Tally[], ofMass?: readonly F
     known.length === 0 && terms.length > 0
       ? "unknown"
       : known.reduce((all, t) => boundOfSum(all, t.bound), sofar as Bound);
-  return new Tally(value.n, value.d, unit, marks, covered, bound);
+  const ends = (): Ends => sumOf(terms.map((t) => ({ ...t.ends, low: t.ends.low ?? ZERO })));
+  const isRanged = marks.ranged.length > 0 && known.every((t) => t.bound !== "unknown");
+  const own = isRanged ? boundOfEnds(value, ends(), marks.below.length > 0) : bound;
+  return new Tally(value.n, value.d, unit, marks, covered, own, ends);
 }

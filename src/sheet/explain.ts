@@ -1,6 +1,6 @@
 import { type ComponentId, component, components } from "../food/components.ts";
 import { readFigure } from "../food/composition.ts";
-import type { ReadFigure } from "../food/figure.ts";
+import { isRanged, type ReadFigure } from "../food/figure.ts";
 import type { FoodInput } from "../food/food.ts";
 import type { RetentionInput } from "../food/retention.ts";
 import { formatAmount } from "../measure/format.ts";
@@ -13,8 +13,9 @@ import { type Table, table } from "../table/table.ts";
 import { cookingSteps } from "./explainCooking.ts";
 import type { PlanLine } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
-import { stated } from "./show.ts";
+import { endsFigure, stated } from "./show.ts";
 import type { Source } from "./source.ts";
+import type { Tally } from "./tally.ts";
 import { driedNote } from "./water.ts";
 
 /** What is to be explained: one line, the batch, or one portion. */
@@ -111,11 +112,24 @@ export function explain(s: Sheet, id: ComponentId, where: Where): Explanation {
   const lines = s.plan.lines.map((_, i) => lineExplained(s, i, id, share, among));
   const total = s.total(id);
   const label = `${name} of ${where === "portion" ? "one portion" : "the batch"} of ${s.name}`;
-  const said = total.missing.length > 0 ? [`${total.bound}: silent: ${total.missing.join(", ")}`] : [];
+  const said = [
+    ...(total.ranged.length > 0 ? [rangedStep(total.share(share), unit)] : []),
+    ...(total.missing.length > 0 ? [`${boundWord(total)}: silent: ${total.missing.join(", ")}`] : []),
+  ];
   return new Explanation(label, times(total.exact, share), unit, said, [
     ...lines,
     ...waterChange(s, id, share),
   ]);
+}
+
+/** The sums below are of middle figures; what they can come to is said beside them. */
+function rangedStep(total: Tally, unit: string): string {
+  const ends = endsFigure(total, { unit }).text;
+  return `${ends}: the figure is a middle one, since a range is published for ${total.ranged.join(", ")}`;
+}
+
+function boundWord({ bound }: Tally): string {
+  return bound === "between" ? "at-least" : bound;
 }
 
 function checkWhere(where: unknown): void {
@@ -209,7 +223,7 @@ function figureSteps({ food: of }: Source, id: ComponentId): string[] {
   const food = of?.input;
   if (!food) return [];
   const figure = readFigure(food, id);
-  const { kind, value, high } = figure;
+  const { kind, value, low, high } = figure;
   const { unit } = components[id];
   const from = kind === "derived" ? derivedFrom(figure, food, id) : (figure.note ?? food.source);
   if (kind === "missing") return [`nothing is known of it in ${food.source}`];
@@ -217,7 +231,8 @@ function figureSteps({ food: of }: Source, id: ComponentId): string[] {
   if (kind === "below")
     return [`below ${showFigure(high ?? ZERO, { unit })} in 100 g, counted as none: ${from}`];
   const how = kind === "known" ? "" : kind === "borrowed" ? "borrowed from " : `${kind}: `;
-  return [`${exactFigure(value)} ${unit} in 100 g: ${how}${from}`];
+  const ends = isRanged(figure) ? `, from ${exactFigure(low ?? value)} to ${exactFigure(high ?? value)}` : "";
+  return [`${exactFigure(value)} ${unit} in 100 g${ends}: ${how}${from}`];
 }
 
 /** The formula or published quantity behind a derived figure, and whose it is. */

@@ -1,4 +1,5 @@
 import { type ComponentId, componentIds, components } from "../food/components.ts";
+import { toText } from "../number/fraction.ts";
 import { figure } from "../table/figure.ts";
 import { type Cell, type Table, table } from "../table/table.ts";
 import type { Sheet } from "./sheet.ts";
@@ -6,23 +7,38 @@ import { tallyFigure } from "./show.ts";
 
 /**
  * One row for each line and component of a sheet's batch as eaten, and one for the line's mass in
- * grams: line, component, amount, unit, bound, coverage. What is not known has no amount. The water
+ * grams: line, component, amount, unit, bound, coverage, least and most. What is not known has no amount. The water
  * that a pot takes up or gives off belongs to no line, so that water alone does not add up to the
  * batch. `own` stands at the head of every row.
  */
 export function longRows(s: Sheet, own: readonly string[], ids: readonly ComponentId[]): Cell[][] {
   return s.lines.flatMap((line) => [
-    [...own, line.key, "mass", figure(line.exactGrams), "g", "exact", figure(WHOLE)],
+    [
+      ...own,
+      line.key,
+      "mass",
+      figure(line.exactGrams),
+      "g",
+      "exact",
+      figure(WHOLE),
+      figure(line.exactGrams),
+      figure(line.exactGrams),
+    ],
     ...ids.map((id) => {
       const tally = s.cell(line.key, id);
       return [
         ...own,
         line.key,
         id,
-        tallyFigure(tally),
+        // Amounts add up, middle figures too; their ends stand beside them.
+        tally.bound === "between"
+          ? { ...tallyFigure(tally), value: toText(tally.exact) }
+          : tallyFigure(tally),
         components[id].unit,
         tally.bound,
         figure(tally.coverage),
+        figure(tally.exactLeast ?? null),
+        figure(tally.exactMost ?? null),
       ];
     }),
   ]);
@@ -30,8 +46,8 @@ export function longRows(s: Sheet, own: readonly string[], ids: readonly Compone
 
 /** Rows under the names of their columns. */
 export function longTable(keys: readonly string[], rows: readonly Cell[][]): Table {
-  const names = [...keys, "line", "component", "amount", "unit", "bound", "coverage"];
-  const figures = ["amount", "coverage"];
+  const names = [...keys, "line", "component", "amount", "unit", "bound", "coverage", "least", "most"];
+  const figures = ["amount", "coverage", "least", "most"];
   return table({
     columns: names.map((key) => ({ key, heading: key, align: figures.includes(key) ? "end" : "start" })),
     rows,

@@ -1,21 +1,40 @@
 import { type Amount, amount } from "../measure/amount.ts";
 import { type FormatHow, formatAmount } from "../measure/format.ts";
 import type { Measures } from "../measure/measures.ts";
-import { type FigureHow, figure, showFigure } from "../table/figure.ts";
+import { type FigureHow, figure, rangeFigure, showFigure } from "../table/figure.ts";
 import { britishEnglish, type Language, say } from "../table/language.ts";
 import type { Figure, Tone } from "../table/table.ts";
 import type { Tally } from "./tally.ts";
 
-/** A tally as a table shows it: bound and provenance said, unknown looking unknown. */
+/**
+ * A tally as a table shows it: bound and provenance said, unknown looking unknown. A middle figure is
+ * not shown for what it is no bound of: its ends are, or the one end that there is.
+ */
 export function tallyFigure(tally: Tally, how: FigureHow = {}): Figure {
   const tone = toneOf(tally);
-  return tone === "unknown" ? figure(null, how) : figure(tally.exact, { ...how, tone });
+  if (tone === "unknown") return figure(null, how);
+  return tone === "between" ? endsFigure(tally, how) : figure(tally.exact, { ...how, tone });
+}
+
+/** The ends of a tally, whatever its bound: those that there are. */
+export function endsFigure(
+  { exact: value, ends: { low, high } }: Pick<Tally, "exact" | "ends">,
+  how: FigureHow = {},
+): Figure {
+  if (low && high) return rangeFigure(value, low, high, how);
+  if (low) return figure(low, { ...how, tone: "at-least" });
+  return high ? figure(high, { ...how, tone: "at-most" }) : figure(null, how);
+}
+
+/** Whether the ends tell more than the bound does: the most is known, or the value is a middle figure. */
+export function hasEnds({ bound, ranged, exactMost }: Tally): boolean {
+  return exactMost !== undefined || (ranged.length > 0 && bound !== "unknown");
 }
 
 /** The weakest thing that must be said of a tally. */
 function toneOf(tally: Tally): Tone {
   if (tally.bound === "unknown") return "unknown";
-  if (tally.bound === "at-most") return "at-most";
+  if (tally.bound === "at-most" || tally.bound === "between") return tally.bound;
   if (tally.missing.length + tally.below.length > 0) return "at-least";
   if (tally.trace.length > 0) return "trace";
   if (tally.borrowed.length > 0) return "borrowed";
@@ -36,6 +55,25 @@ export function silentNotes(
   }
   return [...byLines].map(([lines, names]) =>
     say(language, "silent on {components}: {lines}", { components: names.join(", "), lines }),
+  );
+}
+
+/** Notes on what is shown from end to end, one for each set of lines that are published as a range. */
+export function rangedNotes(
+  tallies: readonly (readonly [name: string, tally: Tally])[],
+  language: Language = britishEnglish,
+): string[] {
+  const byLines = new Map<string, string[]>();
+  for (const [name, tally] of tallies) {
+    if (tally.bound !== "between") continue;
+    const lines = tally.ranged.join(", ");
+    byLines.set(lines, [...(byLines.get(lines) ?? []), say(language, name)]);
+  }
+  return [...byLines].map(([lines, names]) =>
+    say(language, "published as a range, and shown from end to end: {components} of {lines}", {
+      components: names.join(", "),
+      lines,
+    }),
   );
 }
 

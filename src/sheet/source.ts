@@ -1,9 +1,10 @@
 import { type ComponentId, componentIds } from "../food/components.ts";
 import { type Composition, cook, marksOf, overOneScale, type Shares } from "../food/composition.ts";
-import type { FigureKind, ReadFigure } from "../food/figure.ts";
+import { type FigureKind, isRanged, MISSING, type ReadFigure } from "../food/figure.ts";
 import type { State } from "../food/food.ts";
 import type { Food } from "../food/table.ts";
 import { type Fraction, ONE, times } from "../number/fraction.ts";
+import { type Ends, scaledBy } from "./ends.ts";
 import { SheetPlan } from "./plan.ts";
 import { Sheet } from "./sheet.ts";
 
@@ -11,7 +12,7 @@ import { Sheet } from "./sheet.ts";
 export interface Mark {
   /** Key of the line inside a nested recipe; empty for the source itself. */
   readonly at: string;
-  readonly kind: Exclude<FigureKind, "known">;
+  readonly kind: Exclude<FigureKind, "known"> | "ranged";
   /** Share of the source's mass that the mark speaks of, 0 to 1. */
   readonly share: Fraction;
 }
@@ -35,6 +36,8 @@ export interface Source {
   readonly asEaten: Sheet | undefined;
   /** What a food says of a component, after cooking; nothing of a nested recipe, which asks its own lines. */
   figure(component: number): ReadFigure | undefined;
+  /** Between what 100 g of it can hold of a component, after cooking. */
+  ends(component: number): Ends;
   marks(component: number): readonly Mark[];
   /** The same as another cooking leaves it. */
   again(shares: Shares): Source;
@@ -55,14 +58,21 @@ function cookedFood(food: Food, made: Composition, left: Shares, cookings: reado
   return {
     ...{ id, name, state, food, values, scale, left, cookings, asEaten: undefined },
     figure: (component) => figures[component],
+    ends: (component) => figureEnds(figures[component] ?? MISSING),
     marks: (component) => {
       const figure = figures[component];
-      const kinds = figure ? marksOf(figure) : [];
+      const own: readonly Mark["kind"][] = figure ? marksOf(figure) : [];
+      const kinds = figure && isRanged(figure) ? [...own, "ranged" as const] : own;
       return kinds.length === 0 ? NO_MARKS : kinds.map((kind) => ({ at: "", kind, share: ONE }));
     },
     again: (shares) =>
       cookedFood(food, cook(food.input, made, shares, cookings), left, [...cookings, shares]),
   };
+}
+
+/** Of what is silent or a trace nothing limits the most, and nothing of it is told. */
+function figureEnds({ value, low = value, high }: ReadFigure): Ends {
+  return { low, high, told: high ?? value };
 }
 
 /**
@@ -81,6 +91,10 @@ function sheetSource(id: string, asEaten: Sheet, left: Shares): Source {
     ...{ id, name: asEaten.name, state: undefined, food: undefined, left, cookings: [], asEaten },
     ...overOneScale(values),
     figure: () => undefined,
+    ends: (component) => {
+      const each = componentIds[component] as ComponentId;
+      return scaledBy(asEaten.per100g(each).ends, kept(each));
+    },
     marks: (component) => asEaten.marks(component),
     again: (shares) => sheetSource(id, cookedAgain(asEaten, shares), left),
   };

@@ -6,7 +6,7 @@ import { type Cell, type Row, type Table, table } from "../table/table.ts";
 import type { Own } from "./grid.ts";
 import { type CellValue, isFailure, type RowRef } from "./own.ts";
 import type { Sheet } from "./sheet.ts";
-import { measuresNote, shownAmount, silentNotes, tallyFigure } from "./show.ts";
+import { measuresNote, rangedNotes, shownAmount, silentNotes, tallyFigure } from "./show.ts";
 import type { Tally } from "./tally.ts";
 import { driedNote } from "./water.ts";
 
@@ -94,6 +94,10 @@ export function figuresTable(
       ...legend(rows, language),
       ...driedNote(s.water, language),
       ...silentNotes(
+        known.map((id) => [components[id].name, s.total(id)]),
+        language,
+      ),
+      ...rangedNotes(
         known.map((id) => [components[id].name, s.total(id)]),
         language,
       ),

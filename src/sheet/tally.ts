@@ -19,10 +19,25 @@ import {
   type Value,
 } from "../number/fraction.ts";
 import { boundOfProduct, boundOfQuotient, boundOfSum, opposite } from "./bound.ts";
+import {
+  boundOfEnds,
+  type Ends,
+  endsOfBound,
+  lessOf,
+  productOf,
+  quotientOf,
+  sameEnds,
+  scaledBy,
+  sumOf,
+} from "./ends.ts";
 import { unitOfProduct, unitOfQuotient } from "./unit.ts";
 
-/** How a tally's value bounds the truth. */
-export type Bound = "exact" | "at-least" | "at-most" | "unknown";
+/**
+ * How a tally's value bounds the truth. `between`: it is a middle figure and no bound, and the truth lies
+ * from `least` to `most`; of these `most` is nothing where lines are silent, too. Ends within a tenth of
+ * the value, as rounding leaves them, are `exact`: `least` and `most` tell them.
+ */
+export type Bound = "exact" | "at-least" | "at-most" | "between" | "unknown";
 
 /** What the figures behind a tally say of themselves: line keys by kind, silent per-portion lines first. */
 export interface Marks {
@@ -32,6 +47,8 @@ export interface Marks {
   readonly borrowed: readonly string[];
   readonly derived: readonly string[];
   readonly presumed: readonly string[];
+  /** Lines whose figure is a middle one, printed with the ends that the truth may lie at. */
+  readonly ranged: readonly string[];
 }
 
 /** Makes marks, one list for each kind. */
@@ -43,12 +60,15 @@ export function makeMarks(of: (kind: keyof Marks) => readonly string[]): Marks {
     borrowed: of("borrowed"),
     derived: of("derived"),
     presumed: of("presumed"),
+    ranged: of("ranged"),
   };
 }
 
 /**
  * A value and how far to trust it. Unknown is not zero: lines that say nothing are named in
- * `missing`, and the value is then what is known, a lower bound.
+ * `missing`, and the value is then what is known, a lower bound. Lines whose figures are published as a
+ * range are named in `ranged`: the value counts their middle figures and bounds nothing, while the truth
+ * lies from `least` to `most`.
  */
 export class Tally implements Marks {
   readonly unit: string;
@@ -57,6 +77,7 @@ export class Tally implements Marks {
   #marksOrHow: Marks | (() => Marks);
   readonly #covered: () => Fraction;
   readonly #bound: Bound | undefined;
+  #endsOrHow: Ends | (() => Ends) | undefined;
   /** What a formula that failed says instead; a tally never does. */
   declare readonly failed?: never;
   #exact: Fraction | undefined;
@@ -70,6 +91,7 @@ export class Tally implements Marks {
     marks: Marks | (() => Marks),
     covered: () => Fraction,
     bound?: Bound,
+    ends?: () => Ends,
   ) {
     this.#n = n;
     this.#d = d;
@@ -77,6 +99,7 @@ export class Tally implements Marks {
     this.#marksOrHow = marks;
     this.#covered = covered;
     this.#bound = bound;
+    this.#endsOrHow = ends;
   }
 
   /** Gathered when first asked for: most figures are read without a look at what is behind them. */
@@ -112,10 +135,36 @@ export class Tally implements Marks {
     return this.#marks.missing.length === 0;
   }
 
+  /** The least that it can be by what is known; nothing where nothing says. */
+  get least(): Decimal | undefined {
+    return decimal(this.ends.low);
+  }
+  get exactLeast(): Fraction | undefined {
+    return this.ends.low;
+  }
+
+  /** The most that it can be; nothing where a line is silent, or a trace. */
+  get most(): Decimal | undefined {
+    return decimal(this.ends.high);
+  }
+  get exactMost(): Fraction | undefined {
+    return this.ends.high;
+  }
+
+  /** @internal Asked for only where something widens the value: a total of plain figures is its own ends. */
+  get ends(): Ends {
+    if (typeof this.#endsOrHow === "function") {
+      const isPoint = this.#bound === undefined && WIDENS.every((kind) => this.#marks[kind].length === 0);
+      this.#endsOrHow = isPoint ? endsOfBound(this.exact, "exact") : this.#endsOrHow();
+    }
+    return this.#endsOrHow ?? endsOfBound(this.exact, this.bound);
+  }
+
   get bound(): Bound {
     if (this.#bound !== undefined) return this.#bound;
-    const { missing, trace, below } = this.#marks;
+    const { missing, trace, below, ranged } = this.#marks;
     if (missing.length > 0 && this.#covered().n === 0n) return "unknown";
+    if (ranged.length > 0) return boundOfEnds(this.exact, this.ends, below.length > 0);
     return missing.length + trace.length + below.length > 0 ? "at-least" : "exact";
   }
 
@@ -137,65 +186,67 @@ export class Tally implements Marks {
   get presumed(): readonly string[] {
     return this.#marks.presumed;
   }
+  get ranged(): readonly string[] {
+    return this.#marks.ranged;
+  }
 
   /** @internal The same tally of a share of the whole: a portion, 100 g. */
   share(share: Fraction): Tally {
     const [n, d] = [this.#n * share.n, this.#d * share.d];
-    return new Tally(n, d, this.unit, this.#marksOrHow, this.#covered, this.#bound);
+    const ends = this.#endsOrHow && ((): Ends => scaledBy(this.ends, share));
+    return new Tally(n, d, this.unit, this.#marksOrHow, this.#covered, this.#bound, ends);
   }
 
   /** @internal The same tally with its lines named from one floor up: `pot/oats`. */
   within(dish: string): Tally {
     const marks = makeMarks((kind) => this.#marks[kind].map((key) => `${dish}/${key}`));
-    return new Tally(this.#n, this.#d, this.unit, marks, this.#covered, this.#bound);
+    const ends = this.#endsOrHow && ((): Ends => this.ends);
+    return new Tally(this.#n, this.#d, this.unit, marks, this.#covered, this.#bound, ends);
   }
 
   /** This and another of the same unit. Throws `unit-kinds-differ`, and `number-…` codes. */
   plus(other: Tally | Value): Tally {
     const b = this.#operand(other, this.unit);
     sameUnit(this, b, "added to");
-    return this.#with(b, plus(this.exact, b.exact), this.unit, boundOfSum(this.bound, b.bound));
+    const bound = (): Bound => boundOfSum(this.bound, b.bound);
+    return this.#with(b, plus(this.exact, b.exact), this.unit, bound, () => sumOf([this.ends, b.ends]));
   }
 
   /** This less another of the same unit: at least less at least may be anything. Throws as {@link plus}. */
   minus(other: Tally | Value): Tally {
     const b = this.#operand(other, this.unit);
     sameUnit(this, b, "taken from");
-    return this.#with(b, minus(this.exact, b.exact), this.unit, boundOfSum(this.bound, opposite(b.bound)));
+    const bound = (): Bound => boundOfSum(this.bound, opposite(b.bound));
+    return this.#with(b, minus(this.exact, b.exact), this.unit, bound, () => lessOf(this.ends, b.ends));
   }
 
   /** This times a number, or another tally; units multiply and cancel: g × kcal is `g·kcal`, g × GBP/g is `GBP`. */
   times(other: Tally | Value): Tally {
     const b = this.#operand(other, "");
     const unit = unitOfProduct(this.unit, b.unit);
-    return this.#with(
-      b,
-      times(this.exact, b.exact),
-      unit,
-      boundOfProduct(this.bound, this.exact, b.bound, b.exact),
-    );
+    const bound = (): Bound => boundOfProduct(this.bound, this.exact, b.bound, b.exact);
+    return this.#with(b, times(this.exact, b.exact), unit, bound, () => productOf(this.ends, b.ends));
   }
 
   /** This divided by a number or another tally; of like units the result is a plain number. Throws `number-zero-denominator`. */
   over(other: Tally | Value): Tally {
     const b = this.#operand(other, "");
     const unit = unitOfQuotient(this.unit, b.unit);
-    return this.#with(
-      b,
-      over(this.exact, b.exact),
-      unit,
-      boundOfQuotient(this.bound, this.exact, b.bound, b.exact),
-    );
+    const bound = (): Bound => boundOfQuotient(this.bound, this.exact, b.bound, b.exact);
+    return this.#with(b, over(this.exact, b.exact), unit, bound, () => quotientOf(this.ends, b.ends));
   }
 
   #operand(other: Tally | Value, unit: string): Tally {
     return other instanceof Tally ? other : constantTally(exact(other), unit);
   }
 
-  #with(other: Tally, value: Fraction, unit: string, bound: Bound): Tally {
+  #with(other: Tally, value: Fraction, unit: string, bound: () => Bound, ends: () => Ends): Tally {
     const marks = makeMarks((kind) => union(this.#marks[kind], other[kind]));
     const covered = (): Fraction => least(this.coverage, other.coverage);
-    return new Tally(value.n, value.d, unit, marks, covered, bound);
+    // Of middle figures the ends alone tell what is bounded.
+    const isRanged = this.bound !== "unknown" && other.bound !== "unknown" && marks.ranged.length > 0;
+    const own = isRanged ? boundOfEnds(value, ends(), marks.below.length > 0) : bound();
+    return new Tally(value.n, value.d, unit, marks, covered, own, ends);
   }
 
   /** @internal Whether another tally says the same: value, unit, bound, marks and coverage. */
@@ -206,20 +257,24 @@ export class Tally implements Marks {
       this.#n * other.#d === other.#n * this.#d &&
       this.bound === other.bound &&
       equals(this.coverage, other.coverage) &&
-      MARK_KINDS.every((kind) => sameList(this.#marks[kind], other[kind]))
+      MARK_KINDS.every((kind) => sameList(this.#marks[kind], other[kind])) &&
+      (WIDENS.every((kind) => this.#marks[kind].length === 0) || sameEnds(this.ends, other.ends))
     );
   }
 
   /** Plain data, the value as exact text. */
   toJSON(): TallyData {
-    const { missing, trace, below, borrowed, derived, presumed } = this.#marks;
+    const { missing, trace, below, borrowed, derived, presumed, ranged } = this.#marks;
+    const { low, high } = this.ends;
     return {
       value: toText(this.exact),
       unit: this.unit,
       bound: this.bound,
+      least: low === undefined ? null : toText(low),
+      most: high === undefined ? null : toText(high),
       massCoverage: toText(this.#covered()),
       complete: this.complete,
-      ...{ missing, trace, below, borrowed, derived, presumed },
+      ...{ missing, trace, below, borrowed, derived, presumed, ranged },
     };
   }
 }
@@ -237,7 +292,16 @@ export function constantTally(value: Fraction, unit: string): Tally {
 
 const NONE: readonly string[] = [];
 
-const MARK_KINDS: readonly (keyof Marks)[] = ["missing", "trace", "below", "borrowed", "derived", "presumed"];
+const MARK_KINDS: readonly (keyof Marks)[] = [
+  ...(["missing", "trace", "below", "borrowed", "derived", "presumed", "ranged"] as const),
+];
+
+/** What keeps a value from being its own ends. */
+const WIDENS = ["missing", "trace", "below", "ranged"] as const;
+
+function decimal(end: Fraction | undefined): Decimal | undefined {
+  return end && toDecimal(end);
+}
 
 function sameList(a: readonly string[], b: readonly string[]): boolean {
   return a === b || (a.length === b.length && a.every((each, i) => each === b[i]));
@@ -259,6 +323,8 @@ export interface TallyData extends Marks {
   readonly value: string;
   readonly unit: string;
   readonly bound: Bound;
+  readonly least: string | null;
+  readonly most: string | null;
   readonly massCoverage: string;
   readonly complete: boolean;
 }
@@ -277,5 +343,6 @@ export function combine(
   const marks = makeMarks((kind) => [...new Set(counted.flatMap(([tally]) => tally[kind]))]);
   const covered =
     coverage ?? ((): Fraction => counted.reduce((all, [tally]) => least(all, tally.coverage), ONE));
-  return new Tally(value.n, value.d, unit, marks, covered);
+  const ends = (): Ends => sumOf(counted.map(([tally, weight]) => scaledBy(tally.ends, weight)));
+  return new Tally(value.n, value.d, unit, marks, covered, undefined, ends);
 }

@@ -1,5 +1,6 @@
 import { type ComponentId, components } from "../food/components.ts";
 import { type Fraction, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../number/fraction.ts";
+import { driedBy, type Ends, isNothing, pointEnds, scaledBy, sumOf } from "./ends.ts";
 import { componentIndex, gatherMarks, isMissing, type LineMark, type SheetPlan } from "./plan.ts";
 import type { Mark } from "./source.ts";
 import { type Marks, Tally } from "./tally.ts";
@@ -75,7 +76,10 @@ export class Totals {
     const marks = isEmpty ? [] : this.#plan.marksOf(i, c);
     const silent = marks.filter(isMissing);
     const covered = (): Fraction => minus(ONE, sum(silent.map((m) => m.mark.share)));
-    return new Tally(n, this.#now.weights.denominator, components[id].unit, gatherMarks(marks), covered);
+    const [plan, { grams }] = [this.#plan, this.#values];
+    const ends = (): Ends => lineEnds(plan, grams, i, c);
+    const { unit } = components[id];
+    return new Tally(n, this.#now.weights.denominator, unit, gatherMarks(marks), covered, undefined, ends);
   }
 
   /** What the figures of a component say of themselves, as shares of this sheet's mass. */
@@ -104,7 +108,8 @@ export class Totals {
     const marks = hasEmpty ? (): Marks => gatherMarks(present(plan, grams, c)) : (): Marks => plan.marks(c);
     const covered = (): Fraction =>
       coverage(hasEmpty ? present(plan, grams, c).filter(isMissing) : plan.silent(c), grams, raw);
-    return new Tally(n, weights.denominator, unit, marks, covered);
+    const ends = (): Ends => sumOf(grams.map((_, i) => lineEnds(plan, grams, i, c)));
+    return new Tally(n, weights.denominator, unit, marks, covered, undefined, ends);
   }
 
   #leaveWater(): Tally {
@@ -114,14 +119,22 @@ export class Totals {
     const [plan, values, isDried] = [this.#plan, this.#values, !isZero(this.water.beyond)];
     const marks = (): readonly LineMark[] => asEaten(plan, values, componentIndex("water"), isDried);
     const covered = (): Fraction => coverage(marks().filter(isMissing), values.grams, raw);
-    return new Tally(left.n, left.d, components.water.unit, () => gatherMarks(marks()), covered);
+    const { change } = this.#masses;
+    const ends = (): Ends => waterEnds(plan, values.grams, change);
+    const { unit } = components.water;
+    return new Tally(left.n, left.d, unit, () => gatherMarks(marks()), covered, undefined, ends);
   }
 
   /** The earlier version's tally, where nothing that it says has changed. */
   #unreached(c: number, n: bigint): Tally | undefined {
     const before = this.#before;
     if (!before || n !== before.sums[c] || before.hasEmpty || this.#now.hasEmpty) return undefined;
-    return this.#plan.silent(c).length === 0 ? before.tallies[c] : undefined;
+    if (this.#plan.silent(c).length > 0) return undefined;
+    const { trace, below, ranged } = this.#plan.marks(c);
+    const isPlain = trace.length + below.length + ranged.length === 0;
+    const reaches = (i: number): boolean =>
+      !isNothing(this.#plan.lines[i]?.source.ends(c) ?? pointEnds(ZERO));
+    return isPlain || !this.#changed.some(reaches) ? before.tallies[c] : undefined;
   }
 
   #sum(c: number): bigint {
@@ -142,6 +155,25 @@ export class Totals {
     return n;
   }
 }
+
+/** Between what a line's share of a component can lie. */
+function lineEnds({ lines }: SheetPlan, grams: readonly Fraction[], i: number, c: number): Ends {
+  const [source, own = ZERO] = [lines[i]?.source, grams[i]];
+  return source === undefined || isZero(own) ? pointEnds(ZERO) : scaledBy(source.ends(c), over(own, HUNDRED));
+}
+
+/** Water as eaten: what the pot takes up or gives off, and what is added at serving. */
+function waterEnds(plan: SheetPlan, grams: readonly Fraction[], change: Fraction): Ends {
+  const of = (added: "cooking" | "serving"): Ends =>
+    sumOf(
+      plan.lines.flatMap(({ line }, i) =>
+        line.added === added ? lineEnds(plan, grams, i, componentIndex("water")) : [],
+      ),
+    );
+  return sumOf([driedBy(of("cooking"), change), of("serving")]);
+}
+
+const HUNDRED: Fraction = { n: 100n, d: 1n };
 
 /** Lines of no mass bring nothing, whether or not their figures are known. */
 function present(plan: SheetPlan, grams: readonly Fraction[], component: number): readonly LineMark[] {

@@ -85,7 +85,7 @@ export function showPercent(share: Fraction, how: Omit<FigureHow, "unit"> = {}):
  */
 export function figure(
   value: Fraction | null,
-  how: FigureHow & { readonly tone?: Exclude<Tone, "unknown"> } = {},
+  how: FigureHow & { readonly tone?: Exclude<Tone, "unknown" | "between"> } = {},
 ): Figure {
   const language = how.language ?? britishEnglish;
   if (value === null) return { text: say(language, "?"), value, tone: "unknown" };
@@ -97,7 +97,21 @@ export function figure(
   return { text: say(language, pattern, { figure: plain }), value: toText(value), tone };
 }
 
-const PATTERNS: { readonly [T in Exclude<Tone, "unknown">]: string } = {
+/** The ends of a range for a table's cell, rounded so that both still hold; its value is a middle figure. */
+export function rangeFigure(value: Fraction, low: Fraction, high: Fraction, how: FigureHow = {}): Figure {
+  const language = how.language ?? britishEnglish;
+  const end = (f: Fraction, rounding: "down" | "up", unit: string | undefined): string => {
+    const { unit: _, ...rest } = how;
+    const own = { ...rest, rounding, ...(unit !== undefined && { unit }) };
+    return showFigure(roundsToNothing(f, own) && rounding === "down" ? { n: 0n, d: 1n } : f, own);
+  };
+  const [least, most] = [end(low, "down", undefined), end(high, "up", undefined)];
+  const ends = { low: least, high: end(high, "up", how.unit) };
+  const text = least === most ? ends.high : say(language, "{low} to {high}", ends);
+  return { text, value: toText(value), tone: "between" };
+}
+
+const PATTERNS: { readonly [T in Exclude<Tone, "unknown" | "between">]: string } = {
   known: "{figure}",
   derived: "{figure} d",
   presumed: "{figure} p",
@@ -110,7 +124,7 @@ const PATTERNS: { readonly [T in Exclude<Tone, "unknown">]: string } = {
 // At least 4.149 is at least 4.14, and not at least 4.15.
 const ROUNDING: { readonly [T in Tone]?: "down" | "up" } = { "at-least": "down", "at-most": "up" };
 
-function toned(value: Fraction, tone: Exclude<Tone, "unknown">): string {
+function toned(value: Fraction, tone: Exclude<Tone, "unknown" | "between">): string {
   return tone === "trace" && value.n === 0n ? "trace" : PATTERNS[tone];
 }
 

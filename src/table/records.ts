@@ -16,7 +16,7 @@ export type DataRecord = { readonly [key: string]: string | number | null };
  * keys. Totals and subtotals are left out, for the reader will sum again; the heading of a group is
  * given as `group`. Words are as they were put in, uncleaned: escape them for where they go. Where a
  * figure is only a bound, its column has a second one beside it, its key followed by `Bound`: `exact`,
- * `at-least`, `at-most` or `unknown`.
+ * `at-least`, `at-most`, `unknown`, or `between` for a middle figure of a range, which bounds nothing.
  *
  * A figure too large or small for a double stays exact text. Throws `table-malformed`.
  *
@@ -83,11 +83,15 @@ export function boundedColumns(t: Table): (readonly [key: string, column: number
 }
 
 /** How a figure bounds the truth; nothing of words. */
-export function boundOf(cell: Cell | undefined): "exact" | "at-least" | "at-most" | "unknown" | null {
+export function boundOf(
+  cell: Cell | undefined,
+): "exact" | "at-least" | "at-most" | "between" | "unknown" | null {
   if (cell === undefined || typeof cell === "string") return null;
   if (cell.value === null) return "unknown";
   if (cell.tone === "trace") return "at-least";
-  return cell.tone === "at-least" || cell.tone === "at-most" || cell.tone === "unknown" ? cell.tone : "exact";
+  const { tone } = cell;
+  const isBound = tone === "at-least" || tone === "at-most" || tone === "between" || tone === "unknown";
+  return isBound ? tone : "exact";
 }
 
 function datum(cell: Cell | null, figures: "number" | "exact"): string | number | null {

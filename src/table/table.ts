@@ -2,7 +2,8 @@ import { type Fault, type Path, quote, throwIfAny } from "../number/error.ts";
 
 /**
  * How far a figure can be trusted, as one word: the weakest thing that must be said of it.
- * `at-least` and `at-most` are bounds; `unknown` has no value at all.
+ * `at-least` and `at-most` are bounds; of `between` both ends are shown, and the value is a middle figure;
+ * `unknown` has no value at all.
  */
 export type Tone =
   | "known"
@@ -12,6 +13,7 @@ export type Tone =
   | "trace"
   | "at-least"
   | "at-most"
+  | "between"
   | "unknown";
 
 /** A number in a table: what a person reads, and the exact value that a program reads. */
@@ -171,6 +173,7 @@ const TONES: readonly unknown[] = [
   "trace",
   "at-least",
   "at-most",
+  "between",
   "unknown",
 ] satisfies Tone[];
 

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { ComponentId } from "../../src/food/components.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
@@ -5,7 +6,7 @@ import { foodFromLabel } from "../../src/food/label.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { compare } from "../../src/person/compare/compare.ts";
-import type { ComparisonRow } from "../../src/person/compare/comparison.ts";
+import type { Comparison, ComparisonRow } from "../../src/person/compare/comparison.ts";
 import { labelReference } from "../../src/person/intakes/labelReference.ts";
 import { type ReferenceIntakes, referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import type { Person } from "../../src/person/person.ts";
@@ -219,11 +220,11 @@ describe("upper levels", () => {
     const rounded = { value: 34, low: 33, high: 36 };
     expect(
       upper(dish(food("f", { niacin: rounded }, { fortifiedWith: ["niacin"] })), us, "niacin"),
-    ).toMatchObject([expect.any(String), "at-most", "not-proven"]);
+    ).toMatchObject([expect.any(String), "between", "may-be-past"]);
     expect(upper(dish(flakes(40)), us, "niacin")).toMatchObject([
       expect.any(String),
       "at-most",
-      "not-proven",
+      "may-be-past",
     ]);
     expect(upper(dish(food("flakes", {}, { fortifiedWith: ["niacin"] })), us, "niacin")).toEqual([
       undefined,
@@ -270,14 +271,51 @@ describe("upper levels", () => {
   it("heed limits of detection and rounding", () => {
     const most = (selenium: Figure): unknown => upper(dish(food("a", { selenium })), eu, "selenium");
     expect(most({ below: 200 })).toMatchObject([expect.any(String), "at-least", "under"]);
-    expect(most({ below: 300 })).toMatchObject([expect.any(String), "at-least", "not-proven"]);
+    expect(most({ below: 300 })).toMatchObject([expect.any(String), "at-least", "may-be-past"]);
     expect(most({ value: 260, low: 250, high: 270 })).toMatchObject([
       expect.any(String),
       "exact",
-      "not-proven",
+      "may-be-past",
     ]);
     expect(most({ value: 280, low: 270, high: 290 })).toMatchObject([expect.any(String), "exact", "past"]);
     expect(most({ value: 240, low: 230, high: 250 })).toMatchObject([expect.any(String), "exact", "under"]);
+  });
+
+  it("are shown beside both ends of a range, and the words go with the figures", () => {
+    // SCF 2002: iodine 600 µg. Surveys: 4,439 to 184,200 µg of iodine in 100 g of raw kelp.
+    const kelp = { key: "kelp", food: "kelp-raw", amount: "1.7 g" };
+    const rice = { key: "rice", food: "rice-white-long-boiled", amount: "200 g" };
+    const of = (...lines: (typeof kelp)[]): Comparison =>
+      compare(sheet({ name: "Dinner", portions: 1, lines }, starterFoods), eu, { components: ["iodine"] });
+    const [told, silent] = [of(kelp), of(kelp, rice)];
+    expect([told, silent].map((c) => c.get("iodine")?.upper?.verdict)).toEqual([
+      "may-be-past",
+      "may-be-past",
+    ]);
+    expect(told.mayBePast.length).toBe(1);
+    expect(toText(told, { width: 120 })).toMatch(
+      /75\.4 to 3132 µg +600 µg, UL +12 to 522 +may be past the level/,
+    );
+    expect(toText(silent, { width: 120 })).toMatch(
+      /at least 75\.4 µg +600 µg, UL +at least 12 +may be past the level/,
+    );
+    expect(toText(silent)).toContain("what is told makes 75.4 to 3132 µg, and what is not told comes on top");
+    const [record] = toRecords(silent.toLong()[0] as never).filter(
+      ({ against }) => against === "upper level",
+    );
+    expect(record).toMatchObject({ amount: 75.463, bound: "between", least: 75.463, most: null });
+  });
+
+  it("past by the low end of a range are past, and under by its high end are under", () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 0, max: 700 }), { minLength: 3, maxLength: 3 }), (three) => {
+        const [low = 0, value = 0, high = 0] = [...three].sort((a, b) => a - b);
+        const s = dish(food("a", { selenium: { value, low, high } }));
+        const verdict = low > 255 ? "past" : high <= 255 ? "under" : "may-be-past";
+        expect(compare(s, eu).get("selenium")?.upper?.verdict).toBe(verdict);
+      }),
+      { numRuns: 60 },
+    );
   });
 
   it("take a silent part for no more than its whole", () => {
@@ -288,7 +326,7 @@ describe("upper levels", () => {
     expect(upper(dish(food("a", { vitaminARae: 5000 })), eu, "retinol")).toEqual([
       undefined,
       "unknown",
-      "not-proven",
+      "may-be-past",
     ]);
   });
 
@@ -317,7 +355,7 @@ describe("a packet's figures", () => {
       });
       return upper(dish(soup), us, "sodium");
     };
-    expect(verdict("2300 mg")).toEqual(["1", "exact", "not-proven"]);
+    expect(verdict("2300 mg")).toEqual(["1", "exact", "may-be-past"]);
     expect(verdict("2290 mg")).toMatchObject([expect.any(String), "exact", "under"]);
     expect(verdict("2310 mg")).toMatchObject([expect.any(String), "exact", "past"]);
     expect(verdict("0 mg")).toEqual(["0", "at-least", "under"]);

@@ -126,15 +126,13 @@ describe("a verdict", () => {
     fc.assert(
       fc.property(
         fc.constantFrom(1, 6, 7).chain((most) => fc.tuple(foodsOf(most), fc.constant(most))),
-        ([foods, most]) => {
+        ([foods]) => {
           for (const day of intakes) {
             const told = verdicts(compare(dish(foods.map((f) => f.told)), day));
             const truth = verdicts(compare(dish(foods.map((f) => f.truth)), day));
             for (const [name, verdict] of told) {
-              // Shares of energy take rounded figures as they stand.
-              if (most === 7 && name.startsWith("share of ")) continue;
               // Alpha-tocopherol and free sugars stay open even where all is told.
-              if (verdict === "not-proven") continue;
+              if (verdict === "not-proven" || verdict === "may-be-past") continue;
               expect(truth.get(name), `${day.authority} ${name}`).toBe(verdict);
               seen.add(verdict);
             }
@@ -253,7 +251,7 @@ describe("what a portion can hold, least and most", () => {
           for (const id of ids) {
             const range = between(s, id, { where: "portion", like: () => [] });
             const { low, high } = portion.ends(id);
-            expect(toText(low), id).toBe(toText(range.exactLeast));
+            expect(low && toText(low), id).toBe(toText(range.exactLeast));
             expect(high && toText(high), id).toBe(range.exactMost && toText(range.exactMost));
           }
         }

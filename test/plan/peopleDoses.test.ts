@@ -111,6 +111,19 @@ describe("doses of a plan", () => {
     expect(toText(plan)).toContain("110% of 500 µg");
   });
 
+  it("show a seaweed's range to a girl whose authority has no level at her age", () => {
+    // EVM 2003: iodine 940 µg, for adults; SCF 2002: 500 µg at 15 to 17. 1.7 g of raw kelp: 75 to 3,132 µg.
+    const lines = [{ key: "kelp", food: "kelp-raw", amount: "1.7 g", scaling: "per-portion" as const }];
+    const broth = sheet({ name: "Broth", portions: 1, lines }, starterFoods);
+    const uk = portionPlan({
+      meals: [{ id: "dinner", dishes: broth }],
+      people: [{ id: "cox", name: "Cox", person: { ...cox, age: 17 } }],
+      authority: "uk",
+    });
+    expect(uk.doses?.mayBePast.map(({ of }) => of)).toEqual(["iodine"]);
+    expect(toText(uk, { width: 160 })).toContain("15 to 627% of 500 µg (EU level: no UK level at this age)");
+  });
+
   it("are not there without an authority, or a person", () => {
     expect(portionPlan({ meals, people }).doses).toBeUndefined();
     expect(portionPlan({ meals, people: [{ id: "guest" }], authority: "uk" }).doses).toBeUndefined();

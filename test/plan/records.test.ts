@@ -37,6 +37,8 @@ describe("portionRows", () => {
         "unit",
         "bound",
         "coverage",
+        "least",
+        "most",
       ]);
     }
   });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
-import { exact, fraction } from "../../src/number/fraction.ts";
-import { figure } from "../../src/table/figure.ts";
+import { exact, fraction, greatest, least } from "../../src/number/fraction.ts";
+import { figure, rangeFigure } from "../../src/table/figure.ts";
 import type { Cell, Column, Row, Table, Tone } from "../../src/table/table.ts";
 
 /** Texts that have broken renderers before, whole or in pieces. */
@@ -67,7 +67,7 @@ export const hostileText: fc.Arbitrary<string> = fc.oneof(
     .map((parts) => parts.join("")),
 );
 
-const tones = fc.constantFrom<Exclude<Tone, "unknown">>(
+const tones = fc.constantFrom<Exclude<Tone, "unknown" | "between">>(
   "known",
   "derived",
   "presumed",
@@ -85,6 +85,7 @@ export const anyFigure = fc.oneof(
   fc.constant(figure(null)),
   fc.tuple(anyFraction, tones).map(([f, tone]) => figure(f, { tone })),
   fc.integer({ min: -5000, max: 5000 }).map((n) => figure(exact(n), { grouped: true })),
+  fc.tuple(anyFraction, anyFraction).map(([a, b]) => rangeFigure(a, least(a, b), greatest(a, b))),
 );
 
 export const anyCell: fc.Arbitrary<Cell> = fc.oneof(hostileText, anyFigure);

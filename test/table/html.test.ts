@@ -17,7 +17,7 @@ const ALLOWED: Record<string, RegExp> = {
   style: /^text-align:(start|end)$/,
   scope: /^(col|row|rowgroup)$/,
   colspan: /^\d+$/,
-  "data-tone": /^(derived|presumed|borrowed|trace|at-least|at-most|unknown)$/,
+  "data-tone": /^(derived|presumed|borrowed|trace|at-least|at-most|between|unknown)$/,
   "data-row": /^(group|subtotal|total)$/,
 };
 

@@ -1,6 +1,7 @@
 import type { Decimal } from "decimal.js";
 import type { ComponentId } from "../../food/components.ts";
 import { compare, exact, type Fraction, isZero, over, toDecimal } from "../../number/fraction.ts";
+import { boundOfEnds, type Ends } from "../../sheet/ends.ts";
 import { addUp, type EnergyBy } from "../../sheet/energy.ts";
 import { type Bound, Tally } from "../../sheet/tally.ts";
 import type { EatenPortion } from "../portion/eaten.ts";
@@ -18,6 +19,9 @@ export interface EnergyBalance {
   readonly share: Decimal | undefined;
   readonly exactShare: Fraction | undefined;
   readonly bound: Bound;
+  /** Between what the share can lie; nothing for an end that nothing limits. */
+  readonly least: Decimal | undefined;
+  readonly most: Decimal | undefined;
   readonly range: EnergyRange | undefined;
   readonly verdict: RangeVerdict | undefined;
 }
@@ -33,7 +37,8 @@ const PER_GRAM: { readonly [O in RangeOf]?: readonly [ComponentId, number] } = {
 
 /**
  * The portion's shares of energy by a factor system: those that it counts, and those with a range.
- * Figures count as they stand: the interval that a rounded figure may stand for is not carried along.
+ * Figures that are published with their ends count with both: a verdict that only one of them bears out is
+ * not proven.
  */
 export function balanceOf(
   portion: EatenPortion,
@@ -69,8 +74,12 @@ function energyOf(portion: EatenPortion, of: RangeOf): Tally | undefined {
   const grams = portion.brings(id);
   const kcal = grams.times(factor);
   // Free sugars are added sugars and more: those of honey and juice.
-  const bound = of === "freeSugars" && grams.bound === "exact" ? "at-least" : grams.bound;
-  return new Tally(kcal.exact.n, kcal.exact.d, "kcal", grams, () => grams.coverage, bound);
+  const isPart = of === "freeSugars" && grams.bound !== "unknown";
+  const ends = (): Ends => (isPart ? { ...kcal.ends, high: undefined } : kcal.ends);
+  const whole = grams.bound === "exact" ? "at-least" : grams.bound;
+  const part = grams.ranged.length > 0 ? boundOfEnds(kcal.exact, ends(), false) : whole;
+  const bound = isPart ? part : grams.bound;
+  return new Tally(kcal.exact.n, kcal.exact.d, "kcal", grams, () => grams.coverage, bound, ends);
 }
 
 function held(of: RangeOf, energy: Tally, whole: Tally, range: EnergyRange | undefined): EnergyBalance {
@@ -82,15 +91,18 @@ function held(of: RangeOf, energy: Tally, whole: Tally, range: EnergyRange | und
     share: known ? share.value : undefined,
     exactShare: known ? share.exact : undefined,
     bound: share.bound,
+    least: known ? share.least : undefined,
+    most: known ? share.most : undefined,
     range,
     verdict: range && verdictOf(share, range),
   };
 }
 
-function verdictOf({ exact: share, bound }: Tally, range: EnergyRange): RangeVerdict {
+function verdictOf({ exact: share, bound, ranged, ends }: Tally, range: EnergyRange): RangeVerdict {
   const end = (text: string | undefined): Fraction | undefined =>
     text === undefined ? undefined : over(exact(text), exact(100));
   const [least, most] = [end(range.least), end(range.most)];
+  if (ranged.length > 0) return verdictOfEnds(ends, least, most);
   const isUnder = least !== undefined && compare(share, least) < 0;
   const isOver = most !== undefined && compare(share, most) > 0;
   if (bound === "exact") return isUnder ? "under" : isOver ? "over" : "within";
@@ -98,6 +110,18 @@ function verdictOf({ exact: share, bound }: Tally, range: EnergyRange): RangeVer
   if (bound === "at-most")
     return isUnder ? "under" : !isOver && least === undefined ? "within" : "not-proven";
   return "not-proven";
+}
+
+function verdictOfEnds(
+  { low, high }: Ends,
+  least: Fraction | undefined,
+  most: Fraction | undefined,
+): RangeVerdict {
+  if (least && high && compare(high, least) < 0) return "under";
+  if (most && low && compare(low, most) > 0) return "over";
+  const isEnough = least === undefined || (low !== undefined && compare(low, least) >= 0);
+  const isFew = most === undefined || (high !== undefined && compare(high, most) <= 0);
+  return isEnough && isFew ? "within" : "not-proven";
 }
 
 /** A quotient that is often asked for, with what has been published of it. */
@@ -109,6 +133,9 @@ export interface PortionRatio {
   readonly value: Decimal | undefined;
   readonly exactValue: Fraction | undefined;
   readonly bound: Bound;
+  /** Between what it can lie; nothing for an end that nothing limits. */
+  readonly least: Decimal | undefined;
+  readonly most: Decimal | undefined;
   readonly note: string;
   readonly source: string;
 }
@@ -173,6 +200,8 @@ function ratio(
     value: known && toDecimal(known.exact),
     exactValue: known?.exact,
     bound: known?.bound ?? "unknown",
+    least: known?.least,
+    most: known?.most,
     ...said,
   };
 }

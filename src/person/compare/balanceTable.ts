@@ -1,5 +1,7 @@
+import type { Decimal } from "decimal.js";
 import { type ComponentId, components } from "../../food/components.ts";
-import { exact, times } from "../../number/fraction.ts";
+import { exact, type Fraction, times } from "../../number/fraction.ts";
+import { type Ends, scaledBy } from "../../sheet/ends.ts";
 import { legend, showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
 import { type Cell, type Table, table } from "../../table/table.ts";
@@ -34,9 +36,9 @@ export function balanceTables(c: ComparisonData, language: Language): Table[] {
       verdict ? words(RANGE_WORDS[verdict]) : "",
     ];
   });
-  const ratios = c.ratios.map(({ name, unit, exactValue, bound }): Cell[] => [
+  const ratios = c.ratios.map(({ name, unit, exactValue, bound, least, most }): Cell[] => [
     words(name),
-    bounded(exactValue, bound, { language, ...(unit !== "" && { unit: words(unit) }) }),
+    bounded(exactValue, bound, { language, ...(unit !== "" && { unit: words(unit) }) }, endsOf(least, most)),
     "",
     "",
   ]);
@@ -61,11 +63,18 @@ export function balanceTables(c: ComparisonData, language: Language): Table[] {
   ];
 }
 
-function balanceCell({ exactShare, bound }: EnergyBalance, language: Language): Cell {
-  const percent = exactShare && times(exactShare, { n: 100n, d: 1n });
-  const shown = bounded(percent, bound, { places: 1, language });
+function balanceCell({ exactShare, bound, least, most }: EnergyBalance, language: Language): Cell {
+  const percent = exactShare && times(exactShare, HUNDRED);
+  const ends = scaledBy(endsOf(least, most), HUNDRED);
+  const shown = bounded(percent, bound, { places: 1, language }, ends);
   if (shown.value === null) return shown;
   return { ...shown, text: say(language, "{figure}%", { figure: shown.text }) };
+}
+
+const HUNDRED: Fraction = { n: 100n, d: 1n };
+
+function endsOf(least: Decimal | undefined, most: Decimal | undefined): Ends {
+  return { low: least && exact(least), high: most && exact(most), told: undefined };
 }
 
 function rangeText({ least, most, kind }: EnergyRange, language: Language): string {

@@ -1,6 +1,7 @@
 import { type ComponentId, components } from "../../food/components.ts";
 import type { Fraction } from "../../number/fraction.ts";
-import { tallyFigure } from "../../sheet/show.ts";
+import type { Ends } from "../../sheet/ends.ts";
+import { endsFigure, tallyFigure } from "../../sheet/show.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
 import { type FigureHow, figure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
@@ -17,8 +18,9 @@ export function boundFigure(tally: Tally, how: FigureHow): Figure {
   return isPart ? figure(tally.exact, { ...how, tone: "at-least" }) : tallyFigure(tally, how);
 }
 
-/** A figure with its bound; unknown where it has none. */
-export function bounded(value: Fraction | undefined, bound: Bound, how: FigureHow): Figure {
+/** A figure with its bound, a middle one with its ends; unknown where it has none. */
+export function bounded(value: Fraction | undefined, bound: Bound, how: FigureHow, ends?: Ends): Figure {
   if (value === undefined || bound === "unknown") return figure(null, how);
+  if (bound === "between") return ends ? endsFigure({ exact: value, ends }, how) : figure(null, how);
   return figure(value, { ...how, ...(bound !== "exact" && { tone: bound }) });
 }

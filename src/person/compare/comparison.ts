@@ -81,6 +81,11 @@ export class Comparison extends Shown implements ComparisonData {
     return this.rows.filter(({ uppers }) => uppers.some(({ verdict }) => verdict === "past"));
   }
 
+  /** Rows of which what is told can be past an upper level, and need not be. */
+  get mayBePast(): readonly ComparisonRow[] {
+    return this.rows.filter(({ uppers }) => uppers.some(({ verdict }) => verdict === "may-be-past"));
+  }
+
   /** Components against the day, the balance of energy, and what to heed. */
   override toTables(language: Language = britishEnglish): readonly Table[] {
     return comparisonTables(this, readLanguage(language));

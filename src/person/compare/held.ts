@@ -1,10 +1,12 @@
 import type { Decimal } from "decimal.js";
 import { type ComponentId, components } from "../../food/components.ts";
-import { compare, exact, type Fraction, over, plus, sum, toDecimal, ZERO } from "../../number/fraction.ts";
+import { compare, exact, type Fraction, over, plus, toDecimal, ZERO } from "../../number/fraction.ts";
+import { boundOfEnds, type Ends, sumOf } from "../../sheet/ends.ts";
 import { addUp } from "../../sheet/energy.ts";
 import { type Bound, Tally } from "../../sheet/tally.ts";
 import type { ReferenceFigure, UpperFigure } from "../intakes/resolve.ts";
 import type { EatenPortion } from "../portion/eaten.ts";
+import { type LevelVerdict, verdictOn } from "../portion/verdict.ts";
 
 /**
  * What a portion is of a day's reference. `whole`: at least all of it, proven. `part`: less than all of
@@ -14,10 +16,12 @@ export type ReferenceVerdict = "part" | "whole" | "not-proven";
 
 /**
  * Where a portion stands to an upper level of a day. `past`: above it, proven even where lines are
- * silent. `under`: not above it, proven. `not-proven`: not above it so far as is known.
+ * silent, and by the low ends of ranged figures. `may-be-past`: what is told reaches from no more than
+ * the level to more. `under`: not above it, proven, by the high ends. `not-proven`: not above it so far
+ * as is told, but not all is told.
  * `other-sources`: the level counts supplements or added forms, which this portion is not known to hold.
  */
-export type UpperVerdict = "under" | "past" | "not-proven" | "other-sources";
+export type UpperVerdict = LevelVerdict | "other-sources";
 
 /** A portion held against a reference. */
 export interface HeldReference {
@@ -27,6 +31,9 @@ export interface HeldReference {
   /** Of the day's figure; nothing where nothing is known. */
   readonly share: Decimal | undefined;
   readonly exactShare: Fraction | undefined;
+  /** Between what the share can lie; nothing for an end that nothing limits. */
+  readonly least: Decimal | undefined;
+  readonly most: Decimal | undefined;
   readonly bound: Bound;
   readonly verdict: ReferenceVerdict;
 }
@@ -38,6 +45,9 @@ export interface HeldUpper {
   readonly amount: Tally;
   readonly share: Decimal | undefined;
   readonly exactShare: Fraction | undefined;
+  /** Between what the share can lie; nothing for an end that nothing limits. */
+  readonly least: Decimal | undefined;
+  readonly most: Decimal | undefined;
   readonly bound: Bound;
   readonly verdict: UpperVerdict;
 }
@@ -46,9 +56,9 @@ export interface HeldUpper {
 export function holdReference(portion: EatenPortion, figure: ReferenceFigure): HeldReference {
   const amount = amountFor(portion, figure);
   const whole = exact(figure.value);
-  const { low, high } = endsOf(portion, figure);
+  const { low, high } = amount.ends;
   const verdict =
-    compare(low, whole) >= 0 ? "whole" : high && compare(high, whole) < 0 ? "part" : "not-proven";
+    low && compare(low, whole) >= 0 ? "whole" : high && compare(high, whole) < 0 ? "part" : "not-proven";
   return { figure, amount, ...shareOf(amount, whole), verdict };
 }
 
@@ -57,20 +67,13 @@ export function holdUpper(portion: EatenPortion, figure: UpperFigure): HeldUpper
   const level = exact(figure.value);
   if (figure.covers.startsWith("supplements")) return holdAdded(portion, figure, level);
   const amount = amountFor(portion, figure);
-  const { low, high } = endsOf(portion, figure);
-  const verdict =
-    compare(low, level) > 0 ? "past" : high && compare(high, level) <= 0 ? "under" : "not-proven";
-  return { figure, amount, ...shareOf(amount, level), verdict };
+  return { figure, amount, ...shareOf(amount, level), verdict: verdictOn(amount.ends, level) };
 }
 
 /** The least and the most of what a figure counts, for all that silent lines, limits and rounding leave open. */
-function endsOf(
-  portion: EatenPortion,
-  { of, basis }: ReferenceFigure | UpperFigure,
-): { readonly low: Fraction; readonly high: Fraction | undefined } {
-  const low = sum(of.map((id) => portion.ends(id).low));
-  const high = of.map((id) => mostOf(portion, id)).reduce(add, ZERO);
-  return { low, high: basis === "alpha-tocopherol equivalents" ? undefined : high };
+function endsOf(portion: EatenPortion, { of, basis }: ReferenceFigure | UpperFigure): Ends {
+  const ends = sumOf(of.map((id) => ({ ...portion.ends(id), high: mostOf(portion, id) })));
+  return basis === "alpha-tocopherol equivalents" ? { ...ends, high: undefined } : ends;
 }
 
 /** What was added to fortified foods is at most all that these foods hold. */
@@ -88,23 +91,40 @@ function holdAdded(portion: EatenPortion, figure: UpperFigure, level: Fraction):
   );
   const high = fortified.map(({ most }) => most).reduce(add, ZERO);
   const bound = held.bound === "exact" || held.bound === "at-most" ? "at-most" : "unknown";
-  const amount = new Tally(held.exact.n, held.exact.d, held.unit, held, () => held.coverage, bound);
-  const under = high && compare(high, level) <= 0;
-  return { figure, amount, ...shareOf(amount, level), verdict: under ? "under" : "not-proven" };
+  // Nobody tells how much of it was added: from nothing to all of it.
+  const ends = (): Ends => ({ low: ZERO, high, told: high });
+  const own = bound === "at-most" && held.ranged.length > 0 ? boundOfEnds(held.exact, ends(), false) : bound;
+  const amount = new Tally(held.exact.n, held.exact.d, held.unit, held, () => held.coverage, own, ends);
+  return { figure, amount, ...shareOf(amount, level), verdict: verdictOn(ends(), level) };
 }
 
-const NO_MARKS = { missing: [], trace: [], below: [], borrowed: [], derived: [], presumed: [] } as const;
+const NO_MARKS = {
+  missing: [],
+  trace: [],
+  below: [],
+  borrowed: [],
+  derived: [],
+  presumed: [],
+  ranged: [],
+} as const;
 
 /**
  * What the portion brings of just what a figure counts. Of alpha-tocopherol equivalents a food table
  * that gives alpha-tocopherol tells a part, the main one: what there is at least.
  */
-function amountFor(portion: EatenPortion, { of, basis }: ReferenceFigure | UpperFigure): Tally {
+function amountFor(portion: EatenPortion, figure: ReferenceFigure | UpperFigure): Tally {
+  const { of, basis } = figure;
   const tallies = of.map((id) => portion.brings(id));
   const [only, ...others] = tallies;
   const all = only && others.length === 0 ? only : addUp(components[of[0] ?? "energy"].unit, tallies);
-  if (basis !== "alpha-tocopherol equivalents" || all.bound === "unknown") return all;
-  return new Tally(all.exact.n, all.exact.d, all.unit, all, () => all.coverage, "at-least");
+  const isPart = basis === "alpha-tocopherol equivalents" && all.bound !== "unknown";
+  const ends = (): Ends => endsOf(portion, figure);
+  const bound = !isPart
+    ? all.bound
+    : all.ranged.length > 0
+      ? boundOfEnds(all.exact, ends(), false)
+      : "at-least";
+  return new Tally(all.exact.n, all.exact.d, all.unit, all, () => all.coverage, bound, ends);
 }
 
 /** What holds a component whole: where the part is silent, it is at most the whole. */
@@ -123,7 +143,20 @@ function add(all: Fraction | undefined, next: Fraction | undefined): Fraction | 
   return all && next && plus(all, next);
 }
 
-function shareOf(amount: Tally, whole: Fraction): Pick<HeldReference, "share" | "exactShare" | "bound"> {
-  const exactShare = amount.bound === "unknown" || whole.n === 0n ? undefined : over(amount.exact, whole);
-  return { share: exactShare && toDecimal(exactShare), exactShare, bound: amount.bound };
+function shareOf(
+  amount: Tally,
+  whole: Fraction,
+): Pick<HeldReference, "share" | "exactShare" | "least" | "most" | "bound"> {
+  const { exact: value, bound, ends } = amount;
+  const ofWhole = (of: Fraction | undefined): Fraction | undefined =>
+    of === undefined || whole.n === 0n ? undefined : over(of, whole);
+  const exactShare = bound === "unknown" ? undefined : ofWhole(value);
+  const [low, high] = [ofWhole(ends.low), ofWhole(ends.high)];
+  return {
+    share: exactShare && toDecimal(exactShare),
+    exactShare,
+    least: low && toDecimal(low),
+    most: high && toDecimal(high),
+    bound,
+  };
 }

@@ -1,11 +1,11 @@
 import { type ComponentGroup, type ComponentId, components } from "../../food/components.ts";
 import { exact } from "../../number/fraction.ts";
-import { silentNotes } from "../../sheet/show.ts";
+import { endsFigure, hasEnds, rangedNotes, silentNotes } from "../../sheet/show.ts";
 import { groupHeadings } from "../../sheet/tables.ts";
 import type { Tally } from "../../sheet/tally.ts";
-import { figure, legend, showFigure } from "../../table/figure.ts";
+import { type FigureHow, figure, legend, rangeFigure, showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
-import { type Cell, type Row, type Table, table } from "../../table/table.ts";
+import { type Cell, type Figure, type Row, type Table, table } from "../../table/table.ts";
 import type { Authority, ReferenceKind, UpperKind } from "../intakes/table.ts";
 import { balanceTables } from "./balanceTable.ts";
 import { cautionTables } from "./cautionTable.ts";
@@ -29,6 +29,7 @@ const REFERENCE_WORDS: { readonly [V in ReferenceVerdict]: string } = {
 const UPPER_WORDS: { readonly [V in UpperVerdict]: string } = {
   under: "under the level",
   past: "past the level",
+  "may-be-past": "may be past the level",
   "not-proven": "not proven under it",
   "other-sources": "of other sources",
 };
@@ -130,6 +131,11 @@ function levelTables(c: ComparisonData, language: Language): Table[] {
           c.rows.flatMap(({ of, upper }) => silentOf(of, upper, language)),
           language,
         ),
+        ...rangedNotes(
+          c.rows.flatMap(({ of, upper }) => silentOf(of, upper, language)),
+          language,
+        ),
+        ...c.rows.flatMap(({ of, upper }) => toldNotes(of, upper, language)),
       ],
     }),
   ];
@@ -162,8 +168,14 @@ function titleOf(c: ComparisonData, language: Language): string {
   return say(language, who, { name: c.name, authority: say(language, authority) });
 }
 
-function amountCell({ amount, figure: f }: HeldReference | HeldUpper, language: Language): Cell {
-  return boundFigure(amount, { unit: say(language, f.unit), language });
+function amountCell(held: HeldReference | HeldUpper, language: Language): Cell {
+  return openFigure(held.amount, held.verdict, { unit: say(language, held.figure.unit), language });
+}
+
+/** As a tally is shown; where its ends leave open where it stands, they are shown however close they are. */
+function openFigure(amount: Tally, verdict: HeldReference["verdict"] | UpperVerdict, how: FigureHow): Figure {
+  const isOpen = verdict === "not-proven" || verdict === "may-be-past";
+  return isOpen && hasEnds(amount) ? endsFigure(amount, how) : boundFigure(amount, how);
 }
 
 function referenceCell({ figure: f }: HeldReference, language: Language): Cell {
@@ -183,8 +195,8 @@ function upperCell({ figure: f }: HeldUpper, language: Language): Cell {
 }
 
 /** A share in per cent, with what must be said of the amount. */
-function shareCell({ amount, figure: f }: HeldReference | HeldUpper, language: Language): Cell {
-  return boundFigure(amount.times(100).over(f.value), { places: 0, language });
+function shareCell({ amount, figure: f, verdict }: HeldReference | HeldUpper, language: Language): Cell {
+  return openFigure(amount.times(100).over(f.value), verdict, { places: 0, language });
 }
 
 function dayNotes(c: ComparisonData, rows: readonly Row[], language: Language): string[] {
@@ -210,6 +222,10 @@ function dayNotes(c: ComparisonData, rows: readonly Row[], language: Language): 
     ...kindNotes(held, language),
     ...legend(rows, language),
     ...silentNotes(
+      c.rows.flatMap(({ of, reference }) => silentOf(of, reference, language)),
+      language,
+    ),
+    ...rangedNotes(
       c.rows.flatMap(({ of, reference }) => silentOf(of, reference, language)),
       language,
     ),
@@ -242,6 +258,19 @@ function stateNotes(held: readonly (HeldReference | HeldUpper)[], language: Lang
 function kindNotes(held: readonly (HeldReference | HeldUpper)[], language: Language): string[] {
   const used = held.filter(({ verdict }) => verdict !== "other-sources").map(({ figure: f }) => f.kind);
   return KINDS.filter(([kind]) => used.includes(kind)).map(([, text]) => say(language, text));
+}
+
+/** How far what is told reaches, where silent lines leave no most to show. */
+function toldNotes(of: readonly ComponentId[], held: HeldUpper | undefined, language: Language): string[] {
+  const { low, high, told } = held?.amount.ends ?? {};
+  if (held?.verdict !== "may-be-past" || high || !low || !told) return [];
+  const { text } = rangeFigure(told, low, told, { unit: say(language, held.figure.unit), language });
+  return [
+    say(language, "{components}: what is told makes {range}, and what is not told comes on top", {
+      components: nameOf(of, language),
+      range: text,
+    }),
+  ];
 }
 
 function silentOf(

@@ -1,11 +1,12 @@
 import { components } from "../../food/components.ts";
 import { compare, exact, type Fraction, times } from "../../number/fraction.ts";
-import { tallyFigure } from "../../sheet/show.ts";
+import { endsFigure, hasEnds, rangedNotes, tallyFigure } from "../../sheet/show.ts";
 import type { Tally } from "../../sheet/tally.ts";
-import { figure, legend, showFigure } from "../../table/figure.ts";
+import { type FigureHow, figure, legend, rangeFigure, showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
 import { type Cell, type Row, type Table, table } from "../../table/table.ts";
 import { practitionerNote } from "../caution.ts";
+import type { Authority } from "../intakes/table.ts";
 import type { DoseEater, DoseFor, DoseRow } from "./doses.ts";
 
 /** Shares of a level from this on are shown; the rest are counted in a note. */
@@ -31,14 +32,14 @@ export function doseTable(
     const eaters = new Set(checked);
     const cellOf = ({ id }: DoseEater): Cell => {
       const own = held.get(id);
-      return own ? levelCell(amount, own, language) : eaters.has(id) ? words("no level") : "";
+      return own ? levelCell(amount, own, language) : eaters.has(id) ? words("no level: ask") : "";
     };
     return {
       kind: "body",
       cells: [
         line,
         words(components[of].name),
-        tallyFigure(amount, { unit: words(components[of].unit), language }),
+        amountCell(amount, people, { unit: words(components[of].unit), language }),
         ...who.map(cellOf),
         ...(who.length > 1 ? [names.get(riskiest) ?? riskiest] : []),
       ],
@@ -70,37 +71,82 @@ export function doseTable(
         ? [words("{count} more, under a twentieth of everyone's level", { count: String(fewer) })]
         : []),
       ...legend(rows, language),
+      ...rangedNotes(
+        shown.map(({ of, amount }) => [components[of].name, amount]),
+        language,
+      ),
+      ...askNotes(shown, language),
       words("A level is of a whole day: what else is eaten comes on top."),
       words(practitionerNote),
     ],
   });
 }
 
+/** What the dose brings; where its ends leave open how that stands to a level, both however close they are. */
+function amountCell(amount: Tally, people: readonly DoseFor[], how: FigureHow): Cell {
+  const isOpen = people.some(isOpenTo);
+  return isOpen && hasEnds(amount) ? endsFigure(amount, how) : tallyFigure(amount, how);
+}
+
+function isOpenTo({ verdict }: DoseFor): boolean {
+  return verdict === "not-proven" || verdict === "may-be-past";
+}
+
+/** How an authority is named in a table of several people. */
+const NAMES: { readonly [A in Authority]: string } = { uk: "UK", us: "US", eu: "EU" };
+
+/** What to do where an authority has no level at someone's age, or nobody has. */
+function askNotes(rows: readonly DoseRow[], language: Language): string[] {
+  const words = (text: string): string => say(language, text);
+  const isLent = rows.some(({ people }) => people.some(({ noLevelBy }) => noLevelBy !== undefined));
+  const isBare = rows.some(({ people, checked }) => checked.length > people.length);
+  return [
+    ...(isLent
+      ? [
+          words(
+            "Where someone's authority has no level at their age, another's stands in and is named: a help for whoever is asked, and no leave to serve up to it.",
+          ),
+        ]
+      : []),
+    ...(isBare
+      ? [
+          words(
+            "no level: none is held here for them, and no amount is proven safe; ask a clinician or dietitian",
+          ),
+        ]
+      : []),
+  ];
+}
+
 /** A share of the level, and the level itself. */
-function levelCell(
-  amount: Tally,
-  { level, exactShare, least, most, verdict }: DoseFor,
-  language: Language,
-): Cell {
-  const of = showFigure(exact(level.value), { unit: say(language, level.unit), language });
+function levelCell(amount: Tally, own: DoseFor, language: Language): Cell {
+  const { level, authority, noLevelBy, exactShare, least, most } = own;
+  const figureOf = showFigure(exact(level.value), { unit: say(language, level.unit), language });
+  const lent = "{level} ({authority} level: no {own} level at this age)";
+  const of = noLevelBy
+    ? say(language, lent, { level: figureOf, authority: NAMES[authority], own: NAMES[noLevelBy] })
+    : figureOf;
   if (exactShare === undefined) {
     const unknown = figure(null, { language });
     return { ...unknown, text: say(language, "{share} of {level}", { share: unknown.text, level: of }) };
   }
   const percent = tallyFigure(amount.times(100).over(level.value), { places: 0, language });
   // What the amount is marked with stands beside it, in its own column; a bound stays.
-  const isBound = percent.tone === "at-least" || percent.tone === "at-most";
+  const isBound = percent.tone === "at-least" || percent.tone === "at-most" || percent.tone === "between";
   const known = isBound ? percent.text : inPercent(exactShare, language);
-  const isOpen = verdict === "not-proven" && most !== undefined;
+  const isOpen = isOpenTo(own) && most !== undefined;
   const share = isOpen ? between(exact(least), exact(most), language) : known;
   return { ...percent, text: say(language, "{share}% of {level}", { share, level: of }) };
 }
 
 /** Two shares, where what is known leaves open which side of the level it is. */
 function between(low: Fraction, high: Fraction, language: Language): string {
-  return say(language, "{low} to {high}", { low: inPercent(low, language), high: inPercent(high, language) });
+  const [least, most] = [times(low, HUNDRED), times(high, HUNDRED)];
+  return rangeFigure(most, least, most, { places: 0, language }).text;
 }
 
+const HUNDRED: Fraction = { n: 100n, d: 1n };
+
 function inPercent(share: Fraction, language: Language): string {
-  return showFigure(times(share, { n: 100n, d: 1n }), { places: 0, language });
+  return showFigure(times(share, HUNDRED), { places: 0, language });
 }

@@ -3,31 +3,49 @@ import type { ComponentId } from "../../food/components.ts";
 import type { FoodCaution } from "../../food/food.ts";
 import { fault, quote } from "../../number/error.ts";
 import { compare, exact, type Fraction, isZero, over, toDecimal, ZERO } from "../../number/fraction.ts";
+import type { Ends } from "../../sheet/ends.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
 import { britishEnglish, type Language } from "../../table/language.ts";
 import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
-import { countsFood, isIntakes, type ReferenceIntakes } from "../intakes/referenceIntakes.ts";
+import {
+  countsFood,
+  isIntakes,
+  type ReferenceIntakes,
+  referenceIntakes,
+} from "../intakes/referenceIntakes.ts";
 import type { UpperFigure } from "../intakes/resolve.ts";
+import type { Authority } from "../intakes/table.ts";
 import { readPerson } from "../readPerson.ts";
 import { doseTable } from "./doseTable.ts";
-import { type Dose, type Eaten, type EatenPortion, type Ends, readEaten } from "./eaten.ts";
+import { type Dose, type Eaten, type EatenPortion, readEaten } from "./eaten.ts";
+import { type LevelVerdict, verdictOn } from "./verdict.ts";
 
 /** One person's level of what a dose brings. */
 export interface DoseFor {
   readonly who: string;
   readonly level: UpperFigure;
+  /** Whose level it is. */
+  readonly authority: Authority;
+  /**
+   * Set where that is another authority than the person's, which has a level of it but none at their age:
+   * the lowest that another publishes for them stands here, to help whoever is asked.
+   */
+  readonly noLevelBy?: Authority;
   /** Of the whole day's level; nothing where nothing is known. */
   readonly share: Decimal | undefined;
   readonly exactShare: Fraction | undefined;
-  /** Between what the share can lie: nothing for the most where no limit is known. */
+  /** Between what the share can lie, by the ends of ranged figures: nothing for the most where no limit is known. */
   readonly least: Decimal;
   readonly most: Decimal | undefined;
   readonly bound: Bound;
-  /** `past`: above the day's level, by this line alone. `under` is proven, too. */
-  readonly verdict: "under" | "past" | "not-proven";
-  /** What the dose brings for each kilogram of this person. */
+  /**
+   * `past`: above the day's level, by this line alone and at the least. `may-be-past`: what is told reaches
+   * above it. `under` is proven, too, at the most. `not-proven`: only what is not told could be above.
+   */
+  readonly verdict: LevelVerdict;
+  /** What the dose brings for each kilogram of this person, by the amount's value. */
   readonly perKg: Decimal | undefined;
 }
 
@@ -39,13 +57,13 @@ export interface DoseRow {
   readonly grams: Decimal;
   readonly of: ComponentId;
   readonly amount: Tally;
-  /** Everyone who has a level, the one it weighs most on first. */
+  /** Everyone who has a level, of another authority where theirs has none at their age; the one it weighs most on first. */
   readonly people: readonly [DoseFor, ...DoseFor[]];
   /** Whom it takes furthest towards their level; of equals the lightest. */
   readonly riskiest: string;
   /** What the line's foods say to heed: all of it, for a code does not tell which component it speaks of. */
   readonly cautions: readonly FoodCaution[];
-  /** Everyone whom it was checked for, those without a level counted in. */
+  /** Everyone whom it was checked for, those without any level counted in: of theirs, nobody can say. */
   readonly checked: readonly string[];
 }
 
@@ -60,7 +78,9 @@ export class DoseCheck extends Shown {
   readonly rows: readonly DoseRow[];
   /** Rows that alone pass somebody's level for a whole day, proven. */
   readonly past: readonly DoseRow[];
-  /** Rows of which too little is known to say. */
+  /** Rows that are past nobody's level for certain, but reach above somebody's by what is told. */
+  readonly mayBePast: readonly DoseRow[];
+  /** Rows that are past nobody's level for certain, and not proven under everyone's: those of `mayBePast`, too. */
   readonly notProven: readonly DoseRow[];
   readonly #name: string;
   readonly #who: readonly DoseEater[];
@@ -72,9 +92,9 @@ export class DoseCheck extends Shown {
     this.#who = who;
     this.rows = [...rows].sort((a, b) => weight(b) - weight(a));
     this.past = this.rows.filter(({ people }) => people.some(({ verdict }) => verdict === "past"));
-    this.notProven = this.rows.filter(
-      (row) => !this.past.includes(row) && row.people.some(({ verdict }) => verdict === "not-proven"),
-    );
+    const open = this.rows.filter((row) => !this.past.includes(row));
+    this.mayBePast = open.filter(({ people }) => people.some(({ verdict }) => verdict === "may-be-past"));
+    this.notProven = open.filter(({ people }) => people.some(({ verdict }) => verdict !== "under"));
   }
 
   override toTables(language: Language = britishEnglish): readonly Table[] {
@@ -87,7 +107,11 @@ export class DoseCheck extends Shown {
  * size for all weighs most on the smallest. Each line is held by itself against the level of a whole
  * day, person by person, in the terms that the level counts; what else is eaten comes on top of it
  * ({@link compare}). What the line's foods say to heed stands with it: a figure that is not known, or
- * varies as seaweed's iodine does, is no reason to be easy.
+ * varies as seaweed's iodine does, is no reason to be easy. A figure that is published as a range is held
+ * with both its ends.
+ *
+ * No level at an age is no leave: where a person's authority has a level for others only, the lowest
+ * that another authority publishes for them stands in and says so (`noLevelBy`).
  *
  * `who` is one person's intakes, or several people's by name.
  *
@@ -128,18 +152,20 @@ export function doseCheck(
 /** Someone's levels and mass, to hold doses against. */
 export interface DosedPerson {
   readonly id: string;
-  readonly levels: ReadonlyMap<ComponentId, UpperFigure>;
+  readonly levels: ReadonlyMap<ComponentId, Level>;
   readonly mass: Fraction;
 }
 
+type Level = Pick<DoseFor, "level" | "authority" | "noLevelBy">;
+
 /** Reads someone's levels, once for all doses. */
 export function dosedPerson(id: string, intakes: ReferenceIntakes, mass: Fraction): DosedPerson {
-  return { id, levels: levelsOf(intakes), mass };
+  return { id, levels: new Map([...lentLevels(intakes), ...levelsOf(intakes)]), mass };
 }
 
 /** What each dose of a portion brings, held against the levels of everyone who gets it. */
 export function doseRows(portion: EatenPortion, people: readonly DosedPerson[]): readonly DoseRow[] {
-  const levels = new Map<ComponentId, [DosedPerson, UpperFigure][]>();
+  const levels = new Map<ComponentId, [DosedPerson, Level][]>();
   for (const one of people) {
     for (const [of, level] of one.levels) {
       const all = levels.get(of);
@@ -170,7 +196,7 @@ function readPeople(who: unknown): DosedPerson[] {
 /** One row for each component that somebody has a level of, those that the dose brings none of left out. */
 function rowsOf(
   dose: Dose,
-  levels: ReadonlyMap<ComponentId, readonly (readonly [DosedPerson, UpperFigure])[]>,
+  levels: ReadonlyMap<ComponentId, readonly (readonly [DosedPerson, Level])[]>,
   checked: readonly string[],
 ): DoseRow[] {
   return [...levels].flatMap(([of, all]): DoseRow[] => {
@@ -187,14 +213,35 @@ function rowsOf(
 }
 
 /** The lowest level of each single component that counts what food brings. */
-function levelsOf(intakes: ReferenceIntakes): ReadonlyMap<ComponentId, UpperFigure> {
-  const found = new Map<ComponentId, UpperFigure>();
-  for (const id of intakes.components) {
-    for (const level of intakes.get(id).uppers) {
+function levelsOf(
+  { authority, get, components }: ReferenceIntakes,
+  ids: readonly ComponentId[] = components,
+): ReadonlyMap<ComponentId, Level> {
+  const found = new Map<ComponentId, Level>();
+  for (const id of ids) {
+    for (const level of get(id).uppers) {
       const [of, ...others] = level.of;
       if (of === undefined || others.length > 0 || !countsFood(level)) continue;
-      const before = found.get(of);
-      if (!before || level.value.lessThan(before.value)) found.set(of, level);
+      const before = found.get(of)?.level;
+      if (!before || level.value.lessThan(before.value)) found.set(of, { level, authority });
+    }
+  }
+  return found;
+}
+
+const AUTHORITIES: readonly Authority[] = ["uk", "us", "eu"];
+
+/** The lowest that other authorities have of what a person's own has for people of another age alone. */
+function lentLevels({ authority, person, withoutUpper }: ReferenceIntakes): ReadonlyMap<ComponentId, Level> {
+  const ids = withoutUpper.filter(({ forOthers }) => forOthers).map(({ of }) => of);
+  const found = new Map<ComponentId, Level>();
+  if (ids.length === 0) return found;
+  for (const other of AUTHORITIES.filter((each) => each !== authority)) {
+    for (const [of, own] of levelsOf(referenceIntakes(other, person), ids)) {
+      const before = found.get(of)?.level;
+      const isHarm = own.level.kind !== "CDRR";
+      if (isHarm && (!before || own.level.value.lessThan(before.value)))
+        found.set(of, { ...own, noLevelBy: authority });
     }
   }
   return found;
@@ -207,7 +254,7 @@ function levelsOf(intakes: ReferenceIntakes): ReadonlyMap<ComponentId, UpperFigu
 function heldBy(
   amount: Tally,
   ends: Ends,
-  all: readonly (readonly [DosedPerson, UpperFigure])[],
+  all: readonly (readonly [DosedPerson, Level])[],
 ): readonly DoseFor[] {
   const known = amount.bound !== "unknown";
   const byValue = new Map<string, Against>();
@@ -217,16 +264,16 @@ function heldBy(
     byValue.set(key, made);
     return made;
   };
-  const held = all.map(([one, level]) => ({ one, level, against: against(level) }));
+  const held = all.map(([one, own]) => ({ one, own, against: against(own.level) }));
   const place = placesOf([...byValue.values()]);
   return held
     .sort(
       (a, b) => (place.get(a.against) ?? 0) - (place.get(b.against) ?? 0) || compare(a.one.mass, b.one.mass),
     )
-    .map(({ one: { id, mass }, level, against: own }) => ({
+    .map(({ one: { id, mass }, own, against: share }) => ({
       who: id,
-      level,
       ...own,
+      ...share,
       bound: amount.bound,
       perKg: known ? toDecimal(over(amount.exact, mass)) : undefined,
     }));
@@ -251,19 +298,19 @@ function shareOr0({ exactShare }: Against): Fraction {
 
 type Against = Pick<DoseFor, "share" | "exactShare" | "least" | "most" | "verdict">;
 
-function hold(amount: Tally, { low, high }: Ends, whole: Fraction): Against {
+function hold(amount: Tally, ends: Ends, whole: Fraction): Against {
+  const { low = ZERO, high } = ends;
   const exactShare = amount.bound === "unknown" ? undefined : over(amount.exact, whole);
-  const isUnder = high !== undefined && compare(high, whole) <= 0;
   return {
     share: exactShare && toDecimal(exactShare),
     exactShare,
     least: toDecimal(over(low, whole)),
     most: high && toDecimal(over(high, whole)),
-    verdict: compare(low, whole) > 0 ? "past" : isUnder ? "under" : "not-proven",
+    verdict: verdictOn(ends, whole),
   };
 }
 
-/** Rows in which nothing is known come first: they may be the worst. */
-function weight({ people: [{ share }] }: DoseRow): number {
-  return share === undefined ? Number.MAX_VALUE : Number(share);
+/** Rows in which nothing is known come first: they may be the worst. A range counts with its high end. */
+function weight({ people: [{ share, most }] }: DoseRow): number {
+  return share === undefined ? Number.MAX_VALUE : Number(most ?? share);
 }

@@ -1,10 +1,9 @@
 import { type ComponentId, components } from "../../food/components.ts";
 import type { FoodCaution, FoodInput } from "../../food/food.ts";
 import { type ErrorCode, fault, quote } from "../../number/error.ts";
-import { equals, type Fraction, isZero, ONE, over, sum, times, ZERO } from "../../number/fraction.ts";
-import { between } from "../../sheet/between.ts";
+import { type Fraction, isZero, ONE, over, sum, ZERO } from "../../number/fraction.ts";
+import type { Ends } from "../../sheet/ends.ts";
 import { addUp, type EnergyBy } from "../../sheet/energy.ts";
-import { componentIndex } from "../../sheet/plan.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import type { Tally } from "../../sheet/tally.ts";
 
@@ -37,12 +36,6 @@ export interface Dose {
   readonly ends: (id: ComponentId) => Ends;
 }
 
-/** Between what a figure lies. */
-export interface Ends {
-  readonly low: Fraction;
-  readonly high: Fraction | undefined;
-}
-
 interface Meal {
   readonly name: string | undefined;
   readonly sheet: Sheet;
@@ -52,7 +45,6 @@ interface Meal {
 export class EatenPortion {
   readonly meals: readonly Meal[];
   readonly #tallies = new Map<ComponentId, Tally>();
-  readonly #ends = new Map<ComponentId, Ends>();
   #foods: readonly EatenFood[] | undefined;
 
   constructor(meals: readonly Meal[]) {
@@ -83,9 +75,7 @@ export class EatenPortion {
 
   /** The least and the most that it can be: nothing for the most where a line is silent or has a trace. */
   ends(id: ComponentId): Ends {
-    const made = this.#ends.get(id) ?? this.#endsOf(id);
-    this.#ends.set(id, made);
-    return made;
+    return this.brings(id).ends;
   }
 
   /** What each constituent brings of the energy by a factor system, in kcal. */
@@ -129,7 +119,7 @@ export class EatenPortion {
       const keys = new Set(tops.filter((top) => top.meal === meal).map(({ key }) => key));
       return [...keys].map((key) => ({
         amount: lineTally(sheet, name, key, id),
-        most: lineEnds(sheet, key, id).high,
+        most: lineTally(sheet, undefined, key, id).exactMost,
       }));
     });
   }
@@ -147,22 +137,9 @@ export class EatenPortion {
             .filter(({ top }) => top.meal === meal && top.key === line.key)
             .flatMap(({ food }) => food.cautions ?? []),
           brings: (id: ComponentId): Tally => lineTally(sheet, name, line.key, id),
-          ends: (id: ComponentId): Ends => lineEnds(sheet, line.key, id),
+          ends: (id: ComponentId): Ends => lineTally(sheet, undefined, line.key, id).ends,
         })),
     );
-  }
-
-  #endsOf(id: ComponentId): Ends {
-    if (this.meals.every(({ sheet }) => isPlain(sheet, componentIndex(id)))) {
-      const { exact: value } = this.brings(id);
-      return { low: value, high: value };
-    }
-    const all = this.meals.map(({ sheet }) => between(sheet, id, { where: "portion", like: () => [] }));
-    const highs = all.map(({ exactMost }) => exactMost);
-    return {
-      low: sum(all.map(({ exactLeast }) => exactLeast)),
-      high: highs.every((high) => high !== undefined) ? sum(highs) : undefined,
-    };
   }
 
   #add(unit: string, of: (s: Sheet) => Tally): Tally {
@@ -176,30 +153,6 @@ export class EatenPortion {
       isZero(whole) ? undefined : masses.map((mass) => over(mass, whole)),
     );
   }
-}
-
-/** Whether every figure of a component is a known point: then its total is one too, and need not be asked. */
-function isPlain(s: Sheet, c: number): boolean {
-  return s.plan.lines.every(({ source, nested }) => {
-    if (nested) return isPlain(nested, c);
-    const figure = source.figure(c);
-    if (!figure || figure.kind === "missing" || !figure.low || !figure.high) return false;
-    return equals(figure.low, figure.value) && equals(figure.high, figure.value);
-  });
-}
-
-/** What a line can bring to a portion; of a nested recipe as far as its tally tells. */
-function lineEnds(sheet: Sheet, key: string, id: ComponentId): Ends {
-  const i = sheet.plan.indexOf(key);
-  const figure = sheet.plan.lines[i]?.source.figure(componentIndex(id));
-  if (figure) {
-    const share = over(over(sheet.values.grams[i] ?? ZERO, sheet.values.portions), { n: 100n, d: 1n });
-    const { low = figure.value, high } = figure;
-    return { low: times(low, share), high: high && times(high, share) };
-  }
-  const { exact: value, bound } = lineTally(sheet, undefined, key, id);
-  const isLow = bound === "exact" || bound === "at-least";
-  return { low: isLow ? value : ZERO, high: bound === "exact" || bound === "at-most" ? value : undefined };
 }
 
 function lineTally(sheet: Sheet, meal: string | undefined, key: string, id: ComponentId): Tally {

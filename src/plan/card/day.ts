@@ -1,10 +1,12 @@
 import { type ComponentId, component, components } from "../../food/components.ts";
 import { collect, type Fault, throwIfAny } from "../../number/error.ts";
-import { compare, exact, type Fraction, over, times } from "../../number/fraction.ts";
+import { exact, type Fraction, over, times, ZERO } from "../../number/fraction.ts";
 import { Comparison } from "../../person/compare/comparison.ts";
 import { countsFood, type ReferenceIntakes } from "../../person/intakes/referenceIntakes.ts";
 import type { IntakeFigure, ReferenceFigure, UpperFigure } from "../../person/intakes/resolve.ts";
-import { tallyFigure } from "../../sheet/show.ts";
+import { verdictOn } from "../../person/portion/verdict.ts";
+import { scaledBy } from "../../sheet/ends.ts";
+import { endsFigure, hasEnds, tallyFigure } from "../../sheet/show.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import { figure, showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
@@ -122,16 +124,21 @@ function shareOf(
   upper: Fraction | undefined,
   language: Language,
 ): DayShare {
-  const known = over(tally.exact, reference);
-  const above = isOver(tally, upper);
+  const isMiddle = tally.bound === "between";
+  // Of a range the bar goes as far as there is certain to be.
+  const known = over(isMiddle ? (tally.exactLeast ?? ZERO) : tally.exact, reference);
+  const standing = upper && verdictOn(tally.ends, upper);
+  const above = standing === "past";
   const unknown = tally.bound === "unknown";
-  const open = unknown || tally.bound === "at-least";
-  const percent = percentOf(known, tally, language);
+  const open = unknown || tally.bound === "at-least" || isMiddle;
+  const isRest = tally.bound === "at-least" || (isMiddle && tally.exactMost === undefined);
+  const percent = percentOf(known, tally, reference, language);
   const shown = unknown ? figure(null, { language }).text : percent;
   const spoken = [
     unknown ? say(language, "not known") : say(language, "{share} of a day", { share: percent }),
-    ...(open && !unknown ? [say(language, "the rest is not known")] : []),
+    ...(isRest ? [say(language, "the rest is not known")] : []),
     ...(above ? [say(language, "above the upper level")] : []),
+    ...(standing === "may-be-past" ? [say(language, "may be above the upper level")] : []),
   ].join(", ");
   return {
     known,
@@ -144,7 +151,13 @@ function shareOf(
 }
 
 /** Whole per cents, rounded the way that the bound asks for: at least 37.9 % is at least 37 %. */
-function percentOf(share: Fraction, { bound }: Tally, language: Language): string {
+function percentOf(share: Fraction, tally: Tally, reference: Fraction, language: Language): string {
+  const { bound } = tally;
+  if (bound === "between") {
+    const ends = scaledBy(tally.ends, over(HUNDRED, reference));
+    const { text } = endsFigure({ exact: times(share, HUNDRED), ends }, { places: 0, language });
+    return say(language, "{figure}%", { figure: text });
+  }
   const tone = bound === "at-least" || bound === "at-most" ? bound : "known";
   const shown = figure(times(share, HUNDRED), { tone, places: 0, language }).text;
   return say(language, "{figure}%", { figure: shown });
@@ -152,23 +165,25 @@ function percentOf(share: Fraction, { bound }: Tally, language: Language): strin
 
 const HUNDRED: Fraction = { n: 100n, d: 1n };
 
-/** Whether what is known is above the upper level. */
-function isOver(tally: Tally, upper: Fraction | undefined): boolean {
-  return upper !== undefined && tally.bound !== "at-most" && compare(tally.exact, upper) > 0;
-}
-
-/** What to say of a nutrient that is above its upper level; nothing of one that is not. */
+/** What to say of a nutrient that is above its upper level, or may be by what is told; nothing of others. */
 export function overCaution(
   id: ComponentId,
   tally: Tally,
   upper: Fraction | undefined,
   language: Language,
 ): string | undefined {
-  if (upper === undefined || !isOver(tally, upper)) return undefined;
+  const standing = upper && verdictOn(tally.ends, upper);
+  if (upper === undefined || (standing !== "past" && standing !== "may-be-past")) return undefined;
   const { name, unit } = components[id];
-  return say(language, "{component}: {brings} is above the upper level of {upper} a day", {
+  const text =
+    standing === "past"
+      ? "{component}: {brings} is above the upper level of {upper} a day"
+      : "{component}: {brings} may be above the upper level of {upper} a day";
+  const how = { unit, language };
+  const isOpen = standing === "may-be-past" && hasEnds(tally);
+  return say(language, text, {
     component: say(language, name),
-    brings: tallyFigure(tally, { unit, language }).text,
+    brings: (isOpen ? endsFigure(tally, how) : tallyFigure(tally, how)).text,
     upper: showFigure(upper, { unit, language }),
   });
 }

@@ -49,7 +49,8 @@ export class MealFigures {
   }
 
   brought(subject: Subject): Brought {
-    const key = `${subject.kind} ${String(subject.of)}`;
+    const by = subject.kind === "amount" ? (subject.by ?? "") : "";
+    const key = `${subject.kind} ${String(subject.of)} ${by}`;
     const found = this.#brought.get(key) ?? broughtBy(this.dishes, subject, this.#system);
     this.#brought.set(key, found);
     return found;

@@ -104,7 +104,7 @@ function potDemands(task: PotTask, exact: readonly Fraction[]): readonly ReadDem
   for (const { demands, factors } of tasters) {
     for (const demand of demands) {
       if (demand.subject.kind !== "amount") continue;
-      const key = `${demand.subject.of} ${demand.firm}`;
+      const key = `${demand.subject.of} ${demand.subject.by ?? ""} ${demand.firm}`;
       const ends = found.get(key) ?? { demand };
       for (const row of figures.rows(demand)) {
         const ratio = ratioLeft(row, dish, group.pot, factors);

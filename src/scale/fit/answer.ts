@@ -15,7 +15,6 @@ import type { Bound } from "../../sheet/tally.ts";
 import type { Demand } from "../demand.ts";
 import { moveLines, notesOn, type ScaleNote } from "../move.ts";
 import { boundAt } from "./bound.ts";
-import type { Brought } from "./brought.ts";
 import { type Constraint, quotientAt, sideMissed } from "./constraints.ts";
 import type { ReadDemand } from "./demands.ts";
 import type { Point } from "./linear.ts";
@@ -63,6 +62,8 @@ export interface NotProven {
   readonly silent: readonly string[];
   /** Lines of which only a trace, or a limit that they stay under, is told, where more would break the demand. */
   readonly loose: readonly string[];
+  /** Of a firm demand that is no mere limit, lines that count with a middle figure, from which the truth may lie far. */
+  readonly ranged: readonly string[];
   readonly text: string;
 }
 
@@ -134,7 +135,7 @@ export class Answer {
   }
 }
 
-const NOTHING: Pick<Brought, "silent" | "loose" | "looseRest"> = { silent: [], loose: [], looseRest: [] };
+const NOTHING = { silent: [], loose: [], looseRest: [], isHigh: false } as const;
 
 /** What a cook should know of sheets made from dishes, in their order. */
 export function notesOf(dishes: readonly Dish[], sheets: readonly Sheet[]): ScaleNote[] {
@@ -196,7 +197,7 @@ function outcomeText(read: ReadDemand, brings: Fraction | null, miss: Fraction, 
   return `${asked}: ${size} ${miss.n < 0n ? "short" : "over"}; the portion brings ${now}`;
 }
 
-/** Demands that lines are silent on, or of which what they tell could break it. */
+/** Demands that lines are silent on, or of which what they tell could break it; of firm ones, those that rest on middle figures. */
 export function notProvenOf({ asked }: Pick<Task, "asked">): NotProven[] {
   return asked.flatMap(({ demand, brought }): NotProven[] => {
     const silent = namesOf(brought.silent);
@@ -204,13 +205,15 @@ export function notProvenOf({ asked }: Pick<Task, "asked">): NotProven[] {
       ...(demand.most ? brought.loose : []),
       ...(demand.least ? brought.looseRest : []),
     ]).filter((name) => !silent.includes(name));
-    if (silent.length + loose.length === 0) return [];
+    const ranged = demand.firm ? namesOf(brought.ranged) : [];
+    if (silent.length + loose.length + ranged.length === 0) return [];
     const why = [
       ...(silent.length > 0 ? [`${few(silent)} ${silent.length === 1 ? "says" : "say"} nothing of it`] : []),
       ...(loose.length > 0 ? [`${few(loose)} may bring more than is counted`] : []),
+      ...(ranged.length > 0 ? [`of ${few(ranged)} a range is published, and its middle is counted`] : []),
     ];
     const text = `${demandText(demand)} is not proven: ${why.join("; ")}`;
-    return [{ demand: demand.demand, silent, loose, text }];
+    return [{ demand: demand.demand, silent, loose, ranged, text }];
   });
 }
 

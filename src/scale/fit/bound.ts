@@ -1,5 +1,6 @@
 import { type Fraction, ONE, sum } from "../../number/fraction.ts";
 import { boundOfQuotient, boundOfSum } from "../../sheet/bound.ts";
+import { boundOfEnds, sumOf } from "../../sheet/ends.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { Quantity } from "../demand.ts";
@@ -10,13 +11,14 @@ import type { Subject } from "./demands.ts";
 export function boundAt(
   sheets: readonly Sheet[],
   subject: Subject,
-  { silent, loose, looseRest }: Pick<Brought, "silent" | "loose" | "looseRest">,
+  { silent, loose, looseRest, isHigh }: Pick<Brought, "silent" | "loose" | "looseRest" | "isHigh">,
 ): Bound {
   if (subject.kind === "share") {
     if (silent.length > 0 || (loose.length > 0 && looseRest.length > 0)) return "unknown";
     // More of a part is a larger share, more of anything else a smaller one.
     return loose.length > 0 ? "at-least" : looseRest.length > 0 ? "at-most" : "exact";
   }
+  if (isHigh) return silent.length + loose.length > 0 ? "unknown" : "at-most";
   if (subject.kind === "amount") return known(sheets, subject.of).bound;
   const [a, b] = [known(sheets, subject.of[0]), known(sheets, subject.of[1])];
   return b.value.n === 0n ? "unknown" : boundOfQuotient(a.bound, a.value, b.bound, b.value);
@@ -25,8 +27,9 @@ export function boundAt(
 function known(sheets: readonly Sheet[], of: Quantity): { readonly bound: Bound; readonly value: Fraction } {
   if (of === "mass") return { bound: "exact", value: ONE };
   const totals = sheets.map((s) => s.total(of));
-  return {
-    bound: totals.map((t) => t.bound).reduce(boundOfSum, "exact"),
-    value: sum(totals.map((t) => t.exact)),
-  };
+  const value = sum(totals.map((t) => t.exact));
+  const bound = totals.map((t) => t.bound).reduce(boundOfSum, "exact");
+  const isRanged = totals.some((t) => t.bound === "between") && totals.every((t) => t.bound !== "unknown");
+  const hasLimits = totals.some((t) => t.below.length > 0);
+  return { bound: isRanged ? boundOfEnds(value, sumOf(totals.map((t) => t.ends)), hasLimits) : bound, value };
 }

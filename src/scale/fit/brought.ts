@@ -4,7 +4,7 @@ import { fault } from "../../number/error.ts";
 import { lcm } from "../../number/fraction.ts";
 import type { EnergyShareOf } from "../demand.ts";
 import type { ReadDemand, Subject } from "./demands.ts";
-import { energiesOf, type LinesOf, quantityOf } from "./lines.ts";
+import { energiesOf, highOf, type LinesOf, quantityOf } from "./lines.ts";
 import { type ByLine, type Dish, type LineAt, nameIn } from "./model.ts";
 
 /** A subject in figures: `value / per` is what is asked of; an amount has no `per`. */
@@ -17,6 +17,10 @@ export interface Brought {
   readonly loose: readonly NamedLine[];
   /** The same of what it is taken of, apart from the value itself. */
   readonly looseRest: readonly NamedLine[];
+  /** Lines that count with a middle figure from which the truth may lie far. */
+  readonly ranged: readonly NamedLine[];
+  /** Whether some line counts with its high end. */
+  readonly isHigh: boolean;
 }
 
 type NamedLine = LineAt & { readonly name: string };
@@ -39,7 +43,10 @@ export function askedOf(
 export function broughtBy(dishes: readonly Dish[], subject: Subject, system: EnergySystem): Brought {
   const quantities = (of: Parameters<typeof quantityOf>[1]): LinesOf[] =>
     dishes.map(({ sheet }) => quantityOf(sheet, of));
-  if (subject.kind === "amount") return brought(dishes, quantities(subject.of));
+  if (subject.kind === "amount") {
+    const { of, by } = subject;
+    return brought(dishes, by === "high" ? dishes.map(({ sheet }) => highOf(sheet, of)) : quantities(of));
+  }
   if (subject.kind === "ratio") {
     const [value, per] = subject.of;
     return brought(dishes, quantities(value), quantities(per));
@@ -81,10 +88,13 @@ function brought(
     );
     return distinct(lines);
   };
+  const all = [...value, ...(per ?? [])];
   return {
     value: together(value),
     per: per && together(per),
-    silent: named([...value, ...(per ?? [])].map(({ silent }) => silent)),
+    silent: named(all.map(({ silent }) => silent)),
+    ranged: named(all.map(({ ranged }) => ranged)),
+    isHigh: all.some(({ isHigh }) => isHigh),
     loose: named(value.map(({ loose }) => loose)),
     looseRest: named(looseRest),
   };

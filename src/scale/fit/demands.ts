@@ -10,7 +10,12 @@ import { unitOf } from "../linear.ts";
 
 /** What a demand is about, told apart by kind. */
 export type Subject =
-  | { readonly kind: "amount"; readonly of: Quantity }
+  | {
+      readonly kind: "amount";
+      readonly of: Quantity;
+      /** Of a firm limit, ranged figures count with their high ends: what may be served is what they can hold. */
+      readonly by?: "high";
+    }
   | { readonly kind: "share"; readonly of: EnergyShareOf }
   | { readonly kind: "ratio"; readonly of: readonly [Quantity, Quantity] };
 
@@ -90,7 +95,10 @@ function readDemand(input: unknown): ReadDemand {
   const ends = readEnds(given, subject, faults);
   throwIfAny(faults);
   if (!subject) throw malformed("this is not a demand", "say what it is about");
-  return { demand: input as Demand, subject, ...ends, firm: given.firm === true };
+  const firm = given.firm === true;
+  const isLimit = firm && ends.most !== undefined && ends.least === undefined;
+  const counted = isLimit && subject.kind === "amount" ? ({ ...subject, by: "high" } as const) : subject;
+  return { demand: input as Demand, subject: counted, ...ends, firm };
 }
 
 function readSubject(given: Given): Subject {

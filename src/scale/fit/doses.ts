@@ -8,6 +8,8 @@ import { listText, subjectFigure, subjectName } from "./words.ts";
 /** A limit that lines which are the same for everyone break by themselves, whatever else is served. */
 export interface DosedOver {
   readonly demand: ReadDemand;
+  /** Whether lines count with their high ends. */
+  readonly isHigh: boolean;
   /** The lines that bring any, most first. */
   readonly lines: readonly (LineAt & { readonly name: string; readonly brings: Fraction })[];
 }
@@ -24,18 +26,21 @@ export function dosedOver({ asked }: Task, model: Model): DosedOver[] {
       }))
       .filter(({ brings }) => brings.n > 0n)
       .sort((a, b) => compare(b.brings, a.brings));
-    return compare(sum(lines.map(({ brings }) => brings)), most) > 0 ? [{ demand, lines }] : [];
+    return compare(sum(lines.map(({ brings }) => brings)), most) > 0
+      ? [{ demand, lines, isHigh: brought.isHigh }]
+      : [];
   });
 }
 
 /** In a sentence, what has to change: `Salt alone brings …`. */
-export function dosedOverText({ demand, lines }: DosedOver): string {
+export function dosedOverText({ demand, lines, isHigh }: DosedOver): string {
   const { subject, firm } = demand;
   const most = demand.most ?? ZERO;
   const alone = lines.find(({ brings }) => compare(brings, most) > 0);
   const names = alone ? [alone.name] : lines.map(({ name }) => name);
   const brings = alone?.brings ?? sum(lines.map((line) => line.brings));
-  const who = `${listText(names)} ${alone ? "alone brings" : "together bring"}`;
+  const verb = isHigh ? "can bring" : alone ? "brings" : "bring";
+  const who = `${listText(names)} ${alone ? "alone" : "together"} ${verb}`;
   const figures = `${subjectFigure(subject, brings, "down")} of ${subjectName(subject)} to every portion, whatever its size`;
   const dose = alone ? "its dose has" : "their doses have";
   return `${who} ${figures}: ${dose} to change, or the ${firm ? "firm " : ""}limit of ${subjectFigure(subject, most)}.`;

@@ -1,3 +1,4 @@
+import type { ComponentId } from "../../food/components.ts";
 import { type EnergySystem, termsOf } from "../../food/energy.ts";
 import { type Fraction, lcm, over, sum } from "../../number/fraction.ts";
 import { lineEnergies } from "../../sheet/energy.ts";
@@ -19,6 +20,10 @@ export interface LinesOf {
   readonly silent: readonly KeyAt[];
   /** Lines that tell only of a trace, or of a limit that they stay under: they may bring more than is counted. */
   readonly loose: readonly KeyAt[];
+  /** Lines that count with a middle figure from which the truth may lie far. */
+  readonly ranged: readonly KeyAt[];
+  /** Whether some line counts with its high end instead of its figure. */
+  readonly isHigh: boolean;
 }
 
 /** Energy by a factor system: what each of its terms brings, and all of them. */
@@ -29,6 +34,7 @@ export interface EnergiesOf {
 
 interface Read {
   readonly quantities: Map<Quantity, LinesOf>;
+  readonly highs: Map<Quantity, LinesOf>;
   readonly energies: WeakMap<EnergySystem, EnergiesOf>;
 }
 
@@ -38,7 +44,7 @@ const READ: WeakMap<Sheet, Read> = /* @__PURE__ */ new WeakMap();
 function readOf(s: Sheet): Read {
   const found = READ.get(s);
   if (found) return found;
-  const made: Read = { quantities: new Map(), energies: new WeakMap() };
+  const made: Read = { quantities: new Map(), highs: new Map(), energies: new WeakMap() };
   READ.set(s, made);
   return made;
 }
@@ -54,8 +60,28 @@ export function quantityOf(s: Sheet, of: Quantity): LinesOf {
     ...inWholes(lineContributions(s, of)),
     silent: silentLines(s, of).map(at),
     loose: loose.map(at),
+    ranged: of === "mass" ? [] : rangedIn(s, of).map(at),
+    isHigh: false,
   };
   quantities.set(of, made);
+  return made;
+}
+
+/** As {@link quantityOf}, ranged figures counted with their high ends. */
+export function highOf(s: Sheet, of: Quantity): LinesOf {
+  const plain = quantityOf(s, of);
+  // The water that a pot gives off belongs to no line, and a line's own high end says nothing of it.
+  if (of === "mass" || of === "water" || s.total(of).ranged.length === 0) return plain;
+  const { highs } = readOf(s);
+  const found = highs.get(of);
+  if (found) return found;
+  const lines = s.plan.lines.map(({ line }) => {
+    const { exact: value, ranged, ends } = s.cell(line.key, of);
+    const high = ranged.length > 0 ? (ends.high ?? ends.told) : undefined;
+    return over(high ?? value, s.values.portions);
+  });
+  const made = { ...plain, ...inWholes(lines), ranged: [], isHigh: true };
+  highs.set(of, made);
   return made;
 }
 
@@ -75,12 +101,15 @@ export function energiesOf(s: Sheet, system: EnergySystem): EnergiesOf {
     parts: termsOf(system).map((_, part) => {
       const lines = tallies.flatMap((parts) => parts[part] ?? []);
       const loose = tallies.flatMap((parts, line) => looseOf(parts.slice(part, part + 1), line));
-      return { ...inWholes(lines.map((tally) => over(tally.exact, portions))), silent, loose };
+      const amounts = inWholes(lines.map((tally) => over(tally.exact, portions)));
+      return { ...amounts, silent, loose, ranged: [], isHigh: false };
     }),
     total: {
       ...inWholes(tallies.map((parts) => over(sum(parts.map((p) => p.exact)), portions))),
       silent,
       loose: tallies.flatMap(looseOf),
+      ranged: [],
+      isHigh: false,
     },
   };
   energies.set(system, made);
@@ -89,6 +118,11 @@ export function energiesOf(s: Sheet, system: EnergySystem): EnergiesOf {
 
 function looseIn({ trace, below }: Pick<Tally, "trace" | "below">): readonly string[] {
   return trace.length + below.length === 0 ? NONE : [...trace, ...below];
+}
+
+function rangedIn(s: Sheet, of: ComponentId): readonly string[] {
+  const isFar = (key: string): boolean => s.cell(key.split("/", 1)[0] ?? key, of).bound === "between";
+  return s.total(of).ranged.filter(isFar);
 }
 
 const NONE: readonly string[] = [];

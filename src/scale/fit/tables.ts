@@ -1,4 +1,4 @@
-import { type Fraction, ONE, plus } from "../../number/fraction.ts";
+import { type Fraction, ONE, plus, toText } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import { figure, showFigure, showPercent } from "../../table/figure.ts";
@@ -102,6 +102,10 @@ function missCell(miss: Fraction, unit: string, isShare: boolean): Cell {
 export function outcomeCell(value: Fraction, unit: string, isShare: boolean, bound: Bound): Cell {
   const plain = isShare ? showPercent(value, { significant: 3 }) : undefined;
   if (bound === "unknown") return boundText(plain ?? showFigure(value, { unit }), bound);
+  if (bound === "between") {
+    const text = boundText(plain ?? showFigure(value, { unit }), bound);
+    return { text, value: toText(value), tone: "between" };
+  }
   const tone = bound === "exact" ? "known" : bound;
   const cell = figure(value, { tone, ...(unit !== "" && { unit }) });
   return plain === undefined ? cell : { ...cell, text: boundText(plain, bound) };

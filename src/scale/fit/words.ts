@@ -49,9 +49,10 @@ export function pointsText(f: Fraction): string {
   return `${points} percentage point${points === "1" || points === "-1" ? "" : "s"}`;
 }
 
-/** A figure with what is known of it: `at least 4.1 mg`, `25.7% of what is known`. */
+/** A figure with what is known of it: `at least 4.1 mg`, `25.7% of what is known`, `785 µg by middle figures`. */
 export function boundText(figure: string, bound: Bound): string {
   if (bound === "exact") return figure;
+  if (bound === "between") return `${figure} by middle figures`;
   return bound === "unknown" ? `${figure} of what is known` : `${bound.replace("-", " ")} ${figure}`;
 }
 
