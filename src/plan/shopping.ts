@@ -22,19 +22,21 @@ export type { PortionCost } from "./shopping/portions.ts";
  * What to buy for a plan, for all the days of a schedule, for the whole batch of a recipe, or for
  * several of them: each food once, whoever eats it and in whatever dish, nested recipes opened to their
  * foods. A schedule is bought as it is cooked and served: its pots, and what is added to each portion.
- * What the cupboard has is taken off. Everything is exact; only costs are rounded, to the currency's minor unit, and so that lines
- * add up to the total.
+ * What the cupboard has is taken off. What is needed is exact. Costs are rounded to the currency's minor
+ * unit, so that lines add up to the total.
  *
  * A food that is sold in packs is bought in whole packs, at the least cost where all its packs have a
  * price, else with the least left over, then in the fewest. Any other is bought by weight: what is
- * eaten over its edible share, so a line that was weighed as purchased comes back as it was written. A
- * food that says nothing of its edible share is bought as eaten, and the list says so.
+ * eaten over its edible share, so a line that was weighed as purchased comes back as it was written
+ * (`asPurchased`); that is rounded up to what a shop weighs out (`weighOut`), and told in pieces, too,
+ * where the food has a measure for one. A food that says nothing of its edible share is bought as eaten,
+ * and the list says so.
  *
  * Prices are of what is bought, left-overs included. Currencies are never added up. Where something
  * has no price, totals are at least what they say.
  *
- * Throws one error with every fault: `shopping-malformed` (not a plan, schedule or sheet; options or foods in
- * the cupboard that are not known; one food id that means two foods), and the codes of amounts for the
+ * Throws one error with every fault: `shopping-malformed` (not a plan, schedule or sheet; options or
+ * foods in the cupboard that are not known; one food id that means two foods), and the codes of amounts for the
  * cupboard.
  *
  * Method: purchased ÷ yield, and purchase units rounded up, as in the USDA Food Buying Guide for Child
@@ -69,7 +71,7 @@ export function shoppingList(x: Shopped, how: ShoppingHow = {}): ShoppingList {
   const had = new Map(stock.map((each) => [each.food.id, each.had]));
   const priced = [...needed].flatMap(([id, grams]): Priced[] => {
     const goods = opener.goods.get(id);
-    return goods ? [pricedLine(goods, grams, had.get(id))] : [];
+    return goods ? [pricedLine(goods, grams, had.get(id), (own) => opener.pieces(id, own))] : [];
   });
   const lines = withCosts(priced.sort((a, b) => byAisle(a.line, b.line)));
   const used = new Map(lines.map(({ food, exact }) => [food, exact.fromCupboard]));

@@ -54,6 +54,9 @@ const foods: readonly FoodInput[] = [
   },
   { id: "salt", name: "Salt", source: "made up", per100g: {} },
 ];
+const foodOf = (name: string, about: Partial<FoodInput>): FoodInput => {
+  return { id: name, name, source: "made up", per100g: {}, ...about };
+};
 const breakfast = (about: Partial<FoodInput> = {}): Sheet =>
   sheet(
     {
@@ -77,9 +80,10 @@ Honey                     40                         40 g                       
 Rolled oats, dry        1200  1 × 500 g bag; 1 × 1 kg bag            400           2.40
 
 fruit
-Bananas, raw             250                        391 g                          0.48
+Bananas, raw             250                        400 g              6           0.49
 ────────────────  ──────────  ───────────────────────────  ─────────────  ─────────────
-Total                                                                     at least 2.88
+Total                                                                     at least 2.89
+weights to buy are rounded up to what a shop weighs out
 weighed with what is not eaten of it: Bananas (64% is eaten)
 no refuse known, bought as eaten: Honey
 no price known of: Honey
@@ -97,7 +101,7 @@ Salt                 enough         3    enough
 What portions cost
 Dish       Portions     Cost (GBP)  Per portion (GBP)
 ─────────  ────────  ─────────────  ─────────────────
-Breakfast         4  at least 2.88      at least 0.72
+Breakfast         4  at least 2.89      at least 0.72
 each food's cost is shared by what is eaten of it, so what is left over is paid for too
 `);
   });
@@ -118,9 +122,37 @@ each food's cost is shared by what is eaten of it, so what is left over is paid 
       .split("\n")
       .filter((line) => / g( |$)/.test(line));
     expect(buy.map((line) => line.trim().split(/ {2,}/).slice(1, 3))).toEqual([
-      ["64", "101 g"], // 100.15…
-      ["2", "2.1 g"],
+      ["64", "110 g"], // 100.15…
+      ["2", "3 g"],
     ]);
+  });
+
+  it("tells pieces beside grams", () => {
+    const apples = foodOf("Apples", { measures: [{ name: "medium", grams: 182 }] });
+    const fish = foodOf("Cod", { measures: [{ name: "fillet", grams: 116 }] });
+    const s = sheet(
+      {
+        name: "x",
+        portions: 1,
+        lines: [
+          { food: "Apples", amount: "3.1 medium" },
+          { food: "Cod", amount: "200 g" },
+        ],
+      },
+      foodTable([apples, fish]),
+    );
+    const text = toText(shoppingList(s));
+    expect(text).toMatch(/Apples +564 +570 g \(about 4 medium\)/);
+    expect(text).toMatch(/Cod +200 +200 g \(about 2 fillets\)/);
+    const rows = toRecords(shoppingList(s), { figures: "exact" });
+    expect(rows.filter(({ what }) => what === "pieces").map(({ pack, amount }) => [pack, amount])).toEqual([
+      ["medium", "4"],
+      ["fillet", "2"],
+    ]);
+    expect(shoppingList(s).toJSON().lines[0]).toMatchObject({
+      weighOut: "570",
+      pieces: { name: "medium", count: "4" },
+    });
   });
 
   it("gives tidy rows: one figure each, of every food, with its unit", () => {
@@ -215,7 +247,7 @@ each food's cost is shared by what is eaten of it, so what is left over is paid 
     for (const word of [
       "Summe",
       "Trockenwaren",
-      "mindestens 2,88",
+      "mindestens 2,89",
       "1 mal 500 g bag",
       "oats, trocken",
       "genug",

@@ -24,6 +24,6 @@ export function grams(of: Fraction, language: Language): Cell {
 }
 
 /** Whole grams from 10 g up, tenths from 1 g, hundredths below. */
-export function weighing(grams: Fraction): { readonly places: number } {
+function weighing(grams: Fraction): { readonly places: number } {
   return { places: grams.n >= 10n * grams.d ? 0 : grams.n >= grams.d ? 1 : 2 };
 }

@@ -28,6 +28,8 @@ export interface ShoppingLineData {
   readonly packs: readonly { readonly name: string; readonly count: string; readonly edible: string }[];
   readonly proven: boolean;
   readonly asPurchased?: string;
+  readonly weighOut?: string;
+  readonly pieces?: { readonly name: string; readonly count: string };
   readonly edibleShare?: string;
   readonly cost?: CostData;
   readonly allergens?: readonly Allergen[];
@@ -82,6 +84,8 @@ function lineData({ exact, ...line }: ShoppingLine): ShoppingLineData {
     })),
     proven: line.proven,
     ...(exact.asPurchased && { asPurchased: toText(exact.asPurchased) }),
+    ...(exact.weighOut && { weighOut: toText(exact.weighOut) }),
+    ...(line.pieces && { pieces: { name: line.pieces.name, count: line.pieces.count.toFixed() } }),
     ...(exact.edibleShare && { edibleShare: toText(exact.edibleShare) }),
     ...(line.cost && { cost: costData(line.cost) }),
     ...(line.allergens && { allergens: line.allergens }),

@@ -17,6 +17,7 @@ import type { Cost } from "./cost.ts";
 import type { Stock } from "./cupboard.ts";
 import type { Goods } from "./goods.ts";
 import { choosePacks } from "./packs.ts";
+import { weighedOut } from "./weighOut.ts";
 
 /** Packs of one kind. */
 export interface BoughtPack {
@@ -39,14 +40,21 @@ export interface ShoppingLine {
   readonly needed: Decimal;
   readonly fromCupboard: Decimal;
   readonly bought: Decimal;
-  /** What the packs hold beyond the need. */
+  /** What packs hold, and what is weighed out, beyond the need. */
   readonly leftOver: Decimal;
   /** Empty where it is bought by weight, or not at all. */
   readonly packs: readonly BoughtPack[];
   /** Whether no other choice of packs is better; not known where there were too many to look through. */
   readonly proven: boolean;
-  /** What to weigh out where it is bought by weight: grams with peel, bone and what else is not eaten. */
+  /** What is needed of what is bought by weight: grams with peel, bone and what else is not eaten. */
   readonly asPurchased: Decimal | undefined;
+  /**
+   * What to have weighed out in the shop: `asPurchased` rounded up, to 1 g below 20 g, 5 g below 100 g,
+   * 10 g below 1 kg, 50 g below 10 kg, and 100 g from there on. It is what is paid for.
+   */
+  readonly weighOut: Decimal | undefined;
+  /** About how many pieces that is, where it is bought by weight and the food has a measure for one. */
+  readonly pieces: { readonly name: string; readonly count: Decimal } | undefined;
   /** Nothing where no refuse is known of: it is then bought as eaten. */
   readonly edibleShare: Decimal | undefined;
   /** Nothing where there is no price. */
@@ -60,6 +68,7 @@ export interface ShoppingLine {
     readonly bought: Fraction;
     readonly leftOver: Fraction;
     readonly asPurchased: Fraction | undefined;
+    readonly weighOut: Fraction | undefined;
     readonly edibleShare: Fraction | undefined;
   };
 }
@@ -84,6 +93,7 @@ export interface CupboardItem {
 interface Purchase extends Pick<ShoppingLine, "packs" | "proven"> {
   readonly bought: Fraction;
   readonly asPurchased: Fraction | undefined;
+  readonly weighOut: Fraction | undefined;
   readonly price: Fraction | undefined;
 }
 
@@ -92,6 +102,7 @@ const NOT_BOUGHT: Purchase = {
   proven: true,
   bought: ZERO,
   asPurchased: undefined,
+  weighOut: undefined,
   price: undefined,
 };
 
@@ -102,14 +113,20 @@ export interface Priced {
   readonly price: Fraction | undefined;
 }
 
-/** What to buy of a food, after what the cupboard gives. */
-export function pricedLine(goods: Goods, needed: Fraction, had: Stock["had"] | undefined): Priced {
+/** What to buy of a food, after what the cupboard gives; `pieces` counts what is bought by weight. */
+export function pricedLine(
+  goods: Goods,
+  needed: Fraction,
+  had: Stock["had"] | undefined,
+  pieces: (grams: Fraction) => ShoppingLine["pieces"],
+): Priced {
   const fromCupboard = had === undefined ? ZERO : had === "enough" ? needed : least(had, needed);
   const toBuy = minus(needed, fromCupboard);
-  const { bought, asPurchased, price, packs, proven } = toBuy.n === 0n ? NOT_BOUGHT : purchase(goods, toBuy);
+  const bill = toBuy.n === 0n ? NOT_BOUGHT : purchase(goods, toBuy);
+  const { bought, asPurchased, weighOut, price, packs, proven } = bill;
   const leftOver = minus(bought, toBuy);
   const { edibleShare } = goods;
-  const exact = { needed, fromCupboard, bought, leftOver, asPurchased, edibleShare };
+  const exact = { needed, fromCupboard, bought, leftOver, asPurchased, weighOut, edibleShare };
   const line = {
     food: goods.id,
     name: goods.name,
@@ -122,6 +139,8 @@ export function pricedLine(goods: Goods, needed: Fraction, had: Stock["had"] | u
     packs,
     proven,
     asPurchased: asPurchased && toDecimal(asPurchased),
+    weighOut: weighOut && toDecimal(weighOut),
+    pieces: weighOut && pieces(toBuy),
     edibleShare: edibleShare && toDecimal(edibleShare),
     allergens: goods.allergens,
     cautions: goods.cautions,
@@ -136,12 +155,14 @@ function purchase(goods: Goods, toBuy: Fraction): Purchase {
 
 function byWeight({ edibleShare, perGram }: Goods, toBuy: Fraction): Purchase {
   const asPurchased = over(toBuy, edibleShare ?? ONE);
+  const weighOut = weighedOut(asPurchased);
   return {
     packs: [],
     proven: true,
-    bought: toBuy,
+    bought: times(weighOut, edibleShare ?? ONE),
     asPurchased,
-    price: perGram && times(asPurchased, perGram),
+    weighOut,
+    price: perGram && times(weighOut, perGram),
   };
 }
 
@@ -161,6 +182,7 @@ function inPacks({ packs }: Goods, toBuy: Fraction): Purchase {
     proven,
     bought: sum(chosen.map(({ pack, count }) => times(pack.edible, count))),
     asPurchased: undefined,
+    weighOut: undefined,
     price: prices.length === chosen.length ? sum(prices) : undefined,
   };
 }

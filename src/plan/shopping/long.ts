@@ -5,7 +5,7 @@ import { type Cost, minorPlaces } from "./cost.ts";
 import type { ShoppingLine } from "./line.ts";
 import type { ShoppingList } from "./list.ts";
 
-/** One figure of one food for each row: what of it, the pack where it counts one, and its unit. */
+/** One figure of one food for each row: what of it, the pack or piece where it counts one, and its unit. */
 export function shoppingRecords(list: ShoppingList): Table {
   return table({
     columns: [
@@ -40,7 +40,7 @@ interface LongFigure {
   readonly unit: string;
 }
 
-function figuresOf({ exact: grams, packs, cost }: ShoppingLine): readonly LongFigure[] {
+function figuresOf({ exact: grams, packs, pieces, cost }: ShoppingLine): readonly LongFigure[] {
   const mass = (what: string, of: Fraction | undefined): readonly LongFigure[] =>
     of ? [{ what, amount: figure(of), unit: "g" }] : [];
   return [
@@ -49,6 +49,10 @@ function figuresOf({ exact: grams, packs, cost }: ShoppingLine): readonly LongFi
     ...mass("bought", grams.bought),
     ...mass("left over", grams.leftOver),
     ...mass("as purchased", grams.asPurchased),
+    ...mass("to weigh out", grams.weighOut),
+    ...(pieces
+      ? [{ what: "pieces", pack: pieces.name, amount: figure(exact(pieces.count)), unit: "piece" }]
+      : []),
     ...packs.map(({ name, count }) => ({
       what: "packs",
       pack: name,

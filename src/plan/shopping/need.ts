@@ -1,8 +1,11 @@
 import type { FoodInput } from "../../food/food.ts";
+import type { Amount } from "../../measure/amount.ts";
 import { type Fault, quote } from "../../number/error.ts";
 import { type Fraction, isZero, ONE, over, plus, times, ZERO } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { type Goods, goodsOf, sameGoods } from "./goods.ts";
+import type { ShoppingLine } from "./line.ts";
+import { piecesOf } from "./pieces.ts";
 
 /** Grams of edible portion by the food's id; nothing that weighs nothing. */
 export type Grams = ReadonlyMap<string, Fraction>;
@@ -12,6 +15,7 @@ export class Opener {
   readonly #nested = new Map<Sheet, Grams>();
   readonly #foods = new Map<string, FoodInput>();
   readonly #goods = new Map<string, Goods>();
+  readonly #used = new Map<string, Set<string>>();
   readonly #clashes = new Set<string>();
 
   /** The foods of several sheets, added up. */
@@ -24,6 +28,12 @@ export class Opener {
   /** What a shop needs to know of every food that was met. */
   get goods(): ReadonlyMap<string, Goods> {
     return this.#goods;
+  }
+
+  /** How many pieces some grams of a food that was met are. */
+  pieces(id: string, grams: Fraction): ShoppingLine["pieces"] {
+    const food = this.#foods.get(id);
+    return food && piecesOf(food, grams, this.#used.get(id) ?? new Set());
   }
 
   /** Foods that mean one thing in one sheet and another in the next. */
@@ -41,7 +51,7 @@ export class Opener {
       const grams = times(s.values.grams[i] ?? ZERO, share);
       if (isZero(grams)) return;
       if (source.food) {
-        this.#meet(source.food.input);
+        this.#meet(source.food.input, s.values.amounts[i]);
         addTo(total, source.food.input.id, grams);
       }
       if (nested) {
@@ -58,8 +68,12 @@ export class Opener {
     return known;
   }
 
-  #meet(food: FoodInput): void {
+  #meet(food: FoodInput, written: Amount | undefined): void {
     const { id } = food;
+    if (written?.kind === "own") {
+      const used = this.#used.get(id) ?? new Set();
+      this.#used.set(id, used.add(written.unit));
+    }
     const met = this.#foods.get(id);
     if (met === food) return;
     const goods = goodsOf(food);

@@ -11,6 +11,7 @@ export function shoppingNotes(list: ShoppingList, language: Language): readonly 
   const empty = list.lines.length === 0 ? "no dish takes anything" : "the cupboard has all that is needed";
   return [
     ...(bought.length === 0 ? [say(language, empty)] : []),
+    ...weighedNotes(bought, language),
     ...refuseNotes(bought, language),
     ...priceNotes(list, language),
     ...unprovenNotes(bought, language),
@@ -26,6 +27,11 @@ function listing(phrase: string, names: readonly string[], language: Language): 
 }
 
 const nameOf = (line: ShoppingLine, language: Language): string => say(language, line.name);
+
+function weighedNotes(lines: readonly ShoppingLine[], language: Language): readonly string[] {
+  const rounded = lines.some(({ exact: { weighOut, leftOver } }) => weighOut && leftOver.n > 0n);
+  return rounded ? [say(language, "weights to buy are rounded up to what a shop weighs out")] : [];
+}
 
 /** Packs say themselves what of them is eaten. */
 function refuseNotes(lines: readonly ShoppingLine[], language: Language): readonly string[] {

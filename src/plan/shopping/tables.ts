@@ -1,9 +1,11 @@
+import { amount } from "../../measure/amount.ts";
+import { formatAmount } from "../../measure/format.ts";
 import type { Fraction } from "../../number/fraction.ts";
-import { stated } from "../../sheet/show.ts";
+import { amountHow, stated } from "../../sheet/show.ts";
 import { figure } from "../../table/figure.ts";
 import { britishEnglish, type Language, say } from "../../table/language.ts";
 import { type Cell, type Row, type Table, table } from "../../table/table.ts";
-import { grams, money, priceColumn, weighing } from "./cells.ts";
+import { grams, money, priceColumn } from "./cells.ts";
 import { costTables, type Names } from "./costTables.ts";
 import type { ShoppingLine } from "./line.ts";
 import type { ShoppingList } from "./list.ts";
@@ -35,7 +37,9 @@ function toBuyTable(list: ShoppingList, language: Language): Table {
       stated(line.name, line.state, language),
       grams(line.exact.needed, language),
       toBuy(line, language),
-      ...optional(packed, () => (line.packs.length > 0 ? grams(line.exact.leftOver, language) : "")),
+      ...optional(packed, () =>
+        line.packs.length > 0 || line.exact.leftOver.n > 0n ? grams(line.exact.leftOver, language) : "",
+      ),
       ...optional(priced, () =>
         line.cost ? money(line.cost, language, others.length > 0) : figure(null, { language }),
       ),
@@ -75,14 +79,24 @@ function toBuyTable(list: ShoppingList, language: Language): Table {
 }
 
 function toBuy(line: ShoppingLine, language: Language): Cell {
-  const { asPurchased } = line.exact;
-  if (asPurchased)
-    return figure(asPurchased, { ...weighing(asPurchased), rounding: "up", unit: "g", language });
+  const { weighOut } = line.exact;
+  if (weighOut) {
+    const grams = figure(weighOut, { unit: "g", language });
+    const pieces = piecesText(line, language);
+    if (pieces === undefined) return grams;
+    return { ...grams, text: say(language, "{grams} (about {pieces})", { grams: grams.text, pieces }) };
+  }
   return line.packs
     .map(({ name, count }) =>
       say(language, "{count} × {pack}", { count: count.toFixed(), pack: say(language, name) }),
     )
     .join("; ");
+}
+
+function piecesText({ pieces }: ShoppingLine, language: Language): string | undefined {
+  if (!pieces) return undefined;
+  const { name, count } = pieces;
+  return formatAmount(amount({ value: count, unit: name }, { own: [name] }), amountHow(language));
 }
 
 function cupboardTable(list: ShoppingList, language: Language): Table {
