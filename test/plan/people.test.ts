@@ -258,6 +258,25 @@ describe("whatever is of animal origin", () => {
     expect(portionPlan({ meals: [{ id: "lunch", dishes: toast }], people }).avoided.unknown).toEqual([]);
   });
 
+  it("can be told of starter foods: none passes that holds cholesterol, or an allergen of animals", () => {
+    // Plants make next to no cholesterol (FAO/INFOODS, logical zeros; from memory).
+    const ofAnimals = ["milk", "egg", "fish", "crustaceans", "molluscs"];
+    const passes = starterFoods.ids
+      .map((id) => starterFoods.get(id))
+      .filter(({ origin }) => origin === "plant" || origin === "mineral");
+    const suspect = passes.filter(
+      ({ per100g: { cholesterol = "0" }, allergens = [] }) =>
+        Number(
+          typeof cholesterol === "object" && "value" in cholesterol ? cholesterol.value : cholesterol,
+        ) !== 0 || allergens.some((each) => ofAnimals.includes(each)),
+    );
+    expect(suspect.map(({ id }) => id)).toEqual([]);
+    expect(passes.length).toBeGreaterThan(100);
+    const mixed = starterFoods.ids.filter((id) => starterFoods.get(id).origin === "mixed");
+    expect(mixed.sort()).toEqual(["bread-wholemeal", "chocolate-dark-70"]);
+    expect(starterFoods.ids.filter((id) => starterFoods.get(id).origin === undefined)).toEqual([]);
+  });
+
   it("is refused where some of it is served, and only there", () => {
     const origins = fc.constantFrom<Origin | undefined>("plant", "mineral", "animal", "mixed", undefined);
     fc.assert(

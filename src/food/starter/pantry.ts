@@ -82,7 +82,8 @@ export const pantry: readonly Shelf[] = [
       {
         id: "chocolate-dark-70", ndb: "19904", state: "as sold", name: "Chocolate, dark, 70 to 85 % cocoa solids",
         refuse: "0",
-        cautions: ["read-label"],
+        // Its own figures are such as milk brings: 3 mg of cholesterol, 0.28 µg of vitamin B12, retinol.
+        origin: "mixed", cautions: ["read-label"],
         proximates: "598 7.79 42.63 45.90 10.9 23.99 - 1.37 2.32 -",
         fats: "24.489 12.781 1.257 0.030 1.217 1.208 0.034 0.034 0.000 0.001 0.000 0.000 0.000 3",
         minerals: "20 715 73 228 308 11.90 3.31 1.766 1.948 - 6.8",
@@ -135,7 +136,8 @@ export const pantry: readonly Shelf[] = [
       {
         id: "baking-powder", ndb: "18369", state: "dry", name: "Baking powder, double acting, sodium aluminium sulphate",
         measures: "tsp 4.6", density: "tsp", refuse: "0", factors: "1.50 8.40 1.90",
-        origin: "mixed", cautions: ["read-label"],
+        // Mineral salts and starch. Mixed would be taken for what may hold something of animals.
+        origin: "mineral", cautions: ["read-label"],
         proximates: "53 0.00 0.00 27.70 0.2 0.00* - 5.00 67.30 0.0*",
         fats: "0.000 0.000 0.000 - 0.000 - 0.000 - - 0.000 0.000 0.000 0.000 0",
         minerals: "10600 20 5876 27 2191 11.02 0.01 0.010 0.011 - 0.2",
