@@ -38,6 +38,7 @@ export type Figure =
  */
 export interface FoodMeasure {
   readonly name: string;
+  /** Of what is eaten: without peel, bone or core, as agencies tell them. */
   readonly grams: Value;
 }
 

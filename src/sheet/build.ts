@@ -232,7 +232,10 @@ function nestedReader(nested: Sheet): AmountReader {
   };
 }
 
-/** Takes peel, bone and core off what was weighed with them. */
+/**
+ * Takes peel, bone and core off what was weighed with them. A food's own measures are told in grams of
+ * what is eaten of them (`1 medium` of SR28 is without its peel), so that nothing comes off those.
+ */
 function edibleOf(reader: AmountReader, edibleShare: Value | undefined, name: string): AmountReader {
   if (edibleShare === undefined) {
     throw fault(
@@ -247,7 +250,7 @@ function edibleOf(reader: AmountReader, edibleShare: Value | undefined, name: st
     read: reader.read,
     toGrams: (a) => {
       const { grams, by } = reader.toGrams(a);
-      return { grams: times(grams, share), by };
+      return { grams: by.kind === "measure" ? grams : times(grams, share), by };
     },
   };
 }

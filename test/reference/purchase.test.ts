@@ -128,6 +128,23 @@ describe("B4 USDA SR28, refuse in per cent (DATA: recomputed from the agency's f
     expect(bought(of(`${100 - refuse} g`, "edible"))).toBe("100");
   });
 
+  it("a piece, whichever way it is weighed: SR28 tells household measures without refuse", () => {
+    // NDB 09040, banana: 1 medium is 118 g, refuse 36 %. What is bought of it is 118 ÷ 0.64.
+    const of = (amount: string, weighed: "edible" | "as-purchased"): Sheet =>
+      sheet({ name: "Card", portions: 1, lines: [{ food: "bananas-raw", amount, weighed }] }, starterFoods);
+    for (const weighed of ["edible", "as-purchased"] as const) {
+      expect(edibleOf100(of("1 medium", weighed))).toBe("118");
+      expect(bought(of("1 medium", weighed))).toBe("184.375");
+    }
+    expect(edibleOf100(of("100 g", "as-purchased"))).toBe("64");
+    const had = (held: string): string => {
+      const cupboard = { "bananas-raw": { amount: held, weighed: "as-purchased" as const } };
+      const [line] = shoppingList(of("5 medium", "edible"), { cupboard }).lines;
+      return toText(line?.exact.fromCupboard ?? ZERO);
+    };
+    expect([had("1 medium"), had("100 g")]).toEqual(["118", "64"]);
+  });
+
   it("honeydew melon, 54 %, is none of the starter foods: its share is written here", () => {
     expect(bought(recipeOf({ edibleShare: toText(minus(exact(1), exact("0.54"))) }, "46 g"))).toBe("100");
   });

@@ -82,8 +82,9 @@ function gramsOf(held: InCupboard, food: FoodInput, measures: Measures | undefin
   const { amount, weighed = "edible" } =
     typeof held === "object" && "amount" in held ? held : { amount: held };
   const reader = amountReader(food, measures);
-  const { grams } = reader.toGrams(reader.read(amount));
-  if (weighed === "edible") return grams;
+  const { grams, by } = reader.toGrams(reader.read(amount));
+  // A food's own measures are told in grams of what is eaten of them.
+  if (weighed === "edible" || by.kind === "measure") return grams;
   if (food.edibleShare !== undefined) return times(grams, exact(food.edibleShare));
   return within(["weighed"], () => {
     const hint = "weigh the edible portion, or give the food an edibleShare";
