@@ -96,7 +96,11 @@ function toBuy(line: ShoppingLine, language: Language): Cell {
 function piecesText({ pieces }: ShoppingLine, language: Language): string | undefined {
   if (!pieces) return undefined;
   const { name, count } = pieces;
-  return formatAmount(amount({ value: count, unit: name }, { own: [name] }), amountHow(language));
+  // A food's own words, as a name of it is said.
+  return say(
+    language,
+    formatAmount(amount({ value: count, unit: name }, { own: [name] }), amountHow(language)),
+  );
 }
 
 function cupboardTable(list: ShoppingList, language: Language): Table {
