@@ -271,4 +271,17 @@ describe("a firm limit", () => {
     expect(firm.notProven).toMatchObject([{ ranged: ["weed"], silent: [] }]);
     expect(firm.notProven[0]?.text).toContain("of weed a range is published");
   });
+
+  it("on a share of the energy says that a middle figure stands in it", () => {
+    const wide: FoodInput = {
+      ...food("wide", 0),
+      per100g: { protein: { value: 10, low: 4, high: 20 }, fat: 5, carbohydrateByDifference: 10, alcohol: 0 },
+    };
+    const table = foodTable([wide]);
+    const s = sheet({ name: "S", portions: 1, lines: [{ key: "w", food: "wide", amount: "100 g" }] }, table);
+    const found = fit(s, [{ energyShareOf: "protein", most: "40 %", firm: true }]);
+    if (found.status !== "met") throw new Error("not met");
+    expect(found.outcomes.map(({ bound }) => bound)).toEqual(["between"]);
+    expect(found.notProven.map(({ ranged }) => ranged)).toEqual([["w"]]);
+  });
 });

@@ -3,6 +3,7 @@ import { silentNotes, tallyFigure } from "../../sheet/show.ts";
 import { figure, legend, showFigure, showPercent } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
 import { type Cell, type Row, type Table, table } from "../../table/table.ts";
+import { bounded } from "../compare/cells.ts";
 import type { PortionScore, ProteinQuality } from "./quality.ts";
 import { aminoPatterns } from "./score.ts";
 
@@ -19,11 +20,9 @@ export function qualityTables(q: ProteinQuality, language: Language): Table[] {
         language,
       });
     });
-    const bound = requirement?.bound;
-    const tone = bound === "at-least" || bound === "at-most" ? { tone: bound } : {};
-    const share = requirement
-      ? figure(times(requirement.exactShare, { n: 100n, d: 1n }), { places: 0, language, ...tone })
-      : figure(null, { language });
+    const percent = requirement && times(requirement.exactShare, { n: 100n, d: 1n });
+    // Of a middle figure the ends are not told here, and the middle alone would pass for exact.
+    const share = bounded(percent, requirement?.bound ?? "unknown", { places: 0, language });
     const content = mgPerGram ? tallyFigure(mgPerGram, { language }) : figure(null, { language });
     return { kind: "body", cells: [words(of), content, ...ratios, ...(isHeld ? [share] : [])] };
   });

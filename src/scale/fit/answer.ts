@@ -135,7 +135,7 @@ export class Answer {
   }
 }
 
-const NOTHING = { silent: [], loose: [], looseRest: [], isHigh: false } as const;
+const NOTHING = { silent: [], loose: [], looseRest: [], ranged: [], isHigh: false } as const;
 
 /** What a cook should know of sheets made from dishes, in their order. */
 export function notesOf(dishes: readonly Dish[], sheets: readonly Sheet[]): ScaleNote[] {

@@ -11,10 +11,17 @@ import type { Subject } from "./demands.ts";
 export function boundAt(
   sheets: readonly Sheet[],
   subject: Subject,
-  { silent, loose, looseRest, isHigh }: Pick<Brought, "silent" | "loose" | "looseRest" | "isHigh">,
+  {
+    silent,
+    loose,
+    looseRest,
+    ranged,
+    isHigh,
+  }: Pick<Brought, "silent" | "loose" | "looseRest" | "ranged" | "isHigh">,
 ): Bound {
   if (subject.kind === "share") {
     if (silent.length > 0 || (loose.length > 0 && looseRest.length > 0)) return "unknown";
+    if (ranged.length > 0) return "between";
     // More of a part is a larger share, more of anything else a smaller one.
     return loose.length > 0 ? "at-least" : looseRest.length > 0 ? "at-most" : "exact";
   }

@@ -96,19 +96,24 @@ export function energiesOf(s: Sheet, system: EnergySystem): EnergiesOf {
   );
   const looseOf = (parts: readonly Tally[], line: number): KeyAt[] =>
     [...new Set(parts.flatMap(looseIn))].map((key) => ({ line, key }));
+  const rangedOf = (parts: readonly Tally[], line: number): KeyAt[] => {
+    const far = parts.filter(({ bound }) => bound === "between");
+    return [...new Set(far.flatMap(({ ranged }) => ranged))].map((key) => ({ line, key }));
+  };
   const { portions } = s.values;
   const made = {
     parts: termsOf(system).map((_, part) => {
       const lines = tallies.flatMap((parts) => parts[part] ?? []);
       const loose = tallies.flatMap((parts, line) => looseOf(parts.slice(part, part + 1), line));
       const amounts = inWholes(lines.map((tally) => over(tally.exact, portions)));
-      return { ...amounts, silent, loose, ranged: [], isHigh: false };
+      const ranged = tallies.flatMap((parts, line) => rangedOf(parts.slice(part, part + 1), line));
+      return { ...amounts, silent, loose, ranged, isHigh: false };
     }),
     total: {
       ...inWholes(tallies.map((parts) => over(sum(parts.map((p) => p.exact)), portions))),
       silent,
       loose: tallies.flatMap(looseOf),
-      ranged: [],
+      ranged: tallies.flatMap(rangedOf),
       isHigh: false,
     },
   };
