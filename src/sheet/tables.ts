@@ -5,7 +5,8 @@ import { britishEnglish, type Language, say } from "../table/language.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
 import type { Own } from "./grid.ts";
 import { type CellValue, isFailure, type RowRef } from "./own.ts";
-import type { Sheet } from "./sheet.ts";
+import type { PlanLine } from "./plan.ts";
+import type { Sheet, SheetLine } from "./sheet.ts";
 import { measuresNote, rangedNotes, shownAmount, silentNotes, tallyFigure } from "./show.ts";
 import type { Tally } from "./tally.ts";
 import { driedNote } from "./water.ts";
@@ -23,12 +24,19 @@ export const groupHeadings: { readonly [G in ComponentGroup]: string } = {
   other: "Other",
 };
 
+/** A line's amount; what is weighed with its peel says so, since its grams are without. */
+function writtenAmount(s: Sheet, i: number, language: Language): string {
+  const { line } = s.plan.lines[i] as PlanLine;
+  const shown = shownAmount((s.lines[i] as SheetLine).amount, s.origin.measures, language);
+  return line.weighed === "as-purchased" ? say(language, "{amount} as purchased", { amount: shown }) : shown;
+}
+
 /** What goes into the batch: line, state, amount, grams, how it scales. */
 export function linesTable(s: Sheet, language: Language = britishEnglish): Table {
-  const rows = s.lines.map((line) => [
+  const rows = s.lines.map((line, i) => [
     say(language, line.name),
     say(language, line.state ?? ""),
-    shownAmount(line.amount, s.origin.measures, language),
+    writtenAmount(s, i, language),
     figure(line.exactGrams, { language }),
     line.scaling === "held" ? (line.part ?? "") : say(language, line.scaling),
   ]);

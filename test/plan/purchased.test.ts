@@ -49,6 +49,13 @@ const plain = (html: string): string =>
     .trim();
 
 describe("a line that was written as purchased", () => {
+  it("says so in the recipe's own table, where its grams are of what is eaten", () => {
+    const recipe = { name: "Stew", portions: 2, lines };
+    const shown = toText(sheet(recipe, starterFoods), { width: 160 });
+    expect(shown).toMatch(/Kale, raw +raw +200 g as purchased +144/);
+    expect(shown).toMatch(/Chickpeas.* +300 g +300/);
+  });
+
   it("says so in the plan's amounts, its pot and what is added, with what of it is eaten", () => {
     const shown = toText(planned(), { width: 200 });
     const [amounts = "", pot = "", served = ""] = shown.split("dinner: ");
