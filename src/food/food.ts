@@ -6,7 +6,10 @@ import type { ComponentId } from "./components.ts";
 /** What a food was when it was analysed and is when it is weighed; shown on every line. */
 export type State = "raw" | "dry" | "drained" | "cooked" | "as sold";
 
-/** Where a food comes from; decides which components may be presumed absent from it. */
+/**
+ * Where a food comes from; decides which components may be presumed absent from it, and whether it may
+ * be served to someone who avoids what is of animal origin. `mixed` may be of animals in part.
+ */
 export type Origin = "plant" | "animal" | "mineral" | "mixed";
 
 /**

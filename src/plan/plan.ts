@@ -55,9 +55,10 @@ export interface PlanProgress {
  * `lines` says which to weigh instead of counting them, or by what else to measure them.
  *
  * What a person avoids is never served silently: every line that holds it is a fault, unless it is
- * overridden in writing, and foods that say nothing of an allergen are listed in `plan.avoided`. With
- * an `authority`, `plan.doses` holds the lines that are the same for everyone against the upper levels
- * of each `person`, and `plan.cautions` says what to heed in a portion.
+ * overridden in writing, and foods that say nothing of an allergen, or of their origin where that is
+ * avoided, are listed in `plan.avoided`. With an `authority`, `plan.doses` holds the lines that are the
+ * same for everyone against the upper levels of each `person`, and `plan.cautions` says what to heed in
+ * a portion.
  *
  * Throws one error with every fault: `plan-malformed`, `kitchen-malformed`, `person-malformed`,
  * `person-needs`, `authority-unknown`, `allergen-served`, `avoided-served`, the codes of {@link scale}

@@ -108,8 +108,8 @@ export class Plan extends Shown {
   }
 
   /**
-   * What people avoid, held against what they are served: foods that say nothing of a declared
-   * allergen, to ask about before serving, and what is served on a written override.
+   * What people avoid, held against what they are served: foods that say nothing of an allergen
+   * or an origin that is avoided, to ask about before serving, and what is served on a written override.
    */
   get avoided(): PlanAvoided {
     return this.#about.avoided;

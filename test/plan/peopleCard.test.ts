@@ -54,6 +54,7 @@ describe("the card of someone whose body the plan knows", () => {
         "fish",
         "lupin",
         { food: "almonds" },
+        { origin: "animal" },
         { allergen: "milk", override: "Dr" },
       ]),
       allergens: fc.subarray(["celery", "egg"] as const),
@@ -126,6 +127,20 @@ describe("the card of someone whose body the plan knows", () => {
     expect(shown).toContain("Ask before serving whether Seed mix holds: fish");
     // A food that says nothing is named to everyone.
     expect(hidden).toContain("Allergens are not known of Seed mix");
+  });
+
+  it("asks, where only origins are avoided, of every food that does not say its own", () => {
+    const plan = planFor({ avoid: [{ origin: "animal" }] });
+    const [hidden, shown] = [card(plan), card(plan, { personal: "show" })].map((page) => textOf(parse(page)));
+    for (const text of [
+      "Not to be served: food of animal origin",
+      "Ask before serving whether any of Seed mix is of animal origin",
+    ]) {
+      expect(shown).toContain(text);
+      expect(hidden).not.toContain(text);
+    }
+    expect(shown).not.toContain("Ask before serving whether Seed mix holds");
+    expect(shown).not.toContain("whether any of Kale");
   });
 
   it("leaves what an override says without effect", () => {

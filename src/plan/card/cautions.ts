@@ -120,11 +120,16 @@ export function avoidedCautions(
     ...avoided.overridden.filter(isHere).map(({ name, because }) => ({
       text: say(language, "{name} is served all the same: {because}", { name: words(name), because }),
     })),
-    ...avoided.unknown.filter(isHere).map(({ food, of }) => ({
-      text: say(language, "Ask before serving whether {food} holds: {list}", {
-        food: words(food),
-        list: of.map((id) => words(allergens[id].name)).join("; "),
-      }),
+    ...avoided.unknown.filter(isHere).map(({ food, of, origin }) => ({
+      text:
+        origin === undefined
+          ? say(language, "Ask before serving whether {food} holds: {list}", {
+              food: words(food),
+              list: of.map((id) => words(allergens[id].name)).join("; "),
+            })
+          : say(language, "Ask before serving whether any of {food} is of animal origin", {
+              food: words(food),
+            }),
     })),
   ];
 }
