@@ -7,6 +7,7 @@ import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import type { Person } from "../../src/person/person.ts";
 import { cautionsFor } from "../../src/person/portion/cautions.ts";
 import { doseCheck } from "../../src/person/portion/doses.ts";
+import { personCard } from "../../src/plan/card.ts";
 import type { PlanInput } from "../../src/plan/input.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -122,6 +123,22 @@ describe("doses of a plan", () => {
     });
     expect(uk.doses?.mayBePast.map(({ of }) => of)).toEqual(["iodine"]);
     expect(toText(uk, { width: 160 })).toContain("15 to 627% of 500 µg (EU level: no UK level at this age)");
+    // On the card of a plan by the EU's figures, the words go with both ends, silent lines or not.
+    const card = (more: readonly object[]): string => {
+      const dishes = sheet(
+        { name: "Dinner", portions: 1, lines: [...lines, ...(more as typeof lines)] },
+        starterFoods,
+      );
+      const eaten = portionPlan({
+        meals: [{ id: "dinner", dishes }],
+        people: [{ id: "cox", name: "Cox", person: { ...cox, age: 17 } }],
+        authority: "eu",
+      });
+      return personCard(eaten, "cox").replaceAll("&nbsp;", " ");
+    };
+    expect(card([])).toContain("75.4 to 3132 µg may be above the upper level of 500 µg a day");
+    const rice = { key: "rice", food: "rice-white-long-boiled", amount: "200 g" };
+    expect(card([rice])).toContain("75.4 to 3132 µg or more may be above the upper level of 500 µg a day");
   });
 
   it("are not there without an authority, or a person", () => {

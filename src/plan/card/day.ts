@@ -8,7 +8,7 @@ import { verdictOn } from "../../person/portion/verdict.ts";
 import { scaledBy } from "../../sheet/ends.ts";
 import { endsFigure, hasEnds, tallyFigure } from "../../sheet/show.ts";
 import type { Tally } from "../../sheet/tally.ts";
-import { figure, showFigure } from "../../table/figure.ts";
+import { figure, rangeFigure, showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
 import type { DayRow, DayShare } from "./card.ts";
 import type { CardDay } from "./how.ts";
@@ -180,10 +180,19 @@ export function overCaution(
       ? "{component}: {brings} is above the upper level of {upper} a day"
       : "{component}: {brings} may be above the upper level of {upper} a day";
   const how = { unit, language };
-  const isOpen = standing === "may-be-past" && hasEnds(tally);
   return say(language, text, {
     component: say(language, name),
-    brings: (isOpen ? endsFigure(tally, how) : tallyFigure(tally, how)).text,
+    brings: standing === "past" ? tallyFigure(tally, how).text : reachText(tally, how),
     upper: showFigure(upper, { unit, language }),
   });
+}
+
+/** How far what is told reaches: where lines are silent there may be more, and no end of it is known. */
+function reachText(tally: Tally, how: { readonly unit: string; readonly language: Language }): string {
+  const { low, high, told } = tally.ends;
+  if (high === undefined && low && told) {
+    const { text } = rangeFigure(tally.exact, low, told, how);
+    return say(how.language, "{range} or more", { range: text });
+  }
+  return (hasEnds(tally) ? endsFigure(tally, how) : tallyFigure(tally, how)).text;
 }
