@@ -1,8 +1,8 @@
 /**
- * For the coach: one script from the recipe to everybody's portion, what changed since last week, and
- * what to cook on Sunday and Wednesday in a 2-litre jug.
+ * For the coach: one script from the recipe to everybody's portion, what changed since last week, what
+ * to cook on Sunday and Wednesday in a 2-litre jug, measured in the club's kitchen, and what to buy.
  */
-import { cookingSchedule, portionPlan, type RecipeInput, sheet, toMarkdown } from "steelyard";
+import { cookingSchedule, portionPlan, type RecipeInput, sheet, shoppingList, toMarkdown } from "steelyard";
 import { starterFoods } from "steelyard/foods";
 import { oatPot, seedTopping } from "./recipes.ts";
 
@@ -27,18 +27,21 @@ const how = { recipes: { "seed-topping": seedTopping } };
 const lastWeek = sheet(keptPot, starterFoods, how);
 const thisWeek = lastWeek.edit({ milk: "400 ml", yoghurt: "100 g" });
 const planOf = (week: string, pot: typeof lastWeek) =>
-  portionPlan({ meals: [{ id: "pot", name: `Oat pot, ${week}`, dishes: pot }], people });
+  portionPlan({ meals: [{ id: "pot", name: `Oat pot, ${week}`, dishes: pot }], people, kitchen: "metric" });
 
 const plan = planOf("this week", thisWeek);
 console.log(toMarkdown(planOf("last week", lastWeek)));
 console.log(toMarkdown(plan));
 
-// The lightweight races on Monday and eats elsewhere. Wednesday's pot has to last until Saturday, which
+// The lightweight races on Monday and eats elsewhere; the cox has supper out on Thursday. Wednesday's pot has to last until Saturday, which
 // is a day longer than it keeps: the schedule says so.
 const schedule = cookingSchedule(plan, {
   days: ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"],
   cook: ["Sun", "Wed"],
   away: { lightweight: ["Mon"] },
-  meals: { pot: { vessel: "2 l" } },
+  meals: { pot: { vessel: "2 l", away: { cox: ["Thu"] } } },
 });
 console.log(toMarkdown(schedule));
+
+// All of it in one list, whatever was rounded on the way.
+console.log(toMarkdown(shoppingList(schedule, { cupboard: { "water-tap": "enough" } })));

@@ -83,7 +83,7 @@ export class Measuring {
   #shared(of: LotOf, made: MeasuredLot, asked: PotAsked, tasters: readonly Taster[]): Lot | undefined {
     if (made.isAsPlanned) return { ...made.lot, portions: undefined };
     const weighed = byWeight(of, made, asked, tasters);
-    const ways = [weighed, byShares(of, weighed.why ?? NOT_WEIGHED)];
+    const ways = [...weighed, byShares(of, weighed[0]?.why ?? NOT_WEIGHED)];
     const found = ways.find((way) => tasters.every((taster) => this.#keeps(of, made, way, taster, asked)));
     if (!found) return undefined;
     for (const { person } of tasters) this.#serve(of, made, found, person);

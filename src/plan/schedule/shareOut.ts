@@ -1,5 +1,6 @@
 import {
   ceiling,
+  compare,
   type Fraction,
   floor,
   fraction,
@@ -45,21 +46,22 @@ function sharesOf(dish: LotOf["dish"], counts: LotOf["counts"]): ReadonlyMap<str
 }
 
 /**
- * Shares a lot out in whole steps of the scale: each person's portions together as the plan shares a
- * pot, then one by one, so that no two of them are more than a step apart; the first are the larger.
- * What is left of the last step goes to somebody's last portion.
+ * Shares a lot out in whole steps of the scale, each person's portions together as the plan shares a
+ * pot. Then one by one, the best way first: all of someone's portions alike, and what is left with
+ * somebody's last, where that is within the tolerance; or no two of them more than a step apart, the
+ * first the larger, so that no more than a part of a step is left.
  */
 export function byWeight(
   of: LotOf,
   { lot, totals }: MeasuredLot,
-  { kitchen, figures }: PotAsked,
+  { kitchen, figures, tolerance }: PotAsked,
   tasters: readonly Taster[],
-): SharedOut {
+): readonly SharedOut[] {
   const { dish, group, counts } = of;
   const { step, why } = scaleFor(kitchen, dish.base, group);
   const portions = [...counts.values()].reduce((all, each) => all + each, 0n);
-  if (portions === 1n) return byShares(of, undefined);
-  if (!step) return byShares(of, why);
+  if (portions === 1n) return [byShares(of, undefined)];
+  if (!step) return [byShares(of, why)];
   const mass = lot.sheet.masses.cooked;
   const all = over(mass, step);
   const shares = sharesOf(dish, counts);
@@ -76,43 +78,113 @@ export function byWeight(
     };
   });
   const found = weighShares(wishes, mass, step);
-  const weighed = found && portionsIn(found, { counts, all, kitchen, step });
-  return weighed ? { portions: weighed, why: undefined } : byShares(of, TOO_COARSE);
+  const bowls = found && bowlsOf(found, counts, shares, all);
+  if (!bowls) return [byShares(of, TOO_COARSE)];
+  const scale = { all, step, kitchen };
+  const ways = [alike(bowls, scale, tolerance), stepApart(bowls, scale)];
+  return ways.flatMap((way) => (way ? [{ portions: way, why: undefined }] : []));
 }
 
 interface Scale {
-  readonly counts: LotOf["counts"];
   /** The lot, in steps. */
   readonly all: Fraction;
   readonly step: Fraction;
   readonly kitchen: PotAsked["kitchen"];
 }
 
+/** Someone's portions of a lot, in whole steps. */
+interface Bowls {
+  readonly person: string;
+  readonly count: bigint;
+  /** Of all of them together. */
+  readonly steps: bigint;
+  /** How much a portion is short of what it should have with each of them rounded down. */
+  readonly short: Fraction;
+  /** Whether the last of them gets what is left. */
+  readonly isLast: boolean;
+}
+
 /** Nothing where someone has fewer steps than portions. */
-function portionsIn(
+function bowlsOf(
   { shares, rest }: NonNullable<ReturnType<typeof weighShares>>,
-  { counts, all, step, kitchen }: Scale,
+  counts: LotOf["counts"],
+  planned: ReadonlyMap<string, Fraction>,
+  all: Fraction,
+): readonly Bowls[] | undefined {
+  const part = minus(all, fraction(floor(all)));
+  // Largest first: where no part of a step is left, what else is goes to the largest share.
+  const last = rest ?? [...shares.keys()][0];
+  const bowls = [...shares].map(([person, share]): Bowls => {
+    const count = counts.get(person) ?? 1n;
+    const steps = floor(minus(times(share, all), person === rest ? part : ZERO));
+    const short = minus(times(planned.get(person) ?? ZERO, all), fraction(steps / count));
+    return { person, count, steps, short, isLast: person === last };
+  });
+  return bowls.every(({ steps, count }) => steps >= count) ? bowls : undefined;
+}
+
+/** All of someone's portions alike; nothing where too much is left. */
+function alike(
+  bowls: readonly Bowls[],
+  scale: Scale,
+  tolerance: Fraction,
 ): SharedOut["portions"] | undefined {
-  const left = minus(all, fraction(floor(all)));
-  const portions = new Map<string, readonly LotPortion[]>();
-  for (const [person, share] of shares) {
-    const count = counts.get(person) ?? 0n;
-    const last = person === rest ? 1n : 0n;
-    const own = minus(times(share, all), last === 1n ? left : ZERO);
-    const steps = floor(own);
-    const [each, more] = [steps / count, steps % count];
-    if (each === 0n) return undefined;
-    const portion = (many: bigint, of: Fraction, isRest: boolean): LotPortion[] => {
-      const weighed = isRest ? undefined : readOn(kitchen, times(of, step));
-      return many === 0n ? [] : [{ count: many, share: over(of, all), weighed, isRest }];
-    };
-    portions.set(person, [
-      ...portion(more, fraction(each + 1n), false),
-      ...portion(count - more - last, fraction(each), false),
-      ...portion(last, plus(fraction(each), left), true),
-    ]);
+  let left = bowls.reduce((total, { steps, count }) => total + (steps % count), 0n);
+  const more = new Set<string>();
+  for (const { person, count, short } of [...bowls].sort((a, b) => compare(b.short, a.short))) {
+    if (count > left || short.n <= 0n) continue;
+    left -= count;
+    more.add(person);
   }
-  return portions;
+  const rest = plus(fraction(left), minus(scale.all, fraction(floor(scale.all))));
+  const sized = bowls.map((each) => ({
+    ...each,
+    each: each.steps / each.count + (more.has(each.person) ? 1n : 0n),
+  }));
+  const last = sized.find(({ isLast }) => isLast);
+  if (!last || compare(rest, times(tolerance, fraction(last.each))) > 0) return undefined;
+  return new Map(
+    sized.map(({ person, count, each, isLast }) => {
+      const hasRest = isLast && rest.n > 0n;
+      return [
+        person,
+        [
+          ...portionOf(count - (hasRest ? 1n : 0n), fraction(each), false, scale),
+          ...(hasRest ? portionOf(1n, plus(fraction(each), rest), true, scale) : []),
+        ],
+      ];
+    }),
+  );
+}
+
+/** Someone's portions no more than a step apart, but for the part of a step that is left. */
+function stepApart(bowls: readonly Bowls[], scale: Scale): SharedOut["portions"] {
+  const rest = minus(scale.all, fraction(floor(scale.all)));
+  return new Map(
+    bowls.map(({ person, count, steps, isLast }) => {
+      const [each, more] = [steps / count, steps % count];
+      const last = isLast && rest.n > 0n ? 1n : 0n;
+      return [
+        person,
+        [
+          ...portionOf(more, fraction(each + 1n), false, scale),
+          ...portionOf(count - more - last, fraction(each), false, scale),
+          ...portionOf(last, plus(fraction(each), rest), true, scale),
+        ],
+      ];
+    }),
+  );
+}
+
+function portionOf(
+  count: bigint,
+  steps: Fraction,
+  isRest: boolean,
+  { all, step, kitchen }: Scale,
+): readonly LotPortion[] {
+  if (count === 0n) return [];
+  const weighed = isRest ? undefined : readOn(kitchen, times(steps, step));
+  return [{ count, share: over(steps, all), weighed, isRest }];
 }
 
 /** A portion's factors, with a share of a lot in the pot's lines. */
