@@ -164,7 +164,9 @@ function dried({ low, high }: Ends, change: Fraction): Ends {
 }
 
 function nestedRange(nested: Sheet, source: Source, id: ComponentId, how: BetweenHow): Range {
-  return scale(rangeOf(nested, id, how), source.left.get(id) ?? ONE);
+  const range = rangeOf(source.asEaten ?? nested, id, how);
+  // Its foods are cooked again one by one; its water has one share as a whole.
+  return id === "water" ? scale(range, source.left.get(id) ?? ONE) : range;
 }
 
 /** 100 g of a food, as cooking leaves it. */
@@ -211,10 +213,10 @@ function likeFoods(food: FoodInput, foods: FoodTable, { like }: BetweenHow): rea
 /** What a like food says of a component, cooked as the line is; nothing where it does not know it itself. */
 function endsOf(
   food: FoodInput,
-  { left }: Source,
+  { cookings }: Source,
   id: ComponentId,
 ): (Ends & { readonly high: Fraction; readonly id: string })[] {
-  const figure = readFigure(food, id, left);
+  const figure = readFigure(food, id, ...cookings);
   if (figure.kind === "borrowed" || figure.inputs?.includes("borrowed")) return [];
   const { low = figure.value, high } = figure;
   return figure.kind === "missing" || high === undefined ? [] : [{ id: food.id, low, high }];

@@ -35,7 +35,8 @@ export function hasEnds({ bound, ranged, exactMost }: Tally): boolean {
 function toneOf(tally: Tally): Tone {
   if (tally.bound === "unknown") return "unknown";
   if (tally.bound === "at-most" || tally.bound === "between") return tally.bound;
-  if (tally.missing.length + tally.below.length > 0) return "at-least";
+  const isOpen = tally.bound === "at-least" && tally.trace.length === 0;
+  if (isOpen || tally.missing.length + tally.below.length > 0) return "at-least";
   if (tally.trace.length > 0) return "trace";
   if (tally.borrowed.length > 0) return "borrowed";
   if (tally.derived.length > 0) return "derived";

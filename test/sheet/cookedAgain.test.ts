@@ -8,7 +8,7 @@ import { type FoodTable, foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { exact, type Fraction, minus, plus, sum, times, toText } from "../../src/number/fraction.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
-import { between } from "../../src/sheet/between.ts";
+import { type Between, between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { cooking } from "../../src/sheet/cooking.ts";
 import { energyCheck } from "../../src/sheet/energyCheck.ts";
@@ -242,6 +242,8 @@ function expectSame(nested: Sheet, flat: Sheet): void {
       expect([id, kind, [...a[kind]].sort()]).toEqual([id, kind, [...inner(b[kind])].sort()]);
     expect([id, text(nested.portion(id).exact)]).toEqual([id, text(flat.portion(id).exact)]);
     expect([id, text(nested.per100g(id).exact)]).toEqual([id, text(flat.per100g(id).exact)]);
+    const ends = ({ exactLeast, exactMost }: Between): string[] => [text(exactLeast), text(exactMost)];
+    expect([id, ...ends(between(nested, id))]).toEqual([id, ...ends(between(flat, id))]);
     const leaves = (s: Sheet): Fraction => sum(s.explain(id, "total").leaves.map((leaf) => leaf.exact));
     expect([id, text(leaves(nested))]).toEqual([id, text(a.exact)]);
     expect([id, text(leaves(flat))]).toEqual([id, text(a.exact)]);
@@ -396,7 +398,7 @@ describe("sugar alcohols by US factors", () => {
       ...["152", "at-least", "unknown", undefined],
     ]);
     expect(check(240).differing).toEqual([]);
-    expect(shown(check(240))).toMatch(/240 +152 +\? +by these factors it is at least/);
+    expect(shown(check(240))).toMatch(/240 +at least 152 +\? +by these factors it is at least/);
     expect(check(152).lines[0]?.verdict).toBe("agrees");
     expect(check(100).differing).toEqual(["in"]);
   });
