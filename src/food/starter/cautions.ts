@@ -76,7 +76,7 @@ export const cautions: { readonly [C in CautionCode]: Omit<FoodCaution, "code"> 
   "nutmeg-dose": {
     text: "Nutmeg is for pinches: from about 5 g (two teaspoons) it has poisoned people, with racing heart, confusion and hallucinations. Keep it from children.",
     source:
-      "reports of poison centres: Forensic Sci Int 2001, 118:87-90; Rahman et al., Toxicity of nutmeg, a review, Int J Adv Sci Eng Inf Technol (abstracts)",
+      "reports of poisonings: Forensic Sci Int 2001, 118:87-90; Rahman et al., Toxicity of nutmeg, a review, Int J Adv Sci Eng Inf Technol (abstracts)",
   },
   // Common practice, no source.
   "bread-read-label": {
