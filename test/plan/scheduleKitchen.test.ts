@@ -129,6 +129,7 @@ describe("a session for a plan's kitchen", () => {
         const reported = new Set(kitchenNotes.map(({ line }) => line));
         for (const { sheet: s } of runs) {
           for (const line of s.lines.filter(({ key }) => keys.has(key) && !reported.has(key))) {
+            if (line.exactGrams.n === 0n) continue;
             measured += 1;
             expect(faultIn(line.amount, place)).toBe(undefined);
           }
@@ -398,6 +399,39 @@ describe("a week of a measured plan", () => {
         expect([exactBefore, exactBrings]).not.toContain(null);
       }
     }
+  });
+
+  it("fills full runs, and makes up with the rest for what they left or took", () => {
+    const roots = sheet(
+      {
+        name: "Roots",
+        portions: 4,
+        measures: "metric",
+        lines: [
+          { key: "potatoes", food: "potatoes-raw", amount: "6 1/2 medium" },
+          { key: "oil", food: "olive-oil", amount: "2 tbsp" },
+          { key: "garlic", food: "garlic-raw", amount: "2 clove" },
+        ],
+      },
+      starterFoods,
+    );
+    const plan = portionPlan({
+      meals: [{ id: "m", dishes: roots }],
+      people: crew.map(({ id }, i) => ({ id, demands: { factor: ["1", "1", "2"][i] ?? "1" } })),
+      kitchen: "metric",
+    });
+    const [session] = cookingSchedule(plan, {
+      meals: { m: { vessel: { capacity: "700 g", runs: "full" } } },
+    }).sessions;
+    const [pot] = session?.pots ?? [];
+    // The plan's pot is 6 1/2 potatoes: two runs of 3, and the half that is left.
+    const potatoes = pot?.runs.map(
+      ({ exactCount, sheet: s }) => `${exactCount} × ${s.lines[0]?.amount.value}`,
+    );
+    expect(potatoes).toEqual(["2 × 3", "1 × 0.5"]);
+    expect(text(pot?.sheet.masses.raw)).toBe(text(pot?.exact.masses.raw));
+    expect(pot?.drift).toBeUndefined();
+    expect(pot?.steps().steps).toContain("1 tbsp Olive oil");
   });
 
   it("gives someone portions alike, and what is left with one last portion, where that is a trifle", () => {

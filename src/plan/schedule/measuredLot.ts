@@ -3,6 +3,7 @@ import {
   compare,
   equals,
   type Fraction,
+  floor,
   fraction,
   greatest,
   isZero,
@@ -11,6 +12,7 @@ import {
   over,
   sum,
   times,
+  toDecimal,
   ZERO,
 } from "../../number/fraction.ts";
 import { moveLines } from "../../scale/move.ts";
@@ -45,12 +47,71 @@ const TRIES = 5;
 export function measuredLot(of: LotOf, asked: PotAsked, tasters: readonly Taster[]): MeasuredLot | undefined {
   const { vessel, dish } = of;
   const exact = plannedSheet(of);
+  const totals = plannedTotals(of);
   let size = vessel?.size ?? ZERO;
   for (let i = 0; i < TRIES; i += 1) {
     const { use, runs } = inVessel(exact, vessel && { ...vessel, size }, dish.exactDensity);
-    const rounded = runs.map((run) => roundRun(of, exact, run, asked, tasters));
+    if (use?.fit === "several" && vessel?.runs === "full") return fullRuns(of, asked, { exact, totals, use });
+    const rounded = runs.map(({ exactCount, sheet }) => {
+      const { portions } = sheet.values;
+      const own = allTimes(totals, over(portions, exact.values.portions));
+      return roundRun(of, { totals: own, portions, exactCount }, asked, tasters);
+    });
     const excess = vessel && vessel.runs !== "one" ? minus(fullest(of, rounded), vessel.size) : ZERO;
     if (excess.n <= 0n) return made(of, asked, { exact, rounded, use });
+    size = minus(size, excess);
+    if (size.n <= 0n) return undefined;
+  }
+  return undefined;
+}
+
+/**
+ * Full runs keep the ratios alone, since how many portions they come to is the vessel's affair; the
+ * rest is what they leave of all that was planned, line by line, so that it makes up for them.
+ */
+function fullRuns(of: LotOf, asked: PotAsked, planned: Planned): MeasuredLot | undefined {
+  const { exact, totals, use } = planned;
+  const full = fullRun(of, asked, planned);
+  if (!full || !of.vessel) return undefined;
+  const [room, whole] = [roomIn(of, full.run.sheet), roomIn(of, exact)];
+  const fits = floor(over(whole, room));
+  const count = fits > 0n ? fits : 1n;
+  const left = totals.map((total, line) =>
+    greatest(ZERO, minus(total, times(fraction(count), full.rounded.totals[line] ?? ZERO))),
+  );
+  const { portions } = exact.values;
+  const sheet = moveLines(of.pot.sheet, ratiosOf(left, of.group, of.dish.base), portions);
+  const share = over(sheet.masses.raw, exact.masses.raw);
+  const own = times(portions, share);
+  const hasDose = sheet.lines.some(({ scaling }) => scaling === "per-portion");
+  const isTrifle = !hasDose && compare(share, asked.tolerance) <= 0;
+  const rest =
+    isTrifle || share.n === 0n
+      ? []
+      : [roundRun(of, { totals: left, portions: own, exactCount: 1n }, asked, [])];
+  if (compare(fullest(of, rest), of.vessel.size) > 0) return undefined;
+  const each = over(rest.length === 0 ? portions : minus(portions, own), fraction(count));
+  const run = runOf(full.run.sheet.version({ ...full.run.sheet.values, portions: each }, []), count);
+  return made(of, asked, { exact, use, rounded: [{ ...full, run }, ...rest] });
+}
+
+interface Planned {
+  readonly exact: Sheet;
+  readonly totals: readonly Fraction[];
+  readonly use: VesselUse;
+}
+
+/** As much as the vessel holds in amounts that can be measured. */
+function fullRun(of: LotOf, asked: PotAsked, { exact, totals }: Planned): RoundedRun | undefined {
+  if (!of.vessel) return undefined;
+  const whole = roomIn(of, exact);
+  let size = of.vessel.size;
+  for (let i = 0; i < TRIES; i += 1) {
+    const share = over(size, whole);
+    const portions = times(exact.values.portions, share);
+    const full = roundRun(of, { totals: allTimes(totals, share), portions, exactCount: 1n }, asked, []);
+    const excess = minus(roomIn(of, full.run.sheet), of.vessel.size);
+    if (excess.n <= 0n) return full;
     size = minus(size, excess);
     if (size.n <= 0n) return undefined;
   }
@@ -71,25 +132,44 @@ function roomIn({ vessel, dish }: LotOf, s: Sheet): Fraction {
   return (vessel && roomOf(s, vessel.capacity, dish.exactDensity).room) ?? ZERO;
 }
 
+/** What goes into one run before it is rounded, by line of one base portion. */
+interface RunOf {
+  readonly totals: readonly Fraction[];
+  readonly portions: Fraction;
+  readonly exactCount: bigint;
+}
+
 function roundRun(
-  { dish, group, pot, counts }: LotOf,
-  exact: Sheet,
-  { count, exactCount, sheet }: CookingRun,
+  { dish, group, pot }: LotOf,
+  { totals, portions, exactCount }: RunOf,
   { kitchen, tolerance, figures }: PotAsked,
   tasters: readonly Taster[],
 ): RoundedRun {
-  const { portions } = sheet.values;
-  const share = over(portions, exact.values.portions);
-  const eaters = group.eaters.flatMap(({ person, factors }): Eater[] => {
-    const own = counts.get(person);
-    return own === undefined ? [] : [{ person, factors: allTimes(factors, times(fraction(own), share)) }];
-  });
   const { base, name } = dish;
+  // All that goes in is told at once, as if one ate it.
+  const eaters: readonly Eater[] = [{ person: "", factors: totals }];
   const at = { dish: name, base, group: { ...group, eaters }, portions, tasters };
   const rounded = roundPot({ ...at, kitchen, tolerance, figures });
   const moved = moveLines(pot.sheet, ratiosOf(rounded.totals, group, base), portions);
-  const amounts = group.pot.map((line) => rounded.amounts[line]);
-  return { rounded, run: { count, exactCount, sheet: withAmounts(moved, amounts) } };
+  const sheet = withAmounts(
+    moved,
+    group.pot.map((line) => rounded.amounts[line]),
+  );
+  return { rounded, run: runOf(sheet, exactCount) };
+}
+
+function runOf(sheet: Sheet, exactCount: bigint): CookingRun {
+  return { count: toDecimal(fraction(exactCount)), exactCount, sheet };
+}
+
+/** What each line of one base portion is multiplied by for all that was planned. */
+function plannedTotals({ dish, group, counts }: LotOf): readonly Fraction[] {
+  const inPot = new Set(group.pot);
+  const eaters = group.eaters.map(({ person, factors }) => {
+    return { person, factors: allTimes(factors, fraction(counts.get(person) ?? 0n)) };
+  });
+  const totals = lineTotals(eaters, dish.base.plan.lines.length);
+  return totals.map((total, line) => (inPot.has(line) ? total : ZERO));
 }
 
 /** Lines that move as one stay told by one figure, which they are recognised by. */
@@ -175,26 +255,22 @@ function useOf(of: LotOf, use: VesselUse, exact: Sheet, sheet: Sheet, isOne: boo
 
 /** The line that has moved most against the rest of the pot. */
 function driftOf(
-  { dish, group, counts }: LotOf,
+  lot: LotOf,
   { figures, tolerance }: PotAsked,
   totals: readonly Fraction[],
   lineByLine: readonly Fraction[],
 ): RatioDrift | undefined {
-  const inPot = new Set(group.pot);
-  const eaters = group.eaters.map(({ person, factors }) => {
-    return { person, factors: allTimes(factors, fraction(counts.get(person) ?? 0n)) };
-  });
-  const planned = lineTotals(eaters, totals.length).map((total, line) => (inPot.has(line) ? total : ZERO));
-  const of = (multiples: readonly Fraction[]) => new Map([[dish.name, multiples]]);
+  const planned = plannedTotals(lot);
+  const of = (multiples: readonly Fraction[]) => new Map([[lot.dish.name, multiples]]);
   const [exact, measured, alone] = [of(planned), of(totals), of(lineByLine)];
   const drift = { exact, measured, lineByLine: alone, figures, tolerance, demands: [], unrounded: false };
   return new PortionDrift(drift, () => []).ratio;
 }
 
-/** Lines that every run has in amounts of the kitchen. */
+/** Lines that stand in amounts of the kitchen in every run that has any. */
 function keysOf({ group, dish }: LotOf, rounded: readonly RoundedRun[]): ReadonlySet<string> {
   const lines = group.pot.filter((line) =>
-    rounded.every(({ rounded: each }) => each.amounts[line] !== undefined),
+    rounded.every(({ rounded: { amounts, totals } }) => amounts[line] || isZero(totals[line] ?? ZERO)),
   );
   return new Set(lines.flatMap((line) => dish.base.plan.lines[line]?.line.key ?? []));
 }

@@ -90,7 +90,7 @@ export function measuredNotes({ made, sheet, exact, drift, kitchenNotes }: DishP
     ? [
         {
           code: "measured",
-          phrase: MEASURED,
+          phrase: drift.exactDrift.n === 0n ? MEASURED_ALIKE : MEASURED,
           gaps: (language) => ({
             cooked: showFigure(sheet.masses.cooked, { unit: "g", language }),
             planned: showFigure(exact.masses.cooked, { unit: "g", language }),
@@ -103,6 +103,8 @@ export function measuredNotes({ made, sheet, exact, drift, kitchenNotes }: DishP
   return [...moved, ...kitchenNotes.map(({ code, text }): Said => ({ code, phrase: text }))];
 }
 
+const MEASURED_ALIKE =
+  "rounded to what the kitchen can measure: {cooked} as cooked, where {planned} was planned, in the same ratios";
 const MEASURED =
   "rounded to what the kitchen can measure: {cooked} as cooked, where {planned} was planned; against the rest {line} moves most, by {drift}";
 
