@@ -17,8 +17,10 @@ function read(csv: string, delimiter = ","): string[][] {
 // Which characters begin a formula: those that compatibility normalisation (UAX #15) makes = + - or @,
 // and the minus sign U+2212. OWASP's page on CSV injection names = + - @, tab, CR, LF and full-width forms.
 const LEADS = /^[=+\-@\u2212]/;
-const runs = (field: string): boolean => LEADS.test(field.replace(/^[\s"]+/, "").normalize("NFKC"));
-const begins = (text: string): boolean => LEADS.test(text.replace(/^[\s"']+/, "").normalize("NFKC"));
+// The first character by itself: a mark that follows could compose with it, = with a stroke to \u2260.
+const leads = (text: string): boolean => LEADS.test(([...text][0] ?? "").normalize("NFKC"));
+const runs = (field: string): boolean => leads(field.replace(/^[\s"]+/, ""));
+const begins = (text: string): boolean => leads(text.replace(/^[\s"']+/, ""));
 
 /** Takes the apostrophes away again, as the rule says: one from each place where a formula could begin. */
 function undone(text: string): string {
@@ -55,6 +57,13 @@ describe("toCsv", () => {
       }),
       { numRuns: 500 },
     );
+  });
+
+  it("guards an equals sign that a stroke turns into another sign, and takes the guard away again", () => {
+    const struck = table({ columns: [columns[0]], rows: [["=\u0338 1"]] });
+    expect(read(toCsv(struck))[1]).toEqual(["'=\u0338 1"]);
+    expect(undone("'=\u0338 1")).toBe("=\u0338 1");
+    expect(read(toCsv(table({ columns: [columns[0]], rows: [["\u2260 1"]] })))[1]).toEqual(["\u2260 1"]);
   });
 
   it("gives a spreadsheet program no formula, whether it parts fields at commas or at semicolons", () => {
