@@ -50,7 +50,7 @@ export function keepingNotes(session: DishSession): readonly Said[] {
 }
 
 const NO_LIMIT =
-  "eaten up to {kept} after it is cooked, and the recipe carries no storage limit: follow local food-safety rules";
+  "eaten up to {kept} after it is cooked, and the recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules";
 const NO_NUMBER =
   "eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules";
 const NO_DAYS =

@@ -4,7 +4,7 @@ import type { Demand } from "../demand.ts";
 import { Answer, type FitOutcome } from "./answer.ts";
 import type { ReadDemand } from "./demands.ts";
 import { meet, type Problem, type Task } from "./task.ts";
-import { demandText, factorText, listText, subjectFigure, subjectName } from "./words.ts";
+import { boundText, demandText, factorText, listText, subjectFigure, subjectName } from "./words.ts";
 
 /** What one demand by itself would give. */
 export interface FitAlone {
@@ -35,7 +35,8 @@ function aloneWith(read: ReadDemand, task: Task, problem: Problem): FitAlone {
   const others = task.asked.flatMap(({ demand }) => {
     const outcome = brings.find((each) => each.demand === demand.demand);
     if (!outcome?.exactBrings) return [];
-    return [`${subjectName(demand.subject)} to ${subjectFigure(demand.subject, outcome.exactBrings)}`];
+    const figure = boundText(subjectFigure(demand.subject, outcome.exactBrings), outcome.bound);
+    return [`${subjectName(demand.subject)} to ${figure}`];
   });
   return {
     demand: read.demand,

@@ -758,6 +758,13 @@ describe("what a fit says", () => {
       "energy exactly 300 kcal: 1.5 times the recipe, which brings protein to 18 g",
       "protein exactly 24 g: 2 times the recipe, which brings energy to 400 kcal",
     ]);
+    // Neither line tells its iodine: that brings none that is known, and not none.
+    const silent = missed(stiff, [
+      { of: "energy", exactly: 300 },
+      { of: "protein", exactly: 24 },
+      { of: "iodine", most: "600 µg", firm: true },
+    ]);
+    expect(silent.alone[0]?.text).toContain("protein to 18 g and iodine to 0 µg of what is known");
     // c + b = 3 and 2 c + 10 b = 24 in hundreds of grams: beans at 9/4, rice at 3/4, three times its ratio.
     expect(fitted.suggestions.map(({ text }) => text)).toEqual([
       "make rice adjustable, down to 75 g a portion",
