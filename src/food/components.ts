@@ -1,4 +1,5 @@
 import { fault, quote } from "../number/error.ts";
+import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 
 /** The unit that figures of a component are written and shown in. */
@@ -58,7 +59,7 @@ export interface Component {
  * isomer where shorter tags leave it open.
  */
 // biome-ignore format: one component a line
-export const components: { readonly [C in ComponentId]: Component } = {
+export const components: { readonly [C in ComponentId]: Component } = /* @__PURE__ */ freezeAll({
   energy: { id: "energy", tagname: "ENERC", name: "energy", unit: "kcal", group: "energy", tagUnit: "kJ" },
 
   protein: { id: "protein", tagname: "PROCNT", name: "protein", unit: "g", group: "proximate" },
@@ -155,7 +156,7 @@ export const components: { readonly [C in ComponentId]: Component } = {
   glycine: { id: "glycine", tagname: "GLY", name: "glycine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
   proline: { id: "proline", tagname: "PRO", name: "proline", unit: "g", group: "aminoAcid", tagUnit: "mg" },
   serine: { id: "serine", tagname: "SER", name: "serine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-};
+});
 
 /** All component ids, in the order of the registry. */
 export const componentIds: readonly ComponentId[] = /* @__PURE__ */ Object.keys(components) as ComponentId[];

@@ -1,6 +1,7 @@
 import { collect, type Fault, fault, quote, throwIfAny, within } from "../number/error.ts";
 import { fieldsGiven } from "../number/fields.ts";
 import { exact, type Fraction, toText, type Value } from "../number/fraction.ts";
+import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import { australian } from "./data/australian.ts";
 import { imperial } from "./data/imperial.ts";
@@ -21,13 +22,13 @@ import { plainWord } from "./words.ts";
 export type { MeasureSet, MeasureSetName, Measures } from "./measure-set.ts";
 
 /** The named sets, each with its source. */
-export const measureSets: { readonly [N in MeasureSetName]: MeasureSet } = {
+export const measureSets: { readonly [N in MeasureSetName]: MeasureSet } = /* @__PURE__ */ freezeAll({
   metric: metricSpoons,
   us: usCustomary,
   "us-label": usLabel,
   imperial,
   australian,
-};
+});
 
 export const measureSetNames: readonly MeasureSetName[] = [
   "metric",

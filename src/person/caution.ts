@@ -1,3 +1,4 @@
+import { freezeAll } from "../number/freeze.ts";
 import type { Check } from "./check.ts";
 import type { Condition } from "./person.ts";
 
@@ -65,7 +66,7 @@ const diets = {
 } as const;
 
 /** Cautions by code. One list, since their wording is ours; each names the body it rests on. */
-export const cautionTexts: { readonly [Code in FixedCode]: Advice } = {
+export const cautionTexts: { readonly [Code in FixedCode]: Advice } = /* @__PURE__ */ freezeAll({
   "outside-population": {
     text: "This person's age lies outside that of the people the equation was made from.",
     source: "the paper named as the equation's source",
@@ -229,7 +230,7 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = {
       read: "https://livesoccerscores.net/article/recommendations-hypertension-in-adults-diagnosis-and-management-guidance-nice",
     },
   },
-};
+});
 
 /** The caution of a code, in closer words where there are any. */
 export function caution(code: FixedCode, closer: Partial<Advice> = {}): Caution {

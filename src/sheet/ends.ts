@@ -83,14 +83,21 @@ export function lessOf(a: Ends, b: Ends): Ends {
 }
 
 export function productOf(a: Ends, b: Ends): Ends {
-  if (isPoint(b) && b.low.n >= 0n) return scaledBy(a, b.low);
-  if (isPoint(a) && a.low.n >= 0n) return scaledBy(b, a.low);
+  if (isPoint(b)) return timesKnown(a, b.low);
+  if (isPoint(a)) return timesKnown(b, a.low);
   if (a.low && a.high && b.low && b.high) {
     const corners = [a.low, a.high].flatMap((x) => [b.low, b.high].map((y) => times(x, y as Fraction)));
     return { low: corners.reduce(least), high: corners.reduce(greatest), told: undefined };
   }
   const grows = a.low && b.low && a.low.n >= 0n && b.low.n >= 0n;
   return grows ? { ...NO_ENDS, low: times(a.low as Fraction, b.low as Fraction) } : NO_ENDS;
+}
+
+/** Nothing of anything is nothing, and below 0 the ends change places. */
+function timesKnown(e: Ends, by: Fraction): Ends {
+  if (by.n === 0n) return pointEnds(ZERO);
+  const { low, high, told } = scaledBy(e, by);
+  return by.n > 0n ? { low, high, told } : { low: high, high: low, told: undefined };
 }
 
 export function quotientOf(a: Ends, b: Ends): Ends {

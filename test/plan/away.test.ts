@@ -132,6 +132,7 @@ describe("someone who is away for a meal", () => {
     });
     const without = portionPlan({ meals: one, people: crew.filter(({ id }) => id !== "bow") });
     expect(toRecords(shoppingList(away))).toEqual(toRecords(shoppingList(without)));
+    expect(shoppingList(away).portions).toEqual(shoppingList(without).portions);
     const days = { days: ["Mon", "Tue"] };
     expect(toText(cookingSchedule(away, days))).toBe(toText(cookingSchedule(without, days)));
   });

@@ -53,6 +53,30 @@ describe("what is shared", () => {
         open(face.kitchens.metric).drawer.tbsp = ["1/7"];
       },
     ],
+    [
+      "a component",
+      () => {
+        open(face.components.sodium).unit = "kg";
+      },
+    ],
+    [
+      "a set of spoons",
+      () => {
+        open(face.measureSets.metric).ml.tbsp = "20";
+      },
+    ],
+    [
+      "a range of energy shares",
+      () => {
+        open(face.energyRanges.us)[0].most = "1";
+      },
+    ],
+    [
+      "a caution's words",
+      () => {
+        open(face.cautionTexts.pregnant).text = "";
+      },
+    ],
     ["a sheet's lines", () => open(bowl.lines).reverse()],
     [
       "a line",

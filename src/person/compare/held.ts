@@ -136,7 +136,10 @@ const WHOLES: { readonly [C in ComponentId]?: ComponentId } = {
 function mostOf(portion: EatenPortion, id: ComponentId): Fraction | undefined {
   const { high } = portion.ends(id);
   const whole = WHOLES[id];
-  return high ?? (whole && portion.ends(whole).high);
+  if (high || !whole) return high;
+  const most = portion.ends(whole).high;
+  // Data that tell more of a part than of the whole bound nothing.
+  return most && compare(most, portion.brings(id).exact) >= 0 ? most : undefined;
 }
 
 function add(all: Fraction | undefined, next: Fraction | undefined): Fraction | undefined {

@@ -1,4 +1,5 @@
 import { compare, exact } from "../../number/fraction.ts";
+import { freezeAll } from "../../number/freeze.ts";
 import { checkAuthority } from "../intakes/authority.ts";
 import type { Authority } from "../intakes/table.ts";
 import type { Person } from "../person.ts";
@@ -9,11 +10,11 @@ import { ukRanges } from "./uk.ts";
 import { usRanges } from "./us.ts";
 
 /** Every published range of shares of energy. */
-export const energyRanges: { readonly [A in Authority]: readonly EnergyRange[] } = {
+export const energyRanges: { readonly [A in Authority]: readonly EnergyRange[] } = /* @__PURE__ */ freezeAll({
   uk: ukRanges,
   us: usRanges,
   eu: euRanges,
-};
+});
 
 /**
  * The ranges of shares of energy that an authority publishes for a person's age.

@@ -78,13 +78,15 @@ function planned(plan: Plan): ReadShopped {
   return {
     sheets: plan.meals.flatMap(({ batch }) => [...batch.values()]),
     eaters: () =>
-      plan.portions.map(({ person, meal, dishes }) => ({
-        person,
-        meal,
-        dish: undefined,
-        portions: ONE,
-        sheets: [...dishes.values()],
-      })),
+      plan.portions
+        .filter(({ status }) => status !== "away")
+        .map(({ person, meal, dishes }) => ({
+          person,
+          meal,
+          dish: undefined,
+          portions: ONE,
+          sheets: [...dishes.values()],
+        })),
     names: namesIn(plan),
   };
 }

@@ -36,7 +36,7 @@ function known(sheets: readonly Sheet[], of: Quantity): { readonly bound: Bound;
   const totals = sheets.map((s) => s.total(of));
   const value = sum(totals.map((t) => t.exact));
   const bound = totals.map((t) => t.bound).reduce(boundOfSum, "exact");
-  const isRanged = totals.some((t) => t.bound === "between") && totals.every((t) => t.bound !== "unknown");
+  const isRanged = totals.some((t) => t.ranged.length > 0) && totals.every((t) => t.bound !== "unknown");
   const hasLimits = totals.some((t) => t.below.length > 0);
   return { bound: isRanged ? boundOfEnds(value, sumOf(totals.map((t) => t.ends)), hasLimits) : bound, value };
 }
