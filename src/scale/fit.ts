@@ -33,7 +33,9 @@ export type { FitSuggestion } from "./fit/suggestion.ts";
  * - A line that says nothing of what `exactly` or `least` asks keeps the common factor, with the part
  *   it is in: it cannot be relied on to reach a figure. Under a `most` alone, such as a limit, it
  *   moves as it may, and what is known keeps to the limit. Either way the demand is listed in
- *   `notProven`, with the lines that are silent.
+ *   `notProven`, with the lines that are silent; so is one that a trace, a food under a limit of
+ *   detection (`loose`) or a middle figure of a wide range (`ranged`) may break.
+ * - Under a firm limit on an amount, figures published as a range count with their high ends.
  * - Several sheets eaten together share one common factor, set by the first by name or by
  *   `how.base`; a further sheet's base is a part.
  *

@@ -34,7 +34,7 @@ export function easeTogether(
 ): FitSuggestion[] | undefined {
   const opened = standings.reduce(openedBy, problem);
   const firm = opened.constraints.map((each) => (each.soft ? { ...each, soft: false } : each));
-  const yielding = standings.map((standing) => asSoft(standing));
+  const yielding = standings.map(asSoft);
   const found = nearest(layOut(opened.model, [...firm, ...yielding], true), pivots);
   if (!found) return undefined;
   const given = standings.map(
