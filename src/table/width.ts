@@ -47,7 +47,10 @@ export function displayWidth(text: string): number {
 function characterWidth(character: string): number {
   if (!VISIBLE.test(character)) return 0;
   const own = WIDE.test(character) ? 2 : 1;
-  return character.length === 1 ? own : own + (character.slice(1).match(BESIDE)?.length ?? 0);
+  if (character.length === 1) return own;
+  // What stands beside a letter may be wide itself, as the reading marks of Vietnamese Han characters are.
+  const beside = character.slice(1).match(BESIDE) ?? [];
+  return beside.reduce((width, mark) => width + (WIDE.test(mark) ? 2 : 1), own);
 }
 
 /** Text in lines of at most `width` columns (at least 2), broken at spaces, else inside a word. */

@@ -26,6 +26,18 @@ describe("displayWidth", () => {
     expect(differ).toEqual([]);
   });
 
+  it("agrees with string-width on every mark after a letter", () => {
+    const differ: string[] = [];
+    for (let c = 0x300; c <= 0x10ffff; c += 1) {
+      const mark = String.fromCodePoint(c);
+      if (!/\p{M}/u.test(mark) || clean(mark) !== mark) continue;
+      for (const text of [`a${mark}`, `\u4e00${mark}${mark}`]) {
+        if (displayWidth(text) !== stringWidth(text)) differ.push(c.toString(16));
+      }
+    }
+    expect(differ).toEqual([]);
+  });
+
   it("agrees with string-width on names of mixed scripts and emoji", () => {
     fc.assert(
       fc.property(pieces, (text) => {
