@@ -16,5 +16,7 @@ export default defineConfig({
     reporters: ["default", at("test/reporter.ts")],
     testTimeout: 60_000,
     pool: "threads",
+    // Files share what a worker has loaded: nothing in src or test keeps state between tests.
+    isolate: false,
   },
 });

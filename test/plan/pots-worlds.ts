@@ -143,10 +143,11 @@ function build({ base, parts, adjustable, dose, beside, yieldFactor, people }: D
       const ends =
         kind === "exactly"
           ? { exactly: text(value) }
-          : {
-              ...(kind !== "most" && { least: text(value * 0.97) }),
-              ...(kind !== "least" && { most: text(value * 1.04) }),
-            };
+          : kind === "least"
+            ? { least: text(value * 0.97) }
+            : kind === "most"
+              ? { most: text(value * 1.04) }
+              : { least: text(value * 0.97), most: text(value * 1.04) };
       return { ...about, ...ends, ...(firm === 0 && kind !== "exactly" && { firm: true }) };
     });
   };
