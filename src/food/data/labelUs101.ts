@@ -5,7 +5,7 @@ import type { RoundingRule } from "../labelRule.ts";
  * Rounding of declared amounts per serving: US 21 CFR 101.9(c). Read in the FDA Food Labeling Guide,
  * appendix H (October 2009), and in quotations of the regulation: the steps of per cents (c)(8)(iii), and
  * that amounts of vitamins and minerals go to the digits of their Reference Daily Intake or finer.
- * Added sugars (c)(6)(iii) as other sugars: from memory. The regulation says nothing of halves.
+ * Added sugars (c)(6)(iii) as other sugars: unverified. The regulation says nothing of halves.
  */
 const law = { by: "bands", binding: "law" } as const;
 
