@@ -7,8 +7,7 @@ import { isUnder18, isUnderweight } from "./personCautions.ts";
 /**
  * Weight loss that is refused unless a clinician's supervision is recorded with the person. NHS England
  * takes nobody under 18, pregnant or with an active eating disorder into its weight-loss programme
- * (https://www.england.nhs.uk/digital-weight-management/information-for-healthcare-professionals/); what
- * is declared here does not tell a past disorder from a present one, so both are refused.
+ * (NHS Digital Weight Management Programme, information for healthcare professionals); what is declared here does not tell a past disorder from a present one, so both are refused.
  */
 export function refusals(facts: Facts, aim: AimFacts): Fault[] {
   if (aim.direction !== "lose" || facts.supervised) return [];
@@ -49,7 +48,7 @@ export function supervision(facts: Facts, aim: AimFacts): Caution[] {
       code: "supervised",
       text: `Weight loss under the recorded supervision of ${facts.supervised.by}.`,
       source: "the person's own record",
-      check: "memory",
+      check: "unverified",
     },
   ];
 }

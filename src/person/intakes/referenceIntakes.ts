@@ -252,7 +252,7 @@ function energyOf(
       throw fault("number-malformed", "energy not above 0", "give the day's energy in kcal", ["energy"]);
     }
     const source = "the caller's own figure of the day";
-    const check = { at: "issuer", read: "as given" } as const;
+    const check = "issuer" as const;
     return { exact: energy, figure: { ...figure, value: toDecimal(energy), source, check } };
   }
   if (facts.activity === undefined) return undefined;

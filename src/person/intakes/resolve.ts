@@ -151,7 +151,7 @@ function printedFor(table: ReadTable, row: Row, facts: Facts, reading: Reading):
   return {
     value: exact(low),
     add: exact(add),
-    check: wholly ? row.check : "memory",
+    check: wholly ? row.check : "unverified",
     ...(high !== undefined && { most: exact(high) }),
     ...(state && { leavesOut: state }),
   };

@@ -7,10 +7,7 @@ import type { IntakeTable } from "./table.ts";
  * Water is printed in litres, and taken at 1,000 g to the litre. No figure is set for total fat above
  * one year. Protein is set per kilogram of body mass; the grams are those of a reference body.
  */
-const check: Check = {
-  at: "issuer",
-  read: "https://www.ncbi.nlm.nih.gov/books/NBK56068/table/summarytables.t4/?report=objectonly",
-};
+const check: Check = "issuer";
 
 export const usMacronutrients: IntakeTable = {
   source: "Institute of Medicine (US, Canada) 2002/2005, DRI summary table: total water and macronutrients",
@@ -18,7 +15,7 @@ export const usMacronutrients: IntakeTable = {
   stages: ["1-3", "4-8", "M 9-13", "M 14-18", "M 19-30", "M 31-50", "M 51-70", "M 71+", "F 9-13", "F 14-18", "F 19-30", "F 31-50", "F 51-70", "F 71+", "P 14-18", "P 19-30", "P 31-50", "L 14-18", "L 19-30", "L 31-50"],
   // biome-ignore format: one nutrient a line
   references: [
-    { of: ["protein"], kind: "RDA", per: "kg", values: "- 0.95 0.95 0.85 0.8 0.8 0.8 0.8 0.95 0.85 0.8 0.8 0.8 0.8 - - - - - -", check: { at: "copy", read: "the inside cover of a textbook at https://docslib.org/doc/2477480; adults at the National Academies' own page" } },
+    { of: ["protein"], kind: "RDA", per: "kg", values: "- 0.95 0.95 0.85 0.8 0.8 0.8 0.8 0.95 0.85 0.8 0.8 0.8 0.8 - - - - - -", check: "copy" },
     { of: ["protein"], kind: "RDA", values: "13 19 34 52 56 56 56 56 34 46 46 46 46 46 71 71 71 71 71 71", note: "for a reference body", check },
     { of: ["water"], kind: "AI", values: "1300 1700 2400 3300 3700 3700 3700 3700 2100 2300 2700 2700 2700 2700 3000 3000 3000 3800 3800 3800", note: "all water, of food and drink", check },
     { of: ["availableCarbohydrate"], kind: "RDA", values: "130 130 130 130 130 130 130 130 130 130 130 130 130 130 175 175 175 210 210 210", check },

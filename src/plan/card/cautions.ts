@@ -1,6 +1,7 @@
 import { allergens } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
 import { type CautionCode, practitionerNote } from "../../person/caution.ts";
+import { sourceText } from "../../person/check.ts";
 import type { Allergens, AllergenUnknown } from "../../person/portion/allergens.ts";
 import type { RecipeNote } from "../../recipe/document.ts";
 import { type Language, say } from "../../table/language.ts";
@@ -147,11 +148,17 @@ export function standingNotes(personal: "hide" | "show", language: Language): re
 }
 
 /** Cautions with the numbers of their footnotes, each text once. */
-export function numbered(all: readonly CardCaution[], footnotes: Footnotes): readonly Sourced[] {
+export function numbered(
+  all: readonly CardCaution[],
+  footnotes: Footnotes,
+  language: Language,
+): readonly Sourced[] {
   const texts = new Set<string>();
-  return all.flatMap(({ text, source }) => {
+  return all.flatMap(({ text, source, check }) => {
     if (texts.has(text)) return [];
     texts.add(text);
-    return [{ text, footnote: source === undefined ? undefined : footnotes.number(source) }];
+    const footnote =
+      source === undefined ? undefined : footnotes.number(sourceText({ source, check }, language));
+    return [{ text, footnote }];
   });
 }

@@ -1,6 +1,7 @@
 import { type ComponentId, component, components } from "../../food/components.ts";
 import { collect, type Fault, throwIfAny } from "../../number/error.ts";
 import { exact, type Fraction, over, times, ZERO } from "../../number/fraction.ts";
+import { sourceText } from "../../person/check.ts";
 import { Comparison } from "../../person/compare/comparison.ts";
 import { countsFood, type ReferenceIntakes } from "../../person/intakes/referenceIntakes.ts";
 import type { IntakeFigure, ReferenceFigure, UpperFigure } from "../../person/intakes/resolve.ts";
@@ -72,7 +73,10 @@ export function ownDay(
 }
 
 /** Reads the day, naming every fault: `component-unknown`, `card-malformed` and the number codes. */
-export function readDay(given: readonly CardDay[] | Comparison): ReadonlyMap<ComponentId, ReadDay> {
+export function readDay(
+  given: readonly CardDay[] | Comparison,
+  language: Language,
+): ReadonlyMap<ComponentId, ReadDay> {
   const day = given instanceof Comparison ? figuresOf(given) : given;
   const faults: Fault[] = [];
   const read = new Map<ComponentId, ReadDay>();
@@ -100,7 +104,9 @@ export function readDay(given: readonly CardDay[] | Comparison): ReadonlyMap<Com
       });
       return undefined;
     };
-    const sources = [entry.reference?.source, entry.upper?.source].filter((s) => s !== undefined);
+    const sources = [entry.reference, entry.upper].flatMap((given) =>
+      given ? [sourceText(given, language)] : [],
+    );
     read.set(entry.of, { reference: figureOf("reference"), upper: figureOf("upper"), sources });
   });
   throwIfAny(faults);
