@@ -18,6 +18,14 @@ export function isRecord(value: unknown): value is { readonly [field: string]: u
   );
 }
 
+/** Sizes of what cannot change any more, or was looked through and is trusted to stay as it was. */
+const settled: WeakMap<object, Size> = /* @__PURE__ */ new WeakMap();
+
+/** Says that something of ours need not be looked through again. */
+export function trust(value: object): void {
+  settled.set(value, LEAF);
+}
+
 /**
  * Refuses what would hang or mislead whoever reads it: data that contain themselves, nested too deep,
  * larger than any document, lists with holes, fields that are computed when looked at, `__proto__`.
@@ -37,14 +45,15 @@ export function refuseUnsafe(given: unknown, code: ErrorCode): void {
   function sizeOf(value: unknown): Size {
     const isList = Array.isArray(value);
     if (!isList && !isRecord(value)) return LEAF;
-    const known = sizes.get(value);
+    const known = sizes.get(value) ?? settled.get(value);
     if (known === OPEN) throw refuse("the document contains itself", "write plain data without cycles");
-    const { height, values } = known ?? measure(value, isList);
+    const size = known ?? measure(value, isList);
+    const { height, values } = size;
     if (path.length + height > DEEPEST)
       throw refuse("the document is nested too deep", `nest at most ${DEEPEST} levels`, path.slice(0, 8));
     if (values > LARGEST)
       throw refuse("the document is too large", `write at most ${LARGEST} values`, path.slice(0, 8));
-    return { height, values };
+    return size;
   }
 
   function measure(value: object, isList: boolean): Size {
@@ -55,18 +64,22 @@ export function refuseUnsafe(given: unknown, code: ErrorCode): void {
     if (isList) refuseHoles(value as readonly unknown[], keys);
     let height = 0;
     let values = 1;
+    let isSettled = Object.isFrozen(value);
     for (const key of keys) {
       path.push(isList ? Number(key) : key);
       if (key === "__proto__") throw refuse('a key named "__proto__"', "use another name");
       const field = Object.getOwnPropertyDescriptor(value, key);
       if (field?.get) throw refuse("a field that is computed when it is looked at", PLAIN_DATA);
-      const inner = sizeOf(field?.value);
+      const held: unknown = field?.value;
+      const inner = sizeOf(held);
+      isSettled &&= inner === LEAF || settled.has(held as object);
       height = Math.max(height, inner.height + 1);
       values += inner.values;
       path.pop();
     }
     const size = { height, values };
     sizes.set(value, size);
+    if (isSettled) settled.set(value, size);
     return size;
   }
 

@@ -1,4 +1,6 @@
-import { checkChoice, checkFields } from "../number/fields.ts";
+import { word } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { FACE_DIGITS, type Fraction, fixedText, fraction, magnitude } from "../number/fraction.ts";
 import type { Cell, Table } from "./table.ts";
 import { longTablesOf, type Showable } from "./tabular.ts";
@@ -7,6 +9,10 @@ export interface RecordsHow {
   /** `number` (unless told): the nearest double, for plots. `exact`: text that loses nothing. */
   readonly figures?: "number" | "exact";
 }
+
+const recordsHow: () => Schema<RecordsHow> = /* @__PURE__ */ once(() =>
+  fields<RecordsHow>({ figures: optional(word(["number", "exact"])) }),
+);
 
 /** One row of data: words as they are, figures as numbers or exact text, unknowns as null. */
 export type DataRecord = { readonly [key: string]: string | number | null };
@@ -27,8 +33,7 @@ export type DataRecord = { readonly [key: string]: string | number | null };
  * ```
  */
 export function toRecords(x: Showable, how: RecordsHow = {}): DataRecord[] {
-  checkFields(how, ["figures"], "table-malformed");
-  checkChoice(how.figures, "figures", ["number", "exact"], "table-malformed");
+  read(recordsHow(), how, "table-malformed");
   return longTablesOf(x).flatMap((t) => tableRecords(t, how.figures ?? "number"));
 }
 
