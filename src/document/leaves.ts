@@ -44,6 +44,12 @@ export function count(from: number, to: number): Schema<number> {
   return leaf(expected, json, isCount, (given) => given);
 }
 
+/** How much of something to take, `Infinity` for all. */
+export function size(expected: string, least: number = Number.NEGATIVE_INFINITY): Schema<number> {
+  const isSize = (given: unknown): given is number => typeof given === "number" && given >= least;
+  return leaf(expected, { type: "number" }, isSize, (given) => given);
+}
+
 /** A function of the caller's; a class is none, for it cannot be called. */
 export function callback<F>(expected: string): Schema<F> {
   const isCallable = (given: unknown): given is F =>

@@ -92,7 +92,20 @@ export function readAs<T>(like: Schema<unknown>, expected: string, read: (given:
 /** A value that is read on from the one of another schema, where that one has no fault. */
 export function andThen<T, U>(schema: Schema<T>, read: (value: T, refuse: Refuse) => U): Schema<U> {
   return after(schema, (payload, before) => {
-    if (payload.issues.length === before)
+    payload.value =
+      payload.issues.length > before
+        ? undefined
+        : attempt(payload, (refuse) => read(payload.value as T, refuse));
+  }) as unknown as Schema<U>;
+}
+
+/**
+ * A value that is read on from as much as could be read of another schema's, whatever is at fault in
+ * it: fields and items that were refused are undefined.
+ */
+export function asFar<T, U>(schema: Schema<T>, read: (value: T, refuse: Refuse) => U): Schema<U> {
+  return after(schema, (payload) => {
+    if (payload.value !== undefined)
       payload.value = attempt(payload, (refuse) => read(payload.value as T, refuse));
   }) as unknown as Schema<U>;
 }
@@ -143,7 +156,7 @@ export function fields<T extends object>(
   const { parse } = schema._zod;
   return parsedBy(schema, (payload) => {
     const { value } = payload;
-    if (!isRecord(value)) return refuseKind(payload, `an object of ${namesOf(shape)}`);
+    if (!isRecord(value)) return refuseKind(payload, "an object", `an object of ${namesOf(shape)}`);
     parse(payload as never, { async: false });
     attempt(payload, (refuse) => across?.(value, payload.value as Partial<T>, refuse));
   }) as unknown as Schema<T>;
@@ -206,7 +219,7 @@ export function choice<T>(
 ): Schema<T> {
   const schema = new $ZodUnion({ type: "union", options: options as Schema<T>[] });
   return parsedBy(schema, (payload) => {
-    const picked = payload.value === undefined ? undefined : pick(payload.value);
+    const picked = pick(payload.value);
     if (picked) run(picked, payload);
     else refuseKind(payload, expected);
   }) as unknown as Schema<T>;
@@ -256,11 +269,11 @@ function tell(payload: Payload, { path, ...told }: Told): void {
   payload.issues.push({ path: [...path], told });
 }
 
-function refuseKind(payload: Payload, expected: string): void {
+function refuseKind(payload: Payload, expected: string, wanted: string = expected): void {
   const { value } = payload;
   const message = value === undefined ? "missing" : `expected ${expected}, got ${shown(value)}`;
   payload.value = undefined;
-  tell(payload, { path: [], message, hint: `give ${expected}` });
+  tell(payload, { path: [], message, hint: `give ${wanted}` });
 }
 
 function shown(value: unknown): string {

@@ -1,4 +1,5 @@
-import { fields, leaf, once, optional, type Schema, type Shape } from "../document/schema.ts";
+import { size } from "../document/leaves.ts";
+import { fields, once, optional, type Schema, type Shape } from "../document/schema.ts";
 import { throwIfAny } from "../number/error.ts";
 import { britishEnglish, type Language, say } from "./language.ts";
 import { language } from "./readLanguage.ts";
@@ -36,12 +37,6 @@ export const rowsHow: () => Schema<RowsHow> = /* @__PURE__ */ once(() => fields<
 /** @internal Its fields, for options that have more. */
 export function rowsShape(): Shape<RowsHow> {
   return { language: optional(language()), rows: optional(size("how many rows to show at most: 50")) };
-}
-
-/** @internal A number of rows or columns, `Infinity` for no limit. */
-export function size(expected: string, least: number = Number.NEGATIVE_INFINITY): Schema<number> {
-  const isSize = (given: unknown): given is number => typeof given === "number" && given >= least;
-  return leaf(expected, { type: "number" }, isSize, (given) => given);
 }
 
 /** The tables of anything that can be shown, checked. Throws `table-malformed`. */

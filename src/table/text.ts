@@ -1,3 +1,4 @@
+import { size } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { clean, isolate } from "./clean.ts";
@@ -9,7 +10,6 @@ import {
   rowsShape,
   type Showable,
   shownCells,
-  size,
   tablesOf,
 } from "./tabular.ts";
 import { displayWidth, wrap } from "./width.ts";
