@@ -56,7 +56,7 @@ export {
 export type { DecimalMark } from "./measure/number-text.ts";
 export { type ErrorCode, type Fault, type Path, SteelyardError } from "./number/error.ts";
 export type { Fraction, Value } from "./number/fraction.ts";
-export { type ActivityBand, activityClasses } from "./person/activity.ts";
+export { type ActivityBand, activityClasses, type ChildActivity, childActivity } from "./person/activity.ts";
 export type { Aim, MacroAim, MacroName, Rate, Wanted } from "./person/aim.ts";
 export type { Digestibility } from "./person/amino/digestibility.ts";
 export type { AminoName, AminoPattern, PatternId } from "./person/amino/pattern.ts";
