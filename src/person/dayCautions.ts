@@ -1,4 +1,4 @@
-import { compare, exact, type Fraction, minus, over, times, ZERO } from "../number/fraction.ts";
+import { compare, exact, type Fraction, minus, ONE, over, times, ZERO } from "../number/fraction.ts";
 import type { AimFacts, Band } from "./aim.ts";
 import { type Caution, caution } from "./caution.ts";
 import { macroEnergy, sideOfEnergy } from "./macroEnergy.ts";
@@ -93,7 +93,7 @@ function proteinCautions({ facts, aimed, target }: Day): Caution[] {
     macro.by === "perKg"
       ? macro.band
       : scaled(macro.band, macro.by === "share" ? perKg : over(facts.lean ?? facts.mass, facts.mass));
-  const byShare: Band = macro.by === "share" ? macro.band : scaled(byMass, over({ n: 1n, d: 1n }, perKg));
+  const byShare: Band = macro.by === "share" ? macro.band : scaled(byMass, over(ONE, perKg));
   const low = byMass.exactly ?? byMass.most;
   const high = byMass.exactly ?? byMass.least;
   const shareLow = byShare.exactly ?? byShare.most;

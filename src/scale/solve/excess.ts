@@ -1,4 +1,4 @@
-import { compare, type Fraction, fraction, ZERO } from "../../number/fraction.ts";
+import { compare, type Fraction, fraction, negate, ZERO } from "../../number/fraction.ts";
 import { hunt, type Ordering } from "./hunt.ts";
 import { minimise } from "./minimise.ts";
 import type { Programme, Row, Term } from "./programme.ts";
@@ -103,7 +103,7 @@ function relaxed({ demands, problem }: Tables): Relaxed | undefined {
   const none = gives.map(() => ZERO);
   if (least.status !== "optimal") return { excess: ZERO, weights: none };
   const prices = least.prices.rows.slice(problem.lines.length);
-  return { excess: least.objectives[0] ?? ZERO, weights: prices.map(({ n, d }) => ({ n: -n, d })) };
+  return { excess: least.objectives[0] ?? ZERO, weights: prices.map(negate) };
 }
 
 /** The windows added up by their weights: what holds for each holds for the sum. */
