@@ -162,20 +162,20 @@ function counted(count: number, least: number, what: string): number {
   );
 }
 
-export const ZERO: Exact = /* @__PURE__ */ taught(new Exact(0n, 1n));
+export const ZERO: Exact = /* @__PURE__ */ nothing();
 export const ONE: Exact = /* @__PURE__ */ new Exact(1n, 1n);
 
 /**
- * Gives the class of the first figure made what consoles of Node and Deno ask for. Not written in the
+ * Makes zero, and with it gives the class what consoles of Node and Deno ask for. Not written in the
  * class, since a call among its names would keep it in every bundle.
  */
-function taught(first: Exact): Exact {
+function nothing(): Exact {
   Object.defineProperty(Exact.prototype, Symbol.for("nodejs.util.inspect.custom"), {
     value(this: Exact): string {
       return this.toString();
     },
   });
-  return first;
+  return new Exact(0n, 1n);
 }
 
 /** Makes `n / d` in lowest terms. Throws `number-zero-denominator`. */

@@ -2,7 +2,7 @@ import { Decimal } from "decimal.js";
 import { decimalPlaces, fixedText } from "./digits.ts";
 import { fault } from "./error.ts";
 import { exact, fraction, type Value } from "./exact.ts";
-import { magnitude, type Ratio } from "./ratio.ts";
+import { magnitude } from "./ratio.ts";
 
 /** Significant digits of a Decimal made of a figure that does not end: those of IEEE 754 decimal128. */
 export const FACE_DIGITS = 34;
