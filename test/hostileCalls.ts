@@ -151,7 +151,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   energyCheck: [[bowl, { system: "eu-1169", tolerance: "0.1", floor: 1 }]],
   energyNeed: [[lightweight, { equation: "henry-2005" }]],
   energyRangesFor: [["eu", lightweight]],
-  exact: [["1/3"], [{ n: 1n, d: 3n }]],
+  exact: [["1/3"]],
   fit: [
     [
       bowl,
