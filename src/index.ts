@@ -269,7 +269,8 @@ export {
 } from "./sheet/difference.ts";
 export type { EnergyBy, EnergyShare, EnergyShares } from "./sheet/energy.ts";
 export { EnergyCheck, type EnergyCheckHow, type EnergyCheckLine, energyCheck } from "./sheet/energyCheck.ts";
-export { Explanation, type Where } from "./sheet/explain.ts";
+export type { Where } from "./sheet/explain.ts";
+export { Explanation } from "./sheet/explanation.ts";
 export type { ColumnFormula, ColumnView, RowFormula, RowView } from "./sheet/grid.ts";
 export type { CellRef, CellValue, Failure, FormulaResult, RowRef } from "./sheet/own.ts";
 export type { RecipesById } from "./sheet/plan.ts";

@@ -35,8 +35,18 @@ export type Printed =
 
 const BELOW = /^(?:contains )?(?:less than|under|below|<) ?/i;
 const TRACE = /^traces?$/i;
-/** A figure, its unit, and a per cent that may follow an amount. */
-const FIGURE = /^([\d.,]*\d[\d.,]*) ?([a-zµμ%]*(?: dv)?)(?: ?\(?([\d.,]+) ?%(?: ?dv)?\)?)?$/i;
+/** A figure, its unit, what it counts in (`DFE`), and a per cent that may follow an amount. */
+const FIGURE =
+  /^([\d.,]*\d[\d.,]*) ?([a-zµμ%]*(?: dv)?)(?: ((?:[aα]-)?[A-Z]{2,3}))?(?: ?\(?([\d.,]+) ?%(?: ?dv)?\)?)?$/i;
+
+/** What amounts of a component are printed in: equivalents of one of its forms. */
+const equivalents: { readonly [C in ComponentId]?: RegExp } = {
+  vitaminARae: /^RAE$/i,
+  vitaminARe: /^RE$/i,
+  folateDfe: /^DFE$/i,
+  niacinEquivalents: /^NE$/i,
+  vitaminE: /^(?:[aα]-)?TE$/i,
+};
 
 /** Reads one printed figure. A bare number is in the unit of the component. Throws `label-malformed`. */
 export function readPrinted(written: Value, id: ComponentId): Printed {
@@ -56,8 +66,9 @@ export function readPrinted(written: Value, id: ComponentId): Printed {
 }
 
 function readFigure(text: string, id: ComponentId): Printed & { readonly kind: "amount" | "percent" } {
-  const [, digits, unit = ""] = FIGURE.exec(text) ?? [];
-  if (digits === undefined) throw malformed(text, howToWrite(id));
+  const [, digits, unit = "", counted] = FIGURE.exec(text) ?? [];
+  if (digits === undefined || (counted !== undefined && !equivalents[id]?.test(counted)))
+    throw malformed(text, howToWrite(id));
   const value = number(digits);
   const last = lastDigit(digits);
   if (/^%/.test(unit)) return { kind: "percent", percent: value, unit: last };
@@ -163,7 +174,12 @@ function malformed(text: string, hint: string): SteelyardError {
 function howToWrite(id: ComponentId): string {
   const { unit } = components[id];
   if (id === "energy") return 'write "250 kcal" or "1046 kJ"';
-  const iu =
-    id === "vitaminARae" || id === "vitaminARe" ? "; international units of vitamin A say too little" : "";
-  return `write "12 ${unit}", "less than 1 ${unit}" or a bare number in ${unit}${iu}`;
+  const more = notes[id] ?? "";
+  return `write "12 ${unit}", "less than 1 ${unit}" or a bare number in ${unit}${more}`;
 }
+
+const notes: { readonly [C in ComponentId]?: string } = {
+  vitaminARae: "; international units of vitamin A say too little",
+  vitaminARe: "; international units of vitamin A say too little",
+  folateDfe: ' (of DFE), and the folic acid in it by itself: folicAcid: "120 mcg"',
+};

@@ -20,7 +20,7 @@ export type Loan =
  * more than a limit; never a nutrient that was added; nor water and energy, which follow from the rest.
  *
  * Source: FAO/INFOODS Guidelines for Checking Food Composition Data (2012), on imputed and borrowed
- * values; from memory.
+ * values; unverified.
  */
 export function loanOf(into: FoodInput, from: FoodInput, id: ComponentId, basis?: BorrowBasis): Loan {
   if (id === "water" || id === "energy")

@@ -56,7 +56,9 @@ export function aboutFood(): z.core.$ZodLooseShape {
     edibleShare: z.optional(valueSchema({ above: 0, to: 1 })),
     fortifiedWith: z.optional(z.array(componentSchema())),
     allergens: z.optional(z.array(wordSchema(Object.keys(allergens) as [Allergen, ...Allergen[]]))),
-    cautions: z.optional(z.array(z.strictObject({ code: text, text, source: text }))),
+    cautions: z.optional(
+      z.array(z.strictObject({ code: text, text, source: text, for: z.optional(z.array(text)) })),
+    ),
     packs: z.optional(
       z.array(z.strictObject({ name: text, edible: positive, price: z.optional(notNegative) })),
     ),

@@ -107,7 +107,14 @@ export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: 
     ],
     cautions: [
       ...needCautions(facts, need, counted),
-      ...targetCautions({ facts, aimed, resting: need.resting, target, kgPerWeek }),
+      ...targetCautions({
+        facts,
+        aimed,
+        resting: need.resting,
+        target,
+        kgPerWeek,
+        authority: how.authority,
+      }),
       ...supervision(facts, aimed),
     ],
     energy: {

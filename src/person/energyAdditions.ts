@@ -41,37 +41,25 @@ export const energyAdditions: { readonly [A in Authority]: Published } = {
   uk: {
     source: "SACN (UK) 2011, Dietary Reference Values for Energy",
     pregnancy: ["0", "0", "191"],
-    pregnancyRead: {
-      at: "copy",
-      read: "https://ojrd.biomedcentral.com/articles/10.1186/s13023-017-0685-2/tables/10",
-    },
+    pregnancyRead: "copy",
     breastfeeding: ["330"],
-    breastfeedingRead: {
-      at: "copy",
-      read: "https://eln.nutricia.co.uk/infants-feeding/getting-the-right-nutrition-during-breastfeeding/",
-    },
+    breastfeedingRead: "unverified",
     ages: { from: 1 },
   },
   us: {
     source: "Institute of Medicine (US, Canada) 2002/2005, DRI for energy, chapter 5",
     pregnancy: ["0", "340", "452"],
-    pregnancyRead: { at: "issuer", read: "http://www.nap.edu/openbook.php?record_id=12584&page=316" },
+    pregnancyRead: "issuer",
     breastfeeding: ["330", "400"],
-    breastfeedingRead: "memory",
+    breastfeedingRead: "unverified",
     ages: { from: 14, below: 51 },
   },
   eu: {
     source: "EFSA 2013, Dietary Reference Values for energy, EFSA Journal 11(1):3005",
     pregnancy: ["70", "260", "500"],
-    pregnancyRead: {
-      at: "copy",
-      read: "EFSA's announcement, http://news.foodmate.com/201301/news_12537.html",
-    },
+    pregnancyRead: "unverified",
     breastfeeding: ["500"],
-    breastfeedingRead: {
-      at: "copy",
-      read: "EFSA's announcement, http://news.foodmate.com/201301/news_12537.html",
-    },
+    breastfeedingRead: "unverified",
     ages: { from: 18 },
   },
 };

@@ -50,7 +50,7 @@ describe("borrow", () => {
   const full = borrow(table, how).get("silent");
 
   it("brings amino acids over by protein, fatty acids by fat, the rest by dry matter", () => {
-    // Protein 4/8, fat 1/4, dry matter (100 − 80)/(100 − 90): FAO/INFOODS 2012, from memory.
+    // Protein 4/8, fat 1/4, dry matter (100 − 80)/(100 − 90): FAO/INFOODS 2012, unverified.
     expect(inGrams(full, "leucine")).toBe("0.3");
     expect(inGrams(full, "omega3")).toBe("0.25");
     expect(inGrams(full, "iron")).toBe("4");

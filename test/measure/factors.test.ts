@@ -58,7 +58,7 @@ describe("exact factors, from their definitions", () => {
     ]);
   });
 
-  it("British spoons are 5, 10 and 15 ml (common practice, from memory), and there is no imperial cup", () => {
+  it("British spoons are 5, 10 and 15 ml (common practice, unverified), and there is no imperial cup", () => {
     expect(["tsp", "dessertspoon", "tbsp"].map((unit) => ml(`1 imperial ${unit}`))).toEqual([
       "5",
       "10",

@@ -19,7 +19,7 @@ const TURNS = 60;
  * The least (or greatest) that `value / per` can be, or nothing where the rest cannot hold or where
  * there is no end to it.
  *
- * Method: Dinkelbach 1967, "On nonlinear fractional programming" (from memory): make
+ * Method: Dinkelbach 1967, "On nonlinear fractional programming" (unverified): make
  * `value − quotient × per` least for the quotient at hand, take the answer's quotient, and go on
  * until nothing is gained. In fractions the last turn gains exactly nothing.
  */

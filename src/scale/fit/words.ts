@@ -1,4 +1,4 @@
-import { compare, equals, type Fraction, minus, ONE } from "../../number/fraction.ts";
+import { compare, equals, type Fraction, minus, ONE, ZERO } from "../../number/fraction.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import { showFigure, showPercent } from "../../table/figure.ts";
 import type { EnergyShareOf } from "../demand.ts";
@@ -66,7 +66,7 @@ export function askedText({ subject, least, most }: Pick<ReadDemand, "subject" |
     ? `at least ${subjectFigure(subject, least)}`
     : most
       ? `at most ${subjectFigure(subject, most)}`
-      : "";
+      : `at least ${subjectFigure(subject, ZERO)}`;
 }
 
 /** A demand in a phrase: `protein at least 30 g`. */

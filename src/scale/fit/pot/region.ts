@@ -36,7 +36,7 @@ export interface Region {
  * proof that some do not suit comes a cut, which is kept.
  *
  * Method: feasibility cuts (Benders 1962, "Partitioning procedures for solving mixed-variables
- * programming problems", from memory).
+ * programming problems", unverified).
  */
 export class HeldRegion implements Region {
   readonly cuts: Cut[] = [];
