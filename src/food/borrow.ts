@@ -34,7 +34,7 @@ export interface BorrowHow {
  * the reason.
  *
  * Source of the rules: FAO/INFOODS Guidelines for Checking Food Composition Data (2012), on imputed
- * and borrowed values; from memory.
+ * and borrowed values; unverified.
  *
  * @example
  * ```ts

@@ -1,12 +1,21 @@
-import { Decimal } from "decimal.js";
 import { type Amount, amount, gramsOf, millilitresOf } from "../measure/amount.ts";
 import { readDocument } from "../number/document.ts";
 import { collect, type Fault, fault, quote, SteelyardError, throwIfAny } from "../number/error.ts";
-import { exact, type Fraction, isZero, over, times, toText, type Value } from "../number/fraction.ts";
+import {
+  exact,
+  type Fraction,
+  fraction,
+  isNumeric,
+  isZero,
+  over,
+  times,
+  toText,
+  type Value,
+} from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { type ComponentId, components, isComponentId } from "./components.ts";
 import { labelEu2012 } from "./data/labelEu2012.ts";
-import { labelUs101, usMicroPercent, usPercent } from "./data/labelUs101.ts";
+import { labelUs101, usMicro, usMicroPercent, usPercent } from "./data/labelUs101.ts";
 import { usDailyValues } from "./data/usDailyValues.ts";
 import type { Figure, FoodInput } from "./food.ts";
 import { refuseImpossible } from "./labelCheck.ts";
@@ -75,7 +84,7 @@ function servingOf({ style, per, density, measures }: LabelInput): {
   const printedPer100 = typeof per === "string" && /^100 ?(?:g|ml)$/i.test(per.trim());
   const taken = measures?.some(({ name }) => name === "serving");
   return {
-    to100g: over({ n: 100n, d: 1n }, grams),
+    to100g: over(fraction(100n), grams),
     measure: printedPer100 || taken ? undefined : { name: "serving", grams: toText(grams) },
   };
 }
@@ -123,7 +132,7 @@ function figureOf(
   to100g: Fraction,
   said: string,
 ): Figure {
-  if (typeof written !== "string" && typeof written !== "number" && !Decimal.isDecimal(written))
+  if (typeof written !== "string" && typeof written !== "number" && !isNumeric(written))
     throw bad(`${quote(written)} is not a figure`, 'write it as printed: "12 g"');
   const printed = readPrinted(written, row.component);
   if (printed.kind === "trace") return "trace";
@@ -134,7 +143,7 @@ function figureOf(
     return limit(printed.limit);
   }
   const { value, unit, rule, scale } = ruled(printed, row, style);
-  if (isZero(value)) return limit(dailyTrifle(row, style) ?? times(limitOfZero(rule, unit), scale));
+  if (isZero(value)) return limit(dailyTrifle(row) ?? times(limitOfZero(rule, unit), scale));
   const { low, high } = roundedFrom(value, rule, unit);
   const [v, l, h] = [value, low, high].map((each) => toText(times(times(each, scale), to100g)));
   return { value: v ?? "0", low: l ?? "0", high: h ?? "0", source };
@@ -143,7 +152,7 @@ function figureOf(
 /** A printed number by the rule it was rounded by, and what then turns it into the component's unit. */
 function ruled(
   printed: Extract<Printed, { kind: "amount" | "percent" }>,
-  { component, rule, micro }: LabelRow,
+  { component, rule }: LabelRow,
   style: LabelInput["style"],
 ): {
   readonly value: Fraction;
@@ -151,9 +160,9 @@ function ruled(
   readonly rule: RoundingRule;
   readonly scale: Fraction;
 } {
+  const daily = usDailyValues[component];
   if (printed.kind === "percent") {
-    const daily = style === "us" ? usDailyValues[component] : undefined;
-    if (daily === undefined)
+    if (daily === undefined || style !== "us")
       throw bad(
         `there is no Daily Value of ${components[component].name} to take a per cent of`,
         "write the amount",
@@ -161,24 +170,25 @@ function ruled(
     return {
       value: printed.percent,
       unit: printed.unit,
-      rule: micro ? usMicroPercent : usPercent,
-      scale: over(exact(daily), { n: 100n, d: 1n }),
+      rule: rule === "micro" ? usMicroPercent : usPercent,
+      scale: over(exact(daily), fraction(100n)),
     };
   }
   // The rules of energy are for kilocalories; kilojoules are printed to whole ones as well.
   const inKj = component === "energy" && printed.scale.d !== 1n;
+  const own = rule === "micro" ? usMicro(daily ?? "1") : rule;
   return {
     value: printed.value,
     unit: printed.unit,
-    rule: inKj ? { by: "printed" } : rule,
+    rule: inKj ? { by: "printed" } : own,
     scale: exact(1),
   };
 }
 
 /** Under 2 per cent of its Daily Value, a vitamin or mineral may be declared as 0: 21 CFR 101.9(c)(8)(iii). */
-function dailyTrifle({ component, micro }: LabelRow, style: LabelInput["style"]): Fraction | undefined {
-  const daily = micro && style === "us" ? usDailyValues[component] : undefined;
-  return daily === undefined ? undefined : times(exact(daily), { n: 2n, d: 100n });
+function dailyTrifle({ component, rule }: LabelRow): Fraction | undefined {
+  const daily = rule === "micro" ? usDailyValues[component] : undefined;
+  return daily === undefined ? undefined : times(exact(daily), fraction(2n, 100n));
 }
 
 function describe(written: Value): string {

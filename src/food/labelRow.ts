@@ -4,8 +4,7 @@ import type { RoundingRule } from "./labelRule.ts";
 /** What one line of a label stands for, and how it is rounded. */
 export interface LabelRow {
   readonly component: ComponentId;
-  readonly rule: RoundingRule;
-  /** Set for vitamins and minerals, whose per cents are rounded by steps of their own. */
-  readonly micro?: true;
+  /** `micro` for vitamins and minerals of US labels, which go by the size of their Daily Value. */
+  readonly rule: RoundingRule | "micro";
   readonly note?: string;
 }

@@ -30,8 +30,8 @@ export type RoundingRule =
     }
   /** To a number of significant digits. */
   | { readonly by: "significant"; readonly digits: number }
-  /** To `step`, or to the last digit printed where that is finer or there is no step. */
-  | { readonly by: "printed"; readonly step?: string };
+  /** To the first of `steps` that it can have been rounded to, else to the last digit printed. */
+  | { readonly by: "printed"; readonly steps?: readonly string[] };
 
 /** The interval that a printed figure may have been rounded from, and whether it was printed as nothing. */
 export interface Rounded {
@@ -54,8 +54,10 @@ export function roundedFrom(printed: Fraction, rule: RoundingRule, unit: Fractio
     return around(printed, divides(step, printed) ? greatest(step, unit) : unit);
   }
   if (rule.by === "printed") {
-    const step = rule.step === undefined ? unit : exact(rule.step);
-    return around(printed, divides(step, printed) ? step : unit);
+    return around(
+      printed,
+      rule.steps?.map((step) => exact(step)).find((step) => divides(step, printed)) ?? unit,
+    );
   }
   return inBands(printed, rule, unit) ?? around(printed, unit);
 }
@@ -69,7 +71,9 @@ function inBands(
     const step = exact(band.nearest);
     if (!divides(step, printed)) return [];
     const { low, high } = around(printed, binding === "guidance" ? greatest(step, unit) : step);
-    const from = greatest(low, exact(band.from));
+    // Guidance binds nobody: what it would print as 0 may be printed all the same.
+    const isTrifle = band === bands[0] && binding === "guidance" && compare(printed, exact(band.from)) < 0;
+    const from = isTrifle ? low : greatest(low, exact(band.from));
     const to = band.to === undefined ? high : least(high, exact(band.to));
     return compare(from, to) <= 0 ? [{ low: from, high: to }] : [];
   });
@@ -93,4 +97,4 @@ function power(of: number): Fraction {
   return of >= 0 ? fraction(ten) : fraction(1n, ten);
 }
 
-const TWO: Fraction = { n: 2n, d: 1n };
+const TWO: Fraction = /* @__PURE__ */ fraction(2n);

@@ -1,4 +1,3 @@
-import { Decimal } from "decimal.js";
 import { readNumber } from "../measure/number-text.ts";
 import { fault, quote, SteelyardError } from "../number/error.ts";
 import {
@@ -13,6 +12,7 @@ import {
   over,
   plus,
   times,
+  toText,
   type Value,
 } from "../number/fraction.ts";
 import { type ComponentId, type ComponentUnit, components } from "./components.ts";
@@ -35,17 +35,22 @@ export type Printed =
 
 const BELOW = /^(?:contains )?(?:less than|under|below|<) ?/i;
 const TRACE = /^traces?$/i;
-/** A figure, its unit, and a per cent that may follow an amount. */
-const FIGURE = /^([\d.,]*\d[\d.,]*) ?([a-zµμ%]*(?: dv)?)(?: ?\(?([\d.,]+) ?%(?: ?dv)?\)?)?$/i;
+/** A figure, its unit, what it counts in (`DFE`), and a per cent that may follow an amount. */
+const FIGURE =
+  /^([\d.,]*\d[\d.,]*) ?([a-zµμ%]*(?: dv)?)(?: ((?:[aα]-)?[A-Z]{2,3}))?(?: ?\(?([\d.,]+) ?%(?: ?dv)?\)?)?$/i;
+
+/** What amounts of a component are printed in: equivalents of one of its forms. */
+const equivalents: { readonly [C in ComponentId]?: RegExp } = {
+  vitaminARae: /^RAE$/i,
+  vitaminARe: /^RE$/i,
+  folateDfe: /^DFE$/i,
+  niacinEquivalents: /^NE$/i,
+  vitaminE: /^(?:[aα]-)?TE$/i,
+};
 
 /** Reads one printed figure. A bare number is in the unit of the component. Throws `label-malformed`. */
 export function readPrinted(written: Value, id: ComponentId): Printed {
-  const text =
-    typeof written === "string"
-      ? tidy(written)
-      : Decimal.isDecimal(written)
-        ? written.toFixed()
-        : plain(written);
+  const text = typeof written === "string" ? tidy(written) : toText(exact(written));
   if (TRACE.test(text)) return { kind: "trace" };
   if (id === "energy") return readEnergy(text);
   const below = BELOW.exec(text);
@@ -56,8 +61,9 @@ export function readPrinted(written: Value, id: ComponentId): Printed {
 }
 
 function readFigure(text: string, id: ComponentId): Printed & { readonly kind: "amount" | "percent" } {
-  const [, digits, unit = ""] = FIGURE.exec(text) ?? [];
-  if (digits === undefined) throw malformed(text, howToWrite(id));
+  const [, digits, unit = "", counted] = FIGURE.exec(text) ?? [];
+  if (digits === undefined || (counted !== undefined && !equivalents[id]?.test(counted)))
+    throw malformed(text, howToWrite(id));
   const value = number(digits);
   const last = lastDigit(digits);
   if (/^%/.test(unit)) return { kind: "percent", percent: value, unit: last };
@@ -103,20 +109,20 @@ function oneEnergy(text: string): Energy {
  * (organic acids): what lies further apart, rounding apart, is a slip of the pen.
  */
 function refuseStrangers(text: string, kcal: Fraction, kjAsKcal: Fraction): void {
-  const most = plus(ONE, times({ n: 6n, d: 100n }, greatest(kcal, kjAsKcal)));
+  const most = plus(ONE, times(fraction(6n, 100n), greatest(kcal, kjAsKcal)));
   if (compare(absolute(minus(kcal, kjAsKcal)), most) > 0)
     throw malformed(text, "kJ and kcal do not speak of the same energy: check both");
 }
 
-const KCAL_PER_KJ: Fraction = { n: 250n, d: 1046n };
+const KCAL_PER_KJ: Fraction = /* @__PURE__ */ fraction(250n, 1046n);
 
 const grams: Readonly<Record<string, Fraction>> = {
-  g: { n: 1n, d: 1n },
-  mg: { n: 1n, d: 1000n },
-  µg: { n: 1n, d: 1000000n },
-  μg: { n: 1n, d: 1000000n },
-  ug: { n: 1n, d: 1000000n },
-  mcg: { n: 1n, d: 1000000n },
+  g: ONE,
+  mg: /* @__PURE__ */ fraction(1n, 1000n),
+  µg: /* @__PURE__ */ fraction(1n, 1000000n),
+  μg: /* @__PURE__ */ fraction(1n, 1000000n),
+  ug: /* @__PURE__ */ fraction(1n, 1000000n),
+  mcg: /* @__PURE__ */ fraction(1n, 1000000n),
 };
 
 /** What turns a figure printed in a unit into the component's own. */
@@ -150,12 +156,6 @@ function tidy(text: string): string {
   return text.trim().replace(/\s+/g, " ").slice(0, 200);
 }
 
-/** A JavaScript number in plain digits. Throws the `number-…` codes. */
-function plain(value: number): string {
-  exact(value);
-  return new Decimal(value).toFixed();
-}
-
 function malformed(text: string, hint: string): SteelyardError {
   return fault("label-malformed", `${quote(text)} is not a figure of a label`, hint);
 }
@@ -163,7 +163,12 @@ function malformed(text: string, hint: string): SteelyardError {
 function howToWrite(id: ComponentId): string {
   const { unit } = components[id];
   if (id === "energy") return 'write "250 kcal" or "1046 kJ"';
-  const iu =
-    id === "vitaminARae" || id === "vitaminARe" ? "; international units of vitamin A say too little" : "";
-  return `write "12 ${unit}", "less than 1 ${unit}" or a bare number in ${unit}${iu}`;
+  const more = notes[id] ?? "";
+  return `write "12 ${unit}", "less than 1 ${unit}" or a bare number in ${unit}${more}`;
 }
+
+const notes: { readonly [C in ComponentId]?: string } = {
+  vitaminARae: "; international units of vitamin A say too little",
+  vitaminARe: "; international units of vitamin A say too little",
+  folateDfe: ' (of DFE), and the folic acid in it by itself: folicAcid: "120 mcg"',
+};

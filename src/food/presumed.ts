@@ -12,7 +12,7 @@ const ANIMAL_ONLY: ReadonlySet<ComponentId> = /* @__PURE__ */ new Set(["choleste
  * was added to a food is never presumed absent from it.
  *
  * Source of the practice: FAO/INFOODS Guidelines for Checking Food Composition Data (2012), on
- * logical zeros; from memory.
+ * logical zeros; unverified.
  */
 export function presumed(food: FoodInput, id: ComponentId): ReadFigure | undefined {
   const reason = reasonFor(food, id);

@@ -29,7 +29,7 @@ export const activityClasses: { readonly [Class in ActivityClass]: ActivityBand 
       middle: "1.55",
       meaning: "sedentary or light: sitting work, little walking, no training",
       source,
-      check: { at: "copy", read: "an encyclopaedia's article on the physical activity level" },
+      check: "unverified",
     },
     active: {
       least: "1.70",
@@ -37,7 +37,7 @@ export const activityClasses: { readonly [Class in ActivityClass]: ActivityBand 
       middle: "1.85",
       meaning: "active or moderately active: work on the feet, or an hour of brisk exercise a day",
       source,
-      check: { at: "issuer", read: "https://www.fao.org/4/y5686e/y5686e08.htm" },
+      check: "issuer",
     },
     vigorous: {
       least: "2.00",
@@ -45,7 +45,7 @@ export const activityClasses: { readonly [Class in ActivityClass]: ActivityBand 
       middle: "2.20",
       meaning: "vigorous: hours of heavy work or training on most days",
       source,
-      check: { at: "copy", read: "an encyclopaedia's article on the physical activity level" },
+      check: "unverified",
     },
   },
 );

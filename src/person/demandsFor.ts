@@ -101,7 +101,7 @@ function unlimited({ withoutUpper }: ReferenceIntakes): Caution[] {
       code: "no-upper-level",
       text: `No upper level applies to ${names.join(", ")}: those of this authority are for people of other ages, and nothing here limits them.`,
       source: "the authority's own tables, as named with each level",
-      check: "memory",
+      check: "unverified",
     },
   ];
 }

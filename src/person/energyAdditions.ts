@@ -1,5 +1,5 @@
 import type { Decimal } from "decimal.js";
-import { compare, exact, type Fraction, toDecimal, ZERO } from "../number/fraction.ts";
+import { compare, exact, type Fraction, fraction, toDecimal, ZERO } from "../number/fraction.ts";
 import type { Check } from "./check.ts";
 import { type Childbearing, stateOf } from "./intakes/stage.ts";
 import type { Authority } from "./intakes/table.ts";
@@ -41,43 +41,31 @@ export const energyAdditions: { readonly [A in Authority]: Published } = {
   uk: {
     source: "SACN (UK) 2011, Dietary Reference Values for Energy",
     pregnancy: ["0", "0", "191"],
-    pregnancyRead: {
-      at: "copy",
-      read: "https://ojrd.biomedcentral.com/articles/10.1186/s13023-017-0685-2/tables/10",
-    },
+    pregnancyRead: "copy",
     breastfeeding: ["330"],
-    breastfeedingRead: {
-      at: "copy",
-      read: "https://eln.nutricia.co.uk/infants-feeding/getting-the-right-nutrition-during-breastfeeding/",
-    },
+    breastfeedingRead: "unverified",
     ages: { from: 1 },
   },
   us: {
     source: "Institute of Medicine (US, Canada) 2002/2005, DRI for energy, chapter 5",
     pregnancy: ["0", "340", "452"],
-    pregnancyRead: { at: "issuer", read: "http://www.nap.edu/openbook.php?record_id=12584&page=316" },
+    pregnancyRead: "issuer",
     breastfeeding: ["330", "400"],
-    breastfeedingRead: "memory",
+    breastfeedingRead: "unverified",
     ages: { from: 14, below: 51 },
   },
   eu: {
     source: "EFSA 2013, Dietary Reference Values for energy, EFSA Journal 11(1):3005",
     pregnancy: ["70", "260", "500"],
-    pregnancyRead: {
-      at: "copy",
-      read: "EFSA's announcement, http://news.foodmate.com/201301/news_12537.html",
-    },
+    pregnancyRead: "unverified",
     breastfeeding: ["500"],
-    breastfeedingRead: {
-      at: "copy",
-      read: "EFSA's announcement, http://news.foodmate.com/201301/news_12537.html",
-    },
+    breastfeedingRead: "unverified",
     ages: { from: 18 },
   },
 };
 
-const HALF_YEAR: Fraction = { n: 6n, d: 1n };
-const YEAR: Fraction = { n: 12n, d: 1n };
+const HALF_YEAR: Fraction = /* @__PURE__ */ fraction(6n);
+const YEAR: Fraction = /* @__PURE__ */ fraction(12n);
 
 /** What one authority adds for a person's state: nothing where it has no figure for it. */
 export function energyAddition(authority: Authority, facts: Facts): ExactAddition | undefined {

@@ -61,7 +61,7 @@ export interface ActivityTaken {
  * Harris-Benedict as revised in 1984, and by lean mass Cunningham 1980 and 1991 and Katch-McArdle. The
  * equations for total energy of the National Academies' report of 2023 are left out: their coefficients
  * could not be read at the source or in any copy. `check` says how those of an equation were read, or
- * that they are from memory. The total is of someone neither pregnant nor breastfeeding: `additions`
+ * that they are unverified. The total is of someone neither pregnant nor breastfeeding: `additions`
  * lists what authorities add.
  *
  * Throws `person-malformed`; `person-needs` where the equation wants a height, a lean mass or an

@@ -1,14 +1,13 @@
 import type { Fault } from "../number/error.ts";
 import type { AimFacts } from "./aim.ts";
+import { isUnder18, isUnderweight, leastIndex } from "./body.ts";
 import { type Caution, caution } from "./caution.ts";
 import type { Facts } from "./person.ts";
-import { isUnder18, isUnderweight } from "./personCautions.ts";
 
 /**
  * Weight loss that is refused unless a clinician's supervision is recorded with the person. NHS England
  * takes nobody under 18, pregnant or with an active eating disorder into its weight-loss programme
- * (https://www.england.nhs.uk/digital-weight-management/information-for-healthcare-professionals/); what
- * is declared here does not tell a past disorder from a present one, so both are refused.
+ * (NHS Digital Weight Management Programme, information for healthcare professionals); what is declared here does not tell a past disorder from a present one, so both are refused.
  */
 export function refusals(facts: Facts, aim: AimFacts): Fault[] {
   if (aim.direction !== "lose" || facts.supervised) return [];
@@ -23,7 +22,9 @@ export function refusals(facts: Facts, aim: AimFacts): Fault[] {
     ...(isUnder18(facts) ? [refuse("who is under 18")] : []),
     ...(facts.pregnant ? [refuse("who is pregnant")] : []),
     ...(facts.breastfeeding ? [refuse("who is breastfeeding")] : []),
-    ...(isUnderweight(facts) ? [refuse("who is underweight")] : []),
+    ...(isUnderweight(facts)
+      ? [refuse(leastIndex(facts) === "18.5" ? "who is underweight" : "who is underweight for their age")]
+      : []),
     ...(facts.conditions.includes("eating-disorder-history")
       ? [refuse("with an eating disorder now or before")]
       : []),
@@ -49,7 +50,7 @@ export function supervision(facts: Facts, aim: AimFacts): Caution[] {
       code: "supervised",
       text: `Weight loss under the recorded supervision of ${facts.supervised.by}.`,
       source: "the person's own record",
-      check: "memory",
+      check: "unverified",
     },
   ];
 }

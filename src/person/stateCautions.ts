@@ -82,5 +82,5 @@ function stateCaution(state: StateCaution["state"], energy: StateEnergy | undefi
   if (authority === undefined)
     return say(`the day's energy was given, and taken as it is: let it hold ${costs}`);
   const done = `${bodies[authority]} has no figure ${published}, and this energy leaves out ${costs}`;
-  return say(done, { source: energyAdditions[authority].source, check: "memory" });
+  return say(done, { source: energyAdditions[authority].source, check: "unverified" });
 }

@@ -16,5 +16,5 @@ export const weightRule: {
   kcalPerKg: "7700",
   text: "A steady 7,700 kcal is taken for each kilogram of body mass. Real bodies spend less as they shrink and more as they grow, so over months the change comes out smaller than this says.",
   source: "Wishnofsky 1958, Am J Clin Nutr 6:542-546; bias: Thomas et al. 2013, Int J Obes 37:1611-1613",
-  check: { at: "copy", read: "https://pmc.ncbi.nlm.nih.gov/articles/PMC4024447" },
+  check: "copy",
 };

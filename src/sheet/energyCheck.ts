@@ -121,7 +121,7 @@ interface Limits {
  * for options that there are not, and the number codes for limits that are none.
  *
  * Source of the tolerance: FAO/INFOODS Guidelines for Checking Food Composition Data (2012), about
- * 5 per cent; from memory.
+ * 5 per cent; unverified.
  *
  * @example
  * ```ts

@@ -31,7 +31,7 @@ const infoods: Readonly<Record<string, string>> = {
   CHOCDF: "g",
   CHOAVLDF: "g",
   FIBTG: "g",
-  FIBSOL: "g", // from memory
+  FIBSOL: "g", // unverified
   SUGAR: "g",
   SUGAD: "g",
   POLYL: "mg",

@@ -1,11 +1,14 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { ComponentId } from "../../src/food/components.ts";
+import { type ComponentId, components } from "../../src/food/components.ts";
 import { readFigure } from "../../src/food/composition.ts";
+import { labelEu2012 } from "../../src/food/data/labelEu2012.ts";
+import { labelUs101 } from "../../src/food/data/labelUs101.ts";
 import type { FoodInput } from "../../src/food/food.ts";
 import { foodFromLabel } from "../../src/food/label.ts";
 import type { LabelInput } from "../../src/food/labelDocument.ts";
 import { foodTable } from "../../src/food/table.ts";
+import { SteelyardError } from "../../src/number/error.ts";
 import { exact, toText } from "../../src/number/fraction.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/error-of.ts";
@@ -64,6 +67,14 @@ describe("a US label", () => {
     ["vitaminC", "9 mg", "9 [8.5, 9.5]"],
     ["iron", "3.6 mg", "3.6 [3.55, 3.65]"],
     ["vitaminB6", "1 mg", "1 [0.95, 1.05]"],
+    // FDA guidance of 2017: to tens for a Daily Value of 250 or more; the sample label of 21 CFR 101.9(d)(12).
+    ["calcium", "260 mg", "260 [255, 265]"],
+    ["calcium", "260mg 20%", "260 [255, 265]"],
+    ["potassium", "235 mg", "235 [232.5, 237.5]"],
+    ["potassium", "233 mg", "233 [232.5, 233.5]"],
+    ["magnesium", "100 mg", "100 [95, 105]"],
+    ["iodine", "150 mcg", "150 [149.5, 150.5]"],
+    ["iron", "8 mg", "8 [7.5, 8.5]"],
     ["vitaminD", "2 mcg (10 %)", "2 [1.5, 2.5]"],
     ["vitaminD", "2mcg 10%", "2 [1.5, 2.5]"],
     // Under 2 % of the Daily Value (90 mg), 0 may be declared.
@@ -87,6 +98,12 @@ describe("a US label", () => {
     ["fat", "10 %", "fat", "7.8 [7.41, 8.19]"],
     ["folate", "50 %", "folateDfe", "200 [190, 220]"],
     ["niacin", "25 %", "niacinEquivalents", "4 [3.6, 4.4]"],
+    // With what the amount counts in, as 21 CFR 101.9(c)(8)(iv) has it printed.
+    ["folate", "200 mcg DFE", "folateDfe", "200 [195, 205]"],
+    ["folate", "200mcg DFE 50%", "folateDfe", "200 [195, 205]"],
+    ["niacin", "16 mg NE", "niacinEquivalents", "16 [15.5, 16.5]"],
+    ["vitaminA", "90 mcg RAE", "vitaminARae", "90 [85, 95]"],
+    ["vitaminA", "90 mcg RAE (10 %)", "vitaminARae", "90 [85, 95]"],
   ] as const)("%s %s of the Daily Value is %s %s", (key, printed, id, expected) => {
     expect(span(us({ [key]: printed }), id)).toBe(expected);
   });
@@ -149,6 +166,11 @@ describe("an EU label", () => {
     ["salt", "0.45 g", "salt", "0.45 [0.445, 0.455]"],
     ["salt", "1.2 g", "salt", "1.2 [1.15, 1.25]"],
     ["salt", "0 g", "salt", "below 0.0125"],
+    // The guidance prints as 0 what is below 0.0125; a label may print it all the same.
+    ["salt", "0.01 g", "salt", "0.01 [0.005, 0.015]"],
+    ["salt", "0.02 g", "salt", "0.02 [0.015, 0.025]"],
+    ["vitaminA", "120 µg RE", "vitaminARe", "120 [119.5, 120.5]"],
+    ["vitaminE", "1.5 mg α-TE", "vitaminE", "1.5 [1.45, 1.55]"],
     ["salt", "<0.01 g", "salt", "below 0.01"],
     ["sodium", "0.12 g", "sodium", "120 [115, 125]"],
     ["vitaminA", "120 µg", "vitaminARe", "120 [119.5, 120.5]"],
@@ -233,6 +255,39 @@ describe("the interval of a printed figure", () => {
   );
 });
 
+describe("any figure that a label can print", () => {
+  it.each([
+    ["us", Object.keys(labelUs101)],
+    ["eu", Object.keys(labelEu2012)],
+  ] as const)(
+    "of a %s label lies in its own interval, and makes a food that a table takes",
+    (style, keys) => {
+      fc.assert(
+        fc.property(
+          fc.constantFrom(...keys),
+          fc.integer({ min: 0, max: 99_999 }),
+          fc.nat(3),
+          (key, digits, places) => {
+            const printed = (digits / 10 ** places).toFixed(places);
+            const unit =
+              components[(style === "us" ? labelUs101 : labelEu2012)[key]?.component ?? "energy"].unit;
+            let food: FoodInput;
+            try {
+              food = foodFromLabel(label({ style, per: "100 g", figures: { [key]: `${printed} ${unit}` } }));
+            } catch (error) {
+              // No food has 900 g of anything in 100 g.
+              if (error instanceof SteelyardError && /come to|more energy/.test(error.message)) return;
+              throw error;
+            }
+            expect(() => foodTable([food])).not.toThrow();
+          },
+        ),
+        { numRuns: 500 },
+      );
+    },
+  );
+});
+
 describe("a label that cannot be", () => {
   const faults = (more: object): string[] =>
     errorOf(() => foodFromLabel(label(more as Partial<LabelInput>))).faults.map(
@@ -266,6 +321,18 @@ describe("a label that cannot be", () => {
     ["kJ that are not the kcal", { figures: { energy: "120 kJ / 120 kcal" } }, "figures.energy"],
     ["kJ twice", { figures: { energy: "120 kJ / 120 kJ" } }, "figures.energy"],
     ["vitamin A in IU", { figures: { vitaminA: "500 IU" } }, "figures.vitaminA"],
+    ["folate in niacin equivalents", { figures: { folate: "200 mcg NE" } }, "figures.folate"],
+    [
+      "EU vitamin A in activity equivalents",
+      { style: "eu", figures: { vitaminA: "9 µg RAE" } },
+      "figures.vitaminA",
+    ],
+    ["a mineral in equivalents", { figures: { iron: "2 mg RAE" } }, "figures.iron"],
+    [
+      "folic acid inside folate",
+      { figures: { folate: "200 mcg DFE (120 mcg folic acid)" } },
+      "figures.folate",
+    ],
     ["a per cent of no Daily Value", { figures: { sugars: "5 %" } }, "figures.sugars"],
     ["a per cent on an EU label", { style: "eu", figures: { iron: "5 %" } }, "figures.iron"],
     ["folate twice", { style: "eu", figures: { folate: 1, folicAcid: 1 } }, "figures.folicAcid"],

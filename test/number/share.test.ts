@@ -102,7 +102,7 @@ describe("apportion", () => {
 
   it("reproduces the Alabama paradox", () => {
     // Textbook illustration of the paradox (states of 6, 6 and 2; ten seats, then eleven), as in the
-    // encyclopaedia article "Apportionment paradox"; from memory.
+    // encyclopaedia article "Apportionment paradox"; unverified.
     expect(apportion(10n, whole([6, 6, 2]))).toEqual([4n, 4n, 2n]);
     expect(apportion(11n, whole([6, 6, 2]))).toEqual([5n, 5n, 1n]);
   });

@@ -27,7 +27,7 @@ function added(authority: Authority, person: Person): number | undefined {
 
 describe("energy of a day, as authorities add to it", () => {
   // SACN 2011 and IOM 2005: European PKU guidelines, table 10, and NAP 12584 page 316; EFSA 2013: its
-  // announcement. Lactation: SACN in a company's copy, EFSA's announcement, IOM from memory.
+  // announcement. Lactation: unverified.
   it.each([
     ["uk", [0, 0, 191]],
     ["us", [0, 340, 452]],

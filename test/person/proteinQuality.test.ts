@@ -55,20 +55,27 @@ const scoreOf = (s: Sheet, how: Parameters<typeof proteinQuality>[1] = {}): Port
 describe("the score of a portion", () => {
   const older = { patterns: ["fao-2013-older"] as const };
 
-  it("of a mixture is that of the summed amino acids: wheat 57 and pea 82 make 94", () => {
-    // A published calculator of mixtures (mdickens.me, 2024), by the FAO 2013 pattern: wheat protein has
-    // 57 % of the lysine and 149 % of the sulphur amino acids, pea 131 % and 82 %; half of each: 94.
-    const wheat = protein("wheat", "fao-2013-older", { lysine: 57, "sulphur amino acids": 149 });
-    const pea = protein("pea", "fao-2013-older", { lysine: 131, "sulphur amino acids": 82 });
-    const alone = [wheat, pea].map((f) => scoreOf(dish([f]), older));
-    expect(alone.map(({ least, limiting }) => [least.toFixed(2), limiting])).toEqual([
-      ["0.57", "lysine"],
-      ["0.82", "sulphur amino acids"],
+  it("of a mixture is that of the summed amino acids: a cereal at 0.56 and a pulse at 0.78 make 0.97", () => {
+    // By hand from the pattern for older children and adults of FAO 2013, Food and Nutrition Paper 92, table 5:
+    // lysine 48 and sulphur amino acids 23 mg in a gram of protein. A cereal of 27 and 35 mg scores
+    // 27/48 = 0.5625, a pulse of 66 and 18 mg 18/23 = 0.783. Half of each has (27 + 66)/2 = 46.5 mg of lysine,
+    // 46.5/48 = 0.969, and 26.5 mg of sulphur amino acids, which is above 23. The figures of both foods are
+    // made up.
+    const ofPattern = (lysine: number, sulphur: number): { readonly [A in AminoName]?: number } => ({
+      lysine: (100 * lysine) / 48,
+      "sulphur amino acids": (100 * sulphur) / 23,
+    });
+    const cereal = protein("cereal", "fao-2013-older", ofPattern(27, 35));
+    const pulse = protein("pulse", "fao-2013-older", ofPattern(66, 18));
+    const alone = [cereal, pulse].map((f) => scoreOf(dish([f]), older));
+    expect(alone.map(({ least, limiting }) => [least.toFixed(4), limiting])).toEqual([
+      ["0.5625", "lysine"],
+      ["0.7826", "sulphur amino acids"],
     ]);
-    const mixed = scoreOf(dish([wheat, pea]), older);
-    expect([mixed.least.toFixed(2), mixed.most?.toFixed(2), mixed.limiting, mixed.proven]).toEqual([
-      "0.94",
-      "0.94",
+    const mixed = scoreOf(dish([cereal, pulse]), older);
+    expect([mixed.least.toFixed(5), mixed.most?.toFixed(5), mixed.limiting, mixed.proven]).toEqual([
+      "0.96875",
+      "0.96875",
       "lysine",
       true,
     ]);

@@ -259,7 +259,7 @@ describe("whatever is of animal origin", () => {
   });
 
   it("can be told of starter foods: none passes that holds cholesterol, or an allergen of animals", () => {
-    // Plants make next to no cholesterol (FAO/INFOODS, logical zeros; from memory).
+    // Plants make next to no cholesterol (FAO/INFOODS, logical zeros; unverified).
     const ofAnimals = ["milk", "egg", "fish", "crustaceans", "molluscs"];
     const passes = starterFoods.ids
       .map((id) => starterFoods.get(id))

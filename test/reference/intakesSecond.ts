@@ -6,9 +6,9 @@ import type { ComponentId } from "../../src/food/components.ts";
  * How this was made: by the same hand as the first, one after the other, but from other copies than
  * the first was typed from, and laid out as those copies are (by age rather than by nutrient where they
  * are so). The United States' figures come from a textbook's appendix, a course page, a medical manual
- * and the National Academies' own page; the United Kingdom's from a paper's table, a pharmacy's list and
+ * and the National Academies' own page; the United Kingdom's from a paper's table, a list of daily amounts and
  * a course. The European adults come from notes taken when the abstract or announcement of each opinion
- * was read, while the first European table was typed from memory of EFSA's summary; zinc, choline and
+ * was read, while the first European table was typed without the document at hand (unverified); zinc, choline and
  * calcium come from copies of their own. So a slip of the hand shows here; a figure that both copies
  * have wrong does not.
  *
@@ -169,7 +169,7 @@ export const ukWomenAgain: readonly Second[] = byAge(
 );
 
 /**
- * UK men: a pharmacy's list of daily amounts (vitamins A, B2, B6, B12, C, D, calcium, magnesium,
+ * UK men: a list of daily amounts (unverified) (vitamins A, B2, B6, B12, C, D, calcium, magnesium,
  * phosphorus, zinc), the NHS (thiamin), a course's notes (iron). The list's thiamin of 1.3 mg and
  * selenium of 7.5 mg are slips. Potassium: a nutrition site for doctors.
  */
@@ -219,7 +219,7 @@ export const euCholineAgain: readonly Second[] = byAge(
   ],
 );
 
-/** EFSA calcium at every age: a Bulgarian news page of the opinion's figures. */
+/** EFSA calcium at every age: unverified. */
 export const euCalciumAgain: readonly Second[] = byAge(
   ["calcium"],
   [

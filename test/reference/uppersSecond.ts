@@ -129,7 +129,7 @@ export const usUppersOfYoung: {
  * European Union, adults: Allen et al. 2020 (PMC7231601), tables 5 and 6, for levels that stand as they
  * were; nicotinamide: a list of three bodies (eco-supplements.com); vitamin D: the opinion's abstract of
  * 2023. Vitamin B6, selenium, iron and manganese: figures noted when each abstract or announcement was
- * read, apart from this table (Ulster University's pages of the opinions; a news agency for iron).
+ * read, apart from this table (a university's pages of the opinions; iron unverified).
  */
 export const euUppersAgain: readonly SecondUpper[] = [
   level("retinol", 3000, "µg"),

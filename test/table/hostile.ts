@@ -128,7 +128,7 @@ export function tables(text: fc.Arbitrary<string> = hostileText): fc.Arbitrary<T
 /*
  * What should be left of a text, written apart from the code under test: code point by code point.
  * Direction marks: UAX #9, section 2. Other invisible marks: Unicode's Default_Ignorable_Code_Point list
- * (DerivedCoreProperties.txt), from memory, less joiners and variation selectors.
+ * (DerivedCoreProperties.txt), unverified, less joiners and variation selectors.
  */
 const DROPPED: readonly (readonly [number, number])[] = [
   [0x00ad, 0x00ad],

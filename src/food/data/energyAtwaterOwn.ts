@@ -6,7 +6,7 @@ import type { Formula } from "./formulas.ts";
 /**
  * Specific Atwater factors: each food has its own for protein, fat and carbohydrate by difference, and
  * alcohol has one for all. Source: Merrill & Watt, Energy Value of Foods, USDA Agriculture Handbook 74
- * (revised 1973). The factor of alcohol is from memory; the others come with the foods.
+ * (revised 1973). The factor of alcohol is unverified; the others come with the foods.
  */
 export const atwaterOwn: EnergySystem = {
   name: "each food's own Atwater factors",

@@ -2,7 +2,7 @@ import type { EnergySystem } from "../energySystem.ts";
 
 /**
  * US 21 CFR 101.9(c)(1)(i): methods (B) and (C), read in quotations of the regulation; the factors of
- * single sugar alcohols, (F), are from memory. Method (A), specific Atwater factors, is the system
+ * single sugar alcohols, (F), are unverified. Method (A), specific Atwater factors, is the system
  * `atwater-own`; (D) and (E) need what no table of foods gives.
  */
 export const us101B: EnergySystem = {
@@ -37,7 +37,7 @@ export const us101C: EnergySystem = {
   },
 };
 
-/** kcal per gram of single sugar alcohols: 21 CFR 101.9(c)(1)(i)(F), from memory. */
+/** kcal per gram of single sugar alcohols: 21 CFR 101.9(c)(1)(i)(F), unverified. */
 export const usPolyolFactors = {
   isomalt: "2.0",
   lactitol: "2.0",

@@ -4,11 +4,11 @@ import type { RoundingRule } from "../labelRule.ts";
 /**
  * Rounding of declared amounts per 100 g or 100 ml: European Commission, guidance on tolerances for
  * nutrient values declared on a label (December 2012), table 4. Guidance, not law: figures are also
- * printed more coarsely. Read on a laboratory's page, not in the document; sodium from memory.
+ * printed more coarsely. Read on a laboratory's page, not in the document; sodium unverified.
  *
  * What the components are: Regulation (EU) No 1169/2011, Annex I and Annex XIII. Carbohydrate is
  * available carbohydrate, polyols counted in. Niacin is in niacin equivalents, vitamin A in retinol
- * equivalents (Annex XIII does not say which; from memory), "folic acid" is folate of all forms.
+ * equivalents (Annex XIII does not say which; unverified), "folic acid" is folate of all forms.
  */
 const guidance = { by: "bands", binding: "guidance" } as const;
 

@@ -3,9 +3,8 @@ import type { RoundingRule } from "../labelRule.ts";
 
 /**
  * Rounding of declared amounts per serving: US 21 CFR 101.9(c). Read in the FDA Food Labeling Guide,
- * appendix H (October 2009), and in quotations of the regulation: the steps of per cents (c)(8)(iii), and
- * that amounts of vitamins and minerals go to the digits of their Reference Daily Intake or finer.
- * Added sugars (c)(6)(iii) as other sugars: from memory. The regulation says nothing of halves.
+ * appendix H (October 2009), and in quotations of the regulation: the steps of per cents (c)(8)(iii).
+ * Added sugars (c)(6)(iii) as other sugars: unverified. The regulation says nothing of halves.
  */
 const law = { by: "bands", binding: "law" } as const;
 
@@ -48,10 +47,20 @@ export const usMicroPercent: RoundingRule = {
   ],
 };
 /** Per cents of everything else. */
-export const usPercent: RoundingRule = { by: "printed", step: "1" };
+export const usPercent: RoundingRule = { by: "printed", steps: ["1"] };
 
-const whole: RoundingRule = { by: "printed", step: "1" };
-const tenths: RoundingRule = { by: "printed", step: "0.1" };
+/**
+ * Amounts of a vitamin or mineral, by the size of its Reference Daily Intake. 21 CFR 101.9(c)(8)(iii), read
+ * in quotations: to the digits in which (c)(8)(iv) gives the intake, noughts after the point dropped, and
+ * finer where those are too few. FDA, guidance for industry on the declaration of quantitative amounts of
+ * vitamins and minerals (draft of January 2017, docket FDA-2016-D-4414), read in quotations: tenths of a
+ * mg or µg for an intake below 25, whole ones below 250. To tens from there on: unverified. The sample
+ * label of 101.9(d)(12) prints 260 mg of calcium and 235 mg of potassium, so fives are looked for too.
+ */
+export function usMicro(dailyValue: string): RoundingRule {
+  if (Number(dailyValue) >= 250) return { by: "printed", steps: ["10", "5", "1"] };
+  return { by: "printed", steps: [dailyValue.includes(".") ? "0.1" : "1"] };
+}
 
 /** What a US label prints, by its key in a label document. */
 export const labelUs101: { readonly [key: string]: LabelRow } = {
@@ -70,31 +79,31 @@ export const labelUs101: { readonly [key: string]: LabelRow } = {
   addedSugars: { component: "addedSugars", rule: grams },
   polyols: { component: "polyols", rule: grams },
   protein: { component: "protein", rule: grams },
-  vitaminA: { component: "vitaminARae", rule: whole, micro: true },
-  vitaminC: { component: "vitaminC", rule: whole, micro: true },
-  vitaminD: { component: "vitaminD", rule: whole, micro: true },
-  vitaminE: { component: "vitaminE", rule: whole, micro: true },
-  vitaminK: { component: "vitaminK", rule: whole, micro: true },
-  thiamin: { component: "thiamin", rule: tenths, micro: true },
-  riboflavin: { component: "riboflavin", rule: tenths, micro: true },
-  niacin: { component: "niacinEquivalents", rule: whole, micro: true },
-  vitaminB6: { component: "vitaminB6", rule: tenths, micro: true },
-  folate: { component: "folateDfe", rule: whole, micro: true },
-  vitaminB12: { component: "vitaminB12", rule: tenths, micro: true },
-  biotin: { component: "biotin", rule: whole, micro: true },
-  pantothenicAcid: { component: "pantothenicAcid", rule: whole, micro: true },
-  calcium: { component: "calcium", rule: whole, micro: true },
-  iron: { component: "iron", rule: whole, micro: true },
-  phosphorus: { component: "phosphorus", rule: whole, micro: true },
-  iodine: { component: "iodine", rule: whole, micro: true },
-  magnesium: { component: "magnesium", rule: whole, micro: true },
-  zinc: { component: "zinc", rule: whole, micro: true },
-  selenium: { component: "selenium", rule: whole, micro: true },
-  copper: { component: "copper", rule: tenths, micro: true },
-  manganese: { component: "manganese", rule: tenths, micro: true },
-  chromium: { component: "chromium", rule: whole, micro: true },
-  molybdenum: { component: "molybdenum", rule: whole, micro: true },
-  chloride: { component: "chloride", rule: whole, micro: true },
-  potassium: { component: "potassium", rule: whole, micro: true },
-  choline: { component: "choline", rule: whole, micro: true },
+  vitaminA: { component: "vitaminARae", rule: "micro" },
+  vitaminC: { component: "vitaminC", rule: "micro" },
+  vitaminD: { component: "vitaminD", rule: "micro" },
+  vitaminE: { component: "vitaminE", rule: "micro" },
+  vitaminK: { component: "vitaminK", rule: "micro" },
+  thiamin: { component: "thiamin", rule: "micro" },
+  riboflavin: { component: "riboflavin", rule: "micro" },
+  niacin: { component: "niacinEquivalents", rule: "micro" },
+  vitaminB6: { component: "vitaminB6", rule: "micro" },
+  folate: { component: "folateDfe", rule: "micro" },
+  vitaminB12: { component: "vitaminB12", rule: "micro" },
+  biotin: { component: "biotin", rule: "micro" },
+  pantothenicAcid: { component: "pantothenicAcid", rule: "micro" },
+  calcium: { component: "calcium", rule: "micro" },
+  iron: { component: "iron", rule: "micro" },
+  phosphorus: { component: "phosphorus", rule: "micro" },
+  iodine: { component: "iodine", rule: "micro" },
+  magnesium: { component: "magnesium", rule: "micro" },
+  zinc: { component: "zinc", rule: "micro" },
+  selenium: { component: "selenium", rule: "micro" },
+  copper: { component: "copper", rule: "micro" },
+  manganese: { component: "manganese", rule: "micro" },
+  chromium: { component: "chromium", rule: "micro" },
+  molybdenum: { component: "molybdenum", rule: "micro" },
+  chloride: { component: "chloride", rule: "micro" },
+  potassium: { component: "potassium", rule: "micro" },
+  choline: { component: "choline", rule: "micro" },
 };

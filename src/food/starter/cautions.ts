@@ -19,7 +19,7 @@ export type CautionCode =
 
 /**
  * Cautions that bodies have issued on starter foods, in our own words. The body is named with each.
- * Read at the issuer or in a copy, unless a comment says from memory. Local advice comes first.
+ * Read at the issuer or in a copy, unless a comment says unverified. Local advice comes first.
  */
 export const cautions: { readonly [C in CautionCode]: Omit<FoodCaution, "code"> } = {
   "beans-boil": {
@@ -30,7 +30,7 @@ export const cautions: { readonly [C in CautionCode]: Omit<FoodCaution, "code"> 
     text: "Seaweed can hold more iodine in a spoonful than the safe limit for a day, and how much varies from one batch to the next. In pregnancy, while breastfeeding and for children: brown seaweed at most once a week. With thyroid, heart or kidney disease, or on medicines with iodine or lithium, ask a clinician first.",
     source: "Food Standards Australia New Zealand, advice on brown seaweed; ANSES opinion on seaweed (2018)",
   },
-  // Grams in a sheet are from memory; iodine from iodine.ts.
+  // Grams in a sheet are unverified; iodine from iodine.ts.
   "iodine-nori": {
     text: "Nori is a red seaweed, far lower in iodine than kelp, but a sheet (about 3 g dry) can still bring 100 µg, and batches differ. While pregnant or breastfeeding, with thyroid, heart or kidney disease, or on medicines with iodine or lithium, ask a doctor first.",
     source:
@@ -44,7 +44,7 @@ export const cautions: { readonly [C in CautionCode]: Omit<FoodCaution, "code"> 
     text: "Grapefruit changes how the body handles some medicines, certain statins, calcium channel blockers and ciclosporin among them. Ask a pharmacist.",
     source: "US FDA, consumer update on grapefruit juice and medicines",
   },
-  // From memory.
+  // Unverified.
   "selenium-brazil-nuts": {
     text: "Brazil nuts are so rich in selenium that eating them often can pass the upper level of 255 µg a day for adults.",
     source: "EFSA, tolerable upper intake level for selenium (2023)",
@@ -53,21 +53,24 @@ export const cautions: { readonly [C in CautionCode]: Omit<FoodCaution, "code"> 
     text: "On warfarin, keep vitamin K much the same from week to week: no sudden change in leafy greens without telling the clinic.",
     source:
       "Cambridge University Hospitals NHS Foundation Trust, dietary advice for patients taking warfarin",
+    for: ["warfarin"],
   },
   "oxalate-high": {
     text: "Rich in oxalate: people who were told to limit it, after kidney stones for one, should ask their clinician.",
     source: "lists of high-oxalate foods in reviews of dietary oxalate",
+    for: ["kidney-disease"],
   },
   "honey-infants": {
     text: "No honey for a child under 12 months, not even in cooking: it can carry spores that cause infant botulism.",
     source: "Institut national de santé publique du Québec, feeding your child",
+    for: ["under-1"],
   },
   "rice-keeping": {
     text: "Cooked rice: cool it within an hour, keep it in the fridge for a day at most, heat it until steaming all through, and only once. Spores outlive the cooking, grow in warm rice, and leave a poison that heat does not undo.",
     source:
       "NHS (England) and Food Standards Agency, reheating rice, as Kensington and Chelsea council gives it",
   },
-  // The 2 g (at 60 kg) was read in copies, the rest at the BfR and EFSA; that liver disease calls for more care is from memory.
+  // The 2 g (at 60 kg) was read in copies, the rest at the BfR and EFSA; that liver disease calls for more care is unverified.
   "coumarin-cassia": {
     text: "Most ground cinnamon is cassia, whose coumarin can harm the liver of sensitive people. About 2 g a day is the most for a slight adult (0.1 mg of coumarin for each kilogram of the body). For daily use take Ceylon cinnamon, or little; with liver disease ask a doctor first.",
     source:
@@ -88,7 +91,7 @@ export const cautions: { readonly [C in CautionCode]: Omit<FoodCaution, "code"> 
     text: "What it holds of allergens depends on the maker or the method: read the label.",
     source: "Regulation (EU) No 1169/2011, Annex II",
   },
-  // The change in the United States is from memory.
+  // The change in the United States is unverified.
   "coconut-lists-differ": {
     text: "Coconut is not on the European list; the United States counted it as a tree nut until 2025. Ask people with a nut allergy; read the label for sulphites.",
     source:

@@ -7,7 +7,7 @@
  * the mean of ten products (Yeh 2014); low and high are the ends that three papers print, and one batch
  * can still lie outside them.
  *
- * None was read in the issuer's own table: all but one in a public copy, that one from memory.
+ * None was read in the issuer's own table: all but one in a public copy, that one unverified.
  */
 export interface IodineFigure {
   readonly value: string;
@@ -63,7 +63,6 @@ export const iodine: Readonly<Record<string, IodineFigure>> = {
   "tuna-light-canned-water-drained": {
     value: "8.2",
     derived: "7 µg in 3 oz (85 g)",
-    source:
-      "US National Institutes of Health, Office of Dietary Supplements, iodine fact sheet (from memory)",
+    source: "US National Institutes of Health, Office of Dietary Supplements, iodine fact sheet (unverified)",
   },
 };

@@ -8,7 +8,7 @@ import type { MeasureSet } from "../measure-set.ts";
  * five also read in a copy of the Hong Kong Weights and Measures Ordinance, which prints them alike).
  *
  * No law fixed an imperial spoon or cup. British measuring spoons hold 5, 10 and 15 ml (common
- * practice, from memory), and so do these; older books' spoons differ. There is no cup: printed
+ * practice, unverified), and so do these; older books' spoons differ. There is no cup: printed
  * tables give 250 ml or half a pint, so it has to be said which is meant.
  */
 export const imperial: MeasureSet = {

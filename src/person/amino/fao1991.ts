@@ -9,10 +9,7 @@ export const fao1991Preschool: AminoPattern = {
   name: "FAO/WHO 1991, preschool child",
   for: "2 to 5 years; used for all ages in its day",
   source: "FAO/WHO 1991, Food and Nutrition Paper 51",
-  check: {
-    at: "copy",
-    read: "a table at https://www.nature.com/articles/s41598-025-10544-7; tryptophan from memory",
-  },
+  check: "unverified",
   mgPerGram: {
     histidine: "19",
     isoleucine: "28",

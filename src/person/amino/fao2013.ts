@@ -7,10 +7,7 @@ import type { AminoPattern } from "./pattern.ts";
  * for the infant pattern for infant formula, and that of 6 months to 3 years for all other food.
  */
 const source = "FAO 2013, Food and Nutrition Paper 92, table 5";
-const check: Check = {
-  at: "copy",
-  read: "an encyclopaedia's article on the digestible indispensable amino acid score",
-};
+const check: Check = "unverified";
 
 export const fao2013Infant: AminoPattern = {
   id: "fao-2013-infant",

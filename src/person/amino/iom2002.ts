@@ -9,10 +9,7 @@ export const iom2002: AminoPattern = {
   name: "Institute of Medicine 2002",
   for: "everyone from one year",
   source: "Institute of Medicine (US) 2002/2005, DRI for macronutrients, table 10-26",
-  check: {
-    at: "copy",
-    read: "the report's page 689 at https://www.doctorabel.us/dietary-reference/calculation-of-amino-acid-scores-for-different-food-proteins.html",
-  },
+  check: "unverified",
   mgPerGram: {
     histidine: "18",
     isoleucine: "25",

@@ -11,10 +11,7 @@ export const who2007Adult: AminoPattern = {
   name: "WHO/FAO/UNU 2007",
   for: "adults",
   source: "WHO/FAO/UNU 2007, WHO Technical Report Series 935, table 23",
-  check: {
-    at: "copy",
-    read: "https://pmc.ncbi.nlm.nih.gov/articles/PMC9486610/table/tbl2; tryptophan from memory",
-  },
+  check: "unverified",
   mgPerGram: {
     histidine: "15",
     isoleucine: "30",
@@ -37,7 +34,7 @@ export const who2007Requirement: {
   readonly proteinPerKg: { readonly mean: string; readonly safe: string };
 } = {
   source: "WHO/FAO/UNU 2007, WHO Technical Report Series 935, table 23",
-  check: { at: "copy", read: "an encyclopaedia's table of the report's figures" },
+  check: "unverified",
   mgPerKg: {
     histidine: "10",
     isoleucine: "20",

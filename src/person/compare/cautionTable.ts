@@ -3,6 +3,7 @@ import { tallyFigure } from "../../sheet/show.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import { type Language, say } from "../../table/language.ts";
 import { type Table, table } from "../../table/table.ts";
+import { sourceText } from "../check.ts";
 import type { PortionCaution } from "../portion/cautions.ts";
 
 /** What to heed, and for whom; nothing where there is nothing. */
@@ -22,13 +23,13 @@ export function cautionTables(
         { key: "text", heading: words("Caution") },
         { key: "source", heading: words("Who says so") },
       ],
-      rows: cautions.map(({ lines, because, text, source, amounts }) => [
+      rows: cautions.map(({ lines, because, text, source, check, amounts }) => [
         lines.length > 0 ? lines.join(", ") : words("the whole"),
         because.length > 0
           ? because.map((trait) => words(trait.replaceAll("-", " "))).join(", ")
           : words("everyone"),
         [words(text), ...amounts.map(({ of, amount }) => amountText(of, amount, language))].join(" "),
-        source,
+        sourceText({ source, check }, language),
       ]),
     }),
   ];

@@ -30,6 +30,7 @@ export function longTable(c: ComparisonData): Table {
       { key: "share", heading: "share of the figure", align: end },
       { key: "verdict", heading: "where it stands" },
       { key: "source", heading: "source" },
+      { key: "check", heading: "check" },
       { key: "note", heading: "note" },
     ],
     rows,
@@ -55,6 +56,7 @@ function longCells(of: readonly ComponentId[], held: HeldReference | HeldUpper):
     bounded(held.exactShare, bound, {}, amount.over(f.value).ends),
     held.verdict,
     f.source,
+    f.check,
     f.note ?? "",
   ];
 }

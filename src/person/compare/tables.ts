@@ -6,6 +6,7 @@ import type { Tally } from "../../sheet/tally.ts";
 import { type FigureHow, figure, legend, rangeFigure, showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
 import { type Cell, type Figure, type Row, type Table, table } from "../../table/table.ts";
+import { type Check, markUnverified, unverifiedNotes } from "../check.ts";
 import type { Authority, ReferenceKind, UpperKind } from "../intakes/table.ts";
 import { balanceTables } from "./balanceTable.ts";
 import { cautionTables } from "./cautionTable.ts";
@@ -126,6 +127,7 @@ function levelTables(c: ComparisonData, language: Language): Table[] {
         ...(elsewhere.length > 0 ? [note] : []),
         ...stateNotes(held, language),
         ...kindNotes(held, language),
+        ...unverifiedNotes(checksOf(held), language),
         ...legend(rows, language),
         ...silentNotes(
           c.rows.flatMap(({ of, upper }) => silentOf(of, upper, language)),
@@ -185,13 +187,19 @@ function referenceCell({ figure: f }: HeldReference, language: Language): Cell {
   const text = f.most
     ? say(language, "{low} to {high}", { low, high: showFigure(exact(f.most), { language }) })
     : low;
-  return { ...figure(value, { language }), text: `${text} ${unit}, ${say(language, f.kind)}` };
+  return {
+    ...figure(value, { language }),
+    text: markUnverified(`${text} ${unit}, ${say(language, f.kind)}`, f.check, language),
+  };
 }
 
 function upperCell({ figure: f }: HeldUpper, language: Language): Cell {
   const value = exact(f.value);
   const text = showFigure(value, { unit: f.unit, language });
-  return { ...figure(value, { language }), text: `${text}, ${say(language, f.kind)}` };
+  return {
+    ...figure(value, { language }),
+    text: markUnverified(`${text}, ${say(language, f.kind)}`, f.check, language),
+  };
 }
 
 /** A share in per cent, with what must be said of the amount. */
@@ -220,6 +228,7 @@ function dayNotes(c: ComparisonData, rows: readonly Row[], language: Language): 
     ...(hasLevels(c) ? [] : unlimitedNotes(c, language)),
     ...stateNotes(held, language),
     ...kindNotes(held, language),
+    ...unverifiedNotes(checksOf(held), language),
     ...legend(rows, language),
     ...silentNotes(
       c.rows.flatMap(({ of, reference }) => silentOf(of, reference, language)),
@@ -261,6 +270,10 @@ function kindNotes(held: readonly (HeldReference | HeldUpper)[], language: Langu
 }
 
 /** How far what is told reaches, where silent lines leave no most to show. */
+function checksOf(held: readonly (HeldReference | HeldUpper)[]): readonly Check[] {
+  return held.map(({ figure: f }) => f.check);
+}
+
 function toldNotes(of: readonly ComponentId[], held: HeldUpper | undefined, language: Language): string[] {
   const { low, high, told } = held?.amount.ends ?? {};
   if (held?.verdict !== "may-be-past" || high || !low || !told) return [];

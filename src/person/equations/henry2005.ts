@@ -4,7 +4,7 @@ import type { EnergyEquation } from "./equation.ts";
  * Henry CJK. Basal metabolic rate studies in humans: measurement and development of new equations.
  * Public Health Nutr 2005; 8(7A): 1133-1152. The Oxford equations, kcal forms, height in metres; SACN
  * 2011 and EFSA 2013 build their energy values on them. Only the paper's abstract could be read: the
- * coefficients are from memory. Their kcal and MJ forms agree at 239 kcal to the MJ.
+ * coefficients are unverified. Their kcal and MJ forms agree at 239 kcal to the MJ.
  */
 const source = "Henry 2005, Public Health Nutr 8(7A):1133-1152";
 
@@ -15,7 +15,7 @@ export const henry2005: EnergyEquation = {
   id: "henry-2005",
   name: "Henry (Oxford), mass and height",
   source,
-  check: "memory",
+  check: "unverified",
   population,
   ages: { from: 0 },
   lines: [
@@ -38,7 +38,7 @@ export const henry2005Mass: EnergyEquation = {
   id: "henry-2005-mass",
   name: "Henry (Oxford), mass only",
   source,
-  check: "memory",
+  check: "unverified",
   population,
   ages: { from: 0 },
   lines: [

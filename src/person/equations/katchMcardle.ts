@@ -8,7 +8,7 @@ export const katchMcardle: EnergyEquation = {
   id: "katch-mcardle",
   name: "Katch-McArdle",
   source: "McArdle, Katch & Katch, Exercise Physiology (textbook)",
-  check: { at: "copy", read: "a private site that sets the equations side by side" },
+  check: "unverified",
   population: "adults with a measured fat-free mass; the textbook's own sample is not stated",
   ages: { from: 18 },
   lines: [{ constant: "370", lean: "21.6" }],

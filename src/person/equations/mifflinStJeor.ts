@@ -10,7 +10,7 @@ export const mifflinStJeor: EnergyEquation = {
   id: "mifflin-st-jeor",
   name: "Mifflin-St Jeor",
   source: "Mifflin et al. 1990, Am J Clin Nutr 51:241-247, abstract",
-  check: { at: "copy", read: "a scan of the paper, abstract, at two document-sharing sites" },
+  check: "copy",
   population: "498 healthy women and men in the United States, aged 19 to 78, of normal weight and obese",
   ages: { from: 19, to: 78 },
   lines: [

@@ -16,18 +16,12 @@ const kinds: { readonly [K in GuidanceKind]: Omit<Caution, "code"> } = {
   "guidance level": {
     text: "guidance levels, given where the evidence was too thin for a safe upper level; more is proven neither harmful nor safe",
     source: "Expert Group on Vitamins and Minerals (UK) 2003, Safe Upper Levels for Vitamins and Minerals",
-    check: {
-      at: "copy",
-      read: "a news report of the group's draft, https://foodnavigator.com/Article/2002/08/30/Vitamins-and-minerals-the-right-level",
-    },
+    check: "unverified",
   },
   "safe level of intake": {
     text: "safe levels of intake, given where no upper level could be set; no harm is expected up to them, and from where more does harm is not known",
     source: "EFSA 2023, manganese, EFSA Journal 21(12):8413; EFSA 2024, iron, EFSA Journal 22(6):8819",
-    check: {
-      at: "copy",
-      read: "the abstract on manganese, https://pure.ulster.ac.uk/en/publications/scientific-opinion-on-the-tolerable-upper-intake-level-for-mangan; EFSA's announcement on iron, https://www.food-safety.com/articles/9526-efsa-sets-safe-intake-levels-for-iron",
-    },
+    check: "unverified",
   },
 };
 

@@ -4,15 +4,12 @@ import type { LabelTable } from "./table.ts";
 /**
  * Codex Alimentarius, Guidelines on Nutrition Labelling (CXG 2-1985), Annex: nutrient reference values
  * for requirements (NRV-R) and for noncommunicable diseases (NRV-NCD), for people above 36 months. The
- * eleven values adopted in July 2013 were read in a report of the session; the rest is from memory and
+ * eleven values adopted in July 2013 were read in a report of the session; the rest is unverified and
  * may predate the latest amendment. An authority chooses vitamin D within 5 to 15 µg, and iron and
  * zinc by how well the usual diet lets them be absorbed: the higher absorption is taken here.
  */
-const session: Check = {
-  at: "copy",
-  read: "https://www.newhope.com/breaking-news/codex-adopts-nrvs-backed-iadsa (July 2013)",
-};
-const check: Check = "memory";
+const session: Check = "unverified";
+const check: Check = "unverified";
 
 export const labelCodex: LabelTable = {
   source: "Codex Alimentarius, Guidelines on Nutrition Labelling CXG 2-1985, Annex",

@@ -7,10 +7,7 @@ import type { LabelTable } from "./table.ts";
  * nutrients. "Folic acid" there means folate of all forms. Read in the Official Journal's Portuguese
  * text (L 304, 22.11.2011, page 61) and in the Spanish one.
  */
-const check: Check = {
-  at: "copy",
-  read: "https://iberley.es/legislacion/anexo-13-informacion-alimentaria-facilitada-consumidor, and a facsimile of OJ L 304 page 61",
-};
+const check: Check = "copy";
 
 export const labelEu: LabelTable = {
   source: "Regulation (EU) No 1169/2011, Annex XIII",

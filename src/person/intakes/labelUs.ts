@@ -19,10 +19,7 @@ export const labelUs: LabelTable = {
 };
 
 function references(): ReferenceRow[] {
-  const check: Check = {
-    at: "copy",
-    read: "a retailer's copy of the 2016 list; vitamins and minerals also at https://www.cspinet.org/article/vitamins-and-minerals-explained",
-  };
+  const check: Check = "unverified";
   return (Object.entries(usDailyValues) as [ComponentId, string][]).map(([id, values]) => {
     const basis = BASES[id];
     return { of: [id], kind: "DV", ...(basis && { basis }), values, check };

@@ -88,7 +88,7 @@ export interface Row {
   readonly note?: string;
   readonly source?: string;
   readonly check: Check;
-  /** The stages and additions that `check` speaks of, where it is not the whole row: the rest is from memory. */
+  /** The stages and additions that `check` speaks of, where it is not the whole row: the rest is unverified. */
   readonly seen?: readonly (StageText | "adds pregnant" | "adds breastfeeding")[];
 }
 

@@ -74,7 +74,7 @@ export function alphaTocopherolEquivalents(
 
 /**
  * The alpha-tocopherol that is reckoned in a mixed diet's equivalents: eight tenths. Institute of
- * Medicine 2000, DRI for Vitamin C, Vitamin E, Selenium and Carotenoids, chapter 6; from memory. An
+ * Medicine 2000, DRI for Vitamin C, Vitamin E, Selenium and Carotenoids, chapter 6; unverified. An
  * estimate for whole diets, not for one food.
  */
 export function alphaTocopherolEstimate(equivalents: Value): Decimal {

@@ -7,24 +7,18 @@ import type { IntakeTable } from "./table.ts";
  * rougher figure. Adults; mostly of supplements alone, taken daily over a life. Its guidance level of
  * vitamin D, 25 µg from supplements, has been superseded and stands in no row.
  */
-const nhs: Check = { at: "copy", read: "somebody's notes of the NHS pages on vitamins and minerals" };
-const textbook: Check = {
-  at: "copy",
-  read: "http://pressbooks.oer.hawaii.edu/humannutrition2/chapter/appendix-a/",
-};
-const three: Check = {
-  at: "copy",
-  read: "a list of three bodies' levels: https://eco-supplements.com/scientific/the-maximum-tolerable-level-of-consumption-of-selected-nutrients/",
-};
-const list: Check = { at: "copy", read: "https://www.fullhealthsecrets.com/nrv-sul-for-vitamins-minerals/" };
+const nhs: Check = "unverified";
+const textbook: Check = "copy";
+const three: Check = "unverified";
+const list: Check = "unverified";
 
 export const ukUpper: IntakeTable = {
   source: "Expert Group on Vitamins and Minerals (UK) 2003, Safe Upper Levels for Vitamins and Minerals",
   stages: ["18+"],
   // biome-ignore format: one nutrient a line
   uppers: [
-    { of: ["retinol"], kind: "guidance level", basis: "retinol", covers: "preformed, all sources", values: "1500", note: "more, over years, may weaken bone; in pregnancy no supplements with vitamin A, and no liver", check: { at: "issuer", read: "https://111.wales.nhs.uk/encyclopaedia/v/article/Vitaminsandminerals" } },
-    { of: ["betaCarotene"], kind: "SUL", unit: "mg", covers: "supplements", values: "7", note: "none for people who smoke", check: { at: "copy", read: "https://www.hsis.org/supplements/vitamin/" } },
+    { of: ["retinol"], kind: "guidance level", basis: "retinol", covers: "preformed, all sources", values: "1500", note: "more, over years, may weaken bone; in pregnancy no supplements with vitamin A, and no liver", check: "issuer" },
+    { of: ["betaCarotene"], kind: "SUL", unit: "mg", covers: "supplements", values: "7", note: "none for people who smoke", check: "unverified" },
     { of: ["vitaminE"], kind: "SUL", basis: "alpha-tocopherol equivalents", covers: "supplements", values: "540", check: textbook },
     { of: ["vitaminK"], kind: "guidance level", unit: "mg", covers: "supplements", values: "1", check: textbook },
     { of: ["thiamin"], kind: "guidance level", covers: "supplements", values: "100", check: textbook },
@@ -37,15 +31,15 @@ export const ukUpper: IntakeTable = {
     { of: ["folicAcid"], kind: "guidance level", unit: "mg", basis: "folic acid", covers: "added folic acid", values: "1", check: nhs },
     { of: ["vitaminB12"], kind: "guidance level", unit: "mg", covers: "supplements", values: "2", check: nhs },
     { of: ["vitaminC"], kind: "guidance level", covers: "supplements", values: "1000", check: nhs },
-    { of: ["calcium"], kind: "guidance level", covers: "supplements", values: "1500", check: { at: "issuer", read: "https://www.foodstandards.gov.scot/consumers/healthy-eating/nutrition/vitamins-minerals" } },
-    { of: ["phosphorus"], kind: "guidance level", covers: "supplements", values: "250", check: { at: "issuer", read: "https://www.foodstandards.gov.scot/consumers/healthy-eating/nutrition/vitamins-minerals" } },
+    { of: ["calcium"], kind: "guidance level", covers: "supplements", values: "1500", check: "issuer" },
+    { of: ["phosphorus"], kind: "guidance level", covers: "supplements", values: "250", check: "issuer" },
     { of: ["magnesium"], kind: "guidance level", covers: "supplements", values: "400", check: three },
     { of: ["potassium"], kind: "guidance level", covers: "supplements", values: "3700", check: list },
     { of: ["iron"], kind: "guidance level", covers: "supplements", values: "17", check: three },
-    { of: ["zinc"], kind: "SUL", covers: "supplements", values: "25", check: { at: "copy", read: "http://www.minerals.co.uk/what-happens-if-we-exceed-the-rdas/" } },
+    { of: ["zinc"], kind: "SUL", covers: "supplements", values: "25", check: "unverified" },
     { of: ["copper"], kind: "SUL", covers: "all sources", values: "10", check: three },
     { of: ["selenium"], kind: "SUL", covers: "all sources", values: "450", check: three },
-    { of: ["iodine"], kind: "guidance level", unit: "mg", covers: "all sources", values: "0.94", note: "0.5 mg of it from supplements", check: "memory" },
+    { of: ["iodine"], kind: "guidance level", unit: "mg", covers: "all sources", values: "0.94", note: "0.5 mg of it from supplements", check: "unverified" },
     { of: ["chromium"], kind: "guidance level", unit: "mg", covers: "all sources", values: "10", note: "trivalent chromium", check: list },
   ],
 };
@@ -64,10 +58,7 @@ export const ukManganese: IntakeTable = {
       covers: "all sources",
       values: "12.2 8.7",
       note: "4 mg of it from supplements, and 0.5 mg for older people; the age of 50 is of a copy",
-      check: {
-        at: "copy",
-        read: "https://sanomedica.com/manganese-safety-assessment/; supplements: https://www.foodstandards.gov.scot/consumers/healthy-eating/nutrition/vitamins-minerals/manganese",
-      },
+      check: "unverified",
     },
   ],
 };
@@ -86,10 +77,7 @@ export const ukVitaminD: IntakeTable = {
       covers: "all sources",
       values: "50 100",
       note: "the NHS advises not to take more than this in supplements",
-      check: {
-        at: "copy",
-        read: "EFSA's announcement, https://www.efsa.europa.eu/da/press/news/120727-0; the NHS's advice in a news report, https://particle.news/story/nhs-reminds-uk-to-take-daily-10-microgram-vitamin-d-from-october-to-march; SACN's in a vendor's copy, https://oilesenvitd3.com/vitamin-d3-recommended-vitamin-d-intakes/",
-      },
+      check: "unverified",
     },
   ],
 };

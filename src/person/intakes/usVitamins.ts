@@ -7,8 +7,8 @@ import type { IntakeTable } from "./table.ts";
  * on calcium and vitamin D (which replaced vitamin D). Reports of 1998 (B vitamins, choline), 2000
  * (C, E), 2001 (A, K), 2011 (D).
  */
-const whole: Check = { at: "copy", read: "the whole table at https://docslib.org/doc/459083" };
-const issuer: Check = { at: "issuer", read: "https://www.nap.edu/read/10026/chapter/32" };
+const whole: Check = "copy";
+const issuer: Check = "issuer";
 
 export const usVitamins: IntakeTable = {
   source:
@@ -18,7 +18,7 @@ export const usVitamins: IntakeTable = {
   // biome-ignore format: one nutrient a line
   references: [
     { of: ["vitaminARae"], kind: "RDA", basis: "RAE", values: "300 400 600 900 900 900 900 900 600 700 700 700 700 700 750 770 770 1200 1300 1300", check: issuer },
-    { of: ["vitaminC"], kind: "RDA", values: "15 25 45 75 90 90 90 90 45 65 75 75 75 75 80 85 85 115 120 120", note: "people who smoke need 35 mg more (from memory)", check: issuer },
+    { of: ["vitaminC"], kind: "RDA", values: "15 25 45 75 90 90 90 90 45 65 75 75 75 75 80 85 85 115 120 120", note: "people who smoke need 35 mg more (unverified)", check: issuer },
     { of: ["vitaminD"], kind: "RDA", values: "15 15 15 15 15 15 15 20 15 15 15 15 15 20 15 15 15 15 15 15", note: "on the assumption of minimal sunlight", check: whole },
     { of: ["vitaminE"], kind: "RDA", basis: "alpha-tocopherol", values: "6 7 11 15 15 15 15 15 11 15 15 15 15 15 15 15 15 19 19 19", check: issuer },
     { of: ["vitaminK"], kind: "AI", values: "30 55 60 75 120 120 120 120 60 75 90 90 90 90 75 90 90 75 90 90", check: issuer },

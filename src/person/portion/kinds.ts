@@ -124,7 +124,7 @@ export const kinds: { readonly [Name in KindName]: Kind } = {
     but: /\b(hard|cheddar|parmesan|gruyere)\b/,
     states: ["raw", "as sold"],
   },
-  /** Above 0.5 % by volume (0.4 g in 100 g), what the UK lets be called dealcoholised (from memory); bread and ripe fruit stay below. */
+  /** Above 0.5 % by volume (0.4 g in 100 g), what the UK lets be called dealcoholised (unverified); bread and ripe fruit stay below. */
   alcohol: {
     above: { of: "alcohol", in100g: "0.4" },
     silentWords:

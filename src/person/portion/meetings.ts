@@ -30,10 +30,7 @@ export interface Meeting {
 
 /** Foods to avoid in pregnancy; what it says of eggs and fish was read there. */
 const nhsPregnancy: string = "NHS 111 Wales, foods to avoid in pregnancy";
-const nhsPregnancyPage: Check = {
-  at: "issuer",
-  read: "https://111.wales.nhs.uk/livewell/pregnancy/foodstoavoidhw",
-};
+const nhsPregnancyPage: Check = "issuer";
 
 /**
  * One list, since the wording is ours; each names the body it rests on. What to leave out comes first,
@@ -47,7 +44,7 @@ export const meetings: readonly Meeting[] = [
     kind: kinds.gluten,
     text: "Coeliac disease: wheat, barley and rye hold gluten, and the diet is to be strictly free of it. None of this food, unless its label says gluten-free.",
     source: "Kent Community Health NHS Foundation Trust, gluten free diet (2022); NICE (England), QS134",
-    check: { at: "issuer", read: "https://kentcht.nhs.uk/?p=9929" },
+    check: "issuer",
   },
   {
     code: "liver-pregnancy",
@@ -55,7 +52,7 @@ export const meetings: readonly Meeting[] = [
     kind: kinds.liver,
     text: "No liver, and nothing made of it, in pregnancy or when planning one: too much vitamin A harms the unborn child.",
     source: "EFSA 2024, EFSA Journal 22(6):8814; NHS 111 Wales, vitamins and minerals",
-    check: { at: "issuer", read: "https://111.wales.nhs.uk/encyclopaedia/v/article/Vitaminsandminerals" },
+    check: "issuer",
   },
   {
     code: "mercury-fish",
@@ -63,10 +60,7 @@ export const meetings: readonly Meeting[] = [
     kind: kinds.mercuryFish,
     text: "None of this fish in pregnancy, when planning one, or under 16: it is high in mercury. Which fish are named differs by country; local advice comes first.",
     source: `${nhsPregnancy}, and fish and shellfish; US FDA and EPA, advice about eating fish`,
-    check: {
-      at: "copy",
-      read: "https://health.ny.gov/environmental/outdoors/fish/health_advisories/fish_from_stores.htm, https://drzarak.org/medical-blogs/how-to-eat-well/fish-and-shellfish; the first at the issuer",
-    },
+    check: "unverified",
   },
   {
     code: "alcohol-pregnancy",
@@ -75,10 +69,7 @@ export const meetings: readonly Meeting[] = [
     components: ["alcohol"],
     text: "In pregnancy, and when planning one, it is safest to have no alcohol at all; of what goes into this food, cooking may leave some.",
     source: "UK Chief Medical Officers, low risk drinking guidelines (2016)",
-    check: {
-      at: "copy",
-      read: "https://www.forwardleeds.co.uk/health-campaigns/no-thanks-im-pregnant/alcohol-and-pregnancy-guidelines/",
-    },
+    check: "unverified",
   },
   {
     code: "soft-cheese-pregnancy",
@@ -86,10 +77,7 @@ export const meetings: readonly Meeting[] = [
     kind: kinds.softCheese,
     text: "In pregnancy: none of this food, unless cooked until steaming hot. Soft mould-ripened or soft blue cheese, and what is made of unpasteurised milk, can carry listeria. Local advice comes first.",
     source: "NHS Scotland, Ready Steady Baby, what foods to avoid",
-    check: {
-      at: "issuer",
-      read: "http://www.readysteadybaby.org.uk/you-and-your-pregnancy/looking-after-yourself-during-pregnancy/eating-well/what-foods-to-avoid.aspx",
-    },
+    check: "issuer",
   },
   {
     code: "seaweed-thyroid",
@@ -97,7 +85,7 @@ export const meetings: readonly Meeting[] = [
     foods: ["iodine-seaweed", "iodine-nori"],
     text: "Seaweed is advised against with thyroid, heart or kidney disease, or on medicines with iodine or lithium, unless a doctor says otherwise.",
     source: "ANSES (France), opinion of 2018 on seaweed and iodine",
-    check: { at: "copy", read: "a news report of the opinion" },
+    check: "unverified",
   },
   {
     code: "warfarin-vitamin-k",
@@ -108,10 +96,7 @@ export const meetings: readonly Meeting[] = [
     least: "11.25",
     text: "On warfarin, vitamin K should stay much the same from week to week. Tell the clinic before this becomes a habit, or stops being one.",
     source: "Cambridge University Hospitals NHS, dietary advice for patients taking warfarin",
-    check: {
-      at: "issuer",
-      read: "https://www.cuh.nhs.uk/patient-information/dietary-advice-for-patients-taking-warfarin",
-    },
+    check: "issuer",
   },
   {
     code: "warfarin-grapefruit",
@@ -119,7 +104,7 @@ export const meetings: readonly Meeting[] = [
     foods: ["grapefruit-medicines"],
     text: "Grapefruit is advised against with warfarin: ask the clinic.",
     source: "NHS (England), warfarin: food and drink",
-    check: "memory",
+    check: "unverified",
   },
   {
     code: "potassium-salt",
@@ -128,10 +113,7 @@ export const meetings: readonly Meeting[] = [
     components: ["potassium"],
     text: "Salt made with potassium is not to be used with kidney disease or diabetes, in pregnancy, by older people, or on some medicines for blood pressure (ACE inhibitors, angiotensin receptor blockers): ask a doctor or pharmacist first.",
     source: "NICE (England), NG136 Hypertension in adults, lifestyle interventions",
-    check: {
-      at: "copy",
-      read: "https://livesoccerscores.net/article/recommendations-hypertension-in-adults-diagnosis-and-management-guidance-nice",
-    },
+    check: "unverified",
   },
   {
     code: "kidney-amounts",
@@ -139,7 +121,7 @@ export const meetings: readonly Meeting[] = [
     components: ["potassium", "phosphorus", "sodium", "protein"],
     text: "Kidney disease: how much of these is right is set by the kidney team, often below what is usual.",
     source: "KDOQI and Academy of Nutrition and Dietetics, guideline on nutrition in CKD, 2020",
-    check: { at: "issuer", read: "https://www.andeal.org/topic.cfm?menu=5861&cat=5973" },
+    check: "issuer",
   },
   {
     code: "insulin-carbohydrate",
@@ -147,7 +129,7 @@ export const meetings: readonly Meeting[] = [
     components: ["availableCarbohydrate"],
     text: "Insulin is matched to carbohydrate: a portion of another size, or another mix, changes the dose. Agree it with the diabetes team.",
     source: "NICE (England), NG17 Type 1 diabetes in adults, dietary management",
-    check: "memory",
+    check: "unverified",
   },
   {
     code: "diabetes-carbohydrate",
@@ -158,10 +140,7 @@ export const meetings: readonly Meeting[] = [
     least: "15",
     text: "Diabetes: how much carbohydrate a meal should bring, and when, is agreed person by person; sources rich in fibre that raise blood glucose slowly are preferred. On tablets that can bring glucose too low, less carbohydrate than usual can matter: ask the diabetes team.",
     source: "NICE (England), NG28 Type 2 diabetes in adults, dietary advice",
-    check: {
-      at: "issuer",
-      read: "https://www.nice.org.uk/guidance/ng28/chapter/Dietary-advice-and-interventions",
-    },
+    check: "issuer",
   },
   {
     code: "hypertension-salt",
@@ -173,16 +152,13 @@ export const meetings: readonly Meeting[] = [
     least: "0.9",
     text: "High blood pressure: keep salt low. Adults are advised to stay below 6 g in the whole day, from everything eaten. Salt made with potassium is no way out on some medicines: ask first.",
     source: "NICE (England), NG136 Hypertension in adults; NHS (England), high blood pressure",
-    check: {
-      at: "copy",
-      read: "https://livesoccerscores.net/article/recommendations-hypertension-in-adults-diagnosis-and-management-guidance-nice; newspapers that quote the NHS",
-    },
+    check: "unverified",
   },
   {
     code: "raw-egg-pregnancy",
     traits: ["pregnant"],
     kind: kinds.rawEgg,
-    text: "In pregnancy, where this egg would be eaten raw or soft: cook white and yolk until firm, unless the eggs come from a scheme against salmonella that local advice trusts (in the UK British Lion or Laid in Britain hens' eggs).",
+    text: "In pregnancy, where this egg would be eaten raw or soft: cook white and yolk until firm, unless the eggs come from a scheme against salmonella that local advice trusts (the UK's food safety authority names those it trusts, by the mark on the shell).",
     source: nhsPregnancy,
     check: nhsPregnancyPage,
   },
@@ -192,7 +168,7 @@ export const meetings: readonly Meeting[] = [
     foods: ["iodine-seaweed"],
     text: "In pregnancy, while breastfeeding and for children: brown seaweed at most once a week.",
     source: "Food Standards Australia New Zealand, advice on brown seaweed",
-    check: { at: "copy", read: "https://ukiodine.org/news/article-in-sunday-times-on-iodine-in-seaweed/" },
+    check: "unverified",
   },
   {
     code: "tuna-pregnancy",
@@ -217,7 +193,7 @@ export const meetings: readonly Meeting[] = [
     components: ["caffeine"],
     text: "In pregnancy and while breastfeeding: no more than 200 mg of caffeine in the whole day.",
     source: "EFSA 2015, EFSA Journal 13(5):4102",
-    check: { at: "issuer", read: "https://www.efsa.europa.eu/fr/efsajournal/pub/4102" },
+    check: "issuer",
   },
   {
     code: "coeliac-oats",
@@ -225,10 +201,7 @@ export const meetings: readonly Meeting[] = [
     kind: kinds.oats,
     text: "Coeliac disease: of this food only oats that are labelled gluten-free, for others are mixed with wheat or barley on their way. A few people react to any oats; some countries advise against them. Ask the dietitian first.",
     source: "Coeliac UK, oats",
-    check: {
-      at: "issuer",
-      read: "https://www.coeliac.org.uk/gluten-free-diet-and-lifestyle/gf-diet/oats/",
-    },
+    check: "issuer",
   },
   {
     code: "coeliac-unknown",
@@ -236,6 +209,6 @@ export const meetings: readonly Meeting[] = [
     kind: kinds.glutenUnknown,
     text: "Coeliac disease: nothing is said of allergens in this food, and unknown is not free from gluten. Read the label.",
     source: "Regulation (EU) No 1169/2011, Annex II",
-    check: "memory",
+    check: "unverified",
   },
 ];

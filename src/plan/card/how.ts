@@ -1,5 +1,6 @@
 import type { ComponentId } from "../../food/components.ts";
 import type { Value } from "../../number/fraction.ts";
+import type { Check } from "../../person/check.ts";
 import type { Comparison } from "../../person/compare/comparison.ts";
 import type { EnergyBy } from "../../sheet/energy.ts";
 import type { Language } from "../../table/language.ts";
@@ -9,6 +10,8 @@ export interface CardDayFigure {
   /** Above 0, in the component's own unit. */
   readonly value: Value;
   readonly source: string;
+  /** How it was checked; one that is `unverified` says so among the card's sources. */
+  readonly check?: Check;
 }
 
 /** What a day should bring of a component, and what it should stay under. */
@@ -24,6 +27,7 @@ export interface CardCaution {
   readonly code?: string;
   readonly text: string;
   readonly source?: string;
+  readonly check?: Check;
   /** What of the person it meets: with anything in it, it is a caution about the person. */
   readonly because?: readonly string[];
 }

@@ -4,8 +4,8 @@
  * is the A4 one made smaller by the square root of a half.
  */
 export const style: string = `
-:root{color-scheme:light dark;--paper:#fffdf9;--ink:#1b1916;--quiet:#5a5348;--rule:#c9c0b0;--brass:#7d5200;--solid:#1f5f5b;--second:#b5651d;--third:#3d5a98;--warn:#9b1c1c;--warn-paper:#fdf1ee}
-@media (prefers-color-scheme:dark){:root{--paper:#171512;--ink:#f4efe6;--quiet:#bdb4a4;--rule:#4a443a;--brass:#e6b65c;--solid:#6fc2ba;--second:#e9a15b;--third:#9bb4f0;--warn:#ffb4a8;--warn-paper:#2b1815}}
+:root{color-scheme:light dark;--paper:#fffdf9;--ink:#1b1916;--quiet:#5a5348;--rule:#c9c0b0;--brass:#7d5200;--solid:#2f2a22;--second:#5f5648;--third:#867c6c;--warn:#9b1c1c;--warn-paper:#fdf1ee}
+@media (prefers-color-scheme:dark){:root{--paper:#171512;--ink:#f4efe6;--quiet:#bdb4a4;--rule:#4a443a;--brass:#e6b65c;--solid:#f4efe6;--second:#c6bcab;--third:#9c9280;--warn:#ffb4a8;--warn-paper:#2b1815}}
 *{box-sizing:border-box}
 html{font:112.5%/1.4 "Gill Sans","Gill Sans Nova",Seravek,"Trebuchet MS",Verdana,sans-serif;background:var(--paper);color:var(--ink)}
 body{overflow-wrap:anywhere;margin:0 auto;padding:1.2rem;max-width:76rem}
@@ -71,7 +71,7 @@ footer ol>li::marker{font-weight:400;color:inherit}
 @media (min-width:60rem){main{columns:2;column-gap:2.4rem}footer{columns:2;column-gap:2.4rem}}
 @page{margin:9mm}
 @media print{
-:root{color-scheme:light;--paper:#fff;--ink:#000;--quiet:#3d3a35;--rule:#9a958c;--brass:#5f3f00;--solid:#1f5f5b;--second:#b5651d;--third:#3d5a98;--warn:#8a1010;--warn-paper:#fff}
+:root{color-scheme:light;--paper:#fff;--ink:#000;--quiet:#3d3a35;--rule:#9a958c;--brass:#5f3f00;--solid:#2b2721;--second:#575044;--third:#7d7465;--warn:#8a1010;--warn-paper:#fff}
 html{font-size:var(--type);line-height:1.25;print-color-adjust:exact;-webkit-print-color-adjust:exact}
 body{padding:0;max-width:none}
 main,footer{columns:2;column-gap:1.6rem}

@@ -1,3 +1,4 @@
+import { sourceText } from "../../person/check.ts";
 import { amountText } from "../../person/compare/cautionTable.ts";
 import { britishEnglish, type Language, say } from "../../table/language.ts";
 import { type Row, type Table, table } from "../../table/table.ts";
@@ -21,7 +22,7 @@ function heedTables(about: AboutPeople, language: Language): readonly Table[] {
       about
         .cautions(person, [portion])
         .filter(({ because }) => because.length > 0)
-        .map(({ lines, because, text, source, amounts }): Row => {
+        .map(({ lines, because, text, source, check, amounts }): Row => {
           const brings = amounts.map(({ of, amount }) => amountText(of, amount, language));
           return {
             kind: "body",
@@ -30,7 +31,7 @@ function heedTables(about: AboutPeople, language: Language): readonly Table[] {
               lines.length > 0 ? lines.join(", ") : words("the whole"),
               because.map((trait) => words(trait.replaceAll("-", " "))).join(", "),
               [words(text), ...brings].join(" "),
-              source,
+              sourceText({ source, check }, language),
             ],
           };
         }),

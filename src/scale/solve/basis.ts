@@ -5,7 +5,7 @@ import type { Column, WholeProgramme } from "./whole.ts";
  * A basis of a whole-number programme and its inverse, fraction-free: `inverse / determinant` is
  * the inverse of the basic columns, `inverse` is whole and `determinant` above 0. A pivot keeps
  * both whole, since each division below comes out even (Edmonds 1967; Bareiss 1968, "Sylvester's
- * identity and multistep integer-preserving Gaussian elimination"; both from memory).
+ * identity and multistep integer-preserving Gaussian elimination"; both unverified).
  */
 export interface WorkingBasis {
   readonly whole: WholeProgramme;

@@ -28,7 +28,7 @@ import { costsAt, stated, type Tables, tablesOf } from "./tables.ts";
  *
  * @example
  * ```ts
- * const f = (n: bigint, d = 1n): Fraction => ({ n, d });
+ * const f = fraction;
  * const line = (exact: Fraction, ...offered: bigint[]): AmountLine => ({
  *   exact,
  *   weight: f(1n),

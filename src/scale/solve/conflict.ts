@@ -22,7 +22,7 @@ export type Conflict =
  * the rows of lower index, since the later ones are tried for leaving out first.
  *
  * Method: deletion filter (Chinneck and Dravnieks 1991, "Locating minimal infeasible constraint
- * sets in linear programs", from memory), begun from the rows that the proof of infeasibility names
+ * sets in linear programs", unverified), begun from the rows that the proof of infeasibility names
  * and narrowed to those of each further proof. Pivots are counted over all of its solves.
  */
 export function conflict(programme: Programme, mayYield: readonly number[], effort: Effort = {}): Conflict {

@@ -8,7 +8,7 @@ import { type Restriction, shiftFor } from "./restriction.ts";
  *
  * Method: Held and Karp 1971, "The traveling-salesman problem and minimum spanning trees: part II";
  * Fisher 1981, "The Lagrangian relaxation method for solving integer programming problems" (both
- * from memory).
+ * unverified).
  */
 
 /** A restriction shifted down to fit doubles. Values are rounded down, so the limit may be too: whole sums stay below it. */

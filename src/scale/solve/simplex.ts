@@ -14,7 +14,7 @@ import {
  * basic variables fall short by, afterwards the objective. It enters the variable of steepest
  * reduced cost; after a run of steps that gain nothing it takes the lowest index instead, entering
  * and leaving, until one does (Bland 1977, "New finite pivoting rules for the simplex method",
- * from memory), so it cannot cycle.
+ * unverified), so it cannot cycle.
  */
 
 /** How a walk ended; prices are {@link rowPrices} there. */

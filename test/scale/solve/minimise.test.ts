@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import {
   exact,
   type Fraction,
+  fraction,
   negate,
   ONE,
   times,
@@ -69,7 +70,7 @@ describe("textbook programmes", () => {
   it("finds the cheapest day of four foods, and what its requirements cost", () => {
     // Winston, Operations Research: Applications and Algorithms, 4th edition, 2004, the diet
     // problem, p. 68: 90 cents, 3 scoops of ice cream and 1 cola; chocolate and sugar bind. The dual
-    // prices 2.5 and 7.5 are from memory.
+    // prices 2.5 and 7.5 are unverified.
     const p = programme(notNegative(4), [
       [[400, 200, 150, 500], 500, undefined],
       [[3, 2, 0, 0], 6, undefined],
@@ -86,7 +87,7 @@ describe("textbook programmes", () => {
   it("finds a cheapest diet with foods bounded on either side", () => {
     // SAS/OR User's Guide: Mathematical Programming, "The Linear Programming Solver", example Diet
     // Problem: cost and nutrients per unit as printed there. Its answer, cost 12.0813, cheese
-    // 0.449499, fish 0.5, milk 0.053599, potato 1.865168, is from memory.
+    // 0.449499, fish 0.5, milk 0.053599, potato 1.865168, is unverified.
     const p = programme(
       [
         [0, undefined],
@@ -111,7 +112,7 @@ describe("textbook programmes", () => {
 
   it("prices scarce hours as the carpenter's textbook does", () => {
     // Winston, the same, the Dakota Furniture example: 280 dollars of 2 desks and 8 chairs, shadow
-    // prices 0, 10, 10 (from memory). Making most of it is making its negative least.
+    // prices 0, 10, 10 (unverified). Making most of it is making its negative least.
     const p = programme(notNegative(3), [
       [[8, 6, 1], undefined, 48],
       [[4, 2, 1.5], undefined, 20],
@@ -125,7 +126,7 @@ describe("textbook programmes", () => {
 });
 
 describe("programmes on which a careless simplex cycles", () => {
-  // Both from memory; that the answers are right is proven by their prices. The slacks, last, are
+  // Both unverified; that the answers are right is proven by their prices. The slacks, last, are
   // written as variables: it is from those that our walk, without its cautious steps, goes round
   // without end in 630 of the 5,040 orders of columns of each, and in some when cautious by half.
   interface Cycling {
@@ -293,11 +294,11 @@ describe("figures no float can hold", () => {
     const hair = exact("1e-60");
     const p: Programme = {
       variables: [{ lower: ZERO, upper: ONE }],
-      rows: [{ terms: [{ variable: 0, coefficient: ONE }], lower: { n: hair.d + 1n, d: hair.d } }],
+      rows: [{ terms: [{ variable: 0, coefficient: ONE }], lower: fraction(hair.d + 1n, hair.d) }],
     };
     expect(answer(p, []).status).toBe("infeasible");
     expect(
-      answer({ ...p, variables: [{ lower: ZERO, upper: { n: hair.d + 1n, d: hair.d } }] }, []).status,
+      answer({ ...p, variables: [{ lower: ZERO, upper: fraction(hair.d + 1n, hair.d) }] }, []).status,
     ).toBe("optimal");
   });
 
