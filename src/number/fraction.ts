@@ -1,5 +1,6 @@
 import { Decimal } from "decimal.js";
 import { fault, kindOf, quote } from "./error.ts";
+import { gcd } from "./gcd.ts";
 
 /** An exact number: `n / d` in lowest terms, `d` above zero. Plain data; never changed. */
 export interface Fraction {
@@ -13,9 +14,15 @@ export type Value = string | number | Decimal;
 /** Significant digits of a Decimal shown for a fraction that does not end: those of IEEE 754 decimal128. */
 export const FACE_DIGITS = 34;
 
-/** The longest number read, in characters, and the largest power of ten: beyond any kitchen, within bounded time. */
-const LONGEST = 1000;
+/**
+ * The longest number read, in characters, and the largest power of ten. No kitchen needs such numbers, but
+ * ten thousand factors one after the other make them; they are read within a second.
+ */
+export const LONGEST_NUMBER = 200_000;
 const LARGEST_EXPONENT = 400;
+
+/** Decimals beyond these say less than the fraction does, in more characters. */
+const MOST_PLACES = 1000;
 
 export const ZERO: Fraction = { n: 0n, d: 1n };
 export const ONE: Fraction = { n: 1n, d: 1n };
@@ -68,11 +75,11 @@ const DECIMAL = /^([+-]?)(\d*)(?:\.(\d*))?(?:[eE]([+-]?\d+))?$/;
 const RATIO = /^([+-]?\d+)\s*\/\s*(\d+)$/;
 
 function fromText(text: string): Fraction {
-  if (text.length > LONGEST) {
+  if (text.length > LONGEST_NUMBER) {
     throw fault(
       "number-too-long",
       `a number of ${text.length} characters`,
-      `write it in at most ${LONGEST} characters`,
+      `write it in at most ${LONGEST_NUMBER} characters`,
     );
   }
   const ratio = RATIO.exec(text);
@@ -112,12 +119,21 @@ export function minus(a: Fraction, b: Fraction): Fraction {
 }
 
 export function times(a: Fraction, b: Fraction): Fraction {
-  return fraction(a.n * b.n, a.d * b.d);
+  // What divides out is looked for crosswise, where numbers are short: the product is then in lowest terms.
+  const [g, h] = [divisor(a.n, b.d), divisor(b.n, a.d)];
+  if (g === 1n && h === 1n) return { n: a.n * b.n, d: a.d * b.d };
+  return { n: (a.n / g) * (b.n / h), d: (a.d / h) * (b.d / g) };
+}
+
+/** Of a number and the denominator of another: 1 where there is nothing to divide by. */
+function divisor(n: bigint, d: bigint): bigint {
+  return d === 1n || n === 1n ? 1n : gcd(n < 0n ? -n : n, d);
 }
 
 /** `a / b`. Throws `number-zero-denominator`. */
 export function over(a: Fraction, b: Fraction): Fraction {
-  return fraction(a.n * b.d, a.d * b.n);
+  if (b.n === 0n) return fraction(a.n, b.n);
+  return times(a, b.n < 0n ? { n: -b.d, d: -b.n } : { n: b.d, d: b.n });
 }
 
 export function negate(a: Fraction): Fraction {
@@ -180,12 +196,15 @@ export function toStep(a: Fraction, step: Fraction): Fraction {
   return times(fraction(nearest(over(a, step))), step);
 }
 
-/** Exact text: `3`, `0.25` or `1/3`; `exact` reads it back as `a`, where it is no longer than `exact` reads. */
+/**
+ * Exact text: `3`, `0.25` or `1/3`, a fraction too where a thousand decimals do not end it; `exact` reads it
+ * back as `a`, where it is no longer than `exact` reads.
+ */
 export function toText(a: Fraction): string {
   return decimalText(a) ?? `${a.n}/${a.d}`;
 }
 
-/** The decimal text of a fraction that ends, else nothing. */
+/** The decimal text of a fraction that ends, and within a thousand decimals; else nothing. */
 export function decimalText(a: Fraction): string | undefined {
   if (a.d === 1n) return a.n.toString();
   const places = decimalPlaces(a.d);
@@ -224,6 +243,8 @@ let lastPower:
  */
 export function ratioToDecimal(n: bigint, d: bigint): Decimal {
   if (d < 0n) return ratioToDecimal(-n, -d);
+  // Of a denominator of more than 1,024 binary digits the powers of 2 and 5 are not looked for.
+  if (d >> 1024n !== 0n) return toDecimal(fraction(n, d));
   if (lastPower?.d !== d) lastPower = powerOf(d);
   const { odd, lift, places } = lastPower;
   if (odd !== 1n && n % odd !== 0n) return toDecimal(fraction(n, d));
@@ -260,25 +281,20 @@ export function magnitude(a: Fraction): number {
   return scaled.n >= scaled.d ? guess : guess - 1;
 }
 
-export function gcd(a: bigint, b: bigint): bigint {
-  let x = a;
-  let y = b;
-  while (y !== 0n) [x, y] = [y, x % y];
-  return x;
-}
-
 /** The least common multiple of two numbers above zero. */
 export function lcm(a: bigint, b: bigint): bigint {
   if (a === b || b === 1n) return a;
   return a === 1n ? b : (a / gcd(a, b)) * b;
 }
 
-/** How many decimals a fraction over `d` has, or nothing where it does not end. */
+/** How many decimals a fraction over `d` has, or nothing where it does not end, or has more than a thousand. */
 function decimalPlaces(d: bigint): number | undefined {
+  // 10 to the 1,000 has 3,322 binary digits.
+  if (d >> 3322n !== 0n) return undefined;
   let rest = d;
   let twos = 0;
   let fives = 0;
   for (; rest % 2n === 0n; rest /= 2n) twos += 1;
   for (; rest % 5n === 0n; rest /= 5n) fives += 1;
-  return rest === 1n ? Math.max(twos, fives) : undefined;
+  return rest === 1n && Math.max(twos, fives) <= MOST_PLACES ? Math.max(twos, fives) : undefined;
 }

@@ -1,4 +1,5 @@
-import { ceiling, compare, type Fraction, fraction, gcd, lcm, times } from "../../number/fraction.ts";
+import { ceiling, compare, type Fraction, fraction, lcm, times } from "../../number/fraction.ts";
+import { gcd } from "../../number/gcd.ts";
 
 /** A pack as it is sold, in exact grams of what of it is used. */
 export interface PackSize {

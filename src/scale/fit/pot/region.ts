@@ -1,14 +1,5 @@
-import {
-  compare,
-  type Fraction,
-  gcd,
-  minus,
-  plus,
-  sum,
-  times,
-  toText,
-  ZERO,
-} from "../../../number/fraction.ts";
+import { compare, type Fraction, minus, plus, sum, times, toText, ZERO } from "../../../number/fraction.ts";
+import { gcd } from "../../../number/gcd.ts";
 import { minimise, minimiseInTurn } from "../../solve/minimise.ts";
 import type { Infeasible, Programme } from "../../solve/programme.ts";
 import { stopped } from "../programme.ts";
