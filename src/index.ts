@@ -55,7 +55,9 @@ export {
 } from "./measure/measures.ts";
 export type { DecimalMark } from "./measure/number-text.ts";
 export { type ErrorCode, type Fault, type Path, SteelyardError } from "./number/error.ts";
-export type { Fraction, Value } from "./number/fraction.ts";
+export { type Exact, exact, type Value } from "./number/exact.ts";
+export type { Fraction } from "./number/fraction.ts";
+export { toDecimal } from "./number/toDecimal.ts";
 export { type ActivityBand, activityClasses } from "./person/activity.ts";
 export type { Aim, MacroAim, MacroName, Rate, Wanted } from "./person/aim.ts";
 export type { Digestibility } from "./person/amino/digestibility.ts";
@@ -269,7 +271,8 @@ export {
 } from "./sheet/difference.ts";
 export type { EnergyBy, EnergyShare, EnergyShares } from "./sheet/energy.ts";
 export { EnergyCheck, type EnergyCheckHow, type EnergyCheckLine, energyCheck } from "./sheet/energyCheck.ts";
-export { Explanation, type Where } from "./sheet/explain.ts";
+export type { Where } from "./sheet/explain.ts";
+export { Explanation } from "./sheet/explanation.ts";
 export type { ColumnFormula, ColumnView, RowFormula, RowView } from "./sheet/grid.ts";
 export type { CellRef, CellValue, Failure, FormulaResult, RowRef } from "./sheet/own.ts";
 export type { RecipesById } from "./sheet/plan.ts";

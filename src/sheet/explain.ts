@@ -3,81 +3,23 @@ import { readFigure } from "../food/composition.ts";
 import { isRanged, type ReadFigure } from "../food/figure.ts";
 import type { FoodInput } from "../food/food.ts";
 import type { RetentionInput } from "../food/retention.ts";
+import type { Amount } from "../measure/amount.ts";
 import { formatAmount } from "../measure/format.ts";
 import { fault, kindOf, quote } from "../number/error.ts";
 import { equals, type Fraction, isZero, ONE, over, times, toText, ZERO } from "../number/fraction.ts";
 import type { Conversion } from "../recipe/resolve.ts";
-import { figure, showFigure, showPercent } from "../table/figure.ts";
-import { Shown } from "../table/shown.ts";
-import { type Table, table } from "../table/table.ts";
+import { showFigure, showPercent } from "../table/figure.ts";
 import { cookingSteps } from "./explainCooking.ts";
+import { Explanation } from "./explanation.ts";
 import type { PlanLine } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
 import { endsFigure, stated } from "./show.ts";
 import type { Source } from "./source.ts";
-import type { Tally } from "./tally.ts";
+import { constantTally, type Tally } from "./tally.ts";
 import { driedNote } from "./water.ts";
 
 /** What is to be explained: one line, the batch, or one portion. */
 export type Where = { readonly line: string } | "total" | "portion";
-
-/**
- * Why a figure is what it is: a tree in which every value is the sum of those below it, so that the
- * leaves add up to the root, literally. Plain data; shown as an indented table.
- */
-export class Explanation extends Shown {
-  readonly label: string;
-  readonly exact: Fraction;
-  readonly unit: string;
-  /** How the figure came to be, step by step. */
-  readonly steps: readonly string[];
-  readonly from: readonly Explanation[];
-
-  /** @internal */
-  constructor(
-    label: string,
-    exact: Fraction,
-    unit: string,
-    steps: readonly string[],
-    from: readonly Explanation[] = [],
-  ) {
-    super();
-    this.label = label;
-    this.exact = exact;
-    this.unit = unit;
-    this.steps = steps;
-    this.from = from;
-  }
-
-  /** The figures that nothing stands below. */
-  get leaves(): readonly Explanation[] {
-    return this.from.length === 0 ? [this] : this.from.flatMap((each) => each.leaves);
-  }
-
-  override toTables(): readonly Table[] {
-    const rows = this.#rows(0);
-    return [
-      table({
-        title: this.label,
-        columns: [
-          { key: "what", heading: "What" },
-          { key: "value", heading: "Value", unit: this.unit, align: "end" },
-          { key: "steps", heading: "Because" },
-        ],
-        rows,
-      }),
-    ];
-  }
-
-  #rows(depth: number): [string, ReturnType<typeof figure>, string][] {
-    const own: [string, ReturnType<typeof figure>, string] = [
-      `${"· ".repeat(depth)}${this.label}`,
-      figure(this.exact),
-      this.steps.join("; "),
-    ];
-    return [own, ...this.from.flatMap((each) => each.#rows(depth + 1))];
-  }
-}
 
 /**
  * Explains a figure down to each line, its conversion, and the published row with its source.
@@ -105,31 +47,28 @@ export class Explanation extends Shown {
 export function explain(s: Sheet, id: ComponentId, where: Where): Explanation {
   component(id);
   checkWhere(where);
-  if (typeof where === "object") return lineExplained(s, s.plan.indexOf(where.line), id, ONE, []);
+  if (typeof where === "object") return lineExplained(s, s.plan.indexOf(where.line), id, { share: ONE });
   const share = where === "portion" ? over(ONE, s.values.portions) : ONE;
   const among = where === "portion" ? [`shared among ${toText(s.values.portions)} portions`] : [];
   const { name, unit } = components[id];
-  const lines = s.plan.lines.map((_, i) => lineExplained(s, i, id, share, among));
-  const total = s.total(id);
-  const label = `${name} of ${where === "portion" ? "one portion" : "the batch"} of ${s.name}`;
-  const said = [
-    ...(total.ranged.length > 0 ? [rangedStep(total.share(share), unit)] : []),
-    ...(total.missing.length > 0 ? [`${boundWord(total)}: silent: ${total.missing.join(", ")}`] : []),
-  ];
-  return new Explanation(label, times(total.exact, share), unit, said, [
-    ...lines,
-    ...waterChange(s, id, share),
-  ]);
+  const lines = s.plan.lines.map((_, i) => lineExplained(s, i, id, { share, among }));
+  const tally = s.total(id).share(share);
+  return new Explanation({
+    label: `${name} of ${where === "portion" ? "one portion" : "the batch"} of ${s.name}`,
+    component: id,
+    tally,
+    steps: [
+      ...(tally.ranged.length > 0 ? [rangedStep(tally, unit)] : []),
+      ...(tally.missing.length > 0 ? [`silent: ${tally.missing.join(", ")}`] : []),
+    ],
+    from: [...lines, ...waterChange(s, id, share)],
+  });
 }
 
 /** The sums below are of middle figures; what they can come to is said beside them. */
 function rangedStep(total: Tally, unit: string): string {
   const ends = endsFigure(total, { unit }).text;
   return `${ends}: the figure is a middle one, since a range is published for ${total.ranged.join(", ")}`;
-}
-
-function boundWord({ bound }: Tally): string {
-  return bound === "between" ? "at-least" : bound;
 }
 
 function checkWhere(where: unknown): void {
@@ -147,66 +86,71 @@ function waterChange(s: Sheet, id: ComponentId, share: Fraction): Explanation[] 
   const masses = `${gramsText(raw)} as weighed in, ${gramsText(cooked)} as eaten`;
   const [step] = driedNote(s.water);
   return [
-    new Explanation(
-      change.n > 0n ? "taken up in cooking" : "given off in cooking",
-      times(change, share),
-      "g",
-      [step ?? `${masses}: the change is taken to be water`],
-    ),
+    new Explanation({
+      label: change.n > 0n ? "taken up in cooking" : "given off in cooking",
+      component: id,
+      tally: constantTally(times(change, share), "g"),
+      steps: [step ?? `${masses}: the change is taken to be water`],
+    }),
   ];
 }
 
-/** What is said of retention on the lines around a nested recipe's lines, from the nearest outwards. */
-type Around = readonly RetentionInput[];
+/** Where a line stands: what share of it counts, and what is around it. */
+interface Place {
+  readonly share: Fraction;
+  /** How that share came to be. */
+  readonly among?: readonly string[];
+  /** What is said of retention on the lines around a nested recipe's lines, from the nearest outwards. */
+  readonly around?: readonly RetentionInput[];
+  /** Keys of the lines around it, each with a stroke behind it. */
+  readonly path?: string;
+}
 
-function lineExplained(
-  s: Sheet,
-  i: number,
-  id: ComponentId,
-  share: Fraction,
-  among: readonly string[],
-  around: Around = [],
-): Explanation {
-  const planned = s.plan.lines[i];
-  const amount = s.values.amounts[i];
-  const grams = s.values.grams[i] ?? ZERO;
-  const { unit } = components[id];
-  if (!planned || !amount) return new Explanation("", ZERO, unit, []);
+function lineExplained(s: Sheet, i: number, id: ComponentId, place: Place): Explanation {
+  const { share, among = [], around = [], path = "" } = place;
+  const planned = s.plan.lines[i] as PlanLine;
+  const amount = s.values.amounts[i] as Amount;
   const { line, source } = planned;
-  const value = times(s.cell(line.key, id).exact, share);
+  const grams = s.values.grams[i] ?? ZERO;
   const measures = s.origin.measures;
+  const own = {
+    label: `${line.key}: ${stated(source.name, source.state)}`,
+    line: `${path}${line.key}`,
+    component: id,
+    tally: s.cell(line.key, id).share(share),
+  };
   const steps = [
     `${formatAmount(amount, measures === undefined ? {} : { measures })} written`,
-    ...conversionSteps(planned, grams, s, i),
+    ...conversionSteps(planned, amount, grams),
   ];
-  const label = `${line.key}: ${stated(source.name, source.state)}`;
   const cooked =
     line.retention === undefined || source.left.size === 0 ? around : [line.retention, ...around];
-  if (!source.asEaten) {
-    const said = [...figureSteps(source, id), ...cookingSteps(source, id, cooked, s.plan.foods)];
-    return new Explanation(label, value, unit, [...steps, ...said, ...among]);
+  if (source.asEaten) {
+    const within = { share: times(grams, share), around: cooked, path: `${own.line}/` };
+    const from = withinNested(planned, id, within);
+    return new Explanation({ ...own, steps: [...steps, ...among], from });
   }
-  return new Explanation(label, value, unit, [...steps, ...among], withinNested(planned, id, value, cooked));
+  const said = [...figureSteps(source, id), ...cookingSteps(source, id, cooked, s.plan.foods)];
+  const published = source.food && sourceOf(source.food.input, id);
+  return new Explanation({ ...own, source: published, steps: [...steps, ...said, ...among] });
 }
 
-/** A nested recipe's lines, each by its share of what the line brings. */
-function withinNested({ source }: PlanLine, id: ComponentId, value: Fraction, cooked: Around): Explanation[] {
+/** A nested recipe's lines, each by its share of the grams that count of it. */
+function withinNested({ source }: PlanLine, id: ComponentId, place: Omit<Place, "among">): Explanation[] {
   const { asEaten, left } = source;
   if (!asEaten) return [];
-  const whole = asEaten.total(id).exact;
-  const share = isZero(whole) ? ZERO : over(value, whole);
-  const water = id === "water" ? left.get(id) : undefined;
-  const kept = water && !equals(water, ONE) ? [`${showPercent(water)} of its water left after cooking`] : [];
-  const steps = [...kept, `a share of ${asEaten.name}`];
+  const { cooked } = asEaten.masses;
+  const water = (id === "water" && left.get(id)) || ONE;
+  const kept = equals(water, ONE) ? [] : [`${showPercent(water)} of its water left after cooking`];
+  const share = isZero(cooked) ? ZERO : times(over(place.share, cooked), water);
+  const among = [...kept, `a share of ${asEaten.name}`];
   return [
-    ...asEaten.plan.lines.map((_, i) => lineExplained(asEaten, i, id, share, steps, cooked)),
+    ...asEaten.plan.lines.map((_, i) => lineExplained(asEaten, i, id, { ...place, share, among })),
     ...waterChange(asEaten, id, share),
   ];
 }
 
-function conversionSteps({ reader, line }: PlanLine, grams: Fraction, s: Sheet, i: number): string[] {
-  const amount = s.values.amounts[i];
-  if (!amount) return [];
+function conversionSteps({ reader, line }: PlanLine, amount: Amount, grams: Fraction): string[] {
   const { by } = reader.toGrams(amount);
   const part = line.weighed === "as-purchased" ? " after peel, bone and core" : " of edible portion";
   return [...byText(by), `${gramsText(grams)}${part}`];
@@ -233,6 +177,12 @@ function figureSteps({ food: of }: Source, id: ComponentId): string[] {
   const how = kind === "known" ? "" : kind === "borrowed" ? "borrowed from " : `${kind}: `;
   const ends = isRanged(figure) ? `, from ${exactFigure(low ?? value)} to ${exactFigure(high ?? value)}` : "";
   return [`${exactFigure(value)} ${unit} in 100 g${ends}: ${how}${from}`];
+}
+
+/** Who published a food's figure: whom the figure itself names, else the food's source. */
+function sourceOf(food: FoodInput, id: ComponentId): string {
+  const given = Object.hasOwn(food.per100g, id) ? food.per100g[id] : undefined;
+  return (typeof given === "object" && "source" in given ? given.source : undefined) ?? food.source;
 }
 
 /** The formula or published quantity behind a derived figure, and whose it is. */

@@ -22,7 +22,8 @@ import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import { editedValues } from "./edit.ts";
 import { type EnergyBy, type EnergyShares, shareEnergy } from "./energy.ts";
-import { type Explanation, explain, type Where } from "./explain.ts";
+import { explain, type Where } from "./explain.ts";
+import type { Explanation } from "./explanation.ts";
 import { type ColumnFormula, checkRow, Grid, NOTHING_OWN, type Own, type RowFormula } from "./grid.ts";
 import { sheetLong } from "./long.ts";
 import {
@@ -205,9 +206,13 @@ export class Sheet extends Shown {
    * const porridge = sheet(
    *   { name: "Porridge", portions: 1, lines: [{ food: "oats-rolled-dry", amount: "100 g" }] },
    *   starterFoods,
-   * ).column("proteinPer100kcal", (at) => at.get("protein").times(100).over(at.get("energy")));
-   * const cell = porridge.value("proteinPer100kcal", "portion");
-   * console.log(cell.failed ? cell.message : `${cell.value.toFixed(2)} ${cell.unit}`); // => 3.47 g/kcal
+   * )
+   *   .constant("measure", 100, "kcal")
+   *   .column("proteinIn100kcal", (at) =>
+   *     at.get("protein").times(at.constant("measure")).over(at.get("energy")),
+   *   );
+   * const cell = porridge.value("proteinIn100kcal", "portion");
+   * console.log(cell.failed ? cell.message : `${cell.value.toFixed(2)} ${cell.unit}`); // => 3.47 g
    * ```
    */
   column(name: string, formula: ColumnFormula): Sheet {

@@ -203,7 +203,7 @@ describe("iodine of starter foods", () => {
     const given = starterFoodInputs.filter((f) => f.per100g.iodine !== undefined);
     expect(given.map((f) => f.id).sort()).toEqual(Object.keys(iodine).sort());
     for (const f of given)
-      expect(f.per100g.iodine).toMatchObject({ source: expect.stringMatching(/copy|memory/) });
+      expect(f.per100g.iodine).toMatchObject({ source: expect.stringMatching(/copy|unverified/) });
   });
 
   it("follows from the serving that the source gives", () => {

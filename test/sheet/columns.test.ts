@@ -57,11 +57,19 @@ function tally(value: CellValue): Tally {
 
 describe("columns of one's own", () => {
   it("say protein per 100 kcal, for a line, the batch and a portion", () => {
-    const s = bowl.column("per 100 kcal", (at) => at.get("protein").times(100).over(at.get("energy")));
+    // A figure of 100 kcal is a mass of protein: bare 100 would call it grams a kilocalorie.
+    const s = bowl
+      .constant("100 kcal", 100, "kcal")
+      .column("per 100 kcal", (at) =>
+        at.get("protein").times(at.constant("100 kcal")).over(at.get("energy")),
+      );
     expect(tally(s.value("per 100 kcal", { line: "oats" })).value.toString()).toBe("3"); // 12 ÷ 400 × 100
     expect(tally(s.value("per 100 kcal", { line: "milk" })).value.toString()).toBe("5"); // 9 ÷ 180 × 100
     expect(tally(s.value("per 100 kcal")).value.toFixed(4)).toBe("3.6207"); // 21 ÷ 580 × 100
-    expect(tally(s.value("per 100 kcal", "portion")).unit).toBe("g/kcal");
+    expect(tally(s.value("per 100 kcal", "portion")).unit).toBe("g");
+    const ratio = bowl.column("per kcal", (at) => at.get("protein").over(at.get("energy")));
+    expect(tally(ratio.value("per kcal", { line: "oats" })).unit).toBe("g/kcal");
+    expect(tally(ratio.value("per kcal", { line: "oats" })).value.toString()).toBe("0.03"); // 12 ÷ 400
   });
 
   it("say cost per portion, added up over the lines", () => {

@@ -53,14 +53,17 @@ export const cautions: { readonly [C in CautionCode]: Omit<FoodCaution, "code"> 
     text: "On warfarin, keep vitamin K much the same from week to week: no sudden change in leafy greens without telling the clinic.",
     source:
       "Cambridge University Hospitals NHS Foundation Trust, dietary advice for patients taking warfarin",
+    for: ["warfarin"],
   },
   "oxalate-high": {
     text: "Rich in oxalate: people who were told to limit it, after kidney stones for one, should ask their clinician.",
     source: "lists of high-oxalate foods in reviews of dietary oxalate",
+    for: ["kidney-disease"],
   },
   "honey-infants": {
     text: "No honey for a child under 12 months, not even in cooking: it can carry spores that cause infant botulism.",
     source: "Institut national de santé publique du Québec, feeding your child",
+    for: ["under-1"],
   },
   "rice-keeping": {
     text: "Cooked rice: cool it within an hour, keep it in the fridge for a day at most, heat it until steaming all through, and only once. Spores outlive the cooking, grow in warm rice, and leave a poison that heat does not undo.",

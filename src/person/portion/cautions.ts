@@ -2,9 +2,9 @@ import type { ComponentId } from "../../food/components.ts";
 import type { FoodCaution } from "../../food/food.ts";
 import { compare, exact, isZero } from "../../number/fraction.ts";
 import type { Tally } from "../../sheet/tally.ts";
+import { isUnder18 } from "../body.ts";
 import type { Check } from "../check.ts";
 import type { Facts, Person } from "../person.ts";
-import { isUnder18 } from "../personCautions.ts";
 import { readPerson } from "../readPerson.ts";
 import { type Eaten, type EatenFood, type EatenPortion, readEaten } from "./eaten.ts";
 import { type Meeting, meetings, type Trait } from "./meetings.ts";
@@ -28,7 +28,7 @@ export interface PortionCaution {
 
 /**
  * What to heed in a portion: first where a food, or a component, meets something that the person has
- * declared, then every caution that its foods carry, for everyone. None is left out, and a food that may
+ * declared, then every caution that its foods carry for everyone or for someone such as this. A food that may
  * hold what a caution speaks of, but says nothing of it, counts as holding it.
  *
  * Foods are told by the cautions they carry, their figures and allergens, and by English words in their
@@ -57,7 +57,15 @@ export function cautionsFor(eaten: Eaten, person: Person): readonly PortionCauti
 /** As {@link cautionsFor}; without a person only those that ride along. */
 export function portionCautions(portion: EatenPortion, facts: Facts | undefined): readonly PortionCaution[] {
   const traits = facts ? traitsOf(facts) : [];
-  return [...meetings.flatMap((meeting) => meet(meeting, portion, traits)), ...carried(portion)];
+  return [
+    ...meetings.flatMap((meeting) => meet(meeting, portion, traits)),
+    ...carried(portion, facts && traits),
+  ];
+}
+
+/** Tells whether a food's caution concerns someone of these traits; whoever is not known may be concerned. */
+export function concerns({ for: whom }: FoodCaution, traits: readonly string[] | undefined): boolean {
+  return whom === undefined || traits === undefined || whom.some((each) => traits.includes(each));
 }
 
 function traitsOf(facts: Facts): Trait[] {
@@ -106,11 +114,12 @@ function isEnough({ least, kind }: Meeting, told: readonly ToldFood[], amount: T
   return kind === undefined && amount !== undefined && amount.missing.length > 0;
 }
 
-/** The foods' own cautions, each said once with its lines. */
-function carried({ foods }: EatenPortion): PortionCaution[] {
+/** The foods' own cautions, each said once with its lines; of someone unknown, whomever they concern. */
+function carried({ foods }: EatenPortion, traits: readonly string[] | undefined): PortionCaution[] {
   const found = new Map<string, { caution: FoodCaution; lines: string[] }>();
   for (const { key, food } of foods) {
     for (const caution of food.cautions ?? []) {
+      if (!concerns(caution, traits)) continue;
       const same = JSON.stringify([caution.code, caution.text, caution.source]);
       const entry = found.get(same) ?? { caution, lines: [] };
       if (!entry.lines.includes(key)) entry.lines.push(key);

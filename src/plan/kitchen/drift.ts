@@ -150,8 +150,9 @@ export class PortionDrift {
       bound,
       off: face(off),
       exactOff: off,
-      holds: brings !== null && holdsWithin(demand, brings, demand.firm ? ZERO : tolerance),
-      heldBefore: before !== null && isZero(missOf(demand, before)),
+      holds:
+        (!least && !most) || (brings !== null && holdsWithin(demand, brings, demand.firm ? ZERO : tolerance)),
+      heldBefore: (!least && !most) || (before !== null && isZero(missOf(demand, before))),
       text: driftText(demand, brings, bound),
     };
   }

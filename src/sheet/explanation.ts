@@ -1,0 +1,115 @@
+import type { ComponentId } from "../food/components.ts";
+import { exact, type Fraction } from "../number/fraction.ts";
+import { figure, legend } from "../table/figure.ts";
+import { Shown } from "../table/shown.ts";
+import { type Figure, type Table, table } from "../table/table.ts";
+import { tallyFigure } from "./show.ts";
+import type { Tally } from "./tally.ts";
+
+/** What an explanation is made of. */
+interface Explained {
+  readonly label: string;
+  readonly component: ComponentId;
+  readonly tally: Tally;
+  readonly steps: readonly string[];
+  readonly line?: string | undefined;
+  readonly source?: string | undefined;
+  readonly from?: readonly Explanation[];
+}
+
+/**
+ * Why a figure is what it is: a tree in which every value is the sum of those below it, so that the
+ * leaves add up to the root, literally. What nothing is known of counts as none in that sum, and is
+ * shown and recorded as unknown. Plain data; shown as an indented table.
+ */
+export class Explanation extends Shown {
+  readonly label: string;
+  /** Key of the line that it is of, `pot/oats` within a nested recipe; nothing for a sum of lines. */
+  readonly line: string | undefined;
+  readonly component: ComponentId;
+  /** The figure, how it bounds the truth, and its marks. */
+  readonly tally: Tally;
+  readonly exact: Fraction;
+  readonly unit: string;
+  /** Who published the figure of a food; nothing for what is added up. */
+  readonly source: string | undefined;
+  /** How the figure came to be, step by step. */
+  readonly steps: readonly string[];
+  readonly from: readonly Explanation[];
+
+  /** @internal */
+  constructor({ label, component: id, tally, steps, line, source, from = [] }: Explained) {
+    super();
+    this.label = label;
+    this.line = line;
+    this.component = id;
+    this.tally = tally;
+    this.exact = tally.exact;
+    this.unit = tally.unit;
+    this.source = source;
+    this.steps = steps;
+    this.from = from;
+  }
+
+  /** The figures that nothing stands below. */
+  get leaves(): readonly Explanation[] {
+    return this.from.length === 0 ? [this] : this.from.flatMap((each) => each.leaves);
+  }
+
+  override toTables(): readonly Table[] {
+    const rows = this.#all(0).map(([depth, each]) => [
+      `${"· ".repeat(depth)}${each.label}`,
+      each.#shown(),
+      each.steps.join("; "),
+    ]);
+    return [
+      table({
+        title: this.label,
+        columns: [
+          { key: "what", heading: "What" },
+          { key: "value", heading: "Value", unit: this.unit, align: "end" },
+          { key: "steps", heading: "Because" },
+        ],
+        rows,
+        notes: legend(rows),
+      }),
+    ];
+  }
+
+  /** One row for each figure of the tree, with its depth: 0 for what is explained. */
+  toLong(): readonly Table[] {
+    const keys = ["level", "what", "line", "component", "value", "unit", "bound", "source", "steps"];
+    const rows = this.#all(0).map(([depth, each]) => [
+      figure(exact(depth)),
+      each.label,
+      each.line ?? "",
+      each.component,
+      each.#shown(),
+      each.unit,
+      each.tally.bound,
+      each.source ?? "",
+      each.steps.join("; "),
+    ]);
+    return [
+      table({
+        columns: keys.map((key) => ({
+          key,
+          heading: key,
+          align: key === "level" || key === "value" ? "end" : "start",
+        })),
+        rows,
+      }),
+    ];
+  }
+
+  /** Values of the tree add up, middle figures too; what such a one lies between stands among the steps. */
+  #shown(): Figure {
+    const { tally } = this;
+    if (tally.bound !== "between") return tallyFigure(tally);
+    return { ...figure(tally.exact), tone: "between" };
+  }
+
+  #all(depth: number): [number, Explanation][] {
+    return [[depth, this], ...this.from.flatMap((each) => each.#all(depth + 1))];
+  }
+}

@@ -1,0 +1,109 @@
+import { describe, expect, it } from "vitest";
+import { starterFoods } from "../../src/foods.ts";
+import { sum, toText } from "../../src/number/fraction.ts";
+import { sheet } from "../../src/sheet/build.ts";
+import type { Explanation } from "../../src/sheet/explanation.ts";
+import { toRecords } from "../../src/table/records.ts";
+import { toText as shown } from "../../src/table/text.ts";
+
+// SR28 carries no iodine: of lentils and spinach nothing is known; of milk another source prints a figure.
+const dal = sheet(
+  {
+    name: "Dal",
+    portions: 2,
+    lines: [
+      { key: "lentils", food: "lentils-dry", amount: "150 g" },
+      { key: "spinach", food: "spinach-raw", amount: "200 g" },
+    ],
+  },
+  starterFoods,
+);
+const supper = sheet(
+  {
+    name: "Supper",
+    portions: 1,
+    lines: [
+      { key: "dal", recipe: "dal", amount: "1 portion" },
+      { key: "milk", food: "milk-whole", amount: "244 g" },
+    ],
+  },
+  starterFoods,
+  { recipes: { dal: dal.origin } },
+);
+
+/** Cells of the shown table by label, the dots of depth taken off. */
+function values(why: Explanation): ReadonlyMap<string, string> {
+  const [table] = why.toTables();
+  return new Map(
+    (table?.rows ?? []).flatMap((row) => {
+      if (row.kind === "group") return [];
+      const [what = "", value = ""] = row.cells.map((cell) => (typeof cell === "string" ? cell : cell.text));
+      return [[what.replaceAll("· ", "").split(":")[0] ?? "", value]] as const;
+    }),
+  );
+}
+
+describe("explanations of what is not known", () => {
+  it("show it as unknown, never as 0", () => {
+    const why = dal.explain("iodine", "portion");
+    expect([...values(why).values()]).toEqual(["?", "?", "?"]);
+    expect(shown(why)).toContain("?: not known");
+    expect(why.from.map(({ tally }) => tally.bound)).toEqual(["unknown", "unknown"]);
+    expect(values(dal.explain("iodine", { line: "spinach" })).get("spinach")).toBe("?");
+  });
+
+  it("say at least where some of it is known", () => {
+    const why = supper.explain("iodine", "portion");
+    const cells = values(why);
+    expect(cells.get("iodine of one portion of Supper")).toMatch(/^at least 56/); // 23.0 µg × 2.44
+    expect([cells.get("dal"), cells.get("lentils"), cells.get("spinach")]).toEqual(["?", "?", "?"]);
+  });
+
+  it("keep adding up to the root", () => {
+    const why = supper.explain("iodine", "portion");
+    expect(toText(sum(why.leaves.map((leaf) => leaf.exact)))).toBe(toText(why.exact));
+  });
+
+  it("stand in records as null, with line, unit, bound and source", () => {
+    const records = toRecords(supper.explain("iodine", "portion"));
+    expect(
+      records.map(({ level, line, value, unit, bound, source }) => [level, line, value, unit, bound, source]),
+    ).toEqual([
+      [0, "", 56.12, "µg", "at-least", ""],
+      [1, "dal", null, "µg", "unknown", ""],
+      [2, "dal/lentils", null, "µg", "unknown", "USDA SR28, NDB 16069"],
+      [2, "dal/spinach", null, "µg", "unknown", "USDA SR28, NDB 11457"],
+      [1, "milk", 56.12, "µg", "exact", expect.stringContaining("Linus Pauling Institute")],
+    ]);
+    expect(new Set(records.map(({ component }) => component))).toEqual(new Set(["iodine"]));
+    expect(records.map(({ what }) => what).join()).not.toContain("·");
+  });
+
+  it("stand in JSON as null", () => {
+    const [{ rows }] = JSON.parse(JSON.stringify(dal.explain("iodine", "total"))) as [
+      { rows: { value: unknown; bound: string }[] },
+    ];
+    expect(rows.map(({ value, bound }) => [value, bound])).toEqual(Array(3).fill([null, "unknown"]));
+  });
+
+  it("give a middle figure with its bound, and its ends among the steps", () => {
+    const rice = sheet(
+      {
+        name: "Rice with kelp",
+        portions: 1,
+        lines: [
+          { key: "rice", food: "rice-white-long-boiled", amount: "150 g" },
+          { key: "kelp", food: "kelp-raw", amount: "1 g" },
+        ],
+      },
+      starterFoods,
+    );
+    const why = rice.explain("iodine", "portion");
+    expect(toRecords(why).map(({ value, bound }) => [value, bound])).toEqual([
+      [464.83, "between"],
+      [null, "unknown"],
+      [464.83, "between"],
+    ]);
+    expect(why.steps.join()).toMatch(/at least 44.3 µg: the figure is a middle one.*silent: rice/);
+  });
+});
