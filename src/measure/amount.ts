@@ -33,7 +33,7 @@ export interface Amount {
   /** Canonical name of the unit (`g`, `tbsp`, `fl oz`), or the name of a food's own measure. */
   readonly unit: string;
   readonly kind: AmountKind;
-  /** Grams, millilitres or kilojoules in one unit; a food's own measure has none here. */
+  /** Grams, millilitres, millimetres or kilojoules in one unit; a food's own measure has none here. */
   readonly size?: Fraction;
   /** Whose spoon or cup it is, where that matters. */
   readonly measures?: Measures;

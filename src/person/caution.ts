@@ -34,6 +34,7 @@ export type CautionCode =
   | "underweight"
   | "underweight-soon"
   | "underweight-unknown"
+  | "refeeding"
   | "kidney-disease"
   | "insulin"
   | "warfarin"
@@ -118,7 +119,7 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = /* @__PURE
     check: "unverified",
   },
   "protein-low": {
-    text: "Less than 0.83 g of protein per kg of body mass a day, the reference intake for adults.",
+    text: "Less protein than the reference intake for this age and state (0.83 g per kg of body mass a day for adults).",
     source: "EFSA 2012, Dietary Reference Values for protein, EFSA Journal 10(2):2557",
     check: "issuer",
   },
@@ -129,7 +130,7 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = /* @__PURE
     check: "issuer",
   },
   "protein-share": {
-    text: "Protein brings less than 10 % or more than 35 % of energy, outside the range set for adults.",
+    text: "Protein brings a share of energy outside the range set for this age (10 to 35 % for adults).",
     source: "Institute of Medicine (US) 2002/2005, acceptable macronutrient distribution ranges",
     check: "issuer",
   },
@@ -139,8 +140,8 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = /* @__PURE
     check: "unverified",
   },
   "over-65": {
-    text: "Over 65: losing weight can cost muscle and bone; older people may need more protein than the adult reference.",
-    source: "ESPEN guideline on clinical nutrition and hydration in geriatrics, 2019",
+    text: "65 or over: losing weight can cost muscle and bone, and diets to that end are best left alone but where the weight itself does harm; older people may need more protein than the adult reference.",
+    source: "ESPEN guideline on clinical nutrition and hydration in geriatrics, 2019 and 2022",
     check: "unverified",
   },
   pregnant: {
@@ -167,6 +168,12 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = /* @__PURE
     text: "Without a height nothing can be said about underweight.",
     source: "World Health Organization, body mass index classes, TRS 894 (2000)",
     check: "unverified",
+  },
+  refeeding: {
+    text: "A body mass index below 16 is a high risk of refeeding problems, which can kill: after a time of eating little, food starts under clinical care at 10 kcal per kg a day or less, and at 5 kcal below an index of 14.",
+    source:
+      "NICE (England) 2006, updated 2017, CG32 Nutrition support for adults, section 1.4 and its criteria of refeeding risk",
+    check: "copy",
   },
   "kidney-disease": {
     text: "Kidney disease: protein, potassium, phosphorus and sodium are set by the kidney team, often below the amounts used here.",

@@ -51,7 +51,7 @@ export interface DayTarget {
   readonly note: string;
 }
 
-const DAYS: Fraction = { n: 7n, d: 1n };
+const DAYS: Fraction = /* @__PURE__ */ fraction(7n);
 
 /**
  * What a day should bring for a person and an aim. Energy is one exact figure; protein, fat and
@@ -107,7 +107,14 @@ export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: 
     ],
     cautions: [
       ...needCautions(facts, need, counted),
-      ...targetCautions({ facts, aimed, resting: need.resting, target, kgPerWeek }),
+      ...targetCautions({
+        facts,
+        aimed,
+        resting: need.resting,
+        target,
+        kgPerWeek,
+        authority: how.authority,
+      }),
       ...supervision(facts, aimed),
     ],
     energy: {

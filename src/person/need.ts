@@ -2,12 +2,13 @@ import { fault, quote } from "../number/error.ts";
 import { compare, exact, type Fraction, fraction, plus, times, ZERO } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { activityClasses, sideOfUsual } from "./activity.ts";
+import { isUnder18 } from "./body.ts";
 import { type Caution, caution } from "./caution.ts";
 import type { Check } from "./check.ts";
 import { energyEquations } from "./equations/all.ts";
 import type { EnergyEquation, EquationId, EquationLine } from "./equations/equation.ts";
 import type { Facts } from "./person.ts";
-import { isUnder18, personCautions } from "./personCautions.ts";
+import { personCautions } from "./personCautions.ts";
 import type { StateEnergy } from "./stateCautions.ts";
 
 /** Energy need in exact figures, kcal a day. */

@@ -126,8 +126,8 @@ describe("cautions with the need", () => {
   it("come with the person", () => {
     expect(codes(lightweight)).toEqual([]);
     expect(codes({ ...lightweight, age: 17 })).toEqual(["under-18"]);
-    expect(codes({ ...lightweight, age: 65 })).toEqual([]);
-    expect(codes({ ...lightweight, age: "65.5" })).toEqual(["over-65"]);
+    expect(codes({ ...lightweight, age: "64.9" })).toEqual([]);
+    expect(codes({ ...lightweight, age: 65, mass: "65 kg" })).toEqual(["over-65"]);
     expect(codes({ ...lightweight, pregnant: 2 })).toEqual(["pregnant"]);
     expect(codes({ ...lightweight, breastfeeding: true })).toEqual(["breastfeeding"]);
     // 18.5 kg per square metre at 1.72 m is 54.7304 kg (WHO class).
@@ -150,7 +150,10 @@ describe("cautions with the need", () => {
   });
 
   it("come with the equation and the activity", () => {
-    expect(codes({ ...lightweight, age: 80 }, "mifflin-st-jeor")).toEqual(["outside-population", "over-65"]);
+    expect(codes({ ...lightweight, age: 80, mass: "66 kg" }, "mifflin-st-jeor")).toEqual([
+      "outside-population",
+      "over-65",
+    ]);
     expect(codes({ ...lightweight, activity: 2.6 })).toEqual(["unusual-activity"]);
     expect(codes({ ...lightweight, activity: 1.3 })).toEqual(["unusual-activity"]);
     expect(codes({ ...lightweight, activity: 2.4 })).toEqual([]);

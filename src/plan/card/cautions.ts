@@ -35,6 +35,7 @@ const PERSONAL: { readonly [C in CautionCode]: boolean } = {
   underweight: true,
   "underweight-soon": true,
   "underweight-unknown": true,
+  refeeding: true,
   "kidney-disease": true,
   insulin: true,
   warfarin: true,

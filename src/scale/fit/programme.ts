@@ -2,6 +2,7 @@ import { fault } from "../../number/error.ts";
 import {
   compare,
   type Fraction,
+  fraction,
   minus,
   negate,
   ONE,
@@ -82,12 +83,12 @@ export function layOut(model: Model, constraints: readonly Constraint[], mayMiss
       const bound = (end === "most" ? constraint.most : constraint.least) as Fraction;
       const { whole, times: by } = inLeast(less(constraint.value, bound, constraint.per));
       const { terms, constant } = termsOf(model, whole);
-      const against = { n: -constant, d: 1n };
+      const against = fraction(-constant);
       if (mayMiss && constraint.soft) {
         const weight = weightOf(model, constraint, bound);
         const ofNothing = bound.n === 0n;
         for (const sign of end === "exactly" ? [1n, -1n] : end === "least" ? [1n] : [-1n]) {
-          terms.push({ variable: variables.length, coefficient: { n: sign * by.n, d: by.d } });
+          terms.push({ variable: variables.length, coefficient: sign < 0n ? negate(by) : by });
           misses.push({ variable: variables.length, constraint: c, weight, ofNothing });
           variables.push({ lower: ZERO });
         }
@@ -146,8 +147,8 @@ function termsOf({ movers }: Model, whole: Linear): { terms: Term[]; constant: b
   const add = (own: bigint, j: number): void => {
     constant += own;
     terms.push(
-      { variable: 2 * j, coefficient: { n: own, d: 1n } },
-      { variable: 2 * j + 1, coefficient: { n: -own, d: 1n } },
+      { variable: 2 * j, coefficient: fraction(own) },
+      { variable: 2 * j + 1, coefficient: fraction(-own) },
     );
   };
   for (let k = 0; k < whole.each.length; k += 1) add(whole.each[k] as bigint, whole.movers[k] as number);
@@ -155,7 +156,7 @@ function termsOf({ movers }: Model, whole: Linear): { terms: Term[]; constant: b
   return { terms, constant };
 }
 
-const TWO: Fraction = { n: 2n, d: 1n };
+const TWO: Fraction = /* @__PURE__ */ fraction(2n);
 
 /** The sum of departures; then how far the common factor is from 1; then each mover by its name. */
 export function departures({ movers }: Model): Objective[] {

@@ -1,4 +1,14 @@
-import { compare, type Fraction, minus, negate, over, sum, times, ZERO } from "../../number/fraction.ts";
+import {
+  compare,
+  type Fraction,
+  fraction,
+  minus,
+  negate,
+  over,
+  sum,
+  times,
+  ZERO,
+} from "../../number/fraction.ts";
 import type { Descent } from "../solve/minimise.ts";
 import type { Objective, Optimal } from "../solve/programme.ts";
 import { isOnePortion, type Linear, less, ONE_PORTION, type Point, valueAt } from "./linear.ts";
@@ -144,7 +154,7 @@ function leastMissed(layout: Layout, { misses, per }: Rank, walk: Descent): void
   throw stopped(TURNS);
 }
 
-const MINUS: Fraction = { n: -1n, d: 1n };
+const MINUS: Fraction = /* @__PURE__ */ fraction(-1n);
 
 function totalOf(misses: readonly Miss[]): Objective {
   return misses.map(({ variable, weight }) => ({ variable, coefficient: weight }));

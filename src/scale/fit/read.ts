@@ -1,5 +1,5 @@
 import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../../number/error.ts";
-import { compare, exact, type Fraction, type Value } from "../../number/fraction.ts";
+import { compare, exact, type Fraction, fraction, type Value } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 import { compareText } from "../../number/text.ts";
 import { type EnergyBy, energySystem } from "../../sheet/energy.ts";
@@ -117,7 +117,7 @@ function readHow(how: unknown, dishes: readonly Dish[]): Ranges {
   };
 }
 
-const USUAL: Range = { least: { n: 1n, d: 10n }, most: { n: 10n, d: 1n } };
+const USUAL: Range = { least: /* @__PURE__ */ fraction(1n, 10n), most: /* @__PURE__ */ fraction(10n) };
 
 function readParts(
   given: unknown,

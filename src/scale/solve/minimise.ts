@@ -36,10 +36,10 @@ import { crosses, inWholes, objectiveInWholes } from "./whole.ts";
  *
  * @example
  * ```ts
- * const two = { n: 2n, d: 1n };
- * const third = { n: -1n, d: 3n };
+ * const two = fraction(2n);
+ * const third = fraction(-1n, 3n);
  * const best = minimise({ variables: [{ upper: two }], rows: [] }, [{ variable: 0, coefficient: third }]);
- * if (best.status === "optimal") console.log(best.x); // => [ { n: 2n, d: 1n } ]
+ * if (best.status === "optimal") console.log(best.x); // => [ 2 ]
  * ```
  */
 export function minimise(programme: Programme, objective: Objective, effort: Effort = {}): Solution {
