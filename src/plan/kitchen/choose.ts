@@ -1,5 +1,5 @@
 import type { Amount } from "../../measure/amount.ts";
-import { absolute, compare, type Fraction, minus, ONE, over } from "../../number/fraction.ts";
+import { absolute, compare, type Fraction, fraction, minus, ONE, over } from "../../number/fraction.ts";
 import type { LineOffers, Offer } from "../../scale/round/candidates.ts";
 import { lineOffers } from "../../scale/round/candidates.ts";
 import { movingIn, problemOf } from "../../scale/round/problem.ts";
@@ -36,7 +36,7 @@ const WIDE = 40;
 /** Of many, the places on each side that are tried: near ones closely, far ones widely. */
 const PLACES: readonly number[] = [1, 2, 3, 5, 8, 13, 21, 34];
 /** Amounts further off than this are no choice unless they are among the nearest. */
-const FAR: Fraction = { n: 3n, d: 10n };
+const FAR: Fraction = /* @__PURE__ */ fraction(3n, 10n);
 
 /**
  * One measurable amount for every line, by what {@link roundToKitchen} asks; nothing where no choice

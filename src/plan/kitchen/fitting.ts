@@ -1,5 +1,5 @@
 import { withExact } from "../../measure/amount.ts";
-import { compare, type Fraction, ONE, times } from "../../number/fraction.ts";
+import { compare, type Fraction, fraction, ONE, times } from "../../number/fraction.ts";
 import type { LineOffers } from "../../scale/round/candidates.ts";
 import type { RoundTask } from "../../scale/round/read.ts";
 import { gram, type Wish } from "../../scale/round/wish.ts";
@@ -40,7 +40,7 @@ export function leftAsItStands(line: LineOffers): LineOffers {
 }
 
 /** More than twice what is wanted. Common practice, no source. */
-const FAR_TOO_MUCH: Fraction = { n: 2n, d: 1n };
+const FAR_TOO_MUCH: Fraction = /* @__PURE__ */ fraction(2n);
 
 /** Whether it comes in the food's own measures. */
 function isCounted({ offers }: LineOffers): boolean {

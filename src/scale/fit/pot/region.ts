@@ -1,6 +1,7 @@
 import {
   compare,
   type Fraction,
+  fraction,
   gcd,
   minus,
   plus,
@@ -72,7 +73,7 @@ export class HeldRegion implements Region {
   }
 
   #far(): Fraction | undefined {
-    const away = [{ variable: 0, coefficient: { n: -1n, d: 1n } }];
+    const away = [{ variable: 0, coefficient: fraction(-1n) }];
     const solution = minimise(this.#programme(undefined), away, this.#effort);
     if (solution.status === "stopped") throw stopped(solution.pivots);
     return solution.status === "optimal" ? solution.x[0] : undefined;
@@ -97,7 +98,7 @@ export class FixedRegion implements Region {
     this.cuts = ratios.flatMap((ratio, p) => [alone(p, 1n, ratio), alone(p, -1n, ratio)]);
 
     function alone(place: number, sign: bigint, { n, d }: Fraction): Cut {
-      return { coefficients: ratios.map((_, p) => (p === place ? sign : 0n)), least: { n: sign * n, d } };
+      return { coefficients: ratios.map((_, p) => (p === place ? sign : 0n)), least: fraction(sign * n, d) };
     }
   }
 
