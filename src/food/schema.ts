@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import { push, textSchema, valueSchema, wordSchema } from "../number/document.ts";
 import { quote } from "../number/error.ts";
-import { compare, exact } from "../number/fraction.ts";
+import { compare, exact, isNumeric } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { type Allergen, allergens } from "./allergens.ts";
 import { type ComponentId, componentIds, isComponentId } from "./components.ts";
@@ -125,7 +125,7 @@ function figureSchema(): z.ZodMiniType<Figure> {
     const figure: unknown = ctx.value;
     if (figure === "trace") return;
     const schema =
-      typeof figure === "object" && figure !== null && !("toFixed" in figure)
+      typeof figure === "object" && figure !== null && !isNumeric(figure)
         ? "below" in figure
           ? below
           : full

@@ -52,7 +52,7 @@ export interface DayTarget {
   readonly note: string;
 }
 
-const DAYS: Fraction = { n: 7n, d: 1n };
+const DAYS: Fraction = /* @__PURE__ */ fraction(7n);
 
 /**
  * What a day should bring for a person and an aim. Energy is one exact figure; protein, fat and

@@ -5,11 +5,12 @@ import { type Json, meta, text, value, word } from "../../src/document/leaves.ts
 import { read as readBySchema } from "../../src/document/read.ts";
 import { isRecord } from "../../src/document/safe.ts";
 import { andThen, choice, coded, fields, list, optional } from "../../src/document/schema.ts";
+import type { Value } from "../../src/number/exact.ts";
 import { errorOf } from "../number/error-of.ts";
 
 interface Kettle {
   readonly name: string;
-  readonly litres: string | number | Decimal;
+  readonly litres: Value;
   readonly fuel?: "gas" | "wood" | undefined;
   readonly cups?: readonly string[] | undefined;
 }

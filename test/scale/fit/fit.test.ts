@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../../src/food/table.ts";
 import { starterFoods } from "../../../src/foods.ts";
-import { toText } from "../../../src/number/fraction.ts";
+import { fraction, toText } from "../../../src/number/fraction.ts";
 import { referenceIntakes } from "../../../src/person/intakes/referenceIntakes.ts";
 import { upperLimits } from "../../../src/person/intakes/upperLimits.ts";
 import type { LineInput, RecipeInput } from "../../../src/recipe/document.ts";
@@ -247,11 +247,11 @@ describe("several sheets eaten together", () => {
     const { sheets } = fitted;
     expect(Object.keys(sheets)).toEqual(["pot", "side"]);
     const total = (id: "energy" | "protein"): string =>
-      toText({
-        ...Object.values(sheets)
+      toText(
+        Object.values(sheets)
           .map((s) => s.portion(id).exact)
-          .reduce((a, b) => ({ n: a.n * b.d + b.n * a.d, d: a.d * b.d })),
-      }).replace(/\/.*/, "");
+          .reduce((a, b) => fraction(a.n * b.d + b.n * a.d, a.d * b.d)),
+      ).replace(/\/.*/, "");
     expect(fitted.factors.map(({ kind, name }) => [kind, name])).toEqual([
       ["sheet", "side"],
       ["line", "side/sauce"],
