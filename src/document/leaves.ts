@@ -1,5 +1,5 @@
 import { type ErrorCode, quote } from "../number/error.ts";
-import { compare, exact, type Fraction, isDecimal, type Value } from "../number/fraction.ts";
+import { compare, exact, type Fraction, isNumeric, isRatio, type Value } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { isRecord } from "./safe.ts";
 import { type JsonSchema, leaf, type Refuse, type Schema } from "./schema.ts";
@@ -73,12 +73,12 @@ export interface Range {
   readonly to?: number;
 }
 
-/** A number as a document may hold it, kept as it is written. */
+/** A number as a document may hold it, kept as it is written; the clone of an exact one becomes one again. */
 export function value(range: Range = {}): Schema<Value> {
   return figure(
     (given) => exact(given),
     range,
-    (given) => given,
+    (given, read) => (isRatio(given) ? read : given),
   );
 }
 
@@ -116,7 +116,7 @@ export function figure<T>(
   });
 }
 
-const NUMBER = "a number, or text or a Decimal that holds one";
+const NUMBER = "a number, or text, an exact number or a Decimal that holds one";
 
 /** A value that one of our readers takes as it is; the reader says what is wrong with it. */
 export function readBy<T>(
@@ -185,5 +185,5 @@ function isText(given: unknown): given is string {
 }
 
 export function isValue(given: unknown): given is Value {
-  return typeof given === "string" || typeof given === "number" || isDecimal(given);
+  return typeof given === "string" || typeof given === "number" || isNumeric(given);
 }

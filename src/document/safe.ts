@@ -1,4 +1,5 @@
 import { type ErrorCode, fault, type Path, SteelyardError } from "../number/error.ts";
+import { isNumeric } from "../number/exact.ts";
 
 /** Deeper than any document a person writes, and shallow enough for every engine's stack. */
 const DEEPEST = 60;
@@ -6,14 +7,15 @@ const DEEPEST = 60;
 const LARGEST = 2_000_000;
 
 /**
- * Whether a value holds named fields: an object that does not write itself, as a date, a Decimal or a
- * result of this library do, and no map or the like, whose content is not in fields.
+ * Whether a value holds named fields: no number, nothing that writes itself, as a date or a result of
+ * this library does, and no map or the like, whose content is not in fields.
  */
 export function isRecord(value: unknown): value is { readonly [field: string]: unknown } {
   return (
     typeof value === "object" &&
     value !== null &&
     Object.prototype.toString.call(value) === "[object Object]" &&
+    !isNumeric(value) &&
     typeof (value as { readonly toJSON?: unknown }).toJSON !== "function"
   );
 }

@@ -3,6 +3,7 @@ import { read } from "../document/read.ts";
 import { asFar, attemptAt, once, type Refuse, type Schema } from "../document/schema.ts";
 import { type Amount, amount, gramsOf, millilitresOf } from "../measure/amount.ts";
 import { fault, quote, SteelyardError } from "../number/error.ts";
+import { fraction } from "../number/exact.ts";
 import { exact, type Fraction, isZero, ONE, over, times, toText, type Value } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { type ComponentId, components, isComponentId } from "./components.ts";
@@ -93,7 +94,7 @@ function servingOf(
   const printedPer100 = typeof per === "string" && /^100 ?(?:g|ml)$/i.test(per.trim());
   const taken = measures?.some(({ name }) => name === "serving");
   return {
-    to100g: over({ n: 100n, d: 1n }, grams),
+    to100g: over(fraction(100n), grams),
     measure: printedPer100 || taken ? undefined : { name: "serving", grams: toText(grams) },
   };
 }
@@ -179,7 +180,7 @@ function ruled(
       value: printed.percent,
       unit: printed.unit,
       rule: rule === "micro" ? usMicroPercent : usPercent,
-      scale: over(exact(daily), { n: 100n, d: 1n }),
+      scale: over(exact(daily), fraction(100n)),
     };
   }
   // The rules of energy are for kilocalories; kilojoules are printed to whole ones as well.
@@ -196,7 +197,7 @@ function ruled(
 /** Under 2 per cent of its Daily Value, a vitamin or mineral may be declared as 0: 21 CFR 101.9(c)(8)(iii). */
 function dailyTrifle({ component, rule }: LabelRow): Fraction | undefined {
   const daily = rule === "micro" ? usDailyValues[component] : undefined;
-  return daily === undefined ? undefined : times(exact(daily), { n: 2n, d: 100n });
+  return daily === undefined ? undefined : times(exact(daily), fraction(2n, 100n));
 }
 
 function describe(written: Value): string {

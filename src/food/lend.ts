@@ -165,4 +165,4 @@ function known(food: FoodInput, id: ComponentId): boolean {
   return kind !== "missing" && kind !== "trace" && kind !== "below" && kind !== "borrowed";
 }
 
-const HUNDRED: Fraction = { n: 100n, d: 1n };
+const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);

@@ -1,4 +1,4 @@
-import { exact, isDecimal, toText } from "../number/fraction.ts";
+import { exact, isNumeric, toText } from "../number/fraction.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { keysOf } from "./across.ts";
 import { type Line, RECIPE_FORMAT, type Recipe } from "./document.ts";
@@ -33,7 +33,7 @@ function lineOf({ recipe, scaling = "held", added = "cooking", ...rest }: ReadLi
 
 /** Numbers and Decimals become exact text, so that JSON holds what was meant; an app's own data stay. */
 function plain<T>(data: T): T {
-  if (typeof data === "number" || isDecimal(data)) return toText(exact(data)) as T;
+  if (typeof data === "number" || isNumeric(data)) return toText(exact(data)) as T;
   if (Array.isArray(data)) return data.map(plain) as T;
   if (typeof data !== "object" || data === null) return data;
   return Object.fromEntries(

@@ -175,7 +175,7 @@ export function cooking(s: Sheet): CookingBalance {
   return new CookingBalance(s);
 }
 
-const HUNDRED: Fraction = { n: 100n, d: 1n };
+const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
 
 function above(change: Fraction): Fraction {
   return change.n > 0n ? change : ZERO;

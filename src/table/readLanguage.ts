@@ -14,6 +14,8 @@ const languageSchema: () => Schema<Language> = /* @__PURE__ */ once(() =>
     phrases: byName(anyText()),
     spellings: optional(byName(anyText())),
     words: optional(unitWordsSchema()),
+    temperatures: optional(word(["celsius", "fahrenheit", "both"])),
+    times: optional(word(["hours", "minutes"])),
   }),
 );
 

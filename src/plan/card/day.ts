@@ -1,6 +1,6 @@
 import { type ComponentId, component, components } from "../../food/components.ts";
 import { collect, type Fault, throwIfAny } from "../../number/error.ts";
-import { exact, type Fraction, over, times, ZERO } from "../../number/fraction.ts";
+import { exact, type Fraction, fraction, over, times, ZERO } from "../../number/fraction.ts";
 import { sourceText } from "../../person/check.ts";
 import { Comparison } from "../../person/compare/comparison.ts";
 import { countsFood, type ReferenceIntakes } from "../../person/intakes/referenceIntakes.ts";
@@ -179,7 +179,7 @@ function percentOf(share: Fraction, tally: Tally, reference: Fraction, language:
   return say(language, "{figure}%", { figure: shown });
 }
 
-const HUNDRED: Fraction = { n: 100n, d: 1n };
+const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
 
 /** What to say of a nutrient that is above its upper level, or may be by what is told; nothing of others. */
 export function overCaution(
