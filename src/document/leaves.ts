@@ -116,7 +116,7 @@ export function figure<T>(
   });
 }
 
-const NUMBER = "a number, or text, an exact number or a Decimal that holds one";
+export const NUMBER = "a number, or text, an exact number or a Decimal that holds one";
 
 /** A value that one of our readers takes as it is; the reader says what is wrong with it. */
 export function readBy<T>(

@@ -162,6 +162,23 @@ export function fields<T extends object>(
   }) as unknown as Schema<T>;
 }
 
+/** An object with one of these fields and no other: its name, and what it holds. */
+export function oneOf<T extends object>(
+  shape: Shape<T>,
+): Schema<{ readonly [K in keyof T]: readonly [K, T[K]] }[keyof T]> {
+  const names = Object.keys(shape);
+  const optionals = Object.fromEntries(names.map((name) => [name, optional(shape[name as keyof T])]));
+  const schema = fields<Given>(optionals as Shape<Given>, (given, _, refuse) => {
+    const present = names.filter((name) => given[name] !== undefined);
+    if (present.length === 1) return;
+    const message = present.length === 0 ? "nothing asked" : `${present.join(" and ")} at once`;
+    refuse(message, `give one of ${names.join(", ")}`);
+  });
+  Object.assign(schema._zod.def, { json: { minProperties: 1, maxProperties: 1 } });
+  const chosen = (read: Given) => Object.entries(read).find(([, value]) => value !== undefined);
+  return andThen(schema, chosen as (read: Given) => never);
+}
+
 /** An object of which nothing is known but that it has fields. */
 export type Given = { readonly [field: string]: unknown };
 
