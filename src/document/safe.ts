@@ -14,10 +14,16 @@ export function isRecord(value: unknown): value is { readonly [field: string]: u
   return (
     typeof value === "object" &&
     value !== null &&
-    Object.prototype.toString.call(value) === "[object Object]" &&
     !isNumeric(value) &&
+    (isPlain(value) || Object.prototype.toString.call(value) === "[object Object]") &&
     typeof (value as { readonly toJSON?: unknown }).toJSON !== "function"
   );
+}
+
+/** Tells plain data, of any realm, from what a class makes. */
+function isPlain(value: object): boolean {
+  const prototype: unknown = Object.getPrototypeOf(value);
+  return !Array.isArray(value) && (prototype === null || Object.getPrototypeOf(prototype) === null);
 }
 
 /** Sizes of what cannot change any more, or was looked through and is trusted to stay as it was. */
