@@ -7,7 +7,7 @@ import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
 import type { AmountReader } from "../recipe/resolve.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Mark, Source } from "./source.ts";
-import { type Marks, makeMarks } from "./tally.ts";
+import { type KeptMarks, makeMarks } from "./tally.ts";
 
 /** What of a line stays the same in every version of a sheet. */
 export interface PlanLine {
@@ -50,7 +50,7 @@ export class SheetPlan {
   readonly #indices: ReadonlyMap<string, number>;
   readonly #lineMarks: (readonly LineMark[] | undefined)[] = [];
   readonly #silent: (readonly LineMark[] | undefined)[] = [];
-  readonly #marks: (Marks | undefined)[] = [];
+  readonly #marks: (KeptMarks | undefined)[] = [];
 
   constructor(recipe: Recipe, foods: FoodTable, lines: readonly PlanLine[], recipes: RecipesById = {}) {
     this.recipe = recipe;
@@ -100,7 +100,7 @@ export class SheetPlan {
   }
 
   /** The marks of a total in which every line has some mass. */
-  marks(component: number): Marks {
+  marks(component: number): KeptMarks {
     const made = this.#marks[component] ?? gatherMarks(this.lineMarks(component));
     this.#marks[component] = made;
     return made;
@@ -112,7 +112,7 @@ export function isMissing(m: LineMark): boolean {
 }
 
 /** Sorts marks by kind. */
-export function gatherMarks(all: readonly LineMark[]): Marks {
+export function gatherMarks(all: readonly LineMark[]): KeptMarks {
   return makeMarks((kind) => all.filter((m) => m.mark.kind === kind).map((m) => m.key));
 }
 
