@@ -7,7 +7,7 @@ import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
 import type { AmountReader } from "../recipe/resolve.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Mark, Source } from "./source.ts";
-import { type KeptMarks, makeMarks } from "./tally.ts";
+import { type KeptKind, type KeptMarks, makeMarks } from "./tally.ts";
 
 /** What of a line stays the same in every version of a sheet. */
 export interface PlanLine {
@@ -111,9 +111,17 @@ export function isMissing(m: LineMark): boolean {
   return m.mark.kind === "missing";
 }
 
+const NONE: readonly string[] = [];
+
 /** Sorts marks by kind. */
 export function gatherMarks(all: readonly LineMark[]): KeptMarks {
-  return makeMarks((kind) => all.filter((m) => m.mark.kind === kind).map((m) => m.key));
+  const keys = new Map<KeptKind, string[]>();
+  for (const { mark, key } of all) {
+    const sofar = keys.get(mark.kind);
+    if (sofar) sofar.push(key);
+    else keys.set(mark.kind, [key]);
+  }
+  return makeMarks((kind) => keys.get(kind) ?? NONE);
 }
 
 let indices: ReadonlyMap<string, number> | undefined;

@@ -55,7 +55,9 @@ const KEPT: readonly KeptKind[] = [...markKinds, "nil"];
 
 /** Makes marks, one list for each kind. */
 export function makeMarks(of: (kind: KeptKind) => readonly string[]): KeptMarks {
-  return Object.fromEntries(KEPT.map((kind) => [kind, of(kind)])) as KeptMarks;
+  const marks: { -readonly [K in KeptKind]?: readonly string[] } = {};
+  for (const kind of KEPT) marks[kind] = of(kind);
+  return marks as KeptMarks;
 }
 
 /**
