@@ -55,8 +55,10 @@ export {
 } from "./measure/measures.ts";
 export type { DecimalMark } from "./measure/number-text.ts";
 export { type ErrorCode, type Fault, type Path, SteelyardError } from "./number/error.ts";
-export type { Fraction, Value } from "./number/fraction.ts";
-export { type ActivityBand, activityClasses } from "./person/activity.ts";
+export { type Exact, exact, type Value } from "./number/exact.ts";
+export type { Fraction } from "./number/fraction.ts";
+export { toDecimal } from "./number/toDecimal.ts";
+export { type ActivityBand, activityClasses, type ChildActivity, childActivity } from "./person/activity.ts";
 export type { Aim, MacroAim, MacroName, Rate, Wanted } from "./person/aim.ts";
 export type { Digestibility } from "./person/amino/digestibility.ts";
 export type { AminoName, AminoPattern, PatternId } from "./person/amino/pattern.ts";
@@ -171,6 +173,7 @@ export {
   type RatioDrift,
   type Serving,
 } from "./plan/plan.ts";
+export { inReaderUnits } from "./plan/readerUnits.ts";
 export { portionRows } from "./plan/records.ts";
 export {
   type CookedApart,

@@ -151,6 +151,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   energyCheck: [[bowl, { system: "eu-1169", tolerance: "0.1", floor: 1 }]],
   energyNeed: [[lightweight, { equation: "henry-2005" }]],
   energyRangesFor: [["eu", lightweight]],
+  exact: [["1/3"]],
   fit: [
     [
       bowl,
@@ -261,6 +262,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   ],
   table: [[{ title: "A", columns: [{ key: "a", heading: "A" }], rows: [["1"]], notes: ["b"] }]],
   toCsv: [[bowl, { figures: "plain", header: "key", notes: true, ...show }]],
+  toDecimal: [["1/3"]],
   toHtml: [[bowl, { rows: 2, ...show }]],
   toMarkdown: [[bowl, { rows: 2, ...show }]],
   toRecipe: [[bowl]],

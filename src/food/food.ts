@@ -52,6 +52,11 @@ export interface FoodCaution {
   readonly code: string;
   readonly text: string;
   readonly source: string;
+  /**
+   * Whom it concerns, where that is not everyone: any of the conditions that a person may declare, or
+   * `pregnant`, `breastfeeding`, `under-18`, `under-1`. It is left out for someone who is known and is none of these.
+   */
+  readonly for?: readonly string[];
 }
 
 /** Energy per gram of each macronutrient as the source's energy figure was computed, kcal/g. */

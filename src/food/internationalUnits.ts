@@ -1,8 +1,8 @@
 import type { Decimal } from "decimal.js";
-import { exact, type Fraction, over, times, toDecimal, type Value } from "../number/fraction.ts";
+import { exact, type Fraction, fraction, over, times, toDecimal, type Value } from "../number/fraction.ts";
 
 /** International units in one microgram of vitamin D: Institute of Medicine (2011); 21 CFR 101.9. */
-export const VITAMIN_D_IU: Fraction = { n: 40n, d: 1n };
+export const VITAMIN_D_IU: Fraction = /* @__PURE__ */ fraction(40n);
 
 /**
  * Micrograms of vitamin D from international units. Other vitamins have no such function: what an

@@ -1,8 +1,17 @@
-import { Decimal } from "decimal.js";
 import { type Amount, amount, gramsOf, millilitresOf } from "../measure/amount.ts";
 import { readDocument } from "../number/document.ts";
 import { collect, type Fault, fault, quote, SteelyardError, throwIfAny } from "../number/error.ts";
-import { exact, type Fraction, isZero, over, times, toText, type Value } from "../number/fraction.ts";
+import {
+  exact,
+  type Fraction,
+  fraction,
+  isNumeric,
+  isZero,
+  over,
+  times,
+  toText,
+  type Value,
+} from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { type ComponentId, components, isComponentId } from "./components.ts";
 import { labelEu2012 } from "./data/labelEu2012.ts";
@@ -75,7 +84,7 @@ function servingOf({ style, per, density, measures }: LabelInput): {
   const printedPer100 = typeof per === "string" && /^100 ?(?:g|ml)$/i.test(per.trim());
   const taken = measures?.some(({ name }) => name === "serving");
   return {
-    to100g: over({ n: 100n, d: 1n }, grams),
+    to100g: over(fraction(100n), grams),
     measure: printedPer100 || taken ? undefined : { name: "serving", grams: toText(grams) },
   };
 }
@@ -123,7 +132,7 @@ function figureOf(
   to100g: Fraction,
   said: string,
 ): Figure {
-  if (typeof written !== "string" && typeof written !== "number" && !Decimal.isDecimal(written))
+  if (typeof written !== "string" && typeof written !== "number" && !isNumeric(written))
     throw bad(`${quote(written)} is not a figure`, 'write it as printed: "12 g"');
   const printed = readPrinted(written, row.component);
   if (printed.kind === "trace") return "trace";
@@ -162,7 +171,7 @@ function ruled(
       value: printed.percent,
       unit: printed.unit,
       rule: rule === "micro" ? usMicroPercent : usPercent,
-      scale: over(exact(daily), { n: 100n, d: 1n }),
+      scale: over(exact(daily), fraction(100n)),
     };
   }
   // The rules of energy are for kilocalories; kilojoules are printed to whole ones as well.
@@ -179,7 +188,7 @@ function ruled(
 /** Under 2 per cent of its Daily Value, a vitamin or mineral may be declared as 0: 21 CFR 101.9(c)(8)(iii). */
 function dailyTrifle({ component, rule }: LabelRow): Fraction | undefined {
   const daily = rule === "micro" ? usDailyValues[component] : undefined;
-  return daily === undefined ? undefined : times(exact(daily), { n: 2n, d: 100n });
+  return daily === undefined ? undefined : times(exact(daily), fraction(2n, 100n));
 }
 
 function describe(written: Value): string {

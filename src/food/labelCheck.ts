@@ -1,5 +1,5 @@
 import { type Fault, throwIfAny } from "../number/error.ts";
-import { compare, exact, type Fraction, sum, toDecimal, ZERO } from "../number/fraction.ts";
+import { compare, exact, type Fraction, fraction, sum, toDecimal, ZERO } from "../number/fraction.ts";
 import { type ComponentId, components } from "./components.ts";
 import { read } from "./figure.ts";
 import type { FoodInput } from "./food.ts";
@@ -56,7 +56,7 @@ export function refuseImpossible(per100g: FoodInput["per100g"], style: "us" | "e
   throwIfAny(faults);
 }
 
-const HUNDRED: Fraction = { n: 100n, d: 1n };
+const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
 
 function endOf(per100g: FoodInput["per100g"], id: ComponentId, end: "low" | "high"): Fraction | undefined {
   const figure = per100g[id];

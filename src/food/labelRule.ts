@@ -97,4 +97,4 @@ function power(of: number): Fraction {
   return of >= 0 ? fraction(ten) : fraction(1n, ten);
 }
 
-const TWO: Fraction = { n: 2n, d: 1n };
+const TWO: Fraction = /* @__PURE__ */ fraction(2n);

@@ -1,4 +1,3 @@
-import { Decimal } from "decimal.js";
 import { readNumber } from "../measure/number-text.ts";
 import { fault, quote, SteelyardError } from "../number/error.ts";
 import {
@@ -13,6 +12,7 @@ import {
   over,
   plus,
   times,
+  toText,
   type Value,
 } from "../number/fraction.ts";
 import { type ComponentId, type ComponentUnit, components } from "./components.ts";
@@ -50,12 +50,7 @@ const equivalents: { readonly [C in ComponentId]?: RegExp } = {
 
 /** Reads one printed figure. A bare number is in the unit of the component. Throws `label-malformed`. */
 export function readPrinted(written: Value, id: ComponentId): Printed {
-  const text =
-    typeof written === "string"
-      ? tidy(written)
-      : Decimal.isDecimal(written)
-        ? written.toFixed()
-        : plain(written);
+  const text = typeof written === "string" ? tidy(written) : toText(exact(written));
   if (TRACE.test(text)) return { kind: "trace" };
   if (id === "energy") return readEnergy(text);
   const below = BELOW.exec(text);
@@ -114,20 +109,20 @@ function oneEnergy(text: string): Energy {
  * (organic acids): what lies further apart, rounding apart, is a slip of the pen.
  */
 function refuseStrangers(text: string, kcal: Fraction, kjAsKcal: Fraction): void {
-  const most = plus(ONE, times({ n: 6n, d: 100n }, greatest(kcal, kjAsKcal)));
+  const most = plus(ONE, times(fraction(6n, 100n), greatest(kcal, kjAsKcal)));
   if (compare(absolute(minus(kcal, kjAsKcal)), most) > 0)
     throw malformed(text, "kJ and kcal do not speak of the same energy: check both");
 }
 
-const KCAL_PER_KJ: Fraction = { n: 250n, d: 1046n };
+const KCAL_PER_KJ: Fraction = /* @__PURE__ */ fraction(250n, 1046n);
 
 const grams: Readonly<Record<string, Fraction>> = {
-  g: { n: 1n, d: 1n },
-  mg: { n: 1n, d: 1000n },
-  µg: { n: 1n, d: 1000000n },
-  μg: { n: 1n, d: 1000000n },
-  ug: { n: 1n, d: 1000000n },
-  mcg: { n: 1n, d: 1000000n },
+  g: ONE,
+  mg: /* @__PURE__ */ fraction(1n, 1000n),
+  µg: /* @__PURE__ */ fraction(1n, 1000000n),
+  μg: /* @__PURE__ */ fraction(1n, 1000000n),
+  ug: /* @__PURE__ */ fraction(1n, 1000000n),
+  mcg: /* @__PURE__ */ fraction(1n, 1000000n),
 };
 
 /** What turns a figure printed in a unit into the component's own. */
@@ -159,12 +154,6 @@ function lastDigit(digits: string): Fraction {
 
 function tidy(text: string): string {
   return text.trim().replace(/\s+/g, " ").slice(0, 200);
-}
-
-/** A JavaScript number in plain digits. Throws the `number-…` codes. */
-function plain(value: number): string {
-  exact(value);
-  return new Decimal(value).toFixed();
 }
 
 function malformed(text: string, hint: string): SteelyardError {

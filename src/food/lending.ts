@@ -1,4 +1,4 @@
-import { type Fraction, isZero, minus, ONE, over, plus, ZERO } from "../number/fraction.ts";
+import { type Fraction, fraction, isZero, minus, ONE, over, plus, ZERO } from "../number/fraction.ts";
 import { type ComponentId, components } from "./components.ts";
 import { readFigure } from "./composition.ts";
 import { formulas } from "./data/formulas.ts";
@@ -47,7 +47,7 @@ export function solids(food: FoodInput, basis: Exclude<BorrowBasis, "weight">): 
   return water && fat && minus(HUNDRED, plus(water, fat));
 }
 
-const HUNDRED: Fraction = { n: 100n, d: 1n };
+const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
 
 function whyNotLent({ kind }: ReadFigure, from: FoodInput): string | undefined {
   if (kind === "borrowed") return `${from.id} has borrowed it itself`;

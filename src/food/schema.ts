@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import { push, textSchema, valueSchema, wordSchema } from "../number/document.ts";
 import { quote } from "../number/error.ts";
-import { compare, exact } from "../number/fraction.ts";
+import { compare, exact, isNumeric } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { type Allergen, allergens } from "./allergens.ts";
 import { type ComponentId, componentIds, isComponentId } from "./components.ts";
@@ -56,7 +56,9 @@ export function aboutFood(): z.core.$ZodLooseShape {
     edibleShare: z.optional(valueSchema({ above: 0, to: 1 })),
     fortifiedWith: z.optional(z.array(componentSchema())),
     allergens: z.optional(z.array(wordSchema(Object.keys(allergens) as [Allergen, ...Allergen[]]))),
-    cautions: z.optional(z.array(z.strictObject({ code: text, text, source: text }))),
+    cautions: z.optional(
+      z.array(z.strictObject({ code: text, text, source: text, for: z.optional(z.array(text)) })),
+    ),
     packs: z.optional(
       z.array(z.strictObject({ name: text, edible: positive, price: z.optional(notNegative) })),
     ),
@@ -124,7 +126,7 @@ function figureSchema(): z.ZodMiniType<Figure> {
     const figure: unknown = ctx.value;
     if (figure === "trace") return;
     const schema =
-      typeof figure === "object" && figure !== null && !("toFixed" in figure)
+      typeof figure === "object" && figure !== null && !isNumeric(figure)
         ? "below" in figure
           ? below
           : full

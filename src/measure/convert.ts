@@ -21,6 +21,7 @@ export interface ConvertHow extends AmountHow {
  * ```ts
  * convert("1 lb 4 oz", "g").value.toString(); // => 566.9904625
  * convert("1 us cup", "g", { density: "1.03" }).value.toString(); // => 243.685883595
+ * convert("9 in", "cm").value.toString(); // => 22.86
  * ```
  */
 export function convert(a: Amount | string, unit: string, how: ConvertHow = {}): Amount {
@@ -39,6 +40,11 @@ export function convert(a: Amount | string, unit: string, how: ConvertHow = {}):
 
 const FIELDS: readonly string[] = ["measures", "own", "decimal", "words", "density"];
 
+const OF_ITS_OWN = {
+  energy: "energy comes from what a food is made of, not from its amount alone",
+  length: "a length becomes another length: in to cm",
+} as const;
+
 /** The amount in the base unit of the wanted kind. */
 function inBase(from: Amount, to: Unit, density: Value | undefined): Fraction {
   if (from.kind === "own" || from.size === undefined) {
@@ -47,10 +53,9 @@ function inBase(from: Amount, to: Unit, density: Value | undefined): Fraction {
   }
   const base = times(from.exact, from.size);
   if (from.kind === to.kind) return base;
-  if (from.kind === "energy" || to.kind === "energy") {
-    const hint = "energy comes from what a food is made of, not from its amount alone";
-    throw fault("unit-kinds-differ", `${from.kind} does not convert to ${to.kind}`, hint);
-  }
+  const apart = [from.kind, to.kind].find((kind) => kind === "energy" || kind === "length");
+  if (apart)
+    throw fault("unit-kinds-differ", `${from.kind} does not convert to ${to.kind}`, OF_ITS_OWN[apart]);
   const gramsPerMl = readDensity(density, from, to);
   return from.kind === "mass" ? over(base, gramsPerMl) : times(base, gramsPerMl);
 }

@@ -16,8 +16,8 @@ const BARE = /^[\s\d.,/¼½¾⅐-⅞⁄∕]+$|^\s*\d*\.?\d+e[+-]?\d+\s*$/i;
  *
  * @example
  * ```ts
- * figure("1500 mg", "g"); // => { n: 3n, d: 2n }
- * figure(650, "kcal"); // => { n: 650n, d: 1n }
+ * figure("1500 mg", "g"); // => 1.5
+ * figure(650, "kcal"); // => 650
  * ```
  */
 export function figure(value: Value, unit: string): Fraction {

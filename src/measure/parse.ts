@@ -4,7 +4,7 @@ import { cleanText } from "./clean.ts";
 import { type DecimalMark, readNumber, refuseAfter } from "./number-text.ts";
 import { matchOwn, type OwnMatch } from "./own.ts";
 import { readUnit, spelled, type UnitContext } from "./unit-text.ts";
-import type { Unit } from "./units.ts";
+import { fixedUnit, type Unit } from "./units.ts";
 import { plainWord, type UnitWords } from "./words.ts";
 
 /** One of a food's own measures, whose size only the food knows. */
@@ -93,11 +93,14 @@ function dangling(phrase: string): string {
   );
 }
 
-/** One of the food's own measures at the start of a text; a plain unit name stays that unit. */
+/**
+ * One of the food's own measures at the start of a text; a plain unit name stays that unit, but for
+ * lengths, by which a food can only be measured where it says so: `cm` of ginger.
+ */
 export function ownAt(text: string, own: readonly string[] | undefined): OwnMatch | undefined {
   const found = own && own.length > 0 ? matchOwn(text, own) : undefined;
-  if (!found || spelled(plainWord(text.slice(0, found.length))) !== undefined) return undefined;
-  return found;
+  const unit = found && spelled(plainWord(text.slice(0, found.length)));
+  return unit === undefined || fixedUnit(unit)?.kind === "length" ? found : undefined;
 }
 
 export function ownUnit(name: string): OwnUnit {

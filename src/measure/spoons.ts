@@ -60,7 +60,7 @@ const WORTH_A_SPOON = 50n;
 const SECOND_FIGURE = 2;
 
 /** Nobody counts on beyond these while a larger measure will do. */
-const FEW_SCOOPS: Fraction = { n: 4n, d: 1n };
+const FEW_SCOOPS: Fraction = /* @__PURE__ */ fraction(4n);
 
 /** Nobody counts further than this in any case. */
 const MOST_SCOOPS = 16n;

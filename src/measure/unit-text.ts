@@ -1,7 +1,6 @@
 import { fault, quote, type SteelyardError } from "../number/error.ts";
 import { compare, type Fraction, fixedText, magnitude, toText } from "../number/fraction.ts";
 import { nearNames } from "../number/near.ts";
-import { catalogueUnit } from "./catalogue.ts";
 import { trimZeros } from "./clean.ts";
 import { ambiguous, setSpellings, sizeless, spellings, unlevel } from "./data/spellings.ts";
 import { type HouseholdUnit, householdUnits } from "./measure-set.ts";
@@ -31,11 +30,11 @@ export function readUnit(text: string, context: UnitContext): Unit {
   const worded = context.words ? unitInWords(symbol, context.words) : undefined;
   if (worded === undefined) refuseAmbiguous(symbol, plain);
   const id = worded ?? (symbol === "MJ" ? "MJ" : spelled(plain));
-  if (id !== undefined) return sized(id, context.set) ?? catalogueUnit(id) ?? unknown(symbol, context);
+  if (id !== undefined) return sized(id, context.set) ?? unknown(symbol, context);
   const prefixed = withSet(plain, context);
   if (prefixed) return prefixed;
   if (plain.startsWith("level ")) return readUnit(plain.slice("level ".length), context);
-  return catalogueUnit(symbol) ?? unknown(symbol, context);
+  return unknown(symbol, context);
 }
 
 let index: ReadonlyMap<string, string> | undefined;
@@ -137,7 +136,7 @@ function unitHint(plain: string, own: readonly string[]): string {
   const alone = leadingUnit(plain);
   if (alone !== undefined)
     return `write the unit alone: "${alone}", and the rest as the food or its preparation`;
-  const near = nearNames(plain, new Set([...own, ...Object.values(spellings).flat()])).filter(
+  const near = nearNames(plain, new Set([...own, ...spellingsOfFood()])).filter(
     // Every letter is near every other: a short word is near only what begins alike.
     (name) => name.length > 1 && (plain.length > 3 || name[0] === plain[0]),
   );
@@ -150,12 +149,21 @@ function unitHint(plain: string, own: readonly string[]): string {
     .join(", ")}; or write grams`;
 }
 
+/** Spellings of all units but lengths, by which no food is measured unless it says so. */
+function spellingsOfFood(): readonly string[] {
+  return Object.entries(spellings).flatMap(([id, all]) => (isLength(id) ? [] : all));
+}
+
+function isLength(id: string): boolean {
+  return fixedUnit(id)?.kind === "length";
+}
+
 /** The unit that a longer phrase begins with: `tbsp` of "tbsp olive oil". */
 function leadingUnit(plain: string): string | undefined {
   const words = plain.split(/[ ,(]+/).slice(0, 3);
   for (let n = words.length; n > 0; n--) {
     const id = spelled(words.slice(0, n).join(" "));
-    if (id !== undefined) return id;
+    if (id !== undefined && !isLength(id)) return id;
   }
   return undefined;
 }

@@ -1,18 +1,24 @@
 import { exact, type Fraction } from "../number/fraction.ts";
 import { avoirdupois } from "./data/avoirdupois.ts";
+import { cubicMeasures } from "./data/cubic.ts";
 import { energies } from "./data/energy.ts";
+import { lengths } from "./data/length.ts";
+import { nordicMeasures } from "./data/nordic.ts";
 import { siMasses, siVolumes } from "./data/si.ts";
 import type { Measures } from "./measure-set.ts";
 
 export { type HouseholdUnit, householdUnits } from "./measure-set.ts";
 
 /** What a unit measures. */
-export type UnitKind = "mass" | "volume" | "energy";
+export type UnitKind = "mass" | "volume" | "length" | "energy";
 
 /** Units of one size everywhere. */
 export type FixedUnitId =
   | keyof typeof siMasses
   | keyof typeof siVolumes
+  | keyof typeof cubicMeasures
+  | keyof typeof nordicMeasures
+  | keyof typeof lengths
   | keyof typeof avoirdupois
   | keyof typeof energies;
 
@@ -21,14 +27,19 @@ export interface Unit {
   /** Canonical name: `g`, `fl oz`, `cup`. */
   readonly id: string;
   readonly kind: UnitKind;
-  /** Grams, millilitres or kilojoules in one. */
+  /** Grams, millilitres, millimetres or kilojoules in one. */
   readonly size: Fraction;
   /** The set that the size comes from, for spoons, cups and the like. */
   readonly measures?: Measures;
 }
 
 /** The unit that sizes of a kind are given in. */
-export const baseUnit: { readonly [K in UnitKind]: FixedUnitId } = { mass: "g", volume: "ml", energy: "kJ" };
+export const baseUnit: { readonly [K in UnitKind]: FixedUnitId } = {
+  mass: "g",
+  volume: "ml",
+  length: "mm",
+  energy: "kJ",
+};
 
 let fixed: ReadonlyMap<string, Unit> | undefined;
 
@@ -49,6 +60,9 @@ function makeFixed(): ReadonlyMap<string, Unit> {
     ["mass", siMasses],
     ["mass", avoirdupois],
     ["volume", siVolumes],
+    ["volume", cubicMeasures],
+    ["volume", nordicMeasures],
+    ["length", lengths],
     ["energy", energies],
   ];
   const units = tables.flatMap(([kind, table]) =>

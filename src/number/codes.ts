@@ -8,6 +8,7 @@ export type ErrorCode =
   | "number-malformed"
   | "number-too-long"
   | "number-zero-denominator"
+  | "number-operator"
   | "shares-impossible"
   // measure
   | "amount-empty"

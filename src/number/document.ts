@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { type ErrorCode, type Fault, fault, type Path, quote, SteelyardError, throwIfAny } from "./error.ts";
-import { compare, exact, type Fraction, isDecimal, type Value } from "./fraction.ts";
+import { compare, exact, type Fraction, isNumeric, type Value } from "./fraction.ts";
 import { didYouMean } from "./near.ts";
 
 /** Deeper than any document a person writes, and shallow enough for every engine's stack. */
@@ -34,7 +34,9 @@ export function valueSchema(
   range: { above?: number; from?: number; to?: number } = {},
 ): z.ZodMiniType<Value> {
   return z
-    .custom<Value>(isValue, { error: "expected a number, or text or a Decimal that holds one" })
+    .custom<Value>(isValue, {
+      error: "expected a number, or text, an exact number or a Decimal that holds one",
+    })
     .check((ctx) => {
       const problem = valueProblem(ctx.value, range);
       if (problem)
@@ -93,7 +95,7 @@ export function push(
 }
 
 function isValue(v: unknown): v is Value {
-  return typeof v === "string" || typeof v === "number" || isDecimal(v);
+  return typeof v === "string" || typeof v === "number" || isNumeric(v);
 }
 
 function valueProblem(
@@ -120,7 +122,7 @@ function valueProblem(
 
 /** Cycles, endless depth and `__proto__` keys never reach a schema, which would hang on or drop them. */
 function refuseUnsafe(input: unknown, code: ErrorCode, path: (string | number)[], above: Set<object>): void {
-  if (typeof input !== "object" || input === null || isDecimal(input)) return;
+  if (typeof input !== "object" || input === null || isNumeric(input)) return;
   if (above.has(input))
     throw fault(code, "the document contains itself", "write plain data without cycles", [...path]);
   if (path.length > DEEPEST)

@@ -15,6 +15,7 @@ export interface Caution {
 
 export type CautionCode =
   | "outside-population"
+  | "equation-step"
   | "unusual-activity"
   | "energy-below-800"
   | "energy-below-resting"
@@ -34,6 +35,7 @@ export type CautionCode =
   | "underweight"
   | "underweight-soon"
   | "underweight-unknown"
+  | "refeeding"
   | "kidney-disease"
   | "insulin"
   | "warfarin"
@@ -42,6 +44,11 @@ export type CautionCode =
   | "coeliac-disease"
   | "diabetes"
   | "hypertension"
+  | "levothyroxine"
+  | "lithium"
+  | "mao-inhibitors"
+  | "phenylketonuria"
+  | "haemochromatosis"
   | "no-upper-level"
   | "guidance-level"
   | "supervised";
@@ -69,6 +76,11 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = /* @__PURE
   "outside-population": {
     text: "This person's age lies outside that of the people the equation was made from.",
     source: "the paper named as the equation's source",
+    check: "unverified",
+  },
+  "equation-step": {
+    text: "Near this age the equation, or its figures, change in one step: the need is less sure than one number tells.",
+    source: "the papers named as the equations' sources",
     check: "unverified",
   },
   "unusual-activity": {
@@ -118,7 +130,7 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = /* @__PURE
     check: "unverified",
   },
   "protein-low": {
-    text: "Less than 0.83 g of protein per kg of body mass a day, the reference intake for adults.",
+    text: "Less protein than the reference intake for this age and state (0.83 g per kg of body mass a day for adults).",
     source: "EFSA 2012, Dietary Reference Values for protein, EFSA Journal 10(2):2557",
     check: "issuer",
   },
@@ -129,7 +141,7 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = /* @__PURE
     check: "issuer",
   },
   "protein-share": {
-    text: "Protein brings less than 10 % or more than 35 % of energy, outside the range set for adults.",
+    text: "Protein brings a share of energy outside the range set for this age (10 to 35 % for adults).",
     source: "Institute of Medicine (US) 2002/2005, acceptable macronutrient distribution ranges",
     check: "issuer",
   },
@@ -139,8 +151,8 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = /* @__PURE
     check: "unverified",
   },
   "over-65": {
-    text: "Over 65: losing weight can cost muscle and bone; older people may need more protein than the adult reference.",
-    source: "ESPEN guideline on clinical nutrition and hydration in geriatrics, 2019",
+    text: "65 or over: losing weight can cost muscle and bone, and diets to that end are best left alone but where the weight itself does harm; older people may need more protein than the adult reference.",
+    source: "ESPEN guideline on clinical nutrition and hydration in geriatrics, 2019 and 2022",
     check: "unverified",
   },
   pregnant: {
@@ -167,6 +179,12 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = /* @__PURE
     text: "Without a height nothing can be said about underweight.",
     source: "World Health Organization, body mass index classes, TRS 894 (2000)",
     check: "unverified",
+  },
+  refeeding: {
+    text: "A body mass index below 16 is a high risk of refeeding problems, which can kill: after a time of eating little, food starts under clinical care at 10 kcal per kg a day or less, and at 5 kcal below an index of 14.",
+    source:
+      "NICE (England) 2006, updated 2017, CG32 Nutrition support for adults, section 1.4 and its criteria of refeeding risk",
+    check: "copy",
   },
   "kidney-disease": {
     text: "Kidney disease: protein, potassium, phosphorus and sodium are set by the kidney team, often below the amounts used here.",
@@ -206,6 +224,31 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = /* @__PURE
   hypertension: {
     text: "High blood pressure: salt is to be kept low. Salt made with potassium is not for everyone on medicines: ask whoever prescribes them.",
     source: "NICE (England), NG136 Hypertension in adults, lifestyle interventions",
+    check: "unverified",
+  },
+  levothyroxine: {
+    text: "Levothyroxine: soya, and food rich in calcium, iron or fibre, hinder its uptake when eaten near the tablet; tell whoever checks the dose of a change in them.",
+    source: "British Thyroid Foundation, diets and supplements for thyroid disorders",
+    check: "copy",
+  },
+  lithium: {
+    text: "Lithium: keep salt, drink and caffeine steady. Less salt, a diet to lose weight or a loss of fluid can make lithium poisonous: ask whoever prescribes it first.",
+    source: "NHS (England), lithium; British National Formulary, lithium carbonate",
+    check: "copy",
+  },
+  "mao-inhibitors": {
+    text: "MAO inhibitors: aged cheese, cured meat, pickled fish, yeast and meat extracts, fermented soya, beer and wine can drive blood pressure up dangerously; eat only fresh food.",
+    source: "British National Formulary, monoamine-oxidase inhibitors, as NHS formularies print it",
+    check: "copy",
+  },
+  phenylketonuria: {
+    text: "Phenylketonuria: protein and phenylalanine are set by the metabolic team, far below the amounts used here.",
+    source: "European guidelines on phenylketonuria, van Wegberg et al. 2017, Orphanet J Rare Dis 12:162",
+    check: "unverified",
+  },
+  haemochromatosis: {
+    text: "Haemochromatosis: no added iron, little alcohol, no raw shellfish; no diet stands in for having blood taken, and a reference intake of iron is no goal here.",
+    source: "EASL 2022, Clinical practice guidelines on haemochromatosis, J Hepatol 77:479-502",
     check: "unverified",
   },
 });

@@ -1,9 +1,17 @@
-import { compare, exact, type Fraction, minus, over, times, ZERO } from "../number/fraction.ts";
-import type { AimFacts, Band } from "./aim.ts";
+import { compare, exact, type Fraction, fixedText, minus, over, times, ZERO } from "../number/fraction.ts";
+import {
+  countedMass,
+  isBelowIndex,
+  isUnder18,
+  isUnderweight,
+  leastIndex,
+  massToUnderweight,
+} from "./body.ts";
 import { type Caution, caution } from "./caution.ts";
 import { macroEnergy, sideOfEnergy } from "./macroEnergy.ts";
 import type { Facts } from "./person.ts";
-import { massToUnderweight } from "./personCautions.ts";
+import { lowForAge } from "./personCautions.ts";
+import { type ProteinDay, proteinCautions } from "./proteinCautions.ts";
 
 /** NICE: very-low-energy diets are those of 800 kcal a day or less. */
 const VERY_LOW = "800";
@@ -19,40 +27,58 @@ const LEAST_AVAILABLE = "30";
 const FASTEST_GAIN = "0.005";
 /** Thurber 2019: times resting energy. */
 const SUSTAINED = "2.5";
-/** EFSA 2012 reference intake; ISSN 2017 upper end for people in training: g per kg of body mass. */
-const PROTEIN_LEAST = "0.83";
-const PROTEIN_MOST = "2.0";
-/** Institute of Medicine 2002/2005: share of energy from protein, adults. */
-const SHARE_LEAST = "0.10";
-const SHARE_MOST = "0.35";
-/** General Atwater factor, kcal per g of protein. */
-const PROTEIN_KCAL = "4";
+/** NICE CG32, section 1.4: body mass index of those at high risk of refeeding problems, and kcal per kg to start with. The 5 below an index of 14 was not read. */
+const REFEEDING = [
+  { below: "14", perKg: "5" },
+  { below: "16", perKg: "10" },
+] as const;
+/** The same: at high risk where one more of its signs is there, of which insulin is one. */
+const REFEEDING_WITH_INSULIN = { below: "18.5", perKg: "10" } as const;
 
-interface Day {
-  readonly facts: Facts;
-  readonly aimed: AimFacts;
+interface Day extends ProteinDay {
   readonly resting: Fraction;
-  readonly target: Fraction;
   readonly kgPerWeek: Fraction;
 }
 
 /** What a day's figures give cause to say. */
 export function targetCautions(day: Day): Caution[] {
   const { facts, aimed, target, resting, kgPerWeek } = day;
-  const isFastGain =
-    aimed.direction === "gain" && compare(kgPerWeek, times(exact(FASTEST_GAIN), facts.mass)) > 0;
+  const isAdultDiet = aimed.direction === "lose" && !isUnder18(facts);
   return [
-    ...(compare(target, exact(VERY_LOW)) <= 0 ? [caution("energy-below-800")] : []),
+    ...refeeding(facts, target),
+    ...(isAdultDiet && compare(target, exact(VERY_LOW)) <= 0 ? [caution("energy-below-800")] : []),
     ...(compare(target, resting) < 0 ? [caution("energy-below-resting")] : []),
     ...(facts.lean && compare(target, times(exact(LEAST_AVAILABLE), facts.lean)) < 0
       ? [caution("low-energy-availability")]
       : []),
     ...lossCautions(facts, minus(ZERO, kgPerWeek)),
-    ...(isFastGain ? [caution("fast-gain")] : []),
+    ...gainCautions(facts, kgPerWeek),
     ...(compare(target, times(exact(SUSTAINED), resting)) > 0 ? [caution("energy-beyond-limit")] : []),
     ...macroCautions(day),
     ...proteinCautions(day),
   ];
+}
+
+/** Food itself can harm an adult this thin, whatever the aim: NICE starts far below what a day is to bring. */
+function refeeding(facts: Facts, target: Fraction): Caution[] {
+  const rules = facts.conditions.includes("insulin") ? [...REFEEDING, REFEEDING_WITH_INSULIN] : REFEEDING;
+  const rule = rules.find(({ below }) => isBelowIndex(facts, below));
+  if (!rule) return [];
+  const start = times(exact(rule.perKg), facts.mass);
+  if (compare(target, start) <= 0) return [];
+  const text = `A body mass index below ${rule.below}${rule.below === "18.5" ? ", and insulin," : ""} is a high risk of refeeding problems, which can kill: after a time of eating little, food starts under clinical care at ${rule.perKg} kcal per kg a day or less, here ${fixedText(start, 0)} kcal, with vitamins, and with potassium, phosphate and magnesium watched. This day is of ${fixedText(target, 0)} kcal.`;
+  return [caution("refeeding", rule.below === "14" ? { text, check: "unverified" } : { text })];
+}
+
+/** What a gain, in kg a week, gives cause to say; a loss is below zero. */
+function gainCautions(facts: Facts, gain: Fraction): Caution[] {
+  if (compare(gain, times(exact(FASTEST_GAIN), countedMass(facts))) <= 0) return [];
+  // Neither a thin body that is to fill out nor a mother is one that trains to gain muscle.
+  if (isUnderweight(facts) || facts.pregnant) return [];
+  if (!isUnder18(facts)) return [caution("fast-gain")];
+  const text =
+    "More than 0.5 % of body mass a week is faster than adults who train to gain muscle are advised to aim for; a growing body has a pace of its own, which growth charts show.";
+  return [caution("fast-gain", { text })];
 }
 
 /** What a loss, in kg a week, gives cause to say; a gain is below zero. */
@@ -74,8 +100,12 @@ function underweightSoon(facts: Facts, loss: Fraction): Caution[] {
   const within = weeks.n / weeks.d + 1n;
   if (within > WEEKS_AHEAD) return [];
   const when = within === 1n ? "a week" : `${within} weeks`;
-  const text = `At this pace the body mass index falls below 18.5, which counts as underweight in adults, within ${when}.`;
-  return [caution("underweight-soon", { text })];
+  const least = leastIndex(facts) ?? "";
+  if (least === "18.5") {
+    const text = `At this pace the body mass index falls below 18.5, which counts as underweight in adults, within ${when}.`;
+    return [caution("underweight-soon", { text })];
+  }
+  return [caution("underweight-soon", lowForAge(`below ${least}, where this pace leads within ${when},`))];
 }
 
 function macroCautions({ facts, aimed, target }: Day): Caution[] {
@@ -83,42 +113,4 @@ function macroCautions({ facts, aimed, target }: Day): Caution[] {
   if (side === undefined) return [];
   const text = `Protein, fat and carbohydrate as asked come to ${side} than the day's energy by general factors (4, 9 and 4 kcal per g): only foods whose own factors differ can meet them together.`;
   return [caution("macros-energy", { text })];
-}
-
-function proteinCautions({ facts, aimed, target }: Day): Caution[] {
-  const macro = aimed.macros.protein;
-  if (!macro) return [];
-  const perKg = over(perGram(target), facts.mass);
-  const byMass: Band =
-    macro.by === "perKg"
-      ? macro.band
-      : scaled(macro.band, macro.by === "share" ? perKg : over(facts.lean ?? facts.mass, facts.mass));
-  const byShare: Band = macro.by === "share" ? macro.band : scaled(byMass, over({ n: 1n, d: 1n }, perKg));
-  const low = byMass.exactly ?? byMass.most;
-  const high = byMass.exactly ?? byMass.least;
-  const shareLow = byShare.exactly ?? byShare.most;
-  const shareHigh = byShare.exactly ?? byShare.least;
-  const below = shareLow !== undefined && compare(shareLow, exact(SHARE_LEAST)) < 0;
-  const above = shareHigh !== undefined && compare(shareHigh, exact(SHARE_MOST)) > 0;
-  const shareText = below
-    ? "Protein brings less than 10 % of energy, below the range set for adults (10 to 35 %)."
-    : "Protein brings more than 35 % of energy, above the range set for adults (10 to 35 %).";
-  return [
-    ...(low && compare(low, exact(PROTEIN_LEAST)) < 0 ? [caution("protein-low")] : []),
-    ...(high && compare(high, exact(PROTEIN_MOST)) > 0 ? [caution("protein-high")] : []),
-    ...(below || above ? [caution("protein-share", { text: shareText })] : []),
-  ];
-}
-
-/** Grams of protein that would bring all of some energy. */
-function perGram(energy: Fraction): Fraction {
-  return over(energy, exact(PROTEIN_KCAL));
-}
-
-function scaled(band: Band, by: Fraction): Band {
-  return {
-    ...(band.exactly && { exactly: times(band.exactly, by) }),
-    ...(band.least && { least: times(band.least, by) }),
-    ...(band.most && { most: times(band.most, by) }),
-  };
 }

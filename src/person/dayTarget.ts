@@ -22,7 +22,8 @@ import type { EquationId } from "./equations/equation.ts";
 import { checkAuthority } from "./intakes/authority.ts";
 import type { Authority } from "./intakes/table.ts";
 import { macroEnergy, macroFaults } from "./macroEnergy.ts";
-import { needCautions, needOf } from "./need.ts";
+import { needOf } from "./need.ts";
+import { needCautions } from "./needCautions.ts";
 import type { Facts, Person } from "./person.ts";
 import { readAim } from "./readAim.ts";
 import { readPerson } from "./readPerson.ts";
@@ -51,7 +52,7 @@ export interface DayTarget {
   readonly note: string;
 }
 
-const DAYS: Fraction = { n: 7n, d: 1n };
+const DAYS: Fraction = /* @__PURE__ */ fraction(7n);
 
 /**
  * What a day should bring for a person and an aim. Energy is one exact figure; protein, fat and
@@ -107,7 +108,14 @@ export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: 
     ],
     cautions: [
       ...needCautions(facts, need, counted),
-      ...targetCautions({ facts, aimed, resting: need.resting, target, kgPerWeek }),
+      ...targetCautions({
+        facts,
+        aimed,
+        resting: need.resting,
+        target,
+        kgPerWeek,
+        authority: how.authority,
+      }),
       ...supervision(facts, aimed),
     ],
     energy: {

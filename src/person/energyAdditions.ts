@@ -1,5 +1,5 @@
 import type { Decimal } from "decimal.js";
-import { compare, exact, type Fraction, toDecimal, ZERO } from "../number/fraction.ts";
+import { compare, exact, type Fraction, fraction, toDecimal, ZERO } from "../number/fraction.ts";
 import type { Check } from "./check.ts";
 import { type Childbearing, stateOf } from "./intakes/stage.ts";
 import type { Authority } from "./intakes/table.ts";
@@ -64,8 +64,8 @@ export const energyAdditions: { readonly [A in Authority]: Published } = {
   },
 };
 
-const HALF_YEAR: Fraction = { n: 6n, d: 1n };
-const YEAR: Fraction = { n: 12n, d: 1n };
+const HALF_YEAR: Fraction = /* @__PURE__ */ fraction(6n);
+const YEAR: Fraction = /* @__PURE__ */ fraction(12n);
 
 /** What one authority adds for a person's state: nothing where it has no figure for it. */
 export function energyAddition(authority: Authority, facts: Facts): ExactAddition | undefined {

@@ -3,7 +3,6 @@ import { components } from "../food/components.ts";
 import { type Fault, fault, kindOf, throwIfAny } from "../number/error.ts";
 import {
   compare,
-  exact,
   type Fraction,
   greatest,
   minus,
@@ -64,17 +63,18 @@ export function leftOfDay(demands: readonly Demand[], eaten: Totals): LeftOfDay 
     const limit = demand.exactly ?? demand.most;
     const room = limit === undefined ? undefined : minus(figureOf(demand.of, limit), had);
     if (room && room.n < 0n) over.push({ of: demand.of, by: toDecimal(minus(ZERO, room)) });
-    const rest = withAmounts(demand, (value) =>
-      toText(greatest(minus(figureOf(demand.of, value), had), ZERO)),
-    );
-    if (!isMet(rest)) left.push(rest);
+    const rest = withoutMet(demand, had);
+    if (!rest) continue;
+    left.push(withAmounts(rest, (value) => toText(greatest(minus(figureOf(demand.of, value), had), ZERO))));
   }
   return { demands: left, over, unknown, wholeDay };
 }
 
-/** A lower limit of nothing asks nothing. */
-function isMet(demand: Demand): boolean {
-  return demand.least !== undefined && demand.most === undefined && compare(exact(demand.least), ZERO) === 0;
+/** Drops a lower limit that what was eaten meets; undefined where nothing else is asked. */
+function withoutMet(demand: Demand & { readonly of: Quantity }, had: Fraction): Demand | undefined {
+  const { least, most, ...rest } = demand;
+  if (least === undefined || compare(figureOf(demand.of, least), had) > 0) return demand;
+  return most === undefined ? undefined : ({ ...rest, most } as Demand);
 }
 
 function readTotals(eaten: Totals): Map<Quantity, Fraction> {

@@ -4,6 +4,7 @@ import {
   exact,
   type Fraction,
   fixedText,
+  fraction,
   ONE,
   over,
   plus,
@@ -17,7 +18,7 @@ import type { Facts } from "./person.ts";
 const KCAL: { readonly [M in MacroName]: string } = { protein: "4", fat: "9", carbohydrate: "4" };
 
 /** How far foods' own factors may stray from the general ones: a tenth, common practice, no source. */
-const STRAY: Fraction = { n: 1n, d: 10n };
+const STRAY: Fraction = /* @__PURE__ */ fraction(1n, 10n);
 
 /** What an aim's protein, fat and carbohydrate come to, kcal: at least, and at most where all three have a limit. */
 export interface MacroEnergy {

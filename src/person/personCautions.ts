@@ -1,10 +1,11 @@
-import { compare, exact, type Fraction, minus, over, times } from "../number/fraction.ts";
+import { compare, exact } from "../number/fraction.ts";
+import { isUnder18, isUnderweight, leastIndex } from "./body.ts";
 import { type Caution, caution } from "./caution.ts";
 import type { Facts } from "./person.ts";
 import { type StateEnergy, stateCautions } from "./stateCautions.ts";
 
-const ADULT = "18";
-const UNDERWEIGHT = "18.5";
+/** From this age on the ESPEN guideline on nutrition in geriatrics speaks of older people. */
+const OLDER = "65";
 
 /**
  * What a person's age, state and declared conditions give cause to say. `energy` is what their day's
@@ -13,30 +14,23 @@ const UNDERWEIGHT = "18.5";
 export function personCautions(facts: Facts, energy?: StateEnergy): Caution[] {
   return [
     ...(isUnder18(facts) ? [caution("under-18")] : []),
-    ...(compare(facts.age, exact(65)) > 0 ? [caution("over-65")] : []),
+    ...(compare(facts.age, exact(OLDER)) >= 0 ? [caution("over-65")] : []),
     ...stateCautions(facts, energy).map(({ caution }) => caution),
-    ...(isUnderweight(facts) ? [caution("underweight")] : []),
+    ...(isUnderweight(facts) ? [underweight(facts)] : []),
     ...facts.conditions.map((condition) => ({ ...caution(condition), because: [condition] })),
   ];
 }
 
-export function isUnder18(facts: Facts): boolean {
-  return compare(facts.age, exact(ADULT)) < 0;
+function underweight(facts: Facts): Caution {
+  const least = leastIndex(facts);
+  return least === "18.5" ? caution("underweight") : caution("underweight", lowForAge(`below ${least}`));
 }
 
-/** Body mass index, kg per square metre, where the height is known. */
-export function bodyMassIndex(facts: Facts): Fraction | undefined {
-  return facts.height && over(facts.mass, times(facts.height, facts.height));
-}
-
-/** Underweight as the WHO classes adults; children have growth charts, not this cut-off. */
-export function isUnderweight(facts: Facts): boolean {
-  const index = bodyMassIndex(facts);
-  return index !== undefined && !isUnder18(facts) && compare(index, exact(UNDERWEIGHT)) < 0;
-}
-
-/** What an adult has to lose before they count as underweight, kg; below zero where they do already. */
-export function massToUnderweight(facts: Facts): Fraction | undefined {
-  if (!facts.height || isUnder18(facts)) return undefined;
-  return minus(facts.mass, times(exact(UNDERWEIGHT), times(facts.height, facts.height)));
+/** What a body mass index that is low for an older person means, and who says so. */
+export function lowForAge(index: string): Pick<Caution, "text" | "source" | "check"> {
+  return {
+    text: `A body mass index ${index} counts as low at this age, and is one sign of malnutrition; in Asian populations the lines are 18.5, and 20 from 70 on.`,
+    source: "Global Leadership Initiative on Malnutrition (GLIM) 2019, Clin Nutr 38:1-9, phenotypic criteria",
+    check: "unverified",
+  };
 }

@@ -1,8 +1,8 @@
 import type { Fault } from "../number/error.ts";
 import type { AimFacts } from "./aim.ts";
+import { isUnder18, isUnderweight, leastIndex } from "./body.ts";
 import { type Caution, caution } from "./caution.ts";
 import type { Facts } from "./person.ts";
-import { isUnder18, isUnderweight } from "./personCautions.ts";
 
 /**
  * Weight loss that is refused unless a clinician's supervision is recorded with the person. NHS England
@@ -22,7 +22,9 @@ export function refusals(facts: Facts, aim: AimFacts): Fault[] {
     ...(isUnder18(facts) ? [refuse("who is under 18")] : []),
     ...(facts.pregnant ? [refuse("who is pregnant")] : []),
     ...(facts.breastfeeding ? [refuse("who is breastfeeding")] : []),
-    ...(isUnderweight(facts) ? [refuse("who is underweight")] : []),
+    ...(isUnderweight(facts)
+      ? [refuse(leastIndex(facts) === "18.5" ? "who is underweight" : "who is underweight for their age")]
+      : []),
     ...(facts.conditions.includes("eating-disorder-history")
       ? [refuse("with an eating disorder now or before")]
       : []),

@@ -7,6 +7,7 @@ import {
   exact,
   type Fraction,
   fraction,
+  ONE,
   over,
   plus,
   times,
@@ -23,15 +24,15 @@ interface LengthUnit {
 }
 
 const lengthUnits: { readonly [name: string]: LengthUnit } = {
-  m: { size: { n: 1n, d: 1n }, written: ["m", "metre", "metres", "meter", "meters"] },
+  m: { size: ONE, written: ["m", "metre", "metres", "meter", "meters"] },
   cm: {
-    size: { n: 1n, d: 100n },
+    size: /* @__PURE__ */ fraction(1n, 100n),
     after: { unit: "m", full: 100n },
     written: ["cm", "centimetre", "centimetres", "centimeter", "centimeters"],
   },
-  ft: { size: { n: 381n, d: 1250n }, written: ["ft", "foot", "feet", "'", "′", "’"] },
+  ft: { size: /* @__PURE__ */ fraction(381n, 1250n), written: ["ft", "foot", "feet", "'", "′", "’"] },
   in: {
-    size: { n: 127n, d: 5000n },
+    size: /* @__PURE__ */ fraction(127n, 5000n),
     after: { unit: "ft", full: 12n },
     written: ["in", "inch", "inches", '"', "″", "”"],
   },

@@ -2,6 +2,7 @@
 import type { Allergen } from "../food/allergens.ts";
 import type { Kitchen, KitchenName } from "../measure/kitchen.ts";
 import type { Value } from "../number/fraction.ts";
+import type { Aim } from "../person/aim.ts";
 import type { Authority } from "../person/intakes/table.ts";
 import type { Person } from "../person/person.ts";
 import type { Demand } from "../scale/demand.ts";
@@ -56,6 +57,11 @@ export interface PersonInput {
    * that they declare are avoided.
    */
   readonly person?: Person;
+  /**
+   * What their day aims at: its energy is then what a card's shares of a day are of, and no longer what would
+   * hold their mass. Wants a `person`; refused as `dayTarget` refuses it.
+   */
+  readonly aim?: Aim;
   /**
    * What they are not to be served. Whatever a plan would serve them of it is an error, unless it is
    * overridden in writing; foods that say nothing of an allergen, or of their origin, are listed in

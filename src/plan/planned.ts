@@ -149,6 +149,11 @@ export class Plan extends Shown {
     return this.#about.intakes(person);
   }
 
+  /** @internal Tells whether the plan knows the body of one of its people. */
+  knows(person: string): boolean {
+    return this.#about.bodies.has(person);
+  }
+
   /**
    * What to heed in a person's portion of a meal, or of all meals together: first where it meets what
    * their `person` declares, then what its foods carry for everyone, as `cautionsFor` gives them.

@@ -49,6 +49,7 @@ export const PERSON: readonly string[] = [
   "id",
   "name",
   "person",
+  "aim",
   "avoid",
   "demands",
   "byMeal",
@@ -70,7 +71,7 @@ export function readPerson(
   const byMeal = readByMeal(faults, given.byMeal, [...path, "byMeal"], meals);
   const away = readAway(faults, given.away, [...path, "away"], meals);
   const kitchen = readPlace(faults, given.kitchen, [...path, "kitchen"]);
-  const body = readBody(faults, given.person, [...path, "person"], authority);
+  const body = readBody(faults, given, path, authority);
   const avoided = readAvoid(faults, given.avoid, [...path, "avoid"], foods);
   if (id === undefined || usual === undefined) return undefined;
   const wants = new Map(meals.map((meal) => [meal, byMeal.get(meal) ?? usual]));

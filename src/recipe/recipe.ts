@@ -1,8 +1,7 @@
-import { Decimal } from "decimal.js";
 import type { Measures } from "../measure/measures.ts";
 import { readDocument } from "../number/document.ts";
 import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../number/error.ts";
-import { exact, toText } from "../number/fraction.ts";
+import { exact, isNumeric, toText } from "../number/fraction.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import { checkAcross, fieldsOf, keysOf } from "./across.ts";
@@ -114,7 +113,7 @@ function soundParts(input: unknown, faults: readonly Fault[]): Pick<AsFar, "line
 
 /** Numbers and Decimals become exact text, so that JSON holds what was meant. */
 function plain<T>(data: T): T {
-  if (typeof data === "number" || Decimal.isDecimal(data)) return toText(exact(data as number)) as T;
+  if (typeof data === "number" || isNumeric(data)) return toText(exact(data as number)) as T;
   if (Array.isArray(data)) return data.map(plain) as T;
   if (typeof data !== "object" || data === null) return data;
   return Object.fromEntries(

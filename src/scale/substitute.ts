@@ -2,7 +2,7 @@ import type { Decimal } from "decimal.js";
 import { type Allergen, allergens } from "../food/allergens.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import type { FoodCaution, State } from "../food/food.ts";
-import { type Fraction, minus, over, times } from "../number/fraction.ts";
+import { type Fraction, fraction, minus, over, times } from "../number/fraction.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Tally } from "../sheet/tally.ts";
 import { figure } from "../table/figure.ts";
@@ -134,4 +134,4 @@ export function shareMoved({ before, after }: Pick<SubstituteChange, "before" | 
   return over(minus(after.exact, before.exact), before.exact);
 }
 
-const HUNDRED: Fraction = { n: 100n, d: 1n };
+const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);

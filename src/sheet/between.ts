@@ -245,4 +245,4 @@ function shareOf(s: Sheet, where: NonNullable<BetweenHow["where"]>): Fraction {
   return over(fraction(100n), s.masses.cooked);
 }
 
-const HUNDRED: Fraction = { n: 100n, d: 1n };
+const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);

@@ -83,7 +83,7 @@ function movedLines(before: Sheet, after: Sheet, id: ComponentId): Moved[] {
   });
 }
 
-const MINUS: Fraction = { n: -1n, d: 1n };
+const MINUS: Fraction = /* @__PURE__ */ fraction(-1n);
 
 function movedWhole(s: Sheet, key: string, id: ComponentId, grams: Fraction, sign: Fraction): Moved {
   const { cell, value } = broughtBy(s, key, id);

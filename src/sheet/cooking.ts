@@ -4,6 +4,7 @@ import type { Shares } from "../food/composition.ts";
 import {
   equals,
   type Fraction,
+  fraction,
   isZero,
   minus,
   negate,
@@ -18,7 +19,7 @@ import { britishEnglish } from "../table/language.ts";
 import { Shown } from "../table/shown.ts";
 import { type Row, type Table, table } from "../table/table.ts";
 import { checkSheet } from "./given.ts";
-import { type PlanLine, SheetPlan } from "./plan.ts";
+import type { PlanLine } from "./plan.ts";
 import { Sheet } from "./sheet.ts";
 import { marksColumn, marksOf, plainFigure } from "./show.ts";
 import { foodSource, nestedSource, type Source } from "./source.ts";
@@ -123,7 +124,7 @@ export class CookingBalance extends Shown {
 /** The same lines as they are weighed in. */
 function uncooked({ plan, values }: Sheet): Sheet {
   const lines = plan.lines.map((each) => ({ ...each, source: rawSource(each) }));
-  return new Sheet(new SheetPlan(plan.recipe, plan.foods, lines, plan.recipes), values);
+  return new Sheet(plan.withLines(lines), values);
 }
 
 function rawSource({ source, nested }: PlanLine): Source {
@@ -180,7 +181,7 @@ export function cooking(s: Sheet): CookingBalance {
 }
 
 const NO_SHARES: Shares = /* @__PURE__ */ new Map();
-const HUNDRED: Fraction = { n: 100n, d: 1n };
+const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
 
 function above(change: Fraction): Fraction {
   return change.n > 0n ? change : ZERO;

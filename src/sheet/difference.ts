@@ -1,6 +1,6 @@
 import type { Decimal } from "decimal.js";
 import { type ComponentId, componentIds, components } from "../food/components.ts";
-import { equals, exact, type Fraction, isZero, minus, toDecimal, ZERO } from "../number/fraction.ts";
+import { equals, exact, type Fraction, isZero, minus, over, toDecimal, ZERO } from "../number/fraction.ts";
 import { figure, legend } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
@@ -99,11 +99,13 @@ function lineChanges(before: Sheet, after: Sheet): LineChange[] {
   ): Map<string, { readonly name: string; readonly id: string; readonly grams: Fraction }> =>
     new Map(
       s.plan.lines.map(({ line, source }, i) => {
-        const { n, d } = s.values.grams[i] ?? ZERO;
-        const per = { n: n * s.values.portions.d, d: d * s.values.portions.n };
         return [
           line.key,
-          { name: stated(source.name, source.state), id: source.id, grams: minus(per, ZERO) },
+          {
+            name: stated(source.name, source.state),
+            id: source.id,
+            grams: over(s.values.grams[i] ?? ZERO, s.values.portions),
+          },
         ];
       }),
     );

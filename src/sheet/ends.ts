@@ -3,6 +3,7 @@ import {
   compare,
   equals,
   type Fraction,
+  fraction,
   greatest,
   isZero,
   least,
@@ -31,7 +32,7 @@ export interface Ends {
 }
 
 /** Ends further from the value than this part of it make it a middle figure; rounding stays within. */
-const NARROW: Fraction = { n: 1n, d: 10n };
+const NARROW: Fraction = /* @__PURE__ */ fraction(1n, 10n);
 
 const NO_ENDS: Ends = { low: undefined, high: undefined, told: undefined };
 

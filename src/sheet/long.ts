@@ -1,5 +1,5 @@
 import { type ComponentId, componentIds, components } from "../food/components.ts";
-import { toText } from "../number/fraction.ts";
+import { ONE, toText } from "../number/fraction.ts";
 import { figure } from "../table/figure.ts";
 import { type Cell, type Table, table } from "../table/table.ts";
 import type { Sheet } from "./sheet.ts";
@@ -65,4 +65,4 @@ export function sheetLong(s: Sheet, ids: readonly ComponentId[] = knownIn([s])):
   return longTable([], longRows(s, [], ids));
 }
 
-const WHOLE = { n: 1n, d: 1n };
+const WHOLE = ONE;

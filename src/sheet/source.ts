@@ -5,7 +5,6 @@ import type { State } from "../food/food.ts";
 import type { Food } from "../food/table.ts";
 import { equals, type Fraction, isZero, ONE, over, times, ZERO } from "../number/fraction.ts";
 import { type Ends, isNothing, scaledBy } from "./ends.ts";
-import { SheetPlan } from "./plan.ts";
 import { Sheet } from "./sheet.ts";
 import type { KeptKind } from "./tally.ts";
 
@@ -136,5 +135,5 @@ function foodsIn({ plan, values, masses }: Sheet, component: number, of: Fractio
 function cookedAgain({ plan, values }: Sheet, shares: Shares): Sheet {
   const dry = new Map([...shares].filter(([id]) => id !== "water"));
   const lines = plan.lines.map((line) => ({ ...line, source: line.source.again(dry) }));
-  return new Sheet(new SheetPlan(plan.recipe, plan.foods, lines, plan.recipes), values);
+  return new Sheet(plan.withLines(lines), values);
 }

@@ -1,5 +1,16 @@
 import { type ComponentId, components } from "../food/components.ts";
-import { type Fraction, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../number/fraction.ts";
+import {
+  type Fraction,
+  fraction,
+  isZero,
+  minus,
+  ONE,
+  over,
+  plus,
+  sum,
+  times,
+  ZERO,
+} from "../number/fraction.ts";
 import { driedBy, type Ends, isNothing, pointEnds, scaledBy, sumOf } from "./ends.ts";
 import { componentIndex, gatherMarks, isMissing, type LineMark, type SheetPlan } from "./plan.ts";
 import type { Mark } from "./source.ts";
@@ -175,7 +186,7 @@ function waterEnds(plan: SheetPlan, grams: readonly Fraction[], change: Fraction
   return sumOf([driedBy(of("cooking"), change), of("serving")]);
 }
 
-const HUNDRED: Fraction = { n: 100n, d: 1n };
+const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
 
 /** Lines of no mass bring nothing, whether or not their figures are known. */
 function present(plan: SheetPlan, grams: readonly Fraction[], component: number): readonly LineMark[] {

@@ -9,6 +9,7 @@ import {
   magnitude,
   times,
   toText,
+  ZERO,
 } from "../number/fraction.ts";
 import { britishEnglish, type Language, say } from "./language.ts";
 import type { Cell, Figure, Table, Tone } from "./table.ts";
@@ -67,7 +68,7 @@ export function showFigure(f: Fraction, how: FigureHow = {}): string {
  */
 export function showPercent(share: Fraction, how: Omit<FigureHow, "unit"> = {}): string {
   const precise = how.significant === undefined && how.places === undefined ? { ...how, places: 0 } : how;
-  const figure = showFigure(times(share, { n: 100n, d: 1n }), precise);
+  const figure = showFigure(times(share, fraction(100n)), precise);
   return say(how.language ?? britishEnglish, "{figure}%", { figure });
 }
 
@@ -103,7 +104,7 @@ export function rangeFigure(value: Fraction, low: Fraction, high: Fraction, how:
   const end = (f: Fraction, rounding: "down" | "up", unit: string | undefined): string => {
     const { unit: _, ...rest } = how;
     const own = { ...rest, rounding, ...(unit !== undefined && { unit }) };
-    return showFigure(roundsToNothing(f, own) && rounding === "down" ? { n: 0n, d: 1n } : f, own);
+    return showFigure(roundsToNothing(f, own) && rounding === "down" ? ZERO : f, own);
   };
   const [least, most] = [end(low, "down", undefined), end(high, "up", undefined)];
   const ends = { low: least, high: end(high, "up", how.unit) };

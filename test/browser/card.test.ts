@@ -8,167 +8,164 @@ import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { campDay, campPlan } from "../plan/camp.ts";
 import { hostileCard, sentinel } from "../plan/hostile-card.ts";
-import { launch, missing, open, pagesOf } from "./chromium.ts";
+import { launch, missing, open, pagesOf, skips } from "./chromium.ts";
 
 const plan = campPlan();
 const card = (person: string): string =>
   personCard(plan, person, { date: "2026-01-12", version: "second edition", day: campDay });
 
-describe.skipIf(missing !== undefined)(
-  missing ? `a card in Chromium (${missing})` : "a card in Chromium",
-  () => {
-    let browser: Browser;
-    beforeAll(async () => {
-      browser = await launch();
-    });
-    afterAll(() => browser.close());
+describe.skipIf(skips)(missing ? `a card in Chromium (${missing})` : "a card in Chromium", () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(() => browser.close());
 
-    it("asks for nothing, runs nothing and complains of nothing", async () => {
-      for (const { id } of plan.people) {
-        const { deeds, context, page } = await open(browser, card(id));
-        expect(await page.locator("script").count()).toBe(0);
-        await context.close();
-        expect(deeds).toEqual({ requests: [], dialogs: [], complaints: [] });
-      }
-    });
-
-    it("leaves hostile names inert", async () => {
-      const { page, context, deeds } = await open(browser, hostileCard());
-      await page.mouse.move(300, 200);
-      await page.waitForTimeout(200);
-      expect(await page.evaluate(`typeof ${sentinel}`)).toBe("undefined");
+  it("asks for nothing, runs nothing and complains of nothing", async () => {
+    for (const { id } of plan.people) {
+      const { deeds, context, page } = await open(browser, card(id));
+      expect(await page.locator("script").count()).toBe(0);
       await context.close();
       expect(deeds).toEqual({ requests: [], dialogs: [], complaints: [] });
-    });
-
-    it("would notice: the same names unescaped, without the page's policy, do ask and run", async () => {
-      const raw = hostileCard()
-        .replace(/<meta http-equiv[^>]*>/, "")
-        .replaceAll("&lt;", "<")
-        .replaceAll("&gt;", ">")
-        .replaceAll("&quot;", '"')
-        .replaceAll("&#39;", "'");
-      const { page, context, deeds } = await open(browser, raw);
-      await page.waitForTimeout(200);
-      expect(await page.evaluate(`typeof ${sentinel}`)).toBe("number");
-      await context.close();
-      expect(deeds.requests.length).toBeGreaterThan(0);
-    });
-
-    it("would be stopped by its own policy, were something to slip through", async () => {
-      const slipped = card("cox").replace(
-        "<main>",
-        `<main><img src="http://card.test/x.png"><script>${sentinel}=1</script>`,
-      );
-      const { page, context, deeds } = await open(browser, slipped);
-      expect(await page.evaluate(`typeof ${sentinel}`)).toBe("undefined");
-      await context.close();
-      expect(deeds.requests).toEqual([]);
-      expect(deeds.complaints.length).toBeGreaterThan(0);
-    });
-
-    it.each([
-      ["light", { colorScheme: "light", viewport: { width: 1280, height: 900 } }],
-      ["dark", { colorScheme: "dark", viewport: { width: 1280, height: 900 } }],
-      ["light, on a phone", { colorScheme: "light", viewport: { width: 360, height: 700 } }],
-      ["dark, on a phone", { colorScheme: "dark", viewport: { width: 360, height: 700 } }],
-    ] as const)("gives axe nothing to find: %s", async (_, how) => {
-      for (const html of [card("cox"), hostileCard()]) {
-        const { page, context } = await open(browser, html, how);
-        const { violations, passes } = await audit(page);
-        await context.close();
-        expect(violations).toEqual([]);
-        // The rules that matter most here did run.
-        expect(passes).toEqual(
-          expect.arrayContaining([
-            "color-contrast",
-            "html-has-lang",
-            "landmark-one-main",
-            "region",
-            "svg-img-alt",
-            "heading-order",
-            "td-headers-attr",
-            "scope-attr-valid",
-          ]),
-        );
-      }
-    });
-
-    it("is laid out for those who listen: landmarks, headings, headed tables, named pictures", async () => {
-      const { page, context } = await open(browser, card("cox"));
-      const spoken = await page.locator("body").ariaSnapshot();
-      await context.close();
-      for (const part of [
-        "- banner:",
-        "- main:",
-        "- contentinfo:",
-        '- heading "Cox" [level=1]',
-        '- region "Breakfast":',
-        '- heading "Oat pot" [level=3]',
-        '- table "Oat pot":',
-        '- columnheader "Weigh"',
-        '- rowheader "Oats, rolled, dry"',
-        '- region "What it brings":',
-        'img "Energy: protein 15%, fat 29%, carbohydrate 56%; not all known: alcohol"',
-        'img "at least 45% of a day, the rest is not known"',
-        '- region "Take care":',
-      ]) {
-        expect(spoken).toContain(part);
-      }
-    });
-
-    it("follows the reader's choice of light and dark, and is printed as ink on paper either way", async () => {
-      const shade = async (page: Page): Promise<number> => {
-        const colour = await page.evaluate("getComputedStyle(document.documentElement).backgroundColor");
-        return Math.max(...(String(colour).match(/\d+/g) ?? []).map(Number));
-      };
-      const light = await open(browser, card("cox"), { colorScheme: "light" });
-      expect(await shade(light.page)).toBeGreaterThan(230);
-      await light.context.close();
-      const dark = await open(browser, card("cox"), { colorScheme: "dark" });
-      expect(await shade(dark.page)).toBeLessThan(40);
-      await dark.page.emulateMedia({ media: "print", colorScheme: "dark" });
-      expect(await shade(dark.page)).toBe(255);
-      await dark.context.close();
-    });
-
-    // WCAG 2.2, success criterion 1.4.10 Reflow: 320 CSS pixels without scrolling sideways.
-    it("reflows to 320 pixels", async () => {
-      for (const html of [card("heavyweight"), hostileCard()]) {
-        const { page, context } = await open(browser, html, { viewport: { width: 320, height: 640 } });
-        expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(320);
-        await context.close();
-      }
-    });
-
-    it("prints on one sheet of A4 or A5", async () => {
-      for (const { id } of plan.people) {
-        expect(await printed(card(id)), id).toEqual({ A4: 1, A5: 1 });
-      }
-    });
-
-    it.each([
-      [1, 1],
-      [4, 1],
-      [9, 2],
-      [14, 2],
-    ])("prints on one sheet, with %i lines in each of %i dishes", async (lines, dishes) => {
-      expect(await printed(largerCard(lines, dishes))).toEqual({ A4: 1, A5: 1 });
-    });
-
-    it("would notice a second sheet: what no type can fit goes on to one", async () => {
-      expect((await printed(largerCard(40, 4))).A4).toBeGreaterThan(1);
-    });
-
-    async function printed(html: string): Promise<{ A4: number; A5: number }> {
-      const { page, context } = await open(browser, html);
-      const count = async (format: "A4" | "A5"): Promise<number> => pagesOf(await page.pdf({ format }));
-      const pages = { A4: await count("A4"), A5: await count("A5") };
-      await context.close();
-      return pages;
     }
-  },
-);
+  });
+
+  it("leaves hostile names inert", async () => {
+    const { page, context, deeds } = await open(browser, hostileCard());
+    await page.mouse.move(300, 200);
+    await page.waitForTimeout(200);
+    expect(await page.evaluate(`typeof ${sentinel}`)).toBe("undefined");
+    await context.close();
+    expect(deeds).toEqual({ requests: [], dialogs: [], complaints: [] });
+  });
+
+  it("would notice: the same names unescaped, without the page's policy, do ask and run", async () => {
+    const raw = hostileCard()
+      .replace(/<meta http-equiv[^>]*>/, "")
+      .replaceAll("&lt;", "<")
+      .replaceAll("&gt;", ">")
+      .replaceAll("&quot;", '"')
+      .replaceAll("&#39;", "'");
+    const { page, context, deeds } = await open(browser, raw);
+    await page.waitForTimeout(200);
+    expect(await page.evaluate(`typeof ${sentinel}`)).toBe("number");
+    await context.close();
+    expect(deeds.requests.length).toBeGreaterThan(0);
+  });
+
+  it("would be stopped by its own policy, were something to slip through", async () => {
+    const slipped = card("cox").replace(
+      "<main>",
+      `<main><img src="http://card.test/x.png"><script>${sentinel}=1</script>`,
+    );
+    const { page, context, deeds } = await open(browser, slipped);
+    expect(await page.evaluate(`typeof ${sentinel}`)).toBe("undefined");
+    await context.close();
+    expect(deeds.requests).toEqual([]);
+    expect(deeds.complaints.length).toBeGreaterThan(0);
+  });
+
+  it.each([
+    ["light", { colorScheme: "light", viewport: { width: 1280, height: 900 } }],
+    ["dark", { colorScheme: "dark", viewport: { width: 1280, height: 900 } }],
+    ["light, on a phone", { colorScheme: "light", viewport: { width: 360, height: 700 } }],
+    ["dark, on a phone", { colorScheme: "dark", viewport: { width: 360, height: 700 } }],
+  ] as const)("gives axe nothing to find: %s", async (_, how) => {
+    for (const html of [card("cox"), hostileCard()]) {
+      const { page, context } = await open(browser, html, how);
+      const { violations, passes } = await audit(page);
+      await context.close();
+      expect(violations).toEqual([]);
+      // The rules that matter most here did run.
+      expect(passes).toEqual(
+        expect.arrayContaining([
+          "color-contrast",
+          "html-has-lang",
+          "landmark-one-main",
+          "region",
+          "svg-img-alt",
+          "heading-order",
+          "td-headers-attr",
+          "scope-attr-valid",
+        ]),
+      );
+    }
+  });
+
+  it("is laid out for those who listen: landmarks, headings, headed tables, named pictures", async () => {
+    const { page, context } = await open(browser, card("cox"));
+    const spoken = await page.locator("body").ariaSnapshot();
+    await context.close();
+    for (const part of [
+      "- banner:",
+      "- main:",
+      "- contentinfo:",
+      '- heading "Cox" [level=1]',
+      '- region "Breakfast":',
+      '- heading "Oat pot" [level=3]',
+      '- table "Oat pot":',
+      '- columnheader "Weigh"',
+      '- rowheader "Oats, rolled, dry"',
+      '- region "What it brings":',
+      'img "Energy: protein 15%, fat 29%, carbohydrate 56%; not all known: alcohol"',
+      'img "at least 45% of a day, the rest is not known"',
+      '- region "Take care":',
+    ]) {
+      expect(spoken).toContain(part);
+    }
+  });
+
+  it("follows the reader's choice of light and dark, and is printed as ink on paper either way", async () => {
+    const shade = async (page: Page): Promise<number> => {
+      const colour = await page.evaluate("getComputedStyle(document.documentElement).backgroundColor");
+      return Math.max(...(String(colour).match(/\d+/g) ?? []).map(Number));
+    };
+    const light = await open(browser, card("cox"), { colorScheme: "light" });
+    expect(await shade(light.page)).toBeGreaterThan(230);
+    await light.context.close();
+    const dark = await open(browser, card("cox"), { colorScheme: "dark" });
+    expect(await shade(dark.page)).toBeLessThan(40);
+    await dark.page.emulateMedia({ media: "print", colorScheme: "dark" });
+    expect(await shade(dark.page)).toBe(255);
+    await dark.context.close();
+  });
+
+  // WCAG 2.2, success criterion 1.4.10 Reflow: 320 CSS pixels without scrolling sideways.
+  it("reflows to 320 pixels", async () => {
+    for (const html of [card("heavyweight"), hostileCard()]) {
+      const { page, context } = await open(browser, html, { viewport: { width: 320, height: 640 } });
+      expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(320);
+      await context.close();
+    }
+  });
+
+  it("prints on one sheet of A4 or A5", async () => {
+    for (const { id } of plan.people) {
+      expect(await printed(card(id)), id).toEqual({ A4: 1, A5: 1 });
+    }
+  });
+
+  it.each([
+    [1, 1],
+    [4, 1],
+    [9, 2],
+    [14, 2],
+  ])("prints on one sheet, with %i lines in each of %i dishes", async (lines, dishes) => {
+    expect(await printed(largerCard(lines, dishes))).toEqual({ A4: 1, A5: 1 });
+  });
+
+  it("would notice a second sheet: what no type can fit goes on to one", async () => {
+    expect((await printed(largerCard(40, 4))).A4).toBeGreaterThan(1);
+  });
+
+  async function printed(html: string): Promise<{ A4: number; A5: number }> {
+    const { page, context } = await open(browser, html);
+    const count = async (format: "A4" | "A5"): Promise<number> => pagesOf(await page.pdf({ format }));
+    const pages = { A4: await count("A4"), A5: await count("A5") };
+    await context.close();
+    return pages;
+  }
+});
 
 /** Every rule that axe has, best practice included. */
 async function audit(page: Page): Promise<{ violations: string[]; passes: string[] }> {

@@ -8,7 +8,7 @@ import type { FoodInput } from "../../src/food/food.ts";
 import { lenders } from "../../src/food/lend.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { compare, exact, type Fraction, times, toText } from "../../src/number/fraction.ts";
+import { compare, exact, type Fraction, fraction, minus, times, toText } from "../../src/number/fraction.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/error-of.ts";
 
@@ -299,7 +299,7 @@ describe("borrowing, as a property", () => {
               ? value(f, "protein")
               : group === "fattyAcid"
                 ? value(f, "fat")
-                : { n: 100n * value(f, "water").d - value(f, "water").n, d: value(f, "water").d };
+                : minus(fraction(100n), value(f, "water"));
           const weighed = into.per100g.water === undefined && group !== "aminoAcid" && group !== "fattyAcid";
           const [mine, theirs] = weighed
             ? [figure.value, value(from, id)]

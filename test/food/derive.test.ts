@@ -5,7 +5,7 @@ import { compose, readFigure } from "../../src/food/composition.ts";
 import { formulas } from "../../src/food/data/formulas.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
-import { exact, type Fraction, plus, toText } from "../../src/number/fraction.ts";
+import { exact, type Fraction, fraction, plus, toText } from "../../src/number/fraction.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { cooking } from "../../src/sheet/cooking.ts";
 
@@ -275,14 +275,11 @@ describe("totals", () => {
             },
             foods,
           );
-          const made = ids.reduce<Fraction>(
-            (sofar, id) => {
-              const w = exact(f.terms[id] ?? "0");
-              const t = s.total(id).exact;
-              return { n: sofar.n * w.d * t.d + w.n * t.n * sofar.d, d: sofar.d * w.d * t.d };
-            },
-            { n: 0n, d: 1n },
-          );
+          const made = ids.reduce<Fraction>((sofar, id) => {
+            const w = exact(f.terms[id] ?? "0");
+            const t = s.total(id).exact;
+            return fraction(sofar.n * w.d * t.d + w.n * t.n * sofar.d, sofar.d * w.d * t.d);
+          }, fraction(0n));
           const total = s.total(f.gives).exact;
           expect(total.n * made.d).toBe(made.n * total.d);
         }),
@@ -320,7 +317,7 @@ describe("retention", () => {
   const leaving = (shares: readonly (readonly [ComponentId, string])[]): ((id: ComponentId) => string) => {
     const left = new Map(shares.map(([id, share]) => [id, exact(share)]));
     const { figures } = compose(carrot, left);
-    return (id) => toText(figures[componentIds.indexOf(id)]?.value ?? { n: -1n, d: 1n });
+    return (id) => toText(figures[componentIds.indexOf(id)]?.value ?? fraction(-1n));
   };
 
   it("of an input carries over to what is computed from it, unless that has a share of its own", () => {

@@ -11,6 +11,7 @@ import {
 } from "../../src/measure/amount.ts";
 import { setSpellings, spellings } from "../../src/measure/data/spellings.ts";
 import { exact, fraction, toText } from "../../src/number/fraction.ts";
+import { errorOf } from "../number/error-of.ts";
 
 const read = (text: string, how?: AmountHow): string => {
   const a = amount(text, how);
@@ -140,10 +141,24 @@ describe("units", () => {
     expect(amount("1 g", { measures: "us" }).measures).toBeUndefined();
   });
 
-  it("reads units of the catalogue by their symbol", () => {
+  it("reads cubic and Nordic measures", () => {
+    for (const text of ["1 in3", "1 in³", "1 cu. in.", "1 cubic inch"])
+      expect(toText(millilitresOf(amount(text)) ?? exact(-1)), text).toBe("16.387064");
     expect(toText(millilitresOf(amount("2 kkp")) ?? exact(-1))).toBe("300");
-    expect(toText(gramsOf(amount("1 mt")) ?? exact(-1))).toBe("1000000");
-    expect(amount("1 kWh").kind).toBe("energy");
+    expect(amount("1 cm³").unit).toBe("ml");
+  });
+
+  it("knows no unit that nobody cooks with", () => {
+    for (const unit of ["km3", "m3", "kl", "mm3", "yd3", "mt", "kanna", "Wh", "mWh", "kWh", "MWh", "GWh"])
+      expect(errorOf(() => amount(`1 ${unit}`)).code, unit).toBe("amount-unknown-unit");
+  });
+
+  it("measures by a length only where the food says so", () => {
+    expect(amount("23 cm")).toMatchObject({ unit: "cm", kind: "length" });
+    expect(amount("3 cm", { own: ["cm"] }).kind).toBe("own");
+    expect(amount("2 inches", { own: ["inch"] })).toMatchObject({ unit: "inch", kind: "own" });
+    expect(amount("3 g", { own: ["g"] }).kind).toBe("mass");
+    expect(amount("2 ft 3 in").parts?.length).toBe(2);
   });
 
   it("gives grams of a mass alone and millilitres of a volume alone", () => {

@@ -77,6 +77,30 @@ describe("exact factors, from their definitions", () => {
     expect(["1 l", "1 dl", "1 cl", "1 ml"].map(ml)).toEqual(["1000", "100", "10", "1"]);
   });
 
+  it("lengths: the inch is 25.4 mm and the foot 12 of it (NIST Handbook 44, App. C)", () => {
+    expect(["1 in", "1 ft", "1 m", "1 cm"].map((text) => toText(convert(text, "mm").exact))).toEqual([
+      "25.4",
+      "304.8",
+      "1000",
+      "10",
+    ]);
+  });
+
+  it("cubic measures: the inch of 2.54 cm to the third power, and 1728 of them (NIST Handbook 44, App. C)", () => {
+    const inch = exact("2.54");
+    const cubed = times(inch, times(inch, inch));
+    expect(toText(convert("1 in3", "ml").exact)).toBe("16.387064");
+    expect(ml("1 in3")).toBe(toText(cubed));
+    expect(ml("1 ft3")).toBe(toText(times(cubed, exact(1728))));
+    // The gallon by its own definition: 231 in³.
+    expect(ml("231 in3")).toBe(ml("1 us gallon"));
+    expect(ml("1 cm3")).toBe("1");
+  });
+
+  it("Nordic measures: 1, 5, 15 and 150 ml (Store norske leksikon, målenheter for matlaging; the Swedish spoons by common practice, no source)", () => {
+    expect(["1 krm", "1 tsk", "1 msk", "1 kkp"].map(ml)).toEqual(["1", "5", "15", "150"]);
+  });
+
   it("names a source for every set", () => {
     for (const name of measureSetNames) expect(measureSets[name].source, name).toMatch(/\w{4}/);
   });

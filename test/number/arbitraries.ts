@@ -13,5 +13,5 @@ export const anyFraction: fc.Arbitrary<Fraction> = fc.oneof(
 export const nonZero: fc.Arbitrary<Fraction> = anyFraction.filter((a) => a.n !== 0n);
 
 export const notNegative: fc.Arbitrary<Fraction> = anyFraction.map((a) =>
-  a.n < 0n ? { n: -a.n, d: a.d } : a,
+  a.n < 0n ? fraction(-a.n, a.d) : a,
 );

@@ -1,16 +1,20 @@
-import { readFileSync } from "node:fs";
+import { cpSync, readFileSync, writeFileSync } from "node:fs";
 import { isAbsolute, join } from "node:path";
-import { pathToFileURL } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { build } from "esbuild";
 import { rollup } from "rollup";
+import { build as buildByVite } from "vite";
+import { missing, skips } from "../browser/chromium.ts";
+import { type Answers, answersInBrowser, answersInNode, answersWithoutGlobals } from "./contexts.ts";
 import type { Scratch } from "./install.ts";
-import { Failed, run } from "./run.ts";
+import { Failed } from "./run.ts";
 
-/** A small program, what it prints, and how large it may be once bundled and minified, in bytes. */
+const here = (name: string): string => fileURLToPath(new URL(name, import.meta.url));
+
+/** A small program of `programs/`, what it answers, and how large it may be once bundled and minified, in bytes. */
 interface Fixture {
   readonly name: string;
-  readonly code: string;
-  readonly prints: string;
+  readonly answer: string;
   readonly most: number;
   /** Packages that the program has no use for. */
   readonly without: readonly string[];
@@ -19,22 +23,20 @@ interface Fixture {
 const fixtures: readonly Fixture[] = JSON.parse(
   readFileSync(new URL("fixtures.json", import.meta.url), "utf8"),
 );
+const expected: Answers = Object.fromEntries(fixtures.map(({ name, answer }) => [name, answer]));
 
-/** Bundles each fixture against the installed package, weighs it, and runs it. */
+/** Bundles each program against the installed package, weighs it, and runs it with and without Node's names. */
 export async function checkFixtures({ folder }: Scratch): Promise<string> {
+  cpSync(here("programs"), join(folder, "programs"), { recursive: true });
   const weights: string[] = [];
-  for (const { name, code, prints, most, without } of fixtures) {
-    const outfile = join(folder, "out", `${name}.mjs`);
+  for (const { name, most, without } of fixtures) {
+    const contents = `import answer from "./programs/${name}.ts"; (globalThis.answers ??= {})[${JSON.stringify(name)}] = answer();`;
     const { metafile } = await build({
-      stdin: { contents: code, resolveDir: folder },
+      stdin: { contents, resolveDir: folder },
       bundle: true,
       minify: true,
-      format: "esm",
-      platform: "neutral",
-      mainFields: ["module", "main"],
-      target: "es2022",
       metafile: true,
-      outfile,
+      outfile: scriptOf(folder, name),
       logLevel: "silent",
     });
     const [output] = Object.values(metafile.outputs);
@@ -52,12 +54,55 @@ export async function checkFixtures({ folder }: Scratch): Promise<string> {
         `${name}: ${output.bytes} bytes, over its ceiling of ${most} in test/package/fixtures.json; find what grew, or raise it`,
       );
     }
-    const printed = run(process.execPath, [outfile], folder).trim();
-    if (printed !== prints)
-      throw new Failed(`${name}: printed ${JSON.stringify(printed)}, not ${JSON.stringify(prints)}`);
     weights.push(`${name} ${output.bytes}/${most}`);
   }
+  const scripts = fixtures.map(({ name }) => scriptOf(folder, name));
+  compare(answersInNode(scripts, folder), "in Node");
+  compare(Object.assign({}, ...scripts.map(answersWithoutGlobals)), "without globals");
   return `bytes: ${weights.join(", ")}`;
+}
+
+const scriptOf = (folder: string, name: string): string => join(folder, "out/site", `${name}.js`);
+
+/**
+ * The same bundles in Chromium, as modules of a site, and the programs once more as Vite builds that
+ * site without any settings: in a page and in a module worker, under a strict policy.
+ */
+export async function checkBrowser({ folder }: Scratch): Promise<string> {
+  if (skips) return `SKIPPED: ${missing}`;
+  const site = join(folder, "out/site");
+  cpSync(here("app"), site, { recursive: true });
+  writeFileSync(
+    join(site, "answers.js"),
+    `${fixtures.map(({ name }) => `import "./${name}.js";`).join("\n")}\nexport const { answers } = globalThis;`,
+  );
+
+  const app = join(folder, "app");
+  cpSync(here("app"), app, { recursive: true });
+  const imports = fixtures.map(({ name }) => `import ${name} from "../programs/${name}.ts";`);
+  const calls = fixtures.map(({ name }) => `${name}: ${name}()`);
+  writeFileSync(
+    join(app, "answers.js"),
+    `${imports.join("\n")}\nexport const answers = { ${calls.join(", ")} };`,
+  );
+  await buildByVite({ root: app, configFile: false, logLevel: "error" });
+
+  const builders = ["esbuild", "Vite"];
+  const all = await answersInBrowser([site, join(app, "dist")]);
+  for (const [i, { page, worker }] of all.entries()) {
+    compare(page, `by ${builders[i]}, in a page`, { ...expected, eval: "refused" });
+    compare(worker, `by ${builders[i]}, in a worker`, { ...expected, eval: "refused" });
+  }
+  return `${fixtures.length} programs built by ${builders.join(" and by ")}`;
+}
+
+function compare(answers: Answers, where: string, wanted: Answers = expected): void {
+  for (const [name, answer] of Object.entries(wanted)) {
+    if (answers[name] !== answer)
+      throw new Failed(
+        `${where}: ${name} answered ${JSON.stringify(answers[name])}, not ${JSON.stringify(answer)}`,
+      );
+  }
 }
 
 /** Nothing of the starter foods may come along with the main entry. */

@@ -4,7 +4,7 @@
  */
 import { existsSync, rmSync } from "node:fs";
 import { join } from "node:path";
-import { checkFixtures, checkFoodsStayOut, checkNoSideEffects } from "./bundles.ts";
+import { checkBrowser, checkFixtures, checkFoodsStayOut, checkNoSideEffects } from "./bundles.ts";
 import {
   checkConsumer,
   checkImports,
@@ -28,7 +28,8 @@ const checks: readonly (readonly [string, (scratch: Scratch) => string | Promise
   ["the main entry can be required", checkRequire],
   ["a strict consumer compiles, and runs", checkConsumer],
   ["a strict CommonJS consumer compiles, and runs", checkRequiringConsumer],
-  ["small programs stay small", checkFixtures],
+  ["small programs stay small, and run without Node's names", checkFixtures],
+  ["they run in Chromium, in a page and in a worker under a strict policy", checkBrowser],
   ["starter foods stay out of the main entry", checkFoodsStayOut],
   ["nothing happens on import", checkNoSideEffects],
 ];

@@ -97,6 +97,22 @@ describe("what is left of a day", () => {
     expect(left.demands).toContainEqual({ of: "energy", exactly: "0" });
   });
 
+  it("drops a lower limit that is met, and keeps the upper one beside it", () => {
+    const band: Demand = { of: "protein", least: "60 g", most: "100 g" };
+    expect(leftOfDay([band], { protein: "70 g" }).demands).toEqual([{ of: "protein", most: "30" }]);
+    expect(leftOfDay([band], { protein: "60 g" }).demands).toEqual([{ of: "protein", most: "40" }]);
+    expect(leftOfDay([{ ...band, firm: true }], { protein: 59 }).demands).toEqual([
+      { of: "protein", least: "1", most: "41", firm: true },
+    ]);
+    expect(leftOfDay([{ of: "protein", least: "60 g" }], { protein: 60 }).demands).toEqual([]);
+    // A figure and an upper limit stay: nothing more of it may come.
+    const full = leftOfDay([band, { of: "energy", exactly: 700 }], { protein: 120, energy: 700 });
+    expect(full.demands).toEqual([
+      { of: "protein", most: "0" },
+      { of: "energy", exactly: "0" },
+    ]);
+  });
+
   it("does not take unknown for zero", () => {
     const left = leftOfDay(day, { energy: 500 });
     expect(left.demands.map((d) => d.of)).toEqual(["energy"]);

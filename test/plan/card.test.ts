@@ -237,7 +237,8 @@ describe("personCard", () => {
     const rower: Person = { sex: "female", age: 24, mass: "60 kg", height: "1.70 m", activity: "active" };
     const pot = plan.portion("cox", "breakfast").dishes;
     const comparison = compare(pot, referenceIntakes("eu", rower));
-    const page = card({ day: comparison, components: ["protein", "iron", "magnesium"] });
+    const components = ["protein", "iron", "magnesium"] as const;
+    const page = card({ day: comparison, components, personal: "show" });
     // EFSA: 0.83 g of protein per kg a day (EFSA Journal 10(2):2557), 16 mg of iron (13(10):4254).
     const iron = plan.brings("cox", "breakfast", "iron").value.toNumber();
     const protein = plan.brings("cox", "breakfast", "protein").value.toNumber();
@@ -249,7 +250,10 @@ describe("personCard", () => {
     expect(row(sure, "magnesium")[2]).not.toContain("over");
     const heeding = card({ day: comparison, cautions: comparison.cautions });
     expect(items(heeding).filter((item) => item.includes("No honey for a child"))).toHaveLength(1);
-    for (const secret of ["per kg", "60 kg", "49.8"]) expect(shown(page)).not.toContain(secret);
+    // A share of so much for each kilogram gives away the kilograms.
+    const hidden = card({ day: comparison, components });
+    expect([row(hidden, "protein")[2], row(hidden, "iron")[2]]).toEqual(["", row(page, "iron")[2]]);
+    for (const secret of ["per kg", "60 kg", "49.8"]) expect(shown(hidden)).not.toContain(secret);
   });
 
   it("carries the caller's date and version, and none where none is given", () => {

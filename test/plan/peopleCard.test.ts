@@ -13,6 +13,7 @@ import { type CardHow, personCard } from "../../src/plan/card.ts";
 import type { Avoided, PersonInput } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { errorOf } from "../number/error-of.ts";
 import { elements, textOf } from "../table/markup.ts";
 
 const greens = sheet(
@@ -176,5 +177,91 @@ describe("the card of someone whose body the plan knows", () => {
     // EFSA Journal 2015;13(10):4254: iron for men 11 mg. 7 of 11 is 63.6 %.
     expect(card(plan, { meals: ["one"], components: ["iron"] })).toContain("64%");
     expect(card(plan, { components: ["iron"] })).toContain("127%");
+  });
+});
+
+describe("whom a card speaks to", () => {
+  const shared = sheet(
+    {
+      name: "Spinach",
+      portions: 1,
+      lines: [
+        { key: "kale", food: "kale-raw", amount: "80 g" },
+        { key: "spinach", food: "spinach-raw", amount: "60 g" },
+        { key: "honey", food: "honey", amount: "10 g" },
+      ],
+    },
+    starterFoods,
+  );
+  const cardOf = (one: Omit<PersonInput, "id">, how: CardHow = {}): string =>
+    personCard(
+      portionPlan({
+        meals: [{ id: "lunch", dishes: shared }],
+        people: [{ id: "who", ...one }],
+        authority: "uk",
+      }),
+      "who",
+      how,
+    );
+  const boy: Person = { sex: "male", age: 17, mass: "66 kg", height: "1.78 m", activity: "active" };
+  const clotting = "On warfarin, keep vitamin K";
+  const stones = "Rich in oxalate";
+  const infants = "No honey for a child under 12 months";
+
+  // Whom each caution concerns is said in the documents that starter foods' cautions name.
+  it.each<[string, Omit<PersonInput, "id">, CardHow, readonly string[]]>([
+    ["someone unknown is told all", {}, {}, [clotting, stones, infants]],
+    ["a boy of 17 of none", { person: boy }, { personal: "show" }, []],
+    ["nor on a card that hides what is personal", { person: boy }, {}, []],
+    [
+      "who takes warfarin, of that",
+      { person: { ...boy, age: 40, conditions: ["warfarin"] } },
+      { personal: "show" },
+      [clotting],
+    ],
+    ["but not where it is hidden", { person: { ...boy, age: 40, conditions: ["warfarin"] } }, {}, []],
+    [
+      "whose kidneys are ill, of oxalate",
+      { person: { ...boy, age: 40, conditions: ["kidney-disease"] } },
+      { personal: "show" },
+      [stones],
+    ],
+  ])("%s", (_, one, how, told) => {
+    const text = cardOf(one, how);
+    expect([clotting, stones, infants].filter((each) => text.includes(each))).toEqual(told);
+  });
+
+  const woman: Person = { sex: "female", age: 30, mass: "82 kg", height: "1.70 m", activity: "active" };
+  const energyShare = (page: string): string | undefined =>
+    elements(parse(page), "tr")
+      .map((tr) => textOf(tr))
+      .find((text) => text.startsWith("energy"))
+      ?.match(/\d+%/)?.[0];
+
+  it("holds energy against the day that someone aims at", () => {
+    const aim = { weight: { lose: { perWeek: "0.5 kg" } } } as const;
+    const { target, need } = dayTarget(woman, aim, { authority: "uk" }).energy;
+    expect(Number(target)).toBeLessThan(Number(need));
+    const kcal = Number(shared.portion("energy").value);
+    const per = (day: unknown): string => `${Math.round((kcal / Number(day)) * 100)}%`;
+    expect(energyShare(cardOf({ person: woman }, { personal: "show" }))).toBe(per(need));
+    expect(energyShare(cardOf({ person: woman, aim }, { personal: "show" }))).toBe(per(target));
+  });
+
+  it("gives away no need of energy while it hides the body", () => {
+    const pages = ["60 kg", "82 kg", "120 kg"].map((mass) => cardOf({ person: { ...woman, mass } }));
+    expect(new Set(pages).size).toBe(1);
+    expect(energyShare(pages[0] ?? "")).toBeUndefined();
+    // Fibre and iron have a share all the same: what they are of is the same for everyone of that age.
+    expect(pages[0]).toContain("of a day");
+  });
+
+  it("refuses an aim as the aim itself is refused", () => {
+    const of = (one: Omit<PersonInput, "id">): unknown => errorOf(() => planFor(one)).faults;
+    const aim = { weight: { lose: { perWeek: "0.5 kg" } } } as const;
+    expect(of({ aim })).toMatchObject([{ code: "plan-malformed", path: ["people", 0, "aim"] }]);
+    expect(of({ aim, person: boy })).toMatchObject([
+      { code: "aim-refused", path: ["people", 0, "aim", "weight", "lose"] },
+    ]);
   });
 });

@@ -4,7 +4,13 @@ import type { ComponentId } from "../../src/food/components.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { compare, exact, type Fraction, toText as fractionText } from "../../src/number/fraction.ts";
+import {
+  compare,
+  exact,
+  type Fraction,
+  fraction,
+  toText as fractionText,
+} from "../../src/number/fraction.ts";
 import { compare as comparison } from "../../src/person/compare/compare.ts";
 import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import { fit } from "../../src/scale/fit.ts";
@@ -202,7 +208,7 @@ describe("ends under arithmetic", () => {
     const none = tally.times(0);
     expect([none.exactLeast, none.exactMost]).toEqual([exact(0), exact(0)]);
     const turned = tally.times(-1);
-    const minus = (f: Fraction | undefined): Fraction | undefined => f && { n: -f.n, d: f.d };
+    const minus = (f: Fraction | undefined): Fraction | undefined => f && fraction(-f.n, f.d);
     expect([turned.exactLeast, turned.exactMost]).toEqual([minus(tally.exactMost), minus(tally.exactLeast)]);
   });
 

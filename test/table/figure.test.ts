@@ -1,7 +1,16 @@
 import Decimal from "decimal.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { compare, exact, type Fraction, minus, times, toDecimal, toText } from "../../src/number/fraction.ts";
+import {
+  compare,
+  exact,
+  type Fraction,
+  fraction,
+  minus,
+  times,
+  toDecimal,
+  toText,
+} from "../../src/number/fraction.ts";
 import { type FigureHow, figure, legend, showFigure, showPercent } from "../../src/table/figure.ts";
 import { americanEnglish, britishEnglish, type Language, say } from "../../src/table/language.ts";
 import { table } from "../../src/table/table.ts";
@@ -19,7 +28,7 @@ const comma: Language = {
 const kitchenSized = anyFraction.filter(
   (f) => f.n === 0n || (compare(abs(f), exact("1e-9")) >= 0 && compare(abs(f), exact("1e15")) < 0),
 );
-const abs = (f: Fraction): Fraction => (f.n < 0n ? { n: -f.n, d: f.d } : f);
+const abs = (f: Fraction): Fraction => (f.n < 0n ? fraction(-f.n, f.d) : f);
 
 describe("showFigure", () => {
   // Worked by hand: three significant digits, whole units in full, a half away from zero.

@@ -37,8 +37,8 @@ describe("toRecords", () => {
   it("never lets a bound pass for exact, and says nothing where all are", () => {
     const two = [columns[0], columns[1]] as const;
     const rows = (tone: Exclude<Tone, "unknown" | "between">) => [
-      ["Oats", figure({ n: 40n, d: 1n })] as const,
-      ["Seeds", figure({ n: 4n, d: 1n }, { tone })] as const,
+      ["Oats", figure(fraction(40n))] as const,
+      ["Seeds", figure(fraction(4n), { tone })] as const,
     ];
     const said = (tone: Exclude<Tone, "unknown" | "between">) =>
       toRecords(table({ columns: two, rows: rows(tone) })).map((r) => r.gramsBound);

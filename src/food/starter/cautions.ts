@@ -53,23 +53,26 @@ export const cautions: { readonly [C in CautionCode]: Omit<FoodCaution, "code"> 
     text: "On warfarin, keep vitamin K much the same from week to week: no sudden change in leafy greens without telling the clinic.",
     source:
       "Cambridge University Hospitals NHS Foundation Trust, dietary advice for patients taking warfarin",
+    for: ["warfarin"],
   },
   "oxalate-high": {
     text: "Rich in oxalate: people who were told to limit it, after kidney stones for one, should ask their clinician.",
     source: "lists of high-oxalate foods in reviews of dietary oxalate",
+    for: ["kidney-disease"],
   },
   "honey-infants": {
     text: "No honey for a child under 12 months, not even in cooking: it can carry spores that cause infant botulism.",
     source: "Institut national de santé publique du Québec, feeding your child",
+    for: ["under-1"],
   },
   "rice-keeping": {
     text: "Cooked rice: cool it within an hour, keep it in the fridge for a day at most, heat it until steaming all through, and only once. Spores outlive the cooking, grow in warm rice, and leave a poison that heat does not undo.",
     source:
       "NHS (England) and Food Standards Agency, reheating rice, as Kensington and Chelsea council gives it",
   },
-  // The 2 g (at 60 kg) was read in copies, the rest at the BfR and EFSA; that liver disease calls for more care is unverified.
+  // That liver disease calls for more care is unverified; the rest was read at the BfR or in copies.
   "coumarin-cassia": {
-    text: "Most ground cinnamon is cassia, whose coumarin can harm the liver of sensitive people. About 2 g a day is the most for a slight adult (0.1 mg of coumarin for each kilogram of the body). For daily use take Ceylon cinnamon, or little; with liver disease ask a doctor first.",
+    text: "Most ground cinnamon is cassia, whose coumarin can harm the liver of sensitive people. How much is too much goes by body mass, 0.1 mg of coumarin a day for each kilogram: at the usual content about 0.5 g of cassia for a child of 15 kilograms and 2 g for an adult of 60. For daily use take Ceylon cinnamon, or little; with liver disease ask a doctor first.",
     source:
       "BfR (Germany), press release 26/2012 and questions on coumarin in cinnamon; EFSA 2008, EFSA Journal 793",
   },

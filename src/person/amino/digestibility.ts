@@ -3,7 +3,7 @@ import {
   compare,
   exact,
   type Fraction,
-  isDecimal,
+  isNumeric,
   isZero,
   ONE,
   over,
@@ -43,7 +43,7 @@ export function toldShare(portion: EatenPortion): Fraction {
 /** Of all the protein, the share that is digested; nothing where a line with protein has no figure. */
 export function digestedShare(portion: EatenPortion, given: Digestibility | undefined): Fraction | undefined {
   if (given === undefined) return undefined;
-  if (typeof given !== "object" || given === null || Array.isArray(given) || isDecimal(given))
+  if (typeof given !== "object" || given === null || Array.isArray(given) || isNumeric(given))
     return readShareOf(given as Value, []);
   const lines = proteinLines(portion);
   const keys = lines.map(({ key }) => key);
@@ -56,7 +56,7 @@ export function digestedShare(portion: EatenPortion, given: Digestibility | unde
   }
   const some = lines.filter(({ protein }) => protein.bound !== "exact" || !isZero(protein.exact));
   const digested = some.map(({ key, protein }) => {
-    const share = Object.hasOwn(given, key) ? given[key] : undefined;
+    const share = Object.hasOwn(given, key) ? (given as { readonly [line: string]: Value })[key] : undefined;
     return share === undefined || protein.bound !== "exact" ? undefined : times(protein.exact, exact(share));
   });
   const whole = sum(some.map(({ protein }) => protein.exact));

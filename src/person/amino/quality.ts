@@ -5,6 +5,7 @@ import {
   compare,
   exact,
   type Fraction,
+  fraction,
   isZero,
   least,
   over,
@@ -181,7 +182,7 @@ function gramsOf(portion: EatenPortion, of: AminoName): Tally {
 function requirementOf(amount: Tally, of: AminoName, mass: Fraction): AminoContent["requirement"] {
   if (amount.bound === "unknown") return undefined;
   const need = times(exact(who2007Requirement.mgPerKg[of]), mass);
-  const exactShare = over(times(amount.exact, { n: 1000n, d: 1n }), need);
+  const exactShare = over(times(amount.exact, fraction(1000n)), need);
   return { share: toDecimal(exactShare), exactShare, bound: amount.bound };
 }
 

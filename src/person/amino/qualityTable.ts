@@ -1,4 +1,4 @@
-import { compare, exact, type Fraction, isZero, times } from "../../number/fraction.ts";
+import { compare, exact, type Fraction, fraction, isZero, times } from "../../number/fraction.ts";
 import { silentNotes, tallyFigure } from "../../sheet/show.ts";
 import { figure, legend, showFigure, showPercent } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
@@ -20,7 +20,7 @@ export function qualityTables(q: ProteinQuality, language: Language): Table[] {
         language,
       });
     });
-    const percent = requirement && times(requirement.exactShare, { n: 100n, d: 1n });
+    const percent = requirement && times(requirement.exactShare, fraction(100n));
     // Of a middle figure the ends are not told here, and the middle alone would pass for exact.
     const share = bounded(percent, requirement?.bound ?? "unknown", { places: 0, language });
     const content = mgPerGram ? tallyFigure(mgPerGram, { language }) : figure(null, { language });
@@ -77,7 +77,7 @@ export function qualityTables(q: ProteinQuality, language: Language): Table[] {
 /** One figure where all is known, both ends where it is not. */
 function scoreText({ exactLeast, exactMost }: PortionScore, language: Language): string {
   const percent = (f: Fraction, rounding: "down" | "up" | "nearest"): string =>
-    showFigure(times(f, { n: 100n, d: 1n }), { places: 0, rounding, language });
+    showFigure(times(f, fraction(100n)), { places: 0, rounding, language });
   if (exactMost && compare(exactLeast, exactMost) === 0) return percent(exactLeast, "nearest");
   const low = percent(exactLeast, "down");
   if (exactMost === undefined) {

@@ -1,6 +1,6 @@
 import type { Decimal } from "decimal.js";
 import { type ComponentId, components } from "../../food/components.ts";
-import { exact, type Fraction, times } from "../../number/fraction.ts";
+import { exact, type Fraction, fraction, times } from "../../number/fraction.ts";
 import { type Ends, scaledBy } from "../../sheet/ends.ts";
 import { legend, showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
@@ -71,7 +71,7 @@ function balanceCell({ exactShare, bound, least, most }: EnergyBalance, language
   return { ...shown, text: say(language, "{figure}%", { figure: shown.text }) };
 }
 
-const HUNDRED: Fraction = { n: 100n, d: 1n };
+const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
 
 function endsOf(least: Decimal | undefined, most: Decimal | undefined): Ends {
   return { low: least && exact(least), high: most && exact(most), told: undefined };

@@ -46,7 +46,7 @@ export const euReferences: IntakeTable = {
     { of: ["selenium"], kind: "AI", values: "15 20 35 55 70 70 70 55 70 70 70 70 85", source: "EFSA Journal 2014;12(10):3846", check: "unverified", seen: adults },
     { of: ["sodium"], kind: "safe and adequate intake", unit: "g", values: "1.1 1.3 1.7 2.0 2.0 2.0 2.0 2.0 2.0 2.0 2.0 2.0 2.0", note: "neither a reference nor an upper level", source: "EFSA Journal 2019;17(9):5778", check: "copy", seen: adults },
     { of: ["chloride"], kind: "safe and adequate intake", unit: "g", values: "1.7 2.0 2.6 3.1 3.1 3.1 3.1 3.1 3.1 3.1 3.1 3.1 3.1", source: "EFSA Journal 2019;17(9):5779", check: "unverified", seen: adults },
-    { of: ["fluoride"], kind: "AI", per: "kg", values: "0.05 0.05 0.05 0.05 0.05 0.05 0.05 0.05 0.05 0.05 0.05 0.05 0.05", note: "of 2013; above 66 kg it passes the safe level of intake of 2025", source: "EFSA Journal 2013;11(8):3332", check: "unverified" },
+    { of: ["fluoride"], kind: "AI", per: "kg", values: "0.05 0.05 0.05 0.05 0.05 0.05 0.05 0.05 0.05 0.05 0.05 0.05 0.05", note: "of 2013", source: "EFSA Journal 2013;11(8):3332", check: "unverified" },
     { of: ["fibre"], kind: "AI", values: "10 14 16 19 21 25 25 19 21 25 25 25 25", source: "EFSA Journal 2010;8(3):1462", check: "copy", seen: ["F 18-24", "F 25+"] },
     { of: ["linoleicAcid"], kind: "AI", per: "% energy", values: "4 4 4 4 4 4 4 4 4 4 4 4 4", source: "EFSA Journal 2010;8(3):1461", check: "issuer" },
     { of: ["alphaLinolenicAcid"], kind: "AI", per: "% energy", values: "0.5 0.5 0.5 0.5 0.5 0.5 0.5 0.5 0.5 0.5 0.5 0.5 0.5", source: "EFSA Journal 2010;8(3):1461", check: "issuer" },

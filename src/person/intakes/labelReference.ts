@@ -1,5 +1,6 @@
 import { type ComponentId, component, components } from "../../food/components.ts";
 import { fault, quote } from "../../number/error.ts";
+import { fraction } from "../../number/fraction.ts";
 import type { Facts } from "../person.ts";
 import { labelCodex } from "./labelCodex.ts";
 import { labelEu } from "./labelEu.ts";
@@ -29,8 +30,8 @@ export const labelTables: { readonly [A in LabelAuthority]: LabelTable } = {
 /** Labels speak to nobody in particular: a column of one, which everybody is in. */
 const anybody: Facts = {
   sex: "female",
-  age: { n: 30n, d: 1n },
-  mass: { n: 60n, d: 1n },
+  age: /* @__PURE__ */ fraction(30n),
+  mass: /* @__PURE__ */ fraction(60n),
   breastfeeding: false,
   conditions: [],
   allergens: [],

@@ -9,17 +9,10 @@ import { checkEquation, needOf } from "../need.ts";
 import type { Facts, Person } from "../person.ts";
 import { readPerson } from "../readPerson.ts";
 import { checkAuthority } from "./authority.ts";
-import * as eu from "./euReferences.ts";
-import { euFluoride, euUpper } from "./euUpper.ts";
-import { noted, type ReferenceFigure, resolveRow, type Setting, type UpperFigure } from "./resolve.ts";
-import { heeds, readStage, stateOf } from "./stage.ts";
-import type { Authority, IntakeTable } from "./table.ts";
-import { ukFibre, ukReferences, ukSalt } from "./ukReferences.ts";
-import { ukManganese, ukUpper, ukVitaminD } from "./ukUpper.ts";
-import { usElements } from "./usElements.ts";
-import { usMacronutrients } from "./usMacronutrients.ts";
-import { usUpper } from "./usUpper.ts";
-import { usVitamins } from "./usVitamins.ts";
+import { figuresFor, isOfFood } from "./figures.ts";
+import { noted, type ReferenceFigure, type Setting, type UpperFigure } from "./resolve.ts";
+import { stateOf } from "./stage.ts";
+import type { Authority } from "./table.ts";
 
 /** What an authority publishes of one nutrient for a person. */
 export interface IntakeEntry {
@@ -87,23 +80,6 @@ export function isIntakes(x: unknown): x is ReferenceIntakes {
   );
 }
 
-/** The published tables of an authority, all of them. */
-export const intakeTables: { readonly [A in Authority]: readonly IntakeTable[] } = {
-  uk: [ukReferences, ukFibre, ukSalt, ukUpper, ukManganese, ukVitaminD],
-  us: [usVitamins, usElements, usMacronutrients, usUpper],
-  eu: [
-    eu.euReferences,
-    eu.euProtein,
-    eu.euProteinOfChildren,
-    eu.euOtherBands,
-    eu.euIronOfChildren,
-    eu.euWater,
-    eu.euZinc,
-    euUpper,
-    euFluoride,
-  ],
-};
-
 /** Components that are forms of one nutrient. */
 const forms: readonly (readonly ComponentId[])[] = [
   ["vitaminARae", "vitaminARe", "retinol"],
@@ -150,26 +126,8 @@ export function referenceIntakes(
     phytate: String(how.phytate ?? 600),
     ...(day && { energy: day.exact }),
   };
-  const references: ReferenceFigure[] = day ? [day.figure] : [];
-  const uppers: UpperFigure[] = [];
-  const needEnergy = new Set<ComponentId>();
-  const tables = intakeTables[authority].map((each) => ({ ...each, stages: each.stages.map(readStage) }));
-  const heeded = new Set(
-    tables.flatMap(({ stages, references: rows = [] }) =>
-      rows.filter((row) => heeds(stages, row, facts)).map(({ of }) => of[0]),
-    ),
-  );
-  for (const table of tables) {
-    for (const row of table.references ?? []) {
-      const figure = resolveRow(table, row, facts, setting, { isHeeded: heeded.has(row.of[0]) });
-      if (figure === "energy") needEnergy.add(row.of[0]);
-      else if (figure) references.push({ ...figure, kind: row.kind });
-    }
-    for (const row of table.uppers ?? []) {
-      const figure = resolveRow(table, row, facts, setting, { isUpper: true });
-      if (figure && figure !== "energy") uppers.push({ ...figure, kind: row.kind, covers: row.covers });
-    }
-  }
+  const { references: own, uppers, needEnergy, limited } = figuresFor(authority, facts, setting);
+  const references: readonly ReferenceFigure[] = day ? [day.figure, ...own] : own;
   const counted = new Set([...references, ...uppers].flatMap((figure) => figure.of));
   return {
     authority,
@@ -177,7 +135,7 @@ export function referenceIntakes(
     get: (id) => entryFor(component(id).id as ComponentId, references, uppers),
     components: (Object.keys(components) as ComponentId[]).filter((id) => counted.has(id)),
     needEnergy: [...needEnergy],
-    withoutUpper: withoutUpper(tables, references, uppers),
+    withoutUpper: withoutUpper(limited, references, uppers),
     note: practitionerNote,
   };
 }
@@ -185,14 +143,14 @@ export function referenceIntakes(
 /** Whether a figure counts what food brings, so that a portion can be held against it. Throws `comparison-malformed` for what is no upper level. */
 export function countsFood(figure: Pick<UpperFigure, "covers">): boolean {
   const covers: unknown = figure?.covers;
-  if (typeof covers === "string") return !covers.startsWith("supplements");
+  if (typeof covers === "string") return isOfFood({ covers: covers as UpperFigure["covers"] });
   const hint = "give an upper level, as intakes.get(id).uppers lists them";
   throw fault("comparison-malformed", `covers is ${kindOf(covers)}`, hint, ["covers"]);
 }
 
 /** What is limited for others alone, and what has a reference without a level; energy is limited by no level. */
 function withoutUpper(
-  tables: readonly Pick<IntakeTable, "uppers">[],
+  limited: readonly ComponentId[],
   references: readonly ReferenceFigure[],
   uppers: readonly UpperFigure[],
 ): readonly NoUpper[] {
@@ -203,9 +161,7 @@ function withoutUpper(
     left.push({ of, forOthers });
     for (const each of alike(of)) done.add(each);
   };
-  for (const { uppers: rows = [] } of tables) {
-    for (const row of rows.filter(countsFood)) add(row.of[0], true);
-  }
+  for (const id of limited) add(id, true);
   for (const { of } of references) for (const id of of) add(id, false);
   return left;
 }

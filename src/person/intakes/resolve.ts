@@ -11,6 +11,7 @@ import {
   toDecimal,
   ZERO,
 } from "../../number/fraction.ts";
+import { countedMass, countedText } from "../body.ts";
 import type { Check } from "../check.ts";
 import type { EnergyAddition } from "../energyAdditions.ts";
 import type { Facts } from "../person.ts";
@@ -112,7 +113,7 @@ export function resolveRow(
     ...(printed.most && { most: toDecimal(amount(printed.most)) }),
     ...(row.basis && { basis: row.basis }),
     ...(row.per && row.per !== "day" && { per: { of: row.per, value: toDecimal(printed.value) } }),
-    ...noted(row, printed.leavesOut),
+    ...noted(row, printed.leavesOut, row.per === "kg" ? countedText(facts) : undefined),
   };
 }
 
@@ -120,9 +121,10 @@ export function resolveRow(
 export function noted(
   { note: own }: { readonly note?: string },
   leavesOut: Childbearing | undefined,
+  counted?: string,
 ): Pick<IntakeFigure, "note" | "leavesOut"> {
   const left = leavesOut && `no figure for ${leavesOut} is published here, and this one leaves it out`;
-  const note = [own, left].filter((text) => text !== undefined).join("; ");
+  const note = [own, counted, left].filter((text) => text !== undefined).join("; ");
   return { ...(note !== "" && { note }), ...(leavesOut && { leavesOut }) };
 }
 
@@ -190,7 +192,7 @@ function isMeantFor(row: Row, facts: Facts, setting: Setting): boolean {
 
 /** What a printed figure is multiplied by to stand for this person's day. */
 function factorFor(row: Row, facts: Facts, setting: Setting): Fraction | "energy" {
-  if (row.per === "kg") return facts.mass;
+  if (row.per === "kg") return countedMass(facts);
   if (row.per !== "MJ" && row.per !== "% energy") return fraction(1n);
   if (!setting.energy) return "energy";
   if (row.per === "MJ") return over(times(setting.energy, exact(KJ_PER_KCAL)), fraction(1000n));

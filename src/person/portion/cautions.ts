@@ -4,7 +4,6 @@ import { compare, exact, isZero } from "../../number/fraction.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import type { Check } from "../check.ts";
 import type { Facts, Person } from "../person.ts";
-import { isUnder18 } from "../personCautions.ts";
 import { readPerson } from "../readPerson.ts";
 import { type Eaten, type EatenFood, type EatenPortion, readEaten } from "./eaten.ts";
 import { type Meeting, meetings, type Trait } from "./meetings.ts";
@@ -28,7 +27,7 @@ export interface PortionCaution {
 
 /**
  * What to heed in a portion: first where a food, or a component, meets something that the person has
- * declared, then every caution that its foods carry, for everyone. None is left out, and a food that may
+ * declared, then every caution that its foods carry for everyone or for someone such as this. A food that may
  * hold what a caution speaks of, but says nothing of it, counts as holding it.
  *
  * Foods are told by the cautions they carry, their figures and allergens, and by English words in their
@@ -57,7 +56,15 @@ export function cautionsFor(eaten: Eaten, person: Person): readonly PortionCauti
 /** As {@link cautionsFor}; without a person only those that ride along. */
 export function portionCautions(portion: EatenPortion, facts: Facts | undefined): readonly PortionCaution[] {
   const traits = facts ? traitsOf(facts) : [];
-  return [...meetings.flatMap((meeting) => meet(meeting, portion, traits)), ...carried(portion)];
+  return [
+    ...meetings.flatMap((meeting) => meet(meeting, portion, traits)),
+    ...carried(portion, facts && traits),
+  ];
+}
+
+/** Tells whether a food's caution concerns someone of these traits; whoever is not known may be concerned. */
+export function concerns({ for: whom }: FoodCaution, traits: readonly string[] | undefined): boolean {
+  return whom === undefined || traits === undefined || whom.some((each) => traits.includes(each));
 }
 
 function traitsOf(facts: Facts): Trait[] {
@@ -65,8 +72,24 @@ function traitsOf(facts: Facts): Trait[] {
     ...facts.conditions,
     ...(facts.pregnant ? (["pregnant"] as const) : []),
     ...(facts.breastfeeding ? (["breastfeeding"] as const) : []),
-    ...(isUnder18(facts) ? (["under-18"] as const) : []),
+    ...agesOf(facts),
   ];
+}
+
+/** The ages that meetings part people by: below one, or from one on. */
+const AGES: readonly { readonly trait: Trait; readonly below?: number; readonly from?: number }[] = [
+  { trait: "under-18", below: 18 },
+  { trait: "under-16", below: 16 },
+  { trait: "under-5", below: 5 },
+  { trait: "over-65", from: 65 },
+];
+
+function agesOf({ age }: Facts): Trait[] {
+  return AGES.filter(
+    ({ below, from }) =>
+      (below !== undefined && compare(age, exact(below)) < 0) ||
+      (from !== undefined && compare(age, exact(from)) >= 0),
+  ).map(({ trait }) => trait);
 }
 
 function meet(meeting: Meeting, portion: EatenPortion, traits: readonly Trait[]): PortionCaution[] {
@@ -106,11 +129,12 @@ function isEnough({ least, kind }: Meeting, told: readonly ToldFood[], amount: T
   return kind === undefined && amount !== undefined && amount.missing.length > 0;
 }
 
-/** The foods' own cautions, each said once with its lines. */
-function carried({ foods }: EatenPortion): PortionCaution[] {
+/** The foods' own cautions, each said once with its lines; of someone unknown, whomever they concern. */
+function carried({ foods }: EatenPortion, traits: readonly string[] | undefined): PortionCaution[] {
   const found = new Map<string, { caution: FoodCaution; lines: string[] }>();
   for (const { key, food } of foods) {
     for (const caution of food.cautions ?? []) {
+      if (!concerns(caution, traits)) continue;
       const same = JSON.stringify([caution.code, caution.text, caution.source]);
       const entry = found.get(same) ?? { caution, lines: [] };
       if (!entry.lines.includes(key)) entry.lines.push(key);

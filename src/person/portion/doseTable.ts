@@ -1,5 +1,5 @@
 import { components } from "../../food/components.ts";
-import { compare, exact, type Fraction, times } from "../../number/fraction.ts";
+import { compare, exact, type Fraction, fraction, times } from "../../number/fraction.ts";
 import { endsFigure, hasEnds, rangedNotes, tallyFigure } from "../../sheet/show.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import { type FigureHow, figure, legend, rangeFigure, showFigure } from "../../table/figure.ts";
@@ -10,7 +10,7 @@ import type { Authority } from "../intakes/table.ts";
 import type { DoseEater, DoseFor, DoseRow } from "./doses.ts";
 
 /** Shares of a level from this on are shown; the rest are counted in a note. */
-const SHOWN: Fraction = { n: 1n, d: 20n };
+const SHOWN: Fraction = /* @__PURE__ */ fraction(1n, 20n);
 
 /** People as columns, each dose as a share of their level. */
 export function doseTable(
@@ -145,7 +145,7 @@ function between(low: Fraction, high: Fraction, language: Language): string {
   return rangeFigure(most, least, most, { places: 0, language }).text;
 }
 
-const HUNDRED: Fraction = { n: 100n, d: 1n };
+const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
 
 function inPercent(share: Fraction, language: Language): string {
   return showFigure(times(share, HUNDRED), { places: 0, language });

@@ -2,7 +2,7 @@ import { compare, exact } from "../../number/fraction.ts";
 import { freezeAll } from "../../number/freeze.ts";
 import { checkAuthority } from "../intakes/authority.ts";
 import type { Authority } from "../intakes/table.ts";
-import type { Person } from "../person.ts";
+import type { Facts, Person } from "../person.ts";
 import { readPerson } from "../readPerson.ts";
 import { euRanges } from "./eu.ts";
 import type { EnergyRange } from "./range.ts";
@@ -23,7 +23,11 @@ export const energyRanges: { readonly [A in Authority]: readonly EnergyRange[] }
  */
 export function energyRangesFor(authority: Authority, person: Person): readonly EnergyRange[] {
   checkAuthority(authority);
-  const { age } = readPerson(person);
+  return rangesOf(authority, readPerson(person));
+}
+
+/** The ranges of an authority for someone's age. */
+export function rangesOf(authority: Authority, { age }: Facts): readonly EnergyRange[] {
   return energyRanges[authority].filter(
     ({ from, below }) =>
       compare(age, exact(from)) >= 0 && (below === undefined || compare(age, exact(below)) < 0),

@@ -100,12 +100,12 @@ function spooned(s: Sheet, i: number, kitchen: Kitchen, language: Language): str
 }
 
 /** An eighth off is still about as much. Common practice, no source. */
-const NEAR: Fraction = { n: 1n, d: 8n };
+const NEAR: Fraction = /* @__PURE__ */ fraction(1n, 8n);
 
 /** Fractions that spoons and cups come in. Common practice, no source. */
 const DENOMINATORS: readonly number[] = [2, 3, 4, 8];
 /** A fraction stands in for a figure that it misses by no more than this share; beyond it decimals do. */
-const CLOSE: Fraction = { n: 1n, d: 20n };
+const CLOSE: Fraction = /* @__PURE__ */ fraction(1n, 20n);
 const METRIC_MASSES: readonly string[] = ["mg", "g", "kg"];
 
 /** An amount in spoons, cups, millilitres or pieces, `about` where a near fraction stands for it. */

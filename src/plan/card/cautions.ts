@@ -16,6 +16,7 @@ import type { CardCaution } from "./how.ts";
  */
 const PERSONAL: { readonly [C in CautionCode]: boolean } = {
   "outside-population": true,
+  "equation-step": true,
   "unusual-activity": false,
   "energy-below-800": false,
   "energy-below-resting": false,
@@ -35,6 +36,7 @@ const PERSONAL: { readonly [C in CautionCode]: boolean } = {
   underweight: true,
   "underweight-soon": true,
   "underweight-unknown": true,
+  refeeding: true,
   "kidney-disease": true,
   insulin: true,
   warfarin: true,
@@ -43,6 +45,11 @@ const PERSONAL: { readonly [C in CautionCode]: boolean } = {
   "coeliac-disease": true,
   diabetes: true,
   hypertension: true,
+  levothyroxine: true,
+  lithium: true,
+  "mao-inhibitors": true,
+  phenylketonuria: true,
+  haemochromatosis: true,
   "no-upper-level": false,
   "guidance-level": false,
   supervised: true,
@@ -61,11 +68,29 @@ function isPersonal(code: string | undefined): boolean {
   return code !== undefined && Object.hasOwn(PERSONAL, code) && PERSONAL[code as CautionCode];
 }
 
-/** What foods carry, each once, with the foods that it speaks of. */
-export function foodCautions(foods: readonly FoodInput[], language: Language): readonly CardCaution[] {
+/** Whom the cautions of foods are shown to. */
+interface FoodCautionsFor {
+  /** Texts of the cautions that concern whoever eats it. */
+  readonly told: ReadonlySet<string>;
+  /** Whether the plan knows who that is. */
+  readonly isKnown: boolean;
+  readonly personal: "hide" | "show";
+}
+
+/**
+ * Gives the cautions that foods carry, each once, with the foods that it speaks of. Of those that concern some
+ * people alone a card shows none while it hides what is personal: one that stands there tells what they have.
+ */
+export function foodCautions(
+  foods: readonly FoodInput[],
+  { told, isKnown, personal }: FoodCautionsFor,
+  language: Language,
+): readonly CardCaution[] {
   const byText = new Map<string, { readonly caution: CardCaution; readonly names: Set<string> }>();
   for (const food of foods) {
     for (const caution of food.cautions ?? []) {
+      const isHidden = isKnown && personal === "hide" && caution.for !== undefined;
+      if (isHidden || !told.has(caution.text)) continue;
       const found = byText.get(caution.text) ?? { caution, names: new Set<string>() };
       found.names.add(say(language, food.name));
       byText.set(caution.text, found);

@@ -97,7 +97,9 @@ function read(plan: Plan, person: string, how: CardHow): Read {
   // Nobody's day is looked up for a card that is refused.
   const intakes = how.day || faults.length > 0 ? undefined : plan.intakes(person);
   const own = intakes ? ownDay(intakes, ids, how.personal ?? "hide") : [];
-  const day = collect(faults, [], () => readDay(how.day ?? own, how.language ?? britishEnglish));
+  const day = collect(faults, [], () =>
+    readDay(how.day ?? own, how.personal ?? "hide", how.language ?? britishEnglish),
+  );
   throwIfAny(faults);
   return { portions, dishes, ids, day: day ?? new Map() };
 }
@@ -203,7 +205,15 @@ function cautionsOf(
     ...allergenCautions(allergensOf(dishes), language),
     // Those that foods carry follow, with the names of the foods.
     ...own.filter(({ text }) => !foods.some(({ cautions }) => cautions?.some((each) => each.text === text))),
-    ...foodCautions(foods, language),
+    ...foodCautions(
+      foods,
+      {
+        told: new Set(meeting.map(({ text }) => text)),
+        isKnown: plan.knows(portions[0]?.person ?? ""),
+        personal,
+      },
+      language,
+    ),
     ...recipeNotes([...dishes.values()].flatMap((s) => s.origin.notes ?? [])),
     ...portions.flatMap(({ notes }) => notes.map(({ text }) => ({ text: say(language, text) }))),
   ];

@@ -1,6 +1,6 @@
 import { type ComponentId, component, components } from "../../food/components.ts";
 import { collect, type Fault, throwIfAny } from "../../number/error.ts";
-import { exact, type Fraction, over, times, ZERO } from "../../number/fraction.ts";
+import { exact, type Fraction, fraction, over, times, ZERO } from "../../number/fraction.ts";
 import { sourceText } from "../../person/check.ts";
 import { Comparison } from "../../person/compare/comparison.ts";
 import { countsFood, type ReferenceIntakes } from "../../person/intakes/referenceIntakes.ts";
@@ -40,12 +40,22 @@ export interface ReadDay {
 }
 
 /** The figures of a comparison that a row of the card can be held against. */
-function figuresOf({ rows }: Comparison): readonly CardDay[] {
+function figuresOf({ rows }: Comparison, bodies: "show" | "hide"): readonly CardDay[] {
   return rows.flatMap(({ of, reference, upper }): CardDay[] => {
     const [id, ...others] = of;
     if (!id || others.length > 0) return [];
-    return [dayOf(id, reference?.figure, upper?.figure)];
+    const shown = <F extends IntakeFigure>(figure: F | undefined): F | undefined =>
+      figure && (bodies === "show" || !tellsOfBody(figure)) ? figure : undefined;
+    return [dayOf(id, shown(reference?.figure), shown(upper?.figure))];
   });
+}
+
+/**
+ * Tells whether a share of this figure gives away a body: what was eaten, divided by the share, is an energy
+ * need or a target, so much for each kilogram, or so much of that energy.
+ */
+function tellsOfBody(figure: IntakeFigure): boolean {
+  return figure.per !== undefined || ("kind" in figure && figure.kind === "energy need");
 }
 
 function dayOf(of: ComponentId, reference?: ReferenceFigure, upper?: UpperFigure): CardDay {
@@ -54,9 +64,8 @@ function dayOf(of: ComponentId, reference?: ReferenceFigure, upper?: UpperFigure
 }
 
 /**
- * A person's day as it is published, for the same rows as a comparison gives. Without `bodies` figures
- * are left out that are so much for each kilogram: with what is brought, a share of one tells a
- * body's mass.
+ * Gives a person's day as it is published, and their own energy, for the same rows as a comparison gives.
+ * Where bodies are hidden, figures that give one away are left out.
  */
 export function ownDay(
   intakes: ReferenceIntakes,
@@ -66,7 +75,7 @@ export function ownDay(
   return ids.map((id) => {
     const { references, uppers } = intakes.get(id);
     const ours = <F extends IntakeFigure>(all: readonly F[]): readonly F[] =>
-      all.filter(({ of, per }) => of.join() === id && (bodies === "show" || per?.of !== "kg"));
+      all.filter((figure) => figure.of.join() === id && (bodies === "show" || !tellsOfBody(figure)));
     const lowest = [...ours(uppers)].filter(countsFood).sort((a, b) => a.value.comparedTo(b.value));
     return dayOf(id, ours(references)[0], lowest[0]);
   });
@@ -75,9 +84,10 @@ export function ownDay(
 /** Reads the day, naming every fault: `component-unknown`, `card-malformed` and the number codes. */
 export function readDay(
   given: readonly CardDay[] | Comparison,
+  bodies: "show" | "hide",
   language: Language,
 ): ReadonlyMap<ComponentId, ReadDay> {
-  const day = given instanceof Comparison ? figuresOf(given) : given;
+  const day = given instanceof Comparison ? figuresOf(given, bodies) : given;
   const faults: Fault[] = [];
   const read = new Map<ComponentId, ReadDay>();
   day.forEach((entry, i) => {
@@ -169,7 +179,7 @@ function percentOf(share: Fraction, tally: Tally, reference: Fraction, language:
   return say(language, "{figure}%", { figure: shown });
 }
 
-const HUNDRED: Fraction = { n: 100n, d: 1n };
+const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
 
 /** What to say of a nutrient that is above its upper level, or may be by what is told; nothing of others. */
 export function overCaution(

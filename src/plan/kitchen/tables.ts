@@ -1,4 +1,4 @@
-import { compare, type Fraction, isZero, times } from "../../number/fraction.ts";
+import { compare, type Fraction, fraction, isZero, times } from "../../number/fraction.ts";
 import { outcomeCell } from "../../scale/fit/tables.ts";
 import { figure, showPercent } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
@@ -37,7 +37,7 @@ export function driftTables(plan: Plan, language: Language): readonly Table[] {
 }
 
 /** Limits are shown from this share of them on: below it they neither bind nor are near. */
-const NEARED: Fraction = { n: 4n, d: 5n };
+const NEARED: Fraction = /* @__PURE__ */ fraction(4n, 5n);
 
 /** Whether a demand is a limit that the portion stays far below, as far as is known. */
 function isFar({ exactLimit, holds, exactBefore, exactBrings }: DemandDrift): boolean {

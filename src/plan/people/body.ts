@@ -1,19 +1,24 @@
 import { collect, type Path } from "../../number/error.ts";
+import type { Aim } from "../../person/aim.ts";
+import { type DayTarget, dayTarget } from "../../person/dayTarget.ts";
 import { type ReferenceIntakes, referenceIntakes } from "../../person/intakes/referenceIntakes.ts";
 import type { Authority } from "../../person/intakes/table.ts";
 import { needOf } from "../../person/need.ts";
 import type { Facts, Person } from "../../person/person.ts";
 import { readPerson } from "../../person/readPerson.ts";
-import { kindOf, type PlanFaults } from "../given.ts";
+import { type Given, kindOf, type PlanFaults } from "../given.ts";
 
 /** Someone's body, read, with an authority's figures for it where the plan names one. */
 export class ReadBody {
   readonly facts: Facts;
+  /** Their day by their aim; undefined if they have none. */
+  readonly target: DayTarget | undefined;
   readonly #person: Person;
   readonly #authority: Authority | undefined;
   #intakes: ReferenceIntakes | undefined;
 
-  constructor(person: Person, authority: Authority | undefined) {
+  constructor(person: Person, aim: Aim | undefined, authority: Authority | undefined) {
+    this.target = aim && dayTarget(person, aim, authority ? { authority } : {});
     this.facts = readPerson(person);
     // What the caller does to theirs later is no matter of this plan.
     this.#person = { ...person };
@@ -24,7 +29,9 @@ export class ReadBody {
 
   /** Looked up once; nothing where the plan names no authority. */
   get intakes(): ReferenceIntakes | undefined {
-    this.#intakes ??= this.#authority && referenceIntakes(this.#authority, this.#person);
+    const energy = this.target?.energy.target;
+    this.#intakes ??=
+      this.#authority && referenceIntakes(this.#authority, this.#person, energy ? { energy } : {});
     return this.#intakes;
   }
 }
@@ -32,13 +39,23 @@ export class ReadBody {
 /** Reads a person: `person-malformed`, and what the authority's figures need and is not said. */
 export function readBody(
   faults: PlanFaults,
-  given: unknown,
+  { person, aim }: Given,
   path: Path,
   authority: Authority | undefined,
 ): ReadBody | undefined {
-  if (given === undefined) return undefined;
-  // Whatever else it is, the person's own reader refuses it.
-  return collect(faults.all, path, () => new ReadBody(given as Person, authority));
+  if (person === undefined) {
+    const hint = "say who they are in `person`, or leave the aim out";
+    if (aim !== undefined) faults.refuse([...path, "aim"], "an aim of nobody", hint);
+    return undefined;
+  }
+  // Whatever else they are, the readers of a person and of an aim refuse them.
+  const body = collect(
+    faults.all,
+    [...path, "person"],
+    () => new ReadBody(person as Person, undefined, authority),
+  );
+  if (aim === undefined || !body) return body;
+  return collect(faults.all, [...path, "aim"], () => new ReadBody(person as Person, aim as Aim, authority));
 }
 
 const AUTHORITIES: readonly Authority[] = ["uk", "us", "eu"];

@@ -1,4 +1,14 @@
-import { absolute, type Fraction, greatest, ONE, over, times, toText, ZERO } from "../../number/fraction.ts";
+import {
+  absolute,
+  type Fraction,
+  fraction,
+  greatest,
+  ONE,
+  over,
+  times,
+  toText,
+  ZERO,
+} from "../../number/fraction.ts";
 import { Answer, type FitOutcome, missOf } from "../../scale/fit/answer.ts";
 import { askedOf } from "../../scale/fit/brought.ts";
 import { type Constraint, demandConstraint, quotientAt } from "../../scale/fit/constraints.ts";
@@ -26,7 +36,7 @@ export interface Settled {
 }
 
 /** A tenth to ten times: how far a target's factor may go for other ratios. */
-const TEN: Fraction = { n: 10n, d: 1n };
+const TEN: Fraction = /* @__PURE__ */ fraction(10n);
 
 /** What someone's portion of a meal has to keep to, whatever pot it comes from. */
 export class Need {

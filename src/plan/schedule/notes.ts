@@ -1,5 +1,5 @@
 import { withExact } from "../../measure/amount.ts";
-import { isZero, minus, over } from "../../number/fraction.ts";
+import { fraction, isZero, minus, over } from "../../number/fraction.ts";
 import { notesOn } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { shownAmount } from "../../sheet/show.ts";
@@ -173,7 +173,7 @@ function roomNotes({ vessel, runs }: DishPot): readonly Said[] {
     case "several": {
       const [first, rest] = runs;
       const count: Gaps = (language) => ({
-        count: showFigure({ n: first?.exactCount ?? 1n, d: 1n }, { language }),
+        count: showFigure(fraction(first?.exactCount ?? 1n), { language }),
       });
       return [{ code: "several-runs", phrase: rest ? FULL : SEVERAL, gaps: gaps(count) }, ...byLines];
     }

@@ -1,3 +1,4 @@
+import { fraction } from "../../number/fraction.ts";
 import { measuresNote, stated } from "../../sheet/show.ts";
 import { figure, showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
@@ -78,7 +79,7 @@ function amountsTable(pot: DishPot, title: string, language: Language): Table {
 
 function runHeading({ exactCount }: CookingRun, at: number, full: boolean, language: Language): string {
   if (at > 0) return say(language, "The rest");
-  const count = showFigure({ n: exactCount, d: 1n }, { language });
+  const count = showFigure(fraction(exactCount), { language });
   if (!full) return say(language, "Each of {count} runs", { count });
   return exactCount === 1n
     ? say(language, "The full run")

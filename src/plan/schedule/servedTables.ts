@@ -1,3 +1,4 @@
+import { fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { stated } from "../../sheet/show.ts";
 import { figure } from "../../table/figure.ts";
@@ -57,7 +58,7 @@ function servingTable({ days, servings }: Shows, names: Names, language: Languag
       names.dish(each),
       names.person(each.person),
       ...(dated ? [each.days.join(", ")] : []),
-      figure({ n: each.exactCount, d: 1n }, { language }),
+      figure(fraction(each.exactCount), { language }),
       ...shareCells(each, byVolume, language),
       ...(added ? [each.added ? linesText(each.added, language) : ""] : []),
     ]),

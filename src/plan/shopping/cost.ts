@@ -1,5 +1,14 @@
 import type { Decimal } from "decimal.js";
-import { compare, type Fraction, fraction, nearest, over, times, toDecimal } from "../../number/fraction.ts";
+import {
+  compare,
+  type Fraction,
+  fraction,
+  nearest,
+  over,
+  type Ratio,
+  times,
+  toDecimal,
+} from "../../number/fraction.ts";
 import { minorUnits } from "../data/minorUnits.ts";
 
 /** An amount of money. */
@@ -35,7 +44,7 @@ class Part implements Cost {
   readonly currency: string;
   readonly value: Decimal;
   readonly bound: Cost["bound"];
-  readonly #raw: Fraction;
+  readonly #raw: Ratio;
   #exact: Fraction | undefined;
 
   constructor(currency: string, value: Decimal, { raw, bound }: Unrounded) {
@@ -53,7 +62,7 @@ class Part implements Cost {
 
 /** A part before rounding; it need not be in lowest terms. */
 export interface Unrounded {
-  readonly raw: Fraction;
+  readonly raw: Ratio;
   readonly bound: Cost["bound"];
 }
 

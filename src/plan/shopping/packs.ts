@@ -1,4 +1,14 @@
-import { ceiling, compare, type Fraction, fraction, gcd, lcm, times } from "../../number/fraction.ts";
+import {
+  ceiling,
+  compare,
+  type Fraction,
+  fraction,
+  gcd,
+  lcm,
+  ONE,
+  times,
+  ZERO,
+} from "../../number/fraction.ts";
 
 /** A pack as it is sold, in exact grams of what of it is used. */
 export interface PackSize {
@@ -69,7 +79,7 @@ export function choosePacks(need: Fraction, packs: readonly PackSize[]): PackCho
 function inUnits(packs: readonly PackSize[]): { list: readonly Item[]; unitsPerGram: Fraction } {
   const priced = packs.every(({ price }) => price !== undefined);
   const sizes = overOne(packs.map(({ edible }) => edible));
-  const costs = overOne(packs.map(({ price }) => (priced && price ? price : { n: 0n, d: 1n })));
+  const costs = overOne(packs.map(({ price }) => (priced && price ? price : ZERO)));
   const unit = sizes.whole.reduce((a, b) => gcd(a, b), 0n);
   const list = packs.map(({ name }, index) => ({
     index,
@@ -78,7 +88,7 @@ function inUnits(packs: readonly PackSize[]): { list: readonly Item[]; unitsPerG
     cost: costs.whole[index] ?? 0n,
   }));
   list.sort((a, b) => order(b.size, a.size) || order(a.cost, b.cost) || order(a.name, b.name));
-  return { list, unitsPerGram: unit === 0n ? { n: 1n, d: 1n } : fraction(sizes.denominator, unit) };
+  return { list, unitsPerGram: unit === 0n ? ONE : fraction(sizes.denominator, unit) };
 }
 
 function overOne(all: readonly Fraction[]): { whole: readonly bigint[]; denominator: bigint } {

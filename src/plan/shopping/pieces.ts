@@ -24,7 +24,7 @@ const SIZES: readonly string[] = ["extra small", "small", "medium", "large", "ex
 /** What a size may be said of: `medium stalk`, but no `medium leaf`. */
 const SIZED: readonly string[] = ["", "stalk", "spear", ...WHOLE];
 /** Lighter ones nobody counts: raisins, grapes, nuts. Common practice, no source. */
-const LIGHTEST: Fraction = { n: 15n, d: 1n };
+const LIGHTEST: Fraction = /* @__PURE__ */ fraction(15n);
 
 /**
  * How many pieces are as much as is bought by weight, rounded up: by the piece that recipes measure the

@@ -1,5 +1,5 @@
 import type { Decimal } from "decimal.js";
-import { equals, type Fraction, ONE, over, sum, toDecimal } from "../../number/fraction.ts";
+import { equals, type Fraction, ONE, over, type Ratio, sum, toDecimal } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { type Cost, costOf, costParts } from "./cost.ts";
 import type { ShoppingLine } from "./line.ts";
@@ -74,7 +74,7 @@ function currenciesOf(lines: readonly ShoppingLine[]): readonly Paid[] {
 }
 
 /** Not in lowest terms: with many foods that takes far longer than all the rest. */
-function costOfGrams(own: Grams, perGram: ReadonlyMap<string, Fraction>): Fraction {
+function costOfGrams(own: Grams, perGram: ReadonlyMap<string, Fraction>): Ratio {
   let [n, d] = [0n, 1n];
   for (const [food, grams] of own) {
     const price = perGram.get(food);

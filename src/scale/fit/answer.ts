@@ -200,6 +200,7 @@ function outcomeText(read: ReadDemand, brings: Fraction | null, miss: Fraction, 
 /** Demands that lines are silent on, or of which what they tell could break it; of firm ones, those that rest on middle figures. */
 export function notProvenOf({ asked }: Pick<Task, "asked">): NotProven[] {
   return asked.flatMap(({ demand, brought }): NotProven[] => {
+    if (!demand.least && !demand.most) return [];
     const silent = namesOf(brought.silent);
     const loose = namesOf([
       ...(demand.most ? brought.loose : []),

@@ -136,7 +136,7 @@ function tryEasing(
   };
 }
 
-const TENTH: Fraction = { n: 1n, d: 10n };
+const TENTH: Fraction = /* @__PURE__ */ fraction(1n, 10n);
 const ROUND: readonly bigint[] = [5n, 2n, 1n];
 
 /** A round figure of about a tenth of the bound, and no more than there is. */

@@ -1,4 +1,4 @@
-import { ZERO } from "../../number/fraction.ts";
+import { fraction, ZERO } from "../../number/fraction.ts";
 import { conflict as conflictingRows } from "../solve/conflict.ts";
 import type { Holding, Infeasible } from "../solve/programme.ts";
 import { isExact, withEnds } from "./constraints.ts";
@@ -105,8 +105,8 @@ function sideOf({ least, most }: Range, isRise: boolean, end: "lower" | "upper")
 }
 
 function overTurned({ least, most }: Range): Range {
-  const turn = ({ n, d }: Range["least"]): Range["least"] => ({ n: d, d: n });
-  return { least: most ? turn(most) : { n: 0n, d: 1n }, most: turn(least) };
+  const turn = ({ n, d }: Range["least"]): Range["least"] => fraction(d, n);
+  return { least: most ? turn(most) : ZERO, most: turn(least) };
 }
 
 /** A range's two variables may both be named. */

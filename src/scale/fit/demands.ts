@@ -19,7 +19,10 @@ export type Subject =
   | { readonly kind: "share"; readonly of: EnergyShareOf }
   | { readonly kind: "ratio"; readonly of: readonly [Quantity, Quantity] };
 
-/** A demand, read. `least` and `most` are equal where one figure is asked. */
+/**
+ * A demand, read. `least` and `most` are equal where one figure is asked. A least of 0 asks nothing and
+ * is left out: every portion brings that much, whatever a line does not tell.
+ */
 export interface ReadDemand {
   /** As it was handed in. */
   readonly demand: Demand;
@@ -179,7 +182,12 @@ function readEnds(
       throw malformed(`least ${quote(given.least)} is above most ${quote(given.most)}`, "swap them");
     });
   }
-  return exactly ? { least: exactly, most: exactly } : { least, most };
+  return exactly ? { least: exactly, most: exactly } : { least: least && unlessNothing(least), most };
+}
+
+/** A least that asks for something, else undefined. */
+function unlessNothing(least: Fraction): Fraction | undefined {
+  return least.n === 0n ? undefined : least;
 }
 
 /** A figure for the subject; whatever a reader says of it, here it is a demand that is malformed. */

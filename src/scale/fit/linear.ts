@@ -1,4 +1,5 @@
-import { type Fraction, fraction, gcd, lcm } from "../../number/fraction.ts";
+import { type Fraction, fraction, lcm } from "../../number/fraction.ts";
+import { gcd } from "../../number/gcd.ts";
 
 /**
  * A quantity of the portion over the common factor: what keeps the common factor, what movers bring
@@ -73,7 +74,7 @@ export function inLeast(linear: Linear): { readonly whole: Linear; readonly time
   const { still, movers, each, dose, scale } = linear;
   let by = shared(shared(0n, still), dose);
   for (let k = 0; k < each.length && by !== 1n; k += 1) by = shared(by, each[k] as bigint);
-  if (by === 0n || by === 1n) return { whole: { ...linear, scale: 1n }, times: { n: scale, d: 1n } };
+  if (by === 0n || by === 1n) return { whole: { ...linear, scale: 1n }, times: fraction(scale) };
   return {
     whole: { still: still / by, movers, each: each.map((own) => own / by), dose: dose / by, scale: 1n },
     times: fraction(scale, by),

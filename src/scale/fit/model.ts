@@ -1,4 +1,4 @@
-import { type Fraction, ONE, ZERO } from "../../number/fraction.ts";
+import { type Fraction, fraction, ONE, ZERO } from "../../number/fraction.ts";
 import { compareText } from "../../number/text.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { type Group, groupsOf } from "./groups.ts";
@@ -71,7 +71,7 @@ export interface Freed {
 const NONE: Freed = { lines: [], within: "usual" };
 
 /** Half to double: what a ratio may become unless told. */
-const USUAL: Range = { least: { n: 1n, d: 2n }, most: { n: 2n, d: 1n } };
+const USUAL: Range = { least: /* @__PURE__ */ fraction(1n, 2n), most: /* @__PURE__ */ fraction(2n) };
 /** A line's own least or most is grams of one portion, a row of its own, and replaces that end. */
 const OWN_LEAST: Range = { least: ZERO, most: USUAL.most };
 const OWN_MOST: Range = { least: USUAL.least, most: undefined };

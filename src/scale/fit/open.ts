@@ -1,4 +1,4 @@
-import { type Fraction, ZERO } from "../../number/fraction.ts";
+import { type Fraction, fraction, ZERO } from "../../number/fraction.ts";
 import type { Constraint } from "./constraints.ts";
 import type { Model, Mover } from "./model.ts";
 
@@ -36,7 +36,7 @@ const FAR = 1_000_000n;
 /** The model with one end of a range opened as far as there is anything beyond it. */
 export function openEnd(model: Model, end: RangeEnd): Model {
   if (end.on === "common") {
-    const far = end.side === "most" ? { most: { n: FAR, d: 1n } } : { least: { n: 1n, d: FAR } };
+    const far = end.side === "most" ? { most: fraction(FAR) } : { least: fraction(1n, FAR) };
     return { ...model, common: { ...model.common, ...far } };
   }
   const open = end.side === "most" ? { most: undefined } : { least: ZERO };

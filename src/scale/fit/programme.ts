@@ -2,6 +2,7 @@ import { fault } from "../../number/error.ts";
 import {
   compare,
   type Fraction,
+  fraction,
   minus,
   negate,
   ONE,
@@ -10,8 +11,17 @@ import {
   times,
   ZERO,
 } from "../../number/fraction.ts";
-import { minimiseInTurn } from "../solve/minimise.ts";
-import type { Infeasible, Objective, Optimal, Programme, Row, Span, Term } from "../solve/programme.ts";
+import { begin, Descent, minimiseInTurn } from "../solve/minimise.ts";
+import type {
+  Effort,
+  Infeasible,
+  Objective,
+  Optimal,
+  Programme,
+  Row,
+  Span,
+  Term,
+} from "../solve/programme.ts";
 import { type Constraint, isExact } from "./constraints.ts";
 import { inLeast, isOnePortion, type Linear, less, type Point, valueAt } from "./linear.ts";
 import { asWritten, type Model, type Range } from "./model.ts";
@@ -73,12 +83,12 @@ export function layOut(model: Model, constraints: readonly Constraint[], mayMiss
       const bound = (end === "most" ? constraint.most : constraint.least) as Fraction;
       const { whole, times: by } = inLeast(less(constraint.value, bound, constraint.per));
       const { terms, constant } = termsOf(model, whole);
-      const against = { n: -constant, d: 1n };
+      const against = fraction(-constant);
       if (mayMiss && constraint.soft) {
         const weight = weightOf(model, constraint, bound);
         const ofNothing = bound.n === 0n;
         for (const sign of end === "exactly" ? [1n, -1n] : end === "least" ? [1n] : [-1n]) {
-          terms.push({ variable: variables.length, coefficient: { n: sign * by.n, d: by.d } });
+          terms.push({ variable: variables.length, coefficient: sign < 0n ? negate(by) : by });
           misses.push({ variable: variables.length, constraint: c, weight, ofNothing });
           variables.push({ lower: ZERO });
         }
@@ -137,8 +147,8 @@ function termsOf({ movers }: Model, whole: Linear): { terms: Term[]; constant: b
   const add = (own: bigint, j: number): void => {
     constant += own;
     terms.push(
-      { variable: 2 * j, coefficient: { n: own, d: 1n } },
-      { variable: 2 * j + 1, coefficient: { n: -own, d: 1n } },
+      { variable: 2 * j, coefficient: fraction(own) },
+      { variable: 2 * j + 1, coefficient: fraction(-own) },
     );
   };
   for (let k = 0; k < whole.each.length; k += 1) add(whole.each[k] as bigint, whole.movers[k] as number);
@@ -146,7 +156,7 @@ function termsOf({ movers }: Model, whole: Linear): { terms: Term[]; constant: b
   return { terms, constant };
 }
 
-const TWO: Fraction = { n: 2n, d: 1n };
+const TWO: Fraction = /* @__PURE__ */ fraction(2n);
 
 /** The sum of departures; then how far the common factor is from 1; then each mover by its name. */
 export function departures({ movers }: Model): Objective[] {
@@ -180,13 +190,32 @@ export function objectiveTimes(model: Model, linear: Linear, by: Fraction): Obje
   }));
 }
 
+/** Begins a walk towards an objective, undefined where nothing meets every row; throws `fit-stopped`. */
+export function descend(layout: Layout, towards: Objective, pivots: number | undefined): Descent | undefined {
+  const walk = begin(layout.programme, towards, effortOf(pivots));
+  if (walk instanceof Descent) return walk;
+  if (walk.status === "stopped") throw stopped(walk.pivots);
+  return undefined;
+}
+
+/** Walks on; false where there is no end to it. Throws `fit-stopped`. */
+export function lessen(walk: Descent, objective: Objective): boolean {
+  const failed = walk.lessen(objective);
+  if (failed?.status === "stopped") throw stopped(failed.pivots);
+  return failed === undefined;
+}
+
+function effortOf(pivots: number | undefined): Effort {
+  return pivots === undefined ? {} : { pivots };
+}
+
 /** Solves, or throws `fit-stopped` where the effort allowed runs out. */
 export function solve(
   layout: Layout,
   objectives: readonly Objective[],
   pivots: number | undefined,
 ): Optimal | Infeasible | undefined {
-  const solution = minimiseInTurn(layout.programme, objectives, pivots === undefined ? {} : { pivots });
+  const solution = minimiseInTurn(layout.programme, objectives, effortOf(pivots));
   if (solution.status === "stopped") throw stopped(solution.pivots);
   return solution.status === "unbounded" ? undefined : solution;
 }

@@ -1,5 +1,5 @@
 import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../../number/error.ts";
-import { compare, exact, type Fraction, type Value } from "../../number/fraction.ts";
+import { compare, exact, type Fraction, fraction, type Value } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 import { compareText } from "../../number/text.ts";
 import { type EnergyBy, energySystem } from "../../sheet/energy.ts";
@@ -31,7 +31,7 @@ export interface FitHow {
   readonly system?: EnergyBy;
   /** Steps allowed to each solution; 20,000 unless told. */
   readonly pivots?: number;
-  /** Changes tried for suggestions where a fit is out of reach; 40 unless told. */
+  /** Changes tried for suggestions where a fit is out of reach; unless told 40, and fewer of a large fit, where each takes long. */
   readonly tries?: number;
 }
 
@@ -117,7 +117,7 @@ function readHow(how: unknown, dishes: readonly Dish[]): Ranges {
   };
 }
 
-const USUAL: Range = { least: { n: 1n, d: 10n }, most: { n: 10n, d: 1n } };
+const USUAL: Range = { least: /* @__PURE__ */ fraction(1n, 10n), most: /* @__PURE__ */ fraction(10n) };
 
 function readParts(
   given: unknown,

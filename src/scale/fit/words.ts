@@ -1,4 +1,4 @@
-import { compare, equals, type Fraction, minus, ONE } from "../../number/fraction.ts";
+import { compare, equals, type Fraction, fraction, minus, ONE, ZERO } from "../../number/fraction.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import { showFigure, showPercent } from "../../table/figure.ts";
 import type { EnergyShareOf } from "../demand.ts";
@@ -66,7 +66,7 @@ export function askedText({ subject, least, most }: Pick<ReadDemand, "subject" |
     ? `at least ${subjectFigure(subject, least)}`
     : most
       ? `at most ${subjectFigure(subject, most)}`
-      : "";
+      : `at least ${subjectFigure(subject, ZERO)}`;
 }
 
 /** A demand in a phrase: `protein at least 30 g`. */
@@ -88,8 +88,8 @@ export function factorText(f: Fraction, rounding: Rounding = "nearest"): string 
 export function timesText(ratio: Fraction, rounding: Rounding = "nearest"): string {
   const proportion = "the recipe's proportion";
   if (equals(ratio, ONE)) return proportion;
-  if (equals(ratio, { n: 1n, d: 2n })) return `half ${proportion}`;
-  if (equals(ratio, { n: 2n, d: 1n })) return `twice ${proportion}`;
+  if (equals(ratio, fraction(1n, 2n))) return `half ${proportion}`;
+  if (equals(ratio, fraction(2n))) return `twice ${proportion}`;
   return `${factorText(ratio, rounding)} times ${proportion}`;
 }
 

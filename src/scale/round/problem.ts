@@ -1,9 +1,21 @@
-import { type Fraction, fraction, minus, ONE, over, plus, sum, times, ZERO } from "../../number/fraction.ts";
+import {
+  type Fraction,
+  fraction,
+  isZero,
+  minus,
+  ONE,
+  over,
+  plus,
+  sum,
+  times,
+  ZERO,
+} from "../../number/fraction.ts";
 import { compareText } from "../../number/text.ts";
 import type { Asked } from "../fit/brought.ts";
 import type { ByLine } from "../fit/model.ts";
-import type { AmountDemand, AmountsProblem } from "../solve/amounts.ts";
+import type { AmountDemand, AmountsProblem, QuantitySum } from "../solve/amounts.ts";
 import type { LineOffers } from "./candidates.ts";
+import { type Figures, heldBefore, slackOf } from "./heldBefore.ts";
 import type { RoundTask } from "./read.ts";
 
 /** The lines that are rounded, by name, so that what comes out does not mind the recipe's order. */
@@ -11,12 +23,46 @@ export function movingIn(lines: readonly LineOffers[]): LineOffers[] {
   return lines.filter(({ offers }) => offers.length > 0).sort((a, b) => compareText(a.name, b.name));
 }
 
-/**
- * The choice of one measurable amount for every line, in grams of the batch. A firm demand is a
- * limit and never yields; another may be off by the tolerance. An excess counts as a share of what
- * was asked.
- */
-export function problemOf({ asked, tolerance }: RoundTask, lines: readonly LineOffers[]): AmountsProblem {
+/** The demands that rounding is held to: firm ones, and of the others the ends that the amounts held before. */
+export function standing({ asked, tolerance }: RoundTask, lines: readonly LineOffers[]): Asked[] {
+  return asked.map(({ demand, brought }) => {
+    const before = figuresAt(brought, lines, () => ONE);
+    return { demand: heldBefore(demand, tolerance, before), brought };
+  });
+}
+
+/** One end that a choice of amounts is held to. */
+export interface HeldEnd {
+  readonly brought: Pick<Asked["brought"], "value" | "per">;
+  readonly side: "least" | "most";
+  /** For one portion, with the tolerance in it: an amount, a share or a ratio. */
+  readonly end: Fraction;
+  /** What an excess is a share of: the end without the tolerance. */
+  readonly asked: Fraction;
+  /** A limit, which never yields. */
+  readonly firm: boolean;
+  /** What counts beside the lines, for one portion, and stays as it is. */
+  readonly beside?: Figures;
+}
+
+/** The ends of demands: a firm one is a limit and never yields; another may be off by the tolerance. */
+export function endsOf(asked: readonly Asked[], tolerance: Fraction): HeldEnd[] {
+  return asked.flatMap(({ demand, brought }): HeldEnd[] => {
+    const { least, most, firm } = demand;
+    const slack = slackOf(demand, tolerance);
+    return [
+      ...(least
+        ? [{ brought, firm, side: "least" as const, end: times(least, minus(ONE, slack)), asked: least }]
+        : []),
+      ...(most
+        ? [{ brought, firm, side: "most" as const, end: times(most, plus(ONE, slack)), asked: most }]
+        : []),
+    ];
+  });
+}
+
+/** The choice of one measurable amount for every line, in grams of the batch. An excess counts as a share of what was asked. */
+export function problemOf(ends: readonly HeldEnd[], lines: readonly LineOffers[]): AmountsProblem {
   const moving = movingIn(lines);
   return {
     lines: moving.map(({ grams, offers }) => ({
@@ -24,69 +70,59 @@ export function problemOf({ asked, tolerance }: RoundTask, lines: readonly LineO
       weight: ONE,
       candidates: offers.map((offer) => ({ quantity: offer.grams })),
     })),
-    demands: asked.flatMap((each) => rowsOf(each, tolerance, lines, moving)),
-    ...(holdsSize(asked) ? {} : { common: ONE }),
+    demands: ends.map((end) => rowOf(end, lines, moving)),
+    ...(holdsSize(ends) ? {} : { common: ONE }),
   };
 }
 
 /**
- * Whether demands hold the size of a portion from both sides. Where they do not, nothing but the
+ * Whether ends hold the size of a portion from both sides. Where they do not, nothing but the
  * amounts themselves says how large the batch should be, and ratios kept by a smaller batch would
  * be no gain.
  */
-function holdsSize(asked: readonly Asked[]): boolean {
-  const amounts = asked.map(({ demand }) => demand).filter(({ subject }) => subject.kind === "amount");
+function holdsSize(ends: readonly HeldEnd[]): boolean {
+  const amounts = ends.filter(({ brought }) => brought.per === undefined);
   return (
-    amounts.some(({ least }) => least !== undefined && least.n > 0n) &&
-    amounts.some(({ most }) => most !== undefined)
+    amounts.some(({ side, asked }) => side === "least" && !isZero(asked)) &&
+    amounts.some(({ side }) => side === "most")
   );
 }
 
-/** One row for each end that is asked, so that each has its own measure of excess. */
-function rowsOf(
-  { demand, brought: { value, per } }: Asked,
-  tolerance: Fraction,
-  lines: readonly LineOffers[],
-  moving: readonly LineOffers[],
-): AmountDemand[] {
-  const { least, most, firm } = demand;
-  const slack = firm ? ZERO : tolerance;
-  const row = (end: Fraction, asked: Fraction): Omit<AmountDemand, "lower" | "upper"> => {
-    const bring = (line: LineOffers): Fraction => {
-      const own = contribution(value, line);
-      return per ? minus(own, times(end, contribution(per, line))) : own;
-    };
-    return {
-      perUnit: moving.map((line) => over(bring(line), line.grams)),
-      constant: sum(lines.filter(({ offers }) => offers.length === 0).map(bring)),
-      firm,
-      scale: sizeOf(asked, value, per, lines),
-    };
-  };
-  const rows: AmountDemand[] = [];
-  if (least) {
-    const end = times(least, minus(ONE, slack));
-    rows.push({ ...row(end, least), lower: per ? ZERO : end });
+/** A quotient `value / per` of at least `end` is `value − end × per` of at least 0. */
+function rowOf(held: HeldEnd, lines: readonly LineOffers[], moving: readonly LineOffers[]): AmountDemand {
+  const { brought, side, end, firm } = held;
+  const { value, per } = brought;
+  const { value: besideValue, per: besidePer } = held.beside ?? NOTHING;
+  const add = (bring: (line: LineOffers) => Fraction, beside: Fraction): QuantitySum => ({
+    perUnit: moving.map((line) => over(bring(line), line.grams)),
+    constant: plus(beside, sum(lines.filter(({ offers }) => offers.length === 0).map(bring))),
+  });
+  const all = (of: ByLine, beside: Fraction): Fraction =>
+    plus(beside, sum(lines.map((line) => contribution(of, line))));
+  const total = per
+    ? add(
+        (line) => minus(contribution(value, line), times(end, contribution(per, line))),
+        minus(besideValue, times(end, besidePer)),
+      )
+    : add((line) => contribution(value, line), besideValue);
+  return { ...total, firm, scale: scaleOf(), [side === "least" ? "lower" : "upper"]: per ? ZERO : end };
+
+  /**
+   * What an excess is a share of: what is asked. Of a share or ratio that is so much of what it is
+   * taken of, which changes with the amounts; where 0 is asked, all of that. Of an amount of which 0
+   * is asked it is what the sheet brings, and where that is nothing, too, one unit.
+   */
+  function scaleOf(): NonNullable<AmountDemand["scale"]> {
+    if (per && !isZero(all(per, besidePer))) {
+      const by = isZero(held.asked) ? ONE : held.asked;
+      return add((line) => times(by, contribution(per, line)), times(by, besidePer));
+    }
+    const found = per || isZero(held.asked) ? all(value, besideValue) : held.asked;
+    return isZero(found) ? ONE : found;
   }
-  if (most) {
-    const end = times(most, plus(ONE, slack));
-    rows.push({ ...row(end, most), upper: per ? ZERO : end });
-  }
-  return rows;
 }
 
-/** What an excess is a share of: what is asked; where that is 0, what the sheet brings, else one unit. */
-function sizeOf(
-  asked: Fraction,
-  value: ByLine,
-  per: ByLine | undefined,
-  lines: readonly LineOffers[],
-): Fraction {
-  const all = (of: ByLine): Fraction => sum(lines.map((line) => contribution(of, line)));
-  const size = per ? times(asked, all(per)) : asked;
-  const found = size.n > 0n ? size : all(value);
-  return found.n > 0n ? found : ONE;
-}
+const NOTHING: Figures = { value: ZERO, per: ZERO };
 
 /** What a line brings to one portion, as the sheet stands. */
 function contribution({ lines, scale }: ByLine, { dish, line }: LineOffers): Fraction {
@@ -98,7 +134,7 @@ export function figuresAt(
   { value, per }: Asked["brought"],
   lines: readonly LineOffers[],
   factorOf: (line: LineOffers) => Fraction,
-): { readonly value: Fraction; readonly per: Fraction } {
+): Figures {
   const all = (of: ByLine): Fraction =>
     sum(lines.map((line) => times(contribution(of, line), factorOf(line))));
   return { value: all(value), per: per ? all(per) : ONE };

@@ -3,7 +3,7 @@ import type { Kitchen } from "../../measure/kitchen.ts";
 import { kitchen as readKitchen } from "../../measure/kitchen.ts";
 import { readShare } from "../../measure/share.ts";
 import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../../number/error.ts";
-import { compare, type Fraction, ONE, type Value } from "../../number/fraction.ts";
+import { compare, type Fraction, fraction, ONE, type Value } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 import { type EnergyBy, energySystem } from "../../sheet/energy.ts";
 import type { Demand } from "../demand.ts";
@@ -47,7 +47,7 @@ export interface RoundTask {
 }
 
 const FIELDS: readonly string[] = ["demands", "tolerance", "lines", "each", "system", "nodes"];
-const TWO_PER_CENT: Fraction = { n: 1n, d: 50n };
+const TWO_PER_CENT: Fraction = /* @__PURE__ */ fraction(1n, 50n);
 const MOST_EACH = 6;
 const MOST_NODES = 1_000_000_000;
 

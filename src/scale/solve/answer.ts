@@ -1,4 +1,4 @@
-import { type Fraction, fraction, negate, sum, times, ZERO } from "../../number/fraction.ts";
+import { type Fraction, fraction, negate, ONE, sum, times, ZERO } from "../../number/fraction.ts";
 import { basicValues, reducedCost, rowPrices, type WorkingBasis } from "./basis.ts";
 import type { Holding, Infeasible, Prices, Programme, Span, Unbounded } from "./programme.ts";
 import { allValues, type Entering, shortfallCosts } from "./simplex.ts";
@@ -63,7 +63,7 @@ export function crossed(programme: Programme, on: "row" | "variable", index: num
     on,
     index,
     end,
-    weight: { n: 1n, d: 1n },
+    weight: ONE,
   }));
   return { status: "infeasible", certificate, gap: gap(programme, certificate), pivots: 0 };
 }

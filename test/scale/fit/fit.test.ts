@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../../src/food/table.ts";
 import { starterFoods } from "../../../src/foods.ts";
-import { toText } from "../../../src/number/fraction.ts";
+import { fraction, toText } from "../../../src/number/fraction.ts";
 import { referenceIntakes } from "../../../src/person/intakes/referenceIntakes.ts";
 import { upperLimits } from "../../../src/person/intakes/upperLimits.ts";
 import type { LineInput, RecipeInput } from "../../../src/recipe/document.ts";
@@ -247,11 +247,11 @@ describe("several sheets eaten together", () => {
     const { sheets } = fitted;
     expect(Object.keys(sheets)).toEqual(["pot", "side"]);
     const total = (id: "energy" | "protein"): string =>
-      toText({
-        ...Object.values(sheets)
+      toText(
+        Object.values(sheets)
           .map((s) => s.portion(id).exact)
-          .reduce((a, b) => ({ n: a.n * b.d + b.n * a.d, d: a.d * b.d })),
-      }).replace(/\/.*/, "");
+          .reduce((a, b) => fraction(a.n * b.d + b.n * a.d, a.d * b.d)),
+      ).replace(/\/.*/, "");
     expect(fitted.factors.map(({ kind, name }) => [kind, name])).toEqual([
       ["sheet", "side"],
       ["line", "side/sauce"],
@@ -358,6 +358,41 @@ describe("what is not known", () => {
     expect(unknown.some((of) => of === "molybdenum" || of === "chromium")).toBe(authority !== "uk");
   });
 
+  it("is not asked for by a least of 0: no line is kept, nothing is left unproven, nothing is out of reach", () => {
+    const s = dish([
+      ["rice", 100],
+      ["puzzle", 50, adjustable],
+    ]);
+    const asked: Demand[] = [
+      { of: "energy", exactly: 200 },
+      { of: "protein", exactly: 12 },
+    ];
+    const plain = met(s, asked);
+    for (const nothing of [
+      { of: "iron", least: 0 },
+      { of: "iron", least: "0 mg", firm: true },
+      { ratioOf: ["iron", "sodium"], least: 0 },
+      { energyShareOf: "saturatedFat", least: "0 %" },
+    ] satisfies Demand[]) {
+      const fitted = met(s, [...asked, nothing]);
+      expect(gramsOf(fitted.sheet)).toEqual(gramsOf(plain.sheet));
+      expect(fitted.notProven).toEqual([]);
+      expect(fitted.outcomes.at(-1)?.met).toBe(true);
+      expect(fitted.outcomes.map(({ text }) => text).join()).toMatch(/at least 0/);
+      expect(fitted.binding.map(({ demand }) => demand)).not.toContain(nothing);
+    }
+    // A least of 0 beside a limit is that limit: counted with high ends where it is firm.
+    const limit: Demand = { of: "iron", most: "1 mg", firm: true };
+    const [a, b] = [met(s, [...asked, limit]), met(s, [...asked, { ...limit, least: 0 } as Demand])];
+    expect(b.notProven.map(({ silent, text }) => [silent, text])).toEqual(
+      a.notProven.map(({ silent, text }) => [silent, text]),
+    );
+    expect(gramsOf(b.sheet)).toEqual(gramsOf(a.sheet));
+    // A figure of 0 is one that is asked.
+    expect(fit(s, [...asked, { of: "sodium", exactly: 0 }]).notProven).toEqual([]);
+    expect(fit(s, [...asked, { of: "iron", exactly: 0 }]).status).toBe("out-of-reach");
+  });
+
   it("is not what only a trace, or a limit that it stays under, is told of: that may be more than is counted", () => {
     const oil = { energy: "100", protein: "10", carbohydrateByDifference: "10", fibre: "0", alcohol: "0" };
     const table = foodTable([
@@ -386,7 +421,7 @@ describe("what is not known", () => {
       [[[], ["under"]]],
     ]);
     expect(told(of("under"), { energyShareOf: "protein", most: "60 %" })).toEqual(["at-most", []]);
-    expect(told(of("under"), { ratioOf: ["protein", "fat"], least: 0 })).toEqual([
+    expect(told(of("under"), { ratioOf: ["protein", "fat"], least: "1/1000" })).toEqual([
       "unknown",
       [[[], ["under"]]],
     ]);
@@ -467,7 +502,8 @@ describe("degenerate dishes", () => {
       ["sauce", 10, { ...adjustable, least: "0 g" }],
     ]);
     expect(gramsOf(met(s, [{ of: "sodium", exactly: 0 }]).sheet)).toEqual({ rice: "100", sauce: "0" });
-    expect(met(s, [{ of: "alcohol", least: 0 }]).notProven).toHaveLength(1);
+    expect(met(s, [{ of: "alcohol", least: 0 }]).notProven).toEqual([]);
+    expect(met(s, [{ of: "alcohol", most: 1 }]).notProven).toHaveLength(1);
     const never = missed(dish([["rice", 100]]), [{ of: "energy", exactly: 0 }]);
     expect(never.nearest && gramsOf(never.nearest)).toEqual({ rice: "10" });
   });

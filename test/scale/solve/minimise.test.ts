@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import {
   exact,
   type Fraction,
+  fraction,
   negate,
   ONE,
   times,
@@ -293,11 +294,11 @@ describe("figures no float can hold", () => {
     const hair = exact("1e-60");
     const p: Programme = {
       variables: [{ lower: ZERO, upper: ONE }],
-      rows: [{ terms: [{ variable: 0, coefficient: ONE }], lower: { n: hair.d + 1n, d: hair.d } }],
+      rows: [{ terms: [{ variable: 0, coefficient: ONE }], lower: fraction(hair.d + 1n, hair.d) }],
     };
     expect(answer(p, []).status).toBe("infeasible");
     expect(
-      answer({ ...p, variables: [{ lower: ZERO, upper: { n: hair.d + 1n, d: hair.d } }] }, []).status,
+      answer({ ...p, variables: [{ lower: ZERO, upper: fraction(hair.d + 1n, hair.d) }] }, []).status,
     ).toBe("optimal");
   });
 

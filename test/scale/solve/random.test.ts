@@ -164,8 +164,8 @@ describe("what must hold of every programme", () => {
         for (const [i, row] of programme.rows.entries()) {
           const raised = {
             ...row,
-            ...(row.lower && { lower: { n: row.lower.n * step.d + row.lower.d, d: row.lower.d * step.d } }),
-            ...(row.upper && { upper: { n: row.upper.n * step.d + row.upper.d, d: row.upper.d * step.d } }),
+            ...(row.lower && { lower: fraction(row.lower.n * step.d + row.lower.d, row.lower.d * step.d) }),
+            ...(row.upper && { upper: fraction(row.upper.n * step.d + row.upper.d, row.upper.d * step.d) }),
           };
           const rows = programme.rows.map((r, k) => (k === i ? raised : r));
           const after = minimise({ ...programme, rows }, objective);

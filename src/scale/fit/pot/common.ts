@@ -1,6 +1,7 @@
 import {
   compare,
   type Fraction,
+  fraction,
   minus,
   negate,
   ONE,
@@ -72,18 +73,18 @@ function nearestWithin(
   return each.map((_, p) => plus(ONE, minus(x[2 * p] ?? ZERO, x[2 * p + 1] ?? ZERO)));
 }
 
-const TWO: Fraction = { n: 2n, d: 1n };
+const TWO: Fraction = /* @__PURE__ */ fraction(2n);
 
 /** Each ratio is 1, and a rise, less a fall. */
 function rowOf({ coefficients, least }: Cut): Row {
   const terms = coefficients.flatMap((own, p) => {
-    const coefficient = { n: own, d: 1n };
+    const coefficient = fraction(own);
     return [
       { variable: 2 * p, coefficient },
       { variable: 2 * p + 1, coefficient: negate(coefficient) },
     ];
   });
-  return { terms, lower: minus(least, sum(coefficients.map((n) => ({ n, d: 1n })))) };
+  return { terms, lower: minus(least, sum(coefficients.map((n) => fraction(n)))) };
 }
 
 /** Into so many steps a tolerance is cut where the least of it is looked for. */
@@ -106,7 +107,7 @@ export function leastMissed(
   pivots: number | undefined,
 ): Shared | undefined {
   const shared = (step: bigint): Shared | undefined => {
-    const tolerance = times(most, step === STEPS ? ONE : { n: step, d: STEPS });
+    const tolerance = times(most, step === STEPS ? ONE : fraction(step, STEPS));
     const ratios = commonRatios(at(tolerance), count, pivots);
     return ratios && { ratios, tolerance };
   };

@@ -1,4 +1,4 @@
-import { type Fraction, minus, negate, ONE, plus, times, ZERO } from "../../../number/fraction.ts";
+import { type Fraction, fraction, minus, negate, ONE, plus, times, ZERO } from "../../../number/fraction.ts";
 import type { Programme, Row, Span, Term } from "../../solve/programme.ts";
 import { type Constraint, withEnds } from "../constraints.ts";
 import { inLeast, type Linear, less } from "../linear.ts";
@@ -126,17 +126,17 @@ class Forms {
       if (own === 0n) return;
       const variable = this.#at[c];
       if (variable === undefined) constant += own;
-      else terms.push({ variable, coefficient: { n: own, d: 1n } });
+      else terms.push({ variable, coefficient: fraction(own) });
     });
     const [only, ...more] = terms;
     if (only && more.length === 0 && only.variable >= this.#pinned) this.#bound(only, constant, sign);
-    else this.rows.push({ terms, ...ends({ n: -constant, d: 1n }, sign) });
+    else this.rows.push({ terms, ...ends(fraction(-constant), sign) });
   }
 
   #bound({ variable, coefficient: { n } }: Term, constant: bigint, sign: Sign): void {
     const span = this.variables[variable];
     if (!span) return;
-    const at = n < 0n ? { n: constant, d: -n } : { n: -constant, d: n };
+    const at = fraction(-constant, n);
     const turned = sign === "exactly" || n > 0n ? sign : sign === "least" ? "most" : "least";
     const { lower, upper } = ends(at, turned);
     if (lower && (!span.lower || isAbove(lower, span.lower))) span.lower = lower;

@@ -1,6 +1,7 @@
 import {
   compare,
   type Fraction,
+  fraction,
   gcd,
   minus,
   plus,
@@ -72,7 +73,7 @@ export class HeldRegion implements Region {
   }
 
   #far(): Fraction | undefined {
-    const away = [{ variable: 0, coefficient: { n: -1n, d: 1n } }];
+    const away = [{ variable: 0, coefficient: fraction(-1n) }];
     const solution = minimise(this.#programme(undefined), away, this.#effort);
     if (solution.status === "stopped") throw stopped(solution.pivots);
     return solution.status === "optimal" ? solution.x[0] : undefined;
@@ -97,7 +98,7 @@ export class FixedRegion implements Region {
     this.cuts = ratios.flatMap((ratio, p) => [alone(p, 1n, ratio), alone(p, -1n, ratio)]);
 
     function alone(place: number, sign: bigint, { n, d }: Fraction): Cut {
-      return { coefficients: ratios.map((_, p) => (p === place ? sign : 0n)), least: { n: sign * n, d } };
+      return { coefficients: ratios.map((_, p) => (p === place ? sign : 0n)), least: fraction(sign * n, d) };
     }
   }
 
@@ -112,7 +113,7 @@ export class FixedRegion implements Region {
 
 /** Whether ratios break a cut. */
 export function short({ coefficients, least }: Cut, ratios: readonly Fraction[]): boolean {
-  const value = sum(coefficients.map((c, p) => times({ n: c, d: 1n }, ratios[p] ?? ZERO)));
+  const value = sum(coefficients.map((c, p) => times(fraction(c), ratios[p] ?? ZERO)));
   return compare(value, least) < 0;
 }
 
@@ -135,5 +136,5 @@ function inWholes(weights: readonly Fraction[], least: Fraction): Cut {
   const scale = weights.reduce((all, { d }) => (all / gcd(all, d)) * d, 1n);
   const whole = weights.map(({ n, d }) => n * (scale / d));
   const by = whole.reduce((all, own) => gcd(own < 0n ? -own : own, all), 0n) || 1n;
-  return { coefficients: whole.map((own) => own / by), least: times(least, { n: scale, d: by }) };
+  return { coefficients: whole.map((own) => own / by), least: times(least, fraction(scale, by)) };
 }

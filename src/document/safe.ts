@@ -1,0 +1,94 @@
+import { type ErrorCode, fault, type Path, SteelyardError } from "../number/error.ts";
+
+/** Deeper than any document a person writes, and shallow enough for every engine's stack. */
+const DEEPEST = 60;
+/** More values than any document needs, a thing that stands in two places counted twice. */
+const LARGEST = 2_000_000;
+
+/**
+ * Whether a value holds named fields: an object that does not write itself, as a date, a Decimal or a
+ * result of this library do, and no map or the like, whose content is not in fields.
+ */
+export function isRecord(value: unknown): value is { readonly [field: string]: unknown } {
+  return (
+    typeof value === "object" &&
+    value !== null &&
+    Object.prototype.toString.call(value) === "[object Object]" &&
+    typeof (value as { readonly toJSON?: unknown }).toJSON !== "function"
+  );
+}
+
+/**
+ * Refuses what would hang or mislead whoever reads it: data that contain themselves, nested too deep,
+ * larger than any document, lists with holes, fields that are computed when looked at, `__proto__`.
+ */
+export function refuseUnsafe(given: unknown, code: ErrorCode): void {
+  const path: (string | number)[] = [];
+  const refuse = (message: string, hint: string, at: Path = path): SteelyardError =>
+    fault(code, message, hint, at.slice(0, DEEPEST));
+  const sizes = new Map<object, Size>();
+  try {
+    sizeOf(given);
+  } catch (error) {
+    if (error instanceof SteelyardError) throw error;
+    throw refuse("it throws when it is looked at", PLAIN_DATA);
+  }
+
+  function sizeOf(value: unknown): Size {
+    const isList = Array.isArray(value);
+    if (!isList && !isRecord(value)) return LEAF;
+    const known = sizes.get(value);
+    if (known === OPEN) throw refuse("the document contains itself", "write plain data without cycles");
+    const { height, values } = known ?? measure(value, isList);
+    if (path.length + height > DEEPEST)
+      throw refuse("the document is nested too deep", `nest at most ${DEEPEST} levels`, path.slice(0, 8));
+    if (values > LARGEST)
+      throw refuse("the document is too large", `write at most ${LARGEST} values`, path.slice(0, 8));
+    return { height, values };
+  }
+
+  function measure(value: object, isList: boolean): Size {
+    if (path.length > DEEPEST)
+      throw refuse("the document is nested too deep", `nest at most ${DEEPEST} levels`, path.slice(0, 8));
+    sizes.set(value, OPEN);
+    const keys = Object.keys(value);
+    if (isList) refuseHoles(value as readonly unknown[], keys);
+    let height = 0;
+    let values = 1;
+    for (const key of keys) {
+      path.push(isList ? Number(key) : key);
+      if (key === "__proto__") throw refuse('a key named "__proto__"', "use another name");
+      const field = Object.getOwnPropertyDescriptor(value, key);
+      if (field?.get) throw refuse("a field that is computed when it is looked at", PLAIN_DATA);
+      const inner = sizeOf(field?.value);
+      height = Math.max(height, inner.height + 1);
+      values += inner.values;
+      path.pop();
+    }
+    const size = { height, values };
+    sizes.set(value, size);
+    return size;
+  }
+
+  function refuseHoles(items: readonly unknown[], keys: readonly string[]): void {
+    if (items.length > LARGEST)
+      throw refuse(`a list of ${items.length} items`, `write at most ${LARGEST} values`);
+    const hole = keys.findIndex((key, i) => key !== String(i));
+    const at = hole < 0 ? keys.length : hole;
+    if (at < items.length)
+      throw refuse("a list with holes", "give every item, or leave it out of the list", [...path, at]);
+    if (hole >= 0) throw refuse("a list with fields of its own", PLAIN_DATA);
+  }
+}
+
+const PLAIN_DATA = "hand in plain data, as JSON.parse gives it";
+
+interface Size {
+  /** Levels below it. */
+  readonly height: number;
+  readonly values: number;
+}
+
+const LEAF: Size = { height: 0, values: 1 };
+/** Being looked at. */
+const OPEN: Size = { height: 0, values: 0 };

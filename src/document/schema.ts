@@ -1,0 +1,252 @@
+import {
+  $ZodArray,
+  $ZodLazy,
+  $ZodNever,
+  $ZodObject,
+  $ZodOptional,
+  $ZodRecord,
+  $ZodString,
+  type $ZodType,
+  $ZodUnion,
+  $ZodUnknown,
+} from "zod/v4/core";
+import { type ErrorCode, type Fault, kindOf, type Path, quote, SteelyardError } from "../number/error.ts";
+import { isRecord } from "./safe.ts";
+
+/** What a document, a part of one or an object of options looks like; made on first use, by {@link once}. */
+export type Schema<T> = $ZodType<T>;
+
+/** A fault as a schema tells it: without a code it takes that of the document. */
+export type Told = Omit<Fault, "code"> & { readonly code?: ErrorCode | undefined };
+
+/** What a schema is run on, and what it leaves there: a value, and what is wrong with it. */
+export interface Payload {
+  value: unknown;
+  readonly issues: Issue[];
+}
+
+/** One of zod's own issues, or one that tells a fault of ours. */
+export interface Issue {
+  readonly code?: string;
+  path?: Path;
+  /** Of `unrecognized_keys`, with the object's schema. */
+  readonly keys?: readonly string[];
+  readonly inst?: { readonly _zod: { readonly def: { readonly shape: object } } };
+  readonly told?: Omit<Told, "path">;
+  /** Code of all faults of this place that have none of their own. */
+  place?: ErrorCode;
+}
+
+/** Runs a schema as zod runs the ones inside it. */
+export function run(schema: Schema<unknown>, payload: Payload): Payload {
+  return schema._zod.run(payload as never, { async: false }) as unknown as Payload;
+}
+
+/** Reports a fault, by its place below the value that is being read. */
+export type Refuse = (message: string, hint: string, path?: Path, code?: ErrorCode) => void;
+
+/** What a JSON Schema says of a value. */
+export type JsonSchema = { readonly [keyword: string]: unknown };
+
+/** Faults in one list or map after which no more are looked for. */
+const MOST_FAULTS = 1000;
+
+/** Makes a schema when it is first asked for, so that an import does nothing. */
+export function once<T>(make: () => Schema<T>): () => Schema<T> {
+  let made: Schema<T> | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
+
+/**
+ * A value that is looked at whole: `is` tells its kind from others, `read` takes it or refuses it, with
+ * `refuse` or by throwing one of our errors. `expected` names the kind with its article.
+ */
+export function leaf<G, T = G>(
+  expected: string,
+  json: JsonSchema,
+  is: (given: unknown) => given is G,
+  read: (given: G, refuse: Refuse) => T,
+): Schema<T> {
+  return parsedBy(new $ZodUnknown({ type: "unknown", json } as never), (payload) => {
+    const { value } = payload;
+    if (!is(value)) return refuseKind(payload, expected);
+    payload.value = attempt(payload, (refuse) => read(value, refuse));
+  }) as Schema<T>;
+}
+
+/** A value that is read on from the one of another schema, where that one has no fault. Changes the schema. */
+export function andThen<T, U>(schema: Schema<T>, read: (value: T, refuse: Refuse) => U): Schema<U> {
+  return after(schema, (payload, before) => {
+    if (payload.issues.length === before)
+      payload.value = attempt(payload, (refuse) => read(payload.value as T, refuse));
+  }) as unknown as Schema<U>;
+}
+
+/** A value whose faults have a code of their own, wherever it stands. Changes the schema. */
+export function coded<T>(code: ErrorCode, schema: Schema<T>): Schema<T> {
+  return after(schema, ({ issues }, before) => {
+    for (const issue of issues.slice(before)) issue.place ??= code;
+  });
+}
+
+function after<T>(schema: Schema<T>, step: (payload: Payload, before: number) => void): Schema<T> {
+  const { run } = schema._zod;
+  return parsedBy(schema, (payload) => {
+    const before = payload.issues.length;
+    run(payload as never, { async: false });
+    step(payload, before);
+  });
+}
+
+export function optional<T>(schema: Schema<T>): Schema<T | undefined> {
+  return new $ZodOptional({ type: "optional", innerType: schema }) as Schema<T | undefined>;
+}
+
+/** A schema that holds itself. */
+export function later<T>(schema: () => Schema<T>): Schema<T> {
+  return new $ZodLazy({ type: "lazy", getter: schema }) as Schema<T>;
+}
+
+/** A field for each of a type's, no more and no less. */
+export type Shape<T> = { readonly [K in keyof T]-?: Schema<T[K] | undefined> };
+
+/**
+ * An object with these fields and no others. What holds between fields is for `across`: it is given the
+ * fields as handed in and as far as they could be read, whether or not one of them is at fault.
+ */
+export function fields<T extends object>(
+  shape: Shape<T>,
+  across?: (given: Given, read: Partial<T>, refuse: Refuse) => void,
+): Schema<T> {
+  const schema = new $ZodObject({
+    type: "object",
+    shape: shape as { [field: string]: $ZodType },
+    catchall: new $ZodNever({ type: "never" }),
+  });
+  const { parse } = schema._zod;
+  return parsedBy(schema, (payload) => {
+    const { value } = payload;
+    if (!isRecord(value)) return refuseKind(payload, `an object of ${namesOf(shape)}`);
+    parse(payload as never, { async: false });
+    attempt(payload, (refuse) => across?.(value, payload.value as Partial<T>, refuse));
+  }) as unknown as Schema<T>;
+}
+
+/** An object of which nothing is known but that it has fields. */
+export type Given = { readonly [field: string]: unknown };
+
+/** A list of alike items. */
+export function list<T>(
+  item: Schema<T>,
+  { least = 0 }: { readonly least?: number } = {},
+): Schema<readonly T[]> {
+  const json = least > 0 ? { minItems: least } : {};
+  return parsedBy(new $ZodArray({ type: "array", element: item, json } as never), (payload) => {
+    const { value } = payload;
+    if (!Array.isArray(value)) return refuseKind(payload, "a list");
+    if (value.length < least)
+      tell(payload, { path: [], message: "an empty list", hint: "give at least one" });
+    const made: unknown[] = [];
+    for (const [i, each] of value.entries()) {
+      const read = run(item, { value: each, issues: [] });
+      made.push(read.value);
+      if (isFull(payload, read, i)) break;
+    }
+    payload.value = made;
+  }) as unknown as Schema<readonly T[]>;
+}
+
+/** An object of alike values by names, which `name` may refuse. */
+export function byName<T>(
+  each: Schema<T>,
+  name: (name: string, refuse: Refuse) => void = () => {},
+  names?: readonly string[],
+): Schema<{ readonly [name: string]: T }> {
+  const json = names === undefined ? {} : { propertyNames: { enum: names } };
+  const def = { type: "record", keyType: new $ZodString({ type: "string" }), valueType: each, json };
+  return parsedBy(new $ZodRecord(def as never), (payload) => {
+    const { value } = payload;
+    if (!isRecord(value)) return refuseKind(payload, "an object");
+    const made: { [name: string]: unknown } = {};
+    for (const [key, given] of Object.entries(value)) {
+      if (given === undefined) continue;
+      const read = run(each, { value: given, issues: [] });
+      attempt(read, (refuse) => name(key, refuse));
+      made[key] = read.value;
+      if (isFull(payload, read, key)) break;
+    }
+    payload.value = made;
+  }) as unknown as Schema<{ readonly [name: string]: T }>;
+}
+
+/** One of several kinds of value, told apart by `pick`. */
+export function choice<T>(
+  options: readonly Schema<T>[],
+  pick: (given: unknown) => Schema<T> | undefined,
+  expected: string,
+): Schema<T> {
+  const schema = new $ZodUnion({ type: "union", options: options as Schema<T>[] });
+  return parsedBy(schema, (payload) => {
+    const picked = payload.value === undefined ? undefined : pick(payload.value);
+    if (picked) run(picked, payload);
+    else refuseKind(payload, expected);
+  }) as unknown as Schema<T>;
+}
+
+/** Lets `parse` read in the schema's stead; what the schema says of itself stays for its JSON Schema. */
+function parsedBy<S extends $ZodType>(schema: S, parse: (payload: Payload) => void): S {
+  schema._zod.run = (payload) => {
+    parse(payload as unknown as Payload);
+    return payload as never;
+  };
+  return schema;
+}
+
+/** Hands on the faults of an item; true where there are too many to go on. */
+function isFull(payload: Payload, { issues }: Payload, step: string | number): boolean {
+  for (const issue of issues) {
+    issue.path = [step, ...(issue.path ?? [])];
+    payload.issues.push(issue);
+  }
+  if (payload.issues.length < MOST_FAULTS) return false;
+  tell(payload, { path: [], message: "more faults than are told here", hint: "mend these first" });
+  return true;
+}
+
+function attempt<T>(payload: Payload, step: (refuse: Refuse) => T): T | undefined {
+  try {
+    return step((message, hint, path = [], code) => tell(payload, { path, message, hint, code }));
+  } catch (error) {
+    if (!(error instanceof SteelyardError)) throw error;
+    for (const each of error.faults) tell(payload, each);
+    return undefined;
+  }
+}
+
+function tell(payload: Payload, { path, ...told }: Told): void {
+  // A copy, for zod puts the way to it before.
+  payload.issues.push({ path: [...path], told });
+}
+
+function refuseKind(payload: Payload, expected: string): void {
+  const { value } = payload;
+  const message = value === undefined ? "missing" : `expected ${expected}, got ${shown(value)}`;
+  payload.value = undefined;
+  tell(payload, { path: [], message, hint: `give ${expected}` });
+}
+
+function shown(value: unknown): string {
+  if (typeof value === "string") return quote(value);
+  return typeof value === "object" || value === undefined || typeof value === "function"
+    ? kindOf(value)
+    : quote(value).slice(1, -1);
+}
+
+/** Names enough to see what is meant. */
+export function namesOf(shape: object): string {
+  const names = Object.keys(shape);
+  return names.length > 12 ? `${names.slice(0, 10).join(", ")}, …` : names.join(", ");
+}
