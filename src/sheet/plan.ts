@@ -52,7 +52,7 @@ export class SheetPlan {
   readonly #silent: (readonly LineMark[] | undefined)[] = [];
   readonly #marks: (Marks | undefined)[] = [];
 
-  constructor(recipe: Recipe, foods: FoodTable, lines: readonly PlanLine[], recipes: RecipesById = {}) {
+  constructor(recipe: Recipe, foods: FoodTable, lines: readonly PlanLine[], recipes: RecipesById) {
     this.recipe = recipe;
     this.recipes = recipes;
     this.foods = foods;
@@ -61,6 +61,15 @@ export class SheetPlan {
     this.lifts = lines.map(({ source }) => this.scale / source.scale);
     this.spread = lines.reduce((all, { nested }) => all + (nested?.plan.spread ?? 1), 0);
     this.#indices = new Map(lines.map(({ line }, i) => [line.key, i]));
+  }
+
+  /**
+   * The plan of other lines, with all else that this one knows: every sheet that is made from another has
+   * its plan from here. `recipe` is the one that the lines are of, where more than they changed.
+   */
+  withLines(lines: readonly PlanLine[], recipe: Recipe = this.recipe): SheetPlan {
+    const of = { ...recipe, lines: lines.map(({ line }) => line) };
+    return new SheetPlan(of, this.foods, lines, this.recipes);
   }
 
   /** Where a line stands. Throws `line-unknown`. */

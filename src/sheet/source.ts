@@ -5,7 +5,6 @@ import type { State } from "../food/food.ts";
 import type { Food } from "../food/table.ts";
 import { type Fraction, ONE, times } from "../number/fraction.ts";
 import { type Ends, scaledBy } from "./ends.ts";
-import { SheetPlan } from "./plan.ts";
 import { Sheet } from "./sheet.ts";
 
 /** Something a source says of itself for one component. */
@@ -103,5 +102,5 @@ function sheetSource(id: string, asEaten: Sheet, left: Shares): Source {
 function cookedAgain({ plan, values }: Sheet, shares: Shares): Sheet {
   const dry = new Map([...shares].filter(([id]) => id !== "water"));
   const lines = plan.lines.map((line) => ({ ...line, source: line.source.again(dry) }));
-  return new Sheet(new SheetPlan(plan.recipe, plan.foods, lines, plan.recipes), values);
+  return new Sheet(plan.withLines(lines), values);
 }
