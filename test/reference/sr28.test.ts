@@ -95,7 +95,14 @@ const described: Readonly<Record<string, ComponentId>> = {
 };
 
 /** Components that the starter foods hold beyond SR28's own figures, or by a formula. */
-const ownRules: readonly ComponentId[] = ["linoleicAcid", "alphaLinolenicAcid", "omega3", "omega6", "iodine"];
+const ownRules: readonly ComponentId[] = [
+  "linoleicAcid",
+  "alphaLinolenicAcid",
+  "omega3",
+  "omega6",
+  "iodine",
+  "coumarin",
+];
 
 /** How many of one unit make one of another. */
 const inOne: Readonly<Record<string, string>> = {

@@ -3,6 +3,7 @@ import { exact, fraction, minus, over, toText } from "../../number/fraction.ts";
 import type { ComponentId } from "../components.ts";
 import type { Figure, FoodInput, FoodMeasure } from "../food.ts";
 import { cautions } from "./cautions.ts";
+import { coumarin } from "./coumarin.ts";
 import { fattyAcids, type Printed } from "./fattyAcids.ts";
 import { iodine } from "./iodine.ts";
 import {
@@ -61,10 +62,12 @@ function readFigures(row: Row, standIn: boolean): FoodInput["per100g"] {
     });
   }
   const iodineFigure = Object.hasOwn(iodine, row.id) ? iodine[row.id] : undefined;
+  const coumarinFigure = Object.hasOwn(coumarin, row.id) ? coumarin[row.id] : undefined;
   return {
     ...figures,
     ...fattyAcids(acids, longChain, standIn),
     ...(iodineFigure && { iodine: iodineFigure }),
+    ...(coumarinFigure && { coumarin: coumarinFigure }),
   };
 }
 
