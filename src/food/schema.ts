@@ -110,6 +110,7 @@ function figureSchema(): Schema<Figure> {
       low: optional(plain),
       high: optional(plain),
       borrowedFrom: optional(text(200)),
+      calculated: optional(text()),
       derived: optional(text()),
       presumed: optional(
         leaf(
