@@ -1,5 +1,5 @@
 import { isRecord } from "../document/safe.ts";
-import { collect, type Fault, fault, throwIfAny } from "../number/error.ts";
+import { collect, type Fault, fault, kindOf, throwIfAny } from "../number/error.ts";
 import { compare, type Fraction, times, type Value } from "../number/fraction.ts";
 import { amount } from "./amount.ts";
 import { readValue } from "./amount-data.ts";
@@ -22,7 +22,7 @@ export function checkFoodless(written: unknown): string | { readonly value: Valu
   if (!isRecord(written)) {
     throw fault(
       "amount-malformed",
-      "not an amount",
+      `${kindOf(written)} is not an amount`,
       'write text such as "1 1/2 tbsp", or { value: 100, unit: "g" }',
     );
   }

@@ -11,7 +11,7 @@ import {
   readAs,
   type Schema,
 } from "../document/schema.ts";
-import { fault, quote } from "../number/error.ts";
+import { fault, kindOf, quote } from "../number/error.ts";
 import { exact, toText } from "../number/fraction.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
@@ -140,6 +140,10 @@ export const measures: () => Schema<ReadySet> = /* @__PURE__ */ once(() =>
 /** Throws `measures-unknown`, `measures-malformed`. */
 export function readyMeasures(given: unknown): ReadySet {
   if (typeof given === "string") return readyNamed(given);
+  if (typeof given !== "object" || given === null || Array.isArray(given)) {
+    const hint = `use ${measureSetNames.join(", ")}, or give a set of your own`;
+    throw fault("measures-malformed", `${kindOf(given)} is no set of measures`, hint);
+  }
   const name = measureSetNames.find((n) => measureSets[n] === given);
   if (name) return readyNamed(name);
   const set = checked.has(given as MeasureSet) ? (given as MeasureSet) : measureSet(given);
