@@ -4,6 +4,7 @@ import {
   absolute,
   compare,
   decimalText,
+  Exact,
   exact,
   type Fraction,
   fixedText,
@@ -14,7 +15,6 @@ import {
   minus,
   nearest,
   times,
-  toDecimal,
   toStep,
 } from "../number/fraction.ts";
 import { checkWords } from "../table/readLanguage.ts";
@@ -86,7 +86,7 @@ export function formatAmount(a: Amount, how: FormatHow = {}): string {
 const ADDED = " + ";
 
 function one(a: Amount, how: FormatHow, words: UnitWords): string {
-  const { text, shown } = figureText(a.exact, takesFractions(a), how);
+  const { text, shown } = figureText(a.value, takesFractions(a), how);
   const marked = how.decimal === "comma" ? text.replace(".", ",") : text;
   const whose = whoseUnit(a, how.measures, words);
   return `${marked} ${whose === "" ? "" : `${whose} `}${unitText(a, shown, words)}`;
@@ -134,7 +134,7 @@ function nearestFraction(figure: Fraction, denominators: readonly number[]): Fra
 }
 
 function unitText(a: Amount, shown: Fraction, words: UnitWords): string {
-  const category = (words.category ?? englishWords.category)?.(toDecimal(shown)) ?? "other";
+  const category = (words.category ?? englishWords.category)?.(shown) ?? "other";
   if (a.kind === "own") return ownText(a.unit, category, words);
   const word = Object.hasOwn(words.units, a.unit) ? words.units[a.unit] : undefined;
   if (word === undefined) return a.unit;
@@ -163,7 +163,15 @@ function sameSet(a: Measures, b: Measures): boolean {
 }
 
 function checkAmount(a: unknown): void {
-  if (typeof a === "object" && a !== null && "exact" in a && "unit" in a && "kind" in a) return;
+  if (
+    typeof a === "object" &&
+    a !== null &&
+    "value" in a &&
+    a.value instanceof Exact &&
+    "unit" in a &&
+    "kind" in a
+  )
+    return;
   const what = typeof a === "string" ? `the text ${quote(a)}` : kindOf(a);
   throw fault("amount-malformed", `${what} is not an amount`, 'read it first: amount("100 g")');
 }

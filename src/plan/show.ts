@@ -16,7 +16,7 @@ export function lineAmount(s: Sheet | undefined, i: number, language: Language):
   const isGrams = line.amount.unit === "g";
   if (purchasedGrams(s, i)) {
     const written = isGrams
-      ? figure(line.amount.exact, { unit: "g", language }).text
+      ? figure(line.amount.value, { unit: "g", language }).text
       : shownAmount(line.amount, s.origin.measures, language);
     return say(language, "{amount} as purchased ({grams} edible)", { amount: written, grams });
   }

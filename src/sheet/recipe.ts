@@ -36,9 +36,9 @@ function amountNow(s: Sheet, i: number): WrittenAmount {
   if (!line || !reader || !now) return "0 g";
   const written = reader.read(line.amount);
   // One tablespoon is not another: the same unit can be of another set by now.
-  const { exact: figure, unit, size } = written;
+  const { value: figure, unit, size } = written;
   const sizes = size && now.size ? equals(size, now.size) : size === now.size;
-  const same = unit === now.unit && equals(figure, now.exact) && sizes;
+  const same = unit === now.unit && equals(figure, now.value) && sizes;
   const { measures } = s.origin;
   return same ? line.amount : formatAmount(now, measures === undefined ? {} : { measures });
 }

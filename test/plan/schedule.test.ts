@@ -174,14 +174,14 @@ describe("a cooking schedule", () => {
           for (const { sheet: s, runs, vessel } of pots) {
             const room = (of: Sheet): Fraction =>
               compare(of.masses.raw, of.masses.cooked) > 0 ? of.masses.raw : of.masses.cooked;
-            const size = vessel?.capacity.exact ?? ZERO;
+            const size = vessel?.capacity.value ?? ZERO;
             for (const [, of] of quantities(w.plan)) {
               const parts = runs.map((run) => times(of(run.sheet), fraction(run.exactCount)));
               expect(text(sum(parts))).toBe(text(of(s)));
             }
             const fits = (of: Fraction): boolean => compare(of, size) <= 0;
             const count = runs.reduce((n, { exactCount }) => n + exactCount, 0n);
-            expect(text(vessel?.needs?.exact ?? exact(-1))).toBe(text(room(s)));
+            expect(text(vessel?.needs?.value ?? exact(-1))).toBe(text(room(s)));
             if (vessel?.fit === "fits") expect([fits(room(s)), count]).toEqual([true, 1n]);
             if (vessel?.fit === "overflows") expect([fits(room(s)), count]).toEqual([false, 1n]);
             if (vessel?.fit === "several") {
@@ -421,7 +421,7 @@ describe("room in a vessel", () => {
     expect(use(made([stock], {}, "1.2"), "2 l")).toMatchObject({ fit: "several", by: "density", silent: [] });
     expect(use(made([stock], {}, "1.2"), "2 l")?.needs?.value.toString()).toBe("2.5");
     // A US gallon is 231 cubic inches, 3785.411784 ml (NIST SP 811).
-    expect(use(made([stock], {}, "1.2"), "1 us gallon")?.needs?.exact).toEqual(
+    expect(use(made([stock], {}, "1.2"), "1 us gallon")?.needs?.value).toEqual(
       exact("2500000000/3785411784"),
     );
   });
@@ -435,7 +435,7 @@ describe("room in a vessel", () => {
     ]);
     const found = use(plan, "2 l");
     expect(found).toMatchObject({ fit: "several", by: "lines" });
-    expect(text(found?.needs?.exact ?? ZERO)).toBe(text(exact("2.173176473")));
+    expect(text(found?.needs?.value ?? ZERO)).toBe(text(exact("2.173176473")));
     const codes = cookingSchedule(plan, { meals: { m: { vessel: "2 l" } } }).notes.map(({ code }) => code);
     expect(codes).toEqual(["several-runs", "volume-by-lines"]);
   });
@@ -451,7 +451,7 @@ describe("room in a vessel", () => {
   it("is by the lightest of a food's cups and spoons, which takes most room", () => {
     const light = made([{ key: "oats", food: "oats", amount: "1 kg" }]);
     // 50 g in a US cup of 236.5882365 ml, and not 16 g in a tablespoon of 14.78676478125 ml.
-    expect(text(use(light, "2 l")?.needs?.exact ?? ZERO)).toBe(text(exact("4.73176473")));
+    expect(text(use(light, "2 l")?.needs?.value ?? ZERO)).toBe(text(exact("4.73176473")));
   });
 
   it("is each dish's own where dishes have vessels of their own", () => {

@@ -60,7 +60,7 @@ const formulas: readonly (readonly [string, ColumnFormula])[] = [
   ["broken", (at) => (at.get("fat").exact.n > 0n ? at.get("nowhere") : at.get("fat"))],
   ["round", (at) => (at.total("grams").exact.n % 3n === 0n ? at.get("about") : at.get("grams"))],
   ["about", (at) => at.get("round")],
-  ["looked", (at) => at.line?.amount.exact.n.toString() ?? "0"],
+  ["looked", (at) => at.line?.amount.value.n.toString() ?? "0"],
 ];
 
 function take(s: Sheet, { table }: Made, { ...step }: Step, fresh: number): Sheet {

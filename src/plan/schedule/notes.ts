@@ -191,7 +191,7 @@ const BY_LINES =
 
 function sizes({ capacity, needs }: VesselUse, language: Language): ReturnType<Gaps> {
   const shown = (of: VesselUse["capacity"]): string => shownAmount(of, undefined, language);
-  const excess = needs && withExact(capacity, minus(needs.exact, capacity.exact));
+  const excess = needs && withExact(capacity, minus(needs.value, capacity.value));
   return {
     capacity: shown(capacity),
     needs: needs ? shown(needs) : "",

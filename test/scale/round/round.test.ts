@@ -103,9 +103,9 @@ function choices(s: Sheet): { readonly grams: Fraction; readonly exact: Fraction
   return s.lines
     .filter((line) => line.scaling !== "per-portion")
     .map((line) => {
-      const size = gramsOf(line.amount) ?? millilitresOf(line.amount) ?? line.amount.exact;
+      const size = gramsOf(line.amount) ?? millilitresOf(line.amount) ?? line.amount.value;
       return measurable(camp, line.amount, { measures: "metric" }).map((m) => ({
-        grams: times(line.exactGrams, over(m.exact, size)),
+        grams: times(line.exactGrams, over(m.value, size)),
         exact: line.exactGrams,
       }));
     });
@@ -226,10 +226,10 @@ describe("rounding to a kitchen", () => {
           if (grams) expect(isMultiple(grams, "5")).toBe(true);
           // Quarter teaspoons, and thirds of a cup, are 1/12 of 15 ml at the finest; the jug has tens.
           else if (ml) expect(isMultiple(ml, "5/12")).toBe(true);
-          else expect(isMultiple(a.exact, "1/2")).toBe(true);
+          else expect(isMultiple(a.value, "1/2")).toBe(true);
           // What is printed reads back as the same amount.
           const text = formatAmount(a, { measures: "metric" });
-          expect(equals(amount(text, { measures: "metric", own: ["medium"] }).exact, a.exact)).toBe(true);
+          expect(equals(amount(text, { measures: "metric", own: ["medium"] }).value, a.value)).toBe(true);
         }
       }),
       { numRuns: 200 },
@@ -266,7 +266,7 @@ describe("armed-forces ounce rounding (US DoD, Armed Forces Recipe Service, A. G
       );
       const rounded = roundToKitchen(s, quarterOunce);
       if (!(rounded instanceof Rounded)) throw new Error("it can be weighed");
-      expect(toText(rounded.sheet.lines[0]?.amount.exact ?? ZERO)).toBe(toText(exact(5 + quarters / 4)));
+      expect(toText(rounded.sheet.lines[0]?.amount.value ?? ZERO)).toBe(toText(exact(5 + quarters / 4)));
     }
   });
 });
@@ -308,7 +308,7 @@ describe("what a cook is told", () => {
     const rounded = roundToKitchen(s, camp, { lines: { flour: "cup", egg: "medium", oil: "as-written" } });
     if (!(rounded instanceof Rounded)) throw new Error("it can be measured");
     expect(rounded.lines.map((l) => l.after.unit)).toEqual(["cup", "medium", "g"]);
-    expect(rounded.lines[1]?.after.exact).toEqual(exact(2));
+    expect(rounded.lines[1]?.after.value).toEqual(exact(2));
     expect(rounded.lines[2]).toMatchObject({ kept: "as-written", measurable: false });
   });
 
