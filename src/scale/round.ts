@@ -15,10 +15,11 @@ export { type RoundBound, Rounded, RoundedTogether, RoundingOutOfReach } from ".
  * in this order:
  *
  * 1. Firm demands hold, and a line's own `least` and `most`.
- * 2. The worst that a target is off beyond its tolerance, as a share of the target, is least: none,
- *    where that can be.
+ * 2. Each target that held before stays within its tolerance. Where not all can, the worst that one
+ *    is off beyond it, as a share of what it asks, is least. What was missed before is not pursued at
+ *    the cost of what held: `fit` first.
  * 3. The ratios drift least: Σ |amount ÷ (amount before × common) − 1| over the lines, with the common
- *    factor that makes it so. Where the demands do not hold the size of a portion from both sides
+ *    factor that makes it so. Where what is held does not fix the size of a portion from both sides
  *    (at least some of one thing and at most some of another) the common factor is 1.
  * 4. Amounts stay nearest to what they were, and lines earlier in the alphabet come out smaller.
  *

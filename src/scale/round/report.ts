@@ -1,25 +1,15 @@
 import type { Decimal } from "decimal.js";
 import type { Amount } from "../../measure/amount.ts";
-import {
-  compare,
-  type Fraction,
-  minus,
-  ONE,
-  over,
-  plus,
-  times,
-  toDecimal,
-  ZERO,
-} from "../../number/fraction.ts";
+import { type Fraction, minus, ONE, over, toDecimal, ZERO } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { Demand } from "../demand.ts";
 import { missOf } from "../fit/answer.ts";
 import { boundAt } from "../fit/bound.ts";
-import type { Asked } from "../fit/brought.ts";
 import { demandText, subjectUnit } from "../fit/words.ts";
 import type { Kept, LineOffers } from "./candidates.ts";
 import type { Chosen, FoundRounding, Rounding } from "./choose.ts";
+import { type Figures, holdsWithin, slackOf } from "./heldBefore.ts";
 import { figuresAt } from "./problem.ts";
 
 /** What became of one line of the batch. */
@@ -63,6 +53,8 @@ export interface RoundedDemand {
   readonly exactMiss: Fraction;
   /** Whether it holds within the tolerance; a firm one has none. */
   readonly holds: boolean;
+  /** Whether it held so before. What did not is not pursued at the cost of what did, and stays missed. */
+  readonly heldBefore: boolean;
 }
 
 /** How far a choice of amounts is from what it should be. */
@@ -73,7 +65,7 @@ export interface Drift {
   /** The common factor, by which that sum is least; 1 where demands do not hold the portion's size. */
   readonly common: Decimal;
   readonly exactCommon: Fraction;
-  /** The worst that a target is off beyond its tolerance, as a share of it; 0 where all hold. */
+  /** The worst that a target that held before is off beyond its tolerance, as a share of it; 0 where all such hold. */
   readonly excess: Decimal;
   readonly exactExcess: Fraction;
   /** Whether every firm demand holds. */
@@ -129,7 +121,9 @@ export function roundedDemands(
     const { demand, brought } = asked;
     const at = (choice: Chosen): Figures => figuresAt(brought, lines, (line) => factorOf(choice, line));
     const after = at(offers);
-    const exactBefore = quotientOf(figuresAt(brought, lines, () => ONE));
+    const then = figuresAt(brought, lines, () => ONE);
+    const exactBefore = quotientOf(then);
+    const slack = slackOf(demand, task.tolerance);
     const exactBrings = quotientOf(after);
     const exactLineByLine = quotientOf(at(lineByLine.offers));
     const exactMiss = exactBrings ? missOf(demand, exactBrings) : ZERO;
@@ -146,19 +140,20 @@ export function roundedDemands(
       bound: boundAt(sheets, demand.subject, brought),
       miss: toDecimal(exactMiss),
       exactMiss,
-      holds: holdsWithin(asked, demand.firm ? ZERO : task.tolerance, after),
+      holds: holdsWithin(demand, slack, after),
+      heldBefore: holdsWithin(demand, slack, then),
     };
   });
 }
-
-type Figures = ReturnType<typeof figuresAt>;
 
 function quotientOf({ value, per }: Figures): Fraction | null {
   return per.n === 0n ? null : over(value, per);
 }
 
-function holdsWithin({ demand: { least, most } }: Asked, slack: Fraction, { value, per }: Figures): boolean {
-  const low = least && times(times(least, minus(ONE, slack)), per);
-  const high = most && times(times(most, plus(ONE, slack)), per);
-  return !(low && compare(value, low) < 0) && !(high && compare(value, high) > 0);
+/** Whether every demand holds, targets within the tolerance. */
+export function allHold({ task, lines }: FoundRounding, { offers }: Rounding): boolean {
+  return task.asked.every(({ demand, brought }) => {
+    const at = figuresAt(brought, lines, (line) => factorOf(offers, line));
+    return holdsWithin(demand, slackOf(demand, task.tolerance), at);
+  });
 }

@@ -11,6 +11,7 @@ import type { Sheets } from "../fit/sheets.ts";
 import { moveLines, type ScaleNote } from "../move.ts";
 import { type FoundRounding, leastBroken, type Rounding } from "./choose.ts";
 import {
+  allHold,
   type Drift,
   driftOf,
   factorOf,
@@ -34,8 +35,9 @@ export interface RoundBound {
 abstract class Measured extends Shown {
   /**
    * `met`: every demand holds, targets within their tolerance, and no choice drifts less. `nearest`:
-   * not every target can be held, and no choice has less of an excess. `stopped`: the best that was
-   * found when the search ran out of its nodes; see `bound`.
+   * not every target holds; of those that held before no choice misses the worst by less, and those
+   * that did not are not pursued. `stopped`: the best that was found when the search ran out of its
+   * nodes; see `bound`.
    */
   readonly status: "met" | "nearest" | "stopped";
   /** Every line, by sheet, in the recipe's order. */
@@ -56,7 +58,7 @@ abstract class Measured extends Shown {
     super();
     this.#found = found;
     this.#best = best;
-    this.status = found.status === "out-of-reach" ? "stopped" : found.status;
+    this.status = statusOf(found, best);
     this.lines = roundedLines(found, best);
     this.drift = driftOf(best);
     this.lineByLine = driftOf(found.lineByLine);
@@ -178,6 +180,11 @@ export class RoundingOutOfReach extends Shown {
 }
 
 export type { Measured };
+
+function statusOf(found: FoundRounding, best: Rounding): Measured["status"] {
+  if (found.status === "stopped" || found.status === "out-of-reach") return "stopped";
+  return allHold(found, best) ? "met" : "nearest";
+}
 
 function boundOf({ excess, drift }: { readonly excess: Fraction; readonly drift: Fraction }): RoundBound {
   return {

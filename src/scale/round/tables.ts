@@ -77,6 +77,9 @@ function driftNote({ drift, lineByLine }: Measured, language: Language): string 
   return say(language, lineByLine.limitsHold ? text : `${text}, past a limit`, each);
 }
 
+const LOST = "{demand}: off by more than its tolerance";
+const MISSED = "{demand}: missed before rounding, and still";
+
 /** How far from proven. */
 function proofNotes({ bound, nodes }: Measured, language: Language): string[] {
   if (!bound) return [];
@@ -114,7 +117,7 @@ function demandsTable(r: Measured, language: Language): Table {
     notes: [
       ...r.demands
         .filter(({ holds }) => !holds)
-        .map(({ asked }) => say(language, "{demand}: off by more than its tolerance", { demand: asked })),
+        .map(({ asked, heldBefore }) => say(language, heldBefore ? LOST : MISSED, { demand: asked })),
       ...r.notProven.map(({ text }) => text),
     ],
   });

@@ -36,15 +36,23 @@ export interface Candidate {
   readonly quantity: Fraction;
 }
 
-/** `lower ≤ constant + Σ perUnit × quantity ≤ upper`, tolerance already in the ends. */
-export interface AmountDemand extends Span {
+/** `constant + Σ perUnit × quantity`. */
+export interface QuantitySum {
   /** By line, per unit of its quantity. */
   readonly perUnit: readonly Fraction[];
   readonly constant: Fraction;
+}
+
+/** `lower ≤ constant + Σ perUnit × quantity ≤ upper`, tolerance already in the ends. */
+export interface AmountDemand extends Span, QuantitySum {
   /** A firm demand never yields. */
   readonly firm: boolean;
-  /** What counts as an excess of 1, above 0: the target, for an excess in parts of it. Default 1. */
-  readonly scale?: Fraction;
+  /**
+   * What counts as an excess of 1, above 0 whatever is chosen: the target, for an excess in parts of
+   * it. A quotient `a / b ≥ t`, written `a − t × b ≥ 0`, is off by parts of `t × b`, which is a sum of
+   * its own. Default 1.
+   */
+  readonly scale?: Fraction | QuantitySum;
 }
 
 export interface AmountsEffort {

@@ -1,6 +1,13 @@
 import { type Fault, type Path, throwIfAny } from "../../number/error.ts";
-import { ZERO } from "../../number/fraction.ts";
-import { type Amounts, type AmountsEffort, type AmountsProblem, DEFAULT_NODES } from "./amounts.ts";
+import { least, plus, sum, times, ZERO } from "../../number/fraction.ts";
+import {
+  type AmountDemand,
+  type AmountLine,
+  type Amounts,
+  type AmountsEffort,
+  type AmountsProblem,
+  DEFAULT_NODES,
+} from "./amounts.ts";
 import { leastDrift } from "./drift.ts";
 import { leastExcess } from "./excess.ts";
 import type { Ordering } from "./hunt.ts";
@@ -45,13 +52,13 @@ export function chooseAmounts(problem: AmountsProblem, effort: AmountsEffort = {
   if (first.chosen === undefined) {
     return { status: "stopped", bound: { excess: first.bound, drift: ZERO }, nodes: first.nodes };
   }
-  const least = leastDrift(t, ordering, first.excess, first.chosen, limit - first.nodes);
-  const nodes = first.nodes + least.nodes;
-  const best = stated(t, least.chosen);
-  if (proven && least.bound === undefined)
+  const second = leastDrift(t, ordering, first.excess, first.chosen, limit - first.nodes);
+  const nodes = first.nodes + second.nodes;
+  const best = stated(t, second.chosen);
+  if (proven && second.bound === undefined)
     return { status: best.excess.n === 0n ? "met" : "nearest", ...best, nodes };
   // Whoever exceeds less is among those within this excess, so the bound on the drift holds for all.
-  const bound = { excess: first.bound, drift: least.bound ?? best.drift };
+  const bound = { excess: first.bound, drift: second.bound ?? best.drift };
   return { status: "stopped", best, bound, nodes };
 }
 
@@ -67,11 +74,23 @@ function faultsIn({ lines, demands, common }: AmountsProblem): Fault[] {
       add(["lines", i], "a figure below zero", "give amounts and weights of 0 or more");
   }
   for (const [i, { scale }] of demands.entries()) {
-    if (scale && scale.n <= 0n)
+    if (scale && !isAbove(scale, lines))
       add(["demands", i, "scale"], "a scale that is not above zero", "give one above 0");
   }
   if (common && common.n <= 0n) add(["common"], "a common factor that is not above zero", "give one above 0");
   return faults;
+}
+
+/** Whether a scale is above 0 whatever is chosen. */
+function isAbove(scale: NonNullable<AmountDemand["scale"]>, lines: readonly AmountLine[]): boolean {
+  if (!("perUnit" in scale)) return scale.n > 0n;
+  const worst = lines.map(({ candidates }, i) => {
+    const [first = ZERO, ...others] = candidates.map(({ quantity }) =>
+      times(scale.perUnit[i] ?? ZERO, quantity),
+    );
+    return others.reduce(least, first);
+  });
+  return plus(scale.constant, sum(worst)).n > 0n;
 }
 
 /** Lines that sway the demands most come first; candidates nearest to the exact amount are tried first. */
@@ -97,6 +116,7 @@ function twinsOf({ lines, demands }: AmountsProblem): number[] {
       exact,
       weight,
       ...demands.map((d) => d.perUnit[i] ?? ZERO),
+      ...demands.map(({ scale }) => (scale && "perUnit" in scale ? (scale.perUnit[i] ?? ZERO) : ZERO)),
       ...candidates.map((c) => c.quantity),
     ];
     const key = figures.map(({ n, d }) => `${n}/${d}`).join();

@@ -1,7 +1,7 @@
 import { type Fraction, fraction } from "../../number/fraction.ts";
 import { hunt, type Ordering } from "./hunt.ts";
 import { charge, type Rounded, rounded } from "./multipliers.ts";
-import { type Restriction, ranked, shiftFor, smallest } from "./restriction.ts";
+import { largest, type Restriction, ranked, shiftFor, smallest } from "./restriction.ts";
 import { settle } from "./settle.ts";
 import { type AtCommon, bestCommon, costsAt, type Tables, totalOf, windows } from "./tables.ts";
 
@@ -143,8 +143,4 @@ function chargedBy(cost: Rounded, demands: readonly Rounded[], rates: Float64Arr
 
 function isOver(a: AtCommon, than: AtCommon): boolean {
   return a.cost * than.common > than.cost * a.common;
-}
-
-function largest(values: readonly bigint[]): bigint {
-  return -smallest(values.map((v) => -v));
 }

@@ -1,10 +1,10 @@
 import { compare, type Fraction, fraction, negate, ZERO } from "../../number/fraction.ts";
-import { hunt, type Ordering } from "./hunt.ts";
+import { type HuntEnd, hunt, type Ordering } from "./hunt.ts";
 import { minimise } from "./minimise.ts";
 import type { Programme, Row, Term } from "./programme.ts";
-import { type Restriction, smallest } from "./restriction.ts";
+import { largest, type Restriction, smallest } from "./restriction.ts";
 import { settle } from "./settle.ts";
-import { costsAt, excessOf, type Tables, totalOf, windows } from "./tables.ts";
+import { costsAt, excessOf, type Tables, totalOf, varies, type Window, windows } from "./tables.ts";
 
 /** The least worst excess, and a choice that has it. */
 export interface LeastExcess {
@@ -36,20 +36,28 @@ export function leastExcess(t: Tables, ordering: Ordering, nodes: number): Least
     ...windows(t.demands, excess, short),
     together(t, bound, excess, short),
   ];
-  const first = known ? restrictions(known.excess, true) : restrictions(most(t), false);
-  const end = hunt({ ...ordering, restrictions: first, nodes }, (choice) => {
-    const excess = excessOf(t.demands, choice);
-    best = { chosen: [...choice], excess };
-    if (compare(excess, bound.excess) <= 0) return "enough";
-    return restrictions(excess, true).map((r) => r.limit);
-  });
+  // Where what counts as an excess depends on the choice, so do the restrictions: the hunt begins anew.
+  const again = varies(t);
+  const search = (first: readonly Restriction[], left: number): HuntEnd =>
+    hunt({ ...ordering, restrictions: first, nodes: left }, (choice) => {
+      const excess = excessOf(t.demands, choice);
+      best = { chosen: [...choice], excess };
+      if (again || compare(excess, bound.excess) <= 0) return "enough";
+      return restrictions(excess, true).map((r) => r.limit);
+    });
+  let end = search(known ? restrictions(known.excess, true) : restrictions(most(t), false), nodes);
+  let used = end.nodes;
+  while (end.end === "enough" && best && compare(best.excess, bound.excess) > 0) {
+    end = search(restrictions(best.excess, true), nodes - used);
+    used += end.nodes;
+  }
   const state = end.end === "stopped" ? "stopped" : best ? "found" : "none";
   const proven = state === "found" && best ? best.excess : bound.excess;
-  return { end: state, excess: ZERO, ...best, bound: proven, nodes: end.nodes };
+  return { end: state, excess: ZERO, ...best, bound: proven, nodes: used };
 }
 
 function holdsFirm({ demands }: Tables, chosen: readonly number[]): boolean {
-  const firm = demands.filter((d) => d.gives === 0n);
+  const firm = demands.filter((d) => !d.gives);
   return windows(firm, ZERO).every(({ values, limit }) => totalOf(values, chosen) <= limit);
 }
 
@@ -57,11 +65,11 @@ function holdsFirm({ demands }: Tables, chosen: readonly number[]): boolean {
 function most({ demands }: Tables): Fraction {
   let worst: Fraction = ZERO;
   for (const { values, lower, upper, gives } of demands) {
-    if (gives === 0n) continue;
-    const all = values.map((line) => ({ low: smallest(line), high: -smallest(line.map((v) => -v)) }));
+    if (!gives) continue;
+    const all = values.map((line) => ({ low: smallest(line), high: largest(line) }));
     const high = all.reduce((sum, { high }) => sum + high, 0n) - (upper ?? lower ?? 0n);
     const low = (lower ?? upper ?? 0n) - all.reduce((sum, { low }) => sum + low, 0n);
-    for (const by of [high, low]) if (compare({ n: by, d: gives }, worst) > 0) worst = fraction(by, gives);
+    for (const by of [high, low]) if (by * worst.d > worst.n * gives.least) worst = fraction(by, gives.least);
   }
   return worst;
 }
@@ -72,7 +80,10 @@ interface Relaxed {
   readonly weights: readonly Fraction[];
 }
 
-/** Lets every line take any blend of its candidates; nothing where even so a firm demand cannot hold. */
+/**
+ * Lets every line take any blend of its candidates, and an excess of 1 widen an end by all that it can;
+ * nothing where even so a firm demand cannot hold.
+ */
 function relaxed({ demands, problem }: Tables): Relaxed | undefined {
   const offsets: number[] = [];
   let count = 1;
@@ -86,11 +97,9 @@ function relaxed({ demands, problem }: Tables): Relaxed | undefined {
     lower: one,
     upper: one,
   }));
-  const gives = demands.flatMap((d) =>
-    [d.upper, d.lower].filter((end) => end !== undefined).map(() => d.gives),
-  );
-  for (const [r, { values, limit }] of windows(demands, ZERO).entries()) {
-    const terms: Term[] = [{ variable: 0, coefficient: fraction(-(gives[r] as bigint)) }];
+  const ends = windows(demands, ZERO);
+  for (const { values, limit, gives } of ends) {
+    const terms: Term[] = [{ variable: 0, coefficient: fraction(-(gives?.most ?? 0n)) }];
     for (const [i, line] of values.entries()) {
       for (const [k, v] of line.entries())
         terms.push({ variable: (offsets[i] as number) + k, coefficient: fraction(v) });
@@ -100,24 +109,21 @@ function relaxed({ demands, problem }: Tables): Relaxed | undefined {
   const programme: Programme = { variables: Array.from({ length: count }, () => ({ lower: ZERO })), rows };
   const least = minimise(programme, [{ variable: 0, coefficient: one }]);
   if (least.status === "infeasible") return undefined;
-  const none = gives.map(() => ZERO);
+  const none = ends.map(() => ZERO);
   if (least.status !== "optimal") return { excess: ZERO, weights: none };
   const prices = least.prices.rows.slice(problem.lines.length);
   return { excess: least.objectives[0] ?? ZERO, weights: prices.map(negate) };
 }
 
 /** The windows added up by their weights: what holds for each holds for the sum. */
-function together(
-  { demands, problem }: Tables,
-  { weights }: Relaxed,
-  excess: Fraction,
-  short: boolean,
-): Restriction {
+function together(t: Tables, { weights }: Relaxed, excess: Fraction, short: boolean): Restriction {
+  const sum = windows(t.demands, excess, short);
+  // What was enlarged counts for as much less.
+  const large = varies(t) ? excess.d : 1n;
   const under = weights.reduce((so, { d }) => so * d, 1n);
-  const sum = windows(demands, excess, short);
-  const by = weights.map(({ n, d }) => n * (under / d));
+  const by = weights.map(({ n, d }, r) => n * (under / d) * (large / (sum[r] as Window).by));
   return {
-    values: problem.lines.map(({ candidates }, i) =>
+    values: t.problem.lines.map(({ candidates }, i) =>
       candidates.map((_, k) =>
         sum.reduce(
           (total, { values }, r) =>

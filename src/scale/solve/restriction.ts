@@ -24,6 +24,12 @@ export function smallest(values: readonly bigint[]): bigint {
   return least;
 }
 
+export function largest(values: readonly bigint[]): bigint {
+  let [most = 0n] = values;
+  for (const v of values) if (v > most) most = v;
+  return most;
+}
+
 /** The indices of some values, the least first, earlier ones first among equals. */
 export function ranked(values: readonly bigint[]): number[] {
   return values

@@ -9,8 +9,8 @@ import {
   times,
   ZERO,
 } from "../../number/fraction.ts";
-import type { AmountDemand, AmountsProblem, Choice } from "./amounts.ts";
-import type { Restriction } from "./restriction.ts";
+import type { AmountDemand, AmountsProblem, Choice, QuantitySum } from "./amounts.ts";
+import { largest, type Restriction, smallest } from "./restriction.ts";
 
 /** An amounts problem in whole numbers: what each candidate adds to each demand, and its ratio. */
 export interface Tables {
@@ -29,8 +29,18 @@ export interface WholeDemand {
   readonly values: readonly (readonly bigint[])[];
   readonly lower: bigint | undefined;
   readonly upper: bigint | undefined;
-  /** What an excess of 1 widens an end by; 0 where the demand is firm. */
-  readonly gives: bigint;
+  /** What an excess of 1 widens an end by; nothing where the demand is firm. */
+  readonly gives: Gives | undefined;
+}
+
+/** `constant + Σ value of the chosen`, above 0. */
+export interface Gives {
+  readonly constant: bigint;
+  /** By line, by candidate; nothing where it is the same whatever is chosen. */
+  readonly values: readonly (readonly bigint[])[] | undefined;
+  /** The least and the most that it comes to. */
+  readonly least: bigint;
+  readonly most: bigint;
 }
 
 export function tablesOf(problem: AmountsProblem): Tables {
@@ -54,19 +64,49 @@ export function tablesOf(problem: AmountsProblem): Tables {
 function wholeDemand({ lines }: AmountsProblem, demand: AmountDemand): WholeDemand {
   const lower = demand.lower && minus(demand.lower, demand.constant);
   const upper = demand.upper && minus(demand.upper, demand.constant);
-  const gives = demand.firm ? ZERO : (demand.scale ?? ONE);
-  const adds = lines.map(({ candidates }, i) => {
-    const per = demand.perUnit[i] ?? ZERO;
-    return candidates.map(({ quantity }) => (per.n === 0n ? ZERO : times(per, quantity)));
-  });
-  const under = underAll([...adds.flat(), lower ?? ZERO, upper ?? ZERO, gives]);
+  const scale = demand.firm ? undefined : (demand.scale ?? ONE);
+  const varies = scale !== undefined && "perUnit" in scale;
+  const constant = varies ? scale.constant : scale;
+  const addsTo = ({ perUnit }: Pick<QuantitySum, "perUnit">): Fraction[][] =>
+    lines.map(({ candidates }, i) => {
+      const per = perUnit[i] ?? ZERO;
+      return candidates.map(({ quantity }) => (per.n === 0n ? ZERO : times(per, quantity)));
+    });
+  const adds = addsTo(demand);
+  const more = varies ? addsTo(scale) : undefined;
+  const under = underAll([
+    ...adds.flat(),
+    ...(more ?? []).flat(),
+    lower ?? ZERO,
+    upper ?? ZERO,
+    constant ?? ZERO,
+  ]);
   const whole = (f: Fraction): bigint => f.n * (under / f.d);
   return {
     values: adds.map((line) => line.map(whole)),
     lower: lower && whole(lower),
     upper: upper && whole(upper),
-    gives: whole(gives),
+    gives:
+      constant &&
+      givesOf(
+        whole(constant),
+        more?.map((line) => line.map(whole)),
+      ),
   };
+}
+
+function givesOf(constant: bigint, values: Gives["values"] = undefined): Gives {
+  let [least, most] = [constant, constant];
+  for (const line of values ?? []) {
+    least += smallest(line);
+    most += largest(line);
+  }
+  return { constant, values, least, most };
+}
+
+/** Whether what an excess of 1 comes to depends on what is chosen. */
+export function varies({ demands }: Tables): boolean {
+  return demands.some(({ gives }) => gives?.values !== undefined);
 }
 
 /** A common denominator. */
@@ -76,41 +116,67 @@ function underAll(all: readonly Fraction[], start = 1n): bigint {
   return under;
 }
 
+/** One end of a demand as a restriction, `by` times as large as the demand is in whole numbers. */
+export interface Window extends Restriction {
+  readonly by: bigint;
+  readonly gives: Gives | undefined;
+}
+
 /**
  * The demands as restrictions, each end on its own, widened by an excess; `short` asks for less
  * than that excess.
  */
-export function windows(demands: readonly WholeDemand[], excess: Fraction, short = false): Restriction[] {
-  return demands.flatMap((demand) => {
-    const negated = demand.values.map((line) => line.map((v) => -v));
-    return [
-      ...(demand.upper === undefined
-        ? []
-        : [{ values: demand.values, limit: widened(demand.upper, demand.gives, excess, short) }]),
-      ...(demand.lower === undefined
-        ? []
-        : [{ values: negated, limit: widened(-demand.lower, demand.gives, excess, short) }]),
-    ];
-  });
+export function windows(demands: readonly WholeDemand[], excess: Fraction, short = false): Window[] {
+  return demands.flatMap(({ values, lower, upper, gives }) => [
+    ...(upper === undefined ? [] : [windowOf(values, upper, gives, excess, short)]),
+    ...(lower === undefined
+      ? []
+      : [
+          windowOf(
+            values.map((line) => line.map((v) => -v)),
+            -lower,
+            gives,
+            excess,
+            short,
+          ),
+        ]),
+  ]);
 }
 
-/** The largest whole number at or (short) below `end + gives × excess`; a firm end stays. */
-function widened(end: bigint, gives: bigint, excess: Fraction, short: boolean): bigint {
-  if (gives === 0n) return end;
-  const wide = { n: end * excess.d + gives * excess.n, d: excess.d };
-  return short ? -floor({ n: -wide.n, d: wide.d }) - 1n : floor(wide);
+/** `Σ values ≤ end + gives × excess`; a firm end stays. */
+function windowOf(
+  values: Restriction["values"],
+  end: bigint,
+  gives: Gives | undefined,
+  excess: Fraction,
+  short: boolean,
+): Window {
+  if (!gives) return { values, limit: end, by: 1n, gives };
+  const wide = end * excess.d + gives.constant * excess.n;
+  const more = gives.values;
+  if (!more) {
+    // The largest whole number at or (short) below.
+    const limit = short ? -floor(fraction(-wide, excess.d)) - 1n : floor(fraction(wide, excess.d));
+    return { values, limit, by: 1n, gives };
+  }
+  const moved = values.map((line, i) =>
+    line.map((v, k) => v * excess.d - ((more[i] as readonly bigint[])[k] as bigint) * excess.n),
+  );
+  return { values: moved, limit: short ? wide - 1n : wide, by: excess.d, gives };
 }
 
 /** The worst excess of a choice that holds the firm demands. */
 export function excessOf(demands: readonly WholeDemand[], chosen: readonly number[]): Fraction {
   let worst: Fraction = ZERO;
   for (const { values, lower, upper, gives } of demands) {
-    if (gives === 0n) continue;
-    const total = values.reduce((sum, line, i) => sum + (line[chosen[i] as number] as bigint), 0n);
+    if (!gives) continue;
+    const total = totalOf(values, chosen);
     const over = upper === undefined ? -1n : total - upper;
     const under = lower === undefined ? -1n : lower - total;
     const by = over > under ? over : under;
-    if (by > 0n && by * worst.d > worst.n * gives) worst = fraction(by, gives);
+    if (by <= 0n) continue;
+    const size = gives.constant + (gives.values ? totalOf(gives.values, chosen) : 0n);
+    if (by * worst.d > worst.n * size) worst = fraction(by, size);
   }
   return worst;
 }

@@ -114,6 +114,8 @@ export interface Shape {
   readonly demands: { readonly min: number; readonly max: number };
   /** Kinds of demand to choose from; all unless told. */
   readonly of?: readonly DrawnDemand["of"][];
+  /** How many hundredths a demand may be off what the sheet brings: 6 unless told. */
+  readonly off?: number;
 }
 
 interface DrawnDemand {
@@ -142,7 +144,7 @@ export function worlds(shape: Shape): fc.Arbitrary<World> {
   const demand: fc.Arbitrary<DrawnDemand> = fc.record({
     of: fc.constantFrom(...(shape.of ?? everything)),
     kind: fc.constantFrom("exactly", "exactly", "band", "least", "most"),
-    off: fc.integer({ min: -6, max: 6 }),
+    off: fc.integer({ min: -(shape.off ?? 6), max: shape.off ?? 6 }),
     firm: fc.integer({ min: 0, max: 3 }).map((n) => n === 0),
   });
   return fc

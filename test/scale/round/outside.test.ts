@@ -1,13 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { formatAmount } from "../../../src/measure/format.ts";
-import { measurable } from "../../../src/measure/measurable.ts";
 import {
   exact,
   type Fraction,
+  fraction,
   minus,
   ONE,
-  over,
   plus,
   sum,
   times,
@@ -15,55 +13,20 @@ import {
 } from "../../../src/number/fraction.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
 import { Rounded, RoundingOutOfReach, roundToKitchen } from "../../../src/scale/round.ts";
-import type { AmountDemand, AmountsProblem } from "../../../src/scale/solve/amounts.ts";
+import type { AmountDemand, AmountsProblem, QuantitySum } from "../../../src/scale/solve/amounts.ts";
 import type { Sheet, SheetLine } from "../../../src/sheet/sheet.ts";
 import { asNumber } from "../solve/outside.ts";
 import { isNear, type OutsideChoice, roundOutside } from "../solve/outside-rounding.ts";
 import { seedFor } from "../solve/seed.ts";
 import { type World, worlds } from "./dishes.ts";
+import { isSizeHeld, standing } from "./judge.ts";
+import { offersOf, perGram } from "./offers.ts";
 
 /**
  * Whole roundings beside HiGHS (registry package `highs`), a mixed-integer solver in binary floats.
  * What it is given is put together here from the public face: cells of sheets, amounts read again by
  * `edit`, and what the kitchen can measure of an amount.
  */
-
-/** Grams that a line may become. */
-function candidatesOf(s: Sheet, line: SheetLine, { place }: World): Fraction[] {
-  const measures = s.origin.measures;
-  const how = measures === undefined ? {} : { measures };
-  const near = (of: SheetLine): Fraction[] =>
-    measurable(place, of.amount, how).map(({ amount }) => {
-      const edited = s.edit({ [line.key]: formatAmount(amount, how) });
-      return lineOf(edited, line.key).exactGrams;
-    });
-  const own = near(line);
-  const weighed = (): Fraction[] => {
-    const gross = over(line.exactGrams, lineOf(s.edit({ [line.key]: "1 g" }), line.key).exactGrams);
-    return near(lineOf(s.edit({ [line.key]: { value: `${gross.n}/${gross.d}`, unit: "g" } }), line.key));
-  };
-  if (own.length === 0) return weighed();
-  if (!line.nested || line.amount.kind === "mass") return own;
-  const byMass = weighed();
-  if (byMass.length === 0) return own;
-  // Portions stay where they are measurable as they stand.
-  const isWhole = own.some((g) => minus(g, line.exactGrams).n === 0n);
-  return isWhole ? [line.exactGrams, ...byMass] : byMass;
-}
-
-function lineOf(s: Sheet, key: string): SheetLine {
-  const found = s.lines.find((line) => line.key === key);
-  if (!found) throw new Error(`no line ${key}`);
-  return found;
-}
-
-/** What a gram of each line brings to one portion, by the quantity. */
-function perGram(s: Sheet, line: SheetLine, of: string): Fraction {
-  const share = over(ONE, exact(s.portions));
-  if (of === "mass") return times(share, line.added === "cooking" ? s.masses.yieldFactor : ONE);
-  const brought = s.cell(line.key, of as "energy").exact;
-  return times(share, over(brought, line.exactGrams));
-}
 
 /** `value / per` of a demand, each as a sum over lines; shares by 4, 9 and 4 kcal/g. */
 function partsOf(s: Sheet, line: SheetLine, demand: Demand): { value: Fraction; per: Fraction } {
@@ -78,45 +41,32 @@ function partsOf(s: Sheet, line: SheetLine, demand: Demand): { value: Fraction; 
 }
 
 function problemFrom(world: World): AmountsProblem {
-  const { sheet: s, demands, tolerance } = world;
+  const { sheet: s, demands, tolerance, place } = world;
   const all = s.lines.map((line) => ({
     line,
-    offers: line.scaling === "per-portion" ? [] : candidatesOf(s, line, world),
+    offers: line.scaling === "per-portion" ? [] : offersOf(s, line, place),
   }));
   const moving = all.filter(({ offers }) => offers.length > 0);
   const still = all.filter(({ offers }) => offers.length === 0);
-  const rows = demands.flatMap((demand): AmountDemand[] => {
+  const add = (bring: (line: SheetLine) => Fraction): QuantitySum => ({
+    perUnit: moving.map(({ line }) => bring(line)),
+    constant: sum(still.map(({ line }) => times(bring(line), line.exactGrams))),
+  });
+  const ends = standing(s, demands, tolerance);
+  const rows = ends.map(({ demand, asked, side, firm }): AmountDemand => {
     const isQuotient = demand.of === undefined;
-    const slack = demand.firm ? ZERO : exact(tolerance);
-    const ends: ["lower" | "upper", Fraction | undefined, Fraction][] = [
-      ["lower", asked(demand.exactly ?? demand.least), minus(ONE, slack)],
-      ["upper", asked(demand.exactly ?? demand.most), plus(ONE, slack)],
-    ];
-    return ends.flatMap(([side, end, room]): AmountDemand[] => {
-      if (!end) return [];
-      const limit = times(end, room);
-      const bring = (line: SheetLine): Fraction => {
+    const share = asked.n === 0n ? ONE : asked;
+    const limit = times(asked, plus(ONE, times(firm ? ZERO : exact(tolerance), fraction(BigInt(side)))));
+    return {
+      ...add((line) => {
         const { value, per } = partsOf(s, line, demand);
         return minus(value, times(limit, per));
-      };
-      const per = sum(all.map(({ line }) => times(partsOf(s, line, demand).per, line.exactGrams)));
-      const size = isQuotient ? times(end, per) : end;
-      const value = sum(all.map(({ line }) => times(partsOf(s, line, demand).value, line.exactGrams)));
-      return [
-        {
-          perUnit: moving.map(({ line }) => bring(line)),
-          constant: sum(still.map(({ line }) => times(bring(line), line.exactGrams))),
-          firm: demand.firm === true,
-          scale: size.n > 0n ? size : value.n > 0n ? value : ONE,
-          [side]: isQuotient ? ZERO : limit,
-        },
-      ];
-    });
+      }),
+      firm,
+      scale: isQuotient ? add((line) => times(share, partsOf(s, line, demand).per)) : share,
+      [side < 0 ? "lower" : "upper"]: isQuotient ? ZERO : limit,
+    };
   });
-  const amounts = demands.filter(({ of }) => of !== undefined);
-  const isHeld =
-    amounts.some((d) => isAbove(d.exactly ?? d.least)) &&
-    amounts.some((d) => (d.exactly ?? d.most) !== undefined);
   return {
     lines: moving.map(({ line, offers }) => ({
       exact: line.exactGrams,
@@ -124,16 +74,13 @@ function problemFrom(world: World): AmountsProblem {
       candidates: offers.map((quantity) => ({ quantity })),
     })),
     demands: rows,
-    ...(isHeld ? {} : { common: ONE }),
+    ...(isSizeHeld(ends) ? {} : { common: ONE }),
   };
 }
 
-function asked(value: Demand["exactly"]): Fraction | undefined {
-  return value === undefined ? undefined : exact(value);
-}
-
-function isAbove(value: Demand["exactly"]): boolean {
-  return value !== undefined && exact(value).n > 0n;
+/** Whether what an excess is a share of goes with the choice, which makes the least of it no linear question. */
+function isVarying({ demands }: AmountsProblem): boolean {
+  return demands.some(({ firm, scale }) => !firm && scale !== undefined && "perUnit" in scale);
 }
 
 /**
@@ -148,6 +95,9 @@ function leastDrift(problem: AmountsProblem, excess: number): OutsideChoice {
   throw new Error(`HiGHS finds nothing within an excess of ${excess}`);
 }
 
+/** HiGHS holds rows to within 1e-6; a hundred times that is a difference. */
+const CLOSE = 1e-4;
+
 describe("a rounding beside HiGHS", () => {
   it("comes to the same optimum on random dishes and kitchens", () => {
     const seen = { met: 0, nearest: 0, stopped: 0, "out-of-reach": 0 };
@@ -157,17 +107,17 @@ describe("a rounding beside HiGHS", () => {
       const found = roundToKitchen(s, place, { demands, tolerance });
       const problem = problemFrom(world);
       if (problem.lines.length === 0) return;
-      const excess = roundOutside(problem, "excess");
       if (found instanceof RoundingOutOfReach) {
-        expect(excess.status).toBe("infeasible");
+        expect(roundOutside(problem, { excess: 1e6 }).status).toBe("infeasible");
         seen["out-of-reach"] += 1;
         return;
       }
       if (!(found instanceof Rounded)) throw new Error("a single sheet");
       seen[found.status] += 1;
-      expect(excess.status).toBe("optimal");
       const worst = asNumber(found.drift.exactExcess);
-      expect(isNear(worst, excess.objective)).toBe(true);
+      if (!isVarying(problem)) expect(isNear(worst, roundOutside(problem, "excess").objective)).toBe(true);
+      else if (worst > CLOSE)
+        expect(roundOutside(problem, { excess: worst - CLOSE }).status).toBe("infeasible");
       const drift = leastDrift(problem, worst);
       const own = asNumber(found.drift.exactRatios);
       if (!isNear(own, drift.objective)) expect([own, "of ours"]).toEqual([drift.objective, "of HiGHS"]);

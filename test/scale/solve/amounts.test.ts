@@ -21,7 +21,7 @@ import { chooseAmounts } from "../../../src/scale/solve/choose.ts";
 import { bestByHand, driftAt, driftOf, excessOf } from "./by-hand.ts";
 import { asNumber } from "./outside.ts";
 import { roundOutside } from "./outside-rounding.ts";
-import { rounding, type Shape } from "./roundings.ts";
+import { quotients, rounding, type Shape } from "./roundings.ts";
 import { seedFor } from "./seed.ts";
 
 const line = (is: Value, ...quantities: Value[]): AmountLine => ({
@@ -108,6 +108,25 @@ describe("what is asked, in its order", () => {
     const scale = exact(100);
     const p = { lines: [line(10, 8, 12)], demands: [demand([10], 101, 101, { scale })] };
     expect(chosen(p)).toMatchObject({ status: "nearest", chosen: [1], excess: exact("0.19") });
+  });
+
+  it("measures what a quotient is off by as a share of it, whatever the size of the whole", () => {
+    // a / b of at least 3, of which 1 g of the first line brings 1 of a, of the second 1 of b: 1.5 off by a
+    // half of what is asked, 2 by a third. In amounts of a the first is off by less: 2 × 3 − 3 against 6 × 3 − 12.
+    const p = {
+      lines: [line(6, 3, 12), line(4, 2, 6)],
+      demands: [
+        {
+          ...demand([1, -3], 0, undefined),
+          scale: { perUnit: [ZERO, exact(3)], constant: ZERO },
+        },
+        demand([1, -2], undefined, 0, { firm: true }),
+        demand([2, -3], 0, undefined, { firm: true }),
+      ],
+      common: ONE,
+    };
+    expect(chosen(p)).toMatchObject({ status: "nearest", chosen: [1, 1], excess: exact("1/3") });
+    expect(chosen({ ...p, demands: p.demands.map((d) => ({ ...d, scale: ONE })) }).chosen).toEqual([0, 0]);
   });
 
   it("never exceeds a firm demand, whatever the others lose", () => {
@@ -214,7 +233,11 @@ describe("malformed problems", () => {
   it("names every fault at once", () => {
     const p: AmountsProblem = {
       lines: [line(10), line(-1, 1), { ...line(1, 1), weight: exact(-1) }, line(1, -2), line(1, 1)],
-      demands: [demand([1, 1, 1, 1, 1], 0, 1, { scale: ZERO })],
+      demands: [
+        demand([1, 1, 1, 1, 1], 0, 1, { scale: ZERO }),
+        demand([1, 1, 1, 1, 1], 0, 1, { scale: { perUnit: [], constant: exact(1) } }),
+        demand([1, 1, 1, 1, 1], 0, 1, { scale: { perUnit: [ZERO, ZERO, ZERO, ONE], constant: exact(2) } }),
+      ],
       common: ZERO,
     };
     const paths = [
@@ -223,6 +246,7 @@ describe("malformed problems", () => {
       ["lines", 2],
       ["lines", 3],
       ["demands", 0, "scale"],
+      ["demands", 2, "scale"],
       ["common"],
     ];
     expect(() => chooseAmounts(p)).toThrow(
@@ -259,15 +283,22 @@ const tied: fc.Arbitrary<AmountsProblem> = fc
     targets: fc.array(fc.integer({ min: 0, max: 30 }), { minLength: 2, maxLength: 2 }),
     firm: fc.boolean(),
     free: fc.boolean(),
+    /** Whether what is off counts as parts of a sum that goes with the choice. */
+    varies: fc.boolean(),
   })
-  .map(({ lines, targets, firm, free }) => ({
+  .map(({ lines, targets, firm, free, varies }) => ({
     lines: lines.map(({ is, weight, quantities }) => ({ ...line(is, ...quantities), weight: exact(weight) })),
     demands: targets.map((t, d) =>
       demand(
         lines.map(({ per }) => per[d] ?? 0),
         t,
         d === 0 ? t : t + 2,
-        { firm: firm && d === 1 },
+        {
+          firm: firm && d === 1,
+          ...(varies && {
+            scale: { perUnit: lines.map(({ per }) => exact((per[d] ?? 0) + 1)), constant: ONE },
+          }),
+        },
       ),
     ),
     ...(free ? {} : { common: ONE }),
@@ -293,6 +324,7 @@ describe("against trying every choice", () => {
   it.each(small)("$lines lines of $candidates candidates, $demands demands", (shape) => {
     const seed = seedFor(`every choice of ${shape.lines} × ${shape.candidates}`, 21);
     fc.assert(fc.property(rounding(shape), agrees), { seed, numRuns: 80 });
+    fc.assert(fc.property(quotients(shape), agrees), { seed, numRuns: 80 });
   });
 
   it("where much ties", () => {
@@ -414,7 +446,8 @@ describe("effort", () => {
   it("stops where it is told to, with a bound that the proven answer keeps", () => {
     let stopped = 0;
     const shape = { lines: 14, candidates: 4, demands: 3, tolerance: 4 };
-    const property = fc.property(rounding(shape), fc.integer({ min: 0, max: 400 }), (p, nodes) => {
+    const problems = fc.oneof(rounding(shape), quotients({ ...shape, lines: 9 }));
+    const property = fc.property(problems, fc.integer({ min: 0, max: 400 }), (p, nodes) => {
       const short = chooseAmounts(p, { nodes });
       expect(short.nodes).toBeLessThanOrEqual(nodes);
       const full = chooseAmounts(p);

@@ -60,7 +60,12 @@ export function excessOf(p: AmountsProblem, chosen: readonly number[]): Fraction
     for (const by of [d.upper && minus(total, d.upper), d.lower && minus(d.lower, total)]) {
       if (!by || by.n <= 0n) continue;
       if (d.firm) return undefined;
-      const share = over(by, d.scale ?? ONE);
+      const { scale = ONE } = d;
+      const size =
+        "perUnit" in scale
+          ? plus(scale.constant, sum(scale.perUnit.map((per, i) => times(per, quantity(p, chosen, i)))))
+          : scale;
+      const share = over(by, size);
       if (compare(share, worst) > 0) worst = share;
     }
   }

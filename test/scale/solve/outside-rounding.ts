@@ -1,6 +1,6 @@
 import type { ModelData } from "highs";
-import { over, ZERO } from "../../../src/number/fraction.ts";
-import type { AmountsProblem } from "../../../src/scale/solve/amounts.ts";
+import { type Fraction, over, plus, sum, times, ZERO } from "../../../src/number/fraction.ts";
+import type { AmountsProblem, QuantitySum } from "../../../src/scale/solve/amounts.ts";
 import { asNumber, highs } from "./outside.ts";
 
 /**
@@ -51,27 +51,30 @@ export function asMixedModel(p: AmountsProblem, aim: "excess" | { readonly exces
     rows.push({ terms: [...shares, [2 + i, 1]], lower: 1, upper: open });
   }
   for (const d of p.demands) {
+    const { scale } = d;
     // In parts of the scale, as the solver's tolerances are absolute.
-    const by = d.scale ? asNumber(d.scale) : 1;
-    const terms = p.lines.flatMap(({ candidates }, i) =>
-      candidates.map(({ quantity }, k): [number, number] => [
-        (first[i] ?? 0) + k,
-        (asNumber(d.perUnit[i] ?? ZERO) * asNumber(quantity)) / by,
-      ]),
-    );
-    const constant = asNumber(d.constant);
-    if (d.upper)
+    const by = scale === undefined ? 1 : asNumber("perUnit" in scale ? scaleAsWritten(p, scale) : scale);
+    // A scale that goes with the choice makes a product with the excess, which has to be given then.
+    const varying = !d.firm && scale && "perUnit" in scale ? scale : undefined;
+    if (varying && aim === "excess") throw new Error("not linear: give the excess");
+    const give = varying && aim !== "excess" ? aim.excess : 0;
+    for (const side of [1, -1]) {
+      const end = side > 0 ? d.upper : d.lower;
+      if (!end) continue;
+      const terms = p.lines.flatMap(({ candidates }, i) =>
+        candidates.map(({ quantity }, k): [number, number] => {
+          const per = asNumber(d.perUnit[i] ?? ZERO) - side * give * asNumber(varying?.perUnit[i] ?? ZERO);
+          return [(first[i] ?? 0) + k, (per * asNumber(quantity)) / by];
+        }),
+      );
+      const constant = asNumber(d.constant) - side * give * asNumber(varying?.constant ?? ZERO);
+      const limit = (asNumber(end) - constant) / by;
       rows.push({
-        terms: d.firm ? terms : [...terms, [0, -1]],
-        lower: -open,
-        upper: (asNumber(d.upper) - constant) / by,
+        terms: d.firm || varying ? terms : [...terms, [0, -side]],
+        lower: side > 0 ? -open : limit,
+        upper: side > 0 ? limit : open,
       });
-    if (d.lower)
-      rows.push({
-        terms: d.firm ? terms : [...terms, [0, 1]],
-        lower: (asNumber(d.lower) - constant) / by,
-        upper: open,
-      });
+    }
   }
   const columns = count + binaries;
   const colCost = new Float64Array(columns);
@@ -111,6 +114,10 @@ export function asMixedModel(p: AmountsProblem, aim: "excess" | { readonly exces
     matrix: { format: "csr", numRows: rows.length, numCols: columns, starts, indices, values },
     integrality,
   };
+}
+
+function scaleAsWritten(p: AmountsProblem, { perUnit, constant }: QuantitySum): Fraction {
+  return plus(constant, sum(p.lines.map(({ exact }, i) => times(perUnit[i] ?? ZERO, exact))));
 }
 
 export interface OutsideChoice {

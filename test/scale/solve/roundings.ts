@@ -55,6 +55,20 @@ export interface Shape {
   readonly tolerance: number;
 }
 
+/** The same problems, off by parts of a sum that goes with the choice, as quotients are. */
+export function quotients(shape: Shape): fc.Arbitrary<AmountsProblem> {
+  return rounding(shape).map((p) => ({
+    ...p,
+    demands: p.demands.map((d) => ({
+      ...d,
+      scale: {
+        perUnit: d.perUnit.map((per, i) => plus(per, fraction(BigInt(i % 3), 2n))),
+        constant: fraction(1n),
+      },
+    })),
+  }));
+}
+
 export function rounding({ lines, candidates, demands, tolerance }: Shape): fc.Arbitrary<AmountsProblem> {
   const demand = fc.record({
     perUnit: fc.array(

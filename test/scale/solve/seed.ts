@@ -7,3 +7,10 @@ export function seedFor(name: string, usual: number): number {
   console.info(`${name}: seed ${seed}`);
   return seed;
 }
+
+/**
+ * How many of so many random runs are made: a tenth, or the share that STEELYARD_RUNS says, 1 for all.
+ */
+export function runsOf(all: number): number {
+  return Math.ceil(all * Number(process.env.STEELYARD_RUNS ?? 0.1));
+}

@@ -1,0 +1,45 @@
+import { formatAmount } from "../../../src/measure/format.ts";
+import type { Kitchen } from "../../../src/measure/kitchen.ts";
+import { measurable } from "../../../src/measure/measurable.ts";
+import { exact, type Fraction, minus, ONE, over, times } from "../../../src/number/fraction.ts";
+import type { Sheet, SheetLine } from "../../../src/sheet/sheet.ts";
+
+/**
+ * Grams that a line may become, from the public face: what the kitchen can measure of an amount, read
+ * again by `edit`.
+ */
+export function offersOf(s: Sheet, line: SheetLine, place: Kitchen): Fraction[] {
+  const measures = s.origin.measures;
+  const how = measures === undefined ? {} : { measures };
+  const near = (of: SheetLine): Fraction[] =>
+    measurable(place, of.amount, how).map(({ amount }) => {
+      const edited = s.edit({ [line.key]: formatAmount(amount, how) });
+      return lineOf(edited, line.key).exactGrams;
+    });
+  const own = near(line);
+  const weighed = (): Fraction[] => {
+    const gross = over(line.exactGrams, lineOf(s.edit({ [line.key]: "1 g" }), line.key).exactGrams);
+    return near(lineOf(s.edit({ [line.key]: { value: `${gross.n}/${gross.d}`, unit: "g" } }), line.key));
+  };
+  if (own.length === 0) return weighed();
+  if (!line.nested || line.amount.kind === "mass") return own;
+  const byMass = weighed();
+  if (byMass.length === 0) return own;
+  // Portions stay where they are measurable as they stand.
+  const isWhole = own.some((g) => minus(g, line.exactGrams).n === 0n);
+  return isWhole ? [line.exactGrams, ...byMass] : byMass;
+}
+
+function lineOf(s: Sheet, key: string): SheetLine {
+  const found = s.lines.find((line) => line.key === key);
+  if (!found) throw new Error(`no line ${key}`);
+  return found;
+}
+
+/** What a gram of a line brings to one portion, by the quantity. */
+export function perGram(s: Sheet, line: SheetLine, of: string): Fraction {
+  const share = over(ONE, exact(s.portions));
+  if (of === "mass") return times(share, line.added === "cooking" ? s.masses.yieldFactor : ONE);
+  const brought = s.cell(line.key, of as "energy").exact;
+  return times(share, over(brought, line.exactGrams));
+}
