@@ -84,7 +84,7 @@ describe("what held before rounding", () => {
     const whole = kitchen({ name: "hut", measures: "metric", drawer: {}, scale: "100 g", pieces: "whole" });
     const countedFor = (demands: readonly Demand[]): string | undefined => {
       const found = roundToKitchen(eggs, whole, { demands });
-      return found instanceof Rounded ? found.lines[0]?.after.exact.n.toString() : undefined;
+      return found instanceof Rounded ? found.lines[0]?.after.value.n.toString() : undefined;
     };
     // Two are nearer, but more than is asked at most; too little it was before.
     expect(countedFor([])).toBe("2");
