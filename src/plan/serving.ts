@@ -95,7 +95,7 @@ export class PotServing implements Serving {
 
   get additions(): readonly Addition[] {
     const written = this.added?.plan.lines ?? [];
-    return (this.added?.lines ?? []).map(({ key, name, state, scaling, added, amount, exactGrams }, i) => ({
+    return (this.added?.lines ?? []).map(({ key, name, state, scaling, added, amount, grams: exactGrams }, i) => ({
       line: key,
       name,
       state,

@@ -12,7 +12,7 @@ import { type Language, say } from "../table/language.ts";
 export function lineAmount(s: Sheet | undefined, i: number, language: Language): string {
   const line = s?.lines[i];
   if (!s || !line) return "";
-  const grams = figure(line.exactGrams, { unit: "g", language }).text;
+  const grams = figure(line.grams, { unit: "g", language }).text;
   const isGrams = line.amount.unit === "g";
   if (purchasedGrams(s, i)) {
     const written = isGrams

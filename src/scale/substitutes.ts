@@ -104,8 +104,8 @@ function tried(
   const key = s.plan.lines[i]?.line.key ?? "";
   const isSilent = (id: ComponentId): boolean => raw.cell(key, id).bound === "unknown";
   const asked = ids.filter((id) => !isSilent(id));
-  if (asked.every((id) => isZero(raw.cell(key, id).exact))) return undefined;
-  const demands = asked.map((id): Demand => ({ of: id, exactly: toText(s.portion(id).exact) }));
+  if (asked.every((id) => isZero(raw.cell(key, id).value))) return undefined;
+  const demands = asked.map((id): Demand => ({ of: id, exactly: toText(s.portion(id).value) }));
   const fitted = fit(onlyMoving(raw, i), demands, { common: ANY });
   const nearest = fitted.status === "met" ? fitted.sheet : fitted.nearest;
   const exactGrams = nearest?.values.grams[i];
@@ -184,7 +184,7 @@ function read(s: Sheet, i: number, how: SubstitutesHow): Read {
       ? like(s.plan.foods, food)
       : among.flatMap((id, k) => collect(faults, ["among", k], () => s.plan.foods.get(id)) ?? []);
   const untold = food ? named.filter((id) => s.cell(line?.key ?? "", id).bound === "unknown") : [];
-  const ids = named.filter((id) => !untold.includes(id) && !isZero(s.portion(id).exact));
+  const ids = named.filter((id) => !untold.includes(id) && !isZero(s.portion(id).value));
   if (faults.length === 0 && ids.length === 0) {
     const message =
       untold.length > 0

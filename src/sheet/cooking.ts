@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { type ComponentId, componentIds, components } from "../food/components.ts";
 import {
   equals,
@@ -10,7 +9,6 @@ import {
   over,
   sum,
   times,
-  toDecimal,
   ZERO,
 } from "../number/fraction.ts";
 import { figure, legend } from "../table/figure.ts";
@@ -39,7 +37,7 @@ export class CookingBalance extends Shown {
    * Grams lost beyond the water that the pot is known to hold, 0 in most dishes: fat and drippings,
    * or a yield that is wrong. Above 0, the water left is not known.
    */
-  readonly beyondWater: Decimal;
+  readonly beyondWater: Fraction;
   readonly #sheet: Sheet;
 
   /** @internal Use {@link cooking}. */
@@ -54,7 +52,7 @@ export class CookingBalance extends Shown {
       retained: grams(cooked),
       lost: grams(above(negate(change))),
     };
-    this.beyondWater = toDecimal(s.water.beyond);
+    this.beyondWater = s.water.beyond;
   }
 
   /** A component of the batch. Throws `component-unknown`. */
@@ -76,7 +74,7 @@ export class CookingBalance extends Shown {
   override toTables(): readonly Table[] {
     const changed = componentIds
       .map((id) => ({ id, balance: this.of(id) }))
-      .filter(({ balance }) => !isZero(balance.lost.exact) || !isZero(balance.gained.exact));
+      .filter(({ balance }) => !isZero(balance.lost.value) || !isZero(balance.gained.value));
     const row = (name: string, unit: string, b: Balance): Row => ({
       kind: "body",
       cells: [
@@ -124,14 +122,14 @@ export class CookingBalance extends Shown {
     const whole =
       source.left.size === 0
         ? left
-        : (source.food?.composition.figures[c]?.value ?? nested?.per100g(id).exact ?? left);
+        : (source.food?.composition.figures[c]?.value ?? nested?.per100g(id).value ?? left);
     return { raw: times(whole, hundreds), change: times(minus(left, whole), hundreds) };
   }
 
   #balance(brought: Tally, retained: Tally, lines: readonly Change[], water: Fraction): Balance {
     const changes = [...lines.map(({ change }) => change), water];
     const like = (known: Tally, value: Fraction): Tally =>
-      equals(value, known.exact)
+      equals(value, known.value)
         ? known
         : new Tally(value.n, value.d, known.unit, known, () => known.coverage, boundLike(known, value));
     return {
@@ -182,5 +180,5 @@ function above(change: Fraction): Fraction {
 }
 
 function leftOf({ raw, retained }: Balance): ReturnType<typeof figure> {
-  return isZero(raw.exact) ? figure(null) : figure(times(over(retained.exact, raw.exact), HUNDRED));
+  return isZero(raw.value) ? figure(null) : figure(times(over(retained.value, raw.value), HUNDRED));
 }

@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { type ComponentId, isComponentId } from "../food/components.ts";
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
@@ -11,7 +10,6 @@ import {
   isZero,
   ONE,
   over,
-  toDecimal,
   type Value,
   ZERO,
 } from "../number/fraction.ts";
@@ -53,8 +51,7 @@ export interface SheetLine {
   /** The amount as it stands now, in the unit it was written in. */
   readonly amount: Amount;
   /** Edible portion for the batch. */
-  readonly grams: Decimal;
-  readonly exactGrams: Fraction;
+  readonly grams: Fraction;
   readonly scaling: Scaling;
   readonly part: string | undefined;
   readonly added: "cooking" | "serving";
@@ -101,8 +98,8 @@ export class Sheet extends Shown {
     return this.plan.recipe;
   }
 
-  get portions(): Decimal {
-    return toDecimal(this.values.portions);
+  get portions(): Fraction {
+    return this.values.portions;
   }
 
   get lines(): readonly SheetLine[] {
@@ -120,8 +117,7 @@ export class Sheet extends Shown {
       food: source.food?.input.id,
       nested,
       amount: this.#amount(i),
-      grams: toDecimal(exactGrams),
-      exactGrams,
+      grams: exactGrams,
       scaling: line.scaling,
       part: line.part,
       added: line.added,
@@ -130,9 +126,9 @@ export class Sheet extends Shown {
   }
 
   /** Grams: of the batch as weighed in, of the batch as eaten, and of one portion as eaten. */
-  get mass(): { readonly raw: Decimal; readonly cooked: Decimal; readonly portion: Decimal } {
+  get mass(): { readonly raw: Fraction; readonly cooked: Fraction; readonly portion: Fraction } {
     const { raw, cooked } = this.masses;
-    return { raw: toDecimal(raw), cooked: toDecimal(cooked), portion: toDecimal(this.portionMass) };
+    return { raw: raw, cooked: cooked, portion: this.portionMass };
   }
 
   /** What one line brings of a component to the batch as eaten. Throws `line-unknown`, `component-unknown`. */

@@ -13,12 +13,12 @@ import type { Tally } from "./tally.ts";
 export function tallyFigure(tally: Tally, how: FigureHow = {}): Figure {
   const tone = toneOf(tally);
   if (tone === "unknown") return figure(null, how);
-  return tone === "between" ? endsFigure(tally, how) : figure(tally.exact, { ...how, tone });
+  return tone === "between" ? endsFigure(tally, how) : figure(tally.value, { ...how, tone });
 }
 
 /** The ends of a tally, whatever its bound: those that there are. */
 export function endsFigure(
-  { exact: value, ends: { low, high } }: Pick<Tally, "exact" | "ends">,
+  { value: value, ends: { low, high } }: Pick<Tally, "value" | "ends">,
   how: FigureHow = {},
 ): Figure {
   if (low && high) return rangeFigure(value, low, high, how);
@@ -27,7 +27,7 @@ export function endsFigure(
 }
 
 /** Whether the ends tell more than the bound does: the most is known, or the value is a middle figure. */
-export function hasEnds({ bound, ranged, exactMost }: Tally): boolean {
+export function hasEnds({ bound, ranged, most: exactMost }: Tally): boolean {
   return exactMost !== undefined || (ranged.length > 0 && bound !== "unknown");
 }
 

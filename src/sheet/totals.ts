@@ -125,7 +125,7 @@ export class Totals {
 
   #leaveWater(): Tally {
     const { raw } = this.#masses;
-    const left = plus(this.brought("water").exact, this.water.change);
+    const left = plus(this.brought("water").value, this.water.change);
     // Looked up when first asked for: recipes nested wide have more marks than anyone can list.
     const [plan, values, isDried] = [this.#plan, this.#values, !isZero(this.water.beyond)];
     const marks = (): readonly LineMark[] => asEaten(plan, values, componentIndex("water"), isDried);

@@ -120,7 +120,7 @@ function rangeRow(group: ComponentGroup): readonly Cell[] {
       (c) => components[c].group === group && !kept.has(c) && whole.per100g[c] !== undefined,
     );
     return hiddenIds.map((c) => {
-      const { exactLeast, exactMost } = between(s, c);
+      const { least: exactLeast, most: exactMost } = between(s, c);
       const hidden = readFigure(whole, c).value;
       const limited = exactMost !== undefined;
       return {

@@ -253,8 +253,8 @@ describe("what a portion can hold, least and most", () => {
           for (const id of ids) {
             const range = between(s, id, { where: "portion", like: () => [] });
             const { low, high } = portion.ends(id);
-            expect(low && toText(low), id).toBe(toText(range.exactLeast));
-            expect(high && toText(high), id).toBe(range.exactMost && toText(range.exactMost));
+            expect(low && toText(low), id).toBe(toText(range.least));
+            expect(high && toText(high), id).toBe(range.most && toText(range.most));
           }
         }
       }),

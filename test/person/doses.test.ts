@@ -282,7 +282,7 @@ describe("demands from a person", () => {
         if (!made) return;
         for (const { of, most } of limits) {
           if (of === undefined || of === "mass" || most === undefined) continue;
-          expect(exact(most).gte(made.portion(of).exact), of).toBe(true);
+          expect(exact(most).gte(made.portion(of).value), of).toBe(true);
         }
       }),
       { numRuns: 25 },

@@ -77,11 +77,11 @@ const crew: readonly PersonInput[] = [
 function ofMeal(plan: Plan, meal: string, people: readonly string[]): unknown {
   const [dish] = plan.meals.find(({ id }) => id === meal)?.dishes.values() ?? [];
   return {
-    batch: dish?.batch.lines.map((line) => line.exactGrams),
-    pots: dish?.pots.map((pot) => pot.sheet.lines.map((line) => line.exactGrams)),
+    batch: dish?.batch.lines.map((line) => line.grams),
+    pots: dish?.pots.map((pot) => pot.sheet.lines.map((line) => line.grams)),
     portions: people.map((person) => {
       const { status, exactFactor, dishes, drift } = plan.portion(person, meal);
-      const lines = [...dishes.values()].flatMap((s) => s.lines.map((line) => line.exactGrams));
+      const lines = [...dishes.values()].flatMap((s) => s.lines.map((line) => line.grams));
       return { status, exactFactor, lines, off: drift?.demands.map(({ exactOff }) => exactOff) };
     }),
   };

@@ -60,7 +60,7 @@ const quantities: readonly (readonly [string, (s: Sheet) => Fraction])[] = [
   ["raw", (s) => s.masses.raw],
   ["cooked", (s) => s.masses.cooked],
   ...(["energy", "protein", "fat", "sodium", "water"] as const).map(
-    (id) => [id, (s: Sheet) => s.total(id).exact] as const,
+    (id) => [id, (s: Sheet) => s.total(id).value] as const,
   ),
 ];
 
@@ -197,9 +197,9 @@ describe("a plan for a kitchen", () => {
       for (const { person, dishes } of plan.portions) {
         for (const [name, s] of dishes) {
           const exactly = before.portion(person, "meal").dishes.get(name);
-          for (const [i, { key, scaling, exactGrams }] of s.lines.entries()) {
+          for (const [i, { key, scaling, grams: exactGrams }] of s.lines.entries()) {
             if (scaling !== "per-portion") continue;
-            expect([key, text(exactGrams)]).toEqual([key, text(exactly?.lines[i]?.exactGrams)]);
+            expect([key, text(exactGrams)]).toEqual([key, text(exactly?.lines[i]?.grams)]);
           }
         }
       }
@@ -314,7 +314,7 @@ function holds(demand: Demand, brings: Fraction | null, slack: Fraction): boolea
 function worst(before: readonly Sheet[], after: readonly Sheet[]): Fraction | undefined {
   const lines = (of: readonly Sheet[]) =>
     of.flatMap((s) =>
-      s.lines.filter(({ scaling }) => scaling !== "per-portion").map(({ exactGrams }) => exactGrams),
+      s.lines.filter(({ scaling }) => scaling !== "per-portion").map(({ grams: exactGrams }) => exactGrams),
     );
   const [was, is] = [lines(before), lines(after)];
   const shares = (all: readonly Fraction[]) =>

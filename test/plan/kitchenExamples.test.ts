@@ -280,7 +280,7 @@ describe("what follows from a measured plan", () => {
     const rows = toRecords(portionRows(plan.portions, ["energy"]), { figures: "exact" });
     const honeyed = rows.filter(({ line, component }) => line === "honey" && component === "mass");
     const grams = plan.portions.map(
-      ({ dishes }) => dishes.get("breakfast")?.lines[2]?.exactGrams ?? exact(0),
+      ({ dishes }) => dishes.get("breakfast")?.lines[2]?.grams ?? exact(0),
     );
     expect(honeyed.map(({ amount }) => amount)).toEqual(grams.map(exactText));
   });

@@ -77,7 +77,7 @@ describe("a wish for a line of a plan", () => {
     const alone = planned([energy("cox", 333)], { lines: { oats: "as-written" } });
     const exactly = portionPlan({ meals: [{ id: "dinner", dishes: stew }], people: [energy("cox", 333)] });
     const grams = (plan: Plan): string | undefined => {
-      const own = plan.portion("cox", "dinner").dishes.get("dinner")?.lines[1]?.exactGrams;
+      const own = plan.portion("cox", "dinner").dishes.get("dinner")?.lines[1]?.grams;
       return own && exactText(own);
     };
     expect(grams(alone)).toBe(grams(exactly));

@@ -45,7 +45,7 @@ function reached(world: PotsWorld): readonly PersonInput[] {
 
 function brings({ dishes }: Portion, of: Quantity): Fraction {
   const all = [...dishes.values()];
-  return sum(all.map((s) => (of === "mass" ? s.masses.cooked : s.total(of).exact)));
+  return sum(all.map((s) => (of === "mass" ? s.masses.cooked : s.total(of).value)));
 }
 
 /** By what share of its figure a demand is missed, read off the sheets that are served. */
@@ -93,7 +93,7 @@ describe("the fewest pots within a tolerance", () => {
               s.lines.flatMap((line, i) => {
                 const base = name === "pot" || !world.aside ? world.sheet : world.aside.sheet;
                 if (line.scaling === "per-portion") return [];
-                const own = over(line.exactGrams, base.lines[i]?.exactGrams ?? ONE);
+                const own = over(line.grams, base.lines[i]?.grams ?? ONE);
                 return [absolute(minus(over(own, factor), ONE))];
               }),
             );
@@ -180,7 +180,7 @@ describe("the fewest pots within a tolerance", () => {
         for (const { id } of world.people) {
           const served = (plan: Plan): string[] =>
             [...plan.portion(id, "meal").dishes.values()].flatMap(({ lines }) =>
-              lines.map(({ exactGrams }) => text(exactGrams)),
+              lines.map(({ grams: exactGrams }) => text(exactGrams)),
             );
           expect(served(two)).toEqual(served(one));
         }
@@ -193,8 +193,8 @@ describe("the fewest pots within a tolerance", () => {
     const quantities: readonly ((s: Sheet) => Fraction)[] = [
       (s) => s.masses.raw,
       (s) => s.masses.cooked,
-      (s) => s.total("energy").exact,
-      (s) => s.total("protein").exact,
+      (s) => s.total("energy").value,
+      (s) => s.total("protein").value,
     ];
     fc.assert(
       fc.property(potsWorlds(shape), tolerances, (world, tolerance) => {

@@ -43,9 +43,9 @@ function quantities(plan: Plan): readonly (readonly [string, (s: Sheet) => Fract
     ["raw", (s) => s.masses.raw],
     ["cooked", (s) => s.masses.cooked],
     ...keys.map(
-      (key) => [key, (s: Sheet) => s.lines.find((line) => line.key === key)?.exactGrams ?? ZERO] as const,
+      (key) => [key, (s: Sheet) => s.lines.find((line) => line.key === key)?.grams ?? ZERO] as const,
     ),
-    ...watched.map((id) => [id, (s: Sheet) => s.total(id).exact] as const),
+    ...watched.map((id) => [id, (s: Sheet) => s.total(id).value] as const),
   ];
 }
 

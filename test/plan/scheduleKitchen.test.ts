@@ -116,7 +116,7 @@ const quantities: readonly (readonly [string, (s: Sheet) => Fraction])[] = [
   ["raw", (s) => s.masses.raw],
   ["cooked", (s) => s.masses.cooked],
   ...(["energy", "protein", "fat", "sodium"] as const).map(
-    (id) => [id, (s: Sheet) => s.total(id).exact] as const,
+    (id) => [id, (s: Sheet) => s.total(id).value] as const,
   ),
 ];
 
@@ -129,7 +129,7 @@ describe("a session for a plan's kitchen", () => {
         const reported = new Set(kitchenNotes.map(({ line }) => line));
         for (const { sheet: s } of runs) {
           for (const line of s.lines.filter(({ key }) => keys.has(key) && !reported.has(key))) {
-            if (line.exactGrams.n === 0n) continue;
+            if (line.grams.n === 0n) continue;
             measured += 1;
             expect(faultIn(line.amount, place)).toBe(undefined);
           }
@@ -501,8 +501,8 @@ describe("a week of a measured plan", () => {
     const none: Kitchen = { name: "bare", measures: "us", drawer: {}, pieces: "whole" };
     const schedule = cookingSchedule(dinner({ kitchen: none }), away);
     for (const pot of schedule.sessions.flatMap(({ pots }) => pots)) {
-      const grams = pot.exact.lines.map(({ key, exactGrams }) => [key, text(exactGrams)]);
-      const after = new Map(pot.sheet.lines.map(({ key, exactGrams }) => [key, text(exactGrams)]));
+      const grams = pot.exact.lines.map(({ key, grams: exactGrams }) => [key, text(exactGrams)]);
+      const after = new Map(pot.sheet.lines.map(({ key, grams: exactGrams }) => [key, text(exactGrams)]));
       for (const [key, before] of grams) {
         if (!pot.measured.has(key ?? "")) expect(after.get(key ?? "")).toBe(before);
       }

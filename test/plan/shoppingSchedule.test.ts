@@ -71,7 +71,7 @@ const plan = portionPlan({
 function foodsOf(s: Sheet): ReadonlyMap<string, Fraction> {
   const grams = new Map<string, Fraction>();
   const add = (id: string, more: Fraction): unknown => grams.set(id, plus(grams.get(id) ?? ZERO, more));
-  for (const { key, food: id, exactGrams } of s.lines) {
+  for (const { key, food: id, grams: exactGrams } of s.lines) {
     if (id !== undefined) add(id, exactGrams);
     if (key === "topping") {
       add("seeds", times(exactGrams, fraction(90n, 97n)));

@@ -45,7 +45,7 @@ function brought(demand: Demand, s: Sheet): Fraction {
 function faultsOfDemands(demands: readonly Demand[], s: Sheet): string[] {
   return demands.flatMap((demand) => {
     const value = brought(demand, s);
-    if (demand.ratioOf && s.portion("omega3").exact.n === 0n) return [];
+    if (demand.ratioOf && s.portion("omega3").value.n === 0n) return [];
     const { exactly, least, most } = demand;
     const wrong =
       (exactly !== undefined && !equals(value, exact(exactly))) ||
@@ -57,8 +57,8 @@ function faultsOfDemands(demands: readonly Demand[], s: Sheet): string[] {
 
 /** What each line was multiplied by. */
 function factorsOf(before: Sheet, after: Sheet): (Fraction | undefined)[] {
-  return before.lines.map(({ exactGrams }, i) =>
-    exactGrams.n === 0n ? undefined : over(after.lines[i]?.exactGrams ?? ZERO, exactGrams),
+  return before.lines.map(({ grams: exactGrams }, i) =>
+    exactGrams.n === 0n ? undefined : over(after.lines[i]?.grams ?? ZERO, exactGrams),
   );
 }
 
@@ -118,7 +118,7 @@ describe("a fit that is met", () => {
         byGroup.set(group, factor);
         if (group === "dose") return;
         const ratio = over(factor, common);
-        const grams = over(fitted.sheet.lines[i]?.exactGrams ?? ZERO, fitted.sheet.values.portions);
+        const grams = over(fitted.sheet.lines[i]?.grams ?? ZERO, fitted.sheet.values.portions);
         const bound = (text: unknown): Fraction => exact(String(text).replace(" g", ""));
         if (line.least === undefined) expect(compare(ratio, fraction(1n, 2n))).toBeGreaterThanOrEqual(0);
         else expect(compare(grams, bound(line.least))).toBeGreaterThanOrEqual(0);
@@ -206,7 +206,7 @@ function said(fitted: ReturnType<typeof fitOne>): unknown {
     factor: fitted.exactFactor && toText(fitted.exactFactor),
     factors: fitted.factors.map(({ name, exactFactor }) => [name, toText(exactFactor)]),
     outcomes: fitted.outcomes.map(({ text, exactBrings }) => [text, exactBrings && toText(exactBrings)]),
-    grams: s && new Map(s.lines.map(({ key, exactGrams }) => [key, toText(exactGrams)])),
+    grams: s && new Map(s.lines.map(({ key, grams: exactGrams }) => [key, toText(exactGrams)])),
   };
   if (fitted.status === "met") {
     return { ...shared, binding: fitted.binding.map(({ text, exactPrice }) => [text, toText(exactPrice)]) };
@@ -233,18 +233,18 @@ describe("a fit and one factor", () => {
       expect(fitted.status).toBe("met");
       if (fitted.status !== "met") return;
       expect(toText(fitted.exactFactor)).toBe(toText(scaled.exactFactor));
-      expect(fitted.sheet.lines.map((l) => toText(l.exactGrams))).toEqual(
-        scaled.sheet.lines.map((l) => toText(l.exactGrams)),
+      expect(fitted.sheet.lines.map((l) => toText(l.grams))).toEqual(
+        scaled.sheet.lines.map((l) => toText(l.grams)),
       );
-      expect(toText(fitted.sheet.portion("water").exact)).toBe(toText(scaled.sheet.portion("water").exact));
+      expect(toText(fitted.sheet.portion("water").value)).toBe(toText(scaled.sheet.portion("water").value));
     });
   });
 
   it("a target already met moves nothing, not even the common factor", () => {
     check("already met", worlds({ ...few, wild: 0, bounds: false }), ({ sheet: s }) => {
       const demands: Demand[] = [
-        { of: "energy", exactly: toText(s.portion("energy").exact) },
-        { of: "protein", least: toText(s.portion("protein").exact) },
+        { of: "energy", exactly: toText(s.portion("energy").value) },
+        { of: "protein", least: toText(s.portion("protein").value) },
         { of: "mass", most: toText(s.portionMass) },
       ];
       const fitted = fit(s, demands);
@@ -477,10 +477,10 @@ describe("what comes nearest", () => {
     check("energy kept", free, ({ sheet: s, demands, recipe, table, factors }) => {
       const quotients = demands.filter(({ of }) => of === undefined);
       const goal = moveLines(sheet(recipe, table), factors, s.values.portions);
-      const energy = toText(goal.portion("energy").exact);
+      const energy = toText(goal.portion("energy").value);
       const fitted = fit(s, [...quotients, { of: "energy", exactly: energy }]);
       const near = fitted.status === "met" ? fitted.sheet : fitted.nearest;
-      expect(near && toText(near.portion("energy").exact)).toBe(energy);
+      expect(near && toText(near.portion("energy").value)).toBe(energy);
       if (fitted.status !== "met") missed += 1;
     });
     expect(missed).toBeGreaterThan(20);
@@ -597,8 +597,8 @@ describe("what is not known", () => {
       ({ table, recipe }) => {
         const s = sheet(recipe, table);
         const demands: Demand[] = [
-          { of: "protein", least: toText(times(s.portion("protein").exact, fraction(11n, 10n))) },
-          { of: "sodium", most: toText(times(s.portion("sodium").exact, fraction(12n, 10n))) },
+          { of: "protein", least: toText(times(s.portion("protein").value, fraction(11n, 10n))) },
+          { of: "sodium", most: toText(times(s.portion("sodium").value, fraction(12n, 10n))) },
         ];
         const [protein, sodium] = [s.total("protein"), s.total("sodium")];
         const fitted = fit(s, demands);

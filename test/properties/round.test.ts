@@ -48,7 +48,7 @@ function driftOf(ratios: readonly Fraction[], isFree: boolean): Fraction {
 
 function ratiosIn(found: Rounded, before: Sheet): Fraction[] {
   return found.sheet.lines.flatMap((line, i) =>
-    found.lines[i]?.kept === undefined ? [over(line.exactGrams, before.lines[i]?.exactGrams ?? ONE)] : [],
+    found.lines[i]?.kept === undefined ? [over(line.grams, before.lines[i]?.grams ?? ONE)] : [],
   );
 }
 
@@ -111,10 +111,10 @@ describe("rounding", () => {
         if (!was) throw new Error("a line too many");
         if (line.scaling === "per-portion") {
           expect(sameAmount(line.amount, was.amount)).toBe(true);
-          expect(equals(line.exactGrams, was.exactGrams)).toBe(true);
+          expect(equals(line.grams, was.grams)).toBe(true);
           expect(found.lines[i]?.kept).toBe("per-portion");
         }
-        expect(line.exactGrams.n > 0n).toBe(was.exactGrams.n > 0n);
+        expect(line.grams.n > 0n).toBe(was.grams.n > 0n);
       });
     });
   });
@@ -143,8 +143,8 @@ describe("rounding", () => {
       expect(toText(found.lineByLine.exactExcess)).toBe(toText(excess));
       for (const [i, line] of found.lines.entries()) {
         if (line.kept !== undefined) continue;
-        const aim = s.lines[i]?.exactGrams ?? ZERO;
-        const off = (of: Sheet): Fraction => absolute(minus(of.lines[i]?.exactGrams ?? ZERO, aim));
+        const aim = s.lines[i]?.grams ?? ZERO;
+        const off = (of: Sheet): Fraction => absolute(minus(of.lines[i]?.grams ?? ZERO, aim));
         expect(compare(off(each), off(found.sheet))).toBeLessThanOrEqual(0);
       }
       for (const { demand, exactLineByLine } of found.demands)
@@ -179,7 +179,7 @@ describe("rounding", () => {
       if (!(found instanceof Rounded)) return;
       const again = build(JSON.parse(JSON.stringify(toRecipe(found.sheet))) as RecipeInput);
       expect(gramsIn(again)).toEqual(gramsIn(found.sheet));
-      expect(toText(again.portion("energy").exact)).toBe(toText(found.sheet.portion("energy").exact));
+      expect(toText(again.portion("energy").value)).toBe(toText(found.sheet.portion("energy").value));
       expect(toText(again.portionMass)).toBe(toText(found.sheet.portionMass));
     });
   });
@@ -262,7 +262,7 @@ function textOf(f: Fraction | null): string | null {
 }
 
 function gramsIn(s: Sheet): [string, string][] {
-  return s.lines.map(({ key, exactGrams }) => [key, toText(exactGrams)]);
+  return s.lines.map(({ key, grams: exactGrams }) => [key, toText(exactGrams)]);
 }
 
 /** The same dish with other amounts, cooked as before. */

@@ -13,7 +13,7 @@ const plain = (...ids: string[]) =>
 
 const grams = (text: string): string =>
   toText(
-    sheet({ name: "x", portions: 1, lines: [{ food: "x", amount: text }] }, plain("x")).lines[0]!.exactGrams,
+    sheet({ name: "x", portions: 1, lines: [{ food: "x", amount: text }] }, plain("x")).lines[0]!.grams,
   );
 
 describe("armed-forces recipe cards (US DoD, Armed Forces Recipe Service, A. General Information No. 1; read in the published text)", () => {
@@ -27,7 +27,7 @@ describe("armed-forces recipe cards (US DoD, Armed Forces Recipe Service, A. Gen
     const scaled = scale(card(100, [["meat", "1.25 lb"]]), { portions: 348 }).sheet;
     const line = scaled.lines[0]!;
     expect(line.amount.value.toString()).toBe("4.35");
-    const ounces = over(line.exactGrams, exact(grams("1 oz")));
+    const ounces = over(line.grams, exact(grams("1 oz")));
     expect(toText(toStep(ounces, exact("1/4")))).toBe(toText(exact("69.5"))); // 4 lb 5.5 oz
     const card14 = breakDown(line.amount, ["lb", "oz"], { step: "1/4" });
     expect(formatAmount(card14)).toBe("4 lb 5 1/2 oz");
@@ -85,7 +85,7 @@ describe("quantity recipes", () => {
     );
     const doubled = scale(s, { portions: 50 }).sheet;
     lines.forEach(([, , expected], i) => {
-      expect(toText(doubled.lines[i]!.exactGrams)).toBe(grams(expected));
+      expect(toText(doubled.lines[i]!.grams)).toBe(grams(expected));
     });
   });
 });
@@ -101,7 +101,7 @@ describe("baker's percentage: every ingredient per 100 of flour", () => {
       plain(...Object.keys(lines)),
     );
   const percent = (s: ReturnType<typeof dough>, food: string, flour = "flour"): string => {
-    const of = (key: string) => s.lines.find((l) => l.key === key)!.exactGrams;
+    const of = (key: string) => s.lines.find((l) => l.key === key)!.grams;
     return toText(times(exact(100), over(of(food), of(flour))));
   };
 

@@ -86,9 +86,9 @@ describe("substitutes", () => {
     const sodium = soya?.also.find(({ component }) => component === "sodium");
     const perGram = over(readFigure(starterFoods.get("soy-sauce"), "sodium").value, { n: 100n, d: 1n });
     const grams = over(soya?.exactGrams ?? { n: 0n, d: 1n }, camp.values.portions);
-    const before = camp.cell("beans", "sodium").exact;
+    const before = camp.cell("beans", "sodium").value;
     const brought = minus(times(grams, perGram), over(before, camp.values.portions));
-    expect(sodium && minus(sodium.after.exact, sodium.before.exact)).toEqual(brought);
+    expect(sodium && minus(sodium.after.value, sodium.before.value)).toEqual(brought);
     expect(shown(substitutes(camp, "beans", { among: ["soy-sauce"] }), { width: 200 })).toContain(
       "sodium (mg more)",
     );
@@ -108,7 +108,7 @@ describe("substitutes", () => {
     expect(made.lines[0]?.grams.toString()).toBe("400");
     const again = sheet(toRecipe(made), starterFoods);
     for (const id of ["energy", "protein", "iron"] as const)
-      expect(toText(again.total(id).exact)).toBe(toText(made.total(id).exact));
+      expect(toText(again.total(id).value)).toBe(toText(made.total(id).value));
   });
 
   it("keep columns of one's own", () => {
@@ -122,12 +122,12 @@ describe("substitutes", () => {
   it("say what moves, and that exactly", () => {
     for (const { sheet: made, changes, exactDistance } of substitutes(camp, "beans").found) {
       for (const { component, before, after, share } of changes) {
-        expect(toText(before.exact)).toBe(toText(camp.portion(component).exact));
-        expect(toText(after.exact)).toBe(toText(made.portion(component).exact));
+        expect(toText(before.value)).toBe(toText(camp.portion(component).value));
+        expect(toText(after.value)).toBe(toText(made.portion(component).value));
         expect(share.toNumber()).toBeCloseTo(after.value.div(before.value).minus(1).toNumber(), 10);
       }
       const total = sum(
-        changes.map(({ before, after }) => absolute(over(minus(after.exact, before.exact), before.exact))),
+        changes.map(({ before, after }) => absolute(over(minus(after.value, before.value), before.value))),
       );
       expect(toText(total)).toBe(toText(exactDistance));
     }
@@ -229,15 +229,15 @@ describe("the amount of a substitute", () => {
   function leastDistance(s: Sheet, i: number, food: FoodInput, ids: readonly ComponentId[]): Fraction {
     const key = s.lines[i]?.key ?? "";
     const parts = ids.map((id) => ({
-      whole: s.total(id).exact,
-      rest: minus(s.total(id).exact, s.cell(key, id).exact),
+      whole: s.total(id).value,
+      rest: minus(s.total(id).value, s.cell(key, id).value),
       gram: over(readFigure(food, id).value, { n: 100n, d: 1n }),
     }));
     const corners = parts.filter((p) => !isZero(p.gram)).map((p) => over(minus(p.whole, p.rest), p.gram));
     const at = (x: Fraction): Fraction =>
       sum(parts.map((p) => over(absolute(minus(plus(p.rest, times(p.gram, x)), p.whole)), p.whole)));
     // A substitute weighs from a thousandth to a thousand times what it stands in for: those ends are corners too.
-    const grams = s.lines[i]?.exactGrams ?? { n: 0n, d: 1n };
+    const grams = s.lines[i]?.grams ?? { n: 0n, d: 1n };
     const [low, high] = [times(grams, { n: 1n, d: 1000n }), times(grams, { n: 1000n, d: 1n })];
     const within = corners.filter((x) => compare(x, low) > 0 && compare(x, high) < 0);
     const all = [low, ...within, high].map(at);

@@ -136,7 +136,7 @@ export function proteinQuality(eaten: Eaten, how: ProteinQualityHow = {}): Prote
   const protein = portion.brings("protein");
   const contents = (Object.keys(aminoAcids) as AminoName[]).map((of): AminoContent => {
     const amount = gramsOf(portion, of);
-    const perGram = isZero(protein.exact) ? undefined : amount.times(1000).over(protein);
+    const perGram = isZero(protein.value) ? undefined : amount.times(1000).over(protein);
     return {
       of,
       amount,
@@ -182,14 +182,14 @@ function gramsOf(portion: EatenPortion, of: AminoName): Tally {
 function requirementOf(amount: Tally, of: AminoName, mass: Fraction): AminoContent["requirement"] {
   if (amount.bound === "unknown") return undefined;
   const need = times(exact(who2007Requirement.mgPerKg[of]), mass);
-  const exactShare = over(times(amount.exact, fraction(1000n)), need);
+  const exactShare = over(times(amount.value, fraction(1000n)), need);
   return { share: toDecimal(exactShare), exactShare, bound: amount.bound };
 }
 
 function safeLevelOf(protein: Tally, mass: Fraction): ProteinQuality["safeLevel"] {
   if (protein.bound === "unknown") return undefined;
   const safe = times(exact(who2007Requirement.proteinPerKg.safe), mass);
-  return { share: toDecimal(over(protein.exact, safe)), bound: protein.bound };
+  return { share: toDecimal(over(protein.value, safe)), bound: protein.bound };
 }
 
 interface Ratio {
@@ -205,14 +205,14 @@ function scoreBy(
 ): PortionScore {
   const { name, mgPerGram, source } = aminoPatterns[pattern];
   const ratios = contents.map(({ of, mgPerGram: content }): Ratio => {
-    const ratio = content && over(content.exact, exact(mgPerGram[of]));
+    const ratio = content && over(content.value, exact(mgPerGram[of]));
     const isLow = content?.bound === "exact" || content?.bound === "at-least";
     const isHigh = content?.bound === "exact" || content?.bound === "at-most";
     return { of, low: ratio && isLow ? ratio : ZERO, high: ratio && isHigh ? ratio : undefined };
   });
   const known = contents.filter(({ mgPerGram: content }) => content !== undefined);
   const ratioOf = ({ of, mgPerGram: content }: AminoContent): Fraction =>
-    over(content?.exact ?? ZERO, exact(mgPerGram[of]));
+    over(content?.value ?? ZERO, exact(mgPerGram[of]));
   const [first, ...rest] = known;
   const lowest =
     first && rest.reduce((low, each) => (compare(ratioOf(each), ratioOf(low)) < 0 ? each : low), first);

@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { type ComponentId, components } from "../../food/components.ts";
 import { exact, type Fraction, fraction, times } from "../../number/fraction.ts";
 import { type Ends, scaledBy } from "../../sheet/ends.ts";
@@ -73,7 +72,7 @@ function balanceCell({ exactShare, bound, least, most }: EnergyBalance, language
 
 const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
 
-function endsOf(least: Decimal | undefined, most: Decimal | undefined): Ends {
+function endsOf(least: Fraction | undefined, most: Fraction | undefined): Ends {
   return { low: least && exact(least), high: most && exact(most), told: undefined };
 }
 

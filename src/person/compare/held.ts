@@ -93,8 +93,8 @@ function holdAdded(portion: EatenPortion, figure: UpperFigure, level: Fraction):
   const bound = held.bound === "exact" || held.bound === "at-most" ? "at-most" : "unknown";
   // Nobody tells how much of it was added: from nothing to all of it.
   const ends = (): Ends => ({ low: ZERO, high, told: high });
-  const own = bound === "at-most" && held.ranged.length > 0 ? boundOfEnds(held.exact, ends(), false) : bound;
-  const amount = new Tally(held.exact.n, held.exact.d, held.unit, held, () => held.coverage, own, ends);
+  const own = bound === "at-most" && held.ranged.length > 0 ? boundOfEnds(held.value, ends(), false) : bound;
+  const amount = new Tally(held.value.n, held.value.d, held.unit, held, () => held.coverage, own, ends);
   return { figure, amount, ...shareOf(amount, level), verdict: verdictOn(ends(), level) };
 }
 
@@ -122,9 +122,9 @@ function amountFor(portion: EatenPortion, figure: ReferenceFigure | UpperFigure)
   const bound = !isPart
     ? all.bound
     : all.ranged.length > 0
-      ? boundOfEnds(all.exact, ends(), false)
+      ? boundOfEnds(all.value, ends(), false)
       : "at-least";
-  return new Tally(all.exact.n, all.exact.d, all.unit, all, () => all.coverage, bound, ends);
+  return new Tally(all.value.n, all.value.d, all.unit, all, () => all.coverage, bound, ends);
 }
 
 /** What holds a component whole: where the part is silent, it is at most the whole. */
@@ -139,7 +139,7 @@ function mostOf(portion: EatenPortion, id: ComponentId): Fraction | undefined {
   if (high || !whole) return high;
   const most = portion.ends(whole).high;
   // Data that tell more of a part than of the whole bound nothing.
-  return most && compare(most, portion.brings(id).exact) >= 0 ? most : undefined;
+  return most && compare(most, portion.brings(id).value) >= 0 ? most : undefined;
 }
 
 function add(all: Fraction | undefined, next: Fraction | undefined): Fraction | undefined {
@@ -150,7 +150,7 @@ function shareOf(
   amount: Tally,
   whole: Fraction,
 ): Pick<HeldReference, "share" | "exactShare" | "least" | "most" | "bound"> {
-  const { exact: value, bound, ends } = amount;
+  const { value: value, bound, ends } = amount;
   const ofWhole = (of: Fraction | undefined): Fraction | undefined =>
     of === undefined || whole.n === 0n ? undefined : over(of, whole);
   const exactShare = bound === "unknown" ? undefined : ofWhole(value);

@@ -201,7 +201,7 @@ function rowsOf(
 ): DoseRow[] {
   return [...levels].flatMap(([of, all]): DoseRow[] => {
     const amount = dose.brings(of);
-    if (amount.bound === "exact" && isZero(amount.exact)) return [];
+    if (amount.bound === "exact" && isZero(amount.value)) return [];
     const held = heldBy(amount, dose.ends(of), all);
     const [first, ...rest] = held;
     if (!first) return [];
@@ -275,7 +275,7 @@ function heldBy(
       ...own,
       ...share,
       bound: amount.bound,
-      perKg: known ? toDecimal(over(amount.exact, mass)) : undefined,
+      perKg: known ? toDecimal(over(amount.value, mass)) : undefined,
     }));
 }
 
@@ -300,7 +300,7 @@ type Against = Pick<DoseFor, "share" | "exactShare" | "least" | "most" | "verdic
 
 function hold(amount: Tally, ends: Ends, whole: Fraction): Against {
   const { low = ZERO, high } = ends;
-  const exactShare = amount.bound === "unknown" ? undefined : over(amount.exact, whole);
+  const exactShare = amount.bound === "unknown" ? undefined : over(amount.value, whole);
   return {
     share: exactShare && toDecimal(exactShare),
     exactShare,

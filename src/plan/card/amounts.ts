@@ -66,9 +66,9 @@ function amountRow(
     name: stated(line.name, line.state, language),
     prep: line.prep,
     madeOf: (line.nested?.lines ?? []).map((inner) => say(language, inner.name)),
-    weigh: asItIs !== undefined && isGrams ? asItIs : weighed(purchased ?? line.exactGrams, language),
+    weigh: asItIs !== undefined && isGrams ? asItIs : weighed(purchased ?? line.grams, language),
     measure: asItIs === undefined ? spoons() : isGrams ? "" : asItIs,
-    edible: purchased && weighed(line.exactGrams, language),
+    edible: purchased && weighed(line.grams, language),
     dose: line.scaling === "per-portion",
   };
 }

@@ -23,7 +23,7 @@ export function scheduleRows({ sessions, servings }: CookingSchedule): Table {
 
 function cookedRows({ day = "", meal, dish, pots, apart }: CookingSession): Cell[][] {
   const rows = (s: Sheet, what: string, times: Fraction, pot: string, person: string): Cell[][] =>
-    s.lines.map(({ key, exactGrams }) => [
+    s.lines.map(({ key, grams: exactGrams }) => [
       ...[day, meal, dish, pot, person, what, key],
       figure(exactGrams),
       "g",
@@ -41,7 +41,7 @@ function cookedRows({ day = "", meal, dish, pots, apart }: CookingSession): Cell
 
 function servedRows({ meal, dish, person, days, exactCount, portion, added }: DishServing): Cell[][] {
   const times = figure(fraction(exactCount, BigInt(Math.max(1, days.length))));
-  const lines = (added?.lines ?? []).map(({ key, exactGrams }) => ["serving", key, figure(exactGrams)]);
+  const lines = (added?.lines ?? []).map(({ key, grams: exactGrams }) => ["serving", key, figure(exactGrams)]);
   const share = portion.pot ? [["share", "", figure(portion.exactGrams)]] : [];
   return (days.length === 0 ? [""] : days).flatMap((day) =>
     [...share, ...lines].map((own): Cell[] => [day, meal, dish, "", person, ...own, "g", times]),

@@ -48,7 +48,7 @@ function amountsTable(pot: DishPot, title: string, language: Language): Table {
     stated(line.name, line.state, language),
     ...sheets.map((each) =>
       each === s && isSummed(line.key, i)
-        ? figure(line.exactGrams, { unit: "g", language })
+        ? figure(line.grams, { unit: "g", language })
         : lineAmount(each, i, language),
     ),
   ]);

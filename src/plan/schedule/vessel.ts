@@ -125,11 +125,11 @@ export function roomOf(
 function volumeOf(s: Sheet, at: number): Fraction | undefined {
   const [line, own] = [s.lines[at], s.plan.lines[at]];
   if (!line || !own) return undefined;
-  if (isZero(line.exactGrams)) return ZERO;
+  if (isZero(line.grams)) return ZERO;
   const written = millilitresOf(line.amount);
   if (written && own.line.weighed !== "as-purchased") return written;
   const perMl = own.source.food && densityOf(own.source.food.input);
-  return perMl && over(line.exactGrams, perMl);
+  return perMl && over(line.grams, perMl);
 }
 
 /** Grams in a millilitre of a food; of several cups and spoons of it the lightest, which takes most room. */

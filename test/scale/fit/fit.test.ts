@@ -53,7 +53,7 @@ function missed(s: Sheet, demands: readonly Demand[], how?: FitHow) {
 }
 
 const gramsOf = (s: Sheet): Record<string, string> =>
-  Object.fromEntries(s.lines.map(({ key, exactGrams }) => [key, toText(exactGrams)]));
+  Object.fromEntries(s.lines.map(({ key, grams: exactGrams }) => [key, toText(exactGrams)]));
 
 describe("fit, worked by hand", () => {
   const bowl = dish([
@@ -249,7 +249,7 @@ describe("several sheets eaten together", () => {
     const total = (id: "energy" | "protein"): string =>
       toText(
         Object.values(sheets)
-          .map((s) => s.portion(id).exact)
+          .map((s) => s.portion(id).value)
           .reduce((a, b) => fraction(a.n * b.d + b.n * a.d, a.d * b.d)),
       ).replace(/\/.*/, "");
     expect(fitted.factors.map(({ kind, name }) => [kind, name])).toEqual([

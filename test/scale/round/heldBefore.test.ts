@@ -103,7 +103,7 @@ describe("a share or ratio out of reach", () => {
 
   it("is off by a share of what is asked where it held before, whatever the size", () => {
     const s = honeyed.edit({ oats: "60.4 g", almonds: "20.3 g", honey: "14.2 g" });
-    const [protein, fat] = [s.portion("protein").exact, s.portion("fat").exact];
+    const [protein, fat] = [s.portion("protein").value, s.portion("fat").value];
     const exactly = `${protein.n * fat.d}/${protein.d * fat.n}`;
     const found = rounded(s, [{ ratioOf: ["protein", "fat"], exactly }], "0");
     const [ratio] = found.demands;

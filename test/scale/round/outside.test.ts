@@ -50,7 +50,7 @@ function problemFrom(world: World): AmountsProblem {
   const still = all.filter(({ offers }) => offers.length === 0);
   const add = (bring: (line: SheetLine) => Fraction): QuantitySum => ({
     perUnit: moving.map(({ line }) => bring(line)),
-    constant: sum(still.map(({ line }) => times(bring(line), line.exactGrams))),
+    constant: sum(still.map(({ line }) => times(bring(line), line.grams))),
   });
   const ends = standing(s, demands, tolerance);
   const rows = ends.map(({ demand, asked, side, firm }): AmountDemand => {
@@ -69,7 +69,7 @@ function problemFrom(world: World): AmountsProblem {
   });
   return {
     lines: moving.map(({ line, offers }) => ({
-      exact: line.exactGrams,
+      exact: line.grams,
       weight: ONE,
       candidates: offers.map((quantity) => ({ quantity })),
     })),

@@ -88,12 +88,12 @@ const cases: fc.Arbitrary<Case> = fc
     };
     const s = sheet(recipe, foods);
     const demands: Demand[] = [
-      { of: "energy", exactly: toText(times(s.portion("energy").exact, fraction(BigInt(energy), 100n))) },
+      { of: "energy", exactly: toText(times(s.portion("energy").value, fraction(BigInt(energy), 100n))) },
     ];
     if (limit !== null)
       demands.push({
         of: "protein",
-        most: toText(times(plus(s.portion("protein").exact, exact("0.1")), fraction(BigInt(limit), 100n))),
+        most: toText(times(plus(s.portion("protein").value, exact("0.1")), fraction(BigInt(limit), 100n))),
         firm: true,
       });
     return { recipe, demands };
@@ -106,8 +106,8 @@ function choices(s: Sheet): { readonly grams: Fraction; readonly exact: Fraction
     .map((line) => {
       const size = gramsOf(line.amount) ?? millilitresOf(line.amount) ?? line.amount.value;
       return measurable(camp, line.amount, { measures: "metric" }).map((m) => ({
-        grams: times(line.exactGrams, over(m.value, size)),
-        exact: line.exactGrams,
+        grams: times(line.grams, over(m.value, size)),
+        exact: line.grams,
       }));
     });
 }
@@ -161,7 +161,7 @@ describe("rounding to a kitchen", () => {
           s,
           found.sheet.lines
             .filter((l) => l.scaling !== "per-portion")
-            .map((l, i) => ({ grams: l.exactGrams, exact: s.lines[i]?.exactGrams ?? ONE })),
+            .map((l, i) => ({ grams: l.grams, exact: s.lines[i]?.grams ?? ONE })),
           ends,
         );
         expect([own && toText(own.excess), own && toText(own.drift)]).toEqual([
@@ -192,8 +192,8 @@ describe("rounding to a kitchen", () => {
         found.sheet.lines.forEach((line, i) => {
           const was = s.lines[i];
           if (line.scaling === "per-portion")
-            expect(toText(line.exactGrams)).toBe(toText(was?.exactGrams ?? ZERO));
-          else expect(line.exactGrams.n > 0n).toBe(true);
+            expect(toText(line.grams)).toBe(toText(was?.grams ?? ZERO));
+          else expect(line.grams.n > 0n).toBe(true);
         });
       }),
       { numRuns: 200 },
@@ -334,7 +334,7 @@ describe("what a cook is told", () => {
     );
     const rounded = roundToKitchen(s, camp);
     if (!(rounded instanceof Rounded)) throw new Error("it can be measured");
-    expect(toText(rounded.sheet.lines[0]?.exactGrams ?? ZERO)).toBe("105");
+    expect(toText(rounded.sheet.lines[0]?.grams ?? ZERO)).toBe("105");
   });
 
   it("says where the search stopped, and how far from proven", () => {
