@@ -1,7 +1,6 @@
-import type { Decimal } from "decimal.js";
 import { collect, type Fault, throwIfAny, within } from "../number/error.ts";
 import { fieldsGiven } from "../number/fields.ts";
-import { type Fraction, toDecimal } from "../number/fraction.ts";
+import { type Fraction } from "../number/fraction.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { moveAll, notesOn, type ScaleNote } from "./move.ts";
@@ -15,8 +14,7 @@ export interface ScaleHow {
 export interface Scaled {
   readonly sheet: Sheet;
   /** What the held and adjustable lines of a portion were multiplied by. */
-  readonly factor: Decimal;
-  readonly exactFactor: Fraction;
+  readonly factor: Fraction;
   readonly notes: readonly ScaleNote[];
 }
 
@@ -46,7 +44,7 @@ export function scale(s: Sheet, target: Target, how: ScaleHow = {}): Scaled {
   const { aim, portions } = readTarget(target);
   const exactFactor = factorFor([s], aim, silence);
   const moved = moveAll(s, exactFactor, portions ?? s.values.portions);
-  return { sheet: moved, factor: toDecimal(exactFactor), exactFactor, notes: notesOn(s, moved) };
+  return { sheet: moved, factor: exactFactor, notes: notesOn(s, moved) };
 }
 
 function readHow(how: unknown): Silence {

@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { type Allergen, allergens } from "../food/allergens.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import type { FoodCaution, State } from "../food/food.ts";
@@ -15,7 +14,7 @@ export interface SubstituteChange {
   readonly before: Tally;
   readonly after: Tally;
   /** After less before, over before. */
-  readonly share: Decimal;
+  readonly share: Fraction;
 }
 
 /** A food that may stand in for another, with the amount to use. */
@@ -24,13 +23,11 @@ export interface Substitute {
   readonly name: string;
   readonly state: State | undefined;
   /** For the batch, edible portion. */
-  readonly grams: Decimal;
-  readonly exactGrams: Fraction;
+  readonly grams: Fraction;
   /** The sheet with it in the line's place. */
   readonly sheet: Sheet;
   /** Sum of the shares by which what was to stay close moved, up or down. */
-  readonly distance: Decimal;
-  readonly exactDistance: Fraction;
+  readonly distance: Fraction;
   readonly changes: readonly SubstituteChange[];
   /** What moves beside, that a swap should not hide: sodium, unless it was to stay close. */
   readonly also: readonly Omit<SubstituteChange, "share">[];
@@ -90,7 +87,7 @@ export class Substitutes extends Shown {
             align: "end" as const,
           })),
         ],
-        rows: this.found.map(({ name, state, exactGrams, changes, also }) => [
+        rows: this.found.map(({ name, state, grams: exactGrams, changes, also }) => [
           name,
           state ?? "",
           figure(exactGrams),

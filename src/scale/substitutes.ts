@@ -5,7 +5,7 @@ import type { FoodInput } from "../food/food.ts";
 import type { FoodTable } from "../food/table.ts";
 import { collect, type Fault, quote, throwIfAny } from "../number/error.ts";
 import { fieldsGiven } from "../number/fields.ts";
-import { absolute, compare, isZero, sum, toDecimal, toText, ZERO } from "../number/fraction.ts";
+import { absolute, compare, isZero, sum, toText, ZERO } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -85,7 +85,7 @@ export function substitutes(s: Sheet, lineKey: string, how: SubstitutesHow = {})
     .sort(
       (a, b) =>
         a.silent.length - b.silent.length ||
-        compare(a.exactDistance, b.exactDistance) ||
+        compare(a.distance, b.distance) ||
         (a.food < b.food ? -1 : 1),
     );
   const of = { dish: s.name, line: s.plan.lines[i]?.source.name ?? lineKey };
@@ -113,7 +113,7 @@ function tried(
   const made = replaceFood(s, i, food.id, exactGrams);
   const changes = asked.map((component): SubstituteChange => {
     const pair = { before: s.portion(component), after: made.portion(component) };
-    return { component, ...pair, share: toDecimal(shareMoved(pair)) };
+    return { component, ...pair, share: shareMoved(pair) };
   });
   const exactDistance = sum(changes.map((change) => absolute(shareMoved(change))));
   const { id, name, state } = food;
@@ -121,11 +121,9 @@ function tried(
     food: id,
     name,
     state,
-    grams: toDecimal(exactGrams),
-    exactGrams,
+    grams: exactGrams,
     sheet: s.rebuilt(made),
-    distance: toDecimal(exactDistance),
-    exactDistance,
+    distance: exactDistance,
     changes,
     also: WATCHED.filter((id) => !ids.includes(id) && !isSilent(id)).map((component) => ({
       component,

@@ -170,7 +170,7 @@ describe("a batch", () => {
             return (error as { code: string }).code;
           }
         };
-        const expected = attempt(() => text(scale(s, { protein: target }, how).exactFactor));
+        const expected = attempt(() => text(scale(s, { protein: target }, how).factor));
         const got = attempt(() =>
           text(
             portionPlan({

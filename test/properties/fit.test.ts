@@ -87,7 +87,7 @@ describe("a fit that is met", () => {
       expect(fitted.status).toBe("met");
       if (fitted.status !== "met") return;
       const theirs = departureOf(recipe, factors, common);
-      expect(compare(fitted.exactDeparture, theirs)).toBeLessThanOrEqual(0);
+      expect(compare(fitted.departure, theirs)).toBeLessThanOrEqual(0);
     });
   });
 
@@ -102,7 +102,7 @@ describe("a fit that is met", () => {
     check("kept", reachable, ({ recipe, sheet: s, demands }) => {
       const fitted = fit(s, demands);
       if (fitted.status !== "met") return;
-      const common = fitted.exactFactor;
+      const common = fitted.factor;
       const factors = factorsOf(s, fitted.sheet);
       const groups = groupsOf(recipe.lines);
       const byGroup = new Map<string, Fraction>([
@@ -129,8 +129,8 @@ describe("a fit that is met", () => {
       expect(compare(common, fraction(1n, 10n))).toBeGreaterThanOrEqual(0);
       expect(compare(common, fraction(10n))).toBeLessThanOrEqual(0);
       // What it says of itself is what it did.
-      expect(toText(departureOf(recipe, factors, common))).toBe(toText(fitted.exactDeparture));
-      for (const { name, kind, exactFactor } of fitted.factors) {
+      expect(toText(departureOf(recipe, factors, common))).toBe(toText(fitted.departure));
+      for (const { name, kind, factor: exactFactor } of fitted.factors) {
         expect(toText(exactFactor)).toBe(toText(byGroup.get(`${kind} ${name}`) ?? exactFactor));
       }
     });
@@ -164,7 +164,7 @@ describe("a fit that is met", () => {
           demands.map((demand) => (demand === chosen ? changed : demand)),
         );
         if (before.status !== "met" || after.status !== "met") return;
-        const change = compare(after.exactDeparture, before.exactDeparture);
+        const change = compare(after.departure, before.departure);
         if (change > 0) moved += 1;
         expect(change).toBeGreaterThanOrEqual(0);
       },
@@ -190,9 +190,9 @@ describe("a fit that is met", () => {
     check("named", any, ({ sheet: s, demands }) => {
       const [alone, named] = [fit(s, demands), fit({ pot: s }, demands)];
       expect(named.status).toBe(alone.status);
-      expect(named.exactFactor).toEqual(alone.exactFactor);
-      expect(named.factors.map(({ exactFactor }) => exactFactor)).toEqual(
-        alone.factors.map(({ exactFactor }) => exactFactor),
+      expect(named.factor).toEqual(alone.factor);
+      expect(named.factors.map(({ factor: exactFactor }) => exactFactor)).toEqual(
+        alone.factors.map(({ factor: exactFactor }) => exactFactor),
       );
     });
   });
@@ -203,18 +203,18 @@ function said(fitted: ReturnType<typeof fitOne>): unknown {
   const s = fitted.status === "met" ? fitted.sheet : fitted.nearest;
   const shared = {
     status: fitted.status,
-    factor: fitted.exactFactor && toText(fitted.exactFactor),
-    factors: fitted.factors.map(({ name, exactFactor }) => [name, toText(exactFactor)]),
-    outcomes: fitted.outcomes.map(({ text, exactBrings }) => [text, exactBrings && toText(exactBrings)]),
+    factor: fitted.factor && toText(fitted.factor),
+    factors: fitted.factors.map(({ name, factor: exactFactor }) => [name, toText(exactFactor)]),
+    outcomes: fitted.outcomes.map(({ text, brings: exactBrings }) => [text, exactBrings && toText(exactBrings)]),
     grams: s && new Map(s.lines.map(({ key, grams: exactGrams }) => [key, toText(exactGrams)])),
   };
   if (fitted.status === "met") {
-    return { ...shared, binding: fitted.binding.map(({ text, exactPrice }) => [text, toText(exactPrice)]) };
+    return { ...shared, binding: fitted.binding.map(({ text, price: exactPrice }) => [text, toText(exactPrice)]) };
   }
   return {
     ...shared,
     conflict: fitted.conflict.map(({ text }) => text),
-    suggestions: fitted.suggestions.map(({ text, exactTo }) => [text, exactTo && toText(exactTo)]),
+    suggestions: fitted.suggestions.map(({ text, to: exactTo }) => [text, exactTo && toText(exactTo)]),
   };
 }
 
@@ -232,7 +232,7 @@ describe("a fit and one factor", () => {
       const scaled = scale(s, { mass: target });
       expect(fitted.status).toBe("met");
       if (fitted.status !== "met") return;
-      expect(toText(fitted.exactFactor)).toBe(toText(scaled.exactFactor));
+      expect(toText(fitted.factor)).toBe(toText(scaled.factor));
       expect(fitted.sheet.lines.map((l) => toText(l.grams))).toEqual(
         scaled.sheet.lines.map((l) => toText(l.grams)),
       );
@@ -250,9 +250,9 @@ describe("a fit and one factor", () => {
       const fitted = fit(s, demands);
       expect(fitted.status).toBe("met");
       if (fitted.status !== "met") return;
-      expect(toText(fitted.exactFactor)).toBe("1");
+      expect(toText(fitted.factor)).toBe("1");
       expect(fitted.departures).toEqual([]);
-      expect(toText(fitted.exactDeparture)).toBe("0");
+      expect(toText(fitted.departure)).toBe("0");
     });
   });
 
@@ -268,21 +268,21 @@ describe("a fit and one factor", () => {
       const [a, b] = [fit(s, demands), fit(larger, asked, { common })];
       expect(b.status).toBe("met");
       if (a.status !== "met" || b.status !== "met") return;
-      expect(toText(b.exactDeparture)).toBe(toText(a.exactDeparture));
+      expect(toText(b.departure)).toBe(toText(a.departure));
       // With the common factor told, nothing is left to the rule that prefers one near 1.
       const at = (f: Fraction) => ({ common: { least: toText(f), most: toText(f) } });
-      const told = fit(larger, asked, at(times(c, a.exactFactor)));
+      const told = fit(larger, asked, at(times(c, a.factor)));
       expect(told.status).toBe("met");
-      expect(told.factors.map(({ exactDeparture }) => toText(exactDeparture))).toEqual(
-        fit(s, demands, at(a.exactFactor)).factors.map(({ exactDeparture }) => toText(exactDeparture)),
+      expect(told.factors.map(({ departure: exactDeparture }) => toText(exactDeparture))).toEqual(
+        fit(s, demands, at(a.factor)).factors.map(({ departure: exactDeparture }) => toText(exactDeparture)),
       );
       // Otherwise the factor is c times the other, unless among equals one lies nearer 1.
       const away = (f: Fraction): Fraction => {
         const off = minus(over(ONE, f), ONE);
         return off.n < 0n ? minus(ZERO, off) : off;
       };
-      if (equals(b.exactFactor, times(c, a.exactFactor))) same += 1;
-      else expect(compare(away(b.exactFactor), away(times(c, a.exactFactor)))).toBe(-1);
+      if (equals(b.factor, times(c, a.factor))) same += 1;
+      else expect(compare(away(b.factor), away(times(c, a.factor)))).toBe(-1);
     });
     expect(same).toBeGreaterThan(60);
   });
@@ -360,7 +360,7 @@ describe("a fit that is out of reach", () => {
     check("suggestions", out, ({ recipe, table, sheet: s, demands }) => {
       const missed = fit(s, demands);
       if (missed.status === "met") throw new Error("met");
-      for (const { change, names, demand, end, exactTo, departure, also } of missed.suggestions) {
+      for (const { change, names, demand, end, to: exactTo, departure, also } of missed.suggestions) {
         if (also.length > 0) continue;
         if (change === "make-adjustable") {
           const lines = recipe.lines.map((line): Line => {
@@ -410,7 +410,7 @@ describe("a fit that is out of reach", () => {
           else more += 1;
           const eased = (by: Fraction): Demand[] =>
             demands.map((each) => {
-              const to = all.find(({ demand }) => demand === each)?.exactTo;
+              const to = all.find(({ demand }) => demand === each)?.to;
               if (!to) return each;
               const bound = nearestEnd(each, to);
               return easedTo(each, plus(bound, times(minus(to, bound), by)));
@@ -442,7 +442,7 @@ describe("a fit that is out of reach", () => {
       expect(faultsOfDemands(held, missed.nearest)).toEqual([]);
       expect(held.filter((demand) => demand.firm)).toHaveLength(1);
       expect(missed.misses.length).toBeGreaterThan(0);
-      for (const { demand, exactBrings } of missed.outcomes) {
+      for (const { demand, brings: exactBrings } of missed.outcomes) {
         if (exactBrings) expect(toText(exactBrings)).toBe(toText(brought(demand, missed.nearest)));
       }
     });
@@ -498,7 +498,7 @@ function asked({ exactly, least, most }: Demand): Fraction[] {
 /** Misses as shares of the figures asked, totalled: amounts, shares of energy, ratios to each amount. */
 function missesByKind(outcomes: ReturnType<typeof fitOne>["outcomes"]): unknown {
   const totals = new Map<string, Fraction>();
-  for (const { demand, exactMiss } of outcomes) {
+  for (const { demand, miss: exactMiss } of outcomes) {
     const kind = demand.ratioOf?.[1] ?? (demand.energyShareOf ? "share" : "amount");
     const [first = ONE, last = first] = asked(demand);
     const share = over(exactMiss, exactMiss.n < 0n ? first : last);
@@ -537,7 +537,7 @@ describe("a shadow price", () => {
     check("prices", reachable, ({ sheet: s, demands }) => {
       const fitted = fit(s, demands);
       if (fitted.status !== "met") return;
-      for (const { demand, exactPrice, end } of fitted.binding) {
+      for (const { demand, price: exactPrice, end } of fitted.binding) {
         if (!demand) continue;
         const bound = exact(demand.exactly ?? (end === "least" ? demand.least : demand.most) ?? 0);
         const step = times(bound.n === 0n ? ONE : bound, fraction(1n, 10n ** 9n));
@@ -549,7 +549,7 @@ describe("a shadow price", () => {
         );
         expect(eased.status).toBe("met");
         if (eased.status !== "met") continue;
-        const bought = over(minus(fitted.exactDeparture, eased.exactDeparture), step);
+        const bought = over(minus(fitted.departure, eased.departure), step);
         all += 1;
         const [rate, price] = [number(bought), number(exactPrice)];
         expect(rate).toBeLessThanOrEqual(price * (1 + 1e-6) + 1e-9);
@@ -569,7 +569,7 @@ describe("a shadow price", () => {
       for (const { demand, easing, end } of fitted.binding) {
         if (!demand || !easing) continue;
         const bound = exact(demand.exactly ?? (end === "least" ? demand.least : demand.most) ?? 0);
-        const to = end === "least" ? minus(bound, easing.exactBy) : plus(bound, easing.exactBy);
+        const to = end === "least" ? minus(bound, easing.by) : plus(bound, easing.by);
         if (to.n < 0n || (demand.energyShareOf && compare(to, ONE) > 0)) continue;
         const eased = fit(
           s,
@@ -577,7 +577,7 @@ describe("a shadow price", () => {
         );
         all += 1;
         if (eased.status !== "met") throw new Error("not met");
-        expect(toText(eased.exactDeparture)).toBe(toText(easing.exactTo));
+        expect(toText(eased.departure)).toBe(toText(easing.to));
       }
     });
     expect(all).toBeGreaterThan(30);
@@ -611,7 +611,7 @@ describe("what is not known", () => {
             [demands[1], [...sodium.missing].sort(), loose.sort()] as const,
           ].filter(([, silent, other]) => silent.length + other.length > 0),
         );
-        for (const { name, exactDeparture, kept: isKept } of fitted.factors) {
+        for (const { name, departure: exactDeparture, kept: isKept } of fitted.factors) {
           expect(isKept).toBe(protein.missing.includes(name));
           if (isKept) kept += 1;
           else if (sodium.missing.includes(name)) free += 1;
@@ -633,7 +633,7 @@ describe("what is not known", () => {
     check("nothing told", any, ({ sheet: s, demands }) => {
       const [plain, limited] = [fit(s, demands), fit(s, [...demands, ...limits])];
       expect(limited.status).toBe(plain.status);
-      const at = ({ factors, exactFactor }: typeof plain) => [exactFactor, factors];
+      const at = ({ factors, factor: exactFactor }: typeof plain) => [exactFactor, factors];
       expect(at(limited)).toEqual(at(plain));
       expect(new Set(limited.notProven.map(({ demand }) => demand))).toEqual(new Set(limits));
       for (const { silent } of limited.notProven) expect(silent).toHaveLength(s.lines.length);

@@ -69,8 +69,8 @@ describe("substitutes", () => {
     // What is not known has no say: the amounts are those of a search for what is known alone.
     const known = substitutes(chilli, "beans", { components: ["energy", "protein"], among });
     expect(asked.untold).toEqual(["vitaminE", "choline", "vitaminK"]);
-    expect(asked.found.map(({ exactGrams }) => exactGrams)).toEqual(
-      known.found.map(({ exactGrams }) => exactGrams),
+    expect(asked.found.map(({ grams: exactGrams }) => exactGrams)).toEqual(
+      known.found.map(({ grams: exactGrams }) => exactGrams),
     );
     expect(asked.found.map(({ tells, silent }) => [tells.length, silent.length])).toEqual([
       [3, 0],
@@ -85,7 +85,7 @@ describe("substitutes", () => {
     const [soya] = substitutes(camp, "beans", { among: ["soy-sauce"] }).found;
     const sodium = soya?.also.find(({ component }) => component === "sodium");
     const perGram = over(readFigure(starterFoods.get("soy-sauce"), "sodium").value, { n: 100n, d: 1n });
-    const grams = over(soya?.exactGrams ?? { n: 0n, d: 1n }, camp.values.portions);
+    const grams = over(soya?.grams ?? { n: 0n, d: 1n }, camp.values.portions);
     const before = camp.cell("beans", "sodium").value;
     const brought = minus(times(grams, perGram), over(before, camp.values.portions));
     expect(sodium && minus(sodium.after.value, sodium.before.value)).toEqual(brought);
@@ -120,7 +120,7 @@ describe("substitutes", () => {
   });
 
   it("say what moves, and that exactly", () => {
-    for (const { sheet: made, changes, exactDistance } of substitutes(camp, "beans").found) {
+    for (const { sheet: made, changes, distance: exactDistance } of substitutes(camp, "beans").found) {
       for (const { component, before, after, share } of changes) {
         expect(toText(before.value)).toBe(toText(camp.portion(component).value));
         expect(toText(after.value)).toBe(toText(made.portion(component).value));
@@ -215,7 +215,7 @@ describe("substitutes", () => {
     const [first] = substitutes(stew, "leaf", { among: ["kale-raw"], components: ["vitaminC"] }).found;
     // Kale keeps 60 % of its vitamin C as spinach does: 28.1 × 200 = 120 × 46.83…
     expect(first?.distance.toString()).toBe("0");
-    expect(first?.exactGrams).toEqual(
+    expect(first?.grams).toEqual(
       over(
         times(readFigure(starterFoods.get("spinach-raw"), "vitaminC").value, { n: 200n, d: 1n }),
         readFigure(starterFoods.get("kale-raw"), "vitaminC").value,
@@ -264,7 +264,7 @@ describe("the amount of a substitute", () => {
             starterFoods,
           );
           const key = s.lines[0]?.key ?? "";
-          for (const { food, exactDistance } of substitutes(s, key, { among, most: 10 }).found)
+          for (const { food, distance: exactDistance } of substitutes(s, key, { among, most: 10 }).found)
             expect([food, toText(exactDistance)]).toEqual([
               food,
               toText(leastDistance(s, 0, starterFoods.get(food), ids)),

@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import {
   absolute,
   compare,
@@ -7,7 +6,6 @@ import {
   ONE,
   over,
   times,
-  toDecimal,
   ZERO,
 } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
@@ -28,11 +26,9 @@ export interface FitFactor {
   /** The line's key, the part's or the sheet's name; `sheet/key` where several sheets are fitted. */
   readonly name: string;
   /** What its amounts of one portion were multiplied by. */
-  readonly factor: Decimal;
-  readonly exactFactor: Fraction;
+  readonly factor: Fraction;
   /** Its factor over the common factor, less 1: 0.5 is half as much again for the size of the dish. */
-  readonly departure: Decimal;
-  readonly exactDeparture: Fraction;
+  readonly departure: Fraction;
   /** Whether it had to keep the common factor, since a line in it says nothing of a figure to be reached. */
   readonly kept: boolean;
 }
@@ -43,15 +39,13 @@ export interface FitOutcome {
   /** The demand in words: `protein at least 30 g`. */
   readonly asked: string;
   /** What one portion brings: an amount in `unit`, a share (0 to 1) or a ratio; null where there is nothing to take it of. */
-  readonly brings: Decimal | null;
-  readonly exactBrings: Fraction | null;
+  readonly brings: Fraction | null;
   readonly unit: string;
   /** How the figure bounds the truth, by what is known of each line. */
   readonly bound: Bound;
   readonly met: boolean;
   /** By how much the portion falls short (below 0) or goes over (above 0); 0 where the demand is met. */
-  readonly miss: Decimal;
-  readonly exactMiss: Fraction;
+  readonly miss: Fraction;
   readonly text: string;
 }
 
@@ -113,10 +107,8 @@ export class Answer {
     return {
       kind: kind === "dish" ? "sheet" : kind,
       name,
-      factor: toDecimal(exactFactor),
-      exactFactor,
-      departure: toDecimal(exactDeparture),
-      exactDeparture,
+      factor: exactFactor,
+      departure: exactDeparture,
       kept,
     };
   }
@@ -170,14 +162,12 @@ function outcomeOf(
   return {
     demand,
     asked: demandText(read),
-    brings: exactBrings && toDecimal(exactBrings),
-    exactBrings,
+    brings: exactBrings,
     unit: subjectUnit(subject),
     bound,
     // It can fail where there is nothing to divide by.
     met: sideMissed(constraint, point) === undefined,
-    miss: toDecimal(exactMiss),
-    exactMiss,
+    miss: exactMiss,
     text: outcomeText(read, exactBrings, exactMiss, bound),
   };
 }

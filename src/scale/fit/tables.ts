@@ -12,7 +12,7 @@ import { boundText, departureText, pointsText } from "./words.ts";
 export function metTables(met: Met, sheets: readonly Sheet[]): Table[] {
   const notes = [
     ...met.binding
-      .filter(({ exactPrice }) => exactPrice.n !== 0n)
+      .filter(({ price: exactPrice }) => exactPrice.n !== 0n)
       .slice(0, SHOWN)
       .map(({ text }) => text),
     ...met.notProven.map(({ text }) => text),
@@ -20,7 +20,7 @@ export function metTables(met: Met, sheets: readonly Sheet[]): Table[] {
   ];
   return [
     outcomesTable("Fitted: every demand is met", met.outcomes, notes),
-    factorsTable(met.exactFactor, met.factors),
+    factorsTable(met.factor, met.factors),
     ...amounts(sheets),
   ];
 }
@@ -28,7 +28,7 @@ export function metTables(met: Met, sheets: readonly Sheet[]): Table[] {
 /** Why not, what would help, and the nearest that can be had. */
 export function outOfReachTables(missed: Missed, sheets: readonly Sheet[]): Table[] {
   const near =
-    missed.exactFactor === undefined
+    missed.factor === undefined
       ? []
       : [
           outcomesTable(
@@ -36,7 +36,7 @@ export function outOfReachTables(missed: Missed, sheets: readonly Sheet[]): Tabl
             missed.outcomes,
             missed.notes.map(({ text }) => text),
           ),
-          factorsTable(missed.exactFactor, missed.factors),
+          factorsTable(missed.factor, missed.factors),
           ...amounts(sheets),
         ];
   return [whyTable(missed), ...near];
@@ -81,7 +81,7 @@ function outcomesTable(title: string, outcomes: readonly FitOutcome[], notes: re
       { key: "brings", heading: "Brings", align: "end" },
       { key: "miss", heading: "Off by", align: "end" },
     ],
-    rows: outcomes.map(({ asked, demand, exactBrings, unit, bound, exactMiss }) => {
+    rows: outcomes.map(({ asked, demand, brings: exactBrings, unit, bound, miss: exactMiss }) => {
       const isShare = demand.energyShareOf !== undefined;
       return [
         asked,
@@ -121,7 +121,7 @@ function factorsTable(common: Fraction, factors: readonly FitFactor[]): Table {
     ],
     rows: [
       ["the dish", figure(common), ""],
-      ...factors.map(({ kind, name, exactFactor, exactDeparture, kept }) => [
+      ...factors.map(({ kind, name, factor: exactFactor, departure: exactDeparture, kept }) => [
         kind === "line" ? name : `the ${name} ${kind}`,
         figure(exactFactor),
         kept ? "kept as written: not all is known of it" : departureText(plus(ONE, exactDeparture)),

@@ -269,7 +269,7 @@ describe("several sheets eaten together", () => {
     expect(b.factors).toEqual(a.factors);
     const other = fit({ pot, side }, demands, { base: "side" });
     expect(other.factors.map(({ name }) => name)).toEqual(["pot", "side/sauce"]);
-    expect(other.exactFactor).not.toEqual(a.exactFactor);
+    expect(other.factor).not.toEqual(a.factor);
   });
 
   it("name their lines with the sheet's name before, also where something is not known", () => {
@@ -352,7 +352,7 @@ describe("what is not known", () => {
       ...limits,
     ]);
     expect(fitted.factors.map(({ name, kept }) => [name, kept])).toEqual([["tofu", false]]);
-    expect(fitted.exactDeparture.n).toBeGreaterThan(0n);
+    expect(fitted.departure.n).toBeGreaterThan(0n);
     // No starter food tells its molybdenum or chromium, of which the UK has guidance and no upper level.
     const unknown = fitted.notProven.map(({ demand }) => demand.of);
     expect(unknown.some((of) => of === "molybdenum" || of === "chromium")).toBe(authority !== "uk");
@@ -528,7 +528,7 @@ describe("degenerate dishes", () => {
       ["line", "dose", "dose 20 g a portion, the same for everyone"],
     ]);
     // 100 g of beans bring 200 mg of sodium, so 600 mg are left, 12 g of 5000 mg in 100 g.
-    expect(firm.suggestions.map(({ change, names, exactTo }) => [change, names, exactTo])).toEqual([
+    expect(firm.suggestions.map(({ change, names, to: exactTo }) => [change, names, exactTo])).toEqual([
       ["ease-demand", [], { n: 1200n, d: 1n }],
       ["change-dose", ["dose"], { n: 12n, d: 1n }],
     ]);
@@ -643,7 +643,7 @@ describe("the nearest that can be had", () => {
     const both = missed(full, [energy, { energyShareOf: "fat", most: "5 %" }]);
     expect(both.nearest?.portion("energy").value.toString()).toBe("600");
     // As much over as with nothing else asked.
-    expect(both.misses.map(({ exactMiss }) => exactMiss)).toEqual(share.map(({ exactMiss }) => exactMiss));
+    expect(both.misses.map(({ miss: exactMiss }) => exactMiss)).toEqual(share.map(({ miss: exactMiss }) => exactMiss));
   });
 
   it("nor for a ratio, nor for an amount of which none is asked", () => {
@@ -688,7 +688,7 @@ describe("the range of the common factor", () => {
       "energy exactly 1200 kcal",
       "the whole dish at most 10 times the recipe",
     ]);
-    expect(over.suggestions.map(({ change, exactTo }) => [change, exactTo && toText(exactTo)])).toEqual([
+    expect(over.suggestions.map(({ change, to: exactTo }) => [change, exactTo && toText(exactTo)])).toEqual([
       ["ease-demand", "1000"],
       ["ease-common", "12"],
     ]);
@@ -704,7 +704,7 @@ describe("the range of the common factor", () => {
 
   it("may lie to one side of 1", () => {
     expect(met(rice, [], { common: { least: 2, most: 3 } }).factor.toString()).toBe("2");
-    expect(met(rice, [], { common: { least: "1/4", most: "1/3" } }).exactFactor).toEqual({ n: 1n, d: 3n });
+    expect(met(rice, [], { common: { least: "1/4", most: "1/3" } }).factor).toEqual({ n: 1n, d: 3n });
     const s = dish([
       ["rice", 100],
       ["beans", 100, { part: "top" }],

@@ -130,7 +130,7 @@ describe("a rounding beside every choice there is", () => {
           return;
         }
         if (least.excess > 0) seen.exceeded += 1;
-        const { exactExcess, exactRatios } = found.drift;
+        const { excess: exactExcess, ratios: exactRatios } = found.drift;
         expect(asNumber(exactExcess)).toBeCloseTo(least.excess, 9);
         expect(asNumber(exactRatios)).toBeCloseTo(least.drift, 9);
         const chosen = found.sheet.lines.map((line) => asNumber(line.grams));

@@ -185,9 +185,9 @@ describe("rounding to a kitchen", () => {
         expect(found.demands.every((d) => d.demand.firm !== true || d.holds)).toBe(true);
         expect(drift.limitsHold).toBe(true);
         if (lineByLine.limitsHold) {
-          const order = compare(drift.exactExcess, lineByLine.exactExcess);
+          const order = compare(drift.excess, lineByLine.excess);
           expect(order).toBeLessThanOrEqual(0);
-          if (order === 0) expect(compare(drift.exactRatios, lineByLine.exactRatios)).toBeLessThanOrEqual(0);
+          if (order === 0) expect(compare(drift.ratios, lineByLine.ratios)).toBeLessThanOrEqual(0);
         }
         found.sheet.lines.forEach((line, i) => {
           const was = s.lines[i];
