@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { isComponentId } from "../food/components.ts";
 import { figure } from "../measure/figure.ts";
 import { readShare } from "../measure/share.ts";
@@ -10,7 +9,6 @@ import {
   ONE,
   sum,
   times,
-  toDecimal,
   toText,
   type Value,
 } from "../number/fraction.ts";
@@ -21,7 +19,7 @@ import { unitOf } from "../scale/linear.ts";
 /** One meal's part of a day. */
 export interface MealShare {
   readonly meal: string;
-  readonly share: Decimal;
+  readonly share: Fraction;
   readonly demands: readonly Demand[];
 }
 
@@ -62,7 +60,7 @@ export function shareDay(
   }
   return parts.map(({ meal, share }) => ({
     meal,
-    share: toDecimal(share),
+    share: share,
     demands: demands.map((demand, i) => within([i], () => demandPart(demand, share))),
   }));
 }

@@ -174,9 +174,9 @@ describe("a share", () => {
         once.forEach(({ references, uppers }, i) => {
           const held = [...references, ...uppers];
           const more = [...(twice[i]?.references ?? []), ...(twice[i]?.uppers ?? [])];
-          held.forEach(({ exactShare, bound }, k) => {
+          held.forEach(({ share: exactShare, bound }, k) => {
             expect(more[k]?.bound).toBe(bound);
-            expect(more[k]?.exactShare && toText(more[k].exactShare)).toBe(
+            expect(more[k]?.share && toText(more[k].share)).toBe(
               exactShare && toText(times(exactShare, exact(2))),
             );
           });
@@ -195,11 +195,11 @@ describe("a share", () => {
         const turned = compare({ b, a }, day);
         together.rows.forEach(({ reference }, i) => {
           const [x, y] = [ca.rows[i]?.reference, cb.rows[i]?.reference];
-          if (!reference || !x?.exactShare || !y?.exactShare) return;
-          expect(reference.exactShare && toText(reference.exactShare)).toBe(
-            toText(plus(x.exactShare, y.exactShare)),
+          if (!reference || !x?.share || !y?.share) return;
+          expect(reference.share && toText(reference.share)).toBe(
+            toText(plus(x.share, y.share)),
           );
-          expect(turned.rows[i]?.reference?.exactShare).toEqual(reference.exactShare);
+          expect(turned.rows[i]?.reference?.share).toEqual(reference.share);
         });
       }),
       { numRuns: 30 },

@@ -299,7 +299,7 @@ describe("a verdict on a dose", () => {
         for (const { people } of check.rows.filter(({ of }) => of === "iodine")) {
           for (const { level, verdict, least, most } of people) {
             // 10 g of it in a portion: a tenth of what 100 g hold.
-            const past = (end: number): boolean => level.value.lessThan(end / 10);
+            const past = (end: number): boolean => level.value.lt(end / 10);
             expect(verdict).toBe(past(low) ? "past" : past(high) ? "may-be-past" : "under");
             expect(least.times(level.value).toNumber()).toBeCloseTo(low / 10, 6);
             expect(most?.times(level.value).toNumber()).toBeCloseTo(high / 10, 6);

@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { fault, quote } from "../../number/error.ts";
 import { checkFields } from "../../number/fields.ts";
 import {
@@ -10,7 +9,6 @@ import {
   least,
   over,
   times,
-  toDecimal,
   ZERO,
 } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
@@ -38,7 +36,7 @@ export interface AminoContent {
   readonly mgPerGram: Tally | undefined;
   /** Of an adult's mean requirement for a day, by body mass; nothing without a person. */
   readonly requirement:
-    | { readonly share: Decimal; readonly exactShare: Fraction; readonly bound: Bound }
+    | { readonly share: Fraction; readonly bound: Bound }
     | undefined;
 }
 
@@ -47,17 +45,15 @@ export interface PortionScore {
   readonly pattern: PatternId;
   readonly name: string;
   /** The score lies between these; they are one where all is known. Not cut off at 1. */
-  readonly least: Decimal;
+  readonly least: Fraction;
   /** Nothing where no amino acid has a limit. */
-  readonly most: Decimal | undefined;
-  readonly exactLeast: Fraction;
-  readonly exactMost: Fraction | undefined;
+  readonly most: Fraction | undefined;
   /** The amino acid with the lowest ratio of those that are known. */
   readonly limiting: AminoName | undefined;
   /** Whether silent lines leave no doubt that it is the lowest. */
   readonly proven: boolean;
   /** Both ends times the digestibility, where one was given for all of the protein. */
-  readonly corrected: { readonly least: Decimal; readonly most: Decimal | undefined } | undefined;
+  readonly corrected: { readonly least: Fraction; readonly most: Fraction | undefined } | undefined;
   readonly source: string;
 }
 
@@ -67,10 +63,9 @@ export class ProteinQuality extends Shown {
   readonly aminoAcids: readonly AminoContent[];
   readonly scores: readonly PortionScore[];
   /** Of the protein, as a share: what comes with lines that tell all their amino acids. */
-  readonly told: Decimal;
-  readonly exactTold: Fraction;
+  readonly told: Fraction;
   /** Of an adult's safe level of protein for a day (0.83 g per kg); nothing without a person. */
-  readonly safeLevel: { readonly share: Decimal; readonly bound: Bound } | undefined;
+  readonly safeLevel: { readonly share: Fraction; readonly bound: Bound } | undefined;
   readonly name: string;
 
   /** @internal Use {@link proteinQuality}. */
@@ -81,7 +76,7 @@ export class ProteinQuality extends Shown {
     this.aminoAcids = made.aminoAcids;
     this.scores = made.scores;
     this.told = made.told;
-    this.exactTold = made.exactTold;
+    this.told = made.told;
     this.safeLevel = made.safeLevel;
   }
 
@@ -150,8 +145,7 @@ export function proteinQuality(eaten: Eaten, how: ProteinQualityHow = {}): Prote
     protein,
     aminoAcids: contents,
     scores: patterns.map((pattern) => scoreBy(pattern, contents, digested)),
-    told: toDecimal(exactTold),
-    exactTold,
+    told: exactTold,
     safeLevel: mass && safeLevelOf(protein, mass),
   });
 }
@@ -183,13 +177,13 @@ function requirementOf(amount: Tally, of: AminoName, mass: Fraction): AminoConte
   if (amount.bound === "unknown") return undefined;
   const need = times(exact(who2007Requirement.mgPerKg[of]), mass);
   const exactShare = over(times(amount.value, fraction(1000n)), need);
-  return { share: toDecimal(exactShare), exactShare, bound: amount.bound };
+  return { share: exactShare, bound: amount.bound };
 }
 
 function safeLevelOf(protein: Tally, mass: Fraction): ProteinQuality["safeLevel"] {
   if (protein.bound === "unknown") return undefined;
   const safe = times(exact(who2007Requirement.proteinPerKg.safe), mass);
-  return { share: toDecimal(over(protein.value, safe)), bound: protein.bound };
+  return { share: over(protein.value, safe), bound: protein.bound };
 }
 
 interface Ratio {
@@ -225,15 +219,13 @@ function scoreBy(
   return {
     pattern,
     name,
-    least: toDecimal(exactLeast),
-    most: exactMost && toDecimal(exactMost),
-    exactLeast,
-    exactMost,
+    least: exactLeast,
+    most: exactMost,
     limiting: lowest?.of,
     proven: limit !== undefined && others.every(({ low }) => compare(limit, low) <= 0),
     corrected: digested && {
-      least: toDecimal(times(exactLeast, digested)),
-      most: exactMost && toDecimal(times(exactMost, digested)),
+      least: times(exactLeast, digested),
+      most: exactMost && times(exactMost, digested),
     },
     source,
   };

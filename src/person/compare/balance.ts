@@ -16,7 +16,6 @@ export interface EnergyBalance {
   readonly energy: Tally;
   /** 0 to 1; nothing where nothing is known. */
   readonly share: Fraction | undefined;
-  readonly exactShare: Fraction | undefined;
   readonly bound: Bound;
   /** Between what the share can lie; nothing for an end that nothing limits. */
   readonly least: Fraction | undefined;
@@ -88,7 +87,6 @@ function held(of: RangeOf, energy: Tally, whole: Tally, range: EnergyRange | und
     of,
     energy,
     share: known ? share.value : undefined,
-    exactShare: known ? share.value : undefined,
     bound: share.bound,
     least: known ? share.least : undefined,
     most: known ? share.most : undefined,
@@ -130,7 +128,6 @@ export interface PortionRatio {
   readonly unit: string;
   /** Nothing where it would be divided by nothing, or too little is known. */
   readonly value: Fraction | undefined;
-  readonly exactValue: Fraction | undefined;
   readonly bound: Bound;
   /** Between what it can lie; nothing for an end that nothing limits. */
   readonly least: Fraction | undefined;
@@ -196,8 +193,7 @@ function ratio(
     id,
     name,
     unit,
-    value: known && known.value,
-    exactValue: known?.value,
+    value: known?.value,
     bound: known?.bound ?? "unknown",
     least: known?.least,
     most: known?.most,

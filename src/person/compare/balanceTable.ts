@@ -35,7 +35,7 @@ export function balanceTables(c: ComparisonData, language: Language): Table[] {
       verdict ? words(RANGE_WORDS[verdict]) : "",
     ];
   });
-  const ratios = c.ratios.map(({ name, unit, exactValue, bound, least, most }): Cell[] => [
+  const ratios = c.ratios.map(({ name, unit, value: exactValue, bound, least, most }): Cell[] => [
     words(name),
     bounded(exactValue, bound, { language, ...(unit !== "" && { unit: words(unit) }) }, endsOf(least, most)),
     "",
@@ -62,7 +62,7 @@ export function balanceTables(c: ComparisonData, language: Language): Table[] {
   ];
 }
 
-function balanceCell({ exactShare, bound, least, most }: EnergyBalance, language: Language): Cell {
+function balanceCell({ share: exactShare, bound, least, most }: EnergyBalance, language: Language): Cell {
   const percent = exactShare && times(exactShare, HUNDRED);
   const ends = scaledBy(endsOf(least, most), HUNDRED);
   const shown = bounded(percent, bound, { places: 1, language }, ends);

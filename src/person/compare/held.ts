@@ -1,6 +1,5 @@
-import type { Decimal } from "decimal.js";
 import { type ComponentId, components } from "../../food/components.ts";
-import { compare, exact, type Fraction, over, plus, toDecimal, ZERO } from "../../number/fraction.ts";
+import { compare, exact, type Fraction, over, plus, ZERO } from "../../number/fraction.ts";
 import { boundOfEnds, type Ends, sumOf } from "../../sheet/ends.ts";
 import { addUp } from "../../sheet/energy.ts";
 import { type Bound, Tally } from "../../sheet/tally.ts";
@@ -29,11 +28,10 @@ export interface HeldReference {
   /** What the portion brings of just what the figure counts. */
   readonly amount: Tally;
   /** Of the day's figure; nothing where nothing is known. */
-  readonly share: Decimal | undefined;
-  readonly exactShare: Fraction | undefined;
+  readonly share: Fraction | undefined;
   /** Between what the share can lie; nothing for an end that nothing limits. */
-  readonly least: Decimal | undefined;
-  readonly most: Decimal | undefined;
+  readonly least: Fraction | undefined;
+  readonly most: Fraction | undefined;
   readonly bound: Bound;
   readonly verdict: ReferenceVerdict;
 }
@@ -43,11 +41,10 @@ export interface HeldUpper {
   readonly figure: UpperFigure;
   /** What the portion brings of just what the level counts. */
   readonly amount: Tally;
-  readonly share: Decimal | undefined;
-  readonly exactShare: Fraction | undefined;
+  readonly share: Fraction | undefined;
   /** Between what the share can lie; nothing for an end that nothing limits. */
-  readonly least: Decimal | undefined;
-  readonly most: Decimal | undefined;
+  readonly least: Fraction | undefined;
+  readonly most: Fraction | undefined;
   readonly bound: Bound;
   readonly verdict: UpperVerdict;
 }
@@ -149,17 +146,16 @@ function add(all: Fraction | undefined, next: Fraction | undefined): Fraction | 
 function shareOf(
   amount: Tally,
   whole: Fraction,
-): Pick<HeldReference, "share" | "exactShare" | "least" | "most" | "bound"> {
+): Pick<HeldReference, "share" | "least" | "most" | "bound"> {
   const { value: value, bound, ends } = amount;
   const ofWhole = (of: Fraction | undefined): Fraction | undefined =>
     of === undefined || whole.n === 0n ? undefined : over(of, whole);
   const exactShare = bound === "unknown" ? undefined : ofWhole(value);
   const [low, high] = [ofWhole(ends.low), ofWhole(ends.high)];
   return {
-    share: exactShare && toDecimal(exactShare),
-    exactShare,
-    least: low && toDecimal(low),
-    most: high && toDecimal(high),
+    share: exactShare,
+    least: low && low,
+    most: high && high,
     bound,
   };
 }

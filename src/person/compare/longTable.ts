@@ -53,7 +53,7 @@ function longCells(of: readonly ComponentId[], held: HeldReference | HeldUpper):
     figure(exact(f.value)),
     f.kind,
     "covers" in f ? f.covers : "",
-    bounded(held.exactShare, bound, {}, amount.over(f.value).ends),
+    bounded(held.share, bound, {}, amount.over(f.value).ends),
     held.verdict,
     f.source,
     f.check,

@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { type ComponentId, type ComponentUnit, components } from "../../food/components.ts";
 import {
   compare,
@@ -8,7 +7,6 @@ import {
   over,
   plus,
   times,
-  toDecimal,
   ZERO,
 } from "../../number/fraction.ts";
 import { countedMass, countedText } from "../body.ts";
@@ -31,14 +29,14 @@ export interface IntakeFigure {
   /** The components that it counts; several are summed. */
   readonly of: readonly ComponentId[];
   /** In `unit`, for a day. */
-  readonly value: Decimal;
+  readonly value: Fraction;
   /** The upper end, where the figure is a range. */
-  readonly most?: Decimal;
+  readonly most?: Fraction;
   /** The component's own unit. */
   readonly unit: ComponentUnit;
   readonly basis?: Basis;
   /** What it is published for, where that is not a day: the figure as printed. */
-  readonly per?: { readonly of: Exclude<Per, "day">; readonly value: Decimal };
+  readonly per?: { readonly of: Exclude<Per, "day">; readonly value: Fraction };
   readonly note?: string;
   /**
    * The person's state that the figure leaves out: none is published for it here, and the figure of the
@@ -106,13 +104,13 @@ export function resolveRow(
   const amount = (value: Fraction): Fraction => times(plus(times(value, factor), printed.add), unit);
   return {
     of: row.of,
-    value: toDecimal(amount(printed.value)),
+    value: amount(printed.value),
     unit: own,
     source: row.source ?? table.source,
     check: printed.check,
-    ...(printed.most && { most: toDecimal(amount(printed.most)) }),
+    ...(printed.most && { most: amount(printed.most) }),
     ...(row.basis && { basis: row.basis }),
-    ...(row.per && row.per !== "day" && { per: { of: row.per, value: toDecimal(printed.value) } }),
+    ...(row.per && row.per !== "day" && { per: { of: row.per, value: printed.value } }),
     ...noted(row, printed.leavesOut, row.per === "kg" ? countedText(facts) : undefined),
   };
 }
