@@ -106,10 +106,10 @@ export function energyNeed(person: Person, how: { readonly equation?: EquationId
 
 function showActivity(facts: Facts, level: Fraction): ActivityTaken {
   const { activity } = facts;
-  if (typeof activity !== "string") return { level: level };
+  if (typeof activity !== "string") return { level };
   const { least: low, most: high } = activityClasses[activity];
   return {
-    level: level,
+    level,
     class: activity,
     band: { least: exact(low), most: exact(high) },
   };

@@ -1,14 +1,6 @@
 import { components } from "../food/components.ts";
 import { type Fault, fault, kindOf, throwIfAny } from "../number/error.ts";
-import {
-  compare,
-  type Fraction,
-  greatest,
-  minus,
-  toText,
-  type Value,
-  ZERO,
-} from "../number/fraction.ts";
+import { compare, type Fraction, greatest, minus, toText, type Value, ZERO } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
 import { readDemands } from "../scale/fit/demands.ts";

@@ -2,16 +2,7 @@ import { isComponentId } from "../food/components.ts";
 import { figure } from "../measure/figure.ts";
 import { readShare } from "../measure/share.ts";
 import { fault, kindOf, quote, SteelyardError, within } from "../number/error.ts";
-import {
-  equals,
-  exact,
-  type Fraction,
-  ONE,
-  sum,
-  times,
-  toText,
-  type Value,
-} from "../number/fraction.ts";
+import { equals, exact, type Fraction, ONE, sum, times, toText, type Value } from "../number/fraction.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
 import { readDemands } from "../scale/fit/demands.ts";
 import { unitOf } from "../scale/linear.ts";
@@ -60,7 +51,7 @@ export function shareDay(
   }
   return parts.map(({ meal, share }) => ({
     meal,
-    share: share,
+    share,
     demands: demands.map((demand, i) => within([i], () => demandPart(demand, share))),
   }));
 }

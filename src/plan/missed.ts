@@ -29,7 +29,7 @@ export function missedOf(portion: Portion, language: Language): readonly MissedD
   return misses.length === 0 ? [{ text: why, why: "" }] : misses.map(({ text }) => ({ text, why }));
 }
 
-function measuring({ exactBefore, unit, demand }: DemandDrift, language: Language): string {
+function measuring({ before: exactBefore, unit, demand }: DemandDrift, language: Language): string {
   if (!exactBefore) return say(language, "measurable amounts");
   const exact =
     demand.energyShareOf === undefined

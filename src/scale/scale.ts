@@ -1,6 +1,6 @@
 import { collect, type Fault, throwIfAny, within } from "../number/error.ts";
 import { fieldsGiven } from "../number/fields.ts";
-import { type Fraction } from "../number/fraction.ts";
+import type { Fraction } from "../number/fraction.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { moveAll, notesOn, type ScaleNote } from "./move.ts";

@@ -84,9 +84,7 @@ export function substitutes(s: Sheet, lineKey: string, how: SubstitutesHow = {})
     .flatMap((food) => tried(s, i, food, { ids, untold }) ?? [])
     .sort(
       (a, b) =>
-        a.silent.length - b.silent.length ||
-        compare(a.distance, b.distance) ||
-        (a.food < b.food ? -1 : 1),
+        a.silent.length - b.silent.length || compare(a.distance, b.distance) || (a.food < b.food ? -1 : 1),
     );
   const of = { dish: s.name, line: s.plan.lines[i]?.source.name ?? lineKey };
   return new Substitutes(of, found.slice(0, most), { ...left, untold });

@@ -87,7 +87,7 @@ export function between(s: Sheet, id: ComponentId, how: BetweenHow = {}): Betwee
   return {
     unit,
     least: scaled(low),
-    most: most,
+    most,
     widened: lines.map((line) => ({
       key: line.key,
       why: line.why,

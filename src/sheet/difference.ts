@@ -127,7 +127,7 @@ function lineChanges(before: Sheet, after: Sheet): LineChange[] {
 function massChange(before: Fraction, after: Fraction): MassChange | undefined {
   const exactBy = minus(after, before);
   if (isZero(exactBy)) return undefined;
-  return { before: before, after: after, by: exactBy };
+  return { before, after, by: exactBy };
 }
 
 /** Two figures and what lies between them, with the decimals that it takes to see it. */

@@ -133,7 +133,7 @@ export function shareEnergy(s: EnergySheet, by: EnergyBy): EnergyShares {
   const kilojoules = termsOf(system).every(([, term]) => term.kilojoules !== undefined)
     ? partEnergies(s, system, (term) => term.kilojoules ?? 0, "kJ")
     : undefined;
-  const values = energies.map(({ value: value }) => value);
+  const values = energies.map(({ value }) => value);
   const total = sum(values);
   const percents = isZero(total) ? [] : apportion(100n, values);
   return {

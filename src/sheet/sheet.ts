@@ -3,16 +3,7 @@ import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
 import { fault, kindOf } from "../number/error.ts";
 import { checkFields } from "../number/fields.ts";
-import {
-  exact,
-  type Fraction,
-  fraction,
-  isZero,
-  ONE,
-  over,
-  type Value,
-  ZERO,
-} from "../number/fraction.ts";
+import { exact, type Fraction, fraction, isZero, ONE, over, type Value, ZERO } from "../number/fraction.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
 import type { Language } from "../table/language.ts";
 import { readLanguage } from "../table/readLanguage.ts";
@@ -128,7 +119,7 @@ export class Sheet extends Shown {
   /** Grams: of the batch as weighed in, of the batch as eaten, and of one portion as eaten. */
   get mass(): { readonly raw: Fraction; readonly cooked: Fraction; readonly portion: Fraction } {
     const { raw, cooked } = this.masses;
-    return { raw: raw, cooked: cooked, portion: this.portionMass };
+    return { raw, cooked, portion: this.portionMass };
   }
 
   /** What one line brings of a component to the batch as eaten. Throws `line-unknown`, `component-unknown`. */

@@ -18,7 +18,7 @@ export function tallyFigure(tally: Tally, how: FigureHow = {}): Figure {
 
 /** The ends of a tally, whatever its bound: those that there are. */
 export function endsFigure(
-  { value: value, ends: { low, high } }: Pick<Tally, "value" | "ends">,
+  { value, ends: { low, high } }: Pick<Tally, "value" | "ends">,
   how: FigureHow = {},
 ): Figure {
   if (low && high) return rangeFigure(value, low, high, how);

@@ -196,9 +196,7 @@ describe("a share", () => {
         together.rows.forEach(({ reference }, i) => {
           const [x, y] = [ca.rows[i]?.reference, cb.rows[i]?.reference];
           if (!reference || !x?.share || !y?.share) return;
-          expect(reference.share && toText(reference.share)).toBe(
-            toText(plus(x.share, y.share)),
-          );
+          expect(reference.share && toText(reference.share)).toBe(toText(plus(x.share, y.share)));
           expect(turned.rows[i]?.reference?.share).toEqual(reference.share);
         });
       }),

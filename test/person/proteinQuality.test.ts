@@ -138,10 +138,7 @@ describe("the score of a portion", () => {
       );
       for (const score of quality.scores) {
         const plain = aminoScore(amounts as never, score.pattern);
-        expect([score.least.toJSON(), score.limiting]).toEqual([
-          plain.score.toJSON(),
-          plain.limiting,
-        ]);
+        expect([score.least.toJSON(), score.limiting]).toEqual([plain.score.toJSON(), plain.limiting]);
       }
     }
   });

@@ -80,9 +80,9 @@ function ofMeal(plan: Plan, meal: string, people: readonly string[]): unknown {
     batch: dish?.batch.lines.map((line) => line.grams),
     pots: dish?.pots.map((pot) => pot.sheet.lines.map((line) => line.grams)),
     portions: people.map((person) => {
-      const { status, exactFactor, dishes, drift } = plan.portion(person, meal);
+      const { status, factor: exactFactor, dishes, drift } = plan.portion(person, meal);
       const lines = [...dishes.values()].flatMap((s) => s.lines.map((line) => line.grams));
-      return { status, exactFactor, lines, off: drift?.demands.map(({ exactOff }) => exactOff) };
+      return { status, exactFactor, lines, off: drift?.demands.map(({ off: exactOff }) => exactOff) };
     }),
   };
 }
@@ -115,7 +115,7 @@ describe("someone who is away for a meal", () => {
           expect(ofMeal(plan, other, everyone)).toEqual(ofMeal(all, other, everyone));
           for (const person of gone) {
             const portion = plan.portion(person, meal);
-            expect([portion.status, portion.dishes.size, portion.exactFactor.n]).toEqual(["away", 0, 0n]);
+            expect([portion.status, portion.dishes.size, portion.factor.n]).toEqual(["away", 0, 0n]);
           }
           expect(plan.unmet.map(({ status }) => status)).not.toContain("away");
         },

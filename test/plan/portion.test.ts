@@ -177,7 +177,7 @@ describe("a batch", () => {
               meals: [{ id: "m", dishes: s }],
               people: [{ id: "p", demands: { protein: target } }],
               ...how,
-            }).portion("p", "m").exactFactor,
+            }).portion("p", "m").factor,
           ),
         );
         expect(got).toBe(expected);

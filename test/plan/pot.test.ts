@@ -40,7 +40,7 @@ function water(s: Sheet): Fraction {
 }
 
 /** A share of the pot and what is added to it. */
-function made({ pot, exactShare, added }: Serving, of: (s: Sheet) => Fraction): Fraction {
+function made({ pot, share: exactShare, added }: Serving, of: (s: Sheet) => Fraction): Fraction {
   const share = pot ? times(of(pot.sheet), exactShare) : ZERO;
   return added ? plus(share, of(added)) : share;
 }
@@ -61,12 +61,14 @@ function holdsTogether(plan: Plan): void {
       for (const pot of dish.pots) {
         const eating = dish.servings.filter((serving) => serving.pot === pot);
         expect(eating.map(({ person }) => person)).toEqual(pot.people);
-        expect(text(sum(eating.map(({ exactShare }) => exactShare)))).toBe("1");
-        expect(text(sum(eating.map(({ exactGrams }) => exactGrams)))).toBe(text(pot.sheet.masses.cooked));
+        expect(text(sum(eating.map(({ share: exactShare }) => exactShare)))).toBe("1");
+        expect(text(sum(eating.map(({ grams: exactGrams }) => exactGrams)))).toBe(
+          text(pot.sheet.masses.cooked),
+        );
         expect(pot.sheet.lines.every(({ added }) => added === "cooking")).toBe(true);
         // What is in the pot is in it for everyone in the same ratios.
         for (const { key, grams: exactGrams } of pot.sheet.lines) {
-          for (const { person, exactShare } of eating) {
+          for (const { person, share: exactShare } of eating) {
             const portion = plan.portion(person, meal.id).dishes.get(name);
             const served = portion?.lines.find((line) => line.key === key)?.grams;
             expect(text(served)).toBe(text(times(exactGrams, exactShare)));
@@ -215,7 +217,7 @@ describe("a dose that is cooked in a pot of unequal shares", () => {
     expect(plan.questions[0]?.text).toMatch(/Cinnamon, ground .* from 25% to 75%/);
     expect(plan.questions[0]?.options.map(({ answer }) => answer)).toEqual(["serving", "pot"]);
     const { additions } = plan.dish("m").serving("bow");
-    expect(additions.map(({ line, cooked, exactGrams }) => [line, cooked, text(exactGrams)])).toEqual([
+    expect(additions.map(({ line, cooked, grams: exactGrams }) => [line, cooked, text(exactGrams)])).toEqual([
       ["cinnamon", true, "2"],
       ["salt", true, "1"],
     ]);
@@ -272,7 +274,7 @@ describe("a dose that is cooked in a pot of unequal shares", () => {
     const before = portionPlan({ meals, people });
     const after = portionPlan({ meals, people, answers: [{ meal: "m", line: "salt", answer: "pot" }] });
     for (const person of ["p0", "p1"]) {
-      const factor = (plan: Plan): string => text(plan.portion(person, "m").exactFactor);
+      const factor = (plan: Plan): string => text(plan.portion(person, "m").factor);
       expect(factor(after)).toBe(factor(before));
     }
     holdsTogether(after);
@@ -339,7 +341,7 @@ describe("different versions of a held part", () => {
     const [{ sheet: pot, ratios }] = plan.dish("m").pots as [Pot, Pot];
     const [rice, tofu] = pot.lines.map(({ grams: exactGrams }) => exactGrams) as [Fraction, Fraction];
     expect(ratios.map(({ part, lines }) => [part, lines])).toEqual([["top", ["tofu", "peas"]]]);
-    expect(text(times(ratios[0]?.exactRatio ?? ZERO, exact("1/2")))).toBe(text(over(tofu, rice)));
+    expect(text(times(ratios[0]?.ratio ?? ZERO, exact("1/2")))).toBe(text(over(tofu, rice)));
     expect(plan.dish("m").why).toMatch(/^2 pots, since .*: top at [\d.]+, [\d.]+ of what it has$/);
     const shown = toText(plan);
     expect(shown).toMatch(/m: pot 1, for p0, p2, p3/);
@@ -437,9 +439,7 @@ describe("a share by volume", () => {
     const plan = (density?: string) =>
       campDish({ meals: [{ id: "m", dishes: { m: density ? { sheet: simmered, density } : simmered } }] });
     const serving = plan("1.05").dish("m").serving("bow");
-    expect(text(serving.exactMillilitres && times(serving.exactMillilitres, exact("1.05")))).toBe(
-      text(serving.exactGrams),
-    );
+    expect(text(serving.millilitres && times(serving.millilitres, exact("1.05")))).toBe(text(serving.grams));
     expect(plan().dish("m").serving("bow").millilitres).toBeUndefined();
     for (const density of ["0", "-1", "thick"]) {
       expect(errorOf(() => plan(density)).path).toEqual(["meals", 0, "dishes", "m", "density"]);
@@ -453,6 +453,6 @@ describe("asking for what is not there", () => {
     expect(errorOf(() => plan.dish("n")).code).toBe("plan-malformed");
     expect(errorOf(() => plan.dish("m", "lid")).hint).toMatch(/m/);
     expect(errorOf(() => plan.dish("m").serving("nobody")).code).toBe("plan-malformed");
-    expect(equals(plan.dish("m").serving("cox").exactShare, exact("1/4"))).toBe(true);
+    expect(equals(plan.dish("m").serving("cox").share, exact("1/4"))).toBe(true);
   });
 });

@@ -83,7 +83,7 @@ describe("the fewest pots within a tolerance", () => {
           moved += 1;
           if (Array.isArray(demands)) {
             const worst = off.reduce((a, b) => (compare(a, b) > 0 ? a : b), ZERO);
-            expect(text(portion.shared.exactWorst)).toBe(text(worst));
+            expect(text(portion.shared.worst)).toBe(text(worst));
             expect(portion.misses.length).toBe(off.filter((each) => each.n > 0n).length);
           } else if ("energy" in (demands ?? {})) {
             expect(text(brings(portion, "energy"))).toBe(String((demands as { energy: number }).energy));
@@ -98,10 +98,10 @@ describe("the fewest pots within a tolerance", () => {
               }),
             );
             const worst = offBy.reduce((a, b) => (compare(a, b) > 0 ? a : b), ZERO);
-            expect(text(portion.shared.exactWorst)).toBe(text(worst));
+            expect(text(portion.shared.worst)).toBe(text(worst));
             expect(compare(worst, exact(tolerance))).toBeLessThanOrEqual(0);
           }
-          expect(portion.status).toBe(portion.shared.exactWorst.n === 0n ? "met" : "within-tolerance");
+          expect(portion.status).toBe(portion.shared.worst.n === 0n ? "met" : "within-tolerance");
         }
       }),
       { numRuns: 120 },
@@ -201,7 +201,7 @@ describe("the fewest pots within a tolerance", () => {
         const plan = planned(world, world.people, { tolerance });
         for (const [name, dish] of plan.meals[0]?.dishes ?? []) {
           for (const of of quantities) {
-            for (const { person, pot, exactShare, added } of dish.servings) {
+            for (const { person, pot, share: exactShare, added } of dish.servings) {
               const portion = plan.portion(person, "meal").dishes.get(name);
               const made = plus(pot ? times(of(pot.sheet), exactShare) : ZERO, added ? of(added) : ZERO);
               expect(text(made)).toBe(text(portion && of(portion)));
@@ -259,7 +259,7 @@ describe("the fewest pots within a tolerance", () => {
           if (isKept) expect(is.shared).toBeUndefined();
           if (is.shared) continue;
           expect(is.status).toBe(was.status);
-          expect(text(is.exactFactor)).toBe(text(was.exactFactor));
+          expect(text(is.factor)).toBe(text(was.factor));
         }
       }),
       { numRuns: 100 },

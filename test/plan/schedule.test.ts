@@ -104,7 +104,7 @@ function all(schedule: CookingSchedule, of: (s: Sheet) => Fraction): Fraction {
     [...pots, ...apart].map(({ sheet: s }) => of(s)),
   );
   const added = schedule.servings.map((each) =>
-    each.added ? times(of(each.added), fraction(each.exactCount)) : ZERO,
+    each.added ? times(of(each.added), fraction(each.count)) : ZERO,
   );
   return sum([...cooked, ...added]);
 }
@@ -138,7 +138,7 @@ describe("a cooking schedule", () => {
         // Day by day, each portion is taken from the latest cooking.
         const taken = new Map<string, { grams: Fraction; readonly people: Map<string, number> }>();
         w.days.forEach((_, day) => {
-          for (const { person, exactGrams } of dish.servings) {
+          for (const { person, grams: exactGrams } of dish.servings) {
             const count = portionsOn(w, person, day);
             const from = w.days[w.cook.filter((cooked) => cooked <= day).at(-1) ?? -1] ?? "never";
             if (count === 0) continue;
@@ -157,9 +157,7 @@ describe("a cooking schedule", () => {
             expect(new Map(people.map(({ person, count }) => [person, count.toNumber()]))).toEqual(
               taken.get(day)?.people,
             );
-            expect(text(s.values.portions)).toBe(
-              text(fraction(people.reduce((n, p) => n + p.exactCount, 0n))),
-            );
+            expect(text(s.values.portions)).toBe(text(fraction(people.reduce((n, p) => n + p.count, 0n))));
           }
         }
       }),
@@ -176,11 +174,11 @@ describe("a cooking schedule", () => {
               compare(of.masses.raw, of.masses.cooked) > 0 ? of.masses.raw : of.masses.cooked;
             const size = vessel?.capacity.value ?? ZERO;
             for (const [, of] of quantities(w.plan)) {
-              const parts = runs.map((run) => times(of(run.sheet), fraction(run.exactCount)));
+              const parts = runs.map((run) => times(of(run.sheet), fraction(run.count)));
               expect(text(sum(parts))).toBe(text(of(s)));
             }
             const fits = (of: Fraction): boolean => compare(of, size) <= 0;
-            const count = runs.reduce((n, { exactCount }) => n + exactCount, 0n);
+            const count = runs.reduce((n, { count: exactCount }) => n + exactCount, 0n);
             expect(text(vessel?.needs?.value ?? exact(-1))).toBe(text(room(s)));
             if (vessel?.fit === "fits") expect([fits(room(s)), count]).toEqual([true, 1n]);
             if (vessel?.fit === "overflows") expect([fits(room(s)), count]).toEqual([false, 1n]);
@@ -496,7 +494,7 @@ describe("room in a vessel", () => {
     const schedule = cookingSchedule(made([stock]), {
       meals: { m: { vessel: { capacity: { value: "1e-30", unit: "l" } } } },
     });
-    expect(schedule.sessions[0]?.pots[0]?.runs[0]?.exactCount).toBe(3n * 10n ** 30n);
+    expect(schedule.sessions[0]?.pots[0]?.runs[0]?.count).toBe(3n * 10n ** 30n);
     expect(equals(exact("3e33"), exact(schedule.sessions[0]?.pots[0]?.runs[0]?.count.times(1000) ?? 0))).toBe(
       true,
     );

@@ -205,11 +205,17 @@ function said(fitted: ReturnType<typeof fitOne>): unknown {
     status: fitted.status,
     factor: fitted.factor && toText(fitted.factor),
     factors: fitted.factors.map(({ name, factor: exactFactor }) => [name, toText(exactFactor)]),
-    outcomes: fitted.outcomes.map(({ text, brings: exactBrings }) => [text, exactBrings && toText(exactBrings)]),
+    outcomes: fitted.outcomes.map(({ text, brings: exactBrings }) => [
+      text,
+      exactBrings && toText(exactBrings),
+    ]),
     grams: s && new Map(s.lines.map(({ key, grams: exactGrams }) => [key, toText(exactGrams)])),
   };
   if (fitted.status === "met") {
-    return { ...shared, binding: fitted.binding.map(({ text, price: exactPrice }) => [text, toText(exactPrice)]) };
+    return {
+      ...shared,
+      binding: fitted.binding.map(({ text, price: exactPrice }) => [text, toText(exactPrice)]),
+    };
   }
   return {
     ...shared,

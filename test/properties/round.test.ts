@@ -68,7 +68,9 @@ describe("rounding", () => {
       expect(found.status).toBe(isZero(all.excess) ? "met" : "nearest");
       const drift = driftOf(ratiosIn(found, s), isSizeHeld(ends));
       expect(toText(found.drift.ratios)).toBe(toText(drift));
-      expect(toText(sum(found.lines.map(({ drift: exactDrift }) => absolute(exactDrift))))).toBe(toText(drift));
+      expect(toText(sum(found.lines.map(({ drift: exactDrift }) => absolute(exactDrift))))).toBe(
+        toText(drift),
+      );
       for (const { demand, before: exactBefore, brings: exactBrings, holds, heldBefore } of found.demands) {
         expect(exactBrings && toText(exactBrings)).toEqual(textOf(broughtBy(found.sheet, demand)));
         expect(exactBefore && toText(exactBefore)).toEqual(textOf(broughtBy(s, demand)));
@@ -221,8 +223,7 @@ describe("rounding", () => {
       if (!(wide instanceof Rounded)) throw new Error("what few amounts keep, more do");
       const order = compare(wide.drift.excess, narrow.drift.excess);
       expect(order).toBeLessThanOrEqual(0);
-      if (order === 0)
-        expect(compare(wide.drift.ratios, narrow.drift.ratios)).toBeLessThanOrEqual(0);
+      if (order === 0) expect(compare(wide.drift.ratios, narrow.drift.ratios)).toBeLessThanOrEqual(0);
     });
   });
 

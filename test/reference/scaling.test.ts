@@ -3,7 +3,16 @@ import { foodTable } from "../../src/food/table.ts";
 import { amount } from "../../src/measure/amount.ts";
 import { breakDown } from "../../src/measure/break-down.ts";
 import { formatAmount } from "../../src/measure/format.ts";
-import { type Exact, exact, floor, fraction, over, times, toStep, toText } from "../../src/number/fraction.ts";
+import {
+  type Exact,
+  exact,
+  floor,
+  fraction,
+  over,
+  times,
+  toStep,
+  toText,
+} from "../../src/number/fraction.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 
@@ -12,9 +21,7 @@ const plain = (...ids: string[]) =>
   foodTable(ids.map((id) => ({ id, name: id, source: "mass only", per100g: {} })));
 
 const grams = (text: string): string =>
-  toText(
-    sheet({ name: "x", portions: 1, lines: [{ food: "x", amount: text }] }, plain("x")).lines[0]!.grams,
-  );
+  toText(sheet({ name: "x", portions: 1, lines: [{ food: "x", amount: text }] }, plain("x")).lines[0]!.grams);
 
 describe("armed-forces recipe cards (US DoD, Armed Forces Recipe Service, A. General Information No. 1; read in the published text)", () => {
   const card = (portions: number, lines: [string, string][]) =>

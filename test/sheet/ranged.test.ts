@@ -75,7 +75,7 @@ const dishes = fc.tuple(
 const text = (f: Fraction | undefined): string | undefined => f && fractionText(f);
 
 function holds(tally: Tally, truth: Fraction, what: string): void {
-  const { least: low, most: high, bound, value: value } = tally;
+  const { least: low, most: high, bound, value } = tally;
   if (low) expect(compare(low, truth), what).toBeLessThanOrEqual(0);
   if (high) expect(compare(truth, high), what).toBeLessThanOrEqual(0);
   if (bound === "at-least") expect(compare(value, truth), what).toBeLessThanOrEqual(0);
@@ -142,15 +142,9 @@ describe("a total of ranged figures", () => {
         const added = rest.reduce((all, each) => all.plus(each), first as Tally);
         const total = told.total("iodine");
         const range = between(told, "iodine", { like: () => [] });
-        expect([text(total.least), text(total.most)]).toEqual([
-          text(range.least),
-          text(range.most),
-        ]);
+        expect([text(total.least), text(total.most)]).toEqual([text(range.least), text(range.most)]);
         if (added.bound !== "unknown")
-          expect([text(added.least), text(added.most)]).toEqual([
-            text(range.least),
-            text(range.most),
-          ]);
+          expect([text(added.least), text(added.most)]).toEqual([text(range.least), text(range.most)]);
       }),
       { numRuns: 80 },
     );

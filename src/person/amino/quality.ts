@@ -35,9 +35,7 @@ export interface AminoContent {
   /** mg in 1 g of the portion's protein. */
   readonly mgPerGram: Tally | undefined;
   /** Of an adult's mean requirement for a day, by body mass; nothing without a person. */
-  readonly requirement:
-    | { readonly share: Fraction; readonly bound: Bound }
-    | undefined;
+  readonly requirement: { readonly share: Fraction; readonly bound: Bound } | undefined;
 }
 
 /** How a portion's protein scores by one pattern: the lowest ratio of its amino acids to the pattern's. */

@@ -106,7 +106,7 @@ export function aminoScore(
     pattern,
     score: times(limiting.ratio, digestibility),
     limiting: limiting.of,
-    ratios: known.map(({ of, mg, ratio }) => ({ of, mgPerGram: mg, ratio: ratio })),
+    ratios: known.map(({ of, mg, ratio }) => ({ of, mgPerGram: mg, ratio })),
     unknown,
     source,
   };

@@ -21,6 +21,6 @@ export function boundFigure(tally: Tally, how: FigureHow): Figure {
 /** A figure with its bound, a middle one with its ends; unknown where it has none. */
 export function bounded(value: Fraction | undefined, bound: Bound, how: FigureHow, ends?: Ends): Figure {
   if (value === undefined || bound === "unknown") return figure(null, how);
-  if (bound === "between") return ends ? endsFigure({ value: value, ends }, how) : figure(null, how);
+  if (bound === "between") return ends ? endsFigure({ value, ends }, how) : figure(null, how);
   return figure(value, { ...how, ...(bound !== "exact" && { tone: bound }) });
 }

@@ -143,11 +143,8 @@ function add(all: Fraction | undefined, next: Fraction | undefined): Fraction | 
   return all && next && plus(all, next);
 }
 
-function shareOf(
-  amount: Tally,
-  whole: Fraction,
-): Pick<HeldReference, "share" | "least" | "most" | "bound"> {
-  const { value: value, bound, ends } = amount;
+function shareOf(amount: Tally, whole: Fraction): Pick<HeldReference, "share" | "least" | "most" | "bound"> {
+  const { value, bound, ends } = amount;
   const ofWhole = (of: Fraction | undefined): Fraction | undefined =>
     of === undefined || whole.n === 0n ? undefined : over(of, whole);
   const exactShare = bound === "unknown" ? undefined : ofWhole(value);

@@ -194,11 +194,7 @@ function entryFor(
 }
 
 /** The day's energy, where it is given or can be reckoned: with what the authority adds for a state. */
-function energyOf(
-  authority: Authority,
-  facts: Facts,
-  how: IntakeOptions,
-): ReferenceFigure | undefined {
+function energyOf(authority: Authority, facts: Facts, how: IntakeOptions): ReferenceFigure | undefined {
   const figure = { of: ["energy"], unit: "kcal", kind: "energy need" } as const;
   checkEquation(how.equation);
   if (how.energy !== undefined) {

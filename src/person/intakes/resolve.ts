@@ -1,14 +1,5 @@
 import { type ComponentId, type ComponentUnit, components } from "../../food/components.ts";
-import {
-  compare,
-  exact,
-  type Fraction,
-  fraction,
-  over,
-  plus,
-  times,
-  ZERO,
-} from "../../number/fraction.ts";
+import { compare, exact, type Fraction, fraction, over, plus, times, ZERO } from "../../number/fraction.ts";
 import { countedMass, countedText } from "../body.ts";
 import type { Check } from "../check.ts";
 import type { EnergyAddition } from "../energyAdditions.ts";

@@ -1,6 +1,6 @@
 import { fault, quote, within } from "../../number/error.ts";
 import { checkFields } from "../../number/fields.ts";
-import { exact, fraction, over, sum, times, type Value, type Fraction } from "../../number/fraction.ts";
+import { exact, type Fraction, fraction, over, sum, times, type Value } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 
 /** Milligrams of each form of vitamin E. */
@@ -60,13 +60,13 @@ export function alphaTocopherolEquivalents(
     ]);
   }
   return sum(
-      names.map((name) =>
-        times(
-          within([name], () => exact(forms[name] ?? 0)),
-          exact(factors[name]),
-        ),
+    names.map((name) =>
+      times(
+        within([name], () => exact(forms[name] ?? 0)),
+        exact(factors[name]),
       ),
-    );
+    ),
+  );
 }
 
 /**

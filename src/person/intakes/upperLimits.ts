@@ -1,7 +1,7 @@
 import type { ComponentId } from "../../food/components.ts";
 import { fault, kindOf } from "../../number/error.ts";
 import { checkFields } from "../../number/fields.ts";
-import { type Value, type Fraction } from "../../number/fraction.ts";
+import type { Fraction, Value } from "../../number/fraction.ts";
 import type { Demand } from "../../scale/demand.ts";
 import { mealDemands } from "../shareDay.ts";
 import { checkGuidance, isFromHarm, isGuidance } from "./guidance.ts";

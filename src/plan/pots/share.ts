@@ -1,4 +1,4 @@
-import { equals, type Fraction, toDecimal, toText } from "../../number/fraction.ts";
+import { equals, type Fraction, toText } from "../../number/fraction.ts";
 import { compareText } from "../../number/text.ts";
 import { commonRatios, leastMissed } from "../../scale/fit/pot/common.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
@@ -77,7 +77,7 @@ function shareMeal(
     const now = versions(diners, groups);
     const apart = versions(before, groups).size;
     const figures = {
-      tolerance: toDecimal(pots.tolerance),
+      tolerance: pots.tolerance,
       exactTolerance: pots.tolerance,
       apart,
       // What is settled for one dish may stand in the way of the next.

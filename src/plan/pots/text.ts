@@ -9,7 +9,7 @@ import { type DishSharing, percent } from "./result.ts";
  * 3.1%.`
  */
 export function sharingText(
-  { apart, exactTolerance, proven, tried }: Omit<DishSharing, "text">,
+  { apart, tolerance: exactTolerance, proven, tried }: Omit<DishSharing, "text">,
   pots: readonly (readonly ServedPortion[])[],
   names: ReadonlyMap<string, string>,
 ): string {
@@ -30,7 +30,7 @@ export function sharingText(
 }
 
 function offText(all: readonly ServedPortion[], nameOf: (served: ServedPortion) => string): string {
-  const worst = ({ shared }: ServedPortion) => shared?.exactWorst ?? ZERO;
+  const worst = ({ shared }: ServedPortion) => shared?.worst ?? ZERO;
   const off = all
     .filter((served) => worst(served).n > 0n)
     .sort((a, b) => compare(worst(b), worst(a)))

@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import type { FoodInput } from "../../food/food.ts";
 import { type Amount, millilitresOf, withExact } from "../../measure/amount.ts";
 import {
@@ -16,7 +15,6 @@ import {
   plus,
   sum,
   times,
-  toDecimal,
   ZERO,
 } from "../../number/fraction.ts";
 import { ownMeasures } from "../../recipe/own-measures.ts";
@@ -27,8 +25,7 @@ import type { ReadVessel } from "./readMeal.ts";
 
 /** Runs of one size: what goes in at once, and how often. */
 export interface CookingRun {
-  readonly count: Decimal;
-  readonly exactCount: bigint;
+  readonly count: Fraction;
   /** What goes into one run; its portions are those that it makes. */
   readonly sheet: Sheet;
 }
@@ -84,11 +81,11 @@ function runsOf(pot: Sheet, how: RunsHow, size: Fraction, room: Fraction): reado
 }
 
 function wholeOf(pot: Sheet): CookingRun {
-  return { count: toDecimal(ONE), exactCount: 1n, sheet: pot };
+  return { count: ONE, sheet: pot };
 }
 
 function runOf(pot: Sheet, count: bigint, share: Fraction): CookingRun {
-  return { count: toDecimal(fraction(count)), exactCount: count, sheet: partOf(pot, share) };
+  return { count: fraction(count), sheet: partOf(pot, share) };
 }
 
 /** A share of a sheet, all its lines alike. */

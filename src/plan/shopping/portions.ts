@@ -1,5 +1,4 @@
-import type { Decimal } from "decimal.js";
-import { equals, type Fraction, ONE, over, type Ratio, sum, toDecimal } from "../../number/fraction.ts";
+import { equals, type Fraction, ONE, over, type Ratio, sum } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { type Cost, costOf, costParts } from "./cost.ts";
 import type { ShoppingLine } from "./line.ts";
@@ -17,7 +16,7 @@ export interface PortionCost {
   /** The sheet's name; nothing where a plan is shopped for. */
   readonly dish: string | undefined;
   /** Portions in all: of a schedule, on all its days. */
-  readonly portions: Decimal;
+  readonly portions: Fraction;
   readonly costs: readonly Cost[];
   /** Each rounded by itself. */
   readonly perPortion: readonly Cost[];
@@ -48,7 +47,7 @@ export function portionCosts(
     const perPortion = equals(portions, ONE)
       ? costs
       : costs.map(({ currency, exact, bound }) => costOf(currency, over(exact, portions), bound));
-    return { person, meal, dish, portions: toDecimal(portions), costs, perPortion };
+    return { person, meal, dish, portions, costs, perPortion };
   });
 }
 

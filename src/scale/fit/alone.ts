@@ -1,4 +1,4 @@
-import { type Fraction } from "../../number/fraction.ts";
+import type { Fraction } from "../../number/fraction.ts";
 import type { Demand } from "../demand.ts";
 import { Answer, type FitOutcome } from "./answer.ts";
 import type { ReadDemand } from "./demands.ts";

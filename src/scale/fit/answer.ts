@@ -1,13 +1,4 @@
-import {
-  absolute,
-  compare,
-  type Fraction,
-  minus,
-  ONE,
-  over,
-  times,
-  ZERO,
-} from "../../number/fraction.ts";
+import { absolute, compare, type Fraction, minus, ONE, over, times, ZERO } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { Demand } from "../demand.ts";

@@ -115,8 +115,8 @@ function tryEasing(
   return {
     easing: {
       by: step,
-      from: from,
-      to: to,
+      from,
+      to,
     },
     text: `${what}: ${way} would bring ${changesText(found, eased)}`,
   };

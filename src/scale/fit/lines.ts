@@ -76,7 +76,7 @@ export function highOf(s: Sheet, of: Quantity): LinesOf {
   const found = highs.get(of);
   if (found) return found;
   const lines = s.plan.lines.map(({ line }) => {
-    const { value: value, ranged, ends } = s.cell(line.key, of);
+    const { value, ranged, ends } = s.cell(line.key, of);
     const high = ranged.length > 0 ? (ends.high ?? ends.told) : undefined;
     return over(high ?? value, s.values.portions);
   });

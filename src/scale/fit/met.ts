@@ -1,4 +1,4 @@
-import { type Fraction } from "../../number/fraction.ts";
+import type { Fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";

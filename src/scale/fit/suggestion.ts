@@ -1,4 +1,4 @@
-import { type Fraction } from "../../number/fraction.ts";
+import type { Fraction } from "../../number/fraction.ts";
 import type { Demand } from "../demand.ts";
 import { moverText } from "./conflict.ts";
 import type { Side, Standing } from "./open.ts";
@@ -57,7 +57,7 @@ export function eased(standing: Standing, to: Fraction, found: Found): FitSugges
   return {
     demand: undefined,
     end: standing.side,
-    to: to,
+    to,
     departure: totalDeparture(found),
     also: [],
     ...whatGives(standing, to),

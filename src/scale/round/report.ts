@@ -65,8 +65,8 @@ export interface Drift {
 export function driftOf({ drift, common, excess, limitsHold }: Rounding): Drift {
   return {
     ratios: drift,
-    common: common,
-    excess: excess,
+    common,
+    excess,
     limitsHold,
   };
 }
@@ -117,11 +117,11 @@ export function roundedDemands(
     return {
       demand: demand.demand,
       asked: demandText(demand),
-      before: exactBefore && exactBefore,
+      before: exactBefore,
       exactBefore,
-      brings: exactBrings && exactBrings,
+      brings: exactBrings,
       exactBrings,
-      lineByLine: exactLineByLine && exactLineByLine,
+      lineByLine: exactLineByLine,
       exactLineByLine,
       unit: subjectUnit(demand.subject),
       bound: boundAt(sheets, demand.subject, brought),

@@ -1,5 +1,5 @@
 import type { Measures } from "../../measure/measures.ts";
-import { type Fraction } from "../../number/fraction.ts";
+import type { Fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Language } from "../../table/language.ts";
 import { readLanguage } from "../../table/readLanguage.ts";
@@ -185,7 +185,7 @@ function statusOf(found: FoundRounding, best: Rounding): Measured["status"] {
 
 function boundOf({ excess, drift }: { readonly excess: Fraction; readonly drift: Fraction }): RoundBound {
   return {
-    excess: excess,
+    excess,
     ratios: drift,
   };
 }

@@ -643,7 +643,9 @@ describe("the nearest that can be had", () => {
     const both = missed(full, [energy, { energyShareOf: "fat", most: "5 %" }]);
     expect(both.nearest?.portion("energy").value.toString()).toBe("600");
     // As much over as with nothing else asked.
-    expect(both.misses.map(({ miss: exactMiss }) => exactMiss)).toEqual(share.map(({ miss: exactMiss }) => exactMiss));
+    expect(both.misses.map(({ miss: exactMiss }) => exactMiss)).toEqual(
+      share.map(({ miss: exactMiss }) => exactMiss),
+    );
   });
 
   it("nor for a ratio, nor for an amount of which none is asked", () => {

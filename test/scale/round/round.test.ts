@@ -191,8 +191,7 @@ describe("rounding to a kitchen", () => {
         }
         found.sheet.lines.forEach((line, i) => {
           const was = s.lines[i];
-          if (line.scaling === "per-portion")
-            expect(toText(line.grams)).toBe(toText(was?.grams ?? ZERO));
+          if (line.scaling === "per-portion") expect(toText(line.grams)).toBe(toText(was?.grams ?? ZERO));
           else expect(line.grams.n > 0n).toBe(true);
         });
       }),
