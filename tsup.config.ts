@@ -6,7 +6,7 @@ import { defineConfig } from "tsup";
  * bundler drop what is not used, and with it the packages that only the dropped files import.
  */
 export default defineConfig({
-  entry: ["src/**/*.ts"],
+  entry: ["src/**/*.ts", "!src/**/*.d.ts"],
   bundle: false,
   format: ["esm"],
   target: "es2022",

@@ -173,6 +173,7 @@ export {
   type RatioDrift,
   type Serving,
 } from "./plan/plan.ts";
+export { inReaderUnits } from "./plan/readerUnits.ts";
 export { portionRows } from "./plan/records.ts";
 export {
   type CookedApart,

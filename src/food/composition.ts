@@ -1,4 +1,5 @@
-import { equals, type Fraction, gcd, lcm, ONE } from "../number/fraction.ts";
+import { equals, type Fraction, lcm, ONE } from "../number/fraction.ts";
+import { gcd } from "../number/gcd.ts";
 import { type ComponentId, componentIds } from "./components.ts";
 import type { Formula } from "./data/formulas.ts";
 import { apply, derive } from "./derive.ts";

@@ -54,7 +54,7 @@ export function readValue(value: unknown): Fraction {
 }
 
 /** What reads the same whichever way numbers are written. */
-const PLAIN = /^\d{1,400}(?:\.\d{1,400}|\/\d{1,400})?$/;
+const PLAIN = /^\d+(?:\.\d+|\/\d+)?$/;
 
 /** A text that is one number and nothing else, as a cook or as JSON may write it. */
 export function wholeNumber(text: string, mark?: DecimalMark): Fraction {

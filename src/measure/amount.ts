@@ -75,7 +75,7 @@ export interface AmountHow {
  * `1 cup + 2 tbsp`, `2 medium`. Exact: no figure is rounded.
  *
  * Throws, each with a hint that says what to write: `amount-empty`, `amount-too-long` (above 1,000
- * characters), `amount-malformed`, `amount-no-number`, `amount-no-unit`, `amount-unknown-unit`,
+ * characters beside its first number), `amount-malformed`, `amount-no-number`, `amount-no-unit`, `amount-unknown-unit`,
  * `amount-ambiguous`, `amount-range`, `amount-negative`, `amount-mixed-kinds`, `amount-no-size`
  * (a pinch, to taste), `measures-needed` (a spoon or cup of unsaid size), `measures-unknown`,
  * `measures-malformed`, `format-malformed` for an option that there is not, and the `number-…` codes.

@@ -1,8 +1,10 @@
 import { fault, quote } from "../number/error.ts";
 import { vulgar } from "./data/vulgar.ts";
 
-/** The longest amount read, in characters. */
+/** The longest amount read, in characters beside the number that it begins with. */
 export const LONGEST_AMOUNT = 1000;
+
+const NUMBER = /^\d+(?:[.,]\d+|\/\d+)?/;
 
 /** Anything that does not show, save tabs and line breaks: it could hide what an amount says. */
 const HIDDEN = /[^\P{Cc}\t\n\r]|[\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/u;
@@ -14,11 +16,11 @@ const VULGAR = /(\d?)([¼½¾⅐-⅞])/g;
  * Throws `amount-empty`, `amount-too-long`, `amount-malformed`.
  */
 export function cleanText(text: string): string {
-  if (text.length > LONGEST_AMOUNT) {
+  if (text.length > LONGEST_AMOUNT && text.length - (NUMBER.exec(text)?.[0].length ?? 0) > LONGEST_AMOUNT) {
     throw fault(
       "amount-too-long",
       `an amount of ${text.length} characters: ${quote(text, 20)}`,
-      `write it in at most ${LONGEST_AMOUNT} characters`,
+      `write it in at most ${LONGEST_AMOUNT} characters, long numbers as one fraction`,
     );
   }
   if (HIDDEN.test(text)) {

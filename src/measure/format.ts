@@ -19,7 +19,7 @@ import {
 } from "../number/fraction.ts";
 import { checkWords } from "../table/readLanguage.ts";
 import type { Amount } from "./amount.ts";
-import { trimZeros } from "./clean.ts";
+import { LONGEST_AMOUNT, trimZeros } from "./clean.ts";
 import { householdUnits } from "./measure-set.ts";
 import { type Measures, readyMeasures } from "./measures.ts";
 import type { DecimalMark } from "./number-text.ts";
@@ -111,7 +111,15 @@ function figureText(
     const lost = isZero(toStep(figure, fraction(1n, 10n ** BigInt(how.places))));
     return rounded(figure, lost ? -magnitude(figure) : how.places);
   }
-  return { text: decimalText(figure) ?? mixedText(figure), shown: figure };
+  return { text: exactText(figure), shown: figure };
+}
+
+/** What is longer than a cook writes is written as one fraction, which is read back however long it is. */
+function exactText(figure: Fraction): string {
+  const plain = `${figure.n}/${figure.d}`;
+  if (figure.d !== 1n && plain.length > 2 * LONGEST_AMOUNT) return plain;
+  const text = decimalText(figure) ?? mixedText(figure);
+  return text.length > LONGEST_AMOUNT ? plain : text;
 }
 
 function rounded(figure: Fraction, places: number): { text: string; shown: Fraction } {

@@ -16,12 +16,15 @@ export function readText(a: Ratio): string {
 
 const SHORT = 100000000000000000000n;
 
-/** Writes a figure exactly: `3`, `0.25` or `1/3`. */
+/** Decimals beyond these say no more than the fraction does, in more characters. */
+const MOST_PLACES = 1000;
+
+/** Writes a figure exactly: `3`, `0.25` or `1/3`, a fraction too where a thousand decimals do not end it. */
 export function toText(a: Ratio): string {
   return decimalText(a) ?? `${a.n}/${a.d}`;
 }
 
-/** Writes a figure in lowest terms as decimal text; undefined if it does not end. */
+/** Writes a figure in lowest terms as decimal text; undefined if it does not end within a thousand decimals. */
 export function decimalText(a: Ratio): string | undefined {
   if (a.d === 1n) return a.n.toString();
   const places = decimalPlaces(a.d);
@@ -37,12 +40,15 @@ export function fixedText({ n, d }: Ratio, places: number): string {
   return `${scaled < 0n ? "-" : ""}${digits.slice(0, -places)}.${digits.slice(-places)}`;
 }
 
-/** Counts the decimals of a figure in lowest terms over `d`; undefined if it does not end. */
+/** Counts the decimals of a figure in lowest terms over `d`; undefined if a thousand do not end it. */
 export function decimalPlaces(d: bigint): number | undefined {
+  // 10 to the 1,000 has 3,322 binary digits.
+  if (d >> 3322n !== 0n) return undefined;
   let rest = d;
   let twos = 0;
   let fives = 0;
   for (; rest % 2n === 0n; rest /= 2n) twos += 1;
   for (; rest % 5n === 0n; rest /= 5n) fives += 1;
-  return rest === 1n ? Math.max(twos, fives) : undefined;
+  const places = Math.max(twos, fives);
+  return rest === 1n && places <= MOST_PLACES ? places : undefined;
 }

@@ -1,7 +1,8 @@
 import type { Decimal } from "decimal.js";
 import { fixedText, readText, toText } from "./digits.ts";
 import { fault, kindOf, quote } from "./error.ts";
-import { compare, gcd, magnitude, nearest, type Ratio, toFloat } from "./ratio.ts";
+import { gcd } from "./gcd.ts";
+import { compare, magnitude, nearest, type Ratio, toFloat } from "./ratio.ts";
 
 /**
  * A number as a caller may hand it in: text (`"0.1"`, `"1/3"`, `"2e3"`), a number, an exact number
@@ -9,8 +10,11 @@ import { compare, gcd, magnitude, nearest, type Ratio, toFloat } from "./ratio.t
  */
 export type Value = string | number | Exact | Decimal;
 
-/** The longest text read as a number, in characters, and the largest power of ten: beyond any kitchen, within bounded time. */
-const LONGEST = 1000;
+/**
+ * The longest text read as a number, in characters, and the largest power of ten. No kitchen needs such
+ * numbers, but ten thousand factors one after the other make them; each is read within a second.
+ */
+const LONGEST = 200_000;
 const LARGEST_EXPONENT = 400;
 
 /**
@@ -299,13 +303,21 @@ export function minus(a: Exact, b: Exact): Exact {
   return plus(a, negate(b));
 }
 
-export function times(a: Ratio, b: Ratio): Exact {
-  return fraction(a.n * b.n, a.d * b.d);
+/** Multiplies two numbers in lowest terms. What divides out is looked for crosswise, where numbers are short. */
+export function times(a: Exact, b: Exact): Exact {
+  const [g, h] = [divisor(a.n, b.d), divisor(b.n, a.d)];
+  if (g === 1n && h === 1n) return new Exact(a.n * b.n, a.d * b.d);
+  return new Exact((a.n / g) * (b.n / h), (a.d / h) * (b.d / g));
+}
+
+function divisor(n: bigint, d: bigint): bigint {
+  return d === 1n || n === 1n ? 1n : gcd(n < 0n ? -n : n, d);
 }
 
 /** Divides `a` by `b`. Throws `number-zero-denominator`. */
-export function over(a: Ratio, b: Ratio): Exact {
-  return fraction(a.n * b.d, a.d * b.n);
+export function over(a: Exact, b: Exact): Exact {
+  if (b.n <= 0n) return b.n === 0n ? fraction(a.n, b.n) : over(negate(a), negate(b));
+  return times(a, new Exact(b.d, b.n));
 }
 
 export function negate(a: Exact): Exact {
@@ -340,5 +352,5 @@ export function greatest(a: Exact, b: Exact): Exact {
 
 /** Rounds `a` to the nearest multiple of `step`, a half going away from zero. */
 export function toStep(a: Exact, step: Exact): Exact {
-  return times({ n: nearest(over(a, step)), d: 1n }, step);
+  return times(new Exact(nearest(over(a, step)), 1n), step);
 }

@@ -24,5 +24,6 @@ export {
   type Value,
   ZERO,
 } from "./exact.ts";
-export { ceiling, compare, floor, gcd, lcm, magnitude, nearest, type Ratio } from "./ratio.ts";
+export { gcd } from "./gcd.ts";
+export { ceiling, compare, floor, lcm, magnitude, nearest, type Ratio } from "./ratio.ts";
 export { FACE_DIGITS, ratioToDecimal, toDecimal } from "./toDecimal.ts";

@@ -1,3 +1,5 @@
+import { gcd } from "./gcd.ts";
+
 /** A quotient of two whole numbers, `d` above zero, not always in lowest terms: what the rules here need of a figure. */
 export interface Ratio {
   readonly n: bigint;
@@ -36,13 +38,6 @@ export function magnitude({ n, d }: Ratio): number {
   const guess = size.toString().length - d.toString().length;
   const reached = guess >= 0 ? size >= d * 10n ** BigInt(guess) : size * 10n ** BigInt(-guess) >= d;
   return reached ? guess : guess - 1;
-}
-
-export function gcd(a: bigint, b: bigint): bigint {
-  let x = a;
-  let y = b;
-  while (y !== 0n) [x, y] = [y, x % y];
-  return x;
 }
 
 /** Gives the least common multiple of two numbers above zero. */

@@ -30,6 +30,8 @@ let lastPower:
  */
 export function ratioToDecimal(n: bigint, d: bigint): Decimal {
   if (d < 0n) return ratioToDecimal(-n, -d);
+  // Of a denominator of more than 1,024 binary digits the powers of 2 and 5 are not looked for.
+  if (d >> 1024n !== 0n) return toDecimal(fraction(n, d));
   if (lastPower?.d !== d) lastPower = powerOf(d);
   const { odd, lift, places } = lastPower;
   if (odd !== 1n && n % odd !== 0n) return toDecimal(fraction(n, d));

@@ -1,5 +1,6 @@
 import type { SheetLine } from "../sheet/sheet.ts";
 import { type Language, say } from "../table/language.ts";
+import { inReaderUnits } from "./readerUnits.ts";
 
 /** A stretch of a step: words as they were written, or a line's name with the amount to take of it. */
 export type Piece =
@@ -15,12 +16,14 @@ export interface Method {
 
 /**
  * The steps of a recipe, each line's amount where the line is first named; after that its name
- * alone, so that nobody adds it twice. Lines without an amount are named and no more.
+ * alone, so that nobody adds it twice. Lines without an amount are named and no more. Temperatures and
+ * times are in the reader's units.
  */
 export function methodWith(
   method: readonly string[],
   names: ReadonlyMap<string, string>,
   amounts: ReadonlyMap<string, string>,
+  language: Language,
 ): Method {
   const named = new Set<string>();
   const piece = (key: string): Piece => {
@@ -29,7 +32,7 @@ export function methodWith(
     return { name: names.get(key) ?? key, amount };
   };
   const steps = method.map((step) =>
-    step
+    inReaderUnits(step, language)
       .split(/(\{[^{}]+\})/)
       .filter((stretch) => stretch !== "")
       .map((stretch) => (/^\{[^{}]+\}$/.test(stretch) ? piece(stretch.slice(1, -1)) : { text: stretch })),

@@ -2,7 +2,6 @@ import { type Fault, type Path, SteelyardError } from "../number/error.ts";
 import { ONE } from "../number/fraction.ts";
 import { readTask } from "../scale/fit/read.ts";
 import type { FitHow } from "../scale/fit.ts";
-import { moveAll } from "../scale/move.ts";
 import { Sheet } from "../sheet/sheet.ts";
 import { type Given, kindOf, type PlanFaults } from "./given.ts";
 import type { MealInput } from "./input.ts";
@@ -47,7 +46,7 @@ interface Made {
 }
 
 function mealOf({ id, name, fit, isAlone, made }: Made): ReadMeal {
-  const dishes = new Map([...made].map(([dish, { written }]) => [dish, moveAll(written, ONE, ONE)]));
+  const dishes = new Map([...made].map(([dish, { written }]) => [dish, written.scaled(ONE, ONE)]));
   const only = isAlone ? dishes.get(id) : undefined;
   return { id, name, made, dishes, alone: only && { name: id, sheet: only }, fit };
 }

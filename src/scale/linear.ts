@@ -1,5 +1,16 @@
 import { component } from "../food/components.ts";
-import { type Fraction, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../number/fraction.ts";
+import {
+  type Fraction,
+  fraction,
+  isZero,
+  minus,
+  ONE,
+  over,
+  plus,
+  sum,
+  times,
+  ZERO,
+} from "../number/fraction.ts";
 import { componentIndex } from "../sheet/plan.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Quantity } from "./demand.ts";
@@ -18,7 +29,7 @@ export function lineContributions(s: Sheet, of: Quantity): Fraction[] {
     const grams = over(s.values.grams[i] ?? ZERO, s.values.portions);
     const cooked = line.added === "cooking";
     if (of === "mass") return cooked ? times(grams, yieldFactor) : grams;
-    const brought = times(grams, { n: source.values[c] ?? 0n, d: source.scale * 100n });
+    const brought = times(grams, fraction(source.values[c] ?? 0n, source.scale * 100n));
     if (of !== "water" || !cooked) return brought;
     return isDried ? ZERO : plus(brought, times(grams, change));
   });

@@ -24,14 +24,6 @@ export function moveLines(s: Sheet, factors: readonly Fraction[], portions: Frac
   return s.version({ ...moved, cooking: { by: "mass", mass: massesOf(s.plan, moved).pot } });
 }
 
-/** A sheet scaled by one factor for portions of the size, and to a number of portions. */
-export function moveAll(s: Sheet, factor: Fraction, portions: Fraction): Sheet {
-  const perPortion = over(portions, s.values.portions);
-  const held = times(factor, perPortion);
-  const factors = s.plan.lines.map(({ line }) => (line.scaling === "per-portion" ? perPortion : held));
-  return moveLines(s, factors, portions);
-}
-
 /** Factors of the batch beyond these carry a note: double, and half. Common practice, no source. */
 const LARGE = 2n;
 

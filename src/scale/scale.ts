@@ -3,7 +3,7 @@ import { fieldsGiven } from "../number/fields.ts";
 import type { Fraction } from "../number/fraction.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { moveAll, notesOn, type ScaleNote } from "./move.ts";
+import { notesOn, type ScaleNote } from "./move.ts";
 import { factorFor, readSilence, readTarget, type Silence, type Target } from "./target.ts";
 
 export interface ScaleHow {
@@ -43,8 +43,17 @@ export function scale(s: Sheet, target: Target, how: ScaleHow = {}): Scaled {
   const silence = within(["how"], () => readHow(how));
   const { aim, portions } = readTarget(target);
   const exactFactor = factorFor([s], aim, silence);
-  const moved = moveAll(s, exactFactor, portions ?? s.values.portions);
-  return { sheet: moved, factor: exactFactor, notes: notesOn(s, moved) };
+  const moved = s.scaled(exactFactor, portions ?? s.values.portions);
+  let notes: readonly ScaleNote[] | undefined;
+  return {
+    sheet: moved,
+    factor: exactFactor,
+    // Worked out when asked for: a chain of scales that nobody reads costs its factors alone.
+    get notes() {
+      notes ??= notesOn(s, moved);
+      return notes;
+    },
+  };
 }
 
 function readHow(how: unknown): Silence {

@@ -18,7 +18,6 @@ import type { Tally } from "../sheet/tally.ts";
 import { showFigure } from "../table/figure.ts";
 import type { Quantity } from "./demand.ts";
 import { nameOf, silentLines, splitOf, unitOf } from "./linear.ts";
-import { moveAll } from "./move.ts";
 
 /**
  * One target for a portion as eaten: a component (`{ energy: "650 kcal" }`, or a number in the
@@ -167,7 +166,7 @@ function noneOf(sheets: readonly Sheet[], of: Quantity): string {
 /** A pot cannot give off more water than it holds, so that water is no longer in proportion where it would. */
 function refuseDried(sheets: readonly Sheet[], factor: Fraction): void {
   const isDried = (s: Sheet): boolean => !isZero(s.water.beyond);
-  if (!sheets.some((s) => isDried(s) !== isDried(moveAll(s, factor, s.values.portions)))) return;
+  if (!sheets.some((s) => isDried(s) !== isDried(s.scaled(factor, s.values.portions)))) return;
   throw fault(
     "target-unreachable",
     "at that size cooking would take off more than the water that goes into the pot, or no longer would",

@@ -24,6 +24,7 @@ import {
   type RowRef,
 } from "./own.ts";
 import type { PlanLine, SheetPlan } from "./plan.ts";
+import { type FromOrigin, onceMore, scaledMasses, scaledValues } from "./scaled.ts";
 import type { Mark } from "./source.ts";
 import { figuresTable, linesTable, ownTables } from "./tables.ts";
 import { constantTally, type Tally } from "./tally.ts";
@@ -58,11 +59,11 @@ export class Sheet extends Shown {
   readonly plan: SheetPlan;
   /** @internal */
   readonly values: Values;
-  /** @internal */
-  readonly masses: Masses;
   readonly #own: Own;
-  readonly #totals: Totals;
+  readonly #origin: FromOrigin | undefined;
   readonly #grid: Grid;
+  #masses: Masses | undefined;
+  #sums: Totals | undefined;
   #lines: readonly SheetLine[] | undefined;
 
   /** @internal Use {@link sheet}. */
@@ -70,11 +71,12 @@ export class Sheet extends Shown {
     super();
     this.plan = plan;
     this.values = values;
-    this.masses = massesOf(plan, values);
     this.#own = own;
+    this.#origin = earlier?.origin;
     const from = earlier?.sheet;
-    const sums = from && from.plan === plan && earlier.changed ? from.#totals : undefined;
-    this.#totals = new Totals(plan, values, this.masses, sums, earlier?.changed);
+    // What carries over is taken now, so that no version holds the one before it.
+    if (from && from.plan === plan && earlier.changed)
+      this.#sums = new Totals(plan, values, this.masses, from.#totals, earlier.changed);
     const again = (): CarriedOver =>
       from ? { ...NOTHING_CARRIED, earlier: from.#grid.reusable } : NOTHING_CARRIED;
     this.#grid = new Grid(this, own, earlier?.carried ?? again());
@@ -82,6 +84,17 @@ export class Sheet extends Shown {
 
   get name(): string {
     return this.plan.recipe.name;
+  }
+
+  /** @internal Grams of the batch, as weighed in and as eaten. */
+  get masses(): Masses {
+    this.#masses ??= this.#origin ? scaledMasses(this.plan, this.#origin) : massesOf(this.plan, this.values);
+    return this.#masses;
+  }
+
+  get #totals(): Totals {
+    this.#sums ??= new Totals(this.plan, this.values, this.masses);
+    return this.#sums;
   }
 
   /** The recipe that the sheet was first made from; `toRecipe` gives the one it stands for now. */
@@ -284,6 +297,16 @@ export class Sheet extends Shown {
     return new Sheet(this.plan, values, this.#own, { sheet: this, changed });
   }
 
+  /**
+   * @internal All lines multiplied by one factor, for portions of the size, and to a number of portions;
+   * doses follow the portions. A sheet scaled again and again keeps its origin and the one factor that all of
+   * them make. Throws `number-too-long` for one that no recipe could be written with.
+   */
+  scaled(by: Fraction, portions: Fraction): Sheet {
+    const origin = onceMore(this.#origin, this.values, by, portions);
+    return new Sheet(this.plan, scaledValues(this.plan, origin), this.#own, { sheet: this, origin });
+  }
+
   /** @internal The same columns and rows of one's own over other lines. */
   rebuilt(next: Sheet): Sheet {
     // Sums over other lines are other cells, so nothing worked out before serves again.
@@ -338,7 +361,8 @@ function cellRef(column: unknown, row: RowRef): CellRef {
 /** What a version is made from: the sheet before, the lines that changed, and cells that may serve again. */
 interface Earlier {
   readonly sheet: Sheet;
-  readonly changed: readonly number[] | undefined;
+  readonly changed?: readonly number[] | undefined;
+  readonly origin?: FromOrigin;
   readonly carried?: CarriedOver;
 }
 

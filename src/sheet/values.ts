@@ -46,12 +46,17 @@ export function massesOf(plan: SheetPlan, { grams, cooking }: Values): Masses {
   const potRaw = minus(raw, served);
   const yieldFactor =
     cooking.by === "factor" ? cooking.factor : isZero(potRaw) ? ONE : over(cooking.mass, potRaw);
-  const potCooked = times(potRaw, yieldFactor);
+  return cookedMasses(potRaw, served, yieldFactor);
+}
+
+/** The masses of so much in the pot, and so much added at serving. */
+export function cookedMasses(potRaw: Fraction, served: Fraction, yieldFactor: Fraction): Masses {
+  const pot = times(potRaw, yieldFactor);
   return {
-    raw,
-    cooked: plus(potCooked, served),
-    pot: potCooked,
-    change: minus(potCooked, potRaw),
+    raw: plus(potRaw, served),
+    cooked: plus(pot, served),
+    pot,
+    change: minus(pot, potRaw),
     yieldFactor,
   };
 }

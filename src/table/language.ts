@@ -43,6 +43,10 @@ export interface Language {
   readonly spellings?: { readonly [british: string]: string };
   /** How the units of amounts are written; the English way where it is not said. */
   readonly words?: UnitWords;
+  /** The scale of the temperatures in a method's steps; as written unless told. */
+  readonly temperatures?: "celsius" | "fahrenheit" | "both";
+  /** Whether times in a method's steps are told in hours and minutes or in minutes alone; as written unless told. */
+  readonly times?: "hours" | "minutes";
 }
 
 export const britishEnglish: Language = { tag: "en-GB", decimal: ".", group: ",", phrases: {} };

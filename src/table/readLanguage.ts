@@ -3,7 +3,18 @@ import { type Fault, kindOf, type Path, quote, throwIfAny } from "../number/erro
 import { checkFields, fieldsGiven } from "../number/fields.ts";
 import { britishEnglish, type Language, type UnitWords } from "./language.ts";
 
-const FIELDS: readonly string[] = ["tag", "decimal", "group", "phrases", "spellings", "words"];
+const FIELDS: readonly string[] = [
+  "tag",
+  "decimal",
+  "group",
+  "phrases",
+  "spellings",
+  "words",
+  "temperatures",
+  "times",
+] satisfies (keyof Language)[];
+const TEMPERATURES: readonly unknown[] = [undefined, "celsius", "fahrenheit", "both"];
+const TIMES: readonly unknown[] = [undefined, "hours", "minutes"];
 const WORDS: readonly string[] = ["units", "sets", "nouns", "joins", "category"];
 const HINT = "write what it stands for as text";
 
@@ -14,7 +25,12 @@ const READ_WORDS: WeakSet<UnitWords> = /* @__PURE__ */ new WeakSet();
 /** A language from outside, British English where it is left out. Throws `table-malformed`. */
 export function readLanguage(given: Language = britishEnglish): Language {
   if (READ.has(given)) return given;
-  const { tag, decimal, group, phrases, spellings, words } = checkFields(given, FIELDS, CODE, ["language"]);
+  const { tag, decimal, group, phrases, spellings, words, temperatures, times } = checkFields(
+    given,
+    FIELDS,
+    CODE,
+    ["language"],
+  );
   const faults: Fault[] = [];
   const refuse = (field: string, value: unknown, hint: string): void => {
     const message = `${field} is ${typeof value === "string" ? quote(value) : kindOf(value)}`;
@@ -23,6 +39,9 @@ export function readLanguage(given: Language = britishEnglish): Language {
   if (typeof tag !== "string" || tag === "") refuse("tag", tag, 'give a BCP 47 tag: "en-GB"');
   if (decimal !== "." && decimal !== ",") refuse("decimal", decimal, 'give "." or ","');
   if (typeof group !== "string") refuse("group", group, 'give what parts thousands: ","');
+  if (!TEMPERATURES.includes(temperatures))
+    refuse("temperatures", temperatures, 'give "celsius", "fahrenheit" or "both"');
+  if (!TIMES.includes(times)) refuse("times", times, 'give "hours" or "minutes"');
   texts(phrases, CODE, ["language", "phrases"], faults);
   if (spellings !== undefined) texts(spellings, CODE, ["language", "spellings"], faults);
   if (words !== undefined) wordFaults(words, CODE, ["language", "words"], faults);

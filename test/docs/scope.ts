@@ -35,7 +35,8 @@ export function headerFor(code: string, scope: Scope): string {
       if ("name" in parent && parent.name === node && parent.parent === undefined) declared.add(node.text);
     }
     if (ts.isImportClause(node) || ts.isImportSpecifier(node)) declared.add(node.name?.text ?? "");
-    if (ts.isVariableDeclaration(node) && ts.isIdentifier(node.name)) declared.add(node.name.text);
+    if ((ts.isVariableDeclaration(node) || ts.isBindingElement(node)) && ts.isIdentifier(node.name))
+      declared.add(node.name.text);
     if (ts.isClassDeclaration(node) || ts.isFunctionDeclaration(node)) declared.add(node.name?.text ?? "");
     ts.forEachChild(node, visit);
   };

@@ -13,7 +13,6 @@ import {
   fixedText,
   floor,
   fraction,
-  gcd,
   greatest,
   isZero,
   lcm,
@@ -33,6 +32,7 @@ import {
   toText,
   ZERO,
 } from "../../src/number/fraction.ts";
+import { gcd } from "../../src/number/gcd.ts";
 import { anyFraction, nonZero } from "./arbitraries.ts";
 
 // The independent method for digits: decimal.js, whose division is correctly rounded to `precision`.

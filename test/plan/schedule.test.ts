@@ -103,9 +103,7 @@ function all(schedule: CookingSchedule, of: (s: Sheet) => Fraction): Fraction {
   const cooked = schedule.sessions.flatMap(({ pots, apart }) =>
     [...pots, ...apart].map(({ sheet: s }) => of(s)),
   );
-  const added = schedule.servings.map((each) =>
-    each.added ? times(of(each.added), fraction(each.count)) : ZERO,
-  );
+  const added = schedule.servings.map((each) => (each.added ? times(of(each.added), each.count) : ZERO));
   return sum([...cooked, ...added]);
 }
 
@@ -157,7 +155,7 @@ describe("a cooking schedule", () => {
             expect(new Map(people.map(({ person, count }) => [person, count.toNumber()]))).toEqual(
               taken.get(day)?.people,
             );
-            expect(text(s.values.portions)).toBe(text(fraction(people.reduce((n, p) => n + p.count, 0n))));
+            expect(text(s.values.portions)).toBe(text(sum(people.map((p) => p.count))));
           }
         }
       }),
@@ -174,11 +172,11 @@ describe("a cooking schedule", () => {
               compare(of.masses.raw, of.masses.cooked) > 0 ? of.masses.raw : of.masses.cooked;
             const size = vessel?.capacity.value ?? ZERO;
             for (const [, of] of quantities(w.plan)) {
-              const parts = runs.map((run) => times(of(run.sheet), fraction(run.count)));
+              const parts = runs.map((run) => times(of(run.sheet), run.count));
               expect(text(sum(parts))).toBe(text(of(s)));
             }
             const fits = (of: Fraction): boolean => compare(of, size) <= 0;
-            const count = runs.reduce((n, { count: exactCount }) => n + exactCount, 0n);
+            const count = sum(runs.map(({ count }) => count)).n;
             expect(text(vessel?.needs?.value ?? exact(-1))).toBe(text(room(s)));
             if (vessel?.fit === "fits") expect([fits(room(s)), count]).toEqual([true, 1n]);
             if (vessel?.fit === "overflows") expect([fits(room(s)), count]).toEqual([false, 1n]);

@@ -146,7 +146,7 @@ describe("a session for a plan's kitchen", () => {
         for (const { pots } of schedule.sessions) {
           for (const { sheet: s, exact: before, runs } of pots) {
             if (before !== s) moved += 1;
-            const parts = runs.map((run) => times(of(run.sheet), count(run.count)));
+            const parts = runs.map((run) => times(of(run.sheet), run.count));
             expect(text(sum(parts))).toBe(text(of(s)));
           }
         }
@@ -156,7 +156,7 @@ describe("a session for a plan's kitchen", () => {
         const cooked = sum(own.flatMap(({ pots }) => pots.map(({ sheet: s }) => s.masses.cooked)));
         const shared = schedule.servings
           .filter((each) => each.dish === dish.name && each.portion.pot)
-          .map(({ portion, count: exactCount }) => times(portion.grams, count(exactCount)));
+          .map(({ portion, count: exactCount }) => times(portion.grams, exactCount));
         expect(text(sum(shared))).toBe(text(cooked));
       }
       // All that is cooked and added is bought, and it is what everyone eats, told person by person.
@@ -184,7 +184,7 @@ describe("a session for a plan's kitchen", () => {
           ...apart.map(({ sheet: s }) => of(s)),
         ]);
         const added = schedule.servings.map((each) =>
-          each.added ? times(of(each.added), count(each.count)) : ZERO,
+          each.added ? times(of(each.added), each.count) : ZERO,
         );
         const expected = plan.portions.flatMap(({ person, dishes }) =>
           [...dishes.values()].map((s) => times(of(s), count(portions(person)))),
@@ -201,12 +201,12 @@ describe("a session for a plan's kitchen", () => {
       for (const dish of plan.meals.flatMap(({ dishes }) => [...dishes.values()])) {
         for (const { person } of dish.servings) {
           const own = schedule.servings.filter((each) => each.person === person && each.dish === dish.name);
-          const all = own.reduce((n, { count: exactCount }) => n + exactCount, 0n);
+          const all = sum(own.map(({ count }) => count)).n;
           expect(all).toBe(portions(person));
           const onDays = new Map<string, bigint>();
           for (const { days: on, count: exactCount } of own) {
             for (const day of on) {
-              onDays.set(day, (onDays.get(day) ?? 0n) + exactCount / BigInt(on.length));
+              onDays.set(day, (onDays.get(day) ?? 0n) + exactCount.n / BigInt(on.length));
             }
           }
           expect(new Set(onDays.values()).size).toBeLessThanOrEqual(1);
@@ -268,7 +268,7 @@ describe("a session for a plan's kitchen", () => {
           const room = compare(raw, cooked) > 0 ? raw : cooked;
           expect(compare(room, vessel.capacity.value)).toBeLessThanOrEqual(0);
         }
-        const all = runs.reduce((n, { count: exactCount }) => n + exactCount, 0n);
+        const all = sum(runs.map(({ count }) => count)).n;
         expect(vessel.fit).toBe(all === 1n ? "fits" : "several");
       }
     }, 60);

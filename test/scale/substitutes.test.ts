@@ -10,6 +10,7 @@ import {
   absolute,
   compare,
   type Fraction,
+  fraction,
   isZero,
   minus,
   over,
@@ -84,8 +85,8 @@ describe("substitutes", () => {
   it("show the salt that a swap brings, though it was not asked to stay close", () => {
     const [soya] = substitutes(camp, "beans", { among: ["soy-sauce"] }).found;
     const sodium = soya?.also.find(({ component }) => component === "sodium");
-    const perGram = over(readFigure(starterFoods.get("soy-sauce"), "sodium").value, { n: 100n, d: 1n });
-    const grams = over(soya?.grams ?? { n: 0n, d: 1n }, camp.values.portions);
+    const perGram = over(readFigure(starterFoods.get("soy-sauce"), "sodium").value, fraction(100n, 1n));
+    const grams = over(soya?.grams ?? fraction(0n, 1n), camp.values.portions);
     const before = camp.cell("beans", "sodium").value;
     const brought = minus(times(grams, perGram), over(before, camp.values.portions));
     expect(sodium && minus(sodium.after.value, sodium.before.value)).toEqual(brought);
@@ -188,7 +189,7 @@ describe("substitutes", () => {
     const double = Object.fromEntries(
       (["energy", "protein", "fat", "carbohydrateByDifference", "fibre"] as const).map((id) => [
         id,
-        toText(times(readFigure(beans, id).value, { n: 2n, d: 1n })),
+        toText(times(readFigure(beans, id).value, fraction(2n, 1n))),
       ]),
     );
     const strong: FoodInput = { ...beans, id: "strong", per100g: double };
@@ -217,7 +218,7 @@ describe("substitutes", () => {
     expect(first?.distance.toString()).toBe("0");
     expect(first?.grams).toEqual(
       over(
-        times(readFigure(starterFoods.get("spinach-raw"), "vitaminC").value, { n: 200n, d: 1n }),
+        times(readFigure(starterFoods.get("spinach-raw"), "vitaminC").value, fraction(200n, 1n)),
         readFigure(starterFoods.get("kale-raw"), "vitaminC").value,
       ),
     );
@@ -231,14 +232,14 @@ describe("the amount of a substitute", () => {
     const parts = ids.map((id) => ({
       whole: s.total(id).value,
       rest: minus(s.total(id).value, s.cell(key, id).value),
-      gram: over(readFigure(food, id).value, { n: 100n, d: 1n }),
+      gram: over(readFigure(food, id).value, fraction(100n, 1n)),
     }));
     const corners = parts.filter((p) => !isZero(p.gram)).map((p) => over(minus(p.whole, p.rest), p.gram));
     const at = (x: Fraction): Fraction =>
       sum(parts.map((p) => over(absolute(minus(plus(p.rest, times(p.gram, x)), p.whole)), p.whole)));
     // A substitute weighs from a thousandth to a thousand times what it stands in for: those ends are corners too.
-    const grams = s.lines[i]?.grams ?? { n: 0n, d: 1n };
-    const [low, high] = [times(grams, { n: 1n, d: 1000n }), times(grams, { n: 1000n, d: 1n })];
+    const grams = s.lines[i]?.grams ?? fraction(0n, 1n);
+    const [low, high] = [times(grams, fraction(1n, 1000n)), times(grams, fraction(1000n, 1n))];
     const within = corners.filter((x) => compare(x, low) > 0 && compare(x, high) < 0);
     const all = [low, ...within, high].map(at);
     return all.reduce((a, b) => (compare(a, b) <= 0 ? a : b));

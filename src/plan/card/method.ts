@@ -13,7 +13,7 @@ export function methodOf(s: Sheet, settled: MeasuredLines, language: Language): 
     ]),
   );
   const names = shortNames(s.lines, language);
-  const { steps, unnamed } = methodWith(s.origin.method ?? [], names, amounts);
+  const { steps, unnamed } = methodWith(s.origin.method ?? [], names, amounts, language);
   return { steps, unnamed: unnamed.map((key) => names.get(key) ?? key) };
 }
 

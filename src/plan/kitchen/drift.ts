@@ -6,7 +6,6 @@ import {
   minus,
   ONE,
   over,
-  plus,
   sum,
   times,
   ZERO,
@@ -24,6 +23,7 @@ import {
   subjectName,
   subjectUnit,
 } from "../../scale/fit/words.ts";
+import { holdsWithin, slackOf } from "../../scale/round/heldBefore.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { LineFactors } from "../groups.ts";
@@ -50,7 +50,7 @@ export interface DemandDrift {
   readonly off: Fraction | null;
   /** Whether it holds within the tolerance; a firm one has none. */
   readonly holds: boolean;
-  /** Whether the exact portion met it. */
+  /** Whether the exact portion held it so. What it did not is not pursued at the cost of what it did. */
   readonly heldBefore: boolean;
   /** What the measured portion makes of it: `energy exactly 300 kcal: 58 kcal over; the portion brings 358 kcal`. */
   readonly text: string;
@@ -125,6 +125,9 @@ export class PortionDrift {
     const [before, brings, alone] = [at(exact), at(measured), at(lineByLine)];
     const off = brings && offOf(demand, brings);
     const bound = boundAt(this.#sheets(), subject, figures.brought(subject));
+    const slack = slackOf(demand, tolerance);
+    const holds = (value: Fraction | null): boolean =>
+      (!least && !most) || (value !== null && holdsWithin(demand, slack, { value, per: ONE }));
     return {
       demand: demand.demand,
       of: subjectName(subject),
@@ -136,9 +139,8 @@ export class PortionDrift {
       lineByLine: alone,
       bound,
       off,
-      holds:
-        (!least && !most) || (brings !== null && holdsWithin(demand, brings, demand.firm ? ZERO : tolerance)),
-      heldBefore: (!least && !most) || (before !== null && isZero(missOf(demand, before))),
+      holds: holds(brings),
+      heldBefore: holds(before),
       text: driftText(demand, brings, bound),
     };
   }
@@ -185,10 +187,4 @@ function offOf(demand: ReadDemand, brings: Fraction): Fraction | null {
   if (isZero(miss)) return ZERO;
   const end = (miss.n < 0n ? demand.least : demand.most) ?? ZERO;
   return isZero(end) ? null : over(miss, end);
-}
-
-function holdsWithin({ least, most }: ReadDemand, brings: Fraction, slack: Fraction): boolean {
-  const low = least && times(least, minus(ONE, slack));
-  const high = most && times(most, plus(ONE, slack));
-  return !(low && compare(brings, low) < 0) && !(high && compare(brings, high) > 0);
 }

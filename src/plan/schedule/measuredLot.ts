@@ -88,7 +88,10 @@ function fullRuns(of: LotOf, asked: PotAsked, planned: Planned): MeasuredLot | u
     isTrifle || share.n === 0n ? [] : [roundRun(of, { totals: left, portions: own, count: ONE }, asked, [])];
   if (compare(fullest(of, rest), of.vessel.size) > 0) return undefined;
   const each = over(rest.length === 0 ? portions : minus(portions, own), fraction(count));
-  const run = runOf(full.run.sheet.version({ ...full.run.sheet.values, portions: each }, []), fraction(count));
+  const run = runOf(
+    full.run.sheet.version({ ...full.run.sheet.values, portions: each }, []),
+    fraction(count),
+  );
   return made(of, asked, { exact, use, rounded: [{ ...full, run }, ...rest] });
 }
 

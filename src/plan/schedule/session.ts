@@ -161,7 +161,7 @@ export class DishPot implements CookedPot {
   readonly made: Made;
   readonly #pot: Pot;
 
-  constructor(made: Made, pot: Pot, number, people: readonly PersonPortions[]) {
+  constructor(made: Made, pot: Pot, number: number, people: readonly PersonPortions[]) {
     this.made = made;
     this.number = number;
     this.people = people;

@@ -37,7 +37,7 @@ export function stepsOf({ runs, made, measured }: DishPot, language: Language): 
   const namesOf = (added: SheetLine["added"]): readonly string[] =>
     others.filter((line) => line.added === added).map(({ key }) => names.get(key) ?? key);
   const rest = { atServing: namesOf("serving"), apart: namesOf("cooking") };
-  const { steps, unnamed } = methodWith(batch.origin.method ?? [], names, amounts);
+  const { steps, unnamed } = methodWith(batch.origin.method ?? [], names, amounts, language);
   if (steps.length === 0) {
     return {
       by: "common-practice",

@@ -16,6 +16,14 @@ export interface Advice {
 
 /** Changes tried unless told. */
 const TRIES = 40;
+/** And what they may cost, in the size of the programme that each solves: about a second's work. */
+const WORK = 4_000_000;
+
+/** Fewer of a large programme, of which each is dear. */
+function triesFor({ model, constraints }: Problem): number {
+  const rows = constraints.length;
+  return Math.max(1, Math.min(TRIES, Math.floor(WORK / (1 + rows * rows * 2 * model.movers.length))));
+}
 
 /** Counts what is tried, and what is not for want of tries. */
 class Tries {
@@ -41,7 +49,7 @@ class Tries {
  * single change is enough, pairs are tried, and then all that is missed together.
  */
 export function adviceFor(task: Task, problem: Problem, standing: readonly Standing[]): Advice {
-  const tries = new Tries(task.tries ?? TRIES);
+  const tries = new Tries(task.tries ?? triesFor(problem));
   const demands = tries.some(standing.filter(isDemand));
   // Where doses break a limit by themselves, no line that is held can mend it.
   const isDosed = problem.model.movers.some(({ isDose }) => isDose);

@@ -1,4 +1,5 @@
-import { type Fraction, fraction, gcd, lcm } from "../../number/fraction.ts";
+import { type Fraction, fraction, lcm } from "../../number/fraction.ts";
+import { gcd } from "../../number/gcd.ts";
 
 /**
  * A quantity of the portion over the common factor: what keeps the common factor, what movers bring

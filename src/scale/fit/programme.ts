@@ -11,8 +11,17 @@ import {
   times,
   ZERO,
 } from "../../number/fraction.ts";
-import { minimiseInTurn } from "../solve/minimise.ts";
-import type { Infeasible, Objective, Optimal, Programme, Row, Span, Term } from "../solve/programme.ts";
+import { begin, Descent, minimiseInTurn } from "../solve/minimise.ts";
+import type {
+  Effort,
+  Infeasible,
+  Objective,
+  Optimal,
+  Programme,
+  Row,
+  Span,
+  Term,
+} from "../solve/programme.ts";
 import { type Constraint, isExact } from "./constraints.ts";
 import { inLeast, isOnePortion, type Linear, less, type Point, valueAt } from "./linear.ts";
 import { asWritten, type Model, type Range } from "./model.ts";
@@ -181,13 +190,32 @@ export function objectiveTimes(model: Model, linear: Linear, by: Fraction): Obje
   }));
 }
 
+/** Begins a walk towards an objective, undefined where nothing meets every row; throws `fit-stopped`. */
+export function descend(layout: Layout, towards: Objective, pivots: number | undefined): Descent | undefined {
+  const walk = begin(layout.programme, towards, effortOf(pivots));
+  if (walk instanceof Descent) return walk;
+  if (walk.status === "stopped") throw stopped(walk.pivots);
+  return undefined;
+}
+
+/** Walks on; false where there is no end to it. Throws `fit-stopped`. */
+export function lessen(walk: Descent, objective: Objective): boolean {
+  const failed = walk.lessen(objective);
+  if (failed?.status === "stopped") throw stopped(failed.pivots);
+  return failed === undefined;
+}
+
+function effortOf(pivots: number | undefined): Effort {
+  return pivots === undefined ? {} : { pivots };
+}
+
 /** Solves, or throws `fit-stopped` where the effort allowed runs out. */
 export function solve(
   layout: Layout,
   objectives: readonly Objective[],
   pivots: number | undefined,
 ): Optimal | Infeasible | undefined {
-  const solution = minimiseInTurn(layout.programme, objectives, pivots === undefined ? {} : { pivots });
+  const solution = minimiseInTurn(layout.programme, objectives, effortOf(pivots));
   if (solution.status === "stopped") throw stopped(solution.pivots);
   return solution.status === "unbounded" ? undefined : solution;
 }

@@ -9,16 +9,18 @@ import {
   times,
   ZERO,
 } from "../../number/fraction.ts";
+import type { Descent } from "../solve/minimise.ts";
 import type { Objective, Optimal } from "../solve/programme.ts";
 import { isOnePortion, type Linear, less, ONE_PORTION, type Point, valueAt } from "./linear.ts";
 import {
   departures,
+  descend,
   type Layout,
+  lessen,
   type Miss,
   objectiveOf,
   objectiveTimes,
   pointOf,
-  solve,
   stopped,
 } from "./programme.ts";
 
@@ -40,28 +42,30 @@ export function extreme(
   toward: "least" | "greatest",
   pivots: number | undefined,
 ): Fraction | undefined {
-  let quotient: Fraction | undefined;
-  for (let turn = 0; turn < TURNS; turn += 1) {
-    const aim = less(value, quotient ?? ZERO, per);
-    const objective = objectiveOf(layout.model, aim).map((term) =>
+  const aimAt = (quotient: Fraction): Objective =>
+    objectiveOf(layout.model, less(value, quotient, per)).map((term) =>
       toward === "least" ? term : { ...term, coefficient: negate(term.coefficient) },
     );
-    const solution = solve(layout, [objective], pivots);
-    if (solution?.status !== "optimal") return undefined;
-    const point = pointOf(layout, solution);
+  let aim = aimAt(ZERO);
+  const walk = descend(layout, aim, pivots);
+  let quotient: Fraction | undefined;
+  for (let turn = 0; walk && turn < TURNS; turn += 1) {
+    if (!lessen(walk, aim)) return undefined;
+    const point = pointOf(layout, walk.answer([]));
     const below = valueAt(per, point);
     if (below.n <= 0n) return undefined;
     const next = over(valueAt(value, point), below);
     if (quotient && compare(next, quotient) === 0) return quotient;
     quotient = next;
+    aim = aimAt(next);
   }
-  throw stopped(TURNS);
+  if (walk) throw stopped(TURNS);
+  return undefined;
 }
 
 /** The answer that misses least, and of those the one that departs least. */
 export interface Nearest {
   readonly point: Point;
-  readonly solution: Optimal;
 }
 
 /** Misses that are made least as one: their weighted total over `per`. */
@@ -83,14 +87,19 @@ interface Rank {
  * Amounts are first since, but for doses and bounds in grams, size and proportions do not conflict.
  */
 export function nearest(layout: Layout, pivots: number | undefined): Nearest | undefined {
-  const settled: Objective[] = [];
-  for (const rank of ranksOf(layout)) {
-    const objective = leastMissed(layout, rank, settled, pivots);
-    if (!objective) return undefined;
-    settled.push(objective);
+  const ranks = ranksOf(layout);
+  const walk = descend(layout, totalOf(ranks[0]?.misses ?? []), pivots);
+  if (!walk) return undefined;
+  for (const rank of ranks) {
+    leastMissed(layout, rank, walk);
+    walk.hold();
   }
-  const solution = solve(layout, [...settled, ...departures(layout.model)], pivots);
-  return solution?.status === "optimal" ? { point: pointOf(layout, solution), solution } : undefined;
+  for (const objective of departures(layout.model)) {
+    if (walk.isSettled) break;
+    if (!lessen(walk, objective)) return undefined;
+    walk.hold();
+  }
+  return { point: pointOf(layout, walk.answer([])) };
 }
 
 function ranksOf({ constraints, misses }: Layout): Rank[] {
@@ -113,32 +122,33 @@ function ranksOf({ constraints, misses }: Layout): Rank[] {
 }
 
 /**
- * The objective whose least is where a rank's total over `per` is: `total − quotient × per`, at the
- * least quotient there is.
+ * Walks to where a rank's total over `per` is least: where `total − quotient × per` is, at the least
+ * quotient there is.
  *
- * Method: Dinkelbach's again. Misses are never below 0, so the quotient starts at
- * 0 and is the answer if nothing need be missed.
+ * Method: Dinkelbach's again. Misses are never below 0, so the quotient starts at 0 and is the answer if
+ * nothing need be missed.
  */
-function leastMissed(
-  layout: Layout,
-  { misses, per }: Rank,
-  settled: readonly Objective[],
-  pivots: number | undefined,
-): Objective | undefined {
-  const total = misses.map(({ variable, weight }) => ({ variable, coefficient: weight }));
-  const at = (objective: Objective): { missed: Fraction; below: Fraction } | undefined => {
-    const solution = solve(layout, [...settled, objective], pivots);
-    if (solution?.status !== "optimal") return undefined;
-    return { missed: totalOf(misses, solution), below: valueAt(per, pointOf(layout, solution)) };
+function leastMissed(layout: Layout, { misses, per }: Rank, walk: Descent): void {
+  const total = totalOf(misses);
+  const stand = (): { missed: Fraction; below: Fraction } => {
+    const found = walk.answer([]);
+    return { missed: missedAt(misses, found), below: valueAt(per, pointOf(layout, found)) };
   };
   let quotient: Fraction = ZERO;
   for (let turn = 0; turn < TURNS; turn += 1) {
     const aim = [...total, ...objectiveTimes(layout.model, per, negate(quotient))];
-    let found = at(aim);
-    if (!found || minus(found.missed, times(quotient, found.below)).n === 0n) return found && aim;
+    if (!lessen(walk, aim)) throw stopped(turn);
+    let found = stand();
+    if (minus(found.missed, times(quotient, found.below)).n === 0n) return;
     // Nothing to divide by: begin from where there is most, if there is any.
-    if (found.below.n === 0n) found = at(objectiveTimes(layout.model, per, MINUS));
-    if (!found || found.below.n === 0n) return aim;
+    if (found.below.n === 0n) {
+      const isLed = lessen(walk, objectiveTimes(layout.model, per, MINUS));
+      found = stand();
+      if (!isLed || found.below.n === 0n) {
+        lessen(walk, aim);
+        return;
+      }
+    }
     quotient = over(found.missed, found.below);
   }
   throw stopped(TURNS);
@@ -146,6 +156,10 @@ function leastMissed(
 
 const MINUS: Fraction = /* @__PURE__ */ fraction(-1n);
 
-function totalOf(misses: readonly Miss[], { x }: Optimal): Fraction {
+function totalOf(misses: readonly Miss[]): Objective {
+  return misses.map(({ variable, weight }) => ({ variable, coefficient: weight }));
+}
+
+function missedAt(misses: readonly Miss[], { x }: Optimal): Fraction {
   return sum(misses.map(({ variable, weight }) => times(x[variable] ?? ZERO, weight)));
 }

@@ -31,7 +31,7 @@ export interface FitHow {
   readonly system?: EnergyBy;
   /** Steps allowed to each solution; 20,000 unless told. */
   readonly pivots?: number;
-  /** Changes tried for suggestions where a fit is out of reach; 40 unless told. */
+  /** Changes tried for suggestions where a fit is out of reach; unless told 40, and fewer of a large fit, where each takes long. */
   readonly tries?: number;
 }
 

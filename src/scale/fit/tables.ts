@@ -1,5 +1,6 @@
 import { type Fraction, ONE, plus, toText } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
+import { linesTable } from "../../sheet/tables.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import { figure, showFigure, showPercent } from "../../table/figure.ts";
 import { type Cell, type Row, type Table, table } from "../../table/table.ts";
@@ -56,8 +57,11 @@ function whyTable(missed: Missed): Table {
     ...group(heading, missed.suggestions),
   ];
   const { untried } = missed;
-  const none =
-    missed.suggestions.length === 0 ? ["no single change would open it, nor any two that were tried"] : [];
+  const tried =
+    untried > 0
+      ? "none of the changes that were tried would open it"
+      : "no single change would open it, nor any two that were tried";
+  const none = missed.suggestions.length === 0 ? [tried] : [];
   const left = untried > 0 ? [`${untried} more change${untried === 1 ? " was" : "s were"} not tried`] : [];
   return table({
     title: "Out of reach: not every demand can be met",
@@ -131,5 +135,5 @@ function factorsTable(common: Fraction, factors: readonly FitFactor[]): Table {
 }
 
 function amounts(sheets: readonly Sheet[]): Table[] {
-  return sheets.flatMap((s) => s.toTables().slice(0, 1));
+  return sheets.map((s) => linesTable(s));
 }

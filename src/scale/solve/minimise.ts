@@ -1,5 +1,5 @@
 import { crossed, infeasible, pricesAt, unbounded } from "./answer.ts";
-import { restingValue, startingBasis, takeUp, type WorkingBasis } from "./basis.ts";
+import { basicValues, restingValue, startingBasis, takeUp, type WorkingBasis } from "./basis.ts";
 import { propose } from "./guide.ts";
 import { optimal } from "./optimal.ts";
 import {
@@ -7,11 +7,14 @@ import {
   type Effort,
   type Infeasible,
   type Objective,
+  type Optimal,
   type Prices,
   type Programme,
   type Solution,
+  type Stopped,
+  type Unbounded,
 } from "./programme.ts";
-import { isPinned, lessen, reach } from "./simplex.ts";
+import { isPinned, lessen, reach, shortfallCosts } from "./simplex.ts";
 import { crosses, inWholes, objectiveInWholes } from "./whole.ts";
 
 /*
@@ -56,36 +59,108 @@ export function minimiseInTurn(
   objectives: readonly Objective[],
   effort: Effort = {},
 ): Solution {
-  const impossible = crossedSpan(programme);
-  if (impossible) return impossible;
-  const limit = effort.pivots ?? DEFAULT_PIVOTS;
-  const b = startingBasis(inWholes(programme));
-  const first = objectiveInWholes(objectives[0] ?? [], b.whole);
-  const proposed = propose(b.whole, b.standing, first.costs);
-  if (proposed) takeUp(b, proposed, limit);
-  const reached = reach(b, limit);
-  if (reached === "stopped") return { status: "stopped", pivots: b.pivots };
-  if (reached === "short") return infeasible(programme, b);
-  let prices: Prices = { rows: [], variables: [] };
+  const walk = begin(programme, objectives[0] ?? [], effort);
+  if (!(walk instanceof Descent)) return walk;
   for (const [turn, objective] of objectives.entries()) {
-    if (turn > 0 && b.standing.every((s, j) => s === "basic" || isPinned(b, j))) break;
-    const whole = turn === 0 ? first : objectiveInWholes(objective, b.whole);
-    const walk = lessen(b, whole.costs, limit);
-    if (walk.end === "stopped") return { status: "stopped", pivots: b.pivots };
-    if (walk.end === "unbounded") return unbounded(b, walk.entering, walk.through, turn);
-    if (turn === 0) prices = pricesAt(b, whole, walk.prices);
-    if (turn < objectives.length - 1) holdLeast(b, walk.reduced);
+    if (turn > 0 && walk.isSettled) break;
+    const failed = walk.lessen(objective);
+    if (failed) return failed;
+    if (turn < objectives.length - 1) walk.hold();
   }
-  return optimal(programme, objectives, b, prices);
+  return walk.answer(objectives);
 }
 
-/** Pins what must keep its value for the objective to stay least. */
-function holdLeast(b: WorkingBasis, reduced: readonly bigint[]): void {
-  for (let j = 0; j < reduced.length; j += 1) {
-    if (reduced[j] === 0n) continue;
-    const value = restingValue(b, j);
-    b.lower[j] = value;
-    b.upper[j] = value;
+/**
+ * Finds a point that meets every row and bound, near to where the objective is least; or the proof that
+ * there is none.
+ */
+export function begin(
+  programme: Programme,
+  towards: Objective,
+  { pivots = DEFAULT_PIVOTS }: Effort = {},
+): Descent | Infeasible | Stopped {
+  const impossible = crossedSpan(programme);
+  if (impossible) return impossible;
+  const b = startingBasis(inWholes(programme));
+  const proposed = propose(b.whole, b.standing, objectiveInWholes(towards, b.whole).costs);
+  if (proposed) takeUp(b, proposed, pivots);
+  const reached = reach(b, pivots);
+  if (reached === "stopped") return { status: "stopped", pivots: b.pivots };
+  return reached === "short" ? infeasible(programme, b) : new Descent(programme, b, pivots);
+}
+
+/** Of so many variables exact steps are so dear that a quick walk from the start saves more than it costs. */
+const MANY = 100;
+
+/**
+ * A walk among the points that meet every row and bound, led by one objective after another: each goes
+ * on from where the last one ended, so that a next one which differs little costs few steps.
+ */
+export class Descent {
+  readonly #programme: Programme;
+  readonly #b: WorkingBasis;
+  readonly #limit: number;
+  #turn = 0;
+  #reduced: readonly bigint[] = [];
+  #prices: Prices | undefined;
+
+  constructor(programme: Programme, b: WorkingBasis, limit: number) {
+    this.#programme = programme;
+    this.#b = b;
+    this.#limit = limit;
+  }
+
+  /** Walks to where an objective is least; says what kept it from there. */
+  lessen(objective: Objective): Unbounded | Stopped | undefined {
+    const b = this.#b;
+    const whole = objectiveInWholes(objective, b.whole);
+    if (this.#reduced.length > 0 && b.whole.n >= MANY) this.#jump(whole.costs);
+    const walk = lessen(b, whole.costs, this.#limit);
+    if (walk.end === "stopped") return { status: "stopped", pivots: b.pivots };
+    if (walk.end === "unbounded") return unbounded(b, walk.entering, walk.through, this.#turn);
+    this.#prices ??= pricesAt(b, whole, walk.prices);
+    this.#reduced = walk.reduced;
+    return undefined;
+  }
+
+  /** Goes where a quick walk from the start would end, if every end is met there. */
+  #jump(costs: readonly bigint[]): void {
+    const b = this.#b;
+    const { lower, upper } = b;
+    const from = startingBasis({ ...b.whole, lower, upper });
+    const proposed = propose(from.whole, from.standing, costs);
+    if (!proposed) return;
+    takeUp(from, proposed, this.#limit);
+    const isMet = shortfallCosts(from, basicValues(from)) === undefined;
+    b.pivots += from.pivots;
+    const { whole, pivots } = b;
+    if (isMet) Object.assign(b, from, { whole, pivots });
+  }
+
+  /** Keeps to the points at which the objective just lessened is least. */
+  hold(): void {
+    const b = this.#b;
+    this.#turn += 1;
+    for (let j = 0; j < this.#reduced.length; j += 1) {
+      if (this.#reduced[j] === 0n) continue;
+      const value = restingValue(b, j);
+      b.lower[j] = value;
+      b.upper[j] = value;
+    }
+  }
+
+  /** Whether there is but one point left. */
+  get isSettled(): boolean {
+    return this.#b.standing.every((s, j) => s === "basic" || isPinned(this.#b, j));
+  }
+
+  get pivots(): number {
+    return this.#b.pivots;
+  }
+
+  /** The point that it stands at, with the prices of the first objective. */
+  answer(objectives: readonly Objective[]): Optimal {
+    return optimal(this.#programme, objectives, this.#b, this.#prices ?? { rows: [], variables: [] });
   }
 }
 

@@ -6,6 +6,7 @@ import {
   lcm,
   minus,
   ONE,
+  plus,
   times,
   ZERO,
 } from "../../number/fraction.ts";
@@ -209,7 +210,7 @@ export function stated(t: Tables, chosen: readonly number[]): Choice {
       problem.lines.reduce((sum, { candidates }, i) => {
         const { quantity } = candidates[chosen[i] as number] as { readonly quantity: Fraction };
         const per = demand.perUnit[i] ?? ZERO;
-        return per.n === 0n ? sum : minus(sum, times(per, { n: -quantity.n, d: quantity.d }));
+        return per.n === 0n ? sum : plus(sum, times(per, quantity));
       }, demand.constant),
     ),
   };

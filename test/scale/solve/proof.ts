@@ -1,4 +1,13 @@
-import { compare, type Fraction, minus, negate, plus, times, ZERO } from "../../../src/number/fraction.ts";
+import {
+  compare,
+  type Fraction,
+  minus,
+  negate,
+  ONE,
+  plus,
+  times,
+  ZERO,
+} from "../../../src/number/fraction.ts";
 import type {
   Infeasible,
   Objective,
@@ -97,8 +106,7 @@ export function faultsOfProof({ variables, rows }: Programme, { certificate, gap
     }
     const signed = end === "upper" ? weight : negate(weight);
     right = plus(right, times(signed, bound));
-    const terms =
-      on === "row" ? (rows[index]?.terms ?? []) : [{ variable: index, coefficient: { n: 1n, d: 1n } }];
+    const terms = on === "row" ? (rows[index]?.terms ?? []) : [{ variable: index, coefficient: ONE }];
     for (const t of terms) left[t.variable] = plus(left[t.variable] ?? ZERO, times(signed, t.coefficient));
   }
   if (left.some((c) => c.n !== 0n)) faults.push("the holdings do not cancel");

@@ -107,7 +107,7 @@ export function leastMissed(
   pivots: number | undefined,
 ): Shared | undefined {
   const shared = (step: bigint): Shared | undefined => {
-    const tolerance = times(most, step === STEPS ? ONE : { n: step, d: STEPS });
+    const tolerance = times(most, step === STEPS ? ONE : fraction(step, STEPS));
     const ratios = commonRatios(at(tolerance), count, pivots);
     return ratios && { ratios, tolerance };
   };

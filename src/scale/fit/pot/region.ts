@@ -113,7 +113,7 @@ export class FixedRegion implements Region {
 
 /** Whether ratios break a cut. */
 export function short({ coefficients, least }: Cut, ratios: readonly Fraction[]): boolean {
-  const value = sum(coefficients.map((c, p) => times({ n: c, d: 1n }, ratios[p] ?? ZERO)));
+  const value = sum(coefficients.map((c, p) => times(fraction(c), ratios[p] ?? ZERO)));
   return compare(value, least) < 0;
 }
 
@@ -136,5 +136,5 @@ function inWholes(weights: readonly Fraction[], least: Fraction): Cut {
   const scale = weights.reduce((all, { d }) => (all / gcd(all, d)) * d, 1n);
   const whole = weights.map(({ n, d }) => n * (scale / d));
   const by = whole.reduce((all, own) => gcd(own < 0n ? -own : own, all), 0n) || 1n;
-  return { coefficients: whole.map((own) => own / by), least: times(least, { n: scale, d: by }) };
+  return { coefficients: whole.map((own) => own / by), least: times(least, fraction(scale, by)) };
 }
