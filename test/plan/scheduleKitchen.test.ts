@@ -162,8 +162,8 @@ describe("a session for a plan's kitchen", () => {
       // All that is cooked and added is bought, and it is what everyone eats, told person by person.
       const list = shoppingList(schedule);
       const needs = (of: readonly Sheet[]): [string, string][] =>
-        shoppingList(of).lines.map(({ food, exact: own }) => [food, text(own.needed)]);
-      const bought = list.lines.map(({ food, exact: own }) => [food, text(own.needed)]);
+        shoppingList(of).lines.map(({ food, needed }) => [food, text(needed)]);
+      const bought = list.lines.map(({ food, needed }) => [food, text(needed)]);
       const cooked = schedule.sessions.flatMap(({ pots, apart }) =>
         [...pots, ...apart].map(({ sheet: s }) => s),
       );

@@ -1,7 +1,7 @@
 import type { ComponentId } from "../../food/components.ts";
 import { fault, kindOf } from "../../number/error.ts";
 import { checkFields } from "../../number/fields.ts";
-import type { Fraction, Value } from "../../number/fraction.ts";
+import { type Fraction, toText, type Value } from "../../number/fraction.ts";
 import type { Demand } from "../../scale/demand.ts";
 import { mealDemands } from "../shareDay.ts";
 import { checkGuidance, isFromHarm, isGuidance } from "./guidance.ts";
@@ -55,6 +55,6 @@ export function upperLimits(
       if (before === undefined || upper.value.lt(before)) limits.set(of, upper.value);
     }
   }
-  const demands = [...limits].map(([of, most]): Demand => ({ of, most: most.toFixed(), firm: true }));
+  const demands = [...limits].map(([of, most]): Demand => ({ of, most: toText(most), firm: true }));
   return mealDemands(demands, share);
 }

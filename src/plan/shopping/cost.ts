@@ -8,7 +8,7 @@ export interface Cost {
   /** In whole minor units (pence, cents): parts are rounded so that they add up to their whole. */
   readonly value: Fraction;
   /** Before rounding. */
-  readonly exact: Fraction;
+  readonly unrounded: Fraction;
   /** `at-least` where something that it pays for has no price. */
   readonly bound: "exact" | "at-least";
 }
@@ -24,9 +24,9 @@ export function minorPlaces(currency: string): number {
 }
 
 /** A cost by itself, rounded to the nearest minor unit, a half up. */
-export function costOf(currency: string, exact: Fraction, bound: Cost["bound"]): Cost {
+export function costOf(currency: string, unrounded: Fraction, bound: Cost["bound"]): Cost {
   const minors = minorsIn(currency);
-  return { currency, exact, bound, value: over(fraction(nearest(times(exact, minors))), minors) };
+  return { currency, unrounded, bound, value: over(fraction(nearest(times(unrounded, minors))), minors) };
 }
 
 /** One part of a cost. Many are never asked for more than their value, so what it is exactly is worked out late. */
@@ -35,7 +35,7 @@ class Part implements Cost {
   readonly value: Fraction;
   readonly bound: Cost["bound"];
   readonly #raw: Ratio;
-  #exact: Fraction | undefined;
+  #unrounded: Fraction | undefined;
 
   constructor(currency: string, value: Fraction, { raw, bound }: Unrounded) {
     this.currency = currency;
@@ -44,9 +44,9 @@ class Part implements Cost {
     this.#raw = raw;
   }
 
-  get exact(): Fraction {
-    this.#exact ??= fraction(this.#raw.n, this.#raw.d);
-    return this.#exact;
+  get unrounded(): Fraction {
+    this.#unrounded ??= fraction(this.#raw.n, this.#raw.d);
+    return this.#unrounded;
   }
 }
 

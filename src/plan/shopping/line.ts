@@ -17,7 +17,7 @@ export interface BoughtPack {
 
 /**
  * One food on the list. Masses are grams of what is eaten of it, and
- * `fromCupboard + bought - leftOver = needed`, exactly so in `exact`.
+ * `fromCupboard + bought - leftOver = needed`, exactly.
  */
 export interface ShoppingLine {
   readonly food: string;
@@ -50,15 +50,6 @@ export interface ShoppingLine {
   /** Nothing where the food does not say, which is not the same as none. */
   readonly allergens: readonly Allergen[] | undefined;
   readonly cautions: readonly FoodCaution[];
-  readonly exact: {
-    readonly needed: Fraction;
-    readonly fromCupboard: Fraction;
-    readonly bought: Fraction;
-    readonly leftOver: Fraction;
-    readonly asPurchased: Fraction | undefined;
-    readonly weighOut: Fraction | undefined;
-    readonly edibleShare: Fraction | undefined;
-  };
 }
 
 /** A food in the store cupboard, in grams of what is eaten of it: `had - used = left`. */
@@ -70,11 +61,6 @@ export interface CupboardItem {
   readonly had: Fraction | undefined;
   readonly used: Fraction;
   readonly left: Fraction | undefined;
-  readonly exact: {
-    readonly had: Fraction | undefined;
-    readonly used: Fraction;
-    readonly left: Fraction | undefined;
-  };
 }
 
 /** What is bought of a food, and what it costs before costs are rounded. */
@@ -114,7 +100,6 @@ export function pricedLine(
   const { bought, asPurchased, weighOut, price, packs, proven } = bill;
   const leftOver = minus(bought, toBuy);
   const { edibleShare } = goods;
-  const exact = { needed, fromCupboard, bought, leftOver, asPurchased, weighOut, edibleShare };
   const line = {
     food: goods.id,
     name: goods.name,
@@ -126,13 +111,12 @@ export function pricedLine(
     leftOver,
     packs,
     proven,
-    asPurchased: asPurchased && asPurchased,
-    weighOut: weighOut && weighOut,
+    asPurchased,
+    weighOut,
     pieces: weighOut && pieces(toBuy),
-    edibleShare: edibleShare && edibleShare,
+    edibleShare,
     allergens: goods.allergens,
     cautions: goods.cautions,
-    exact,
   };
   return { line, currency: goods.currency, price };
 }
@@ -183,9 +167,8 @@ export function cupboardItem({ food, had }: Stock, used: Fraction): CupboardItem
     food: food.id,
     name: food.name,
     state: food.state,
-    had: there && there,
+    had: there,
     used,
-    left: left && left,
-    exact: { had: there, used, left },
+    left,
   };
 }

@@ -46,7 +46,7 @@ export function portionCosts(
     const costs = byCurrency.flatMap((each) => each[i] ?? []);
     const perPortion = equals(portions, ONE)
       ? costs
-      : costs.map(({ currency, exact, bound }) => costOf(currency, over(exact, portions), bound));
+      : costs.map(({ currency, unrounded, bound }) => costOf(currency, over(unrounded, portions), bound));
     return { person, meal, dish, portions, costs, perPortion };
   });
 }
@@ -61,8 +61,8 @@ interface Paid {
 function currenciesOf(lines: readonly ShoppingLine[]): readonly Paid[] {
   const codes = new Set(lines.flatMap(({ cost }) => cost?.currency ?? []));
   return [...codes].sort().map((currency) => {
-    const own = lines.flatMap(({ food, cost, exact }) =>
-      cost?.currency === currency ? [{ food, paid: cost.exact, needed: exact.needed }] : [],
+    const own = lines.flatMap(({ food, cost, needed }) =>
+      cost?.currency === currency ? [{ food, paid: cost.unrounded, needed }] : [],
     );
     return {
       currency,
@@ -85,6 +85,6 @@ function costOfGrams(own: Grams, perGram: ReadonlyMap<string, Fraction>): Ratio 
 }
 
 function boundOf(own: Grams, lines: readonly ShoppingLine[]): Cost["bound"] {
-  const unpriced = lines.some(({ food, cost, exact }) => !cost && exact.bought.n !== 0n && own.has(food));
+  const unpriced = lines.some(({ food, cost, bought }) => !cost && bought.n !== 0n && own.has(food));
   return unpriced ? "at-least" : "exact";
 }
