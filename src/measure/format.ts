@@ -5,6 +5,7 @@ import {
   compare,
   decimalText,
   Exact,
+  equals,
   exact,
   type Fraction,
   fixedText,
@@ -167,7 +168,10 @@ function whoseUnit(a: Amount, reader: Measures | undefined, words: UnitWords): s
 
 function sameSet(a: Measures, b: Measures): boolean {
   if (typeof a === "string" || typeof b === "string") return a === b;
-  return a.name === b.name && householdUnits.every((unit) => String(a.ml[unit]) === String(b.ml[unit]));
+  return (
+    a.name === b.name &&
+    householdUnits.every((unit) => equals(exact(a.ml[unit] ?? 0), exact(b.ml[unit] ?? 0)))
+  );
 }
 
 function checkAmount(a: unknown): void {

@@ -1,5 +1,5 @@
 import { formatAmount } from "../measure/format.ts";
-import { equals, toText } from "../number/fraction.ts";
+import { equals, exact, toText } from "../number/fraction.ts";
 import type { Recipe, WrittenAmount } from "../recipe/document.ts";
 import { recipe } from "../recipe/recipe.ts";
 import { checkSheet } from "./given.ts";
@@ -46,5 +46,5 @@ function amountNow(s: Sheet, i: number): WrittenAmount {
 function cookingNow(s: Sheet): { cookedMass?: string; yieldFactor?: string } {
   const { cooking } = s.values;
   if (cooking.by === "mass") return { cookedMass: `${toText(cooking.mass)} g` };
-  return s.origin.yieldFactor === undefined ? {} : { yieldFactor: s.origin.yieldFactor.toString() };
+  return s.origin.yieldFactor === undefined ? {} : { yieldFactor: toText(exact(s.origin.yieldFactor)) };
 }

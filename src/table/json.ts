@@ -23,7 +23,9 @@ export function asJson(_key: string, value: unknown): unknown {
 }
 
 function isFraction(value: object): value is Fraction {
-  return "n" in value && "d" in value && typeof value.n === "bigint" && typeof value.d === "bigint" && value.d > 0n;
+  return (
+    "n" in value && "d" in value && typeof value.n === "bigint" && typeof value.d === "bigint" && value.d > 0n
+  );
 }
 
 function isPlain(value: object): boolean {

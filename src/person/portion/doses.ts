@@ -257,7 +257,7 @@ function heldBy(
   const known = amount.bound !== "unknown";
   const byValue = new Map<string, Against>();
   const against = (level: UpperFigure): Against => {
-    const key = level.value.toString();
+    const key = level.value.toJSON();
     const made = byValue.get(key) ?? hold(amount, ends, exact(level.value));
     byValue.set(key, made);
     return made;
