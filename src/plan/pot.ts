@@ -150,11 +150,11 @@ function ratiosOf(base: Sheet, eaters: readonly Eater[]): readonly PotRatio[] {
   if (!to || isZero(to.factor)) return [];
   const moved = new Map<string, PotRatio>();
   for (const { line, factor } of held) {
-    const exactRatio = over(factor, to.factor);
-    if (equals(exactRatio, ONE)) continue;
+    const ratio = over(factor, to.factor);
+    if (equals(ratio, ONE)) continue;
     const part = line.part ?? line.key;
     const lines = [...(moved.get(part)?.lines ?? []), line.key];
-    moved.set(part, { part, lines, ratio: exactRatio });
+    moved.set(part, { part, lines, ratio });
   }
   return [...moved.values()];
 }

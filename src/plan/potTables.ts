@@ -56,7 +56,7 @@ function potTable({ dish, title, nameOf, language }: Titled, pot: Pot, i: number
 function servingsTable({ dish, title, nameOf, language }: Titled): Table {
   const { pots, servings, questions } = dish;
   const several = pots.length > 1;
-  const byVolume = servings.some(({ millilitres: exactMillilitres }) => exactMillilitres !== undefined);
+  const byVolume = servings.some(({ millilitres }) => millilitres !== undefined);
   const rows = servings.map((serving): Cell[] => [
     nameOf(serving.person),
     ...(several ? [serving.pot ? String(pots.indexOf(serving.pot) + 1) : ""] : []),
@@ -97,8 +97,8 @@ function otherSpoons(servings: readonly Serving[]): readonly Amount[] {
 }
 
 function shareCells(serving: Serving, byVolume: boolean, language: Language): Cell[] {
-  const { pot, share: exactShare, millilitres: exactMillilitres } = serving;
-  const volume = exactMillilitres === undefined ? "" : figure(exactMillilitres, { unit: "ml", language });
+  const { pot, share: exactShare, millilitres } = serving;
+  const volume = millilitres === undefined ? "" : figure(millilitres, { unit: "ml", language });
   if (!pot) return byVolume ? ["", "", ""] : ["", ""];
   const share = showPercent(exactShare, { language, significant: 3 });
   return [share, massCell(serving, language), ...(byVolume ? [volume] : [])];

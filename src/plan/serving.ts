@@ -86,7 +86,7 @@ export class PotServing implements Serving {
   get additions(): readonly Addition[] {
     const written = this.added?.plan.lines ?? [];
     return (this.added?.lines ?? []).map(
-      ({ key, name, state, scaling, added, amount, grams: exactGrams }, i) => ({
+      ({ key, name, state, scaling, added, amount, grams }, i) => ({
         line: key,
         name,
         state,
@@ -94,8 +94,8 @@ export class PotServing implements Serving {
         cooked: added === "cooking",
         amount,
         weighed: written[i]?.line.weighed ?? "edible",
-        grams: exactGrams,
-        exactGrams,
+        grams,
+        exactGrams: grams,
       }),
     );
   }

@@ -42,12 +42,12 @@ export function scale(s: Sheet, target: Target, how: ScaleHow = {}): Scaled {
   checkSheet(s);
   const silence = within(["how"], () => readHow(how));
   const { aim, portions } = readTarget(target);
-  const exactFactor = factorFor([s], aim, silence);
-  const moved = s.scaled(exactFactor, portions ?? s.values.portions);
+  const factor = factorFor([s], aim, silence);
+  const moved = s.scaled(factor, portions ?? s.values.portions);
   let notes: readonly ScaleNote[] | undefined;
   return {
     sheet: moved,
-    factor: exactFactor,
+    factor,
     // Worked out when asked for: a chain of scales that nobody reads costs its factors alone.
     get notes() {
       notes ??= notesOn(s, moved);

@@ -87,10 +87,10 @@ export class Substitutes extends Shown {
             align: "end" as const,
           })),
         ],
-        rows: this.found.map(({ name, state, grams: exactGrams, changes, also }) => [
+        rows: this.found.map(({ name, state, grams, changes, also }) => [
           name,
           state ?? "",
-          figure(exactGrams),
+          figure(grams),
           ...changed.map((id) => {
             const change = changes.find((c) => c.component === id);
             return figure(change ? times(shareMoved(change), HUNDRED) : null, { significant: 2 });

@@ -113,7 +113,7 @@ function tried(
     const pair = { before: s.portion(component), after: made.portion(component) };
     return { component, ...pair, share: shareMoved(pair) };
   });
-  const exactDistance = sum(changes.map((change) => absolute(shareMoved(change))));
+  const distance = sum(changes.map((change) => absolute(shareMoved(change))));
   const { id, name, state } = food;
   return {
     food: id,
@@ -121,7 +121,7 @@ function tried(
     state,
     grams: exactGrams,
     sheet: s.rebuilt(made),
-    distance: exactDistance,
+    distance,
     changes,
     also: WATCHED.filter((id) => !ids.includes(id) && !isSilent(id)).map((component) => ({
       component,

@@ -110,7 +110,7 @@ function lineChanges(before: Sheet, after: Sheet): LineChange[] {
   return [...new Set([...was.keys(), ...is.keys()])].flatMap((key): LineChange[] => {
     const [a, b] = [was.get(key), is.get(key)];
     if (a && b && a.id === b.id && equals(a.grams, b.grams)) return [];
-    const exactBy = minus(b?.grams ?? ZERO, a?.grams ?? ZERO);
+    const by = minus(b?.grams ?? ZERO, a?.grams ?? ZERO);
     return [
       {
         key,
@@ -118,16 +118,16 @@ function lineChanges(before: Sheet, after: Sheet): LineChange[] {
         change: a === undefined ? "added" : b === undefined ? "removed" : a.id === b.id ? "moved" : "swapped",
         before: a ? a.grams : null,
         after: b ? b.grams : null,
-        by: exactBy,
+        by,
       },
     ];
   });
 }
 
 function massChange(before: Fraction, after: Fraction): MassChange | undefined {
-  const exactBy = minus(after, before);
-  if (isZero(exactBy)) return undefined;
-  return { before, after, by: exactBy };
+  const by = minus(after, before);
+  if (isZero(by)) return undefined;
+  return { before, after, by };
 }
 
 /** Two figures and what lies between them, with the decimals that it takes to see it. */
@@ -157,10 +157,10 @@ function linesTable(lines: readonly LineChange[]): Table {
       { key: "after", heading: "After", unit: "g", align: "end" },
       { key: "by", heading: "By", unit: "g", align: "end" },
     ],
-    rows: lines.map(({ name, change, before, after, by: exactBy }) => [
+    rows: lines.map(({ name, change, before, after, by }) => [
       name,
       change,
-      ...figuresOf(before, after, exactBy),
+      ...figuresOf(before, after, by),
     ]),
   });
 }

@@ -143,12 +143,12 @@ export function shareEnergy(s: EnergySheet, by: EnergyBy): EnergyShares {
     ...(kilojoules && { kilojoules: addUp("kJ", kilojoules) }),
     shares: termsOf(system).map(([part], i) => {
       const energy = energies[i] ?? nothing("kcal");
-      const exactShare = isZero(total) ? ZERO : over(energy.value, total);
+      const share = isZero(total) ? ZERO : over(energy.value, total);
       return {
         of: part,
         energy,
-        share: exactShare,
-        exactShare,
+        share,
+        exactShare: share,
         percent: Number(percents[i] ?? 0n),
       };
     }),

@@ -113,7 +113,7 @@ export class Sheet extends Shown {
 
   #lineAt(i: number): SheetLine {
     const { line, source, nested } = this.plan.lines[i] as PlanLine;
-    const exactGrams = this.values.grams[i] ?? ZERO;
+    const grams = this.values.grams[i] ?? ZERO;
     return {
       key: line.key,
       name: source.name,
@@ -121,7 +121,7 @@ export class Sheet extends Shown {
       food: source.food?.input.id,
       nested,
       amount: this.#amount(i),
-      grams: exactGrams,
+      grams,
       scaling: line.scaling,
       part: line.part,
       added: line.added,

@@ -64,8 +64,8 @@ export function endsFigure(
 }
 
 /** Whether the ends tell more than the bound does: the most is known, or the value is a middle figure. */
-export function hasEnds({ bound, ranged, most: exactMost }: Tally): boolean {
-  return exactMost !== undefined || (ranged.length > 0 && bound !== "unknown");
+export function hasEnds({ bound, ranged, most }: Tally): boolean {
+  return most !== undefined || (ranged.length > 0 && bound !== "unknown");
 }
 
 /** The weakest thing that must be said of a tally. */

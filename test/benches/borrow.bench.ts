@@ -120,12 +120,12 @@ function rangeRow(group: ComponentGroup): readonly Cell[] {
       (c) => components[c].group === group && !kept.has(c) && whole.per100g[c] !== undefined,
     );
     return hiddenIds.map((c) => {
-      const { least: exactLeast, most: exactMost } = between(s, c);
+      const { least, most } = between(s, c);
       const hidden = readFigure(whole, c).value;
-      const limited = exactMost !== undefined;
+      const limited = most !== undefined;
       return {
         limited,
-        held: limited && compare(exactLeast, hidden) <= 0 && compare(hidden, exactMost) <= 0,
+        held: limited && compare(least, hidden) <= 0 && compare(hidden, most) <= 0,
       };
     });
   });

@@ -174,10 +174,10 @@ describe("a share", () => {
         once.forEach(({ references, uppers }, i) => {
           const held = [...references, ...uppers];
           const more = [...(twice[i]?.references ?? []), ...(twice[i]?.uppers ?? [])];
-          held.forEach(({ share: exactShare, bound }, k) => {
+          held.forEach(({ share, bound }, k) => {
             expect(more[k]?.bound).toBe(bound);
             expect(more[k]?.share && toText(more[k].share)).toBe(
-              exactShare && toText(times(exactShare, exact(2))),
+              share && toText(times(share, exact(2))),
             );
           });
         });

@@ -80,9 +80,9 @@ function ofMeal(plan: Plan, meal: string, people: readonly string[]): unknown {
     batch: dish?.batch.lines.map((line) => line.grams),
     pots: dish?.pots.map((pot) => pot.sheet.lines.map((line) => line.grams)),
     portions: people.map((person) => {
-      const { status, factor: exactFactor, dishes, drift } = plan.portion(person, meal);
+      const { status, factor, dishes, drift } = plan.portion(person, meal);
       const lines = [...dishes.values()].flatMap((s) => s.lines.map((line) => line.grams));
-      return { status, exactFactor, lines, off: drift?.demands.map(({ off: exactOff }) => exactOff) };
+      return { status, exactFactor: factor, lines, off: drift?.demands.map(({ off }) => off) };
     }),
   };
 }

@@ -129,7 +129,7 @@ describe("a plan for a kitchen", () => {
         }
         for (const pot of dish.pots) {
           const eating = dish.servings.filter((serving) => serving.pot === pot);
-          expect(text(sum(eating.map(({ share: exactShare }) => exactShare)))).toBe("1");
+          expect(text(sum(eating.map(({ share }) => share)))).toBe("1");
         }
       }
     });
@@ -172,19 +172,19 @@ describe("a plan for a kitchen", () => {
           if (!step) throw new Error("shares without a scale are not weighed, and that is told");
           weighed += 1;
           const largest = eating
-            .map(({ share: exactShare }) => exactShare)
+            .map(({ share }) => share)
             .reduce((a, b) => (compare(a, b) >= 0 ? a : b));
-          const parts = eating.filter(({ grams: exactGrams }) => over(exactGrams, step).d !== 1n);
+          const parts = eating.filter(({ grams }) => over(grams, step).d !== 1n);
           expect(parts.map(({ isRest }) => isRest)).toEqual(parts.length === 0 ? [] : [true]);
           const firm = input.people.some(({ demands }) => Array.isArray(demands));
-          for (const { person, share: exactShare, grams: exactGrams, isRest, weighed: read } of eating) {
-            expect(exactGrams.n > 0n).toBe(true);
-            if (!isRest) expect(text(read && gramsOf(read))).toBe(text(exactGrams));
+          for (const { person, share, grams, isRest, weighed: read } of eating) {
+            expect(grams.n > 0n).toBe(true);
+            if (!isRest) expect(text(read && gramsOf(read))).toBe(text(grams));
             if (firm) continue;
             const asked = before.dish("meal", name).serving(person).share;
-            const off = times(absolute(minus(exactShare, asked)), sheet.masses.cooked);
+            const off = times(absolute(minus(share, asked)), sheet.masses.cooked);
             expect(compare(off, times(step, fraction(isRest ? 2n : 1n)))).toBeLessThanOrEqual(0);
-            if (isRest) expect(text(exactShare)).toBe(text(largest));
+            if (isRest) expect(text(share)).toBe(text(largest));
           }
         }
       }
@@ -197,9 +197,9 @@ describe("a plan for a kitchen", () => {
       for (const { person, dishes } of plan.portions) {
         for (const [name, s] of dishes) {
           const exactly = before.portion(person, "meal").dishes.get(name);
-          for (const [i, { key, scaling, grams: exactGrams }] of s.lines.entries()) {
+          for (const [i, { key, scaling, grams }] of s.lines.entries()) {
             if (scaling !== "per-portion") continue;
-            expect([key, text(exactGrams)]).toEqual([key, text(exactly?.lines[i]?.grams)]);
+            expect([key, text(grams)]).toEqual([key, text(exactly?.lines[i]?.grams)]);
           }
         }
       }
@@ -314,7 +314,7 @@ function holds(demand: Demand, brings: Fraction | null, slack: Fraction): boolea
 function worst(before: readonly Sheet[], after: readonly Sheet[]): Fraction | undefined {
   const lines = (of: readonly Sheet[]) =>
     of.flatMap((s) =>
-      s.lines.filter(({ scaling }) => scaling !== "per-portion").map(({ grams: exactGrams }) => exactGrams),
+      s.lines.filter(({ scaling }) => scaling !== "per-portion").map(({ grams }) => grams),
     );
   const [was, is] = [lines(before), lines(after)];
   const shares = (all: readonly Fraction[]) =>

@@ -178,7 +178,7 @@ describe("a measured pot", () => {
     const plan = breakfast([{ ...oats, amount: "1 cup" }, milk], [cox, bow], { kitchen: hut });
     const { pots, servings } = plan.dish("breakfast");
     expect(pots[0]?.notes.map(({ code }) => code)).toEqual(["shares-exact"]);
-    expect(servings.map(({ share: exactShare, weighed }) => [exactText(exactShare), weighed])).toEqual([
+    expect(servings.map(({ share, weighed }) => [exactText(share), weighed])).toEqual([
       ["8/21", undefined],
       ["13/21", undefined],
     ]);
@@ -196,7 +196,7 @@ describe("a measured pot", () => {
     const plan = breakfast([oats, milk, cinnamon], people, { kitchen: "metric" });
     const dish = plan.dish("breakfast");
     expect(dish.pots[0]?.sheet.lines.map(({ key }) => key)).toContain("cinnamon");
-    expect(dish.servings.map(({ share: exactShare }) => exactText(exactShare))).toEqual([
+    expect(dish.servings.map(({ share }) => exactText(share))).toEqual([
       "1/3",
       "1/3",
       "1/3",

@@ -61,17 +61,17 @@ function holdsTogether(plan: Plan): void {
       for (const pot of dish.pots) {
         const eating = dish.servings.filter((serving) => serving.pot === pot);
         expect(eating.map(({ person }) => person)).toEqual(pot.people);
-        expect(text(sum(eating.map(({ share: exactShare }) => exactShare)))).toBe("1");
-        expect(text(sum(eating.map(({ grams: exactGrams }) => exactGrams)))).toBe(
+        expect(text(sum(eating.map(({ share }) => share)))).toBe("1");
+        expect(text(sum(eating.map(({ grams }) => grams)))).toBe(
           text(pot.sheet.masses.cooked),
         );
         expect(pot.sheet.lines.every(({ added }) => added === "cooking")).toBe(true);
         // What is in the pot is in it for everyone in the same ratios.
-        for (const { key, grams: exactGrams } of pot.sheet.lines) {
-          for (const { person, share: exactShare } of eating) {
+        for (const { key, grams } of pot.sheet.lines) {
+          for (const { person, share } of eating) {
             const portion = plan.portion(person, meal.id).dishes.get(name);
             const served = portion?.lines.find((line) => line.key === key)?.grams;
-            expect(text(served)).toBe(text(times(exactGrams, exactShare)));
+            expect(text(served)).toBe(text(times(grams, share)));
           }
         }
       }
@@ -217,7 +217,7 @@ describe("a dose that is cooked in a pot of unequal shares", () => {
     expect(plan.questions[0]?.text).toMatch(/Cinnamon, ground .* from 25% to 75%/);
     expect(plan.questions[0]?.options.map(({ answer }) => answer)).toEqual(["serving", "pot"]);
     const { additions } = plan.dish("m").serving("bow");
-    expect(additions.map(({ line, cooked, grams: exactGrams }) => [line, cooked, text(exactGrams)])).toEqual([
+    expect(additions.map(({ line, cooked, grams }) => [line, cooked, text(grams)])).toEqual([
       ["cinnamon", true, "2"],
       ["salt", true, "1"],
     ]);
@@ -339,7 +339,7 @@ describe("different versions of a held part", () => {
     expect(plan.dish("m").servings.map(({ person }) => person)).toEqual(["p0", "p1", "p2", "p3"]);
     // The first pot's top over its rice, against the recipe's.
     const [{ sheet: pot, ratios }] = plan.dish("m").pots as [Pot, Pot];
-    const [rice, tofu] = pot.lines.map(({ grams: exactGrams }) => exactGrams) as [Fraction, Fraction];
+    const [rice, tofu] = pot.lines.map(({ grams }) => grams) as [Fraction, Fraction];
     expect(ratios.map(({ part, lines }) => [part, lines])).toEqual([["top", ["tofu", "peas"]]]);
     expect(text(times(ratios[0]?.ratio ?? ZERO, exact("1/2")))).toBe(text(over(tofu, rice)));
     expect(plan.dish("m").why).toMatch(/^2 pots, since .*: top at [\d.]+, [\d.]+ of what it has$/);

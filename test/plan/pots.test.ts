@@ -180,7 +180,7 @@ describe("the fewest pots within a tolerance", () => {
         for (const { id } of world.people) {
           const served = (plan: Plan): string[] =>
             [...plan.portion(id, "meal").dishes.values()].flatMap(({ lines }) =>
-              lines.map(({ grams: exactGrams }) => text(exactGrams)),
+              lines.map(({ grams }) => text(grams)),
             );
           expect(served(two)).toEqual(served(one));
         }
@@ -201,9 +201,9 @@ describe("the fewest pots within a tolerance", () => {
         const plan = planned(world, world.people, { tolerance });
         for (const [name, dish] of plan.meals[0]?.dishes ?? []) {
           for (const of of quantities) {
-            for (const { person, pot, share: exactShare, added } of dish.servings) {
+            for (const { person, pot, share, added } of dish.servings) {
               const portion = plan.portion(person, "meal").dishes.get(name);
-              const made = plus(pot ? times(of(pot.sheet), exactShare) : ZERO, added ? of(added) : ZERO);
+              const made = plus(pot ? times(of(pot.sheet), share) : ZERO, added ? of(added) : ZERO);
               expect(text(made)).toBe(text(portion && of(portion)));
             }
             const all = [

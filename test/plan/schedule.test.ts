@@ -136,12 +136,12 @@ describe("a cooking schedule", () => {
         // Day by day, each portion is taken from the latest cooking.
         const taken = new Map<string, { grams: Fraction; readonly people: Map<string, number> }>();
         w.days.forEach((_, day) => {
-          for (const { person, grams: exactGrams } of dish.servings) {
+          for (const { person, grams } of dish.servings) {
             const count = portionsOn(w, person, day);
             const from = w.days[w.cook.filter((cooked) => cooked <= day).at(-1) ?? -1] ?? "never";
             if (count === 0) continue;
             const so = taken.get(from) ?? { grams: ZERO, people: new Map<string, number>() };
-            so.grams = plus(so.grams, times(exactGrams, whole(count)));
+            so.grams = plus(so.grams, times(grams, whole(count)));
             so.people.set(person, (so.people.get(person) ?? 0) + count);
             taken.set(from, so);
           }

@@ -112,8 +112,8 @@ describe("someone whom the plan has away from a meal", () => {
     });
     const [dinner] = [week.sessions[1]];
     const alone = cookingSchedule(without, { days, cook: ["Mon"], meals: { dinner: { vessel: "200 g" } } });
-    expect(dinner?.pots[0]?.sheet.lines.map(({ grams: exactGrams }) => exactGrams)).toEqual(
-      alone.sessions[0]?.pots[0]?.sheet.lines.map(({ grams: exactGrams }) => exactGrams),
+    expect(dinner?.pots[0]?.sheet.lines.map(({ grams }) => grams)).toEqual(
+      alone.sessions[0]?.pots[0]?.sheet.lines.map(({ grams }) => grams),
     );
     const bought = shoppingList(week);
     expect(bought.portions.some(({ person, meal }) => person === "bow" && meal === "dinner")).toBe(false);

@@ -537,7 +537,7 @@ const anyPlan = fc
 /** What a plan takes of a food, added up from what each person is served: another way than by batches. */
 function served(plan: Plan, id: string): Fraction {
   const lines = plan.portions.flatMap(({ dishes }) => [...dishes.values()].flatMap((s) => s.lines));
-  return sum(lines.filter((line) => line.food === id).map(({ grams: exactGrams }) => exactGrams));
+  return sum(lines.filter((line) => line.food === id).map(({ grams }) => grams));
 }
 
 describe("properties", () => {

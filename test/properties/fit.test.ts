@@ -57,8 +57,8 @@ function faultsOfDemands(demands: readonly Demand[], s: Sheet): string[] {
 
 /** What each line was multiplied by. */
 function factorsOf(before: Sheet, after: Sheet): (Fraction | undefined)[] {
-  return before.lines.map(({ grams: exactGrams }, i) =>
-    exactGrams.n === 0n ? undefined : over(after.lines[i]?.grams ?? ZERO, exactGrams),
+  return before.lines.map(({ grams }, i) =>
+    grams.n === 0n ? undefined : over(after.lines[i]?.grams ?? ZERO, grams),
   );
 }
 
@@ -191,8 +191,8 @@ describe("a fit that is met", () => {
       const [alone, named] = [fit(s, demands), fit({ pot: s }, demands)];
       expect(named.status).toBe(alone.status);
       expect(named.factor).toEqual(alone.factor);
-      expect(named.factors.map(({ factor: exactFactor }) => exactFactor)).toEqual(
-        alone.factors.map(({ factor: exactFactor }) => exactFactor),
+      expect(named.factors.map(({ factor }) => factor)).toEqual(
+        alone.factors.map(({ factor }) => factor),
       );
     });
   });
@@ -204,23 +204,23 @@ function said(fitted: ReturnType<typeof fitOne>): unknown {
   const shared = {
     status: fitted.status,
     factor: fitted.factor && toText(fitted.factor),
-    factors: fitted.factors.map(({ name, factor: exactFactor }) => [name, toText(exactFactor)]),
-    outcomes: fitted.outcomes.map(({ text, brings: exactBrings }) => [
+    factors: fitted.factors.map(({ name, factor }) => [name, toText(factor)]),
+    outcomes: fitted.outcomes.map(({ text, brings }) => [
       text,
-      exactBrings && toText(exactBrings),
+      brings && toText(brings),
     ]),
-    grams: s && new Map(s.lines.map(({ key, grams: exactGrams }) => [key, toText(exactGrams)])),
+    grams: s && new Map(s.lines.map(({ key, grams }) => [key, toText(grams)])),
   };
   if (fitted.status === "met") {
     return {
       ...shared,
-      binding: fitted.binding.map(({ text, price: exactPrice }) => [text, toText(exactPrice)]),
+      binding: fitted.binding.map(({ text, price }) => [text, toText(price)]),
     };
   }
   return {
     ...shared,
     conflict: fitted.conflict.map(({ text }) => text),
-    suggestions: fitted.suggestions.map(({ text, to: exactTo }) => [text, exactTo && toText(exactTo)]),
+    suggestions: fitted.suggestions.map(({ text, to }) => [text, to && toText(to)]),
   };
 }
 
@@ -279,8 +279,8 @@ describe("a fit and one factor", () => {
       const at = (f: Fraction) => ({ common: { least: toText(f), most: toText(f) } });
       const told = fit(larger, asked, at(times(c, a.factor)));
       expect(told.status).toBe("met");
-      expect(told.factors.map(({ departure: exactDeparture }) => toText(exactDeparture))).toEqual(
-        fit(s, demands, at(a.factor)).factors.map(({ departure: exactDeparture }) => toText(exactDeparture)),
+      expect(told.factors.map(({ departure }) => toText(departure))).toEqual(
+        fit(s, demands, at(a.factor)).factors.map(({ departure }) => toText(departure)),
       );
       // Otherwise the factor is c times the other, unless among equals one lies nearer 1.
       const away = (f: Fraction): Fraction => {
@@ -448,8 +448,8 @@ describe("a fit that is out of reach", () => {
       expect(faultsOfDemands(held, missed.nearest)).toEqual([]);
       expect(held.filter((demand) => demand.firm)).toHaveLength(1);
       expect(missed.misses.length).toBeGreaterThan(0);
-      for (const { demand, brings: exactBrings } of missed.outcomes) {
-        if (exactBrings) expect(toText(exactBrings)).toBe(toText(brought(demand, missed.nearest)));
+      for (const { demand, brings } of missed.outcomes) {
+        if (brings) expect(toText(brings)).toBe(toText(brought(demand, missed.nearest)));
       }
     });
     expect(kept).toBeGreaterThan(80);
@@ -504,10 +504,10 @@ function asked({ exactly, least, most }: Demand): Fraction[] {
 /** Misses as shares of the figures asked, totalled: amounts, shares of energy, ratios to each amount. */
 function missesByKind(outcomes: ReturnType<typeof fitOne>["outcomes"]): unknown {
   const totals = new Map<string, Fraction>();
-  for (const { demand, miss: exactMiss } of outcomes) {
+  for (const { demand, miss } of outcomes) {
     const kind = demand.ratioOf?.[1] ?? (demand.energyShareOf ? "share" : "amount");
     const [first = ONE, last = first] = asked(demand);
-    const share = over(exactMiss, exactMiss.n < 0n ? first : last);
+    const share = over(miss, miss.n < 0n ? first : last);
     const size = share.n < 0n ? minus(ZERO, share) : share;
     totals.set(kind, plus(totals.get(kind) ?? ZERO, size));
   }
@@ -619,11 +619,11 @@ describe("what is not known", () => {
             [demands[1], [...sodium.missing].sort(), loose.sort()] as const,
           ].filter(([, silent, other]) => silent.length + other.length > 0),
         );
-        for (const { name, departure: exactDeparture, kept: isKept } of fitted.factors) {
+        for (const { name, departure, kept: isKept } of fitted.factors) {
           expect(isKept).toBe(silent.includes(name));
           if (isKept) kept += 1;
           else if (sodium.missing.includes(name)) free += 1;
-          if (isKept) expect(toText(exactDeparture)).toBe("0");
+          if (isKept) expect(toText(departure)).toBe("0");
         }
       },
       300,
@@ -641,7 +641,7 @@ describe("what is not known", () => {
     check("nothing told", any, ({ sheet: s, demands }) => {
       const [plain, limited] = [fit(s, demands), fit(s, [...demands, ...limits])];
       expect(limited.status).toBe(plain.status);
-      const at = ({ factors, factor: exactFactor }: typeof plain) => [exactFactor, factors];
+      const at = ({ factors, factor }: typeof plain) => [factor, factors];
       expect(at(limited)).toEqual(at(plain));
       expect(new Set(limited.notProven.map(({ demand }) => demand))).toEqual(new Set(limits));
       for (const { silent } of limited.notProven) expect(silent).toHaveLength(s.lines.length);

@@ -71,9 +71,9 @@ describe("rounding", () => {
       expect(toText(sum(found.lines.map(({ drift: exactDrift }) => absolute(exactDrift))))).toBe(
         toText(drift),
       );
-      for (const { demand, before: exactBefore, brings: exactBrings, holds, heldBefore } of found.demands) {
-        expect(exactBrings && toText(exactBrings)).toEqual(textOf(broughtBy(found.sheet, demand)));
-        expect(exactBefore && toText(exactBefore)).toEqual(textOf(broughtBy(s, demand)));
+      for (const { demand, before, brings, holds, heldBefore } of found.demands) {
+        expect(brings && toText(brings)).toEqual(textOf(broughtBy(found.sheet, demand)));
+        expect(before && toText(before)).toEqual(textOf(broughtBy(s, demand)));
         const [now, then] = [found.sheet, s].map((each) => judged(each, endsOf([demand]), tolerance));
         expect(holds).toBe(now?.firm && isZero(now.excess));
         expect(heldBefore).toBe(then?.firm && isZero(then.excess));
@@ -149,8 +149,8 @@ describe("rounding", () => {
         const off = (of: Sheet): Fraction => absolute(minus(of.lines[i]?.grams ?? ZERO, aim));
         expect(compare(off(each), off(found.sheet))).toBeLessThanOrEqual(0);
       }
-      for (const { demand, lineByLine: exactLineByLine } of found.demands)
-        expect(exactLineByLine && toText(exactLineByLine)).toEqual(textOf(broughtBy(each, demand)));
+      for (const { demand, lineByLine } of found.demands)
+        expect(lineByLine && toText(lineByLine)).toEqual(textOf(broughtBy(each, demand)));
     });
   });
 
@@ -263,7 +263,7 @@ function textOf(f: Fraction | null): string | null {
 }
 
 function gramsIn(s: Sheet): [string, string][] {
-  return s.lines.map(({ key, grams: exactGrams }) => [key, toText(exactGrams)]);
+  return s.lines.map(({ key, grams }) => [key, toText(grams)]);
 }
 
 /** The same dish with other amounts, cooked as before. */

@@ -54,7 +54,7 @@ describe("a chain of scalings", () => {
   it("goes on from what was edited on the way", () => {
     const edited = chained(base, [exact("1.5")]).edit({ oats: "90 g" });
     const there = chained(edited, [exact("2"), exact("1/3")]);
-    expect(there.lines.map(({ grams: exactGrams }) => toText(exactGrams))).toEqual(["60", "400", "3", "30"]);
+    expect(there.lines.map(({ grams }) => toText(grams))).toEqual(["60", "400", "3", "30"]);
     same(there, sheet(toRecipe(there), starterFoods));
   });
 

@@ -34,8 +34,8 @@ const bowl = sheet(
 describe("one target", () => {
   it("is (target − per-portion lines) ÷ the rest: worked by hand", () => {
     // One portion: 50 g oats 200 kcal, 100 g milk 60 kcal, 2 g kelp 0.8 kcal. (520.8 − 0.8) ÷ 260 = 2.
-    const { sheet: s, factor: exactFactor } = scale(bowl, { energy: "520.8 kcal" });
-    expect(toText(exactFactor)).toBe("2");
+    const { sheet: s, factor } = scale(bowl, { energy: "520.8 kcal" });
+    expect(toText(factor)).toBe("2");
     expect(s.lines.map((l) => l.grams.toString())).toEqual(["200", "400", "4"]);
     expect(s.portions.toString()).toBe("2");
   });

@@ -70,8 +70,8 @@ describe("substitutes", () => {
     // What is not known has no say: the amounts are those of a search for what is known alone.
     const known = substitutes(chilli, "beans", { components: ["energy", "protein"], among });
     expect(asked.untold).toEqual(["vitaminE", "choline", "vitaminK"]);
-    expect(asked.found.map(({ grams: exactGrams }) => exactGrams)).toEqual(
-      known.found.map(({ grams: exactGrams }) => exactGrams),
+    expect(asked.found.map(({ grams }) => grams)).toEqual(
+      known.found.map(({ grams }) => grams),
     );
     expect(asked.found.map(({ tells, silent }) => [tells.length, silent.length])).toEqual([
       [3, 0],
@@ -121,7 +121,7 @@ describe("substitutes", () => {
   });
 
   it("say what moves, and that exactly", () => {
-    for (const { sheet: made, changes, distance: exactDistance } of substitutes(camp, "beans").found) {
+    for (const { sheet: made, changes, distance } of substitutes(camp, "beans").found) {
       for (const { component, before, after, share } of changes) {
         expect(toText(before.value)).toBe(toText(camp.portion(component).value));
         expect(toText(after.value)).toBe(toText(made.portion(component).value));
@@ -130,7 +130,7 @@ describe("substitutes", () => {
       const total = sum(
         changes.map(({ before, after }) => absolute(over(minus(after.value, before.value), before.value))),
       );
-      expect(toText(total)).toBe(toText(exactDistance));
+      expect(toText(total)).toBe(toText(distance));
     }
   });
 
@@ -265,8 +265,8 @@ describe("the amount of a substitute", () => {
             starterFoods,
           );
           const key = s.lines[0]?.key ?? "";
-          for (const { food, distance: exactDistance } of substitutes(s, key, { among, most: 10 }).found)
-            expect([food, toText(exactDistance)]).toEqual([
+          for (const { food, distance } of substitutes(s, key, { among, most: 10 }).found)
+            expect([food, toText(distance)]).toEqual([
               food,
               toText(leastDistance(s, 0, starterFoods.get(food), ids)),
             ]);

@@ -137,13 +137,13 @@ export function proteinQuality(eaten: Eaten, how: ProteinQualityHow = {}): Prote
       requirement: mass && requirementOf(amount, of, mass),
     };
   });
-  const exactTold = toldShare(portion);
+  const told = toldShare(portion);
   const digested = digestedShare(portion, how.digestibility);
   return new ProteinQuality(portion.name, {
     protein,
     aminoAcids: contents,
     scores: patterns.map((pattern) => scoreBy(pattern, contents, digested)),
-    told: exactTold,
+    told,
     safeLevel: mass && safeLevelOf(protein, mass),
   });
 }
@@ -174,8 +174,8 @@ function gramsOf(portion: EatenPortion, of: AminoName): Tally {
 function requirementOf(amount: Tally, of: AminoName, mass: Fraction): AminoContent["requirement"] {
   if (amount.bound === "unknown") return undefined;
   const need = times(exact(who2007Requirement.mgPerKg[of]), mass);
-  const exactShare = over(times(amount.value, fraction(1000n)), need);
-  return { share: exactShare, bound: amount.bound };
+  const share = over(times(amount.value, fraction(1000n)), need);
+  return { share, bound: amount.bound };
 }
 
 function safeLevelOf(protein: Tally, mass: Fraction): ProteinQuality["safeLevel"] {

@@ -35,9 +35,9 @@ export function balanceTables(c: ComparisonData, language: Language): Table[] {
       verdict ? words(RANGE_WORDS[verdict]) : "",
     ];
   });
-  const ratios = c.ratios.map(({ name, unit, value: exactValue, bound, least, most }): Cell[] => [
+  const ratios = c.ratios.map(({ name, unit, value, bound, least, most }): Cell[] => [
     words(name),
-    bounded(exactValue, bound, { language, ...(unit !== "" && { unit: words(unit) }) }, endsOf(least, most)),
+    bounded(value, bound, { language, ...(unit !== "" && { unit: words(unit) }) }, endsOf(least, most)),
     "",
     "",
   ]);
@@ -62,8 +62,8 @@ export function balanceTables(c: ComparisonData, language: Language): Table[] {
   ];
 }
 
-function balanceCell({ share: exactShare, bound, least, most }: EnergyBalance, language: Language): Cell {
-  const percent = exactShare && times(exactShare, HUNDRED);
+function balanceCell({ share, bound, least, most }: EnergyBalance, language: Language): Cell {
+  const percent = share && times(share, HUNDRED);
   const ends = scaledBy(endsOf(least, most), HUNDRED);
   const shown = bounded(percent, bound, { places: 1, language }, ends);
   if (shown.value === null) return shown;

@@ -23,8 +23,8 @@ export function doseTable(
     say(language, text, gaps);
   const shown = all.filter(({ people }) =>
     people.some(
-      ({ share: exactShare, verdict }) =>
-        verdict !== "under" || !exactShare || compare(exactShare, SHOWN) >= 0,
+      ({ share, verdict }) =>
+        verdict !== "under" || !share || compare(share, SHOWN) >= 0,
     ),
   );
   const names = new Map(who.map(({ id, name }) => [id, name]));

@@ -290,17 +290,17 @@ function placesOf(all: readonly Against[]): ReadonlyMap<Against, number> {
   return places;
 }
 
-function shareOr0({ share: exactShare }: Against): Fraction {
-  return exactShare ?? ZERO;
+function shareOr0({ share }: Against): Fraction {
+  return share ?? ZERO;
 }
 
 type Against = Pick<DoseFor, "share" | "least" | "most" | "verdict">;
 
 function hold(amount: Tally, ends: Ends, whole: Fraction): Against {
   const { low = ZERO, high } = ends;
-  const exactShare = amount.bound === "unknown" ? undefined : over(amount.value, whole);
+  const share = amount.bound === "unknown" ? undefined : over(amount.value, whole);
   return {
-    share: exactShare,
+    share,
     least: over(low, whole),
     most: high && over(high, whole),
     verdict: verdictOn(ends, whole),

@@ -128,7 +128,7 @@ export class EatenPortion {
   get doses(): readonly Dose[] {
     return this.meals.flatMap(({ name, sheet }, meal) =>
       sheet.lines
-        .filter(({ scaling, grams: exactGrams }) => scaling === "per-portion" && !isZero(exactGrams))
+        .filter(({ scaling, grams }) => scaling === "per-portion" && !isZero(grams))
         .map((line) => ({
           key: name === undefined ? line.key : `${name}/${line.key}`,
           name: line.name,

@@ -158,7 +158,7 @@ function potShare(
     pot,
     grams: exactGrams,
     share: exactShare,
-    millilitres: exactMillilitres,
+    millilitres,
     weighed: onScale,
     isRest,
   }: Serving,
@@ -167,7 +167,7 @@ function potShare(
   if (!pot || pot.people.length < 2) return undefined;
   const read = onScale && settledAmount(onScale, undefined, language);
   const isGrams = onScale?.unit === "g";
-  const volume = exactMillilitres ? showFigure(exactMillilitres, { places: 0, unit: "ml", language }) : "";
+  const volume = millilitres ? showFigure(millilitres, { places: 0, unit: "ml", language }) : "";
   const grams = isGrams && read !== undefined ? read : weighed(exactGrams, language);
   // Grams say nothing to a kitchen that cannot weigh them.
   const unweighed = pot.notes.some(({ code }) => code === "shares-exact");

@@ -159,8 +159,8 @@ export class PortionDrift {
     if (isZero(was) || isZero(is)) return undefined;
     return lines
       .map(({ dish, line, ...own }): RatioDrift => {
-        const exactDrift = minus(over(times(own.is, was), times(own.was, is)), ONE);
-        return { dish, line, drift: exactDrift };
+        const drift = minus(over(times(own.is, was), times(own.was, is)), ONE);
+        return { dish, line, drift };
       })
       .reduce<RatioDrift | undefined>(worse, undefined);
   }

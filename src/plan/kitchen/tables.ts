@@ -40,10 +40,10 @@ export function driftTables(plan: Plan, language: Language): readonly Table[] {
 const NEARED: Fraction = /* @__PURE__ */ fraction(4n, 5n);
 
 /** Whether a demand is a limit that the portion stays far below, as far as is known. */
-function isFar({ limit: exactLimit, holds, before: exactBefore, brings: exactBrings }: DemandDrift): boolean {
-  if (!exactLimit || !holds || isZero(exactLimit)) return false;
-  const neared = times(exactLimit, NEARED);
-  return [exactBefore, exactBrings].every((figure) => figure !== null && compare(figure, neared) < 0);
+function isFar({ limit, holds, before, brings }: DemandDrift): boolean {
+  if (!limit || !holds || isZero(limit)) return false;
+  const neared = times(limit, NEARED);
+  return [before, brings].every((figure) => figure !== null && compare(figure, neared) < 0);
 }
 
 function driftRows(plan: Plan, portion: Portion, drift: PortionDrift, language: Language): Cell[][] {

@@ -9,15 +9,15 @@ import { type DishSharing, percent } from "./result.ts";
  * 3.1%.`
  */
 export function sharingText(
-  { apart, tolerance: exactTolerance, proven, tried }: Omit<DishSharing, "text">,
+  { apart, tolerance, proven, tried }: Omit<DishSharing, "text">,
   pots: readonly (readonly ServedPortion[])[],
   names: ReadonlyMap<string, string>,
 ): string {
   const nameOf = ({ person }: ServedPortion): string => names.get(person) ?? person;
   const within =
-    exactTolerance.n === 0n
+    tolerance.n === 0n
       ? "with every demand met"
-      : `with no demand more than ${percent(exactTolerance)} off`;
+      : `with no demand more than ${percent(tolerance)} off`;
   const whom = pots.map((pot) => `for ${listText(pot.map(nameOf))}`).join("; ");
   const counted = `${pots.length} ${pots.length === 1 ? "pot" : "pots"}`;
   const first =

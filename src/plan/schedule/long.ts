@@ -23,9 +23,9 @@ export function scheduleRows({ sessions, servings }: CookingSchedule): Table {
 
 function cookedRows({ day = "", meal, dish, pots, apart }: CookingSession): Cell[][] {
   const rows = (s: Sheet, what: string, times: Fraction, pot: string, person: string): Cell[][] =>
-    s.lines.map(({ key, grams: exactGrams }) => [
+    s.lines.map(({ key, grams }) => [
       ...[day, meal, dish, pot, person, what, key],
-      figure(exactGrams),
+      figure(grams),
       "g",
       figure(times),
     ]);
@@ -41,10 +41,10 @@ function cookedRows({ day = "", meal, dish, pots, apart }: CookingSession): Cell
 
 function servedRows({ meal, dish, person, days, count, portion, added }: DishServing): Cell[][] {
   const times = figure(over(count, fraction(BigInt(Math.max(1, days.length)))));
-  const lines = (added?.lines ?? []).map(({ key, grams: exactGrams }) => [
+  const lines = (added?.lines ?? []).map(({ key, grams }) => [
     "serving",
     key,
-    figure(exactGrams),
+    figure(grams),
   ]);
   const share = portion.pot ? [["share", "", figure(portion.grams)]] : [];
   return (days.length === 0 ? [""] : days).flatMap((day) =>

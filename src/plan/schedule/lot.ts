@@ -68,9 +68,9 @@ export function plannedSheet({ pot, dish, counts }: LotOf): Sheet {
   const all = pot.people.map((person) => counts.get(person) ?? 0n);
   const usual = all[0] ?? 0n;
   // Shares add up to 1, so only those who eat more or less often than the first need to be looked at.
-  const others = dish.servings.flatMap(({ person, pot: own, share: exactShare }): Fraction[] => {
+  const others = dish.servings.flatMap(({ person, pot: own, share }): Fraction[] => {
     const more = (counts.get(person) ?? 0n) - usual;
-    return own === pot && more !== 0n ? [times(fraction(more), exactShare)] : [];
+    return own === pot && more !== 0n ? [times(fraction(more), share)] : [];
   });
   const whole = partOf(pot.sheet, others.reduce(plus, fraction(usual)));
   const portions = fraction(all.reduce((total, count) => total + count, 0n));

@@ -65,9 +65,9 @@ function servingTable({ days, servings }: Shows, names: Names, language: Languag
 }
 
 function shareCells({ portion }: DishServing, byVolume: boolean, language: Language): readonly Cell[] {
-  const { pot, millilitres: exactMillilitres } = portion;
+  const { pot, millilitres } = portion;
   if (!pot) return byVolume ? ["", ""] : [""];
-  const volume = exactMillilitres ? figure(exactMillilitres, { unit: "ml", language }) : "";
+  const volume = millilitres ? figure(millilitres, { unit: "ml", language }) : "";
   return byVolume ? [massCell(portion, language), volume] : [massCell(portion, language)];
 }
 

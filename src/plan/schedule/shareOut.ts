@@ -40,9 +40,9 @@ export function byShares({ dish, counts }: LotOf, why: string | undefined): Shar
 function sharesOf(dish: LotOf["dish"], counts: LotOf["counts"]): ReadonlyMap<string, Fraction> {
   const eaters = dish.servings.filter(({ person }) => counts.has(person));
   const whole = sum(
-    eaters.map(({ person, share: exactShare }) => times(exactShare, fraction(counts.get(person) ?? 0n))),
+    eaters.map(({ person, share }) => times(share, fraction(counts.get(person) ?? 0n))),
   );
-  return new Map(eaters.map(({ person, share: exactShare }) => [person, over(exactShare, whole)]));
+  return new Map(eaters.map(({ person, share }) => [person, over(share, whole)]));
 }
 
 /**

@@ -33,7 +33,7 @@ export function stepsOf({ runs, made, measured }: DishPot, language: Language): 
   const amounts = new Map(lines.map((line) => [line.key, run ? amountOf(run, line) : ""]));
   const named = (key: string): string =>
     asText({ name: names.get(key) ?? key, amount: amounts.get(key) }, language);
-  const others = batch.lines.filter(({ key, grams: exactGrams }) => !amounts.has(key) && exactGrams.n !== 0n);
+  const others = batch.lines.filter(({ key, grams }) => !amounts.has(key) && grams.n !== 0n);
   const namesOf = (added: SheetLine["added"]): readonly string[] =>
     others.filter((line) => line.added === added).map(({ key }) => names.get(key) ?? key);
   const rest = { atServing: namesOf("serving"), apart: namesOf("cooking") };

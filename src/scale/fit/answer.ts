@@ -107,14 +107,14 @@ export class Answer {
     const { kind, name } = mover;
     const base = this.#baseRatio(mover);
     const exactFactor = times(own, this.common);
-    const exactDeparture = minus(own, base);
+    const departure = minus(own, base);
     return {
       kind: kind === "dish" ? "sheet" : kind,
       name,
       factor: exactFactor,
       // Of nothing there is no proportion to leave.
       ratio: base.n === 0n ? ONE : over(own, base),
-      departure: exactDeparture,
+      departure,
       kept,
     };
   }
@@ -122,9 +122,9 @@ export class Answer {
   get outcomes(): FitOutcome[] {
     const brought = new Map(this.task.asked.map((asked) => [asked.demand, asked.brought]));
     return demandsIn(this.problem).map(({ constraint, demand }) => {
-      const exactBrings = quotientAt(constraint, this.point);
+      const brings = quotientAt(constraint, this.point);
       const bound = boundAt(this.sheets, demand.subject, brought.get(demand) ?? NOTHING);
-      return outcomeOf(constraint, demand, this.point, exactBrings, bound);
+      return outcomeOf(constraint, demand, this.point, brings, bound);
     });
   }
 
@@ -160,21 +160,21 @@ function outcomeOf(
   constraint: Constraint,
   read: ReadDemand,
   point: Point,
-  exactBrings: Fraction | null,
+  brings: Fraction | null,
   bound: Bound,
 ): FitOutcome {
   const { demand, subject } = read;
-  const exactMiss = exactBrings ? missOf(constraint, exactBrings) : ZERO;
+  const miss = brings ? missOf(constraint, brings) : ZERO;
   return {
     demand,
     asked: demandText(read),
-    brings: exactBrings,
+    brings,
     unit: subjectUnit(subject),
     bound,
     // It can fail where there is nothing to divide by.
     met: sideMissed(constraint, point) === undefined,
-    miss: exactMiss,
-    text: outcomeText(read, exactBrings, exactMiss, bound),
+    miss,
+    text: outcomeText(read, brings, miss, bound),
   };
 }
 

@@ -37,7 +37,7 @@ export abstract class Met extends Shown {
 
   /** Those of them that left their dish's factor, or the common one. */
   get departures(): readonly FitFactor[] {
-    return this.factors.filter(({ departure: exactDeparture }) => exactDeparture.n !== 0n);
+    return this.factors.filter(({ departure }) => departure.n !== 0n);
   }
 
   /** What was made least: the sum of departures, a fall counted twice. */

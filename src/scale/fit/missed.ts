@@ -141,7 +141,7 @@ export abstract class Missed extends Shown {
   }
 
   get departures(): readonly FitFactor[] {
-    return this.factors.filter(({ departure: exactDeparture }) => exactDeparture.n !== 0n);
+    return this.factors.filter(({ departure }) => departure.n !== 0n);
   }
 
   get notProven(): readonly NotProven[] {

@@ -14,7 +14,7 @@ import { boundText, departureText, pointsText } from "./words.ts";
 export function metTables(met: Met, sheets: readonly Sheet[]): Table[] {
   const notes = [
     ...met.binding
-      .filter(({ price: exactPrice }) => exactPrice.n !== 0n)
+      .filter(({ price }) => price.n !== 0n)
       .slice(0, SHOWN)
       .map(({ text }) => text),
     ...met.notProven.map(({ text }) => text),
@@ -86,12 +86,12 @@ function outcomesTable(title: string, outcomes: readonly FitOutcome[], notes: re
       { key: "brings", heading: "Brings", align: "end" },
       { key: "miss", heading: "Off by", align: "end" },
     ],
-    rows: outcomes.map(({ asked, demand, brings: exactBrings, unit, bound, miss: exactMiss }) => {
+    rows: outcomes.map(({ asked, demand, brings, unit, bound, miss }) => {
       const isShare = demand.energyShareOf !== undefined;
       return [
         asked,
-        exactBrings ? outcomeCell(exactBrings, unit, isShare, bound) : figure(null),
-        exactMiss.n === 0n ? "" : missCell(exactMiss, unit, isShare),
+        brings ? outcomeCell(brings, unit, isShare, bound) : figure(null),
+        miss.n === 0n ? "" : missCell(miss, unit, isShare),
       ];
     }),
     notes: [...new Set(notes)],
@@ -126,9 +126,9 @@ function factorsTable(common: Fraction, factors: readonly FitFactor[]): Table {
     ],
     rows: [
       ["the dish", figure(common), ""],
-      ...factors.map(({ kind, name, factor: exactFactor, ratio, kept }) => [
+      ...factors.map(({ kind, name, factor, ratio, kept }) => [
         kind === "line" ? name : `the ${name} ${kind}`,
-        figure(exactFactor),
+        figure(factor),
         kept
           ? "kept as written: not all is known of it"
           : kind === "sheet"

@@ -74,17 +74,17 @@ export function driftOf({ drift, common, excess, limitsHold }: Rounding): Drift 
 export function roundedLines({ lines, lineByLine }: FoundRounding, best: Rounding): RoundedLine[] {
   return lines.map((line) => {
     const factor = factorOf(best.offers, line);
-    const exactMoved = minus(factor, ONE);
-    const exactDrift = line.kept === undefined ? minus(over(factor, best.common), ONE) : ZERO;
+    const moved = minus(factor, ONE);
+    const drift = line.kept === undefined ? minus(over(factor, best.common), ONE) : ZERO;
     return {
       line: line.name,
       before: line.exact,
       after: best.offers.get(line)?.amount ?? line.exact,
       lineByLine: lineByLine.offers.get(line)?.amount ?? line.exact,
-      moved: exactMoved,
-      exactMoved,
-      drift: exactDrift,
-      exactDrift,
+      moved,
+      exactMoved: moved,
+      drift,
+      exactDrift: drift,
       kept: line.kept,
       measurable: line.measurable,
     };
@@ -109,24 +109,24 @@ export function roundedDemands(
     const at = (choice: Chosen): Figures => figuresAt(brought, lines, (line) => factorOf(choice, line));
     const after = at(offers);
     const then = figuresAt(brought, lines, () => ONE);
-    const exactBefore = quotientOf(then);
+    const before = quotientOf(then);
     const slack = slackOf(demand, task.tolerance);
-    const exactBrings = quotientOf(after);
+    const brings = quotientOf(after);
     const exactLineByLine = quotientOf(at(lineByLine.offers));
-    const exactMiss = exactBrings ? missOf(demand, exactBrings) : ZERO;
+    const miss = brings ? missOf(demand, brings) : ZERO;
     return {
       demand: demand.demand,
       asked: demandText(demand),
-      before: exactBefore,
-      exactBefore,
-      brings: exactBrings,
-      exactBrings,
+      before,
+      exactBefore: before,
+      brings,
+      exactBrings: brings,
       lineByLine: exactLineByLine,
       exactLineByLine,
       unit: subjectUnit(demand.subject),
       bound: boundAt(sheets, demand.subject, brought),
-      miss: exactMiss,
-      exactMiss,
+      miss,
+      exactMiss: miss,
       holds: holdsWithin(demand, slack, after),
       heldBefore: holdsWithin(demand, slack, then),
     };

@@ -53,7 +53,7 @@ function missed(s: Sheet, demands: readonly Demand[], how?: FitHow) {
 }
 
 const gramsOf = (s: Sheet): Record<string, string> =>
-  Object.fromEntries(s.lines.map(({ key, grams: exactGrams }) => [key, toText(exactGrams)]));
+  Object.fromEntries(s.lines.map(({ key, grams }) => [key, toText(grams)]));
 
 describe("fit, worked by hand", () => {
   const bowl = dish([
@@ -532,7 +532,7 @@ describe("degenerate dishes", () => {
       ["line", "dose", "dose 20 g a portion, the same for everyone"],
     ]);
     // 100 g of beans bring 200 mg of sodium, so 600 mg are left, 12 g of 5000 mg in 100 g.
-    expect(firm.suggestions.map(({ change, names, to: exactTo }) => [change, names, exactTo])).toEqual([
+    expect(firm.suggestions.map(({ change, names, to }) => [change, names, to])).toEqual([
       ["ease-demand", [], { n: 1200n, d: 1n }],
       ["change-dose", ["dose"], { n: 12n, d: 1n }],
     ]);
@@ -647,8 +647,8 @@ describe("the nearest that can be had", () => {
     const both = missed(full, [energy, { energyShareOf: "fat", most: "5 %" }]);
     expect(both.nearest?.portion("energy").value.toString()).toBe("600");
     // As much over as with nothing else asked.
-    expect(both.misses.map(({ miss: exactMiss }) => exactMiss)).toEqual(
-      share.map(({ miss: exactMiss }) => exactMiss),
+    expect(both.misses.map(({ miss }) => miss)).toEqual(
+      share.map(({ miss }) => miss),
     );
   });
 
@@ -694,7 +694,7 @@ describe("the range of the common factor", () => {
       "energy exactly 1200 kcal",
       "the whole dish at most 10 times the recipe",
     ]);
-    expect(over.suggestions.map(({ change, to: exactTo }) => [change, exactTo && toText(exactTo)])).toEqual([
+    expect(over.suggestions.map(({ change, to }) => [change, to && toText(to)])).toEqual([
       ["ease-demand", "1000"],
       ["ease-common", "12"],
     ]);

@@ -29,7 +29,7 @@ function mixed(ingredients: readonly Ingredient[], demands: readonly Demand[]): 
   const fitted = fit(sheet({ name: "A mixture", portions: 1, lines }, table), demands);
   if (fitted.status !== "met") throw new Error(fitted.text);
   return Object.fromEntries(
-    fitted.sheet.lines.map(({ key, grams: exactGrams }) => [key, toText(exactGrams)]),
+    fitted.sheet.lines.map(({ key, grams }) => [key, toText(grams)]),
   );
 }
 
