@@ -85,19 +85,16 @@ export class PotServing implements Serving {
 
   get additions(): readonly Addition[] {
     const written = this.added?.plan.lines ?? [];
-    return (this.added?.lines ?? []).map(
-      ({ key, name, state, scaling, added, amount, grams }, i) => ({
-        line: key,
-        name,
-        state,
-        why: added === "serving" ? "serving" : scaling === "per-portion" ? "per-portion" : "adjustable",
-        cooked: added === "cooking",
-        amount,
-        weighed: written[i]?.line.weighed ?? "edible",
-        grams,
-        exactGrams: grams,
-      }),
-    );
+    return (this.added?.lines ?? []).map(({ key, name, state, scaling, added, amount, grams }, i) => ({
+      line: key,
+      name,
+      state,
+      why: added === "serving" ? "serving" : scaling === "per-portion" ? "per-portion" : "adjustable",
+      cooked: added === "cooking",
+      amount,
+      weighed: written[i]?.line.weighed ?? "edible",
+      grams,
+    }));
   }
 
   #add(): Sheet | undefined {

@@ -157,11 +157,7 @@ function linesTable(lines: readonly LineChange[]): Table {
       { key: "after", heading: "After", unit: "g", align: "end" },
       { key: "by", heading: "By", unit: "g", align: "end" },
     ],
-    rows: lines.map(({ name, change, before, after, by }) => [
-      name,
-      change,
-      ...figuresOf(before, after, by),
-    ]),
+    rows: lines.map(({ name, change, before, after, by }) => [name, change, ...figuresOf(before, after, by)]),
   });
 }
 

@@ -148,7 +148,6 @@ export function shareEnergy(s: EnergySheet, by: EnergyBy): EnergyShares {
         of: part,
         energy,
         share,
-        exactShare: share,
         percent: Number(percents[i] ?? 0n),
       };
     }),

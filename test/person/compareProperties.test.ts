@@ -176,9 +176,7 @@ describe("a share", () => {
           const more = [...(twice[i]?.references ?? []), ...(twice[i]?.uppers ?? [])];
           held.forEach(({ share, bound }, k) => {
             expect(more[k]?.bound).toBe(bound);
-            expect(more[k]?.share && toText(more[k].share)).toBe(
-              share && toText(times(share, exact(2))),
-            );
+            expect(more[k]?.share && toText(more[k].share)).toBe(share && toText(times(share, exact(2))));
           });
         });
       }),

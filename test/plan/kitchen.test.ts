@@ -171,9 +171,7 @@ describe("a plan for a kitchen", () => {
           }
           if (!step) throw new Error("shares without a scale are not weighed, and that is told");
           weighed += 1;
-          const largest = eating
-            .map(({ share }) => share)
-            .reduce((a, b) => (compare(a, b) >= 0 ? a : b));
+          const largest = eating.map(({ share }) => share).reduce((a, b) => (compare(a, b) >= 0 ? a : b));
           const parts = eating.filter(({ grams }) => over(grams, step).d !== 1n);
           expect(parts.map(({ isRest }) => isRest)).toEqual(parts.length === 0 ? [] : [true]);
           const firm = input.people.some(({ demands }) => Array.isArray(demands));
@@ -313,9 +311,7 @@ function holds(demand: Demand, brings: Fraction | null, slack: Fraction): boolea
 /** The line whose share of the mass, doses left out, moved most. */
 function worst(before: readonly Sheet[], after: readonly Sheet[]): Fraction | undefined {
   const lines = (of: readonly Sheet[]) =>
-    of.flatMap((s) =>
-      s.lines.filter(({ scaling }) => scaling !== "per-portion").map(({ grams }) => grams),
-    );
+    of.flatMap((s) => s.lines.filter(({ scaling }) => scaling !== "per-portion").map(({ grams }) => grams));
   const [was, is] = [lines(before), lines(after)];
   const shares = (all: readonly Fraction[]) =>
     all.map((grams) => (sum(all).n === 0n ? ZERO : over(grams, sum(all))));

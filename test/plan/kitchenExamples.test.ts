@@ -196,11 +196,7 @@ describe("a measured pot", () => {
     const plan = breakfast([oats, milk, cinnamon], people, { kitchen: "metric" });
     const dish = plan.dish("breakfast");
     expect(dish.pots[0]?.sheet.lines.map(({ key }) => key)).toContain("cinnamon");
-    expect(dish.servings.map(({ share }) => exactText(share))).toEqual([
-      "1/3",
-      "1/3",
-      "1/3",
-    ]);
+    expect(dish.servings.map(({ share }) => exactText(share))).toEqual(["1/3", "1/3", "1/3"]);
     expect(dish.pots[0]?.notes.map(({ text }) => text).join()).toContain("Cinnamon");
   });
 });

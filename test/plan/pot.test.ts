@@ -62,9 +62,7 @@ function holdsTogether(plan: Plan): void {
         const eating = dish.servings.filter((serving) => serving.pot === pot);
         expect(eating.map(({ person }) => person)).toEqual(pot.people);
         expect(text(sum(eating.map(({ share }) => share)))).toBe("1");
-        expect(text(sum(eating.map(({ grams }) => grams)))).toBe(
-          text(pot.sheet.masses.cooked),
-        );
+        expect(text(sum(eating.map(({ grams }) => grams)))).toBe(text(pot.sheet.masses.cooked));
         expect(pot.sheet.lines.every(({ added }) => added === "cooking")).toBe(true);
         // What is in the pot is in it for everyone in the same ratios.
         for (const { key, grams } of pot.sheet.lines) {

@@ -178,8 +178,8 @@ describe("a cooking schedule", () => {
             const fits = (of: Fraction): boolean => compare(of, size) <= 0;
             const count = sum(runs.map(({ count }) => count)).n;
             expect(text(vessel?.needs?.value ?? exact(-1))).toBe(text(room(s)));
-            if (vessel?.fit === "fits") expect([fits(room(s)), count.n]).toEqual([true, 1n]);
-            if (vessel?.fit === "overflows") expect([fits(room(s)), count.n]).toEqual([false, 1n]);
+            if (vessel?.fit === "fits") expect([fits(room(s)), count]).toEqual([true, 1n]);
+            if (vessel?.fit === "overflows") expect([fits(room(s)), count]).toEqual([false, 1n]);
             if (vessel?.fit === "several") {
               expect(runs.every((run) => fits(room(run.sheet)))).toBe(true);
               // One run fewer could not hold it.

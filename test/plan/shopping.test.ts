@@ -290,7 +290,10 @@ describe("the cupboard", () => {
   });
 
   it("says what is left in it, of what nobody needs too", () => {
-    const shown = list.cupboard.map(({ food: id, ...item }) => [id, { had: undefined, left: undefined, ...texts(item) }]);
+    const shown = list.cupboard.map(({ food: id, ...item }) => [
+      id,
+      { had: undefined, left: undefined, ...texts(item) },
+    ]);
     expect(Object.fromEntries(shown)).toMatchObject({
       bananas: { had: "640", used: "354", left: "286" },
       chickpeas: { had: "1000/3", used: "0", left: "1000/3" },

@@ -191,9 +191,7 @@ describe("a fit that is met", () => {
       const [alone, named] = [fit(s, demands), fit({ pot: s }, demands)];
       expect(named.status).toBe(alone.status);
       expect(named.factor).toEqual(alone.factor);
-      expect(named.factors.map(({ factor }) => factor)).toEqual(
-        alone.factors.map(({ factor }) => factor),
-      );
+      expect(named.factors.map(({ factor }) => factor)).toEqual(alone.factors.map(({ factor }) => factor));
     });
   });
 });
@@ -205,10 +203,7 @@ function said(fitted: ReturnType<typeof fitOne>): unknown {
     status: fitted.status,
     factor: fitted.factor && toText(fitted.factor),
     factors: fitted.factors.map(({ name, factor }) => [name, toText(factor)]),
-    outcomes: fitted.outcomes.map(({ text, brings }) => [
-      text,
-      brings && toText(brings),
-    ]),
+    outcomes: fitted.outcomes.map(({ text, brings }) => [text, brings && toText(brings)]),
     grams: s && new Map(s.lines.map(({ key, grams }) => [key, toText(grams)])),
   };
   if (fitted.status === "met") {

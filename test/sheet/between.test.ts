@@ -22,10 +22,7 @@ const dish = (...lines: readonly (readonly [string, number])[]): RecipeInput => 
   portions: 2,
   lines: lines.map(([id, grams]) => ({ food: id, amount: `${grams} g` })),
 });
-const ends = ({ least, most }: Between): string[] => [
-  toText(least),
-  most ? toText(most) : "no limit",
-];
+const ends = ({ least, most }: Between): string[] => [toText(least), most ? toText(most) : "no limit"];
 
 const foods = foodTable([
   food("silent"),

@@ -242,10 +242,7 @@ function expectSame(nested: Sheet, flat: Sheet): void {
       expect([id, kind, [...a[kind]].sort()]).toEqual([id, kind, [...inner(b[kind])].sort()]);
     expect([id, text(nested.portion(id).value)]).toEqual([id, text(flat.portion(id).value)]);
     expect([id, text(nested.per100g(id).value)]).toEqual([id, text(flat.per100g(id).value)]);
-    const ends = ({ least, most }: Between): string[] => [
-      text(least),
-      text(most),
-    ];
+    const ends = ({ least, most }: Between): string[] => [text(least), text(most)];
     expect([id, ...ends(between(nested, id))]).toEqual([id, ...ends(between(flat, id))]);
     const leaves = (s: Sheet): Fraction => sum(s.explain(id, "total").leaves.map((leaf) => leaf.value));
     expect([id, text(leaves(nested))]).toEqual([id, text(a.value)]);

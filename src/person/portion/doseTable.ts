@@ -22,10 +22,7 @@ export function doseTable(
   const words = (text: string, gaps?: { readonly [gap: string]: string }): string =>
     say(language, text, gaps);
   const shown = all.filter(({ people }) =>
-    people.some(
-      ({ share, verdict }) =>
-        verdict !== "under" || !share || compare(share, SHOWN) >= 0,
-    ),
+    people.some(({ share, verdict }) => verdict !== "under" || !share || compare(share, SHOWN) >= 0),
   );
   const names = new Map(who.map(({ id, name }) => [id, name]));
   const rows = shown.map(({ line, of, amount, people, riskiest, checked }): Row => {

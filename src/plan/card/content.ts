@@ -154,14 +154,7 @@ function dishOf(s: Sheet, planned: PlannedDish, person: string, language: Langua
 
 /** What to take of a pot that several people eat from. */
 function potShare(
-  {
-    pot,
-    grams: exactGrams,
-    share: exactShare,
-    millilitres,
-    weighed: onScale,
-    isRest,
-  }: Serving,
+  { pot, grams: exactGrams, share: exactShare, millilitres, weighed: onScale, isRest }: Serving,
   language: Language,
 ): CardDish["pot"] | undefined {
   if (!pot || pot.people.length < 2) return undefined;

@@ -15,9 +15,7 @@ export function sharingText(
 ): string {
   const nameOf = ({ person }: ServedPortion): string => names.get(person) ?? person;
   const within =
-    tolerance.n === 0n
-      ? "with every demand met"
-      : `with no demand more than ${percent(tolerance)} off`;
+    tolerance.n === 0n ? "with every demand met" : `with no demand more than ${percent(tolerance)} off`;
   const whom = pots.map((pot) => `for ${listText(pot.map(nameOf))}`).join("; ");
   const counted = `${pots.length} ${pots.length === 1 ? "pot" : "pots"}`;
   const first =

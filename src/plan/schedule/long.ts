@@ -41,11 +41,7 @@ function cookedRows({ day = "", meal, dish, pots, apart }: CookingSession): Cell
 
 function servedRows({ meal, dish, person, days, count, portion, added }: DishServing): Cell[][] {
   const times = figure(over(count, fraction(BigInt(Math.max(1, days.length)))));
-  const lines = (added?.lines ?? []).map(({ key, grams }) => [
-    "serving",
-    key,
-    figure(grams),
-  ]);
+  const lines = (added?.lines ?? []).map(({ key, grams }) => ["serving", key, figure(grams)]);
   const share = portion.pot ? [["share", "", figure(portion.grams)]] : [];
   return (days.length === 0 ? [""] : days).flatMap((day) =>
     [...share, ...lines].map((own): Cell[] => [day, meal, dish, "", person, ...own, "g", times]),

@@ -25,7 +25,7 @@ function aloneWith(read: ReadDemand, task: Task, problem: Problem): FitAlone {
   const found = meet({ model: problem.model, constraints }, task.pivots);
   const what = demandText(read);
   if (!("point" in found)) {
-    const none = { factor: undefined, exactFactor: undefined, brings: [] };
+    const none = { factor: undefined, brings: [] };
     return { demand: read.demand, ...none, text: `${what}: no size of the dish meets it` };
   }
   const answer = new Answer(task, problem, found.point);

@@ -647,9 +647,7 @@ describe("the nearest that can be had", () => {
     const both = missed(full, [energy, { energyShareOf: "fat", most: "5 %" }]);
     expect(both.nearest?.portion("energy").value.toString()).toBe("600");
     // As much over as with nothing else asked.
-    expect(both.misses.map(({ miss }) => miss)).toEqual(
-      share.map(({ miss }) => miss),
-    );
+    expect(both.misses.map(({ miss }) => miss)).toEqual(share.map(({ miss }) => miss));
   });
 
   it("nor for a ratio, nor for an amount of which none is asked", () => {
