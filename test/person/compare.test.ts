@@ -505,14 +505,14 @@ describe("a comparison shown", () => {
       kind: "RNI",
       bound: "exact",
       verdict: "part",
-      massCoverage: 1,
+      coverage: 1,
     });
     expect(Number(iron?.share)).toBeCloseTo(Number(iron?.amount) / 8.7, 12);
     expect(records.find((r) => r.component === "iodine" && r.against === "reference")).toMatchObject({
       amount: null,
       share: null,
       verdict: "not-proven",
-      massCoverage: 0,
+      coverage: 0,
     });
     for (const record of records) expect(String(record.source).length).toBeGreaterThan(10);
   });

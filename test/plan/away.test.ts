@@ -82,7 +82,7 @@ function ofMeal(plan: Plan, meal: string, people: readonly string[]): unknown {
     portions: people.map((person) => {
       const { status, factor, dishes, drift } = plan.portion(person, meal);
       const lines = [...dishes.values()].flatMap((s) => s.lines.map((line) => line.grams));
-      return { status, exactFactor: factor, lines, off: drift?.demands.map(({ off }) => off) };
+      return { status, factor, lines, off: drift?.demands.map(({ off }) => off) };
     }),
   };
 }

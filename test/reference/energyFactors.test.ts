@@ -217,7 +217,7 @@ describe("energy shares", () => {
       system: "us-101.9-c",
     });
     expect(shares.find((part) => part.of === "carbohydrate")?.energy).toMatchObject({
-      exact: exact(0),
+      value: exact(0),
       bound: "unknown",
       missing: ["x"],
     });

@@ -22,7 +22,7 @@ export function longTable(c: ComparisonData): Table {
       { key: "bound", heading: "bound" },
       { key: "least", heading: "least", align: end },
       { key: "most", heading: "most", align: end },
-      { key: "massCoverage", heading: "share of the mass that is known", align: end },
+      { key: "coverage", heading: "share of the mass that is known", align: end },
       { key: "silent", heading: "silent lines" },
       { key: "figure", heading: "a day's figure", align: end },
       { key: "kind", heading: "kind" },
