@@ -58,7 +58,7 @@ export { type ErrorCode, type Fault, type Path, SteelyardError } from "./number/
 export { type Exact, exact, type Value } from "./number/exact.ts";
 export type { Fraction } from "./number/fraction.ts";
 export { toDecimal } from "./number/toDecimal.ts";
-export { type ActivityBand, activityClasses } from "./person/activity.ts";
+export { type ActivityBand, activityClasses, type ChildActivity, childActivity } from "./person/activity.ts";
 export type { Aim, MacroAim, MacroName, Rate, Wanted } from "./person/aim.ts";
 export type { Digestibility } from "./person/amino/digestibility.ts";
 export type { AminoName, AminoPattern, PatternId } from "./person/amino/pattern.ts";

@@ -1,4 +1,4 @@
-import { type Fraction, ONE, plus, toText } from "../../number/fraction.ts";
+import { type Fraction, toText } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { linesTable } from "../../sheet/tables.ts";
 import type { Bound } from "../../sheet/tally.ts";
@@ -125,10 +125,10 @@ function factorsTable(common: Fraction, factors: readonly FitFactor[]): Table {
     ],
     rows: [
       ["the dish", figure(common), ""],
-      ...factors.map(({ kind, name, exactFactor, exactDeparture, kept }) => [
+      ...factors.map(({ kind, name, exactFactor, ratio, kept }) => [
         kind === "line" ? name : `the ${name} ${kind}`,
         figure(exactFactor),
-        kept ? "kept as written: not all is known of it" : departureText(plus(ONE, exactDeparture)),
+        kept ? "kept as written: not all is known of it" : kind === "sheet" ? "" : departureText(ratio),
       ]),
     ],
   });
