@@ -256,7 +256,8 @@ export {
   roundToKitchen,
 } from "./scale/round.ts";
 export { type Scaled, type ScaleHow, scale } from "./scale/scale.ts";
-export { type Substitute, type SubstituteChange, Substitutes } from "./scale/substitute.ts";
+export type { OutsideServing } from "./scale/substitutes/opening.ts";
+export { type Substitute, type SubstituteChange, Substitutes } from "./scale/substitutes/result.ts";
 export { type SubstitutesHow, substitutes } from "./scale/substitutes.ts";
 export { type Axis, Sweep, type SweepHow, type SweepPoint, sweep } from "./scale/sweep.ts";
 export type { Silence, Target } from "./scale/target.ts";

@@ -7,7 +7,7 @@ import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
 import type { AmountReader } from "../recipe/resolve.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Mark, Source } from "./source.ts";
-import { type Marks, makeMarks } from "./tally.ts";
+import { type KeptKind, type KeptMarks, makeMarks } from "./tally.ts";
 
 /** What of a line stays the same in every version of a sheet. */
 export interface PlanLine {
@@ -50,7 +50,7 @@ export class SheetPlan {
   readonly #indices: ReadonlyMap<string, number>;
   readonly #lineMarks: (readonly LineMark[] | undefined)[] = [];
   readonly #silent: (readonly LineMark[] | undefined)[] = [];
-  readonly #marks: (Marks | undefined)[] = [];
+  readonly #marks: (KeptMarks | undefined)[] = [];
 
   constructor(recipe: Recipe, foods: FoodTable, lines: readonly PlanLine[], recipes: RecipesById) {
     this.recipe = recipe;
@@ -109,7 +109,7 @@ export class SheetPlan {
   }
 
   /** The marks of a total in which every line has some mass. */
-  marks(component: number): Marks {
+  marks(component: number): KeptMarks {
     const made = this.#marks[component] ?? gatherMarks(this.lineMarks(component));
     this.#marks[component] = made;
     return made;
@@ -120,9 +120,17 @@ export function isMissing(m: LineMark): boolean {
   return m.mark.kind === "missing";
 }
 
+const NONE: readonly string[] = [];
+
 /** Sorts marks by kind. */
-export function gatherMarks(all: readonly LineMark[]): Marks {
-  return makeMarks((kind) => all.filter((m) => m.mark.kind === kind).map((m) => m.key));
+export function gatherMarks(all: readonly LineMark[]): KeptMarks {
+  const keys = new Map<KeptKind, string[]>();
+  for (const { mark, key } of all) {
+    const sofar = keys.get(mark.kind);
+    if (sofar) sofar.push(key);
+    else keys.set(mark.kind, [key]);
+  }
+  return makeMarks((kind) => keys.get(kind) ?? NONE);
 }
 
 let indices: ReadonlyMap<string, number> | undefined;

@@ -2,8 +2,10 @@ import { describe, expect, it } from "vitest";
 import { type Allergen, allergens } from "../../src/food/allergens.ts";
 import { componentIds, isComponentId } from "../../src/food/components.ts";
 import type { FoodInput } from "../../src/food/food.ts";
+import { derivations } from "../../src/food/starter/derivation.ts";
 import { shelves, starterFoodInputs } from "../../src/food/starter/index.ts";
 import { iodine } from "../../src/food/starter/iodine.ts";
+import { lenders } from "../../src/food/starter/lenders.ts";
 import { panels } from "../../src/food/starter/row.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
@@ -95,7 +97,7 @@ describe("starter foods", () => {
       for (const [name, columns] of Object.entries(panels) as [keyof typeof panels, readonly unknown[]][]) {
         const cells = row[name]?.split(" ");
         if (cells) expect([row.id, name, cells.length]).toEqual([row.id, name, columns.length]);
-        for (const cell of cells ?? []) expect(cell).toMatch(/^(-|\d+(\.\d+)?\*?)$/);
+        for (const cell of cells ?? []) expect(cell).toMatch(/^(-|\d+(\.\d+)?(\*|[A-Za-z]\d?)?)$/);
       }
     }
   });
@@ -129,12 +131,32 @@ describe("starter foods", () => {
 
   it("mark what the source assumed to be zero, and nothing else, as presumed", () => {
     expect(food("oats-rolled-dry").per100g.cholesterol).toEqual({ value: "0", presumed: true });
-    expect(food("oats-rolled-dry").per100g.vitaminB12).toBe("0.00");
+    // SR28, NDB 08120: vitamin B12 0.00 with source code 4 and no derivation; NDB 09040: analysed.
+    expect(food("oats-rolled-dry").per100g.vitaminB12).toMatchObject({
+      value: "0.00",
+      calculated: expect.any(String),
+    });
+    expect(food("bananas-raw").per100g.folicAcid).toEqual({ value: "0", presumed: true });
     for (const f of starterFoodInputs) {
       for (const figure of Object.values(f.per100g)) {
         if (typeof figure === "object" && "presumed" in figure) expect(Number(figure.value)).toBe(0);
       }
     }
+  });
+
+  it("name lenders that are used, and use no letter that says nothing", () => {
+    const letters = new Set<string>();
+    for (const row of rows) {
+      const cells = Object.keys(panels).flatMap((name) => row[name as keyof typeof panels]?.split(" ") ?? []);
+      const places = new Set(cells.flatMap((cell) => /[A-Za-z](\d)$/.exec(cell)?.[1] ?? []));
+      const named = row.lenders?.split(" ") ?? [];
+      expect([row.id, [...places].sort()]).toEqual([row.id, named.map((_, i) => String(i))]);
+      for (const ndb of named) expect([row.id, ndb, lenders[ndb]]).toEqual([row.id, ndb, expect.any(String)]);
+      for (const cell of cells) for (const letter of cell.match(/[A-Za-z]/g) ?? []) letters.add(letter);
+    }
+    for (const letter of letters) expect([letter, derivations[letter]]).toEqual([letter, expect.anything()]);
+    expect(Object.keys(derivations).filter((letter) => !letters.has(letter))).toEqual([]);
+    expect(Object.keys(lenders).filter((ndb) => !rows.some((row) => row.lenders?.includes(ndb)))).toEqual([]);
   });
 
   it("read a food's figures once", () => {

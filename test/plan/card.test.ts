@@ -119,7 +119,7 @@ describe("personCard", () => {
       `at least ${Math.floor(brings("iodine") * 10) / 10} µg`,
       `at least ${Math.floor((brings("iodine") / 150) * 100)}%`,
     ]);
-    expect(row(page, "fat")).toEqual(["fat", "15.1 g", "", ""]);
+    expect(row(page, "fat")).toEqual(["fat", "15.1 g c", "", ""]);
     const hatched = elements(page, "svg")
       .filter((svg) => elements(svg, "rect").some((rect) => attributes(rect).class === "unknown"))
       .map((svg) => attributes(svg)["aria-label"]);

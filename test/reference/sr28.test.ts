@@ -3,6 +3,7 @@ import { gunzipSync } from "node:zlib";
 import { beforeAll, describe, expect, it } from "vitest";
 import { type ComponentId, componentIds, components } from "../../src/food/components.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
+import { derivations } from "../../src/food/starter/derivation.ts";
 import { starterFoodInputs } from "../../src/food/starter/index.ts";
 import { equals, exact, over, times, toText } from "../../src/number/fraction.ts";
 
@@ -114,9 +115,18 @@ const inOne: Readonly<Record<string, string>> = {
   "kcal kcal": "1",
 };
 
+/** A figure of NUT_DATA with its source code, its derivation code and the food that it was taken from. */
+interface Theirs {
+  readonly value: string;
+  readonly unit: string;
+  readonly source: string;
+  readonly derivation: string;
+  readonly from: string;
+}
+
 interface Published {
-  /** By description: the value as printed, its unit, whether it was assumed zero. */
-  readonly figures: Map<string, { value: string; unit: string; assumed: boolean }>;
+  /** By description: the value as printed, its unit, and how the source came by it. */
+  readonly figures: Map<string, Theirs>;
   readonly weights: { amount: string; name: string; grams: string }[];
   description: string;
   refuse: string;
@@ -124,6 +134,7 @@ interface Published {
 }
 
 const published = new Map<string, Published>();
+const names = new Map<string, string>();
 
 /** The fields of each line of a file; of foods that are not wanted, no line. */
 function lines(name: string, wanted?: ReadonlySet<string>): string[][] {
@@ -176,11 +187,15 @@ describe.skipIf(!here)(title, () => {
     const nutrients = new Map(
       lines("NUTR_DEF").map(([number = "", unit = "", , name = ""]) => [number, { unit, name }]),
     );
-    for (const [id = "", number = "", value = "", , , source] of lines("NUT_DATA", wanted)) {
+    for (const [id = "", , name = ""] of lines("FOOD_DES")) names.set(id, name);
+    for (const [id = "", number = "", value = "", , , source = "", derivation = "", from = ""] of lines(
+      "NUT_DATA",
+      wanted,
+    )) {
       const nutrient = nutrients.get(number);
       // Energy stands there twice, in kcal and in kJ; vitamin D in IU has another description.
       if (!nutrient || nutrient.unit === "kJ") continue;
-      published.get(id)?.figures.set(nutrient.name, { value, unit: nutrient.unit, assumed: source === "7" });
+      published.get(id)?.figures.set(nutrient.name, { value, unit: nutrient.unit, source, derivation, from });
     }
     for (const [id = "", , amount = "", name = "", grams = ""] of lines("WEIGHT", wanted)) {
       published.get(id)?.weights.push({ amount, name, grams });
@@ -188,8 +203,8 @@ describe.skipIf(!here)(title, () => {
   });
 
   it("reads every nutrient by the description it was given here", () => {
-    const names = new Set(lines("NUTR_DEF").map(([, , , name]) => name));
-    for (const name of Object.keys(described)) expect([name, names.has(name)]).toEqual([name, true]);
+    const nutrients = new Set(lines("NUTR_DEF").map(([, , , name]) => name));
+    for (const name of Object.keys(described)) expect([name, nutrients.has(name)]).toEqual([name, true]);
     const covered = new Set([...Object.values(described), ...ownRules]);
     const held = componentIds.filter((id) =>
       starterFoodInputs.some((food) => food.per100g[id] !== undefined),
@@ -215,12 +230,75 @@ describe.skipIf(!here)(title, () => {
           food.id,
           id,
           value,
-          theirs.assumed,
+          theirs.source === "7",
         ]);
         compared += 1;
       }
     }
     expect(compared).toBeGreaterThan(14_000);
+  });
+
+  it("marks each figure that nobody measured in the food, as SRC_CD and DERIV_CD say", () => {
+    // README of the files, SRC_CD: 1, 6, 12 and 13 are analysed, 7 assumed zero, the rest calculated, imputed or told.
+    const analysed = ["1", "6", "12", "13"];
+    const counts = { calculated: 0, borrowed: 0, imputed: 0, otherForm: 0 };
+    for (const food of starterFoodInputs) {
+      for (const [name, id] of Object.entries(described)) {
+        const theirs = of(food).figures.get(name);
+        if (!theirs) continue;
+        const figure = food.per100g[id];
+        const ours = typeof figure === "object" && "value" in figure ? figure : undefined;
+        const { source, derivation, from } = theirs;
+        const at = [food.id, id, source, derivation, from];
+        // DERIV_CD: B… is based on another form or a similar food, T taken from another table.
+        const isBorrowed = source !== "7" && (from !== "" || /^(B|T$)/.test(derivation));
+        expect([...at, ours?.borrowedFrom !== undefined]).toEqual([...at, isBorrowed]);
+        if (isBorrowed && from !== "")
+          expect([...at, ours?.borrowedFrom]).toEqual([
+            ...at,
+            expect.stringContaining(`${names.get(from)} (NDB ${from})`),
+          ]);
+        const isCalculated = !["7", ...analysed].includes(source) && !/^(B|T$)/.test(derivation);
+        expect([...at, ours?.calculated !== undefined]).toEqual([...at, isCalculated]);
+        if (isBorrowed) counts.borrowed += 1;
+        if (isCalculated) counts.calculated += 1;
+        if (source === "4") counts.imputed += 1;
+        if (source === "4" && derivation.startsWith("B")) counts.otherForm += 1;
+      }
+    }
+    expect(counts).toMatchObject({ imputed: 2806, otherForm: 842 });
+    expect(counts.calculated + counts.borrowed).toBeGreaterThan(2806);
+  });
+
+  it("says of adjustments what DERIV_CD says", () => {
+    const words = new Map(lines("DERIV_CD").map(([code = "", text = ""]) => [code, text.toLowerCase()]));
+    const basis: Readonly<Record<string, string>> = {
+      "by carbohydrate": "carbohydrate",
+      "by fat": "fat;",
+      "by solids but fat": "non-fat solids",
+      "by protein": "protein",
+      "by solids": "solids; retention factors not used",
+      "by solids and retention factors": "solids; retention factors used",
+      "by yield": "yield",
+      "its share of vitamin a": "vitamin a",
+      "by recipe, of approximate proportions": "recipe; approximate ingredient proportions",
+      "the level that a standard sets": "product standard",
+      "from a label": "label",
+      "the mean of foods of its kind, by solids": "average values for food category; solids",
+      "the mean of foods of its kind": "average values for food category; no adjustment",
+      "from other figures of the food": "calculated rather than analyzed",
+      "another figure of the food, as it stands": "value used directly",
+    };
+    let compared = 0;
+    for (const { code, calculated, borrowed } of Object.values(derivations)) {
+      const says = basis[(calculated ?? borrowed ?? "").toLowerCase()];
+      if (code === "" || says === undefined) continue;
+      expect([code, words.get(code)]).toEqual([code, expect.stringContaining(says)]);
+      compared += 1;
+    }
+    expect(compared).toBe(15);
+    for (const { code } of Object.values(derivations))
+      expect([code, code === "" || words.has(code)]).toEqual([code, true]);
   });
 
   it("holds linoleic and alpha-linolenic acid to theirs, or to the undifferentiated acid of a plant food", () => {

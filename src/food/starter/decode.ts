@@ -4,8 +4,10 @@ import type { ComponentId } from "../components.ts";
 import type { Figure, FoodInput, FoodMeasure } from "../food.ts";
 import { cautions } from "./cautions.ts";
 import { coumarin } from "./coumarin.ts";
-import { fattyAcids, type Printed } from "./fattyAcids.ts";
+import { derivations } from "./derivation.ts";
+import { bare, fattyAcids, type Printed } from "./fattyAcids.ts";
 import { iodine } from "./iodine.ts";
+import { lenders } from "./lenders.ts";
 import {
   type Column,
   type FattyAcid,
@@ -50,14 +52,14 @@ function readFigures(row: Row, standIn: boolean): FoodInput["per100g"] {
   for (const name of Object.keys(panels) as PanelName[]) {
     const cells = row[name]?.split(" ") ?? [];
     panels[name].forEach((column: Column, i) => {
-      const cell = readCell(cells[i], column);
+      const cell = readCell(cells[i], column, row);
       if (!cell) return;
       if ("acid" in column) {
         acids[column.acid] = cell;
         return;
       }
       const id = column.component;
-      figures[id] = cell.presumed ? cell : cell.value;
+      figures[id] = bare(cell);
       if (id === "epa" || id === "dpa" || id === "dha") longChain[id] = cell;
     });
   }
@@ -71,13 +73,29 @@ function readFigures(row: Row, standIn: boolean): FoodInput["per100g"] {
   };
 }
 
-function readCell(cell: string | undefined, column: Column): Printed | undefined {
-  if (cell === undefined || cell === "-") return undefined;
-  const presumed = cell.endsWith("*");
-  const printed = presumed ? cell.slice(0, -1) : cell;
+const CELL = /^([\d.]+)(\*|[A-Za-z])?(\d)?$/;
+
+function readCell(cell: string | undefined, column: Column, row: Row): Printed | undefined {
+  const [, printed, letter, place] = CELL.exec(cell ?? "-") ?? [];
+  if (printed === undefined) return undefined;
   const scale = "scale" in column ? column.scale : undefined;
   const value = scale === undefined ? printed : toText(over(exact(printed), fraction(BigInt(scale))));
-  return presumed ? { value, presumed } : { value };
+  return { value, ...said(letter, place === undefined ? undefined : row.lenders?.split(" ")[Number(place)]) };
+}
+
+/** What the source says of how it came by a figure: of a letter, and of the number of a lender. */
+function said(letter: string | undefined, lender: string | undefined): Omit<Printed, "value"> {
+  if (letter === "*") return { presumed: true };
+  const how = letter === undefined ? undefined : derivations[letter];
+  if (how === undefined) return {};
+  const { calculated, borrowed = "" } = how;
+  const from =
+    lender === undefined ? "a like food, or another form of it" : `${lenders[lender]} (NDB ${lender})`;
+  const isBorrowed = how.borrowed !== undefined || lender !== undefined;
+  return {
+    ...(isBorrowed && { borrowedFrom: borrowed === "" ? from : `${from}, ${borrowed}` }),
+    ...(calculated !== undefined && { calculated }),
+  };
 }
 
 function readMeasures(text: string): readonly FoodMeasure[] {

@@ -125,13 +125,17 @@ export type VolumeMeasure = "cup" | "fl oz" | "tbsp" | "tsp" | "litre";
 
 /**
  * One food, compactly. In a panel, figures stand in the order of its columns, as printed in the
- * source: `-` is not given there, `*` after a figure is "assumed zero" (SR28 source code 7).
+ * source: `-` is not given there, `*` after a figure is "assumed zero" (SR28 source code 7). A letter
+ * after it says how the source came by it where nobody measured it (derivation.ts), a digit behind the
+ * letter from which of the row's lenders: `0.414S1` is of the second of them, brought over by solids.
  */
 export interface Row extends Partial<Readonly<Record<PanelName, string>>> {
   readonly id: string;
   readonly name: string;
   /** The food's number in SR28. */
   readonly ndb: string;
+  /** Numbers in SR28 of the foods that some of its figures were taken from. */
+  readonly lenders?: string;
   readonly state: State;
   /** `name grams; name grams`, each for one of it. */
   readonly measures?: string;

@@ -116,16 +116,17 @@ function withTies({ model, constraints }: Problem, settled: readonly Settled[]):
   return { model, constraints: [...constraints, ...tied] };
 }
 
-/** One factor moves all but the groups of a pot. */
+/** One factor moves all but the groups of a pot, every dish as a whole with it. */
 function movingOnly({ dishes, ranges }: Task, free: readonly LineAt[], factor: Fraction): Model {
   const isFree = (dish: number, line: number): boolean =>
     free.some((at) => at.dish === dish && at.line === line);
-  const bound = modelOf(dishes, ranges, []).movers.filter(
-    ({ dish, lines }) => !lines.some((line) => isFree(dish, line)),
-  );
-  const kept = bound.flatMap(({ dish, lines }) => lines.map((line) => ({ dish, line })));
+  const together = dishes.map(({ name = "" }) => [name, { least: ONE, most: ONE }] as const);
   const common = { least: over(factor, TEN), most: times(factor, TEN) };
-  return modelOf(dishes, { ...ranges, common }, kept);
+  const tied = { ...ranges, common, parts: new Map([...ranges.parts, ...together]) };
+  const kept = modelOf(dishes, tied, [])
+    .movers.filter(({ dish, lines }) => !lines.some((line) => isFree(dish, line)))
+    .flatMap(({ dish, lines }) => lines.map((line) => ({ dish, line })));
+  return modelOf(dishes, tied, kept);
 }
 
 /** A target is met to the letter, by the portion's size. */

@@ -20,12 +20,13 @@ export interface FitHow {
   /** Ends of the common factor: 1/10 to 10 unless told. Above 0. */
   readonly common?: FitRange;
   /**
-   * Ends of what a part may be over the common factor: half to double unless told. Parts go by their
-   * name, `sheet/part` where several sheets are fitted, a further sheet's base by the sheet's name.
-   * An adjustable line has its ends in the recipe, as `least` and `most`.
+   * Ends of what a part may be over its dish's factor: half to double unless told. Parts go by their
+   * name, `sheet/part` where several sheets are fitted. A further sheet goes by its name, its ends over
+   * the common factor: any, within 1/10 to 10 times its recipe, unless told. An adjustable line has its
+   * ends in the recipe, as `least` and `most`.
    */
   readonly parts?: { readonly [name: string]: FitRange };
-  /** Which of several sheets sets the common factor: the first by name unless told. */
+  /** Which of several sheets sets the common factor: the first by name that has held lines, unless told. */
   readonly base?: string;
   /** By which factor system shares of energy are reckoned: `atwater-general` unless told. */
   readonly system?: EnergyBy;
