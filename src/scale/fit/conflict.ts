@@ -2,7 +2,8 @@ import { equals, type Fraction, fraction, ONE, ZERO } from "../../number/fractio
 import { conflict as conflictingRows } from "../solve/conflict.ts";
 import type { Holding, Infeasible } from "../solve/programme.ts";
 import { isExact, withEnds } from "./constraints.ts";
-import { BASE, baseOfMover, type Mover, type Range } from "./model.ts";
+import type { Range } from "./halfToDouble.ts";
+import { BASE, baseOfMover, type Mover } from "./model.ts";
 import { isSame, openEnd, type RangeEnd, type Side, type Standing } from "./open.ts";
 import { type Layout, layOut, solve, stopped } from "./programme.ts";
 import type { Problem } from "./task.ts";

@@ -23,8 +23,9 @@ import type {
   Term,
 } from "../solve/programme.ts";
 import { type Constraint, isExact } from "./constraints.ts";
+import type { Range } from "./halfToDouble.ts";
 import { inLeast, isOnePortion, type Linear, less, type Point, valueAt } from "./linear.ts";
-import { amountAt, asWritten, BASE, baseOfMover, type Model, type Mover, type Range } from "./model.ts";
+import { amountAt, asWritten, BASE, baseOfMover, type Model, type Mover } from "./model.ts";
 
 /**
  * A fit as a linear programme, exact from end to end by the solver next door (`../solve`): it is
