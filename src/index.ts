@@ -256,7 +256,8 @@ export {
   roundToKitchen,
 } from "./scale/round.ts";
 export { type Scaled, type ScaleHow, scale } from "./scale/scale.ts";
-export { type Substitute, type SubstituteChange, Substitutes } from "./scale/substitute.ts";
+export type { OutsideServing } from "./scale/substitutes/opening.ts";
+export { type Substitute, type SubstituteChange, Substitutes } from "./scale/substitutes/result.ts";
 export { type SubstitutesHow, substitutes } from "./scale/substitutes.ts";
 export { type Axis, Sweep, type SweepHow, type SweepPoint, sweep } from "./scale/sweep.ts";
 export type { Silence, Target } from "./scale/target.ts";
@@ -278,7 +279,7 @@ export type { ColumnFormula, ColumnView, RowFormula, RowView } from "./sheet/gri
 export type { CellRef, CellValue, Failure, FormulaResult, RowRef } from "./sheet/own.ts";
 export type { RecipesById } from "./sheet/plan.ts";
 export { toRecipe } from "./sheet/recipe.ts";
-export { type Changes, revise } from "./sheet/revise.ts";
+export { type Changes, type LineChanges, revise } from "./sheet/revise.ts";
 export { Sheet, type SheetLine } from "./sheet/sheet.ts";
 export { type Bound, type Marks, Tally, type TallyData } from "./sheet/tally.ts";
 export { type CsvHow, toCsv } from "./table/csv.ts";

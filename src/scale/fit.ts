@@ -27,11 +27,9 @@ export type { FitSuggestion } from "./fit/suggestion.ts";
  *
  * Of several sheets eaten together each has a factor of its own, its base's, and its parts and lines
  * depart from that: `(factor − its dish's factor) / common factor`. The common factor is that of the
- * first sheet by name that has held lines, or of `how.base`; it is what sizes are measured by. What size
- * the dishes have beside each other costs nothing, as one serves more of this and less of that before one
- * changes how either is cooked: departures come first, and among equal answers the dishes are as near to
- * the common factor as they can be (the sum of `factor / common − 1`, a fall counted twice), so that they
- * share it where nothing asks them apart; then the common factor is nearest 1, then names decide.
+ * first sheet by name that has held lines, or of `how.base`: the one that sizes are measured by. How far a
+ * further sheet's factor is from it counts like any departure, so that dishes share it where nothing asks
+ * them apart, and none is swollen or left out to spare a line of another.
  *
  * - An adjustable line stays between half and double its ratio; its own `least` and `most`, grams of
  *   one portion, replace that. It vanishes only where its `least` is 0. Parts stay between half and

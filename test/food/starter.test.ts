@@ -10,6 +10,10 @@ import { panels } from "../../src/food/starter/row.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { exact } from "../../src/number/fraction.ts";
+import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
+import type { Person } from "../../src/person/person.ts";
+import { doseCheck } from "../../src/person/portion/doses.ts";
+import { sheet } from "../../src/sheet/build.ts";
 
 const rows = shelves.flat().flatMap((shelf) => shelf.foods);
 
@@ -70,7 +74,7 @@ describe("starter foods", () => {
         origin: expect.any(String),
         aisle: expect.any(String),
       });
-      expect(f.source).toMatch(/^USDA SR28, NDB \d{5}$/);
+      expect(f.source).toMatch(/^USDA SR28, NDB \d{5}(, by dry matter)?$/);
     }
   });
 
@@ -256,7 +260,36 @@ describe("iodine of starter foods", () => {
     });
     // A spoonful of kelp (5 g) passes EFSA's 600 µg a day; a sheet of nori (2.6 g) does not reach it.
     if (id === "kelp-raw") expect((Number(value) * 5) / 100).toBeGreaterThan(600);
-    if (id === "laver-raw") expect((Number(most) * 2.6) / 100).toBeLessThan(600);
+  });
+
+  // 10 sheets are 26 g (SR28, WEIGHT of NDB 11446); 2.6 g × 36.9 (16 to 200) µg.
+  it("of a sheet of nori is that of a dry one: about 96 µg, from 42 to 520", () => {
+    const s = sheet(
+      {
+        name: "Roll",
+        portions: 1,
+        lines: [{ key: "nori", food: "nori-dried", amount: "1 sheet", scaling: "per-portion" }],
+      },
+      starterFoods,
+    );
+    const { value, least, most, bound, ranged, derived } = s.portion("iodine");
+    expect([value, least, most].map(String)).toEqual(["95.94", "41.6", "520"]);
+    expect([bound, ranged, derived]).toEqual(["between", ["nori"], ["nori"]]);
+    const child: Person = { sex: "female", age: 3, mass: "15 kg", height: "0.95 m", activity: "active" };
+    for (const authority of ["eu", "us"] as const) {
+      const { rows } = doseCheck(s, { child: referenceIntakes(authority, child) });
+      const iodine = rows.find(({ of }) => of === "iodine");
+      expect([authority, iodine?.people.map(({ verdict }) => verdict)]).toEqual([authority, ["may-be-past"]]);
+    }
+  });
+
+  it("of raw laver has no sheet to be weighed by", () => {
+    expect(food("laver-raw").measures?.map(({ name }) => name)).toEqual(["tbsp"]);
+    expect(food("nori-dried").measures).toEqual([{ name: "sheet", grams: "2.6" }]);
+    expect(food("nori-dried").per100g).not.toHaveProperty("vitaminC");
+    expect(food("nori-dried").per100g.protein).toMatchObject({
+      derived: expect.stringMatching(/dry matter/),
+    });
   });
 });
 
@@ -366,6 +399,7 @@ describe("cautions of starter foods", () => {
     ["wakame-raw", "iodine-seaweed"],
     // Laver, sold as nori, is a red seaweed; what is advised of brown ones is not said of it.
     ["laver-raw", "iodine-nori"],
+    ["nori-dried", "iodine-nori"],
     ["beef-liver-braised", "vitamin-a-liver"],
     ["chicken-liver-raw", "vitamin-a-liver"],
     ["grapefruit-raw", "grapefruit-medicines"],

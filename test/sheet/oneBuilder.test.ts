@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
 import { amount, gramsOf } from "../../src/measure/amount.ts";
-import { exact, times, toText, ZERO } from "../../src/number/fraction.ts";
+import { exact, over, times, toText, ZERO } from "../../src/number/fraction.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { substitutes } from "../../src/scale/substitutes.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -60,7 +60,8 @@ describe("a sheet made of another", () => {
       starterFoods,
     ).lines;
     const grams = (written: unknown): string => toText(gramsOf(amount(String(written))) ?? ZERO);
-    const half = cup?.exactGrams ?? ZERO;
+    // As far from the amount as they were.
+    const half = times(cup?.exactGrams ?? ZERO, over(first?.grams ?? ZERO, exact(300)));
     expect([grams(line?.least), grams(line?.most)]).toEqual([toText(half), toText(times(half, exact(4)))]);
   });
 

@@ -1,5 +1,5 @@
 import { usCustomary } from "../../measure/data/us-customary.ts";
-import { exact, fraction, minus, over, toText } from "../../number/fraction.ts";
+import { exact, fraction, minus, over, times, toText } from "../../number/fraction.ts";
 import type { ComponentId } from "../components.ts";
 import type { Figure, FoodInput, FoodMeasure } from "../food.ts";
 import { cautions } from "./cautions.ts";
@@ -33,7 +33,7 @@ export function foodInput(shelf: Shelf, row: Row): FoodInput {
       figures ??= readFigures(row, origin === "plant" && !row.otherIsomers);
       return figures;
     },
-    source: `USDA SR28, NDB ${row.ndb}`,
+    source: `USDA SR28, NDB ${row.ndb}${row.dryMatter === undefined ? "" : ", by dry matter"}`,
     ...(measures.length > 0 && { measures, measuredWith: "us" as const }),
     ...(row.density && { density: density(row.density, measures) }),
     ...(row.refuse && { edibleShare: edibleShare(row.refuse) }),
@@ -65,6 +65,8 @@ function readFigures(row: Row, standIn: boolean): FoodInput["per100g"] {
   }
   const iodineFigure = Object.hasOwn(iodine, row.id) ? iodine[row.id] : undefined;
   const coumarinFigure = Object.hasOwn(coumarin, row.id) ? coumarin[row.id] : undefined;
+  for (const id of row.none ?? [])
+    figures[id] = { value: "0", presumed: true, source: "presumed zero: neither fermented nor mixed" };
   return {
     ...figures,
     ...fattyAcids(acids, longChain, standIn),
@@ -80,7 +82,11 @@ function readCell(cell: string | undefined, column: Column, row: Row): Printed |
   if (printed === undefined) return undefined;
   const scale = "scale" in column ? column.scale : undefined;
   const value = scale === undefined ? printed : toText(over(exact(printed), fraction(BigInt(scale))));
-  return { value, ...said(letter, place === undefined ? undefined : row.lenders?.split(" ")[Number(place)]) };
+  const how = said(letter, place === undefined ? undefined : row.lenders?.split(" ")[Number(place)]);
+  const { dryMatter } = row;
+  if (dryMatter === undefined || how.presumed) return { value, ...how };
+  const dried = toText(over(times(exact(value), fraction(100n)), exact(dryMatter)));
+  return { value: dried, derived: `by dry matter, ${dryMatter} g in 100 g of the raw food`, ...how };
 }
 
 /** What the source says of how it came by a figure: of a letter, and of the number of a lender. */

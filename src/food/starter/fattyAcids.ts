@@ -8,6 +8,7 @@ export interface Printed {
   readonly value: string;
   readonly presumed?: true;
   readonly calculated?: string;
+  readonly derived?: string;
   readonly borrowedFrom?: string;
 }
 

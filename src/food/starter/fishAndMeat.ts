@@ -123,7 +123,7 @@ export const fishAndMeat: readonly Shelf[] = [
         aminoAcids: "0.260k 0.904k 1.050k 1.950k 2.172k 0.665k 0.272k 0.992k 0.862k 1.067k 2.247k 0.501k 1.410k 2.540k 4.001k 1.341k 1.047k 0.929k",
       },
       {
-        id: "mussels-cooked", ndb: "15165", state: "cooked", name: "Mussels, blue, boiled or steamed",
+        id: "mussels-cooked", ndb: "15165", none: ["alcohol"], state: "cooked", name: "Mussels, blue, boiled or steamed",
         refuse: "0", factors: "4.27 9.02 4.11",
         allergens: ["molluscs"],
         proximates: "172n 23.80 4.48 7.39n 0.0* - - 61.15 3.18 -",
@@ -142,7 +142,7 @@ export const fishAndMeat: readonly Shelf[] = [
     foods: [
       {
         id: "chicken-breast-raw", ndb: "05062", lenders: "05071", state: "raw", name: "Chicken breast, no skin or bone, raw",
-        measures: "breast half 272", refuse: "0", factors: "4.27 9.02 3.87",
+        measures: "piece 272", refuse: "0", factors: "4.27 9.02 3.87",
         allergens: [],
         proximates: "120n 22.50 2.62 0.00* 0.0* 0.00* - 73.90 1.13 0.0*",
         fats: "0.563n 0.689n 0.424n 0.007n 0.319 0.317 0.013 0.013 0.000 0.048 0.003 0.006 0.004 73",

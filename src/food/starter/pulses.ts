@@ -196,7 +196,7 @@ export const pulses: readonly Shelf[] = [
         aminoAcids: "0.093 0.296 0.344 0.598 0.602 0.085 0.127 0.384 0.242 0.394 0.744 0.203 0.367 0.984 1.426 0.371 0.344 0.367",
       },
       {
-        id: "lupin-seeds-boiled", ndb: "16077", state: "cooked", name: "Lupin seeds, boiled without salt",
+        id: "lupin-seeds-boiled", ndb: "16077", none: ["alcohol"], state: "cooked", name: "Lupin seeds, boiled without salt",
         measures: "cup 166", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: ["lupin"],
         proximates: "119n 15.57 2.92 9.88n 2.8i - - 71.08 0.55 -",
@@ -274,7 +274,7 @@ export const pulses: readonly Shelf[] = [
         aminoAcids: "0.126 0.331 0.300 0.745 0.745 0.141 0.124 0.488 0.336 0.324 0.724 0.267 0.446 1.348 2.020 0.434 0.686 0.665",
       },
       {
-        id: "tofu-firm", ndb: "16426", lenders: "16159", state: "as sold", name: "Tofu, firm, set with calcium sulphate",
+        id: "tofu-firm", ndb: "16426", none: ["alcohol"], lenders: "16159", state: "as sold", name: "Tofu, firm, set with calcium sulphate",
         measures: "cup 252; block 324", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: ["soya"],
         proximates: "144n 17.27 8.72 2.78n 2.3z - - 69.83 1.40 -",
@@ -319,7 +319,7 @@ export const pulses: readonly Shelf[] = [
         aminoAcids: "0.038 0.108 0.114 0.186 0.131 0.027 0.000 0.113 0.089 0.117 0.187 0.061 0.104 0.288 0.487 0.103 0.147 0.140",
       },
       {
-        id: "soya-drink-unsweetened-fortified", ndb: "16222", lenders: "16120", state: "as sold", name: "Soya drink, unsweetened, with added calcium, vitamins A and D",
+        id: "soya-drink-unsweetened-fortified", ndb: "16222", none: ["alcohol"], lenders: "16120", state: "as sold", name: "Soya drink, unsweetened, with added calcium, vitamins A and D",
         fortifiedWith: ["calcium", "vitaminARae", "vitaminD"],
         measures: "cup 243", density: "cup", refuse: "0",
         aisle: "dairy and alternatives", allergens: ["soya"],

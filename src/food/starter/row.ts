@@ -137,6 +137,11 @@ export interface Row extends Partial<Readonly<Record<PanelName, string>>> {
   /** Numbers in SR28 of the foods that some of its figures were taken from. */
   readonly lenders?: string;
   readonly state: State;
+  /**
+   * Grams of dry matter in 100 g of the food that the figures are of, where this one is that food dried:
+   * its figures are then worked out by dry matter, as if it held no water at all.
+   */
+  readonly dryMatter?: string;
   /** `name grams; name grams`, each for one of it. */
   readonly measures?: string;
   /** The one among `measures` that the density follows from. */
@@ -145,6 +150,8 @@ export interface Row extends Partial<Readonly<Record<PanelName, string>>> {
   readonly refuse?: string;
   /** Energy by which the source's figure was computed, kcal per gram of protein, fat, carbohydrate. */
   readonly factors?: string;
+  /** What the source leaves out and the food cannot hold, by what it is: it is presumed to have none. */
+  readonly none?: readonly ComponentId[];
   /** Set where 18:2 and 18:3 may hold other acids than linoleic and alpha-linolenic. */
   readonly otherIsomers?: true;
   /** What was added to it, as its name in the source says. */

@@ -617,7 +617,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "laver-raw", ndb: "11446", lenders: "11445", state: "raw", name: "Laver (nori), raw",
-        measures: "sheet 2.6; tbsp 5", refuse: "0", factors: "2.44 8.37 3.57",
+        measures: "tbsp 5", refuse: "0", factors: "2.44 8.37 3.57",
         allergens: [], cautions: ["iodine-nori"], otherIsomers: true,
         proximates: "35n 5.81 0.28 5.11n 0.3i 0.49S0 - 85.03 3.77 0.0*",
         fats: "0.061 0.025 0.110 0.000* 0.004 - 0.001 - - 0.009 0.080 0.000 0.000 0*",
@@ -625,6 +625,17 @@ export const vegetables: readonly Shelf[] = [
         vitamins: "39.0 0.098 0.446 1.470 0.521i 0.159 146i 146i 0* 146n 0.00* 1.00o 0.0* 4.0T0 10.4S0",
         retinoids: "260n 0* 3121o 0* 0* 0* 0*",
         others: "- 0* 0* -",
+        aminoAcids: "0.043 0.232 0.259 0.501 0.222 0.145 0.100 0.273 0.254 0.402 0.285 0.140 0.651 0.567 0.547 0.363 0.251 0.299",
+      },
+      // SR28 weighs its sheets (10 are 26 g) beside raw laver, 85 % water: they are dry ones. What it imputed
+      // of the raw food, and vitamins, which drying takes, are left out; so is the little water of a sheet.
+      {
+        id: "nori-dried", ndb: "11446", state: "dry", dryMatter: "14.97", name: "Nori, dried sheets of laver",
+        measures: "sheet 2.6", refuse: "0", factors: "2.44 8.37 3.57",
+        allergens: [], cautions: ["iodine-nori"], otherIsomers: true,
+        proximates: "35n 5.81 0.28 5.11n - - - - 3.77 0.0*",
+        fats: "0.061 0.025 0.110 0.000* - - - - - - 0.080 0.000 0.000 0*",
+        minerals: "48 356 70 2 58 1.80 1.05 0.264 0.988 - -",
         aminoAcids: "0.043 0.232 0.259 0.501 0.222 0.145 0.100 0.273 0.254 0.402 0.285 0.140 0.651 0.567 0.547 0.363 0.251 0.299",
       },
       {

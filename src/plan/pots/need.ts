@@ -15,13 +15,13 @@ import { type Constraint, demandConstraint, quotientAt } from "../../scale/fit/c
 import type { ReadDemand } from "../../scale/fit/demands.ts";
 import { ONE_PORTION, type Point } from "../../scale/fit/linear.ts";
 import { amountAt, BASE, type LineAt, type Model, modelOf, nameIn } from "../../scale/fit/model.ts";
-import { factorsAt, ties } from "../../scale/fit/pot/tied.ts";
 import { readTask } from "../../scale/fit/read.ts";
 import { type Problem, problemOf, type Task } from "../../scale/fit/task.ts";
 import { energySystem } from "../../sheet/energy.ts";
 import type { LineFactors } from "../groups.ts";
 import type { ReadMeal } from "../readMeal.ts";
 import type { Want } from "../readPerson.ts";
+import { factorsAt, ties } from "./tiedPortion.ts";
 
 /** Groups of lines that a pot holds, by a line of each; ratios are taken to the first. */
 export interface PotGroups {

@@ -33,8 +33,8 @@ export interface FitFactor {
   /** Its factor over its dish's: 1.5 is half as much again for the size of the dish. Of a sheet, over the common factor. */
   readonly ratio: Fraction;
   /**
-   * How far its factor is from its dish's, over the common factor: what a fit makes least. Of one sheet
-   * that is `ratio` less 1; a sheet as a whole departs from nothing, and has 0.
+   * How far its factor is from its dish's, a sheet's from the common one, over the common factor: what a
+   * fit makes least. Of one sheet alone that is `ratio` less 1.
    */
   readonly departure: Decimal;
   readonly exactDeparture: Fraction;
@@ -122,7 +122,7 @@ export class Answer {
     const { kind, name } = mover;
     const base = this.#baseRatio(mover);
     const exactFactor = times(own, this.common);
-    const exactDeparture = kind === "dish" ? ZERO : minus(own, base);
+    const exactDeparture = minus(own, base);
     return {
       kind: kind === "dish" ? "sheet" : kind,
       name,

@@ -14,13 +14,13 @@ import {
   ZERO,
 } from "../../number/fraction.ts";
 import type { Demand } from "../demand.ts";
-import { moverText, standingText } from "./conflict.ts";
+import { moverText, proportionText, standingText } from "./conflict.ts";
 import { type Constraint, isExact, withEnds } from "./constraints.ts";
 import { valueAt } from "./linear.ts";
 import { asWritten, proportionsAt } from "./model.ts";
 import type { Side } from "./open.ts";
 import { type Found, meet, totalDeparture } from "./task.ts";
-import { differenceText, factorText, gramsText, listText, subjectUnit, timesText } from "./words.ts";
+import { differenceText, factorText, gramsText, listText, subjectUnit } from "./words.ts";
 
 /** A demand, or a line's own bound, that the answer stands right at. */
 export class FitBinding {
@@ -169,7 +169,6 @@ function changesText(found: Found, eased: Found): string {
   const { model } = found.problem;
   const [before, after] = [proportionsAt(model, found.point), proportionsAt(model, eased.point)];
   const gains = model.movers.flatMap((mover, j) => {
-    if (mover.kind === "dish") return [];
     const [was, is] = [before[j] ?? ONE, after[j] ?? ONE];
     const gain = minus(away(was), away(is));
     return gain.n > 0n ? [{ mover, was, is, gain }] : [];
@@ -179,7 +178,7 @@ function changesText(found: Found, eased: Found): string {
     .slice(0, 3)
     .map(
       ({ mover, was, is }) =>
-        `${moverText(mover)} ${is.n === is.d ? "back to" : "to"} ${timesText(is)} (now ${factorText(was)} times)`,
+        `${moverText(mover)} ${is.n === is.d ? "back to" : "to"} ${proportionText(mover, is)} (now ${factorText(was)} times)`,
     );
   return changes.length > 0 ? listText(changes) : "all nearer to the recipe's proportions";
 }

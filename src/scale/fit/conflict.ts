@@ -1,8 +1,9 @@
-import { type Fraction, fraction, ZERO } from "../../number/fraction.ts";
+import { equals, type Fraction, fraction, ONE, ZERO } from "../../number/fraction.ts";
 import { conflict as conflictingRows } from "../solve/conflict.ts";
 import type { Holding, Infeasible } from "../solve/programme.ts";
 import { isExact, withEnds } from "./constraints.ts";
-import { BASE, baseOfMover, type Mover, type Range } from "./model.ts";
+import type { Range } from "./halfToDouble.ts";
+import { BASE, baseOfMover, type Mover } from "./model.ts";
 import { isSame, openEnd, type RangeEnd, type Side, type Standing } from "./open.ts";
 import { type Layout, layOut, solve, stopped } from "./programme.ts";
 import type { Problem } from "./task.ts";
@@ -147,9 +148,8 @@ export function standingText(standing: Standing): string {
 
 /** What a mover may be or is: of a sheet, so many times the common factor. */
 export function proportionText({ kind }: Pick<Mover, "kind">, ratio: Fraction, rounding?: Rounding): string {
-  return kind === "dish"
-    ? `${factorText(ratio, rounding)} times the common factor`
-    : timesText(ratio, rounding);
+  if (kind !== "dish") return timesText(ratio, rounding);
+  return equals(ratio, ONE) ? "the common factor" : `${factorText(ratio, rounding)} times the common factor`;
 }
 
 /** A line goes by its key; what is no line says what it is: `the sauce part`. */

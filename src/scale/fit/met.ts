@@ -40,7 +40,7 @@ export abstract class Met extends Shown {
     return this.#answer.factors;
   }
 
-  /** Those parts and lines that left their dish's factor. */
+  /** Those of them that left their dish's factor, or the common one. */
   get departures(): readonly FitFactor[] {
     return this.factors.filter(({ exactDeparture }) => exactDeparture.n !== 0n);
   }

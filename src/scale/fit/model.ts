@@ -1,20 +1,14 @@
-import { type Fraction, fraction, ONE, over, ZERO } from "../../number/fraction.ts";
+import { type Fraction, ONE, over } from "../../number/fraction.ts";
 import { compareText } from "../../number/text.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { type Group, groupsOf } from "./groups.ts";
+import { ANY, lineRange, partRange, type Range } from "./halfToDouble.ts";
 import type { Linear, Point } from "./linear.ts";
 
 /** A sheet to be fitted; alone it has no name. */
 export interface Dish {
   readonly name: string | undefined;
   readonly sheet: Sheet;
-}
-
-/** Ends of what a factor over another may be. */
-export interface Range {
-  readonly least: Fraction;
-  /** Open where only a line's own `most` holds it. */
-  readonly most: Fraction | undefined;
 }
 
 /** What has a factor of its own: an adjustable line, a part, or a further sheet as a whole. */
@@ -72,13 +66,6 @@ export interface Freed {
 }
 
 const NONE: Freed = { lines: [], within: "usual" };
-
-/** Half to double: what a ratio may become unless told. */
-const USUAL: Range = { least: /* @__PURE__ */ fraction(1n, 2n), most: /* @__PURE__ */ fraction(2n) };
-/** A line's own least or most is grams of one portion, a row of its own, and replaces that end. */
-const OWN_LEAST: Range = { least: ZERO, most: USUAL.most };
-const OWN_MOST: Range = { least: USUAL.least, most: undefined };
-const ANY: Range = { least: ZERO, most: undefined };
 
 /**
  * Sorts lines by how they move: with their dish's base, or alone or in a part beside it. One dish's
@@ -173,14 +160,12 @@ function sheetOf(dish: number, base: Named | undefined, dishes: readonly Dish[],
 
 function rangeOf(group: Named, dishes: readonly Dish[], { parts }: Ranges, freed: Freed): Range {
   if (group.kind !== "line") {
-    const told = parts.get(group.name);
-    return told ? { ...USUAL, ...told } : USUAL;
+    return partRange(parts.get(group.name));
   }
   const line = dishes[group.dish]?.sheet.plan.lines[group.lines[0] ?? 0];
   const isFreed = line?.line.scaling !== "adjustable" && freed.within === "any";
   if (isFreed || group.isDose) return ANY;
-  if (line?.least === undefined) return line?.most === undefined ? USUAL : OWN_MOST;
-  return line.most === undefined ? OWN_LEAST : ANY;
+  return lineRange(line);
 }
 
 /** The point that the recipe was written at. */

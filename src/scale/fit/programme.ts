@@ -23,8 +23,9 @@ import type {
   Term,
 } from "../solve/programme.ts";
 import { type Constraint, isExact } from "./constraints.ts";
+import type { Range } from "./halfToDouble.ts";
 import { inLeast, isOnePortion, type Linear, less, type Point, valueAt } from "./linear.ts";
-import { amountAt, asWritten, BASE, baseOfMover, type Model, type Mover, type Range } from "./model.ts";
+import { amountAt, asWritten, BASE, baseOfMover, type Model, type Mover } from "./model.ts";
 
 /**
  * A fit as a linear programme, exact from end to end by the solver next door (`../solve`): it is
@@ -185,24 +186,15 @@ function termsOf(model: Model, whole: Linear): { terms: Term[]; constant: bigint
 
 const TWO: Fraction = /* @__PURE__ */ fraction(2n);
 
-/**
- * The sum of departures; of several sheets, then how far their factors are from the common one; then how
- * far that is from 1; then each mover by its name. A fall counts twice.
- */
+/** The sum of departures, a fall counted twice; then how far the common factor is from 1; then each by its name. */
 export function departures({ movers }: Model): Objective[] {
-  const [total, sizes, each]: [Term[], Term[], Term[][]] = [[], [], []];
-  movers.forEach(({ kind, isDose }, j) => {
-    if (isDose) return;
-    const away = [
-      { variable: 2 * j, coefficient: ONE },
-      { variable: 2 * j + 1, coefficient: TWO },
-    ];
-    (kind === "dish" ? sizes : total).push(...away);
-    each.push(away);
-  });
   const u = 2 * movers.length;
   const common = [u, u + 1].map((variable) => ({ variable, coefficient: ONE }));
-  return [total, ...(sizes.length > 0 ? [sizes] : []), common, ...each];
+  const each = movers.flatMap(({ isDose }, j): Term[][] => {
+    const rise = { variable: 2 * j, coefficient: ONE };
+    return isDose ? [] : [[rise, { variable: 2 * j + 1, coefficient: TWO }]];
+  });
+  return [each.flat(), common, ...each];
 }
 
 /** An objective that is least where a quantity is. */

@@ -6,7 +6,8 @@ import { type EnergyBy, energySystem } from "../../sheet/energy.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { askedOf } from "./brought.ts";
 import { readDemands } from "./demands.ts";
-import { type Dish, modelOf, type Range, type Ranges } from "./model.ts";
+import type { Range } from "./halfToDouble.ts";
+import { type Dish, modelOf, type Ranges } from "./model.ts";
 import type { Task } from "./task.ts";
 
 /** Ends of a factor or of a ratio; one left out stays as usual. */

@@ -5,6 +5,7 @@ import type { Bound } from "../../sheet/tally.ts";
 import { figure, showFigure, showPercent } from "../../table/figure.ts";
 import { type Cell, type Row, type Table, table } from "../../table/table.ts";
 import type { FitFactor, FitOutcome } from "./answer.ts";
+import { proportionText } from "./conflict.ts";
 import type { Met } from "./met.ts";
 import type { Missed } from "./missed.ts";
 import { boundText, departureText, pointsText } from "./words.ts";
@@ -128,7 +129,11 @@ function factorsTable(common: Fraction, factors: readonly FitFactor[]): Table {
       ...factors.map(({ kind, name, exactFactor, ratio, kept }) => [
         kind === "line" ? name : `the ${name} ${kind}`,
         figure(exactFactor),
-        kept ? "kept as written: not all is known of it" : kind === "sheet" ? "" : departureText(ratio),
+        kept
+          ? "kept as written: not all is known of it"
+          : kind === "sheet"
+            ? proportionText({ kind: "dish" }, ratio)
+            : departureText(ratio),
       ]),
     ],
   });

@@ -128,14 +128,12 @@ export function together(
 
 /**
  * A fit of several sheets written out once more, in binary floats. Columns are factors over the common
- * one: each dish's, that of the first with held lines being 1, and each part's and line's; the last is one
- * over the common factor.
+ * one: each dish's, that of the first with held lines being 1, and each part's and line's; `u` is one over
+ * the common factor.
  */
 export interface TogetherModel {
   readonly model: Model;
   readonly u: number;
-  /** Of each further dish. */
-  readonly sizes: readonly number[];
 }
 
 export function togetherModel({ dishes, demands }: Meal): TogetherModel {
@@ -149,7 +147,12 @@ export function togetherModel({ dishes, demands }: Meal): TogetherModel {
   const lead = places.find(hasHeld) ?? 0;
   const sizes = places.map((d) => (d === lead ? model.column(0, 1, 1) : model.column(0, 0, inf)));
   const further = sizes.filter((_, d) => d !== lead);
+  const departs = (column: number, from: number): void => {
+    const [rise, fall] = [model.column(1, 0, inf), model.column(2, 0, inf)];
+    model.row(0, 0, [column, 1], [from, -1], [rise, -1], [fall, 1]);
+  };
   for (const size of further) {
+    departs(size, sizes[lead] as number);
     model.row(0, inf, [size, 1], [u, -0.1]);
     model.row(-inf, 0, [size, 1], [u, -10]);
   }
@@ -171,8 +174,7 @@ export function togetherModel({ dishes, demands }: Meal): TogetherModel {
       const f = model.column(0, 0, inf);
       model.row(0, inf, [f, 1], [size, -low]);
       if (high !== inf) model.row(-inf, 0, [f, 1], [size, -high]);
-      const [rise, fall] = [model.column(1, 0, inf), model.column(2, 0, inf)];
-      model.row(0, 0, [f, 1], [size, -1], [rise, -1], [fall, 1]);
+      departs(f, size);
       own.set(group, f);
     });
     recipe.lines.forEach((_, i) => {
@@ -202,5 +204,5 @@ export function togetherModel({ dishes, demands }: Meal): TogetherModel {
     if (least !== undefined) model.row(0, inf, ...terms(least));
     if (most !== undefined) model.row(-inf, 0, ...terms(most));
   }
-  return { model, u, sizes: further };
+  return { model, u };
 }
