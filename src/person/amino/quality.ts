@@ -18,7 +18,8 @@ import { britishEnglish, type Language } from "../../table/language.ts";
 import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
-import type { Person } from "../person.ts";
+import { countedMass, isUnder18 } from "../body.ts";
+import type { Facts, Person } from "../person.ts";
 import { type Eaten, type EatenPortion, readEaten } from "../portion/eaten.ts";
 import { readPerson } from "../readPerson.ts";
 import { type Digestibility, digestedShare, toldShare } from "./digestibility.ts";
@@ -64,6 +65,8 @@ export class ProteinQuality extends Shown {
   readonly told: Fraction;
   /** Of an adult's safe level of protein for a day (0.83 g per kg); nothing without a person. */
   readonly safeLevel: { readonly share: Fraction; readonly bound: Bound } | undefined;
+  /** Why no requirement is told for a person, where none is. */
+  readonly note: string | undefined;
   readonly name: string;
 
   /** @internal Use {@link proteinQuality}. */
@@ -74,8 +77,8 @@ export class ProteinQuality extends Shown {
     this.aminoAcids = made.aminoAcids;
     this.scores = made.scores;
     this.told = made.told;
-    this.told = made.told;
     this.safeLevel = made.safeLevel;
+    this.note = made.note;
   }
 
   override toTables(language: Language = britishEnglish): readonly Table[] {
@@ -85,7 +88,7 @@ export class ProteinQuality extends Shown {
 
 /** Options of {@link proteinQuality}. */
 export interface ProteinQualityHow {
-  /** Whose requirement the portion is held against; adults only have one here. */
+  /** Whose requirement the portion is held against: an adult's, neither pregnant nor breastfeeding. */
   readonly person?: Person;
   /** Scoring patterns; WHO/FAO/UNU 2007 for adults and FAO 2013 for above 3 years, unless told. */
   readonly patterns?: readonly PatternId[];
@@ -125,7 +128,8 @@ export function proteinQuality(eaten: Eaten, how: ProteinQualityHow = {}): Prote
   const portion = readEaten(eaten, "comparison-malformed");
   checkFields(how, ["person", "patterns", "digestibility"], "comparison-malformed");
   const patterns = readPatterns(how.patterns);
-  const mass = how.person === undefined ? undefined : readPerson(how.person).mass;
+  const facts = how.person && readPerson(how.person);
+  const mass = facts && isAdultAlone(facts) ? countedMass(facts) : undefined;
   const protein = portion.brings("protein");
   const contents = (Object.keys(aminoAcids) as AminoName[]).map((of): AminoContent => {
     const amount = gramsOf(portion, of);
@@ -145,7 +149,15 @@ export function proteinQuality(eaten: Eaten, how: ProteinQualityHow = {}): Prote
     scores: patterns.map((pattern) => scoreBy(pattern, contents, digested)),
     told,
     safeLevel: mass && safeLevelOf(protein, mass),
+    note: facts && !mass ? ADULTS_ALONE : undefined,
   });
+}
+
+const ADULTS_ALONE =
+  "requirements of a day are of adults neither pregnant nor breastfeeding: none is told for this person";
+
+function isAdultAlone(facts: Facts): boolean {
+  return !isUnder18(facts) && !facts.pregnant && !facts.breastfeeding;
 }
 
 function readPatterns(given: readonly PatternId[] | undefined): readonly PatternId[] {
