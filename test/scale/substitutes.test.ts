@@ -333,7 +333,7 @@ describe("the amount of a substitute", () => {
   // By the rule as the page tells it, in doubles, from the table's own figures.
   it("brings just what the line did, and is within what a cook would serve, whatever the foods", () => {
     const of = (food: string, c: "energy" | "protein" | "sodium"): number =>
-      Number(toText(readFigure(starterFoods.get(food), c).value)) / 100;
+      readFigure(starterFoods.get(food), c).value.toNumber() / 100;
     const seen = { found: 0, outside: 0 };
     fc.assert(
       fc.property(
