@@ -228,7 +228,7 @@ function nestedReader(nested: Sheet): AmountReader {
           'write a mass, "2 portions" or "1/2 batch"',
         );
       }
-      return { grams: times(a.exact, one), by: { kind: "measure", measure: a.unit, grams: one } };
+      return { grams: times(a.value, one), by: { kind: "measure", measure: a.unit, grams: one } };
     },
   };
 }

@@ -1,5 +1,5 @@
 import { formatAmount } from "../measure/format.ts";
-import { equals, toText } from "../number/fraction.ts";
+import { equals, exact, toText } from "../number/fraction.ts";
 import type { Recipe, WrittenAmount } from "../recipe/document.ts";
 import { recipe } from "../recipe/recipe.ts";
 import { checkSheet } from "./given.ts";
@@ -36,9 +36,9 @@ function amountNow(s: Sheet, i: number): WrittenAmount {
   if (!line || !reader || !now) return "0 g";
   const written = reader.read(line.amount);
   // One tablespoon is not another: the same unit can be of another set by now.
-  const { exact: figure, unit, size } = written;
+  const { value: figure, unit, size } = written;
   const sizes = size && now.size ? equals(size, now.size) : size === now.size;
-  const same = unit === now.unit && equals(figure, now.exact) && sizes;
+  const same = unit === now.unit && equals(figure, now.value) && sizes;
   const { measures } = s.origin;
   return same ? line.amount : formatAmount(now, measures === undefined ? {} : { measures });
 }
@@ -47,5 +47,5 @@ function cookingNow(s: Sheet): { cookedMass?: string; yieldFactor?: string; yiel
   const { cooking } = s.values;
   if (cooking.by === "mass") return { cookedMass: `${toText(cooking.mass)} g` };
   if (cooking.presumed) return { yieldFactor: toText(cooking.factor), yieldPresumed: true };
-  return s.origin.yieldFactor === undefined ? {} : { yieldFactor: s.origin.yieldFactor.toString() };
+  return s.origin.yieldFactor === undefined ? {} : { yieldFactor: toText(exact(s.origin.yieldFactor)) };
 }

@@ -1,20 +1,9 @@
-import type { Decimal } from "decimal.js";
 import { type ComponentId, isComponentId } from "../food/components.ts";
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
 import { fault, kindOf } from "../number/error.ts";
 import { checkFields } from "../number/fields.ts";
-import {
-  exact,
-  type Fraction,
-  fraction,
-  isZero,
-  ONE,
-  over,
-  toDecimal,
-  type Value,
-  ZERO,
-} from "../number/fraction.ts";
+import { exact, type Fraction, fraction, isZero, ONE, over, type Value, ZERO } from "../number/fraction.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
 import type { Language } from "../table/language.ts";
 import { readLanguage } from "../table/readLanguage.ts";
@@ -54,8 +43,7 @@ export interface SheetLine {
   /** The amount as it stands now, in the unit it was written in. */
   readonly amount: Amount;
   /** Edible portion for the batch. */
-  readonly grams: Decimal;
-  readonly exactGrams: Fraction;
+  readonly grams: Fraction;
   readonly scaling: Scaling;
   readonly part: string | undefined;
   readonly added: "cooking" | "serving";
@@ -114,8 +102,8 @@ export class Sheet extends Shown {
     return this.plan.recipe;
   }
 
-  get portions(): Decimal {
-    return toDecimal(this.values.portions);
+  get portions(): Fraction {
+    return this.values.portions;
   }
 
   get lines(): readonly SheetLine[] {
@@ -125,7 +113,7 @@ export class Sheet extends Shown {
 
   #lineAt(i: number): SheetLine {
     const { line, source, nested } = this.plan.lines[i] as PlanLine;
-    const exactGrams = this.values.grams[i] ?? ZERO;
+    const grams = this.values.grams[i] ?? ZERO;
     return {
       key: line.key,
       name: source.name,
@@ -133,8 +121,7 @@ export class Sheet extends Shown {
       food: source.food?.input.id,
       nested,
       amount: this.#amount(i),
-      grams: toDecimal(exactGrams),
-      exactGrams,
+      grams,
       scaling: line.scaling,
       part: line.part,
       added: line.added,
@@ -143,9 +130,9 @@ export class Sheet extends Shown {
   }
 
   /** Grams: of the batch as weighed in, of the batch as eaten, and of one portion as eaten. */
-  get mass(): { readonly raw: Decimal; readonly cooked: Decimal; readonly portion: Decimal } {
+  get mass(): { readonly raw: Fraction; readonly cooked: Fraction; readonly portion: Fraction } {
     const { raw, cooked } = this.masses;
-    return { raw: toDecimal(raw), cooked: toDecimal(cooked), portion: toDecimal(this.portionMass) };
+    return { raw, cooked, portion: this.portionMass };
   }
 
   /** What one line brings of a component to the batch as eaten. Throws `line-unknown`, `component-unknown`. */

@@ -50,7 +50,7 @@ export function linesTable(s: Sheet, language: Language = britishEnglish): Table
     say(language, line.name),
     say(language, line.state ?? ""),
     writtenAmount(s, i, language),
-    figure(line.exactGrams, { language }),
+    figure(line.grams, { language }),
     line.scaling === "held" ? (line.part ?? "") : say(language, line.scaling),
   ]);
   const { raw, cooked } = s.masses;

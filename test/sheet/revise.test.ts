@@ -116,7 +116,7 @@ describe("what names a food that is gone", () => {
   it("is not as purchased where nothing is thrown away", () => {
     expect(lineOf(vegan, "meat")).not.toHaveProperty("weighed");
     expect(shown(vegan)).not.toContain("as purchased");
-    expect(vegan.lines[0]?.exactGrams.toString()).toBe("185");
+    expect(vegan.lines[0]?.grams.toString()).toBe("185");
     expect(lineOf(revise(s, { swap: { meat: "bananas-raw" } }), "meat")).toMatchObject({
       weighed: "as-purchased",
     });
