@@ -21,7 +21,7 @@ import type { Sheet } from "./sheet.ts";
  */
 export function toRecipe(s: Sheet): Recipe {
   checkSheet(s);
-  const { cookedMass: _, yieldFactor: __, ...rest } = s.origin;
+  const { cookedMass: _, yieldFactor: __, yieldPresumed: ___, ...rest } = s.origin;
   return recipe({
     ...rest,
     portions: toText(s.values.portions),
@@ -43,8 +43,9 @@ function amountNow(s: Sheet, i: number): WrittenAmount {
   return same ? line.amount : formatAmount(now, measures === undefined ? {} : { measures });
 }
 
-function cookingNow(s: Sheet): { cookedMass?: string; yieldFactor?: string } {
+function cookingNow(s: Sheet): { cookedMass?: string; yieldFactor?: string; yieldPresumed?: boolean } {
   const { cooking } = s.values;
   if (cooking.by === "mass") return { cookedMass: `${toText(cooking.mass)} g` };
+  if (cooking.presumed) return { yieldFactor: toText(cooking.factor), yieldPresumed: true };
   return s.origin.yieldFactor === undefined ? {} : { yieldFactor: toText(exact(s.origin.yieldFactor)) };
 }

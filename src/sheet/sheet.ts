@@ -29,7 +29,7 @@ import type { Mark } from "./source.ts";
 import { figuresTable, linesTable, ownTables } from "./tables.ts";
 import { constantTally, type Tally } from "./tally.ts";
 import { Totals } from "./totals.ts";
-import { type Masses, massesOf, type Values } from "./values.ts";
+import { isPresumed, type Masses, massesOf, type Values } from "./values.ts";
 import type { WaterChange } from "./water.ts";
 
 /** One line of a sheet, in grams. */
@@ -165,11 +165,13 @@ export class Sheet extends Shown {
       const message = "the recipe has no mass, so 100 g of it cannot be told";
       throw fault("sheet-empty", message, "give a line an amount above 0");
     }
-    return this.total(id).share(over(fraction(100n), cooked));
+    const tally = this.total(id).share(over(fraction(100n), cooked));
+    return isPresumed(this.values) ? tally.derivedFrom(this.#inPot) : tally;
   }
 
   /**
-   * A sheet with other amounts, by line key, in any unit that the line can be measured in.
+   * A sheet with other amounts, by line key, in any unit that the line can be measured in. A cooked mass
+   * that was weighed becomes the yield factor that it implied, presumed, where what is cooked weighs otherwise.
    *
    * Throws one error with every fault: `line-unknown`, and the codes of amounts.
    */
@@ -280,6 +282,12 @@ export class Sheet extends Shown {
   /** @internal What cooking does to water. */
   get water(): WaterChange {
     return this.#totals.water;
+  }
+
+  get #inPot(): readonly string[] {
+    return this.plan.lines.flatMap(({ line }, i) =>
+      line.added === "cooking" && !isZero(this.values.grams[i] ?? ZERO) ? line.key : [],
+    );
   }
 
   /** @internal */

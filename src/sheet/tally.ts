@@ -179,6 +179,23 @@ export class Tally implements Marks {
     return new Tally(n, d, this.unit, this.#marksOrHow, this.#covered, this.#bound, ends);
   }
 
+  /** @internal The same tally, reckoned from what nobody measured of some lines. */
+  derivedFrom(lines: readonly string[]): Tally {
+    const marks = (): KeptMarks => ({
+      ...this.#marks,
+      derived: [...new Set([...this.#marks.derived, ...lines])],
+    });
+    return new Tally(
+      this.#n,
+      this.#d,
+      this.unit,
+      marks,
+      this.#covered,
+      this.#bound,
+      this.#endsOrHow && ((): Ends => this.ends),
+    );
+  }
+
   /** @internal The same tally with its lines named from one floor up: `pot/oats`. */
   within(dish: string): Tally {
     const marks = makeMarks((kind) => this.#marks[kind].map((key) => `${dish}/${key}`));
