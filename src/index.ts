@@ -279,7 +279,7 @@ export type { ColumnFormula, ColumnView, RowFormula, RowView } from "./sheet/gri
 export type { CellRef, CellValue, Failure, FormulaResult, RowRef } from "./sheet/own.ts";
 export type { RecipesById } from "./sheet/plan.ts";
 export { toRecipe } from "./sheet/recipe.ts";
-export { type Changes, revise } from "./sheet/revise.ts";
+export { type Changes, type LineChanges, revise } from "./sheet/revise.ts";
 export { Sheet, type SheetLine } from "./sheet/sheet.ts";
 export { type Bound, type Marks, Tally, type TallyData } from "./sheet/tally.ts";
 export { type CsvHow, toCsv } from "./table/csv.ts";

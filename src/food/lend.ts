@@ -1,18 +1,7 @@
-import type { Decimal } from "decimal.js";
 import { flag, size } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { fields, list, once, optional, type Schema } from "../document/schema.ts";
-import {
-  absolute,
-  compare,
-  type Fraction,
-  fraction,
-  minus,
-  over,
-  sum,
-  times,
-  toDecimal,
-} from "../number/fraction.ts";
+import { absolute, compare, type Fraction, fraction, minus, over, sum, times } from "../number/fraction.ts";
 import { componentId } from "./componentSchema.ts";
 import { type ComponentId, componentIds } from "./components.ts";
 import { readFigure } from "./composition.ts";
@@ -38,7 +27,7 @@ export interface Lender {
   readonly group: string | undefined;
   readonly sameGroup: boolean;
   /** How far the proximates lie apart: mean difference, g per 100 g of dry matter, or of food where a water is not known. */
-  readonly distance: Decimal;
+  readonly distance: Fraction;
   readonly by: "dry matter" | "weight";
   /** The proximates that both know. */
   readonly compared: readonly ComponentId[];
@@ -130,7 +119,7 @@ export function lenders(table: FoodTable, id: string, how: LendersHow = {}): rea
       state,
       group,
       sameGroup,
-      distance: toDecimal(apart),
+      distance: apart,
       by,
       compared,
       lends,

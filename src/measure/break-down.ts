@@ -65,7 +65,7 @@ export function breakDown(a: Amount | string, units: readonly string[], how: Bre
   }
   if (falling.length === 0)
     throw fault("format-malformed", "no units to break down into", 'give some: ["lb", "oz"]', ["units"]);
-  return asAmount(shareOut(times(whole.exact, size), falling, step), falling);
+  return asAmount(shareOut(times(whole.value, size), falling, step), falling);
 }
 
 const breakDownHow: () => Schema<ReadBreakDownHow> = /* @__PURE__ */ once(() =>
@@ -111,8 +111,8 @@ function carried(
 function asAmount(figures: readonly Fraction[], falling: readonly Unit[]): Amount {
   const parts = falling.flatMap((unit, i) => {
     const figure = figures[i];
-    return figure && !isZero(figure) ? [simple({ exact: figure, unit })] : [];
+    return figure && !isZero(figure) ? [simple({ value: figure, unit })] : [];
   });
   const smallest = falling.at(-1);
-  return parts.length > 0 || !smallest ? together(parts) : simple({ exact: ZERO, unit: smallest });
+  return parts.length > 0 || !smallest ? together(parts) : simple({ value: ZERO, unit: smallest });
 }

@@ -45,7 +45,7 @@ export function convert(a: Amount | string, unit: string, how: ConvertHow = {}):
   const from = readAmount(a, { ...context, own });
   const set = context.set ?? (from.measures && readyMeasures(from.measures));
   const to = readUnit(unit, { ...context, set });
-  return simple({ exact: over(inBase(from, to, density), to.size), unit: to });
+  return simple({ value: over(inBase(from, to, density), to.size), unit: to });
 }
 
 const convertHow: () => Schema<ReadConvertHow> = /* @__PURE__ */ once(() =>
@@ -70,7 +70,7 @@ function inBase(from: Amount, to: Unit, gramsPerMl: Fraction | undefined): Fract
     const hint = "the food says what its own measures weigh; write a mass or a volume here";
     throw fault("unit-kinds-differ", `${quote(from.unit)} is a food's own measure`, hint);
   }
-  const base = times(from.exact, from.size);
+  const base = times(from.value, from.size);
   if (from.kind === to.kind) return base;
   const apart = [from.kind, to.kind].find((kind) => kind === "energy" || kind === "length");
   if (apart)

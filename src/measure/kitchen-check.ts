@@ -111,7 +111,7 @@ function measuring(
 ): Pick<ReadyKitchen, "drawer" | "scale" | "jug"> {
   const step = (written: string, kind: "mass" | "volume", path: Path): Amount | undefined => {
     const read = attemptAt(refuse, path, () => readAmount(written, { set }));
-    if (!read || (read.kind === kind && !isZero(read.exact) && read.parts === undefined)) return read;
+    if (!read || (read.kind === kind && !isZero(read.value) && read.parts === undefined)) return read;
     const hint = `give one ${kind} above 0: ${kind === "mass" ? '"1 g"' : '"10 ml"'}`;
     refuse(`${quote(written)} is not a step`, hint, path);
     return undefined;

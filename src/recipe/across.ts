@@ -14,6 +14,8 @@ import type { ReadLine, ReadRecipe } from "./schema.ts";
  */
 export function checkRecipe(given: Given, read: Partial<ReadRecipe>, refuse: Refuse): void {
   checkFormat(read.format, refuse);
+  if (read.yieldPresumed === true && given.yieldFactor === undefined)
+    refuse("a presumed yield without a yieldFactor", "give one, or leave this out", ["yieldPresumed"]);
   if (given.cookedMass !== undefined && given.yieldFactor !== undefined)
     refuse("both cookedMass and yieldFactor", "give one; the other follows from it", ["yieldFactor"]);
   checkCookedMass(read.cookedMass, refuse);

@@ -1,4 +1,4 @@
-import { meta, text, value, word } from "../document/leaves.ts";
+import { flag, meta, text, value, word } from "../document/leaves.ts";
 import { isRecord } from "../document/safe.ts";
 import {
   andThen,
@@ -47,6 +47,7 @@ export const documentSchema: () => Schema<ReadRecipe> = /* @__PURE__ */ once(() 
       lines: list(lineSchema(), { least: 1 }),
       cookedMass: optional(writtenAmount()),
       yieldFactor: optional(value({ above: 0 })),
+      yieldPresumed: optional(flag()),
       method: optional(list(text(10_000))),
       notes: optional(list(noteSchema())),
       meta: optional(meta()),

@@ -17,12 +17,12 @@ export function longRows(s: Sheet, own: readonly string[], ids: readonly Compone
       ...own,
       line.key,
       "mass",
-      figure(line.exactGrams),
+      figure(line.grams),
       "g",
       "exact",
       figure(WHOLE),
-      figure(line.exactGrams),
-      figure(line.exactGrams),
+      figure(line.grams),
+      figure(line.grams),
     ],
     ...ids.map((id) => {
       const tally = s.cell(line.key, id);
@@ -32,13 +32,13 @@ export function longRows(s: Sheet, own: readonly string[], ids: readonly Compone
         id,
         // Amounts add up, middle figures too; their ends stand beside them.
         tally.bound === "between"
-          ? { ...tallyFigure(tally), value: toText(tally.exact) }
+          ? { ...tallyFigure(tally), value: toText(tally.value) }
           : tallyFigure(tally),
         components[id].unit,
         tally.bound,
         figure(tally.coverage),
-        figure(tally.exactLeast ?? null),
-        figure(tally.exactMost ?? null),
+        figure(tally.least ?? null),
+        figure(tally.most ?? null),
       ];
     }),
   ]);

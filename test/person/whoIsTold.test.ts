@@ -326,7 +326,7 @@ describe("the words of a day's cautions", () => {
 
   it("say by what mass a large body was reckoned", () => {
     expect(text(heavy, protein("1.6"), "protein-high")).toContain(
-      "per kg of the 97 kg that they are reckoned by, the mass at a body mass index of 30",
+      "More than 2.0 g of protein a day per kg of 97 kg, the mass at a body mass index of 30, by which larger bodies are reckoned here: above the range",
     );
   });
 

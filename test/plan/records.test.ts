@@ -47,7 +47,7 @@ describe("portionRows", () => {
     for (const { id: person } of plan.people) {
       for (const id of looked) {
         const rows = precise.filter((r) => r.person === person && r.component === id);
-        expect(toText(total(rows))).toBe(toText(plan.brings(person, "breakfast", id).exact));
+        expect(toText(total(rows))).toBe(toText(plan.brings(person, "breakfast", id).value));
       }
       const grams = precise.filter((r) => r.person === person && r.component === "mass");
       const dishes = [...plan.portion(person, "breakfast").dishes.values()];

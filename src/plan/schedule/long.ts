@@ -1,4 +1,4 @@
-import { type Fraction, fraction, ONE } from "../../number/fraction.ts";
+import { type Fraction, fraction, ONE, over } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { figure } from "../../table/figure.ts";
 import { type Cell, type Table, table } from "../../table/table.ts";
@@ -23,9 +23,9 @@ export function scheduleRows({ sessions, servings }: CookingSchedule): Table {
 
 function cookedRows({ day = "", meal, dish, pots, apart }: CookingSession): Cell[][] {
   const rows = (s: Sheet, what: string, times: Fraction, pot: string, person: string): Cell[][] =>
-    s.lines.map(({ key, exactGrams }) => [
+    s.lines.map(({ key, grams }) => [
       ...[day, meal, dish, pot, person, what, key],
-      figure(exactGrams),
+      figure(grams),
       "g",
       figure(times),
     ]);
@@ -33,16 +33,16 @@ function cookedRows({ day = "", meal, dish, pots, apart }: CookingSession): Cell
     ...pots.flatMap(({ number, sheet, exact, runs }) => [
       ...rows(sheet, "pot", ONE, String(number), ""),
       ...(exact === sheet ? [] : rows(exact, "planned", ONE, String(number), "")),
-      ...runs.flatMap((run) => rows(run.sheet, "run", fraction(run.exactCount), String(number), "")),
+      ...runs.flatMap((run) => rows(run.sheet, "run", run.count, String(number), "")),
     ]),
     ...apart.flatMap(({ person, sheet }) => rows(sheet, "apart", ONE, "", person)),
   ];
 }
 
-function servedRows({ meal, dish, person, days, exactCount, portion, added }: DishServing): Cell[][] {
-  const times = figure(fraction(exactCount, BigInt(Math.max(1, days.length))));
-  const lines = (added?.lines ?? []).map(({ key, exactGrams }) => ["serving", key, figure(exactGrams)]);
-  const share = portion.pot ? [["share", "", figure(portion.exactGrams)]] : [];
+function servedRows({ meal, dish, person, days, count, portion, added }: DishServing): Cell[][] {
+  const times = figure(over(count, fraction(BigInt(Math.max(1, days.length)))));
+  const lines = (added?.lines ?? []).map(({ key, grams }) => ["serving", key, figure(grams)]);
+  const share = portion.pot ? [["share", "", figure(portion.grams)]] : [];
   return (days.length === 0 ? [""] : days).flatMap((day) =>
     [...share, ...lines].map((own): Cell[] => [day, meal, dish, "", person, ...own, "g", times]),
   );

@@ -40,28 +40,25 @@ interface LongFigure {
   readonly unit: string;
 }
 
-function figuresOf({ exact: grams, packs, pieces, cost }: ShoppingLine): readonly LongFigure[] {
+function figuresOf(line: ShoppingLine): readonly LongFigure[] {
+  const { packs, pieces, cost } = line;
   const mass = (what: string, of: Fraction | undefined): readonly LongFigure[] =>
     of ? [{ what, amount: figure(of), unit: "g" }] : [];
   return [
-    ...mass("needed", grams.needed),
-    ...mass("from cupboard", grams.fromCupboard),
-    ...mass("bought", grams.bought),
-    ...mass("left over", grams.leftOver),
-    ...mass("as purchased", grams.asPurchased),
-    ...mass("to weigh out", grams.weighOut),
-    ...(pieces
-      ? [{ what: "pieces", pack: pieces.name, amount: figure(exact(pieces.count)), unit: "piece" }]
-      : []),
+    ...mass("needed", line.needed),
+    ...mass("from cupboard", line.fromCupboard),
+    ...mass("bought", line.bought),
+    ...mass("left over", line.leftOver),
+    ...mass("as purchased", line.asPurchased),
+    ...mass("to weigh out", line.weighOut),
+    ...(pieces ? [{ what: "pieces", pack: pieces.name, amount: figure(pieces.count), unit: "piece" }] : []),
     ...packs.map(({ name, count }) => ({
       what: "packs",
       pack: name,
-      amount: figure(exact(count)),
+      amount: figure(count),
       unit: "pack",
     })),
-    ...(grams.bought.n === 0n
-      ? []
-      : [{ what: "cost", amount: costFigure(cost), unit: cost?.currency ?? "" }]),
+    ...(line.bought.n === 0n ? [] : [{ what: "cost", amount: costFigure(cost), unit: cost?.currency ?? "" }]),
   ];
 }
 
