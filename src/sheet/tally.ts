@@ -16,6 +16,7 @@ import {
   toText,
   type Value,
 } from "../number/fraction.ts";
+import { uncloned } from "../number/uncloned.ts";
 import { boundOfProduct, boundOfQuotient, boundOfSum, opposite } from "./bound.ts";
 import {
   boundOfEnds,
@@ -64,6 +65,8 @@ export function makeMarks(of: (kind: KeptKind) => readonly string[]): KeptMarks 
  * lies from `least` to `most`.
  */
 export class Tally implements Marks {
+  /** @internal Refuses a structured clone, which would keep the unit alone. */
+  readonly cloned: symbol = uncloned;
   readonly unit: string;
   readonly #n: bigint;
   readonly #d: bigint;
