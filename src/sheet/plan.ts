@@ -7,7 +7,7 @@ import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
 import type { AmountReader } from "../recipe/resolve.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Mark, Source } from "./source.ts";
-import { type Marks, makeMarks } from "./tally.ts";
+import { type Marks, NO_MARKS } from "./tally.ts";
 
 /** What of a line stays the same in every version of a sheet. */
 export interface PlanLine {
@@ -75,8 +75,10 @@ export class SheetPlan {
   /** What one line's figure of a component says of itself. */
   marksOf(i: number, component: number): readonly LineMark[] {
     const { line, source } = this.lines[i] ?? {};
-    if (!line || !source) return [];
-    return source.marks(component).map((mark) => {
+    if (!line || !source) return NONE;
+    const marks = source.marks(component);
+    if (marks.length === 0) return NONE;
+    return marks.map((mark) => {
       return { line: i, key: mark.at === "" ? line.key : `${line.key}/${mark.at}`, mark };
     });
   }
@@ -107,13 +109,22 @@ export class SheetPlan {
   }
 }
 
+const NONE: readonly LineMark[] = [];
+
 export function isMissing(m: LineMark): boolean {
   return m.mark.kind === "missing";
 }
 
 /** Sorts marks by kind. */
 export function gatherMarks(all: readonly LineMark[]): Marks {
-  return makeMarks((kind) => all.filter((m) => m.mark.kind === kind).map((m) => m.key));
+  if (all.length === 0) return NO_MARKS;
+  const lists: { -readonly [K in keyof Marks]?: string[] } = {};
+  for (const { mark, key } of all) {
+    const list = lists[mark.kind];
+    if (list) list.push(key);
+    else lists[mark.kind] = [key];
+  }
+  return { ...NO_MARKS, ...lists };
 }
 
 let indices: ReadonlyMap<string, number> | undefined;

@@ -18,6 +18,7 @@ import {
   toText,
   type Value,
 } from "../number/fraction.ts";
+import type { Ratio } from "../number/ratio.ts";
 import { boundOfProduct, boundOfQuotient, boundOfSum, opposite } from "./bound.ts";
 import {
   boundOfEnds,
@@ -50,6 +51,19 @@ export interface Marks {
   /** Lines whose figure is a middle one, printed with the ends that the truth may lie at. */
   readonly ranged: readonly string[];
 }
+
+const NONE: readonly string[] = [];
+
+/** What is said of figures that are all plainly known. */
+export const NO_MARKS: Marks = {
+  missing: NONE,
+  trace: NONE,
+  below: NONE,
+  borrowed: NONE,
+  derived: NONE,
+  presumed: NONE,
+  ranged: NONE,
+};
 
 /** Makes marks, one list for each kind. */
 export function makeMarks(of: (kind: keyof Marks) => readonly string[]): Marks {
@@ -114,6 +128,23 @@ export class Tally implements Marks {
     return this.#exact;
   }
 
+  /** @internal The value as it was summed, not in lowest terms: all that a double is made of. */
+  get ratio(): Ratio {
+    return { n: this.#n, d: this.#d };
+  }
+
+  /** @internal Whether nothing at all must be said of what it is made of. */
+  get isPlain(): boolean {
+    return this.#marks === NO_MARKS;
+  }
+
+  /** @internal Whether the value is its own ends: nothing that it is made of widens it. */
+  get isPoint(): boolean {
+    if (this.#bound !== undefined) return false;
+    const { missing, trace, below, ranged } = this.#marks;
+    return missing.length + trace.length + below.length + ranged.length === 0;
+  }
+
   /** The value's decimal face, to 34 significant digits, in `unit`. */
   get value(): Decimal {
     this.#value ??= ratioToDecimal(this.#n, this.#d);
@@ -154,8 +185,7 @@ export class Tally implements Marks {
   /** @internal Asked for only where something widens the value: a total of plain figures is its own ends. */
   get ends(): Ends {
     if (typeof this.#endsOrHow === "function") {
-      const isPoint = this.#bound === undefined && WIDENS.every((kind) => this.#marks[kind].length === 0);
-      this.#endsOrHow = isPoint ? endsOfBound(this.exact, "exact") : this.#endsOrHow();
+      this.#endsOrHow = this.isPoint ? endsOfBound(this.exact, "exact") : this.#endsOrHow();
     }
     return this.#endsOrHow ?? endsOfBound(this.exact, this.bound);
   }
@@ -281,18 +311,11 @@ export class Tally implements Marks {
 
 /** A number that is known, as a tally. */
 export function constantTally(value: Fraction, unit: string): Tally {
-  return new Tally(
-    value.n,
-    value.d,
-    unit,
-    makeMarks(() => NONE),
-    () => ONE,
-  );
+  return new Tally(value.n, value.d, unit, NO_MARKS, () => ONE);
 }
 
-const NONE: readonly string[] = [];
-
-const MARK_KINDS: readonly (keyof Marks)[] = [
+/** Every kind of mark, the gravest first. */
+export const MARK_KINDS: readonly (keyof Marks)[] = [
   ...(["missing", "trace", "below", "borrowed", "derived", "presumed", "ranged"] as const),
 ];
 
