@@ -58,7 +58,7 @@ export { type ErrorCode, type Fault, type Path, SteelyardError } from "./number/
 export { type Exact, exact, type Value } from "./number/exact.ts";
 export type { Fraction } from "./number/fraction.ts";
 export { toDecimal } from "./number/toDecimal.ts";
-export { type ActivityBand, activityClasses } from "./person/activity.ts";
+export { type ActivityBand, activityClasses, type ChildActivity, childActivity } from "./person/activity.ts";
 export type { Aim, MacroAim, MacroName, Rate, Wanted } from "./person/aim.ts";
 export type { Digestibility } from "./person/amino/digestibility.ts";
 export type { AminoName, AminoPattern, PatternId } from "./person/amino/pattern.ts";
@@ -255,7 +255,8 @@ export {
   roundToKitchen,
 } from "./scale/round.ts";
 export { type Scaled, type ScaleHow, scale } from "./scale/scale.ts";
-export { type Substitute, type SubstituteChange, Substitutes } from "./scale/substitute.ts";
+export type { OutsideServing } from "./scale/substitutes/opening.ts";
+export { type Substitute, type SubstituteChange, Substitutes } from "./scale/substitutes/result.ts";
 export { type SubstitutesHow, substitutes } from "./scale/substitutes.ts";
 export { type Axis, Sweep, type SweepHow, type SweepPoint, sweep } from "./scale/sweep.ts";
 export type { Silence, Target } from "./scale/target.ts";
@@ -277,7 +278,7 @@ export type { ColumnFormula, ColumnView, RowFormula, RowView } from "./sheet/gri
 export type { CellRef, CellValue, Failure, FormulaResult, RowRef } from "./sheet/own.ts";
 export type { RecipesById } from "./sheet/plan.ts";
 export { toRecipe } from "./sheet/recipe.ts";
-export { type Changes, revise } from "./sheet/revise.ts";
+export { type Changes, type LineChanges, revise } from "./sheet/revise.ts";
 export { Sheet, type SheetLine } from "./sheet/sheet.ts";
 export { type Bound, type Marks, Tally, type TallyData } from "./sheet/tally.ts";
 export { type CsvHow, toCsv } from "./table/csv.ts";

@@ -26,7 +26,7 @@ export type ComponentId =
   | "cholesterol" | "sodium" | "potassium" | "calcium" | "magnesium" | "phosphorus" | "iron" | "zinc"
   | "copper" | "manganese" | "chloride" | "fluoride" | "vitaminC" | "thiamin" | "riboflavin" | "niacin"
   | "niacinEquivalents" | "pantothenicAcid" | "vitaminB6" | "vitaminE" | "choline" | "betaine"
-  | "caffeine" | "theobromine" | "phytate" | "oxalate" | "phytosterols"
+  | "caffeine" | "theobromine" | "coumarin" | "phytate" | "oxalate" | "phytosterols"
   | "selenium" | "iodine" | "chromium" | "molybdenum" | "vitaminARae" | "vitaminARe" | "retinol"
   | "betaCarotene" | "alphaCarotene" | "betaCryptoxanthin" | "lycopene" | "luteinZeaxanthin" | "vitaminD"
   | "vitaminK" | "biotin" | "folate" | "folateDfe" | "foodFolate" | "folicAcid" | "vitaminB12"
@@ -39,8 +39,8 @@ export interface Component {
   readonly id: ComponentId;
   /** Its identifier in exchanged food tables. */
   readonly tagname: string;
-  /** Where the tagname comes from, if it is not on the INFOODS list. */
-  readonly tagList?: "SR28";
+  /** Where the tagname comes from, if it is not on the INFOODS list: from SR28, or it is our own. */
+  readonly tagList?: "SR28" | "own";
   /** The unit that INFOODS gives the tagname by default, where it is not the component's `unit` here. */
   readonly tagUnit?: "kJ" | "mg" | "µg";
   readonly name: string;
@@ -113,6 +113,7 @@ export const components: { readonly [C in ComponentId]: Component } = /* @__PURE
   betaine: { id: "betaine", tagname: "BETN", name: "betaine", unit: "mg", group: "other" },
   caffeine: { id: "caffeine", tagname: "CAFFN", name: "caffeine", unit: "mg", group: "other" },
   theobromine: { id: "theobromine", tagname: "THEBRN", name: "theobromine", unit: "mg", group: "other" },
+  coumarin: { id: "coumarin", tagname: "COUMARIN", name: "coumarin", unit: "mg", group: "other", tagList: "own" },
   phytate: { id: "phytate", tagname: "PHYTAC", name: "phytate", unit: "mg", group: "other" },
   oxalate: { id: "oxalate", tagname: "OXALAC", name: "oxalate", unit: "mg", group: "other" },
   phytosterols: { id: "phytosterols", tagname: "PHYSTR", name: "phytosterols", unit: "mg", group: "other" },

@@ -4,7 +4,7 @@ import { type ComponentId, componentIds } from "./components.ts";
 import type { Formula } from "./data/formulas.ts";
 import { apply, derive } from "./derive.ts";
 import { energyLeft } from "./energyLeft.ts";
-import { type FigureKind, MISSING, type ReadFigure, read, share } from "./figure.ts";
+import { MISSING, type ReadFigure, read, share } from "./figure.ts";
 import type { FoodInput } from "./food.ts";
 import { presumed } from "./presumed.ts";
 
@@ -96,11 +96,6 @@ export function overOneScale(values: readonly Fraction[]): { values: bigint[]; s
   return common > 1n
     ? { values: whole.map((v) => v / common), scale: scale / common }
     : { values: whole, scale };
-}
-
-/** What the figures say of themselves, one entry for each thing to be said. */
-export function marksOf({ kind, inputs = [] }: ReadFigure): readonly Exclude<FigureKind, "known">[] {
-  return kind === "known" ? inputs : [...new Set([kind, ...inputs])];
 }
 
 function whole(food: FoodInput, id: ComponentId): ReadFigure {

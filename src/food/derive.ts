@@ -3,7 +3,7 @@ import type { ComponentId } from "./components.ts";
 import { ownEnergyFormula } from "./data/energyAtwaterOwn.ts";
 import { generalEnergyFormula } from "./data/energyFao77.ts";
 import { type Formula, formulas } from "./data/formulas.ts";
-import type { ReadFigure } from "./figure.ts";
+import { marksOf, type ReadFigure } from "./figure.ts";
 import type { FoodInput } from "./food.ts";
 
 /** How a derivation asks for a figure that the food gives or that may be presumed; never a derived one. */
@@ -50,7 +50,7 @@ export function apply(formula: Formula, given: Given): ReadFigure | undefined {
     value = plus(value, times(counted, weight));
     low = sumEnd(low, takenOff ? figure.high : figure.low, weight);
     high = sumEnd(high, takenOff ? figure.low : figure.high, weight);
-    if (figure.kind !== "known") inputs.add(figure.kind);
+    for (const kind of marksOf(figure)) if (kind !== "missing") inputs.add(kind);
   }
   const zero = (end: Fraction): Fraction => (end.n < 0n ? ZERO : end);
   return {

@@ -12,7 +12,7 @@ import {
 } from "../number/fraction.ts";
 import { type ComponentId, components } from "./components.ts";
 import { likelySystem, systemFor, weightsOf } from "./energy.ts";
-import type { ReadFigure } from "./figure.ts";
+import { type FigureKind, marksOf, type ReadFigure } from "./figure.ts";
 import type { FoodInput } from "./food.ts";
 
 /** One cooking as it bears on a food's figures. */
@@ -100,11 +100,13 @@ function isLimit({ kind, inputs = [] }: ReadFigure): boolean {
   return kind === "below" || inputs.includes("below");
 }
 
+const HOW_KNOWN: readonly FigureKind[] = ["borrowed", "calculated", "presumed"];
+
 type Said = NonNullable<ReadFigure["inputs"]>[number];
 
 /** What energy and what was lost of it say of themselves, where that is not plainly known. */
 function saidOf(energy: ReadFigure, lost: readonly ReadFigure[], isBound: boolean): readonly Said[] {
-  const kinds = [energy, ...lost].flatMap(({ kind, inputs = [] }) => [kind, ...inputs]);
-  const said = kinds.filter((kind): kind is Said => kind === "borrowed" || kind === "presumed");
+  const kinds = [energy, ...lost].flatMap(marksOf);
+  const said = kinds.filter((kind): kind is Said => HOW_KNOWN.includes(kind));
   return [...new Set<Said>(isBound ? [...said, "below"] : said)];
 }

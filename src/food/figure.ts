@@ -1,9 +1,27 @@
-import { compare, exact, type Fraction, times, ZERO } from "../number/fraction.ts";
+import { compare, exact, type Fraction, isZero, times, ZERO } from "../number/fraction.ts";
 import type { Formula } from "./data/formulas.ts";
 import type { Figure } from "./food.ts";
 
+/**
+ * All that can be said of a figure beside its value: that nothing is known, or no more than a limit; that it
+ * is of another food, that its source calculated it, that it was worked out here, that it is presumed;
+ * that it is the middle of a range. Marks, tallies and what is written of them go by this list.
+ */
+export const markKinds = [
+  "missing",
+  "trace",
+  "below",
+  "borrowed",
+  "calculated",
+  "derived",
+  "presumed",
+  "ranged",
+] as const;
+
+export type MarkKind = (typeof markKinds)[number];
+
 /** How a figure came to be known, or that it is not. */
-export type FigureKind = "known" | "trace" | "below" | "borrowed" | "derived" | "presumed" | "missing";
+export type FigureKind = "known" | Exclude<MarkKind, "ranged">;
 
 /** One component of a food per 100 g, read: the value that counts, and the interval it may lie in. */
 export interface ReadFigure {
@@ -17,7 +35,7 @@ export interface ReadFigure {
   readonly note?: string;
   /** What it was computed by here, from other figures of the food. */
   readonly formula?: Formula;
-  /** What the figures it was computed from say of themselves, where that is not plainly known. */
+  /** What else is to be said of it, and of the figures it was computed from. */
   readonly inputs?: readonly Exclude<FigureKind, "known" | "missing">[];
 }
 
@@ -36,20 +54,36 @@ export function read(figure: Figure): ReadFigure {
   if (typeof figure !== "object" || "toFixed" in figure) return point(figure, "known");
   if ("below" in figure)
     return { kind: "below", value: ZERO, low: ZERO, high: exact(figure.below), ...noted(figure.source) };
-  const { kind, note } = provenance(figure);
+  const { kind, note, inputs } = provenance(figure);
   return {
     ...point(figure.value, kind),
+    ...(inputs.length > 0 && { inputs }),
     ...(figure.low === undefined ? {} : { low: exact(figure.low) }),
     ...(figure.high === undefined ? {} : { high: exact(figure.high) }),
     ...noted(note),
   };
 }
 
-/** A figure of which a share is left. */
+/** What a figure says of itself, one entry for each thing to be said. */
+export function marksOf({ kind, inputs = [] }: ReadFigure): readonly Exclude<FigureKind, "known">[] {
+  return kind === "known" ? inputs : [...new Set([kind, ...inputs])];
+}
+
+/**
+ * A figure of which a share is left: worked out, whatever it was before. Of nothing nothing can go, and a
+ * trace stays one.
+ */
 export function share(figure: ReadFigure, left: Fraction): ReadFigure {
-  if (figure.kind === "missing") return figure;
+  const { kind, inputs = [] } = figure;
+  if (kind === "missing" || kind === "trace" || (figure.high && isZero(figure.high))) return figure;
+  const said = kind === "known" || kind === "derived" ? inputs : [kind, ...inputs];
+  const isLimit = kind === "below";
   return {
     ...figure,
+    kind: isLimit ? kind : "derived",
+    inputs: isLimit
+      ? [...new Set([...inputs, "derived" as const])]
+      : said.filter((each) => each !== "derived"),
     value: times(figure.value, left),
     ...(figure.low === undefined ? {} : { low: times(figure.low, left) }),
     ...(figure.high === undefined ? {} : { high: times(figure.high, left) }),
@@ -65,15 +99,30 @@ function noted(note: string | undefined): { note?: string } {
   return note === undefined ? {} : { note };
 }
 
+/** What is said of how a figure came to be, the weightiest first; of several, the rest are its inputs. */
 function provenance(figure: Extract<Figure, { readonly value: unknown }>): {
   kind: FigureKind;
   note: string | undefined;
+  inputs: NonNullable<ReadFigure["inputs"]>;
 } {
-  const { borrowedFrom, source } = figure;
-  if (borrowedFrom !== undefined)
-    return { kind: "borrowed", note: source === undefined ? borrowedFrom : `${borrowedFrom}: ${source}` };
-  if (figure.derived !== undefined)
-    return { kind: "derived", note: source === undefined ? figure.derived : `${figure.derived}: ${source}` };
-  if (figure.presumed) return { kind: "presumed", note: figure.source ?? "presumed zero by the source" };
-  return { kind: "known", note: figure.source };
+  const { borrowedFrom, derived, calculated, presumed, source } = figure;
+  if (borrowedFrom === undefined && derived === undefined && calculated === undefined)
+    return presumed
+      ? { kind: "presumed", note: source ?? "presumed zero by the source", inputs: [] }
+      : { kind: "known", note: source, inputs: [] };
+  const said = [
+    ...(borrowedFrom === undefined
+      ? []
+      : [["borrowed", borrowedFrom, `borrowed from ${borrowedFrom}`] as const]),
+    ...(derived === undefined ? [] : [["derived", derived, `derived: ${derived}`] as const]),
+    ...(calculated === undefined ? [] : [["calculated", calculated, `calculated: ${calculated}`] as const]),
+    ...(presumed ? [["presumed", "in part presumed zero", "in part presumed zero"] as const] : []),
+  ];
+  const [first, ...others] = said;
+  const how = [first?.[1], ...others.map(([, , words]) => words)].join("; ");
+  return {
+    kind: first?.[0] ?? "known",
+    note: source === undefined ? how : `${how}: ${source}`,
+    inputs: others.map(([kind]) => kind),
+  };
 }

@@ -26,8 +26,10 @@ export type Figure =
       /** The interval that the true figure lies in, where one is published or follows from rounding. */
       readonly low?: Value;
       readonly high?: Value;
-      /** Id of the food that the figure was taken over from. */
+      /** The food that the figure was taken over from: its id, or its name where the source borrowed it. */
       readonly borrowedFrom?: string;
+      /** How the source came by the figure where nobody measured it: from a recipe, an average, other figures. */
+      readonly calculated?: string;
       /** The formula that the figure was computed by. */
       readonly derived?: string;
       /** Set where nobody measured and the source takes it for zero. */

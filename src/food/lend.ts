@@ -83,7 +83,7 @@ const LEAST_IN_COMMON = 3;
  *     per100g: { protein: 12, fat: "7.1", fibre: 10, ash: "1.9", water: 11 },
  *   },
  * ]);
- * console.log(lenders(mine, "farm-oats", { components: ["choline"] })[0].id); // => oats-rolled-dry
+ * console.log(lenders(mine, "farm-oats", { components: ["magnesium"] })[0].id); // => oats-rolled-dry
  * ```
  */
 export function lenders(table: FoodTable, id: string, how: LendersHow = {}): readonly Lender[] {

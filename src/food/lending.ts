@@ -110,5 +110,6 @@ function quotient(
 /** A figure that is neither a gap, nor a limit, nor borrowed. */
 function measured(food: FoodInput, id: ComponentId): Fraction | undefined {
   const { kind, value } = readFigure(food, id);
-  return kind === "known" || kind === "derived" || kind === "presumed" ? value : undefined;
+  const isOwn = kind === "known" || kind === "calculated" || kind === "derived" || kind === "presumed";
+  return isOwn ? value : undefined;
 }

@@ -117,6 +117,7 @@ function figureSchema(): z.ZodMiniType<Figure> {
     low: z.optional(value),
     high: z.optional(value),
     borrowedFrom: z.optional(textSchema(200)),
+    calculated: z.optional(textSchema()),
     derived: z.optional(textSchema()),
     presumed: z.optional(z.literal(true)),
     source,

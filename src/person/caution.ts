@@ -15,6 +15,7 @@ export interface Caution {
 
 export type CautionCode =
   | "outside-population"
+  | "equation-step"
   | "unusual-activity"
   | "energy-below-800"
   | "energy-below-resting"
@@ -43,6 +44,11 @@ export type CautionCode =
   | "coeliac-disease"
   | "diabetes"
   | "hypertension"
+  | "levothyroxine"
+  | "lithium"
+  | "mao-inhibitors"
+  | "phenylketonuria"
+  | "haemochromatosis"
   | "no-upper-level"
   | "guidance-level"
   | "supervised";
@@ -70,6 +76,11 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = /* @__PURE
   "outside-population": {
     text: "This person's age lies outside that of the people the equation was made from.",
     source: "the paper named as the equation's source",
+    check: "unverified",
+  },
+  "equation-step": {
+    text: "Near this age the equation, or its figures, change in one step: the need is less sure than one number tells.",
+    source: "the papers named as the equations' sources",
     check: "unverified",
   },
   "unusual-activity": {
@@ -213,6 +224,31 @@ export const cautionTexts: { readonly [Code in FixedCode]: Advice } = /* @__PURE
   hypertension: {
     text: "High blood pressure: salt is to be kept low. Salt made with potassium is not for everyone on medicines: ask whoever prescribes them.",
     source: "NICE (England), NG136 Hypertension in adults, lifestyle interventions",
+    check: "unverified",
+  },
+  levothyroxine: {
+    text: "Levothyroxine: soya, and food rich in calcium, iron or fibre, hinder its uptake when eaten near the tablet; tell whoever checks the dose of a change in them.",
+    source: "British Thyroid Foundation, diets and supplements for thyroid disorders",
+    check: "copy",
+  },
+  lithium: {
+    text: "Lithium: keep salt, drink and caffeine steady. Less salt, a diet to lose weight or a loss of fluid can make lithium poisonous: ask whoever prescribes it first.",
+    source: "NHS (England), lithium; British National Formulary, lithium carbonate",
+    check: "copy",
+  },
+  "mao-inhibitors": {
+    text: "MAO inhibitors: aged cheese, cured meat, pickled fish, yeast and meat extracts, fermented soya, beer and wine can drive blood pressure up dangerously; eat only fresh food.",
+    source: "British National Formulary, monoamine-oxidase inhibitors, as NHS formularies print it",
+    check: "copy",
+  },
+  phenylketonuria: {
+    text: "Phenylketonuria: protein and phenylalanine are set by the metabolic team, far below the amounts used here.",
+    source: "European guidelines on phenylketonuria, van Wegberg et al. 2017, Orphanet J Rare Dis 12:162",
+    check: "unverified",
+  },
+  haemochromatosis: {
+    text: "Haemochromatosis: no added iron, little alcohol, no raw shellfish; no diet stands in for having blood taken, and a reference intake of iron is no goal here.",
+    source: "EASL 2022, Clinical practice guidelines on haemochromatosis, J Hepatol 77:479-502",
     check: "unverified",
   },
 });

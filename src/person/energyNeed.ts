@@ -1,12 +1,13 @@
 import type { Decimal } from "decimal.js";
 import { checkFields } from "../number/fields.ts";
 import { exact, type Fraction, greatest, least, times, toDecimal } from "../number/fraction.ts";
-import { activityClasses } from "./activity.ts";
+import { classAt } from "./activity.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
 import type { Check } from "./check.ts";
 import { additionsFor, type EnergyAddition } from "./energyAdditions.ts";
 import type { EquationId } from "./equations/equation.ts";
-import { isWithin, needCautions, needOf, spreadOf } from "./need.ts";
+import { isWithin, needOf, spreadOf } from "./need.ts";
+import { needCautions } from "./needCautions.ts";
 import type { ActivityClass, Facts, Person } from "./person.ts";
 import { readPerson } from "./readPerson.ts";
 
@@ -45,8 +46,11 @@ export interface SpreadItem {
 export interface ActivityTaken {
   readonly level: Decimal;
   readonly class?: ActivityClass;
-  /** The band of the class, where a class was named. */
+  /** The band of the class, where a class was named for an adult. */
   readonly band?: { readonly least: Decimal; readonly most: Decimal };
+  /** Whose level a class was read as: FAO/WHO/UNU's for adults, EFSA's for the young. */
+  readonly source?: string;
+  readonly check?: Check;
 }
 
 /**
@@ -55,7 +59,8 @@ export interface ActivityTaken {
  *
  * The equation is Mifflin-St Jeor for adults of 19 to 78 whose height is known, and Schofield
  * otherwise, unless `how.equation` names one. Equations differ by a few hundred kcal for the same
- * person: `spread` and `range` show it.
+ * person: `spread` and `range` show it, and a caution tells where the change of equation, or a step in its
+ * figures, moves the need. A class of activity is an adult's by FAO/WHO/UNU 2004, and EFSA's for the young.
  *
  * In are Mifflin-St Jeor 1990, Henry (Oxford) 2005 by mass and height and by mass, Schofield 1985,
  * Harris-Benedict as revised in 1984, and by lean mass Cunningham 1980 and 1991 and Katch-McArdle. The
@@ -108,10 +113,12 @@ export function energyNeed(person: Person, how: { readonly equation?: EquationId
 function showActivity(facts: Facts, level: Fraction): ActivityTaken {
   const { activity } = facts;
   if (typeof activity !== "string") return { level: toDecimal(level) };
-  const { least: low, most: high } = activityClasses[activity];
+  const { least: low, most: high, source, check } = classAt(activity, facts.age);
   return {
     level: toDecimal(level),
     class: activity,
-    band: { least: toDecimal(exact(low)), most: toDecimal(exact(high)) },
+    ...(low && high && { band: { least: toDecimal(exact(low)), most: toDecimal(exact(high)) } }),
+    source,
+    check,
   };
 }

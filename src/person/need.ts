@@ -1,19 +1,18 @@
 import { fault, quote } from "../number/error.ts";
 import { compare, exact, type Fraction, fraction, plus, times, ZERO } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
-import { activityClasses, sideOfUsual } from "./activity.ts";
+import { levelOfClass } from "./activity.ts";
 import { isUnder18 } from "./body.ts";
-import { type Caution, caution } from "./caution.ts";
 import type { Check } from "./check.ts";
 import { energyEquations } from "./equations/all.ts";
 import type { EnergyEquation, EquationId, EquationLine } from "./equations/equation.ts";
 import type { Facts } from "./person.ts";
-import { personCautions } from "./personCautions.ts";
-import type { StateEnergy } from "./stateCautions.ts";
 
 /** Energy need in exact figures, kcal a day. */
 export interface NeedFigures {
   readonly equation: EnergyEquation;
+  /** The equation that was asked for; undefined where it was left to the person's age and data. */
+  readonly chosen?: EquationId;
   readonly check: Check;
   readonly resting: Fraction;
   readonly total: Fraction;
@@ -37,11 +36,23 @@ export function needOf(facts: Facts, chosen?: EquationId): NeedFigures {
       [missing[0] === "height" ? "height" : "leanMass"],
     );
   }
+  const level = levelOf(facts);
   const line = lineFor(equation, facts);
   if (!line) throw unsuitable(`${equation.name} has no line for this age`);
-  const resting = restingBy(line, facts);
-  if (resting.n <= 0n) throw unsuitable(`${equation.name} gives no energy for this body`);
-  const level = levelOf(facts);
+  const need = needBy(equation, facts, level);
+  if (!need) throw unsuitable(`${equation.name} gives no energy for this body`);
+  return { ...need, ...(chosen !== undefined && { chosen }) };
+}
+
+/** Reckons a need by one equation whose data are there; undefined where it has no line, or gives nothing. */
+export function needBy(
+  equation: EnergyEquation,
+  facts: Facts,
+  level: Fraction = levelOf(facts),
+): NeedFigures | undefined {
+  const line = lineFor(equation, facts);
+  const resting = line && restingBy(line, facts);
+  if (!resting || resting.n <= 0n) return undefined;
   return { equation, check: line.check ?? equation.check, resting, total: times(resting, level), level };
 }
 
@@ -54,22 +65,6 @@ export function spreadOf(facts: Facts, need: NeedFigures): { equation: EnergyEqu
     const resting = restingBy(line, facts);
     return resting.n > 0n ? [{ equation, resting }] : [];
   });
-}
-
-/** What the need alone gives cause to say; `energy` as {@link personCautions} takes it. */
-export function needCautions(facts: Facts, need: NeedFigures, energy?: StateEnergy): Caution[] {
-  return [
-    ...(isWithin(need.equation, facts) ? [] : [caution("outside-population")]),
-    ...unusual(need.level),
-    ...personCautions(facts, energy),
-  ];
-}
-
-function unusual(level: Fraction): Caution[] {
-  const side = sideOfUsual(level);
-  if (side === undefined) return [];
-  const text = `A physical activity level ${side} the 1.40 to 2.40 that people keep up for long: the estimate is less sure there.`;
-  return [caution("unusual-activity", { text })];
 }
 
 function equationFor(facts: Facts, chosen: EquationId | undefined): EnergyEquation {
@@ -143,5 +138,5 @@ function levelOf(facts: Facts): Fraction {
       ["activity"],
     );
   }
-  return typeof activity === "string" ? exact(activityClasses[activity].middle) : activity;
+  return typeof activity === "string" ? levelOfClass(activity, facts.age) : activity;
 }

@@ -1,7 +1,7 @@
 import type { Allergen } from "../food/allergens.ts";
 import type { Fraction, Value } from "../number/fraction.ts";
 
-/** How active a life is, as FAO/WHO/UNU 2004 class it; `activityClasses` holds the figures. */
+/** How active a life is: FAO/WHO/UNU's classes for adults (`activityClasses`), EFSA's levels for the young (`childActivity`). */
 export type ActivityClass = "sedentary" | "active" | "vigorous";
 
 /** What a person may declare, because it changes which cautions they need. Nothing is concluded from it. */
@@ -14,7 +14,12 @@ export type Condition =
   | "coeliac-disease"
   /** Of any type; with insulin, declare that as well. */
   | "diabetes"
-  | "hypertension";
+  | "hypertension"
+  | "levothyroxine"
+  | "lithium"
+  | "mao-inhibitors"
+  | "phenylketonuria"
+  | "haemochromatosis";
 
 /** A person as data. Sizes may be metric, or in pounds, stones, feet and inches. */
 export interface Person {

@@ -49,16 +49,16 @@ function low(grams: Fraction | undefined, reference: ReferenceFigure | undefined
   const { value, kind, leavesOut, source, check } = reference;
   const own = exact(value);
   const without = leavesOut ? `, which leaves out what ${leavesOut} adds` : "";
-  const perKg = `${fixedText(over(own, countedMass(facts)), 2)} g per ${kilogram(facts)}`;
+  const perKg = `${fixedText(over(own, countedMass(facts)), 2)} g per ${ofMass(facts)}`;
   const text = `Less than ${fixedText(own, 1)} g of protein a day (${perKg}), the ${kind} for ${stageOf(facts)}${without}.`;
   return [caution("protein-low", { text, source, check })];
 }
 
-/** A kilogram of what figures are reckoned by. */
-function kilogram(facts: Facts): string {
+/** The mass that figures are reckoned by, as a reader needs it told. */
+function ofMass(facts: Facts): string {
   const counted = countedMass(facts);
   if (compare(counted, facts.mass) === 0) return "kg of body mass";
-  return `kg of the ${fixedText(counted, 0)} kg that they are reckoned by, the mass at a body mass index of 30`;
+  return `kg of ${fixedText(counted, 0)} kg, the mass at a body mass index of 30, by which larger bodies are reckoned here`;
 }
 
 function stageOf(facts: Facts): string {
@@ -83,7 +83,7 @@ function high(grams: Fraction | undefined, reference: ReferenceFigure | undefine
   const limit = times(exact(TRAINED_MOST), countedMass(facts));
   if (compare(grams, limit) <= 0) return [];
   const isTwice = reference !== undefined && compare(grams, times(exact(2), exact(reference.value))) > 0;
-  const text = `More than ${TRAINED_MOST} g of protein per ${kilogram(facts)} a day: above the range given for people in training (1.4 to 2.0)${isTwice ? ", and above twice the reference intake" : ""}.`;
+  const text = `More than ${TRAINED_MOST} g of protein a day per ${ofMass(facts)}: above the range given for people in training (1.4 to 2.0)${isTwice ? ", and above twice the reference intake" : ""}.`;
   return [caution("protein-high", { text })];
 }
 

@@ -18,6 +18,11 @@ const conditions: readonly [Condition, ...Condition[]] = [
   "coeliac-disease",
   "diabetes",
   "hypertension",
+  "levothyroxine",
+  "lithium",
+  "mao-inhibitors",
+  "phenylketonuria",
+  "haemochromatosis",
 ];
 
 /**

@@ -2,7 +2,7 @@ import type { Shares } from "../food/composition.ts";
 import { isZero, ONE, sum, times, toText, ZERO } from "../number/fraction.ts";
 import { compareText } from "../number/text.ts";
 import type { Line, Recipe } from "../recipe/document.ts";
-import { type PlanLine, SheetPlan } from "../sheet/plan.ts";
+import type { PlanLine } from "../sheet/plan.ts";
 import { Sheet } from "../sheet/sheet.ts";
 import { foodSource, nestedSource, type Source } from "../sheet/source.ts";
 import type { Cooking, Values } from "../sheet/values.ts";
@@ -80,7 +80,7 @@ function withLines(s: Sheet, taken: readonly Taken[]): Sheet {
   const cooking = cookingOf(s, sum(cooked));
   const values: Values = { amounts, grams, portions: s.values.portions, cooking };
   const lines = taken.map(({ line }) => line);
-  return new Sheet(new SheetPlan(recipeOf(s, lines, cooking), s.plan.foods, lines, s.plan.recipes), values);
+  return new Sheet(s.plan.withLines(lines, recipeOf(s, lines, cooking)), values);
 }
 
 /** The yield factor stays; a mass that was weighed becomes that of what is left. */
@@ -100,7 +100,6 @@ function recipeOf(s: Sheet, lines: readonly PlanLine[], cooking: Cooking): Recip
   return {
     ...rest,
     portions: toText(s.values.portions),
-    lines: lines.map(({ line }) => line),
     ...(method && { method: method.map(named) }),
     ...(cooking.by === "mass" && { cookedMass: `${toText(cooking.mass)} g` }),
     ...(cooking.by === "factor" && yieldFactor !== undefined && { yieldFactor }),

@@ -33,7 +33,7 @@ export interface Portion {
   readonly meal: string;
   readonly status: PortionStatus;
   /**
-   * What the held lines were multiplied by: of a fit, the common factor; 0 where nothing is served.
+   * What the held lines were multiplied by: of a fit, the common factor (of several dishes that of the first by name with held lines); 0 where nothing is served.
    * Measured amounts drift from it.
    */
   readonly factor: Decimal;

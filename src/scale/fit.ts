@@ -25,19 +25,26 @@ export type { FitSuggestion } from "./fit/suggestion.ts";
  * the one whose common factor is nearest 1, and then the one in which lines earlier in the
  * alphabet keep their ratio. It does not depend on the order of demands, lines or sheets.
  *
+ * Of several sheets eaten together each has a factor of its own, its base's, and its parts and lines
+ * depart from that: `(factor − its dish's factor) / common factor`. The common factor is that of the
+ * first sheet by name that has held lines, or of `how.base`: the one that sizes are measured by. How far a
+ * further sheet's factor is from it counts like any departure, so that dishes share it where nothing asks
+ * them apart, and none is swollen or left out to spare a line of another.
+ *
  * - An adjustable line stays between half and double its ratio; its own `least` and `most`, grams of
  *   one portion, replace that. It vanishes only where its `least` is 0. Parts stay between half and
- *   double too, unless `how.parts` says otherwise. The common factor stays within 1/10 to 10, unless
- *   `how.common` does. Every moving line keeps its `least` and `most`.
+ *   double too, unless `how.parts` says otherwise. A line's or part's ratio is to its dish's factor. The
+ *   common factor stays within 1/10 to 10, unless `how.common` does, and so does each further sheet's;
+ *   beside the common factor that has no range unless `how.parts` gives one. Every moving line keeps its
+ *   `least` and `most`.
  * - Per-portion lines are the same for everyone.
- * - A line that says nothing of what `exactly` or `least` asks keeps the common factor, with the part
+ * - A line that says nothing of what `exactly` or `least` asks keeps its dish's factor, with the part
  *   it is in: it cannot be relied on to reach a figure. Under a `most` alone, such as a limit, it
  *   moves as it may, and what is known keeps to the limit. Either way the demand is listed in
  *   `notProven`, with the lines that are silent; so is one that a trace, a food under a limit of
  *   detection (`loose`) or a middle figure of a wide range (`ranged`) may break.
  * - Under a firm limit on an amount, figures published as a range count with their high ends.
- * - Several sheets eaten together share one common factor, set by the first by name or by
- *   `how.base`; a further sheet's base is a part.
+ * - A `least` of 0 asks nothing.
  *
  * Where not everything can be met the answer says so (`out-of-reach`), with the nearest sheet that
  * keeps every firm demand and bound: the total of what amounts are missed by, each as a share of the
@@ -52,7 +59,9 @@ export type { FitSuggestion } from "./fit/suggestion.ts";
  * Throws one error with every fault: `demand-malformed`, `fit-malformed`, `energy-system-unknown` for a
  * factor system, and `fit-stopped` where the steps allowed run out.
  *
- * Method: a linear programme over ratios to the common factor, solved in exact fractions.
+ * Method: a linear programme over ratios to the common factor, solved in exact fractions. Dividing by one
+ * factor is what keeps it linear, so a departure counts in its own recipe's amounts: where two dishes
+ * could depart in each other's stead, one that was written twice as large has its departures counted half.
  *
  * @example
  * ```ts

@@ -1,22 +1,28 @@
 import type { Allergen } from "../food/allergens.ts";
-import { allergens } from "../food/allergens.ts";
-import { type ComponentId, component } from "../food/components.ts";
+import type { ComponentId } from "../food/components.ts";
 import type { FoodInput } from "../food/food.ts";
-import type { FoodTable } from "../food/table.ts";
-import { collect, type Fault, quote, throwIfAny } from "../number/error.ts";
-import { fieldsGiven } from "../number/fields.ts";
-import { absolute, compare, isZero, sum, toDecimal, toText, ZERO } from "../number/fraction.ts";
-import { didYouMean } from "../number/near.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import type { Demand } from "./demand.ts";
-import { fit } from "./fit.ts";
-import { onlyMoving, replaceFood } from "./replace.ts";
-import { type Substitute, type SubstituteChange, Substitutes, shareMoved } from "./substitute.ts";
+import type { Quantity } from "./demand.ts";
+import { tryFood } from "./substitutes/match.ts";
+import { type LeftOut, openingOf } from "./substitutes/opening.ts";
+import { readSubstitutes } from "./substitutes/read.ts";
+import { Substitutes } from "./substitutes/result.ts";
+import { closestFirst, substituteOf } from "./substitutes/substituteOf.ts";
 
 /** Options of {@link substitutes}. */
 export interface SubstitutesHow {
-  /** What of a portion is to stay close: energy, protein, fat, carbohydrate by difference and fibre, unless told. */
+  /**
+   * What a substitute brings just as much of as the line: a component, or `mass`. Unless told: `protein`
+   * of a line that has much of it (5 g and more in 100 g, a fifth of the energy or more), `energy` of
+   * others; but of one that brings under 20 kcal a portion `sodium`, where it is salty (1 g and more in
+   * 100 g), or `mass`.
+   */
+  readonly match?: Quantity;
+  /**
+   * What of a portion is to stay close beside: energy, protein, fat, carbohydrate by difference and
+   * fibre, unless told. It decides which come first.
+   */
   readonly components?: readonly ComponentId[];
   /** Allergens that a substitute may not hold. Foods of which nothing is said are left out and listed. */
   readonly avoid?: readonly Allergen[];
@@ -26,27 +32,26 @@ export interface SubstitutesHow {
   readonly most?: number;
 }
 
-const FIELDS: readonly string[] = ["components", "avoid", "among", "most"];
-
-const USUAL: readonly ComponentId[] = ["energy", "protein", "fat", "carbohydrateByDifference", "fibre"];
-
-/** What a cured, salted or fermented food brings unasked. */
-const WATCHED: readonly ComponentId[] = ["sodium"];
-
-/** A factor may take a substitute from a thousandth to a thousandfold of the line's mass. */
-const ANY = { least: "1/1000", most: "1000" } as const;
-
 /**
- * Foods that may stand in for one line of a recipe, the closest first: for each, the amount with which
- * a portion as eaten keeps the components asked for as close as can be, and what it changes. Close is
- * the sum of the shares by which they move, an excess counting as a lack does; all other lines stay,
- * and what stands in is cooked as the line was, and weighs a thousandth to a thousand times as much.
- * What the line itself says nothing of is not held to be none: it is listed as `untold`, and each
- * substitute says what it `tells` of that.
+ * Finds foods that may stand in for one line of a recipe, the closest first: for each, the amount that
+ * brings as much of one thing as the line did, protein or energy mostly (`match`), and what that changes. Close is
+ * the sum of the shares by which the components asked for move in a portion as eaten, an excess counting
+ * as a lack does; all other lines stay, and what stands in is cooked as the line was. What the line itself
+ * says nothing of is not held to be none: it is listed as `untold`, and each substitute says what it
+ * `tells` of that. The line's own `least` and `most` move with the amount.
+ *
+ * A food is only offered in an amount that a cook would serve of it, for one portion: a third to three
+ * times the mass of what it stands in for; no more than twice its energy, or 50 kcal; with no more than 1 g of sodium, half a day's, unless the line brought
+ * more; and of what seasons, sweetens, binds or is strewn (salt 3 g, spices 5, leavening and seaweed 10,
+ * herbs and vinegar 30, oils 45, sweeteners and cocoa 50, seeds 60, nuts 80, dried fruit 100), or has no
+ * measures but spoons (four of the largest), no more than that, or twice what the line had of its like.
+ * These figures are common practice, no source; the day's 2 g of sodium are the WHO's (guideline of 2012).
+ * What would take more or less is listed as `outside`.
  *
  * Foods that hold what is to be avoided are left out, and so are those of which no allergens are
- * known: unknown is never free from. Both are listed. The library computes and does not judge whether
- * the dish works, or is safe for the person who eats it: read the label, and ask whoever advises them.
+ * known: unknown is never free from. Both are listed. Where nothing is left, `why` says so, and `opens` what
+ * would do. The library computes and does not judge whether the dish works, or is safe for the person who
+ * eats it: read the label, and ask whoever advises them.
  *
  * Throws one error with every fault: `line-unknown`, `substitutes-malformed` (a nested recipe or
  * nothing to replace, options that are none), `component-unknown`, `food-unknown`, and `sheet-malformed`
@@ -65,139 +70,36 @@ const ANY = { least: "1/1000", most: "1000" } as const;
  *   },
  *   starterFoods,
  * );
- * const [first] = substitutes(bowl, "beans", { avoid: ["soya", "peanut"] }).found;
- * console.log(first.name, first.grams.toFixed(0)); // => Black beans, boiled without salt 144
+ * const { match, found } = substitutes(bowl, "beans", { avoid: ["soya", "peanut"] });
+ * console.log(match, found[0].name, found[0].grams.toFixed(0)); // => protein Black beans, boiled without salt 147
  * ```
  */
 export function substitutes(s: Sheet, lineKey: string, how: SubstitutesHow = {}): Substitutes {
   checkSheet(s);
   const i = s.plan.indexOf(lineKey);
-  const { ids, untold, candidates, avoid, most } = read(s, i, how);
-  const left = { avoided: [] as { food: string; holds: readonly Allergen[] }[], unknown: [] as string[] };
-  const kept = candidates.filter((food) => {
-    const holds = food.allergens?.filter((a) => avoid.includes(a)) ?? [];
-    if (holds.length > 0) left.avoided.push({ food: food.id, holds });
-    else if (avoid.length > 0 && food.allergens === undefined) left.unknown.push(food.id);
-    return holds.length === 0 && (avoid.length === 0 || food.allergens !== undefined);
-  });
-  const found = kept
-    .flatMap((food) => tried(s, i, food, { ids, untold }) ?? [])
-    .sort(
-      (a, b) =>
-        a.silent.length - b.silent.length ||
-        compare(a.exactDistance, b.exactDistance) ||
-        (a.food < b.food ? -1 : 1),
-    );
+  const read = readSubstitutes(s, i, how);
+  const { candidates, avoid, match, untold, most } = read;
+  const left: LeftOut = { avoided: [], unknown: [], without: [], outside: [] };
+  const free = candidates.filter((food) => isFree(food, avoid, left));
+  const found = free
+    .flatMap((food) => {
+      const tried = tryFood(s, i, food, match);
+      if (tried.is === "matched") return [substituteOf(s, i, food, tried.grams, read)];
+      if (tried.is === "without") left.without.push(food.id);
+      else left.outside.push({ food: food.id, grams: tried.grams, ...tried.range });
+      return [];
+    })
+    .sort(closestFirst);
   const of = { dish: s.name, line: s.plan.lines[i]?.source.name ?? lineKey };
-  return new Substitutes(of, found.slice(0, most), { ...left, untold });
+  const opening = found.length === 0 ? openingOf({ s, i, read, free, left }) : undefined;
+  return new Substitutes(of, found.slice(0, most), { ...left, untold, match, opening });
 }
 
-/** A food in the line's place, in the amount that fits best; nothing where it brings none of what is asked. */
-function tried(
-  s: Sheet,
-  i: number,
-  food: FoodInput,
-  { ids, untold }: Pick<Read, "ids" | "untold">,
-): Substitute | undefined {
-  const grams = s.values.grams[i] ?? ZERO;
-  const raw = replaceFood(s, i, food.id, grams);
-  const key = s.plan.lines[i]?.line.key ?? "";
-  const isSilent = (id: ComponentId): boolean => raw.cell(key, id).bound === "unknown";
-  const asked = ids.filter((id) => !isSilent(id));
-  if (asked.every((id) => isZero(raw.cell(key, id).exact))) return undefined;
-  const demands = asked.map((id): Demand => ({ of: id, exactly: toText(s.portion(id).exact) }));
-  const fitted = fit(onlyMoving(raw, i), demands, { common: ANY });
-  const nearest = fitted.status === "met" ? fitted.sheet : fitted.nearest;
-  const exactGrams = nearest?.values.grams[i];
-  if (!exactGrams) return undefined;
-  const made = replaceFood(s, i, food.id, exactGrams);
-  const changes = asked.map((component): SubstituteChange => {
-    const pair = { before: s.portion(component), after: made.portion(component) };
-    return { component, ...pair, share: toDecimal(shareMoved(pair)) };
-  });
-  const exactDistance = sum(changes.map((change) => absolute(shareMoved(change))));
-  const { id, name, state } = food;
-  return {
-    food: id,
-    name,
-    state,
-    grams: toDecimal(exactGrams),
-    exactGrams,
-    sheet: s.rebuilt(made),
-    distance: toDecimal(exactDistance),
-    exactDistance,
-    changes,
-    also: WATCHED.filter((id) => !ids.includes(id) && !isSilent(id)).map((component) => ({
-      component,
-      before: s.portion(component),
-      after: made.portion(component),
-    })),
-    silent: [...ids, ...untold].filter(isSilent),
-    tells: untold.filter((id) => !isSilent(id)),
-    cautions: food.cautions ?? [],
-  };
-}
-
-interface Read {
-  /** What is to stay close. */
-  readonly ids: readonly ComponentId[];
-  /** What was to stay close, had the line said how much it brings. */
-  readonly untold: readonly ComponentId[];
-  readonly candidates: readonly FoodInput[];
-  readonly avoid: readonly Allergen[];
-  readonly most: number;
-}
-
-function read(s: Sheet, i: number, how: SubstitutesHow): Read {
-  const { line, source } = s.plan.lines[i] ?? {};
-  const food = source?.food?.input;
-  const faults: Fault[] = [];
-  const refuse = (path: (string | number)[], message: string, hint: string): void => {
-    faults.push({ code: "substitutes-malformed", path, message, hint });
-  };
-  if (!food)
-    refuse([], `${quote(line?.key)} is a recipe, not a food`, "ask for substitutes inside the nested recipe");
-  else if (isZero(s.values.grams[i] ?? ZERO))
-    refuse([], `${quote(line?.key)} has no mass to replace`, "give it an amount above 0");
-  const given: SubstitutesHow = fieldsGiven(how, FIELDS, "substitutes-malformed", faults);
-  const { components: asked = USUAL, avoid = [], among, most = 5 } = given;
-  const list = (name: string, value: unknown): value is readonly unknown[] => {
-    if (!Array.isArray(value)) refuse([name], `${name} is not a list`, "give a list, even for one");
-    return Array.isArray(value);
-  };
-  const named = list("components", asked)
-    ? asked.flatMap((id, k) => collect(faults, ["components", k], () => component(id).id) ?? [])
-    : [];
-  if (list("avoid", avoid))
-    avoid.forEach((a, k) => {
-      if (typeof a !== "string" || !Object.hasOwn(allergens, a))
-        refuse(
-          ["avoid", k],
-          `${quote(a)} is no allergen of the lists`,
-          didYouMean(a, Object.keys(allergens), `use ${Object.keys(allergens).join(", ")}`),
-        );
-    });
-  if (!Number.isInteger(most) || most < 1)
-    refuse(["most"], `${quote(most)} substitutes`, "give a whole number above 0");
-  const others =
-    among === undefined || !list("among", among)
-      ? like(s.plan.foods, food)
-      : among.flatMap((id, k) => collect(faults, ["among", k], () => s.plan.foods.get(id)) ?? []);
-  const untold = food ? named.filter((id) => s.cell(line?.key ?? "", id).bound === "unknown") : [];
-  const ids = named.filter((id) => !untold.includes(id) && !isZero(s.portion(id).exact));
-  if (faults.length === 0 && ids.length === 0) {
-    const message =
-      untold.length > 0
-        ? `${quote(line?.key)} says nothing of ${untold.map((id) => component(id).name).join(", ")}`
-        : "the portion holds none of what is to stay close";
-    refuse(["components"], message, "name components that it is known to hold");
-  }
-  throwIfAny(faults);
-  return { ids, untold, candidates: others.filter((each) => each.id !== food?.id), avoid, most };
-}
-
-function like(foods: FoodTable, food: FoodInput | undefined): readonly FoodInput[] {
-  return foods.ids
-    .map((id) => foods.get(id))
-    .filter((each) => each.group !== undefined && each.group === food?.group && each.state === food?.state);
+/** Whether a food is known to hold nothing of what is to be avoided; one that does, or does not say, is listed. */
+function isFree(food: FoodInput, avoid: readonly Allergen[], left: LeftOut): boolean {
+  if (avoid.length === 0) return true;
+  const holds = food.allergens?.filter((a) => avoid.includes(a));
+  if (!holds) left.unknown.push(food.id);
+  else if (holds.length > 0) left.avoided.push({ food: food.id, holds });
+  return holds?.length === 0;
 }

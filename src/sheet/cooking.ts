@@ -1,5 +1,6 @@
 import type { Decimal } from "decimal.js";
 import { type ComponentId, componentIds, components } from "../food/components.ts";
+import type { Shares } from "../food/composition.ts";
 import {
   equals,
   type Fraction,
@@ -14,12 +15,14 @@ import {
   ZERO,
 } from "../number/fraction.ts";
 import { figure, legend } from "../table/figure.ts";
+import { britishEnglish } from "../table/language.ts";
 import { Shown } from "../table/shown.ts";
 import { type Row, type Table, table } from "../table/table.ts";
 import { checkSheet } from "./given.ts";
-import { componentIndex } from "./plan.ts";
-import type { Sheet } from "./sheet.ts";
-import { tallyFigure } from "./show.ts";
+import type { PlanLine } from "./plan.ts";
+import { Sheet } from "./sheet.ts";
+import { marksColumn, marksOf, plainFigure } from "./show.ts";
+import { foodSource, nestedSource, type Source } from "./source.ts";
 import { type Bound, constantTally, Tally } from "./tally.ts";
 import { driedNote } from "./water.ts";
 
@@ -41,11 +44,13 @@ export class CookingBalance extends Shown {
    */
   readonly beyondWater: Decimal;
   readonly #sheet: Sheet;
+  readonly #raw: Sheet;
 
   /** @internal Use {@link cooking}. */
   constructor(s: Sheet) {
     super();
     this.#sheet = s;
+    this.#raw = uncooked(s);
     const { raw, cooked, change } = s.masses;
     const grams = (value: Fraction): Tally => constantTally(value, "g");
     this.mass = {
@@ -59,17 +64,15 @@ export class CookingBalance extends Shown {
 
   /** A component of the batch. Throws `component-unknown`. */
   of(id: ComponentId): Balance {
-    const c = componentIndex(id);
-    const all = this.#sheet.plan.lines.map((_, i) => this.#change(i, id, c));
-    const [brought, eaten] = [this.#sheet.brought(id), this.#sheet.total(id)];
-    return this.#balance(brought, eaten, all, id === "water" ? this.#sheet.water.change : ZERO);
+    const changes = this.#sheet.plan.lines.map(({ line }) => this.#change(line.key, id));
+    const water = id === "water" ? this.#sheet.water.change : ZERO;
+    return balance(this.#raw.brought(id), this.#sheet.total(id), [...changes, water]);
   }
 
   /** A component of one line; the water that the pot takes up or gives off belongs to none. Throws `line-unknown`, `component-unknown`. */
   line(lineKey: string, id: ComponentId): Balance {
-    const change = this.#change(this.#sheet.plan.indexOf(lineKey), id, componentIndex(id));
-    const cell = this.#sheet.cell(lineKey, id);
-    return this.#balance(cell, cell, [change], ZERO);
+    const [raw, cell] = [this.#raw.cell(lineKey, id), this.#sheet.cell(lineKey, id)];
+    return balance(raw, cell, [this.#change(lineKey, id)]);
   }
 
   /** Mass, and every component that cooking changes. */
@@ -77,22 +80,18 @@ export class CookingBalance extends Shown {
     const changed = componentIds
       .map((id) => ({ id, balance: this.of(id) }))
       .filter(({ balance }) => !isZero(balance.lost.exact) || !isZero(balance.gained.exact));
-    const row = (name: string, unit: string, b: Balance): Row => ({
-      kind: "body",
-      cells: [
-        name,
-        unit,
-        tallyFigure(b.raw),
-        tallyFigure(b.gained),
-        tallyFigure(b.retained),
-        tallyFigure(b.lost),
-        leftOf(b),
-      ],
-    });
-    const rows = [
-      row("mass", "g", this.mass),
-      ...changed.map(({ id, balance }) => row(components[id].name, components[id].unit, balance)),
+    const named: readonly (readonly [string, string, Balance])[] = [
+      ["mass", "g", this.mass],
+      ...changed.map(({ id, balance }) => [components[id].name, components[id].unit, balance] as const),
     ];
+    const marks = marksColumn(
+      named.map(([, , { retained }]) => marksOf(retained)),
+      britishEnglish,
+    );
+    const rows = named.map(([name, unit, b], i): Row => {
+      const figures = [b.raw, b.gained, b.retained, b.lost].map((tally) => plainFigure(tally));
+      return { kind: "body", cells: [name, unit, ...figures, leftOf(b), ...marks.cell(i)] };
+    });
     return [
       table({
         title: `${this.#sheet.name}: what cooking keeps`,
@@ -104,10 +103,11 @@ export class CookingBalance extends Shown {
           { key: "retained", heading: "As eaten", align: "end" },
           { key: "lost", heading: "Lost", align: "end" },
           { key: "left", heading: "Left", unit: "%", align: "end" },
+          ...marks.columns,
         ],
         rows,
         notes: [
-          ...legend(rows),
+          ...legend(rows, britishEnglish, marks.used),
           ...driedNote(this.#sheet.water),
           "components not listed are taken to stay whole",
         ],
@@ -115,42 +115,47 @@ export class CookingBalance extends Shown {
     ];
   }
 
-  /** A line's component as weighed in, and how much of it comes (above 0) or goes (below 0). */
-  #change(i: number, id: ComponentId, c: number): Change {
-    const { source, nested } = this.#sheet.plan.lines[i] ?? {};
-    if (!source) return { raw: ZERO, change: ZERO };
-    const hundreds = over(this.#sheet.values.grams[i] ?? ZERO, HUNDRED);
-    const left = fraction(source.values[c] ?? 0n, source.scale);
-    const whole =
-      source.left.size === 0
-        ? left
-        : (source.food?.composition.figures[c]?.value ?? nested?.per100g(id).exact ?? left);
-    return { raw: times(whole, hundreds), change: times(minus(left, whole), hundreds) };
+  /** How much of a component of a line comes (above 0) or goes (below 0). */
+  #change(lineKey: string, id: ComponentId): Fraction {
+    return minus(this.#sheet.cell(lineKey, id).exact, this.#raw.cell(lineKey, id).exact);
   }
+}
 
-  #balance(brought: Tally, retained: Tally, lines: readonly Change[], water: Fraction): Balance {
-    const changes = [...lines.map(({ change }) => change), water];
-    const like = (known: Tally, value: Fraction): Tally =>
-      equals(value, known.exact)
-        ? known
-        : new Tally(value.n, value.d, known.unit, known, () => known.coverage, boundLike(known, value));
-    return {
-      raw: like(brought, sum(lines.map(({ raw }) => raw))),
-      gained: like(retained, sum(changes.map(above))),
-      retained,
-      lost: like(retained, sum(changes.map((change) => above(negate(change))))),
-    };
-  }
+/** The same lines as they are weighed in. */
+function uncooked({ plan, values }: Sheet): Sheet {
+  const lines = plan.lines.map((each) => ({ ...each, source: rawSource(each) }));
+  return new Sheet(plan.withLines(lines), values);
+}
+
+function rawSource({ source, nested }: PlanLine): Source {
+  if (source.left.size === 0) return source;
+  if (nested) return nestedSource(source.id, nested, NO_SHARES);
+  return source.food ? foodSource(source.food, NO_SHARES) : source;
+}
+
+function balance(raw: Tally, retained: Tally, changes: readonly Fraction[]): Balance {
+  const of = (value: Fraction): Tally =>
+    equals(value, retained.exact)
+      ? retained
+      : new Tally(
+          value.n,
+          value.d,
+          retained.unit,
+          retained,
+          () => retained.coverage,
+          boundLike(retained, value),
+        );
+  return {
+    raw,
+    gained: of(sum(changes.map(above))),
+    retained,
+    lost: of(sum(changes.map((change) => above(negate(change))))),
+  };
 }
 
 /** The ends of middle figures do not move in step with what single lines gain or lose; nothing is nothing. */
 function boundLike({ bound }: Tally, value: Fraction): Bound {
   return bound !== "between" ? bound : isZero(value) ? "exact" : "unknown";
-}
-
-interface Change {
-  readonly raw: Fraction;
-  readonly change: Fraction;
 }
 
 /**
@@ -175,6 +180,7 @@ export function cooking(s: Sheet): CookingBalance {
   return new CookingBalance(s);
 }
 
+const NO_SHARES: Shares = /* @__PURE__ */ new Map();
 const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
 
 function above(change: Fraction): Fraction {

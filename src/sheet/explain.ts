@@ -1,6 +1,6 @@
 import { type ComponentId, component, components } from "../food/components.ts";
 import { readFigure } from "../food/composition.ts";
-import { isRanged, type ReadFigure } from "../food/figure.ts";
+import { type FigureKind, isRanged, type ReadFigure } from "../food/figure.ts";
 import type { FoodInput } from "../food/food.ts";
 import type { RetentionInput } from "../food/retention.ts";
 import type { Amount } from "../measure/amount.ts";
@@ -131,7 +131,8 @@ function lineExplained(s: Sheet, i: number, id: ComponentId, place: Place): Expl
     return new Explanation({ ...own, steps: [...steps, ...among], from });
   }
   const said = [...figureSteps(source, id), ...cookingSteps(source, id, cooked, s.plan.foods)];
-  const published = source.food && sourceOf(source.food.input, id);
+  const input = source.food?.input;
+  const published = input && (ownSource(input, id) ?? input.source);
   return new Explanation({ ...own, source: published, steps: [...steps, ...said, ...among] });
 }
 
@@ -169,28 +170,31 @@ function figureSteps({ food: of }: Source, id: ComponentId): string[] {
   const figure = readFigure(food, id);
   const { kind, value, low, high } = figure;
   const { unit } = components[id];
-  const from = kind === "derived" ? derivedFrom(figure, food, id) : (figure.note ?? food.source);
+  const from = saidOf(figure, food, id);
   if (kind === "missing") return [`nothing is known of it in ${food.source}`];
   if (kind === "trace") return [`a trace, counted as none: ${from}`];
   if (kind === "below")
     return [`below ${showFigure(high ?? ZERO, { unit })} in 100 g, counted as none: ${from}`];
-  const how = kind === "known" ? "" : kind === "borrowed" ? "borrowed from " : `${kind}: `;
+  const how = kind === "borrowed" ? "borrowed from " : isReckoned(kind) ? `${kind}: ` : "";
   const ends = isRanged(figure) ? `, from ${exactFigure(low ?? value)} to ${exactFigure(high ?? value)}` : "";
   return [`${exactFigure(value)} ${unit} in 100 g${ends}: ${how}${from}`];
 }
 
-/** Who published a food's figure: whom the figure itself names, else the food's source. */
-function sourceOf(food: FoodInput, id: ComponentId): string {
-  const given = Object.hasOwn(food.per100g, id) ? food.per100g[id] : undefined;
-  return (typeof given === "object" && "source" in given ? given.source : undefined) ?? food.source;
+function isReckoned(kind: FigureKind): boolean {
+  return kind === "borrowed" || kind === "calculated" || kind === "derived";
 }
 
-/** The formula or published quantity behind a derived figure, and whose it is. */
-function derivedFrom({ note, formula }: ReadFigure, food: FoodInput, id: ComponentId): string {
+/** What is said of how a figure came to be, and whose it is. */
+function saidOf({ kind, note, formula }: ReadFigure, food: FoodInput, id: ComponentId): string {
   if (formula) return `${note ?? formula.formula} (${formula.source}), from figures of ${food.source}`;
+  const own = ownSource(food, id) === undefined ? `: ${food.source}` : "";
+  return isReckoned(kind) ? `${note ?? ""}${own}` : (note ?? food.source);
+}
+
+/** Whom a figure itself names as its source; nothing where that is the food's own. */
+function ownSource(food: FoodInput, id: ComponentId): string | undefined {
   const given = Object.hasOwn(food.per100g, id) ? food.per100g[id] : undefined;
-  const says = typeof given === "object" && "source" in given && given.source !== undefined;
-  return says ? (note ?? "") : `${note ?? ""}: ${food.source}`;
+  return typeof given === "object" && "source" in given ? given.source : undefined;
 }
 
 function exactFigure(value: Fraction): string {

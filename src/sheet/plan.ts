@@ -7,7 +7,7 @@ import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
 import type { AmountReader } from "../recipe/resolve.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Mark, Source } from "./source.ts";
-import { type Marks, NO_MARKS } from "./tally.ts";
+import { type KeptKind, type KeptMarks, makeMarks, NO_MARKS } from "./tally.ts";
 
 /** What of a line stays the same in every version of a sheet. */
 export interface PlanLine {
@@ -50,9 +50,9 @@ export class SheetPlan {
   readonly #indices: ReadonlyMap<string, number>;
   readonly #lineMarks: (readonly LineMark[] | undefined)[] = [];
   readonly #silent: (readonly LineMark[] | undefined)[] = [];
-  readonly #marks: (Marks | undefined)[] = [];
+  readonly #marks: (KeptMarks | undefined)[] = [];
 
-  constructor(recipe: Recipe, foods: FoodTable, lines: readonly PlanLine[], recipes: RecipesById = {}) {
+  constructor(recipe: Recipe, foods: FoodTable, lines: readonly PlanLine[], recipes: RecipesById) {
     this.recipe = recipe;
     this.recipes = recipes;
     this.foods = foods;
@@ -61,6 +61,15 @@ export class SheetPlan {
     this.lifts = lines.map(({ source }) => this.scale / source.scale);
     this.spread = lines.reduce((all, { nested }) => all + (nested?.plan.spread ?? 1), 0);
     this.#indices = new Map(lines.map(({ line }, i) => [line.key, i]));
+  }
+
+  /**
+   * The plan of other lines, with all else that this one knows: every sheet that is made from another has
+   * its plan from here. `recipe` is the one that the lines are of, where more than they changed.
+   */
+  withLines(lines: readonly PlanLine[], recipe: Recipe = this.recipe): SheetPlan {
+    const of = { ...recipe, lines: lines.map(({ line }) => line) };
+    return new SheetPlan(of, this.foods, lines, this.recipes);
   }
 
   /** Where a line stands. Throws `line-unknown`. */
@@ -75,9 +84,9 @@ export class SheetPlan {
   /** What one line's figure of a component says of itself. */
   marksOf(i: number, component: number): readonly LineMark[] {
     const { line, source } = this.lines[i] ?? {};
-    if (!line || !source) return NONE;
+    if (!line || !source) return UNMARKED;
     const marks = source.marks(component);
-    if (marks.length === 0) return NONE;
+    if (marks.length === 0) return UNMARKED;
     return marks.map((mark) => {
       return { line: i, key: mark.at === "" ? line.key : `${line.key}/${mark.at}`, mark };
     });
@@ -102,29 +111,31 @@ export class SheetPlan {
   }
 
   /** The marks of a total in which every line has some mass. */
-  marks(component: number): Marks {
+  marks(component: number): KeptMarks {
     const made = this.#marks[component] ?? gatherMarks(this.lineMarks(component));
     this.#marks[component] = made;
     return made;
   }
 }
 
-const NONE: readonly LineMark[] = [];
+const UNMARKED: readonly LineMark[] = [];
 
 export function isMissing(m: LineMark): boolean {
   return m.mark.kind === "missing";
 }
 
+const NONE: readonly string[] = [];
+
 /** Sorts marks by kind. */
-export function gatherMarks(all: readonly LineMark[]): Marks {
+export function gatherMarks(all: readonly LineMark[]): KeptMarks {
   if (all.length === 0) return NO_MARKS;
-  const lists: { -readonly [K in keyof Marks]?: string[] } = {};
+  const keys = new Map<KeptKind, string[]>();
   for (const { mark, key } of all) {
-    const list = lists[mark.kind];
-    if (list) list.push(key);
-    else lists[mark.kind] = [key];
+    const sofar = keys.get(mark.kind);
+    if (sofar) sofar.push(key);
+    else keys.set(mark.kind, [key]);
   }
-  return { ...NO_MARKS, ...lists };
+  return makeMarks((kind) => keys.get(kind) ?? NONE);
 }
 
 let indices: ReadonlyMap<string, number> | undefined;

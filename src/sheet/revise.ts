@@ -1,10 +1,12 @@
+import type { FoodTable } from "../food/table.ts";
 import type { Measures } from "../measure/measures.ts";
 import { collect, type Fault, kindOf, throwIfAny } from "../number/error.ts";
 import { fieldsGiven } from "../number/fields.ts";
-import type { Value } from "../number/fraction.ts";
-import type { LineInput, Recipe, RecipeInput, WrittenAmount } from "../recipe/document.ts";
+import { equals, exact, ONE, type Value } from "../number/fraction.ts";
+import type { Line, LineInput, Recipe, RecipeInput, RecipeNote, WrittenAmount } from "../recipe/document.ts";
 import { sheet } from "./build.ts";
 import { checkSheet } from "./given.ts";
+import { nameAfter } from "./nameAfter.ts";
 import { toRecipe } from "./recipe.ts";
 import type { Sheet } from "./sheet.ts";
 
@@ -12,8 +14,14 @@ import type { Sheet } from "./sheet.ts";
 export interface Changes {
   /** Other amounts, as `edit` takes them. */
   readonly amounts?: Readonly<Record<string, WrittenAmount>>;
-  /** Another food for a line, by its id; the amount stays unless `amounts` gives one. */
+  /**
+   * Another food for a line, by its id; the amount stays unless `amounts` gives one. What was said of the
+   * food that goes, its preparation and that it is weighed as purchased where the new one has no waste,
+   * goes with it.
+   */
   readonly swap?: Readonly<Record<string, string>>;
+  /** What a line says of itself, field by field; null takes it away. */
+  readonly lines?: Readonly<Record<string, LineChanges>>;
   readonly remove?: readonly string[];
   /** New lines, before a line or at the end. */
   readonly add?: readonly (LineInput & { readonly before?: string })[];
@@ -24,8 +32,21 @@ export interface Changes {
   readonly cookedMass?: WrittenAmount | null;
   readonly yieldFactor?: Value | null;
   readonly measures?: Measures;
-  readonly method?: readonly string[];
+  /** Unless told, a name that speaks of a food which goes says so: `Chicken curry, with Tofu instead of Chicken`. */
+  readonly name?: string;
+  readonly method?: readonly string[] | null;
+  readonly notes?: readonly RecipeNote[] | null;
 }
+
+/** What of a line can be changed; null takes it away. */
+export type LineChanges = { readonly [F in LineField]?: LineInput[F] | null };
+
+type LineField = "scaling" | "part" | "least" | "most" | "retention" | "added" | "prep" | "weighed";
+
+const LINE_FIELDS: readonly LineField[] = [
+  ...(["scaling", "part", "least", "most"] as const),
+  ...(["retention", "added", "prep", "weighed"] as const),
+];
 
 /**
  * A sheet of the changed recipe, with its own columns and rows. It is the sheet that the changed
@@ -54,7 +75,7 @@ export function revise(s: Sheet, changes: Changes): Sheet {
     for (const key of keys) collect(faults, [field, key], () => s.plan.indexOf(key));
   }
   const { foods, recipes } = s.plan;
-  const changed = collect(faults, [], () => sheet(changedDocument(toRecipe(s), changes), foods, { recipes }));
+  const changed = collect(faults, [], () => sheet(changedDocument(s, changes), foods, { recipes }));
   throwIfAny(faults.map((each) => ofTheMethod(each, changes)));
   return changed ? s.rebuilt(changed) : s;
 }
@@ -67,7 +88,7 @@ function ofTheMethod(fault: Fault, { method }: Changes): Fault {
 
 const FIELDS = [
   ...["amounts", "swap", "remove", "add", "order"],
-  ...["portions", "cookedMass", "yieldFactor", "measures", "method"],
+  ...["lines", "name", "notes", "portions", "cookedMass", "yieldFactor", "measures", "method"],
 ] as const;
 
 /** Refuses what is no set of changes. The values that a document holds are the document's to check. */
@@ -77,7 +98,7 @@ function checkShape(changes: unknown, faults: Fault[]): void {
     const message = `${field} is ${kindOf(given[field])}`;
     faults.push({ code: "recipe-malformed", path: [field], message, hint });
   };
-  for (const field of ["amounts", "swap"]) {
+  for (const field of ["amounts", "swap", "lines"]) {
     const value = given[field];
     if (value !== undefined && (typeof value !== "object" || value === null || Array.isArray(value)))
       wrong(field, 'give an object by line key: { oats: "…" }');
@@ -86,51 +107,92 @@ function checkShape(changes: unknown, faults: Fault[]): void {
     const value = given[field];
     if (value !== undefined && !isListOf(value, "string")) wrong(field, "give a list of line keys");
   }
+  for (const [key, change] of Object.entries(asFields(given.lines)))
+    fieldsGiven(change, LINE_FIELDS, "recipe-malformed", faults, ["lines", key]);
   if (given.add !== undefined && !isListOf(given.add, "object")) wrong("add", "give a list of lines");
+}
+
+function asFields(value: unknown): object {
+  return typeof value === "object" && value !== null && !Array.isArray(value) ? value : {};
 }
 
 function isListOf(value: unknown, kind: "string" | "object"): boolean {
   return Array.isArray(value) && value.every((each) => typeof each === kind && each !== null);
 }
 
-function keysNamed({ amounts, swap, remove, add, order }: Changes): (readonly [string, readonly string[]])[] {
+function keysNamed({
+  amounts,
+  swap,
+  lines,
+  remove,
+  add,
+  order,
+}: Changes): (readonly [string, readonly string[]])[] {
   return [
     ["amounts", Object.keys(amounts ?? {})],
     ["swap", Object.keys(swap ?? {})],
+    ["lines", Object.keys(lines ?? {})],
     ["remove", remove ?? []],
     ["add", (add ?? []).flatMap(({ before }) => before ?? [])],
     ["order", order ?? []],
   ];
 }
 
-function changedDocument(written: Recipe, changes: Changes): RecipeInput {
-  const { cookedMass, yieldFactor, ...rest } = written;
+function changedDocument(s: Sheet, changes: Changes): RecipeInput {
+  const written = toRecipe(s);
+  const { cookedMass, yieldFactor, method, notes, ...rest } = written;
+  const said = { method, notes, ...given({ method: changes.method, notes: changes.notes }) };
   const cooked =
     changes.cookedMass === undefined && changes.yieldFactor === undefined
       ? { cookedMass, yieldFactor }
       : changes;
   return {
     ...rest,
-    lines: changedLines(written.lines, changes),
+    name: changes.name ?? nameAfter(s, changes),
+    lines: changedLines(written.lines, changes, s.plan.foods),
     ...(changes.portions === undefined ? {} : { portions: changes.portions }),
     ...(changes.measures === undefined ? {} : { measures: changes.measures }),
-    ...(changes.method === undefined ? {} : { method: changes.method }),
+    ...(said.method == null ? {} : { method: said.method }),
+    ...(said.notes == null ? {} : { notes: said.notes }),
     ...(cooked.cookedMass == null ? {} : { cookedMass: cooked.cookedMass }),
     ...(cooked.yieldFactor == null ? {} : { yieldFactor: cooked.yieldFactor }),
   };
 }
 
-function changedLines(lines: Recipe["lines"], { amounts, swap, remove, add, order }: Changes): LineInput[] {
+/** The fields that are given; null is. */
+function given<T extends object>(fields: T): Partial<T> {
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as Partial<T>;
+}
+
+/** A line with another food: what was said of the one that goes does not stay. */
+function swapped({ recipe: _, prep: __, weighed, ...plain }: Line, food: string, foods: FoodTable): Line {
+  const { edibleShare } = foods.has(food) ? foods.get(food) : {};
+  const hasWaste = edibleShare !== undefined && !equals(exact(edibleShare), ONE);
+  return { ...plain, food, ...(weighed && hasWaste && { weighed }) };
+}
+
+/** A line with what is changed of it; what becomes null is no longer said. */
+function restated(line: LineInput, changes: LineChanges): LineInput {
+  return Object.fromEntries(
+    Object.entries({ ...line, ...given(changes) }).filter(([, value]) => value !== null),
+  ) as unknown as LineInput;
+}
+
+function changedLines(
+  lines: Recipe["lines"],
+  { amounts, swap, lines: changes, remove, add, order }: Changes,
+  foods: FoodTable,
+): LineInput[] {
   const own = <T>(of: Readonly<Record<string, T>> | undefined, key: string): T | undefined =>
     of && Object.hasOwn(of, key) ? of[key] : undefined;
   const changed = lines.map((line): LineInput => {
     const food = own(swap, line.key);
     const amount = own(amounts, line.key);
-    const { recipe: _, ...plain } = line;
-    return {
-      ...(food === undefined ? line : { ...plain, food }),
-      amount: amount === undefined ? line.amount : amount,
-    };
+    const stated = restated(
+      food === undefined ? line : swapped(line, food, foods),
+      own(changes, line.key) ?? {},
+    );
+    return { ...stated, amount: amount === undefined ? line.amount : amount };
   });
   for (const { before, ...line } of add ?? []) {
     const at = before === undefined ? -1 : changed.findIndex(({ key }) => key === before);

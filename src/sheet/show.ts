@@ -1,9 +1,9 @@
 import { type Amount, amount } from "../measure/amount.ts";
 import { type FormatHow, formatAmount } from "../measure/format.ts";
 import type { Measures } from "../measure/measures.ts";
-import { type FigureHow, figure, rangeFigure, showFigure } from "../table/figure.ts";
+import { type FigureHow, figure, markOf, rangeFigure, showFigure } from "../table/figure.ts";
 import { britishEnglish, type Language, say } from "../table/language.ts";
-import type { Figure, Tone } from "../table/table.ts";
+import type { Column, Figure, Tone } from "../table/table.ts";
 import type { Tally } from "./tally.ts";
 
 /**
@@ -14,6 +14,43 @@ export function tallyFigure(tally: Tally, how: FigureHow = {}): Figure {
   const tone = toneOf(tally);
   if (tone === "unknown") return figure(null, how);
   return tone === "between" ? endsFigure(tally, how) : figure(tally.exact, { ...how, tone });
+}
+
+/** A tally as {@link tallyFigure} shows it, its letter left to a column of marks: see {@link marksOf}. */
+export function plainFigure(tally: Tally, how: FigureHow = {}): Figure {
+  const shown = tallyFigure(tally, how);
+  const isLetter =
+    MARKED.some((tone) => tone === shown.tone) && (shown.tone !== "trace" || tally.exact.n !== 0n);
+  return isLetter ? { ...figure(tally.exact, how), tone: shown.tone } : shown;
+}
+
+const MARKED = ["trace", "borrowed", "calculated", "derived", "presumed"] as const;
+
+/**
+ * What is to be said of how a tally's figures are known, the weightiest first: of lines that bring some of
+ * it, or of all where there is none of it. A tally itself names every line.
+ */
+export function marksOf(tally: Tally): readonly Tone[] {
+  const isNone = tally.exact.n === 0n;
+  const brings = (key: string): boolean => isNone || !tally.nil.includes(key);
+  return MARKED.filter((kind) => tally[kind].some(brings));
+}
+
+/** A column of marks for a table's rows, where any has one, and what its letters mean. */
+export function marksColumn(
+  marks: readonly (readonly Tone[])[],
+  language: Language,
+): {
+  readonly columns: readonly Column[];
+  cell(i: number): readonly string[];
+  readonly used: readonly Tone[];
+} {
+  const used = marks.flat();
+  if (used.length === 0) return { columns: [], cell: () => [], used };
+  const cell = (i: number): readonly string[] => [
+    (marks[i] ?? []).map((tone) => markOf(tone, language)).join(" "),
+  ];
+  return { columns: [{ key: "marks", heading: say(language, "Marks"), align: "start" }], cell, used };
 }
 
 /** The ends of a tally, whatever its bound: those that there are. */
@@ -37,10 +74,7 @@ function toneOf(tally: Tally): Tone {
   if (tally.bound === "at-most" || tally.bound === "between") return tally.bound;
   const isOpen = tally.bound === "at-least" && tally.trace.length === 0;
   if (isOpen || tally.missing.length + tally.below.length > 0) return "at-least";
-  if (tally.trace.length > 0) return "trace";
-  if (tally.borrowed.length > 0) return "borrowed";
-  if (tally.derived.length > 0) return "derived";
-  return tally.presumed.length > 0 ? "presumed" : "known";
+  return marksOf(tally)[0] ?? "known";
 }
 
 /** Notes on gaps, one for each set of silent lines, naming all components that share it. */

@@ -1,18 +1,18 @@
 import { type ComponentId, componentIds } from "../food/components.ts";
-import { type Composition, cook, marksOf, overOneScale, type Shares } from "../food/composition.ts";
-import { type FigureKind, isRanged, MISSING, type ReadFigure } from "../food/figure.ts";
+import { type Composition, cook, overOneScale, type Shares } from "../food/composition.ts";
+import { isRanged, MISSING, marksOf, type ReadFigure } from "../food/figure.ts";
 import type { State } from "../food/food.ts";
 import type { Food } from "../food/table.ts";
-import { type Fraction, ONE, times } from "../number/fraction.ts";
-import { type Ends, scaledBy } from "./ends.ts";
-import { SheetPlan } from "./plan.ts";
+import { equals, type Fraction, isZero, ONE, over, times, ZERO } from "../number/fraction.ts";
+import { type Ends, isNothing, scaledBy } from "./ends.ts";
 import { Sheet } from "./sheet.ts";
+import type { KeptKind } from "./tally.ts";
 
 /** Something a source says of itself for one component. */
 export interface Mark {
   /** Key of the line inside a nested recipe; empty for the source itself. */
   readonly at: string;
-  readonly kind: Exclude<FigureKind, "known"> | "ranged";
+  readonly kind: KeptKind;
   /** Share of the source's mass that the mark speaks of, 0 to 1. */
   readonly share: Fraction;
 }
@@ -61,13 +61,18 @@ function cookedFood(food: Food, made: Composition, left: Shares, cookings: reado
     ends: (component) => figureEnds(figures[component] ?? MISSING),
     marks: (component) => {
       const figure = figures[component];
-      const own: readonly Mark["kind"][] = figure ? marksOf(figure) : [];
-      const kinds = figure && isRanged(figure) ? [...own, "ranged" as const] : own;
+      const kinds = figure ? kindsOf(figure) : [];
       return kinds.length === 0 ? NO_MARKS : kinds.map((kind) => ({ at: "", kind, share: ONE }));
     },
     again: (shares) =>
       cookedFood(food, cook(food.input, made, shares, cookings), left, [...cookings, shares]),
   };
+}
+
+function kindsOf(figure: ReadFigure): readonly KeptKind[] {
+  const own = marksOf(figure);
+  if (own.length > 0 && isNothing(figureEnds(figure))) return [...own, "nil"];
+  return isRanged(figure) ? [...own, "ranged"] : own;
 }
 
 /** Of what is silent or a trace nothing limits the most, and nothing of it is told. */
@@ -95,13 +100,40 @@ function sheetSource(id: string, asEaten: Sheet, left: Shares): Source {
       const each = componentIds[component] as ComponentId;
       return scaledBy(asEaten.per100g(each).ends, kept(each));
     },
-    marks: (component) => asEaten.marks(component),
+    marks: (component) => {
+      const marks = asEaten.marks(component);
+      const isLeft = !equals(kept(componentIds[component] as ComponentId), ONE);
+      return isLeft ? [...marks, ...leftMarks(asEaten, component, marks)] : marks;
+    },
     again: (shares) => sheetSource(id, cookedAgain(asEaten, shares), left),
   };
+}
+
+/** What a share left of a whole nested recipe makes of its foods' figures: derived, where there was something. */
+function leftMarks(s: Sheet, component: number, marks: readonly Mark[]): Mark[] {
+  const isSaid = (at: string): boolean =>
+    marks.some((m) => m.at === at && (m.kind === "missing" || m.kind === "trace" || m.kind === "derived"));
+  return foodsIn(s, component, ONE).flatMap(({ at, share }) =>
+    isSaid(at) ? [] : [{ at, kind: "derived" as const, share }],
+  );
+}
+
+/** The foods of a sheet that hold something of a component, nested ones too, by key and share of its mass. */
+function foodsIn({ plan, values, masses }: Sheet, component: number, of: Fraction): Omit<Mark, "kind">[] {
+  return plan.lines.flatMap(({ line, source }, i) => {
+    const grams = values.grams[i] ?? ZERO;
+    if (isZero(grams) || isNothing(source.ends(component))) return [];
+    const share = times(of, over(grams, masses.raw));
+    if (!source.asEaten) return [{ at: line.key, share }];
+    return foodsIn(source.asEaten, component, share).map((each) => ({
+      ...each,
+      at: `${line.key}/${each.at}`,
+    }));
+  });
 }
 
 function cookedAgain({ plan, values }: Sheet, shares: Shares): Sheet {
   const dry = new Map([...shares].filter(([id]) => id !== "water"));
   const lines = plan.lines.map((line) => ({ ...line, source: line.source.again(dry) }));
-  return new Sheet(new SheetPlan(plan.recipe, plan.foods, lines, plan.recipes), values);
+  return new Sheet(plan.withLines(lines), values);
 }

@@ -7,7 +7,16 @@ import type { Own } from "./grid.ts";
 import { type CellValue, isFailure, type RowRef } from "./own.ts";
 import type { PlanLine } from "./plan.ts";
 import type { Sheet, SheetLine } from "./sheet.ts";
-import { measuresNote, rangedNotes, shownAmount, silentNotes, tallyFigure } from "./show.ts";
+import {
+  marksColumn,
+  marksOf,
+  measuresNote,
+  plainFigure,
+  rangedNotes,
+  shownAmount,
+  silentNotes,
+  tallyFigure,
+} from "./show.ts";
 import type { Tally } from "./tally.ts";
 import { driedNote } from "./water.ts";
 
@@ -77,15 +86,20 @@ export function figuresTable(
 ): Table {
   const known = ids.filter((id) => s.total(id).bound !== "unknown");
   const rows: Row[] = [];
+  const marks = marksColumn(
+    known.map((id) => marksOf(s.total(id))),
+    language,
+  );
   for (const group of Object.keys(groupHeadings) as ComponentGroup[]) {
     const inGroup = known.filter((id) => components[id].group === group);
     if (inGroup.length > 0) rows.push({ kind: "group", heading: say(language, groupHeadings[group]) });
     for (const id of inGroup) {
       const { name, unit } = components[id];
       const figures = [s.portion(id), per100g(s, id), s.total(id)].map((t) =>
-        t ? tallyFigure(t, { language }) : figure(null, { language }),
+        t ? plainFigure(t, { language }) : figure(null, { language }),
       );
-      rows.push({ kind: "body", cells: [say(language, name), say(language, unit), ...figures] });
+      const cells = [say(language, name), say(language, unit), ...figures, ...marks.cell(known.indexOf(id))];
+      rows.push({ kind: "body", cells });
     }
   }
   return table({
@@ -96,10 +110,11 @@ export function figuresTable(
       { key: "portion", heading: say(language, "One portion"), align: "end" },
       { key: "per100g", heading: say(language, "100 g"), align: "end" },
       { key: "total", heading: say(language, "Batch"), align: "end" },
+      ...marks.columns,
     ],
     rows,
     notes: [
-      ...legend(rows, language),
+      ...legend(rows, language, marks.used),
       ...driedNote(s.water, language),
       ...silentNotes(
         known.map((id) => [components[id].name, s.total(id)]),

@@ -1,4 +1,5 @@
 import type { Decimal } from "decimal.js";
+import { type MarkKind, markKinds } from "../food/figure.ts";
 import { fault } from "../number/error.ts";
 import {
   equals,
@@ -40,42 +41,26 @@ import { unitOfProduct, unitOfQuotient } from "./unit.ts";
  */
 export type Bound = "exact" | "at-least" | "at-most" | "between" | "unknown";
 
-/** What the figures behind a tally say of themselves: line keys by kind, silent per-portion lines first. */
-export interface Marks {
-  readonly missing: readonly string[];
-  readonly trace: readonly string[];
-  readonly below: readonly string[];
-  readonly borrowed: readonly string[];
-  readonly derived: readonly string[];
-  readonly presumed: readonly string[];
-  /** Lines whose figure is a middle one, printed with the ends that the truth may lie at. */
-  readonly ranged: readonly string[];
-}
+/**
+ * What the figures behind a tally say of themselves: line keys by kind, silent per-portion lines first.
+ * `ranged` are the lines whose figure is a middle one, printed with the ends that the truth may lie at.
+ */
+export type Marks = { readonly [K in MarkKind]: readonly string[] };
+
+/** Marks as a tally keeps them: with the marked lines that bring nothing, as far as their figures go. */
+export type KeptMarks = Marks & { readonly nil: readonly string[] };
+
+export type KeptKind = MarkKind | "nil";
+
+const KEPT: readonly KeptKind[] = [...markKinds, "nil"];
 
 const NONE: readonly string[] = [];
 
-/** What is said of figures that are all plainly known. */
-export const NO_MARKS: Marks = {
-  missing: NONE,
-  trace: NONE,
-  below: NONE,
-  borrowed: NONE,
-  derived: NONE,
-  presumed: NONE,
-  ranged: NONE,
-};
-
 /** Makes marks, one list for each kind. */
-export function makeMarks(of: (kind: keyof Marks) => readonly string[]): Marks {
-  return {
-    missing: of("missing"),
-    trace: of("trace"),
-    below: of("below"),
-    borrowed: of("borrowed"),
-    derived: of("derived"),
-    presumed: of("presumed"),
-    ranged: of("ranged"),
-  };
+export function makeMarks(of: (kind: KeptKind) => readonly string[]): KeptMarks {
+  const marks: { -readonly [K in KeptKind]?: readonly string[] } = {};
+  for (const kind of KEPT) marks[kind] = of(kind);
+  return marks as KeptMarks;
 }
 
 /**
@@ -88,7 +73,7 @@ export class Tally implements Marks {
   readonly unit: string;
   readonly #n: bigint;
   readonly #d: bigint;
-  #marksOrHow: Marks | (() => Marks);
+  #marksOrHow: KeptMarks | (() => KeptMarks);
   readonly #covered: () => Fraction;
   readonly #bound: Bound | undefined;
   #endsOrHow: Ends | (() => Ends) | undefined;
@@ -102,7 +87,7 @@ export class Tally implements Marks {
     n: bigint,
     d: bigint,
     unit: string,
-    marks: Marks | (() => Marks),
+    marks: KeptMarks | (() => KeptMarks),
     covered: () => Fraction,
     bound?: Bound,
     ends?: () => Ends,
@@ -117,7 +102,7 @@ export class Tally implements Marks {
   }
 
   /** Gathered when first asked for: most figures are read without a look at what is behind them. */
-  get #marks(): Marks {
+  get #marks(): KeptMarks {
     if (typeof this.#marksOrHow === "function") this.#marksOrHow = this.#marksOrHow();
     return this.#marksOrHow;
   }
@@ -210,6 +195,9 @@ export class Tally implements Marks {
   get borrowed(): readonly string[] {
     return this.#marks.borrowed;
   }
+  get calculated(): readonly string[] {
+    return this.#marks.calculated;
+  }
   get derived(): readonly string[] {
     return this.#marks.derived;
   }
@@ -218,6 +206,10 @@ export class Tally implements Marks {
   }
   get ranged(): readonly string[] {
     return this.#marks.ranged;
+  }
+  /** @internal */
+  get nil(): readonly string[] {
+    return this.#marks.nil;
   }
 
   /** @internal The same tally of a share of the whole: a portion, 100 g. */
@@ -287,15 +279,15 @@ export class Tally implements Marks {
       this.#n * other.#d === other.#n * this.#d &&
       this.bound === other.bound &&
       equals(this.coverage, other.coverage) &&
-      MARK_KINDS.every((kind) => sameList(this.#marks[kind], other[kind])) &&
+      markKinds.every((kind) => sameList(this.#marks[kind], other[kind])) &&
       (WIDENS.every((kind) => this.#marks[kind].length === 0) || sameEnds(this.ends, other.ends))
     );
   }
 
   /** Plain data, the value as exact text. */
   toJSON(): TallyData {
-    const { missing, trace, below, borrowed, derived, presumed, ranged } = this.#marks;
     const { low, high } = this.ends;
+    const { nil: _, ...marks } = makeMarks((kind) => this.#marks[kind]);
     return {
       value: toText(this.exact),
       unit: this.unit,
@@ -304,7 +296,7 @@ export class Tally implements Marks {
       most: high === undefined ? null : toText(high),
       massCoverage: toText(this.#covered()),
       complete: this.complete,
-      ...{ missing, trace, below, borrowed, derived, presumed, ranged },
+      ...marks,
     };
   }
 }
@@ -314,13 +306,11 @@ export function constantTally(value: Fraction, unit: string): Tally {
   return new Tally(value.n, value.d, unit, NO_MARKS, () => ONE);
 }
 
-/** Every kind of mark, the gravest first. */
-export const MARK_KINDS: readonly (keyof Marks)[] = [
-  ...(["missing", "trace", "below", "borrowed", "derived", "presumed", "ranged"] as const),
-];
-
 /** What keeps a value from being its own ends. */
 const WIDENS = ["missing", "trace", "below", "ranged"] as const;
+
+/** The marks of what is plainly known. */
+export const NO_MARKS: KeptMarks = /* @__PURE__ */ makeMarks(() => NONE);
 
 function decimal(end: Fraction | undefined): Decimal | undefined {
   return end && toDecimal(end);

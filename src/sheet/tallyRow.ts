@@ -1,6 +1,7 @@
+import { markKinds } from "../food/figure.ts";
 import type { Ratio } from "../number/ratio.ts";
 import type { TidyRow } from "../table/tidy.ts";
-import { MARK_KINDS, type Tally } from "./tally.ts";
+import type { Tally } from "./tally.ts";
 
 /** The columns of a record that a figure fills. */
 export type FigureRow = Required<Pick<TidyRow, "unit" | "bound" | "marks" | "silent">> &
@@ -62,6 +63,6 @@ export function cellRow(head: TidyRow, component: string, tally: Tally, source?:
 function marksIn(tally: Tally): string {
   if (tally.isPlain) return "";
   let marks = "";
-  for (const kind of MARK_KINDS) if (tally[kind].length > 0) marks += marks === "" ? kind : ` ${kind}`;
+  for (const kind of markKinds) if (tally[kind].length > 0) marks += marks === "" ? kind : ` ${kind}`;
   return marks;
 }

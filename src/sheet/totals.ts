@@ -14,9 +14,9 @@ import {
 import { driedBy, type Ends, isNothing, pointEnds, scaledBy, sumOf } from "./ends.ts";
 import { componentIndex, gatherMarks, isMissing, type LineMark, type SheetPlan } from "./plan.ts";
 import type { Mark } from "./source.ts";
-import { type Marks, NO_MARKS, Tally } from "./tally.ts";
+import { type KeptMarks, NO_MARKS, Tally } from "./tally.ts";
 import { type Masses, type Values, type Weights, weigh } from "./values.ts";
-import { marksDried, type WaterChange, waterChange } from "./water.ts";
+import { marksCooked, type WaterChange, waterChange } from "./water.ts";
 
 /** What a version has summed so far, and hands to the next one: arrays alone, not the sheet. */
 interface Kept {
@@ -86,7 +86,7 @@ export class Totals {
     const { unit } = components[id];
     const d = this.#now.weights.denominator;
     const isEmpty = isZero(this.#values.grams[i] ?? ZERO);
-    const marks = isEmpty ? NONE : this.#plan.marksOf(i, c);
+    const marks = isEmpty ? UNMARKED : this.#plan.marksOf(i, c);
     if (marks.length === 0) return new Tally(n, d, unit, NO_MARKS, wholly);
     const covered = (): Fraction => minus(ONE, sum(marks.filter(isMissing).map((m) => m.mark.share)));
     const [plan, { grams }] = [this.#plan, this.#values];
@@ -97,8 +97,8 @@ export class Totals {
   /** What the figures of a component say of themselves, as shares of this sheet's mass. */
   marks(component: number): readonly Mark[] {
     const { grams } = this.#values;
-    const isDried = component === componentIndex("water") && !isZero(this.water.beyond);
-    return asEaten(this.#plan, this.#values, component, isDried).map(({ key, mark, line }) => ({
+    const water = component === componentIndex("water") ? this.water : undefined;
+    return asEaten(this.#plan, this.#values, component, water).map(({ key, mark, line }) => ({
       at: key,
       kind: mark.kind,
       share: times(mark.share, massShare(grams, this.#masses.raw, line)),
@@ -117,7 +117,9 @@ export class Totals {
       this.#masses,
       this.#now,
     ];
-    const marks = hasEmpty ? (): Marks => gatherMarks(present(plan, grams, c)) : (): Marks => plan.marks(c);
+    const marks = hasEmpty
+      ? (): KeptMarks => gatherMarks(present(plan, grams, c))
+      : (): KeptMarks => plan.marks(c);
     const covered = once(() =>
       coverage(hasEmpty ? present(plan, grams, c).filter(isMissing) : plan.silent(c), grams, raw),
     );
@@ -129,8 +131,8 @@ export class Totals {
     const { raw } = this.#masses;
     const left = plus(this.brought("water").exact, this.water.change);
     // Looked up when first asked for: recipes nested wide have more marks than anyone can list.
-    const [plan, values, isDried] = [this.#plan, this.#values, !isZero(this.water.beyond)];
-    const marks = (): readonly LineMark[] => asEaten(plan, values, componentIndex("water"), isDried);
+    const [plan, values, water] = [this.#plan, this.#values, this.water];
+    const marks = (): readonly LineMark[] => asEaten(plan, values, componentIndex("water"), water);
     const covered = once(() => coverage(marks().filter(isMissing), values.grams, raw));
     const { change } = this.#masses;
     const ends = (): Ends => waterEnds(plan, values.grams, change);
@@ -190,7 +192,7 @@ function waterEnds(plan: SheetPlan, grams: readonly Fraction[], change: Fraction
   return sumOf([driedBy(of("cooking"), change), of("serving")]);
 }
 
-const NONE: readonly LineMark[] = [];
+const UNMARKED: readonly LineMark[] = [];
 
 const wholly = (): Fraction => ONE;
 
@@ -210,10 +212,15 @@ function present(plan: SheetPlan, grams: readonly Fraction[], component: number)
   return plan.lineMarks(component).filter((m) => !isZero(grams[m.line] ?? ZERO));
 }
 
-/** Marks as they stand after cooking, which can leave it unknown what water is left. */
-function asEaten(plan: SheetPlan, values: Values, component: number, isDried: boolean): readonly LineMark[] {
+/** Marks as they stand after cooking, which changes what is said of water. */
+function asEaten(
+  plan: SheetPlan,
+  values: Values,
+  component: number,
+  water: WaterChange | undefined,
+): readonly LineMark[] {
   const marks = present(plan, values.grams, component);
-  return isDried ? marksDried(plan, marks, values) : marks;
+  return water ? marksCooked(plan, marks, values, water) : marks;
 }
 
 /** The share of the mass whose figures are known. */

@@ -1,7 +1,7 @@
 import { type Fraction, fraction, isZero, minus, negate, ONE, ZERO } from "../number/fraction.ts";
 import { showFigure } from "../table/figure.ts";
 import { britishEnglish, type Language, say } from "../table/language.ts";
-import { componentIndex, type LineMark, type SheetPlan } from "./plan.ts";
+import { componentIndex, isMissing, type LineMark, type SheetPlan } from "./plan.ts";
 import type { Masses, Values, Weights } from "./values.ts";
 
 /** What cooking does to the water of a batch, in grams. */
@@ -37,22 +37,29 @@ function potWater(plan: SheetPlan, { lifted, denominator }: Weights): Fraction {
   return fraction(n, denominator);
 }
 
-/** The marks of water where cooking takes off more than there is: of what was in the pot, none is known. */
-export function marksDried(
+/**
+ * The marks of water after cooking. What the pot takes up or gives off is reckoned from the yield, so that
+ * the water of what is in it is derived; where cooking takes off more than there is, none of it is known.
+ */
+export function marksCooked(
   plan: SheetPlan,
   marks: readonly LineMark[],
   { grams }: Values,
+  { change, beyond }: WaterChange,
 ): readonly LineMark[] {
+  if (isZero(change) && isZero(beyond)) return marks;
   const inPot = (i: number): boolean => plan.lines[i]?.line.added === "cooking";
-  const dried = plan.lines.flatMap(({ line }, i): LineMark[] =>
-    inPot(i) && !isZero(grams[i] ?? ZERO)
-      ? [{ line: i, key: line.key, mark: { at: "", kind: "missing", share: ONE } }]
+  const isDried = !isZero(beyond);
+  const said = isDried ? marks.filter((m) => !inPot(m.line)) : marks;
+  const kind = isDried ? "missing" : "derived";
+  const has = new Set(said.filter(isMissing).map((m) => m.line));
+  const ofPot = plan.lines.flatMap(({ line }, i): LineMark[] =>
+    inPot(i) && !isZero(grams[i] ?? ZERO) && !has.has(i)
+      ? [{ line: i, key: line.key, mark: { at: "", kind, share: ONE } }]
       : [],
   );
   const isDose = (m: LineMark): number => (plan.lines[m.line]?.line.scaling === "per-portion" ? 0 : 1);
-  return [...marks.filter((m) => !inPot(m.line)), ...dried].sort(
-    (a, b) => isDose(a) - isDose(b) || a.line - b.line,
-  );
+  return [...said, ...ofPot].sort((a, b) => isDose(a) - isDose(b) || a.line - b.line);
 }
 
 /** Says that cooking takes off more than water, with both figures; nothing where it does not. */

@@ -114,8 +114,9 @@ export function rangeFigure(value: Fraction, low: Fraction, high: Fraction, how:
 
 const PATTERNS: { readonly [T in Exclude<Tone, "unknown" | "between">]: string } = {
   known: "{figure}",
-  derived: "{figure} d",
   presumed: "{figure} p",
+  derived: "{figure} d",
+  calculated: "{figure} c",
   borrowed: "{figure} b",
   trace: "{figure} t",
   "at-least": "at least {figure}",
@@ -130,19 +131,27 @@ function toned(value: Fraction, tone: Exclude<Tone, "unknown" | "between">): str
 }
 
 const MEANINGS: readonly (readonly [Tone, string])[] = [
-  ["derived", "d: all or part worked out from other figures"],
+  ["derived", "d: all or part worked out: from other figures, or by what cooking leaves"],
   ["presumed", "p: all or part presumed, not measured"],
+  ["calculated", "c: all or part calculated by its source, not measured"],
   ["borrowed", "b: all or part borrowed from a like food"],
   ["trace", "t: trace amounts not counted"],
   ["unknown", "?: not known"],
 ];
 
-/** What the marks in a table mean, one note for each that it uses. */
+/** The letter that marks a figure of a tone; empty for what needs none. */
+export function markOf(tone: Tone, language: Language = britishEnglish): string {
+  const isLetter = tone !== "unknown" && MEANINGS.some(([each]) => each === tone);
+  return isLetter ? say(language, PATTERNS[tone as keyof typeof PATTERNS], { figure: "" }).trim() : "";
+}
+
+/** What the marks in a table mean, one note for each that it uses, or that a column of marks does. */
 export function legend(
   rows: Table["rows"] | readonly (readonly Cell[])[],
   language: Language = britishEnglish,
+  marks: Iterable<Tone> = [],
 ): string[] {
-  const used = new Set<Tone>();
+  const used = new Set<Tone>(marks);
   for (const row of rows) {
     const cells = "kind" in row ? (row.kind === "group" ? [] : row.cells) : row;
     for (const cell of cells)

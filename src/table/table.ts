@@ -5,16 +5,20 @@ import { type Fault, type Path, quote, throwIfAny } from "../number/error.ts";
  * `at-least` and `at-most` are bounds; of `between` both ends are shown, and the value is a middle figure;
  * `unknown` has no value at all.
  */
-export type Tone =
-  | "known"
-  | "derived"
-  | "presumed"
-  | "borrowed"
-  | "trace"
-  | "at-least"
-  | "at-most"
-  | "between"
-  | "unknown";
+export type Tone = (typeof TONES)[number];
+
+const TONES = [
+  "known",
+  "presumed",
+  "derived",
+  "calculated",
+  "borrowed",
+  "trace",
+  "at-least",
+  "at-most",
+  "between",
+  "unknown",
+] as const;
 
 /** A number in a table: what a person reads, and the exact value that a program reads. */
 export interface Figure {
@@ -165,17 +169,6 @@ function checkRow(row: Row, path: Path, width: number, faults: Fault[]): void {
 const EXACT = /^-?\d+(?:\.\d+|\/0*[1-9]\d*)?$/;
 const LONGEST_VALUE = 20_000;
 const LOOKS_LIKE_A_NUMBER = /^[-+]?[\d.,'\s]+$/;
-const TONES: readonly unknown[] = [
-  "known",
-  "derived",
-  "presumed",
-  "borrowed",
-  "trace",
-  "at-least",
-  "at-most",
-  "between",
-  "unknown",
-] satisfies Tone[];
 
 function checkFigure(cell: unknown, path: Path, faults: Fault[]): void {
   if (typeof cell !== "object" || cell === null) {
@@ -186,7 +179,7 @@ function checkFigure(cell: unknown, path: Path, faults: Fault[]): void {
   if (typeof text !== "string" || text.trim() === "") {
     faults.push(wrong([...path, "text"], "a figure that shows nothing", 'show a number, or "?" if unknown'));
   }
-  if (!TONES.includes(tone))
+  if (!(TONES as readonly unknown[]).includes(tone))
     faults.push(wrong([...path, "tone"], "an unknown tone", `use ${TONES.join(", ")}`));
   if (value === null) {
     if (tone !== "unknown") {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { type BorrowHow, borrow } from "../../src/food/borrow.ts";
 import { type ComponentId, componentIds, components } from "../../src/food/components.ts";
 import { readFigure } from "../../src/food/composition.ts";
+import { marksOf } from "../../src/food/figure.ts";
 import type { FoodInput } from "../../src/food/food.ts";
 import { lenders } from "../../src/food/lend.ts";
 import { foodTable } from "../../src/food/table.ts";
@@ -284,8 +285,13 @@ describe("borrowing, as a property", () => {
         const from = starterFoods.get(b);
         for (const id of componentIds) {
           const figure = readFigure(after, id);
-          if (into.per100g[id] !== undefined) expect(after.per100g[id]).toEqual(into.per100g[id]);
+          if (into.per100g[id] !== undefined) {
+            expect(after.per100g[id]).toEqual(into.per100g[id]);
+            continue;
+          }
           if (figure.kind !== "borrowed") continue;
+          // What the lender has borrowed itself, here or in its source, goes no further.
+          expect(marksOf(readFigure(from, id))).not.toContain("borrowed");
           expect(ids.includes(id) || starterFoods.get(a).per100g[id] === undefined).toBe(true);
           const { group } = components[id];
           const base = (f: FoodInput): Fraction =>
@@ -310,7 +316,8 @@ describe("borrowing, as a property", () => {
       fc.property(fc.constantFrom(...raw), hidden, (id, ids) => {
         const kept = ids.filter((each) => !["protein", "fat", "water", "energy", "folicAcid"].includes(each));
         const twin = { ...starterFoods.get(id), id: "twin" };
-        const given = kept.filter((each) => twin.per100g[each] !== undefined);
+        const lends = (each: ComponentId): boolean => !marksOf(readFigure(twin, each)).includes("borrowed");
+        const given = kept.filter((each) => twin.per100g[each] !== undefined && lends(each));
         if (given.length === 0) return;
         const back = borrow(starterFoods.with([without(id, given), twin]), { into: id, from: "twin" }).get(
           id,
@@ -322,6 +329,17 @@ describe("borrowing, as a property", () => {
         }
       }),
       { numRuns: 150 },
+    );
+  });
+
+  it("never passes on what a food's own source has borrowed", () => {
+    // SR28, NDB 16069: amino acids by protein from lentils boiled (BFPN, Ref_NDB_No 16070).
+    const mine = food("mine", { water: 8, protein: 25, fat: 1 });
+    const table = starterFoods.with([{ ...mine, state: "dry" }]);
+    const asked = { into: "mine", from: "lentils-dry", components: ["lysine"] } as const;
+    expect(errorOf(() => borrow(table, asked)).message).toMatch(/lentils-dry has borrowed it itself/);
+    expect(lenders(table, "mine", { components: ["lysine"] }).map(({ id }) => id)).not.toContain(
+      "lentils-dry",
     );
   });
 

@@ -13,7 +13,7 @@ const promised = {
     asparticAcid glutamicAcid glycine proline serine`,
   mg: `cholesterol sodium potassium calcium magnesium phosphorus iron zinc copper manganese chloride
     fluoride vitaminC thiamin riboflavin niacin niacinEquivalents pantothenicAcid vitaminB6 vitaminE
-    choline betaine caffeine theobromine phytate oxalate phytosterols`,
+    choline betaine caffeine theobromine coumarin phytate oxalate phytosterols`,
   µg: `selenium iodine chromium molybdenum vitaminARae vitaminARe retinol betaCarotene alphaCarotene
     betaCryptoxanthin lycopene luteinZeaxanthin vitaminD vitaminK biotin folate folateDfe foodFolate
     folicAcid vitaminB12`,
@@ -135,6 +135,7 @@ describe("the component registry", () => {
   it("takes every tagname from the INFOODS list, or says from where else", () => {
     const elsewhere = componentIds.map(component).filter((c) => c.tagList !== undefined);
     expect(elsewhere.map((c) => [c.tagname, c.tagList])).toEqual([
+      ["COUMARIN", "own"],
       ["VITA_RAE", "SR28"],
       ["LUT+ZEA", "SR28"],
     ]);

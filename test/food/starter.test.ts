@@ -2,12 +2,18 @@ import { describe, expect, it } from "vitest";
 import { type Allergen, allergens } from "../../src/food/allergens.ts";
 import { componentIds, isComponentId } from "../../src/food/components.ts";
 import type { FoodInput } from "../../src/food/food.ts";
+import { derivations } from "../../src/food/starter/derivation.ts";
 import { shelves, starterFoodInputs } from "../../src/food/starter/index.ts";
 import { iodine } from "../../src/food/starter/iodine.ts";
+import { lenders } from "../../src/food/starter/lenders.ts";
 import { panels } from "../../src/food/starter/row.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { exact } from "../../src/number/fraction.ts";
+import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
+import type { Person } from "../../src/person/person.ts";
+import { doseCheck } from "../../src/person/portion/doses.ts";
+import { sheet } from "../../src/sheet/build.ts";
 
 const rows = shelves.flat().flatMap((shelf) => shelf.foods);
 
@@ -68,7 +74,7 @@ describe("starter foods", () => {
         origin: expect.any(String),
         aisle: expect.any(String),
       });
-      expect(f.source).toMatch(/^USDA SR28, NDB \d{5}$/);
+      expect(f.source).toMatch(/^USDA SR28, NDB \d{5}(, by dry matter)?$/);
     }
   });
 
@@ -95,7 +101,7 @@ describe("starter foods", () => {
       for (const [name, columns] of Object.entries(panels) as [keyof typeof panels, readonly unknown[]][]) {
         const cells = row[name]?.split(" ");
         if (cells) expect([row.id, name, cells.length]).toEqual([row.id, name, columns.length]);
-        for (const cell of cells ?? []) expect(cell).toMatch(/^(-|\d+(\.\d+)?\*?)$/);
+        for (const cell of cells ?? []) expect(cell).toMatch(/^(-|\d+(\.\d+)?(\*|[A-Za-z]\d?)?)$/);
       }
     }
   });
@@ -129,12 +135,32 @@ describe("starter foods", () => {
 
   it("mark what the source assumed to be zero, and nothing else, as presumed", () => {
     expect(food("oats-rolled-dry").per100g.cholesterol).toEqual({ value: "0", presumed: true });
-    expect(food("oats-rolled-dry").per100g.vitaminB12).toBe("0.00");
+    // SR28, NDB 08120: vitamin B12 0.00 with source code 4 and no derivation; NDB 09040: analysed.
+    expect(food("oats-rolled-dry").per100g.vitaminB12).toMatchObject({
+      value: "0.00",
+      calculated: expect.any(String),
+    });
+    expect(food("bananas-raw").per100g.folicAcid).toEqual({ value: "0", presumed: true });
     for (const f of starterFoodInputs) {
       for (const figure of Object.values(f.per100g)) {
         if (typeof figure === "object" && "presumed" in figure) expect(Number(figure.value)).toBe(0);
       }
     }
+  });
+
+  it("name lenders that are used, and use no letter that says nothing", () => {
+    const letters = new Set<string>();
+    for (const row of rows) {
+      const cells = Object.keys(panels).flatMap((name) => row[name as keyof typeof panels]?.split(" ") ?? []);
+      const places = new Set(cells.flatMap((cell) => /[A-Za-z](\d)$/.exec(cell)?.[1] ?? []));
+      const named = row.lenders?.split(" ") ?? [];
+      expect([row.id, [...places].sort()]).toEqual([row.id, named.map((_, i) => String(i))]);
+      for (const ndb of named) expect([row.id, ndb, lenders[ndb]]).toEqual([row.id, ndb, expect.any(String)]);
+      for (const cell of cells) for (const letter of cell.match(/[A-Za-z]/g) ?? []) letters.add(letter);
+    }
+    for (const letter of letters) expect([letter, derivations[letter]]).toEqual([letter, expect.anything()]);
+    expect(Object.keys(derivations).filter((letter) => !letters.has(letter))).toEqual([]);
+    expect(Object.keys(lenders).filter((ndb) => !rows.some((row) => row.lenders?.includes(ndb)))).toEqual([]);
   });
 
   it("read a food's figures once", () => {
@@ -234,7 +260,36 @@ describe("iodine of starter foods", () => {
     });
     // A spoonful of kelp (5 g) passes EFSA's 600 µg a day; a sheet of nori (2.6 g) does not reach it.
     if (id === "kelp-raw") expect((Number(value) * 5) / 100).toBeGreaterThan(600);
-    if (id === "laver-raw") expect((Number(most) * 2.6) / 100).toBeLessThan(600);
+  });
+
+  // 10 sheets are 26 g (SR28, WEIGHT of NDB 11446); 2.6 g × 36.9 (16 to 200) µg.
+  it("of a sheet of nori is that of a dry one: about 96 µg, from 42 to 520", () => {
+    const s = sheet(
+      {
+        name: "Roll",
+        portions: 1,
+        lines: [{ key: "nori", food: "nori-dried", amount: "1 sheet", scaling: "per-portion" }],
+      },
+      starterFoods,
+    );
+    const { value, least, most, bound, ranged, derived } = s.portion("iodine");
+    expect([value, least, most].map(String)).toEqual(["95.94", "41.6", "520"]);
+    expect([bound, ranged, derived]).toEqual(["between", ["nori"], ["nori"]]);
+    const child: Person = { sex: "female", age: 3, mass: "15 kg", height: "0.95 m", activity: "active" };
+    for (const authority of ["eu", "us"] as const) {
+      const { rows } = doseCheck(s, { child: referenceIntakes(authority, child) });
+      const iodine = rows.find(({ of }) => of === "iodine");
+      expect([authority, iodine?.people.map(({ verdict }) => verdict)]).toEqual([authority, ["may-be-past"]]);
+    }
+  });
+
+  it("of raw laver has no sheet to be weighed by", () => {
+    expect(food("laver-raw").measures?.map(({ name }) => name)).toEqual(["tbsp"]);
+    expect(food("nori-dried").measures).toEqual([{ name: "sheet", grams: "2.6" }]);
+    expect(food("nori-dried").per100g).not.toHaveProperty("vitaminC");
+    expect(food("nori-dried").per100g.protein).toMatchObject({
+      derived: expect.stringMatching(/dry matter/),
+    });
   });
 });
 
@@ -344,6 +399,7 @@ describe("cautions of starter foods", () => {
     ["wakame-raw", "iodine-seaweed"],
     // Laver, sold as nori, is a red seaweed; what is advised of brown ones is not said of it.
     ["laver-raw", "iodine-nori"],
+    ["nori-dried", "iodine-nori"],
     ["beef-liver-braised", "vitamin-a-liver"],
     ["chicken-liver-raw", "vitamin-a-liver"],
     ["grapefruit-raw", "grapefruit-medicines"],

@@ -5,6 +5,7 @@ import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { exact, sum, toText as toFractionText } from "../../src/number/fraction.ts";
+import { compare } from "../../src/person/compare/compare.ts";
 import { type DemandsHow, demandsFor } from "../../src/person/demandsFor.ts";
 import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import { upperLimits } from "../../src/person/intakes/upperLimits.ts";
@@ -204,6 +205,70 @@ describe("a dose where an authority has no level at someone's age", () => {
     expect(own.map(({ authority, noLevelBy }) => [authority, noLevelBy])).toEqual(
       own.map(() => ["eu", undefined]),
     );
+  });
+});
+
+describe("cassia", () => {
+  // EFSA 2008: 0.1 mg of coumarin per kg a day. BfR 2012: 0.5 g of cassia for a child of 15 kg, 2 g for 60 kg.
+  const porridge = (grams: string): Sheet => {
+    const cinnamon = {
+      key: "cinnamon",
+      food: "cinnamon-ground",
+      amount: grams,
+      scaling: "per-portion",
+    } as const;
+    const oats = { key: "oats", food: "oats-rolled-dry", amount: "40 g" };
+    return sheet({ name: "Porridge", portions: 1, lines: [oats, cinnamon] }, starterFoods);
+  };
+  const child: Person = { sex: "female", age: 4, mass: "15 kg" };
+  const adult: Person = { sex: "female", age: 24, mass: "60 kg" };
+
+  it("is held against each person's mass, under every authority", () => {
+    for (const authority of ["uk", "us", "eu"] as const) {
+      const who = { child: referenceIntakes(authority, child), adult: referenceIntakes(authority, adult) };
+      const shares = (grams: string): (string | undefined)[][] =>
+        row(porridge(grams), "coumarin", who).people.map(({ who: id, share, verdict }) => [
+          id,
+          share?.toString(),
+          verdict,
+        ]);
+      expect(shares("0.5 g")).toEqual([
+        ["child", "1", "may-be-past"],
+        ["adult", "0.25", "under"],
+      ]);
+      expect(shares("2 g")).toEqual([
+        ["child", "4", "past"],
+        ["adult", "1", "may-be-past"],
+      ]);
+      expect(shares("3 g")[1]).toEqual(["adult", "1.5", "past"]);
+    }
+  });
+
+  it("stands in a comparison, and what brings none does not", () => {
+    const held = compare(porridge("2 g"), referenceIntakes("eu", child)).get("coumarin")?.upper;
+    expect([held?.verdict, held?.figure.kind, held?.figure.value.toString()]).toEqual(["past", "TDI", "1.5"]);
+    const plain = sheet(
+      { name: "Oats", portions: 1, lines: [{ food: "oats-rolled-dry", amount: "40 g" }] },
+      starterFoods,
+    );
+    expect(compare(plain, referenceIntakes("eu", child)).get("coumarin")).toBeUndefined();
+  });
+
+  it("is no limit that a fit has to keep, since a level of a life's mean is none of one meal", () => {
+    expect(
+      upperLimits(referenceIntakes("eu", child), 1, { guidance: "limit" }).map(({ of }) => of),
+    ).not.toContain("coumarin");
+  });
+
+  it("is not proven of what its name tells of, and says nothing of coumarin", () => {
+    const verdict = (name: string): string | undefined =>
+      doseCheck(bowl({ ...food("x", {}), name }), { adult: referenceIntakes("eu", adult) }).rows.find(
+        ({ of }) => of === "coumarin",
+      )?.people[0].verdict;
+    expect(["Zimt, gemahlen", "Tonka bean", "Garam masala", "Speculoos"].map(verdict)).toEqual(
+      Array(4).fill("not-proven"),
+    );
+    expect(["Turmeric", "Black pepper"].map(verdict)).toEqual([undefined, undefined]);
   });
 });
 

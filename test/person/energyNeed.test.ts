@@ -74,6 +74,28 @@ describe("energy need", () => {
     expect(energyNeed({ ...lightweight, activity: 1.75 }).activity).toEqual({ level: expect.anything() });
   });
 
+  it("reads a class of activity by age: EFSA 2013 for the young, with 1 % for growth", () => {
+    const levels = (age: number): string[] =>
+      (["sedentary", "active", "vigorous"] as const).map((activity) => {
+        const { level, source } = energyNeed({ sex: "male", age, mass: 30, activity }).activity;
+        return `${level} ${source?.slice(0, 9)}`;
+      });
+    expect(levels(2)).toEqual(["1.414 EFSA 2013", "1.414 EFSA 2013", "1.414 EFSA 2013"]);
+    expect(levels(4)).toEqual(["1.414 EFSA 2013", "1.616 EFSA 2013", "1.818 EFSA 2013"]);
+    expect(levels(9.9)).toEqual(levels(4));
+    expect(levels(10)).toEqual(["1.616 EFSA 2013", "1.818 EFSA 2013", "2.02 EFSA 2013"]);
+    expect(levels(17.9)).toEqual(levels(10));
+    expect(levels(18)).toEqual(["1.55 FAO/WHO/U", "1.85 FAO/WHO/U", "2.2 FAO/WHO/U"]);
+    // EFSA's announcement of 2013: a moderately active boy of 17 needs 2,900 kcal, a girl 2,300; Henry (Oxford).
+    const need = (sex: "male" | "female", mass: number, height: string): number =>
+      energyNeed(
+        { sex, age: 17, mass, height, activity: "sedentary" },
+        { equation: "henry-2005" },
+      ).total.toNumber();
+    expect(Math.abs(need("male", 65, "1.75 m") - 2900)).toBeLessThan(50);
+    expect(Math.abs(need("female", 56, "1.63 m") - 2300)).toBeLessThan(50);
+  });
+
   it("says what is missing", () => {
     const { height: _, ...heightless } = lightweight;
     const { activity: __, ...idle } = lightweight;

@@ -8,6 +8,7 @@ import { compare } from "../../src/number/fraction.ts";
 import { type AminoName, aminoAcids, type PatternId } from "../../src/person/amino/pattern.ts";
 import { type PortionScore, proteinQuality } from "../../src/person/amino/quality.ts";
 import { aminoPatterns, aminoScore } from "../../src/person/amino/score.ts";
+import type { Person } from "../../src/person/person.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText } from "../../src/table/text.ts";
@@ -243,6 +244,30 @@ describe("a day's requirement", () => {
     expect(of("valine")).toBeUndefined();
     expect(q.safeLevel?.share.toString()).toBe("0.5");
     expect(proteinQuality(s).aminoAcids.every(({ requirement }) => requirement === undefined)).toBe(true);
+  });
+});
+
+describe("a requirement of adults", () => {
+  const s = dish([food("a", { protein: "24.9", lysine: "0.9" })]);
+  const woman: Person = { sex: "female", age: 30, mass: "60 kg" };
+
+  it.each<Partial<Person>>([
+    { age: 5, mass: "18 kg" },
+    { age: "17.9" },
+    { pregnant: 2 },
+    { breastfeeding: true },
+  ])("is told to nobody else, and that is said: %o", (other) => {
+    const q = proteinQuality(s, { person: { ...woman, ...other } });
+    expect(q.aminoAcids.every(({ requirement }) => requirement === undefined)).toBe(true);
+    expect(q.safeLevel).toBeUndefined();
+    expect(toText(q)).toContain("requirements of a day are of adults neither pregnant nor breastfeeding");
+  });
+
+  it("counts a body up to a mass index of 30", () => {
+    // 30 x 1.6 squared is 76.8 kg; 0.83 g x 76.8 = 63.744 g.
+    const q = proteinQuality(s, { person: { ...woman, mass: "200 kg", height: "1.60 m" } });
+    expect(q.safeLevel?.share.toFixed(6)).toBe((24.9 / 63.744).toFixed(6));
+    expect(q.note).toBeUndefined();
   });
 });
 

@@ -231,6 +231,56 @@ table("older bodies", [
   ["75 at 27 that loses", old(75, "60.75 kg"), lose("0.2 kg"), "over-65"],
 ]);
 
+// Mifflin et al. 1990: people of 19 to 78. Schofield 1985: figures change at 18, 30 and 60 years, which is told
+// within half a year where it is a twentieth of the need. EFSA 2013: levels of 1.4 at 1 to 3, 1.4 to 1.8 at 4 to 9,
+// 1.6 to 2.0 at 10 to 17, each with 1 % for growth. FAO/WHO/UNU 2004, table 5.3: 1.40 to 2.40 for adults.
+table("equations and activity by age", [
+  ["77", old(77, "60.75 kg"), hold, "over-65"],
+  ["78", old(78, "60.75 kg"), hold, "over-65"],
+  ["78 1/2: the equation changes at the next birthday", old(78.5, "60.75 kg"), hold, "equation-step over-65"],
+  ["79", old(79, "60.75 kg"), hold, "equation-step over-65"],
+  ["80", old(80, "60.75 kg"), hold, "equation-step over-65"],
+  ["95", old(95, "60.75 kg"), hold, "equation-step over-65"],
+  [
+    "80 by the equation that was asked for",
+    old(80, "60.75 kg"),
+    { ...hold, equation: "schofield-1985" },
+    "over-65",
+  ],
+  [
+    "80 by one made from younger people",
+    old(80, "60.75 kg"),
+    { ...hold, equation: "mifflin-st-jeor" },
+    "outside-population over-65",
+  ],
+  ["80 without a height", bare(old(80, "60.75 kg")), hold, "over-65"],
+  ["a tall man of 18 1/2: 2 % apart", { ...man, age: "18.5" }, hold, ""],
+  [
+    "a woman of 18 1/2, 90 kg at 1.60 m: 10 % apart",
+    { ...woman, age: "18.5", mass: "90 kg", height: "1.60 m" },
+    hold,
+    "equation-step",
+  ],
+  ["a man of 21", { ...man, age: 21 }, hold, ""],
+  ["a man of 59 1/2 without a height", bare({ ...man, age: "59.5" }), hold, "equation-step"],
+  ["a man of 58 without a height", bare({ ...man, age: 58 }), hold, ""],
+  [
+    "an active girl of 9 1/2",
+    { ...child(9.5, 30, "female"), activity: "active" },
+    hold,
+    "equation-step under-18",
+  ],
+  ["an active girl of 8", { ...child(8, 26, "female"), activity: "active" }, hold, "under-18"],
+  ["a sedentary boy of 2", { ...child(2, 12), activity: "sedentary" }, hold, "under-18"],
+  ["a boy of 2 at an adult's 1.55", { ...child(2, 12), activity: "1.55" }, hold, "under-18 unusual-activity"],
+  ["a boy of 8 at 1.8", child(8, 26, "male", "1.8"), hold, "under-18"],
+  ["a boy of 8 at 1.9", child(8, 26, "male", "1.9"), hold, "under-18 unusual-activity"],
+  ["a boy of 12 at 1.5", child(12, 40, "male", "1.5"), hold, "under-18 unusual-activity"],
+  ["a man at 1.5", { ...man, activity: "1.5" }, hold, ""],
+  ["a man at 2.4", { ...man, activity: "2.4" }, hold, ""],
+  ["a man at 2.5", { ...man, activity: "2.5" }, hold, "unusual-activity"],
+]);
+
 // Iraki et al. 2019, Sports 7(7):154: 0.25 to 0.5 % of body mass a week for adults who train to gain muscle.
 table("gains", [
   ["a man at 0.5 %", man, gain("0.47 kg"), ""],
@@ -257,9 +307,26 @@ describe("the words of a day's cautions", () => {
     expect(shares).not.toContain("adult");
   });
 
+  it("say what the need is on both sides of a step", () => {
+    // 66 kg, 160 cm, 79 years: Mifflin 660 + 1000 - 395 - 161 = 1104; Schofield 9.082 x 66 + 658.5 = 1257.9; x 1.55.
+    const lady: Person = { sex: "female", age: 79, mass: "66 kg", height: "1.60 m", activity: "sedentary" };
+    expect(text(lady, hold, "equation-step")).toBe(
+      "The equation changes at 79 years, for Mifflin-St Jeor was made from people of 19 to 78. Schofield gives 1950 kcal a day; Mifflin-St Jeor, which is taken before, gives 1711 kcal a day (12 % less). No body changes so in a day.",
+    );
+    expect(text({ ...lady, age: "78.5" }, hold, "equation-step")).toMatch(
+      /Mifflin-St Jeor gives 1715 kcal a day; Schofield, which is taken from then on, gives 1950 kcal a day \(14 % more\)/,
+    );
+    // Schofield, men: 11.472 x 66 + 873.1 = 1630.3 to 60 years, 11.711 x 66 + 587.7 = 1360.6 from then on.
+    expect(
+      text({ sex: "male", age: "59.5", mass: "66 kg", activity: "sedentary" }, hold, "equation-step"),
+    ).toBe(
+      "At 60 years the figures of Schofield change in one step: 2109 kcal a day from then on, 2527 kcal a day before. No body changes so in a day.",
+    );
+  });
+
   it("say by what mass a large body was reckoned", () => {
     expect(text(heavy, protein("1.6"), "protein-high")).toContain(
-      "per kg of the 97 kg that they are reckoned by, the mass at a body mass index of 30",
+      "More than 2.0 g of protein a day per kg of 97 kg, the mass at a body mass index of 30, by which larger bodies are reckoned here: above the range",
     );
   });
 

@@ -242,7 +242,7 @@ describe("what a kitchen cannot do", () => {
       { key: "nuts", food: "pumpkin-seeds", amount: "20 g", added: "serving" },
     ];
     const own = people.map((person) => ({ ...person, kitchen: "metric" as const }));
-    const plan = breakfast(lines, own, { kitchen: coarse, tolerance: "1 %" });
+    const plan = breakfast(lines, own, { kitchen: coarse, tolerance: "0.4 %" });
     const { drift } = plan.portion("cox", "breakfast");
     expect(drift?.status).toBe("met");
     const off = (of: "exactBrings" | "exactLineByLine"): Fraction =>

@@ -67,6 +67,33 @@ describe("doses of a plan", () => {
     expect(plan.doses?.past.map(({ of }) => of)).toEqual(["iodine"]);
   });
 
+  it("of cassia are held against the coumarin of each one's mass, under any authority", () => {
+    // EFSA 2008: 0.1 mg per kg a day; BfR 2012: 0.5 g of cassia for a child of 15 kg, 2 g for 60 kg.
+    const lines = [
+      { key: "oats", food: "oats-rolled-dry", amount: "120 g" },
+      { key: "cassia", food: "cinnamon-ground", amount: "6 g", scaling: "per-portion", added: "serving" },
+    ] as const;
+    const porridge = sheet({ name: "Porridge", portions: 3, lines }, starterFoods);
+    const crew: PlanInput["people"] = [15, 60, 90].map((mass) => ({
+      id: `kg${mass}`,
+      person: { sex: "male", age: mass === 15 ? 4 : 30, mass },
+    }));
+    for (const authority of ["uk", "us", "eu"] as const) {
+      const { doses } = portionPlan({
+        meals: [{ id: "breakfast", dishes: { porridge } }],
+        people: crew,
+        authority,
+      });
+      const coumarin = doses?.rows.find(({ of }) => of === "coumarin");
+      expect(coumarin?.people.map(({ who, share, verdict }) => [who, share?.toFixed(3), verdict])).toEqual([
+        ["kg15", "4.000", "past"],
+        ["kg60", "1.000", "may-be-past"],
+        ["kg90", "0.667", "may-be-past"],
+      ]);
+      expect(doses?.past.map(({ of }) => of)).toContain("coumarin");
+    }
+  });
+
   it("weigh, of people with one level, most on the lightest", () => {
     // 18 and over share EFSA's level; per kilogram the lightest gets most.
     const crew = [84, 61, 75].map((mass) => ({

@@ -34,13 +34,12 @@ export function canShare(world: PotsWorld, people: readonly PersonInput[], toler
       if (group === "base") return one;
       return parts.get(group) ?? loose;
     };
-    // What sets the common factor: the first dish by name.
-    const common = aside ? beside : one;
     const within = (column: number, low: number, high: number, of: number): void => {
       model.row(0, inf, [column, 1], [of, -low]);
       model.row(-inf, 0, [column, 1], [of, -high]);
     };
-    for (const part of parts.values()) within(part, 0.5, 2, common);
+    // Parts keep to their own dish, whatever stands beside it.
+    for (const part of parts.values()) within(part, 0.5, 2, one);
     const against = (
       value: readonly number[],
       more: number,
@@ -65,9 +64,8 @@ export function canShare(world: PotsWorld, people: readonly PersonInput[], toler
       if (most !== undefined) model.row(-inf, 0, ...against(value, more, per, morePer, most * (1 + by)));
     };
     if (isFit) {
-      within(loose, 0.5, 2, common);
-      if (aside) within(one, 0.5, 2, common);
-      within(common, 0.1, 10, u);
+      within(loose, 0.5, 2, one);
+      for (const dish of new Set([one, beside])) within(dish, 0.1, 10, u);
       for (const demand of person.demands as readonly Demand[]) keep(demand, demand.firm ? 0 : tolerance);
       continue;
     }

@@ -55,7 +55,7 @@ describe("explain", () => {
     expect(oats?.steps).toEqual([
       "100 g written",
       "100 g of edible portion",
-      "12 g in 100 g: borrowed from groats",
+      "12 g in 100 g: borrowed from groats: table A",
       "90% left after cooking, as the recipe says",
       "shared among 2 portions",
     ]);

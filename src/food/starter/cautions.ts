@@ -70,9 +70,9 @@ export const cautions: { readonly [C in CautionCode]: Omit<FoodCaution, "code"> 
     source:
       "NHS (England) and Food Standards Agency, reheating rice, as Kensington and Chelsea council gives it",
   },
-  // The 2 g (at 60 kg) was read in copies, the rest at the BfR and EFSA; that liver disease calls for more care is unverified.
+  // That liver disease calls for more care is unverified; the rest was read at the BfR or in copies.
   "coumarin-cassia": {
-    text: "Most ground cinnamon is cassia, whose coumarin can harm the liver of sensitive people. About 2 g a day is the most for a slight adult (0.1 mg of coumarin for each kilogram of the body). For daily use take Ceylon cinnamon, or little; with liver disease ask a doctor first.",
+    text: "Most ground cinnamon is cassia, whose coumarin can harm the liver of sensitive people. How much is too much goes by body mass, 0.1 mg of coumarin a day for each kilogram: at the usual content about 0.5 g of cassia for a child of 15 kilograms and 2 g for an adult of 60. For daily use take Ceylon cinnamon, or little; with liver disease ask a doctor first.",
     source:
       "BfR (Germany), press release 26/2012 and questions on coumarin in cinnamon; EFSA 2008, EFSA Journal 793",
   },

@@ -1,10 +1,13 @@
 import { usCustomary } from "../../measure/data/us-customary.ts";
-import { exact, fraction, minus, over, toText } from "../../number/fraction.ts";
+import { exact, fraction, minus, over, times, toText } from "../../number/fraction.ts";
 import type { ComponentId } from "../components.ts";
 import type { Figure, FoodInput, FoodMeasure } from "../food.ts";
 import { cautions } from "./cautions.ts";
-import { fattyAcids, type Printed } from "./fattyAcids.ts";
+import { coumarin } from "./coumarin.ts";
+import { derivations } from "./derivation.ts";
+import { bare, fattyAcids, type Printed } from "./fattyAcids.ts";
 import { iodine } from "./iodine.ts";
+import { lenders } from "./lenders.ts";
 import {
   type Column,
   type FattyAcid,
@@ -30,7 +33,7 @@ export function foodInput(shelf: Shelf, row: Row): FoodInput {
       figures ??= readFigures(row, origin === "plant" && !row.otherIsomers);
       return figures;
     },
-    source: `USDA SR28, NDB ${row.ndb}`,
+    source: `USDA SR28, NDB ${row.ndb}${row.dryMatter === undefined ? "" : ", by dry matter"}`,
     ...(measures.length > 0 && { measures, measuredWith: "us" as const }),
     ...(row.density && { density: density(row.density, measures) }),
     ...(row.refuse && { edibleShare: edibleShare(row.refuse) }),
@@ -49,32 +52,56 @@ function readFigures(row: Row, standIn: boolean): FoodInput["per100g"] {
   for (const name of Object.keys(panels) as PanelName[]) {
     const cells = row[name]?.split(" ") ?? [];
     panels[name].forEach((column: Column, i) => {
-      const cell = readCell(cells[i], column);
+      const cell = readCell(cells[i], column, row);
       if (!cell) return;
       if ("acid" in column) {
         acids[column.acid] = cell;
         return;
       }
       const id = column.component;
-      figures[id] = cell.presumed ? cell : cell.value;
+      figures[id] = bare(cell);
       if (id === "epa" || id === "dpa" || id === "dha") longChain[id] = cell;
     });
   }
   const iodineFigure = Object.hasOwn(iodine, row.id) ? iodine[row.id] : undefined;
+  const coumarinFigure = Object.hasOwn(coumarin, row.id) ? coumarin[row.id] : undefined;
+  for (const id of row.none ?? [])
+    figures[id] = { value: "0", presumed: true, source: "presumed zero: neither fermented nor mixed" };
   return {
     ...figures,
     ...fattyAcids(acids, longChain, standIn),
     ...(iodineFigure && { iodine: iodineFigure }),
+    ...(coumarinFigure && { coumarin: coumarinFigure }),
   };
 }
 
-function readCell(cell: string | undefined, column: Column): Printed | undefined {
-  if (cell === undefined || cell === "-") return undefined;
-  const presumed = cell.endsWith("*");
-  const printed = presumed ? cell.slice(0, -1) : cell;
+const CELL = /^([\d.]+)(\*|[A-Za-z])?(\d)?$/;
+
+function readCell(cell: string | undefined, column: Column, row: Row): Printed | undefined {
+  const [, printed, letter, place] = CELL.exec(cell ?? "-") ?? [];
+  if (printed === undefined) return undefined;
   const scale = "scale" in column ? column.scale : undefined;
   const value = scale === undefined ? printed : toText(over(exact(printed), fraction(BigInt(scale))));
-  return presumed ? { value, presumed } : { value };
+  const how = said(letter, place === undefined ? undefined : row.lenders?.split(" ")[Number(place)]);
+  const { dryMatter } = row;
+  if (dryMatter === undefined || how.presumed) return { value, ...how };
+  const dried = toText(over(times(exact(value), fraction(100n)), exact(dryMatter)));
+  return { value: dried, derived: `by dry matter, ${dryMatter} g in 100 g of the raw food`, ...how };
+}
+
+/** What the source says of how it came by a figure: of a letter, and of the number of a lender. */
+function said(letter: string | undefined, lender: string | undefined): Omit<Printed, "value"> {
+  if (letter === "*") return { presumed: true };
+  const how = letter === undefined ? undefined : derivations[letter];
+  if (how === undefined) return {};
+  const { calculated, borrowed = "" } = how;
+  const from =
+    lender === undefined ? "a like food, or another form of it" : `${lenders[lender]} (NDB ${lender})`;
+  const isBorrowed = how.borrowed !== undefined || lender !== undefined;
+  return {
+    ...(isBorrowed && { borrowedFrom: borrowed === "" ? from : `${from}, ${borrowed}` }),
+    ...(calculated !== undefined && { calculated }),
+  };
 }
 
 function readMeasures(text: string): readonly FoodMeasure[] {

@@ -1,12 +1,20 @@
-import { exact, fraction, plus, toText } from "../../number/fraction.ts";
+import { exact, fraction, isZero, plus, toText } from "../../number/fraction.ts";
 import type { ComponentId } from "../components.ts";
 import type { Figure } from "../food.ts";
 import type { FattyAcid } from "./row.ts";
 
-/** A figure of the source: as printed, and whether it was assumed zero there. */
+/** A figure of the source: as printed, and what it says of how it came by it. */
 export interface Printed {
   readonly value: string;
   readonly presumed?: true;
+  readonly calculated?: string;
+  readonly derived?: string;
+  readonly borrowedFrom?: string;
+}
+
+/** A figure, as its bare value where there is nothing to say of it. */
+export function bare(printed: Printed): Figure {
+  return Object.keys(printed).length === 1 ? printed.value : printed;
 }
 
 export type Acids = { readonly [A in FattyAcid]?: Printed };
@@ -46,7 +54,7 @@ function named(
   given: Printed | undefined,
   undifferentiated: Printed | undefined,
 ): { readonly figure: Figure; readonly term: Term } | undefined {
-  if (given) return { figure: given.presumed ? given : given.value, term: [acid, given] };
+  if (given) return { figure: bare(given), term: [acid, given] };
   if (!undifferentiated) return undefined;
   const whole = `${acid.slice(0, 4)} undifferentiated`;
   return {
@@ -55,13 +63,29 @@ function named(
   };
 }
 
+/** What is to be said of a term that brings some of the sum is to be said of the sum; of none, what is said of all. */
 function sum(...terms: readonly (Term | undefined)[]): Figure | undefined {
   let total = fraction(0n);
   const names: string[] = [];
+  const given: Printed[] = [];
   for (const term of terms) {
     if (!term?.[1]) return undefined;
     total = plus(total, exact(term[1].value));
     names.push(term[0]);
+    given.push(term[1]);
   }
-  return { value: toText(total), derived: names.join(" + ") };
+  const brings = given.filter(({ value }) => !isZero(exact(value)));
+  const said = brings.length > 0 ? brings : given;
+  const all = (of: "calculated" | "borrowedFrom"): string | undefined => {
+    const words = new Set(said.flatMap((each) => each[of] ?? []));
+    return words.size === 0 ? undefined : [...words].join("; ");
+  };
+  const [calculated, borrowedFrom] = [all("calculated"), all("borrowedFrom")];
+  return {
+    value: toText(total),
+    derived: names.join(" + "),
+    ...(calculated !== undefined && { calculated }),
+    ...(borrowedFrom !== undefined && { borrowedFrom }),
+    ...(said.some(({ presumed }) => presumed) && { presumed: true }),
+  };
 }

@@ -3,7 +3,7 @@
  * SR28 does not carry iodine, so all other foods are silent on it. It varies severalfold with feed,
  * soil, season and sea: read these as an order of magnitude.
  *
- * Seaweeds were surveyed dry, and stand here with the water that SR28 gives them raw. Their value is
+ * Seaweeds were surveyed dry, and stand here dry, or with the water that SR28 gives them raw. Their value is
  * the mean of ten products (Yeh 2014); low and high are the ends that three papers print, and one batch
  * can still lie outside them.
  *
@@ -58,6 +58,14 @@ export const iodine: Readonly<Record<string, IodineFigure>> = {
     low: "240",
     high: "2994",
     derived: "36.9 (16 to 200) µg in 1 g dry, 14.97 g dry in 100 g",
+    source: seaweed,
+  },
+  // A sheet as sold: what the surveys print of 1 g.
+  "nori-dried": {
+    value: "3690",
+    low: "1600",
+    high: "20000",
+    derived: "36.9 (16 to 200) µg in 1 g dry",
     source: seaweed,
   },
   "tuna-light-canned-water-drained": {

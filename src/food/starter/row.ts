@@ -125,14 +125,23 @@ export type VolumeMeasure = "cup" | "fl oz" | "tbsp" | "tsp" | "litre";
 
 /**
  * One food, compactly. In a panel, figures stand in the order of its columns, as printed in the
- * source: `-` is not given there, `*` after a figure is "assumed zero" (SR28 source code 7).
+ * source: `-` is not given there, `*` after a figure is "assumed zero" (SR28 source code 7). A letter
+ * after it says how the source came by it where nobody measured it (derivation.ts), a digit behind the
+ * letter from which of the row's lenders: `0.414S1` is of the second of them, brought over by solids.
  */
 export interface Row extends Partial<Readonly<Record<PanelName, string>>> {
   readonly id: string;
   readonly name: string;
   /** The food's number in SR28. */
   readonly ndb: string;
+  /** Numbers in SR28 of the foods that some of its figures were taken from. */
+  readonly lenders?: string;
   readonly state: State;
+  /**
+   * Grams of dry matter in 100 g of the food that the figures are of, where this one is that food dried:
+   * its figures are then worked out by dry matter, as if it held no water at all.
+   */
+  readonly dryMatter?: string;
   /** `name grams; name grams`, each for one of it. */
   readonly measures?: string;
   /** The one among `measures` that the density follows from. */
@@ -141,6 +150,8 @@ export interface Row extends Partial<Readonly<Record<PanelName, string>>> {
   readonly refuse?: string;
   /** Energy by which the source's figure was computed, kcal per gram of protein, fat, carbohydrate. */
   readonly factors?: string;
+  /** What the source leaves out and the food cannot hold, by what it is: it is presumed to have none. */
+  readonly none?: readonly ComponentId[];
   /** Set where 18:2 and 18:3 may hold other acids than linoleic and alpha-linolenic. */
   readonly otherIsomers?: true;
   /** What was added to it, as its name in the source says. */

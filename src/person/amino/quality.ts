@@ -20,7 +20,8 @@ import { britishEnglish, type Language } from "../../table/language.ts";
 import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
-import type { Person } from "../person.ts";
+import { countedMass, isUnder18 } from "../body.ts";
+import type { Facts, Person } from "../person.ts";
 import { type Eaten, type EatenPortion, readEaten } from "../portion/eaten.ts";
 import { readPerson } from "../readPerson.ts";
 import { type Digestibility, digestedShare, toldShare } from "./digestibility.ts";
@@ -71,6 +72,8 @@ export class ProteinQuality extends Shown {
   readonly exactTold: Fraction;
   /** Of an adult's safe level of protein for a day (0.83 g per kg); nothing without a person. */
   readonly safeLevel: { readonly share: Decimal; readonly bound: Bound } | undefined;
+  /** Why no requirement is told for a person, where none is. */
+  readonly note: string | undefined;
   readonly name: string;
 
   /** @internal Use {@link proteinQuality}. */
@@ -83,6 +86,7 @@ export class ProteinQuality extends Shown {
     this.told = made.told;
     this.exactTold = made.exactTold;
     this.safeLevel = made.safeLevel;
+    this.note = made.note;
   }
 
   override toTables(language: Language = britishEnglish): readonly Table[] {
@@ -92,7 +96,7 @@ export class ProteinQuality extends Shown {
 
 /** Options of {@link proteinQuality}. */
 export interface ProteinQualityHow {
-  /** Whose requirement the portion is held against; adults only have one here. */
+  /** Whose requirement the portion is held against: an adult's, neither pregnant nor breastfeeding. */
   readonly person?: Person;
   /** Scoring patterns; WHO/FAO/UNU 2007 for adults and FAO 2013 for above 3 years, unless told. */
   readonly patterns?: readonly PatternId[];
@@ -132,7 +136,8 @@ export function proteinQuality(eaten: Eaten, how: ProteinQualityHow = {}): Prote
   const portion = readEaten(eaten, "comparison-malformed");
   checkFields(how, ["person", "patterns", "digestibility"], "comparison-malformed");
   const patterns = readPatterns(how.patterns);
-  const mass = how.person === undefined ? undefined : readPerson(how.person).mass;
+  const facts = how.person && readPerson(how.person);
+  const mass = facts && isAdultAlone(facts) ? countedMass(facts) : undefined;
   const protein = portion.brings("protein");
   const contents = (Object.keys(aminoAcids) as AminoName[]).map((of): AminoContent => {
     const amount = gramsOf(portion, of);
@@ -153,7 +158,15 @@ export function proteinQuality(eaten: Eaten, how: ProteinQualityHow = {}): Prote
     told: toDecimal(exactTold),
     exactTold,
     safeLevel: mass && safeLevelOf(protein, mass),
+    note: facts && !mass ? ADULTS_ALONE : undefined,
   });
+}
+
+const ADULTS_ALONE =
+  "requirements of a day are of adults neither pregnant nor breastfeeding: none is told for this person";
+
+function isAdultAlone(facts: Facts): boolean {
+  return !isUnder18(facts) && !facts.pregnant && !facts.breastfeeding;
 }
 
 function readPatterns(given: readonly PatternId[] | undefined): readonly PatternId[] {

@@ -64,6 +64,7 @@ export function qualityTables(q: ProteinQuality, language: Language): Table[] {
         words("{share} of the protein comes from lines that tell all their amino acids", {
           share: showPercent(q.exactTold, { language }),
         }),
+        ...(q.note === undefined ? [] : [words(q.note)]),
         ...legend(rows, language),
         ...silentNotes(
           q.aminoAcids.map(({ of, amount }) => [of, amount]),

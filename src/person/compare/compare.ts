@@ -1,6 +1,7 @@
 import { type ComponentId, component, componentIds } from "../../food/components.ts";
 import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
 import { checkFields } from "../../number/fields.ts";
+import { isZero } from "../../number/fraction.ts";
 import type { EnergyBy } from "../../sheet/energy.ts";
 import { practitionerNote } from "../caution.ts";
 import type { LabelReference } from "../intakes/labelReference.ts";
@@ -14,7 +15,7 @@ import { readPerson } from "../readPerson.ts";
 import { type StateEnergy, stateCautions, stateEnergyOf } from "../stateCautions.ts";
 import { balanceOf, ratiosOf } from "./balance.ts";
 import { Comparison, type ComparisonRow } from "./comparison.ts";
-import { holdReference, holdUpper } from "./held.ts";
+import { type HeldUpper, holdReference, holdUpper } from "./held.ts";
 
 /** Options of {@link compare}. */
 export interface CompareHow {
@@ -147,7 +148,7 @@ function rowsOf(portion: EatenPortion, { references, uppers }: Figures): Compari
   const place = (of: readonly ComponentId[]): number => componentIds.indexOf(of[0] ?? "energy");
   return keys
     .sort(([, a], [, b]) => place(a) - place(b))
-    .map(([key, of]) => {
+    .flatMap(([key, of]) => {
       const same = (figure: ReferenceFigure | UpperFigure): boolean => figure.of.join(" ") === key;
       const held = references.filter(same).map((figure) => holdReference(portion, figure));
       const limits = [...uppers.filter(same)]
@@ -155,6 +156,12 @@ function rowsOf(portion: EatenPortion, { references, uppers }: Figures): Compari
         .map((figure) => holdUpper(portion, figure));
       const [reference] = held;
       const [upper] = limits;
-      return { of, reference, upper, references: held, uppers: limits };
+      // What nobody needs is passed over where there is none.
+      if (!reference && limits.every(isFree)) return [];
+      return [{ of, reference, upper, references: held, uppers: limits }];
     });
+}
+
+function isFree({ figure, amount }: HeldUpper): boolean {
+  return figure.kind === "TDI" && amount.bound === "exact" && isZero(amount.exact);
 }

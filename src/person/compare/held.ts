@@ -3,7 +3,7 @@ import { type ComponentId, components } from "../../food/components.ts";
 import { compare, exact, type Fraction, over, plus, toDecimal, ZERO } from "../../number/fraction.ts";
 import { boundOfEnds, type Ends, sumOf } from "../../sheet/ends.ts";
 import { addUp } from "../../sheet/energy.ts";
-import { type Bound, Tally } from "../../sheet/tally.ts";
+import { type Bound, NO_MARKS, Tally } from "../../sheet/tally.ts";
 import type { ReferenceFigure, UpperFigure } from "../intakes/resolve.ts";
 import type { EatenPortion } from "../portion/eaten.ts";
 import { type LevelVerdict, verdictOn } from "../portion/verdict.ts";
@@ -97,16 +97,6 @@ function holdAdded(portion: EatenPortion, figure: UpperFigure, level: Fraction):
   const amount = new Tally(held.exact.n, held.exact.d, held.unit, held, () => held.coverage, own, ends);
   return { figure, amount, ...shareOf(amount, level), verdict: verdictOn(ends(), level) };
 }
-
-const NO_MARKS = {
-  missing: [],
-  trace: [],
-  below: [],
-  borrowed: [],
-  derived: [],
-  presumed: [],
-  ranged: [],
-} as const;
 
 /**
  * What the portion brings of just what a figure counts. Of alpha-tocopherol equivalents a food table

@@ -11,18 +11,19 @@ import {
   type UpperFigure,
 } from "./resolve.ts";
 import { heeds, readStage } from "./stage.ts";
-import type { Authority, Covers, IntakeTable } from "./table.ts";
+import type { Authority, Covers, IntakeTable, Row } from "./table.ts";
+import { tolerable } from "./tolerable.ts";
 import { ukFibre, ukReferences, ukSalt } from "./ukReferences.ts";
-import { ukManganese, ukUpper, ukVitaminD } from "./ukUpper.ts";
+import { ukCaffeine, ukManganese, ukUpper, ukVitaminD } from "./ukUpper.ts";
 import { usElements } from "./usElements.ts";
 import { usMacronutrients } from "./usMacronutrients.ts";
-import { usUpper } from "./usUpper.ts";
+import { usCaffeine, usUpper } from "./usUpper.ts";
 import { usVitamins } from "./usVitamins.ts";
 
 /** The published tables of an authority, all of them. */
 export const intakeTables: { readonly [A in Authority]: readonly IntakeTable[] } = {
-  uk: [ukReferences, ukFibre, ukSalt, ukUpper, ukManganese, ukVitaminD],
-  us: [usVitamins, usElements, usMacronutrients, usUpper],
+  uk: [ukReferences, ukFibre, ukSalt, ukUpper, ukManganese, ukVitaminD, ukCaffeine, tolerable],
+  us: [usVitamins, usElements, usMacronutrients, usUpper, usCaffeine, tolerable],
   eu: [
     eu.euReferences,
     eu.euProtein,
@@ -33,6 +34,7 @@ export const intakeTables: { readonly [A in Authority]: readonly IntakeTable[] }
     eu.euZinc,
     euUpper,
     euFluoride,
+    tolerable,
   ],
 };
 
@@ -42,7 +44,7 @@ export interface Figures {
   readonly uppers: readonly UpperFigure[];
   /** Components whose figure wants the day's energy, and none is known. */
   readonly needEnergy: ReadonlySet<ComponentId>;
-  /** The components of every level that counts food, whomever it is for. */
+  /** The components of every level that counts food, for people of whatever age; those of mothers alone left out. */
   readonly limited: readonly ComponentId[];
 }
 
@@ -77,8 +79,14 @@ export function figuresFor(
     references: references.map((figure) => withinLevel(figure, uppers)),
     uppers,
     needEnergy,
-    limited: tables.flatMap((table) => table.uppers.filter(isOfFood).map(({ of }) => of[0])),
+    limited: tables.flatMap((table) =>
+      table.uppers.filter((row) => isOfFood(row) && !isOfMothers(table, row)).map(({ of }) => of[0]),
+    ),
   };
+}
+
+function isOfMothers({ stages }: ReadTable, { values }: Row): boolean {
+  return values.split(" ").every((text, at) => text === "-" || /[PL]/.test(stages[at]?.letter ?? ""));
 }
 
 interface Rows extends ReadTable, Required<Pick<IntakeTable, "references" | "uppers">> {}

@@ -18,13 +18,17 @@ export type ReferenceKind =
   | "NRV-NCD"
   | "DV";
 
-/** What kind of figure an upper level is. Only `UL` and `SUL` were set from evidence of harm. */
+/**
+ * What kind of figure an upper level is. Only `UL`, `SUL` and `TDI` were set from evidence of harm; a `TDI`
+ * (tolerable daily intake) is of what nobody needs, and of the mean of a life.
+ */
 export type UpperKind =
   | "UL"
   | "SUL"
   | "guidance level"
   | "safe level of intake"
   | "CDRR"
+  | "TDI"
   | "population goal"
   | "advice";
 

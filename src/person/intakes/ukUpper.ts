@@ -81,3 +81,14 @@ export const ukVitaminD: IntakeTable = {
     },
   ],
 };
+
+/** Caffeine of mothers: the UK has no level for anyone else. */
+export const ukCaffeine: IntakeTable = {
+  source: "Committee on Toxicity and Food Standards Agency (UK) 2008, caffeine in pregnancy",
+  stages: ["P 10+", "L 10+"],
+  // biome-ignore format: one row a line
+  uppers: [
+    { of: ["caffeine"], kind: "guidance level", covers: "all sources", values: "200 -", note: "in pregnancy, for the child's weight at birth", check: "copy" },
+    { of: ["caffeine"], kind: "guidance level", covers: "all sources", values: "- 300", note: "EFSA has 200 mg", source: "NHS (England) about 2022, breastfeeding and diet", check: "unverified" },
+  ],
+};

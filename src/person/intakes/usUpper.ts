@@ -43,3 +43,15 @@ export const usUpper: IntakeTable = {
     { of: ["sodium"], kind: "CDRR", covers: "all sources", values: "1200 1500 1800 - - - - - - - -", source: "National Academies 2019, DRI for Sodium and Potassium: chronic disease risk reduction intake", check: "unverified" },
   ],
 };
+
+/** Caffeine of mothers, of whom the Dietary Reference Intakes say nothing. */
+export const usCaffeine: IntakeTable = {
+  source:
+    "American College of Obstetricians and Gynecologists 2010, Committee Opinion 462: caffeine in pregnancy",
+  stages: ["P 10+", "L 10+"],
+  // biome-ignore format: one row a line
+  uppers: [
+    { of: ["caffeine"], kind: "guidance level", covers: "all sources", values: "200 -", note: "less than this", check: "copy" },
+    { of: ["caffeine"], kind: "guidance level", covers: "all sources", values: "- 300", note: "about this or less", source: "Dietary Guidelines for Americans 2020-2025, caffeine and lactation", check: "unverified" },
+  ],
+};

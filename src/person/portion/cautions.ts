@@ -2,7 +2,6 @@ import type { ComponentId } from "../../food/components.ts";
 import type { FoodCaution } from "../../food/food.ts";
 import { compare, exact, isZero } from "../../number/fraction.ts";
 import type { Tally } from "../../sheet/tally.ts";
-import { isUnder18 } from "../body.ts";
 import type { Check } from "../check.ts";
 import type { Facts, Person } from "../person.ts";
 import { readPerson } from "../readPerson.ts";
@@ -73,8 +72,24 @@ function traitsOf(facts: Facts): Trait[] {
     ...facts.conditions,
     ...(facts.pregnant ? (["pregnant"] as const) : []),
     ...(facts.breastfeeding ? (["breastfeeding"] as const) : []),
-    ...(isUnder18(facts) ? (["under-18"] as const) : []),
+    ...agesOf(facts),
   ];
+}
+
+/** The ages that meetings part people by: below one, or from one on. */
+const AGES: readonly { readonly trait: Trait; readonly below?: number; readonly from?: number }[] = [
+  { trait: "under-18", below: 18 },
+  { trait: "under-16", below: 16 },
+  { trait: "under-5", below: 5 },
+  { trait: "over-65", from: 65 },
+];
+
+function agesOf({ age }: Facts): Trait[] {
+  return AGES.filter(
+    ({ below, from }) =>
+      (below !== undefined && compare(age, exact(below)) < 0) ||
+      (from !== undefined && compare(age, exact(from)) >= 0),
+  ).map(({ trait }) => trait);
 }
 
 function meet(meeting: Meeting, portion: EatenPortion, traits: readonly Trait[]): PortionCaution[] {

@@ -42,6 +42,17 @@ export type KindName =
   | "mercuryFish"
   | "rawEgg"
   | "softCheese"
+  | "smokedFish"
+  | "pate"
+  | "sprouts"
+  | "rawMeat"
+  | "curedMeat"
+  | "rawShellfish"
+  | "wholeNuts"
+  | "cranberry"
+  | "soya"
+  | "tyramine"
+  | "aspartame"
   | "alcohol"
   | "gluten"
   | "oats"
@@ -97,7 +108,7 @@ export const kinds: { readonly [Name in KindName]: Kind } = {
     codes: ["vitamin-a-liver"],
     above: { of: "retinol", in100g: "3000" },
     words: /\b(livers?|liverwurst|haggis|pate)\b/,
-    but: /\b(vegan|vegetarian|vegetable|mushroom|lentil)\b/,
+    but: /\b(vegan|vegetarian|vegetable|mushroom|lentil|pate (brisee|sucree|feuilletee|sablee|a choux)|pates? de fruits?)\b/,
   },
   tuna: { holds: "fish", words: /\btuna\b/, but: /\bbigeye\b/ },
   oilyFish: {
@@ -120,9 +131,69 @@ export const kinds: { readonly [Name in KindName]: Kind } = {
   softCheese: {
     holds: "milk",
     words:
-      /\b(brie|camembert|chevre|mou?ld[- ]ripened|gorgonzola|roquefort|danish blue|blue cheese|unpasteuri[sz]ed)\b/,
+      /\b(brie|camembert|chevre|mou?ld[- ]ripened|gorgonzola|roquefort|danish blue|blue cheese|queso (fresco|blanco)|unpasteuri[sz]ed)\b/,
     but: /\b(hard|cheddar|parmesan|gruyere)\b/,
     states: ["raw", "as sold"],
+  },
+  /** Ready to eat, smoked cold or cured; mackerel is smoked hot, kippers are cooked before they are eaten. */
+  smokedFish: {
+    holds: "fish",
+    words:
+      /\b(cold[- ]smoked|smoked (salmon|trout|halibut|fish)|(salmon|trout|halibut)\b.*\b(smoked|cured)|grav(ad)?lax|lox)\b/,
+    but: /\b(hot[- ]smoked|mackerel|cheese|cheddar|ham|bacon|tofu)\b/,
+    states: ["raw", "as sold"],
+  },
+  /** Of any kind, vegetables too; pastry of the French name is none. */
+  pate: {
+    words: /\b(pates?|rillettes|terrines?)\b/,
+    but: /\b(pate (brisee|sucree|feuilletee|sablee|a choux)|pates? de fruits?)\b/,
+  },
+  sprouts: {
+    words:
+      /\b(bean ?sprouts?|(alfalfa|mung|radish|clover|lentil|soya?|fenugreek)( bean)? sprouts?|sprouted)\b/,
+    but: /\b(brussels?|cooked|boiled|canned|bread|flour|broccoli)\b/,
+    states: ["raw", "as sold"],
+  },
+  rawMeat: {
+    group: /^(meat|poultry|game)$/,
+    words:
+      /\b(carpaccio|(steak|beef) tartare|raw (beef|veal|lamb|pork|venison|chicken|turkey|duck|mince|meat))\b/,
+    but: /\b(liver|gelatine?)\b/,
+    states: ["raw"],
+  },
+  curedMeat: {
+    words:
+      /\b(salami|chorizo|pepperoni|prosciutto|parma ham|serrano|iberico|bresaola|coppa|nduja|saucisson|biltong|air[- ]dried ham)\b/,
+    but: /\b(vegan|vegetarian|soya|chill?i(es)?|chiles?|peppers?)\b/,
+    states: ["raw", "as sold", "dry"],
+  },
+  rawShellfish: {
+    words:
+      /\b(oysters?|raw (mussels|clams|cockles|scallops|prawns|shellfish)|(mussels|clams|cockles|scallops)\b.*\braw)\b/,
+    but: /\b(oyster (mushrooms?|sauce)|mushrooms?|smoked|cooked|canned|fried|baked)\b/,
+    states: ["raw", "as sold"],
+  },
+  wholeNuts: {
+    words: /\b(nuts?|almonds?|peanuts?|cashews?|walnuts?|hazelnuts?|pecans?|pistachios?|macadamias?)\b/,
+    but: /\b(ground|flaked|chopped|crushed|slivered|nut[- ]free|nut allergy|(nut|almond|peanut|cashew|walnut|hazelnut|pecan|pistachio|macadamia)s? (butter|flour|meal|milk|drink|oil|paste|spread|essence|extract)|water chest ?nuts?)\b/,
+  },
+  cranberry: { words: /\bcranberr(y|ies)\b/, but: /\bcranberry beans?\b/ },
+  /** As a food, not as sauce, oil or lecithin. */
+  soya: {
+    holds: "soya",
+    words: /\b(soya?|soya? ?beans?|tofu|tempeh|edamame|natto)\b/,
+    but: /\b(sauce|oil|lecithin|soya?[- ]free)\b/,
+  },
+  /** Aged, cured, fermented or concentrated. */
+  tyramine: {
+    words:
+      /\b(cheddar|stilton|parmesan|pecorino|gruyere|emmental|gouda|brie|camembert|roquefort|gorgonzola|blue cheese|(mature|aged|hard) cheese|salami|chorizo|pepperoni|pickled herrings?|rollmops?|(yeast|meat|beef) extracts?|stock cubes?|soya? sauce|miso|tempeh|natto|fermented (soya?|tofu|fish)|fish sauce|sauerkraut|kimchi|broad bean pods?|beer|lager|ale|wine|vermouth|sherry)\b/,
+    but: /\b(vinegar|ginger (ale|beer)|root beer|wine gums?|vegan cheese)\b/,
+  },
+  aspartame: {
+    words:
+      /\b(aspartame|e ?951|(artificial|table[- ]top) sweeteners?|diet (cola|soda|drink|lemonade)|sugar[- ]free)\b/,
+    but: /\b((without|no) aspartame|aspartame[- ]free|sucralose|stevia|xylitol|erythritol)\b/,
   },
   /** Above 0.5 % by volume (0.4 g in 100 g), what the UK lets be called dealcoholised (unverified); bread and ripe fruit stay below. */
   alcohol: {

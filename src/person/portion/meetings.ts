@@ -4,7 +4,14 @@ import type { Condition } from "../person.ts";
 import { type Kind, kinds } from "./kinds.ts";
 
 /** What of a person may meet what of a food. */
-export type Trait = Condition | "pregnant" | "breastfeeding" | "under-18";
+export type Trait =
+  | Condition
+  | "pregnant"
+  | "breastfeeding"
+  | "under-18"
+  | "under-16"
+  | "under-5"
+  | "over-65";
 
 /** A caution that holds where a trait of the person meets a food, or a component of a portion. */
 export interface Meeting {
@@ -56,7 +63,7 @@ export const meetings: readonly Meeting[] = [
   },
   {
     code: "mercury-fish",
-    traits: ["pregnant", "under-18"],
+    traits: ["pregnant", "under-16"],
     kind: kinds.mercuryFish,
     text: "None of this fish in pregnancy, when planning one, or under 16: it is high in mercury. Which fish are named differs by country; local advice comes first.",
     source: `${nhsPregnancy}, and fish and shellfish; US FDA and EPA, advice about eating fish`,
@@ -80,8 +87,92 @@ export const meetings: readonly Meeting[] = [
     check: "issuer",
   },
   {
+    code: "smoked-fish-pregnancy",
+    traits: ["pregnant"],
+    kind: kinds.smokedFish,
+    text: "In pregnancy: cold-smoked or cured fish only when cooked until steaming hot, for it can carry listeria. Local advice comes first.",
+    source:
+      "UK Food Standards Agency and NHS (England), foods to avoid in pregnancy (advice on smoked fish of 2022)",
+    check: "unverified",
+  },
+  {
+    code: "pate-pregnancy",
+    traits: ["pregnant"],
+    kind: kinds.pate,
+    text: "In pregnancy: no pâté of any kind, made of vegetables either, for it can carry listeria.",
+    source: "NHS (England), foods to avoid in pregnancy; Tommy's, the same",
+    check: "copy",
+  },
+  {
+    code: "sprouts-pregnancy",
+    traits: ["pregnant"],
+    kind: kinds.sprouts,
+    text: "In pregnancy: sprouted seeds and beans only when cooked until steaming hot; raw they can carry salmonella, E. coli and listeria.",
+    source: "US FDA, food safety for moms-to-be; UK Food Standards Agency, sprouted seeds",
+    check: "unverified",
+  },
+  {
+    code: "raw-meat-pregnancy",
+    traits: ["pregnant"],
+    kind: kinds.rawMeat,
+    text: "In pregnancy, where this meat would be eaten raw or pink: cook it until no pink and no blood are left, for toxoplasma and salmonella.",
+    source: "NHS (England), foods to avoid in pregnancy",
+    check: "copy",
+  },
+  {
+    code: "cured-meat-pregnancy",
+    traits: ["pregnant"],
+    kind: kinds.curedMeat,
+    text: "In pregnancy: meat that was cured and not cooked can carry toxoplasma. It is safest cooked; local advice comes first.",
+    source: "NHS (England), foods to avoid in pregnancy",
+    check: "copy",
+  },
+  {
+    code: "nuts-whole-child",
+    traits: ["under-5"],
+    kind: kinds.wholeNuts,
+    text: "No whole nuts under 5 years, for a child can choke on them: ground, crushed or as a smooth butter.",
+    source: "NHS (England), foods to avoid giving babies and young children",
+    check: "unverified",
+  },
+  {
+    code: "alcohol-child",
+    traits: ["under-18"],
+    kind: kinds.alcohol,
+    components: ["alcohol"],
+    text: "Under 18 it is healthiest to have no alcohol, and before 15 none at all; of what goes into this food, cooking may leave some.",
+    source:
+      "Chief Medical Officer for England 2009, guidance on the consumption of alcohol by children and young people",
+    check: "copy",
+  },
+  {
+    code: "maoi-tyramine",
+    traits: ["mao-inhibitors"],
+    kind: kinds.tyramine,
+    text: "On MAO inhibitors: food that was aged, cured, fermented or concentrated, and beer and wine, can hold tyramine that drives blood pressure up dangerously; broad bean pods hold dopa. Leave it out unless the prescriber says otherwise, and for two to three weeks after the medicine is stopped. Only fresh food.",
+    source:
+      "British National Formulary, monoamine-oxidase inhibitors, as NHS formularies print it; Sussex Partnership NHS Foundation Trust, foods to avoid with MAOIs (2013)",
+    check: "copy",
+  },
+  {
+    code: "pku-aspartame",
+    traits: ["phenylketonuria"],
+    kind: kinds.aspartame,
+    text: "Phenylketonuria: aspartame (E 951) is a source of phenylalanine, and its label has to say so. None, unless the metabolic team says otherwise.",
+    source: "Regulation (EU) No 1169/2011, Annex III",
+    check: "unverified",
+  },
+  {
+    code: "haemochromatosis-shellfish",
+    traits: ["haemochromatosis"],
+    kind: kinds.rawShellfish,
+    text: "Haemochromatosis: no raw or half-cooked shellfish; Vibrio vulnificus in it can kill people with too much iron.",
+    source: "EASL 2022, Clinical practice guidelines on haemochromatosis, J Hepatol 77:479-502",
+    check: "unverified",
+  },
+  {
     code: "seaweed-thyroid",
-    traits: ["thyroid-disease", "kidney-disease"],
+    traits: ["thyroid-disease", "levothyroxine", "kidney-disease", "lithium"],
     foods: ["iodine-seaweed", "iodine-nori"],
     text: "Seaweed is advised against with thyroid, heart or kidney disease, or on medicines with iodine or lithium, unless a doctor says otherwise.",
     source: "ANSES (France), opinion of 2018 on seaweed and iodine",
@@ -107,8 +198,63 @@ export const meetings: readonly Meeting[] = [
     check: "unverified",
   },
   {
+    code: "warfarin-cranberry",
+    traits: ["warfarin"],
+    kind: kinds.cranberry,
+    text: "Cranberry juice, and for caution other things made of cranberries, are advised against with warfarin: no safe amount could be named. Ask the clinic.",
+    source: "UK Committee on Safety of Medicines and MHRA, Current Problems in Pharmacovigilance 2004;30",
+    check: "copy",
+  },
+  {
+    code: "levothyroxine-soya",
+    traits: ["levothyroxine"],
+    kind: kinds.soya,
+    text: "Soya hinders the uptake of levothyroxine: leave as long a time as can be between the tablet and soya, keep the amount steady, and tell whoever checks the dose.",
+    source: "British Thyroid Foundation, diets and supplements for thyroid disorders",
+    check: "copy",
+  },
+  {
+    code: "lithium-salt",
+    traits: ["lithium"],
+    kind: kinds.salt,
+    whole: true,
+    components: ["salt"],
+    // 15 % of 6 g, as for high blood pressure below.
+    least: "0.9",
+    text: "On lithium, salt and drink are to stay much the same from day to day: with less salt than usual lithium can rise to a poisonous level, with more it falls.",
+    source: "NHS (England), lithium; British National Formulary, lithium carbonate",
+    check: "copy",
+  },
+  {
+    code: "pku-phenylalanine",
+    traits: ["phenylketonuria"],
+    components: ["phenylalanine", "protein"],
+    text: "Phenylketonuria: how much phenylalanine a day may hold is set by the metabolic team, and each portion counts; where it is not known, a gram of protein is counted as about 50 mg.",
+    source: "European guidelines on phenylketonuria, van Wegberg et al. 2017, Orphanet J Rare Dis 12:162",
+    check: "unverified",
+  },
+  {
+    code: "haemochromatosis-iron",
+    traits: ["haemochromatosis"],
+    components: ["iron"],
+    // 15 % of 14 mg, a "significant amount" in a portion: Regulation (EU) No 1169/2011, Annex XIII.
+    least: "2.1",
+    text: "Haemochromatosis: food with added iron and iron supplements are to be avoided, and red meat limited; no diet stands in for having blood taken.",
+    source: "EASL 2022, Clinical practice guidelines on haemochromatosis, J Hepatol 77:479-502",
+    check: "unverified",
+  },
+  {
+    code: "haemochromatosis-alcohol",
+    traits: ["haemochromatosis"],
+    kind: kinds.alcohol,
+    components: ["alcohol"],
+    text: "Haemochromatosis: little alcohol, and none where the liver is scarred.",
+    source: "EASL 2022, Clinical practice guidelines on haemochromatosis, J Hepatol 77:479-502",
+    check: "unverified",
+  },
+  {
     code: "potassium-salt",
-    traits: ["kidney-disease", "hypertension", "diabetes", "insulin", "pregnant"],
+    traits: ["kidney-disease", "hypertension", "diabetes", "insulin", "pregnant", "over-65"],
     kind: kinds.potassiumSalt,
     components: ["potassium"],
     text: "Salt made with potassium is not to be used with kidney disease or diabetes, in pregnancy, by older people, or on some medicines for blood pressure (ACE inhibitors, angiotensin receptor blockers): ask a doctor or pharmacist first.",

@@ -16,6 +16,7 @@ import type { CardCaution } from "./how.ts";
  */
 const PERSONAL: { readonly [C in CautionCode]: boolean } = {
   "outside-population": true,
+  "equation-step": true,
   "unusual-activity": false,
   "energy-below-800": false,
   "energy-below-resting": false,
@@ -44,6 +45,11 @@ const PERSONAL: { readonly [C in CautionCode]: boolean } = {
   "coeliac-disease": true,
   diabetes: true,
   hypertension: true,
+  levothyroxine: true,
+  lithium: true,
+  "mao-inhibitors": true,
+  phenylketonuria: true,
+  haemochromatosis: true,
   "no-upper-level": false,
   "guidance-level": false,
   supervised: true,

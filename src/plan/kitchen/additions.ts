@@ -4,6 +4,7 @@ import { askedOf } from "../../scale/fit/brought.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
 import { type Dish, nameIn } from "../../scale/fit/model.ts";
 import { moveLines } from "../../scale/move.ts";
+import { endsOf } from "../../scale/round/problem.ts";
 import type { Wish } from "../../scale/round/wish.ts";
 import type { LineAmounts, LineFactors } from "../groups.ts";
 import { choose, type LineChoice } from "./choose.ts";
@@ -22,7 +23,8 @@ export interface RoundedAdditions {
 
 export interface AdditionsTask {
   readonly figures: MealFigures;
-  readonly demands: readonly ReadDemand[];
+  /** What the portion is held to: see {@link heldBefore}. */
+  readonly standing: readonly ReadDemand[];
   readonly kitchen: Kitchen;
   readonly tolerance: Fraction;
   /** What the pots leave as it stands: lines that someone shares, by dish. */
@@ -38,7 +40,7 @@ export interface AdditionsTask {
  * shares of the pots meets what was asked; nothing where no amounts keep the firm demands.
  */
 export function roundAdditions(task: AdditionsTask): RoundedAdditions | undefined {
-  const { figures, demands, kitchen, tolerance, inPot, wishesFor, factors } = task;
+  const { figures, standing, kitchen, tolerance, inPot, wishesFor, factors } = task;
   const dishes = figures.dishes.flatMap(({ name = "", sheet }): Dish[] => {
     const own = factors.get(name);
     return own ? [{ name, sheet: moveLines(sheet, own, ONE) }] : [];
@@ -51,8 +53,8 @@ export function roundAdditions(task: AdditionsTask): RoundedAdditions | undefine
       if (key !== undefined) wishes.set(nameIn(dish, key), "as-written");
     }
   }
-  const asked = askedOf(dishes, demands, figures.system);
-  const found = choose({ dishes, kitchen, asked, tolerance, wishes }, "additions");
+  const ends = endsOf(askedOf(dishes, standing, figures.system), tolerance);
+  const found = choose({ dishes, kitchen, wishes, ends }, "additions");
   if (!found) return undefined;
   const of = (choices: readonly LineChoice[], d: number): ReadonlyMap<number, LineChoice> =>
     new Map(choices.filter(({ dish }) => dish === d).map((choice) => [choice.line, choice]));

@@ -1,9 +1,8 @@
 import type { Amount } from "../../measure/amount.ts";
 import { absolute, compare, type Fraction, fraction, minus, ONE, over } from "../../number/fraction.ts";
-import type { LineOffers, Offer } from "../../scale/round/candidates.ts";
+import type { LineOffers, Offer, OfferTask } from "../../scale/round/candidates.ts";
 import { lineOffers } from "../../scale/round/candidates.ts";
-import { movingIn, problemOf } from "../../scale/round/problem.ts";
-import type { RoundTask } from "../../scale/round/read.ts";
+import { type HeldEnd, movingIn, problemOf } from "../../scale/round/problem.ts";
 import type { AmountsProblem } from "../../scale/solve/amounts.ts";
 import { chooseAmounts } from "../../scale/solve/choose.ts";
 import { fittingWishes, leftAsItStands, weighedPieces } from "./fitting.ts";
@@ -38,23 +37,28 @@ const PLACES: readonly number[] = [1, 2, 3, 5, 8, 13, 21, 34];
 /** Amounts further off than this are no choice unless they are among the nearest. */
 const FAR: Fraction = /* @__PURE__ */ fraction(3n, 10n);
 
+/** Lines that are measured, and what they are held to. */
+export interface ChooseTask extends Omit<OfferTask, "each"> {
+  readonly ends: readonly HeldEnd[];
+}
+
 /**
  * One measurable amount for every line, by what {@link roundToKitchen} asks; nothing where no choice
  * keeps the firm demands. A `pot` keeps its ratios, whatever its size. `additions` are what can still
  * make up for all that was settled before them: they are tried further off, and the size is settled.
  */
-export function choose(task: Omit<RoundTask, "each" | "nodes">, of: "pot" | "additions"): Chosen | undefined {
+export function choose(task: ChooseTask, of: "pot" | "additions"): Chosen | undefined {
   const wide = of === "additions";
-  const all = { ...task, each: wide ? WIDE : NEAR, nodes: NODES };
+  const all = { ...task, each: wide ? WIDE : NEAR };
   for (const lines of waysOf(all, wide)) {
-    const found = chosenOf(all, lines, wide);
+    const found = chosenOf(task.ends, lines, wide);
     if (found) return found;
   }
   return undefined;
 }
 
-function chosenOf(task: RoundTask, lines: readonly LineOffers[], wide: boolean): Chosen | undefined {
-  const own = problemOf(task, lines);
+function chosenOf(ends: readonly HeldEnd[], lines: readonly LineOffers[], wide: boolean): Chosen | undefined {
+  const own = problemOf(ends, lines);
   const problem: AmountsProblem = wide ? { ...own, common: ONE } : own;
   const moving = movingIn(lines);
   const found = moving.length === 0 ? nothingMoves(problem) : search(problem);
@@ -74,8 +78,8 @@ function chosenOf(task: RoundTask, lines: readonly LineOffers[], wide: boolean):
  * weighed; where that does too, what is too small to be measured stays as it is, so that one such line
  * does not leave the others unmeasured.
  */
-function* waysOf(task: RoundTask, wide: boolean): Generator<readonly LineOffers[], void> {
-  const offers = (wishes: RoundTask["wishes"]): readonly LineOffers[] => {
+function* waysOf(task: OfferTask, wide: boolean): Generator<readonly LineOffers[], void> {
+  const offers = (wishes: OfferTask["wishes"]): readonly LineOffers[] => {
     const lines = lineOffers({ ...task, wishes });
     return wide ? lines.map(thinned) : lines;
   };

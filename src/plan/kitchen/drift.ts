@@ -7,7 +7,6 @@ import {
   minus,
   ONE,
   over,
-  plus,
   sum,
   times,
   toDecimal,
@@ -26,6 +25,7 @@ import {
   subjectName,
   subjectUnit,
 } from "../../scale/fit/words.ts";
+import { holdsWithin, slackOf } from "../../scale/round/heldBefore.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { LineFactors } from "../groups.ts";
@@ -57,7 +57,7 @@ export interface DemandDrift {
   readonly exactOff: Fraction | null;
   /** Whether it holds within the tolerance; a firm one has none. */
   readonly holds: boolean;
-  /** Whether the exact portion met it. */
+  /** Whether the exact portion held it so. What it did not is not pursued at the cost of what it did. */
   readonly heldBefore: boolean;
   /** What the measured portion makes of it: `energy exactly 300 kcal: 58 kcal over; the portion brings 358 kcal`. */
   readonly text: string;
@@ -134,6 +134,9 @@ export class PortionDrift {
     const off = brings && offOf(demand, brings);
     const bound = boundAt(this.#sheets(), subject, figures.brought(subject));
     const face = (f: Fraction | null): Decimal | null => f && toDecimal(f);
+    const slack = slackOf(demand, tolerance);
+    const holds = (value: Fraction | null): boolean =>
+      (!least && !most) || (value !== null && holdsWithin(demand, slack, { value, per: ONE }));
     return {
       demand: demand.demand,
       of: subjectName(subject),
@@ -150,9 +153,8 @@ export class PortionDrift {
       bound,
       off: face(off),
       exactOff: off,
-      holds:
-        (!least && !most) || (brings !== null && holdsWithin(demand, brings, demand.firm ? ZERO : tolerance)),
-      heldBefore: (!least && !most) || (before !== null && isZero(missOf(demand, before))),
+      holds: holds(brings),
+      heldBefore: holds(before),
       text: driftText(demand, brings, bound),
     };
   }
@@ -199,10 +201,4 @@ function offOf(demand: ReadDemand, brings: Fraction): Fraction | null {
   if (isZero(miss)) return ZERO;
   const end = (miss.n < 0n ? demand.least : demand.most) ?? ZERO;
   return isZero(end) ? null : over(miss, end);
-}
-
-function holdsWithin({ least, most }: ReadDemand, brings: Fraction, slack: Fraction): boolean {
-  const low = least && times(least, minus(ONE, slack));
-  const high = most && times(most, plus(ONE, slack));
-  return !(low && compare(brings, low) < 0) && !(high && compare(brings, high) > 0);
 }

@@ -14,6 +14,7 @@ import type { Demand } from "../../scale/demand.ts";
 import { type Brought, broughtBy } from "../../scale/fit/brought.ts";
 import { type ReadDemand, readDemands, type Subject } from "../../scale/fit/demands.ts";
 import type { ByLine, Dish } from "../../scale/fit/model.ts";
+import type { Figures } from "../../scale/round/heldBefore.ts";
 import { energySystem } from "../../sheet/energy.ts";
 import type { LineFactors } from "../groups.ts";
 import type { ReadMeal } from "../readMeal.ts";
@@ -48,16 +49,21 @@ export class MealFigures {
     return this.#system;
   }
 
-  brought(subject: Subject): Brought {
+  /** What tells subjects apart. */
+  key(subject: Subject): string {
     const by = subject.kind === "amount" ? (subject.by ?? "") : "";
-    const key = `${subject.kind} ${String(subject.of)} ${by}`;
+    return `${subject.kind} ${String(subject.of)} ${by}`;
+  }
+
+  brought(subject: Subject): Brought {
+    const key = this.key(subject);
     const found = this.#brought.get(key) ?? broughtBy(this.dishes, subject, this.#system);
     this.#brought.set(key, found);
     return found;
   }
 
   /** What a portion with these factors brings of a subject, `value / per`. */
-  at(subject: Subject, factors: LineFactors): { readonly value: Fraction; readonly per: Fraction } {
+  at(subject: Subject, factors: LineFactors): Figures {
     const { value, per } = this.brought(subject);
     const all = (of: ByLine): Fraction =>
       sum([...factors].map(([dish, own]) => sum(own.map((f, line) => times(f, this.#of(of, dish, line))))));

@@ -1,7 +1,6 @@
 import { withExact } from "../../measure/amount.ts";
 import { compare, type Fraction, fraction, ONE, times } from "../../number/fraction.ts";
-import type { LineOffers } from "../../scale/round/candidates.ts";
-import type { RoundTask } from "../../scale/round/read.ts";
+import type { LineOffers, OfferTask } from "../../scale/round/candidates.ts";
 import { gram, type Wish } from "../../scale/round/wish.ts";
 import { inSpoons } from "./spoons.ts";
 
@@ -12,7 +11,7 @@ type Wishes = ReadonlyMap<string, Wish>;
  * kitchen cannot weigh, on the scale where the least that can be counted is far too much (half a block
  * for a seventh of one). Lines that are wished for otherwise are left to that.
  */
-export function fittingWishes(task: RoundTask, lines: readonly LineOffers[]): Wishes {
+export function fittingWishes(task: OfferTask, lines: readonly LineOffers[]): Wishes {
   const { dishes, kitchen, wishes } = task;
   const found = new Map<string, Wish>();
   for (const line of lines) {
@@ -29,7 +28,7 @@ export function fittingWishes(task: RoundTask, lines: readonly LineOffers[]): Wi
 }
 
 /** Lines that are counted and can be weighed instead. */
-export function weighedPieces({ kitchen, wishes }: RoundTask, lines: readonly LineOffers[]): Wishes {
+export function weighedPieces({ kitchen, wishes }: OfferTask, lines: readonly LineOffers[]): Wishes {
   const pieces = kitchen.scale === undefined ? [] : lines.filter(isCounted);
   return new Map(pieces.filter(({ name }) => !wishes.has(name)).map(({ name }) => [name, { one: gram() }]));
 }

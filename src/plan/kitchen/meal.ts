@@ -52,7 +52,7 @@ export class MeasuredMeal {
     if (!kitchen) return;
     const taster = (person: string) => {
       const plate = this.#plates.get(person) as Plate;
-      return { person, demands: plate.demands, factors: plate.withPots };
+      return { person, demands: plate.demands, standing: plate.standing, factors: plate.withPots };
     };
     for (const pot of this.#pots) {
       const own = wishes.of(this.id, pot.dish);

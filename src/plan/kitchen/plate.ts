@@ -1,6 +1,7 @@
 import type { Kitchen } from "../../measure/kitchen.ts";
 import type { Fraction } from "../../number/fraction.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
+import { heldBefore } from "../../scale/round/heldBefore.ts";
 import type { Wish } from "../../scale/round/wish.ts";
 import type { KitchenNote, LineAmounts, LineFactors } from "../groups.ts";
 import type { MeasuredPortion, ServedPortion } from "../portion.ts";
@@ -23,6 +24,8 @@ interface At {
 export class Plate {
   readonly served: ServedPortion;
   readonly demands: readonly ReadDemand[];
+  /** What measuring is held to: limits, and of the other demands what the exact portion held. */
+  readonly standing: readonly ReadDemand[];
   readonly #at: At;
   /** The pots that this person eats from, one a dish at most. */
   readonly pots: SharedPot[] = [];
@@ -32,6 +35,9 @@ export class Plate {
     this.#at = at;
     this.served = at.served;
     this.demands = at.demands;
+    this.standing = at.demands.map((demand) =>
+      heldBefore(demand, at.tolerance, at.figures.at(demand.subject, at.served.factors)),
+    );
   }
 
   get person(): string {
@@ -49,9 +55,9 @@ export class Plate {
    */
   measure(): boolean {
     const { figures, kitchen, tolerance, wishesFor } = this.#at;
-    const { demands, withPots: factors } = this;
+    const { demands, standing, withPots: factors } = this;
     const inPot = new Map(this.pots.map(({ dish, group }) => [dish, new Set(group.pot)]));
-    const task = { figures, demands, tolerance, inPot, wishesFor, factors };
+    const task = { figures, standing, tolerance, inPot, wishesFor, factors };
     this.#additions = kitchen && roundAdditions({ ...task, kitchen });
     return this.#additions !== undefined || firmHold(figures, demands, factors);
   }

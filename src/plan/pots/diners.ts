@@ -1,11 +1,11 @@
 import { type Fraction, toText } from "../../number/fraction.ts";
-import { FixedRegion, HeldRegion, type Region } from "../../scale/fit/pot/region.ts";
-import { portionAt } from "../../scale/fit/pot/tied.ts";
 import type { Answered, ServedPortion } from "../portion.ts";
 import type { ReadMeal } from "../readMeal.ts";
 import type { Want } from "../readPerson.ts";
 import { Need, type PotGroups, ratiosIn, type Settled, wantText } from "./need.ts";
 import { SharedCost } from "./result.ts";
+import { FixedRegion, HeldRegion, type Region } from "./suitingRatios.ts";
+import { portionAt } from "./tiedPortion.ts";
 
 /** Someone who is served a portion of the meal, and what they asked of it. */
 export interface Diner {

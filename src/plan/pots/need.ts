@@ -15,13 +15,13 @@ import { type Constraint, demandConstraint, quotientAt } from "../../scale/fit/c
 import type { ReadDemand } from "../../scale/fit/demands.ts";
 import { ONE_PORTION, type Point } from "../../scale/fit/linear.ts";
 import { amountAt, BASE, type LineAt, type Model, modelOf, nameIn } from "../../scale/fit/model.ts";
-import { factorsAt, ties } from "../../scale/fit/pot/tied.ts";
 import { readTask } from "../../scale/fit/read.ts";
 import { type Problem, problemOf, type Task } from "../../scale/fit/task.ts";
 import { energySystem } from "../../sheet/energy.ts";
 import type { LineFactors } from "../groups.ts";
 import type { ReadMeal } from "../readMeal.ts";
 import type { Want } from "../readPerson.ts";
+import { factorsAt, ties } from "./tiedPortion.ts";
 
 /** Groups of lines that a pot holds, by a line of each; ratios are taken to the first. */
 export interface PotGroups {
@@ -116,16 +116,17 @@ function withTies({ model, constraints }: Problem, settled: readonly Settled[]):
   return { model, constraints: [...constraints, ...tied] };
 }
 
-/** One factor moves all but the groups of a pot. */
+/** One factor moves all but the groups of a pot, every dish as a whole with it. */
 function movingOnly({ dishes, ranges }: Task, free: readonly LineAt[], factor: Fraction): Model {
   const isFree = (dish: number, line: number): boolean =>
     free.some((at) => at.dish === dish && at.line === line);
-  const bound = modelOf(dishes, ranges, []).movers.filter(
-    ({ dish, lines }) => !lines.some((line) => isFree(dish, line)),
-  );
-  const kept = bound.flatMap(({ dish, lines }) => lines.map((line) => ({ dish, line })));
+  const together = dishes.map(({ name = "" }) => [name, { least: ONE, most: ONE }] as const);
   const common = { least: over(factor, TEN), most: times(factor, TEN) };
-  return modelOf(dishes, { ...ranges, common }, kept);
+  const tied = { ...ranges, common, parts: new Map([...ranges.parts, ...together]) };
+  const kept = modelOf(dishes, tied, [])
+    .movers.filter(({ dish, lines }) => !lines.some((line) => isFree(dish, line)))
+    .flatMap(({ dish, lines }) => lines.map((line) => ({ dish, line })));
+  return modelOf(dishes, tied, kept);
 }
 
 /** A target is met to the letter, by the portion's size. */

@@ -1,10 +1,10 @@
 import { equals, type Fraction, toDecimal, toText } from "../../number/fraction.ts";
 import { compareText } from "../../number/text.ts";
-import { commonRatios, leastMissed } from "../../scale/fit/pot/common.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { ServedPortion } from "../portion.ts";
 import type { ReadPlan } from "../read.ts";
 import type { ReadMeal } from "../readMeal.ts";
+import { commonRatios, leastMissed } from "./commonRatios.ts";
 import { type Alike, alikeOf, type Diner } from "./diners.ts";
 import { fewest } from "./fewest.ts";
 import { type PotGroups, ratiosIn } from "./need.ts";

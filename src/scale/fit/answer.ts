@@ -18,7 +18,7 @@ import { boundAt } from "./bound.ts";
 import { type Constraint, quotientAt, sideMissed } from "./constraints.ts";
 import type { ReadDemand } from "./demands.ts";
 import type { Point } from "./linear.ts";
-import { BASE, type Dish, DOSE, type Mover, nameIn } from "./model.ts";
+import { BASE, baseOfMover, type Dish, DOSE, type Mover, nameIn } from "./model.ts";
 import type { Problem, Task } from "./task.ts";
 import { boundText, demandText, differenceText, listText, subjectFigure, subjectUnit } from "./words.ts";
 
@@ -27,13 +27,18 @@ export interface FitFactor {
   readonly kind: "line" | "part" | "sheet";
   /** The line's key, the part's or the sheet's name; `sheet/key` where several sheets are fitted. */
   readonly name: string;
-  /** What its amounts of one portion were multiplied by. */
+  /** What its amounts of one portion were multiplied by; of a sheet, those of its base. */
   readonly factor: Decimal;
   readonly exactFactor: Fraction;
-  /** Its factor over the common factor, less 1: 0.5 is half as much again for the size of the dish. */
+  /** Its factor over its dish's: 1.5 is half as much again for the size of the dish. Of a sheet, over the common factor. */
+  readonly ratio: Fraction;
+  /**
+   * How far its factor is from its dish's, a sheet's from the common one, over the common factor: what a
+   * fit makes least. Of one sheet alone that is `ratio` less 1.
+   */
   readonly departure: Decimal;
   readonly exactDeparture: Fraction;
-  /** Whether it had to keep the common factor, since a line in it says nothing of a figure to be reached. */
+  /** Whether it had to keep its dish's factor, since a line in it says nothing of a figure to be reached. */
   readonly kept: boolean;
 }
 
@@ -102,19 +107,29 @@ export class Answer {
     const { movers, kept } = this.problem.model;
     const all = [
       ...movers.map((mover, j) => this.#factor(mover, this.point.ratios[j] ?? ONE, false)),
-      ...kept.map((mover) => this.#factor(mover, ONE, true)),
+      ...kept.map((mover) => this.#factor(mover, this.#baseRatio(mover), true)),
     ];
     return all.sort((a, b) => (a.name === b.name ? (a.kind < b.kind ? -1 : 1) : a.name < b.name ? -1 : 1));
   }
 
-  #factor({ kind, name }: Mover, ratio: Fraction, kept: boolean): FitFactor {
-    const exactFactor = times(ratio, this.common);
-    const exactDeparture = minus(ratio, ONE);
+  /** What a mover departs from, over the common factor. */
+  #baseRatio(mover: Mover): Fraction {
+    const base = baseOfMover(this.problem.model, mover);
+    return base === BASE ? ONE : (this.point.ratios[base] ?? ONE);
+  }
+
+  #factor(mover: Mover, own: Fraction, kept: boolean): FitFactor {
+    const { kind, name } = mover;
+    const base = this.#baseRatio(mover);
+    const exactFactor = times(own, this.common);
+    const exactDeparture = minus(own, base);
     return {
       kind: kind === "dish" ? "sheet" : kind,
       name,
       factor: toDecimal(exactFactor),
       exactFactor,
+      // Of nothing there is no proportion to leave.
+      ratio: base.n === 0n ? ONE : over(own, base),
       departure: toDecimal(exactDeparture),
       exactDeparture,
       kept,

@@ -14,13 +14,13 @@ import {
   ZERO,
 } from "../../number/fraction.ts";
 import type { Demand } from "../demand.ts";
-import { moverText, standingText } from "./conflict.ts";
+import { moverText, proportionText, standingText } from "./conflict.ts";
 import { type Constraint, isExact, withEnds } from "./constraints.ts";
 import { valueAt } from "./linear.ts";
-import { asWritten } from "./model.ts";
+import { asWritten, proportionsAt } from "./model.ts";
 import type { Side } from "./open.ts";
 import { type Found, meet, totalDeparture } from "./task.ts";
-import { differenceText, factorText, gramsText, listText, subjectUnit, timesText } from "./words.ts";
+import { differenceText, factorText, gramsText, listText, subjectUnit } from "./words.ts";
 
 /** A demand, or a line's own bound, that the answer stands right at. */
 export class FitBinding {
@@ -44,7 +44,7 @@ export class FitBinding {
   /** @internal */
   constructor(found: Found, constraint: Constraint, end: Side, price: Fraction, pivots: number | undefined) {
     const { on } = constraint;
-    this.kind = on.kind;
+    this.kind = on.kind === "demand" ? "demand" : "line";
     this.demand = on.kind === "demand" ? on.demand.demand : undefined;
     this.line = on.kind === "line" ? on.name : undefined;
     this.end = end;
@@ -93,8 +93,8 @@ export function bindingOf(found: Found, pivots: number | undefined): FitBinding[
   const { layout, solution } = found;
   return layout.rows.flatMap((row, i) => {
     if (solution.binding.rows[i] === "neither") return [];
-    const constraint = layout.constraints[row.constraint];
-    if (!constraint) return [];
+    const constraint = row.of === "constraint" ? layout.constraints[row.place] : undefined;
+    if (!constraint || constraint.on.kind === "sheet") return [];
     const price = solution.prices.rows[i] ?? ZERO;
     // What lessens the objective when raised lets the upper end give, and the other way about.
     const side = price.n > 0n ? "least" : price.n < 0n ? "most" : row.end === "most" ? "most" : "least";
@@ -166,8 +166,10 @@ function easedProblem(found: Found, constraint: Constraint, side: Side, step: Fr
 
 /** Which ratios come nearer to what was written, the largest gain first, three at most. */
 function changesText(found: Found, eased: Found): string {
-  const gains = found.problem.model.movers.flatMap((mover, j) => {
-    const [was, is] = [found, eased].map(({ point }) => point.ratios[j] ?? ONE) as [Fraction, Fraction];
+  const { model } = found.problem;
+  const [before, after] = [proportionsAt(model, found.point), proportionsAt(model, eased.point)];
+  const gains = model.movers.flatMap((mover, j) => {
+    const [was, is] = [before[j] ?? ONE, after[j] ?? ONE];
     const gain = minus(away(was), away(is));
     return gain.n > 0n ? [{ mover, was, is, gain }] : [];
   });
@@ -176,7 +178,7 @@ function changesText(found: Found, eased: Found): string {
     .slice(0, 3)
     .map(
       ({ mover, was, is }) =>
-        `${moverText(mover)} ${is.n === is.d ? "back to" : "to"} ${timesText(is)} (now ${factorText(was)} times)`,
+        `${moverText(mover)} ${is.n === is.d ? "back to" : "to"} ${proportionText(mover, is)} (now ${factorText(was)} times)`,
     );
   return changes.length > 0 ? listText(changes) : "all nearer to the recipe's proportions";
 }

@@ -1,12 +1,13 @@
-import { fraction, ZERO } from "../../number/fraction.ts";
+import { equals, type Fraction, fraction, ONE, ZERO } from "../../number/fraction.ts";
 import { conflict as conflictingRows } from "../solve/conflict.ts";
 import type { Holding, Infeasible } from "../solve/programme.ts";
 import { isExact, withEnds } from "./constraints.ts";
-import type { Mover, Range } from "./model.ts";
+import type { Range } from "./halfToDouble.ts";
+import { BASE, baseOfMover, type Mover } from "./model.ts";
 import { isSame, openEnd, type RangeEnd, type Side, type Standing } from "./open.ts";
 import { type Layout, layOut, solve, stopped } from "./programme.ts";
 import type { Problem } from "./task.ts";
-import { askedText, factorText, gramsText, subjectName, timesText } from "./words.ts";
+import { askedText, factorText, gramsText, type Rounding, subjectName, timesText } from "./words.ts";
 
 /**
  * An irreducible set that cannot stand together: leave out any one, and the others can. Where firm
@@ -20,7 +21,8 @@ export function standingTogether(problem: Problem, pivots: number | undefined): 
 function among({ model, constraints }: Problem, pivots: number | undefined): Standing[] | undefined {
   const layout = layOut(model, constraints, false);
   const effort = pivots === undefined ? {} : { pivots };
-  const found = conflictingRows(layout.programme, [...layout.rows.keys()], effort);
+  const yielding = layout.rows.flatMap(({ of }, i) => (of === "constraint" ? [i] : []));
+  const found = conflictingRows(layout.programme, yielding, effort);
   if (found.status === "stopped") throw stopped(found.pivots);
   if (found.status === "feasible") return undefined;
   const standing = readProof(layout, found.proof);
@@ -80,14 +82,20 @@ function readProof(layout: Layout, { certificate }: Infeasible): Standing[] {
 }
 
 function readHolding(layout: Layout, { on, index, end }: Holding): Standing[] {
-  if (on === "row") {
-    const row = layout.rows[index];
-    const constraint = row && layout.constraints[row.constraint];
-    return constraint ? [{ on: "constraint", constraint, side: end === "lower" ? "least" : "most" }] : [];
-  }
   const { movers, common } = layout.model;
+  if (on === "row") {
+    const { of, place = 0 } = layout.rows[index] ?? {};
+    const side = end === "lower" ? "least" : "most";
+    const constraint = of === "constraint" ? layout.constraints[place] : undefined;
+    if (constraint) return [{ on: "constraint", constraint, side }];
+    const mover = of === "range" ? movers[place] : undefined;
+    const bound = mover?.range[side];
+    return mover && bound ? [{ on: "range", mover, place, side, bound }] : [];
+  }
   const place = index >> 1;
   const mover = movers[place];
+  // Rows hold the range to a factor that moves itself.
+  if (mover && baseOfMover(layout.model, mover) !== BASE) return [];
   const side = sideOf(mover ? mover.range : overTurned(common), index % 2 === 0, end);
   if (!side) return [];
   // What holds one over the common factor from below holds the factor from above.
@@ -123,9 +131,11 @@ export function standingText(standing: Standing): string {
   if (standing.on === "range") {
     const name = moverText(standing.mover);
     if (standing.bound.n === 0n) return `${name} no less than none`;
-    return `${name} at ${side} ${timesText(standing.bound)}`;
+    return `${name} at ${side} ${proportionText(standing.mover, standing.bound)}`;
   }
   const { on, least, most } = standing.constraint;
+  if (on.kind === "sheet")
+    return `the ${on.name} sheet at ${side} ${factorText(standing.constraint[side] ?? ZERO)} times its recipe`;
   if (on.kind === "line" && on.isDose)
     return `${on.name} ${gramsText(least ?? ZERO)} a portion, the same for everyone`;
   if (on.kind === "line") return `${on.name} at ${side} ${gramsText(least ?? most ?? ZERO)} a portion`;
@@ -134,6 +144,12 @@ export function standingText(standing: Standing): string {
     ? { least, most }
     : { least: undefined, most: undefined, [side]: standing.constraint[side] };
   return `${subjectName(subject)} ${askedText({ subject, ...asked })}${firm ? " (firm)" : ""}`;
+}
+
+/** What a mover may be or is: of a sheet, so many times the common factor. */
+export function proportionText({ kind }: Pick<Mover, "kind">, ratio: Fraction, rounding?: Rounding): string {
+  if (kind !== "dish") return timesText(ratio, rounding);
+  return equals(ratio, ONE) ? "the common factor" : `${factorText(ratio, rounding)} times the common factor`;
 }
 
 /** A line goes by its key; what is no line says what it is: `the sauce part`. */

@@ -1,17 +1,28 @@
-import { compare, type Fraction, over, ZERO } from "../../number/fraction.ts";
+import {
+  compare,
+  type Fraction,
+  fraction,
+  greatest,
+  least as lesser,
+  ONE,
+  over,
+  ZERO,
+} from "../../number/fraction.ts";
 import { compareText } from "../../number/text.ts";
 import { boundsOf, type LineBound } from "./bounds.ts";
 import type { Brought } from "./brought.ts";
 import type { ReadDemand } from "./demands.ts";
 import { type Linear, less, ONE_PORTION, type Point, valueAt } from "./linear.ts";
-import { amountAt, BASE, DOSE, gather, type LineAt, type Model, nameIn } from "./model.ts";
+import { amountAt, BASE, DOSE, gather, type LineAt, type Model, nameIn, type Ranges } from "./model.ts";
 import type { Side } from "./open.ts";
 
 /** What a constraint is about. */
 export type On =
   | { readonly kind: "demand"; readonly demand: ReadDemand }
   /** A line's own least or most, grams of one portion; of a dose, what everyone is given. */
-  | ({ readonly kind: "line"; readonly name: string; readonly isDose?: boolean } & LineAt);
+  | ({ readonly kind: "line"; readonly name: string; readonly isDose?: boolean } & LineAt)
+  /** How many times its recipe a further sheet may be. */
+  | { readonly kind: "sheet"; readonly name: string };
 
 /**
  * `least ≤ value / per ≤ most`, with `per` at or above 0. Everything that a fit keeps to has this
@@ -66,6 +77,29 @@ export function lineConstraints(model: Model): Constraint[] {
     };
   });
 }
+
+/**
+ * What a further sheet may be of its own recipe: what the common factor may, or a tenth to ten where that
+ * is told narrower. An end told of it beside the common factor replaces that.
+ */
+export function sheetConstraints(model: Model, { common, parts }: Ranges): Constraint[] {
+  return model.movers.flatMap(({ kind, name }, place): Constraint[] => {
+    if (kind !== "dish") return [];
+    const told = parts.get(name);
+    const own = {
+      on: { kind: "sheet", name } as const,
+      value: amountAt(place, ONE),
+      per: ONE_PORTION,
+      soft: false,
+    };
+    const least = told?.least ? undefined : lesser(common.least, TENTH);
+    const most = told?.most || !common.most ? undefined : greatest(common.most, TEN);
+    return least || most ? [{ ...own, least, most }] : [];
+  });
+}
+
+const TENTH: Fraction = /* @__PURE__ */ fraction(1n, 10n);
+const TEN: Fraction = /* @__PURE__ */ fraction(10n);
 
 /** A line's own bound, and which line's. */
 interface BoundAt extends LineAt {

@@ -1,7 +1,7 @@
 import { type Fraction, ONE, ZERO } from "../../number/fraction.ts";
 import { type Constraint, isExact, quotientAt, sideMissed, weightOf, withEnds } from "./constraints.ts";
 import { type Linear, ONE_PORTION, ONE_RATIO, type Point } from "./linear.ts";
-import { amountAt, type Model } from "./model.ts";
+import { amountAt, baseOfMover, type Model } from "./model.ts";
 import { openEnd, type RangeEnd, type Standing } from "./open.ts";
 import { layOut } from "./programme.ts";
 import { extreme, nearest } from "./quotient.ts";
@@ -34,7 +34,7 @@ export function easeTogether(
 ): FitSuggestion[] | undefined {
   const opened = standings.reduce(openedBy, problem);
   const firm = opened.constraints.map((each) => (each.soft ? { ...each, soft: false } : each));
-  const yielding = standings.map(asSoft);
+  const yielding = standings.map((standing) => asSoft(problem.model, standing));
   const found = nearest(layOut(opened.model, [...firm, ...yielding], true), pivots);
   if (!found) return undefined;
   const given = standings.map(
@@ -67,13 +67,13 @@ function measureOf(model: Model, standing: Standing): Measure {
     const { dish, lines } = standing.mover;
     return { value: weightOf(model, { dish, line: lines[0] ?? 0 }), per: ONE_PORTION };
   }
-  return standing.on === "constraint" ? standing.constraint : rangeMeasure(standing);
+  return standing.on === "constraint" ? standing.constraint : rangeMeasure(model, standing);
 }
 
 /** A factor over another. */
-function rangeMeasure(end: RangeEnd): Measure {
+function rangeMeasure(model: Model, end: RangeEnd): Measure {
   if (end.on === "common") return { value: ONE_RATIO, per: ONE_PORTION };
-  return { value: amountAt(end.place, ONE), per: ONE_RATIO };
+  return { value: amountAt(end.place, ONE), per: amountAt(baseOfMover(model, end.mover), ONE) };
 }
 
 function standsAt(model: Model, standing: Standing, point: Point): Fraction {
@@ -81,10 +81,10 @@ function standsAt(model: Model, standing: Standing, point: Point): Fraction {
 }
 
 /** What stands in the way, as something that may be missed. */
-function asSoft(standing: Standing): Constraint {
+function asSoft(model: Model, standing: Standing): Constraint {
   if (standing.on === "constraint") return { ...standing.constraint, soft: true };
   const ends = { ...OPEN, [standing.side]: standing.bound };
-  return { on: NOBODY, ...rangeMeasure(standing), ...ends, soft: true };
+  return { on: NOBODY, ...rangeMeasure(model, standing), ...ends, soft: true };
 }
 
 const NOBODY = { kind: "line", name: "", dish: 0, line: 0 } as const;

@@ -1,6 +1,6 @@
 import { compare, type Fraction, ONE, over, times, toDecimal } from "../../number/fraction.ts";
 import { gramsOf, linesByName } from "./constraints.ts";
-import { BASE, type LineAt, type Model } from "./model.ts";
+import { BASE, type LineAt, type Model, proportionsAt } from "./model.ts";
 import { adjustable, type FitSuggestion } from "./suggestion.ts";
 import { type Found, meet, problemOf, type Task, totalDeparture } from "./task.ts";
 import { gramsText } from "./words.ts";
@@ -23,8 +23,9 @@ export function freeing(task: Task, held: readonly Named[]): FitSuggestion[] {
   }
   const all = freed(task, held, "usual");
   if (!all) return [];
+  const proportions = proportionsAt(all.problem.model, all.point);
   const moved = new Set(
-    all.problem.model.movers.filter((_, j) => !isOne(all.point.ratios[j])).map(({ name }) => name),
+    all.problem.model.movers.filter((_, j) => !isOne(proportions[j])).map(({ name }) => name),
   );
   const few = held.filter(({ name }) => moved.has(name));
   const found = few.length > 0 ? freed(task, few, "usual") : undefined;
@@ -48,9 +49,10 @@ function freed(task: Task, lines: readonly LineAt[], within: "usual" | "any"): F
 /** A freed line with the bound that it would need; nothing where it would have to vanish. */
 function bounded(found: Found, line: Named): FitSuggestion | undefined {
   const { model } = found.problem;
-  const ratio = found.point.ratios[model.places[line.dish]?.[line.line] ?? BASE];
+  const place = model.places[line.dish]?.[line.line] ?? BASE;
+  const ratio = found.point.ratios[place];
   if (!ratio || ratio.n === 0n) return undefined;
-  const side = compare(ratio, ONE) > 0 ? "most" : "least";
+  const side = compare(proportionsAt(model, found.point)[place] ?? ONE, ONE) > 0 ? "most" : "least";
   const grams = over(times(ratio, gramsOf(model, line)), found.point.u);
   const shown = gramsText(grams, side === "most" ? "up" : "down");
   return {

@@ -26,7 +26,7 @@ export abstract class Met extends Shown {
     this.#answer = new Answer(task, found.problem, found.point);
   }
 
-  /** The common factor: what held lines of the base were multiplied by. */
+  /** The common factor: what held lines were multiplied by, of several sheets those of the one that sets it. */
   get factor(): Decimal {
     return toDecimal(this.#answer.common);
   }
@@ -35,12 +35,12 @@ export abstract class Met extends Shown {
     return this.#answer.common;
   }
 
-  /** Every part and adjustable line with its factor, by name. */
+  /** Every part and adjustable line with its factor, and each further sheet, by name. */
   get factors(): readonly FitFactor[] {
     return this.#answer.factors;
   }
 
-  /** Those of them that left the common factor. */
+  /** Those of them that left their dish's factor, or the common one. */
   get departures(): readonly FitFactor[] {
     return this.factors.filter(({ exactDeparture }) => exactDeparture.n !== 0n);
   }

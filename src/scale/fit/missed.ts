@@ -68,8 +68,10 @@ export abstract class Missed extends Shown {
   get conflict(): readonly FitConflict[] {
     return this.#standings().map((standing): FitConflict => {
       const on = standing.on === "constraint" ? standing.constraint.on : undefined;
-      const kind = on ? on.kind : standing.on === "range" ? "ratio" : "common";
-      const name = on?.kind === "line" ? on.name : standing.on === "range" ? standing.mover.name : undefined;
+      const ofRange = standing.on === "range" ? "ratio" : "common";
+      const kind = on === undefined ? ofRange : on.kind === "sheet" ? "common" : on.kind;
+      const named = on && on.kind !== "demand" ? on.name : undefined;
+      const name = standing.on === "range" ? standing.mover.name : named;
       const demand = on?.kind === "demand" ? on.demand.demand : undefined;
       return { kind, demand, name, end: standing.side, text: standingText(standing) };
     });
@@ -179,6 +181,7 @@ export abstract class Missed extends Shown {
 
 /** One of a set that cannot stand together. */
 export interface FitConflict {
+  /** `common` speaks of how many times its recipe a dish may be: the whole, or the sheet that is named. */
   readonly kind: "demand" | "line" | "ratio" | "common";
   readonly demand: Demand | undefined;
   /** The line, the part or the sheet. */

@@ -1,7 +1,8 @@
-import { type Fraction, fraction, ONE, ZERO } from "../../number/fraction.ts";
+import { type Fraction, ONE, over } from "../../number/fraction.ts";
 import { compareText } from "../../number/text.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { type Group, groupsOf } from "./groups.ts";
+import { ANY, lineRange, partRange, type Range } from "./halfToDouble.ts";
 import type { Linear, Point } from "./linear.ts";
 
 /** A sheet to be fitted; alone it has no name. */
@@ -10,21 +11,15 @@ export interface Dish {
   readonly sheet: Sheet;
 }
 
-/** Ends of what a factor over another may be. */
-export interface Range {
-  readonly least: Fraction;
-  /** Open where only a line's own `most` holds it. */
-  readonly most: Fraction | undefined;
-}
-
-/** What has a factor of its own: an adjustable line, a part, or a further sheet's base. */
+/** What has a factor of its own: an adjustable line, a part, or a further sheet as a whole. */
 export interface Mover {
   readonly kind: Group["kind"];
   /** As the caller knows it: `tofu`, or `pot/tofu` where several sheets are fitted. */
   readonly name: string;
   readonly dish: number;
-  /** Its lines, by their place in the sheet. */
+  /** Its lines, by their place in the sheet; of a sheet, those of its base. */
   readonly lines: readonly number[];
+  /** Ends of its factor over its dish's; of a sheet, over the common factor. */
   readonly range: Range;
   /** A line that is the same for everyone, freed to see what it would have to be: no departure. */
   readonly isDose: boolean;
@@ -35,10 +30,12 @@ export interface Model {
   readonly dishes: readonly Dish[];
   /** In the order of their names. */
   readonly movers: readonly Mover[];
-  /** Movers that hold a line which says nothing of a figure to be reached: they keep the common factor. */
+  /** Movers that hold a line which says nothing of a figure to be reached: they keep their dish's factor. */
   readonly kept: readonly Mover[];
   /** By dish and line: the place of its mover in `movers`, else `BASE` or `DOSE`. */
   readonly places: readonly (readonly number[])[];
+  /** By dish: the place of what has the dish's factor; `BASE` where that is the common factor. */
+  readonly bases: readonly number[];
   readonly common: Range;
 }
 
@@ -50,9 +47,9 @@ export const DOSE = -2;
 /** What a fit is told beside its demands. */
 export interface Ranges {
   readonly common: Range;
-  /** By mover name: parts and further sheets' bases. */
+  /** By mover name: parts, and further sheets. */
   readonly parts: ReadonlyMap<string, Partial<Range>>;
-  /** Name of the dish whose base sets the common factor. */
+  /** Name of the dish whose factor is the common one. */
   readonly base: string | undefined;
 }
 
@@ -70,15 +67,10 @@ export interface Freed {
 
 const NONE: Freed = { lines: [], within: "usual" };
 
-/** Half to double: what a ratio may become unless told. */
-const USUAL: Range = { least: /* @__PURE__ */ fraction(1n, 2n), most: /* @__PURE__ */ fraction(2n) };
-/** A line's own least or most is grams of one portion, a row of its own, and replaces that end. */
-const OWN_LEAST: Range = { least: ZERO, most: USUAL.most };
-const OWN_MOST: Range = { least: USUAL.least, most: undefined };
-const ANY: Range = { least: ZERO, most: undefined };
-
 /**
- * Sorts lines by how they move. `silent` lines hold their whole mover at the common factor.
+ * Sorts lines by how they move: with their dish's base, or alone or in a part beside it. One dish's
+ * factor is the common one; each further dish has a factor of its own. `silent` lines hold their whole
+ * mover at their dish's factor.
  */
 export function modelOf(
   dishes: readonly Dish[],
@@ -86,23 +78,35 @@ export function modelOf(
   silent: readonly LineAt[],
   freed: Freed = NONE,
 ): Model {
-  const isSilent = ({ dish, lines }: Mover): boolean =>
-    silent.some((at) => at.dish === dish && lines.includes(at.line));
-  const groups = dishes.flatMap((dish, d) => groupsIn(dish, d, freed.lines));
-  const base = baseOf(groups, dishes, ranges.base);
+  const groups = dishes.map((dish, d) => groupsIn(dish, d, freed.lines));
+  const bases = groups.map(baseOf);
+  const lead = leadOf(dishes, groups, bases, ranges.base);
   const all = groups
-    .filter((group) => group !== base)
-    .map((group) => moverOf(group, dishes, ranges, freed))
+    .flatMap((own, d): Mover[] => {
+      const beside = own.filter((group) => group !== bases[d]);
+      const movers = beside.map((group) => moverOf(group, dishes, ranges, freed));
+      return d === lead || own.length === 0 ? movers : [sheetOf(d, bases[d], dishes, ranges), ...movers];
+    })
     .sort((a, b) => compareText(a.name, b.name) || compareText(a.kind, b.kind));
+  const isSilent = ({ kind, dish, lines }: Mover): boolean =>
+    kind !== "dish" && silent.some((at) => at.dish === dish && lines.includes(at.line));
   const kept = silent.length === 0 ? [] : all.filter(isSilent);
   const movers = kept.length === 0 ? all : all.filter((mover) => !kept.includes(mover));
-  const places = dishes.map(({ sheet }) =>
-    sheet.plan.lines.map(({ line }) => (line.scaling === "per-portion" ? DOSE : BASE)),
+  const basePlaces = dishes.map((_, d) =>
+    movers.findIndex(({ kind, dish }) => kind === "dish" && dish === d),
+  );
+  const places = dishes.map(({ sheet }, d) =>
+    sheet.plan.lines.map(({ line }) => (line.scaling === "per-portion" ? DOSE : (basePlaces[d] as number))),
   );
   movers.forEach((mover, j) => {
     for (const line of mover.lines) (places[mover.dish] as number[])[line] = j;
   });
-  return { dishes, movers, kept, places, common: ranges.common };
+  return { dishes, movers, kept, places, bases: basePlaces, common: ranges.common };
+}
+
+/** The place of what a mover departs from: its dish's factor, a sheet's own from the common one. */
+export function baseOfMover({ bases }: Model, { kind, dish }: Mover): number {
+  return kind === "dish" ? BASE : (bases[dish] ?? BASE);
 }
 
 /** The name of something of a dish, as the caller knows it. */
@@ -124,27 +128,22 @@ function groupsIn(dish: Dish, d: number, freed: readonly LineAt[]): Named[] {
   });
 }
 
-/** The group whose factor is the common one: unnamed held lines, else the first part by name. */
-function baseOf(
-  groups: readonly Named[],
-  dishes: readonly Dish[],
-  named: string | undefined,
-): Named | undefined {
-  const first = (d: number): Named | undefined => {
-    const own = groups.filter((group) => group.dish === d);
-    const parts = own.filter(({ kind }) => kind === "part");
-    return own.find(({ kind }) => kind === "dish") ?? parts.sort((a, b) => compareText(a.own, b.own))[0];
-  };
-  const order = dishes.map((_, d) => d).sort((a, b) => Number(isNamed(b)) - Number(isNamed(a)));
-  for (const d of order) {
-    const found = first(d);
-    if (found) return found;
-  }
-  return undefined;
+/** The group whose factor is its dish's: unnamed held lines, else the first part by name. */
+function baseOf(groups: readonly Named[]): Named | undefined {
+  const parts = groups.filter(({ kind }) => kind === "part");
+  return groups.find(({ kind }) => kind === "dish") ?? parts.sort((a, b) => compareText(a.own, b.own))[0];
+}
 
-  function isNamed(d: number): boolean {
-    return named !== undefined && dishes[d]?.name === named;
-  }
+/** The dish whose factor is the common one: the one named, else the first by name that has held lines. */
+function leadOf(
+  dishes: readonly Dish[],
+  groups: readonly (readonly Named[])[],
+  bases: readonly (Named | undefined)[],
+  named: string | undefined,
+): number {
+  const isNamed = (d: number): boolean => named !== undefined && dishes[d]?.name === named;
+  const order = dishes.map((_, d) => d).sort((a, b) => Number(isNamed(b)) - Number(isNamed(a)));
+  return order.find((d) => bases[d]) ?? order.find((d) => groups[d]?.length) ?? 0;
 }
 
 function moverOf(group: Named, dishes: readonly Dish[], ranges: Ranges, freed: Freed): Mover {
@@ -152,21 +151,37 @@ function moverOf(group: Named, dishes: readonly Dish[], ranges: Ranges, freed: F
   return { kind, name, dish, lines, range: rangeOf(group, dishes, ranges, freed), isDose };
 }
 
+/** A further sheet as a whole, which may be of any size beside the others unless told. */
+function sheetOf(dish: number, base: Named | undefined, dishes: readonly Dish[], { parts }: Ranges): Mover {
+  const name = dishes[dish]?.name ?? "";
+  const range = { ...ANY, ...parts.get(name) };
+  return { kind: "dish", name, dish, lines: base?.lines ?? [], range, isDose: false };
+}
+
 function rangeOf(group: Named, dishes: readonly Dish[], { parts }: Ranges, freed: Freed): Range {
   if (group.kind !== "line") {
-    const told = parts.get(group.name);
-    return told ? { ...USUAL, ...told } : USUAL;
+    return partRange(parts.get(group.name));
   }
   const line = dishes[group.dish]?.sheet.plan.lines[group.lines[0] ?? 0];
   const isFreed = line?.line.scaling !== "adjustable" && freed.within === "any";
   if (isFreed || group.isDose) return ANY;
-  if (line?.least === undefined) return line?.most === undefined ? USUAL : OWN_MOST;
-  return line.most === undefined ? OWN_LEAST : ANY;
+  return lineRange(line);
 }
 
 /** The point that the recipe was written at. */
 export function asWritten(model: Model): Point {
   return { ratios: model.movers.map(() => ONE), u: ONE };
+}
+
+/** What each mover is over its dish's factor, a sheet over the common one: 1 keeps the recipe's proportion. */
+export function proportionsAt(model: Model, { ratios }: Point): Fraction[] {
+  return model.movers.map((mover, j) => {
+    const own = ratios[j] ?? ONE;
+    const base = baseOfMover(model, mover);
+    const dish = base === BASE ? ONE : (ratios[base] ?? ONE);
+    // Of nothing there are no proportions to leave.
+    return dish.n === 0n ? ONE : over(own, dish);
+  });
 }
 
 /** What lines bring, by dish and line, in whole numbers over one scale. */

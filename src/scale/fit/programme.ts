@@ -23,18 +23,20 @@ import type {
   Term,
 } from "../solve/programme.ts";
 import { type Constraint, isExact } from "./constraints.ts";
+import type { Range } from "./halfToDouble.ts";
 import { inLeast, isOnePortion, type Linear, less, type Point, valueAt } from "./linear.ts";
-import { asWritten, type Model, type Range } from "./model.ts";
+import { amountAt, asWritten, BASE, baseOfMover, type Model, type Mover } from "./model.ts";
 
 /**
  * A fit as a linear programme, exact from end to end by the solver next door (`../solve`): it is
  * small enough that whole numbers cost less than a float solver's call, and its basis, prices and
  * proofs need no certifying afterwards.
  *
- * Mover `j` stands at `1 + rise − fall` times the common factor, variables `2j` and `2j + 1`; `u`,
- * one over the common factor, is likewise `1 + rise − fall`, the pair after them. Each constraint
- * `value / per` is a row for either end, `value − end × per` against 0. A soft row has its misses
- * as further variables.
+ * Mover `j` stands at `1 + rise − fall` times the common factor, variables `2j` and `2j + 1`, and one
+ * of a further sheet at that sheet's own ratio `+ rise − fall`; `u`, one over the common factor, is
+ * likewise `1 + rise − fall`, the pair after them. Each constraint `value / per` is a row for either
+ * end, `value − end × per` against 0, and so is a range to a factor that moves itself. A soft row has its
+ * misses as further variables.
  */
 export interface Layout {
   readonly model: Model;
@@ -48,8 +50,9 @@ export interface Layout {
 export type EndOf = "least" | "most" | "exactly";
 
 export interface RowOf {
-  /** Place in `constraints`. */
-  readonly constraint: number;
+  /** Place in `constraints`, or of the mover whose range it is. */
+  readonly of: "constraint" | "range";
+  readonly place: number;
   readonly end: EndOf;
   /** What the row was multiplied by to be whole; its price counts that much less. */
   readonly times: Fraction;
@@ -70,20 +73,29 @@ export function layOut(model: Model, constraints: readonly Constraint[], mayMiss
   const variables: Span[] = [];
   // Most movers share one range, so that few are worked out.
   const known = new Map<Range, readonly Span[]>();
-  for (const { range } of model.movers) {
-    const pair = known.get(range) ?? spans(range);
-    known.set(range, pair);
+  for (const mover of model.movers) {
+    const { range } = mover;
+    const pair = baseOfMover(model, mover) === BASE ? (known.get(range) ?? spans(range)) : FREE;
+    if (pair !== FREE) known.set(range, pair);
     variables.push(...pair);
   }
   variables.push(...spans(overCommon(model.common)));
   const rows: (Row & RowOf)[] = [];
   const misses: Miss[] = [];
+  const rowOf = (
+    { value, per, least, most }: Pick<Constraint, "value" | "per" | "least" | "most">,
+    end: EndOf,
+    of: Pick<RowOf, "of" | "place">,
+  ): Row & RowOf & { readonly terms: Term[] } => {
+    const { whole, times } = inLeast(less(value, (end === "most" ? most : least) as Fraction, per));
+    const { terms, constant } = termsOf(model, whole);
+    return { terms, ...ENDS[end](fraction(-constant)), ...of, end, times };
+  };
   constraints.forEach((constraint, c) => {
     for (const end of endsOf(constraint)) {
       const bound = (end === "most" ? constraint.most : constraint.least) as Fraction;
-      const { whole, times: by } = inLeast(less(constraint.value, bound, constraint.per));
-      const { terms, constant } = termsOf(model, whole);
-      const against = fraction(-constant);
+      const row = rowOf(constraint, end, { of: "constraint", place: c });
+      const { terms, times: by } = row;
       if (mayMiss && constraint.soft) {
         const weight = weightOf(model, constraint, bound);
         const ofNothing = bound.n === 0n;
@@ -93,11 +105,20 @@ export function layOut(model: Model, constraints: readonly Constraint[], mayMiss
           variables.push({ lower: ZERO });
         }
       }
-      rows.push({ terms, ...ENDS[end](against), constraint: c, end, times: by });
+      rows.push(row);
     }
+  });
+  model.movers.forEach((mover, j) => {
+    const base = baseOfMover(model, mover);
+    if (base === BASE) return;
+    const kept = { ...mover.range, value: amountAt(j, ONE), per: amountAt(base, ONE) };
+    for (const end of endsOf(kept)) rows.push(rowOf(kept, end, { of: "range", place: j }));
   });
   return { model, constraints, programme: { variables, rows }, rows, misses };
 }
+
+/** A rise and a fall that rows hold. */
+const FREE: readonly Span[] = [{ lower: ZERO }, { lower: ZERO }];
 
 /** The ends that a constraint has, as rows. */
 export function endsOf(constraint: Pick<Constraint, "least" | "most">): readonly EndOf[] {
@@ -141,37 +162,39 @@ function overCommon({ least, most }: Range): Range {
 }
 
 /** The terms of a whole quantity, and what is left of it where no ratio and not `u` has moved. */
-function termsOf({ movers }: Model, whole: Linear): { terms: Term[]; constant: bigint } {
+function termsOf(model: Model, whole: Linear): { terms: Term[]; constant: bigint } {
+  const { movers } = model;
   const terms: Term[] = [];
   let constant = whole.still;
   const add = (own: bigint, j: number): void => {
-    constant += own;
     terms.push(
       { variable: 2 * j, coefficient: fraction(own) },
       { variable: 2 * j + 1, coefficient: fraction(-own) },
     );
   };
-  for (let k = 0; k < whole.each.length; k += 1) add(whole.each[k] as bigint, whole.movers[k] as number);
+  for (let k = 0; k < whole.each.length; k += 1) {
+    const [own, j] = [whole.each[k] as bigint, whole.movers[k] as number];
+    constant += own;
+    add(own, j);
+    const base = baseOfMover(model, movers[j] as Mover);
+    if (base !== BASE) add(own, base);
+  }
+  constant += whole.dose;
   if (whole.dose !== 0n) add(whole.dose, movers.length);
   return { terms, constant };
 }
 
 const TWO: Fraction = /* @__PURE__ */ fraction(2n);
 
-/** The sum of departures; then how far the common factor is from 1; then each mover by its name. */
+/** The sum of departures, a fall counted twice; then how far the common factor is from 1; then each by its name. */
 export function departures({ movers }: Model): Objective[] {
-  const total: Term[] = [];
   const u = 2 * movers.length;
-  const objectives: Objective[] = [total, [u, u + 1].map((variable) => ({ variable, coefficient: ONE }))];
-  movers.forEach(({ isDose }, j) => {
-    if (isDose) return;
-    // A fall counts twice.
+  const common = [u, u + 1].map((variable) => ({ variable, coefficient: ONE }));
+  const each = movers.flatMap(({ isDose }, j): Term[][] => {
     const rise = { variable: 2 * j, coefficient: ONE };
-    const fall = { variable: 2 * j + 1, coefficient: TWO };
-    total.push(rise, fall);
-    objectives.push([rise, fall]);
+    return isDose ? [] : [[rise, { variable: 2 * j + 1, coefficient: TWO }]];
   });
-  return objectives;
+  return [each.flat(), common, ...each];
 }
 
 /** An objective that is least where a quantity is. */
@@ -230,10 +253,15 @@ export function stopped(pivots: number): Error {
 
 /** Where an answer stands. */
 export function pointOf({ model }: Layout, { x }: Optimal): Point {
-  const at = (j: number): Fraction => {
+  const { movers } = model;
+  const from = (start: Fraction, j: number): Fraction => {
     const [rise, fall] = [x[2 * j] as Fraction, x[2 * j + 1] as Fraction];
-    if (fall.n === 0n) return rise.n === 0n ? ONE : plus(ONE, rise);
-    return plus(ONE, rise.n === 0n ? negate(fall) : minus(rise, fall));
+    if (fall.n === 0n) return rise.n === 0n ? start : plus(start, rise);
+    return plus(start, rise.n === 0n ? negate(fall) : minus(rise, fall));
   };
-  return { ratios: model.movers.map((_, j) => at(j)), u: at(model.movers.length) };
+  const ratios = movers.map((mover, j): Fraction => {
+    const base = baseOfMover(model, mover);
+    return from(base === BASE ? ONE : from(ONE, base), j);
+  });
+  return { ratios, u: from(ONE, movers.length) };
 }

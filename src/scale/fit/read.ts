@@ -6,7 +6,8 @@ import { type EnergyBy, energySystem } from "../../sheet/energy.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { askedOf } from "./brought.ts";
 import { readDemands } from "./demands.ts";
-import { type Dish, modelOf, type Range, type Ranges } from "./model.ts";
+import type { Range } from "./halfToDouble.ts";
+import { type Dish, modelOf, type Ranges } from "./model.ts";
 import type { Task } from "./task.ts";
 
 /** Ends of a factor or of a ratio; one left out stays as usual. */
@@ -20,12 +21,13 @@ export interface FitHow {
   /** Ends of the common factor: 1/10 to 10 unless told. Above 0. */
   readonly common?: FitRange;
   /**
-   * Ends of what a part may be over the common factor: half to double unless told. Parts go by their
-   * name, `sheet/part` where several sheets are fitted, a further sheet's base by the sheet's name.
-   * An adjustable line has its ends in the recipe, as `least` and `most`.
+   * Ends of what a part may be over its dish's factor: half to double unless told. Parts go by their
+   * name, `sheet/part` where several sheets are fitted. A further sheet goes by its name, its ends over
+   * the common factor: any, within 1/10 to 10 times its recipe, unless told. An adjustable line has its
+   * ends in the recipe, as `least` and `most`.
    */
   readonly parts?: { readonly [name: string]: FitRange };
-  /** Which of several sheets sets the common factor: the first by name unless told. */
+  /** Which of several sheets sets the common factor: the first by name that has held lines, unless told. */
   readonly base?: string;
   /** By which factor system shares of energy are reckoned: `atwater-general` unless told. */
   readonly system?: EnergyBy;

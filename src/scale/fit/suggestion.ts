@@ -1,7 +1,7 @@
 import type { Decimal } from "decimal.js";
 import { type Fraction, toDecimal } from "../../number/fraction.ts";
 import type { Demand } from "../demand.ts";
-import { moverText } from "./conflict.ts";
+import { moverText, proportionText } from "./conflict.ts";
 import type { Side, Standing } from "./open.ts";
 import { type Found, totalDeparture } from "./task.ts";
 import {
@@ -12,7 +12,6 @@ import {
   listText,
   subjectFigure,
   subjectName,
-  timesText,
 } from "./words.ts";
 
 /** A change that lets everything else be met. Each was tried: the fit was solved again with it. */
@@ -24,7 +23,7 @@ export interface FitSuggestion {
     | "ease-ratio"
     | "ease-common"
     | "change-dose";
-  /** Line keys, the part or sheet, or nothing where a demand or the common factor is meant. */
+  /** Line keys, the part or sheet; empty where a demand or the common factor is meant. */
   readonly names: readonly string[];
   readonly demand: Demand | undefined;
   /** Which end gives way; nothing where a line is made adjustable within half to double its ratio. */
@@ -88,14 +87,22 @@ function whatGives(
   if (standing.on === "range") {
     const { kind, name } = standing.mover;
     const what = moverText(standing.mover);
-    const bound = standing.bound.n === 0n ? "no less than none" : `at ${side} ${timesText(standing.bound)}`;
+    const bound =
+      standing.bound.n === 0n
+        ? "no less than none"
+        : `at ${side} ${proportionText(standing.mover, standing.bound)}`;
     const text =
       kind === "line"
         ? `let ${what} go ${farther(side)} ${gramsText(to, rounding)} a portion (now ${bound})`
-        : `let ${what} go ${farther(side)} ${timesText(to, rounding)} (now ${bound})`;
+        : `let ${what} go ${farther(side)} ${proportionText(standing.mover, to, rounding)} (now ${bound})`;
     return { change: kind === "line" ? "ease-line" : "ease-ratio", names: [name], text };
   }
   const { on } = standing.constraint;
+  if (on.kind === "sheet") {
+    const now = factorText(standing.constraint[side] ?? to);
+    const text = `let the ${on.name} sheet go ${farther(side)} ${factorText(to, rounding)} times its recipe (now at ${side} ${now})`;
+    return { change: "ease-common", names: [on.name], text };
+  }
   if (on.kind === "line") {
     const change = on.isDose ? "change-dose" : "ease-line";
     const grams = gramsText(to, rounding);

@@ -1,10 +1,11 @@
-import { type Fraction, ONE, plus, toText } from "../../number/fraction.ts";
+import { type Fraction, toText } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { linesTable } from "../../sheet/tables.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import { figure, showFigure, showPercent } from "../../table/figure.ts";
 import { type Cell, type Row, type Table, table } from "../../table/table.ts";
 import type { FitFactor, FitOutcome } from "./answer.ts";
+import { proportionText } from "./conflict.ts";
 import type { Met } from "./met.ts";
 import type { Missed } from "./missed.ts";
 import { boundText, departureText, pointsText } from "./words.ts";
@@ -125,10 +126,14 @@ function factorsTable(common: Fraction, factors: readonly FitFactor[]): Table {
     ],
     rows: [
       ["the dish", figure(common), ""],
-      ...factors.map(({ kind, name, exactFactor, exactDeparture, kept }) => [
+      ...factors.map(({ kind, name, exactFactor, ratio, kept }) => [
         kind === "line" ? name : `the ${name} ${kind}`,
         figure(exactFactor),
-        kept ? "kept as written: not all is known of it" : departureText(plus(ONE, exactDeparture)),
+        kept
+          ? "kept as written: not all is known of it"
+          : kind === "sheet"
+            ? proportionText({ kind: "dish" }, ratio)
+            : departureText(ratio),
       ]),
     ],
   });

@@ -1,7 +1,13 @@
 import type { Fraction } from "../../number/fraction.ts";
 import type { Infeasible, Optimal } from "../solve/programme.ts";
 import type { Asked } from "./brought.ts";
-import { type Constraint, demandConstraint, doseConstraints, lineConstraints } from "./constraints.ts";
+import {
+  type Constraint,
+  demandConstraint,
+  doseConstraints,
+  lineConstraints,
+  sheetConstraints,
+} from "./constraints.ts";
 import type { ReadDemand } from "./demands.ts";
 import type { Point } from "./linear.ts";
 import { type Dish, type Freed, type Model, modelOf, type Ranges } from "./model.ts";
@@ -29,7 +35,8 @@ export function problemOf({ dishes, ranges, asked }: Task, freed?: Freed): Probl
   const silent = asked.flatMap(({ demand, brought }) => (isLimit(demand) ? [] : brought.silent));
   const model = modelOf(dishes, ranges, silent, freed);
   const demanded = asked.map(({ demand, brought }) => demandConstraint(model, demand, brought));
-  return { model, constraints: [...demanded, ...lineConstraints(model), ...doseConstraints(model)] };
+  const bounds = [...lineConstraints(model), ...sheetConstraints(model, ranges), ...doseConstraints(model)];
+  return { model, constraints: [...demanded, ...bounds] };
 }
 
 /**

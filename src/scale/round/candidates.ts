@@ -39,12 +39,15 @@ export interface LineOffers {
   readonly measurable: boolean;
 }
 
+/** What offers are made from: the lines, and with what they are measured. */
+export type OfferTask = Pick<RoundTask, "dishes" | "kitchen" | "wishes" | "each">;
+
 /** What the kitchen offers for every line, in the order of dishes and lines. */
-export function lineOffers(task: RoundTask): LineOffers[] {
+export function lineOffers(task: OfferTask): LineOffers[] {
   return task.dishes.flatMap((dish, d) => dish.sheet.plan.lines.map((_, i) => offersFor(task, dish, d, i)));
 }
 
-function offersFor(task: RoundTask, dish: Dish, d: number, i: number): LineOffers {
+function offersFor(task: OfferTask, dish: Dish, d: number, i: number): LineOffers {
   const { plan, values } = dish.sheet;
   const line = plan.lines[i] as PlanLine;
   const exact = values.amounts[i] ?? amount("0 g");
@@ -85,7 +88,7 @@ function howFor({ origin }: Sheet, each: number): Parameters<typeof measurable>[
 }
 
 /** Whether the kitchen can measure just this. */
-function isMeasurable({ kitchen }: RoundTask, s: Sheet, a: Amount): boolean {
+function isMeasurable({ kitchen }: OfferTask, s: Sheet, a: Amount): boolean {
   const size = gramsOf(a) ?? millilitresOf(a) ?? a.exact;
   return measurable(kitchen, a, howFor(s, 1)).some((found) => equals(found.exact, size));
 }

@@ -3,7 +3,7 @@ import type { AmountDemand, AmountsProblem, Choice } from "../solve/amounts.ts";
 import { chooseAmounts } from "../solve/choose.ts";
 import { stated, tablesOf } from "../solve/tables.ts";
 import { type LineOffers, lineOffers, type Offer } from "./candidates.ts";
-import { movingIn, problemOf, standing } from "./problem.ts";
+import { endsOf, movingIn, problemOf, standing } from "./problem.ts";
 import type { RoundTask } from "./read.ts";
 
 /** One offer for each line that is rounded. */
@@ -32,7 +32,7 @@ export interface FoundRounding {
 export function findRounding(task: RoundTask): FoundRounding {
   const lines = lineOffers(task);
   const moving = movingIn(lines);
-  const problem = problemOf({ ...task, asked: standing(task, lines) }, lines);
+  const problem = problemOf(endsOf(standing(task, lines), task.tolerance), lines);
   const lineByLine = roundingOf(stated(tablesOf(problem), nearestEach(problem)), problem, moving);
   const found = chooseAmounts(problem, task.nodes === undefined ? {} : { nodes: task.nodes });
   const shared = { task, lines, problem, lineByLine, nodes: found.nodes };

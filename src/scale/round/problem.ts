@@ -31,15 +31,38 @@ export function standing({ asked, tolerance }: RoundTask, lines: readonly LineOf
   });
 }
 
-/**
- * The choice of one measurable amount for every line, in grams of the batch. A firm demand is a
- * limit and never yields; another may be off by the tolerance. An excess counts as a share of what
- * was asked. All that is asked counts: see {@link standing}.
- */
-export function problemOf(
-  { asked, tolerance }: Pick<RoundTask, "asked" | "tolerance">,
-  lines: readonly LineOffers[],
-): AmountsProblem {
+/** One end that a choice of amounts is held to. */
+export interface HeldEnd {
+  readonly brought: Pick<Asked["brought"], "value" | "per">;
+  readonly side: "least" | "most";
+  /** For one portion, with the tolerance in it: an amount, a share or a ratio. */
+  readonly end: Fraction;
+  /** What an excess is a share of: the end without the tolerance. */
+  readonly asked: Fraction;
+  /** A limit, which never yields. */
+  readonly firm: boolean;
+  /** What counts beside the lines, for one portion, and stays as it is. */
+  readonly beside?: Figures;
+}
+
+/** The ends of demands: a firm one is a limit and never yields; another may be off by the tolerance. */
+export function endsOf(asked: readonly Asked[], tolerance: Fraction): HeldEnd[] {
+  return asked.flatMap(({ demand, brought }): HeldEnd[] => {
+    const { least, most, firm } = demand;
+    const slack = slackOf(demand, tolerance);
+    return [
+      ...(least
+        ? [{ brought, firm, side: "least" as const, end: times(least, minus(ONE, slack)), asked: least }]
+        : []),
+      ...(most
+        ? [{ brought, firm, side: "most" as const, end: times(most, plus(ONE, slack)), asked: most }]
+        : []),
+    ];
+  });
+}
+
+/** The choice of one measurable amount for every line, in grams of the batch. An excess counts as a share of what was asked. */
+export function problemOf(ends: readonly HeldEnd[], lines: readonly LineOffers[]): AmountsProblem {
   const moving = movingIn(lines);
   return {
     lines: moving.map(({ grams, offers }) => ({
@@ -47,70 +70,59 @@ export function problemOf(
       weight: ONE,
       candidates: offers.map((offer) => ({ quantity: offer.grams })),
     })),
-    demands: asked.flatMap((each) => rowsOf(each, tolerance, lines, moving)),
-    ...(holdsSize(asked) ? {} : { common: ONE }),
+    demands: ends.map((end) => rowOf(end, lines, moving)),
+    ...(holdsSize(ends) ? {} : { common: ONE }),
   };
 }
 
 /**
- * Whether demands hold the size of a portion from both sides. Where they do not, nothing but the
+ * Whether ends hold the size of a portion from both sides. Where they do not, nothing but the
  * amounts themselves says how large the batch should be, and ratios kept by a smaller batch would
  * be no gain.
  */
-function holdsSize(asked: readonly Asked[]): boolean {
-  const amounts = asked.map(({ demand }) => demand).filter(({ subject }) => subject.kind === "amount");
+function holdsSize(ends: readonly HeldEnd[]): boolean {
+  const amounts = ends.filter(({ brought }) => brought.per === undefined);
   return (
-    amounts.some(({ least }) => least !== undefined && least.n > 0n) &&
-    amounts.some(({ most }) => most !== undefined)
+    amounts.some(({ side, asked }) => side === "least" && !isZero(asked)) &&
+    amounts.some(({ side }) => side === "most")
   );
 }
 
-/** One row for each end that is asked, so that each has its own measure of excess. */
-function rowsOf(
-  { demand, brought: { value, per } }: Asked,
-  tolerance: Fraction,
-  lines: readonly LineOffers[],
-  moving: readonly LineOffers[],
-): AmountDemand[] {
-  const { least, most, firm } = demand;
-  const slack = slackOf(demand, tolerance);
-  const add = (bring: (line: LineOffers) => Fraction): QuantitySum => ({
+/** A quotient `value / per` of at least `end` is `value − end × per` of at least 0. */
+function rowOf(held: HeldEnd, lines: readonly LineOffers[], moving: readonly LineOffers[]): AmountDemand {
+  const { brought, side, end, firm } = held;
+  const { value, per } = brought;
+  const { value: besideValue, per: besidePer } = held.beside ?? NOTHING;
+  const add = (bring: (line: LineOffers) => Fraction, beside: Fraction): QuantitySum => ({
     perUnit: moving.map((line) => over(bring(line), line.grams)),
-    constant: sum(lines.filter(({ offers }) => offers.length === 0).map(bring)),
+    constant: plus(beside, sum(lines.filter(({ offers }) => offers.length === 0).map(bring))),
   });
-  const row = (end: Fraction, asked: Fraction): Omit<AmountDemand, "lower" | "upper"> => ({
-    ...add((line) => {
-      const own = contribution(value, line);
-      return per ? minus(own, times(end, contribution(per, line))) : own;
-    }),
-    firm,
-    scale: scaleOf(asked),
-  });
+  const all = (of: ByLine, beside: Fraction): Fraction =>
+    plus(beside, sum(lines.map((line) => contribution(of, line))));
+  const total = per
+    ? add(
+        (line) => minus(contribution(value, line), times(end, contribution(per, line))),
+        minus(besideValue, times(end, besidePer)),
+      )
+    : add((line) => contribution(value, line), besideValue);
+  return { ...total, firm, scale: scaleOf(), [side === "least" ? "lower" : "upper"]: per ? ZERO : end };
+
   /**
    * What an excess is a share of: what is asked. Of a share or ratio that is so much of what it is
    * taken of, which changes with the amounts; where 0 is asked, all of that. Of an amount of which 0
    * is asked it is what the sheet brings, and where that is nothing, too, one unit.
    */
-  function scaleOf(asked: Fraction): NonNullable<AmountDemand["scale"]> {
-    const all = (of: ByLine): Fraction => sum(lines.map((line) => contribution(of, line)));
-    if (per && !isZero(all(per))) {
-      const by = isZero(asked) ? ONE : asked;
-      return add((line) => times(by, contribution(per, line)));
+  function scaleOf(): NonNullable<AmountDemand["scale"]> {
+    if (per && !isZero(all(per, besidePer))) {
+      const by = isZero(held.asked) ? ONE : held.asked;
+      return add((line) => times(by, contribution(per, line)), times(by, besidePer));
     }
-    const found = per || isZero(asked) ? all(value) : asked;
+    const found = per || isZero(held.asked) ? all(value, besideValue) : held.asked;
     return isZero(found) ? ONE : found;
   }
-  const rows: AmountDemand[] = [];
-  if (least) {
-    const end = times(least, minus(ONE, slack));
-    rows.push({ ...row(end, least), lower: per ? ZERO : end });
-  }
-  if (most) {
-    const end = times(most, plus(ONE, slack));
-    rows.push({ ...row(end, most), upper: per ? ZERO : end });
-  }
-  return rows;
 }
+
+const NOTHING: Figures = { value: ZERO, per: ZERO };
 
 /** What a line brings to one portion, as the sheet stands. */
 function contribution({ lines, scale }: ByLine, { dish, line }: LineOffers): Fraction {

@@ -238,7 +238,7 @@ describe("several sheets eaten together", () => {
     ["sauce", 20, adjustable],
   ]);
 
-  it("share one common factor, a further sheet's base being a part", () => {
+  it("share one common factor, beside which a further sheet has a factor of its own", () => {
     const fitted = fit({ pot, side }, [
       { of: "energy", exactly: 330 },
       { of: "protein", exactly: 22 },
@@ -276,7 +276,11 @@ describe("several sheets eaten together", () => {
     const odd = dish([["puzzle", 50, adjustable]]);
     const fitted = fit({ pot, odd }, [{ of: "iron", least: 2 }]);
     expect(fitted.notProven.map(({ silent }) => silent)).toEqual([["odd/puzzle"]]);
-    expect(fitted.factors.map(({ name, kept }) => [name, kept])).toEqual([["odd/puzzle", true]]);
+    // It keeps to its dish, which is of whatever size the others are.
+    expect(fitted.factors.map(({ name, factor, kept }) => [name, factor.toString(), kept])).toEqual([
+      ["odd", "2", false],
+      ["odd/puzzle", "2", true],
+    ]);
   });
 
   it("come back by name where they miss, too", () => {

@@ -157,7 +157,7 @@ const gramsIn = (text: unknown): number | undefined => {
 };
 
 /** Ends of a group's ratio to the common factor, and its lines' own bounds in grams of a portion. */
-function boundsOf(
+export function boundsOf(
   lines: readonly LineInput[],
   i: number,
 ): { low: number; high: number; least?: number; most?: number } {

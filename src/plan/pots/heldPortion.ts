@@ -1,10 +1,10 @@
-import { type Fraction, fraction, minus, negate, ONE, plus, times, ZERO } from "../../../number/fraction.ts";
-import type { Programme, Row, Span, Term } from "../../solve/programme.ts";
-import { type Constraint, withEnds } from "../constraints.ts";
-import { inLeast, type Linear, less } from "../linear.ts";
-import { BASE, type LineAt, type Model } from "../model.ts";
-import { endsOf } from "../programme.ts";
-import type { Problem } from "../task.ts";
+import { type Fraction, fraction, minus, negate, ONE, plus, times, ZERO } from "../../number/fraction.ts";
+import { type Constraint, withEnds } from "../../scale/fit/constraints.ts";
+import { inLeast, type Linear, less } from "../../scale/fit/linear.ts";
+import { BASE, baseOfMover, type LineAt, type Model } from "../../scale/fit/model.ts";
+import { endsOf } from "../../scale/fit/programme.ts";
+import type { Problem } from "../../scale/fit/task.ts";
+import type { Programme, Row, Span, Term } from "../../scale/solve/programme.ts";
 
 /**
  * One portion, to be served from a pot that others share. The pot has several groups of held lines,
@@ -54,8 +54,8 @@ export function programmeOf(
     }
   }
   const last = model.movers.length + 1;
-  model.movers.forEach(({ range }, j) => {
-    forms.range(j + 1, 0, range.least, range.most);
+  model.movers.forEach((mover, j) => {
+    forms.range(j + 1, baseOfMover(model, mover) + 1, mover.range.least, mover.range.most);
   });
   forms.range(0, last, model.common.least, model.common.most);
   return { variables: forms.variables, rows: forms.rows };

@@ -9,11 +9,11 @@ import {
   times,
   toText,
   ZERO,
-} from "../../../number/fraction.ts";
-import { minimise, minimiseInTurn } from "../../solve/minimise.ts";
-import type { Infeasible, Programme } from "../../solve/programme.ts";
-import { stopped } from "../programme.ts";
-import { type Held, programmeOf } from "./held.ts";
+} from "../../number/fraction.ts";
+import { stopped } from "../../scale/fit/programme.ts";
+import { minimise, minimiseInTurn } from "../../scale/solve/minimise.ts";
+import type { Infeasible, Programme } from "../../scale/solve/programme.ts";
+import { type Held, programmeOf } from "./heldPortion.ts";
 
 /** `Σ coefficient × ratio ≥ least`, which holds for all ratios that suit a portion. */
 export interface Cut {

@@ -1,13 +1,15 @@
-import type { Decimal } from "decimal.js";
-import { type Allergen, allergens } from "../food/allergens.ts";
-import { type ComponentId, components } from "../food/components.ts";
-import type { FoodCaution, State } from "../food/food.ts";
-import { type Fraction, fraction, minus, over, times } from "../number/fraction.ts";
-import type { Sheet } from "../sheet/sheet.ts";
-import type { Tally } from "../sheet/tally.ts";
-import { figure } from "../table/figure.ts";
-import { Shown } from "../table/shown.ts";
-import { type Table, table } from "../table/table.ts";
+import { type Allergen, allergens } from "../../food/allergens.ts";
+import { type ComponentId, components } from "../../food/components.ts";
+import type { FoodCaution, State } from "../../food/food.ts";
+import { compare, type Fraction, fraction, minus, over, times } from "../../number/fraction.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
+import type { Tally } from "../../sheet/tally.ts";
+import { figure, showFigure } from "../../table/figure.ts";
+import { Shown } from "../../table/shown.ts";
+import { type Table, table } from "../../table/table.ts";
+import type { Quantity } from "../demand.ts";
+import { matchName } from "./match.ts";
+import type { LeftOut, Opening, OutsideServing } from "./opening.ts";
 
 /** One component of a portion before and after. */
 export interface SubstituteChange {
@@ -15,7 +17,7 @@ export interface SubstituteChange {
   readonly before: Tally;
   readonly after: Tally;
   /** After less before, over before. */
-  readonly share: Decimal;
+  readonly share: Fraction;
 }
 
 /** A food that may stand in for another, with the amount to use. */
@@ -24,13 +26,11 @@ export interface Substitute {
   readonly name: string;
   readonly state: State | undefined;
   /** For the batch, edible portion. */
-  readonly grams: Decimal;
-  readonly exactGrams: Fraction;
+  readonly grams: Fraction;
   /** The sheet with it in the line's place. */
   readonly sheet: Sheet;
   /** Sum of the shares by which what was to stay close moved, up or down. */
-  readonly distance: Decimal;
-  readonly exactDistance: Fraction;
+  readonly distance: Fraction;
   readonly changes: readonly SubstituteChange[];
   /** What moves beside, that a swap should not hide: sodium, unless it was to stay close. */
   readonly also: readonly Omit<SubstituteChange, "share">[];
@@ -44,11 +44,21 @@ export interface Substitute {
 
 /** What could stand in, the closest first, and what was left out. */
 export class Substitutes extends Shown {
+  /** What each brings just as much of as the line did. */
+  readonly match: Quantity;
   readonly found: readonly Substitute[];
   /** Foods left out because they hold what is to be avoided. */
   readonly avoided: readonly { readonly food: string; readonly holds: readonly Allergen[] }[];
   /** Foods left out because nothing is known of their allergens: unknown is not free from. */
   readonly unknown: readonly string[];
+  /** Foods left out because they bring none of what is matched, or do not say. */
+  readonly without: readonly string[];
+  /** Foods left out because a cook would not serve what it would take of them. */
+  readonly outside: readonly OutsideServing[];
+  /** Why nothing was found; nothing where something was. */
+  readonly why: string | undefined;
+  /** Where nothing was found, what would open it. */
+  readonly opens: readonly string[];
   /** What was to stay close but the line says nothing of: there is no figure to stay close to. */
   readonly untold: readonly ComponentId[];
   readonly #of: { readonly dish: string; readonly line: string };
@@ -57,14 +67,19 @@ export class Substitutes extends Shown {
   constructor(
     of: { readonly dish: string; readonly line: string },
     found: readonly Substitute[],
-    left: Pick<Substitutes, "avoided" | "unknown" | "untold">,
+    left: LeftOut & Pick<Substitutes, "untold" | "match"> & { readonly opening: Opening | undefined },
   ) {
     super();
     this.#of = of;
     this.found = found;
     this.avoided = left.avoided;
     this.unknown = left.unknown;
+    this.without = left.without;
+    this.outside = left.outside;
     this.untold = left.untold;
+    this.match = left.match;
+    this.why = left.opening?.why;
+    this.opens = left.opening?.opens ?? [];
   }
 
   override toTables(): readonly Table[] {
@@ -90,10 +105,10 @@ export class Substitutes extends Shown {
             align: "end" as const,
           })),
         ],
-        rows: this.found.map(({ name, state, exactGrams, changes, also }) => [
+        rows: this.found.map(({ name, state, grams, changes, also }) => [
           name,
           state ?? "",
-          figure(exactGrams),
+          figure(grams),
           ...changed.map((id) => {
             const change = changes.find((c) => c.component === id);
             return figure(change ? times(shareMoved(change), HUNDRED) : null, { significant: 2 });
@@ -104,16 +119,44 @@ export class Substitutes extends Shown {
           }),
         ]),
         notes: [
+          ...(this.why === undefined
+            ? [`each brings as much ${matchName(this.match)} as ${this.#of.line} did`]
+            : [`nothing stands in: ${this.why}`]),
+          ...this.opens.map((open) => `what would open it: ${open}`),
           ...this.found.flatMap(({ name, cautions }) =>
             cautions.map((c) => `${name}: ${c.text} (${c.source})`),
           ),
-          ...this.avoided.map(
-            ({ food, holds }) => `${food} left out: ${holds.map((a) => allergens[a].name).join(", ")}`,
-          ),
+          ...this.#avoidedNotes(),
           ...this.#untoldNotes(),
           ...(this.unknown.length > 0 ? [`allergens not known, left out: ${this.unknown.join(", ")}`] : []),
+          ...this.#leftNotes(),
         ],
       }),
+    ];
+  }
+
+  /** Foods by what they hold. */
+  #avoidedNotes(): string[] {
+    const by = new Map<string, string[]>();
+    for (const { food, holds } of this.avoided) {
+      const names = holds.map((a) => allergens[a].name).join(", ");
+      by.set(names, [...(by.get(names) ?? []), food]);
+    }
+    return [...by].map(([names, foods]) => `with ${names}, left out: ${foods.join(", ")}`);
+  }
+
+  #leftNotes(): string[] {
+    const { without, outside } = this;
+    const grams = (f: Fraction): string => showFigure(f, { unit: "g" });
+    const amounts = outside.map(({ food, grams: needed, least, most }) => {
+      const end = compare(needed, most) > 0 ? `at most ${grams(most)}` : `at least ${grams(least)}`;
+      return `${food} (${grams(needed)}, served ${end})`;
+    });
+    return [
+      ...(without.length > 0
+        ? [`no ${matchName(this.match)}, or silent on it, left out: ${without.join(", ")}`]
+        : []),
+      ...(amounts.length > 0 ? [`not as a cook would serve it, left out: ${amounts.join(", ")}`] : []),
     ];
   }
 

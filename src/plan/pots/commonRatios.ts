@@ -9,11 +9,11 @@ import {
   sum,
   times,
   ZERO,
-} from "../../../number/fraction.ts";
-import { minimiseInTurn } from "../../solve/minimise.ts";
-import type { Objective, Row } from "../../solve/programme.ts";
-import { stopped } from "../programme.ts";
-import { type Cut, type Region, short } from "./region.ts";
+} from "../../number/fraction.ts";
+import { stopped } from "../../scale/fit/programme.ts";
+import { minimiseInTurn } from "../../scale/solve/minimise.ts";
+import type { Objective, Row } from "../../scale/solve/programme.ts";
+import { type Cut, type Region, short } from "./suitingRatios.ts";
 
 /** Turns allowed; each adds something that the ratios have to keep to. */
 const TURNS = 1_000;

@@ -1,10 +1,10 @@
-import { type Fraction, ONE, over, times } from "../../../number/fraction.ts";
-import type { Constraint } from "../constraints.ts";
-import type { Linear, Point } from "../linear.ts";
-import { amountAt, BASE, DOSE, type LineAt, type Model, nameIn } from "../model.ts";
-import { layOut } from "../programme.ts";
-import { type Nearest, nearest } from "../quotient.ts";
-import { eased, type Held, placeOf } from "./held.ts";
+import { type Fraction, ONE, over, times } from "../../number/fraction.ts";
+import type { Constraint } from "../../scale/fit/constraints.ts";
+import type { Linear, Point } from "../../scale/fit/linear.ts";
+import { amountAt, BASE, DOSE, type LineAt, type Model, nameIn } from "../../scale/fit/model.ts";
+import { layOut } from "../../scale/fit/programme.ts";
+import { type Nearest, nearest } from "../../scale/fit/quotient.ts";
+import { eased, type Held, placeOf } from "./heldPortion.ts";
 
 /** What a pot's ratios ask of a portion: each group at its ratio to the first. */
 export function ties(model: Model, groups: readonly LineAt[], ratios: readonly Fraction[]): Constraint[] {

@@ -1,0 +1,101 @@
+import type { Allergen } from "../../food/allergens.ts";
+import { allergens } from "../../food/allergens.ts";
+import { type ComponentId, component } from "../../food/components.ts";
+import type { FoodInput } from "../../food/food.ts";
+import type { FoodTable } from "../../food/table.ts";
+import { collect, type Fault, quote, throwIfAny } from "../../number/error.ts";
+import { fieldsGiven } from "../../number/fields.ts";
+import { isZero, ZERO } from "../../number/fraction.ts";
+import { didYouMean } from "../../number/near.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
+import type { Quantity } from "../demand.ts";
+import type { SubstitutesHow } from "../substitutes.ts";
+import { matchName, usualMatch } from "./match.ts";
+
+const FIELDS: readonly string[] = ["match", "components", "avoid", "among", "most"];
+
+const USUAL: readonly ComponentId[] = ["energy", "protein", "fat", "carbohydrateByDifference", "fibre"];
+
+/** What a search for substitutes is handed, read. */
+export interface ReadSubstitutes {
+  /** What a substitute brings as much of as the line. */
+  readonly match: Quantity;
+  /** What is to stay close. */
+  readonly ids: readonly ComponentId[];
+  /** What was to stay close, had the line said how much it brings. */
+  readonly untold: readonly ComponentId[];
+  readonly candidates: readonly FoodInput[];
+  /** Whether the caller named the candidates. */
+  readonly isNamed: boolean;
+  readonly avoid: readonly Allergen[];
+  readonly most: number;
+}
+
+/** Reads what to look for in the place of a line. Throws every fault at once. */
+export function readSubstitutes(s: Sheet, i: number, how: SubstitutesHow): ReadSubstitutes {
+  const { line, source } = s.plan.lines[i] ?? {};
+  const food = source?.food?.input;
+  const faults: Fault[] = [];
+  const refuse = (path: (string | number)[], message: string, hint: string): void => {
+    faults.push({ code: "substitutes-malformed", path, message, hint });
+  };
+  if (!food)
+    refuse([], `${quote(line?.key)} is a recipe, not a food`, "ask for substitutes inside the nested recipe");
+  else if (isZero(s.values.grams[i] ?? ZERO))
+    refuse([], `${quote(line?.key)} has no mass to replace`, "give it an amount above 0");
+  const given: SubstitutesHow = fieldsGiven(how, FIELDS, "substitutes-malformed", faults);
+  const { match: asked, components: close = USUAL, avoid = [], among, most = 5 } = given;
+  const list = (name: string, value: unknown): value is readonly unknown[] => {
+    if (!Array.isArray(value)) refuse([name], `${name} is not a list`, "give a list, even for one");
+    return Array.isArray(value);
+  };
+  const named = list("components", close)
+    ? close.flatMap((id, k) => collect(faults, ["components", k], () => component(id).id) ?? [])
+    : [];
+  if (list("avoid", avoid))
+    avoid.forEach((a, k) => {
+      if (typeof a !== "string" || !Object.hasOwn(allergens, a))
+        refuse(
+          ["avoid", k],
+          `${quote(a)} is no allergen of the lists`,
+          didYouMean(a, Object.keys(allergens), `use ${Object.keys(allergens).join(", ")}`),
+        );
+    });
+  if (!Number.isInteger(most) || most < 1)
+    refuse(["most"], `${quote(most)} substitutes`, "give a whole number above 0");
+  const others =
+    among === undefined || !list("among", among)
+      ? like(s.plan.foods, food)
+      : among.flatMap((id, k) => collect(faults, ["among", k], () => s.plan.foods.get(id)) ?? []);
+  const told =
+    asked === undefined || asked === "mass"
+      ? asked
+      : collect(faults, ["match"], () => component(asked).id as ComponentId);
+  const untold = food ? named.filter((id) => s.cell(line?.key ?? "", id).bound === "unknown") : [];
+  const ids = named.filter((id) => !untold.includes(id) && !isZero(s.portion(id).exact));
+  if (faults.length === 0 && ids.length === 0) {
+    const message =
+      untold.length > 0
+        ? `${quote(line?.key)} says nothing of ${untold.map((id) => component(id).name).join(", ")}`
+        : "the portion holds none of what is to stay close";
+    refuse(["components"], message, "name components that it is known to hold");
+  }
+  if (faults.length === 0 && told !== undefined && told !== "mass") {
+    const cell = s.cell(line?.key ?? "", told);
+    if (cell.bound === "unknown" || isZero(cell.exact)) {
+      const why = cell.bound === "unknown" ? "says nothing of" : "brings no";
+      const hint = `match ${matchName(usualMatch(s, i))}, or leave it out`;
+      refuse(["match"], `${quote(line?.key)} ${why} ${matchName(told)} to match`, hint);
+    }
+  }
+  throwIfAny(faults);
+  const match = told ?? usualMatch(s, i);
+  const candidates = others.filter((each) => each.id !== food?.id);
+  return { match, ids, untold, candidates, isNamed: among !== undefined, avoid, most };
+}
+
+function like(foods: FoodTable, food: FoodInput | undefined): readonly FoodInput[] {
+  return foods.ids
+    .map((id) => foods.get(id))
+    .filter((each) => each.group !== undefined && each.group === food?.group && each.state === food?.state);
+}
