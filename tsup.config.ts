@@ -1,30 +1,114 @@
-import { readFile } from "node:fs/promises";
+import { cp, readFile } from "node:fs/promises";
+import { resolve } from "node:path";
+import type { Plugin } from "esbuild";
 import { defineConfig } from "tsup";
+import ts from "typescript";
+import { entries } from "./entries.ts";
+
+const faces = Object.fromEntries(entries.map(({ file }) => [file, `src/${file}.ts`]));
 
 /**
- * One built file for each source file. Together with `"sideEffects": false` this lets a user's
- * bundler drop what is not used, and with it the packages that only the dropped files import.
+ * Files that do nothing but hand on what another package exports. Each is built apart, so that a
+ * program that has no use for it leaves the package behind.
+ */
+const doors: { readonly [name: string]: string } = {
+  decimal: "src/number/decimal.ts",
+  zod: "src/document/zod.ts",
+  convertUnits: "src/plan/convertUnits.ts",
+};
+
+/**
+ * One built file for each entry, and chunks for what entries share. A user's bundler takes from them
+ * what is used and no more: `"sideEffects": false` lets it drop whole files, and no statement within
+ * one does anything by itself.
  */
 export default defineConfig({
-  entry: ["src/**/*.ts", "!src/**/*.d.ts"],
-  bundle: false,
+  entry: { ...faces, ...doors },
   format: ["esm"],
   target: "es2022",
   platform: "neutral",
-  dts: { entry: { index: "src/index.ts", foods: "src/foods.ts" } },
+  splitting: true,
+  dts: { entry: faces },
+  noExternal: ["zod"],
   sourcemap: true,
+  esbuildOptions: (options) => {
+    // A stack is told by file and line of src; the text itself stays in the repository.
+    options.sourcesContent = false;
+  },
   clean: true,
-  splitting: false,
   silent: true,
-  esbuildPlugins: [
-    {
-      name: "name built files",
-      setup({ onLoad }) {
-        onLoad({ filter: /\.ts$/ }, async ({ path }) => {
-          const source = await readFile(path, "utf8");
-          return { contents: source.replace(/(\bfrom\s+"\.[^"]*)\.ts"/g, '$1.js"'), loader: "ts" };
-        });
-      },
-    },
-  ],
+  esbuildPlugins: [keepDoorsApart(), quietZod(), nothingOnImport()],
+  onSuccess: () => cp("node_modules/zod/LICENSE", "dist/zod.LICENSE"),
 });
+
+function keepDoorsApart(): Plugin {
+  const byPath = new Map(Object.entries(doors).map(([name, path]) => [resolve(path), name]));
+  return {
+    name: "keep doors apart",
+    setup({ onResolve }) {
+      onResolve({ filter: /\.ts$/ }, ({ path, resolveDir, kind }) => {
+        const name = kind === "entry-point" ? undefined : byPath.get(resolve(resolveDir, path));
+        return name === undefined ? undefined : { path: `./${name}.js`, external: true, sideEffects: false };
+      });
+    },
+  };
+}
+
+/** Our copy of zod keeps its settings to itself: as published it has one place for them in all the page. */
+function quietZod(): Plugin {
+  const shared = /\(_a = globalThis\)\.__zod_globalConfig \?\? \(_a\.__zod_globalConfig = \{\}\);\n/;
+  const read = "export const globalConfig = globalThis.__zod_globalConfig;";
+  return {
+    name: "quiet zod",
+    setup({ onLoad }) {
+      onLoad({ filter: /zod[\\/]v4[\\/]core[\\/]core\.js$/ }, async ({ path }) => {
+        const source = await readFile(path, "utf8");
+        if (!shared.test(source) || !source.includes(read))
+          throw new Error(`${path} keeps its settings otherwise: look again at quietZod`);
+        return { contents: source.replace(shared, "").replace(read, "export const globalConfig = {};") };
+      });
+    },
+  };
+}
+
+/**
+ * Marks each constant of a module that a bundler could not tell to be free of effects: a spread, a
+ * call, a property of another constant. A bundler then drops it with what uses it.
+ */
+function nothingOnImport(): Plugin {
+  return {
+    name: "nothing on import",
+    setup({ onLoad }) {
+      onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, async ({ path }) => {
+        const source = await readFile(path, "utf8");
+        const tree = ts.createSourceFile(path, source, ts.ScriptTarget.Latest, true);
+        const contents = tree.statements
+          .flatMap((each) => (ts.isVariableStatement(each) ? [...each.declarationList.declarations] : []))
+          .flatMap(({ initializer }) => (initializer && !isPlain(initializer) ? [initializer] : []))
+          .reduceRight(
+            (text, { pos, end }) =>
+              `${text.slice(0, pos)} /* @__PURE__ */ (() => (${text.slice(pos, end)}))()${text.slice(end)}`,
+            source,
+          );
+        return { contents, loader: "ts" };
+      });
+    },
+  };
+}
+
+function isPlain(node: ts.Node): boolean {
+  if (ts.isAsExpression(node) || ts.isSatisfiesExpression(node)) return isPlain(node.expression);
+  if (ts.isArrayLiteralExpression(node)) return node.elements.every(isPlain);
+  if (ts.isObjectLiteralExpression(node)) return node.properties.every(isPlain);
+  if (ts.isPropertyAssignment(node))
+    return !ts.isComputedPropertyName(node.name) && isPlain(node.initializer);
+  if (ts.isPrefixUnaryExpression(node)) return ts.isLiteralExpression(node.operand);
+  return (
+    ts.isLiteralExpression(node) ||
+    ts.isIdentifier(node) ||
+    ts.isFunctionLike(node) ||
+    ts.isShorthandPropertyAssignment(node) ||
+    node.kind === ts.SyntaxKind.TrueKeyword ||
+    node.kind === ts.SyntaxKind.FalseKeyword
+  );
+}

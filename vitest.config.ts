@@ -6,7 +6,7 @@ const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url
 export default defineConfig({
   resolve: {
     alias: [
-      { find: /^steelyard\/foods$/, replacement: at("src/foods.ts") },
+      { find: /^steelyard\/(.+)$/, replacement: at("src/$1.ts") },
       { find: /^steelyard$/, replacement: at("src/index.ts") },
     ],
   },

@@ -19,7 +19,7 @@ for (let energy = 300; energy <= 900; energy += 100) {
       tally.value.toFixed(3),
       tally.unit,
       tally.bound,
-      tally.massCoverage.toFixed(2),
+      tally.coverage.toFixed(2),
       tally.missing.join(" "),
     ]);
   }

@@ -1,3 +1,5 @@
+import { type ErrorCode, type Fault, kindOf, type Path, quote, SteelyardError } from "../number/error.ts";
+import { isRecord } from "./safe.ts";
 import {
   $ZodArray,
   $ZodLazy,
@@ -9,9 +11,7 @@ import {
   type $ZodType,
   $ZodUnion,
   $ZodUnknown,
-} from "zod/v4/core";
-import { type ErrorCode, type Fault, kindOf, type Path, quote, SteelyardError } from "../number/error.ts";
-import { isRecord } from "./safe.ts";
+} from "./zod.ts";
 
 /** What a document, a part of one or an object of options looks like; made on first use, by {@link once}. */
 export type Schema<T> = $ZodType<T>;

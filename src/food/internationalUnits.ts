@@ -1,5 +1,4 @@
-import type { Decimal } from "decimal.js";
-import { exact, type Fraction, fraction, over, times, toDecimal, type Value } from "../number/fraction.ts";
+import { exact, type Fraction, fraction, over, times, type Value } from "../number/fraction.ts";
 
 /** International units in one microgram of vitamin D: Institute of Medicine (2011); 21 CFR 101.9. */
 export const VITAMIN_D_IU: Fraction = /* @__PURE__ */ fraction(40n);
@@ -13,11 +12,11 @@ export const VITAMIN_D_IU: Fraction = /* @__PURE__ */ fraction(40n);
  * console.log(vitaminDFromIu(400).toString()); // => 10
  * ```
  */
-export function vitaminDFromIu(iu: Value): Decimal {
-  return toDecimal(over(exact(iu), VITAMIN_D_IU));
+export function vitaminDFromIu(iu: Value): Fraction {
+  return over(exact(iu), VITAMIN_D_IU);
 }
 
 /** International units from micrograms of vitamin D. Throws the number codes. */
-export function vitaminDToIu(micrograms: Value): Decimal {
-  return toDecimal(times(exact(micrograms), VITAMIN_D_IU));
+export function vitaminDToIu(micrograms: Value): Fraction {
+  return times(exact(micrograms), VITAMIN_D_IU);
 }

@@ -99,7 +99,7 @@ function readServing(per: LabelInput["per"], style: LabelInput["style"]): Amount
 }
 
 function gramsOfServing(serving: Amount, density: Value | undefined): Fraction {
-  if (isZero(serving.exact)) throw bad("a serving of nothing", "write what the figures are for");
+  if (isZero(serving.value)) throw bad("a serving of nothing", "write what the figures are for");
   const grams = gramsOf(serving);
   if (grams) return grams;
   const millilitres = millilitresOf(serving);

@@ -1,5 +1,5 @@
 import { type Fault, throwIfAny } from "../number/error.ts";
-import { compare, exact, type Fraction, fraction, sum, toDecimal, ZERO } from "../number/fraction.ts";
+import { compare, exact, type Fraction, fraction, sum, ZERO } from "../number/fraction.ts";
 import { type ComponentId, components } from "./components.ts";
 import { read } from "./figure.ts";
 import type { FoodInput } from "./food.ts";
@@ -46,7 +46,7 @@ export function refuseImpossible(per100g: FoodInput["per100g"], style: "us" | "e
     faults.push({
       code: "label-malformed",
       path: ["per"],
-      message: `${heavy.map((id) => components[id].name).join(", ")} come to ${toDecimal(mass).toSignificantDigits(3)} g in 100 g`,
+      message: `${heavy.map((id) => components[id].name).join(", ")} come to ${mass.toSignificantDigits(3)} g in 100 g`,
       hint: "check what the figures are for: the serving as printed, in g or ml",
     });
   const energy = endOf(per100g, "energy", "low");

@@ -1,17 +1,6 @@
-import type { Decimal } from "decimal.js";
 import { fault, quote, within } from "../number/error.ts";
 import { checkFields } from "../number/fields.ts";
-import {
-  absolute,
-  compare,
-  type Fraction,
-  fraction,
-  minus,
-  over,
-  sum,
-  times,
-  toDecimal,
-} from "../number/fraction.ts";
+import { absolute, compare, type Fraction, fraction, minus, over, sum, times } from "../number/fraction.ts";
 import { checkAcrossStates } from "./borrow.ts";
 import { type ComponentId, component, componentIds } from "./components.ts";
 import { readFigure } from "./composition.ts";
@@ -37,7 +26,7 @@ export interface Lender {
   readonly group: string | undefined;
   readonly sameGroup: boolean;
   /** How far the proximates lie apart: mean difference, g per 100 g of dry matter, or of food where a water is not known. */
-  readonly distance: Decimal;
+  readonly distance: Fraction;
   readonly by: "dry matter" | "weight";
   /** The proximates that both know. */
   readonly compared: readonly ComponentId[];
@@ -126,7 +115,7 @@ export function lenders(table: FoodTable, id: string, how: LendersHow = {}): rea
       state,
       group,
       sameGroup,
-      distance: toDecimal(apart),
+      distance: apart,
       by,
       compared,
       lends,

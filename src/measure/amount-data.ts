@@ -41,7 +41,7 @@ function readPart(input: unknown, context: ReadContext): ReadPart {
   });
   throwIfAny(faults);
   if (!figure || !read) throw fault("amount-malformed", "not an amount", 'write { value: 100, unit: "g" }');
-  return { exact: figure, unit: read };
+  return { value: figure, unit: read };
 }
 
 export function readValue(value: unknown): Fraction {

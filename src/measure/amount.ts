@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { fault, quote } from "../number/error.ts";
 import { checkFields } from "../number/fields.ts";
 import {
@@ -8,7 +7,6 @@ import {
   over,
   plus,
   times,
-  toDecimal,
   toText,
   type Value,
   ZERO,
@@ -27,9 +25,7 @@ export type AmountKind = UnitKind | "own";
 /** A value with the unit it was written in. Plain, frozen data. */
 export interface Amount {
   /** The figure, in the unit; to 34 digits where it does not end. */
-  readonly value: Decimal;
-  /** The figure exactly. */
-  readonly exact: Fraction;
+  readonly value: Fraction;
   /** Canonical name of the unit (`g`, `tbsp`, `fl oz`), or the name of a food's own measure. */
   readonly unit: string;
   readonly kind: AmountKind;
@@ -102,29 +98,29 @@ const FIELDS: readonly string[] = ["measures", "own", "decimal", "words"];
 
 /** Grams in a mass, exactly; nothing where it is not a mass. */
 export function gramsOf(a: Amount): Fraction | undefined {
-  return a.kind === "mass" && a.size ? times(a.exact, a.size) : undefined;
+  return a.kind === "mass" && a.size ? times(a.value, a.size) : undefined;
 }
 
 /** Millilitres in a volume, exactly; nothing where it is not a volume. */
 export function millilitresOf(a: Amount): Fraction | undefined {
-  return a.kind === "volume" && a.size ? times(a.exact, a.size) : undefined;
+  return a.kind === "volume" && a.size ? times(a.value, a.size) : undefined;
 }
 
 /** The amount times an exact factor, in the same unit; parts are drawn together unless the factor is 1. */
 export function timesAmount(a: Amount, factor: Fraction): Amount {
-  return withExact(a, times(a.exact, factor));
+  return withExact(a, times(a.value, factor));
 }
 
 /** Another figure in the same unit; the amount itself, as written, where the figure is its own. */
 export function withExact(a: Amount, figure: Fraction): Amount {
-  if (equals(a.exact, figure)) return a;
+  if (equals(a.value, figure)) return a;
   return new Written(figure, a.unit, a.kind, a.size, a.measures);
 }
 
 /** Whether two amounts are written alike: the same figures in the same units of the same size. */
 export function sameAmount(a: Amount, b: Amount): boolean {
   const sizes = a.size && b.size ? equals(a.size, b.size) : a.size === b.size;
-  if (!sizes || a.unit !== b.unit || a.kind !== b.kind || !equals(a.exact, b.exact)) return false;
+  if (!sizes || a.unit !== b.unit || a.kind !== b.kind || !equals(a.value, b.value)) return false;
   const [left, right] = [a.parts ?? [], b.parts ?? []];
   return (
     left.length === right.length &&
@@ -134,7 +130,7 @@ export function sameAmount(a: Amount, b: Amount): boolean {
 
 /** @internal One figure in one unit, as an amount. */
 export function simple(part: ReadPart): Amount {
-  const { exact: figure, unit } = part;
+  const { value: figure, unit } = part;
   return unit.kind === "own"
     ? new Written(figure, unit.id, "own", undefined, undefined)
     : new Written(figure, unit.id, unit.kind, unit.size, unit.measures);
@@ -179,18 +175,16 @@ export function readContext(how: AmountHow): ReadContext {
 }
 
 function inUnit(part: Amount, of: Amount): Fraction {
-  return part.size && of.size ? over(times(part.exact, part.size), of.size) : part.exact;
+  return part.size && of.size ? over(times(part.value, part.size), of.size) : part.value;
 }
 
 /** An amount; its face is made when first looked at. */
 class Written implements Amount {
-  readonly exact: Fraction;
   readonly unit: string;
   readonly kind: AmountKind;
   declare readonly size?: Fraction;
   declare readonly measures?: Measures;
   declare readonly parts?: readonly Amount[];
-  #face: Decimal | undefined;
 
   constructor(
     figure: Fraction,
@@ -200,7 +194,7 @@ class Written implements Amount {
     measures: Measures | undefined,
     parts?: readonly Amount[],
   ) {
-    this.exact = figure;
+    this.value = figure;
     this.unit = unit;
     this.kind = kind;
     if (size) this.size = size;
@@ -209,17 +203,14 @@ class Written implements Amount {
     Object.freeze(this);
   }
 
-  get value(): Decimal {
-    this.#face ??= toDecimal(this.exact);
-    return this.#face;
-  }
+  readonly value: Fraction;
 
   toJSON(): AmountData {
     return this.parts ? { parts: this.parts.map(partData) } : partData(this);
   }
 }
 
-function partData({ exact, unit, kind, measures }: Amount): PartData {
+function partData({ value, unit, kind, measures }: Amount): PartData {
   const whose = measures === undefined ? {} : { measures };
-  return { value: toText(exact), unit, ...whose, ...(kind === "own" ? { kind } : {}) };
+  return { value: toText(value), unit, ...whose, ...(kind === "own" ? { kind } : {}) };
 }

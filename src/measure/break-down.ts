@@ -54,7 +54,7 @@ export function breakDown(a: Amount | string, units: readonly string[], how: Bre
     throw fault("format-malformed", "no units to break down into", 'give some: ["lb", "oz"]', ["units"]);
   if (step && compare(step, ZERO) <= 0)
     throw fault("format-malformed", `a step of ${quote(every)}`, 'give a step above 0: "1/4"', ["step"]);
-  return asAmount(shareOut(times(whole.exact, size), falling, step), falling);
+  return asAmount(shareOut(times(whole.value, size), falling, step), falling);
 }
 
 /** Figures for units from large to small, of a total in base units. */
@@ -92,8 +92,8 @@ function carried(
 function asAmount(figures: readonly Fraction[], falling: readonly Unit[]): Amount {
   const parts = falling.flatMap((unit, i) => {
     const figure = figures[i];
-    return figure && !isZero(figure) ? [simple({ exact: figure, unit })] : [];
+    return figure && !isZero(figure) ? [simple({ value: figure, unit })] : [];
   });
   const smallest = falling.at(-1);
-  return parts.length > 0 || !smallest ? together(parts) : simple({ exact: ZERO, unit: smallest });
+  return parts.length > 0 || !smallest ? together(parts) : simple({ value: ZERO, unit: smallest });
 }

@@ -35,7 +35,7 @@ export function convert(a: Amount | string, unit: string, how: ConvertHow = {}):
   const measures = how.measures ?? from.measures;
   const { own: _, ...rest } = reading;
   const to = readUnit(unit, readContext(measures === undefined ? rest : { ...rest, measures }));
-  return simple({ exact: over(inBase(from, to, density), to.size), unit: to });
+  return simple({ value: over(inBase(from, to, density), to.size), unit: to });
 }
 
 const FIELDS: readonly string[] = ["measures", "own", "decimal", "words", "density"];
@@ -51,7 +51,7 @@ function inBase(from: Amount, to: Unit, density: Value | undefined): Fraction {
     const hint = "the food says what its own measures weigh; write a mass or a volume here";
     throw fault("unit-kinds-differ", `${quote(from.unit)} is a food's own measure`, hint);
   }
-  const base = times(from.exact, from.size);
+  const base = times(from.value, from.size);
   if (from.kind === to.kind) return base;
   const apart = [from.kind, to.kind].find((kind) => kind === "energy" || kind === "length");
   if (apart)

@@ -32,7 +32,7 @@ export function figure(value: Value, unit: string): Fraction {
       `write it in ${unit}, or in a unit of the same kind`,
     );
   }
-  return over(times(read.exact, read.size), of.size);
+  return over(times(read.value, read.size), of.size);
 }
 
 function notNegative(figure: Fraction, written: Value): Fraction {

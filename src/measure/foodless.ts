@@ -64,6 +64,6 @@ function sizeOf(
 ): { readonly kind: string; readonly size: Fraction } | undefined {
   return collect([], [], () => {
     const read = amount(written as string, measures === undefined ? {} : { measures });
-    return read.size && { kind: read.kind, size: times(read.exact, read.size) };
+    return read.size && { kind: read.kind, size: times(read.value, read.size) };
   });
 }

@@ -4,6 +4,8 @@ import {
   absolute,
   compare,
   decimalText,
+  Exact,
+  equals,
   exact,
   type Fraction,
   fixedText,
@@ -14,7 +16,6 @@ import {
   minus,
   nearest,
   times,
-  toDecimal,
   toStep,
 } from "../number/fraction.ts";
 import { checkWords } from "../table/readLanguage.ts";
@@ -86,7 +87,7 @@ export function formatAmount(a: Amount, how: FormatHow = {}): string {
 const ADDED = " + ";
 
 function one(a: Amount, how: FormatHow, words: UnitWords): string {
-  const { text, shown } = figureText(a.exact, takesFractions(a), how);
+  const { text, shown } = figureText(a.value, takesFractions(a), how);
   const marked = how.decimal === "comma" ? text.replace(".", ",") : text;
   const whose = whoseUnit(a, how.measures, words);
   return `${marked} ${whose === "" ? "" : `${whose} `}${unitText(a, shown, words)}`;
@@ -142,7 +143,7 @@ function nearestFraction(figure: Fraction, denominators: readonly number[]): Fra
 }
 
 function unitText(a: Amount, shown: Fraction, words: UnitWords): string {
-  const category = (words.category ?? englishWords.category)?.(toDecimal(shown)) ?? "other";
+  const category = (words.category ?? englishWords.category)?.(shown) ?? "other";
   if (a.kind === "own") return ownText(a.unit, category, words);
   const word = Object.hasOwn(words.units, a.unit) ? words.units[a.unit] : undefined;
   if (word === undefined) return a.unit;
@@ -167,11 +168,22 @@ function whoseUnit(a: Amount, reader: Measures | undefined, words: UnitWords): s
 
 function sameSet(a: Measures, b: Measures): boolean {
   if (typeof a === "string" || typeof b === "string") return a === b;
-  return a.name === b.name && householdUnits.every((unit) => String(a.ml[unit]) === String(b.ml[unit]));
+  return (
+    a.name === b.name &&
+    householdUnits.every((unit) => equals(exact(a.ml[unit] ?? 0), exact(b.ml[unit] ?? 0)))
+  );
 }
 
 function checkAmount(a: unknown): void {
-  if (typeof a === "object" && a !== null && "exact" in a && "unit" in a && "kind" in a) return;
+  if (
+    typeof a === "object" &&
+    a !== null &&
+    "value" in a &&
+    a.value instanceof Exact &&
+    "unit" in a &&
+    "kind" in a
+  )
+    return;
   const what = typeof a === "string" ? `the text ${quote(a)}` : kindOf(a);
   throw fault("amount-malformed", `${what} is not an amount`, 'read it first: amount("100 g")');
 }

@@ -169,7 +169,7 @@ function readStep(
   const text = typeof written === "string" ? written : "";
   const read = collect(faults, path, () => amount(text, set ? { measures: set.measures } : {}));
   if (!read) return undefined;
-  if (read.kind === kind && !isZero(read.exact) && read.parts === undefined) return read;
+  if (read.kind === kind && !isZero(read.value) && read.parts === undefined) return read;
   malformed(
     path,
     `${quote(written)} is not a step`,

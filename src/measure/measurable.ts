@@ -26,7 +26,7 @@ export interface Measurable {
   /** As the cook reads it: `1/2 cup + 1 tbsp`. */
   readonly amount: Amount;
   /** Grams of a mass, millilitres of a volume, number of a food's own measure. */
-  readonly exact: Fraction;
+  readonly value: Fraction;
 }
 
 export interface MeasurableHow {
@@ -71,12 +71,12 @@ export function measurable(
 function weighed({ scale }: ReadyKitchen, grams: Fraction, each: number): Measurable[] {
   const step = scale && gramsOf(scale);
   if (!scale || !step) return [];
-  return multiples(grams, step, ZERO, each).map(({ times: k, exact }) => {
+  return multiples(grams, step, ZERO, each).map(({ times: k, value }) => {
     const read = timesStep(scale, k);
     // A scale that shows ounces shows pounds and ounces.
     return {
-      amount: read.unit === "oz" && read.exact.n >= 16n * read.exact.d ? breakDown(read, ["lb", "oz"]) : read,
-      exact,
+      amount: read.unit === "oz" && read.value.n >= 16n * read.value.d ? breakDown(read, ["lb", "oz"]) : read,
+      value,
     };
   });
 }
@@ -91,9 +91,9 @@ function poured(ready: ReadyKitchen, a: Amount, ml: Fraction, each: number): rea
   const step = ready.jug && millilitresOf(ready.jug.step);
   if (!ready.jug || !step || !least) return [];
   const { jug } = ready;
-  return multiples(ml, step, least, each).map(({ times: k, exact }) => ({
+  return multiples(ml, step, least, each).map(({ times: k, value }) => ({
     amount: timesStep(jug.step, k),
-    exact,
+    value,
   }));
 }
 
@@ -109,7 +109,7 @@ function counted(ready: ReadyKitchen, a: Amount, each: number, measures: Measure
   if (unit && !(measure && size && equals(measure.ml, size))) return [];
   const half = ready.kitchen.pieces === "half" ? [fraction(1n, 2n)] : [];
   const parts = [ZERO, ...(measure ? measure.parts : half)];
-  return around(a.exact, parts, each).map((figure) => ({ amount: withExact(a, figure), exact: figure }));
+  return around(a.value, parts, each).map((figure) => ({ amount: withExact(a, figure), value: figure }));
 }
 
 /** Wholes and parts of one nearest to a figure, rising; never 0 unless the figure is. */
@@ -134,16 +134,16 @@ function multiples(
   step: Fraction,
   least: Fraction,
   each: number,
-): { times: bigint; exact: Fraction }[] {
-  if (isZero(figure)) return [{ times: 0n, exact: ZERO }];
+): { times: bigint; value: Fraction }[] {
+  if (isZero(figure)) return [{ times: 0n, value: ZERO }];
   const steps = over(figure, step);
   const low = floor(steps);
   const first = steps.d === 1n ? low - BigInt(each) : low - BigInt(each) + 1n;
   return Array.from({ length: 2 * each + (steps.d === 1n ? 1 : 0) }, (_, i) => first + BigInt(i))
-    .map((k) => ({ times: k, exact: times(step, fraction(k)) }))
-    .filter(({ times: k, exact }) => k > 0n && compare(exact, least) >= 0);
+    .map((k) => ({ times: k, value: times(step, fraction(k)) }))
+    .filter(({ times: k, value }) => k > 0n && compare(value, least) >= 0);
 }
 
 function timesStep(step: Amount, k: bigint): Amount {
-  return withExact(step, times(step.exact, fraction(k)));
+  return withExact(step, times(step.value, fraction(k)));
 }

@@ -20,7 +20,7 @@ export function nearestSums(
   grid: SpoonGrid,
   ml: Fraction,
   each: number,
-): { amount: Amount; exact: Fraction }[] {
+): { amount: Amount; value: Fraction }[] {
   const wanted = times(ml, fraction(grid.perMl));
   const at = floor(wanted);
   const onGrid = wanted.d === 1n;
@@ -30,7 +30,7 @@ export function nearestSums(
   const nothing: Spot[] = isZero(ml) ? [{ turns: 0n, at: 0n, way: [] }] : [];
   return [...below.reverse(), ...nothing, ...same, ...above].map((spot) => ({
     amount: asAmount(ready, grid, spot),
-    exact: fraction(total(grid, spot), grid.perMl),
+    value: fraction(total(grid, spot), grid.perMl),
   }));
 }
 
@@ -100,7 +100,7 @@ function asAmount(ready: ReadyKitchen, grid: SpoonGrid, { turns, way }: Spot): A
   const terms = isZero(whole) && rest.length > 0 ? rest : [{ measure: largest, figure: whole }, ...rest];
   const parts = terms.flatMap(({ measure, figure }) => {
     const unit = ready.set.units.get(measure.unit);
-    return unit ? [simple({ exact: figure, unit })] : [];
+    return unit ? [simple({ value: figure, unit })] : [];
   });
   return together(parts);
 }

@@ -15,7 +15,7 @@ export interface OwnUnit {
 
 /** One figure with its unit. */
 export interface ReadPart {
-  readonly exact: Fraction;
+  readonly value: Fraction;
   readonly unit: Unit | OwnUnit;
 }
 
@@ -44,7 +44,7 @@ export function parseAmount(text: string, context: ReadContext): readonly ReadPa
     const unit = next.own ?? collect(faults, [], () => readUnit(next.phrase, context));
     if (unit) {
       if (twice(parts, unit, joint)) faults.push(twiceFault(text, unit));
-      parts.push({ exact: next.value, unit });
+      parts.push({ value: next.value, unit });
     }
     ({ rest, joint } = next);
   }

@@ -106,9 +106,12 @@ export class Exact {
     return this.n === 0n;
   }
 
-  /** Writes as many decimals as asked (0 to 400), a half rounded away from zero. Throws `number-malformed`. */
-  toFixed(places: number): string {
-    return fixedText(this, counted(places, 0, "decimal places"));
+  /**
+   * Writes as many decimals as asked (0 to 400), a half rounded away from zero; as `toString` does if
+   * none are asked for. Throws `number-malformed`.
+   */
+  toFixed(places?: number): string {
+    return places === undefined ? this.toString() : fixedText(this, counted(places, 0, "decimal places"));
   }
 
   /** Rounds to as many decimals as asked (0 to 400), a half away from zero. Throws `number-malformed`. */

@@ -28,7 +28,7 @@ export function apportion(units: bigint, weights: readonly Fraction[]): bigint[]
   const shares = ideal.map(floor);
   const left = units - shares.reduce((a, b) => a + b, 0n);
   const byRemainder = ideal
-    .map((exactShare, i) => ({ i, remainder: minus(exactShare, fraction(shares[i] ?? 0n)) }))
+    .map((share, i) => ({ i, remainder: minus(share, fraction(shares[i] ?? 0n)) }))
     .sort((a, b) => compare(b.remainder, a.remainder) || a.i - b.i);
   for (const { i } of byRemainder.slice(0, Number(left))) shares[i] = (shares[i] ?? 0n) + 1n;
   return shares;

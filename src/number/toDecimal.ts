@@ -1,4 +1,4 @@
-import { Decimal } from "decimal.js";
+import { Decimal } from "./decimal.ts";
 import { decimalPlaces, fixedText } from "./digits.ts";
 import { fault } from "./error.ts";
 import { exact, fraction, type Value } from "./exact.ts";

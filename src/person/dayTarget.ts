@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { fault, throwIfAny } from "../number/error.ts";
 import { checkFields } from "../number/fields.ts";
 import {
@@ -9,7 +8,6 @@ import {
   over,
   plus,
   times,
-  toDecimal,
   toText,
   ZERO,
 } from "../number/fraction.ts";
@@ -17,7 +15,7 @@ import type { Demand } from "../scale/demand.ts";
 import type { Aim, AimFacts, Band, MacroName } from "./aim.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
 import { targetCautions } from "./dayCautions.ts";
-import { type EnergyAddition, energyAddition, withoutExact } from "./energyAdditions.ts";
+import { type EnergyAddition, energyAddition } from "./energyAdditions.ts";
 import type { EquationId } from "./equations/equation.ts";
 import { checkAuthority } from "./intakes/authority.ts";
 import type { Authority } from "./intakes/table.ts";
@@ -35,19 +33,19 @@ export interface DayTarget {
   readonly demands: readonly Demand[];
   readonly cautions: readonly Caution[];
   readonly energy: {
-    readonly resting: Decimal;
+    readonly resting: Fraction;
     /** Need without the aim, `addition` included. */
-    readonly need: Decimal;
+    readonly need: Fraction;
     /** What an authority adds for pregnancy or breastfeeding, where `how.authority` names one that does. */
     readonly addition?: EnergyAddition;
     /** What the aim adds; below zero for a loss. */
-    readonly change: Decimal;
-    readonly target: Decimal;
+    readonly change: Fraction;
+    readonly target: Fraction;
     readonly equation: EquationId;
     readonly source: string;
     /** Body mass change per week that the rule reckons with, in kg; below zero for a loss. */
-    readonly kgPerWeek: Decimal;
-    readonly rule: { readonly kcalPerKg: Decimal; readonly text: string; readonly source: string };
+    readonly kgPerWeek: Fraction;
+    readonly rule: { readonly kcalPerKg: Fraction; readonly text: string; readonly source: string };
   };
   readonly note: string;
 }
@@ -83,8 +81,8 @@ export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: 
   const aimed = readAim(aim);
   throwIfAny(refusals(facts, aimed));
   const need = needOf(facts, aimed.equation);
-  const added = how.authority && energyAddition(how.authority, facts);
-  const total = added ? plus(need.total, added.exact) : need.total;
+  const addition = how.authority && energyAddition(how.authority, facts);
+  const total = addition ? plus(need.total, addition.value) : need.total;
   const change = changeOf(aimed, total);
   const target = plus(total, change);
   if (target.n <= 0n) {
@@ -94,7 +92,6 @@ export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: 
     ]);
   }
   const kgPerWeek = over(times(change, DAYS), exact(weightRule.kcalPerKg));
-  const addition = added && withoutExact(added);
   const counted = how.authority && { authority: how.authority, ...(addition && { addition }) };
   const macros = macroDemands(facts, aimed);
   throwIfAny(macroFaults(aimed, macroEnergy(facts, aimed, target), target));
@@ -119,16 +116,16 @@ export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: 
       ...supervision(facts, aimed),
     ],
     energy: {
-      resting: toDecimal(need.resting),
-      need: toDecimal(total),
+      resting: need.resting,
+      need: total,
       ...(addition && { addition }),
-      change: toDecimal(change),
-      target: toDecimal(target),
+      change,
+      target,
       equation: need.equation.id,
       source: need.equation.source,
-      kgPerWeek: toDecimal(kgPerWeek),
+      kgPerWeek,
       rule: {
-        kcalPerKg: toDecimal(exact(weightRule.kcalPerKg)),
+        kcalPerKg: exact(weightRule.kcalPerKg),
         text: weightRule.text,
         source: weightRule.source,
       },

@@ -1,5 +1,4 @@
-import type { Decimal } from "decimal.js";
-import { compare, exact, type Fraction, fraction, toDecimal, ZERO } from "../number/fraction.ts";
+import { compare, exact, type Fraction, fraction, ZERO } from "../number/fraction.ts";
 import type { Check } from "./check.ts";
 import { type Childbearing, stateOf } from "./intakes/stage.ts";
 import type { Authority } from "./intakes/table.ts";
@@ -10,14 +9,9 @@ export interface EnergyAddition {
   readonly authority: Authority;
   readonly for: Childbearing;
   /** kcal a day. */
-  readonly value: Decimal;
+  readonly value: Fraction;
   readonly source: string;
   readonly check: Check;
-}
-
-/** An addition as it is reckoned with. */
-export interface ExactAddition extends EnergyAddition {
-  readonly exact: Fraction;
 }
 
 interface Published {
@@ -68,7 +62,7 @@ const HALF_YEAR: Fraction = /* @__PURE__ */ fraction(6n);
 const YEAR: Fraction = /* @__PURE__ */ fraction(12n);
 
 /** What one authority adds for a person's state: nothing where it has no figure for it. */
-export function energyAddition(authority: Authority, facts: Facts): ExactAddition | undefined {
+export function energyAddition(authority: Authority, facts: Facts): EnergyAddition | undefined {
   const state = stateOf(facts);
   const { source, ages, ...published } = energyAdditions[authority];
   const isOfAge =
@@ -79,21 +73,15 @@ export function energyAddition(authority: Authority, facts: Facts): ExactAdditio
     state === "pregnancy" ? published.pregnancy[(facts.pregnant ?? 1) - 1] : ofMonths(published, facts);
   if (kcal === undefined) return undefined;
   const check = state === "pregnancy" ? published.pregnancyRead : published.breastfeedingRead;
-  const added = exact(kcal);
-  return { authority, for: state, value: toDecimal(added), exact: added, source, check };
+  return { authority, for: state, value: exact(kcal), source, check };
 }
 
 /** What every authority adds for a person's state. */
 export function additionsFor(facts: Facts): readonly EnergyAddition[] {
   return (Object.keys(energyAdditions) as Authority[]).flatMap((authority): EnergyAddition[] => {
     const found = energyAddition(authority, facts);
-    return found ? [withoutExact(found)] : [];
+    return found ? [found] : [];
   });
-}
-
-/** An addition as it is shown. */
-export function withoutExact({ exact: _, ...addition }: ExactAddition): EnergyAddition {
-  return addition;
 }
 
 function ofMonths(

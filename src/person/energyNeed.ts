@@ -1,6 +1,5 @@
-import type { Decimal } from "decimal.js";
 import { checkFields } from "../number/fields.ts";
-import { exact, type Fraction, greatest, least, times, toDecimal } from "../number/fraction.ts";
+import { exact, type Fraction, greatest, least, times } from "../number/fraction.ts";
 import { classAt } from "./activity.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
 import type { Check } from "./check.ts";
@@ -13,8 +12,8 @@ import { readPerson } from "./readPerson.ts";
 
 /** What a person needs in a day by one equation, and how far the others lie from it. kcal. */
 export interface EnergyNeed {
-  readonly resting: Decimal;
-  readonly total: Decimal;
+  readonly resting: Fraction;
+  readonly total: Fraction;
   readonly equation: EquationId;
   readonly name: string;
   readonly source: string;
@@ -25,7 +24,7 @@ export interface EnergyNeed {
   /** Every equation that this person's data serve, the chosen one among them. */
   readonly spread: readonly SpreadItem[];
   /** The lowest and the highest total in the spread: how sure one number can be. */
-  readonly range: { readonly least: Decimal; readonly most: Decimal };
+  readonly range: { readonly least: Fraction; readonly most: Fraction };
   /**
    * What authorities add for this person's pregnancy or breastfeeding: no part of `total`, for equations
    * leave it out. `referenceIntakes` adds its authority's.
@@ -36,18 +35,18 @@ export interface EnergyNeed {
 
 export interface SpreadItem {
   readonly equation: EquationId;
-  readonly resting: Decimal;
-  readonly total: Decimal;
+  readonly resting: Fraction;
+  readonly total: Fraction;
   /** Whether the person's age is within that of the people the equation was made from. */
   readonly withinPopulation: boolean;
 }
 
 /** The physical activity level that total energy was reckoned with. */
 export interface ActivityTaken {
-  readonly level: Decimal;
+  readonly level: Fraction;
   readonly class?: ActivityClass;
   /** The band of the class, where a class was named for an adult. */
-  readonly band?: { readonly least: Decimal; readonly most: Decimal };
+  readonly band?: { readonly least: Fraction; readonly most: Fraction };
   /** Whose level a class was read as: FAO/WHO/UNU's for adults, EFSA's for the young. */
   readonly source?: string;
   readonly check?: Check;
@@ -86,8 +85,8 @@ export function energyNeed(person: Person, how: { readonly equation?: EquationId
   const totals = spread.map((each) => times(each.resting, need.level));
   const { equation } = need;
   return {
-    resting: toDecimal(need.resting),
-    total: toDecimal(need.total),
+    resting: need.resting,
+    total: need.total,
     equation: equation.id,
     name: equation.name,
     source: equation.source,
@@ -97,13 +96,13 @@ export function energyNeed(person: Person, how: { readonly equation?: EquationId
     cautions: needCautions(facts, need),
     spread: spread.map((each, i) => ({
       equation: each.equation.id,
-      resting: toDecimal(each.resting),
-      total: toDecimal(totals[i] ?? each.resting),
+      resting: each.resting,
+      total: totals[i] ?? each.resting,
       withinPopulation: isWithin(each.equation, facts),
     })),
     range: {
-      least: toDecimal(totals.reduce(least, need.total)),
-      most: toDecimal(totals.reduce(greatest, need.total)),
+      least: totals.reduce(least, need.total),
+      most: totals.reduce(greatest, need.total),
     },
     additions: additionsFor(facts),
     note: practitionerNote,
@@ -112,12 +111,12 @@ export function energyNeed(person: Person, how: { readonly equation?: EquationId
 
 function showActivity(facts: Facts, level: Fraction): ActivityTaken {
   const { activity } = facts;
-  if (typeof activity !== "string") return { level: toDecimal(level) };
+  if (typeof activity !== "string") return { level: level };
   const { least: low, most: high, source, check } = classAt(activity, facts.age);
   return {
-    level: toDecimal(level),
+    level,
     class: activity,
-    ...(low && high && { band: { least: toDecimal(exact(low)), most: toDecimal(exact(high)) } }),
+    ...(low && high && { band: { least: exact(low), most: exact(high) } }),
     source,
     check,
   };

@@ -1,16 +1,6 @@
-import type { Decimal } from "decimal.js";
 import { components } from "../food/components.ts";
 import { type Fault, fault, kindOf, throwIfAny } from "../number/error.ts";
-import {
-  compare,
-  type Fraction,
-  greatest,
-  minus,
-  toDecimal,
-  toText,
-  type Value,
-  ZERO,
-} from "../number/fraction.ts";
+import { compare, type Fraction, greatest, minus, toText, type Value, ZERO } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
 import { readDemands } from "../scale/fit/demands.ts";
@@ -24,7 +14,7 @@ export interface LeftOfDay {
   /** The demands on the meals still to come. */
   readonly demands: readonly Demand[];
   /** Where earlier meals alone bring more than the day's figure or upper limit: by how much, in the component's unit. */
-  readonly over: readonly { readonly of: Quantity; readonly by: Decimal }[];
+  readonly over: readonly { readonly of: Quantity; readonly by: Fraction }[];
   /** Demands on amounts that `eaten` says nothing of; they are left out of `demands`, since what is left is unknown. */
   readonly unknown: readonly Demand[];
   /** Shares of energy and ratios: they hold for the whole day, and are handed on unchanged. */
@@ -47,7 +37,7 @@ export function leftOfDay(demands: readonly Demand[], eaten: Totals): LeftOfDay 
   readDemands(demands);
   const totals = readTotals(eaten);
   const left: Demand[] = [];
-  const over: { of: Quantity; by: Decimal }[] = [];
+  const over: { of: Quantity; by: Fraction }[] = [];
   const unknown: Demand[] = [];
   const wholeDay: Demand[] = [];
   for (const demand of demands) {
@@ -62,7 +52,7 @@ export function leftOfDay(demands: readonly Demand[], eaten: Totals): LeftOfDay 
     }
     const limit = demand.exactly ?? demand.most;
     const room = limit === undefined ? undefined : minus(figureOf(demand.of, limit), had);
-    if (room && room.n < 0n) over.push({ of: demand.of, by: toDecimal(minus(ZERO, room)) });
+    if (room && room.n < 0n) over.push({ of: demand.of, by: minus(ZERO, room) });
     const rest = withoutMet(demand, had);
     if (!rest) continue;
     left.push(withAmounts(rest, (value) => toText(greatest(minus(figureOf(demand.of, value), had), ZERO))));

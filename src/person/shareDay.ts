@@ -1,19 +1,8 @@
-import type { Decimal } from "decimal.js";
 import { isComponentId } from "../food/components.ts";
 import { figure } from "../measure/figure.ts";
 import { readShare } from "../measure/share.ts";
 import { fault, kindOf, quote, SteelyardError, within } from "../number/error.ts";
-import {
-  equals,
-  exact,
-  type Fraction,
-  ONE,
-  sum,
-  times,
-  toDecimal,
-  toText,
-  type Value,
-} from "../number/fraction.ts";
+import { equals, exact, type Fraction, ONE, sum, times, toText, type Value } from "../number/fraction.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
 import { readDemands } from "../scale/fit/demands.ts";
 import { unitOf } from "../scale/linear.ts";
@@ -21,7 +10,7 @@ import { unitOf } from "../scale/linear.ts";
 /** One meal's part of a day. */
 export interface MealShare {
   readonly meal: string;
-  readonly share: Decimal;
+  readonly share: Fraction;
   readonly demands: readonly Demand[];
 }
 
@@ -62,7 +51,7 @@ export function shareDay(
   }
   return parts.map(({ meal, share }) => ({
     meal,
-    share: toDecimal(share),
+    share,
     demands: demands.map((demand, i) => within([i], () => demandPart(demand, share))),
   }));
 }

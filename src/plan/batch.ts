@@ -33,7 +33,7 @@ function inOneUnit(eaters: readonly Eater[], line: number): Amount | undefined {
     .map(({ amounts }) => amounts?.[line]);
   const [first] = own;
   if (!first || !own.every((each) => each !== undefined && isSameUnit(each, first))) return undefined;
-  return withExact(first, sum(own.map((each) => each?.exact ?? ZERO)));
+  return withExact(first, sum(own.map((each) => each?.value ?? ZERO)));
 }
 
 function isSameUnit(a: Amount, b: Amount): boolean {

@@ -1,6 +1,5 @@
-import type { Decimal } from "decimal.js";
 import { fault, quote } from "../number/error.ts";
-import { compare, type Fraction, ONE, toDecimal } from "../number/fraction.ts";
+import { compare, type Fraction, ONE } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { showFigure, showPercent } from "../table/figure.ts";
@@ -62,11 +61,7 @@ export class PlannedDish {
   }
 
   /** Grams per millilitre of what is cooked, where the plan was told. */
-  get density(): Decimal | undefined {
-    return this.exactDensity && toDecimal(this.exactDensity);
-  }
-
-  get exactDensity(): Fraction | undefined {
+  get density(): Fraction | undefined {
     return this.#read.density;
   }
 
@@ -89,7 +84,7 @@ export class PlannedDish {
     if (pots.length === 1) return "one pot: what is held keeps the same ratios for everyone";
     const parts = [...new Set(pots.flatMap(({ ratios }) => ratios.map(({ part }) => part)))];
     const each = parts.map((part) => {
-      const all = pots.map(({ ratios }) => ratios.find((own) => own.part === part)?.exactRatio ?? ONE);
+      const all = pots.map(({ ratios }) => ratios.find((own) => own.part === part)?.ratio ?? ONE);
       return `${part} at ${all.map((ratio) => showFigure(ratio)).join(", ")}`;
     });
     return `${pots.length} pots, since people need other ratios than the recipe's: ${each.join("; ")} of what it has`;
@@ -133,7 +128,7 @@ export class PlannedDish {
 
   /** The least and the most that someone takes of the pot. */
   #shares({ eaters }: Group): string {
-    const shares = eaters.map(({ person }) => this.serving(person).exactShare);
+    const shares = eaters.map(({ person }) => this.serving(person).share);
     const end = (better: (a: Fraction, b: Fraction) => boolean): string =>
       showPercent(
         shares.reduce((best, each) => (better(each, best) ? each : best)),

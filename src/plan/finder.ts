@@ -91,7 +91,7 @@ export class PortionFinder {
     const [found, served] = alone
       ? fittedAlone(alone.name, fit(alone.sheet, demands, how))
       : fittedTogether(fit(Object.fromEntries(dishes), demands, how));
-    const factor = found.exactFactor ?? ZERO;
+    const factor = found.factor ?? ZERO;
     const factors = served.map(([name, s]): [string, readonly Fraction[]] => [
       name,
       factorsBetween(dishes.get(name) ?? s, s, factor),

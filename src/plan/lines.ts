@@ -90,7 +90,7 @@ function cookingOf({ values, masses }: Sheet, raw: ReturnType<typeof sum>): Cook
 }
 
 function recipeOf(s: Sheet, lines: readonly PlanLine[], cooking: Cooking): Recipe {
-  const { cookedMass: _, yieldFactor, method, ...rest } = s.origin;
+  const { cookedMass: _, yieldFactor, yieldPresumed: __, method, ...rest } = s.origin;
   const kept = new Set(lines.map(({ line }) => line.key));
   const names = new Map(s.plan.lines.map(({ line, source }) => [line.key, source.name]));
   const named = (step: string): string =>
@@ -103,5 +103,7 @@ function recipeOf(s: Sheet, lines: readonly PlanLine[], cooking: Cooking): Recip
     ...(method && { method: method.map(named) }),
     ...(cooking.by === "mass" && { cookedMass: `${toText(cooking.mass)} g` }),
     ...(cooking.by === "factor" && yieldFactor !== undefined && { yieldFactor }),
+    ...(cooking.by === "factor" &&
+      cooking.presumed && { yieldFactor: toText(cooking.factor), yieldPresumed: true }),
   };
 }

@@ -29,11 +29,11 @@ export function missedOf(portion: Portion, language: Language): readonly MissedD
   return misses.length === 0 ? [{ text: why, why: "" }] : misses.map(({ text }) => ({ text, why }));
 }
 
-function measuring({ exactBefore, unit, demand }: DemandDrift, language: Language): string {
-  if (!exactBefore) return say(language, "measurable amounts");
+function measuring({ before, unit, demand }: DemandDrift, language: Language): string {
+  if (!before) return say(language, "measurable amounts");
   const exact =
     demand.energyShareOf === undefined
-      ? showFigure(exactBefore, { significant: 4, language, ...(unit !== "" && { unit }) })
-      : showPercent(exactBefore, { significant: 3, language });
+      ? showFigure(before, { significant: 4, language, ...(unit !== "" && { unit }) })
+      : showPercent(before, { significant: 3, language });
   return say(language, "measurable amounts: exact ones bring {exact}", { exact });
 }

@@ -1,6 +1,5 @@
-import type { Decimal } from "decimal.js";
 import type { Kitchen } from "../measure/kitchen.ts";
-import { type Fraction, ONE, toDecimal } from "../number/fraction.ts";
+import { type Fraction, ONE } from "../number/fraction.ts";
 import type {
   FitMet,
   FitMetTogether,
@@ -36,8 +35,7 @@ export interface Portion {
    * What the held lines were multiplied by: of a fit, the common factor (of several dishes that of the first by name with held lines); 0 where nothing is served.
    * Measured amounts drift from it.
    */
-  readonly factor: Decimal;
-  readonly exactFactor: Fraction;
+  readonly factor: Fraction;
   /** What the person is served, by dish: a sheet for one portion. Empty where nothing is served. */
   readonly dishes: ReadonlyMap<string, Sheet>;
   /** Demands that the portion misses, and by how much. */
@@ -71,7 +69,6 @@ export class ServedPortion implements Portion {
   readonly person: string;
   readonly meal: string;
   readonly status: PortionStatus;
-  readonly exactFactor: Fraction;
   readonly fit: PortionFit | undefined;
   /** @internal Of one portion as written; nothing where nothing is served. */
   readonly factors: LineFactors;
@@ -85,7 +82,7 @@ export class ServedPortion implements Portion {
     this.person = person;
     this.meal = meal.id;
     this.status = answer.status;
-    this.exactFactor = answer.factor;
+    this.factor = answer.factor;
     this.factors = measured?.factors ?? answer.factors;
     this.fit = answer.fit;
     this.shared = answer.shared;
@@ -113,9 +110,7 @@ export class ServedPortion implements Portion {
     return factors && { person: this.person, factors, kitchen, ...(amounts && { amounts }) };
   }
 
-  get factor(): Decimal {
-    return toDecimal(this.exactFactor);
-  }
+  readonly factor: Fraction;
 
   get dishes(): ReadonlyMap<string, Sheet> {
     this.#dishes ??= new Map(

@@ -1,18 +1,7 @@
-import type { Decimal } from "decimal.js";
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
 import type { Kitchen } from "../measure/kitchen.ts";
-import {
-  equals,
-  type Fraction,
-  fraction,
-  isZero,
-  ONE,
-  over,
-  sum,
-  toDecimal,
-  ZERO,
-} from "../number/fraction.ts";
+import { equals, type Fraction, fraction, isZero, ONE, over, sum, ZERO } from "../number/fraction.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { lineTotals } from "./batch.ts";
@@ -26,8 +15,7 @@ export interface PotRatio {
   readonly part: string;
   readonly lines: readonly string[];
   /** Their ratio to the rest over what the recipe has: 1.25 is a quarter more. */
-  readonly ratio: Decimal;
-  readonly exactRatio: Fraction;
+  readonly ratio: Fraction;
 }
 
 /** What is cooked once, for all who eat of it. */
@@ -60,8 +48,7 @@ export interface Addition {
   /** What `amount` is of: the edible portion, or the food as purchased, before it is trimmed. */
   readonly weighed: "edible" | "as-purchased";
   /** Edible portion. */
-  readonly grams: Decimal;
-  readonly exactGrams: Fraction;
+  readonly grams: Fraction;
 }
 
 /** One person's part of a dish: a share of a pot, and what is added to it. */
@@ -70,18 +57,15 @@ export interface Serving {
   /** Nothing where nothing is cooked for more than this person. */
   readonly pot: Pot | undefined;
   /** Of the pot as cooked, 0 to 1. */
-  readonly share: Decimal;
-  readonly exactShare: Fraction;
+  readonly share: Fraction;
   /** The share by mass, as cooked. */
-  readonly grams: Decimal;
-  readonly exactGrams: Fraction;
+  readonly grams: Fraction;
   /** The share as the kitchen's scale shows it, where it is weighed out. */
   readonly weighed: Amount | undefined;
   /** Whether this person gets what the others leave, which is no whole number of the scale's steps. */
   readonly isRest: boolean;
   /** The share by volume, where the dish's density is given. */
-  readonly millilitres: Decimal | undefined;
-  readonly exactMillilitres: Fraction | undefined;
+  readonly millilitres: Fraction | undefined;
   /** Keys of lines that a kitchen measured for this person alone: what is added, and a pot of one's own. */
   readonly measured: ReadonlySet<string>;
   /** What this person measures with: their own kitchen, else the plan's. */
@@ -166,11 +150,11 @@ function ratiosOf(base: Sheet, eaters: readonly Eater[]): readonly PotRatio[] {
   if (!to || isZero(to.factor)) return [];
   const moved = new Map<string, PotRatio>();
   for (const { line, factor } of held) {
-    const exactRatio = over(factor, to.factor);
-    if (equals(exactRatio, ONE)) continue;
+    const ratio = over(factor, to.factor);
+    if (equals(ratio, ONE)) continue;
     const part = line.part ?? line.key;
     const lines = [...(moved.get(part)?.lines ?? []), line.key];
-    moved.set(part, { part, lines, ratio: toDecimal(exactRatio), exactRatio });
+    moved.set(part, { part, lines, ratio });
   }
   return [...moved.values()];
 }

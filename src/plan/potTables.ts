@@ -56,7 +56,7 @@ function potTable({ dish, title, nameOf, language }: Titled, pot: Pot, i: number
 function servingsTable({ dish, title, nameOf, language }: Titled): Table {
   const { pots, servings, questions } = dish;
   const several = pots.length > 1;
-  const byVolume = servings.some(({ exactMillilitres }) => exactMillilitres !== undefined);
+  const byVolume = servings.some(({ millilitres }) => millilitres !== undefined);
   const rows = servings.map((serving): Cell[] => [
     nameOf(serving.person),
     ...(several ? [serving.pot ? String(pots.indexOf(serving.pot) + 1) : ""] : []),
@@ -97,15 +97,15 @@ function otherSpoons(servings: readonly Serving[]): readonly Amount[] {
 }
 
 function shareCells(serving: Serving, byVolume: boolean, language: Language): Cell[] {
-  const { pot, exactShare, exactMillilitres } = serving;
-  const volume = exactMillilitres === undefined ? "" : figure(exactMillilitres, { unit: "ml", language });
+  const { pot, share: exactShare, millilitres } = serving;
+  const volume = millilitres === undefined ? "" : figure(millilitres, { unit: "ml", language });
   if (!pot) return byVolume ? ["", "", ""] : ["", ""];
   const share = showPercent(exactShare, { language, significant: 3 });
   return [share, massCell(serving, language), ...(byVolume ? [volume] : [])];
 }
 
 /** As the scale shows it, where it is weighed out. */
-function massCell({ exactGrams, weighed, isRest, pot }: Serving, language: Language): Cell {
+function massCell({ grams: exactGrams, weighed, isRest, pot }: Serving, language: Language): Cell {
   const grams = figure(exactGrams, { unit: "g", language });
   if (isRest) return say(language, "the rest ({grams})", { grams: grams.text });
   if (!weighed || weighed.unit === "g") return grams;

@@ -88,15 +88,15 @@ function* servingRows(
   { own: _, ...whose }: Whose,
   want: Wanted,
 ): Generator<TidyRow> {
-  const { person, pot, exactShare, exactGrams, exactMillilitres, weighed, added } = serving;
+  const { person, pot, share, grams, millilitres, weighed, added } = serving;
   const head = { ...whose, person, row: "portion" };
   if (pot) {
     const own = { pot: String(dish.pots.indexOf(pot) + 1) };
     const of = { ...head, component: "mass", own };
-    yield { ...of, what: "share-of-pot", ...pointRow(exactShare, "") };
-    yield { ...of, what: "from-pot", ...pointRow(exactGrams, "g") };
-    if (exactMillilitres) yield { ...of, what: "from-pot", ...pointRow(exactMillilitres, "ml") };
-    if (weighed) yield { ...of, what: "weighed-out", ...pointRow(weighed.exact, weighed.unit) };
+    yield { ...of, what: "share-of-pot", ...pointRow(share, "") };
+    yield { ...of, what: "from-pot", ...pointRow(grams, "g") };
+    if (millilitres) yield { ...of, what: "from-pot", ...pointRow(millilitres, "ml") };
+    if (weighed) yield { ...of, what: "weighed-out", ...pointRow(weighed.value, weighed.unit) };
   }
   if (!added) return;
   for (const i of added.lines.keys()) yield* writtenRows(added, i, { ...whose, person, what: "added" }, want);

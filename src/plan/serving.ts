@@ -1,7 +1,6 @@
-import type { Decimal } from "decimal.js";
 import type { Amount } from "../measure/amount.ts";
 import type { Kitchen } from "../measure/kitchen.ts";
-import { type Fraction, isZero, ONE, over, times, toDecimal, ZERO } from "../number/fraction.ts";
+import { type Fraction, isZero, ONE, over, times, ZERO } from "../number/fraction.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Eater, Group } from "./groups.ts";
@@ -41,9 +40,6 @@ interface Made {
 export class PotServing implements Serving {
   readonly person: string;
   readonly pot: Pot | undefined;
-  readonly exactShare: Fraction;
-  readonly exactGrams: Fraction;
-  readonly exactMillilitres: Fraction | undefined;
   readonly #made: Made;
   #added: { readonly sheet: Sheet | undefined } | undefined;
 
@@ -51,9 +47,9 @@ export class PotServing implements Serving {
     const { eater, pot, share, cooked, density } = made;
     this.person = eater.person;
     this.pot = pot;
-    this.exactShare = share;
-    this.exactGrams = times(cooked, share);
-    this.exactMillilitres = density && over(this.exactGrams, density);
+    this.share = share;
+    this.grams = times(cooked, share);
+    this.millilitres = density && over(this.grams, density);
     this.#made = made;
   }
 
@@ -65,17 +61,11 @@ export class PotServing implements Serving {
     return this.#made.group.measured?.rest === this.person;
   }
 
-  get share(): Decimal {
-    return toDecimal(this.exactShare);
-  }
+  readonly share: Fraction;
 
-  get grams(): Decimal {
-    return toDecimal(this.exactGrams);
-  }
+  readonly grams: Fraction;
 
-  get millilitres(): Decimal | undefined {
-    return this.exactMillilitres && toDecimal(this.exactMillilitres);
-  }
+  readonly millilitres: Fraction | undefined;
 
   get measured(): ReadonlySet<string> {
     const { base, eater, group } = this.#made;
@@ -95,7 +85,7 @@ export class PotServing implements Serving {
 
   get additions(): readonly Addition[] {
     const written = this.added?.plan.lines ?? [];
-    return (this.added?.lines ?? []).map(({ key, name, state, scaling, added, amount, exactGrams }, i) => ({
+    return (this.added?.lines ?? []).map(({ key, name, state, scaling, added, amount, grams }, i) => ({
       line: key,
       name,
       state,
@@ -103,8 +93,7 @@ export class PotServing implements Serving {
       cooked: added === "cooking",
       amount,
       weighed: written[i]?.line.weighed ?? "edible",
-      grams: toDecimal(exactGrams),
-      exactGrams,
+      grams,
     }));
   }
 

@@ -74,7 +74,7 @@ export function shoppingList(x: Shopped, how: ShoppingHow = {}): ShoppingList {
     return goods ? [pricedLine(goods, grams, had.get(id), (own) => opener.pieces(id, own))] : [];
   });
   const lines = withCosts(priced.sort((a, b) => byAisle(a.line, b.line)));
-  const used = new Map(lines.map(({ food, exact }) => [food, exact.fromCupboard]));
+  const used = new Map(lines.map(({ food, fromCupboard }) => [food, fromCupboard]));
   const cupboard = stock.map((each) => cupboardItem(each, used.get(each.food.id) ?? ZERO)).sort(byName);
   return new ShoppingList(lines, cupboard, names, () => portionCosts(eaters(), lines, opener));
 }

@@ -12,11 +12,11 @@ import { type Language, say } from "../table/language.ts";
 export function lineAmount(s: Sheet | undefined, i: number, language: Language): string {
   const line = s?.lines[i];
   if (!s || !line) return "";
-  const grams = figure(line.exactGrams, { unit: "g", language }).text;
+  const grams = figure(line.grams, { unit: "g", language }).text;
   const isGrams = line.amount.unit === "g";
   if (purchasedGrams(s, i)) {
     const written = isGrams
-      ? figure(line.amount.exact, { unit: "g", language }).text
+      ? figure(line.amount.value, { unit: "g", language }).text
       : shownAmount(line.amount, s.origin.measures, language);
     return say(language, "{amount} as purchased ({grams} edible)", { amount: written, grams });
   }

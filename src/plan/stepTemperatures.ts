@@ -1,5 +1,3 @@
-/// <reference path="./convert-units.d.ts" />
-import temperature from "convert-units/lib/definitions/temperature.js";
 import { readNumber } from "../measure/number-text.ts";
 import {
   absolute,
@@ -17,6 +15,7 @@ import {
   ZERO,
 } from "../number/fraction.ts";
 import { type Language, say } from "../table/language.ts";
+import { temperature } from "./convertUnits.ts";
 
 type Scale = "celsius" | "fahrenheit";
 

@@ -1,9 +1,8 @@
-/// <reference path="./convert-units.d.ts" />
-import time from "convert-units/lib/definitions/time.js";
 import { plainFractions } from "../measure/clean.ts";
 import { readNumber } from "../measure/number-text.ts";
 import { exact, type Fraction, floor, over, plus, times } from "../number/fraction.ts";
 import { type Language, say } from "../table/language.ts";
+import { time } from "./convertUnits.ts";
 
 /** A figure or two, the unit, and minutes after hours: `1 1/2 to 2 hours`, `1 h 30 min`. */
 const TIME =

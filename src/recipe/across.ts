@@ -22,7 +22,9 @@ export function checkAcross(input: unknown, faults: Fault[]): void {
   const written = fieldsOf(input);
   if (!written) return;
   checkFormat(written.format, faults);
-  const { cookedMass, yieldFactor } = written;
+  const { cookedMass, yieldFactor, yieldPresumed } = written;
+  if (yieldPresumed === true && yieldFactor === undefined)
+    wrong(faults, ["yieldPresumed"], "a presumed yield without a yieldFactor", "give one, or leave this out");
   if (cookedMass !== undefined && yieldFactor !== undefined)
     wrong(faults, ["yieldFactor"], "both cookedMass and yieldFactor", "give one; the other follows from it");
   checkCookedMass(cookedMass, faults);

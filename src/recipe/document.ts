@@ -61,6 +61,8 @@ export interface RecipeInput {
   readonly cookedMass?: WrittenAmount;
   /** Cooked mass ÷ raw mass of what is cooked. */
   readonly yieldFactor?: Value;
+  /** Whether nobody measured that factor: an earlier cooked mass implied it, and lines have changed since. */
+  readonly yieldPresumed?: boolean;
   /** Steps; `{key}` names a line. */
   readonly method?: readonly string[];
   readonly notes?: readonly RecipeNote[];

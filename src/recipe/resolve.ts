@@ -48,7 +48,7 @@ export function amountReader(food: FoodInput, measures: Measures | undefined): A
 function byVolume(food: FoodInput, own: readonly OwnMeasure[], a: Amount, ml: Fraction): Conversion {
   const volumes = own.filter((m) => m.ml !== undefined);
   const plain = volumes.filter((m) => m.form === "");
-  const perUnit = over(ml, a.exact.n === 0n ? exact(1) : a.exact);
+  const perUnit = over(ml, a.value.n === 0n ? exact(1) : a.value);
   const same = plain.find((m) => m.unit === a.unit);
   const chosen =
     same ?? (food.density === undefined ? (nearestMeasure(plain, perUnit) ?? only(volumes)) : undefined);
@@ -96,7 +96,7 @@ function byOwnMeasure(
   }
   if (found.ml === undefined)
     return {
-      grams: times(a.exact, found.grams),
+      grams: times(a.value, found.grams),
       by: { kind: "measure", measure: found.name, grams: found.grams },
     };
   const ml = measures === undefined ? undefined : volumeOf(found.unit, measures);
@@ -108,7 +108,7 @@ function byOwnMeasure(
     );
   }
   return byDensity(
-    times(a.exact, ml),
+    times(a.value, ml),
     over(found.grams, found.ml),
     `its own measure: 1 ${found.name} is ${toText(found.grams)} g`,
   );

@@ -29,6 +29,7 @@ function makeRecipeSchema(): z.ZodMiniType<RecipeInput> {
     }),
     cookedMass: z.optional(amountSchema()),
     yieldFactor: z.optional(valueSchema({ above: 0 })),
+    yieldPresumed: z.optional(z.boolean()),
     method: z.optional(z.array(textSchema(10_000))),
     notes: z.optional(z.array(noteSchema())),
   });

@@ -1,7 +1,17 @@
 import { timesAmount } from "../measure/amount.ts";
-import { compare, type Fraction, fraction, ONE, over, times, ZERO } from "../number/fraction.ts";
+import {
+  compare,
+  equals,
+  type Fraction,
+  fraction,
+  isZero,
+  ONE,
+  over,
+  times,
+  ZERO,
+} from "../number/fraction.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { massesOf } from "../sheet/values.ts";
+import { impliedYield, massesOf } from "../sheet/values.ts";
 
 /** Something that a cook should know about a scaled sheet. Never an error. */
 export interface ScaleNote {
@@ -13,15 +23,23 @@ export interface ScaleNote {
 
 /**
  * A sheet with every line multiplied by a factor of its own, for a number of portions. The yield
- * factor stays, so the cooked mass follows.
+ * factor stays, so the cooked mass follows; in other ratios than those that were weighed it is presumed.
  */
 export function moveLines(s: Sheet, factors: readonly Fraction[], portions: Fraction): Sheet {
   const grams = s.values.grams.map((g, i) => times(g, factors[i] ?? ONE));
   const amounts = s.values.amounts.map((a, i) => timesAmount(a, factors[i] ?? ONE));
-  const factor = { by: "factor", factor: s.masses.yieldFactor } as const;
-  const moved = { amounts, grams, portions, cooking: factor };
-  if (s.values.cooking.by === "factor") return s.version(moved);
+  const cooking = impliedYield(s.values.cooking, s.masses);
+  const moved = { amounts, grams, portions, cooking };
+  if (s.values.cooking.by === "factor" || !isPotScaled(s, factors)) return s.version(moved);
   return s.version({ ...moved, cooking: { by: "mass", mass: massesOf(s.plan, moved).pot } });
+}
+
+/** Whether all that is cooked is multiplied by one factor. */
+function isPotScaled(s: Sheet, factors: readonly Fraction[]): boolean {
+  const own = s.plan.lines.flatMap(({ line }, i) =>
+    line.added === "serving" || isZero(s.values.grams[i] ?? ZERO) ? [] : [factors[i] ?? ONE],
+  );
+  return own.every((factor) => equals(factor, own[0] ?? ONE));
 }
 
 /** Factors of the batch beyond these carry a note: double, and half. Common practice, no source. */

@@ -1,5 +1,4 @@
-import type { Decimal } from "decimal.js";
-import { compare, type Fraction, isZero, over, plus, times, toDecimal, ZERO } from "../number/fraction.ts";
+import { compare, type Fraction, isZero, over, plus, times, ZERO } from "../number/fraction.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Quantity } from "./demand.ts";
@@ -7,8 +6,8 @@ import { silentLines, splitOf, unitOf } from "./linear.ts";
 
 /** What one portion can be brought to, in `unit`; `most` is null where there is no upper end. */
 export interface Range {
-  readonly least: Decimal;
-  readonly most: Decimal | null;
+  readonly least: Fraction;
+  readonly most: Fraction | null;
 }
 
 /** What scaling can bring. */
@@ -29,15 +28,15 @@ export interface Reach extends Range {
 export function reach(s: Sheet, of: Quantity): Reach {
   checkSheet(s);
   const { fixed, moving } = splitOf(s, of);
-  const at = (factor: Fraction): Decimal => toDecimal(plus(fixed, times(moving, factor)));
+  const at = (factor: Fraction): Fraction => plus(fixed, times(moving, factor));
   const bounds = factorBounds(s);
   return {
-    least: toDecimal(fixed),
-    most: isZero(moving) ? toDecimal(fixed) : null,
+    least: fixed,
+    most: isZero(moving) ? fixed : null,
     unit: unitOf(of),
     withinBounds: bounds && {
       least: at(bounds.low),
-      most: isZero(moving) ? toDecimal(fixed) : bounds.high === undefined ? null : at(bounds.high),
+      most: isZero(moving) ? fixed : bounds.high === undefined ? null : at(bounds.high),
     },
     missing: silentLines(s, of),
   };

@@ -1,7 +1,6 @@
-import type { Decimal } from "decimal.js";
 import { collect, type Fault, throwIfAny, within } from "../number/error.ts";
 import { fieldsGiven } from "../number/fields.ts";
-import { type Fraction, toDecimal } from "../number/fraction.ts";
+import type { Fraction } from "../number/fraction.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { notesOn, type ScaleNote } from "./move.ts";
@@ -15,8 +14,7 @@ export interface ScaleHow {
 export interface Scaled {
   readonly sheet: Sheet;
   /** What the held and adjustable lines of a portion were multiplied by. */
-  readonly factor: Decimal;
-  readonly exactFactor: Fraction;
+  readonly factor: Fraction;
   readonly notes: readonly ScaleNote[];
 }
 
@@ -44,13 +42,12 @@ export function scale(s: Sheet, target: Target, how: ScaleHow = {}): Scaled {
   checkSheet(s);
   const silence = within(["how"], () => readHow(how));
   const { aim, portions } = readTarget(target);
-  const exactFactor = factorFor([s], aim, silence);
-  const moved = s.scaled(exactFactor, portions ?? s.values.portions);
+  const factor = factorFor([s], aim, silence);
+  const moved = s.scaled(factor, portions ?? s.values.portions);
   let notes: readonly ScaleNote[] | undefined;
   return {
     sheet: moved,
-    factor: toDecimal(exactFactor),
-    exactFactor,
+    factor,
     // Worked out when asked for: a chain of scales that nobody reads costs its factors alone.
     get notes() {
       notes ??= notesOn(s, moved);

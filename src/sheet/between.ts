@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { type ComponentId, type ComponentUnit, component } from "../food/components.ts";
 import { readFigure } from "../food/composition.ts";
 import type { ReadFigure } from "../food/figure.ts";
@@ -18,7 +17,6 @@ import {
   plus,
   sum,
   times,
-  toDecimal,
   ZERO,
 } from "../number/fraction.ts";
 import { checkSheet } from "./given.ts";
@@ -40,9 +38,9 @@ export interface WidenedLine {
   readonly key: string;
   /** Whether the figure is not known at all, is a trace or a limit, or was printed with its interval. */
   readonly why: "silent" | "trace" | "limit" | "interval";
-  readonly least: Decimal;
+  readonly least: Fraction;
   /** Nothing where no limit is known. */
-  readonly most: Decimal | undefined;
+  readonly most: Fraction | undefined;
   /** The foods that the interval was taken from. */
   readonly like: readonly string[];
 }
@@ -50,11 +48,9 @@ export interface WidenedLine {
 /** The least and the most that a figure of a sheet can be. */
 export interface Between {
   readonly unit: ComponentUnit;
-  readonly least: Decimal;
-  readonly exactLeast: Fraction;
+  readonly least: Fraction;
   /** Nothing where some line has no limit. */
-  readonly most: Decimal | undefined;
-  readonly exactMost: Fraction | undefined;
+  readonly most: Fraction | undefined;
   readonly widened: readonly WidenedLine[];
   /** Keys of the lines that nothing limits from above. */
   readonly unlimited: readonly string[];
@@ -90,15 +86,13 @@ export function between(s: Sheet, id: ComponentId, how: BetweenHow = {}): Betwee
   const most = high && scaled(high);
   return {
     unit,
-    least: toDecimal(scaled(low)),
-    exactLeast: scaled(low),
-    most: most && toDecimal(most),
-    exactMost: most,
+    least: scaled(low),
+    most,
     widened: lines.map((line) => ({
       key: line.key,
       why: line.why,
-      least: toDecimal(scaled(line.low)),
-      most: line.high && toDecimal(scaled(line.high)),
+      least: scaled(line.low),
+      most: line.high && scaled(line.high),
       like: line.like,
     })),
     unlimited: lines.filter((line) => line.high === undefined).map((line) => line.key),

@@ -205,10 +205,11 @@ const AS_WEIGHED: Cooking = { by: "factor", factor: ONE };
 const NO_SHARES: Shares = /* @__PURE__ */ new Map();
 
 /** What is cooked weighs what the recipe says, which has been found to be a mass above 0. */
-function cookingOf({ cookedMass, yieldFactor }: Recipe): Cooking {
+function cookingOf({ cookedMass, yieldFactor, yieldPresumed }: Recipe): Cooking {
   const mass = cookedMass === undefined ? undefined : gramsOf(amount(cookedMass));
   if (mass) return { by: "mass", mass };
-  return yieldFactor === undefined ? AS_WEIGHED : { by: "factor", factor: exact(yieldFactor) };
+  if (yieldFactor === undefined) return AS_WEIGHED;
+  return { by: "factor", factor: exact(yieldFactor), ...(yieldPresumed && { presumed: true }) };
 }
 
 /** A nested recipe is measured by mass as eaten, by its portions, or as a share of its batch. */
@@ -227,7 +228,7 @@ function nestedReader(nested: Sheet): AmountReader {
           'write a mass, "2 portions" or "1/2 batch"',
         );
       }
-      return { grams: times(a.exact, one), by: { kind: "measure", measure: a.unit, grams: one } };
+      return { grams: times(a.value, one), by: { kind: "measure", measure: a.unit, grams: one } };
     },
   };
 }

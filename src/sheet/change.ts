@@ -105,7 +105,7 @@ function broughtBy(
   id: ComponentId,
 ): { readonly cell: Tally; readonly value: Fraction } {
   const cell = s.cell(key, id);
-  return { cell, value: over(cell.exact, s.values.portions) };
+  return { cell, value: over(cell.value, s.values.portions) };
 }
 
 interface LineOf {

@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { type ComponentId, componentIds, components } from "../food/components.ts";
 import type { Shares } from "../food/composition.ts";
 import {
@@ -11,7 +10,6 @@ import {
   over,
   sum,
   times,
-  toDecimal,
   ZERO,
 } from "../number/fraction.ts";
 import { figure, legend } from "../table/figure.ts";
@@ -42,7 +40,7 @@ export class CookingBalance extends Shown {
    * Grams lost beyond the water that the pot is known to hold, 0 in most dishes: fat and drippings,
    * or a yield that is wrong. Above 0, the water left is not known.
    */
-  readonly beyondWater: Decimal;
+  readonly beyondWater: Fraction;
   readonly #sheet: Sheet;
   readonly #raw: Sheet;
 
@@ -59,7 +57,7 @@ export class CookingBalance extends Shown {
       retained: grams(cooked),
       lost: grams(above(negate(change))),
     };
-    this.beyondWater = toDecimal(s.water.beyond);
+    this.beyondWater = s.water.beyond;
   }
 
   /** A component of the batch. Throws `component-unknown`. */
@@ -79,7 +77,7 @@ export class CookingBalance extends Shown {
   override toTables(): readonly Table[] {
     const changed = componentIds
       .map((id) => ({ id, balance: this.of(id) }))
-      .filter(({ balance }) => !isZero(balance.lost.exact) || !isZero(balance.gained.exact));
+      .filter(({ balance }) => !isZero(balance.lost.value) || !isZero(balance.gained.value));
     const named: readonly (readonly [string, string, Balance])[] = [
       ["mass", "g", this.mass],
       ...changed.map(({ id, balance }) => [components[id].name, components[id].unit, balance] as const),
@@ -117,7 +115,7 @@ export class CookingBalance extends Shown {
 
   /** How much of a component of a line comes (above 0) or goes (below 0). */
   #change(lineKey: string, id: ComponentId): Fraction {
-    return minus(this.#sheet.cell(lineKey, id).exact, this.#raw.cell(lineKey, id).exact);
+    return minus(this.#sheet.cell(lineKey, id).value, this.#raw.cell(lineKey, id).value);
   }
 }
 
@@ -135,7 +133,7 @@ function rawSource({ source, nested }: PlanLine): Source {
 
 function balance(raw: Tally, retained: Tally, changes: readonly Fraction[]): Balance {
   const of = (value: Fraction): Tally =>
-    equals(value, retained.exact)
+    equals(value, retained.value)
       ? retained
       : new Tally(
           value.n,
@@ -188,5 +186,5 @@ function above(change: Fraction): Fraction {
 }
 
 function leftOf({ raw, retained }: Balance): ReturnType<typeof figure> {
-  return isZero(raw.exact) ? figure(null) : figure(times(over(retained.exact, raw.exact), HUNDRED));
+  return isZero(raw.value) ? figure(null) : figure(times(over(retained.value, raw.value), HUNDRED));
 }

@@ -1,6 +1,5 @@
-import type { Decimal } from "decimal.js";
 import { type ComponentId, componentIds, components } from "../food/components.ts";
-import { equals, exact, type Fraction, isZero, minus, over, toDecimal, ZERO } from "../number/fraction.ts";
+import { equals, exact, type Fraction, isZero, minus, over, ZERO } from "../number/fraction.ts";
 import { figure, legend } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
@@ -15,11 +14,10 @@ export interface LineChange {
   readonly key: string;
   readonly name: string;
   readonly change: "added" | "removed" | "swapped" | "moved";
-  readonly before: Decimal | null;
-  readonly after: Decimal | null;
+  readonly before: Fraction | null;
+  readonly after: Fraction | null;
   /** After less before. */
-  readonly by: Decimal;
-  readonly exactBy: Fraction;
+  readonly by: Fraction;
 }
 
 /** A component of one portion that is not as it was. */
@@ -33,11 +31,10 @@ export interface ComponentChange {
 
 /** A portion that does not weigh what it did, in grams as eaten. */
 export interface MassChange {
-  readonly before: Decimal;
-  readonly after: Decimal;
+  readonly before: Fraction;
+  readonly after: Fraction;
   /** After less before. */
-  readonly by: Decimal;
-  readonly exactBy: Fraction;
+  readonly by: Fraction;
 }
 
 /** What moved between two sheets, for one portion as eaten. */
@@ -113,31 +110,30 @@ function lineChanges(before: Sheet, after: Sheet): LineChange[] {
   return [...new Set([...was.keys(), ...is.keys()])].flatMap((key): LineChange[] => {
     const [a, b] = [was.get(key), is.get(key)];
     if (a && b && a.id === b.id && equals(a.grams, b.grams)) return [];
-    const exactBy = minus(b?.grams ?? ZERO, a?.grams ?? ZERO);
+    const by = minus(b?.grams ?? ZERO, a?.grams ?? ZERO);
     return [
       {
         key,
         name: b?.name ?? a?.name ?? key,
         change: a === undefined ? "added" : b === undefined ? "removed" : a.id === b.id ? "moved" : "swapped",
-        before: a ? toDecimal(a.grams) : null,
-        after: b ? toDecimal(b.grams) : null,
-        by: toDecimal(exactBy),
-        exactBy,
+        before: a ? a.grams : null,
+        after: b ? b.grams : null,
+        by,
       },
     ];
   });
 }
 
 function massChange(before: Fraction, after: Fraction): MassChange | undefined {
-  const exactBy = minus(after, before);
-  if (isZero(exactBy)) return undefined;
-  return { before: toDecimal(before), after: toDecimal(after), by: toDecimal(exactBy), exactBy };
+  const by = minus(after, before);
+  if (isZero(by)) return undefined;
+  return { before, after, by };
 }
 
 /** Two figures and what lies between them, with the decimals that it takes to see it. */
-function figuresOf(before: Decimal | null, after: Decimal | null, by: Fraction): readonly Cell[] {
+function figuresOf(before: Fraction | null, after: Fraction | null, by: Fraction): readonly Cell[] {
   const moved = figure(by);
-  const cell = (grams: Decimal | null): Cell => {
+  const cell = (grams: Fraction | null): Cell => {
     if (grams === null) return { ...figure(ZERO), text: "none" };
     const plain = figure(exact(grams));
     const places = Math.max(decimalsOf(plain.text), decimalsOf(moved.text));
@@ -161,17 +157,13 @@ function linesTable(lines: readonly LineChange[]): Table {
       { key: "after", heading: "After", unit: "g", align: "end" },
       { key: "by", heading: "By", unit: "g", align: "end" },
     ],
-    rows: lines.map(({ name, change, before, after, exactBy }) => [
-      name,
-      change,
-      ...figuresOf(before, after, exactBy),
-    ]),
+    rows: lines.map(({ name, change, before, after, by }) => [name, change, ...figuresOf(before, after, by)]),
   });
 }
 
 function figuresTable(mass: MassChange | undefined, changes: readonly ComponentChange[]): Table {
   const weighed: Row[] = mass
-    ? [{ kind: "body", cells: ["mass", "g", ...figuresOf(mass.before, mass.after, mass.exactBy)] }]
+    ? [{ kind: "body", cells: ["mass", "g", ...figuresOf(mass.before, mass.after, mass.by)] }]
     : [];
   const changed = changes.map(({ component, before, after, change }): Row => {
     const { name, unit } = components[component];

@@ -1,10 +1,12 @@
 import { collect, type Fault, fault, kindOf, throwIfAny } from "../number/error.ts";
+import { equals, ZERO } from "../number/fraction.ts";
 import type { WrittenAmount } from "../recipe/document.ts";
 import type { SheetPlan } from "./plan.ts";
-import { checkedValues, type Values } from "./values.ts";
+import { checkedValues, impliedYield, massesOf, type Values } from "./values.ts";
 
 /**
- * The values after some lines' amounts are written anew; all others are shared. Throws
+ * The values after some lines' amounts are written anew; all others are shared. Where what is cooked weighs
+ * otherwise, a cooked mass becomes the yield factor that it implied. Throws
  * `amount-malformed` for what is no set of amounts, `line-unknown`, and the codes of amounts.
  */
 export function editedValues(
@@ -30,5 +32,9 @@ export function editedValues(
     });
   }
   throwIfAny(faults);
-  return checkedValues(plan, { ...values, amounts, grams });
+  const edited = checkedValues(plan, { ...values, amounts, grams });
+  const isPotSame = plan.lines.every(
+    ({ line }, i) => line.added === "serving" || equals(grams[i] ?? ZERO, values.grams[i] ?? ZERO),
+  );
+  return isPotSame ? edited : { ...edited, cooking: impliedYield(values.cooking, massesOf(plan, values)) };
 }

@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { type ComponentId, component } from "../food/components.ts";
 import {
   type EnergyPart,
@@ -22,7 +21,6 @@ import {
   over,
   sum,
   times,
-  toDecimal,
   type Value,
   ZERO,
 } from "../number/fraction.ts";
@@ -39,8 +37,7 @@ export interface EnergyShare {
   /** What it brings, kcal. */
   readonly energy: Tally;
   /** Its exact share, 0 to 1; of what is known, where lines are silent. */
-  readonly share: Decimal;
-  readonly exactShare: Fraction;
+  readonly share: Fraction;
   /** Whole per cent; all of them total 100 (largest remainder), or 0 where there is no energy. */
   readonly percent: number;
 }
@@ -136,7 +133,7 @@ export function shareEnergy(s: EnergySheet, by: EnergyBy): EnergyShares {
   const kilojoules = termsOf(system).every(([, term]) => term.kilojoules !== undefined)
     ? partEnergies(s, system, (term) => term.kilojoules ?? 0, "kJ")
     : undefined;
-  const values = energies.map(({ exact: value }) => value);
+  const values = energies.map(({ value }) => value);
   const total = sum(values);
   const percents = isZero(total) ? [] : apportion(100n, values);
   return {
@@ -146,12 +143,11 @@ export function shareEnergy(s: EnergySheet, by: EnergyBy): EnergyShares {
     ...(kilojoules && { kilojoules: addUp("kJ", kilojoules) }),
     shares: termsOf(system).map(([part], i) => {
       const energy = energies[i] ?? nothing("kcal");
-      const exactShare = isZero(total) ? ZERO : over(energy.exact, total);
+      const share = isZero(total) ? ZERO : over(energy.value, total);
       return {
         of: part,
         energy,
-        share: toDecimal(exactShare),
-        exactShare,
+        share,
         percent: Number(percents[i] ?? 0n),
       };
     }),
@@ -222,7 +218,7 @@ function constituent(cell: (id: ComponentId) => Tally, term: EnergyTerm): Tally 
 
 function atFactor(amount: Tally, factor: Fraction, term: EnergyTerm, unit: string): Tally {
   // Rounded figures of a table can make a difference come out a little below nothing.
-  const grams = amount.exact.n < 0n ? ZERO : amount.exact;
+  const grams = amount.value.n < 0n ? ZERO : amount.value;
   const value = times(grams, factor);
   const open = term.atLeast === true && !isZero(grams);
   const ends = (): Ends => {
@@ -250,7 +246,7 @@ function silent(key: string, unit: string): Tally {
 
 /** Adds up what cannot be below nothing: a silent term makes the sum "at least" and leaves the rest as it is. */
 export function addUp(unit: string, terms: readonly Tally[], ofMass?: readonly Fraction[]): Tally {
-  const value = sum(terms.map((t) => t.exact));
+  const value = sum(terms.map((t) => t.value));
   const marks = makeMarks((kind) => [...new Set(terms.flatMap((t) => t[kind]))]);
   const covered = (): Fraction =>
     ofMass

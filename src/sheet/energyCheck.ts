@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import type { ComponentId } from "../food/components.ts";
 import { type EnergyPart, type EnergySystem, likelySystem, systemFor, termsOf } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
@@ -14,7 +13,6 @@ import {
   over,
   sum,
   times,
-  toDecimal,
   type Value,
   ZERO,
 } from "../number/fraction.ts";
@@ -50,7 +48,7 @@ export interface EnergyCheckLine {
   readonly given: Tally;
   readonly computed: Tally;
   /** Computed less given, kcal; nothing where one of them is not known. */
-  readonly difference: Decimal | undefined;
+  readonly difference: Fraction | undefined;
   readonly verdict: "agrees" | "differs" | "unknown";
   /** Constituents that nothing is known of, and that count as nothing. */
   readonly silent: readonly EnergyPart[];
@@ -62,7 +60,7 @@ export interface EnergyCheckLine {
 export class EnergyCheck extends Shown {
   readonly lines: readonly EnergyCheckLine[];
   /** Of all lines that have a verdict. */
-  readonly total: { readonly given: Decimal; readonly computed: Decimal };
+  readonly total: { readonly given: Fraction; readonly computed: Fraction };
   /** Keys of the lines that differ. */
   readonly differing: readonly string[];
   readonly #title: string;
@@ -74,8 +72,8 @@ export class EnergyCheck extends Shown {
     const judged = lines.filter((line) => line.verdict !== "unknown");
     this.lines = lines;
     this.total = {
-      given: toDecimal(sum(judged.map((line) => line.given.exact))),
-      computed: toDecimal(sum(judged.map((line) => line.computed.exact))),
+      given: sum(judged.map((line) => line.given.value)),
+      computed: sum(judged.map((line) => line.computed.value)),
     };
     this.differing = lines.filter((line) => line.verdict === "differs").map((line) => line.key);
     this.#title = `${name}: energy given and computed`;
@@ -167,7 +165,7 @@ function nestedLine(inner: EnergyCheckLine, key: string, part: Fraction): Energy
     key: `${key}/${inner.key}`,
     given: given.share(part).within(key),
     computed: computed.share(part).within(key),
-    difference: difference && toDecimal(times(minus(computed.exact, given.exact), part)),
+    difference: difference && times(minus(computed.value, given.value), part),
   };
 }
 
@@ -195,7 +193,7 @@ function lineOf(s: Sheet, i: number, { name, system }: Named, limits: Limits): E
   };
   if (why !== undefined || !energy || !own)
     return { ...base, difference: undefined, verdict: "unknown", why: why ?? "" };
-  const difference = toDecimal(minus(computed.exact, given.exact));
+  const difference = minus(computed.value, given.value);
   const reckoned = reckon(own, raw);
   const allowed = greatest(times(limits.tolerance, energy.value), limits.floor);
   const isOff = (by: Interval): boolean => compare(gapBetween(energy, by), allowed) > 0;

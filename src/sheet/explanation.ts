@@ -32,7 +32,7 @@ export class Explanation extends Shown {
   readonly component: ComponentId;
   /** The figure, how it bounds the truth, and its marks. */
   readonly tally: Tally;
-  readonly exact: Fraction;
+  readonly value: Fraction;
   readonly unit: string;
   /** Who published the figure of a food; nothing for what is added up. */
   readonly source: string | undefined;
@@ -47,7 +47,7 @@ export class Explanation extends Shown {
     this.line = line;
     this.component = id;
     this.tally = tally;
-    this.exact = tally.exact;
+    this.value = tally.value;
     this.unit = tally.unit;
     this.source = source;
     this.steps = steps;
@@ -88,7 +88,7 @@ export class Explanation extends Shown {
   #shown(): Figure {
     const { tally } = this;
     if (tally.bound !== "between") return tallyFigure(tally);
-    return { ...figure(tally.exact), tone: "between" };
+    return { ...figure(tally.value), tone: "between" };
   }
 
   #all(depth: number): [number, Explanation][] {

@@ -327,7 +327,7 @@ function written(s: Sheet, key: string): Tally {
   const amount = s.values.amounts[s.plan.indexOf(key)];
   if (!amount) return constantTally(exact(0), "");
   const whose = typeof amount.measures === "object" ? amount.measures.name : amount.measures;
-  return constantTally(amount.exact, whose === undefined ? amount.unit : `${whose} ${amount.unit}`);
+  return constantTally(amount.value, whose === undefined ? amount.unit : `${whose} ${amount.unit}`);
 }
 
 function unknown(ref: CellRef, name: string, known: Iterable<string>): Failure {

@@ -1,5 +1,5 @@
 import { formatAmount } from "../measure/format.ts";
-import { equals, toText } from "../number/fraction.ts";
+import { equals, exact, toText } from "../number/fraction.ts";
 import type { Recipe, WrittenAmount } from "../recipe/document.ts";
 import { recipe } from "../recipe/recipe.ts";
 import { checkSheet } from "./given.ts";
@@ -21,7 +21,7 @@ import type { Sheet } from "./sheet.ts";
  */
 export function toRecipe(s: Sheet): Recipe {
   checkSheet(s);
-  const { cookedMass: _, yieldFactor: __, ...rest } = s.origin;
+  const { cookedMass: _, yieldFactor: __, yieldPresumed: ___, ...rest } = s.origin;
   return recipe({
     ...rest,
     portions: toText(s.values.portions),
@@ -36,15 +36,16 @@ function amountNow(s: Sheet, i: number): WrittenAmount {
   if (!line || !reader || !now) return "0 g";
   const written = reader.read(line.amount);
   // One tablespoon is not another: the same unit can be of another set by now.
-  const { exact: figure, unit, size } = written;
+  const { value: figure, unit, size } = written;
   const sizes = size && now.size ? equals(size, now.size) : size === now.size;
-  const same = unit === now.unit && equals(figure, now.exact) && sizes;
+  const same = unit === now.unit && equals(figure, now.value) && sizes;
   const { measures } = s.origin;
   return same ? line.amount : formatAmount(now, measures === undefined ? {} : { measures });
 }
 
-function cookingNow(s: Sheet): { cookedMass?: string; yieldFactor?: string } {
+function cookingNow(s: Sheet): { cookedMass?: string; yieldFactor?: string; yieldPresumed?: boolean } {
   const { cooking } = s.values;
   if (cooking.by === "mass") return { cookedMass: `${toText(cooking.mass)} g` };
-  return s.origin.yieldFactor === undefined ? {} : { yieldFactor: s.origin.yieldFactor.toString() };
+  if (cooking.presumed) return { yieldFactor: toText(cooking.factor), yieldPresumed: true };
+  return s.origin.yieldFactor === undefined ? {} : { yieldFactor: toText(exact(s.origin.yieldFactor)) };
 }

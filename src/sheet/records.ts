@@ -110,8 +110,8 @@ function weights(s: Sheet, i: number, head: TidyRow, want: Wanted): TidyRow[] {
   if (grams && want.has("mass"))
     rows.push({ ...head, what: head.what ?? "raw", component: "mass", ...pointRow(grams, "g") });
   if (!amount || !want.has("amount")) return rows;
-  for (const { exact, unit } of amount.parts ?? [amount])
-    rows.push({ ...head, what: head.what ?? "written", component: "amount", ...pointRow(exact, unit) });
+  for (const { value, unit } of amount.parts ?? [amount])
+    rows.push({ ...head, what: head.what ?? "written", component: "amount", ...pointRow(value, unit) });
   return rows;
 }
 

@@ -2,7 +2,7 @@ import type { FoodTable } from "../food/table.ts";
 import type { Measures } from "../measure/measures.ts";
 import { collect, type Fault, kindOf, throwIfAny } from "../number/error.ts";
 import { fieldsGiven } from "../number/fields.ts";
-import { equals, exact, ONE, type Value } from "../number/fraction.ts";
+import { equals, exact, isZero, ONE, toText, type Value, ZERO } from "../number/fraction.ts";
 import type { Line, LineInput, Recipe, RecipeInput, RecipeNote, WrittenAmount } from "../recipe/document.ts";
 import { sheet } from "./build.ts";
 import { checkSheet } from "./given.ts";
@@ -28,7 +28,10 @@ export interface Changes {
   /** Keys in their new order; lines not named keep theirs, after those that are. */
   readonly order?: readonly string[];
   readonly portions?: Value;
-  /** Mass of what was cooked, or null to take the food as weighed in. */
+  /**
+   * Mass of what was cooked, or null to take the food as weighed in. Unless told, a mass that was weighed
+   * becomes the yield factor that it implied, presumed, where what is cooked changes.
+   */
   readonly cookedMass?: WrittenAmount | null;
   readonly yieldFactor?: Value | null;
   readonly measures?: Measures;
@@ -75,9 +78,34 @@ export function revise(s: Sheet, changes: Changes): Sheet {
     for (const key of keys) collect(faults, [field, key], () => s.plan.indexOf(key));
   }
   const { foods, recipes } = s.plan;
-  const changed = collect(faults, [], () => sheet(changedDocument(s, changes), foods, { recipes }));
+  const build = (document: RecipeInput): Sheet => sheet(document, foods, { recipes });
+  const changed = collect(faults, [], () => build(changedDocument(s, changes)));
   throwIfAny(faults.map((each) => ofTheMethod(each, changes)));
-  return changed ? s.rebuilt(changed) : s;
+  if (!changed) return s;
+  const isTold = changes.cookedMass !== undefined || changes.yieldFactor !== undefined;
+  return s.rebuilt(isTold || isPotSame(s, changed) ? changed : build(withImpliedYield(s, changed)));
+}
+
+/** Whether the same foods go into the pot, as much of each. */
+function isPotSame(a: Sheet, b: Sheet): boolean {
+  const pot = ({ plan, values }: Sheet): string =>
+    plan.lines
+      .flatMap(({ line, source }, i) => {
+        const grams = values.grams[i] ?? ZERO;
+        return line.added === "serving" || isZero(grams) ? [] : `${source.id} ${toText(grams)}`;
+      })
+      .sort()
+      .join("\n");
+  return pot(a) === pot(b);
+}
+
+/** What is cooked of other lines was never weighed: they yield what the earlier ones did, presumed. */
+function withImpliedYield(before: Sheet, after: Sheet): RecipeInput {
+  const { cooking } = after.values;
+  const document = toRecipe(after);
+  if (cooking.by === "factor") return document;
+  const { cookedMass: _, ...rest } = document;
+  return { ...rest, yieldFactor: toText(before.masses.yieldFactor), yieldPresumed: true };
 }
 
 /** A method that was not changed is at fault because a line went that it names: what to change is the method. */
@@ -140,11 +168,11 @@ function keysNamed({
 
 function changedDocument(s: Sheet, changes: Changes): RecipeInput {
   const written = toRecipe(s);
-  const { cookedMass, yieldFactor, method, notes, ...rest } = written;
+  const { cookedMass, yieldFactor, yieldPresumed, method, notes, ...rest } = written;
   const said = { method, notes, ...given({ method: changes.method, notes: changes.notes }) };
   const cooked =
     changes.cookedMass === undefined && changes.yieldFactor === undefined
-      ? { cookedMass, yieldFactor }
+      ? { cookedMass, yieldFactor, yieldPresumed }
       : changes;
   return {
     ...rest,
@@ -156,6 +184,7 @@ function changedDocument(s: Sheet, changes: Changes): RecipeInput {
     ...(said.notes == null ? {} : { notes: said.notes }),
     ...(cooked.cookedMass == null ? {} : { cookedMass: cooked.cookedMass }),
     ...(cooked.yieldFactor == null ? {} : { yieldFactor: cooked.yieldFactor }),
+    ...("yieldPresumed" in cooked && cooked.yieldPresumed ? { yieldPresumed: true } : {}),
   };
 }
 

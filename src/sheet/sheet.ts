@@ -1,20 +1,9 @@
-import type { Decimal } from "decimal.js";
 import { type ComponentId, isComponentId } from "../food/components.ts";
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
 import { fault, kindOf } from "../number/error.ts";
 import { checkFields } from "../number/fields.ts";
-import {
-  exact,
-  type Fraction,
-  fraction,
-  isZero,
-  ONE,
-  over,
-  toDecimal,
-  type Value,
-  ZERO,
-} from "../number/fraction.ts";
+import { exact, type Fraction, fraction, isZero, ONE, over, type Value, ZERO } from "../number/fraction.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
 import type { Language } from "../table/language.ts";
 import { readLanguage } from "../table/readLanguage.ts";
@@ -41,7 +30,7 @@ import type { Mark } from "./source.ts";
 import { figuresTable, linesTable, ownTables } from "./tables.ts";
 import { constantTally, type Tally } from "./tally.ts";
 import { Totals } from "./totals.ts";
-import { type Masses, massesOf, type Values } from "./values.ts";
+import { isPresumed, type Masses, massesOf, type Values } from "./values.ts";
 import type { WaterChange } from "./water.ts";
 
 /** One line of a sheet, in grams. */
@@ -55,8 +44,7 @@ export interface SheetLine {
   /** The amount as it stands now, in the unit it was written in. */
   readonly amount: Amount;
   /** Edible portion for the batch. */
-  readonly grams: Decimal;
-  readonly exactGrams: Fraction;
+  readonly grams: Fraction;
   readonly scaling: Scaling;
   readonly part: string | undefined;
   readonly added: "cooking" | "serving";
@@ -115,8 +103,8 @@ export class Sheet extends Shown {
     return this.plan.recipe;
   }
 
-  get portions(): Decimal {
-    return toDecimal(this.values.portions);
+  get portions(): Fraction {
+    return this.values.portions;
   }
 
   get lines(): readonly SheetLine[] {
@@ -126,7 +114,7 @@ export class Sheet extends Shown {
 
   #lineAt(i: number): SheetLine {
     const { line, source, nested } = this.plan.lines[i] as PlanLine;
-    const exactGrams = this.values.grams[i] ?? ZERO;
+    const grams = this.values.grams[i] ?? ZERO;
     return {
       key: line.key,
       name: source.name,
@@ -134,8 +122,7 @@ export class Sheet extends Shown {
       food: source.food?.input.id,
       nested,
       amount: this.#amount(i),
-      grams: toDecimal(exactGrams),
-      exactGrams,
+      grams,
       scaling: line.scaling,
       part: line.part,
       added: line.added,
@@ -144,9 +131,9 @@ export class Sheet extends Shown {
   }
 
   /** Grams: of the batch as weighed in, of the batch as eaten, and of one portion as eaten. */
-  get mass(): { readonly raw: Decimal; readonly cooked: Decimal; readonly portion: Decimal } {
+  get mass(): { readonly raw: Fraction; readonly cooked: Fraction; readonly portion: Fraction } {
     const { raw, cooked } = this.masses;
-    return { raw: toDecimal(raw), cooked: toDecimal(cooked), portion: toDecimal(this.portionMass) };
+    return { raw, cooked, portion: this.portionMass };
   }
 
   /** What one line brings of a component to the batch as eaten. Throws `line-unknown`, `component-unknown`. */
@@ -179,11 +166,13 @@ export class Sheet extends Shown {
       const message = "the recipe has no mass, so 100 g of it cannot be told";
       throw fault("sheet-empty", message, "give a line an amount above 0");
     }
-    return this.total(id).share(over(fraction(100n), cooked));
+    const tally = this.total(id).share(over(fraction(100n), cooked));
+    return isPresumed(this.values) ? tally.derivedFrom(this.#inPot) : tally;
   }
 
   /**
-   * A sheet with other amounts, by line key, in any unit that the line can be measured in.
+   * A sheet with other amounts, by line key, in any unit that the line can be measured in. A cooked mass
+   * that was weighed becomes the yield factor that it implied, presumed, where what is cooked weighs otherwise.
    *
    * Throws one error with every fault: `line-unknown`, and the codes of amounts.
    */
@@ -299,6 +288,12 @@ export class Sheet extends Shown {
   /** @internal What cooking does to water. */
   get water(): WaterChange {
     return this.#totals.water;
+  }
+
+  get #inPot(): readonly string[] {
+    return this.plan.lines.flatMap(({ line }, i) =>
+      line.added === "cooking" && !isZero(this.values.grams[i] ?? ZERO) ? line.key : [],
+    );
   }
 
   /** @internal */

@@ -13,15 +13,15 @@ import type { Tally } from "./tally.ts";
 export function tallyFigure(tally: Tally, how: FigureHow = {}): Figure {
   const tone = toneOf(tally);
   if (tone === "unknown") return figure(null, how);
-  return tone === "between" ? endsFigure(tally, how) : figure(tally.exact, { ...how, tone });
+  return tone === "between" ? endsFigure(tally, how) : figure(tally.value, { ...how, tone });
 }
 
 /** A tally as {@link tallyFigure} shows it, its letter left to a column of marks: see {@link marksOf}. */
 export function plainFigure(tally: Tally, how: FigureHow = {}): Figure {
   const shown = tallyFigure(tally, how);
   const isLetter =
-    MARKED.some((tone) => tone === shown.tone) && (shown.tone !== "trace" || tally.exact.n !== 0n);
-  return isLetter ? { ...figure(tally.exact, how), tone: shown.tone } : shown;
+    MARKED.some((tone) => tone === shown.tone) && (shown.tone !== "trace" || tally.value.n !== 0n);
+  return isLetter ? { ...figure(tally.value, how), tone: shown.tone } : shown;
 }
 
 const MARKED = ["trace", "borrowed", "calculated", "derived", "presumed"] as const;
@@ -31,7 +31,7 @@ const MARKED = ["trace", "borrowed", "calculated", "derived", "presumed"] as con
  * it, or of all where there is none of it. A tally itself names every line.
  */
 export function marksOf(tally: Tally): readonly Tone[] {
-  const isNone = tally.exact.n === 0n;
+  const isNone = tally.value.n === 0n;
   const brings = (key: string): boolean => isNone || !tally.nil.includes(key);
   return MARKED.filter((kind) => tally[kind].some(brings));
 }
@@ -55,7 +55,7 @@ export function marksColumn(
 
 /** The ends of a tally, whatever its bound: those that there are. */
 export function endsFigure(
-  { exact: value, ends: { low, high } }: Pick<Tally, "exact" | "ends">,
+  { value, ends: { low, high } }: Pick<Tally, "value" | "ends">,
   how: FigureHow = {},
 ): Figure {
   if (low && high) return rangeFigure(value, low, high, how);
@@ -64,8 +64,8 @@ export function endsFigure(
 }
 
 /** Whether the ends tell more than the bound does: the most is known, or the value is a middle figure. */
-export function hasEnds({ bound, ranged, exactMost }: Tally): boolean {
-  return exactMost !== undefined || (ranged.length > 0 && bound !== "unknown");
+export function hasEnds({ bound, ranged, most }: Tally): boolean {
+  return most !== undefined || (ranged.length > 0 && bound !== "unknown");
 }
 
 /** The weakest thing that must be said of a tally. */

@@ -91,7 +91,7 @@ export function nestedSource(id: string, nested: Sheet, shares: Shares): Source 
 
 function sheetSource(id: string, asEaten: Sheet, left: Shares): Source {
   const kept = (component: ComponentId): Fraction => (component === "water" && left.get(component)) || ONE;
-  const values = componentIds.map((each) => times(asEaten.per100g(each).exact, kept(each)));
+  const values = componentIds.map((each) => times(asEaten.per100g(each).value, kept(each)));
   return {
     ...{ id, name: asEaten.name, state: undefined, food: undefined, left, cookings: [], asEaten },
     ...overOneScale(values),

@@ -18,6 +18,7 @@ import {
   tallyFigure,
 } from "./show.ts";
 import type { Tally } from "./tally.ts";
+import { isPresumed } from "./values.ts";
 import { driedNote } from "./water.ts";
 
 /** Headings of the groups of components, in the order they are shown. */
@@ -40,13 +41,16 @@ function writtenAmount(s: Sheet, i: number, language: Language): string {
   return line.weighed === "as-purchased" ? say(language, "{amount} as purchased", { amount: shown }) : shown;
 }
 
+const PRESUMED =
+  "the yield is presumed: it is that of an earlier weighing, and what is cooked has changed since; weigh the cooked dish again";
+
 /** What goes into the batch: line, state, amount, grams, how it scales. */
 export function linesTable(s: Sheet, language: Language = britishEnglish): Table {
   const rows = s.lines.map((line, i) => [
     say(language, line.name),
     say(language, line.state ?? ""),
     writtenAmount(s, i, language),
-    figure(line.exactGrams, { language }),
+    figure(line.grams, { language }),
     line.scaling === "held" ? (line.part ?? "") : say(language, line.scaling),
   ]);
   const { raw, cooked } = s.masses;
@@ -65,7 +69,10 @@ export function linesTable(s: Sheet, language: Language = britishEnglish): Table
       { key: "grams", heading: say(language, "Mass"), unit: say(language, "g"), align: "end" },
       { key: "scaling", heading: say(language, "Scaling") },
     ],
-    notes: measuresNote(s.values.amounts, language),
+    notes: [
+      ...measuresNote(s.values.amounts, language),
+      ...(isPresumed(s.values) ? [say(language, PRESUMED)] : []),
+    ],
     rows: [
       ...rows,
       mass("As weighed in", raw),

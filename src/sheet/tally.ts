@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { type MarkKind, markKinds } from "../food/figure.ts";
 import { fault } from "../number/error.ts";
 import {
@@ -12,10 +11,8 @@ import {
   ONE,
   over,
   plus,
-  ratioToDecimal,
   sum,
   times,
-  toDecimal,
   toText,
   type Value,
 } from "../number/fraction.ts";
@@ -79,8 +76,7 @@ export class Tally implements Marks {
   #endsOrHow: Ends | (() => Ends) | undefined;
   /** What a formula that failed says instead; a tally never does. */
   declare readonly failed?: never;
-  #exact: Fraction | undefined;
-  #value: Decimal | undefined;
+  #value: Fraction | undefined;
 
   /** @internal */
   constructor(
@@ -107,12 +103,6 @@ export class Tally implements Marks {
     return this.#marksOrHow;
   }
 
-  /** The value as an exact fraction, in `unit`. */
-  get exact(): Fraction {
-    this.#exact ??= fraction(this.#n, this.#d);
-    return this.#exact;
-  }
-
   /** @internal The value as it was summed, not in lowest terms: all that a double is made of. */
   get ratio(): Ratio {
     return { n: this.#n, d: this.#d };
@@ -125,23 +115,16 @@ export class Tally implements Marks {
 
   /** @internal Whether the value is its own ends: nothing that it is made of widens it. */
   get isPoint(): boolean {
-    if (this.#bound !== undefined) return false;
-    const { missing, trace, below, ranged } = this.#marks;
-    return missing.length + trace.length + below.length + ranged.length === 0;
+    return this.#bound === undefined && WIDENS.every((kind) => this.#marks[kind].length === 0);
   }
 
-  /** The value's decimal face, to 34 significant digits, in `unit`. */
-  get value(): Decimal {
-    this.#value ??= ratioToDecimal(this.#n, this.#d);
+  /** The value, in `unit`. */
+  get value(): Fraction {
+    this.#value ??= fraction(this.#n, this.#d);
     return this.#value;
   }
 
   /** Share of the mass, 0 to 1, whose figures are known; read it together with `missing`. */
-  get massCoverage(): Decimal {
-    return toDecimal(this.coverage);
-  }
-
-  /** @internal */
   get coverage(): Fraction {
     return this.#covered();
   }
@@ -152,34 +135,28 @@ export class Tally implements Marks {
   }
 
   /** The least that it can be by what is known; nothing where nothing says. */
-  get least(): Decimal | undefined {
-    return decimal(this.ends.low);
-  }
-  get exactLeast(): Fraction | undefined {
+  get least(): Fraction | undefined {
     return this.ends.low;
   }
 
   /** The most that it can be; nothing where a line is silent, or a trace. */
-  get most(): Decimal | undefined {
-    return decimal(this.ends.high);
-  }
-  get exactMost(): Fraction | undefined {
+  get most(): Fraction | undefined {
     return this.ends.high;
   }
 
   /** @internal Asked for only where something widens the value: a total of plain figures is its own ends. */
   get ends(): Ends {
     if (typeof this.#endsOrHow === "function") {
-      this.#endsOrHow = this.isPoint ? endsOfBound(this.exact, "exact") : this.#endsOrHow();
+      this.#endsOrHow = this.isPoint ? endsOfBound(this.value, "exact") : this.#endsOrHow();
     }
-    return this.#endsOrHow ?? endsOfBound(this.exact, this.bound);
+    return this.#endsOrHow ?? endsOfBound(this.value, this.bound);
   }
 
   get bound(): Bound {
     if (this.#bound !== undefined) return this.#bound;
     const { missing, trace, below, ranged } = this.#marks;
     if (missing.length > 0 && this.#covered().n === 0n) return "unknown";
-    if (ranged.length > 0) return boundOfEnds(this.exact, this.ends, below.length > 0);
+    if (ranged.length > 0) return boundOfEnds(this.value, this.ends, below.length > 0);
     return missing.length + trace.length + below.length > 0 ? "at-least" : "exact";
   }
 
@@ -219,6 +196,23 @@ export class Tally implements Marks {
     return new Tally(n, d, this.unit, this.#marksOrHow, this.#covered, this.#bound, ends);
   }
 
+  /** @internal The same tally, reckoned from what nobody measured of some lines. */
+  derivedFrom(lines: readonly string[]): Tally {
+    const marks = (): KeptMarks => ({
+      ...this.#marks,
+      derived: [...new Set([...this.#marks.derived, ...lines])],
+    });
+    return new Tally(
+      this.#n,
+      this.#d,
+      this.unit,
+      marks,
+      this.#covered,
+      this.#bound,
+      this.#endsOrHow && ((): Ends => this.ends),
+    );
+  }
+
   /** @internal The same tally with its lines named from one floor up: `pot/oats`. */
   within(dish: string): Tally {
     const marks = makeMarks((kind) => this.#marks[kind].map((key) => `${dish}/${key}`));
@@ -231,7 +225,7 @@ export class Tally implements Marks {
     const b = this.#operand(other, this.unit);
     sameUnit(this, b, "added to");
     const bound = (): Bound => boundOfSum(this.bound, b.bound);
-    return this.#with(b, plus(this.exact, b.exact), this.unit, bound, () => sumOf([this.ends, b.ends]));
+    return this.#with(b, plus(this.value, b.value), this.unit, bound, () => sumOf([this.ends, b.ends]));
   }
 
   /** This less another of the same unit: at least less at least may be anything. Throws as {@link plus}. */
@@ -239,23 +233,23 @@ export class Tally implements Marks {
     const b = this.#operand(other, this.unit);
     sameUnit(this, b, "taken from");
     const bound = (): Bound => boundOfSum(this.bound, opposite(b.bound));
-    return this.#with(b, minus(this.exact, b.exact), this.unit, bound, () => lessOf(this.ends, b.ends));
+    return this.#with(b, minus(this.value, b.value), this.unit, bound, () => lessOf(this.ends, b.ends));
   }
 
   /** This times a number, or another tally; units multiply and cancel: g × kcal is `g·kcal`, g × GBP/g is `GBP`. */
   times(other: Tally | Value): Tally {
     const b = this.#operand(other, "");
     const unit = unitOfProduct(this.unit, b.unit);
-    const bound = (): Bound => boundOfProduct(this.bound, this.exact, b.bound, b.exact);
-    return this.#with(b, times(this.exact, b.exact), unit, bound, () => productOf(this.ends, b.ends));
+    const bound = (): Bound => boundOfProduct(this.bound, this.value, b.bound, b.value);
+    return this.#with(b, times(this.value, b.value), unit, bound, () => productOf(this.ends, b.ends));
   }
 
   /** This divided by a number or another tally; of like units the result is a plain number. Throws `number-zero-denominator`. */
   over(other: Tally | Value): Tally {
     const b = this.#operand(other, "");
     const unit = unitOfQuotient(this.unit, b.unit);
-    const bound = (): Bound => boundOfQuotient(this.bound, this.exact, b.bound, b.exact);
-    return this.#with(b, over(this.exact, b.exact), unit, bound, () => quotientOf(this.ends, b.ends));
+    const bound = (): Bound => boundOfQuotient(this.bound, this.value, b.bound, b.value);
+    return this.#with(b, over(this.value, b.value), unit, bound, () => quotientOf(this.ends, b.ends));
   }
 
   #operand(other: Tally | Value, unit: string): Tally {
@@ -289,12 +283,12 @@ export class Tally implements Marks {
     const { low, high } = this.ends;
     const { nil: _, ...marks } = makeMarks((kind) => this.#marks[kind]);
     return {
-      value: toText(this.exact),
+      value: toText(this.value),
       unit: this.unit,
       bound: this.bound,
       least: low === undefined ? null : toText(low),
       most: high === undefined ? null : toText(high),
-      massCoverage: toText(this.#covered()),
+      coverage: toText(this.#covered()),
       complete: this.complete,
       ...marks,
     };
@@ -311,10 +305,6 @@ const WIDENS = ["missing", "trace", "below", "ranged"] as const;
 
 /** The marks of what is plainly known. */
 export const NO_MARKS: KeptMarks = /* @__PURE__ */ makeMarks(() => NONE);
-
-function decimal(end: Fraction | undefined): Decimal | undefined {
-  return end && toDecimal(end);
-}
 
 function sameList(a: readonly string[], b: readonly string[]): boolean {
   return a === b || (a.length === b.length && a.every((each, i) => each === b[i]));
@@ -338,7 +328,7 @@ export interface TallyData extends Marks {
   readonly bound: Bound;
   readonly least: string | null;
   readonly most: string | null;
-  readonly massCoverage: string;
+  readonly coverage: string;
   readonly complete: boolean;
 }
 
@@ -352,7 +342,7 @@ export function combine(
   coverage?: () => Fraction,
 ): Tally {
   const counted = terms.filter(([, weight]) => !isZero(weight));
-  const value = sum(counted.map(([tally, weight]) => times(tally.exact, weight)));
+  const value = sum(counted.map(([tally, weight]) => times(tally.value, weight)));
   const marks = makeMarks((kind) => [...new Set(counted.flatMap(([tally]) => tally[kind]))]);
   const covered =
     coverage ?? ((): Fraction => counted.reduce((all, [tally]) => least(all, tally.coverage), ONE));

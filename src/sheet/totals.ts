@@ -129,7 +129,7 @@ export class Totals {
 
   #leaveWater(): Tally {
     const { raw } = this.#masses;
-    const left = plus(this.brought("water").exact, this.water.change);
+    const left = plus(this.brought("water").value, this.water.change);
     // Looked up when first asked for: recipes nested wide have more marks than anyone can list.
     const [plan, values, water] = [this.#plan, this.#values, this.water];
     const marks = (): readonly LineMark[] => asEaten(plan, values, componentIndex("water"), water);

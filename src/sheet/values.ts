@@ -5,7 +5,7 @@ import type { SheetPlan } from "./plan.ts";
 
 /** How the cooked mass is known: as a factor of the raw mass, or as a mass on the scale. */
 export type Cooking =
-  | { readonly by: "factor"; readonly factor: Fraction }
+  | { readonly by: "factor"; readonly factor: Fraction; readonly presumed?: boolean }
   | { readonly by: "mass"; readonly mass: Fraction };
 
 /** What tells one version of a sheet from another. */
@@ -29,6 +29,16 @@ export interface Masses {
   readonly change: Fraction;
   /** Cooked ÷ raw mass of what is cooked. */
   readonly yieldFactor: Fraction;
+}
+
+/** A mass that was weighed is of what was weighed: of anything else only the yield that it implied is known, presumed. */
+export function impliedYield(cooking: Cooking, { yieldFactor }: Masses): Cooking {
+  return cooking.by === "factor" ? cooking : { by: "factor", factor: yieldFactor, presumed: true };
+}
+
+/** Whether the cooked mass is reckoned from a yield that nobody measured. */
+export function isPresumed({ cooking }: Values): boolean {
+  return cooking.by === "factor" && cooking.presumed === true;
 }
 
 /** Refuses a cooked mass of nothing cooked, which would be made out of nothing. Throws `recipe-malformed`. */

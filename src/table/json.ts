@@ -10,7 +10,7 @@ import { type Fraction, toText } from "../number/fraction.ts";
  * ```ts
  * const s = sheet({ name: "Oats", portions: 3, lines: [{ food: "oats-rolled-dry", amount: "100 g" }] }, starterFoods);
  * const { sheet: third, factor } = scale(s, { factor: "1/3" });
- * console.log(JSON.stringify(third.lines.map(({ key, exactGrams }) => ({ key, exactGrams })), asJson)); // => [{"key":"oats-rolled-dry","exactGrams":"100/3"}]
+ * console.log(JSON.stringify(third.lines.map(({ key, grams }) => ({ key, grams })), asJson)); // => [{"key":"oats-rolled-dry","grams":"100/3"}]
  * ```
  */
 export function asJson(_key: string, value: unknown): unknown {
@@ -23,7 +23,9 @@ export function asJson(_key: string, value: unknown): unknown {
 }
 
 function isFraction(value: object): value is Fraction {
-  return "n" in value && "d" in value && typeof value.n === "bigint" && typeof value.d === "bigint";
+  return (
+    "n" in value && "d" in value && typeof value.n === "bigint" && typeof value.d === "bigint" && value.d > 0n
+  );
 }
 
 function isPlain(value: object): boolean {

@@ -17,7 +17,7 @@ import { lenders } from "../../src/food/lend.ts";
 import type { BorrowBasis } from "../../src/food/lending.ts";
 import type { FoodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { compare, exact, toDecimal } from "../../src/number/fraction.ts";
+import { compare, exact } from "../../src/number/fraction.ts";
 import { between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { figure } from "../../src/table/figure.ts";
@@ -54,7 +54,7 @@ function hide(food: FoodInput): FoodInput {
   return { ...food, per100g };
 }
 
-const number = (food: FoodInput, id: ComponentId): number => toDecimal(readFigure(food, id).value).toNumber();
+const number = (food: FoodInput, id: ComponentId): number => readFigure(food, id).value.toNumber();
 
 function trialsOf(id: string, foods: FoodTable, basis?: BorrowBasis): Trial[] {
   const whole = foods.get(id);
@@ -120,12 +120,12 @@ function rangeRow(group: ComponentGroup): readonly Cell[] {
       (c) => components[c].group === group && !kept.has(c) && whole.per100g[c] !== undefined,
     );
     return hiddenIds.map((c) => {
-      const { exactLeast, exactMost } = between(s, c);
+      const { least, most } = between(s, c);
       const hidden = readFigure(whole, c).value;
-      const limited = exactMost !== undefined;
+      const limited = most !== undefined;
       return {
         limited,
-        held: limited && compare(exactLeast, hidden) <= 0 && compare(hidden, exactMost) <= 0,
+        held: limited && compare(least, hidden) <= 0 && compare(hidden, most) <= 0,
       };
     });
   });

@@ -42,7 +42,7 @@ for (const moving of [2, 4, 8, 16, 200]) {
   describe(`a fit of ${moving} adjustable lines`, () => {
     bench(
       "fit, exact",
-      inTurn(all, ({ sheet, demands }) => fit(sheet, demands).exactFactor),
+      inTurn(all, ({ sheet, demands }) => fit(sheet, demands).factor),
       budget,
     );
     bench(

@@ -7,16 +7,14 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
+import { entries } from "../../entries.ts";
 import { root, sourceFiles } from "../sources.ts";
 import { docstringExamples, examplesIn } from "./extract.ts";
 import { type Load, play } from "./play.ts";
 import { headerFor, scopeOf } from "./scope.ts";
 
 const pages = ["README.md", "DEVELOPERS.md"];
-const publicNames = new Map([
-  ["steelyard", join(root, "src/index.ts")],
-  ["steelyard/foods", join(root, "src/foods.ts")],
-]);
+const publicNames = new Map(entries.map(({ name, file }) => [name, join(root, `src/${file}.ts`)]));
 
 const load: Load = (name) => {
   const path = publicNames.get(name) ?? name;
@@ -24,7 +22,7 @@ const load: Load = (name) => {
 };
 
 const files = sourceFiles();
-const faces = files.filter(({ path }) => path === "index.ts" || path === "foods.ts");
+const faces = files.filter(({ path }) => entries.some(({ file }) => path === `${file}.ts`));
 
 const ofPages = pages
   .filter((page) => existsSync(join(root, page)))

@@ -69,7 +69,7 @@ describe("amounts as a cook writes them", () => {
     expect(shown("1.25 kg", { decimal: "point" })).toBe("1.25 kg");
     expect(formatAmount(amount("1.25 kg"), { decimal: "comma" })).toBe("1,25 kg");
     expect(formatAmount(amount("1.125 kg"), { decimal: "comma" })).toBe("1,125 kg");
-    expect(amount("1,125 kg", { decimal: "comma" }).exact).toEqual(exact("1.125"));
+    expect(amount("1,125 kg", { decimal: "comma" }).value).toEqual(exact("1.125"));
   });
 
   it("writes in another language, and reads it back", () => {

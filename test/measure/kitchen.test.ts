@@ -143,7 +143,7 @@ describe("what a kitchen can measure", () => {
       // Nothing is rounded to 0 here, so a whole ounce is added and taken off again.
       const [below, above] = measurable("us", withExact(amount("1 oz"), plus(part, exact(1))), {
         each: 1,
-      }).map((m) => over(m.exact, exact("28.349523125")));
+      }).map((m) => over(m.value, exact("28.349523125")));
       const wanted = table.find(([to]) => hundredths <= to)?.[1];
       if (below === undefined) throw new Error("no neighbour");
       const from = plus(part, exact(1));
@@ -237,15 +237,15 @@ describe("neighbours", () => {
         const wanted = withExact(amount(`1 ${of}`), f);
         const base = (a: Amount): Fraction => gramsOf(a) ?? millilitresOf(a) ?? exact(0);
         const found = measurable(place, wanted, { each });
-        const sides = found.map((m) => compare(m.exact, base(wanted)));
+        const sides = found.map((m) => compare(m.value, base(wanted)));
         expect(sides).toEqual([...sides].sort());
         expect(sides.filter((side) => side > 0)).toHaveLength(each);
         expect(sides.filter((side) => side === 0).length).toBeLessThanOrEqual(1);
         found.forEach((m, i) => {
-          expect(base(m.amount)).toEqual(m.exact);
-          expect(isZero(m.exact)).toBe(false);
+          expect(base(m.amount)).toEqual(m.value);
+          expect(isZero(m.value)).toBe(false);
           const next = found[i + 1];
-          if (next) expect(compare(m.exact, next.exact)).toBe(-1);
+          if (next) expect(compare(m.value, next.value)).toBe(-1);
           expect(m.amount.parts?.length ?? 1).toBeLessThanOrEqual(2);
         });
       }),
@@ -282,7 +282,7 @@ describe("neighbours", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 6 * 48 * 48 }), fc.integer({ min: 1, max: 6 }), (at, each) => {
         const wanted = amount({ value: toText(fraction(BigInt(at), 2304n)), unit: "us cup" });
-        const found = measurable("us", wanted, { each }).map((m) => toText(over(m.exact, step)));
+        const found = measurable("us", wanted, { each }).map((m) => toText(over(m.value, step)));
         const below = grid.filter((g) => g < at).slice(-each);
         const same = grid.filter((g) => g === at);
         const above = grid.filter((g) => g > at).slice(0, each);
@@ -298,7 +298,7 @@ describe("neighbours", () => {
         const place = kitchen({ ...kitchens.metric, scale });
         const step = gramsOf(amount(scale)) ?? exact(1);
         const steps = measurable(place, withExact(amount("1 g"), f), { each: 3 }).map((m) =>
-          over(m.exact, step),
+          over(m.value, step),
         );
         for (const s of steps) expect(s.d).toBe(1n);
         steps.slice(1).forEach((s, i) => {

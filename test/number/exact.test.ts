@@ -130,18 +130,16 @@ describe("rounding", () => {
       "1300",
       "10",
     ]);
+    expect([exact("0.250").toFixed(), exact("1/3").toFixed()]).toEqual(["0.25", `${exact("1/3")}`]);
   });
 
-  it.each([-1, 1.5, 401, Number.NaN, Number.POSITIVE_INFINITY, "2", undefined, null])(
-    "refuses %s places",
-    (count) => {
-      for (const name of ["toFixed", "toDecimalPlaces", "toSignificantDigits"] as const) {
-        const error = errorOf(() => exact(1)[name](count as number));
-        expect([error.code, error.hint]).toEqual(["number-malformed", expect.stringMatching(/whole number/)]);
-      }
-      expect(errorOf(() => exact(1).toSignificantDigits(0)).code).toBe("number-malformed");
-    },
-  );
+  it.each([-1, 1.5, 401, Number.NaN, Number.POSITIVE_INFINITY, "2", null])("refuses %s places", (count) => {
+    for (const name of ["toFixed", "toDecimalPlaces", "toSignificantDigits"] as const) {
+      const error = errorOf(() => exact(1)[name](count as number));
+      expect([error.code, error.hint]).toEqual(["number-malformed", expect.stringMatching(/whole number/)]);
+    }
+    expect(errorOf(() => exact(1).toSignificantDigits(0)).code).toBe("number-malformed");
+  });
 });
 
 describe("as a float", () => {

@@ -4,6 +4,7 @@
  */
 import { existsSync, rmSync } from "node:fs";
 import { join } from "node:path";
+import { checkBuilt, timeImports } from "./built.ts";
 import { checkBrowser, checkFixtures, checkFoodsStayOut, checkNoSideEffects } from "./bundles.ts";
 import {
   checkConsumer,
@@ -16,7 +17,10 @@ import { checkContents } from "./contents.ts";
 import { installTarball, type Scratch } from "./install.ts";
 import { Failed, root, runTool } from "./run.ts";
 
-const checks: readonly (readonly [string, (scratch: Scratch) => string | Promise<string>])[] = [
+/** What a check has to say: a word or two beside its name, or lines below it. */
+type Said = string | readonly string[];
+
+const checks: readonly (readonly [string, (scratch: Scratch) => Said | Promise<Said>])[] = [
   [
     "publint finds nothing, in strict mode",
     ({ tarball, folder }) => runTool("publint", "publint", ["run", tarball, "--strict"], folder),
@@ -30,6 +34,8 @@ const checks: readonly (readonly [string, (scratch: Scratch) => string | Promise
   ["a strict CommonJS consumer compiles, and runs", checkRequiringConsumer],
   ["small programs stay small, and run without Node's names", checkFixtures],
   ["they run in Chromium, in a page and in a worker under a strict policy", checkBrowser],
+  ["what is taken from a built entry is no larger than from single files", checkBuilt],
+  ["importing takes a known time", timeImports],
   ["starter foods stay out of the main entry", checkFoodsStayOut],
   ["nothing happens on import", checkNoSideEffects],
 ];
@@ -54,8 +60,10 @@ async function main(): Promise<void> {
   try {
     for (const [name, check] of checks) {
       try {
-        const said = (await check(scratch)).trim();
-        console.log(`ok  ${name}${said && !said.includes("\n") ? ` (${said})` : ""}`);
+        const said = await check(scratch);
+        const beside = typeof said === "string" ? said.trim() : "";
+        console.log(`ok  ${name}${beside && !beside.includes("\n") ? ` (${beside})` : ""}`);
+        if (typeof said !== "string") for (const line of said) console.log(`      ${line}`);
       } catch (error) {
         process.exitCode = 1;
         console.error(

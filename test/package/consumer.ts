@@ -2,6 +2,7 @@ import { cpSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import ts from "typescript";
+import { entries } from "../../entries.ts";
 import type { Scratch } from "./install.ts";
 import { Failed, run, runTool } from "./run.ts";
 
@@ -52,11 +53,10 @@ export function checkValues({ folder, manifest }: Scratch): string {
 export function checkRequire({ folder, manifest }: Scratch): string {
   const { name } = manifest;
   const script = `
-    const face = require("${name}");
-    const foods = require("${name}/foods");
+    const counts = ${JSON.stringify(entries.map((entry) => entry.name))}.map((name) => Object.keys(require(name)).length);
     import("${name}").then((imported) => {
-      if (imported.SteelyardError !== face.SteelyardError) throw new Error("two copies of one class");
-      console.log(Object.keys(face).length, "and", Object.keys(foods).length, "exports");
+      if (imported.SteelyardError !== require("${name}").SteelyardError) throw new Error("two copies of one class");
+      console.log(counts.join(" and "), "exports");
     });`;
   return run(process.execPath, ["--no-warnings", "--input-type=commonjs", "--eval", script], folder);
 }

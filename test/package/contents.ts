@@ -3,6 +3,7 @@ import { builtinModules } from "node:module";
 import { join } from "node:path";
 import markdownIt, { type Token } from "markdown-it";
 import ts from "typescript";
+import { entries } from "../../entries.ts";
 import type { Scratch } from "./install.ts";
 import { Failed } from "./run.ts";
 
@@ -36,7 +37,11 @@ export function checkContents({ installed, manifest }: Scratch): string {
     const host = hostNameIn(source);
     if (host) throw new Failed(`dist/${file} uses ${host}`);
   }
-  for (const needed of [...scripts.map((file) => `${file}.map`), "index.d.ts", "foods.d.ts"]) {
+  for (const needed of [
+    ...scripts.map((file) => `${file}.map`),
+    ...entries.map(({ file }) => `${file}.d.ts`),
+    "zod.LICENSE",
+  ]) {
     if (!files.includes(needed)) throw new Failed(`dist/${needed} is missing from the tarball`);
   }
   for (const needed of ["README.md", "LICENSE", "CHANGELOG.md"]) {

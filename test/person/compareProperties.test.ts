@@ -174,11 +174,9 @@ describe("a share", () => {
         once.forEach(({ references, uppers }, i) => {
           const held = [...references, ...uppers];
           const more = [...(twice[i]?.references ?? []), ...(twice[i]?.uppers ?? [])];
-          held.forEach(({ exactShare, bound }, k) => {
+          held.forEach(({ share, bound }, k) => {
             expect(more[k]?.bound).toBe(bound);
-            expect(more[k]?.exactShare && toText(more[k].exactShare)).toBe(
-              exactShare && toText(times(exactShare, exact(2))),
-            );
+            expect(more[k]?.share && toText(more[k].share)).toBe(share && toText(times(share, exact(2))));
           });
         });
       }),
@@ -195,11 +193,9 @@ describe("a share", () => {
         const turned = compare({ b, a }, day);
         together.rows.forEach(({ reference }, i) => {
           const [x, y] = [ca.rows[i]?.reference, cb.rows[i]?.reference];
-          if (!reference || !x?.exactShare || !y?.exactShare) return;
-          expect(reference.exactShare && toText(reference.exactShare)).toBe(
-            toText(plus(x.exactShare, y.exactShare)),
-          );
-          expect(turned.rows[i]?.reference?.exactShare).toEqual(reference.exactShare);
+          if (!reference || !x?.share || !y?.share) return;
+          expect(reference.share && toText(reference.share)).toBe(toText(plus(x.share, y.share)));
+          expect(turned.rows[i]?.reference?.share).toEqual(reference.share);
         });
       }),
       { numRuns: 30 },
@@ -253,8 +249,8 @@ describe("what a portion can hold, least and most", () => {
           for (const id of ids) {
             const range = between(s, id, { where: "portion", like: () => [] });
             const { low, high } = portion.ends(id);
-            expect(low && toText(low), id).toBe(toText(range.exactLeast));
-            expect(high && toText(high), id).toBe(range.exactMost && toText(range.exactMost));
+            expect(low && toText(low), id).toBe(toText(range.least));
+            expect(high && toText(high), id).toBe(range.most && toText(range.most));
           }
         }
       }),

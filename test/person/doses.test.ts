@@ -347,7 +347,7 @@ describe("demands from a person", () => {
         if (!made) return;
         for (const { of, most } of limits) {
           if (of === undefined || of === "mass" || most === undefined) continue;
-          expect(exact(most).gte(made.portion(of).exact), of).toBe(true);
+          expect(exact(most).gte(made.portion(of).value), of).toBe(true);
         }
       }),
       { numRuns: 25 },
@@ -364,7 +364,7 @@ describe("a verdict on a dose", () => {
         for (const { people } of check.rows.filter(({ of }) => of === "iodine")) {
           for (const { level, verdict, least, most } of people) {
             // 10 g of it in a portion: a tenth of what 100 g hold.
-            const past = (end: number): boolean => level.value.lessThan(end / 10);
+            const past = (end: number): boolean => level.value.lt(end / 10);
             expect(verdict).toBe(past(low) ? "past" : past(high) ? "may-be-past" : "under");
             expect(least.times(level.value).toNumber()).toBeCloseTo(low / 10, 6);
             expect(most?.times(level.value).toNumber()).toBeCloseTo(high / 10, 6);

@@ -77,12 +77,12 @@ const crew: readonly PersonInput[] = [
 function ofMeal(plan: Plan, meal: string, people: readonly string[]): unknown {
   const [dish] = plan.meals.find(({ id }) => id === meal)?.dishes.values() ?? [];
   return {
-    batch: dish?.batch.lines.map((line) => line.exactGrams),
-    pots: dish?.pots.map((pot) => pot.sheet.lines.map((line) => line.exactGrams)),
+    batch: dish?.batch.lines.map((line) => line.grams),
+    pots: dish?.pots.map((pot) => pot.sheet.lines.map((line) => line.grams)),
     portions: people.map((person) => {
-      const { status, exactFactor, dishes, drift } = plan.portion(person, meal);
-      const lines = [...dishes.values()].flatMap((s) => s.lines.map((line) => line.exactGrams));
-      return { status, exactFactor, lines, off: drift?.demands.map(({ exactOff }) => exactOff) };
+      const { status, factor, dishes, drift } = plan.portion(person, meal);
+      const lines = [...dishes.values()].flatMap((s) => s.lines.map((line) => line.grams));
+      return { status, factor, lines, off: drift?.demands.map(({ off }) => off) };
     }),
   };
 }
@@ -115,7 +115,7 @@ describe("someone who is away for a meal", () => {
           expect(ofMeal(plan, other, everyone)).toEqual(ofMeal(all, other, everyone));
           for (const person of gone) {
             const portion = plan.portion(person, meal);
-            expect([portion.status, portion.dishes.size, portion.exactFactor.n]).toEqual(["away", 0, 0n]);
+            expect([portion.status, portion.dishes.size, portion.factor.n]).toEqual(["away", 0, 0n]);
           }
           expect(plan.unmet.map(({ status }) => status)).not.toContain("away");
         },

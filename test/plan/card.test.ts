@@ -392,9 +392,9 @@ describe("personCard", () => {
   });
 
   it("says what to take of a pot that several eat from, and no such thing of a pot for one", () => {
-    const { exactGrams } = plan.dish("breakfast", "pot").serving("cox");
+    const { grams } = plan.dish("breakfast", "pot").serving("cox");
     const share = row(card(), "Share of the pot, cooked");
-    expect(share.slice(0, 2)).toEqual(["Share of the pot, cooked", `${fixedText(exactGrams, 0)} g`]);
+    expect(share.slice(0, 2)).toEqual(["Share of the pot, cooked", `${fixedText(grams, 0)} g`]);
     const alone = portionPlan({
       meals: [{ id: "m", dishes: campPlan().dish("breakfast", "pot").batch }],
       people: [{ id: "cox", demands: {} }],

@@ -60,11 +60,11 @@ const quantities: readonly (readonly [string, (s: Sheet) => Fraction])[] = [
   ["raw", (s) => s.masses.raw],
   ["cooked", (s) => s.masses.cooked],
   ...(["energy", "protein", "fat", "sodium", "water"] as const).map(
-    (id) => [id, (s: Sheet) => s.total(id).exact] as const,
+    (id) => [id, (s: Sheet) => s.total(id).value] as const,
   ),
 ];
 
-function made({ pot, exactShare, added }: Serving, of: (s: Sheet) => Fraction): Fraction {
+function made({ pot, share: exactShare, added }: Serving, of: (s: Sheet) => Fraction): Fraction {
   const share = pot ? times(of(pot.sheet), exactShare) : ZERO;
   return added ? plus(share, of(added)) : share;
 }
@@ -129,7 +129,7 @@ describe("a plan for a kitchen", () => {
         }
         for (const pot of dish.pots) {
           const eating = dish.servings.filter((serving) => serving.pot === pot);
-          expect(text(sum(eating.map(({ exactShare }) => exactShare)))).toBe("1");
+          expect(text(sum(eating.map(({ share }) => share)))).toBe("1");
         }
       }
     });
@@ -171,20 +171,18 @@ describe("a plan for a kitchen", () => {
           }
           if (!step) throw new Error("shares without a scale are not weighed, and that is told");
           weighed += 1;
-          const largest = eating
-            .map(({ exactShare }) => exactShare)
-            .reduce((a, b) => (compare(a, b) >= 0 ? a : b));
-          const parts = eating.filter(({ exactGrams }) => over(exactGrams, step).d !== 1n);
+          const largest = eating.map(({ share }) => share).reduce((a, b) => (compare(a, b) >= 0 ? a : b));
+          const parts = eating.filter(({ grams }) => over(grams, step).d !== 1n);
           expect(parts.map(({ isRest }) => isRest)).toEqual(parts.length === 0 ? [] : [true]);
           const firm = input.people.some(({ demands }) => Array.isArray(demands));
-          for (const { person, exactShare, exactGrams, isRest, weighed: read } of eating) {
-            expect(exactGrams.n > 0n).toBe(true);
-            if (!isRest) expect(text(read && gramsOf(read))).toBe(text(exactGrams));
+          for (const { person, share, grams, isRest, weighed: read } of eating) {
+            expect(grams.n > 0n).toBe(true);
+            if (!isRest) expect(text(read && gramsOf(read))).toBe(text(grams));
             if (firm) continue;
-            const asked = before.dish("meal", name).serving(person).exactShare;
-            const off = times(absolute(minus(exactShare, asked)), sheet.masses.cooked);
+            const asked = before.dish("meal", name).serving(person).share;
+            const off = times(absolute(minus(share, asked)), sheet.masses.cooked);
             expect(compare(off, times(step, fraction(isRest ? 2n : 1n)))).toBeLessThanOrEqual(0);
-            if (isRest) expect(text(exactShare)).toBe(text(largest));
+            if (isRest) expect(text(share)).toBe(text(largest));
           }
         }
       }
@@ -197,9 +195,9 @@ describe("a plan for a kitchen", () => {
       for (const { person, dishes } of plan.portions) {
         for (const [name, s] of dishes) {
           const exactly = before.portion(person, "meal").dishes.get(name);
-          for (const [i, { key, scaling, exactGrams }] of s.lines.entries()) {
+          for (const [i, { key, scaling, grams }] of s.lines.entries()) {
             if (scaling !== "per-portion") continue;
-            expect([key, text(exactGrams)]).toEqual([key, text(exactly?.lines[i]?.exactGrams)]);
+            expect([key, text(grams)]).toEqual([key, text(exactly?.lines[i]?.grams)]);
           }
         }
       }
@@ -240,17 +238,17 @@ describe("a plan for a kitchen", () => {
         const sheets = [...dishes.values()];
         expect(drift?.demands.length).toBe(demands.length);
         for (const own of drift?.demands ?? []) {
-          expect(text(own.exactBrings)).toBe(text(figureOf(sheets, own.demand)));
-          expect(text(own.exactBefore)).toBe(text(figureOf(exactly, own.demand)));
+          expect(text(own.brings)).toBe(text(figureOf(sheets, own.demand)));
+          expect(text(own.before)).toBe(text(figureOf(exactly, own.demand)));
           const [low, high] = endsOf(own.demand);
-          const end = low && own.exactBrings && compare(own.exactBrings, low) < 0 ? low : high;
-          const isOff = own.exactOff !== null && own.exactOff.n !== 0n;
-          if (isOff && end && own.exactBrings) {
-            expect(text(own.exactOff)).toBe(text(minus(over(own.exactBrings, end), ONE)));
-          } else if (own.exactBrings)
-            expect(holds(own.demand, own.exactBrings, ZERO) || !end || end.n === 0n).toBe(true);
+          const end = low && own.brings && compare(own.brings, low) < 0 ? low : high;
+          const isOff = own.off !== null && own.off.n !== 0n;
+          if (isOff && end && own.brings) {
+            expect(text(own.off)).toBe(text(minus(over(own.brings, end), ONE)));
+          } else if (own.brings)
+            expect(holds(own.demand, own.brings, ZERO) || !end || end.n === 0n).toBe(true);
         }
-        expect(text(drift?.ratio?.exactDrift)).toBe(text(worst(exactly, sheets)));
+        expect(text(drift?.ratio?.drift)).toBe(text(worst(exactly, sheets)));
       }
     });
   });
@@ -313,9 +311,7 @@ function holds(demand: Demand, brings: Fraction | null, slack: Fraction): boolea
 /** The line whose share of the mass, doses left out, moved most. */
 function worst(before: readonly Sheet[], after: readonly Sheet[]): Fraction | undefined {
   const lines = (of: readonly Sheet[]) =>
-    of.flatMap((s) =>
-      s.lines.filter(({ scaling }) => scaling !== "per-portion").map(({ exactGrams }) => exactGrams),
-    );
+    of.flatMap((s) => s.lines.filter(({ scaling }) => scaling !== "per-portion").map(({ grams }) => grams));
   const [was, is] = [lines(before), lines(after)];
   const shares = (all: readonly Fraction[]) =>
     all.map((grams) => (sum(all).n === 0n ? ZERO : over(grams, sum(all))));

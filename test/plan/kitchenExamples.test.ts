@@ -177,7 +177,7 @@ describe("a measured pot", () => {
     const plan = breakfast([{ ...oats, amount: "1 cup" }, milk], [cox, bow], { kitchen: hut });
     const { pots, servings } = plan.dish("breakfast");
     expect(pots[0]?.notes.map(({ code }) => code)).toEqual(["shares-exact"]);
-    expect(servings.map(({ exactShare, weighed }) => [exactText(exactShare), weighed])).toEqual([
+    expect(servings.map(({ share, weighed }) => [exactText(share), weighed])).toEqual([
       ["8/21", undefined],
       ["13/21", undefined],
     ]);
@@ -195,7 +195,7 @@ describe("a measured pot", () => {
     const plan = breakfast([oats, milk, cinnamon], people, { kitchen: "metric" });
     const dish = plan.dish("breakfast");
     expect(dish.pots[0]?.sheet.lines.map(({ key }) => key)).toContain("cinnamon");
-    expect(dish.servings.map(({ exactShare }) => exactText(exactShare))).toEqual(["1/3", "1/3", "1/3"]);
+    expect(dish.servings.map(({ share }) => exactText(share))).toEqual(["1/3", "1/3", "1/3"]);
     expect(dish.pots[0]?.notes.map(({ text }) => text).join()).toContain("Cinnamon");
   });
 });
@@ -245,9 +245,9 @@ describe("what a kitchen cannot do", () => {
     const plan = breakfast(lines, own, { kitchen: coarse, tolerance: "0.4 %" });
     const { drift } = plan.portion("cox", "breakfast");
     expect(drift?.status).toBe("met");
-    const off = (of: "exactBrings" | "exactLineByLine"): Fraction =>
+    const off = (of: "brings" | "lineByLine"): Fraction =>
       absolute(minus(drift?.demands[0]?.[of] ?? exact(0), exact(450)));
-    expect(compare(off("exactBrings"), off("exactLineByLine"))).toBeLessThan(0);
+    expect(compare(off("brings"), off("lineByLine"))).toBeLessThan(0);
   });
 });
 
@@ -278,9 +278,7 @@ describe("what follows from a measured plan", () => {
   it("stands in the long rows", () => {
     const rows = toRecords(plan, { components: ["mass"], figures: "exact" });
     const honeyed = rows.filter(({ line, person, what }) => line === "honey" && person && what === "raw");
-    const grams = plan.portions.map(
-      ({ dishes }) => dishes.get("breakfast")?.lines[2]?.exactGrams ?? exact(0),
-    );
+    const grams = plan.portions.map(({ dishes }) => dishes.get("breakfast")?.lines[2]?.grams ?? exact(0));
     expect(honeyed.map(({ amount }) => amount)).toEqual(grams.map(exactText));
   });
 });

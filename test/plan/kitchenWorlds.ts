@@ -59,7 +59,7 @@ export function figureOf(
   subject: Pick<Demand, "of" | "energyShareOf" | "ratioOf">,
 ): Fraction | null {
   const all = (of: "energy" | "protein" | "fat" | "carbohydrateByDifference" | "sodium"): Fraction =>
-    sum(sheets.map((s) => s.portion(of).exact));
+    sum(sheets.map((s) => s.portion(of).value));
   if (subject.of === "mass") return sum(sheets.map((s) => over(s.masses.cooked, s.values.portions)));
   if (subject.of === "energy" || subject.of === "protein" || subject.of === "sodium") return all(subject.of);
   // General factors, 4, 9 and 4 kcal/g: FAO Food and Nutrition Paper 77 (2003), 3.5.

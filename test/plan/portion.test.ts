@@ -43,10 +43,10 @@ describe("a portion by demands", () => {
     expect(portion.status).toBe("met");
     expect(one.status).toBe("met");
     if (one.status !== "met") return;
-    expect(portion.dishes.get("lunch")?.lines.map((l) => text(l.exactGrams))).toEqual(
-      one.sheet.lines.map((l) => text(l.exactGrams)),
+    expect(portion.dishes.get("lunch")?.lines.map((l) => text(l.grams))).toEqual(
+      one.sheet.lines.map((l) => text(l.grams)),
     );
-    expect(text(plan.brings("bow", "lunch", "energy").exact)).toBe("700");
+    expect(text(plan.brings("bow", "lunch", "energy").value)).toBe("700");
     expect(portion.fit?.factors.map(({ name }) => name)).toEqual(["starch", "tofu"]);
     expect(plan.unmet).toEqual([]);
   });
@@ -60,7 +60,7 @@ describe("a portion by demands", () => {
       meals: [{ id: "lunch", dishes: { bowl, shot }, fit: { base: "shot" } }],
       people: [{ id: "bow", demands: athlete }],
     });
-    expect(text(plan.brings("bow", "lunch", "energy").exact)).toBe("700");
+    expect(text(plan.brings("bow", "lunch", "energy").value)).toBe("700");
     expect(plan.portion("bow", "lunch").fit?.factors.map(({ name }) => name)).toEqual([
       "bowl",
       "bowl/starch",
@@ -107,8 +107,8 @@ describe("a portion by demands", () => {
     });
     const portion = plan.portion("cox", "lunch");
     expect([portion.status, portion.dishes.size, portion.factor.toString()]).toEqual(["not-served", 0, "0"]);
-    expect(text(plan.brings("cox", "lunch", "energy").exact)).toBe("0");
-    expect(text(plan.holds("lunch", "energy").exact)).toBe("700");
+    expect(text(plan.brings("cox", "lunch", "energy").value)).toBe("0");
+    expect(text(plan.holds("lunch", "energy").value)).toBe("700");
     expect(plan.meals[0]?.batch.get("lunch")?.portions.toString()).toBe("1");
     expect(shown(plan)).toMatch(/cox +Lunch +nothing is served/);
     const nobody = portionPlan({ meals, people: [{ id: "cox", demands: firm }] });
@@ -138,14 +138,14 @@ describe("a batch", () => {
           });
           const served = plan.portions.flatMap((p) => p.dishes.get("meal") ?? []);
           const batch = plan.meals[0]?.batch.get("meal");
-          batch?.lines.forEach(({ exactGrams }, i) => {
-            expect(text(sum(served.map((s) => s.lines[i]?.exactGrams ?? ZERO)))).toBe(text(exactGrams));
+          batch?.lines.forEach(({ grams }, i) => {
+            expect(text(sum(served.map((s) => s.lines[i]?.grams ?? ZERO)))).toBe(text(grams));
           });
           expect(text(sum(served.map((s) => s.masses.cooked)))).toBe(text(batch?.masses.cooked));
           for (const id of watched) {
             const [portions, all] = [
-              sum(served.map((s) => s.total(id).exact)),
-              batch?.total(id).exact ?? ZERO,
+              sum(served.map((s) => s.total(id).value)),
+              batch?.total(id).value ?? ZERO,
             ];
             // A portion that loses more than its water has an unknown amount left, counted as none: not less.
             if (id === "water" && served.some((s) => s.water.beyond.n !== 0n))
@@ -170,14 +170,14 @@ describe("a batch", () => {
             return (error as { code: string }).code;
           }
         };
-        const expected = attempt(() => text(scale(s, { protein: target }, how).exactFactor));
+        const expected = attempt(() => text(scale(s, { protein: target }, how).factor));
         const got = attempt(() =>
           text(
             portionPlan({
               meals: [{ id: "m", dishes: s }],
               people: [{ id: "p", demands: { protein: target } }],
               ...how,
-            }).portion("p", "m").exactFactor,
+            }).portion("p", "m").factor,
           ),
         );
         expect(got).toBe(expected);
@@ -196,7 +196,7 @@ describe("a batch", () => {
     const of = (all: typeof people) =>
       portionPlan({ meals: [{ id: "m", dishes: bowl }], people: all })
         .meals[0]?.batch.get("m")
-        ?.lines.map((l) => text(l.exactGrams));
+        ?.lines.map((l) => text(l.grams));
     expect(of(people)).toEqual(of([...people].reverse()));
     const rice = times(exact(200), over(exact(6), exact(7)));
     expect(of(people)?.[0]).toBe(text(rice));

@@ -28,7 +28,7 @@ const text = (f: Fraction | undefined): string => exactText(f ?? exact(-1));
 const quantities: readonly (readonly [string, (s: Sheet) => Fraction])[] = [
   ["raw", (s) => s.masses.raw],
   ["cooked", (s) => s.masses.cooked],
-  ...watched.map((id) => [id, (s: Sheet) => (id === "water" ? water(s) : s.total(id).exact)] as const),
+  ...watched.map((id) => [id, (s: Sheet) => (id === "water" ? water(s) : s.total(id).value)] as const),
 ];
 
 /**
@@ -36,11 +36,11 @@ const quantities: readonly (readonly [string, (s: Sheet) => Fraction])[] = [
  * holds, and a sheet of it then does not know its water; in the balance it still counts in full.
  */
 function water(s: Sheet): Fraction {
-  return plus(s.brought("water").exact, s.masses.change);
+  return plus(s.brought("water").value, s.masses.change);
 }
 
 /** A share of the pot and what is added to it. */
-function made({ pot, exactShare, added }: Serving, of: (s: Sheet) => Fraction): Fraction {
+function made({ pot, share: exactShare, added }: Serving, of: (s: Sheet) => Fraction): Fraction {
   const share = pot ? times(of(pot.sheet), exactShare) : ZERO;
   return added ? plus(share, of(added)) : share;
 }
@@ -61,15 +61,15 @@ function holdsTogether(plan: Plan): void {
       for (const pot of dish.pots) {
         const eating = dish.servings.filter((serving) => serving.pot === pot);
         expect(eating.map(({ person }) => person)).toEqual(pot.people);
-        expect(text(sum(eating.map(({ exactShare }) => exactShare)))).toBe("1");
-        expect(text(sum(eating.map(({ exactGrams }) => exactGrams)))).toBe(text(pot.sheet.masses.cooked));
+        expect(text(sum(eating.map(({ share }) => share)))).toBe("1");
+        expect(text(sum(eating.map(({ grams }) => grams)))).toBe(text(pot.sheet.masses.cooked));
         expect(pot.sheet.lines.every(({ added }) => added === "cooking")).toBe(true);
         // What is in the pot is in it for everyone in the same ratios.
-        for (const { key, exactGrams } of pot.sheet.lines) {
-          for (const { person, exactShare } of eating) {
+        for (const { key, grams } of pot.sheet.lines) {
+          for (const { person, share } of eating) {
             const portion = plan.portion(person, meal.id).dishes.get(name);
-            const served = portion?.lines.find((line) => line.key === key)?.exactGrams;
-            expect(text(served)).toBe(text(times(exactGrams, exactShare)));
+            const served = portion?.lines.find((line) => line.key === key)?.grams;
+            expect(text(served)).toBe(text(times(grams, share)));
           }
         }
       }
@@ -167,7 +167,7 @@ describe("a pot and what is added", () => {
     const [pot] = plan.dish("m").pots;
     const again = pot && sheet(toRecipe(pot.sheet), starterFoods);
     expect(text(again?.masses.cooked)).toBe(text(pot?.sheet.masses.cooked));
-    expect(text(again?.total("energy").exact)).toBe(text(pot?.sheet.total("energy").exact));
+    expect(text(again?.total("energy").value)).toBe(text(pot?.sheet.total("energy").value));
     expect(again?.origin.method).toEqual(["Simmer {oats} with Cinnamon, ground and Salt, table."]);
   });
 });
@@ -215,7 +215,7 @@ describe("a dose that is cooked in a pot of unequal shares", () => {
     expect(plan.questions[0]?.text).toMatch(/Cinnamon, ground .* from 25% to 75%/);
     expect(plan.questions[0]?.options.map(({ answer }) => answer)).toEqual(["serving", "pot"]);
     const { additions } = plan.dish("m").serving("bow");
-    expect(additions.map(({ line, cooked, exactGrams }) => [line, cooked, text(exactGrams)])).toEqual([
+    expect(additions.map(({ line, cooked, grams }) => [line, cooked, text(grams)])).toEqual([
       ["cinnamon", true, "2"],
       ["salt", true, "1"],
     ]);
@@ -228,10 +228,10 @@ describe("a dose that is cooked in a pot of unequal shares", () => {
     const bow = plan.portion("bow", "m").dishes.get("m");
     // 2 g stay 2 g; the rest is 901 g that loses water as 303 g lose 63.
     expect(text(bow?.masses.cooked)).toBe(text(plus(exact(2), times(exact(901), exact("240/303")))));
-    expect(text(bow?.cell("cinnamon", "iron").exact)).toBe(
+    expect(text(bow?.cell("cinnamon", "iron").value)).toBe(
       text(
         times(
-          campDish().portion("bow", "m").dishes.get("m")?.cell("cinnamon", "iron").exact ?? ZERO,
+          campDish().portion("bow", "m").dishes.get("m")?.cell("cinnamon", "iron").value ?? ZERO,
           exact(2),
         ),
       ),
@@ -243,8 +243,8 @@ describe("a dose that is cooked in a pot of unequal shares", () => {
     const plan = campDish({ answers: [{ meal: "m", dish: "m", line: "salt", answer: "pot" }] });
     expect(plan.questions.map(({ line }) => line)).toEqual(["cinnamon"]);
     const [pot] = plan.dish("m").pots;
-    expect(text(pot?.sheet.lines.find(({ key }) => key === "salt")?.exactGrams)).toBe("4");
-    expect(text(plan.portion("bow", "m").dishes.get("m")?.lines[3]?.exactGrams)).toBe("3");
+    expect(text(pot?.sheet.lines.find(({ key }) => key === "salt")?.grams)).toBe("4");
+    expect(text(plan.portion("bow", "m").dishes.get("m")?.lines[3]?.grams)).toBe("3");
     holdsTogether(plan);
   });
 
@@ -272,7 +272,7 @@ describe("a dose that is cooked in a pot of unequal shares", () => {
     const before = portionPlan({ meals, people });
     const after = portionPlan({ meals, people, answers: [{ meal: "m", line: "salt", answer: "pot" }] });
     for (const person of ["p0", "p1"]) {
-      const factor = (plan: Plan): string => text(plan.portion(person, "m").exactFactor);
+      const factor = (plan: Plan): string => text(plan.portion(person, "m").factor);
       expect(factor(after)).toBe(factor(before));
     }
     holdsTogether(after);
@@ -337,9 +337,9 @@ describe("different versions of a held part", () => {
     expect(plan.dish("m").servings.map(({ person }) => person)).toEqual(["p0", "p1", "p2", "p3"]);
     // The first pot's top over its rice, against the recipe's.
     const [{ sheet: pot, ratios }] = plan.dish("m").pots as [Pot, Pot];
-    const [rice, tofu] = pot.lines.map(({ exactGrams }) => exactGrams) as [Fraction, Fraction];
+    const [rice, tofu] = pot.lines.map(({ grams }) => grams) as [Fraction, Fraction];
     expect(ratios.map(({ part, lines }) => [part, lines])).toEqual([["top", ["tofu", "peas"]]]);
-    expect(text(times(ratios[0]?.exactRatio ?? ZERO, exact("1/2")))).toBe(text(over(tofu, rice)));
+    expect(text(times(ratios[0]?.ratio ?? ZERO, exact("1/2")))).toBe(text(over(tofu, rice)));
     expect(plan.dish("m").why).toMatch(/^2 pots, since .*: top at [\d.]+, [\d.]+ of what it has$/);
     const shown = toText(plan);
     expect(shown).toMatch(/m: pot 1, for p0, p2, p3/);
@@ -394,7 +394,7 @@ describe("different versions of a held part", () => {
     const { pots, servings } = plan.dish("m");
     expect(plan.unmet).toEqual([]);
     expect(pots.map((pot) => pot.people)).toEqual([["p0", "p1"]]);
-    expect(text(pots[0]?.sheet.lines.find(({ key }) => key === "milk")?.exactGrams)).toBe("0");
+    expect(text(pots[0]?.sheet.lines.find(({ key }) => key === "milk")?.grams)).toBe("0");
     expect(servings.map(({ share }) => share.times(12).toString())).toEqual(["5", "7"]);
     holdsTogether(plan);
   });
@@ -437,9 +437,7 @@ describe("a share by volume", () => {
     const plan = (density?: string) =>
       campDish({ meals: [{ id: "m", dishes: { m: density ? { sheet: simmered, density } : simmered } }] });
     const serving = plan("1.05").dish("m").serving("bow");
-    expect(text(serving.exactMillilitres && times(serving.exactMillilitres, exact("1.05")))).toBe(
-      text(serving.exactGrams),
-    );
+    expect(text(serving.millilitres && times(serving.millilitres, exact("1.05")))).toBe(text(serving.grams));
     expect(plan().dish("m").serving("bow").millilitres).toBeUndefined();
     for (const density of ["0", "-1", "thick"]) {
       expect(errorOf(() => plan(density)).path).toEqual(["meals", 0, "dishes", "m", "density"]);
@@ -453,6 +451,6 @@ describe("asking for what is not there", () => {
     expect(errorOf(() => plan.dish("n")).code).toBe("plan-malformed");
     expect(errorOf(() => plan.dish("m", "lid")).hint).toMatch(/m/);
     expect(errorOf(() => plan.dish("m").serving("nobody")).code).toBe("plan-malformed");
-    expect(equals(plan.dish("m").serving("cox").exactShare, exact("1/4"))).toBe(true);
+    expect(equals(plan.dish("m").serving("cox").share, exact("1/4"))).toBe(true);
   });
 });

@@ -45,7 +45,7 @@ function reached(world: PotsWorld): readonly PersonInput[] {
 
 function brings({ dishes }: Portion, of: Quantity): Fraction {
   const all = [...dishes.values()];
-  return sum(all.map((s) => (of === "mass" ? s.masses.cooked : s.total(of).exact)));
+  return sum(all.map((s) => (of === "mass" ? s.masses.cooked : s.total(of).value)));
 }
 
 /** By what share of its figure a demand is missed, read off the sheets that are served. */
@@ -83,7 +83,7 @@ describe("the fewest pots within a tolerance", () => {
           moved += 1;
           if (Array.isArray(demands)) {
             const worst = off.reduce((a, b) => (compare(a, b) > 0 ? a : b), ZERO);
-            expect(text(portion.shared.exactWorst)).toBe(text(worst));
+            expect(text(portion.shared.worst)).toBe(text(worst));
             expect(portion.misses.length).toBe(off.filter((each) => each.n > 0n).length);
           } else if ("energy" in (demands ?? {})) {
             expect(text(brings(portion, "energy"))).toBe(String((demands as { energy: number }).energy));
@@ -93,15 +93,15 @@ describe("the fewest pots within a tolerance", () => {
               s.lines.flatMap((line, i) => {
                 const base = name === "pot" || !world.aside ? world.sheet : world.aside.sheet;
                 if (line.scaling === "per-portion") return [];
-                const own = over(line.exactGrams, base.lines[i]?.exactGrams ?? ONE);
+                const own = over(line.grams, base.lines[i]?.grams ?? ONE);
                 return [absolute(minus(over(own, factor), ONE))];
               }),
             );
             const worst = offBy.reduce((a, b) => (compare(a, b) > 0 ? a : b), ZERO);
-            expect(text(portion.shared.exactWorst)).toBe(text(worst));
+            expect(text(portion.shared.worst)).toBe(text(worst));
             expect(compare(worst, exact(tolerance))).toBeLessThanOrEqual(0);
           }
-          expect(portion.status).toBe(portion.shared.exactWorst.n === 0n ? "met" : "within-tolerance");
+          expect(portion.status).toBe(portion.shared.worst.n === 0n ? "met" : "within-tolerance");
         }
       }),
       { numRuns: 120 },
@@ -180,7 +180,7 @@ describe("the fewest pots within a tolerance", () => {
         for (const { id } of world.people) {
           const served = (plan: Plan): string[] =>
             [...plan.portion(id, "meal").dishes.values()].flatMap(({ lines }) =>
-              lines.map(({ exactGrams }) => text(exactGrams)),
+              lines.map(({ grams }) => text(grams)),
             );
           expect(served(two)).toEqual(served(one));
         }
@@ -193,17 +193,17 @@ describe("the fewest pots within a tolerance", () => {
     const quantities: readonly ((s: Sheet) => Fraction)[] = [
       (s) => s.masses.raw,
       (s) => s.masses.cooked,
-      (s) => s.total("energy").exact,
-      (s) => s.total("protein").exact,
+      (s) => s.total("energy").value,
+      (s) => s.total("protein").value,
     ];
     fc.assert(
       fc.property(potsWorlds(shape), tolerances, (world, tolerance) => {
         const plan = planned(world, world.people, { tolerance });
         for (const [name, dish] of plan.meals[0]?.dishes ?? []) {
           for (const of of quantities) {
-            for (const { person, pot, exactShare, added } of dish.servings) {
+            for (const { person, pot, share, added } of dish.servings) {
               const portion = plan.portion(person, "meal").dishes.get(name);
-              const made = plus(pot ? times(of(pot.sheet), exactShare) : ZERO, added ? of(added) : ZERO);
+              const made = plus(pot ? times(of(pot.sheet), share) : ZERO, added ? of(added) : ZERO);
               expect(text(made)).toBe(text(portion && of(portion)));
             }
             const all = [
@@ -259,7 +259,7 @@ describe("the fewest pots within a tolerance", () => {
           if (isKept) expect(is.shared).toBeUndefined();
           if (is.shared) continue;
           expect(is.status).toBe(was.status);
-          expect(text(is.exactFactor)).toBe(text(was.exactFactor));
+          expect(text(is.factor)).toBe(text(was.factor));
         }
       }),
       { numRuns: 100 },

@@ -100,7 +100,7 @@ describe("a line that was written as purchased", () => {
   it("is told apart among additions by what the amount is of", () => {
     const [banana] = planned().dish("dinner").serving("cox").additions;
     expect([banana?.amount.value.toString(), banana?.weighed]).toEqual(["150", "as-purchased"]);
-    expect(banana && exactText(banana.exactGrams)).toBe("96");
+    expect(banana && exactText(banana.grams)).toBe("96");
     const plans = planned("metric").dish("dinner").serving("bow").additions;
     expect(plans.map(({ weighed }) => weighed)).toEqual(["as-purchased"]);
   });

@@ -34,7 +34,7 @@ describe("the records of a plan", () => {
       const own = precise.filter((r) => r.person === person && r.meal === "breakfast");
       for (const id of looked) {
         const rows = own.filter((r) => r.component === id && isServed(r));
-        const brings = toText(plan.brings(person, "breakfast", id).exact);
+        const brings = toText(plan.brings(person, "breakfast", id).value);
         expect(toText(total(rows))).toBe(brings);
         const [meal] = own.filter((r) => r.component === id && r.row === "meal" && r.what === "eaten");
         expect(meal?.amount ?? "0").toBe(brings);
@@ -46,7 +46,7 @@ describe("the records of a plan", () => {
     }
     const all = precise.filter((r) => r.person === null && r.row === "total" && r.dish === null);
     for (const { component, amount } of all.filter((r) => r.component !== "mass"))
-      expect(amount ?? "0").toBe(toText(plan.holds("breakfast", component as "iron").exact));
+      expect(amount ?? "0").toBe(toText(plan.holds("breakfast", component as "iron").value));
   });
 
   it("give what is not known as no amount, never as zero, and say so", () => {

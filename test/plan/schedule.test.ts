@@ -43,9 +43,9 @@ function quantities(plan: Plan): readonly (readonly [string, (s: Sheet) => Fract
     ["raw", (s) => s.masses.raw],
     ["cooked", (s) => s.masses.cooked],
     ...keys.map(
-      (key) => [key, (s: Sheet) => s.lines.find((line) => line.key === key)?.exactGrams ?? ZERO] as const,
+      (key) => [key, (s: Sheet) => s.lines.find((line) => line.key === key)?.grams ?? ZERO] as const,
     ),
-    ...watched.map((id) => [id, (s: Sheet) => s.total(id).exact] as const),
+    ...watched.map((id) => [id, (s: Sheet) => s.total(id).value] as const),
   ];
 }
 
@@ -103,9 +103,7 @@ function all(schedule: CookingSchedule, of: (s: Sheet) => Fraction): Fraction {
   const cooked = schedule.sessions.flatMap(({ pots, apart }) =>
     [...pots, ...apart].map(({ sheet: s }) => of(s)),
   );
-  const added = schedule.servings.map((each) =>
-    each.added ? times(of(each.added), fraction(each.exactCount)) : ZERO,
-  );
+  const added = schedule.servings.map((each) => (each.added ? times(of(each.added), each.count) : ZERO));
   return sum([...cooked, ...added]);
 }
 
@@ -138,12 +136,12 @@ describe("a cooking schedule", () => {
         // Day by day, each portion is taken from the latest cooking.
         const taken = new Map<string, { grams: Fraction; readonly people: Map<string, number> }>();
         w.days.forEach((_, day) => {
-          for (const { person, exactGrams } of dish.servings) {
+          for (const { person, grams } of dish.servings) {
             const count = portionsOn(w, person, day);
             const from = w.days[w.cook.filter((cooked) => cooked <= day).at(-1) ?? -1] ?? "never";
             if (count === 0) continue;
             const so = taken.get(from) ?? { grams: ZERO, people: new Map<string, number>() };
-            so.grams = plus(so.grams, times(exactGrams, whole(count)));
+            so.grams = plus(so.grams, times(grams, whole(count)));
             so.people.set(person, (so.people.get(person) ?? 0) + count);
             taken.set(from, so);
           }
@@ -157,9 +155,7 @@ describe("a cooking schedule", () => {
             expect(new Map(people.map(({ person, count }) => [person, count.toNumber()]))).toEqual(
               taken.get(day)?.people,
             );
-            expect(text(s.values.portions)).toBe(
-              text(fraction(people.reduce((n, p) => n + p.exactCount, 0n))),
-            );
+            expect(text(s.values.portions)).toBe(text(sum(people.map((p) => p.count))));
           }
         }
       }),
@@ -174,14 +170,14 @@ describe("a cooking schedule", () => {
           for (const { sheet: s, runs, vessel } of pots) {
             const room = (of: Sheet): Fraction =>
               compare(of.masses.raw, of.masses.cooked) > 0 ? of.masses.raw : of.masses.cooked;
-            const size = vessel?.capacity.exact ?? ZERO;
+            const size = vessel?.capacity.value ?? ZERO;
             for (const [, of] of quantities(w.plan)) {
-              const parts = runs.map((run) => times(of(run.sheet), fraction(run.exactCount)));
+              const parts = runs.map((run) => times(of(run.sheet), run.count));
               expect(text(sum(parts))).toBe(text(of(s)));
             }
             const fits = (of: Fraction): boolean => compare(of, size) <= 0;
-            const count = runs.reduce((n, { exactCount }) => n + exactCount, 0n);
-            expect(text(vessel?.needs?.exact ?? exact(-1))).toBe(text(room(s)));
+            const count = sum(runs.map(({ count }) => count)).n;
+            expect(text(vessel?.needs?.value ?? exact(-1))).toBe(text(room(s)));
             if (vessel?.fit === "fits") expect([fits(room(s)), count]).toEqual([true, 1n]);
             if (vessel?.fit === "overflows") expect([fits(room(s)), count]).toEqual([false, 1n]);
             if (vessel?.fit === "several") {
@@ -422,7 +418,7 @@ describe("room in a vessel", () => {
     expect(use(made([stock], {}, "1.2"), "2 l")).toMatchObject({ fit: "several", by: "density", silent: [] });
     expect(use(made([stock], {}, "1.2"), "2 l")?.needs?.value.toString()).toBe("2.5");
     // A US gallon is 231 cubic inches, 3785.411784 ml (NIST SP 811).
-    expect(use(made([stock], {}, "1.2"), "1 us gallon")?.needs?.exact).toEqual(
+    expect(use(made([stock], {}, "1.2"), "1 us gallon")?.needs?.value).toEqual(
       exact("2500000000/3785411784"),
     );
   });
@@ -436,7 +432,7 @@ describe("room in a vessel", () => {
     ]);
     const found = use(plan, "2 l");
     expect(found).toMatchObject({ fit: "several", by: "lines" });
-    expect(text(found?.needs?.exact ?? ZERO)).toBe(text(exact("2.173176473")));
+    expect(text(found?.needs?.value ?? ZERO)).toBe(text(exact("2.173176473")));
     const codes = cookingSchedule(plan, { meals: { m: { vessel: "2 l" } } }).notes.map(({ code }) => code);
     expect(codes).toEqual(["several-runs", "volume-by-lines"]);
   });
@@ -452,7 +448,7 @@ describe("room in a vessel", () => {
   it("is by the lightest of a food's cups and spoons, which takes most room", () => {
     const light = made([{ key: "oats", food: "oats", amount: "1 kg" }]);
     // 50 g in a US cup of 236.5882365 ml, and not 16 g in a tablespoon of 14.78676478125 ml.
-    expect(text(use(light, "2 l")?.needs?.exact ?? ZERO)).toBe(text(exact("4.73176473")));
+    expect(text(use(light, "2 l")?.needs?.value ?? ZERO)).toBe(text(exact("4.73176473")));
   });
 
   it("is each dish's own where dishes have vessels of their own", () => {
@@ -497,7 +493,7 @@ describe("room in a vessel", () => {
     const schedule = cookingSchedule(made([stock]), {
       meals: { m: { vessel: { capacity: { value: "1e-30", unit: "l" } } } },
     });
-    expect(schedule.sessions[0]?.pots[0]?.runs[0]?.exactCount).toBe(3n * 10n ** 30n);
+    expect(schedule.sessions[0]?.pots[0]?.runs[0]?.count.n).toBe(3n * 10n ** 30n);
     expect(equals(exact("3e33"), exact(schedule.sessions[0]?.pots[0]?.runs[0]?.count.times(1000) ?? 0))).toBe(
       true,
     );

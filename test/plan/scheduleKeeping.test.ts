@@ -193,7 +193,7 @@ describe("steps", () => {
         (method, servings) => {
           const made = pot(broth({ method }), { meals: { supper: { servings, vessel: "700 g" } } });
           const steps = made?.steps();
-          const runs = made?.runs[0]?.exactCount ?? 0n;
+          const runs = made?.runs[0]?.count ?? 0n;
           expect(steps?.steps).toHaveLength(method.length);
           const shown: Readonly<Record<string, string>> = { barley: "Barley", stock: "Stock", salt: "Salt" };
           for (const [i, key] of ["barley", "stock", "salt"].entries()) {

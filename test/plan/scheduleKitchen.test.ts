@@ -116,7 +116,7 @@ const quantities: readonly (readonly [string, (s: Sheet) => Fraction])[] = [
   ["raw", (s) => s.masses.raw],
   ["cooked", (s) => s.masses.cooked],
   ...(["energy", "protein", "fat", "sodium"] as const).map(
-    (id) => [id, (s: Sheet) => s.total(id).exact] as const,
+    (id) => [id, (s: Sheet) => s.total(id).value] as const,
   ),
 ];
 
@@ -129,7 +129,7 @@ describe("a session for a plan's kitchen", () => {
         const reported = new Set(kitchenNotes.map(({ line }) => line));
         for (const { sheet: s } of runs) {
           for (const line of s.lines.filter(({ key }) => keys.has(key) && !reported.has(key))) {
-            if (line.exactGrams.n === 0n) continue;
+            if (line.grams.n === 0n) continue;
             measured += 1;
             expect(faultIn(line.amount, place)).toBe(undefined);
           }
@@ -146,7 +146,7 @@ describe("a session for a plan's kitchen", () => {
         for (const { pots } of schedule.sessions) {
           for (const { sheet: s, exact: before, runs } of pots) {
             if (before !== s) moved += 1;
-            const parts = runs.map((run) => times(of(run.sheet), count(run.exactCount)));
+            const parts = runs.map((run) => times(of(run.sheet), run.count));
             expect(text(sum(parts))).toBe(text(of(s)));
           }
         }
@@ -156,18 +156,18 @@ describe("a session for a plan's kitchen", () => {
         const cooked = sum(own.flatMap(({ pots }) => pots.map(({ sheet: s }) => s.masses.cooked)));
         const shared = schedule.servings
           .filter((each) => each.dish === dish.name && each.portion.pot)
-          .map(({ portion, exactCount }) => times(portion.exactGrams, count(exactCount)));
+          .map(({ portion, count: exactCount }) => times(portion.grams, exactCount));
         expect(text(sum(shared))).toBe(text(cooked));
       }
       // All that is cooked and added is bought, and it is what everyone eats, told person by person.
       const list = shoppingList(schedule);
       const needs = (of: readonly Sheet[]): [string, string][] =>
-        shoppingList(of).lines.map(({ food, exact: own }) => [food, text(own.needed)]);
-      const bought = list.lines.map(({ food, exact: own }) => [food, text(own.needed)]);
+        shoppingList(of).lines.map(({ food, needed }) => [food, text(needed)]);
+      const bought = list.lines.map(({ food, needed }) => [food, text(needed)]);
       const cooked = schedule.sessions.flatMap(({ pots, apart }) =>
         [...pots, ...apart].map(({ sheet: s }) => s),
       );
-      const added = schedule.servings.flatMap(({ added: s, exactCount }) =>
+      const added = schedule.servings.flatMap(({ added: s, count: exactCount }) =>
         s ? Array.from({ length: Number(exactCount) }, () => s) : [],
       );
       expect(bought).toEqual(needs([...cooked, ...added]));
@@ -184,7 +184,7 @@ describe("a session for a plan's kitchen", () => {
           ...apart.map(({ sheet: s }) => of(s)),
         ]);
         const added = schedule.servings.map((each) =>
-          each.added ? times(of(each.added), count(each.exactCount)) : ZERO,
+          each.added ? times(of(each.added), each.count) : ZERO,
         );
         const expected = plan.portions.flatMap(({ person, dishes }) =>
           [...dishes.values()].map((s) => times(of(s), count(portions(person)))),
@@ -201,20 +201,20 @@ describe("a session for a plan's kitchen", () => {
       for (const dish of plan.meals.flatMap(({ dishes }) => [...dishes.values()])) {
         for (const { person } of dish.servings) {
           const own = schedule.servings.filter((each) => each.person === person && each.dish === dish.name);
-          const all = own.reduce((n, { exactCount }) => n + exactCount, 0n);
+          const all = sum(own.map(({ count }) => count)).n;
           expect(all).toBe(portions(person));
           const onDays = new Map<string, bigint>();
-          for (const { days: on, exactCount } of own) {
+          for (const { days: on, count: exactCount } of own) {
             for (const day of on) {
-              onDays.set(day, (onDays.get(day) ?? 0n) + exactCount / BigInt(on.length));
+              onDays.set(day, (onDays.get(day) ?? 0n) + exactCount.n / BigInt(on.length));
             }
           }
           expect(new Set(onDays.values()).size).toBeLessThanOrEqual(1);
           for (const { portion } of own.filter((each) => each.portion.weighed)) {
             if (!step || !portion.weighed) continue;
             weighed += 1;
-            expect(over(portion.exactGrams, step).d).toBe(1n);
-            expect(text(gramsOf(portion.weighed))).toBe(text(portion.exactGrams));
+            expect(over(portion.grams, step).d).toBe(1n);
+            expect(text(gramsOf(portion.weighed))).toBe(text(portion.grams));
           }
         }
         for (const session of schedule.sessions.filter((each) => each.dish === dish.name)) {
@@ -224,7 +224,7 @@ describe("a session for a plan's kitchen", () => {
             for (const { person } of people) {
               const sizes = schedule.servings.flatMap((each) =>
                 each.person === person && each.dish === dish.name && !each.portion.isRest
-                  ? [each.portion.exactGrams]
+                  ? [each.portion.grams]
                   : [],
               );
               const [first = ZERO] = sizes;
@@ -251,7 +251,7 @@ describe("a session for a plan's kitchen", () => {
             if (!own || !told?.demand.firm) continue;
             firm += 1;
             expect(told.holds).toBe(true);
-            expect(text(told.exactBefore ?? undefined)).toBe(text(planOf ?? undefined));
+            expect(text(told.before ?? undefined)).toBe(text(planOf ?? undefined));
           }
         }
       }
@@ -266,9 +266,9 @@ describe("a session for a plan's kitchen", () => {
         for (const { sheet: s } of runs) {
           const { raw, cooked } = s.masses;
           const room = compare(raw, cooked) > 0 ? raw : cooked;
-          expect(compare(room, vessel.capacity.exact)).toBeLessThanOrEqual(0);
+          expect(compare(room, vessel.capacity.value)).toBeLessThanOrEqual(0);
         }
-        const all = runs.reduce((n, { exactCount }) => n + exactCount, 0n);
+        const all = sum(runs.map(({ count }) => count)).n;
         expect(vessel.fit).toBe(all === 1n ? "fits" : "several");
       }
     }, 60);
@@ -287,7 +287,7 @@ describe("a session for a plan's kitchen", () => {
       const shares = once.servings.filter(({ portion }) => portion.pot);
       for (const { meal, dish, person, portion } of shares) {
         const own = plan.dish(meal, dish).serving(person);
-        expect([text(portion.exactGrams), portion.isRest]).toEqual([text(own.exactGrams), own.isRest]);
+        expect([text(portion.grams), portion.isRest]).toEqual([text(own.grams), own.isRest]);
       }
       expect(shoppingList(once).toJSON()).toEqual({
         ...shoppingList(plan).toJSON(),
@@ -350,7 +350,7 @@ describe("a week of a measured plan", () => {
     );
     const [pot] = wednesday?.pots ?? [];
     expect(pot?.drift?.line).toBeDefined();
-    expect(compare(absolute(pot?.drift?.exactDrift ?? exact(1)), exact("0.03"))).toBe(-1);
+    expect(compare(absolute(pot?.drift?.drift ?? exact(1)), exact("0.03"))).toBe(-1);
     expect(shown).toContain("rounded to what the kitchen can measure: ");
     expect(wednesday?.notes.map(({ code }) => code)).toContain("measured");
     // It stands under the pot that it speaks of, and is no row of what to heed.
@@ -396,8 +396,8 @@ describe("a week of a measured plan", () => {
       (lost ?? []).map(() => [["Wed"], undefined]),
     );
     for (const { drift } of wednesday?.drifts ?? []) {
-      for (const { exactBefore, exactBrings } of drift.demands) {
-        expect([exactBefore, exactBrings]).not.toContain(null);
+      for (const { before, brings } of drift.demands) {
+        expect([before, brings]).not.toContain(null);
       }
     }
   });
@@ -427,7 +427,7 @@ describe("a week of a measured plan", () => {
     const [pot] = session?.pots ?? [];
     // The plan's pot is 6 1/2 potatoes: two runs of 3, and the half that is left.
     const potatoes = pot?.runs.map(
-      ({ exactCount, sheet: s }) => `${exactCount} × ${s.lines[0]?.amount.value}`,
+      ({ count: exactCount, sheet: s }) => `${exactCount} × ${s.lines[0]?.amount.value}`,
     );
     expect(potatoes).toEqual(["2 × 3", "1 × 0.5"]);
     expect(text(pot?.sheet.masses.raw)).toBe(text(pot?.exact.masses.raw));
@@ -452,11 +452,11 @@ describe("a week of a measured plan", () => {
       expect([own?.portion.weighed?.unit, others]).toEqual(["g", []]);
     }
     // The tolerance is 2 % of a portion.
-    for (const { person, portion, exactCount, days: on } of rests) {
+    for (const { person, portion, count: exactCount, days: on } of rests) {
       const [own] = sizes(person);
-      const more = minus(portion.exactGrams, own?.portion.exactGrams ?? ZERO);
-      expect(compare(more, times(own?.portion.exactGrams ?? ZERO, exact("0.02")))).toBeLessThanOrEqual(0);
-      expect([exactCount, on]).toEqual([1n, ["Thu"]]);
+      const more = minus(portion.grams, own?.portion.grams ?? ZERO);
+      expect(compare(more, times(own?.portion.grams ?? ZERO, exact("0.02")))).toBeLessThanOrEqual(0);
+      expect([exactCount.n, on]).toEqual([1n, ["Thu"]]);
     }
   });
 
@@ -502,8 +502,8 @@ describe("a week of a measured plan", () => {
     const none: Kitchen = { name: "bare", measures: "us", drawer: {}, pieces: "whole" };
     const schedule = cookingSchedule(dinner({ kitchen: none }), away);
     for (const pot of schedule.sessions.flatMap(({ pots }) => pots)) {
-      const grams = pot.exact.lines.map(({ key, exactGrams }) => [key, text(exactGrams)]);
-      const after = new Map(pot.sheet.lines.map(({ key, exactGrams }) => [key, text(exactGrams)]));
+      const grams = pot.exact.lines.map(({ key, grams: exactGrams }) => [key, text(exactGrams)]);
+      const after = new Map(pot.sheet.lines.map(({ key, grams: exactGrams }) => [key, text(exactGrams)]));
       for (const [key, before] of grams) {
         if (!pot.measured.has(key ?? "")) expect(after.get(key ?? "")).toBe(before);
       }

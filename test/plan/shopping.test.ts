@@ -4,6 +4,7 @@ import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import {
   compare,
+  Exact,
   exact,
   type Fraction,
   fraction,
@@ -66,15 +67,17 @@ const foods = foodTable([
 ]);
 const dish = (lines: readonly LineInput[], about: Partial<RecipeInput> = {}): Sheet =>
   sheet({ name: "Dish", portions: 2, lines, ...about }, foods);
-const texts = (all: Readonly<Record<string, Fraction | undefined>>): Record<string, string | undefined> =>
-  Object.fromEntries(Object.entries(all).map(([key, f]) => [key, f && toText(f)]));
+const texts = (all: object): Record<string, string | undefined> =>
+  Object.fromEntries(
+    Object.entries(all).flatMap(([key, f]) => (f instanceof Exact ? [[key, toText(f)]] : [])),
+  );
 const costs = (list: ShoppingList): (string | undefined)[] =>
   list.lines.map(({ cost }) => cost?.value.toFixed());
 
 describe("from edible portion to as purchased", () => {
   it("brings a line that was weighed as purchased back to what was written, literally", () => {
     const s = dish([{ food: "bananas", amount: "1/3 lb", weighed: "as-purchased" }]);
-    const { exact: grams } = shoppingList(s).line("bananas");
+    const grams = shoppingList(s).line("bananas");
     expect(toText(times(grams.asPurchased ?? ZERO, fraction(3n)))).toBe("453.59237");
     expect(toText(times(grams.needed, fraction(3n)))).toBe("290.2991168"); // 64 % of a pound
   });
@@ -115,8 +118,8 @@ describe("from edible portion to as purchased", () => {
     );
     // 2 of 8 portions, and half of 50 g of 200 g: 3/8 of the topping, and 10 g more.
     const list = shoppingList(s);
-    expect(toText(list.line("oats").exact.needed)).toBe("122.5");
-    expect(toText(list.line("salt").exact.needed)).toBe("1.5");
+    expect(toText(list.line("oats").needed)).toBe("122.5");
+    expect(toText(list.line("salt").needed)).toBe("1.5");
   });
 
   it("takes what is nested deep and wide in bounded time", () => {
@@ -130,7 +133,7 @@ describe("from edible portion to as purchased", () => {
       recipes,
     });
     const start = performance.now();
-    expect(toText(shoppingList(s).line("oats").exact.needed)).toBe(String(2n ** 12n));
+    expect(toText(shoppingList(s).line("oats").needed)).toBe(String(2n ** 12n));
     expect(performance.now() - start).toBeLessThan(5_000);
   }, 60_000);
 });
@@ -157,14 +160,14 @@ describe("what is weighed out in the shop", () => {
     expect(line.bought.toString()).toBe(asked);
     const grams = need.endsWith("kg") ? "10010" : need.replace(" g", "");
     expect([line.needed.toString(), line.asPurchased?.toString()]).toEqual([grams, grams]);
-    expect(toText(minus(line.exact.bought, line.exact.leftOver))).toBe(grams);
+    expect(toText(minus(line.bought, line.leftOver))).toBe(grams);
   });
 
   it("is what is paid for", () => {
     const list = shoppingList(dish([{ food: "bananas", amount: "250 g" }]));
     // 390.625 g with peel, of which 400 g are asked for at 0.12 for 100 g.
     expect(list.total().value.toString()).toBe("0.48");
-    expect(toText(list.total().exact)).toBe("0.48");
+    expect(toText(list.total().unrounded)).toBe("0.48");
   });
 
   it("is told in pieces where the food has a measure of one: by the recipes' own, else the medium one", () => {
@@ -228,9 +231,10 @@ describe("what is weighed out in the shop", () => {
 describe("packs", () => {
   it("are whole across all dishes, and what is left over is said", () => {
     const beans = dish([{ food: "chickpeas", amount: "200 g" }]);
-    const { packs, exact: grams, proven } = shoppingList([beans, beans, beans]).line("chickpeas");
+    const line = shoppingList([beans, beans, beans]).line("chickpeas");
+    const { packs, proven } = line;
     expect(packs.map(({ name, count }) => `${count} × ${name}`)).toEqual(["3 × 400 g tin, drained"]);
-    expect(texts(grams)).toMatchObject({ needed: "600", bought: "720", leftOver: "120" });
+    expect(texts(line)).toMatchObject({ needed: "600", bought: "720", leftOver: "120" });
     expect(proven).toBe(true);
   });
 
@@ -272,10 +276,10 @@ describe("the cupboard", () => {
   });
 
   it("is read by the food's own measures, as eaten or as purchased, and taken off", () => {
-    expect(texts(list.line("oats").exact)).toMatchObject({ bought: "1000" });
+    expect(texts(list.line("oats"))).toMatchObject({ bought: "1000" });
     // A metric cup of 250 ml at 80 g for 236.588… ml, US customary.
     expect(list.line("oats").fromCupboard.toFixed(2)).toBe("84.54");
-    expect(texts(list.line("bananas").exact)).toMatchObject({
+    expect(texts(list.line("bananas"))).toMatchObject({
       needed: "354",
       fromCupboard: "354",
       bought: "0",
@@ -286,7 +290,10 @@ describe("the cupboard", () => {
   });
 
   it("says what is left in it, of what nobody needs too", () => {
-    const shown = list.cupboard.map(({ food: id, exact: grams }) => [id, texts(grams)]);
+    const shown = list.cupboard.map(({ food: id, ...item }) => [
+      id,
+      { had: undefined, left: undefined, ...texts(item) },
+    ]);
     expect(Object.fromEntries(shown)).toMatchObject({
       bananas: { had: "640", used: "354", left: "286" },
       chickpeas: { had: "1000/3", used: "0", left: "1000/3" },
@@ -340,7 +347,7 @@ describe("costs", () => {
         .total()
         .value.toString(),
     ).toBe("0.12");
-    expect(toText(bought(priced("a", "0.12345", "EUR")).total().exact)).toBe("0.12345");
+    expect(toText(bought(priced("a", "0.12345", "EUR")).total().unrounded)).toBe("0.12345");
   });
 
   it("are not added up across currencies", () => {
@@ -533,7 +540,7 @@ const anyPlan = fc
 /** What a plan takes of a food, added up from what each person is served: another way than by batches. */
 function served(plan: Plan, id: string): Fraction {
   const lines = plan.portions.flatMap(({ dishes }) => [...dishes.values()].flatMap((s) => s.lines));
-  return sum(lines.filter((line) => line.food === id).map(({ exactGrams }) => exactGrams));
+  return sum(lines.filter((line) => line.food === id).map(({ grams }) => grams));
 }
 
 describe("properties", () => {
@@ -546,18 +553,19 @@ describe("properties", () => {
           const line = list.lines.find((each) => each.food === id);
           expect(line !== undefined).toBe(!isZero(needed));
           if (!line) continue;
-          const { exact: grams, packs } = line;
+          const grams = line;
+          const { packs } = line;
           expect(toText(grams.needed)).toBe(toText(needed));
           expect(toText(minus(plus(grams.fromCupboard, grams.bought), grams.leftOver))).toBe(toText(needed));
           expect(grams.leftOver.n >= 0n).toBe(true);
           const item = list.cupboard.find((each) => each.food === id);
           expect(item !== undefined).toBe(Object.hasOwn(cupboard, id));
-          expect(toText(item?.exact.used ?? ZERO)).toBe(toText(grams.fromCupboard));
-          if (item?.exact.had && item.exact.left) {
-            expect(item.exact.left.n >= 0n).toBe(true);
-            expect(toText(item.exact.had)).toBe(toText(plus(item.exact.left, item.exact.used)));
+          expect(toText(item?.used ?? ZERO)).toBe(toText(grams.fromCupboard));
+          if (item?.had && item.left) {
+            expect(item.left.n >= 0n).toBe(true);
+            expect(toText(item.had)).toBe(toText(plus(item.left, item.used)));
             // Nothing is bought while there is some left.
-            expect(isZero(item.exact.left) || isZero(grams.bought)).toBe(true);
+            expect(isZero(item.left) || isZero(grams.bought)).toBe(true);
           }
           const sizes = packs.map(({ count, edible }) => times(exact(count), exact(edible)));
           const sold = (table.get(id).packs ?? []).length > 0;
@@ -592,18 +600,18 @@ describe("properties", () => {
     fc.assert(
       fc.property(anyPlan, ({ plan, cupboard, sheets }) => {
         for (const list of [shoppingList(plan, { cupboard }), shoppingList(sheets, { cupboard })]) {
-          for (const { currency, value, exact: whole } of list.totals) {
+          for (const { currency, value, unrounded: whole } of list.totals) {
             const lines = list.lines.flatMap(({ cost }) => (cost?.currency === currency ? [cost] : []));
             const parts = list.portions.flatMap(({ costs: all }) =>
               all.filter((each) => each.currency === currency),
             );
             for (const all of [lines, parts]) {
               expect(toText(sum(all.map((each) => exact(each.value))))).toBe(toText(exact(value)));
-              expect(toText(sum(all.map((each) => each.exact)))).toBe(toText(whole));
+              expect(toText(sum(all.map((each) => each.unrounded)))).toBe(toText(whole));
               for (const each of all) {
                 // Within one minor unit: the thousandth of a dinar, a penny, a yen.
                 const unit = { GBP: "0.01", JPY: "1", KWD: "0.001" }[currency] ?? "";
-                const off = over(minus(exact(each.value), each.exact), exact(unit));
+                const off = over(minus(exact(each.value), each.unrounded), exact(unit));
                 expect(compare(off, ONE) < 0 && compare(off, minus(ZERO, ONE)) > 0).toBe(true);
                 expect(exact(each.value).d <= exact(unit).d).toBe(true);
               }
@@ -641,8 +649,8 @@ describe("properties", () => {
         const [first, ...others] = sheets;
         const some = shoppingList(others);
         const all = shoppingList([...(first ? [first] : []), ...others]);
-        for (const { food: id, exact: grams } of some.lines) {
-          expect(compare(all.line(id).exact.needed, grams.needed)).toBeGreaterThanOrEqual(0);
+        for (const { food: id, needed } of some.lines) {
+          expect(compare(all.line(id).needed, needed)).toBeGreaterThanOrEqual(0);
         }
       }),
       { numRuns: 50 },

@@ -71,7 +71,7 @@ const plan = portionPlan({
 function foodsOf(s: Sheet): ReadonlyMap<string, Fraction> {
   const grams = new Map<string, Fraction>();
   const add = (id: string, more: Fraction): unknown => grams.set(id, plus(grams.get(id) ?? ZERO, more));
-  for (const { key, food: id, exactGrams } of s.lines) {
+  for (const { key, food: id, grams: exactGrams } of s.lines) {
     if (id !== undefined) add(id, exactGrams);
     if (key === "topping") {
       add("seeds", times(exactGrams, fraction(90n, 97n)));
@@ -92,7 +92,7 @@ const week = fc.record({
 });
 
 const needs = (list: ShoppingList): Record<string, string> =>
-  Object.fromEntries(list.lines.map(({ food: id, exact: { needed } }) => [id, toText(needed)]));
+  Object.fromEntries(list.lines.map(({ food: id, needed }) => [id, toText(needed)]));
 
 describe("a schedule, shopped for", () => {
   it("is bought as everyone eats of it on all days, line by line", () => {
@@ -146,9 +146,9 @@ describe("a schedule, shopped for", () => {
             meals: { lunch: { eaten, servings } },
           }),
         );
-        for (const { currency, value, exact: whole } of list.totals) {
+        for (const { currency, value, unrounded: whole } of list.totals) {
           const parts = list.portions.flatMap(({ costs }) => costs.filter((c) => c.currency === currency));
-          expect(toText(sum(parts.map((part) => part.exact)))).toBe(toText(whole));
+          expect(toText(sum(parts.map((part) => part.unrounded)))).toBe(toText(whole));
           expect(toText(sum(parts.map((part) => exact(part.value))))).toBe(toText(exact(value)));
         }
         expect(list.portions.every(({ portions }) => portions.gt(0))).toBe(true);
@@ -180,8 +180,8 @@ describe("several things, shopped for together", () => {
     const all = [week1, guests, bowl] as const;
     const list = shoppingList(all);
     const each = all.map((one) => needs(shoppingList(one)));
-    for (const { food: id, exact: own } of list.lines) {
-      expect(toText(own.needed)).toBe(toText(sum(each.map((one) => exact(one[id] ?? 0)))));
+    for (const { food: id, needed } of list.lines) {
+      expect(toText(needed)).toBe(toText(sum(each.map((one) => exact(one[id] ?? 0)))));
     }
     const tins = (of: ShoppingList): number => of.line("beans").packs[0]?.count.toNumber() ?? 0;
     const apart = all.map((one) => tins(shoppingList(one))).reduce((a, b) => a + b);
@@ -201,7 +201,7 @@ describe("several things, shopped for together", () => {
     expect(text).toMatch(/Person .*Lunch.*Supper/);
     expect(text).not.toContain("Guests");
     const [total] = list.totals;
-    const paid = list.portions.flatMap(({ costs }) => costs.map(({ exact: own }) => own));
-    expect(toText(sum(paid))).toBe(toText(total?.exact ?? ZERO));
+    const paid = list.portions.flatMap(({ costs }) => costs.map(({ unrounded: own }) => own));
+    expect(toText(sum(paid))).toBe(toText(total?.unrounded ?? ZERO));
   });
 });

@@ -16,7 +16,7 @@ const text = (f: Fraction): string => toText(f);
 /** Everything a sheet says, exactly. */
 function said(s: Sheet): unknown {
   return {
-    lines: s.lines.map((l) => [l.key, text(l.exactGrams), l.scaling, l.added]),
+    lines: s.lines.map((l) => [l.key, text(l.grams), l.scaling, l.added]),
     masses: [text(s.masses.raw), text(s.masses.cooked)],
     totals: watched.map((id) => s.total(id).toJSON()),
     portions: s.portions.toString(),
@@ -29,12 +29,12 @@ describe("a sheet adds up", () => {
       fc.property(arbitraryRecipe, ({ table, recipe }) => {
         const s = sheet(recipe, table);
         for (const id of watched) {
-          const cells = sum(s.lines.map((l) => s.cell(l.key, id).exact));
+          const cells = sum(s.lines.map((l) => s.cell(l.key, id).value));
           const gained = id === "water" ? s.water.change : exact(0);
-          expect(text(sum([cells, gained]))).toBe(text(s.total(id).exact));
-          expect(text(times(s.portion(id).exact, s.values.portions))).toBe(text(s.total(id).exact));
+          expect(text(sum([cells, gained]))).toBe(text(s.total(id).value));
+          expect(text(times(s.portion(id).value, s.values.portions))).toBe(text(s.total(id).value));
         }
-        expect(text(sum(s.lines.map((l) => l.exactGrams)))).toBe(text(s.masses.raw));
+        expect(text(sum(s.lines.map((l) => l.grams)))).toBe(text(s.masses.raw));
         expect(text(times(s.portionMass, s.values.portions))).toBe(text(s.masses.cooked));
         expect(text(sum([s.masses.raw, s.masses.change]))).toBe(text(s.masses.cooked));
       }),
@@ -50,9 +50,9 @@ describe("a sheet adds up", () => {
           .map(({ line }) => line);
         const [a, b] = [sheet(recipe, table), sheet({ ...recipe, lines: shuffled }, table)];
         for (const id of watched) {
-          expect(text(b.total(id).exact)).toBe(text(a.total(id).exact));
+          expect(text(b.total(id).value)).toBe(text(a.total(id).value));
           expect(new Set(b.total(id).missing)).toEqual(new Set(a.total(id).missing));
-          expect(b.total(id).massCoverage.toString()).toBe(a.total(id).massCoverage.toString());
+          expect(b.total(id).coverage.toString()).toBe(a.total(id).coverage.toString());
         }
       }),
     );
@@ -66,7 +66,7 @@ describe("a sheet adds up", () => {
           { ...food, per100g: { ...food.per100g, [id]: food.per100g[id] ?? "1.5" } },
         ]);
         const [before, after] = [sheet(recipe, table).total(id), sheet(recipe, fuller).total(id)];
-        expect(after.massCoverage.gte(before.massCoverage)).toBe(true);
+        expect(after.coverage.gte(before.coverage)).toBe(true);
         expect(after.value.gte(before.value)).toBe(true);
         expect(after.missing.length).toBeLessThanOrEqual(before.missing.length);
       }),
@@ -103,7 +103,7 @@ describe("scaling", () => {
         const s = sheet({ ...recipe, lines }, table);
         const scaled = scale(s, { factor }).sheet;
         for (const id of watched)
-          expect(text(scaled.total(id).exact)).toBe(text(times(s.total(id).exact, exact(factor))));
+          expect(text(scaled.total(id).value)).toBe(text(times(s.total(id).value, exact(factor))));
         expect(text(scaled.masses.cooked)).toBe(text(times(s.masses.cooked, exact(factor))));
       }),
     );
@@ -144,7 +144,7 @@ describe("scaling", () => {
             expect((error as { code: string }).code).toBe("target-unreachable");
             return;
           }
-          expect(text(scaled.portion(id).exact)).toBe(String(target));
+          expect(text(scaled.portion(id).value)).toBe(String(target));
         },
       ),
     );
@@ -163,8 +163,8 @@ describe("a plan", () => {
             people: factors.map((factor, i) => ({ id: `p${i}`, demands: { factor } })),
           });
           for (const id of watched) {
-            const portions = plan.people.map((p) => plan.brings(p.id, "meal", id).exact);
-            const [served, held] = [sum(portions), plan.holds("meal", id).exact];
+            const portions = plan.people.map((p) => plan.brings(p.id, "meal", id).value);
+            const [served, held] = [sum(portions), plan.holds("meal", id).value];
             // A portion that loses more than its water has an unknown amount left, counted as none: not less.
             if (id === "water" && plan.portions.some((p) => p.dishes.get("dish")?.water.beyond.n !== 0n))
               expect(compare(served, held)).toBeGreaterThanOrEqual(0);
@@ -172,8 +172,8 @@ describe("a plan", () => {
           }
           const batch = plan.meals[0]?.batch.get("dish");
           batch?.lines.forEach((line, i) => {
-            const served = plan.portions.map((p) => p.dishes.get("dish")?.lines[i]?.exactGrams ?? exact(0));
-            expect(text(sum(served))).toBe(text(line.exactGrams));
+            const served = plan.portions.map((p) => p.dishes.get("dish")?.lines[i]?.grams ?? exact(0));
+            expect(text(sum(served))).toBe(text(line.grams));
           });
           const eaten = plan.portions.map((p) => p.dishes.get("dish")?.masses.cooked ?? exact(0));
           expect(text(sum(eaten))).toBe(text(batch?.masses.cooked ?? exact(-1)));
@@ -194,9 +194,9 @@ describe("nesting", () => {
           table,
         );
         for (const id of watched) {
-          expect(text(outer.total(id).exact)).toBe(text(inner.total(id).exact));
+          expect(text(outer.total(id).value)).toBe(text(inner.total(id).value));
           expect(outer.total(id).missing).toEqual(inner.total(id).missing.map((key) => `in/${key}`));
-          expect(outer.total(id).massCoverage.toString()).toBe(inner.total(id).massCoverage.toString());
+          expect(outer.total(id).coverage.toString()).toBe(inner.total(id).coverage.toString());
         }
         const halves = sheet(
           {
@@ -209,7 +209,7 @@ describe("nesting", () => {
           },
           table,
         );
-        for (const id of watched) expect(text(halves.total(id).exact)).toBe(text(inner.total(id).exact));
+        for (const id of watched) expect(text(halves.total(id).value)).toBe(text(inner.total(id).value));
       }),
     );
   });

@@ -45,7 +45,7 @@ function brought(demand: Demand, s: Sheet): Fraction {
 function faultsOfDemands(demands: readonly Demand[], s: Sheet): string[] {
   return demands.flatMap((demand) => {
     const value = brought(demand, s);
-    if (demand.ratioOf && s.portion("omega3").exact.n === 0n) return [];
+    if (demand.ratioOf && s.portion("omega3").value.n === 0n) return [];
     const { exactly, least, most } = demand;
     const wrong =
       (exactly !== undefined && !equals(value, exact(exactly))) ||
@@ -57,8 +57,8 @@ function faultsOfDemands(demands: readonly Demand[], s: Sheet): string[] {
 
 /** What each line was multiplied by. */
 function factorsOf(before: Sheet, after: Sheet): (Fraction | undefined)[] {
-  return before.lines.map(({ exactGrams }, i) =>
-    exactGrams.n === 0n ? undefined : over(after.lines[i]?.exactGrams ?? ZERO, exactGrams),
+  return before.lines.map(({ grams }, i) =>
+    grams.n === 0n ? undefined : over(after.lines[i]?.grams ?? ZERO, grams),
   );
 }
 
@@ -87,7 +87,7 @@ describe("a fit that is met", () => {
       expect(fitted.status).toBe("met");
       if (fitted.status !== "met") return;
       const theirs = departureOf(recipe, factors, common);
-      expect(compare(fitted.exactDeparture, theirs)).toBeLessThanOrEqual(0);
+      expect(compare(fitted.departure, theirs)).toBeLessThanOrEqual(0);
     });
   });
 
@@ -102,7 +102,7 @@ describe("a fit that is met", () => {
     check("kept", reachable, ({ recipe, sheet: s, demands }) => {
       const fitted = fit(s, demands);
       if (fitted.status !== "met") return;
-      const common = fitted.exactFactor;
+      const common = fitted.factor;
       const factors = factorsOf(s, fitted.sheet);
       const groups = groupsOf(recipe.lines);
       const byGroup = new Map<string, Fraction>([
@@ -118,7 +118,7 @@ describe("a fit that is met", () => {
         byGroup.set(group, factor);
         if (group === "dose") return;
         const ratio = over(factor, common);
-        const grams = over(fitted.sheet.lines[i]?.exactGrams ?? ZERO, fitted.sheet.values.portions);
+        const grams = over(fitted.sheet.lines[i]?.grams ?? ZERO, fitted.sheet.values.portions);
         const bound = (text: unknown): Fraction => exact(String(text).replace(" g", ""));
         if (line.least === undefined) expect(compare(ratio, fraction(1n, 2n))).toBeGreaterThanOrEqual(0);
         else expect(compare(grams, bound(line.least))).toBeGreaterThanOrEqual(0);
@@ -129,8 +129,8 @@ describe("a fit that is met", () => {
       expect(compare(common, fraction(1n, 10n))).toBeGreaterThanOrEqual(0);
       expect(compare(common, fraction(10n))).toBeLessThanOrEqual(0);
       // What it says of itself is what it did.
-      expect(toText(departureOf(recipe, factors, common))).toBe(toText(fitted.exactDeparture));
-      for (const { name, kind, exactFactor } of fitted.factors) {
+      expect(toText(departureOf(recipe, factors, common))).toBe(toText(fitted.departure));
+      for (const { name, kind, factor: exactFactor } of fitted.factors) {
         expect(toText(exactFactor)).toBe(toText(byGroup.get(`${kind} ${name}`) ?? exactFactor));
       }
     });
@@ -164,7 +164,7 @@ describe("a fit that is met", () => {
           demands.map((demand) => (demand === chosen ? changed : demand)),
         );
         if (before.status !== "met" || after.status !== "met") return;
-        const change = compare(after.exactDeparture, before.exactDeparture);
+        const change = compare(after.departure, before.departure);
         if (change > 0) moved += 1;
         expect(change).toBeGreaterThanOrEqual(0);
       },
@@ -190,10 +190,8 @@ describe("a fit that is met", () => {
     check("named", any, ({ sheet: s, demands }) => {
       const [alone, named] = [fit(s, demands), fit({ pot: s }, demands)];
       expect(named.status).toBe(alone.status);
-      expect(named.exactFactor).toEqual(alone.exactFactor);
-      expect(named.factors.map(({ exactFactor }) => exactFactor)).toEqual(
-        alone.factors.map(({ exactFactor }) => exactFactor),
-      );
+      expect(named.factor).toEqual(alone.factor);
+      expect(named.factors.map(({ factor }) => factor)).toEqual(alone.factors.map(({ factor }) => factor));
     });
   });
 });
@@ -203,18 +201,21 @@ function said(fitted: ReturnType<typeof fitOne>): unknown {
   const s = fitted.status === "met" ? fitted.sheet : fitted.nearest;
   const shared = {
     status: fitted.status,
-    factor: fitted.exactFactor && toText(fitted.exactFactor),
-    factors: fitted.factors.map(({ name, exactFactor }) => [name, toText(exactFactor)]),
-    outcomes: fitted.outcomes.map(({ text, exactBrings }) => [text, exactBrings && toText(exactBrings)]),
-    grams: s && new Map(s.lines.map(({ key, exactGrams }) => [key, toText(exactGrams)])),
+    factor: fitted.factor && toText(fitted.factor),
+    factors: fitted.factors.map(({ name, factor }) => [name, toText(factor)]),
+    outcomes: fitted.outcomes.map(({ text, brings }) => [text, brings && toText(brings)]),
+    grams: s && new Map(s.lines.map(({ key, grams }) => [key, toText(grams)])),
   };
   if (fitted.status === "met") {
-    return { ...shared, binding: fitted.binding.map(({ text, exactPrice }) => [text, toText(exactPrice)]) };
+    return {
+      ...shared,
+      binding: fitted.binding.map(({ text, price }) => [text, toText(price)]),
+    };
   }
   return {
     ...shared,
     conflict: fitted.conflict.map(({ text }) => text),
-    suggestions: fitted.suggestions.map(({ text, exactTo }) => [text, exactTo && toText(exactTo)]),
+    suggestions: fitted.suggestions.map(({ text, to }) => [text, to && toText(to)]),
   };
 }
 
@@ -232,27 +233,27 @@ describe("a fit and one factor", () => {
       const scaled = scale(s, { mass: target });
       expect(fitted.status).toBe("met");
       if (fitted.status !== "met") return;
-      expect(toText(fitted.exactFactor)).toBe(toText(scaled.exactFactor));
-      expect(fitted.sheet.lines.map((l) => toText(l.exactGrams))).toEqual(
-        scaled.sheet.lines.map((l) => toText(l.exactGrams)),
+      expect(toText(fitted.factor)).toBe(toText(scaled.factor));
+      expect(fitted.sheet.lines.map((l) => toText(l.grams))).toEqual(
+        scaled.sheet.lines.map((l) => toText(l.grams)),
       );
-      expect(toText(fitted.sheet.portion("water").exact)).toBe(toText(scaled.sheet.portion("water").exact));
+      expect(toText(fitted.sheet.portion("water").value)).toBe(toText(scaled.sheet.portion("water").value));
     });
   });
 
   it("a target already met moves nothing, not even the common factor", () => {
     check("already met", worlds({ ...few, wild: 0, bounds: false }), ({ sheet: s }) => {
       const demands: Demand[] = [
-        { of: "energy", exactly: toText(s.portion("energy").exact) },
-        { of: "protein", least: toText(s.portion("protein").exact) },
+        { of: "energy", exactly: toText(s.portion("energy").value) },
+        { of: "protein", least: toText(s.portion("protein").value) },
         { of: "mass", most: toText(s.portionMass) },
       ];
       const fitted = fit(s, demands);
       expect(fitted.status).toBe("met");
       if (fitted.status !== "met") return;
-      expect(toText(fitted.exactFactor)).toBe("1");
+      expect(toText(fitted.factor)).toBe("1");
       expect(fitted.departures).toEqual([]);
-      expect(toText(fitted.exactDeparture)).toBe("0");
+      expect(toText(fitted.departure)).toBe("0");
     });
   });
 
@@ -268,21 +269,21 @@ describe("a fit and one factor", () => {
       const [a, b] = [fit(s, demands), fit(larger, asked, { common })];
       expect(b.status).toBe("met");
       if (a.status !== "met" || b.status !== "met") return;
-      expect(toText(b.exactDeparture)).toBe(toText(a.exactDeparture));
+      expect(toText(b.departure)).toBe(toText(a.departure));
       // With the common factor told, nothing is left to the rule that prefers one near 1.
       const at = (f: Fraction) => ({ common: { least: toText(f), most: toText(f) } });
-      const told = fit(larger, asked, at(times(c, a.exactFactor)));
+      const told = fit(larger, asked, at(times(c, a.factor)));
       expect(told.status).toBe("met");
-      expect(told.factors.map(({ exactDeparture }) => toText(exactDeparture))).toEqual(
-        fit(s, demands, at(a.exactFactor)).factors.map(({ exactDeparture }) => toText(exactDeparture)),
+      expect(told.factors.map(({ departure }) => toText(departure))).toEqual(
+        fit(s, demands, at(a.factor)).factors.map(({ departure }) => toText(departure)),
       );
       // Otherwise the factor is c times the other, unless among equals one lies nearer 1.
       const away = (f: Fraction): Fraction => {
         const off = minus(over(ONE, f), ONE);
         return off.n < 0n ? minus(ZERO, off) : off;
       };
-      if (equals(b.exactFactor, times(c, a.exactFactor))) same += 1;
-      else expect(compare(away(b.exactFactor), away(times(c, a.exactFactor)))).toBe(-1);
+      if (equals(b.factor, times(c, a.factor))) same += 1;
+      else expect(compare(away(b.factor), away(times(c, a.factor)))).toBe(-1);
     });
     expect(same).toBeGreaterThan(60);
   });
@@ -360,7 +361,7 @@ describe("a fit that is out of reach", () => {
     check("suggestions", out, ({ recipe, table, sheet: s, demands }) => {
       const missed = fit(s, demands);
       if (missed.status === "met") throw new Error("met");
-      for (const { change, names, demand, end, exactTo, departure, also } of missed.suggestions) {
+      for (const { change, names, demand, end, to: exactTo, departure, also } of missed.suggestions) {
         if (also.length > 0) continue;
         if (change === "make-adjustable") {
           const lines = recipe.lines.map((line): Line => {
@@ -410,7 +411,7 @@ describe("a fit that is out of reach", () => {
           else more += 1;
           const eased = (by: Fraction): Demand[] =>
             demands.map((each) => {
-              const to = all.find(({ demand }) => demand === each)?.exactTo;
+              const to = all.find(({ demand }) => demand === each)?.to;
               if (!to) return each;
               const bound = nearestEnd(each, to);
               return easedTo(each, plus(bound, times(minus(to, bound), by)));
@@ -442,8 +443,8 @@ describe("a fit that is out of reach", () => {
       expect(faultsOfDemands(held, missed.nearest)).toEqual([]);
       expect(held.filter((demand) => demand.firm)).toHaveLength(1);
       expect(missed.misses.length).toBeGreaterThan(0);
-      for (const { demand, exactBrings } of missed.outcomes) {
-        if (exactBrings) expect(toText(exactBrings)).toBe(toText(brought(demand, missed.nearest)));
+      for (const { demand, brings } of missed.outcomes) {
+        if (brings) expect(toText(brings)).toBe(toText(brought(demand, missed.nearest)));
       }
     });
     expect(kept).toBeGreaterThan(80);
@@ -477,10 +478,10 @@ describe("what comes nearest", () => {
     check("energy kept", free, ({ sheet: s, demands, recipe, table, factors }) => {
       const quotients = demands.filter(({ of }) => of === undefined);
       const goal = moveLines(sheet(recipe, table), factors, s.values.portions);
-      const energy = toText(goal.portion("energy").exact);
+      const energy = toText(goal.portion("energy").value);
       const fitted = fit(s, [...quotients, { of: "energy", exactly: energy }]);
       const near = fitted.status === "met" ? fitted.sheet : fitted.nearest;
-      expect(near && toText(near.portion("energy").exact)).toBe(energy);
+      expect(near && toText(near.portion("energy").value)).toBe(energy);
       if (fitted.status !== "met") missed += 1;
     });
     expect(missed).toBeGreaterThan(20);
@@ -498,10 +499,10 @@ function asked({ exactly, least, most }: Demand): Fraction[] {
 /** Misses as shares of the figures asked, totalled: amounts, shares of energy, ratios to each amount. */
 function missesByKind(outcomes: ReturnType<typeof fitOne>["outcomes"]): unknown {
   const totals = new Map<string, Fraction>();
-  for (const { demand, exactMiss } of outcomes) {
+  for (const { demand, miss } of outcomes) {
     const kind = demand.ratioOf?.[1] ?? (demand.energyShareOf ? "share" : "amount");
     const [first = ONE, last = first] = asked(demand);
-    const share = over(exactMiss, exactMiss.n < 0n ? first : last);
+    const share = over(miss, miss.n < 0n ? first : last);
     const size = share.n < 0n ? minus(ZERO, share) : share;
     totals.set(kind, plus(totals.get(kind) ?? ZERO, size));
   }
@@ -537,7 +538,7 @@ describe("a shadow price", () => {
     check("prices", reachable, ({ sheet: s, demands }) => {
       const fitted = fit(s, demands);
       if (fitted.status !== "met") return;
-      for (const { demand, exactPrice, end } of fitted.binding) {
+      for (const { demand, price: exactPrice, end } of fitted.binding) {
         if (!demand) continue;
         const bound = exact(demand.exactly ?? (end === "least" ? demand.least : demand.most) ?? 0);
         const step = times(bound.n === 0n ? ONE : bound, fraction(1n, 10n ** 9n));
@@ -549,7 +550,7 @@ describe("a shadow price", () => {
         );
         expect(eased.status).toBe("met");
         if (eased.status !== "met") continue;
-        const bought = over(minus(fitted.exactDeparture, eased.exactDeparture), step);
+        const bought = over(minus(fitted.departure, eased.departure), step);
         all += 1;
         const [rate, price] = [number(bought), number(exactPrice)];
         expect(rate).toBeLessThanOrEqual(price * (1 + 1e-6) + 1e-9);
@@ -569,7 +570,7 @@ describe("a shadow price", () => {
       for (const { demand, easing, end } of fitted.binding) {
         if (!demand || !easing) continue;
         const bound = exact(demand.exactly ?? (end === "least" ? demand.least : demand.most) ?? 0);
-        const to = end === "least" ? minus(bound, easing.exactBy) : plus(bound, easing.exactBy);
+        const to = end === "least" ? minus(bound, easing.by) : plus(bound, easing.by);
         if (to.n < 0n || (demand.energyShareOf && compare(to, ONE) > 0)) continue;
         const eased = fit(
           s,
@@ -577,7 +578,7 @@ describe("a shadow price", () => {
         );
         all += 1;
         if (eased.status !== "met") throw new Error("not met");
-        expect(toText(eased.exactDeparture)).toBe(toText(easing.exactTo));
+        expect(toText(eased.departure)).toBe(toText(easing.to));
       }
     });
     expect(all).toBeGreaterThan(30);
@@ -597,12 +598,12 @@ describe("what is not known", () => {
       ({ table, recipe }) => {
         const s = sheet(recipe, table);
         const demands: Demand[] = [
-          { of: "protein", least: toText(times(s.portion("protein").exact, fraction(11n, 10n))) },
-          { of: "sodium", most: toText(times(s.portion("sodium").exact, fraction(12n, 10n))) },
+          { of: "protein", least: toText(times(s.portion("protein").value, fraction(11n, 10n))) },
+          { of: "sodium", most: toText(times(s.portion("sodium").value, fraction(12n, 10n))) },
         ];
         const [protein, sodium] = [s.total("protein"), s.total("sodium")];
         // A least of 0 asks nothing.
-        const silent = protein.exact.n === 0n ? [] : protein.missing;
+        const silent = protein.value.n === 0n ? [] : protein.missing;
         const fitted = fit(s, demands);
         // More than a trace, or than a limit of detection, breaks a most and no least.
         const slight = [...new Set([...sodium.trace, ...sodium.below])];
@@ -613,11 +614,11 @@ describe("what is not known", () => {
             [demands[1], [...sodium.missing].sort(), loose.sort()] as const,
           ].filter(([, silent, other]) => silent.length + other.length > 0),
         );
-        for (const { name, exactDeparture, kept: isKept } of fitted.factors) {
+        for (const { name, departure, kept: isKept } of fitted.factors) {
           expect(isKept).toBe(silent.includes(name));
           if (isKept) kept += 1;
           else if (sodium.missing.includes(name)) free += 1;
-          if (isKept) expect(toText(exactDeparture)).toBe("0");
+          if (isKept) expect(toText(departure)).toBe("0");
         }
       },
       300,
@@ -635,7 +636,7 @@ describe("what is not known", () => {
     check("nothing told", any, ({ sheet: s, demands }) => {
       const [plain, limited] = [fit(s, demands), fit(s, [...demands, ...limits])];
       expect(limited.status).toBe(plain.status);
-      const at = ({ factors, exactFactor }: typeof plain) => [exactFactor, factors];
+      const at = ({ factors, factor }: typeof plain) => [factor, factors];
       expect(at(limited)).toEqual(at(plain));
       expect(new Set(limited.notProven.map(({ demand }) => demand))).toEqual(new Set(limits));
       for (const { silent } of limited.notProven) expect(silent).toHaveLength(s.lines.length);

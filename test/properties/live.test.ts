@@ -57,10 +57,10 @@ const formulas: readonly (readonly [string, ColumnFormula])[] = [
   ["less", (at) => at.get("iron").minus(at.total("iron"))],
   ["chain", (at) => at.get("ratio").plus(1)],
   ["summed", (at) => (at.line ? at.get("grams").times(2) : at.sum("summed"))],
-  ["broken", (at) => (at.get("fat").exact.n > 0n ? at.get("nowhere") : at.get("fat"))],
-  ["round", (at) => (at.total("grams").exact.n % 3n === 0n ? at.get("about") : at.get("grams"))],
+  ["broken", (at) => (at.get("fat").value.n > 0n ? at.get("nowhere") : at.get("fat"))],
+  ["round", (at) => (at.total("grams").value.n % 3n === 0n ? at.get("about") : at.get("grams"))],
   ["about", (at) => at.get("round")],
-  ["looked", (at) => at.line?.amount.exact.n.toString() ?? "0"],
+  ["looked", (at) => at.line?.amount.value.n.toString() ?? "0"],
 ];
 
 function take(s: Sheet, { table }: Made, { ...step }: Step, fresh: number): Sheet {
@@ -103,7 +103,7 @@ const said = (value: CellValue): unknown => ("toJSON" in value ? value.toJSON() 
 function everything(s: Sheet): { readonly own: unknown; readonly [part: string]: unknown } {
   const rows: RowRef[] = [...s.lines.map((l) => ({ line: l.key })), "total", "portion", "per100g"];
   return {
-    lines: s.lines.map((l) => [l.key, l.food, text(l.exactGrams)]),
+    lines: s.lines.map((l) => [l.key, l.food, text(l.grams)]),
     masses: [text(s.masses.raw), text(s.masses.cooked), s.portions.toString()],
     totals: watched.map((id) => s.total(id).toJSON()),
     cells: s.lines.map((l) => watched.map((id) => s.cell(l.key, id).toJSON())),
@@ -242,11 +242,11 @@ describe("an explanation", () => {
           const s = scale(sheet(outer, table), { factor }).sheet;
           for (const where of ["portion", "total"] as const) {
             const why = s.explain(id, where);
-            expect(text(why.exact)).toBe(text((where === "portion" ? s.portion(id) : s.total(id)).exact));
-            expect(text(sum(why.leaves.map((leaf) => leaf.exact)))).toBe(text(why.exact));
+            expect(text(why.value)).toBe(text((where === "portion" ? s.portion(id) : s.total(id)).value));
+            expect(text(sum(why.leaves.map((leaf) => leaf.value)))).toBe(text(why.value));
           }
           const line = s.explain(id, { line: "inner" });
-          expect(text(sum(line.leaves.map((leaf) => leaf.exact)))).toBe(text(s.cell("inner", id).exact));
+          expect(text(sum(line.leaves.map((leaf) => leaf.value)))).toBe(text(s.cell("inner", id).value));
         },
       ),
     );
@@ -261,12 +261,12 @@ describe("a difference", () => {
         const b = scale(a, { factor }).sheet.edit({ "line-0": amount });
         expect(difference(a, a).none).toBe(true);
         const [there, back] = [difference(a, b), difference(b, a)];
-        expect(there.lines.map((l) => text(l.exactBy))).toEqual(
-          back.lines.map((l) => text(times(l.exactBy, exact(-1)))),
+        expect(there.lines.map((l) => text(l.by))).toEqual(
+          back.lines.map((l) => text(times(l.by, exact(-1)))),
         );
         for (const { component, change } of there.components) {
-          expect(text(sum([a.portion(component).exact, change.exact]))).toBe(
-            text(b.portion(component).exact),
+          expect(text(sum([a.portion(component).value, change.value]))).toBe(
+            text(b.portion(component).value),
           );
         }
       }),

@@ -48,7 +48,7 @@ function driftOf(ratios: readonly Fraction[], isFree: boolean): Fraction {
 
 function ratiosIn(found: Rounded, before: Sheet): Fraction[] {
   return found.sheet.lines.flatMap((line, i) =>
-    found.lines[i]?.kept === undefined ? [over(line.exactGrams, before.lines[i]?.exactGrams ?? ONE)] : [],
+    found.lines[i]?.kept === undefined ? [over(line.grams, before.lines[i]?.grams ?? ONE)] : [],
   );
 }
 
@@ -63,15 +63,17 @@ describe("rounding", () => {
       const ends = standing(s, demands, tolerance);
       const { excess, firm } = judged(found.sheet, ends, tolerance);
       expect(firm).toBe(true);
-      expect(toText(found.drift.exactExcess)).toBe(toText(excess));
+      expect(toText(found.drift.excess)).toBe(toText(excess));
       const all = judged(found.sheet, endsOf(demands), tolerance);
       expect(found.status).toBe(isZero(all.excess) ? "met" : "nearest");
       const drift = driftOf(ratiosIn(found, s), isSizeHeld(ends));
-      expect(toText(found.drift.exactRatios)).toBe(toText(drift));
-      expect(toText(sum(found.lines.map(({ exactDrift }) => absolute(exactDrift))))).toBe(toText(drift));
-      for (const { demand, exactBefore, exactBrings, holds, heldBefore } of found.demands) {
-        expect(exactBrings && toText(exactBrings)).toEqual(textOf(broughtBy(found.sheet, demand)));
-        expect(exactBefore && toText(exactBefore)).toEqual(textOf(broughtBy(s, demand)));
+      expect(toText(found.drift.ratios)).toBe(toText(drift));
+      expect(toText(sum(found.lines.map(({ drift: exactDrift }) => absolute(exactDrift))))).toBe(
+        toText(drift),
+      );
+      for (const { demand, before, brings, holds, heldBefore } of found.demands) {
+        expect(brings && toText(brings)).toEqual(textOf(broughtBy(found.sheet, demand)));
+        expect(before && toText(before)).toEqual(textOf(broughtBy(s, demand)));
         const [now, then] = [found.sheet, s].map((each) => judged(each, endsOf([demand]), tolerance));
         expect(holds).toBe(now?.firm && isZero(now.excess));
         expect(heldBefore).toBe(then?.firm && isZero(then.excess));
@@ -111,10 +113,10 @@ describe("rounding", () => {
         if (!was) throw new Error("a line too many");
         if (line.scaling === "per-portion") {
           expect(sameAmount(line.amount, was.amount)).toBe(true);
-          expect(equals(line.exactGrams, was.exactGrams)).toBe(true);
+          expect(equals(line.grams, was.grams)).toBe(true);
           expect(found.lines[i]?.kept).toBe("per-portion");
         }
-        expect(line.exactGrams.n > 0n).toBe(was.exactGrams.n > 0n);
+        expect(line.grams.n > 0n).toBe(was.grams.n > 0n);
       });
     });
   });
@@ -124,8 +126,8 @@ describe("rounding", () => {
     check("line by line", some, (world) => {
       const found = round(world);
       if (!(found instanceof Rounded) || !found.lineByLine.limitsHold) return;
-      const excess = compare(found.drift.exactExcess, found.lineByLine.exactExcess);
-      const drift = compare(found.drift.exactRatios, found.lineByLine.exactRatios);
+      const excess = compare(found.drift.excess, found.lineByLine.excess);
+      const drift = compare(found.drift.ratios, found.lineByLine.ratios);
       expect(excess === 0 ? drift : excess).toBeLessThanOrEqual(0);
       if ((excess || drift) < 0) better += 1;
     });
@@ -140,15 +142,15 @@ describe("rounding", () => {
       const each = remade(s, new Map(found.lines.map((line) => [line.line, line.lineByLine])));
       const { excess, firm } = judged(each, standing(s, demands, tolerance), tolerance);
       expect(found.lineByLine.limitsHold).toBe(firm);
-      expect(toText(found.lineByLine.exactExcess)).toBe(toText(excess));
+      expect(toText(found.lineByLine.excess)).toBe(toText(excess));
       for (const [i, line] of found.lines.entries()) {
         if (line.kept !== undefined) continue;
-        const aim = s.lines[i]?.exactGrams ?? ZERO;
-        const off = (of: Sheet): Fraction => absolute(minus(of.lines[i]?.exactGrams ?? ZERO, aim));
+        const aim = s.lines[i]?.grams ?? ZERO;
+        const off = (of: Sheet): Fraction => absolute(minus(of.lines[i]?.grams ?? ZERO, aim));
         expect(compare(off(each), off(found.sheet))).toBeLessThanOrEqual(0);
       }
-      for (const { demand, exactLineByLine } of found.demands)
-        expect(exactLineByLine && toText(exactLineByLine)).toEqual(textOf(broughtBy(each, demand)));
+      for (const { demand, lineByLine } of found.demands)
+        expect(lineByLine && toText(lineByLine)).toEqual(textOf(broughtBy(each, demand)));
     });
   });
 
@@ -159,7 +161,7 @@ describe("rounding", () => {
       if (!(once instanceof Rounded)) throw new Error("nothing was asked");
       const twice = roundToKitchen(once.sheet, place);
       if (!(twice instanceof Rounded)) throw new Error("nothing was asked");
-      expect(toText(twice.drift.exactRatios)).toBe("0");
+      expect(toText(twice.drift.ratios)).toBe("0");
       expect(gramsIn(twice.sheet)).toEqual(gramsIn(once.sheet));
     });
   });
@@ -169,7 +171,7 @@ describe("rounding", () => {
       const found = roundToKitchen(s, place);
       if (!(found instanceof Rounded)) throw new Error("nothing was asked");
       expect(found.status).toBe("met");
-      expect(toText(found.drift.exactRatios)).toBe(toText(found.lineByLine.exactRatios));
+      expect(toText(found.drift.ratios)).toBe(toText(found.lineByLine.ratios));
     });
   });
 
@@ -179,7 +181,7 @@ describe("rounding", () => {
       if (!(found instanceof Rounded)) return;
       const again = build(JSON.parse(JSON.stringify(toRecipe(found.sheet))) as RecipeInput);
       expect(gramsIn(again)).toEqual(gramsIn(found.sheet));
-      expect(toText(again.portion("energy").exact)).toBe(toText(found.sheet.portion("energy").exact));
+      expect(toText(again.portion("energy").value)).toBe(toText(found.sheet.portion("energy").value));
       expect(toText(again.portionMass)).toBe(toText(found.sheet.portionMass));
     });
   });
@@ -208,9 +210,9 @@ describe("rounding", () => {
         expect(wide?.status).toBe(tight?.status);
         return;
       }
-      expect(compare(wide.drift.exactExcess, tight.drift.exactExcess)).toBeLessThanOrEqual(0);
+      expect(compare(wide.drift.excess, tight.drift.excess)).toBeLessThanOrEqual(0);
       if (tight.status === "met")
-        expect(compare(wide.drift.exactRatios, tight.drift.exactRatios)).toBeLessThanOrEqual(0);
+        expect(compare(wide.drift.ratios, tight.drift.ratios)).toBeLessThanOrEqual(0);
     });
   });
 
@@ -219,10 +221,9 @@ describe("rounding", () => {
       const [narrow, wide] = [1, 3].map((each) => roundToKitchen(s, place, { demands, tolerance, each }));
       if (!(narrow instanceof Rounded)) return;
       if (!(wide instanceof Rounded)) throw new Error("what few amounts keep, more do");
-      const order = compare(wide.drift.exactExcess, narrow.drift.exactExcess);
+      const order = compare(wide.drift.excess, narrow.drift.excess);
       expect(order).toBeLessThanOrEqual(0);
-      if (order === 0)
-        expect(compare(wide.drift.exactRatios, narrow.drift.exactRatios)).toBeLessThanOrEqual(0);
+      if (order === 0) expect(compare(wide.drift.ratios, narrow.drift.ratios)).toBeLessThanOrEqual(0);
     });
   });
 
@@ -245,12 +246,12 @@ describe("rounding", () => {
       cut += 1;
       expect(short.proven).toBe(false);
       expect(judged(short.sheet, endsOf(demands), "0").firm).toBe(true);
-      expect(compare(short.bound.exactExcess, whole.drift.exactExcess)).toBeLessThanOrEqual(0);
-      expect(compare(whole.drift.exactExcess, short.drift.exactExcess)).toBeLessThanOrEqual(0);
-      expect(compare(short.bound.exactRatios, whole.drift.exactRatios)).toBeLessThanOrEqual(0);
+      expect(compare(short.bound.excess, whole.drift.excess)).toBeLessThanOrEqual(0);
+      expect(compare(whole.drift.excess, short.drift.excess)).toBeLessThanOrEqual(0);
+      expect(compare(short.bound.ratios, whole.drift.ratios)).toBeLessThanOrEqual(0);
       if (!short.lineByLine.limitsHold) return;
-      const excess = compare(short.drift.exactExcess, short.lineByLine.exactExcess);
-      const drift = compare(short.drift.exactRatios, short.lineByLine.exactRatios);
+      const excess = compare(short.drift.excess, short.lineByLine.excess);
+      const drift = compare(short.drift.ratios, short.lineByLine.ratios);
       expect(excess === 0 ? drift : excess).toBeLessThanOrEqual(0);
     });
     expect(cut).toBeGreaterThan(20);
@@ -262,7 +263,7 @@ function textOf(f: Fraction | null): string | null {
 }
 
 function gramsIn(s: Sheet): [string, string][] {
-  return s.lines.map(({ key, exactGrams }) => [key, toText(exactGrams)]);
+  return s.lines.map(({ key, grams }) => [key, toText(grams)]);
 }
 
 /** The same dish with other amounts, cooked as before. */

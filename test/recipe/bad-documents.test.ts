@@ -573,8 +573,8 @@ describe("a bad recipe document", () => {
       },
       foods,
     );
-    expect(s.mass.raw.toString()).toMatch(/e\+300$/);
-    expect(s.lines[1]?.grams.toString()).toBe("1e-300");
+    expect(s.mass.raw.minus("1e-300").eq("1e300")).toBe(true);
+    expect(s.lines[1]?.grams.eq("1e-300")).toBe(true);
   });
 
   it("read twice is the same document, frozen", () => {

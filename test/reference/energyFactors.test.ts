@@ -37,7 +37,7 @@ const hundred = sheet(
 );
 
 const bySystem = (s: Sheet, system: EnergySystemId): Record<string, string> =>
-  Object.fromEntries(s.energyShares({ system }).shares.map((part) => [part.of, toText(part.energy.exact)]));
+  Object.fromEntries(s.energyShares({ system }).shares.map((part) => [part.of, toText(part.energy.value)]));
 
 const dishOf = (per100g: FoodInput["per100g"]): Sheet =>
   sheet(
@@ -136,10 +136,10 @@ describe("energy shares", () => {
     fc.assert(
       fc.property(foods, (all) => {
         const { energy, shares, kilojoules } = made(all).energyShares({ system });
-        expect(toText(sum(shares.map((part) => part.energy.exact)))).toBe(toText(energy.exact));
+        expect(toText(sum(shares.map((part) => part.energy.value)))).toBe(toText(energy.value));
         expect([0, 100]).toContain(shares.reduce((total, part) => total + part.percent, 0));
         expect(kilojoules === undefined).toBe(system !== "eu-1169");
-        for (const part of shares) expect(part.energy.exact.n >= 0n).toBe(true);
+        for (const part of shares) expect(part.energy.value.n >= 0n).toBe(true);
       }),
       { numRuns: 80 },
     );
@@ -158,8 +158,8 @@ describe("energy shares", () => {
         );
         const flat = made([...outer, ...inner]);
         const [a, b] = [nested, flat].map((s) => s.energyShares({ system }));
-        expect(a?.shares.map((part) => toText(part.energy.exact))).toEqual(
-          b?.shares.map((part) => toText(part.energy.exact)),
+        expect(a?.shares.map((part) => toText(part.energy.value))).toEqual(
+          b?.shares.map((part) => toText(part.energy.value)),
         );
         expect(a?.energy.bound).toBe(b?.energy.bound);
       }),
@@ -175,9 +175,9 @@ describe("energy shares", () => {
         (all, system) => {
           const s = made(all);
           const expected = termsOf(energySystems[system]).map(([, t]) =>
-            times(s.total(t.component).exact, exact(t.factor)),
+            times(s.total(t.component).value, exact(t.factor)),
           );
-          expect(toText(s.energyShares({ system }).energy.exact)).toBe(toText(sum(expected)));
+          expect(toText(s.energyShares({ system }).energy.value)).toBe(toText(sum(expected)));
         },
       ),
       { numRuns: 60 },
@@ -205,7 +205,7 @@ describe("energy shares", () => {
       table,
     );
     const { energy, shares } = s.energyShares({ system: "atwater-own" });
-    expect([energy.bound, energy.missing.includes("x"), shares[0]?.energy.massCoverage.toString()]).toEqual([
+    expect([energy.bound, energy.missing.includes("x"), shares[0]?.energy.coverage.toString()]).toEqual([
       "at-least",
       true,
       "0.5",
@@ -217,7 +217,7 @@ describe("energy shares", () => {
       system: "us-101.9-c",
     });
     expect(shares.find((part) => part.of === "carbohydrate")?.energy).toMatchObject({
-      exact: exact(0),
+      value: exact(0),
       bound: "unknown",
       missing: ["x"],
     });
@@ -241,7 +241,7 @@ describe("energy shares", () => {
       fibre: 2,
       solubleFibre: 0,
     }).energyShares({ system: "us-101.9-c" });
-    expect(shares.find((part) => part.of === "carbohydrate")?.energy.exact).toEqual(exact(0));
+    expect(shares.find((part) => part.of === "carbohydrate")?.energy.value).toEqual(exact(0));
   });
 
   it("are unknown where no line knows anything", () => {

@@ -244,8 +244,8 @@ describe("every row", () => {
           const who = `${authority} ${id} at ${person.age}`;
           expect(reference.of, who).toEqual(upper.of);
           const isHeld = reference.note?.includes("held to the safe level of intake");
-          expect(reference.value.lessThan(upper.value) || isHeld, who).toBe(true);
-          expect(reference.value.lessThanOrEqualTo(upper.value), who).toBe(true);
+          expect(reference.value.lt(upper.value) || isHeld, who).toBe(true);
+          expect(reference.value.lte(upper.value), who).toBe(true);
         }
       }
     }
@@ -255,7 +255,7 @@ describe("every row", () => {
 describe("facts that have misled others", () => {
   it("the US magnesium RDA lies above its UL, which counts supplements only", () => {
     const { reference, upper } = referenceIntakes("us", man).get("magnesium");
-    expect(reference && upper && reference.value.greaterThan(upper.value)).toBe(true);
+    expect(reference && upper && reference.value.gt(upper.value)).toBe(true);
     expect(upper && countsFood(upper)).toBe(false);
   });
 

@@ -35,7 +35,7 @@ const recipeOf = (about: Partial<FoodInput>, amount: string, portions = 1): Shee
     { name: "Card", portions, lines: [{ food: "x", amount, scaling: "held" }] },
     foodTable([sold(about)]),
   );
-const asPurchased = (list: ShoppingList): Fraction => list.lines[0]?.exact.asPurchased ?? ZERO;
+const asPurchased = (list: ShoppingList): Fraction => list.lines[0]?.asPurchased ?? ZERO;
 const packs = (list: ShoppingList): (string | undefined)[] =>
   list.lines.map((line) => line.packs[0]?.count.toString());
 
@@ -52,7 +52,7 @@ describe("edible portion to as purchased", () => {
       potatoes,
     );
     const list = shoppingList(s);
-    const edible = list.lines[0]?.exact.needed ?? ZERO;
+    const edible = list.lines[0]?.needed ?? ZERO;
     expect(toText(over(edible, pound))).toBe("8");
     expect(toText(over(edible, ounce))).toBe("128");
     const portions = over(edible, times(ounce, exact(3)));
@@ -64,7 +64,7 @@ describe("edible portion to as purchased", () => {
   it("B2, same deck: five portions of 3 oz of green beans at 88 % are 15 oz EP, 17.05 oz AP (READ, last step derived)", () => {
     const one = recipeOf({ edibleShare: "0.88" }, "3 oz");
     const list = shoppingList(scale(one, { portions: 5 }).sheet);
-    expect(toText(over(list.lines[0]?.exact.needed ?? ZERO, ounce))).toBe("15");
+    expect(toText(over(list.lines[0]?.needed ?? ZERO, ounce))).toBe("15");
     expect(fixedText(over(asPurchased(list), ounce), 2)).toBe("17.05");
   });
 
@@ -85,7 +85,7 @@ describe("B3 USDA Food Buying Guide for Child Nutrition Programs: units per 100 
       "2 listed serving",
     );
     const list = shoppingList(scale(cups, { portions: 460 }).sheet);
-    const cans = over(list.lines[0]?.exact.needed ?? ZERO, exact(can.packs[0]?.edible ?? 1));
+    const cans = over(list.lines[0]?.needed ?? ZERO, exact(can.packs[0]?.edible ?? 1));
     expect(toText(cans)).toBe("27.6");
     expect(packs(list)).toEqual(["28"]);
   });
@@ -114,7 +114,7 @@ describe("B3 USDA Food Buying Guide for Child Nutrition Programs: units per 100 
 });
 
 describe("B4 USDA SR28, refuse in per cent (DATA: recomputed from the agency's file FOOD_DES)", () => {
-  const edibleOf100 = (s: Sheet): string => toText(shoppingList(s).lines[0]?.exact.needed ?? ZERO);
+  const edibleOf100 = (s: Sheet): string => toText(shoppingList(s).lines[0]?.needed ?? ZERO);
   const bought = (s: Sheet): string => toText(asPurchased(shoppingList(s)));
 
   it.each([
@@ -140,7 +140,7 @@ describe("B4 USDA SR28, refuse in per cent (DATA: recomputed from the agency's f
     const had = (held: string): string => {
       const cupboard = { "bananas-raw": { amount: held, weighed: "as-purchased" as const } };
       const [line] = shoppingList(of("5 medium", "edible"), { cupboard }).lines;
-      return toText(line?.exact.fromCupboard ?? ZERO);
+      return toText(line?.fromCupboard ?? ZERO);
     };
     expect([had("1 medium"), had("100 g")]).toEqual(["118", "64"]);
   });

@@ -88,9 +88,9 @@ describe("substitutes", () => {
     // SR28 16029: 231 mg of sodium in 100 g of canned beans, drained.
     const perGram = fraction(231n, 100n);
     const grams = over(canned?.grams ?? ZERO, camp.values.portions);
-    const before = camp.cell("beans", "sodium").exact;
+    const before = camp.cell("beans", "sodium").value;
     const brought = minus(times(grams, perGram), over(before, camp.values.portions));
-    expect(sodium && toText(minus(sodium.after.exact, sodium.before.exact))).toBe(toText(brought));
+    expect(sodium && toText(minus(sodium.after.value, sodium.before.value))).toBe(toText(brought));
     expect(shown(substitutes(camp, "beans", { among }), { width: 200 })).toContain("sodium (mg more)");
     expect(substitutes(camp, "beans", { among, components: ["protein", "sodium"] }).found[0]?.also).toEqual(
       [],
@@ -105,11 +105,11 @@ describe("substitutes", () => {
       ["beans", "black-beans-boiled", "adjustable"],
       ["oil", "olive-oil", "per-portion"],
     ]);
-    expect(made.lines[1] && toText(made.lines[1].exactGrams)).toBe(first && toText(first.grams));
+    expect(made.lines[1] && toText(made.lines[1].grams)).toBe(first && toText(first.grams));
     expect(made.lines[0]?.grams.toString()).toBe("400");
     const again = sheet(toRecipe(made), starterFoods);
     for (const id of ["energy", "protein", "iron"] as const)
-      expect(toText(again.total(id).exact)).toBe(toText(made.total(id).exact));
+      expect(toText(again.total(id).value)).toBe(toText(made.total(id).value));
   });
 
   it("keep columns of one's own", () => {
@@ -123,12 +123,12 @@ describe("substitutes", () => {
   it("say what moves, and that exactly", () => {
     for (const { sheet: made, changes, distance } of substitutes(camp, "beans").found) {
       for (const { component, before, after, share } of changes) {
-        expect(toText(before.exact)).toBe(toText(camp.portion(component).exact));
-        expect(toText(after.exact)).toBe(toText(made.portion(component).exact));
+        expect(toText(before.value)).toBe(toText(camp.portion(component).value));
+        expect(toText(after.value)).toBe(toText(made.portion(component).value));
         expect(share.toNumber()).toBeCloseTo(after.value.div(before.value).minus(1).toNumber(), 10);
       }
       const total = sum(
-        changes.map(({ before, after }) => absolute(over(minus(after.exact, before.exact), before.exact))),
+        changes.map(({ before, after }) => absolute(over(minus(after.value, before.value), before.value))),
       );
       expect(toText(total)).toBe(toText(distance));
     }
@@ -212,7 +212,7 @@ describe("substitutes", () => {
     const [first] = substitutes(stew, "leaf", { among: ["kale-raw"], match: "protein" }).found;
     // Both keep half: 2.86 × 200 = 4.28 × 133.6…
     expect(first && toText(first.grams)).toBe(toText(over(exact("572"), exact("4.28"))));
-    expect(first && toText(first.sheet.cell("leaf", "protein").exact)).toBe("2.86");
+    expect(first && toText(first.sheet.cell("leaf", "protein").value)).toBe("2.86");
   });
 });
 
@@ -247,7 +247,7 @@ describe("what is matched", () => {
     const beans = substitutes(camp, "beans", { match: "energy" });
     expect(beans.match).toBe("energy");
     for (const { sheet: made } of beans.found)
-      expect(toText(made.portion("energy").exact)).toBe(toText(camp.portion("energy").exact));
+      expect(toText(made.portion("energy").value)).toBe(toText(camp.portion("energy").value));
     expect(shown(beans)).toContain(
       "each brings as much energy as Kidney beans, red, boiled without salt did",
     );
@@ -361,8 +361,8 @@ describe("the amount of a substitute", () => {
           for (const { food, grams: batch, sheet: made } of found) {
             seen.found += 1;
             expect([food, fits(food, batch.toNumber() / portions)]).toEqual([food, true]);
-            const was = match === "mass" ? s.lines[0]?.exactGrams : s.cell("line", match).exact;
-            const is = match === "mass" ? made.lines[0]?.exactGrams : made.cell("line", match).exact;
+            const was = match === "mass" ? s.lines[0]?.grams : s.cell("line", match).value;
+            const is = match === "mass" ? made.lines[0]?.grams : made.cell("line", match).value;
             expect(is && toText(is)).toBe(was && toText(was));
           }
           for (const { food, grams: batch, least, most } of outside) {

@@ -22,10 +22,7 @@ const dish = (...lines: readonly (readonly [string, number])[]): RecipeInput => 
   portions: 2,
   lines: lines.map(([id, grams]) => ({ food: id, amount: `${grams} g` })),
 });
-const ends = ({ exactLeast, exactMost }: Between): string[] => [
-  toText(exactLeast),
-  exactMost ? toText(exactMost) : "no limit",
-];
+const ends = ({ least, most }: Between): string[] => [toText(least), most ? toText(most) : "no limit"];
 
 const foods = foodTable([
   food("silent"),
@@ -178,9 +175,9 @@ describe("between, as a property", () => {
               return [{ ...line, per100g: { ...line.per100g, [id]: toText(value) } }];
             }),
           );
-          const full = sheet(dish(...lines), filled).total(id).exact;
-          expect([id, compare(range.exactLeast, full) <= 0]).toEqual([id, true]);
-          if (range.exactMost) expect([id, compare(full, range.exactMost) <= 0]).toEqual([id, true]);
+          const full = sheet(dish(...lines), filled).total(id).value;
+          expect([id, compare(range.least, full) <= 0]).toEqual([id, true]);
+          if (range.most) expect([id, compare(full, range.most) <= 0]).toEqual([id, true]);
         },
       ),
       { numRuns: 200 },
@@ -193,7 +190,7 @@ describe("between, as a property", () => {
         const s = sheet(dish(...lines), starterFoods);
         const range = between(s, id);
         if (range.widened.length > 0) return;
-        expect([id, ...ends(range)]).toEqual([id, toText(s.total(id).exact), toText(s.total(id).exact)]);
+        expect([id, ...ends(range)]).toEqual([id, toText(s.total(id).value), toText(s.total(id).value)]);
       }),
       { numRuns: 100 },
     );

@@ -255,7 +255,7 @@ describe("columns of one's own", () => {
   it("refuse a circle that a new figure closes among columns that were there before", () => {
     const s = bowl
       .constant("way", 0)
-      .column("a", (at) => (at.constant("way").exact.n > 0n ? at.get("b") : 1))
+      .column("a", (at) => (at.constant("way").value.n > 0n ? at.get("b") : 1))
       .column("b", (at) => at.get("a"));
     expect(errorOf(() => s.constant("way", 1)).code).toBe("column-cycle");
     expect(errorOf(() => s.row("r", (at) => at.row("r"))).code).toBe("column-cycle");
@@ -300,7 +300,7 @@ describe("bounds through arithmetic", () => {
     });
 
   const allows = (t: Tally, truth: Fraction): boolean => {
-    const side = compare(truth, t.exact);
+    const side = compare(truth, t.value);
     if (t.bound === "exact") return side === 0;
     if (t.bound === "at-least") return side >= 0;
     return t.bound === "at-most" ? side <= 0 : true;
@@ -312,7 +312,7 @@ describe("bounds through arithmetic", () => {
         expect(allows(a.tally.plus(b.tally), plus(a.truth, b.truth))).toBe(true);
         expect(allows(a.tally.minus(b.tally), minus(a.truth, b.truth))).toBe(true);
         expect(allows(a.tally.times(b.tally), times(a.truth, b.truth))).toBe(true);
-        if (b.tally.exact.n !== 0n && b.truth.n !== 0n) {
+        if (b.tally.value.n !== 0n && b.truth.n !== 0n) {
           expect(allows(a.tally.over(b.tally), over(a.truth, b.truth))).toBe(true);
         }
       }),
@@ -337,7 +337,7 @@ describe("bounds through arithmetic", () => {
     expect(atLeast.times(-1).bound).toBe("at-most");
     expect(atLeast.minus(atLeast).bound).toBe("unknown");
     expect(atLeast.over(atLeast).bound).toBe("unknown");
-    expect(toText(atLeast.times(atLeast).exact)).toBe("36");
+    expect(toText(atLeast.times(atLeast).value)).toBe("36");
   });
 
   it("refuse unlike units in a sum, and multiply and cancel them otherwise", () => {

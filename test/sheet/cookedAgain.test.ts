@@ -154,7 +154,7 @@ describe("bran in a dish that is cooked again", () => {
       "50% left after cooking, as the recipe says",
       "a share of Mash",
     ]);
-    expect(toText(why.leaves[0]?.exact ?? exact(0))).toBe("20");
+    expect(toText(why.leaves[0]?.value ?? exact(0))).toBe("20");
     expect(nested.explain("availableCarbohydrate", "total").leaves[0]?.steps[3]).toBe(
       "45 g left after cooking, since 50% of fibre is left, as the recipe says",
     );
@@ -232,37 +232,37 @@ const inner = (keys: readonly string[]): readonly string[] => keys.map((key) => 
 function expectSame(nested: Sheet, flat: Sheet): void {
   for (const id of componentIds) {
     const [a, b] = [nested.total(id), flat.total(id)];
-    expect([id, text(a.exact), a.bound, text(a.coverage)]).toEqual([
+    expect([id, text(a.value), a.bound, text(a.coverage)]).toEqual([
       id,
-      text(b.exact),
+      text(b.value),
       b.bound,
       text(b.coverage),
     ]);
     for (const kind of ["missing", "trace", "below", "borrowed", "derived", "presumed"] as const)
       expect([id, kind, [...a[kind]].sort()]).toEqual([id, kind, [...inner(b[kind])].sort()]);
-    expect([id, text(nested.portion(id).exact)]).toEqual([id, text(flat.portion(id).exact)]);
-    expect([id, text(nested.per100g(id).exact)]).toEqual([id, text(flat.per100g(id).exact)]);
-    const ends = ({ exactLeast, exactMost }: Between): string[] => [text(exactLeast), text(exactMost)];
+    expect([id, text(nested.portion(id).value)]).toEqual([id, text(flat.portion(id).value)]);
+    expect([id, text(nested.per100g(id).value)]).toEqual([id, text(flat.per100g(id).value)]);
+    const ends = ({ least, most }: Between): string[] => [text(least), text(most)];
     expect([id, ...ends(between(nested, id))]).toEqual([id, ...ends(between(flat, id))]);
-    const leaves = (s: Sheet): Fraction => sum(s.explain(id, "total").leaves.map((leaf) => leaf.exact));
-    expect([id, text(leaves(nested))]).toEqual([id, text(a.exact)]);
-    expect([id, text(leaves(flat))]).toEqual([id, text(a.exact)]);
+    const leaves = (s: Sheet): Fraction => sum(s.explain(id, "total").leaves.map((leaf) => leaf.value));
+    expect([id, text(leaves(nested))]).toEqual([id, text(a.value)]);
+    expect([id, text(leaves(flat))]).toEqual([id, text(a.value)]);
     const { raw, gained, retained, lost } = cooking(nested).of(id);
-    expect(text(plus(raw.exact, gained.exact))).toBe(text(plus(retained.exact, lost.exact)));
-    expect(text(retained.exact)).toBe(text(a.exact));
+    expect(text(plus(raw.value, gained.value))).toBe(text(plus(retained.value, lost.value)));
+    expect(text(retained.value)).toBe(text(a.value));
   }
   for (const system of systems) {
     const [a, b] = [nested, flat].map((s) => s.energyShares({ system }));
-    expect(a?.shares.map((part) => [part.of, text(part.energy.exact), part.energy.bound])).toEqual(
-      b?.shares.map((part) => [part.of, text(part.energy.exact), part.energy.bound]),
+    expect(a?.shares.map((part) => [part.of, text(part.energy.value), part.energy.bound])).toEqual(
+      b?.shares.map((part) => [part.of, text(part.energy.value), part.energy.bound]),
     );
-    expect(text(a?.kilojoules?.exact)).toBe(text(b?.kilojoules?.exact));
+    expect(text(a?.kilojoules?.value)).toBe(text(b?.kilojoules?.value));
   }
   const [a, b] = [energyCheck(nested), energyCheck(flat)];
-  expect(a.lines.map((l) => [l.key, text(l.given.exact), text(l.computed.exact), l.verdict])).toEqual(
-    b.lines.map((l) => [`in/${l.key}`, text(l.given.exact), text(l.computed.exact), l.verdict]),
+  expect(a.lines.map((l) => [l.key, text(l.given.value), text(l.computed.value), l.verdict])).toEqual(
+    b.lines.map((l) => [`in/${l.key}`, text(l.given.value), text(l.computed.value), l.verdict]),
   );
-  expect(text(sum(a.lines.map((l) => l.given.exact)))).toBe(text(nested.total("energy").exact));
+  expect(text(sum(a.lines.map((l) => l.given.value)))).toBe(text(nested.total("energy").value));
 }
 
 describe("nested is flat, for every way of asking", () => {
@@ -332,13 +332,13 @@ describe("cooking after cooking", () => {
         const [deep, flat] = [sheet(outer, table), sheet(shallow, table)];
         for (const id of componentIds) {
           if (id === "water") continue;
-          expect([id, text(deep.total(id).exact)]).toEqual([id, text(flat.total(id).exact)]);
-          const leaves = deep.explain(id, "portion").leaves.map((leaf) => leaf.exact);
-          expect([id, text(sum(leaves))]).toEqual([id, text(deep.total(id).exact)]);
+          expect([id, text(deep.total(id).value)]).toEqual([id, text(flat.total(id).value)]);
+          const leaves = deep.explain(id, "portion").leaves.map((leaf) => leaf.value);
+          expect([id, text(sum(leaves))]).toEqual([id, text(deep.total(id).value)]);
         }
         for (const system of systems)
-          expect(text(deep.energyShares({ system }).energy.exact)).toBe(
-            text(flat.energyShares({ system }).energy.exact),
+          expect(text(deep.energyShares({ system }).energy.value)).toBe(
+            text(flat.energyShares({ system }).energy.value),
           );
       }),
       { numRuns: 20 },
@@ -351,7 +351,7 @@ describe("cooking after cooking", () => {
     const s = sheet({ name: "Dish", portions: 1, lines }, table);
     expect(s.total("water").value.toString()).toBe("93.25"); // (86.5 + 100) × 0.5
     const why = s.explain("water", "total");
-    expect(toText(sum(why.leaves.map((leaf) => leaf.exact)))).toBe("93.25");
+    expect(toText(sum(why.leaves.map((leaf) => leaf.value)))).toBe("93.25");
     expect(why.leaves[0]?.steps.slice(-2)).toEqual(["50% of its water left after cooking", "a share of Pot"]);
   });
 });
@@ -372,7 +372,7 @@ describe("energy given, after cooking", () => {
         if (constituents.some((c) => before.total(c).bound !== "exact")) return;
         if (after.total("energy").bound !== "exact") return;
         const off = (s: Sheet): Fraction =>
-          minus(s.total("energy").exact, s.energyShares({ system }).energy.exact);
+          minus(s.total("energy").value, s.energyShares({ system }).energy.value);
         expect(toText(off(after))).toBe(toText(off(before)));
       }),
       { numRuns: 120 },

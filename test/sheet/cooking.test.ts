@@ -50,14 +50,14 @@ describe("cooking", () => {
         );
         const balance = cooking(s);
         const holds = ({ raw, gained, retained, lost }: typeof balance.mass): boolean =>
-          equals(plus(raw.exact, gained.exact), plus(retained.exact, lost.exact)) &&
-          gained.exact.n >= 0n &&
-          lost.exact.n >= 0n;
+          equals(plus(raw.value, gained.value), plus(retained.value, lost.value)) &&
+          gained.value.n >= 0n &&
+          lost.value.n >= 0n;
         expect(holds(balance.mass)).toBe(true);
         for (const id of componentIds) {
           const all = balance.of(id);
           expect([id, holds(all)]).toEqual([id, true]);
-          expect([id, toText(all.retained.exact)]).toEqual([id, toText(s.total(id).exact)]);
+          expect([id, toText(all.retained.value)]).toEqual([id, toText(s.total(id).value)]);
           for (const line of s.lines)
             expect([id, line.key, holds(balance.line(line.key, id))]).toEqual([id, line.key, true]);
         }
@@ -74,7 +74,7 @@ describe("cooking", () => {
         const cooked = cooking(sheet({ ...recipe, yieldFactor: factor }, starterFoods));
         const uncooked = sheet({ ...recipe, lines: raw }, starterFoods);
         for (const id of componentIds)
-          expect([id, toText(cooked.of(id).raw.exact)]).toEqual([id, toText(uncooked.total(id).exact)]);
+          expect([id, toText(cooked.of(id).raw.value)]).toEqual([id, toText(uncooked.total(id).value)]);
       }),
       { numRuns: 60 },
     );

@@ -61,7 +61,7 @@ describe("explanations of what is not known", () => {
 
   it("keep adding up to the root", () => {
     const why = supper.explain("iodine", "portion");
-    expect(toText(sum(why.leaves.map((leaf) => leaf.exact)))).toBe(toText(why.exact));
+    expect(toText(sum(why.leaves.map((leaf) => leaf.value)))).toBe(toText(why.value));
   });
 
   it("stand in records as null, with line, unit, bound and source", () => {

@@ -75,7 +75,7 @@ const dishes = fc.tuple(
 const text = (f: Fraction | undefined): string | undefined => f && fractionText(f);
 
 function holds(tally: Tally, truth: Fraction, what: string): void {
-  const { exactLeast: low, exactMost: high, bound, exact: value } = tally;
+  const { least: low, most: high, bound, value } = tally;
   if (low) expect(compare(low, truth), what).toBeLessThanOrEqual(0);
   if (high) expect(compare(truth, high), what).toBeLessThanOrEqual(0);
   if (bound === "at-least") expect(compare(value, truth), what).toBeLessThanOrEqual(0);
@@ -115,12 +115,12 @@ describe("a total of ranged figures", () => {
           ]),
         ];
         for (const [of, is] of pairs) {
-          holds(of, is.exact, "tally");
+          holds(of, is.value, "tally");
           seen.add(of.bound);
           const { text: shown } = tallyFigure(of);
           const { low, high } = shownEnds(shown);
-          if (low) expect(compare(low, is.exact), shown).toBeLessThanOrEqual(0);
-          if (high) expect(compare(is.exact, high), shown).toBeLessThanOrEqual(0);
+          if (low) expect(compare(low, is.value), shown).toBeLessThanOrEqual(0);
+          if (high) expect(compare(is.value, high), shown).toBeLessThanOrEqual(0);
           // A middle figure is never shown for what it is not.
           if (of.bound === "between") expect(low ?? high, shown).toBeDefined();
         }
@@ -142,15 +142,9 @@ describe("a total of ranged figures", () => {
         const added = rest.reduce((all, each) => all.plus(each), first as Tally);
         const total = told.total("iodine");
         const range = between(told, "iodine", { like: () => [] });
-        expect([text(total.exactLeast), text(total.exactMost)]).toEqual([
-          text(range.exactLeast),
-          text(range.exactMost),
-        ]);
+        expect([text(total.least), text(total.most)]).toEqual([text(range.least), text(range.most)]);
         if (added.bound !== "unknown")
-          expect([text(added.exactLeast), text(added.exactMost)]).toEqual([
-            text(range.exactLeast),
-            text(range.exactMost),
-          ]);
+          expect([text(added.least), text(added.most)]).toEqual([text(range.least), text(range.most)]);
       }),
       { numRuns: 80 },
     );
@@ -165,11 +159,11 @@ describe("a total of ranged figures", () => {
           if (!a || !b) return;
           const of = (figure: Figure | undefined): Tally => dish([figure], false).total("iodine");
           const [x, y, tx, ty] = [of(a.told), of(b.told), of(a.truth), of(b.truth)];
-          holds(x.plus(y), tx.plus(ty).exact, "plus");
-          holds(x.minus(y), tx.minus(ty).exact, "minus");
-          holds(x.times(y), tx.times(ty).exact, "times");
-          holds(x.times(k).minus(k), tx.times(k).minus(k).exact, "linear");
-          if (y.exact.n > 0n && ty.exact.n > 0n) holds(x.over(y), tx.over(ty).exact, "over");
+          holds(x.plus(y), tx.plus(ty).value, "plus");
+          holds(x.minus(y), tx.minus(ty).value, "minus");
+          holds(x.times(y), tx.times(ty).value, "times");
+          holds(x.times(k).minus(k), tx.times(k).minus(k).value, "linear");
+          if (y.value.n > 0n && ty.value.n > 0n) holds(x.over(y), tx.over(ty).value, "over");
         },
       ),
       { numRuns: 150 },
@@ -184,11 +178,11 @@ describe("a total of ranged figures", () => {
         ) as [Sheet, Sheet];
         told.total("iodine");
         const [a, b] = [told.edit({ f0: `${grams} g` }), truth.edit({ f0: `${grams} g` })];
-        holds(a.total("iodine"), b.total("iodine").exact, "edited");
+        holds(a.total("iodine"), b.total("iodine").value, "edited");
         const change = (from: Sheet, to: Sheet): Tally | undefined =>
           difference(from, to).components.find(({ component }) => component === "iodine")?.change;
         const [is, was] = [change(told, a), change(truth, b)];
-        if (is && was) holds(is, was.exact, "change");
+        if (is && was) holds(is, was.value, "change");
       }),
       { numRuns: 80 },
     );
@@ -206,10 +200,10 @@ describe("ends under arithmetic", () => {
   ])("of %s, times nothing, are nothing, and times less than nothing change places", (_, told) => {
     const tally = tallyOf(told);
     const none = tally.times(0);
-    expect([none.exactLeast, none.exactMost]).toEqual([exact(0), exact(0)]);
+    expect([none.least, none.most]).toEqual([exact(0), exact(0)]);
     const turned = tally.times(-1);
     const minus = (f: Fraction | undefined): Fraction | undefined => f && fraction(-f.n, f.d);
-    expect([turned.exactLeast, turned.exactMost]).toEqual([minus(tally.exactMost), minus(tally.exactLeast)]);
+    expect([turned.least, turned.most]).toEqual([minus(tally.most), minus(tally.least)]);
   });
 
   it("of a part are not those of a whole that its own figure is above: such data bound nothing", () => {
@@ -324,7 +318,7 @@ describe("a firm limit", () => {
     const soft = fit(bowl, [{ of, most: 160 }]);
     const firm = fit(bowl, [{ of, exactly: 100, firm: true }]);
     if (soft.status !== "met" || firm.status !== "met") throw new Error("not met");
-    expect(soft.sheet.portion(of).exact.n).toBeGreaterThan(0n);
+    expect(soft.sheet.portion(of).value.n).toBeGreaterThan(0n);
     expect(soft.notProven).toEqual([]);
     expect(firm.notProven).toMatchObject([{ ranged: ["weed"], silent: [] }]);
     expect(firm.notProven[0]?.text).toContain("of weed a range is published");

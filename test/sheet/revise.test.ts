@@ -116,7 +116,7 @@ describe("what names a food that is gone", () => {
   it("is not as purchased where nothing is thrown away", () => {
     expect(lineOf(vegan, "meat")).not.toHaveProperty("weighed");
     expect(shown(vegan)).not.toContain("as purchased");
-    expect(vegan.lines[0]?.exactGrams.toString()).toBe("185");
+    expect(vegan.lines[0]?.grams.toString()).toBe("185");
     expect(lineOf(revise(s, { swap: { meat: "bananas-raw" } }), "meat")).toMatchObject({
       weighed: "as-purchased",
     });
@@ -138,6 +138,8 @@ describe("changes that there are not", () => {
     [{ lines: ["meat"] }, ["recipe-malformed lines"]],
     [{ lines: { oil: { part: "x" } } }, ["recipe-malformed lines.3.part"]],
     [{ name: "" }, ["recipe-malformed name"]],
+    [{ swap: { rice: 3 } }, ["recipe-malformed lines.1.food"]],
+    [{ swap: { rice: "mithril" } }, ["food-unknown lines.1.food"]],
   ])("%j", (changes, expected) => {
     const { faults } = errorOf(() => revise(s, changes as Changes));
     expect(faults.map(({ code, path }) => `${code} ${path.join(".")}`)).toEqual(expected);

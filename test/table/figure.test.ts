@@ -1,16 +1,7 @@
 import Decimal from "decimal.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  compare,
-  exact,
-  type Fraction,
-  fraction,
-  minus,
-  times,
-  toDecimal,
-  toText,
-} from "../../src/number/fraction.ts";
+import { compare, exact, type Fraction, fraction, minus, times, toText } from "../../src/number/fraction.ts";
 import { type FigureHow, figure, legend, showFigure, showPercent } from "../../src/table/figure.ts";
 import { americanEnglish, britishEnglish, type Language, say } from "../../src/table/language.ts";
 import { table } from "../../src/table/table.ts";
@@ -232,7 +223,7 @@ describe("figure", () => {
           expect(compare(off, times(abs(f), exact("1/200"))) <= 0 || compare(off, exact("1/2")) <= 0).toBe(
             true,
           );
-          expect(toDecimal(off).lte(toDecimal(abs(f)))).toBe(true);
+          expect(off.lte(abs(f))).toBe(true);
         },
       ),
     );

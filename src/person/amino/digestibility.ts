@@ -35,8 +35,8 @@ function proteinLines(portion: EatenPortion): { key: string; protein: Tally; tol
 /** Of all the protein, the share that comes with lines that tell all their amino acids. */
 export function toldShare(portion: EatenPortion): Fraction {
   const lines = proteinLines(portion);
-  const whole = sum(lines.map(({ protein }) => protein.exact));
-  const told = sum(lines.filter((line) => line.told).map(({ protein }) => protein.exact));
+  const whole = sum(lines.map(({ protein }) => protein.value));
+  const told = sum(lines.filter((line) => line.told).map(({ protein }) => protein.value));
   return isZero(whole) ? ZERO : over(told, whole);
 }
 
@@ -54,12 +54,12 @@ export function digestedShare(portion: EatenPortion, given: Digestibility | unde
     }
     readShareOf(value, [key]);
   }
-  const some = lines.filter(({ protein }) => protein.bound !== "exact" || !isZero(protein.exact));
+  const some = lines.filter(({ protein }) => protein.bound !== "exact" || !isZero(protein.value));
   const digested = some.map(({ key, protein }) => {
     const share = Object.hasOwn(given, key) ? (given as { readonly [line: string]: Value })[key] : undefined;
-    return share === undefined || protein.bound !== "exact" ? undefined : times(protein.exact, exact(share));
+    return share === undefined || protein.bound !== "exact" ? undefined : times(protein.value, exact(share));
   });
-  const whole = sum(some.map(({ protein }) => protein.exact));
+  const whole = sum(some.map(({ protein }) => protein.value));
   const all = digested.filter((each) => each !== undefined);
   return all.length < digested.length || isZero(whole) ? undefined : over(sum(all), whole);
 }

@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { fault, quote } from "../../number/error.ts";
 import { checkFields } from "../../number/fields.ts";
 import {
@@ -10,7 +9,6 @@ import {
   least,
   over,
   times,
-  toDecimal,
   ZERO,
 } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
@@ -38,9 +36,7 @@ export interface AminoContent {
   /** mg in 1 g of the portion's protein. */
   readonly mgPerGram: Tally | undefined;
   /** Of an adult's mean requirement for a day, by body mass; nothing without a person. */
-  readonly requirement:
-    | { readonly share: Decimal; readonly exactShare: Fraction; readonly bound: Bound }
-    | undefined;
+  readonly requirement: { readonly share: Fraction; readonly bound: Bound } | undefined;
 }
 
 /** How a portion's protein scores by one pattern: the lowest ratio of its amino acids to the pattern's. */
@@ -48,17 +44,15 @@ export interface PortionScore {
   readonly pattern: PatternId;
   readonly name: string;
   /** The score lies between these; they are one where all is known. Not cut off at 1. */
-  readonly least: Decimal;
+  readonly least: Fraction;
   /** Nothing where no amino acid has a limit. */
-  readonly most: Decimal | undefined;
-  readonly exactLeast: Fraction;
-  readonly exactMost: Fraction | undefined;
+  readonly most: Fraction | undefined;
   /** The amino acid with the lowest ratio of those that are known. */
   readonly limiting: AminoName | undefined;
   /** Whether silent lines leave no doubt that it is the lowest. */
   readonly proven: boolean;
   /** Both ends times the digestibility, where one was given for all of the protein. */
-  readonly corrected: { readonly least: Decimal; readonly most: Decimal | undefined } | undefined;
+  readonly corrected: { readonly least: Fraction; readonly most: Fraction | undefined } | undefined;
   readonly source: string;
 }
 
@@ -68,10 +62,9 @@ export class ProteinQuality extends Shown {
   readonly aminoAcids: readonly AminoContent[];
   readonly scores: readonly PortionScore[];
   /** Of the protein, as a share: what comes with lines that tell all their amino acids. */
-  readonly told: Decimal;
-  readonly exactTold: Fraction;
+  readonly told: Fraction;
   /** Of an adult's safe level of protein for a day (0.83 g per kg); nothing without a person. */
-  readonly safeLevel: { readonly share: Decimal; readonly bound: Bound } | undefined;
+  readonly safeLevel: { readonly share: Fraction; readonly bound: Bound } | undefined;
   /** Why no requirement is told for a person, where none is. */
   readonly note: string | undefined;
   readonly name: string;
@@ -84,7 +77,6 @@ export class ProteinQuality extends Shown {
     this.aminoAcids = made.aminoAcids;
     this.scores = made.scores;
     this.told = made.told;
-    this.exactTold = made.exactTold;
     this.safeLevel = made.safeLevel;
     this.note = made.note;
   }
@@ -141,7 +133,7 @@ export function proteinQuality(eaten: Eaten, how: ProteinQualityHow = {}): Prote
   const protein = portion.brings("protein");
   const contents = (Object.keys(aminoAcids) as AminoName[]).map((of): AminoContent => {
     const amount = gramsOf(portion, of);
-    const perGram = isZero(protein.exact) ? undefined : amount.times(1000).over(protein);
+    const perGram = isZero(protein.value) ? undefined : amount.times(1000).over(protein);
     return {
       of,
       amount,
@@ -149,14 +141,13 @@ export function proteinQuality(eaten: Eaten, how: ProteinQualityHow = {}): Prote
       requirement: mass && requirementOf(amount, of, mass),
     };
   });
-  const exactTold = toldShare(portion);
+  const told = toldShare(portion);
   const digested = digestedShare(portion, how.digestibility);
   return new ProteinQuality(portion.name, {
     protein,
     aminoAcids: contents,
     scores: patterns.map((pattern) => scoreBy(pattern, contents, digested)),
-    told: toDecimal(exactTold),
-    exactTold,
+    told,
     safeLevel: mass && safeLevelOf(protein, mass),
     note: facts && !mass ? ADULTS_ALONE : undefined,
   });
@@ -195,14 +186,14 @@ function gramsOf(portion: EatenPortion, of: AminoName): Tally {
 function requirementOf(amount: Tally, of: AminoName, mass: Fraction): AminoContent["requirement"] {
   if (amount.bound === "unknown") return undefined;
   const need = times(exact(who2007Requirement.mgPerKg[of]), mass);
-  const exactShare = over(times(amount.exact, fraction(1000n)), need);
-  return { share: toDecimal(exactShare), exactShare, bound: amount.bound };
+  const share = over(times(amount.value, fraction(1000n)), need);
+  return { share, bound: amount.bound };
 }
 
 function safeLevelOf(protein: Tally, mass: Fraction): ProteinQuality["safeLevel"] {
   if (protein.bound === "unknown") return undefined;
   const safe = times(exact(who2007Requirement.proteinPerKg.safe), mass);
-  return { share: toDecimal(over(protein.exact, safe)), bound: protein.bound };
+  return { share: over(protein.value, safe), bound: protein.bound };
 }
 
 interface Ratio {
@@ -218,14 +209,14 @@ function scoreBy(
 ): PortionScore {
   const { name, mgPerGram, source } = aminoPatterns[pattern];
   const ratios = contents.map(({ of, mgPerGram: content }): Ratio => {
-    const ratio = content && over(content.exact, exact(mgPerGram[of]));
+    const ratio = content && over(content.value, exact(mgPerGram[of]));
     const isLow = content?.bound === "exact" || content?.bound === "at-least";
     const isHigh = content?.bound === "exact" || content?.bound === "at-most";
     return { of, low: ratio && isLow ? ratio : ZERO, high: ratio && isHigh ? ratio : undefined };
   });
   const known = contents.filter(({ mgPerGram: content }) => content !== undefined);
   const ratioOf = ({ of, mgPerGram: content }: AminoContent): Fraction =>
-    over(content?.exact ?? ZERO, exact(mgPerGram[of]));
+    over(content?.value ?? ZERO, exact(mgPerGram[of]));
   const [first, ...rest] = known;
   const lowest =
     first && rest.reduce((low, each) => (compare(ratioOf(each), ratioOf(low)) < 0 ? each : low), first);
@@ -238,15 +229,13 @@ function scoreBy(
   return {
     pattern,
     name,
-    least: toDecimal(exactLeast),
-    most: exactMost && toDecimal(exactMost),
-    exactLeast,
-    exactMost,
+    least: exactLeast,
+    most: exactMost,
     limiting: lowest?.of,
     proven: limit !== undefined && others.every(({ low }) => compare(limit, low) <= 0),
     corrected: digested && {
-      least: toDecimal(times(exactLeast, digested)),
-      most: exactMost && toDecimal(times(exactMost, digested)),
+      least: times(exactLeast, digested),
+      most: exactMost && times(exactMost, digested),
     },
     source,
   };

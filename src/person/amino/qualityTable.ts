@@ -20,7 +20,7 @@ export function qualityTables(q: ProteinQuality, language: Language): Table[] {
         language,
       });
     });
-    const percent = requirement && times(requirement.exactShare, fraction(100n));
+    const percent = requirement && times(requirement.share, fraction(100n));
     // Of a middle figure the ends are not told here, and the middle alone would pass for exact.
     const share = bounded(percent, requirement?.bound ?? "unknown", { places: 0, language });
     const content = mgPerGram ? tallyFigure(mgPerGram, { language }) : figure(null, { language });
@@ -62,7 +62,7 @@ export function qualityTables(q: ProteinQuality, language: Language): Table[] {
       notes: [
         ...q.scores.flatMap((score) => limitingNote(score, language)),
         words("{share} of the protein comes from lines that tell all their amino acids", {
-          share: showPercent(q.exactTold, { language }),
+          share: showPercent(q.told, { language }),
         }),
         ...(q.note === undefined ? [] : [words(q.note)]),
         ...legend(rows, language),
@@ -76,7 +76,7 @@ export function qualityTables(q: ProteinQuality, language: Language): Table[] {
 }
 
 /** One figure where all is known, both ends where it is not. */
-function scoreText({ exactLeast, exactMost }: PortionScore, language: Language): string {
+function scoreText({ least: exactLeast, most: exactMost }: PortionScore, language: Language): string {
   const percent = (f: Fraction, rounding: "down" | "up" | "nearest"): string =>
     showFigure(times(f, fraction(100n)), { places: 0, rounding, language });
   if (exactMost && compare(exactLeast, exactMost) === 0) return percent(exactLeast, "nearest");
@@ -98,7 +98,7 @@ function limitingNote({ name, limiting, proven, corrected }: PortionScore, langu
     proven ? "{pattern}: limiting: {limiting}" : "{pattern}: lowest so far as is known: {limiting}",
     gaps,
   );
-  if (!corrected?.most?.equals(corrected.least)) return [said];
+  if (!corrected?.most?.eq(corrected.least)) return [said];
   const figure = showFigure(exact(corrected.least), { places: 2, language });
   return [`${said}; ${say(language, "{figure} with the digestibility given", { figure })}`];
 }

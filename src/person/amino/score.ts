@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { componentIds } from "../../food/components.ts";
 import { fault, quote, within } from "../../number/error.ts";
 import { checkFields } from "../../number/fields.ts";
@@ -11,7 +10,6 @@ import {
   over,
   sum,
   times,
-  toDecimal,
   type Value,
 } from "../../number/fraction.ts";
 import { fao1991Preschool } from "./fao1991.ts";
@@ -38,13 +36,13 @@ export type ProteinAmounts = { readonly protein: Value } & {
 export interface AminoScore {
   readonly pattern: PatternId;
   /** The lowest ratio, times the digestibility: 1 is enough. Not cut off at 1. */
-  readonly score: Decimal;
+  readonly score: Fraction;
   readonly limiting: AminoName;
   /** Each amino acid: mg in 1 g of protein, and over the pattern. */
   readonly ratios: readonly {
     readonly of: AminoName;
-    readonly mgPerGram: Decimal;
-    readonly ratio: Decimal;
+    readonly mgPerGram: Fraction;
+    readonly ratio: Fraction;
   }[];
   /** Amino acids that the amounts say nothing of: the score is then at most what it says. */
   readonly unknown: readonly AminoName[];
@@ -106,9 +104,9 @@ export function aminoScore(
   const limiting = rest.reduce((low, each) => (compare(each.ratio, low.ratio) < 0 ? each : low), first);
   return {
     pattern,
-    score: toDecimal(times(limiting.ratio, digestibility)),
+    score: times(limiting.ratio, digestibility),
     limiting: limiting.of,
-    ratios: known.map(({ of, mg, ratio }) => ({ of, mgPerGram: toDecimal(mg), ratio: toDecimal(ratio) })),
+    ratios: known.map(({ of, mg, ratio }) => ({ of, mgPerGram: mg, ratio })),
     unknown,
     source,
   };
@@ -121,7 +119,7 @@ export function aminoScore(
 export function aminoRequirementMet(
   amounts: Omit<ProteinAmounts, "protein">,
   kilograms: Value,
-): readonly { readonly of: AminoName; readonly share: Decimal }[] {
+): readonly { readonly of: AminoName; readonly share: Fraction }[] {
   checkAmounts(amounts);
   const mass = within(["kilograms"], () => exact(kilograms));
   if (mass.n <= 0n) throw fault("person-malformed", "no body mass", "give kilograms above 0", ["kilograms"]);
@@ -129,7 +127,7 @@ export function aminoRequirementMet(
     const grams = gramsOf(amounts, of);
     if (!grams) return [];
     const need = times(exact(who2007Requirement.mgPerKg[of]), mass);
-    return [{ of, share: toDecimal(over(times(grams, fraction(1000n)), need)) }];
+    return [{ of, share: over(times(grams, fraction(1000n)), need) }];
   });
 }
 

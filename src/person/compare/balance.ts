@@ -1,6 +1,5 @@
-import type { Decimal } from "decimal.js";
 import type { ComponentId } from "../../food/components.ts";
-import { compare, exact, type Fraction, isZero, over, toDecimal } from "../../number/fraction.ts";
+import { compare, exact, type Fraction, isZero, over } from "../../number/fraction.ts";
 import { boundOfEnds, type Ends } from "../../sheet/ends.ts";
 import { addUp, type EnergyBy } from "../../sheet/energy.ts";
 import { type Bound, Tally } from "../../sheet/tally.ts";
@@ -16,12 +15,11 @@ export interface EnergyBalance {
   /** What it brings of the energy, kcal. */
   readonly energy: Tally;
   /** 0 to 1; nothing where nothing is known. */
-  readonly share: Decimal | undefined;
-  readonly exactShare: Fraction | undefined;
+  readonly share: Fraction | undefined;
   readonly bound: Bound;
   /** Between what the share can lie; nothing for an end that nothing limits. */
-  readonly least: Decimal | undefined;
-  readonly most: Decimal | undefined;
+  readonly least: Fraction | undefined;
+  readonly most: Fraction | undefined;
   readonly range: EnergyRange | undefined;
   readonly verdict: RangeVerdict | undefined;
 }
@@ -47,7 +45,7 @@ export function balanceOf(
 ): readonly EnergyBalance[] {
   const parts = portion.energies(system);
   const whole = addUp("kcal", [...parts.values()]);
-  if (isZero(whole.exact)) return [];
+  if (isZero(whole.value)) return [];
   const ofParts = [...parts].flatMap(([of, energy]): EnergyBalance[] => {
     const known = ranges.filter((range) => range.of === of);
     if (known.length > 0) return known.map((range) => held(range.of, energy, whole, range));
@@ -77,9 +75,9 @@ function energyOf(portion: EatenPortion, of: RangeOf): Tally | undefined {
   const isPart = of === "freeSugars" && grams.bound !== "unknown";
   const ends = (): Ends => (isPart ? { ...kcal.ends, high: undefined } : kcal.ends);
   const whole = grams.bound === "exact" ? "at-least" : grams.bound;
-  const part = grams.ranged.length > 0 ? boundOfEnds(kcal.exact, ends(), false) : whole;
+  const part = grams.ranged.length > 0 ? boundOfEnds(kcal.value, ends(), false) : whole;
   const bound = isPart ? part : grams.bound;
-  return new Tally(kcal.exact.n, kcal.exact.d, "kcal", grams, () => grams.coverage, bound, ends);
+  return new Tally(kcal.value.n, kcal.value.d, "kcal", grams, () => grams.coverage, bound, ends);
 }
 
 function held(of: RangeOf, energy: Tally, whole: Tally, range: EnergyRange | undefined): EnergyBalance {
@@ -89,7 +87,6 @@ function held(of: RangeOf, energy: Tally, whole: Tally, range: EnergyRange | und
     of,
     energy,
     share: known ? share.value : undefined,
-    exactShare: known ? share.exact : undefined,
     bound: share.bound,
     least: known ? share.least : undefined,
     most: known ? share.most : undefined,
@@ -98,7 +95,7 @@ function held(of: RangeOf, energy: Tally, whole: Tally, range: EnergyRange | und
   };
 }
 
-function verdictOf({ exact: share, bound, ranged, ends }: Tally, range: EnergyRange): RangeVerdict {
+function verdictOf({ value: share, bound, ranged, ends }: Tally, range: EnergyRange): RangeVerdict {
   const end = (text: string | undefined): Fraction | undefined =>
     text === undefined ? undefined : over(exact(text), exact(100));
   const [least, most] = [end(range.least), end(range.most)];
@@ -130,12 +127,11 @@ export interface PortionRatio {
   readonly name: string;
   readonly unit: string;
   /** Nothing where it would be divided by nothing, or too little is known. */
-  readonly value: Decimal | undefined;
-  readonly exactValue: Fraction | undefined;
+  readonly value: Fraction | undefined;
   readonly bound: Bound;
   /** Between what it can lie; nothing for an end that nothing limits. */
-  readonly least: Decimal | undefined;
-  readonly most: Decimal | undefined;
+  readonly least: Fraction | undefined;
+  readonly most: Fraction | undefined;
   readonly note: string;
   readonly source: string;
 }
@@ -191,14 +187,13 @@ function ratio(
   below: Tally,
   said: { readonly note: string; readonly source: string },
 ): PortionRatio {
-  const quotient = isZero(below.exact) ? undefined : above.over(below);
+  const quotient = isZero(below.value) ? undefined : above.over(below);
   const known = quotient && quotient.bound !== "unknown" ? quotient : undefined;
   return {
     id,
     name,
     unit,
-    value: known && toDecimal(known.exact),
-    exactValue: known?.exact,
+    value: known?.value,
     bound: known?.bound ?? "unknown",
     least: known?.least,
     most: known?.most,

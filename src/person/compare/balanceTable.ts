@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import { type ComponentId, components } from "../../food/components.ts";
 import { exact, type Fraction, fraction, times } from "../../number/fraction.ts";
 import { type Ends, scaledBy } from "../../sheet/ends.ts";
@@ -36,9 +35,9 @@ export function balanceTables(c: ComparisonData, language: Language): Table[] {
       verdict ? words(RANGE_WORDS[verdict]) : "",
     ];
   });
-  const ratios = c.ratios.map(({ name, unit, exactValue, bound, least, most }): Cell[] => [
+  const ratios = c.ratios.map(({ name, unit, value, bound, least, most }): Cell[] => [
     words(name),
-    bounded(exactValue, bound, { language, ...(unit !== "" && { unit: words(unit) }) }, endsOf(least, most)),
+    bounded(value, bound, { language, ...(unit !== "" && { unit: words(unit) }) }, endsOf(least, most)),
     "",
     "",
   ]);
@@ -63,8 +62,8 @@ export function balanceTables(c: ComparisonData, language: Language): Table[] {
   ];
 }
 
-function balanceCell({ exactShare, bound, least, most }: EnergyBalance, language: Language): Cell {
-  const percent = exactShare && times(exactShare, HUNDRED);
+function balanceCell({ share, bound, least, most }: EnergyBalance, language: Language): Cell {
+  const percent = share && times(share, HUNDRED);
   const ends = scaledBy(endsOf(least, most), HUNDRED);
   const shown = bounded(percent, bound, { places: 1, language }, ends);
   if (shown.value === null) return shown;
@@ -73,7 +72,7 @@ function balanceCell({ exactShare, bound, least, most }: EnergyBalance, language
 
 const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
 
-function endsOf(least: Decimal | undefined, most: Decimal | undefined): Ends {
+function endsOf(least: Fraction | undefined, most: Fraction | undefined): Ends {
   return { low: least && exact(least), high: most && exact(most), told: undefined };
 }
 

@@ -15,12 +15,12 @@ export function nameOf(of: readonly ComponentId[], language: Language): string {
 /** As a tally is shown; a part that is known to be less than the whole says so. */
 export function boundFigure(tally: Tally, how: FigureHow): Figure {
   const isPart = tally.bound === "at-least" && tally.trace.length === 0;
-  return isPart ? figure(tally.exact, { ...how, tone: "at-least" }) : tallyFigure(tally, how);
+  return isPart ? figure(tally.value, { ...how, tone: "at-least" }) : tallyFigure(tally, how);
 }
 
 /** A figure with its bound, a middle one with its ends; unknown where it has none. */
 export function bounded(value: Fraction | undefined, bound: Bound, how: FigureHow, ends?: Ends): Figure {
   if (value === undefined || bound === "unknown") return figure(null, how);
-  if (bound === "between") return ends ? endsFigure({ exact: value, ends }, how) : figure(null, how);
+  if (bound === "between") return ends ? endsFigure({ value, ends }, how) : figure(null, how);
   return figure(value, { ...how, ...(bound !== "exact" && { tone: bound }) });
 }

@@ -163,5 +163,5 @@ function rowsOf(portion: EatenPortion, { references, uppers }: Figures): Compari
 }
 
 function isFree({ figure, amount }: HeldUpper): boolean {
-  return figure.kind === "TDI" && amount.bound === "exact" && isZero(amount.exact);
+  return figure.kind === "TDI" && amount.bound === "exact" && isZero(amount.value);
 }

@@ -1,6 +1,5 @@
-import type { Decimal } from "decimal.js";
 import { type ComponentId, components } from "../../food/components.ts";
-import { compare, exact, type Fraction, over, plus, toDecimal, ZERO } from "../../number/fraction.ts";
+import { compare, exact, type Fraction, over, plus, ZERO } from "../../number/fraction.ts";
 import { boundOfEnds, type Ends, sumOf } from "../../sheet/ends.ts";
 import { addUp } from "../../sheet/energy.ts";
 import { type Bound, NO_MARKS, Tally } from "../../sheet/tally.ts";
@@ -29,11 +28,10 @@ export interface HeldReference {
   /** What the portion brings of just what the figure counts. */
   readonly amount: Tally;
   /** Of the day's figure; nothing where nothing is known. */
-  readonly share: Decimal | undefined;
-  readonly exactShare: Fraction | undefined;
+  readonly share: Fraction | undefined;
   /** Between what the share can lie; nothing for an end that nothing limits. */
-  readonly least: Decimal | undefined;
-  readonly most: Decimal | undefined;
+  readonly least: Fraction | undefined;
+  readonly most: Fraction | undefined;
   readonly bound: Bound;
   readonly verdict: ReferenceVerdict;
 }
@@ -43,11 +41,10 @@ export interface HeldUpper {
   readonly figure: UpperFigure;
   /** What the portion brings of just what the level counts. */
   readonly amount: Tally;
-  readonly share: Decimal | undefined;
-  readonly exactShare: Fraction | undefined;
+  readonly share: Fraction | undefined;
   /** Between what the share can lie; nothing for an end that nothing limits. */
-  readonly least: Decimal | undefined;
-  readonly most: Decimal | undefined;
+  readonly least: Fraction | undefined;
+  readonly most: Fraction | undefined;
   readonly bound: Bound;
   readonly verdict: UpperVerdict;
 }
@@ -93,8 +90,8 @@ function holdAdded(portion: EatenPortion, figure: UpperFigure, level: Fraction):
   const bound = held.bound === "exact" || held.bound === "at-most" ? "at-most" : "unknown";
   // Nobody tells how much of it was added: from nothing to all of it.
   const ends = (): Ends => ({ low: ZERO, high, told: high });
-  const own = bound === "at-most" && held.ranged.length > 0 ? boundOfEnds(held.exact, ends(), false) : bound;
-  const amount = new Tally(held.exact.n, held.exact.d, held.unit, held, () => held.coverage, own, ends);
+  const own = bound === "at-most" && held.ranged.length > 0 ? boundOfEnds(held.value, ends(), false) : bound;
+  const amount = new Tally(held.value.n, held.value.d, held.unit, held, () => held.coverage, own, ends);
   return { figure, amount, ...shareOf(amount, level), verdict: verdictOn(ends(), level) };
 }
 
@@ -112,9 +109,9 @@ function amountFor(portion: EatenPortion, figure: ReferenceFigure | UpperFigure)
   const bound = !isPart
     ? all.bound
     : all.ranged.length > 0
-      ? boundOfEnds(all.exact, ends(), false)
+      ? boundOfEnds(all.value, ends(), false)
       : "at-least";
-  return new Tally(all.exact.n, all.exact.d, all.unit, all, () => all.coverage, bound, ends);
+  return new Tally(all.value.n, all.value.d, all.unit, all, () => all.coverage, bound, ends);
 }
 
 /** What holds a component whole: where the part is silent, it is at most the whole. */
@@ -129,27 +126,23 @@ function mostOf(portion: EatenPortion, id: ComponentId): Fraction | undefined {
   if (high || !whole) return high;
   const most = portion.ends(whole).high;
   // Data that tell more of a part than of the whole bound nothing.
-  return most && compare(most, portion.brings(id).exact) >= 0 ? most : undefined;
+  return most && compare(most, portion.brings(id).value) >= 0 ? most : undefined;
 }
 
 function add(all: Fraction | undefined, next: Fraction | undefined): Fraction | undefined {
   return all && next && plus(all, next);
 }
 
-function shareOf(
-  amount: Tally,
-  whole: Fraction,
-): Pick<HeldReference, "share" | "exactShare" | "least" | "most" | "bound"> {
-  const { exact: value, bound, ends } = amount;
+function shareOf(amount: Tally, whole: Fraction): Pick<HeldReference, "share" | "least" | "most" | "bound"> {
+  const { value, bound, ends } = amount;
   const ofWhole = (of: Fraction | undefined): Fraction | undefined =>
     of === undefined || whole.n === 0n ? undefined : over(of, whole);
   const exactShare = bound === "unknown" ? undefined : ofWhole(value);
   const [low, high] = [ofWhole(ends.low), ofWhole(ends.high)];
   return {
-    share: exactShare && toDecimal(exactShare),
-    exactShare,
-    least: low && toDecimal(low),
-    most: high && toDecimal(high),
+    share: exactShare,
+    least: low && low,
+    most: high && high,
     bound,
   };
 }

@@ -50,48 +50,48 @@ function* heldRows(head: TidyRow, held: HeldReference | HeldUpper): Generator<Ti
   const { kind, check, note, source, unit } = f;
   const said = { against, kind, covers: isUpper ? f.covers : undefined, verdict, check, note };
   const row = { ...head, own: { ...head.own, ...said } };
-  const day = exact(f.value);
+  const day = f.value;
   yield { ...row, what: "eaten", ...tallyRow(amount) };
   // A range is told by its ends, of which the lower is the figure.
-  const published = { ...pointRow(day, unit), ...(f.most && { bound: "between", most: exact(f.most) }) };
+  const published = { ...pointRow(day, unit), ...(f.most && { bound: "between", most: f.most }) };
   yield { ...row, what: against, ...published, source };
   yield { ...row, what: "share", ...shareOf(held), source };
 }
 
 /** The share of a day's figure, by the same bound as the amount. */
-function shareOf({ amount, figure: f, exactShare, bound }: HeldReference | HeldUpper): FigureRow {
-  const day = exact(f.value);
+function shareOf({ amount, figure: f, share, bound }: HeldReference | HeldUpper): FigureRow {
+  const day = f.value;
   const { low, high } = amount.ends;
-  const known = bound === "unknown" ? undefined : exactShare;
+  const known = bound === "unknown" ? undefined : share;
   const ends = { least: low && over(low, day), most: high && over(high, day) };
   return { ...tallyRow(amount), amount: known, unit: "", bound, ...ends };
 }
 
 function* balanceRows(head: TidyRow, each: EnergyBalance): Generator<TidyRow> {
-  const { of, energy, exactShare, bound, least, most, range, verdict } = each;
+  const { of, energy, share, bound, least, most, range, verdict } = each;
   const row = {
     ...head,
     component: of,
     own: { ...head.own, ...(verdict && { verdict }), of: "share of energy" },
   };
   yield { ...row, what: "eaten", ...tallyRow(energy), own: { ...row.own, of: "energy" } };
-  const share = { amount: bound === "unknown" ? undefined : exactShare, unit: "", bound };
-  const ends = { least: least && exact(least), most: most && exact(most) };
-  yield { ...row, what: "share", ...tallyRow(energy), ...share, ...ends };
+  const known = bound === "unknown" ? undefined : share;
+  const ends = { least, most };
+  yield { ...row, what: "share", ...tallyRow(energy), amount: known, unit: "", bound, ...ends };
   if (range) yield { ...row, ...rangeRow(range), own: { ...row.own, kind: range.kind, check: range.check } };
 }
 
 /** A published range of shares; per cents as published, shares here. */
 function rangeRow({ least, most, source }: EnergyRange): TidyRow {
-  const share = (percent: string | undefined): TidyRow["least"] =>
+  const ofAll = (percent: string | undefined): TidyRow["least"] =>
     percent === undefined ? undefined : over(exact(percent), exact(100));
-  return { what: "reference", unit: "", bound: "between", least: share(least), most: share(most), source };
+  return { what: "reference", unit: "", bound: "between", least: ofAll(least), most: ofAll(most), source };
 }
 
 function ratioRow(head: TidyRow, ratio: PortionRatio): TidyRow {
-  const { id, name, unit, exactValue, bound, least, most, note, source } = ratio;
+  const { id, name, unit, value, bound, least, most, note, source } = ratio;
   const own = { ...head.own, of: "ratio", name, note };
-  const amount = bound === "unknown" ? undefined : exactValue;
-  const ends = { least: least && exact(least), most: most && exact(most) };
+  const amount = bound === "unknown" ? undefined : value;
+  const ends = { least, most };
   return { ...head, component: id, what: "eaten", amount, unit, bound, ...ends, source, own };
 }

@@ -1,9 +1,9 @@
 import { type ComponentId, component, components } from "../../food/components.ts";
 import { fault, kindOf, quote, within } from "../../number/error.ts";
 import { checkFields } from "../../number/fields.ts";
-import { exact, type Fraction, plus, toDecimal, type Value } from "../../number/fraction.ts";
+import { exact, plus, type Value } from "../../number/fraction.ts";
 import { practitionerNote } from "../caution.ts";
-import { energyAddition, withoutExact } from "../energyAdditions.ts";
+import { energyAddition } from "../energyAdditions.ts";
 import type { EquationId } from "../equations/equation.ts";
 import { checkEquation, needOf } from "../need.ts";
 import type { Facts, Person } from "../person.ts";
@@ -124,10 +124,10 @@ export function referenceIntakes(
   const day = energyOf(authority, facts, how);
   const setting: Setting = {
     phytate: String(how.phytate ?? 600),
-    ...(day && { energy: day.exact }),
+    ...(day && { energy: day.value }),
   };
   const { references: own, uppers, needEnergy, limited } = figuresFor(authority, facts, setting);
-  const references: readonly ReferenceFigure[] = day ? [day.figure, ...own] : own;
+  const references: readonly ReferenceFigure[] = day ? [day, ...own] : own;
   const counted = new Set([...references, ...uppers].flatMap((figure) => figure.of));
   return {
     authority,
@@ -194,11 +194,7 @@ function entryFor(
 }
 
 /** The day's energy, where it is given or can be reckoned: with what the authority adds for a state. */
-function energyOf(
-  authority: Authority,
-  facts: Facts,
-  how: IntakeOptions,
-): { readonly exact: Fraction; readonly figure: ReferenceFigure } | undefined {
+function energyOf(authority: Authority, facts: Facts, how: IntakeOptions): ReferenceFigure | undefined {
   const figure = { of: ["energy"], unit: "kcal", kind: "energy need" } as const;
   checkEquation(how.equation);
   if (how.energy !== undefined) {
@@ -209,17 +205,14 @@ function energyOf(
     }
     const source = "the caller's own figure of the day";
     const check = "issuer" as const;
-    return { exact: energy, figure: { ...figure, value: toDecimal(energy), source, check } };
+    return { ...figure, value: energy, source, check };
   }
   if (facts.activity === undefined) return undefined;
   const { total, equation, check } = needOf(facts, how.equation);
   const added = energyAddition(authority, facts);
-  const energy = added ? plus(total, added.exact) : total;
-  const value = toDecimal(energy);
+  const value = added ? plus(total, added.value) : total;
   const base = { ...figure, value, source: equation.source, check };
-  if (!added)
-    return { exact: energy, figure: { ...base, ...noted({ note: equation.name }, stateOf(facts)) } };
-  const addition = withoutExact(added);
+  if (!added) return { ...base, ...noted({ note: equation.name }, stateOf(facts)) };
   const note = `${equation.name}, with ${added.value} kcal for ${added.for} (${added.source})`;
-  return { exact: energy, figure: { ...base, addition, note } };
+  return { ...base, addition: added, note };
 }

@@ -1,16 +1,5 @@
-import type { Decimal } from "decimal.js";
 import { type ComponentId, type ComponentUnit, components } from "../../food/components.ts";
-import {
-  compare,
-  exact,
-  type Fraction,
-  fraction,
-  over,
-  plus,
-  times,
-  toDecimal,
-  ZERO,
-} from "../../number/fraction.ts";
+import { compare, exact, type Fraction, fraction, over, plus, times, ZERO } from "../../number/fraction.ts";
 import { countedMass, countedText } from "../body.ts";
 import type { Check } from "../check.ts";
 import type { EnergyAddition } from "../energyAdditions.ts";
@@ -31,14 +20,14 @@ export interface IntakeFigure {
   /** The components that it counts; several are summed. */
   readonly of: readonly ComponentId[];
   /** In `unit`, for a day. */
-  readonly value: Decimal;
+  readonly value: Fraction;
   /** The upper end, where the figure is a range. */
-  readonly most?: Decimal;
+  readonly most?: Fraction;
   /** The component's own unit. */
   readonly unit: ComponentUnit;
   readonly basis?: Basis;
   /** What it is published for, where that is not a day: the figure as printed. */
-  readonly per?: { readonly of: Exclude<Per, "day">; readonly value: Decimal };
+  readonly per?: { readonly of: Exclude<Per, "day">; readonly value: Fraction };
   readonly note?: string;
   /**
    * The person's state that the figure leaves out: none is published for it here, and the figure of the
@@ -106,13 +95,13 @@ export function resolveRow(
   const amount = (value: Fraction): Fraction => times(plus(times(value, factor), printed.add), unit);
   return {
     of: row.of,
-    value: toDecimal(amount(printed.value)),
+    value: amount(printed.value),
     unit: own,
     source: row.source ?? table.source,
     check: printed.check,
-    ...(printed.most && { most: toDecimal(amount(printed.most)) }),
+    ...(printed.most && { most: amount(printed.most) }),
     ...(row.basis && { basis: row.basis }),
-    ...(row.per && row.per !== "day" && { per: { of: row.per, value: toDecimal(printed.value) } }),
+    ...(row.per && row.per !== "day" && { per: { of: row.per, value: printed.value } }),
     ...noted(row, printed.leavesOut, row.per === "kg" ? countedText(facts) : undefined),
   };
 }

@@ -1,7 +1,6 @@
-import type { Decimal } from "decimal.js";
 import { fault, quote, within } from "../../number/error.ts";
 import { checkFields } from "../../number/fields.ts";
-import { exact, fraction, over, sum, times, toDecimal, type Value } from "../../number/fraction.ts";
+import { exact, type Fraction, fraction, over, sum, times, type Value } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 
 /** Milligrams of each form of vitamin E. */
@@ -46,7 +45,7 @@ export const tocopherolFactors: {
 export function alphaTocopherolEquivalents(
   forms: Tocopherols,
   by: keyof typeof tocopherolFactors = "mccance-widdowson",
-): Decimal {
+): Fraction {
   if (typeof by !== "string" || !Object.hasOwn(tocopherolFactors, by)) {
     const sets = Object.keys(tocopherolFactors);
     const hint = didYouMean(by, sets, `use ${sets.join(" or ")}`);
@@ -60,13 +59,11 @@ export function alphaTocopherolEquivalents(
       "alpha",
     ]);
   }
-  return toDecimal(
-    sum(
-      names.map((name) =>
-        times(
-          within([name], () => exact(forms[name] ?? 0)),
-          exact(factors[name]),
-        ),
+  return sum(
+    names.map((name) =>
+      times(
+        within([name], () => exact(forms[name] ?? 0)),
+        exact(factors[name]),
       ),
     ),
   );
@@ -77,6 +74,6 @@ export function alphaTocopherolEquivalents(
  * Medicine 2000, DRI for Vitamin C, Vitamin E, Selenium and Carotenoids, chapter 6; unverified. An
  * estimate for whole diets, not for one food.
  */
-export function alphaTocopherolEstimate(equivalents: Value): Decimal {
-  return toDecimal(over(times(exact(equivalents), fraction(8n)), fraction(10n)));
+export function alphaTocopherolEstimate(equivalents: Value): Fraction {
+  return over(times(exact(equivalents), fraction(8n)), fraction(10n));
 }

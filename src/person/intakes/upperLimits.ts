@@ -1,8 +1,7 @@
-import type { Decimal } from "decimal.js";
 import type { ComponentId } from "../../food/components.ts";
 import { fault, kindOf } from "../../number/error.ts";
 import { checkFields } from "../../number/fields.ts";
-import type { Value } from "../../number/fraction.ts";
+import { type Fraction, toText, type Value } from "../../number/fraction.ts";
 import type { Demand } from "../../scale/demand.ts";
 import { mealDemands } from "../shareDay.ts";
 import { checkGuidance, isFromHarm, isGuidance } from "./guidance.ts";
@@ -48,15 +47,15 @@ export function upperLimits(
   checkGuidance(how.guidance, "comparison-malformed");
   const isLimit = (upper: UpperFigure): boolean =>
     isFromHarm(upper) || (how.guidance === "limit" && isGuidance(upper));
-  const limits = new Map<ComponentId, Decimal>();
+  const limits = new Map<ComponentId, Fraction>();
   for (const id of intakes.components) {
     for (const upper of intakes.get(id).uppers) {
       const [of, ...others] = upper.of;
       if (of === undefined || others.length > 0 || !countsFood(upper) || !isLimit(upper)) continue;
       const before = limits.get(of);
-      if (before === undefined || upper.value.lessThan(before)) limits.set(of, upper.value);
+      if (before === undefined || upper.value.lt(before)) limits.set(of, upper.value);
     }
   }
-  const demands = [...limits].map(([of, most]): Demand => ({ of, most: most.toFixed(), firm: true }));
+  const demands = [...limits].map(([of, most]): Demand => ({ of, most: toText(most), firm: true }));
   return mealDemands(demands, share);
 }

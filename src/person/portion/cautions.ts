@@ -103,7 +103,7 @@ function meet(meeting: Meeting, portion: EatenPortion, traits: readonly Trait[])
       of,
       amount: told.length > 0 && !whole ? portion.bringsIn(of, told) : portion.brings(of),
     }))
-    .filter(({ amount }) => !(amount.bound === "exact" && isZero(amount.exact)));
+    .filter(({ amount }) => !(amount.bound === "exact" && isZero(amount.value)));
   if (told.length === 0 && amounts.length === 0) return [];
   if (!isEnough(meeting, told, amounts[0]?.amount)) return [];
   return [{ code, text, source, check, lines: told.map(({ key }) => key), because, amounts }];
@@ -124,7 +124,7 @@ function toldFoods({ code, foods = [], kind }: Meeting, portion: EatenPortion): 
 
 /** Whether an amount is worth a word. Unknown is not little: it counts for foods that may hold it, or where any may. */
 function isEnough({ least, kind }: Meeting, told: readonly ToldFood[], amount: Tally | undefined): boolean {
-  if (least === undefined || (amount && compare(amount.exact, exact(least)) >= 0)) return true;
+  if (least === undefined || (amount && compare(amount.value, exact(least)) >= 0)) return true;
   if (told.some(({ by }) => by === "said" || by === "silent")) return true;
   return kind === undefined && amount !== undefined && amount.missing.length > 0;
 }

@@ -1,5 +1,4 @@
 import { components } from "../../food/components.ts";
-import { exact } from "../../number/fraction.ts";
 import { pointRow, tallyRow } from "../../sheet/tallyRow.ts";
 import type { Tidy, TidyRow } from "../../table/tidy.ts";
 import type { DoseFor, DoseRow } from "./doses.ts";
@@ -15,7 +14,7 @@ export function doseTidy(rows: readonly DoseRow[]): Tidy {
 export function* doseRecords(head: TidyRow, rows: readonly DoseRow[]): Generator<TidyRow> {
   for (const { line, grams, of, amount, people, checked, cautions } of rows) {
     const dose: TidyRow = { ...head, row: "line", line };
-    yield { ...dose, what: "dose", component: "mass", ...pointRow(exact(grams), "g") };
+    yield { ...dose, what: "dose", component: "mass", ...pointRow(grams, "g") };
     yield { ...dose, what: "dose", component: of, ...tallyRow(amount) };
     for (const each of people) yield* levelRows({ ...dose, person: each.who, component: of }, each);
     for (const person of checked)
@@ -38,9 +37,8 @@ function* levelRows(head: TidyRow, each: DoseFor): Generator<TidyRow> {
   const { level, authority, noLevelBy, verdict, bound } = each;
   const { kind, check, unit, source } = level;
   const row = { ...head, source, own: { ...head.own, verdict, kind, authority, noLevelBy, check } };
-  yield { ...row, what: "upper-level", ...pointRow(exact(level.value), unit) };
-  const most = each.most && exact(each.most);
-  const known = bound === "unknown" ? undefined : each.exactShare;
-  yield { ...row, what: "share", amount: known, unit: "", bound, least: exact(each.least), most };
-  if (each.perKg) yield { ...row, what: "per-kg", ...pointRow(exact(each.perKg), `${unit}/kg`) };
+  yield { ...row, what: "upper-level", ...pointRow(level.value, unit) };
+  const known = bound === "unknown" ? undefined : each.share;
+  yield { ...row, what: "share", amount: known, unit: "", bound, least: each.least, most: each.most };
+  if (each.perKg) yield { ...row, what: "per-kg", ...pointRow(each.perKg, `${unit}/kg`) };
 }

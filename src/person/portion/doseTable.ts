@@ -22,9 +22,7 @@ export function doseTable(
   const words = (text: string, gaps?: { readonly [gap: string]: string }): string =>
     say(language, text, gaps);
   const shown = all.filter(({ people }) =>
-    people.some(
-      ({ exactShare, verdict }) => verdict !== "under" || !exactShare || compare(exactShare, SHOWN) >= 0,
-    ),
+    people.some(({ share, verdict }) => verdict !== "under" || !share || compare(share, SHOWN) >= 0),
   );
   const names = new Map(who.map(({ id, name }) => [id, name]));
   const rows = shown.map(({ line, of, amount, people, riskiest, checked }): Row => {
@@ -120,7 +118,7 @@ function askNotes(rows: readonly DoseRow[], language: Language): string[] {
 
 /** A share of the level, and the level itself. */
 function levelCell(amount: Tally, own: DoseFor, language: Language): Cell {
-  const { level, authority, noLevelBy, exactShare, least, most } = own;
+  const { level, authority, noLevelBy, share: exactShare, least, most } = own;
   const figureOf = showFigure(exact(level.value), { unit: say(language, level.unit), language });
   const lent = "{level} ({authority} level: no {own} level at this age)";
   const of = noLevelBy

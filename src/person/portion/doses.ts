@@ -1,8 +1,7 @@
-import type { Decimal } from "decimal.js";
 import type { ComponentId } from "../../food/components.ts";
 import type { FoodCaution } from "../../food/food.ts";
 import { fault, quote } from "../../number/error.ts";
-import { compare, exact, type Fraction, isZero, over, toDecimal, ZERO } from "../../number/fraction.ts";
+import { compare, exact, type Fraction, isZero, over, ZERO } from "../../number/fraction.ts";
 import type { Ends } from "../../sheet/ends.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
 import { britishEnglish, type Language } from "../../table/language.ts";
@@ -36,11 +35,10 @@ export interface DoseFor {
    */
   readonly noLevelBy?: Authority;
   /** Of the whole day's level; nothing where nothing is known. */
-  readonly share: Decimal | undefined;
-  readonly exactShare: Fraction | undefined;
+  readonly share: Fraction | undefined;
   /** Between what the share can lie, by the ends of ranged figures: nothing for the most where no limit is known. */
-  readonly least: Decimal;
-  readonly most: Decimal | undefined;
+  readonly least: Fraction;
+  readonly most: Fraction | undefined;
   readonly bound: Bound;
   /**
    * `past`: above the day's level, by this line alone and at the least. `may-be-past`: what is told reaches
@@ -48,7 +46,7 @@ export interface DoseFor {
    */
   readonly verdict: LevelVerdict;
   /** What the dose brings for each kilogram of this person, by the amount's value. */
-  readonly perKg: Decimal | undefined;
+  readonly perKg: Fraction | undefined;
 }
 
 /** What a line that is the same for everyone brings of a component that has an upper level. */
@@ -56,7 +54,7 @@ export interface DoseRow {
   readonly line: string;
   readonly name: string;
   /** Of the line, in one portion. */
-  readonly grams: Decimal;
+  readonly grams: Fraction;
   readonly of: ComponentId;
   readonly amount: Tally;
   /** Everyone who has a level, of another authority where theirs has none at their age; the one it weighs most on first. */
@@ -208,12 +206,12 @@ function rowsOf(
 ): DoseRow[] {
   return [...levels].flatMap(([of, all]): DoseRow[] => {
     const amount = dose.brings(of);
-    if (amount.bound === "exact" && isZero(amount.exact)) return [];
+    if (amount.bound === "exact" && isZero(amount.value)) return [];
     const held = heldBy(amount, dose.ends(of), all);
     const [first, ...rest] = held;
     if (!first) return [];
     const { key: line, name, cautions } = dose;
-    const grams = toDecimal(dose.grams);
+    const grams = dose.grams;
     const row = { line, name, grams, of, amount, cautions, checked };
     return [{ ...row, people: [first, ...rest], riskiest: first.who }];
   });
@@ -230,7 +228,7 @@ function levelsOf(
       const [of, ...others] = level.of;
       if (of === undefined || others.length > 0 || !countsFood(level)) continue;
       const before = found.get(of)?.level;
-      if (!before || level.value.lessThan(before.value)) found.set(of, { level, authority });
+      if (!before || level.value.lt(before.value)) found.set(of, { level, authority });
     }
   }
   return found;
@@ -247,7 +245,7 @@ function lentLevels({ authority, person, withoutUpper }: ReferenceIntakes): Read
     for (const [of, own] of levelsOf(referenceIntakes(other, person), ids)) {
       const before = found.get(of)?.level;
       const isHarm = own.level.kind !== "CDRR";
-      if (isHarm && (!before || own.level.value.lessThan(before.value)))
+      if (isHarm && (!before || own.level.value.lt(before.value)))
         found.set(of, { ...own, noLevelBy: authority });
     }
   }
@@ -266,7 +264,7 @@ function heldBy(
   const known = amount.bound !== "unknown";
   const byValue = new Map<string, Against>();
   const against = (level: UpperFigure): Against => {
-    const key = level.value.toString();
+    const key = level.value.toJSON();
     const made = byValue.get(key) ?? hold(amount, ends, exact(level.value));
     byValue.set(key, made);
     return made;
@@ -282,7 +280,7 @@ function heldBy(
       ...own,
       ...share,
       bound: amount.bound,
-      perKg: known ? toDecimal(over(amount.exact, mass)) : undefined,
+      perKg: known ? over(amount.value, mass) : undefined,
     }));
 }
 
@@ -299,20 +297,19 @@ function placesOf(all: readonly Against[]): ReadonlyMap<Against, number> {
   return places;
 }
 
-function shareOr0({ exactShare }: Against): Fraction {
-  return exactShare ?? ZERO;
+function shareOr0({ share }: Against): Fraction {
+  return share ?? ZERO;
 }
 
-type Against = Pick<DoseFor, "share" | "exactShare" | "least" | "most" | "verdict">;
+type Against = Pick<DoseFor, "share" | "least" | "most" | "verdict">;
 
 function hold(amount: Tally, ends: Ends, whole: Fraction): Against {
   const { low = ZERO, high } = ends;
-  const exactShare = amount.bound === "unknown" ? undefined : over(amount.exact, whole);
+  const share = amount.bound === "unknown" ? undefined : over(amount.value, whole);
   return {
-    share: exactShare && toDecimal(exactShare),
-    exactShare,
-    least: toDecimal(over(low, whole)),
-    most: high && toDecimal(over(high, whole)),
+    share,
+    least: over(low, whole),
+    most: high && over(high, whole),
     verdict: verdictOn(ends, whole),
   };
 }

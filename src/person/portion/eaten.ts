@@ -119,7 +119,7 @@ export class EatenPortion {
       const keys = new Set(tops.filter((top) => top.meal === meal).map(({ key }) => key));
       return [...keys].map((key) => ({
         amount: lineTally(sheet, name, key, id),
-        most: lineTally(sheet, undefined, key, id).exactMost,
+        most: lineTally(sheet, undefined, key, id).most,
       }));
     });
   }
@@ -128,11 +128,11 @@ export class EatenPortion {
   get doses(): readonly Dose[] {
     return this.meals.flatMap(({ name, sheet }, meal) =>
       sheet.lines
-        .filter(({ scaling, exactGrams }) => scaling === "per-portion" && !isZero(exactGrams))
+        .filter(({ scaling, grams }) => scaling === "per-portion" && !isZero(grams))
         .map((line) => ({
           key: name === undefined ? line.key : `${name}/${line.key}`,
           name: line.name,
-          grams: over(line.exactGrams, sheet.values.portions),
+          grams: over(line.grams, sheet.values.portions),
           cautions: this.foods
             .filter(({ top }) => top.meal === meal && top.key === line.key)
             .flatMap(({ food }) => food.cautions ?? []),

@@ -66,9 +66,9 @@ function amountRow(
     name: stated(line.name, line.state, language),
     prep: line.prep,
     madeOf: (line.nested?.lines ?? []).map((inner) => say(language, inner.name)),
-    weigh: asItIs !== undefined && isGrams ? asItIs : weighed(purchased ?? line.exactGrams, language),
+    weigh: asItIs !== undefined && isGrams ? asItIs : weighed(purchased ?? line.grams, language),
     measure: asItIs === undefined ? spoons() : isGrams ? "" : asItIs,
-    edible: purchased && weighed(line.exactGrams, language),
+    edible: purchased && weighed(line.grams, language),
     dose: line.scaling === "per-portion",
   };
 }
@@ -92,7 +92,7 @@ function spooned(s: Sheet, i: number, kitchen: Kitchen, language: Language): str
   const { measures } = s.origin;
   const size = millilitresOf(aim) ?? ZERO;
   const close = measurable(kitchen, aim, { each: 1 }).find(
-    ({ exact }) => compare(absolute(minus(exact, size)), times(size, NEAR)) <= 0,
+    ({ value: exact }) => compare(absolute(minus(exact, size)), times(size, NEAR)) <= 0,
   );
   return close
     ? say(language, "about {amount}", { amount: settledAmount(close.amount, measures, language) })
@@ -115,9 +115,9 @@ export function measured(a: Amount, measures: Measures | undefined, language: La
   if (a.parts !== undefined || METRIC_VOLUMES.includes(a.unit)) {
     return formatAmount(a, { ...how, significant: 3 });
   }
-  const miss = nearestMiss(a.exact);
+  const miss = nearestMiss(a.value);
   if (miss.n === 0n) return formatAmount(a, { ...how, denominators: DENOMINATORS });
-  const close = compare(miss, times(a.exact, CLOSE)) <= 0;
+  const close = compare(miss, times(a.value, CLOSE)) <= 0;
   const amount = formatAmount(a, close ? { ...how, denominators: DENOMINATORS } : { ...how, significant: 2 });
   return say(language, "about {amount}", { amount });
 }

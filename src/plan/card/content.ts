@@ -48,7 +48,7 @@ export function cardOf(plan: Plan, person: string, how: CardHow): Card {
     version: how.version,
     about: aboutLines(how, language),
     meals: portions.map((portion) => mealOf(plan, portion, language)),
-    factor: portions[0]?.exactFactor ?? ONE,
+    factor: portions[0]?.factor ?? ONE,
     energy: energy?.picture,
     day: rows,
     against: rows.some(({ share }) => share !== undefined),
@@ -154,13 +154,13 @@ function dishOf(s: Sheet, planned: PlannedDish, person: string, language: Langua
 
 /** What to take of a pot that several people eat from. */
 function potShare(
-  { pot, exactGrams, exactShare, exactMillilitres, weighed: onScale, isRest }: Serving,
+  { pot, grams: exactGrams, share: exactShare, millilitres, weighed: onScale, isRest }: Serving,
   language: Language,
 ): CardDish["pot"] | undefined {
   if (!pot || pot.people.length < 2) return undefined;
   const read = onScale && settledAmount(onScale, undefined, language);
   const isGrams = onScale?.unit === "g";
-  const volume = exactMillilitres ? showFigure(exactMillilitres, { places: 0, unit: "ml", language }) : "";
+  const volume = millilitres ? showFigure(millilitres, { places: 0, unit: "ml", language }) : "";
   const grams = isGrams && read !== undefined ? read : weighed(exactGrams, language);
   // Grams say nothing to a kitchen that cannot weigh them.
   const unweighed = pot.notes.some(({ code }) => code === "shares-exact");

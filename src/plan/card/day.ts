@@ -142,12 +142,12 @@ function shareOf(
 ): DayShare {
   const isMiddle = tally.bound === "between";
   // Of a range the bar goes as far as there is certain to be.
-  const known = over(isMiddle ? (tally.exactLeast ?? ZERO) : tally.exact, reference);
+  const known = over(isMiddle ? (tally.least ?? ZERO) : tally.value, reference);
   const standing = upper && verdictOn(tally.ends, upper);
   const above = standing === "past";
   const unknown = tally.bound === "unknown";
   const open = unknown || tally.bound === "at-least" || isMiddle;
-  const isRest = tally.bound === "at-least" || (isMiddle && tally.exactMost === undefined);
+  const isRest = tally.bound === "at-least" || (isMiddle && tally.most === undefined);
   const percent = percentOf(known, tally, reference, language);
   const shown = unknown ? figure(null, { language }).text : percent;
   const spoken = [
@@ -171,7 +171,7 @@ function percentOf(share: Fraction, tally: Tally, reference: Fraction, language:
   const { bound } = tally;
   if (bound === "between") {
     const ends = scaledBy(tally.ends, over(HUNDRED, reference));
-    const { text } = endsFigure({ exact: times(share, HUNDRED), ends }, { places: 0, language });
+    const { text } = endsFigure({ value: times(share, HUNDRED), ends }, { places: 0, language });
     return say(language, "{figure}%", { figure: text });
   }
   const tone = bound === "at-least" || bound === "at-most" ? bound : "known";
@@ -207,7 +207,7 @@ export function overCaution(
 function reachText(tally: Tally, how: { readonly unit: string; readonly language: Language }): string {
   const { low, high, told } = tally.ends;
   if (high === undefined && low && told) {
-    const { text } = rangeFigure(tally.exact, low, told, how);
+    const { text } = rangeFigure(tally.value, low, told, how);
     return say(how.language, "{range} or more", { range: text });
   }
   return (hasEnds(tally) ? endsFigure(tally, how) : tallyFigure(tally, how)).text;

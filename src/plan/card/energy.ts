@@ -23,7 +23,7 @@ export function energyOf(eaten: EatenPortion, by: EnergyBy, language: Language):
     const energy = energies.get(part);
     return energy ? [{ part, component, energy }] : [];
   });
-  const values = parts.map(({ energy }) => energy.exact);
+  const values = parts.map(({ energy }) => energy.value);
   if (isZero(sum(values))) return undefined;
   const percents = apportion(100n, values);
   const slices = parts.map(({ part, component }, i) => sliceOf(part, component, percents[i] ?? 0n, language));

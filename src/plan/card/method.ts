@@ -24,7 +24,7 @@ export function asMeasured(s: Sheet, line: SheetLine, language: Language): strin
 
 /** What to take of a line: spoons where a scale reads badly, grams otherwise. */
 export function inPlace(s: Sheet, line: SheetLine, language: Language): string {
-  const exact = purchasedGrams(s, s.plan.indexOf(line.key)) ?? line.exactGrams;
+  const exact = purchasedGrams(s, s.plan.indexOf(line.key)) ?? line.grams;
   const grams = weighed(exact, language);
   const small = exact.n < 10n * exact.d;
   const spoons = small ? measured(line.amount, s.origin.measures, language) : "";

@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import {
   absolute,
   compare,
@@ -9,7 +8,6 @@ import {
   over,
   sum,
   times,
-  toDecimal,
   ZERO,
 } from "../../number/fraction.ts";
 import type { Demand } from "../../scale/demand.ts";
@@ -39,22 +37,17 @@ export interface DemandDrift {
   readonly asked: string;
   readonly unit: string;
   /** Where nothing but a limit is asked, the limit: an amount in `unit`, a share (0 to 1) or a ratio. */
-  readonly limit: Decimal | undefined;
-  readonly exactLimit: Fraction | undefined;
+  readonly limit: Fraction | undefined;
   /** What the exact portion brings: an amount in `unit`, a share (0 to 1) or a ratio; null where there is nothing to take it of. */
-  readonly before: Decimal | null;
-  readonly exactBefore: Fraction | null;
+  readonly before: Fraction | null;
   /** What the measured portion brings. */
-  readonly brings: Decimal | null;
-  readonly exactBrings: Fraction | null;
+  readonly brings: Fraction | null;
   /** What it would bring with every line of pots and additions rounded for itself. */
-  readonly lineByLine: Decimal | null;
-  readonly exactLineByLine: Fraction | null;
+  readonly lineByLine: Fraction | null;
   /** How the figures bound the truth, by what is known of each line. */
   readonly bound: Bound;
   /** By what share of what is asked the measured portion is off, short below 0; 0 within a limit, null where nothing is asked for. */
-  readonly off: Decimal | null;
-  readonly exactOff: Fraction | null;
+  readonly off: Fraction | null;
   /** Whether it holds within the tolerance; a firm one has none. */
   readonly holds: boolean;
   /** Whether the exact portion held it so. What it did not is not pursued at the cost of what it did. */
@@ -68,8 +61,7 @@ export interface RatioDrift {
   readonly dish: string;
   readonly line: string;
   /** How far its share of the mass moved, doses left out: 0.02 is 2 % more of the portion than it was. */
-  readonly drift: Decimal;
-  readonly exactDrift: Fraction;
+  readonly drift: Fraction;
 }
 
 /** Everything a portion's drift is told from. */
@@ -133,7 +125,6 @@ export class PortionDrift {
     const [before, brings, alone] = [at(exact), at(measured), at(lineByLine)];
     const off = brings && offOf(demand, brings);
     const bound = boundAt(this.#sheets(), subject, figures.brought(subject));
-    const face = (f: Fraction | null): Decimal | null => f && toDecimal(f);
     const slack = slackOf(demand, tolerance);
     const holds = (value: Fraction | null): boolean =>
       (!least && !most) || (value !== null && holdsWithin(demand, slack, { value, per: ONE }));
@@ -142,17 +133,12 @@ export class PortionDrift {
       of: subjectName(subject),
       asked: askedText(demand),
       unit: subjectUnit(subject),
-      limit: limit && toDecimal(limit),
-      exactLimit: limit,
-      before: face(before),
-      exactBefore: before,
-      brings: face(brings),
-      exactBrings: brings,
-      lineByLine: face(alone),
-      exactLineByLine: alone,
+      limit,
+      before,
+      brings,
+      lineByLine: alone,
       bound,
-      off: face(off),
-      exactOff: off,
+      off,
       holds: holds(brings),
       heldBefore: holds(before),
       text: driftText(demand, brings, bound),
@@ -173,15 +159,15 @@ export class PortionDrift {
     if (isZero(was) || isZero(is)) return undefined;
     return lines
       .map(({ dish, line, ...own }): RatioDrift => {
-        const exactDrift = minus(over(times(own.is, was), times(own.was, is)), ONE);
-        return { dish, line, drift: toDecimal(exactDrift), exactDrift };
+        const drift = minus(over(times(own.is, was), times(own.was, is)), ONE);
+        return { dish, line, drift };
       })
       .reduce<RatioDrift | undefined>(worse, undefined);
   }
 }
 
 function worse(worst: RatioDrift | undefined, each: RatioDrift): RatioDrift {
-  return worst && compare(absolute(worst.exactDrift), absolute(each.exactDrift)) >= 0 ? worst : each;
+  return worst && compare(absolute(worst.drift), absolute(each.drift)) >= 0 ? worst : each;
 }
 
 function driftText(demand: ReadDemand, brings: Fraction | null, bound: Bound): string {

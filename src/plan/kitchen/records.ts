@@ -9,18 +9,18 @@ export function* driftRows({ person, meal, drift, status }: Portion): Generator<
   for (const each of drift.demands) {
     const { unit, bound } = each;
     yield* demandRows(head, each, [
-      { what: "before", value: each.exactBefore, unit, bound },
-      { what: "brings", value: each.exactBrings, unit, bound },
-      { what: "line-by-line", value: each.exactLineByLine, unit, bound },
+      { what: "before", value: each.before, unit, bound },
+      { what: "brings", value: each.brings, unit, bound },
+      { what: "line-by-line", value: each.lineByLine, unit, bound },
       // A share of what is asked.
-      { what: "off", value: each.exactOff, unit: "", bound: "exact" },
+      { what: "off", value: each.off, unit: "", bound: "exact" },
     ]);
   }
   const worst = { drift: drift.ratio, "line-by-line-drift": drift.lineByLineRatio };
   for (const [what, ratio] of Object.entries(worst)) {
     if (!ratio) continue;
-    const { dish, line, exactDrift } = ratio;
+    const { dish, line, drift: moved } = ratio;
     const of = { ...head, dish, line, row: "line", what, component: "mass" };
-    yield { ...of, amount: exactDrift, unit: "", bound: "exact", least: exactDrift, most: exactDrift };
+    yield { ...of, amount: moved, unit: "", bound: "exact", least: moved, most: moved };
   }
 }

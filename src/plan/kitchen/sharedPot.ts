@@ -186,7 +186,7 @@ export function scaleFor(
 /** As the scale shows it. */
 export function readOn(kitchen: Kitchen, grams: Fraction): Amount | undefined {
   const near = measurable(kitchen, inGrams(grams), { each: 1 });
-  return near.find(({ exact }) => equals(exact, grams))?.amount;
+  return near.find(({ value: exact }) => equals(exact, grams))?.amount;
 }
 
 export function unmeasurableNote({ plan }: Sheet, line: number): KitchenNote {

@@ -40,10 +40,10 @@ export function driftTables(plan: Plan, language: Language): readonly Table[] {
 const NEARED: Fraction = /* @__PURE__ */ fraction(4n, 5n);
 
 /** Whether a demand is a limit that the portion stays far below, as far as is known. */
-function isFar({ exactLimit, holds, exactBefore, exactBrings }: DemandDrift): boolean {
-  if (!exactLimit || !holds || isZero(exactLimit)) return false;
-  const neared = times(exactLimit, NEARED);
-  return [exactBefore, exactBrings].every((figure) => figure !== null && compare(figure, neared) < 0);
+function isFar({ limit, holds, before, brings }: DemandDrift): boolean {
+  if (!limit || !holds || isZero(limit)) return false;
+  const neared = times(limit, NEARED);
+  return [before, brings].every((figure) => figure !== null && compare(figure, neared) < 0);
 }
 
 function driftRows(plan: Plan, portion: Portion, drift: PortionDrift, language: Language): Cell[][] {
@@ -52,14 +52,14 @@ function driftRows(plan: Plan, portion: Portion, drift: PortionDrift, language: 
     .map((each) => [
       say(language, each.of),
       each.asked,
-      cell(each, each.exactBefore),
-      cell(each, each.exactBrings),
-      offText(each.exactOff, language),
-      cell(each, each.exactLineByLine),
+      cell(each, each.before),
+      cell(each, each.brings),
+      offText(each.off, language),
+      cell(each, each.lineByLine),
     ]);
   const { ratio, lineByLineRatio } = drift;
   if (!ratio) return demands;
-  const farthest = (worst: RatioDrift | undefined): string => offText(worst?.exactDrift ?? null, language);
+  const farthest = (worst: RatioDrift | undefined): string => offText(worst?.drift ?? null, language);
   const name = lineName(plan, portion, ratio, language);
   const of = say(language, "ratios, worst of {line}", { line: name });
   return [...demands, [of, "", "", "", farthest(ratio), farthest(lineByLineRatio)]];

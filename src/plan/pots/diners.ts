@@ -122,5 +122,5 @@ function needOf(
     const ratios = ratiosIn(served.factors, each);
     return ratios ? [{ groups: each, ratios }] : [];
   });
-  return new Need(meal, want, served.exactFactor, groups, tied);
+  return new Need(meal, want, served.factor, groups, tied);
 }

@@ -1,4 +1,4 @@
-import { equals, type Fraction, toDecimal, toText } from "../../number/fraction.ts";
+import { equals, type Fraction, toText } from "../../number/fraction.ts";
 import { compareText } from "../../number/text.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { ServedPortion } from "../portion.ts";
@@ -77,8 +77,7 @@ function shareMeal(
     const now = versions(diners, groups);
     const apart = versions(before, groups).size;
     const figures = {
-      tolerance: toDecimal(pots.tolerance),
-      exactTolerance: pots.tolerance,
+      tolerance: pots.tolerance,
       apart,
       // What is settled for one dish may stand in the way of the next.
       proven: now.size < 2 || (proven && all.length === 1),

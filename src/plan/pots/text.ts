@@ -9,15 +9,13 @@ import { type DishSharing, percent } from "./result.ts";
  * 3.1%.`
  */
 export function sharingText(
-  { apart, exactTolerance, proven, tried }: Omit<DishSharing, "text">,
+  { apart, tolerance, proven, tried }: Omit<DishSharing, "text">,
   pots: readonly (readonly ServedPortion[])[],
   names: ReadonlyMap<string, string>,
 ): string {
   const nameOf = ({ person }: ServedPortion): string => names.get(person) ?? person;
   const within =
-    exactTolerance.n === 0n
-      ? "with every demand met"
-      : `with no demand more than ${percent(exactTolerance)} off`;
+    tolerance.n === 0n ? "with every demand met" : `with no demand more than ${percent(tolerance)} off`;
   const whom = pots.map((pot) => `for ${listText(pot.map(nameOf))}`).join("; ");
   const counted = `${pots.length} ${pots.length === 1 ? "pot" : "pots"}`;
   const first =
@@ -30,7 +28,7 @@ export function sharingText(
 }
 
 function offText(all: readonly ServedPortion[], nameOf: (served: ServedPortion) => string): string {
-  const worst = ({ shared }: ServedPortion) => shared?.exactWorst ?? ZERO;
+  const worst = ({ shared }: ServedPortion) => shared?.worst ?? ZERO;
   const off = all
     .filter((served) => worst(served).n > 0n)
     .sort((a, b) => compare(worst(b), worst(a)))

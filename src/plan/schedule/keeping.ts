@@ -14,8 +14,7 @@ export function keepingNotes(session: DishSession): readonly Said[] {
   const own = notesIn(dish.batch);
   const last = session.eatenAt.at(-1) ?? cooked;
   const isNamed = days.names.length > 0;
-  const unsaid =
-    !isNamed && session.pots.some(({ people }) => people.some(({ exactCount }) => exactCount > 1n));
+  const unsaid = !isNamed && session.pots.some(({ people }) => people.some(({ count }) => count.gt(1)));
   const isKept = last > cooked || unsaid;
   const asWritten = own.flatMap(({ kind, text, source }): Said[] =>
     kind === "safety" || (isKept && kind !== "general") ? [{ code: kind, phrase: text, source }] : [],

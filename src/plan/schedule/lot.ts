@@ -50,8 +50,8 @@ export interface LotOf {
 export function exactLot(of: LotOf, notes: readonly KitchenNote[] = []): Lot {
   const { pot, vessel, dish } = of;
   const exact = plannedSheet(of);
-  const { use, runs } = inVessel(exact, vessel, dish.exactDensity);
-  const isOne = runs.length === 1 && runs[0]?.exactCount === 1n;
+  const { use, runs } = inVessel(exact, vessel, dish.density);
+  const isOne = runs.length === 1 && runs[0]?.count.eq(1);
   // The plan's own pot, cooked once as it is, has its own amounts.
   const isOwn = isOne && exact.values.grams.every((g, i) => equals(g, pot.sheet.values.grams[i] ?? ZERO));
   const measured = isOwn ? ownMeasured(of) : new Set<string>();
@@ -68,9 +68,9 @@ export function plannedSheet({ pot, dish, counts }: LotOf): Sheet {
   const all = pot.people.map((person) => counts.get(person) ?? 0n);
   const usual = all[0] ?? 0n;
   // Shares add up to 1, so only those who eat more or less often than the first need to be looked at.
-  const others = dish.servings.flatMap(({ person, pot: own, exactShare }): Fraction[] => {
+  const others = dish.servings.flatMap(({ person, pot: own, share }): Fraction[] => {
     const more = (counts.get(person) ?? 0n) - usual;
-    return own === pot && more !== 0n ? [times(fraction(more), exactShare)] : [];
+    return own === pot && more !== 0n ? [times(fraction(more), share)] : [];
   });
   const whole = partOf(pot.sheet, others.reduce(plus, fraction(usual)));
   const portions = fraction(all.reduce((total, count) => total + count, 0n));

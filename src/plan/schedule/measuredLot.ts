@@ -12,7 +12,6 @@ import {
   over,
   sum,
   times,
-  toDecimal,
   ZERO,
 } from "../../number/fraction.ts";
 import { moveLines } from "../../scale/move.ts";
@@ -50,12 +49,12 @@ export function measuredLot(of: LotOf, asked: PotAsked, tasters: readonly Taster
   const totals = plannedTotals(of);
   let size = vessel?.size ?? ZERO;
   for (let i = 0; i < TRIES; i += 1) {
-    const { use, runs } = inVessel(exact, vessel && { ...vessel, size }, dish.exactDensity);
+    const { use, runs } = inVessel(exact, vessel && { ...vessel, size }, dish.density);
     if (use?.fit === "several" && vessel?.runs === "full") return fullRuns(of, asked, { exact, totals, use });
-    const rounded = runs.map(({ exactCount, sheet }) => {
+    const rounded = runs.map(({ count, sheet }) => {
       const { portions } = sheet.values;
       const own = allTimes(totals, over(portions, exact.values.portions));
-      return roundRun(of, { totals: own, portions, exactCount }, asked, tasters);
+      return roundRun(of, { totals: own, portions, count }, asked, tasters);
     });
     const excess = vessel && vessel.runs !== "one" ? minus(fullest(of, rounded), vessel.size) : ZERO;
     if (excess.n <= 0n) return made(of, asked, { exact, rounded, use });
@@ -86,12 +85,13 @@ function fullRuns(of: LotOf, asked: PotAsked, planned: Planned): MeasuredLot | u
   const hasDose = sheet.lines.some(({ scaling }) => scaling === "per-portion");
   const isTrifle = !hasDose && compare(share, asked.tolerance) <= 0;
   const rest =
-    isTrifle || share.n === 0n
-      ? []
-      : [roundRun(of, { totals: left, portions: own, exactCount: 1n }, asked, [])];
+    isTrifle || share.n === 0n ? [] : [roundRun(of, { totals: left, portions: own, count: ONE }, asked, [])];
   if (compare(fullest(of, rest), of.vessel.size) > 0) return undefined;
   const each = over(rest.length === 0 ? portions : minus(portions, own), fraction(count));
-  const run = runOf(full.run.sheet.version({ ...full.run.sheet.values, portions: each }, []), count);
+  const run = runOf(
+    full.run.sheet.version({ ...full.run.sheet.values, portions: each }, []),
+    fraction(count),
+  );
   return made(of, asked, { exact, use, rounded: [{ ...full, run }, ...rest] });
 }
 
@@ -109,7 +109,7 @@ function fullRun(of: LotOf, asked: PotAsked, { exact, totals }: Planned): Rounde
   for (let i = 0; i < TRIES; i += 1) {
     const share = over(size, whole);
     const portions = times(exact.values.portions, share);
-    const full = roundRun(of, { totals: allTimes(totals, share), portions, exactCount: 1n }, asked, []);
+    const full = roundRun(of, { totals: allTimes(totals, share), portions, count: ONE }, asked, []);
     const excess = minus(roomIn(of, full.run.sheet), of.vessel.size);
     if (excess.n <= 0n) return full;
     size = minus(size, excess);
@@ -129,19 +129,19 @@ function fullest(of: LotOf, runs: readonly RoundedRun[]): Fraction {
 }
 
 function roomIn({ vessel, dish }: LotOf, s: Sheet): Fraction {
-  return (vessel && roomOf(s, vessel.capacity, dish.exactDensity).room) ?? ZERO;
+  return (vessel && roomOf(s, vessel.capacity, dish.density).room) ?? ZERO;
 }
 
 /** What goes into one run before it is rounded, by line of one base portion. */
 interface RunOf {
   readonly totals: readonly Fraction[];
   readonly portions: Fraction;
-  readonly exactCount: bigint;
+  readonly count: Fraction;
 }
 
 function roundRun(
   { dish, group, pot }: LotOf,
-  { totals, portions, exactCount }: RunOf,
+  { totals, portions, count }: RunOf,
   { kitchen, tolerance, figures }: PotAsked,
   tasters: readonly Taster[],
 ): RoundedRun {
@@ -155,11 +155,11 @@ function roundRun(
     moved,
     group.pot.map((line) => rounded.amounts[line]),
   );
-  return { rounded, run: runOf(sheet, exactCount) };
+  return { rounded, run: runOf(sheet, count) };
 }
 
-function runOf(sheet: Sheet, exactCount: bigint): CookingRun {
-  return { count: toDecimal(fraction(exactCount)), exactCount, sheet };
+function runOf(sheet: Sheet, count: Fraction): CookingRun {
+  return { count, sheet };
 }
 
 /** What each line of one base portion is multiplied by for all that was planned. */
@@ -204,7 +204,7 @@ function made(of: LotOf, asked: PotAsked, { exact, rounded, use }: Rounded): Mea
     base.plan.lines.map((_, line) =>
       sum(
         rounded.map(({ run, rounded: each }) => {
-          return times(fraction(run.exactCount), multiples(each)[line] ?? ZERO);
+          return times(run.count, multiples(each)[line] ?? ZERO);
         }),
       ),
     );
@@ -214,7 +214,7 @@ function made(of: LotOf, asked: PotAsked, { exact, rounded, use }: Rounded): Mea
   const sheet = withAmounts(moved, amountsOf(of, rounded));
   const isAsPlanned = sheet.values.grams.every((grams, i) => equals(grams, exact.values.grams[i] ?? ZERO));
   const [first, ...others] = rounded;
-  const isOne = others.length === 0 && first?.run.exactCount === 1n;
+  const isOne = others.length === 0 && first?.run.count.eq(1) === true;
   const runs = isOne && first ? [{ ...first.run, sheet }] : rounded.map(({ run }) => run);
   const drift = isAsPlanned ? undefined : driftOf(of, asked, totals, lineByLine);
   const vessel = use && useOf(of, use, exact, sheet, isOne);
@@ -233,10 +233,9 @@ function made(of: LotOf, asked: PotAsked, { exact, rounded, use }: Rounded): Mea
 /** Of runs alike; those that differ are measured out one by one, and nobody measures their sum. */
 function amountsOf({ group }: LotOf, [first, ...others]: readonly RoundedRun[]) {
   if (!first || others.length > 0) return undefined;
-  const { exactCount } = first.run;
   return group.pot.map((line) => {
     const own = first.rounded.amounts[line];
-    return own && timesAmount(own, fraction(exactCount));
+    return own && timesAmount(own, first.run.count);
   });
 }
 

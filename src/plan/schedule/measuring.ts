@@ -69,7 +69,7 @@ export class Measuring {
     if (isAsPlanned(of)) {
       const lot = exactLot(of);
       // In one run it is the plan's own pot, measured already.
-      if (lot.runs.length === 1 && lot.runs[0]?.exactCount === 1n) return lot;
+      if (lot.runs.length === 1 && lot.runs[0]?.count.eq(1)) return lot;
     }
     const tasters = [...of.counts.keys()].map((person) => this.#taster(person, asked));
     const made = measuredLot(of, asked, tasters);

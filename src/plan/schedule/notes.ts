@@ -1,5 +1,5 @@
 import { withExact } from "../../measure/amount.ts";
-import { fraction, isZero, minus, over } from "../../number/fraction.ts";
+import { isZero, minus, ONE, over } from "../../number/fraction.ts";
 import { notesOn } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { shownAmount } from "../../sheet/show.ts";
@@ -90,12 +90,12 @@ export function measuredNotes({ made, sheet, exact, drift, kitchenNotes }: DishP
     ? [
         {
           code: "measured",
-          phrase: drift.exactDrift.n === 0n ? MEASURED_ALIKE : MEASURED,
+          phrase: drift.drift.n === 0n ? MEASURED_ALIKE : MEASURED,
           gaps: (language) => ({
             cooked: showFigure(sheet.masses.cooked, { unit: "g", language }),
             planned: showFigure(exact.masses.cooked, { unit: "g", language }),
             line: say(language, nameOf(made.dish.base, drift.line)),
-            drift: `${drift.exactDrift.n > 0n ? "+" : ""}${showPercent(drift.exactDrift, { significant: 2, language })}`,
+            drift: `${drift.drift.n > 0n ? "+" : ""}${showPercent(drift.drift, { significant: 2, language })}`,
           }),
         },
       ]
@@ -173,7 +173,7 @@ function roomNotes({ vessel, runs }: DishPot): readonly Said[] {
     case "several": {
       const [first, rest] = runs;
       const count: Gaps = (language) => ({
-        count: showFigure(fraction(first?.exactCount ?? 1n), { language }),
+        count: showFigure(first?.count ?? ONE, { language }),
       });
       return [{ code: "several-runs", phrase: rest ? FULL : SEVERAL, gaps: gaps(count) }, ...byLines];
     }
@@ -191,7 +191,7 @@ const BY_LINES =
 
 function sizes({ capacity, needs }: VesselUse, language: Language): ReturnType<Gaps> {
   const shown = (of: VesselUse["capacity"]): string => shownAmount(of, undefined, language);
-  const excess = needs && withExact(capacity, minus(needs.exact, capacity.exact));
+  const excess = needs && withExact(capacity, minus(needs.value, capacity.value));
   return {
     capacity: shown(capacity),
     needs: needs ? shown(needs) : "",
@@ -212,7 +212,7 @@ function largeNotes({ runs }: DishPot): readonly Said[] {
     return [
       {
         code: "large-factor",
-        phrase: runs.length > 1 || runs[0]?.exactCount !== 1n ? LARGE_RUN : LARGE,
+        phrase: runs.length > 1 || !runs[0]?.count.eq(1) ? LARGE_RUN : LARGE,
         gaps: (language) => ({ factor: showFigure(factor, { language }), text: say(language, note.text) }),
       },
     ];

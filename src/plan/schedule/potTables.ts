@@ -1,4 +1,3 @@
-import { fraction } from "../../number/fraction.ts";
 import { measuresNote, stated } from "../../sheet/show.ts";
 import { figure, showFigure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
@@ -48,7 +47,7 @@ function amountsTable(pot: DishPot, title: string, language: Language): Table {
     stated(line.name, line.state, language),
     ...sheets.map((each) =>
       each === s && isSummed(line.key, i)
-        ? figure(line.exactGrams, { unit: "g", language })
+        ? figure(line.grams, { unit: "g", language })
         : lineAmount(each, i, language),
     ),
   ]);
@@ -77,18 +76,23 @@ function amountsTable(pot: DishPot, title: string, language: Language): Table {
   });
 }
 
-function runHeading({ exactCount }: CookingRun, at: number, full: boolean, language: Language): string {
+function runHeading(
+  { count: exactCount }: CookingRun,
+  at: number,
+  full: boolean,
+  language: Language,
+): string {
   if (at > 0) return say(language, "The rest");
-  const count = showFigure(fraction(exactCount), { language });
+  const count = showFigure(exactCount, { language });
   if (!full) return say(language, "Each of {count} runs", { count });
-  return exactCount === 1n
+  return exactCount.eq(1)
     ? say(language, "The full run")
     : say(language, "Each of {count} full runs", { count });
 }
 
 function stepsTable(pot: DishPot, title: string, language: Language): Table {
   const { by, steps, unnamed, atServing, apart } = pot.steps(language);
-  const several = pot.runs.some(({ exactCount }) => exactCount > 1n) || pot.runs.length > 1;
+  const several = pot.runs.some(({ count }) => count.gt(1)) || pot.runs.length > 1;
   const listed = (phrase: string, lines: readonly string[]): readonly string[] =>
     lines.length === 0 ? [] : [say(language, phrase, { lines: lines.join("; ") })];
   return table({

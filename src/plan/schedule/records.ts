@@ -1,4 +1,4 @@
-import { type Fraction, fraction, ONE, sum } from "../../number/fraction.ts";
+import { type Fraction, fraction, ONE, over, sum } from "../../number/fraction.ts";
 import { lineColumns, type Whose, writtenRows } from "../../sheet/records.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { pointRow } from "../../sheet/tallyRow.ts";
@@ -45,7 +45,7 @@ function* cookedRows(
     const own = { own: { pot: String(number), eatenOn: eaten.join(", ") } };
     yield* rows(sheet, "pot", ONE, own);
     if (exact !== sheet) yield* rows(exact, "planned", ONE, own);
-    for (const run of runs) yield* rows(run.sheet, "run", fraction(run.exactCount), own);
+    for (const run of runs) yield* rows(run.sheet, "run", run.count, own);
     yield* potRows({ ...at, sheet: sheet.name, what: "pot", ...own }, pot);
   }
   for (const { person, sheet } of apart) yield* rows(sheet, "apart", ONE, { person });
@@ -55,9 +55,9 @@ function* cookedRows(
 function* potRows(head: TidyRow, pot: CookedPot): Generator<TidyRow> {
   const { sheet, people, vessel, runs } = pot;
   yield { ...head, row: "total", component: "portions", ...pointRow(sheet.values.portions, "") };
-  for (const { person, exactCount } of people)
-    yield { ...head, person, row: "portions", component: "portions", ...pointRow(fraction(exactCount), "") };
-  const count = sum(runs.map((run) => fraction(run.exactCount)));
+  for (const { person, count: own } of people)
+    yield { ...head, person, row: "portions", component: "portions", ...pointRow(own, "") };
+  const count = sum(runs.map((run) => run.count));
   const isKnown = vessel !== undefined && vessel.fit !== "not-known";
   if (vessel)
     yield {
@@ -71,10 +71,10 @@ function* potRows(head: TidyRow, pot: CookedPot): Generator<TidyRow> {
 }
 
 function* servedRows(
-  { meal, dish, person, days, exactCount, portion, added }: DishServing,
+  { meal, dish, person, days, count, portion, added }: DishServing,
   want: Wanted,
 ): Generator<TidyRow> {
-  const own = { times: fraction(exactCount, BigInt(Math.max(1, days.length))) };
+  const own = { times: over(count, fraction(BigInt(Math.max(1, days.length)))) };
   for (const day of days.length === 0 ? [undefined] : days) {
     const whose = { day, meal, dish, person, own };
     if (portion.pot)
@@ -83,7 +83,7 @@ function* servedRows(
         row: "portion",
         what: "share",
         component: "mass",
-        ...pointRow(portion.exactGrams, "g"),
+        ...pointRow(portion.grams, "g"),
       };
     if (added)
       for (const i of added.lines.keys())

@@ -1,4 +1,3 @@
-import { fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { britishEnglish, type Language, say } from "../../table/language.ts";
 import { readLanguage } from "../../table/readLanguage.ts";
@@ -50,9 +49,7 @@ export class CookingSchedule extends Shown {
   /** @internal All that is cooked and added over all days, for whoever buys it. */
   get cooked(): readonly Sheet[] {
     const pots = this.sessions.flatMap(({ pots, apart }) => [...pots, ...apart].map(({ sheet }) => sheet));
-    const added = this.servings.flatMap((each) =>
-      each.added ? [partOf(each.added, fraction(each.exactCount))] : [],
-    );
+    const added = this.servings.flatMap((each) => (each.added ? [partOf(each.added, each.count)] : []));
     return [...pots, ...added];
   }
 

@@ -1,5 +1,4 @@
-import type { Decimal } from "decimal.js";
-import { type Fraction, fraction, over, times, toDecimal, toText } from "../../number/fraction.ts";
+import { type Fraction, fraction, over, times, toText } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { PlannedDish } from "../dish.ts";
 import type { Serving } from "../pot.ts";
@@ -22,13 +21,9 @@ export interface DishServing {
   /** The days on which they eat of it, in order; empty where the schedule names none. */
   readonly days: readonly string[];
   /** Portions in all. */
-  readonly count: Decimal;
-  readonly exactCount: bigint;
+  readonly count: Fraction;
   /** One portion: the share of the pot, in grams as cooked and where it can be told in millilitres. */
-  readonly portion: Pick<
-    Serving,
-    "pot" | "grams" | "exactGrams" | "weighed" | "isRest" | "millilitres" | "exactMillilitres"
-  >;
+  readonly portion: Pick<Serving, "pot" | "grams" | "weighed" | "isRest" | "millilitres">;
   /** What is added to one portion when it is served, uncooked; nothing where nothing is. */
   readonly added: Sheet | undefined;
 }
@@ -40,11 +35,9 @@ export function servingsOf(dish: PlannedDish, scheduled: ScheduledMeal, days: Da
     const { person } = serving;
     const { eating } = scheduled;
     const own = eating.daysOf(person);
-    const exactCount = eating.servings(person) * BigInt(own.length);
-    if (exactCount === 0n) return [];
-    const sizes = sized?.(serving, scheduled) ?? [
-      { portion: planned(serving, false), days: own, exactCount },
-    ];
+    const count = eating.servings(person) * BigInt(own.length);
+    if (count === 0n) return [];
+    const sizes = sized?.(serving, scheduled) ?? [{ portion: planned(serving, false), days: own, count }];
     return sizes.map((size) => servingOf(dish, serving, size, days));
   });
 }
@@ -53,13 +46,13 @@ export function servingsOf(dish: PlannedDish, scheduled: ScheduledMeal, days: Da
 interface Size {
   readonly portion: DishServing["portion"];
   readonly days: readonly number[];
-  readonly exactCount: bigint;
+  readonly count: bigint;
 }
 
 function servingOf(
   dish: PlannedDish,
   { person, added }: Serving,
-  { portion, days: own, exactCount }: Size,
+  { portion, days: own, count }: Size,
   days: Days,
 ): DishServing {
   return {
@@ -67,8 +60,7 @@ function servingOf(
     dish: dish.name,
     person,
     days: own.flatMap((day) => days.names[day] ?? []),
-    count: toDecimal(fraction(exactCount)),
-    exactCount,
+    count: fraction(count),
     portion,
     get added() {
       return added && linesAdded(added, "serving");
@@ -80,8 +72,6 @@ function servingOf(
 function planned(serving: Serving, isOnce: boolean): DishServing["portion"] {
   return {
     pot: serving.pot,
-    exactGrams: serving.exactGrams,
-    exactMillilitres: serving.exactMillilitres,
     weighed: serving.weighed,
     isRest: isOnce && serving.isRest,
     get grams() {
@@ -102,15 +92,15 @@ function sizesOf(serving: Serving, { eating, spans, lots }: ScheduledMeal): read
     const lotsOf = lots.of(eating.counts(span.eaten));
     const lot = pot && lotsOf.lot(pot);
     for (const { day, count, portion } of inTurn(serving, lot, eating.daysOf(person, span.eaten), each)) {
-      const { exactGrams, isRest, weighed } = portion;
-      const key = [toText(exactGrams), isRest, weighed !== undefined, count].join(" ");
+      const { grams, isRest, weighed } = portion;
+      const key = [toText(grams), isRest, weighed !== undefined, count].join(" ");
       const size = found.get(key) ?? { portion, days: [], count: 0n };
       size.days.push(day);
       size.count += count;
       found.set(key, size);
     }
   }
-  return [...found.values()].map(({ portion, days, count }) => ({ portion, days, exactCount: count }));
+  return [...found.values()].map(({ portion, days, count }) => ({ portion, days, count }));
 }
 
 interface Turn {
@@ -146,21 +136,18 @@ function inTurn(serving: Serving, lot: Lot | undefined, days: Span["eaten"], eac
 
 /** A share of what is cooked, told as the plan tells it. */
 function portionOf(serving: Serving, { sheet }: Lot, size: LotPortion): DishServing["portion"] {
-  const exactGrams = times(sheet.masses.cooked, size.share);
+  const grams = times(sheet.masses.cooked, size.share);
   const perGram = volumeOfGram(serving);
-  const exactMillilitres = perGram && times(exactGrams, perGram);
   return {
     pot: serving.pot,
-    exactGrams,
-    grams: toDecimal(exactGrams),
-    exactMillilitres,
-    millilitres: exactMillilitres && toDecimal(exactMillilitres),
+    grams,
+    millilitres: perGram && times(grams, perGram),
     weighed: size.weighed,
     isRest: size.isRest,
   };
 }
 
 /** Millilitres of a gram; nothing where the plan was told none. */
-function volumeOfGram({ exactMillilitres, exactGrams }: Serving): Fraction | undefined {
-  return exactMillilitres && exactGrams.n !== 0n ? over(exactMillilitres, exactGrams) : undefined;
+function volumeOfGram({ millilitres, grams }: Serving): Fraction | undefined {
+  return millilitres && grams.n !== 0n ? over(millilitres, grams) : undefined;
 }

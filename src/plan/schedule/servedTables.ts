@@ -1,4 +1,3 @@
-import { fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { stated } from "../../sheet/show.ts";
 import { figure } from "../../table/figure.ts";
@@ -41,7 +40,7 @@ function apartTable({ days, sessions }: Shows, names: Names, language: Language)
 
 function servingTable({ days, servings }: Shows, names: Names, language: Language): Table {
   const dated = days.length > 0;
-  const byVolume = servings.some(({ portion }) => portion.exactMillilitres !== undefined);
+  const byVolume = servings.some(({ portion }) => portion.millilitres !== undefined);
   const added = servings.some((each) => each.added !== undefined);
   return table({
     title: say(language, "At serving, each time"),
@@ -58,7 +57,7 @@ function servingTable({ days, servings }: Shows, names: Names, language: Languag
       names.dish(each),
       names.person(each.person),
       ...(dated ? [each.days.join(", ")] : []),
-      figure(fraction(each.exactCount), { language }),
+      figure(each.count, { language }),
       ...shareCells(each, byVolume, language),
       ...(added ? [each.added ? linesText(each.added, language) : ""] : []),
     ]),
@@ -66,14 +65,17 @@ function servingTable({ days, servings }: Shows, names: Names, language: Languag
 }
 
 function shareCells({ portion }: DishServing, byVolume: boolean, language: Language): readonly Cell[] {
-  const { pot, exactMillilitres } = portion;
+  const { pot, millilitres } = portion;
   if (!pot) return byVolume ? ["", ""] : [""];
-  const volume = exactMillilitres ? figure(exactMillilitres, { unit: "ml", language }) : "";
+  const volume = millilitres ? figure(millilitres, { unit: "ml", language }) : "";
   return byVolume ? [massCell(portion, language), volume] : [massCell(portion, language)];
 }
 
 /** As the scale shows it where it is weighed out: never rounded again. */
-function massCell({ pot, exactGrams, weighed, isRest }: DishServing["portion"], language: Language): Cell {
+function massCell(
+  { pot, grams: exactGrams, weighed, isRest }: DishServing["portion"],
+  language: Language,
+): Cell {
   const grams = figure(exactGrams, { unit: "g", language });
   if (isRest) return say(language, "the rest ({grams})", { grams: grams.text });
   if (!weighed) return grams;

@@ -1,5 +1,4 @@
-import type { Decimal } from "decimal.js";
-import { fraction, toDecimal } from "../../number/fraction.ts";
+import { type Fraction, fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { britishEnglish, type Language } from "../../table/language.ts";
 import { readLanguage } from "../../table/readLanguage.ts";
@@ -21,8 +20,7 @@ import { type CookingRun, partOf, type VesselUse } from "./vessel.ts";
 export interface PersonPortions {
   readonly person: string;
   /** Whole portions, above 0. */
-  readonly count: Decimal;
-  readonly exactCount: bigint;
+  readonly count: Fraction;
 }
 
 /** A pot of a dish as it is cooked on one day. */
@@ -122,8 +120,8 @@ export class DishSession implements CookingSession {
   get pots(): readonly DishPot[] {
     const { dish, lots } = this.made;
     this.#pots ??= dish.pots.flatMap((pot, i) => {
-      const people = [...lots.counts(pot)].map(([person, exactCount]): PersonPortions => {
-        return { person, exactCount, count: toDecimal(fraction(exactCount)) };
+      const people = [...lots.counts(pot)].map(([person, count]): PersonPortions => {
+        return { person, count: fraction(count) };
       });
       return people.length === 0 ? [] : [new DishPot(this.made, pot, i + 1, people)];
     });

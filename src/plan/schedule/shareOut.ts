@@ -39,10 +39,8 @@ export function byShares({ dish, counts }: LotOf, why: string | undefined): Shar
 /** What one portion is of all. */
 function sharesOf(dish: LotOf["dish"], counts: LotOf["counts"]): ReadonlyMap<string, Fraction> {
   const eaters = dish.servings.filter(({ person }) => counts.has(person));
-  const whole = sum(
-    eaters.map(({ person, exactShare }) => times(exactShare, fraction(counts.get(person) ?? 0n))),
-  );
-  return new Map(eaters.map(({ person, exactShare }) => [person, over(exactShare, whole)]));
+  const whole = sum(eaters.map(({ person, share }) => times(share, fraction(counts.get(person) ?? 0n))));
+  return new Map(eaters.map(({ person, share }) => [person, over(share, whole)]));
 }
 
 /**

@@ -33,7 +33,7 @@ export function stepsOf({ runs, made, measured }: DishPot, language: Language): 
   const amounts = new Map(lines.map((line) => [line.key, run ? amountOf(run, line) : ""]));
   const named = (key: string): string =>
     asText({ name: names.get(key) ?? key, amount: amounts.get(key) }, language);
-  const others = batch.lines.filter(({ key, exactGrams }) => !amounts.has(key) && exactGrams.n !== 0n);
+  const others = batch.lines.filter(({ key, grams }) => !amounts.has(key) && grams.n !== 0n);
   const namesOf = (added: SheetLine["added"]): readonly string[] =>
     others.filter((line) => line.added === added).map(({ key }) => names.get(key) ?? key);
   const rest = { atServing: namesOf("serving"), apart: namesOf("cooking") };
@@ -57,7 +57,7 @@ export function stepsOf({ runs, made, measured }: DishPot, language: Language): 
 /** Dry before the rest, then by mass. Common practice, no source. */
 function loading(a: SheetLine, b: SheetLine): number {
   const isWet = ({ state }: SheetLine): number => (state === "dry" ? 0 : 1);
-  return isWet(a) - isWet(b) || compare(a.exactGrams, b.exactGrams);
+  return isWet(a) - isWet(b) || compare(a.grams, b.grams);
 }
 
 function asText(piece: Piece, language: Language): string {

@@ -1,4 +1,4 @@
-import { fraction, sum } from "../../number/fraction.ts";
+import { sum } from "../../number/fraction.ts";
 import { figure } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
 import { type Cell, type Table, table } from "../../table/table.ts";
@@ -67,7 +67,7 @@ function whenTable({ days, sessions }: Shows, names: Names, language: Language):
 function runsText({ vessel, runs }: DishPot, language: Language): Cell {
   if (!vessel) return "";
   if (vessel.fit === "not-known") return figure(null, { language });
-  return figure(sum(runs.map(({ exactCount }) => fraction(exactCount))), { language });
+  return figure(sum(runs.map(({ count }) => count)), { language });
 }
 
 function heedTables({ days, notes: all }: Shows, names: Names, language: Language): readonly Table[] {

@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import type { FoodInput } from "../../food/food.ts";
 import { type Amount, millilitresOf, withExact } from "../../measure/amount.ts";
 import {
@@ -16,7 +15,6 @@ import {
   plus,
   sum,
   times,
-  toDecimal,
   ZERO,
 } from "../../number/fraction.ts";
 import { ownMeasures } from "../../recipe/own-measures.ts";
@@ -27,8 +25,7 @@ import type { ReadVessel } from "./readMeal.ts";
 
 /** Runs of one size: what goes in at once, and how often. */
 export interface CookingRun {
-  readonly count: Decimal;
-  readonly exactCount: bigint;
+  readonly count: Fraction;
   /** What goes into one run; its portions are those that it makes. */
   readonly sheet: Sheet;
 }
@@ -84,11 +81,11 @@ function runsOf(pot: Sheet, how: RunsHow, size: Fraction, room: Fraction): reado
 }
 
 function wholeOf(pot: Sheet): CookingRun {
-  return { count: toDecimal(ONE), exactCount: 1n, sheet: pot };
+  return { count: ONE, sheet: pot };
 }
 
 function runOf(pot: Sheet, count: bigint, share: Fraction): CookingRun {
-  return { count: toDecimal(fraction(count)), exactCount: count, sheet: partOf(pot, share) };
+  return { count: fraction(count), sheet: partOf(pot, share) };
 }
 
 /** A share of a sheet, all its lines alike. */
@@ -125,11 +122,11 @@ export function roomOf(
 function volumeOf(s: Sheet, at: number): Fraction | undefined {
   const [line, own] = [s.lines[at], s.plan.lines[at]];
   if (!line || !own) return undefined;
-  if (isZero(line.exactGrams)) return ZERO;
+  if (isZero(line.grams)) return ZERO;
   const written = millilitresOf(line.amount);
   if (written && own.line.weighed !== "as-purchased") return written;
   const perMl = own.source.food && densityOf(own.source.food.input);
-  return perMl && over(line.exactGrams, perMl);
+  return perMl && over(line.grams, perMl);
 }
 
 /** Grams in a millilitre of a food; of several cups and spoons of it the lightest, which takes most room. */

@@ -1,14 +1,4 @@
-import type { Decimal } from "decimal.js";
-import {
-  compare,
-  type Fraction,
-  fraction,
-  nearest,
-  over,
-  type Ratio,
-  times,
-  toDecimal,
-} from "../../number/fraction.ts";
+import { compare, type Fraction, fraction, nearest, over, type Ratio, times } from "../../number/fraction.ts";
 import { minorUnits } from "../data/minorUnits.ts";
 
 /** An amount of money. */
@@ -16,9 +6,9 @@ export interface Cost {
   /** ISO 4217 code. */
   readonly currency: string;
   /** In whole minor units (pence, cents): parts are rounded so that they add up to their whole. */
-  readonly value: Decimal;
+  readonly value: Fraction;
   /** Before rounding. */
-  readonly exact: Fraction;
+  readonly unrounded: Fraction;
   /** `at-least` where something that it pays for has no price. */
   readonly bound: "exact" | "at-least";
 }
@@ -34,29 +24,29 @@ export function minorPlaces(currency: string): number {
 }
 
 /** A cost by itself, rounded to the nearest minor unit, a half up. */
-export function costOf(currency: string, exact: Fraction, bound: Cost["bound"]): Cost {
+export function costOf(currency: string, unrounded: Fraction, bound: Cost["bound"]): Cost {
   const minors = minorsIn(currency);
-  return { currency, exact, bound, value: toDecimal(over(fraction(nearest(times(exact, minors))), minors)) };
+  return { currency, unrounded, bound, value: over(fraction(nearest(times(unrounded, minors))), minors) };
 }
 
 /** One part of a cost. Many are never asked for more than their value, so what it is exactly is worked out late. */
 class Part implements Cost {
   readonly currency: string;
-  readonly value: Decimal;
+  readonly value: Fraction;
   readonly bound: Cost["bound"];
   readonly #raw: Ratio;
-  #exact: Fraction | undefined;
+  #unrounded: Fraction | undefined;
 
-  constructor(currency: string, value: Decimal, { raw, bound }: Unrounded) {
+  constructor(currency: string, value: Fraction, { raw, bound }: Unrounded) {
     this.currency = currency;
     this.value = value;
     this.bound = bound;
     this.#raw = raw;
   }
 
-  get exact(): Fraction {
-    this.#exact ??= fraction(this.#raw.n, this.#raw.d);
-    return this.#exact;
+  get unrounded(): Fraction {
+    this.#unrounded ??= fraction(this.#raw.n, this.#raw.d);
+    return this.#unrounded;
   }
 }
 
@@ -87,7 +77,7 @@ export function costParts(currency: string, whole: Fraction, parts: readonly Unr
   const more = new Set(ranked.slice(0, Number(wanted)).map(({ i }) => i));
   return parts.map((part, i) => {
     const units = (cut[i]?.units ?? 0n) + (more.has(i) ? 1n : 0n);
-    return new Part(currency, toDecimal(over(fraction(units), minors)), part);
+    return new Part(currency, over(fraction(units), minors), part);
   });
 }
 

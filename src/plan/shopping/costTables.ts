@@ -102,7 +102,7 @@ function dishTable(portions: readonly PortionCost[], currency: string, language:
     ],
     rows: portions.map(({ dish = "", portions: count, costs, perPortion }) => [
       dish,
-      count.toFixed(),
+      count.toString(),
       of(costs),
       of(perPortion),
     ]),

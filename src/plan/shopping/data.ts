@@ -12,7 +12,7 @@ export interface CostData {
   readonly value: string;
   readonly bound: Cost["bound"];
   /** Before rounding; of lines and totals. */
-  readonly exact?: string;
+  readonly unrounded?: string;
 }
 
 /** A line as JSON holds it: grams as exact text. */
@@ -67,49 +67,49 @@ export function shoppingData(list: ShoppingList): ShoppingData {
   };
 }
 
-function lineData({ exact, ...line }: ShoppingLine): ShoppingLineData {
+function lineData(line: ShoppingLine): ShoppingLineData {
   return {
     food: line.food,
     name: line.name,
     ...(line.state !== undefined && { state: line.state }),
     aisle: line.aisle,
-    needed: toText(exact.needed),
-    fromCupboard: toText(exact.fromCupboard),
-    bought: toText(exact.bought),
-    leftOver: toText(exact.leftOver),
+    needed: toText(line.needed),
+    fromCupboard: toText(line.fromCupboard),
+    bought: toText(line.bought),
+    leftOver: toText(line.leftOver),
     packs: line.packs.map(({ name, count, edible }) => ({
       name,
-      count: count.toFixed(),
-      edible: edible.toFixed(),
+      count: toText(count),
+      edible: toText(edible),
     })),
     proven: line.proven,
-    ...(exact.asPurchased && { asPurchased: toText(exact.asPurchased) }),
-    ...(exact.weighOut && { weighOut: toText(exact.weighOut) }),
-    ...(line.pieces && { pieces: { name: line.pieces.name, count: line.pieces.count.toFixed() } }),
-    ...(exact.edibleShare && { edibleShare: toText(exact.edibleShare) }),
+    ...(line.asPurchased && { asPurchased: toText(line.asPurchased) }),
+    ...(line.weighOut && { weighOut: toText(line.weighOut) }),
+    ...(line.pieces && { pieces: { name: line.pieces.name, count: toText(line.pieces.count) } }),
+    ...(line.edibleShare && { edibleShare: toText(line.edibleShare) }),
     ...(line.cost && { cost: costData(line.cost) }),
     ...(line.allergens && { allergens: line.allergens }),
     cautions: line.cautions,
   };
 }
 
-function itemData({ food, name, state, exact }: CupboardItem): ShoppingData["cupboard"][number] {
+function itemData({ food, name, state, had, used, left }: CupboardItem): ShoppingData["cupboard"][number] {
   return {
     food,
     name,
     ...(state !== undefined && { state }),
-    had: exact.had ? toText(exact.had) : "enough",
-    used: toText(exact.used),
-    left: exact.left ? toText(exact.left) : "enough",
+    had: had ? toText(had) : "enough",
+    used: toText(used),
+    left: left ? toText(left) : "enough",
   };
 }
 
 function costData(cost: Cost): CostData {
-  return { ...roundedData(cost), exact: toText(cost.exact) };
+  return { ...roundedData(cost), unrounded: toText(cost.unrounded) };
 }
 
 function roundedData({ currency, value, bound }: Cost): CostData {
-  return { currency, value: value.toFixed(), bound };
+  return { currency, value: toText(value), bound };
 }
 
 function portionData({
@@ -124,7 +124,7 @@ function portionData({
     ...(person !== undefined && { person }),
     ...(meal !== undefined && { meal }),
     ...(dish !== undefined && { dish }),
-    portions: portions.toFixed(),
+    portions: toText(portions),
     costs: costs.map(roundedData),
     perPortion: perPortion.map(roundedData),
   };

@@ -1,18 +1,6 @@
-import type { Decimal } from "decimal.js";
 import type { Allergen } from "../../food/allergens.ts";
 import type { FoodCaution, State } from "../../food/food.ts";
-import {
-  type Fraction,
-  fraction,
-  least,
-  minus,
-  ONE,
-  over,
-  sum,
-  times,
-  toDecimal,
-  ZERO,
-} from "../../number/fraction.ts";
+import { type Fraction, fraction, least, minus, ONE, over, sum, times, ZERO } from "../../number/fraction.ts";
 import type { Cost } from "./cost.ts";
 import type { Stock } from "./cupboard.ts";
 import type { Goods } from "./goods.ts";
@@ -22,14 +10,14 @@ import { weighedOut } from "./weighOut.ts";
 /** Packs of one kind. */
 export interface BoughtPack {
   readonly name: string;
-  readonly count: Decimal;
+  readonly count: Fraction;
   /** Grams of one pack that are used. */
-  readonly edible: Decimal;
+  readonly edible: Fraction;
 }
 
 /**
  * One food on the list. Masses are grams of what is eaten of it, and
- * `fromCupboard + bought - leftOver = needed`, exactly so in `exact`.
+ * `fromCupboard + bought - leftOver = needed`, exactly.
  */
 export interface ShoppingLine {
   readonly food: string;
@@ -37,40 +25,31 @@ export interface ShoppingLine {
   readonly state: State | undefined;
   /** `other` where the food says none. */
   readonly aisle: string;
-  readonly needed: Decimal;
-  readonly fromCupboard: Decimal;
-  readonly bought: Decimal;
+  readonly needed: Fraction;
+  readonly fromCupboard: Fraction;
+  readonly bought: Fraction;
   /** What packs hold, and what is weighed out, beyond the need. */
-  readonly leftOver: Decimal;
+  readonly leftOver: Fraction;
   /** Empty where it is bought by weight, or not at all. */
   readonly packs: readonly BoughtPack[];
   /** Whether no other choice of packs is better; not known where there were too many to look through. */
   readonly proven: boolean;
   /** What is needed of what is bought by weight: grams with peel, bone and what else is not eaten. */
-  readonly asPurchased: Decimal | undefined;
+  readonly asPurchased: Fraction | undefined;
   /**
    * What to have weighed out in the shop: `asPurchased` rounded up, to 1 g below 20 g, 5 g below 100 g,
    * 10 g below 1 kg, 50 g below 10 kg, and 100 g from there on. It is what is paid for.
    */
-  readonly weighOut: Decimal | undefined;
+  readonly weighOut: Fraction | undefined;
   /** About how many pieces that is, where it is bought by weight and the food has a measure for one. */
-  readonly pieces: { readonly name: string; readonly count: Decimal } | undefined;
+  readonly pieces: { readonly name: string; readonly count: Fraction } | undefined;
   /** Nothing where no refuse is known of: it is then bought as eaten. */
-  readonly edibleShare: Decimal | undefined;
+  readonly edibleShare: Fraction | undefined;
   /** Nothing where there is no price. */
   readonly cost: Cost | undefined;
   /** Nothing where the food does not say, which is not the same as none. */
   readonly allergens: readonly Allergen[] | undefined;
   readonly cautions: readonly FoodCaution[];
-  readonly exact: {
-    readonly needed: Fraction;
-    readonly fromCupboard: Fraction;
-    readonly bought: Fraction;
-    readonly leftOver: Fraction;
-    readonly asPurchased: Fraction | undefined;
-    readonly weighOut: Fraction | undefined;
-    readonly edibleShare: Fraction | undefined;
-  };
 }
 
 /** A food in the store cupboard, in grams of what is eaten of it: `had - used = left`. */
@@ -79,14 +58,9 @@ export interface CupboardItem {
   readonly name: string;
   readonly state: State | undefined;
   /** Nothing where there is enough. */
-  readonly had: Decimal | undefined;
-  readonly used: Decimal;
-  readonly left: Decimal | undefined;
-  readonly exact: {
-    readonly had: Fraction | undefined;
-    readonly used: Fraction;
-    readonly left: Fraction | undefined;
-  };
+  readonly had: Fraction | undefined;
+  readonly used: Fraction;
+  readonly left: Fraction | undefined;
 }
 
 /** What is bought of a food, and what it costs before costs are rounded. */
@@ -126,25 +100,23 @@ export function pricedLine(
   const { bought, asPurchased, weighOut, price, packs, proven } = bill;
   const leftOver = minus(bought, toBuy);
   const { edibleShare } = goods;
-  const exact = { needed, fromCupboard, bought, leftOver, asPurchased, weighOut, edibleShare };
   const line = {
     food: goods.id,
     name: goods.name,
     state: goods.state,
     aisle: goods.aisle,
-    needed: toDecimal(needed),
-    fromCupboard: toDecimal(fromCupboard),
-    bought: toDecimal(bought),
-    leftOver: toDecimal(leftOver),
+    needed,
+    fromCupboard,
+    bought,
+    leftOver,
     packs,
     proven,
-    asPurchased: asPurchased && toDecimal(asPurchased),
-    weighOut: weighOut && toDecimal(weighOut),
+    asPurchased,
+    weighOut,
     pieces: weighOut && pieces(toBuy),
-    edibleShare: edibleShare && toDecimal(edibleShare),
+    edibleShare,
     allergens: goods.allergens,
     cautions: goods.cautions,
-    exact,
   };
   return { line, currency: goods.currency, price };
 }
@@ -176,8 +148,8 @@ function inPacks({ packs }: Goods, toBuy: Fraction): Purchase {
   return {
     packs: chosen.map(({ pack, count }) => ({
       name: pack.name,
-      count: toDecimal(count),
-      edible: toDecimal(pack.edible),
+      count,
+      edible: pack.edible,
     })),
     proven,
     bought: sum(chosen.map(({ pack, count }) => times(pack.edible, count))),
@@ -195,9 +167,8 @@ export function cupboardItem({ food, had }: Stock, used: Fraction): CupboardItem
     food: food.id,
     name: food.name,
     state: food.state,
-    had: there && toDecimal(there),
-    used: toDecimal(used),
-    left: left && toDecimal(left),
-    exact: { had: there, used, left },
+    had: there,
+    used,
+    left,
   };
 }

@@ -103,7 +103,7 @@ export class ShoppingList extends Shown {
 }
 
 function unpricedIn(lines: readonly ShoppingLine[]): readonly ShoppingLine[] {
-  return lines.filter(({ cost, exact }) => !cost && exact.bought.n !== 0n);
+  return lines.filter(({ cost, bought }) => !cost && bought.n !== 0n);
 }
 
 function totalsOf(lines: readonly ShoppingLine[]): readonly Cost[] {
@@ -111,6 +111,6 @@ function totalsOf(lines: readonly ShoppingLine[]): readonly Cost[] {
   const bound = unpricedIn(lines).length === 0 ? "exact" : "at-least";
   return [...new Set(costs.map(({ currency }) => currency))].sort().map((currency) => {
     const own = costs.filter((each) => each.currency === currency);
-    return costOf(currency, sum(own.map(({ exact }) => exact)), bound);
+    return costOf(currency, sum(own.map(({ unrounded }) => unrounded)), bound);
   });
 }

@@ -1,5 +1,5 @@
 import { type Allergen, allergens } from "../../food/allergens.ts";
-import { equals, exact, ONE } from "../../number/fraction.ts";
+import { equals, ONE } from "../../number/fraction.ts";
 import { showPercent } from "../../table/figure.ts";
 import { type Language, say } from "../../table/language.ts";
 import type { ShoppingLine } from "./line.ts";
@@ -7,7 +7,7 @@ import type { ShoppingList } from "./list.ts";
 
 /** What a reader must know of a list: refuse, prices, and what to heed of foods. */
 export function shoppingNotes(list: ShoppingList, language: Language): readonly string[] {
-  const bought = list.lines.filter(({ exact: grams }) => grams.bought.n !== 0n);
+  const bought = list.lines.filter(({ bought: grams }) => grams.n !== 0n);
   const empty = list.lines.length === 0 ? "no dish takes anything" : "the cupboard has all that is needed";
   return [
     ...(bought.length === 0 ? [say(language, empty)] : []),
@@ -29,21 +29,21 @@ function listing(phrase: string, names: readonly string[], language: Language): 
 const nameOf = (line: ShoppingLine, language: Language): string => say(language, line.name);
 
 function weighedNotes(lines: readonly ShoppingLine[], language: Language): readonly string[] {
-  const rounded = lines.some(({ exact: { weighOut, leftOver } }) => weighOut && leftOver.n > 0n);
+  const rounded = lines.some(({ weighOut, leftOver }) => weighOut && leftOver.n > 0n);
   return rounded ? [say(language, "weights to buy are rounded up to what a shop weighs out")] : [];
 }
 
 /** Packs say themselves what of them is eaten. */
 function refuseNotes(lines: readonly ShoppingLine[], language: Language): readonly string[] {
   const weighed = lines.filter(({ asPurchased }) => asPurchased !== undefined);
-  const peeled = weighed.filter(({ exact: { edibleShare } }) => edibleShare && !equals(edibleShare, ONE));
+  const peeled = weighed.filter(({ edibleShare }) => edibleShare && !equals(edibleShare, ONE));
   return [
     ...listing(
       "weighed with what is not eaten of it: {list}",
       peeled.map((line) =>
         say(language, "{food} ({share} is eaten)", {
           food: nameOf(line, language),
-          share: showPercent(line.exact.edibleShare ?? ONE, { language }),
+          share: showPercent(line.edibleShare ?? ONE, { language }),
         }),
       ),
       language,
@@ -58,7 +58,7 @@ function refuseNotes(lines: readonly ShoppingLine[], language: Language): readon
 
 function priceNotes({ lines, unpriced, totals }: ShoppingList, language: Language): readonly string[] {
   if (totals.length === 0) return [];
-  const rounded = lines.some(({ cost }) => cost && !equals(exact(cost.value), cost.exact));
+  const rounded = lines.some(({ cost }) => cost && !equals(cost.value, cost.unrounded));
   const rule =
     "costs are rounded so that they add up to the total: each down, then the largest remainders up";
   return [

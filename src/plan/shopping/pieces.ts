@@ -1,5 +1,5 @@
 import type { FoodInput } from "../../food/food.ts";
-import { ceiling, compare, type Fraction, fraction, over, toDecimal } from "../../number/fraction.ts";
+import { ceiling, compare, type Fraction, fraction, over } from "../../number/fraction.ts";
 import { type OwnMeasure, ownMeasures } from "../../recipe/own-measures.ts";
 import type { ShoppingLine } from "./line.ts";
 
@@ -39,7 +39,7 @@ export function piecesOf(
   const found =
     all.find(({ name }) => used.has(name)) ?? all.find(({ unit }) => /^medium\b/.test(unit)) ?? all[0];
   if (!found || compare(found.grams, LIGHTEST) < 0) return undefined;
-  return { name: found.name, count: toDecimal(fraction(ceiling(over(grams, found.grams)))) };
+  return { name: found.name, count: fraction(ceiling(over(grams, found.grams))) };
 }
 
 function isPiece({ ml, unit }: OwnMeasure, { name }: FoodInput): boolean {

@@ -1,5 +1,4 @@
-import type { Decimal } from "decimal.js";
-import { equals, type Fraction, ONE, over, type Ratio, sum, toDecimal } from "../../number/fraction.ts";
+import { equals, type Fraction, ONE, over, type Ratio, sum } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { type Cost, costOf, costParts } from "./cost.ts";
 import type { ShoppingLine } from "./line.ts";
@@ -17,7 +16,7 @@ export interface PortionCost {
   /** The sheet's name; nothing where a plan is shopped for. */
   readonly dish: string | undefined;
   /** Portions in all: of a schedule, on all its days. */
-  readonly portions: Decimal;
+  readonly portions: Fraction;
   readonly costs: readonly Cost[];
   /** Each rounded by itself. */
   readonly perPortion: readonly Cost[];
@@ -47,8 +46,8 @@ export function portionCosts(
     const costs = byCurrency.flatMap((each) => each[i] ?? []);
     const perPortion = equals(portions, ONE)
       ? costs
-      : costs.map(({ currency, exact, bound }) => costOf(currency, over(exact, portions), bound));
-    return { person, meal, dish, portions: toDecimal(portions), costs, perPortion };
+      : costs.map(({ currency, unrounded, bound }) => costOf(currency, over(unrounded, portions), bound));
+    return { person, meal, dish, portions, costs, perPortion };
   });
 }
 
@@ -62,8 +61,8 @@ interface Paid {
 function currenciesOf(lines: readonly ShoppingLine[]): readonly Paid[] {
   const codes = new Set(lines.flatMap(({ cost }) => cost?.currency ?? []));
   return [...codes].sort().map((currency) => {
-    const own = lines.flatMap(({ food, cost, exact }) =>
-      cost?.currency === currency ? [{ food, paid: cost.exact, needed: exact.needed }] : [],
+    const own = lines.flatMap(({ food, cost, needed }) =>
+      cost?.currency === currency ? [{ food, paid: cost.unrounded, needed }] : [],
     );
     return {
       currency,
@@ -86,6 +85,6 @@ function costOfGrams(own: Grams, perGram: ReadonlyMap<string, Fraction>): Ratio 
 }
 
 function boundOf(own: Grams, lines: readonly ShoppingLine[]): Cost["bound"] {
-  const unpriced = lines.some(({ food, cost, exact }) => !cost && exact.bought.n !== 0n && own.has(food));
+  const unpriced = lines.some(({ food, cost, bought }) => !cost && bought.n !== 0n && own.has(food));
   return unpriced ? "at-least" : "exact";
 }

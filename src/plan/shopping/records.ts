@@ -1,4 +1,4 @@
-import { exact, type Fraction } from "../../number/fraction.ts";
+import type { Fraction } from "../../number/fraction.ts";
 import { pointRow } from "../../sheet/tallyRow.ts";
 import { tidyOf } from "../../sheet/tidyOf.ts";
 import type { Asked, Tidy, TidyRow } from "../../table/tidy.ts";
@@ -26,33 +26,33 @@ function* shoppingRows(list: ShoppingList): Generator<TidyRow> {
 }
 
 function* foodRows(line: ShoppingLine): Generator<TidyRow> {
-  const { food, name, state, aisle, packs, pieces, cost, exact: grams, allergens, cautions } = line;
+  const { food, name, state, aisle, packs, pieces, cost, allergens, cautions } = line;
   const own = { name, state, aisle };
   const head: TidyRow = { food, row: "food", own };
   yield* massRows(head, [
-    ["needed", grams.needed],
-    ["from-cupboard", grams.fromCupboard],
-    ["bought", grams.bought],
-    ["left-over", grams.leftOver],
-    ["as-purchased", grams.asPurchased],
-    ["to-weigh-out", grams.weighOut],
+    ["needed", line.needed],
+    ["from-cupboard", line.fromCupboard],
+    ["bought", line.bought],
+    ["left-over", line.leftOver],
+    ["as-purchased", line.asPurchased],
+    ["to-weigh-out", line.weighOut],
   ]);
   const counted = { ...head, what: "bought" };
   if (pieces)
     yield {
       ...counted,
       component: "pieces",
-      ...pointRow(exact(pieces.count), "piece"),
+      ...pointRow(pieces.count, "piece"),
       own: { ...own, pack: pieces.name },
     };
   for (const pack of packs)
     yield {
       ...counted,
       component: "packs",
-      ...pointRow(exact(pack.count), "pack"),
+      ...pointRow(pack.count, "pack"),
       own: { ...own, pack: pack.name },
     };
-  if (grams.bought.n !== 0n)
+  if (line.bought.n !== 0n)
     yield { ...counted, ...(cost ? costRow(cost) : { component: "cost", bound: "unknown" }) };
   if (allergens === undefined) yield { ...head, what: "allergens-not-known" };
   for (const text of allergens ?? []) yield { ...head, what: "holds", own: { ...own, text } };
@@ -70,14 +70,14 @@ function* massRows(
 
 /** Money, in whole minor units; at least so much where something that it pays for has no price. */
 function costRow({ currency, value, bound }: Cost): TidyRow {
-  const row = pointRow(exact(value), currency);
+  const row = pointRow(value, currency);
   return { component: "cost", ...row, bound, most: bound === "exact" ? row.most : undefined };
 }
 
 /** Where there is enough, as the cupboard says without a figure, nothing is known of how much. */
-function* cupboardRows({ food, name, state, exact: grams }: CupboardItem): Generator<TidyRow> {
+function* cupboardRows({ food, name, state, had, used, left }: CupboardItem): Generator<TidyRow> {
   const head: TidyRow = { food, row: "cupboard", component: "mass", own: { name, state } };
-  for (const [what, amount] of Object.entries(grams) as readonly [string, Fraction | undefined][])
+  for (const [what, amount] of Object.entries({ had, used, left }))
     yield {
       ...head,
       what,
@@ -89,7 +89,7 @@ function* cupboardRows({ food, name, state, exact: grams }: CupboardItem): Gener
 
 function* portionRows({ person, meal, dish, portions, costs, perPortion }: PortionCost): Generator<TidyRow> {
   const head: TidyRow = { person, meal, dish };
-  yield { ...head, row: "portions", component: "portions", ...pointRow(exact(portions), "") };
+  yield { ...head, row: "portions", component: "portions", ...pointRow(portions, "") };
   for (const cost of costs) yield { ...head, row: "portions", what: "bought", ...costRow(cost) };
   for (const cost of perPortion) yield { ...head, row: "portion", what: "bought", ...costRow(cost) };
 }

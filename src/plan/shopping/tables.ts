@@ -28,17 +28,17 @@ function toBuyTable(list: ShoppingList, language: Language): Table {
   const { totals } = list;
   const [only, ...others] = totals;
   const priced = only !== undefined;
-  const lines = list.lines.filter(({ exact }) => exact.bought.n !== 0n);
+  const lines = list.lines.filter(({ bought }) => bought.n !== 0n);
   const packed = lines.some(({ packs }) => packs.length > 0);
   const optional = (asked: boolean, cell: () => Cell): Cell[] => (asked ? [cell()] : []);
   const rowOf = (line: ShoppingLine): Row => ({
     kind: "body",
     cells: [
       stated(line.name, line.state, language),
-      grams(line.exact.needed, language),
+      grams(line.needed, language),
       toBuy(line, language),
       ...optional(packed, () =>
-        line.packs.length > 0 || line.exact.leftOver.n > 0n ? grams(line.exact.leftOver, language) : "",
+        line.packs.length > 0 || line.leftOver.n > 0n ? grams(line.leftOver, language) : "",
       ),
       ...optional(priced, () =>
         line.cost ? money(line.cost, language, others.length > 0) : figure(null, { language }),
@@ -79,7 +79,7 @@ function toBuyTable(list: ShoppingList, language: Language): Table {
 }
 
 function toBuy(line: ShoppingLine, language: Language): Cell {
-  const { weighOut } = line.exact;
+  const { weighOut } = line;
   if (weighOut) {
     const grams = figure(weighOut, { unit: "g", language });
     const pieces = piecesText(line, language);
@@ -88,7 +88,7 @@ function toBuy(line: ShoppingLine, language: Language): Cell {
   }
   return line.packs
     .map(({ name, count }) =>
-      say(language, "{count} × {pack}", { count: count.toFixed(), pack: say(language, name) }),
+      say(language, "{count} × {pack}", { count: count.toString(), pack: say(language, name) }),
     )
     .join("; ");
 }
@@ -114,11 +114,11 @@ function cupboardTable(list: ShoppingList, language: Language): Table {
       { key: "used", heading: say(language, "Used"), ...mass },
       { key: "left", heading: say(language, "Left"), ...mass },
     ],
-    rows: list.cupboard.map(({ name, state, exact }) => [
+    rows: list.cupboard.map(({ name, state, had, used, left }) => [
       stated(name, state, language),
-      amount(exact.had),
-      amount(exact.used),
-      amount(exact.left),
+      amount(had),
+      amount(used),
+      amount(left),
     ]),
   });
 }

@@ -92,7 +92,7 @@ function pairsFor(
       return together(easeTogether(problem, [first, second], task.pivots) ?? []);
     });
   });
-  return found.sort((a, b) => boundsIn(a) - boundsIn(b) || a.departure.cmp(b.departure));
+  return found.sort((a, b) => boundsIn(a) - boundsIn(b) || a.departure.comparedTo(b.departure));
 }
 
 /** How many of a suggestion's changes are not of demands. */

@@ -1,5 +1,4 @@
-import type { Decimal } from "decimal.js";
-import { type Fraction, toDecimal } from "../../number/fraction.ts";
+import type { Fraction } from "../../number/fraction.ts";
 import type { Demand } from "../demand.ts";
 import { Answer, type FitOutcome } from "./answer.ts";
 import type { ReadDemand } from "./demands.ts";
@@ -10,8 +9,7 @@ import { boundText, demandText, factorText, listText, subjectFigure, subjectName
 export interface FitAlone {
   readonly demand: Demand;
   /** The common factor that meets it, nearest to 1; nothing where no factor does. */
-  readonly factor: Decimal | undefined;
-  readonly exactFactor: Fraction | undefined;
+  readonly factor: Fraction | undefined;
   /** What the other demands would then be brought. */
   readonly brings: readonly FitOutcome[];
   readonly text: string;
@@ -27,21 +25,20 @@ function aloneWith(read: ReadDemand, task: Task, problem: Problem): FitAlone {
   const found = meet({ model: problem.model, constraints }, task.pivots);
   const what = demandText(read);
   if (!("point" in found)) {
-    const none = { factor: undefined, exactFactor: undefined, brings: [] };
+    const none = { factor: undefined, brings: [] };
     return { demand: read.demand, ...none, text: `${what}: no size of the dish meets it` };
   }
   const answer = new Answer(task, problem, found.point);
   const brings = answer.outcomes.filter(({ demand }) => demand !== read.demand);
   const others = task.asked.flatMap(({ demand }) => {
     const outcome = brings.find((each) => each.demand === demand.demand);
-    if (!outcome?.exactBrings) return [];
-    const figure = boundText(subjectFigure(demand.subject, outcome.exactBrings), outcome.bound);
+    if (!outcome?.brings) return [];
+    const figure = boundText(subjectFigure(demand.subject, outcome.brings), outcome.bound);
     return [`${subjectName(demand.subject)} to ${figure}`];
   });
   return {
     demand: read.demand,
-    factor: toDecimal(answer.common),
-    exactFactor: answer.common,
+    factor: answer.common,
     brings,
     text: `${what}: ${factorText(answer.common)} times the recipe${others.length > 0 ? `, which brings ${listText(others)}` : ""}`,
   };

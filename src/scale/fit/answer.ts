@@ -1,15 +1,4 @@
-import type { Decimal } from "decimal.js";
-import {
-  absolute,
-  compare,
-  type Fraction,
-  minus,
-  ONE,
-  over,
-  times,
-  toDecimal,
-  ZERO,
-} from "../../number/fraction.ts";
+import { absolute, compare, type Fraction, minus, ONE, over, times, ZERO } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { Demand } from "../demand.ts";
@@ -28,16 +17,14 @@ export interface FitFactor {
   /** The line's key, the part's or the sheet's name; `sheet/key` where several sheets are fitted. */
   readonly name: string;
   /** What its amounts of one portion were multiplied by; of a sheet, those of its base. */
-  readonly factor: Decimal;
-  readonly exactFactor: Fraction;
+  readonly factor: Fraction;
   /** Its factor over its dish's: 1.5 is half as much again for the size of the dish. Of a sheet, over the common factor. */
   readonly ratio: Fraction;
   /**
    * How far its factor is from its dish's, a sheet's from the common one, over the common factor: what a
    * fit makes least. Of one sheet alone that is `ratio` less 1.
    */
-  readonly departure: Decimal;
-  readonly exactDeparture: Fraction;
+  readonly departure: Fraction;
   /** Whether it had to keep its dish's factor, since a line in it says nothing of a figure to be reached. */
   readonly kept: boolean;
 }
@@ -48,15 +35,13 @@ export interface FitOutcome {
   /** The demand in words: `protein at least 30 g`. */
   readonly asked: string;
   /** What one portion brings: an amount in `unit`, a share (0 to 1) or a ratio; null where there is nothing to take it of. */
-  readonly brings: Decimal | null;
-  readonly exactBrings: Fraction | null;
+  readonly brings: Fraction | null;
   readonly unit: string;
   /** How the figure bounds the truth, by what is known of each line. */
   readonly bound: Bound;
   readonly met: boolean;
   /** By how much the portion falls short (below 0) or goes over (above 0); 0 where the demand is met. */
-  readonly miss: Decimal;
-  readonly exactMiss: Fraction;
+  readonly miss: Fraction;
   readonly text: string;
 }
 
@@ -122,16 +107,14 @@ export class Answer {
     const { kind, name } = mover;
     const base = this.#baseRatio(mover);
     const exactFactor = times(own, this.common);
-    const exactDeparture = minus(own, base);
+    const departure = minus(own, base);
     return {
       kind: kind === "dish" ? "sheet" : kind,
       name,
-      factor: toDecimal(exactFactor),
-      exactFactor,
+      factor: exactFactor,
       // Of nothing there is no proportion to leave.
       ratio: base.n === 0n ? ONE : over(own, base),
-      departure: toDecimal(exactDeparture),
-      exactDeparture,
+      departure,
       kept,
     };
   }
@@ -139,9 +122,9 @@ export class Answer {
   get outcomes(): FitOutcome[] {
     const brought = new Map(this.task.asked.map((asked) => [asked.demand, asked.brought]));
     return demandsIn(this.problem).map(({ constraint, demand }) => {
-      const exactBrings = quotientAt(constraint, this.point);
+      const brings = quotientAt(constraint, this.point);
       const bound = boundAt(this.sheets, demand.subject, brought.get(demand) ?? NOTHING);
-      return outcomeOf(constraint, demand, this.point, exactBrings, bound);
+      return outcomeOf(constraint, demand, this.point, brings, bound);
     });
   }
 
@@ -177,23 +160,21 @@ function outcomeOf(
   constraint: Constraint,
   read: ReadDemand,
   point: Point,
-  exactBrings: Fraction | null,
+  brings: Fraction | null,
   bound: Bound,
 ): FitOutcome {
   const { demand, subject } = read;
-  const exactMiss = exactBrings ? missOf(constraint, exactBrings) : ZERO;
+  const miss = brings ? missOf(constraint, brings) : ZERO;
   return {
     demand,
     asked: demandText(read),
-    brings: exactBrings && toDecimal(exactBrings),
-    exactBrings,
+    brings,
     unit: subjectUnit(subject),
     bound,
     // It can fail where there is nothing to divide by.
     met: sideMissed(constraint, point) === undefined,
-    miss: toDecimal(exactMiss),
-    exactMiss,
-    text: outcomeText(read, exactBrings, exactMiss, bound),
+    miss,
+    text: outcomeText(read, brings, miss, bound),
   };
 }
 

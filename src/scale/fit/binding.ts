@@ -1,4 +1,3 @@
-import type { Decimal } from "decimal.js";
 import {
   compare,
   type Fraction,
@@ -10,7 +9,6 @@ import {
   ONE,
   plus,
   times,
-  toDecimal,
   ZERO,
 } from "../../number/fraction.ts";
 import type { Demand } from "../demand.ts";
@@ -30,12 +28,6 @@ export class FitBinding {
   readonly line: string | undefined;
   /** Which end would have to give to gain anything; where it costs nothing, the end that is met. */
   readonly end: Side;
-  /**
-   * Shadow price: what the total departure falls by, per `unit` that the bound gives way (1 for a
-   * share or ratio), for the first small step. Where several bounds meet in one point another price
-   * may be as right; `easing` says what a real step buys.
-   */
-  readonly exactPrice: Fraction;
   /** The demand's own unit, grams for a line; empty for a share or ratio. */
   readonly unit: string;
   readonly #try: () => Tried;
@@ -48,14 +40,12 @@ export class FitBinding {
     this.demand = on.kind === "demand" ? on.demand.demand : undefined;
     this.line = on.kind === "line" ? on.name : undefined;
     this.end = end;
-    this.exactPrice = price;
+    this.price = price;
     this.unit = on.kind === "demand" ? subjectUnit(on.demand.subject) : "g";
     this.#try = () => tryEasing(found, constraint, end, price, pivots);
   }
 
-  get price(): Decimal {
-    return toDecimal(this.exactPrice);
-  }
+  readonly price: Fraction;
 
   /** A round step of easing, tried by solving again when asked for; nothing where it buys nothing. */
   get easing(): FitEasing | undefined {
@@ -75,12 +65,10 @@ export class FitBinding {
 
 /** What giving way by a round step buys, with the fit solved again. */
 export interface FitEasing {
-  readonly by: Decimal;
-  readonly exactBy: Fraction;
+  readonly by: Fraction;
   /** Total departure with and without it. */
-  readonly from: Decimal;
-  readonly to: Decimal;
-  readonly exactTo: Fraction;
+  readonly from: Fraction;
+  readonly to: Fraction;
 }
 
 interface Tried {
@@ -126,11 +114,9 @@ function tryEasing(
     : `easing it by ${by}`;
   return {
     easing: {
-      by: toDecimal(step),
-      exactBy: step,
-      from: toDecimal(from),
-      to: toDecimal(to),
-      exactTo: to,
+      by: step,
+      from,
+      to,
     },
     text: `${what}: ${way} would bring ${changesText(found, eased)}`,
   };

@@ -34,7 +34,7 @@ export function boundAt(
 function known(sheets: readonly Sheet[], of: Quantity): { readonly bound: Bound; readonly value: Fraction } {
   if (of === "mass") return { bound: "exact", value: ONE };
   const totals = sheets.map((s) => s.total(of));
-  const value = sum(totals.map((t) => t.exact));
+  const value = sum(totals.map((t) => t.value));
   const bound = totals.map((t) => t.bound).reduce(boundOfSum, "exact");
   const isRanged = totals.some((t) => t.ranged.length > 0) && totals.every((t) => t.bound !== "unknown");
   const hasLimits = totals.some((t) => t.below.length > 0);

@@ -1,4 +1,4 @@
-import { compare, type Fraction, ONE, over, times, toDecimal } from "../../number/fraction.ts";
+import { compare, type Fraction, ONE, over, times } from "../../number/fraction.ts";
 import { gramsOf, linesByName } from "./constraints.ts";
 import { BASE, type LineAt, type Model, proportionsAt } from "./model.ts";
 import { adjustable, type FitSuggestion } from "./suggestion.ts";
@@ -58,8 +58,7 @@ function bounded(found: Found, line: Named): FitSuggestion | undefined {
   return {
     ...adjustable([line.name], found),
     end: side,
-    to: toDecimal(grams),
-    exactTo: grams,
+    to: grams,
     text: `make ${line.name} adjustable, ${side === "most" ? "up" : "down"} to ${shown} a portion`,
   };
 }

@@ -76,7 +76,7 @@ export function highOf(s: Sheet, of: Quantity): LinesOf {
   const found = highs.get(of);
   if (found) return found;
   const lines = s.plan.lines.map(({ line }) => {
-    const { exact: value, ranged, ends } = s.cell(line.key, of);
+    const { value, ranged, ends } = s.cell(line.key, of);
     const high = ranged.length > 0 ? (ends.high ?? ends.told) : undefined;
     return over(high ?? value, s.values.portions);
   });
@@ -105,12 +105,12 @@ export function energiesOf(s: Sheet, system: EnergySystem): EnergiesOf {
     parts: termsOf(system).map((_, part) => {
       const lines = tallies.flatMap((parts) => parts[part] ?? []);
       const loose = tallies.flatMap((parts, line) => looseOf(parts.slice(part, part + 1), line));
-      const amounts = inWholes(lines.map((tally) => over(tally.exact, portions)));
+      const amounts = inWholes(lines.map((tally) => over(tally.value, portions)));
       const ranged = tallies.flatMap((parts, line) => rangedOf(parts.slice(part, part + 1), line));
       return { ...amounts, silent, loose, ranged, isHigh: false };
     }),
     total: {
-      ...inWholes(tallies.map((parts) => over(sum(parts.map((p) => p.exact)), portions))),
+      ...inWholes(tallies.map((parts) => over(sum(parts.map((p) => p.value)), portions))),
       silent,
       loose: tallies.flatMap(looseOf),
       ranged: tallies.flatMap(rangedOf),

@@ -1,5 +1,4 @@
-import type { Decimal } from "decimal.js";
-import { type Fraction, toDecimal } from "../../number/fraction.ts";
+import type { Fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
@@ -27,11 +26,7 @@ export abstract class Met extends Shown {
   }
 
   /** The common factor: what held lines were multiplied by, of several sheets those of the one that sets it. */
-  get factor(): Decimal {
-    return toDecimal(this.#answer.common);
-  }
-
-  get exactFactor(): Fraction {
+  get factor(): Fraction {
     return this.#answer.common;
   }
 
@@ -42,15 +37,11 @@ export abstract class Met extends Shown {
 
   /** Those of them that left their dish's factor, or the common one. */
   get departures(): readonly FitFactor[] {
-    return this.factors.filter(({ exactDeparture }) => exactDeparture.n !== 0n);
+    return this.factors.filter(({ departure }) => departure.n !== 0n);
   }
 
   /** What was made least: the sum of departures, a fall counted twice. */
-  get departure(): Decimal {
-    return toDecimal(this.exactDeparture);
-  }
-
-  get exactDeparture(): Fraction {
+  get departure(): Fraction {
     return totalDeparture(this.#found);
   }
 

@@ -1,5 +1,4 @@
-import type { Decimal } from "decimal.js";
-import { type Fraction, toDecimal } from "../../number/fraction.ts";
+import type { Fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
@@ -133,12 +132,7 @@ export abstract class Missed extends Shown {
   }
 
   /** The nearest answer's common factor. */
-  get factor(): Decimal | undefined {
-    const near = this.#nearest();
-    return near && toDecimal(near.common);
-  }
-
-  get exactFactor(): Fraction | undefined {
+  get factor(): Fraction | undefined {
     return this.#nearest()?.common;
   }
 
@@ -147,7 +141,7 @@ export abstract class Missed extends Shown {
   }
 
   get departures(): readonly FitFactor[] {
-    return this.factors.filter(({ exactDeparture }) => exactDeparture.n !== 0n);
+    return this.factors.filter(({ departure }) => departure.n !== 0n);
   }
 
   get notProven(): readonly NotProven[] {

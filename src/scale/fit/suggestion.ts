@@ -1,5 +1,4 @@
-import type { Decimal } from "decimal.js";
-import { type Fraction, toDecimal } from "../../number/fraction.ts";
+import type { Fraction } from "../../number/fraction.ts";
 import type { Demand } from "../demand.ts";
 import { moverText, proportionText } from "./conflict.ts";
 import type { Side, Standing } from "./open.ts";
@@ -29,10 +28,9 @@ export interface FitSuggestion {
   /** Which end gives way; nothing where a line is made adjustable within half to double its ratio. */
   readonly end: Side | undefined;
   /** The bound to ease to, exact: grams of a portion for a line, else as the demand or range has it. */
-  readonly to: Decimal | undefined;
-  readonly exactTo: Fraction | undefined;
+  readonly to: Fraction | undefined;
   /** What the departures then total. */
-  readonly departure: Decimal;
+  readonly departure: Fraction;
   /** Changes needed beside this one; empty where it is enough by itself. */
   readonly also: readonly FitSuggestion[];
   /** In words, with what is needed beside it. */
@@ -47,8 +45,7 @@ export function adjustable(names: readonly string[], found: Found): FitSuggestio
     demand: undefined,
     end: undefined,
     to: undefined,
-    exactTo: undefined,
-    departure: toDecimal(totalDeparture(found)),
+    departure: totalDeparture(found),
     also: [],
     text: `make ${listText(names)} adjustable`,
   };
@@ -59,9 +56,8 @@ export function eased(standing: Standing, to: Fraction, found: Found): FitSugges
   return {
     demand: undefined,
     end: standing.side,
-    to: toDecimal(to),
-    exactTo: to,
-    departure: toDecimal(totalDeparture(found)),
+    to,
+    departure: totalDeparture(found),
     also: [],
     ...whatGives(standing, to),
   };

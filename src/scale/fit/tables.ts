@@ -14,7 +14,7 @@ import { boundText, departureText, pointsText } from "./words.ts";
 export function metTables(met: Met, sheets: readonly Sheet[]): Table[] {
   const notes = [
     ...met.binding
-      .filter(({ exactPrice }) => exactPrice.n !== 0n)
+      .filter(({ price }) => price.n !== 0n)
       .slice(0, SHOWN)
       .map(({ text }) => text),
     ...met.notProven.map(({ text }) => text),
@@ -22,7 +22,7 @@ export function metTables(met: Met, sheets: readonly Sheet[]): Table[] {
   ];
   return [
     outcomesTable("Fitted: every demand is met", met.outcomes, notes),
-    factorsTable(met.exactFactor, met.factors),
+    factorsTable(met.factor, met.factors),
     ...amounts(sheets),
   ];
 }
@@ -30,7 +30,7 @@ export function metTables(met: Met, sheets: readonly Sheet[]): Table[] {
 /** Why not, what would help, and the nearest that can be had. */
 export function outOfReachTables(missed: Missed, sheets: readonly Sheet[]): Table[] {
   const near =
-    missed.exactFactor === undefined
+    missed.factor === undefined
       ? []
       : [
           outcomesTable(
@@ -38,7 +38,7 @@ export function outOfReachTables(missed: Missed, sheets: readonly Sheet[]): Tabl
             missed.outcomes,
             missed.notes.map(({ text }) => text),
           ),
-          factorsTable(missed.exactFactor, missed.factors),
+          factorsTable(missed.factor, missed.factors),
           ...amounts(sheets),
         ];
   return [whyTable(missed), ...near];
@@ -86,12 +86,12 @@ function outcomesTable(title: string, outcomes: readonly FitOutcome[], notes: re
       { key: "brings", heading: "Brings", align: "end" },
       { key: "miss", heading: "Off by", align: "end" },
     ],
-    rows: outcomes.map(({ asked, demand, exactBrings, unit, bound, exactMiss }) => {
+    rows: outcomes.map(({ asked, demand, brings, unit, bound, miss }) => {
       const isShare = demand.energyShareOf !== undefined;
       return [
         asked,
-        exactBrings ? outcomeCell(exactBrings, unit, isShare, bound) : figure(null),
-        exactMiss.n === 0n ? "" : missCell(exactMiss, unit, isShare),
+        brings ? outcomeCell(brings, unit, isShare, bound) : figure(null),
+        miss.n === 0n ? "" : missCell(miss, unit, isShare),
       ];
     }),
     notes: [...new Set(notes)],
@@ -126,9 +126,9 @@ function factorsTable(common: Fraction, factors: readonly FitFactor[]): Table {
     ],
     rows: [
       ["the dish", figure(common), ""],
-      ...factors.map(({ kind, name, exactFactor, ratio, kept }) => [
+      ...factors.map(({ kind, name, factor, ratio, kept }) => [
         kind === "line" ? name : `the ${name} ${kind}`,
-        figure(exactFactor),
+        figure(factor),
         kept
           ? "kept as written: not all is known of it"
           : kind === "sheet"

@@ -89,8 +89,8 @@ function howFor({ origin }: Sheet, each: number): Parameters<typeof measurable>[
 
 /** Whether the kitchen can measure just this. */
 function isMeasurable({ kitchen }: OfferTask, s: Sheet, a: Amount): boolean {
-  const size = gramsOf(a) ?? millilitresOf(a) ?? a.exact;
-  return measurable(kitchen, a, howFor(s, 1)).some((found) => equals(found.exact, size));
+  const size = gramsOf(a) ?? millilitresOf(a) ?? a.value;
+  return measurable(kitchen, a, howFor(s, 1)).some((found) => equals(found.value, size));
 }
 
 /** A line's own bounds hold for what is measured, too; where it stood outside already it goes no further. */

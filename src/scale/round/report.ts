@@ -1,6 +1,5 @@
-import type { Decimal } from "decimal.js";
 import type { Amount } from "../../measure/amount.ts";
-import { type Fraction, minus, ONE, over, toDecimal, ZERO } from "../../number/fraction.ts";
+import { type Fraction, minus, ONE, over, ZERO } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { Demand } from "../demand.ts";
@@ -21,11 +20,9 @@ export interface RoundedLine {
   /** What rounding each line for itself would have made of it. */
   readonly lineByLine: Amount;
   /** How far it moved, as a share of what it was: 0.02 is 2 % more. */
-  readonly moved: Decimal;
-  readonly exactMoved: Fraction;
+  readonly moved: Fraction;
   /** How far its ratio to the others drifted: what it is over what it was times the common factor, less 1. */
-  readonly drift: Decimal;
-  readonly exactDrift: Fraction;
+  readonly drift: Fraction;
   /** Why it was left as it stood, where it was. */
   readonly kept: Kept | undefined;
   /** Whether the kitchen can measure `after`. */
@@ -38,19 +35,15 @@ export interface RoundedDemand {
   /** The demand in words: `protein at least 30 g`. */
   readonly asked: string;
   /** What a portion brought before: an amount in `unit`, a share (0 to 1) or a ratio; null where there is nothing to take it of. */
-  readonly before: Decimal | null;
-  readonly exactBefore: Fraction | null;
-  readonly brings: Decimal | null;
-  readonly exactBrings: Fraction | null;
+  readonly before: Fraction | null;
+  readonly brings: Fraction | null;
   /** What rounding each line for itself would have brought. */
-  readonly lineByLine: Decimal | null;
-  readonly exactLineByLine: Fraction | null;
+  readonly lineByLine: Fraction | null;
   readonly unit: string;
   /** How the figures bound the truth, by what is known of each line. */
   readonly bound: Bound;
   /** How far a portion falls short of what was asked (below 0) or goes over (above 0). */
-  readonly miss: Decimal;
-  readonly exactMiss: Fraction;
+  readonly miss: Fraction;
   /** Whether it holds within the tolerance; a firm one has none. */
   readonly holds: boolean;
   /** Whether it held so before. What did not is not pursued at the cost of what did, and stays missed. */
@@ -60,26 +53,20 @@ export interface RoundedDemand {
 /** How far a choice of amounts is from what it should be. */
 export interface Drift {
   /** Σ |amount ÷ (amount before × common) − 1| over the lines that were rounded. */
-  readonly ratios: Decimal;
-  readonly exactRatios: Fraction;
+  readonly ratios: Fraction;
   /** The common factor, by which that sum is least; 1 where demands do not hold the portion's size. */
-  readonly common: Decimal;
-  readonly exactCommon: Fraction;
+  readonly common: Fraction;
   /** The worst that a target that held before is off beyond its tolerance, as a share of it; 0 where all such hold. */
-  readonly excess: Decimal;
-  readonly exactExcess: Fraction;
+  readonly excess: Fraction;
   /** Whether every firm demand holds. */
   readonly limitsHold: boolean;
 }
 
 export function driftOf({ drift, common, excess, limitsHold }: Rounding): Drift {
   return {
-    ratios: toDecimal(drift),
-    exactRatios: drift,
-    common: toDecimal(common),
-    exactCommon: common,
-    excess: toDecimal(excess),
-    exactExcess: excess,
+    ratios: drift,
+    common,
+    excess,
     limitsHold,
   };
 }
@@ -87,17 +74,15 @@ export function driftOf({ drift, common, excess, limitsHold }: Rounding): Drift 
 export function roundedLines({ lines, lineByLine }: FoundRounding, best: Rounding): RoundedLine[] {
   return lines.map((line) => {
     const factor = factorOf(best.offers, line);
-    const exactMoved = minus(factor, ONE);
-    const exactDrift = line.kept === undefined ? minus(over(factor, best.common), ONE) : ZERO;
+    const moved = minus(factor, ONE);
+    const drift = line.kept === undefined ? minus(over(factor, best.common), ONE) : ZERO;
     return {
       line: line.name,
       before: line.exact,
       after: best.offers.get(line)?.amount ?? line.exact,
       lineByLine: lineByLine.offers.get(line)?.amount ?? line.exact,
-      moved: toDecimal(exactMoved),
-      exactMoved,
-      drift: toDecimal(exactDrift),
-      exactDrift,
+      moved,
+      drift,
       kept: line.kept,
       measurable: line.measurable,
     };
@@ -122,24 +107,20 @@ export function roundedDemands(
     const at = (choice: Chosen): Figures => figuresAt(brought, lines, (line) => factorOf(choice, line));
     const after = at(offers);
     const then = figuresAt(brought, lines, () => ONE);
-    const exactBefore = quotientOf(then);
+    const before = quotientOf(then);
     const slack = slackOf(demand, task.tolerance);
-    const exactBrings = quotientOf(after);
+    const brings = quotientOf(after);
     const exactLineByLine = quotientOf(at(lineByLine.offers));
-    const exactMiss = exactBrings ? missOf(demand, exactBrings) : ZERO;
+    const miss = brings ? missOf(demand, brings) : ZERO;
     return {
       demand: demand.demand,
       asked: demandText(demand),
-      before: exactBefore && toDecimal(exactBefore),
-      exactBefore,
-      brings: exactBrings && toDecimal(exactBrings),
-      exactBrings,
-      lineByLine: exactLineByLine && toDecimal(exactLineByLine),
-      exactLineByLine,
+      before,
+      brings,
+      lineByLine: exactLineByLine,
       unit: subjectUnit(demand.subject),
       bound: boundAt(sheets, demand.subject, brought),
-      miss: toDecimal(exactMiss),
-      exactMiss,
+      miss,
       holds: holdsWithin(demand, slack, after),
       heldBefore: holdsWithin(demand, slack, then),
     };

@@ -1,6 +1,5 @@
-import type { Decimal } from "decimal.js";
 import type { Measures } from "../../measure/measures.ts";
-import { type Fraction, toDecimal } from "../../number/fraction.ts";
+import type { Fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Language } from "../../table/language.ts";
 import { readLanguage } from "../../table/readLanguage.ts";
@@ -24,11 +23,9 @@ import { outOfReachTables, roundedTables } from "./tables.ts";
 
 /** What no choice betters, where a search stopped before its proof. */
 export interface RoundBound {
-  readonly excess: Decimal;
-  readonly exactExcess: Fraction;
+  readonly excess: Fraction;
   /** Of the choices with the least excess that was found. */
-  readonly ratios: Decimal;
-  readonly exactRatios: Fraction;
+  readonly ratios: Fraction;
 }
 
 /** Amounts that the kitchen can measure, and what they cost in accuracy. */
@@ -188,9 +185,7 @@ function statusOf(found: FoundRounding, best: Rounding): Measured["status"] {
 
 function boundOf({ excess, drift }: { readonly excess: Fraction; readonly drift: Fraction }): RoundBound {
   return {
-    excess: toDecimal(excess),
-    exactExcess: excess,
-    ratios: toDecimal(drift),
-    exactRatios: drift,
+    excess,
+    ratios: drift,
   };
 }

@@ -34,7 +34,7 @@ function amountsTable(r: Measured, language: Language): Table {
     name,
     text(line.after),
     sameAmount(line.before, line.after) ? "" : text(line.before),
-    line.kept === undefined ? movedText(line.exactMoved, language) : keptText(line, line.kept, language),
+    line.kept === undefined ? movedText(line.moved, language) : keptText(line, line.kept, language),
   ];
   const rows: (Row | Cell[])[] = [];
   let at = 0;
@@ -72,7 +72,7 @@ function keptText({ measurable }: RoundedLine, kept: Kept, language: Language): 
 }
 
 function driftNote({ drift, lineByLine }: Measured, language: Language): string {
-  const each = { drift: share(drift.exactRatios, language), other: share(lineByLine.exactRatios, language) };
+  const each = { drift: share(drift.ratios, language), other: share(lineByLine.ratios, language) };
   const text = "ratios drift by {drift} in all; rounding each line for itself, by {other}";
   return say(language, lineByLine.limitsHold ? text : `${text}, past a limit`, each);
 }
@@ -83,7 +83,7 @@ const MISSED = "{demand}: missed before rounding, and still";
 /** How far from proven. */
 function proofNotes({ bound, nodes }: Measured, language: Language): string[] {
   if (!bound) return [];
-  const least = share(bound.exactRatios, language);
+  const least = share(bound.ratios, language);
   const text =
     "not proven to be the best: the search stopped at {nodes} choices; none drifts by less than {least}";
   return [say(language, text, { nodes: String(nodes), least })];
@@ -109,10 +109,10 @@ function demandsTable(r: Measured, language: Language): Table {
     ],
     rows: r.demands.map((d) => [
       d.asked,
-      cell(d, d.exactBefore),
-      cell(d, d.exactBrings),
-      d.exactMiss.n === 0n ? "" : cell({ ...d, bound: "exact" }, d.exactMiss),
-      cell(d, d.exactLineByLine),
+      cell(d, d.before),
+      cell(d, d.brings),
+      d.miss.n === 0n ? "" : cell({ ...d, bound: "exact" }, d.miss),
+      cell(d, d.lineByLine),
     ]),
     notes: [
       ...r.demands
@@ -137,7 +137,7 @@ export function outOfReachTables(r: RoundingOutOfReach, language: Language = bri
         { key: "before", heading: say(language, "Before"), align: "end" },
         { key: "nearest", heading: say(language, "Nearest"), align: "end" },
       ],
-      rows: r.limits.map((d) => [d.asked, cell(d, d.exactBefore), cell(d, d.exactBrings)]),
+      rows: r.limits.map((d) => [d.asked, cell(d, d.before), cell(d, d.brings)]),
       notes: [
         r.text,
         say(language, "a finer scale, more amounts on each side, or a line measured otherwise may open it"),

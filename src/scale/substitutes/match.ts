@@ -78,7 +78,7 @@ function servingOf(s: Sheet, i: number): Serving & { readonly protein: Fraction 
 }
 
 function known(cell: Tally): Fraction | undefined {
-  return cell.bound === "unknown" ? undefined : cell.exact;
+  return cell.bound === "unknown" ? undefined : cell.value;
 }
 
 /** In words. */

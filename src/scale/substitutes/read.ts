@@ -72,7 +72,7 @@ export function readSubstitutes(s: Sheet, i: number, how: SubstitutesHow): ReadS
       ? asked
       : collect(faults, ["match"], () => component(asked).id as ComponentId);
   const untold = food ? named.filter((id) => s.cell(line?.key ?? "", id).bound === "unknown") : [];
-  const ids = named.filter((id) => !untold.includes(id) && !isZero(s.portion(id).exact));
+  const ids = named.filter((id) => !untold.includes(id) && !isZero(s.portion(id).value));
   if (faults.length === 0 && ids.length === 0) {
     const message =
       untold.length > 0
@@ -82,7 +82,7 @@ export function readSubstitutes(s: Sheet, i: number, how: SubstitutesHow): ReadS
   }
   if (faults.length === 0 && told !== undefined && told !== "mass") {
     const cell = s.cell(line?.key ?? "", told);
-    if (cell.bound === "unknown" || isZero(cell.exact)) {
+    if (cell.bound === "unknown" || isZero(cell.value)) {
       const why = cell.bound === "unknown" ? "says nothing of" : "brings no";
       const hint = `match ${matchName(usualMatch(s, i))}, or leave it out`;
       refuse(["match"], `${quote(line?.key)} ${why} ${matchName(told)} to match`, hint);

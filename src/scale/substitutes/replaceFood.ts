@@ -5,6 +5,7 @@ import { amountReader } from "../../recipe/resolve.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { foodSource } from "../../sheet/source.ts";
+import { impliedYield } from "../../sheet/values.ts";
 
 /** A sheet in which one line is another food of its table, of so many grams for the batch; cooked as the line is. */
 export function replaceFood(s: Sheet, i: number, food: string, grams: Fraction): Sheet {
@@ -16,6 +17,7 @@ export function replaceFood(s: Sheet, i: number, food: string, grams: Fraction):
   const at = <T>(list: readonly T[], value: T): T[] => list.map((old, k) => (k === i ? value : old));
   return new Sheet(plan.withLines(lines), {
     ...values,
+    ...(plan.lines[i]?.line.added === "cooking" && { cooking: impliedYield(values.cooking, s.masses) }),
     amounts: at(values.amounts, written),
     grams: at(values.grams, grams),
   });

@@ -115,7 +115,7 @@ export class Substitutes extends Shown {
           }),
           ...beside.map((id) => {
             const change = also.find((c) => c.component === id);
-            return figure(change ? minus(change.after.exact, change.before.exact) : null, { significant: 2 });
+            return figure(change ? minus(change.after.value, change.before.value) : null, { significant: 2 });
           }),
         ]),
         notes: [
@@ -174,7 +174,7 @@ const namesOf = (ids: readonly ComponentId[]): string => ids.map((id) => compone
 
 /** By what share of itself a component moved; below 0 where it fell. */
 export function shareMoved({ before, after }: Pick<SubstituteChange, "before" | "after">): Fraction {
-  return over(minus(after.exact, before.exact), before.exact);
+  return over(minus(after.value, before.value), before.value);
 }
 
 const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);

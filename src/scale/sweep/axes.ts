@@ -99,8 +99,8 @@ function lineAxis(s: Sheet, name: string, amounts: readonly unknown[]): ReadAxis
 
 function inUnitOf(each: Amount, first: Amount): Fraction | undefined {
   if (each.kind !== first.kind) return undefined;
-  if (each.size && first.size) return over(times(each.exact, each.size), first.size);
-  return each.unit === first.unit ? each.exact : undefined;
+  if (each.size && first.size) return over(times(each.value, each.size), first.size);
+  return each.unit === first.unit ? each.value : undefined;
 }
 
 function targetAxis(name: Quantity | "factor" | "portions", values: readonly unknown[]): ReadAxis {

@@ -53,7 +53,7 @@ function missed(s: Sheet, demands: readonly Demand[], how?: FitHow) {
 }
 
 const gramsOf = (s: Sheet): Record<string, string> =>
-  Object.fromEntries(s.lines.map(({ key, exactGrams }) => [key, toText(exactGrams)]));
+  Object.fromEntries(s.lines.map(({ key, grams }) => [key, toText(grams)]));
 
 describe("fit, worked by hand", () => {
   const bowl = dish([
@@ -249,7 +249,7 @@ describe("several sheets eaten together", () => {
     const total = (id: "energy" | "protein"): string =>
       toText(
         Object.values(sheets)
-          .map((s) => s.portion(id).exact)
+          .map((s) => s.portion(id).value)
           .reduce((a, b) => fraction(a.n * b.d + b.n * a.d, a.d * b.d)),
       ).replace(/\/.*/, "");
     expect(fitted.factors.map(({ kind, name }) => [kind, name])).toEqual([
@@ -269,7 +269,7 @@ describe("several sheets eaten together", () => {
     expect(b.factors).toEqual(a.factors);
     const other = fit({ pot, side }, demands, { base: "side" });
     expect(other.factors.map(({ name }) => name)).toEqual(["pot", "side/sauce"]);
-    expect(other.exactFactor).not.toEqual(a.exactFactor);
+    expect(other.factor).not.toEqual(a.factor);
   });
 
   it("name their lines with the sheet's name before, also where something is not known", () => {
@@ -356,7 +356,7 @@ describe("what is not known", () => {
       ...limits,
     ]);
     expect(fitted.factors.map(({ name, kept }) => [name, kept])).toEqual([["tofu", false]]);
-    expect(fitted.exactDeparture.n).toBeGreaterThan(0n);
+    expect(fitted.departure.n).toBeGreaterThan(0n);
     // No starter food tells its molybdenum or chromium, of which the UK has guidance and no upper level.
     const unknown = fitted.notProven.map(({ demand }) => demand.of);
     expect(unknown.some((of) => of === "molybdenum" || of === "chromium")).toBe(authority !== "uk");
@@ -532,7 +532,7 @@ describe("degenerate dishes", () => {
       ["line", "dose", "dose 20 g a portion, the same for everyone"],
     ]);
     // 100 g of beans bring 200 mg of sodium, so 600 mg are left, 12 g of 5000 mg in 100 g.
-    expect(firm.suggestions.map(({ change, names, exactTo }) => [change, names, exactTo])).toEqual([
+    expect(firm.suggestions.map(({ change, names, to }) => [change, names, to])).toEqual([
       ["ease-demand", [], { n: 1200n, d: 1n }],
       ["change-dose", ["dose"], { n: 12n, d: 1n }],
     ]);
@@ -647,7 +647,7 @@ describe("the nearest that can be had", () => {
     const both = missed(full, [energy, { energyShareOf: "fat", most: "5 %" }]);
     expect(both.nearest?.portion("energy").value.toString()).toBe("600");
     // As much over as with nothing else asked.
-    expect(both.misses.map(({ exactMiss }) => exactMiss)).toEqual(share.map(({ exactMiss }) => exactMiss));
+    expect(both.misses.map(({ miss }) => miss)).toEqual(share.map(({ miss }) => miss));
   });
 
   it("nor for a ratio, nor for an amount of which none is asked", () => {
@@ -692,7 +692,7 @@ describe("the range of the common factor", () => {
       "energy exactly 1200 kcal",
       "the whole dish at most 10 times the recipe",
     ]);
-    expect(over.suggestions.map(({ change, exactTo }) => [change, exactTo && toText(exactTo)])).toEqual([
+    expect(over.suggestions.map(({ change, to }) => [change, to && toText(to)])).toEqual([
       ["ease-demand", "1000"],
       ["ease-common", "12"],
     ]);
@@ -708,7 +708,7 @@ describe("the range of the common factor", () => {
 
   it("may lie to one side of 1", () => {
     expect(met(rice, [], { common: { least: 2, most: 3 } }).factor.toString()).toBe("2");
-    expect(met(rice, [], { common: { least: "1/4", most: "1/3" } }).exactFactor).toEqual({ n: 1n, d: 3n });
+    expect(met(rice, [], { common: { least: "1/4", most: "1/3" } }).factor).toEqual({ n: 1n, d: 3n });
     const s = dish([
       ["rice", 100],
       ["beans", 100, { part: "top" }],

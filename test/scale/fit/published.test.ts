@@ -28,7 +28,7 @@ function mixed(ingredients: readonly Ingredient[], demands: readonly Demand[]): 
   );
   const fitted = fit(sheet({ name: "A mixture", portions: 1, lines }, table), demands);
   if (fitted.status !== "met") throw new Error(fitted.text);
-  return Object.fromEntries(fitted.sheet.lines.map(({ key, exactGrams }) => [key, toText(exactGrams)]));
+  return Object.fromEntries(fitted.sheet.lines.map(({ key, grams }) => [key, toText(grams)]));
 }
 
 const protein = (percent: string): Ingredient["per100g"] => ({ protein: percent });

@@ -59,7 +59,7 @@ const supper = dish([
 
 /** What both bring, the supper `times` over. */
 const wanted = (of: "energy" | "protein", n: bigint, d = 1n): string =>
-  toText(sum([breakfast.portion(of).exact, times(supper.portion(of).exact, fraction(n, d))]));
+  toText(sum([breakfast.portion(of).value, times(supper.portion(of).value, fraction(n, d))]));
 
 const met = (s: Record<string, Sheet>, demands: readonly Demand[], how?: FitHow) => {
   const fitted = fit(s, demands, how);
@@ -68,7 +68,7 @@ const met = (s: Record<string, Sheet>, demands: readonly Demand[], how?: FitHow)
 };
 
 const grams = (s: Sheet | undefined): Record<string, string> =>
-  Object.fromEntries((s?.lines ?? []).map((line) => [line.key, toText(line.exactGrams)]));
+  Object.fromEntries((s?.lines ?? []).map((line) => [line.key, toText(line.grams)]));
 
 describe("sheets fitted together, worked by hand", () => {
   it.each([
@@ -94,7 +94,7 @@ describe("sheets fitted together, worked by hand", () => {
       // A fall of the dish as a whole counts twice.
       const away = over(fraction(n - d), fraction(d));
       expect(fitted.departures.map(({ name }) => name)).toEqual(["supper"]);
-      expect(toText(fitted.exactDeparture)).toBe(toText(n < d ? times(away, exact(-2)) : away));
+      expect(toText(fitted.departure)).toBe(toText(n < d ? times(away, exact(-2)) : away));
       expect(grams(fitted.sheets.breakfast)).toEqual({ egg: "100", bread: "60" });
       expect(grams(fitted.sheets.supper)).toEqual({
         rice: toText(fraction(150n * n, d)),
@@ -105,7 +105,7 @@ describe("sheets fitted together, worked by hand", () => {
 
   it("keep to one factor where nothing asks them apart", () => {
     const both = { bread: dish([["bread", 100]]), supper };
-    const energy = toText(times(sum([exact(250), supper.portion("energy").exact]), fraction(3n, 2n)));
+    const energy = toText(times(sum([exact(250), supper.portion("energy").value]), fraction(3n, 2n)));
     const fitted = met(both, [{ of: "energy", exactly: energy }]);
     expect(fitted.factor.toString()).toBe("1.5");
     expect(fitted.factors.map(({ name, factor }) => [name, factor.toString()])).toEqual([
@@ -116,8 +116,8 @@ describe("sheets fitted together, worked by hand", () => {
 
   it("measure a line by its own dish: from there, within half to double of that, over the common factor", () => {
     const more = sum([
-      breakfast.portion("protein").exact,
-      times(supper.portion("protein").exact, exact(3)),
+      breakfast.portion("protein").value,
+      times(supper.portion("protein").value, exact(3)),
       exact(8),
     ]);
     const demands: Demand[] = [
@@ -127,13 +127,13 @@ describe("sheets fitted together, worked by hand", () => {
     // 195 f + 150 g = 1035 and 4.5 f + 16 g = 69.5 (kcal and g of supper): more tofu for less rice.
     const fitted = met({ breakfast, supper }, demands);
     const [size, tofu] = fitted.factors;
-    const [f, g] = [size?.exactFactor ?? ZERO, tofu?.exactFactor ?? ZERO];
+    const [f, g] = [size?.factor ?? ZERO, tofu?.factor ?? ZERO];
     expect(toText(f)).toBe(toText(over(exact(16 * 1035 - 150 * 69.5), exact(16 * 195 - 150 * 4.5))));
     expect(toText(sum([times(f, exact(195)), times(g, exact(150))]))).toBe("1035");
     expect(toText(tofu?.ratio ?? ZERO)).toBe(toText(over(g, f)));
-    expect(toText(tofu?.exactDeparture ?? ZERO)).toBe(toText(sum([g, times(f, exact(-1))])));
+    expect(toText(tofu?.departure ?? ZERO)).toBe(toText(sum([g, times(f, exact(-1))])));
     // The supper's own, from 1, and the tofu's.
-    expect(toText(fitted.exactDeparture)).toBe(toText(sum([f, exact(-1), tofu?.exactDeparture ?? ZERO])));
+    expect(toText(fitted.departure)).toBe(toText(sum([f, exact(-1), tofu?.departure ?? ZERO])));
     // Twice its dish's factor is the most, however large the dish.
     const far = fit({ breakfast, supper }, [
       { of: "mass", exactly: 160 + 750 },
@@ -163,7 +163,7 @@ describe("sheets fitted together, worked by hand", () => {
       ["loose", loose],
     ] as const) {
       const twice = (of: "energy" | "iron") =>
-        toText(sum([breakfast.portion(of).exact, times(other.portion(of).exact, exact(2))]));
+        toText(sum([breakfast.portion(of).value, times(other.portion(of).value, exact(2))]));
       const fitted = met({ breakfast, [name]: other }, [
         { of: "energy", exactly: twice("energy") },
         { of: "iron", least: twice("iron") },
@@ -292,7 +292,7 @@ describe("sheets fitted together, in fractions", () => {
       const turned = Object.fromEntries(Object.entries(sheetsOf(meal)).reverse());
       const [a, b] = [fit(sheetsOf(meal), meal.demands), fit(turned, [...meal.demands].reverse())];
       expect(b.factors).toEqual(a.factors);
-      expect(b.exactFactor).toEqual(a.exactFactor);
+      expect(b.factor).toEqual(a.factor);
     };
     fc.assert(fc.property(any, law), { seed: seedFor("several in any order", 423), numRuns: runsOf(400) });
   });
@@ -327,7 +327,7 @@ describe("sheets fitted together, in fractions", () => {
       expect(other.factors.map(({ ratio }) => toText(ratio)).slice(1)).toEqual(
         plain.factors.map(({ ratio }) => toText(ratio)).slice(1),
       );
-      expect(equals(other.exactFactor, over(plain.exactFactor, exact(a)))).toBe(true);
+      expect(equals(other.factor, over(plain.factor, exact(a)))).toBe(true);
     }
   });
 });

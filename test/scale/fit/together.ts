@@ -108,7 +108,7 @@ export function together(
   all: readonly Sheet[],
 ): { readonly subject: object; readonly value: Fraction } {
   const total = (id: "omega3" | "omega6" | "energy" | "protein" | "fibre" | "sodium" | "fat"): Fraction =>
-    sum(all.map((s) => s.portion(id).exact));
+    sum(all.map((s) => s.portion(id).value));
   if (of === "mass") return { subject: { of }, value: sum(all.map((s) => s.portionMass)) };
   if (of === "ratio") {
     const [a, b] = [total("omega6"), total("omega3")];
@@ -116,7 +116,7 @@ export function together(
   }
   if (of === "share") {
     const terms = Object.entries(energySystems["atwater-general"].parts).map(([part, term]) => {
-      const grams = sum(all.map((s) => s.portion(term.component).exact));
+      const grams = sum(all.map((s) => s.portion(term.component).value));
       return { part, kcal: times(grams, fraction(BigInt(Math.round(Number(term.factor) * 100)), 100n)) };
     });
     const whole = sum(terms.map(({ kcal }) => kcal));

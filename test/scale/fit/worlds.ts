@@ -222,18 +222,18 @@ export function subjectAt(
 ): { readonly subject: object; readonly value: Fraction } {
   if (of === "mass") return { subject: { of }, value: s.portionMass };
   if (of === "ratio") {
-    const [a, b] = [s.portion("omega6").exact, s.portion("omega3").exact];
+    const [a, b] = [s.portion("omega6").value, s.portion("omega3").value];
     return { subject: { ratioOf: ["omega6", "omega3"] }, value: b.n === 0n ? ONE : ratio(a, b) };
   }
   if (of === "carbohydrate" || of === "fat") {
     const all = s.energyShares();
     return {
       subject: { energyShareOf: of },
-      value: sum(all.shares.filter((share) => share.of === of).map((share) => share.exactShare)),
+      value: sum(all.shares.filter((share) => share.of === of).map((share) => share.share)),
     };
   }
   if (!(of in components)) throw new Error(`no subject ${of}`);
-  return { subject: { of }, value: s.portion(of as ComponentId).exact };
+  return { subject: { of }, value: s.portion(of as ComponentId).value };
 }
 
 function ratio(a: Fraction, b: Fraction): Fraction {

@@ -18,15 +18,15 @@ import {
  * that chooses amounts: what is wrong with it, or nothing.
  */
 export function faultIn(a: Amount, place: Kitchen): string | undefined {
-  if (a.exact.n <= 0n) return a.exact.n === 0n ? undefined : "below nothing";
+  if (a.value.n <= 0n) return a.value.n === 0n ? undefined : "below nothing";
   if (a.kind === "mass") return weighed(a, place);
   if (a.kind === "volume") return isSpooned(a) ? spooned(a, place) : poured(a, place);
   const parts = partsOf(a.unit, place) ?? (place.pieces === "half" ? ["1/2"] : []);
-  return isWholeAnd(a.exact, parts) ? undefined : "pieces that cannot be had";
+  return isWholeAnd(a.value, parts) ? undefined : "pieces that cannot be had";
 }
 
 function size(a: Amount): Fraction {
-  return times(a.exact, a.size ?? exact(1));
+  return times(a.value, a.size ?? exact(1));
 }
 
 function isMultiple(of: Fraction, step: Fraction): boolean {
@@ -59,7 +59,7 @@ function spooned(a: Amount, place: Kitchen): string | undefined {
     if (part.measures !== place.measures) return "another kitchen's spoons";
     const has = partsOf(part.unit, place);
     if (!has) return `no ${part.unit} in the drawer`;
-    if (!isWholeAnd(part.exact, has)) return `a part of a ${part.unit} that the drawer has not`;
+    if (!isWholeAnd(part.value, has)) return `a part of a ${part.unit} that the drawer has not`;
   }
   const [first, second] = parts.map((part) => part.size);
   return first && second && compare(second, first) >= 0 ? "the smaller measure first" : undefined;

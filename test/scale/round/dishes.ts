@@ -218,7 +218,7 @@ const subjects: { readonly [K in DrawnDemand["of"]]: Subject } = {
 /** What a portion brings of a demand's subject, from the sheet's public figures; null where there is nothing to take it of. */
 export function broughtBy(s: Sheet, subject: Subject): Fraction | null {
   const one = (of: "energy" | "protein" | "fat" | "sodium" | "carbohydrateByDifference"): Fraction =>
-    s.portion(of).exact;
+    s.portion(of).value;
   if (subject.of === "mass") return s.portionMass;
   if (subject.of === "energy" || subject.of === "protein" || subject.of === "sodium") return one(subject.of);
   // General factors, 4, 9 and 4 kcal/g: FAO Food and Nutrition Paper 77 (2003), 3.5.

@@ -84,7 +84,7 @@ describe("what held before rounding", () => {
     const whole = kitchen({ name: "hut", measures: "metric", drawer: {}, scale: "100 g", pieces: "whole" });
     const countedFor = (demands: readonly Demand[]): string | undefined => {
       const found = roundToKitchen(eggs, whole, { demands });
-      return found instanceof Rounded ? found.lines[0]?.after.exact.n.toString() : undefined;
+      return found instanceof Rounded ? found.lines[0]?.after.value.n.toString() : undefined;
     };
     // Two are nearer, but more than is asked at most; too little it was before.
     expect(countedFor([])).toBe("2");
@@ -103,7 +103,7 @@ describe("a share or ratio out of reach", () => {
 
   it("is off by a share of what is asked where it held before, whatever the size", () => {
     const s = honeyed.edit({ oats: "60.4 g", almonds: "20.3 g", honey: "14.2 g" });
-    const [protein, fat] = [s.portion("protein").exact, s.portion("fat").exact];
+    const [protein, fat] = [s.portion("protein").value, s.portion("fat").value];
     const exactly = `${protein.n * fat.d}/${protein.d * fat.n}`;
     const found = rounded(s, [{ ratioOf: ["protein", "fat"], exactly }], "0");
     const [ratio] = found.demands;

@@ -14,11 +14,11 @@ export function offersOf(s: Sheet, line: SheetLine, place: Kitchen): Fraction[] 
   const near = (of: SheetLine): Fraction[] =>
     measurable(place, of.amount, how).map(({ amount }) => {
       const edited = s.edit({ [line.key]: formatAmount(amount, how) });
-      return lineOf(edited, line.key).exactGrams;
+      return lineOf(edited, line.key).grams;
     });
   const own = near(line);
   const weighed = (): Fraction[] => {
-    const gross = over(line.exactGrams, lineOf(s.edit({ [line.key]: "1 g" }), line.key).exactGrams);
+    const gross = over(line.grams, lineOf(s.edit({ [line.key]: "1 g" }), line.key).grams);
     return near(lineOf(s.edit({ [line.key]: { value: `${gross.n}/${gross.d}`, unit: "g" } }), line.key));
   };
   if (own.length === 0) return weighed();
@@ -26,8 +26,8 @@ export function offersOf(s: Sheet, line: SheetLine, place: Kitchen): Fraction[] 
   const byMass = weighed();
   if (byMass.length === 0) return own;
   // Portions stay where they are measurable as they stand.
-  const isWhole = own.some((g) => minus(g, line.exactGrams).n === 0n);
-  return isWhole ? [line.exactGrams, ...byMass] : byMass;
+  const isWhole = own.some((g) => minus(g, line.grams).n === 0n);
+  return isWhole ? [line.grams, ...byMass] : byMass;
 }
 
 function lineOf(s: Sheet, key: string): SheetLine {
@@ -40,6 +40,6 @@ function lineOf(s: Sheet, key: string): SheetLine {
 export function perGram(s: Sheet, line: SheetLine, of: string): Fraction {
   const share = over(ONE, exact(s.portions));
   if (of === "mass") return times(share, line.added === "cooking" ? s.masses.yieldFactor : ONE);
-  const brought = s.cell(line.key, of as "energy").exact;
-  return times(share, over(brought, line.exactGrams));
+  const brought = s.cell(line.key, of as "energy").value;
+  return times(share, over(brought, line.grams));
 }

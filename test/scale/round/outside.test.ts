@@ -50,7 +50,7 @@ function problemFrom(world: World): AmountsProblem {
   const still = all.filter(({ offers }) => offers.length === 0);
   const add = (bring: (line: SheetLine) => Fraction): QuantitySum => ({
     perUnit: moving.map(({ line }) => bring(line)),
-    constant: sum(still.map(({ line }) => times(bring(line), line.exactGrams))),
+    constant: sum(still.map(({ line }) => times(bring(line), line.grams))),
   });
   const ends = standing(s, demands, tolerance);
   const rows = ends.map(({ demand, asked, side, firm }): AmountDemand => {
@@ -69,7 +69,7 @@ function problemFrom(world: World): AmountsProblem {
   });
   return {
     lines: moving.map(({ line, offers }) => ({
-      exact: line.exactGrams,
+      exact: line.grams,
       weight: ONE,
       candidates: offers.map((quantity) => ({ quantity })),
     })),
@@ -114,12 +114,12 @@ describe("a rounding beside HiGHS", () => {
       }
       if (!(found instanceof Rounded)) throw new Error("a single sheet");
       seen[found.status] += 1;
-      const worst = asNumber(found.drift.exactExcess);
+      const worst = asNumber(found.drift.excess);
       if (!isVarying(problem)) expect(isNear(worst, roundOutside(problem, "excess").objective)).toBe(true);
       else if (worst > CLOSE)
         expect(roundOutside(problem, { excess: worst - CLOSE }).status).toBe("infeasible");
       const drift = leastDrift(problem, worst);
-      const own = asNumber(found.drift.exactRatios);
+      const own = asNumber(found.drift.ratios);
       if (!isNear(own, drift.objective)) expect([own, "of ours"]).toEqual([drift.objective, "of HiGHS"]);
     };
     fc.assert(fc.property(random, law), {

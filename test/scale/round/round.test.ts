@@ -88,12 +88,12 @@ const cases: fc.Arbitrary<Case> = fc
     };
     const s = sheet(recipe, foods);
     const demands: Demand[] = [
-      { of: "energy", exactly: toText(times(s.portion("energy").exact, fraction(BigInt(energy), 100n))) },
+      { of: "energy", exactly: toText(times(s.portion("energy").value, fraction(BigInt(energy), 100n))) },
     ];
     if (limit !== null)
       demands.push({
         of: "protein",
-        most: toText(times(plus(s.portion("protein").exact, exact("0.1")), fraction(BigInt(limit), 100n))),
+        most: toText(times(plus(s.portion("protein").value, exact("0.1")), fraction(BigInt(limit), 100n))),
         firm: true,
       });
     return { recipe, demands };
@@ -104,10 +104,10 @@ function choices(s: Sheet): { readonly grams: Fraction; readonly exact: Fraction
   return s.lines
     .filter((line) => line.scaling !== "per-portion")
     .map((line) => {
-      const size = gramsOf(line.amount) ?? millilitresOf(line.amount) ?? line.amount.exact;
+      const size = gramsOf(line.amount) ?? millilitresOf(line.amount) ?? line.amount.value;
       return measurable(camp, line.amount, { measures: "metric" }).map((m) => ({
-        grams: times(line.exactGrams, over(m.exact, size)),
-        exact: line.exactGrams,
+        grams: times(line.grams, over(m.value, size)),
+        exact: line.grams,
       }));
     });
 }
@@ -161,7 +161,7 @@ describe("rounding to a kitchen", () => {
           s,
           found.sheet.lines
             .filter((l) => l.scaling !== "per-portion")
-            .map((l, i) => ({ grams: l.exactGrams, exact: s.lines[i]?.exactGrams ?? ONE })),
+            .map((l, i) => ({ grams: l.grams, exact: s.lines[i]?.grams ?? ONE })),
           ends,
         );
         expect([own && toText(own.excess), own && toText(own.drift)]).toEqual([
@@ -185,15 +185,14 @@ describe("rounding to a kitchen", () => {
         expect(found.demands.every((d) => d.demand.firm !== true || d.holds)).toBe(true);
         expect(drift.limitsHold).toBe(true);
         if (lineByLine.limitsHold) {
-          const order = compare(drift.exactExcess, lineByLine.exactExcess);
+          const order = compare(drift.excess, lineByLine.excess);
           expect(order).toBeLessThanOrEqual(0);
-          if (order === 0) expect(compare(drift.exactRatios, lineByLine.exactRatios)).toBeLessThanOrEqual(0);
+          if (order === 0) expect(compare(drift.ratios, lineByLine.ratios)).toBeLessThanOrEqual(0);
         }
         found.sheet.lines.forEach((line, i) => {
           const was = s.lines[i];
-          if (line.scaling === "per-portion")
-            expect(toText(line.exactGrams)).toBe(toText(was?.exactGrams ?? ZERO));
-          else expect(line.exactGrams.n > 0n).toBe(true);
+          if (line.scaling === "per-portion") expect(toText(line.grams)).toBe(toText(was?.grams ?? ZERO));
+          else expect(line.grams.n > 0n).toBe(true);
         });
       }),
       { numRuns: 200 },
@@ -213,10 +212,10 @@ describe("rounding to a kitchen", () => {
           if (grams) expect(isMultiple(grams, "5")).toBe(true);
           // Quarter teaspoons, and thirds of a cup, are 1/12 of 15 ml at the finest; the jug has tens.
           else if (ml) expect(isMultiple(ml, "5/12")).toBe(true);
-          else expect(isMultiple(a.exact, "1/2")).toBe(true);
+          else expect(isMultiple(a.value, "1/2")).toBe(true);
           // What is printed reads back as the same amount.
           const text = formatAmount(a, { measures: "metric" });
-          expect(equals(amount(text, { measures: "metric", own: ["medium"] }).exact, a.exact)).toBe(true);
+          expect(equals(amount(text, { measures: "metric", own: ["medium"] }).value, a.value)).toBe(true);
         }
       }),
       { numRuns: 200 },
@@ -253,7 +252,7 @@ describe("armed-forces ounce rounding (US DoD, Armed Forces Recipe Service, A. G
       );
       const rounded = roundToKitchen(s, quarterOunce);
       if (!(rounded instanceof Rounded)) throw new Error("it can be weighed");
-      expect(toText(rounded.sheet.lines[0]?.amount.exact ?? ZERO)).toBe(toText(exact(5 + quarters / 4)));
+      expect(toText(rounded.sheet.lines[0]?.amount.value ?? ZERO)).toBe(toText(exact(5 + quarters / 4)));
     }
   });
 });
@@ -295,7 +294,7 @@ describe("what a cook is told", () => {
     const rounded = roundToKitchen(s, camp, { lines: { flour: "cup", egg: "medium", oil: "as-written" } });
     if (!(rounded instanceof Rounded)) throw new Error("it can be measured");
     expect(rounded.lines.map((l) => l.after.unit)).toEqual(["cup", "medium", "g"]);
-    expect(rounded.lines[1]?.after.exact).toEqual(exact(2));
+    expect(rounded.lines[1]?.after.value).toEqual(exact(2));
     expect(rounded.lines[2]).toMatchObject({ kept: "as-written", measurable: false });
   });
 
@@ -334,7 +333,7 @@ describe("what a cook is told", () => {
     );
     const rounded = roundToKitchen(s, camp);
     if (!(rounded instanceof Rounded)) throw new Error("it can be measured");
-    expect(toText(rounded.sheet.lines[0]?.exactGrams ?? ZERO)).toBe("105");
+    expect(toText(rounded.sheet.lines[0]?.grams ?? ZERO)).toBe("105");
   });
 
   it("says where the search stopped, and how far from proven", () => {
