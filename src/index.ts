@@ -173,7 +173,6 @@ export {
   type Serving,
 } from "./plan/plan.ts";
 export { inReaderUnits } from "./plan/readerUnits.ts";
-export { portionRows } from "./plan/records.ts";
 export {
   type CookedApart,
   type CookedPot,
@@ -292,7 +291,7 @@ export {
   type UnitWords,
 } from "./table/language.ts";
 export { type MarkdownHow, toMarkdown } from "./table/markdown.ts";
-export { type DataRecord, type RecordsHow, toRecords } from "./table/records.ts";
+export { type RecordsHow, type TidyRecord, toRecords } from "./table/records.ts";
 export { Shown } from "./table/shown.ts";
 export {
   type Cell,
@@ -304,5 +303,7 @@ export {
   type Tone,
   table,
 } from "./table/table.ts";
+export type { DataRecord } from "./table/tableRecords.ts";
 export type { Showable, ShowHow, Tabular } from "./table/tabular.ts";
 export { type TextHow, toText } from "./table/text.ts";
+export type { Asked, Tidy, TidyRow } from "./table/tidy.ts";

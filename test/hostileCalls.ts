@@ -210,7 +210,6 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   ],
   portionPlan: [[planInput]],
   portionPlanSteps: [[planInput]],
-  portionRows: [[plan.portions, ["protein"]]],
   proteinQuality: [[bowl, { person: lightweight, patterns: ["iom-2002"], digestibility: { rice: "0.9" } }]],
   reach: [[bowl, "protein"]],
   recipe: [[bowlDocument]],

@@ -1,8 +1,8 @@
 import { fault, kindOf } from "../number/error.ts";
 import { checkChoice } from "../number/fields.ts";
 import { clean } from "./clean.ts";
-import { boundedColumns, boundOf, plainNumber } from "./records.ts";
 import type { Cell, Row, Table } from "./table.ts";
+import { boundedColumns, boundOf, plainNumber } from "./tableRecords.ts";
 import { checkShow, headingOf, type Showable, type ShowHow, tablesOf } from "./tabular.ts";
 
 export interface CsvHow extends ShowHow {
