@@ -33,7 +33,7 @@ export type { LabelInput, LabelWord } from "./food/labelDocument.ts";
 export { type Lender, type LendersHow, lenders } from "./food/lend.ts";
 export type { BorrowBasis } from "./food/lending.ts";
 export { type RetentionCode, type RetentionTable, retentionCodes } from "./food/retention.ts";
-export { FoodTable, foodTable } from "./food/table.ts";
+export { FoodTable, foodTable, type StoredFoods } from "./food/table.ts";
 export {
   type Amount,
   type AmountData,
@@ -55,8 +55,7 @@ export {
 } from "./measure/measures.ts";
 export type { DecimalMark } from "./measure/number-text.ts";
 export { type ErrorCode, type Fault, type Path, SteelyardError } from "./number/error.ts";
-export { type Exact, exact, type Value } from "./number/exact.ts";
-export type { Fraction } from "./number/fraction.ts";
+export { Exact, exact, type Value } from "./number/exact.ts";
 export { toDecimal } from "./number/toDecimal.ts";
 export { type ActivityBand, activityClasses, type ChildActivity, childActivity } from "./person/activity.ts";
 export type { Aim, MacroAim, MacroName, Rate, Wanted } from "./person/aim.ts";
@@ -174,7 +173,6 @@ export {
   type Serving,
 } from "./plan/plan.ts";
 export { inReaderUnits } from "./plan/readerUnits.ts";
-export { portionRows } from "./plan/records.ts";
 export {
   type CookedApart,
   type CookedPot,
@@ -293,7 +291,7 @@ export {
   type UnitWords,
 } from "./table/language.ts";
 export { type MarkdownHow, toMarkdown } from "./table/markdown.ts";
-export { type DataRecord, type RecordsHow, toRecords } from "./table/records.ts";
+export { type RecordsHow, type TidyRecord, toRecords } from "./table/records.ts";
 export { Shown } from "./table/shown.ts";
 export {
   type Cell,
@@ -305,5 +303,7 @@ export {
   type Tone,
   table,
 } from "./table/table.ts";
+export type { DataRecord } from "./table/tableRecords.ts";
 export type { Showable, ShowHow, Tabular } from "./table/tabular.ts";
 export { type TextHow, toText } from "./table/text.ts";
+export type { Asked, Tidy, TidyRow } from "./table/tidy.ts";

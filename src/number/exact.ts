@@ -305,7 +305,9 @@ export function minus(a: Exact, b: Exact): Exact {
 
 /** Multiplies two numbers in lowest terms. What divides out is looked for crosswise, where numbers are short. */
 export function times(a: Exact, b: Exact): Exact {
-  const [g, h] = [divisor(a.n, b.d), divisor(b.n, a.d)];
+  if (a.n === 0n || b.n === 0n) return ZERO;
+  const g = divisor(a.n, b.d);
+  const h = divisor(b.n, a.d);
   if (g === 1n && h === 1n) return new Exact(a.n * b.n, a.d * b.d);
   return new Exact((a.n / g) * (b.n / h), (a.d / h) * (b.d / g));
 }

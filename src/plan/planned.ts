@@ -11,12 +11,13 @@ import type { Language } from "../table/language.ts";
 import { readLanguage } from "../table/readLanguage.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
+import type { Asked, Tidy } from "../table/tidy.ts";
 import type { PlannedDish, PlanQuestion } from "./dish.ts";
 import type { AboutPeople } from "./people/about.ts";
 import type { PlanAvoided } from "./people/avoided.ts";
 import { peopleTables } from "./people/tables.ts";
 import type { Portion, ServedPortion } from "./portion.ts";
-import { portionRows } from "./records.ts";
+import { planTidy } from "./records.ts";
 import { planTables } from "./tables.ts";
 
 /** A meal for everyone: the dishes as cooked for all, each the sum of the portions. */
@@ -197,9 +198,9 @@ export class Plan extends Shown {
     return [...planTables(this, read), ...peopleTables(this.#about, read)];
   }
 
-  /** One row for each person, meal, dish, line and component, tidy, for data frames: see {@link portionRows}. */
-  toLong(): readonly Table[] {
-    return [portionRows(this.portions)];
+  /** Portions, dishes, pots and what concerns people as tidy rows, one figure each: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return planTidy(this, this.#about, asked);
   }
 }
 

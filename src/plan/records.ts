@@ -1,53 +1,103 @@
-import { type ComponentId, component } from "../food/components.ts";
-import { fault, kindOf, within } from "../number/error.ts";
-import { knownIn, longRows, longTable } from "../sheet/long.ts";
-import { Sheet } from "../sheet/sheet.ts";
-import type { Table } from "../table/table.ts";
+import type { ComponentId } from "../food/components.ts";
+import { sum } from "../number/fraction.ts";
+import { demandColumns } from "../scale/fit/records.ts";
+import { lineColumns, lineRows, sumRows, type Whose, writtenRows } from "../sheet/records.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Tally } from "../sheet/tally.ts";
+import { cellRow, pointRow } from "../sheet/tallyRow.ts";
+import { type Wanted, wanted } from "../sheet/wanted.ts";
+import type { Asked, Tidy, TidyRow } from "../table/tidy.ts";
+import type { PlannedDish } from "./dish.ts";
+import { driftRows } from "./kitchen/records.ts";
+import type { AboutPeople } from "./people/about.ts";
+import { aboutColumns, aboutRows } from "./people/records.ts";
+import type { Plan, PlannedMeal } from "./planned.ts";
 import type { Portion } from "./portion.ts";
+import type { Serving } from "./pot.ts";
+
+/** Columns of a plan's records beside those of every result. */
+const OWN: readonly string[] = [...lineColumns, "pot", "status", ...demandColumns, ...aboutColumns];
 
 /**
- * Portions as long tidy rows, one figure each, for data frames and plots: person, meal, dish, line,
- * component, amount, unit, bound, coverage, least, most. A line's mass stands among the components, as `mass` in
- * grams. Every component that some dish knows of, unless told which: with many people that is many
- * rows. Hand what it gives to `toRecords`, as numbers or exact text.
- *
- * @example
- * ```ts
- * const plan = portionPlan({
- *   meals: [{ id: "breakfast", dishes: sheet({ name: "Oats", portions: 1, lines: [{ key: "oats", food: "oats-rolled-dry", amount: "60 g" }] }, starterFoods) }],
- *   people: [{ id: "cox", demands: { energy: 379 } }],
- * });
- * const [, protein] = toRecords(portionRows(plan.portions, ["protein"]), { figures: "exact" });
- * console.log(Object.values(protein ?? {}).join(" ")); // => cox breakfast breakfast oats protein 13.15 g exact 1 13.15 13.15
- * ```
+ * A plan as tidy rows: each person's portions, line by line, dish by dish (`portion`) and together (`meal`);
+ * all that is cooked and added, without a person; pots and what of them each gets; what measurable amounts
+ * cost (`drift`); then what is missed, avoided and to be heeded, which are words and no figures.
  */
-export function portionRows(
-  portions: readonly Pick<Portion, "person" | "meal" | "dishes">[],
-  components?: readonly ComponentId[],
-): Table {
-  checkPortions(portions);
-  if (components !== undefined && !Array.isArray(components)) {
-    const hint = 'list components: ["energy", "protein"]';
-    throw fault("plan-malformed", `components are ${kindOf(components)}`, hint, ["components"]);
-  }
-  components?.forEach((id, i) => {
-    within(["components", i], () => component(id));
-  });
-  const ids = components ?? knownIn(portions.flatMap(({ dishes }) => [...dishes.values()]));
-  const rows = portions.flatMap(({ person, meal, dishes }) =>
-    [...dishes].flatMap(([dish, s]) => longRows(s, [person, meal, dish], ids)),
-  );
-  return longTable(["person", "meal", "dish"], rows);
+export function planTidy(plan: Plan, about: AboutPeople, asked: Asked): Tidy {
+  return { own: OWN, rows: planRows(plan, about, wanted(asked)) };
 }
 
-function checkPortions(portions: unknown): void {
-  const hint = "give plan.portions, or some of them";
-  if (!Array.isArray(portions))
-    throw fault("plan-malformed", `expected portions, got ${kindOf(portions)}`, hint, ["portions"]);
-  portions.forEach((each: unknown, i) => {
-    const { person, meal, dishes } = (each ?? {}) as { readonly [field: string]: unknown };
-    const named = typeof person === "string" && typeof meal === "string";
-    if (!named || !(dishes instanceof Map) || ![...dishes.values()].every((s) => s instanceof Sheet))
-      throw fault("plan-malformed", "this is no portion", hint, ["portions", i]);
-  });
+function* planRows(plan: Plan, about: AboutPeople, want: Wanted): Generator<TidyRow> {
+  for (const portion of plan.portions) yield* portionRows(plan, portion, want);
+  for (const meal of plan.meals) {
+    for (const dish of meal.dishes.values()) yield* dishRows(meal, dish, want);
+    const brings = (id: ComponentId): Tally => plan.holds(meal.id, id);
+    yield* togetherRows({ meal: meal.id, row: "total" }, [...meal.batch.values()], brings, want);
+  }
+  for (const portion of plan.portions) yield* driftRows(portion);
+  yield* aboutRows(plan.portions, about);
+}
+
+/** What one person is served of one meal; of who is away, that alone. */
+function* portionRows(plan: Plan, portion: Portion, want: Wanted): Generator<TidyRow> {
+  const { person, meal, status } = portion;
+  const who = { person, meal, own: { status } };
+  if (portion.dishes.size === 0) {
+    yield { ...who, row: "meal", what: "served" };
+    return;
+  }
+  for (const [dish, s] of portion.dishes) {
+    const whose = { ...who, dish, sheet: s.name };
+    for (const i of s.lines.keys()) yield* lineRows(s, i, whose, want);
+    yield* sumRows(s, "portion", whose, want);
+  }
+  const brings = (id: ComponentId): Tally => plan.brings(person, meal, id);
+  yield* togetherRows({ ...who, row: "meal" }, [...portion.dishes.values()], brings, want);
+}
+
+/** Dishes together. */
+function* togetherRows(
+  head: TidyRow,
+  sheets: readonly Sheet[],
+  brings: (id: ComponentId) => Tally,
+  want: Wanted,
+): Generator<TidyRow> {
+  const eaten = { ...head, what: "eaten" };
+  if (want.has("mass"))
+    yield { ...eaten, component: "mass", ...pointRow(sum(sheets.map((s) => s.masses.cooked)), "g") };
+  for (const id of want.ids) yield cellRow(eaten, id, brings(id));
+}
+
+/** A dish for everyone: all that goes in, each pot, and what each person gets of it. */
+function* dishRows(meal: PlannedMeal, dish: PlannedDish, want: Wanted): Generator<TidyRow> {
+  const whose: Whose = { meal: meal.id, dish: dish.name, sheet: dish.batch.name };
+  for (const i of dish.batch.lines.keys()) yield* lineRows(dish.batch, i, whose, want);
+  yield* sumRows(dish.batch, "total", whose, want);
+  for (const [at, { sheet: s }] of dish.pots.entries()) {
+    const pot = { ...whose, what: "pot", own: { pot: String(at + 1) } };
+    for (const i of s.lines.keys()) yield* writtenRows(s, i, pot, want);
+    yield { ...pot, row: "total", component: "mass", ...pointRow(s.masses.cooked, "g") };
+  }
+  for (const serving of dish.servings) yield* servingRows(dish, serving, whose, want);
+}
+
+/** One person's part of a dish: by mass, by volume and as a share of the pot, and what is added to it. */
+function* servingRows(
+  dish: PlannedDish,
+  serving: Serving,
+  { own: _, ...whose }: Whose,
+  want: Wanted,
+): Generator<TidyRow> {
+  const { person, pot, share, grams, millilitres, weighed, added } = serving;
+  const head = { ...whose, person, row: "portion" };
+  if (pot) {
+    const own = { pot: String(dish.pots.indexOf(pot) + 1) };
+    const of = { ...head, component: "mass", own };
+    yield { ...of, what: "share-of-pot", ...pointRow(share, "") };
+    yield { ...of, what: "from-pot", ...pointRow(grams, "g") };
+    if (millilitres) yield { ...of, what: "from-pot", ...pointRow(millilitres, "ml") };
+    if (weighed) yield { ...of, what: "weighed-out", ...pointRow(weighed.value, weighed.unit) };
+  }
+  if (!added) return;
+  for (const i of added.lines.keys()) yield* writtenRows(added, i, { ...whose, person, what: "added" }, want);
 }

@@ -9,15 +9,16 @@ import {
   throwIfAny,
 } from "../number/error.ts";
 import { fieldsGiven } from "../number/fields.ts";
-import { toText } from "../number/fraction.ts";
+import type { Fraction } from "../number/fraction.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { silentNotes, tallyFigure } from "../sheet/show.ts";
-import { figure } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Cell, type Table, table } from "../table/table.ts";
+import type { Asked, Tidy } from "../table/tidy.ts";
 import { type ScaleHow, scale } from "./scale.ts";
 import { type Axis, readAxes, type Setting } from "./sweep/axes.ts";
+import { sweepTidy } from "./sweep/records.ts";
 import { readSilence } from "./target.ts";
 
 export type { Axis } from "./sweep/axes.ts";
@@ -47,10 +48,12 @@ export class Sweep extends Shown {
   readonly points: readonly SweepPoint[];
   readonly components: readonly ComponentId[];
   /** Where each point stands, axis by axis. */
-  readonly #places: readonly (readonly Cell[])[];
+  readonly #places: readonly (readonly (Fraction | string)[])[];
+  readonly #name: string;
 
   /** @internal Use {@link sweep}. */
   constructor(
+    name: string,
     axes: readonly string[],
     grid: readonly (readonly Setting[])[],
     points: readonly SweepPoint[],
@@ -60,7 +63,8 @@ export class Sweep extends Shown {
     this.axes = axes;
     this.points = points;
     this.components = ids;
-    this.#places = grid.map((at) => at.map(placeOf));
+    this.#name = name;
+    this.#places = grid.map((at) => at.map(({ figure, shown }) => figure ?? shown));
   }
 
   /** A row for each point, components as columns. */
@@ -90,31 +94,11 @@ export class Sweep extends Shown {
     ];
   }
 
-  /**
-   * A row for each point and component: long and tidy. A point that was not reached keeps its rows:
-   * its `status` is the code of the reason, and there is no amount.
-   */
-  toLong(): readonly Table[] {
-    const rows = this.points.flatMap(({ sheet, missed }, i) => {
-      const places = this.#places[i] ?? [];
-      return this.components.map((id): Cell[] => {
-        const { unit } = components[id];
-        if (!sheet) return [...places, id, figure(null), unit, "unknown", "", missed?.code ?? ""];
-        const tally = sheet.portion(id);
-        return [...places, id, tallyFigure(tally), unit, tally.bound, tally.missing.join(" "), "reached"];
-      });
-    });
-    const headings = ["component", "amount", "unit", "bound", "silent", "status"];
-    const columns = [...this.axes.map((axis) => `at ${axis}`), ...headings].map((key) => ({
-      key,
-      heading: key,
-    }));
-    return [table({ columns, rows })];
+  /** A row for each point and component, with bounds, and with where the point stands: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    const { axes, points, components: ids } = this;
+    return sweepTidy({ name: this.#name, axes, points, places: this.#places, components: ids }, asked);
   }
-}
-
-function placeOf({ shown, figure: place }: Setting): Cell {
-  return place ? { text: shown, value: toText(place), tone: "known" } : shown;
 }
 
 const USUAL: readonly ComponentId[] = ["energy", "protein", "fat", "carbohydrateByDifference", "fibre"];
@@ -153,7 +137,7 @@ export function sweep(s: Sheet, axes: readonly Axis[], how: SweepHow = {}): Swee
   const grid = second === undefined ? first.map((a) => [a]) : first.flatMap((a) => second.map((b) => [a, b]));
   const points = grid.map((at) => pointAt(s, at, { silent }));
   const names = read.map(({ name }) => name);
-  return new Sweep(names, grid, points, ids);
+  return new Sweep(s.name, names, grid, points, ids);
 }
 
 const FIELDS: readonly string[] = ["components", "silent", "most"];

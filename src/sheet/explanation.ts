@@ -3,8 +3,11 @@ import { exact, type Fraction } from "../number/fraction.ts";
 import { figure, legend } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Figure, type Table, table } from "../table/table.ts";
+import type { Asked, Tidy, TidyRow } from "../table/tidy.ts";
 import { tallyFigure } from "./show.ts";
 import type { Tally } from "./tally.ts";
+import { tallyRow } from "./tallyRow.ts";
+import { tidyOf } from "./tidyOf.ts";
 
 /** What an explanation is made of. */
 interface Explained {
@@ -76,30 +79,9 @@ export class Explanation extends Shown {
     ];
   }
 
-  /** One row for each figure of the tree, with its depth: 0 for what is explained. */
-  toLong(): readonly Table[] {
-    const keys = ["level", "what", "line", "component", "value", "unit", "bound", "source", "steps"];
-    const rows = this.#all(0).map(([depth, each]) => [
-      figure(exact(depth)),
-      each.label,
-      each.line ?? "",
-      each.component,
-      each.#shown(),
-      each.unit,
-      each.tally.bound,
-      each.source ?? "",
-      each.steps.join("; "),
-    ]);
-    return [
-      table({
-        columns: keys.map((key) => ({
-          key,
-          heading: key,
-          align: key === "level" || key === "value" ? "end" : "start",
-        })),
-        rows,
-      }),
-    ];
+  /** One row for each figure of the tree, with its depth: 0 for what is explained; `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return tidyOf(asked, ["level", "label", "steps"], () => this.#all(0).map(tidyRow));
   }
 
   /** Values of the tree add up, middle figures too; what such a one lies between stands among the steps. */
@@ -112,4 +94,9 @@ export class Explanation extends Shown {
   #all(depth: number): [number, Explanation][] {
     return [[depth, this], ...this.from.flatMap((each) => each.#all(depth + 1))];
   }
+}
+
+function tidyRow([depth, { label, line, component, tally, source, steps }]: [number, Explanation]): TidyRow {
+  const own = { level: exact(depth), label, steps: steps.join("; ") };
+  return { line, row: line === undefined ? "sum" : "line", component, ...tallyRow(tally), source, own };
 }

@@ -18,7 +18,8 @@ interface Going {
  * stays or comes; then it says what is no longer there, so that no vegan is served a chicken curry by name.
  */
 export function nameAfter({ name, plan }: Sheet, { swap = {}, remove = [] }: Leaving): string {
-  const nameOf = (id: string): string => (plan.foods.has(id) ? plan.foods.get(id).name : id);
+  // A food that there is not is refused where the recipe is read.
+  const nameOf = (id: string): string => (plan.foods.has(id) ? plan.foods.get(id).name : "");
   const going = plan.lines.flatMap(({ line: { key }, source }): Going[] => {
     if (remove.includes(key)) return [{ key, name: source.name, instead: undefined }];
     return Object.hasOwn(swap, key) ? [{ key, name: source.name, instead: nameOf(swap[key] ?? "") }] : [];

@@ -7,7 +7,7 @@ import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
 import type { AmountReader } from "../recipe/resolve.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Mark, Source } from "./source.ts";
-import { type KeptKind, type KeptMarks, makeMarks } from "./tally.ts";
+import { type KeptKind, type KeptMarks, makeMarks, NO_MARKS } from "./tally.ts";
 
 /** What of a line stays the same in every version of a sheet. */
 export interface PlanLine {
@@ -84,8 +84,10 @@ export class SheetPlan {
   /** What one line's figure of a component says of itself. */
   marksOf(i: number, component: number): readonly LineMark[] {
     const { line, source } = this.lines[i] ?? {};
-    if (!line || !source) return [];
-    return source.marks(component).map((mark) => {
+    if (!line || !source) return UNMARKED;
+    const marks = source.marks(component);
+    if (marks.length === 0) return UNMARKED;
+    return marks.map((mark) => {
       return { line: i, key: mark.at === "" ? line.key : `${line.key}/${mark.at}`, mark };
     });
   }
@@ -116,6 +118,8 @@ export class SheetPlan {
   }
 }
 
+const UNMARKED: readonly LineMark[] = [];
+
 export function isMissing(m: LineMark): boolean {
   return m.mark.kind === "missing";
 }
@@ -124,6 +128,7 @@ const NONE: readonly string[] = [];
 
 /** Sorts marks by kind. */
 export function gatherMarks(all: readonly LineMark[]): KeptMarks {
+  if (all.length === 0) return NO_MARKS;
   const keys = new Map<KeptKind, string[]>();
   for (const { mark, key } of all) {
     const sofar = keys.get(mark.kind);

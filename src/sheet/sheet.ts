@@ -9,12 +9,12 @@ import type { Language } from "../table/language.ts";
 import { readLanguage } from "../table/readLanguage.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
+import type { Asked, Tidy } from "../table/tidy.ts";
 import { editedValues } from "./edit.ts";
 import { type EnergyBy, type EnergyShares, shareEnergy } from "./energy.ts";
 import { explain, type Where } from "./explain.ts";
 import type { Explanation } from "./explanation.ts";
 import { type ColumnFormula, checkRow, Grid, NOTHING_OWN, type Own, type RowFormula } from "./grid.ts";
-import { sheetLong } from "./long.ts";
 import {
   type CarriedOver,
   type CellRef,
@@ -24,6 +24,7 @@ import {
   type RowRef,
 } from "./own.ts";
 import type { PlanLine, SheetPlan } from "./plan.ts";
+import { sheetTidy } from "./records.ts";
 import { type FromOrigin, onceMore, scaledMasses, scaledValues } from "./scaled.ts";
 import type { Mark } from "./source.ts";
 import { figuresTable, linesTable, ownTables } from "./tables.ts";
@@ -264,14 +265,19 @@ export class Sheet extends Shown {
     return [linesTable(this, read), figuresTable(this, undefined, read), ...ownTables(this, this.#own, read)];
   }
 
-  /** One row for each line and component, tidy, for data frames: `toRecords` reads it. */
-  toLong(): readonly Table[] {
-    return [sheetLong(this)];
+  /** Its lines and sums as tidy rows, one figure each, for data frames: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return sheetTidy(this, asked);
   }
 
   /** @internal */
   get own(): Own {
     return this.#own;
+  }
+
+  /** @internal As {@link cell}, of the line in that place. */
+  cellAt(i: number, id: ComponentId): Tally {
+    return this.#totals.cell(i, id);
   }
 
   /** @internal What all lines bring together, before the pot takes up or gives off water. */

@@ -16,6 +16,8 @@ import {
   toText,
   type Value,
 } from "../number/fraction.ts";
+import type { Ratio } from "../number/ratio.ts";
+import { uncloned } from "../number/uncloned.ts";
 import { boundOfProduct, boundOfQuotient, boundOfSum, opposite } from "./bound.ts";
 import {
   boundOfEnds,
@@ -50,6 +52,8 @@ export type KeptKind = MarkKind | "nil";
 
 const KEPT: readonly KeptKind[] = [...markKinds, "nil"];
 
+const NONE: readonly string[] = [];
+
 /** Makes marks, one list for each kind. */
 export function makeMarks(of: (kind: KeptKind) => readonly string[]): KeptMarks {
   const marks: { -readonly [K in KeptKind]?: readonly string[] } = {};
@@ -64,6 +68,8 @@ export function makeMarks(of: (kind: KeptKind) => readonly string[]): KeptMarks 
  * lies from `least` to `most`.
  */
 export class Tally implements Marks {
+  /** @internal Refuses a structured clone, which would keep the unit alone. */
+  readonly cloned: symbol = uncloned;
   readonly unit: string;
   readonly #n: bigint;
   readonly #d: bigint;
@@ -100,6 +106,21 @@ export class Tally implements Marks {
     return this.#marksOrHow;
   }
 
+  /** @internal The value as it was summed, not in lowest terms: all that a double is made of. */
+  get ratio(): Ratio {
+    return { n: this.#n, d: this.#d };
+  }
+
+  /** @internal Whether nothing at all must be said of what it is made of. */
+  get isPlain(): boolean {
+    return this.#marks === NO_MARKS;
+  }
+
+  /** @internal Whether the value is its own ends: nothing that it is made of widens it. */
+  get isPoint(): boolean {
+    return this.#bound === undefined && WIDENS.every((kind) => this.#marks[kind].length === 0);
+  }
+
   /** The value, in `unit`. */
   get value(): Fraction {
     this.#value ??= fraction(this.#n, this.#d);
@@ -129,8 +150,7 @@ export class Tally implements Marks {
   /** @internal Asked for only where something widens the value: a total of plain figures is its own ends. */
   get ends(): Ends {
     if (typeof this.#endsOrHow === "function") {
-      const isPoint = this.#bound === undefined && WIDENS.every((kind) => this.#marks[kind].length === 0);
-      this.#endsOrHow = isPoint ? endsOfBound(this.value, "exact") : this.#endsOrHow();
+      this.#endsOrHow = this.isPoint ? endsOfBound(this.value, "exact") : this.#endsOrHow();
     }
     return this.#endsOrHow ?? endsOfBound(this.value, this.bound);
   }
@@ -282,8 +302,6 @@ export class Tally implements Marks {
 export function constantTally(value: Fraction, unit: string): Tally {
   return new Tally(value.n, value.d, unit, NO_MARKS, () => ONE);
 }
-
-const NONE: readonly string[] = [];
 
 /** What keeps a value from being its own ends. */
 const WIDENS = ["missing", "trace", "below", "ranged"] as const;

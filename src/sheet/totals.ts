@@ -14,7 +14,7 @@ import {
 import { driedBy, type Ends, isNothing, pointEnds, scaledBy, sumOf } from "./ends.ts";
 import { componentIndex, gatherMarks, isMissing, type LineMark, type SheetPlan } from "./plan.ts";
 import type { Mark } from "./source.ts";
-import { type KeptMarks, Tally } from "./tally.ts";
+import { type KeptMarks, NO_MARKS, Tally } from "./tally.ts";
 import { type Masses, type Values, type Weights, weigh } from "./values.ts";
 import { marksCooked, type WaterChange, waterChange } from "./water.ts";
 
@@ -83,14 +83,15 @@ export class Totals {
   cell(i: number, id: ComponentId): Tally {
     const c = componentIndex(id);
     const n = (this.#now.weights.lifted[i] ?? 0n) * (this.#plan.lines[i]?.source.values[c] ?? 0n);
+    const { unit } = components[id];
+    const d = this.#now.weights.denominator;
     const isEmpty = isZero(this.#values.grams[i] ?? ZERO);
-    const marks = isEmpty ? [] : this.#plan.marksOf(i, c);
-    const silent = marks.filter(isMissing);
-    const covered = (): Fraction => minus(ONE, sum(silent.map((m) => m.mark.share)));
+    const marks = isEmpty ? UNMARKED : this.#plan.marksOf(i, c);
+    if (marks.length === 0) return new Tally(n, d, unit, NO_MARKS, wholly);
+    const covered = (): Fraction => minus(ONE, sum(marks.filter(isMissing).map((m) => m.mark.share)));
     const [plan, { grams }] = [this.#plan, this.#values];
     const ends = (): Ends => lineEnds(plan, grams, i, c);
-    const { unit } = components[id];
-    return new Tally(n, this.#now.weights.denominator, unit, gatherMarks(marks), covered, undefined, ends);
+    return new Tally(n, d, unit, gatherMarks(marks), covered, undefined, ends);
   }
 
   /** What the figures of a component say of themselves, as shares of this sheet's mass. */
@@ -119,8 +120,9 @@ export class Totals {
     const marks = hasEmpty
       ? (): KeptMarks => gatherMarks(present(plan, grams, c))
       : (): KeptMarks => plan.marks(c);
-    const covered = (): Fraction =>
-      coverage(hasEmpty ? present(plan, grams, c).filter(isMissing) : plan.silent(c), grams, raw);
+    const covered = once(() =>
+      coverage(hasEmpty ? present(plan, grams, c).filter(isMissing) : plan.silent(c), grams, raw),
+    );
     const ends = (): Ends => sumOf(grams.map((_, i) => lineEnds(plan, grams, i, c)));
     return new Tally(n, weights.denominator, unit, marks, covered, undefined, ends);
   }
@@ -131,7 +133,7 @@ export class Totals {
     // Looked up when first asked for: recipes nested wide have more marks than anyone can list.
     const [plan, values, water] = [this.#plan, this.#values, this.water];
     const marks = (): readonly LineMark[] => asEaten(plan, values, componentIndex("water"), water);
-    const covered = (): Fraction => coverage(marks().filter(isMissing), values.grams, raw);
+    const covered = once(() => coverage(marks().filter(isMissing), values.grams, raw));
     const { change } = this.#masses;
     const ends = (): Ends => waterEnds(plan, values.grams, change);
     const { unit } = components.water;
@@ -172,7 +174,11 @@ export class Totals {
 /** Between what a line's share of a component can lie. */
 function lineEnds({ lines }: SheetPlan, grams: readonly Fraction[], i: number, c: number): Ends {
   const [source, own = ZERO] = [lines[i]?.source, grams[i]];
-  return source === undefined || isZero(own) ? pointEnds(ZERO) : scaledBy(source.ends(c), over(own, HUNDRED));
+  if (source === undefined || isZero(own)) return pointEnds(ZERO);
+  const ends = source.ends(c);
+  // Of what is silent, or a trace, nothing is told that a mass could change.
+  const { low = ZERO, high = ZERO, told = ZERO } = ends;
+  return isZero(low) && isZero(high) && isZero(told) ? ends : scaledBy(ends, over(own, HUNDRED));
 }
 
 /** Water as eaten: what the pot takes up or gives off, and what is added at serving. */
@@ -184,6 +190,19 @@ function waterEnds(plan: SheetPlan, grams: readonly Fraction[], change: Fraction
       ),
     );
   return sumOf([driedBy(of("cooking"), change), of("serving")]);
+}
+
+const UNMARKED: readonly LineMark[] = [];
+
+const wholly = (): Fraction => ONE;
+
+/** A share that portions and 100 g have in common with the batch is worked out once. */
+function once(make: () => Fraction): () => Fraction {
+  let made: Fraction | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
 }
 
 const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);

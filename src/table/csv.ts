@@ -3,8 +3,8 @@ import { read } from "../document/read.ts";
 import { fields as fieldsOf, once, optional, type Schema } from "../document/schema.ts";
 import { clean } from "./clean.ts";
 import { language } from "./readLanguage.ts";
-import { boundedColumns, boundOf, plainNumber } from "./records.ts";
 import type { Cell, Row, Table } from "./table.ts";
+import { boundedColumns, boundOf, plainNumber } from "./tableRecords.ts";
 import { headingOf, type Showable, type ShowHow, tablesOf } from "./tabular.ts";
 
 export interface CsvHow extends ShowHow {

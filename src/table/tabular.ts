@@ -4,13 +4,14 @@ import { throwIfAny } from "../number/error.ts";
 import { britishEnglish, type Language, say } from "./language.ts";
 import { language } from "./readLanguage.ts";
 import { type Column, checkTable, type Row, type Table, tableFaults } from "./table.ts";
+import type { Asked, Tidy } from "./tidy.ts";
 
 /** Anything that can say how it looks: the one method that every renderer asks for. */
 export interface Tabular {
   /** The tables that show it to a person, in reading order; in British English unless told. */
   toTables(language?: Language): readonly Table[];
-  /** The same as long tidy rows, one figure each, where the shown tables are not tidy; read by `toRecords`. */
-  toLong?(): readonly Table[];
+  /** The same as tidy rows, one figure each; `toRecords` reads them. */
+  toRows?(asked: Asked): Tidy;
 }
 
 /** What the renderers take. */
@@ -47,9 +48,9 @@ export function tablesOf(x: Showable, { language }: ShowHow = {}): readonly Tabl
   return [x];
 }
 
-/** As {@link tablesOf}, the long form where there is one. Throws `table-malformed`. */
-export function longTablesOf(x: Showable): readonly Table[] {
-  return isTabular(x) && x.toLong !== undefined ? checked(x.toLong()) : tablesOf(x);
+/** Whether something gives its own tidy rows. */
+export function isTidy(x: Showable): x is Tabular & { toRows(asked: Asked): Tidy } {
+  return isTabular(x) && typeof x.toRows === "function";
 }
 
 /** A column's heading with its unit: `Energy (kcal)`. */

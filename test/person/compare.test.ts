@@ -300,10 +300,11 @@ describe("upper levels", () => {
       /at least 75\.4 µg +600 µg, UL +at least 12 +may be past the level/,
     );
     expect(toText(silent)).toContain("what is told makes 75.4 to 3132 µg, and what is not told comes on top");
-    const [record] = toRecords(silent.toLong()[0] as never).filter(
-      ({ against }) => against === "upper level",
+    const [record] = toRecords(silent).filter(
+      ({ against, what }) => against === "upper-level" && what === "eaten",
     );
-    expect(record).toMatchObject({ amount: 75.463, bound: "between", least: 75.463, most: null });
+    // A middle figure, so that amounts add up; what it lies between stands beside it.
+    expect(record).toMatchObject({ amount: 790.211, bound: "between", least: 75.463, most: null });
   });
 
   it("past by the low end of a range are past, and under by its high end are under", () => {
@@ -496,25 +497,19 @@ describe("a comparison shown", () => {
     expect(text).toMatch(/kidney disease +Kidney disease/);
   });
 
-  it("is one record for each figure", () => {
+  it("is records of what was eaten, each figure of a day, and the share of it", () => {
     const records = toRecords(c);
-    expect(new Set(records.map((r) => r.against))).toEqual(new Set(["reference", "upper level"]));
-    const iron = records.find((r) => r.component === "iron" && r.against === "reference");
-    expect(iron).toMatchObject({
-      figure: 8.7,
-      kind: "RNI",
-      bound: "exact",
-      verdict: "part",
-      coverage: 1,
-    });
-    expect(Number(iron?.share)).toBeCloseTo(Number(iron?.amount) / 8.7, 12);
-    expect(records.find((r) => r.component === "iodine" && r.against === "reference")).toMatchObject({
-      amount: null,
-      share: null,
-      verdict: "not-proven",
-      coverage: 0,
-    });
-    for (const record of records) expect(String(record.source).length).toBeGreaterThan(10);
+    const of = (component: string, what: string): (typeof records)[number] | undefined =>
+      records.find((r) => r.component === component && r.against === "reference" && r.what === what);
+    expect(new Set(records.map((r) => r.against))).toEqual(new Set(["reference", "upper-level", null]));
+    expect(of("iron", "reference")).toMatchObject({ amount: 8.7, unit: "mg", kind: "RNI", bound: "exact" });
+    expect(of("iron", "eaten")).toMatchObject({ bound: "exact", verdict: "part", coverage: 1 });
+    expect(Number(of("iron", "share")?.amount)).toBeCloseTo(Number(of("iron", "eaten")?.amount) / 8.7, 12);
+    expect(of("iodine", "share")).toMatchObject({ amount: null, verdict: "not-proven", coverage: 0 });
+    expect(of("iodine", "eaten")).toMatchObject({ amount: null, bound: "unknown" });
+    for (const { what, source, bound } of records)
+      if ((what === "reference" || what === "upper-level") && bound !== "unknown")
+        expect(String(source).length).toBeGreaterThan(10);
   });
 
   it("looks at only what it is asked for", () => {

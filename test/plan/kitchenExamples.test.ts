@@ -18,7 +18,6 @@ import {
 import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { type ShareWish, weighShares } from "../../src/plan/kitchen/shares.ts";
 import { type Plan, portionPlan, portionPlanSteps } from "../../src/plan/plan.ts";
-import { portionRows } from "../../src/plan/records.ts";
 import { shoppingList } from "../../src/plan/shopping.ts";
 import type { LineInput } from "../../src/recipe/document.ts";
 import { roundToKitchen } from "../../src/scale/round.ts";
@@ -277,8 +276,8 @@ describe("what follows from a measured plan", () => {
   });
 
   it("stands in the long rows", () => {
-    const rows = toRecords(portionRows(plan.portions, ["energy"]), { figures: "exact" });
-    const honeyed = rows.filter(({ line, component }) => line === "honey" && component === "mass");
+    const rows = toRecords(plan, { components: ["mass"], figures: "exact" });
+    const honeyed = rows.filter(({ line, person, what }) => line === "honey" && person && what === "raw");
     const grams = plan.portions.map(({ dishes }) => dishes.get("breakfast")?.lines[2]?.grams ?? exact(0));
     expect(honeyed.map(({ amount }) => amount)).toEqual(grams.map(exactText));
   });

@@ -2,64 +2,58 @@ import * as Plot from "@observablehq/plot";
 import { desc, from, op } from "arquero";
 import { parseHTML } from "linkedom";
 import { describe, expect, it } from "vitest";
-import { type ComponentId, components } from "../../src/food/components.ts";
+import { componentIds } from "../../src/food/components.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { equals, exact, type Fraction, plus, toText, ZERO } from "../../src/number/fraction.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
-import { portionRows } from "../../src/plan/records.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { type DataRecord, toRecords } from "../../src/table/records.ts";
+import { type TidyRecord, toRecords } from "../../src/table/records.ts";
 import { HOSTILE } from "../table/hostile.ts";
 import { campPlan } from "./camp.ts";
 
 const plan = campPlan();
-const looked: readonly ComponentId[] = ["energy", "protein", "iron", "iodine", "vitaminD"];
-const records = toRecords(portionRows(plan.portions, looked));
-const precise = toRecords(portionRows(plan.portions, looked), { figures: "exact" });
+const looked = ["energy", "protein", "iron", "iodine", "vitaminD"] as const;
+const isServed = (r: TidyRecord): boolean => r.person !== null && r.row === "line" && r.what === "eaten";
+const records = toRecords(plan, { components: looked }).filter(isServed);
+const precise = toRecords(plan, { components: [...looked, "mass"], figures: "exact" });
 
-const total = (all: readonly DataRecord[]): Fraction =>
+const total = (all: readonly TidyRecord[]): Fraction =>
   all.reduce((sum, { amount }) => (amount === null ? sum : plus(sum, exact(String(amount)))), ZERO);
 
-describe("portionRows", () => {
-  it("has one row for each person, meal, dish, line and component, under these names", () => {
+describe("the records of a plan", () => {
+  it("have one row for each person, meal, dish, line and component", () => {
     const lines = [...(plan.portions[0]?.dishes.values() ?? [])].flatMap((s) => s.lines).length;
-    expect(records).toHaveLength(3 * lines * (looked.length + 1));
-    const key = (r: DataRecord): string => `${r.person}|${r.meal}|${r.dish}|${r.line}|${r.component}`;
+    expect(records).toHaveLength(3 * lines * looked.length);
+    const key = (r: TidyRecord): string => `${r.person}|${r.meal}|${r.dish}|${r.line}|${r.component}`;
     expect(new Set(records.map(key)).size).toBe(records.length);
-    for (const record of records) {
-      expect(Object.keys(record)).toEqual([
-        "person",
-        "meal",
-        "dish",
-        "line",
-        "component",
-        "amount",
-        "unit",
-        "bound",
-        "coverage",
-        "least",
-        "most",
-      ]);
-    }
+    expect(new Set(records.map((r) => r.person))).toEqual(new Set(plan.people.map(({ id }) => id)));
   });
 
-  it("adds up, as exact text, to what each portion brings and weighs, literally", () => {
+  it("add up, as exact text, to what each portion brings and weighs, literally", () => {
     for (const { id: person } of plan.people) {
+      const own = precise.filter((r) => r.person === person && r.meal === "breakfast");
       for (const id of looked) {
-        const rows = precise.filter((r) => r.person === person && r.component === id);
-        expect(toText(total(rows))).toBe(toText(plan.brings(person, "breakfast", id).value));
+        const rows = own.filter((r) => r.component === id && isServed(r));
+        const brings = toText(plan.brings(person, "breakfast", id).value);
+        expect(toText(total(rows))).toBe(brings);
+        const [meal] = own.filter((r) => r.component === id && r.row === "meal" && r.what === "eaten");
+        expect(meal?.amount ?? "0").toBe(brings);
       }
-      const grams = precise.filter((r) => r.person === person && r.component === "mass");
+      const grams = own.filter((r) => r.component === "mass" && r.row === "line" && r.what === "raw");
       const dishes = [...plan.portion(person, "breakfast").dishes.values()];
       const raw = dishes.reduce((sum, s) => plus(sum, s.masses.raw), ZERO);
       expect(equals(total(grams), raw)).toBe(true);
     }
+    const all = precise.filter((r) => r.person === null && r.row === "total" && r.dish === null);
+    for (const { component, amount } of all.filter((r) => r.component !== "mass"))
+      expect(amount ?? "0").toBe(toText(plan.holds("breakfast", component as "iron").value));
   });
 
-  it("gives what is not known as no amount, never as zero, and says so", () => {
+  it("give what is not known as no amount, never as zero, and say so", () => {
     const silent = records.filter((r) => r.bound === "unknown");
     expect(silent.length).toBeGreaterThan(0);
-    for (const { amount, coverage } of silent) expect([amount, coverage]).toEqual([null, 0]);
+    for (const { amount, coverage, marks } of silent)
+      expect([amount, coverage, marks]).toEqual([null, 0, "missing"]);
     const { missing } = plan.brings("cox", "breakfast", "iodine");
     const named = silent.filter((r) => r.person === "cox" && r.component === "iodine");
     const ofTopping = missing.filter((key) => key.startsWith("pot/topping/"));
@@ -70,28 +64,19 @@ describe("portionRows", () => {
     );
   });
 
-  it("takes every component that some dish knows of, unless told which", () => {
-    const all = new Set(toRecords(portionRows(plan.portions)).map((r) => r.component));
-    expect(all.has("leucine") && all.has("mass")).toBe(true);
-    for (const id of all) if (id !== "mass") expect(Object.hasOwn(components, String(id))).toBe(true);
-  });
-
-  it("is what toRecords reads of a sheet, too", () => {
-    const s = plan.portion("cox", "breakfast").dishes.get("pot");
-    const rows = s ? toRecords(s) : [];
-    expect(rows.filter((r) => r.component === "mass").map((r) => r.line)).toEqual(s?.lines.map((l) => l.key));
-    expect(rows.find((r) => r.line === "oats" && r.component === "protein")).toMatchObject({
-      amount: s?.cell("oats", "protein").value.toNumber(),
-      unit: "g",
-      bound: "exact",
-      coverage: 1,
-    });
+  it("have every component, whether or not anything is known of it", () => {
+    const all = new Set(
+      toRecords(plan)
+        .filter(isServed)
+        .map((r) => r.component),
+    );
+    expect([...all].sort()).toEqual([...componentIds].sort());
   });
 
   // arquero's own groupby and rollup, in binary floats: 1e-9 apart at most.
   it("goes into a data frame: arquero groups and sums to what the plan says", () => {
     const frame = from([...records])
-      .filter((r: DataRecord) => r.component === "protein")
+      .filter((r: TidyRecord) => r.component === "protein")
       .groupby("person")
       .rollup({ protein: op.sum("amount") })
       .orderby(desc("protein"));
@@ -136,8 +121,8 @@ describe("portionRows", () => {
         meals: [{ id: text, dishes }],
         people: [{ id: text, name: "Cox", demands: {} }],
       });
-      const rows = toRecords(portionRows(odd.portions, ["energy"]));
-      expect(rows.map((r) => [r.person, r.meal, r.dish])).toEqual(Array(2).fill([text, text, text]));
+      const [row] = toRecords(odd, { components: ["energy"] }).filter(isServed);
+      expect([row?.person, row?.meal, row?.dish]).toEqual([text, text, text]);
     }
   });
 });

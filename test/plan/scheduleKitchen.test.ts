@@ -367,6 +367,7 @@ describe("a week of a measured plan", () => {
       sum(
         rows
           .filter((row) => row.what === what && row.day === "Wed")
+          .filter(({ row, component }) => row === "line" && component === "mass")
           .map(({ amount }) => exact(String(amount))),
       );
     const [pot] = schedule.sessions[1]?.pots ?? [];

@@ -145,7 +145,9 @@ each food's cost is shared by what is eaten of it, so what is left over is paid 
     expect(text).toMatch(/Apples +564 +570 g \(about 4 medium\)/);
     expect(text).toMatch(/Cod +200 +200 g \(about 2 fillets\)/);
     const rows = toRecords(shoppingList(s), { figures: "exact" });
-    expect(rows.filter(({ what }) => what === "pieces").map(({ pack, amount }) => [pack, amount])).toEqual([
+    expect(
+      rows.filter(({ component }) => component === "pieces").map(({ pack, amount }) => [pack, amount]),
+    ).toEqual([
       ["medium", "4"],
       ["fillet", "2"],
     ]);
@@ -159,20 +161,20 @@ each food's cost is shared by what is eaten of it, so what is left over is paid 
     const rows = toRecords(list, { figures: "exact" });
     const of = (food: string): unknown[] =>
       rows
-        .filter((row) => row.food === food)
-        .map(({ what, pack, amount, unit }) => [what, pack, amount, unit]);
+        .filter((row) => row.food === food && row.row === "food" && row.component !== null)
+        .map(({ what, component, pack, amount, unit }) => [what, component, pack, amount, unit]);
     expect(of("oats")).toEqual([
-      ["needed", "", "1200", "g"],
-      ["from cupboard", "", "100", "g"],
-      ["bought", "", "1500", "g"],
-      ["left over", "", "400", "g"],
-      ["packs", "500 g bag", "1", "pack"],
-      ["packs", "1 kg bag", "1", "pack"],
-      ["cost", "", "2.4", "GBP"],
+      ["needed", "mass", null, "1200", "g"],
+      ["from-cupboard", "mass", null, "100", "g"],
+      ["bought", "mass", null, "1500", "g"],
+      ["left-over", "mass", null, "400", "g"],
+      ["bought", "packs", "500 g bag", "1", "pack"],
+      ["bought", "packs", "1 kg bag", "1", "pack"],
+      ["bought", "cost", null, "2.4", "GBP"],
     ]);
-    expect(of("bananas")).toContainEqual(["as purchased", "", "390.625", "g"]);
-    expect(of("honey")).toContainEqual(["cost", "", null, ""]);
-    expect(of("salt").map((row) => (row as unknown[])[0])).not.toContain("cost");
+    expect(of("bananas")).toContainEqual(["as-purchased", "mass", null, "390.625", "g"]);
+    expect(of("honey")).toContainEqual(["bought", "cost", null, null, null]);
+    expect(of("salt").map((row) => (row as unknown[])[1])).not.toContain("cost");
   });
 
   it("says what nobody needs to buy anything of", () => {

@@ -353,7 +353,7 @@ describe("sweep", () => {
     const records = toRecords(grid);
     expect(records.length).toBe(8);
     expect(records[1]).toMatchObject({ component: "iodine", unit: "µg", bound: "at-least", silent: "o" });
-    expect(records.map((r) => [r["at m"], r["at energy"]])[2]).toEqual([100, 600]);
+    expect(records.map((r) => [r.at_m, r.at_energy])[2]).toEqual([100, 600]);
     expect(records.every((r) => r.status === "reached")).toBe(true);
     expect(toText(grid)).toContain("silent on iodine: o");
   });
@@ -363,7 +363,7 @@ describe("sweep", () => {
     expect(grid.points.map((p) => p.missed?.code)).toEqual(["target-unreachable", undefined]);
     expect(toText(grid)).toContain("target-unreachable");
     const rows = toRecords(grid).filter((r) => r.component === "energy");
-    expect(rows.map((r) => [r["at mass"], r.status])).toEqual([
+    expect(rows.map((r) => [r.at_mass, r.status])).toEqual([
       [1, "target-unreachable"],
       [100, "reached"],
     ]);
@@ -380,9 +380,7 @@ describe("sweep", () => {
 
   it("stands on an axis of amounts in the unit of the first, where they have one scale", () => {
     const at = (amounts: readonly WrittenAmount[]): unknown[] =>
-      toRecords(sweep(bowl, [{ line: "milk", amounts }], { components: ["energy"] })).map(
-        (r) => r["at milk"],
-      );
+      toRecords(sweep(bowl, [{ line: "milk", amounts }], { components: ["energy"] })).map((r) => r.at_milk);
     expect(at(["100 ml", { value: "1/2", unit: "cup" }])).toEqual([100, 125]); // a metric cup, 250 ml
     expect(at([{ value: 0.5, unit: "kg" }, "100 g"])).toEqual([0.5, 0.1]);
     expect(at(["100 g", "100 ml"])).toEqual(["100 g", "100 ml"]);

@@ -67,23 +67,30 @@ describe("explanations of what is not known", () => {
   it("stand in records as null, with line, unit, bound and source", () => {
     const records = toRecords(supper.explain("iodine", "portion"));
     expect(
-      records.map(({ level, line, value, unit, bound, source }) => [level, line, value, unit, bound, source]),
+      records.map(({ level, line, amount, unit, bound, source }) => [
+        level,
+        line,
+        amount,
+        unit,
+        bound,
+        source,
+      ]),
     ).toEqual([
-      [0, "", 56.12, "µg", "at-least", ""],
-      [1, "dal", null, "µg", "unknown", ""],
+      [0, null, 56.12, "µg", "at-least", null],
+      [1, "dal", null, "µg", "unknown", null],
       [2, "dal/lentils", null, "µg", "unknown", "USDA SR28, NDB 16069"],
       [2, "dal/spinach", null, "µg", "unknown", "USDA SR28, NDB 11457"],
       [1, "milk", 56.12, "µg", "exact", expect.stringContaining("Linus Pauling Institute")],
     ]);
     expect(new Set(records.map(({ component }) => component))).toEqual(new Set(["iodine"]));
-    expect(records.map(({ what }) => what).join()).not.toContain("·");
+    expect(records.map(({ label }) => label).join()).not.toContain("·");
   });
 
   it("stand in JSON as null", () => {
     const [{ rows }] = JSON.parse(JSON.stringify(dal.explain("iodine", "total"))) as [
-      { rows: { value: unknown; bound: string }[] },
+      { rows: { amount: unknown; bound: string }[] },
     ];
-    expect(rows.map(({ value, bound }) => [value, bound])).toEqual(Array(3).fill([null, "unknown"]));
+    expect(rows.map(({ amount, bound }) => [amount, bound])).toEqual(Array(3).fill([null, "unknown"]));
   });
 
   it("give a middle figure with its bound, and its ends among the steps", () => {
@@ -99,7 +106,7 @@ describe("explanations of what is not known", () => {
       starterFoods,
     );
     const why = rice.explain("iodine", "portion");
-    expect(toRecords(why).map(({ value, bound }) => [value, bound])).toEqual([
+    expect(toRecords(why).map(({ amount, bound }) => [amount, bound])).toEqual([
       [464.83, "between"],
       [null, "unknown"],
       [464.83, "between"],

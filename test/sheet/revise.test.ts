@@ -138,6 +138,8 @@ describe("changes that there are not", () => {
     [{ lines: ["meat"] }, ["recipe-malformed lines"]],
     [{ lines: { oil: { part: "x" } } }, ["recipe-malformed lines.3.part"]],
     [{ name: "" }, ["recipe-malformed name"]],
+    [{ swap: { rice: 3 } }, ["recipe-malformed lines.1.food"]],
+    [{ swap: { rice: "mithril" } }, ["food-unknown lines.1.food"]],
   ])("%j", (changes, expected) => {
     const { faults } = errorOf(() => revise(s, changes as Changes));
     expect(faults.map(({ code, path }) => `${code} ${path.join(".")}`)).toEqual(expected);

@@ -121,15 +121,34 @@ describe("toRecords", () => {
     expect(of(exact("0"))).toBe(0);
   });
 
-  it("reads the long form of what has one", () => {
-    const long = table({ columns: [columns[0]], rows: [["long"]] });
-    expect(toRecords({ toTables: () => [t], toLong: () => [long, long] })).toEqual([
-      { line: "long" },
-      { line: "long" },
+  it("gives the tidy rows of what has them, and no others than are asked for", () => {
+    const figure = { amount: fraction(1n, 4n), unit: "g", bound: "exact" };
+    const rows = [
+      { line: "oats", component: "protein", ...figure, own: { verdict: "part" } },
+      { head: { sheet: "Oats", own: { verdict: "whole" } }, row: "total", component: "fat", ...figure },
+      { what: "note" },
+    ];
+    const tidy = { toTables: () => [t], toRows: () => ({ own: ["verdict"], rows }) };
+    const columns = [
+      ...["sheet", "person", "day", "meal", "dish", "line", "food", "row", "what", "component", "amount"],
+      ...["unit", "bound", "least", "most", "coverage", "marks", "silent", "source", "verdict"],
+    ];
+    const records = toRecords(tidy);
+    for (const record of records) expect(Object.keys(record)).toEqual(columns);
+    expect(records.map((r) => [r.sheet, r.line, r.row, r.component, r.amount, r.verdict])).toEqual([
+      [null, "oats", null, "protein", 0.25, "part"],
+      ["Oats", null, "total", "fat", 0.25, "whole"],
+      [null, null, null, null, null, null],
     ]);
-    expect(toRecords({ toTables: () => [long] })).toEqual([{ line: "long" }]);
-    const bad = { toTables: () => [t], toLong: () => [long, { ...long, rows: [null] } as never] };
-    expect(() => toRecords(bad)).toThrow(expect.objectContaining({ path: [1, "rows", 0] }));
+    expect(toRecords(tidy, { figures: "exact", components: ["fat"] }).map((r) => r.amount)).toEqual(["0.25"]);
+    expect(toRecords({ toTables: () => [t] })).toEqual(toRecords(t));
+  });
+
+  it("refuses components that are no list of names", () => {
+    for (const components of ["protein", [1], [undefined], {}])
+      expect(() => toRecords(t, { components } as never)).toThrow(
+        expect.objectContaining({ code: "table-malformed", path: expect.arrayContaining(["components"]) }),
+      );
   });
 
   it("gives 100,000 rows in bounded time", () => {

@@ -70,7 +70,7 @@ export class ProteinQuality extends Shown {
   readonly name: string;
 
   /** @internal Use {@link proteinQuality}. */
-  constructor(name: string, made: Omit<ProteinQuality, "name" | "toTables" | "toJSON">) {
+  constructor(name: string, made: Omit<ProteinQuality, "name" | "cloned" | "toTables" | "toJSON">) {
     super();
     this.name = name;
     this.protein = made.protein;

@@ -3,12 +3,13 @@ import { britishEnglish, type Language } from "../../table/language.ts";
 import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
+import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { NoUpper } from "../intakes/referenceIntakes.ts";
 import type { Authority } from "../intakes/table.ts";
 import type { PortionCaution } from "../portion/cautions.ts";
 import type { EnergyBalance, PortionRatio } from "./balance.ts";
 import type { HeldReference, HeldUpper } from "./held.ts";
-import { longTable } from "./longTable.ts";
+import { comparisonTidy } from "./records.ts";
 import { comparisonTables } from "./tables.ts";
 
 /** A portion against one authority's figures of one component, or of several that it counts together. */
@@ -91,8 +92,8 @@ export class Comparison extends Shown implements ComparisonData {
     return comparisonTables(this, readLanguage(language));
   }
 
-  /** One record for each figure that the portion was held against. */
-  toLong(): readonly Table[] {
-    return [longTable(this)];
+  /** What was eaten, each figure of a day and the share of it, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return comparisonTidy(this, asked);
   }
 }

@@ -8,6 +8,7 @@ import { britishEnglish, type Language } from "../../table/language.ts";
 import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
+import type { Tidy } from "../../table/tidy.ts";
 import {
   countsFood,
   isIntakes,
@@ -17,6 +18,7 @@ import {
 import type { UpperFigure } from "../intakes/resolve.ts";
 import type { Authority } from "../intakes/table.ts";
 import { readPerson } from "../readPerson.ts";
+import { doseTidy } from "./doseRecords.ts";
 import { doseTable } from "./doseTable.ts";
 import { type Dose, type Eaten, type EatenPortion, readEaten } from "./eaten.ts";
 import { type LevelVerdict, verdictOn } from "./verdict.ts";
@@ -97,6 +99,11 @@ export class DoseCheck extends Shown {
 
   override toTables(language: Language = britishEnglish): readonly Table[] {
     return [doseTable(this.#name, this.#who, this.rows, readLanguage(language))];
+  }
+
+  /** Each dose, each person's level and the share of it, as tidy rows: `toRecords` reads them. */
+  toRows(): Tidy {
+    return doseTidy(this.rows);
   }
 }
 

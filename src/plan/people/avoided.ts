@@ -4,8 +4,10 @@ import { britishEnglish, type Language } from "../../table/language.ts";
 import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
+import type { Tidy } from "../../table/tidy.ts";
 import type { ReadAvoid } from "./avoid.ts";
 import { avoidedTable } from "./avoidedTable.ts";
+import { avoidedRows } from "./records.ts";
 import type { ServedLines, Watch } from "./watch.ts";
 
 /**
@@ -106,6 +108,11 @@ export class PlanAvoided extends Shown {
     if (this.people.length === 0) return [];
     const byOrigin = this.#watch.people.some(({ avoids }) => avoids.some(({ kind }) => kind === "origin"));
     return [avoidedTable(this, { names: this.#names, byOrigin }, read)];
+  }
+
+  /** What people avoid, and what to ask and to know before serving, as rows of words: `toRecords` reads them. */
+  toRows(): Tidy {
+    return { own: ["text", "because"], rows: avoidedRows(this) };
   }
 
   #of(person: string): readonly ServedLines[] {

@@ -3,11 +3,12 @@ import { britishEnglish, type Language, say } from "../../table/language.ts";
 import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
+import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { Plan } from "../planned.ts";
 import { type Eaten, eatenOf } from "./eaten.ts";
-import { scheduleRows } from "./long.ts";
 import { type CookingNote, merged, sessionNotes } from "./notes.ts";
 import type { ReadSchedule } from "./read.ts";
+import { scheduleTidy } from "./records.ts";
 import { type DishServing, servingsOf } from "./served.ts";
 import { type CookingSession, DishSession } from "./session.ts";
 import { scheduleTables } from "./tables.ts";
@@ -77,9 +78,9 @@ export class CookingSchedule extends Shown {
     );
   }
 
-  /** One row for each line of what is cooked, goes into a run, and is added to a portion. */
-  toLong(): readonly Table[] {
-    return [scheduleRows(this)];
+  /** What is cooked, goes into a run and is added to a portion, line by line, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return scheduleTidy(this, asked);
   }
 
   get #dishSessions(): readonly DishSession[] {

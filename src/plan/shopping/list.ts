@@ -5,12 +5,13 @@ import type { Language } from "../../table/language.ts";
 import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
+import type { Asked, Tidy } from "../../table/tidy.ts";
 import { type Cost, costOf } from "./cost.ts";
 import type { Names } from "./costTables.ts";
 import { type ShoppingData, shoppingData } from "./data.ts";
 import type { CupboardItem, ShoppingLine } from "./line.ts";
-import { shoppingRecords } from "./long.ts";
 import type { PortionCost } from "./portions.ts";
+import { shoppingTidy } from "./records.ts";
 import { shoppingTables } from "./tables.ts";
 
 /** What to buy, for everyone and every dish together. */
@@ -90,9 +91,9 @@ export class ShoppingList extends Shown {
     return shoppingTables(this, this.#names, readLanguage(language));
   }
 
-  /** One row for each figure of each food. */
-  toLong(): readonly Table[] {
-    return [shoppingRecords(this)];
+  /** Each food's figures, the cupboard's, totals and what portions cost, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return shoppingTidy(this, asked);
   }
 
   /** Plain data, figures as exact text. */

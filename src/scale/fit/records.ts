@@ -1,0 +1,45 @@
+import type { Fraction } from "../../number/fraction.ts";
+import type { Bound } from "../../sheet/tally.ts";
+import type { TidyRow } from "../../table/tidy.ts";
+import type { Demand } from "../demand.ts";
+
+/** Columns of the records of demands beside those of every result. */
+export const demandColumns: readonly string[] = ["of", "asked"];
+
+/** One of a demand's figures: what it is, and how it bounds the truth. */
+export interface DemandFigure {
+  readonly what: string;
+  /** Nothing where there is nothing to take it of. */
+  readonly value: Fraction | null | undefined;
+  readonly unit: string;
+  readonly bound: Bound;
+}
+
+/**
+ * A demand as tidy rows, one figure each: an amount of the component, a share of energy (0 to 1) or a ratio of
+ * two components, as `of` says; `asked` is how much, in words.
+ */
+export function* demandRows(
+  head: TidyRow,
+  { demand, asked }: { readonly demand: Demand; readonly asked: string },
+  figures: readonly DemandFigure[],
+): Generator<TidyRow> {
+  const { of, energyShareOf, ratioOf } = demand;
+  const kind = of !== undefined ? "amount" : energyShareOf !== undefined ? "share of energy" : "ratio";
+  const component = of ?? energyShareOf ?? ratioOf?.join("/");
+  const own = { ...head.own, of: kind, asked };
+  for (const { what, value, unit, bound } of figures) {
+    const row = { ...head, what, component, unit, own };
+    if (!value || bound === "unknown") yield { ...row, bound: "unknown" };
+    else yield { ...row, amount: value, bound, ...endsOf(value, bound) };
+  }
+}
+
+/** What a bound alone says of the ends. */
+function endsOf(value: Fraction, bound: Bound): Pick<TidyRow, "least" | "most"> {
+  if (bound === "between") return {};
+  return {
+    ...(bound !== "at-most" && { least: value }),
+    ...(bound !== "at-least" && { most: value }),
+  };
+}
