@@ -1,4 +1,5 @@
-import { type ErrorCode, type Fault, type Path, quote } from "../number/error.ts";
+import { refuseUnsafe } from "../document/safe.ts";
+import { collect, type ErrorCode, type Fault, type Path, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
 
 /** An object from outside, by its fields. */
@@ -18,6 +19,12 @@ export class PlanFaults {
   refuse(path: Path, message: string, hint: string): undefined {
     this.all.push({ code: this.#code, path, message, hint });
     return undefined;
+  }
+
+  /** All that was handed in, with no other fields than these: looked through before it is read. */
+  whole(given: unknown, what: string, fields: readonly string[], hint: string): Given | undefined {
+    collect(this.all, [], () => refuseUnsafe(given, this.#code));
+    return this.all.length > 0 ? undefined : this.record(given, [], what, fields, hint);
   }
 
   /** An object with no other fields than these; nothing, and a fault, where it is none. */

@@ -1,8 +1,9 @@
+import { checkFields } from "../document/fields.ts";
+import { isCallable } from "../document/leaves.ts";
 import { type ComponentId, isComponentId } from "../food/components.ts";
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
 import { fault, kindOf } from "../number/error.ts";
-import { checkFields } from "../number/fields.ts";
 import { exact, type Fraction, fraction, isZero, ONE, over, type Value, ZERO } from "../number/fraction.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
 import type { Language } from "../table/language.ts";
@@ -359,7 +360,7 @@ export class Sheet extends Shown {
 }
 
 function checkFormula(formula: unknown, example: string): void {
-  if (typeof formula === "function") return;
+  if (isCallable(formula)) return;
   const hint = `give a function: ${example}`;
   throw fault("sheet-malformed", `expected a formula, got ${kindOf(formula)}`, hint, ["formula"]);
 }

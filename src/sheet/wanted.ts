@@ -1,6 +1,6 @@
+import { checkFields } from "../document/fields.ts";
 import { type ComponentId, componentIds, isComponentId } from "../food/components.ts";
 import { fault, quote } from "../number/error.ts";
-import { checkFields } from "../number/fields.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Asked } from "../table/tidy.ts";
 

@@ -1,7 +1,7 @@
+import { checkChoice, checkFields } from "../document/fields.ts";
 import { toText } from "../number/digits.ts";
 import { fault, kindOf } from "../number/error.ts";
 import { fraction } from "../number/exact.ts";
-import { checkChoice, checkFields } from "../number/fields.ts";
 import { type Ratio, toFloat } from "../number/ratio.ts";
 import { type DataRecord, tableRecords } from "./tableRecords.ts";
 import { isTidy, type Showable, type Tabular, tablesOf } from "./tabular.ts";

@@ -234,12 +234,7 @@ const badData: readonly BadData[] = [
     ["amount-unknown-unit"],
     ["parts.1.unit"],
   ],
-  [
-    "a null part",
-    { parts: [null] },
-    ["amount-no-number", "amount-no-unit"],
-    ["parts.0.value", "parts.0.unit"],
-  ],
+  ["a null part", { parts: [null] }, ["amount-malformed"], ["parts.0"]],
   [
     "unlike parts",
     {

@@ -1,5 +1,5 @@
+import { checkFields } from "../../document/fields.ts";
 import { fault, quote } from "../../number/error.ts";
-import { checkFields } from "../../number/fields.ts";
 import {
   compare,
   exact,

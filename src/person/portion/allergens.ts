@@ -1,7 +1,7 @@
+import { checkFields } from "../../document/fields.ts";
 import { type Allergen, allergens } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
 import { type Fault, fault, kindOf, quote, throwIfAny } from "../../number/error.ts";
-import { checkFields } from "../../number/fields.ts";
 import { didYouMean } from "../../number/near.ts";
 import { britishEnglish, type Language, say } from "../../table/language.ts";
 import { readLanguage } from "../../table/readLanguage.ts";

@@ -29,7 +29,7 @@ export function checkCard(plan: unknown, how: unknown): void {
     throw fault("card-malformed", `expected a plan, got ${kindOf(plan)}`, hint, ["plan"]);
   }
   const faults = new CardFaults("card-malformed");
-  const given = faults.record(how, [], "the card's options", HOW, `give an object of ${HOW.join(", ")}`);
+  const given = faults.whole(how, "the card's options", HOW, `give an object of ${HOW.join(", ")}`);
   if (given) checkFields(given, faults);
   throwIfAny(faults.all);
 }
