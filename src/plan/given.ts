@@ -1,5 +1,4 @@
-import { refuseUnsafe } from "../document/safe.ts";
-import { collect, type ErrorCode, type Fault, type Path, quote } from "../number/error.ts";
+import { type ErrorCode, type Fault, type Path, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
 
 /** An object from outside, by its fields. */
@@ -19,12 +18,6 @@ export class PlanFaults {
   refuse(path: Path, message: string, hint: string): undefined {
     this.all.push({ code: this.#code, path, message, hint });
     return undefined;
-  }
-
-  /** All that was handed in, with no other fields than these: looked through before it is read. */
-  whole(given: unknown, what: string, fields: readonly string[], hint: string): Given | undefined {
-    collect(this.all, [], () => refuseUnsafe(given, this.#code));
-    return this.all.length > 0 ? undefined : this.record(given, [], what, fields, hint);
   }
 
   /** An object with no other fields than these; nothing, and a fault, where it is none. */
@@ -49,9 +42,11 @@ export class PlanFaults {
     return value as Given;
   }
 
-  /** A list; nothing, and a fault, where it is none. Left out is an empty one where `optional`. */
+  /** A list, with what it is short of as left out; nothing, and a fault, where it is none. */
   list(value: unknown, path: Path, what: string, hint: string): readonly unknown[] | undefined {
-    return Array.isArray(value) ? value : this.refuse(path, `${what} is ${kindOf(value)}`, hint);
+    return Array.isArray(value)
+      ? Array.from<unknown>(value)
+      : this.refuse(path, `${what} is ${kindOf(value)}`, hint);
   }
 
   /** A name that can stand in a table, in a key and in a path. */

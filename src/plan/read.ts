@@ -44,7 +44,7 @@ const PLAN: readonly string[] = [
  */
 export function readPlan(input: unknown): ReadPlan {
   const faults = new PlanFaults();
-  const given = faults.whole(input, "the plan", PLAN, "give meals and people");
+  const given = faults.record(input, [], "the plan", PLAN, "give meals and people");
   // A meal that is refused can still be named.
   const named: string[] = [];
   const meals = readList(faults, given, "meals", (each, id, path) => {

@@ -29,7 +29,7 @@ export function readSchedule(plan: unknown, how: unknown): ReadSchedule {
     throw fault("schedule-malformed", "there is no plan to cook", "make one with portionPlan({ … })");
   }
   const faults = new PlanFaults("schedule-malformed");
-  const given = faults.whole(how, "the schedule", HOW, 'give options: { days: ["Sun", "Mon"] }');
+  const given = faults.record(how, [], "the schedule", HOW, 'give options: { days: ["Sun", "Mon"] }');
   const days = readDays(faults, given?.days);
   const people = plan.people.map(({ id }) => id);
   const cook = readSomeDays(faults, given?.cook, ["cook"], days);
