@@ -109,12 +109,12 @@ describe("the table floor", () => {
         target: "es2022",
         silent: true,
         config: false,
-        external: ["decimal.js"],
+        external: ["decimal.js", /^zod/],
       });
       const code = readdirSync(outDir)
         .map((file) => readFileSync(join(outDir, file), "utf8"))
         .join("\n");
-      expect(code.replace(/^\s*(?:\/\/.*|import .*)$/gm, "").trim()).toBe("");
+      expect(code.replace(/^\s*(?:\/\/.*|import\s[^;]*;)$/gm, "").trim()).toBe("");
     } finally {
       rmSync(scratch, { recursive: true });
     }
