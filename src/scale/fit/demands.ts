@@ -1,6 +1,6 @@
 import { refuseUnsafe } from "../../document/safe.ts";
 import { componentIds, isComponentId } from "../../food/components.ts";
-import { wholeNumber } from "../../measure/amount-data.ts";
+import { wholeNumber } from "../../measure/amountData.ts";
 import { figure } from "../../measure/figure.ts";
 import { readShare } from "../../measure/share.ts";
 import { collect, type Fault, fault, quote, SteelyardError, throwIfAny, within } from "../../number/error.ts";
