@@ -19,7 +19,9 @@ import {
 import { figure, legend, showFigure, showPercent } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
+import type { Asked, Tidy } from "../table/tidy.ts";
 import { addUp, type EnergyBy, energySystem, lineEnergies } from "./energy.ts";
+import { energyCheckTidy } from "./energyCheckRecords.ts";
 import { gapBetween, type Interval, reckon } from "./energyInterval.ts";
 import { checkSheet } from "./given.ts";
 import { componentIndex } from "./plan.ts";
@@ -101,6 +103,11 @@ export class EnergyCheck extends Shown {
         ],
       }),
     ];
+  }
+
+  /** Energy given and computed, line by line, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return energyCheckTidy(this, asked);
   }
 }
 

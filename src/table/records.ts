@@ -4,7 +4,7 @@ import { fraction } from "../number/exact.ts";
 import { checkChoice, checkFields } from "../number/fields.ts";
 import { type Ratio, toFloat } from "../number/ratio.ts";
 import { type DataRecord, tableRecords } from "./tableRecords.ts";
-import { isTidy, type Showable, type Tabular, tablesOf } from "./tabular.ts";
+import { isTidy, type Recordable, type Showable, tablesOf } from "./tabular.ts";
 import type { Asked, Tidy, TidyRow } from "./tidy.ts";
 
 /** Options of {@link toRecords}. */
@@ -72,9 +72,9 @@ export interface TidyRecord extends DataRecord {
  * console.log(`${portion.row}: ${portion.amount} ${portion.unit}`); // => total: 13.15 g
  * ```
  */
-export function toRecords(x: Tabular & { toRows(asked: Asked): Tidy }, how?: RecordsHow): TidyRecord[];
+export function toRecords(x: Recordable, how?: RecordsHow): TidyRecord[];
 export function toRecords(x: Showable, how?: RecordsHow): DataRecord[];
-export function toRecords(x: Showable, how: RecordsHow = {}): DataRecord[] {
+export function toRecords(x: Showable | Recordable, how: RecordsHow = {}): DataRecord[] {
   checkFields(how, ["figures", "components"], "table-malformed");
   checkChoice(how.figures, "figures", ["number", "exact"], "table-malformed");
   const { figures = "number", components } = how;
@@ -194,7 +194,10 @@ export interface TableData {
 
 /** What can be shown as JSON holds it: the rows that `toRecords` gives with exact figures, table by table. */
 export function tableData(x: Showable): readonly TableData[] {
-  if (isTidy(x)) return [{ rows: tidyRecords(x.toRows({}), { figures: "exact" }), notes: [] }];
+  if (isTidy(x)) {
+    const notes = tablesOf(x).flatMap((t) => t.notes);
+    return [{ rows: tidyRecords(x.toRows({}), { figures: "exact" }), notes: [...new Set(notes)] }];
+  }
   return tablesOf(x).map((t) => ({
     ...(t.title === undefined ? {} : { title: t.title }),
     rows: tableRecords(t, "exact"),

@@ -43,9 +43,14 @@ export function tablesOf(x: Showable, { language }: ShowHow = {}): readonly Tabl
   return [x];
 }
 
+/** What gives its own tidy rows. */
+export interface Recordable {
+  toRows(asked: Asked): Tidy;
+}
+
 /** Whether something gives its own tidy rows. */
-export function isTidy(x: Showable): x is Tabular & { toRows(asked: Asked): Tidy } {
-  return isTabular(x) && typeof x.toRows === "function";
+export function isTidy(x: Showable | Recordable): x is Recordable {
+  return typeof x === "object" && x !== null && "toRows" in x && typeof x.toRows === "function";
 }
 
 /** A column's heading with its unit: `Energy (kcal)`. */

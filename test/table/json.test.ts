@@ -72,6 +72,8 @@ describe("JSON", () => {
     (_, result) => {
       const tables = JSON.parse(JSON.stringify(result)) as readonly TableData[];
       expect(tables.flatMap(({ rows }) => rows)).toEqual(face.toRecords(result, { figures: "exact" }));
+      const notes = result.toTables().flatMap((t) => t.notes);
+      expect(tables.flatMap((t) => t.notes)).toEqual([...new Set(notes)]);
     },
   );
 
