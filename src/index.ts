@@ -33,7 +33,7 @@ export type { LabelInput, LabelWord } from "./food/labelDocument.ts";
 export { type Lender, type LendersHow, lenders } from "./food/lend.ts";
 export type { BorrowBasis } from "./food/lending.ts";
 export { type RetentionCode, type RetentionTable, retentionCodes } from "./food/retention.ts";
-export { FoodTable, foodTable } from "./food/table.ts";
+export { FoodTable, foodTable, type StoredFoods } from "./food/table.ts";
 export {
   type Amount,
   type AmountData,
@@ -55,8 +55,7 @@ export {
 } from "./measure/measures.ts";
 export type { DecimalMark } from "./measure/number-text.ts";
 export { type ErrorCode, type Fault, type Path, SteelyardError } from "./number/error.ts";
-export { type Exact, exact, type Value } from "./number/exact.ts";
-export type { Fraction } from "./number/fraction.ts";
+export { Exact, exact, type Value } from "./number/exact.ts";
 export { toDecimal } from "./number/toDecimal.ts";
 export { type ActivityBand, activityClasses, type ChildActivity, childActivity } from "./person/activity.ts";
 export type { Aim, MacroAim, MacroName, Rate, Wanted } from "./person/aim.ts";

@@ -170,6 +170,9 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
     [amount("100/3 g"), { significant: 3, measures: "us", decimal: "comma" }],
     [amount("1 us cup"), { places: 1, denominators: [2, 4] }],
   ],
+  inReaderUnits: [
+    ["Bake at 180 °C for 90 min.", { ...britishEnglish, temperatures: "fahrenheit", times: "hours" }],
+  ],
   kitchen: [
     [
       {

@@ -2,6 +2,7 @@ import { readDocument } from "../number/document.ts";
 import { collect, type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
+import { uncloned } from "../number/uncloned.ts";
 import { type Composition, compose } from "./composition.ts";
 import type { FoodInput } from "./food.ts";
 import { checkRetention, type RetentionTable } from "./retention.ts";
@@ -35,6 +36,8 @@ export class Food {
  * ```
  */
 export class FoodTable {
+  /** @internal Refuses a structured clone, which would keep no food. */
+  readonly cloned: symbol = uncloned;
   readonly #foods: ReadonlyMap<string, Food>;
   /** What cooking leaves, by the codes that recipe lines may name. */
   readonly retention: RetentionTable | undefined;
@@ -72,6 +75,12 @@ export class FoodTable {
     return new FoodTable(this.#foods, retention);
   }
 
+  /** Gives every food as it was written, with the table of retention factors: `foodTable` reads it back. */
+  toJSON(): StoredFoods {
+    const foods = [...this.#foods.values()].map(({ input }) => input);
+    return { format: FOODS_FORMAT, foods, ...(this.retention && { retention: this.retention }) };
+  }
+
   /** @internal The food with its figures read. */
   food(id: string): Food {
     const found = this.#foods.get(id);
@@ -81,14 +90,39 @@ export class FoodTable {
   }
 }
 
+const FOODS_FORMAT = "steelyard-foods/1";
+
+/** A table of foods as plain data. */
+export interface StoredFoods {
+  readonly format: typeof FOODS_FORMAT;
+  readonly foods: readonly FoodInput[];
+  readonly retention?: RetentionTable;
+}
+
 /**
- * Makes a table of foods from plain data, checking every one.
+ * Makes a table of foods from plain data, a list of them or what a table wrote of itself, checking every one.
  *
- * Throws one error with all faults: `food-malformed`, `food-duplicate`, `component-unknown`, and
- * the `number-…` codes for figures that are not numbers.
+ * Throws one error with all faults: `food-malformed`, `food-duplicate`, `component-unknown`,
+ * `retention-malformed`, and the `number-…` codes for figures that are not numbers.
+ *
+ * @example
+ * ```ts
+ * const stored = JSON.stringify(starterFoods);
+ * foodTable(JSON.parse(stored)).get("oats-rolled-dry").name; // => Oats, rolled, dry
+ * ```
  */
-export function foodTable(foods: readonly FoodInput[]): FoodTable {
-  return new FoodTable(readFoods(foods));
+export function foodTable(foods: readonly FoodInput[] | StoredFoods): FoodTable {
+  if (!isStored(foods)) return new FoodTable(readFoods(foods));
+  if (foods.format !== FOODS_FORMAT)
+    throw fault("food-malformed", `${quote(foods.format)} is no format of foods`, `write "${FOODS_FORMAT}"`, [
+      "format",
+    ]);
+  const table = new FoodTable(readFoods(foods.foods));
+  return foods.retention === undefined ? table : table.withRetention(foods.retention);
+}
+
+function isStored(foods: readonly FoodInput[] | StoredFoods): foods is StoredFoods {
+  return typeof foods === "object" && foods !== null && !Array.isArray(foods) && "format" in foods;
 }
 
 /** @internal Refuses what is no food table. Throws `food-malformed`. */

@@ -1,4 +1,6 @@
+import { fault, kindOf } from "../number/error.ts";
 import type { Language } from "../table/language.ts";
+import { readLanguage } from "../table/readLanguage.ts";
 import { temperaturesFor } from "./stepTemperatures.ts";
 import { timesFor } from "./stepTimes.ts";
 
@@ -12,6 +14,8 @@ import { timesFor } from "./stepTimes.ts";
  * to the nearest 5, others to whole degrees (common practice, no source). A difference ("20 °C lower",
  * "by 20 °C") is told from a temperature by its English words alone.
  *
+ * Throws `format-malformed`, and the codes of a language that is none.
+ *
  * @param step - Text as the recipe has it.
  * @param language - Whose units and words to use.
  * @example
@@ -21,7 +25,9 @@ import { timesFor } from "./stepTimes.ts";
  * ```
  */
 export function inReaderUnits(step: string, language: Language): string {
-  const { temperatures, times } = language;
+  if (typeof step !== "string")
+    throw fault("format-malformed", `expected a step, got ${kindOf(step)}`, "write it as text", ["step"]);
+  const { temperatures, times } = readLanguage(language);
   if (temperatures === undefined && times === undefined) return step;
   const degrees = temperatures && temperaturesFor(step, temperatures, language);
   return step

@@ -17,6 +17,7 @@ import {
   type Value,
 } from "../number/fraction.ts";
 import type { Ratio } from "../number/ratio.ts";
+import { uncloned } from "../number/uncloned.ts";
 import type { Tidy } from "../table/tidy.ts";
 import { boundOfProduct, boundOfQuotient, boundOfSum, opposite } from "./bound.ts";
 import {
@@ -69,6 +70,8 @@ export function makeMarks(of: (kind: KeptKind) => readonly string[]): KeptMarks 
  * lies from `least` to `most`.
  */
 export class Tally implements Marks {
+  /** @internal Refuses a structured clone, which would keep the unit alone. */
+  readonly cloned: symbol = uncloned;
   readonly unit: string;
   readonly #n: bigint;
   readonly #d: bigint;

@@ -1,11 +1,10 @@
 import { toText } from "../number/digits.ts";
-import { fault, kindOf } from "../number/error.ts";
 import { fraction } from "../number/exact.ts";
 import { checkChoice, checkFields } from "../number/fields.ts";
 import { type Ratio, toFloat } from "../number/ratio.ts";
 import { type DataRecord, tableRecords } from "./tableRecords.ts";
 import { isTidy, type Recordable, type Showable, tablesOf } from "./tabular.ts";
-import type { Asked, Tidy, TidyRow } from "./tidy.ts";
+import { type Asked, checkAsked, type Tidy, type TidyRow } from "./tidy.ts";
 
 /** Options of {@link toRecords}. */
 export interface RecordsHow extends Asked {
@@ -78,21 +77,12 @@ export function toRecords(x: Showable | Recordable, how: RecordsHow = {}): DataR
   checkFields(how, ["figures", "components"], "table-malformed");
   checkChoice(how.figures, "figures", ["number", "exact"], "table-malformed");
   const { figures = "number", components } = how;
-  if (components !== undefined) checkNames(components);
+  checkAsked(components === undefined ? {} : { components });
   if (isTidy(x)) return tidyRecords(x.toRows(components === undefined ? {} : { components }), how);
   const records = tablesOf(x).flatMap((t) => tableRecords(t, figures));
   return components === undefined
     ? records
     : records.filter(({ component }) => components.some((each) => each === component));
-}
-
-function checkNames(components: unknown): void {
-  const hint = 'list components: ["energy", "protein"]';
-  if (!Array.isArray(components))
-    throw fault("table-malformed", `components are ${kindOf(components)}`, hint, ["components"]);
-  for (let i = 0; i < components.length; i++)
-    if (typeof components[i] !== "string")
-      throw fault("table-malformed", `a component is ${kindOf(components[i])}`, hint, ["components", i]);
 }
 
 /** The columns in the order that they stand in. */

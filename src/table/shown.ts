@@ -1,3 +1,4 @@
+import { uncloned } from "../number/uncloned.ts";
 import { toHtml } from "./html.ts";
 import type { Language } from "./language.ts";
 import { toMarkdown } from "./markdown.ts";
@@ -43,6 +44,9 @@ export function notebookDisplay(x: Showable): NotebookDisplay {
  * ```
  */
 export abstract class Shown implements Tabular {
+  /** @internal Refuses a structured clone. */
+  readonly cloned: symbol = uncloned;
+
   constructor() {
     teach(Shown.prototype);
   }

@@ -1,3 +1,4 @@
+import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { type CardHow, personCard } from "../../src/plan/card.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
@@ -26,7 +27,7 @@ const named = (text: string): string => text.replace(/\p{Cc}/gu, " ");
 
 /** A plan in which every text that comes from outside is one of the texts given. */
 export function planOfTexts(at: (place: string) => string): Plan {
-  const food = (id: string): Parameters<typeof foodTable>[0][number] => ({
+  const food = (id: string): FoodInput => ({
     id,
     name: at(`food ${id}`),
     state: "raw",

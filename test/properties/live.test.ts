@@ -13,7 +13,7 @@ import { toRecipe } from "../../src/sheet/recipe.ts";
 import { revise } from "../../src/sheet/revise.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { arbitraryFactor, arbitraryRecipe, type Made, watched } from "../arbitraries.ts";
-import { seedFor } from "../scale/solve/seed.ts";
+import { runsOf, seedFor } from "../scale/solve/seed.ts";
 
 /** Any sequence of edits equals building afresh from the edited recipe. */
 
@@ -160,7 +160,7 @@ describe("a live sheet", () => {
           expect(everything(s)).toEqual(everything(afresh));
         }
       }),
-      { numRuns: 2000, seed: seedFor("live sheets", 11) },
+      { numRuns: runsOf(2000), seed: seedFor("live sheets", 11) },
     );
     // Both ways to a circle were taken.
     expect(Math.min(circles.refused, circles.closed)).toBeGreaterThan(0);

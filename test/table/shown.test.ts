@@ -59,8 +59,8 @@ describe("Shown", () => {
       expect(text).toContain("4800 more rows not shown");
   });
 
-  it("adds nothing to the object itself, nor a name that a notebook takes for another kind of thing", () => {
-    expect(Reflect.ownKeys(rota)).toEqual(["crew"]);
+  it("adds to the object itself only what refuses a clone, and no name that a notebook takes for another kind of thing", () => {
+    expect(Reflect.ownKeys(rota)).toEqual(["cloned", "crew"]);
     expect(JSON.parse(JSON.stringify(rota))).toEqual([
       {
         title: "Rota",

@@ -72,7 +72,10 @@ export class ProteinQuality extends Shown {
   readonly name: string;
 
   /** @internal Use {@link proteinQuality}. */
-  constructor(name: string, made: Omit<ProteinQuality, "name" | "toTables" | "toRows" | "toJSON">) {
+  constructor(
+    name: string,
+    made: Omit<ProteinQuality, "name" | "cloned" | "toTables" | "toRows" | "toJSON">,
+  ) {
     super();
     this.name = name;
     this.protein = made.protein;
