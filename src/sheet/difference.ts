@@ -4,7 +4,7 @@ import { figure, legend } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
 import type { Asked, Tidy } from "../table/tidy.ts";
-import { changeOf } from "./change.ts";
+import { changesBetween } from "./change.ts";
 import { differenceTidy } from "./differenceRecords.ts";
 import { checkSheet } from "./given.ts";
 import type { Sheet } from "./sheet.ts";
@@ -55,10 +55,11 @@ export class Difference extends Shown {
     this.after = after;
     this.lines = lineChanges(before, after);
     this.mass = massChange(before.portionMass, after.portionMass);
+    const changeIn = changesBetween(before, after);
     this.components = componentIds.flatMap((component): ComponentChange[] => {
       const [was, is] = [before.portion(component), after.portion(component)];
       if (was.same(is)) return [];
-      return [{ component, before: was, after: is, change: changeOf(before, after, component) }];
+      return [{ component, before: was, after: is, change: changeIn(component) }];
     });
   }
 

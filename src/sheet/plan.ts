@@ -47,9 +47,12 @@ export class SheetPlan {
   readonly lifts: readonly bigint[];
   /** How many lines there are once nested recipes are written out: as many marks a component may have. */
   readonly spread: number;
+  /** What the lines draw on, each once. */
+  readonly sources: readonly Source[];
+  /** Which of {@link sources} each line draws on. */
+  readonly sourceOf: readonly number[];
   readonly #indices: ReadonlyMap<string, number>;
   readonly #lineMarks: (readonly LineMark[] | undefined)[] = [];
-  readonly #silent: (readonly LineMark[] | undefined)[] = [];
   readonly #marks: (KeptMarks | undefined)[] = [];
 
   constructor(recipe: Recipe, foods: FoodTable, lines: readonly PlanLine[], recipes: RecipesById) {
@@ -60,6 +63,13 @@ export class SheetPlan {
     this.scale = lines.reduce((all, { source }) => lcm(all, source.scale), 1n);
     this.lifts = lines.map(({ source }) => this.scale / source.scale);
     this.spread = lines.reduce((all, { nested }) => all + (nested?.plan.spread ?? 1), 0);
+    const places = new Map<Source, number>();
+    this.sourceOf = lines.map(({ source }) => {
+      const place = places.get(source) ?? places.size;
+      places.set(source, place);
+      return place;
+    });
+    this.sources = [...places.keys()];
     this.#indices = new Map(lines.map(({ line }, i) => [line.key, i]));
   }
 
@@ -96,25 +106,49 @@ export class SheetPlan {
   lineMarks(component: number): readonly LineMark[] {
     const made = this.#lineMarks[component];
     if (made) return made;
-    const all = this.lines.flatMap((_, i) => this.marksOf(i, component));
-    const isDose = (m: LineMark): number => (this.lines[m.line]?.line.scaling === "per-portion" ? 0 : 1);
-    const sorted = all.sort((a, b) => isDose(a) - isDose(b) || a.line - b.line);
-    this.#lineMarks[component] = sorted;
-    return sorted;
+    const doses: LineMark[] = [];
+    const others: LineMark[] = [];
+    for (let i = 0; i < this.lines.length; i++) {
+      const marks = this.marksOf(i, component);
+      if (marks.length === 0) continue;
+      const to = this.lines[i]?.line.scaling === "per-portion" ? doses : others;
+      for (let k = 0; k < marks.length; k++) to.push(marks[k] as LineMark);
+    }
+    const all = doses.length === 0 ? others : [...doses, ...others];
+    this.#lineMarks[component] = all;
+    return all;
   }
 
-  /** The marks that say that nothing is known. */
-  silent(component: number): readonly LineMark[] {
-    const made = this.#silent[component] ?? this.lineMarks(component).filter(isMissing);
-    this.#silent[component] = made;
-    return made;
+  /** Whether any line says nothing of a component, or some line inside one. */
+  isSilent(component: number): boolean {
+    return this.sources.some((source) => source.marks(component).some(({ kind }) => kind === "missing"));
   }
 
   /** The marks of a total in which every line has some mass. */
   marks(component: number): KeptMarks {
-    const made = this.#marks[component] ?? gatherMarks(this.lineMarks(component));
+    const made = this.#marks[component] ?? this.#gather(component);
     this.#marks[component] = made;
     return made;
+  }
+
+  /** Keys by kind, without an object for each mark: of many lines there are very many. */
+  #gather(component: number): KeptMarks {
+    const keys = new Map<KeptKind, string[]>();
+    const add = (isDose: boolean): void => {
+      for (let i = 0; i < this.lines.length; i++) {
+        const { line, source } = this.lines[i] as PlanLine;
+        if ((line.scaling === "per-portion") !== isDose) continue;
+        for (const { at, kind } of source.marks(component)) {
+          const key = at === "" ? line.key : `${line.key}/${at}`;
+          const sofar = keys.get(kind);
+          if (sofar) sofar.push(key);
+          else keys.set(kind, [key]);
+        }
+      }
+    };
+    add(true);
+    add(false);
+    return keys.size === 0 ? NO_MARKS : makeMarks((kind) => keys.get(kind) ?? NONE);
   }
 }
 

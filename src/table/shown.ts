@@ -51,7 +51,7 @@ export abstract class Shown implements Tabular {
     teach(Shown.prototype);
   }
 
-  abstract toTables(language?: Language): readonly Table[];
+  abstract toTables(language?: Language, most?: number): readonly Table[];
 
   /**
    * What `JSON.stringify` writes: a list of tables, each `{ title?, rows, notes }`, with the rows that
