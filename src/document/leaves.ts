@@ -30,6 +30,33 @@ export function word<const W extends string>(words: readonly W[], code?: ErrorCo
   });
 }
 
+/** Any text, of no characters too. */
+export function anyText(): Schema<string> {
+  return leaf("text", { type: "string" }, isText, (given) => given);
+}
+
+/** A whole number that says how many. */
+export function count(from: number, to: number): Schema<number> {
+  const json = { type: "integer", minimum: from, maximum: to };
+  const expected = `a whole number from ${from} to ${to}`;
+  const isCount = (given: unknown): given is number =>
+    Number.isInteger(given) && (given as number) >= from && (given as number) <= to;
+  return leaf(expected, json, isCount, (given) => given);
+}
+
+/** How much of something to take, `Infinity` for all. */
+export function size(expected: string, least: number = Number.NEGATIVE_INFINITY): Schema<number> {
+  const isSize = (given: unknown): given is number => typeof given === "number" && given >= least;
+  return leaf(expected, { type: "number" }, isSize, (given) => given);
+}
+
+/** A function of the caller's; a class is none, for it cannot be called. */
+export function callback<F>(expected: string): Schema<F> {
+  const isCallable = (given: unknown): given is F =>
+    typeof given === "function" && !/^class\b/.test(Function.prototype.toString.call(given));
+  return leaf(expected, {}, isCallable, (given) => given);
+}
+
 export function flag(): Schema<boolean> {
   return leaf(
     "true or false",
@@ -68,7 +95,7 @@ export function number(range: Range = {}): Schema<Fraction> {
 export function figure<T>(
   reader: (given: Value) => Fraction,
   range: Range,
-  made: (given: Value, read: Fraction) => T,
+  made: (given: Value, read: Fraction, refuse: Refuse) => T,
 ): Schema<T> {
   const { above, from, to } = range;
   const json = {
@@ -85,11 +112,11 @@ export function figure<T>(
       refuse(`${quote(given)} is below ${from}`, `give ${from} or more`);
     if (to !== undefined && compare(read, exact(to)) > 0)
       refuse(`${quote(given)} is above ${to}`, `give ${to} or less`);
-    return made(given, read);
+    return made(given, read, refuse);
   });
 }
 
-const NUMBER = "a number, or text, an exact number or a Decimal that holds one";
+export const NUMBER = "a number, or text, an exact number or a Decimal that holds one";
 
 /** A value that one of our readers takes as it is; the reader says what is wrong with it. */
 export function readBy<T>(

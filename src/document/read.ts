@@ -23,6 +23,19 @@ export function readInto<T>(
   path: Path = [],
 ): T | undefined {
   const before = faults.length;
+  const value = readFar(faults, schema, given, code, path);
+  return faults.length > before ? undefined : (value as T);
+}
+
+/** As {@link readInto}, with as much of an object as has no fault. */
+export function readFar<T>(
+  faults: Fault[],
+  schema: Schema<T>,
+  given: unknown,
+  code: ErrorCode,
+  path: Path = [],
+): Partial<T> | undefined {
+  const before = faults.length;
   collect(faults, path, () => refuseUnsafe(given, code));
   if (faults.length > before) return undefined;
   const { value, issues } = run(schema, { value: given, issues: [] });
@@ -35,7 +48,7 @@ export function readInto<T>(
         hint: told.hint,
       });
   }
-  return issues.length > 0 ? undefined : (value as T);
+  return value as Partial<T> | undefined;
 }
 
 /** Names of one object told apart one by one; of more, nobody reads. */

@@ -1,4 +1,5 @@
 import { type ErrorCode, fault, type Path, SteelyardError } from "../number/error.ts";
+import { isNumeric } from "../number/exact.ts";
 
 /** Deeper than any document a person writes, and shallow enough for every engine's stack. */
 const DEEPEST = 60;
@@ -6,16 +7,31 @@ const DEEPEST = 60;
 const LARGEST = 2_000_000;
 
 /**
- * Whether a value holds named fields: an object that does not write itself, as a date, a Decimal or a
- * result of this library do, and no map or the like, whose content is not in fields.
+ * Whether a value holds named fields: no number, nothing that writes itself, as a date or a result of
+ * this library does, and no map or the like, whose content is not in fields.
  */
 export function isRecord(value: unknown): value is { readonly [field: string]: unknown } {
   return (
     typeof value === "object" &&
     value !== null &&
-    Object.prototype.toString.call(value) === "[object Object]" &&
+    !isNumeric(value) &&
+    (isPlain(value) || Object.prototype.toString.call(value) === "[object Object]") &&
     typeof (value as { readonly toJSON?: unknown }).toJSON !== "function"
   );
+}
+
+/** Tells plain data, of any realm, from what a class makes. */
+function isPlain(value: object): boolean {
+  const prototype: unknown = Object.getPrototypeOf(value);
+  return !Array.isArray(value) && (prototype === null || Object.getPrototypeOf(prototype) === null);
+}
+
+/** Sizes of what cannot change any more, or was looked through and is trusted to stay as it was. */
+const settled: WeakMap<object, Size> = /* @__PURE__ */ new WeakMap();
+
+/** Says that something of ours need not be looked through again. */
+export function trust(value: object): void {
+  settled.set(value, LEAF);
 }
 
 /**
@@ -37,14 +53,15 @@ export function refuseUnsafe(given: unknown, code: ErrorCode): void {
   function sizeOf(value: unknown): Size {
     const isList = Array.isArray(value);
     if (!isList && !isRecord(value)) return LEAF;
-    const known = sizes.get(value);
+    const known = sizes.get(value) ?? settled.get(value);
     if (known === OPEN) throw refuse("the document contains itself", "write plain data without cycles");
-    const { height, values } = known ?? measure(value, isList);
+    const size = known ?? measure(value, isList);
+    const { height, values } = size;
     if (path.length + height > DEEPEST)
       throw refuse("the document is nested too deep", `nest at most ${DEEPEST} levels`, path.slice(0, 8));
     if (values > LARGEST)
       throw refuse("the document is too large", `write at most ${LARGEST} values`, path.slice(0, 8));
-    return { height, values };
+    return size;
   }
 
   function measure(value: object, isList: boolean): Size {
@@ -55,18 +72,22 @@ export function refuseUnsafe(given: unknown, code: ErrorCode): void {
     if (isList) refuseHoles(value as readonly unknown[], keys);
     let height = 0;
     let values = 1;
+    let isSettled = Object.isFrozen(value);
     for (const key of keys) {
       path.push(isList ? Number(key) : key);
       if (key === "__proto__") throw refuse('a key named "__proto__"', "use another name");
       const field = Object.getOwnPropertyDescriptor(value, key);
       if (field?.get) throw refuse("a field that is computed when it is looked at", PLAIN_DATA);
-      const inner = sizeOf(field?.value);
+      const held: unknown = field?.value;
+      const inner = sizeOf(held);
+      isSettled &&= inner === LEAF || settled.has(held as object);
       height = Math.max(height, inner.height + 1);
       values += inner.values;
       path.pop();
     }
     const size = { height, values };
     sizes.set(value, size);
+    if (isSettled) settled.set(value, size);
     return size;
   }
 

@@ -77,15 +77,40 @@ export function leaf<G, T = G>(
   }) as Schema<T>;
 }
 
-/** A value that is read on from the one of another schema, where that one has no fault. Changes the schema. */
+/** A value that `read` takes whole, and that looks like what another schema describes. */
+export function readAs<T>(like: Schema<unknown>, expected: string, read: (given: unknown) => T): Schema<T> {
+  return parsedBy(
+    later(() => like),
+    (payload) => {
+      const { value } = payload;
+      if (value === undefined) return refuseKind(payload, expected);
+      payload.value = attempt(payload, () => read(value));
+    },
+  ) as unknown as Schema<T>;
+}
+
+/** A value that is read on from the one of another schema, where that one has no fault. */
 export function andThen<T, U>(schema: Schema<T>, read: (value: T, refuse: Refuse) => U): Schema<U> {
   return after(schema, (payload, before) => {
-    if (payload.issues.length === before)
+    payload.value =
+      payload.issues.length > before
+        ? undefined
+        : attempt(payload, (refuse) => read(payload.value as T, refuse));
+  }) as unknown as Schema<U>;
+}
+
+/**
+ * A value that is read on from as much as could be read of another schema's, whatever is at fault in
+ * it: fields and items that were refused are undefined.
+ */
+export function asFar<T, U>(schema: Schema<T>, read: (value: T, refuse: Refuse) => U): Schema<U> {
+  return after(schema, (payload) => {
+    if (payload.value !== undefined)
       payload.value = attempt(payload, (refuse) => read(payload.value as T, refuse));
   }) as unknown as Schema<U>;
 }
 
-/** A value whose faults have a code of their own, wherever it stands. Changes the schema. */
+/** A value whose faults have a code of their own, wherever it stands. */
 export function coded<T>(code: ErrorCode, schema: Schema<T>): Schema<T> {
   return after(schema, ({ issues }, before) => {
     for (const issue of issues.slice(before)) issue.place ??= code;
@@ -93,12 +118,14 @@ export function coded<T>(code: ErrorCode, schema: Schema<T>): Schema<T> {
 }
 
 function after<T>(schema: Schema<T>, step: (payload: Payload, before: number) => void): Schema<T> {
-  const { run } = schema._zod;
-  return parsedBy(schema, (payload) => {
-    const before = payload.issues.length;
-    run(payload as never, { async: false });
-    step(payload, before);
-  });
+  return parsedBy(
+    later(() => schema),
+    (payload) => {
+      const before = payload.issues.length;
+      run(schema, payload);
+      step(payload, before);
+    },
+  );
 }
 
 export function optional<T>(schema: Schema<T>): Schema<T | undefined> {
@@ -129,10 +156,27 @@ export function fields<T extends object>(
   const { parse } = schema._zod;
   return parsedBy(schema, (payload) => {
     const { value } = payload;
-    if (!isRecord(value)) return refuseKind(payload, `an object of ${namesOf(shape)}`);
+    if (!isRecord(value)) return refuseKind(payload, "an object", `an object of ${namesOf(shape)}`);
     parse(payload as never, { async: false });
     attempt(payload, (refuse) => across?.(value, payload.value as Partial<T>, refuse));
   }) as unknown as Schema<T>;
+}
+
+/** An object with one of these fields and no other: its name, and what it holds. */
+export function oneOf<T extends object>(
+  shape: Shape<T>,
+): Schema<{ readonly [K in keyof T]: readonly [K, T[K]] }[keyof T]> {
+  const names = Object.keys(shape);
+  const optionals = Object.fromEntries(names.map((name) => [name, optional(shape[name as keyof T])]));
+  const schema = fields<Given>(optionals as Shape<Given>, (given, _, refuse) => {
+    const present = names.filter((name) => given[name] !== undefined);
+    if (present.length === 1) return;
+    const message = present.length === 0 ? "nothing asked" : `${present.join(" and ")} at once`;
+    refuse(message, `give one of ${names.join(", ")}`);
+  });
+  Object.assign(schema._zod.def, { json: { minProperties: 1, maxProperties: 1 } });
+  const chosen = (read: Given) => Object.entries(read).find(([, value]) => value !== undefined);
+  return andThen(schema, chosen as (read: Given) => never);
 }
 
 /** An object of which nothing is known but that it has fields. */
@@ -141,14 +185,16 @@ export type Given = { readonly [field: string]: unknown };
 /** A list of alike items. */
 export function list<T>(
   item: Schema<T>,
-  { least = 0 }: { readonly least?: number } = {},
+  { least = 0, most }: { readonly least?: number; readonly most?: number } = {},
 ): Schema<readonly T[]> {
-  const json = least > 0 ? { minItems: least } : {};
+  const json = { ...(least > 0 && { minItems: least }), ...(most !== undefined && { maxItems: most }) };
   return parsedBy(new $ZodArray({ type: "array", element: item, json } as never), (payload) => {
     const { value } = payload;
     if (!Array.isArray(value)) return refuseKind(payload, "a list");
     if (value.length < least)
       tell(payload, { path: [], message: "an empty list", hint: "give at least one" });
+    if (most !== undefined && value.length > most)
+      return tell(payload, { path: [], message: `a list of ${value.length}`, hint: `give at most ${most}` });
     const made: unknown[] = [];
     for (const [i, each] of value.entries()) {
       const read = run(item, { value: each, issues: [] });
@@ -190,7 +236,7 @@ export function choice<T>(
 ): Schema<T> {
   const schema = new $ZodUnion({ type: "union", options: options as Schema<T>[] });
   return parsedBy(schema, (payload) => {
-    const picked = payload.value === undefined ? undefined : pick(payload.value);
+    const picked = pick(payload.value);
     if (picked) run(picked, payload);
     else refuseKind(payload, expected);
   }) as unknown as Schema<T>;
@@ -216,12 +262,21 @@ function isFull(payload: Payload, { issues }: Payload, step: string | number): b
   return true;
 }
 
+/** Runs a step on a value; undefined where it refused. */
 function attempt<T>(payload: Payload, step: (refuse: Refuse) => T): T | undefined {
+  const before = payload.issues.length;
+  const refuse: Refuse = (message, hint, path = [], code) => tell(payload, { path, message, hint, code });
+  const made = attemptAt(refuse, [], () => step(refuse));
+  return payload.issues.length > before ? undefined : made;
+}
+
+/** Runs a step, and refuses at `path` what it refuses by throwing. */
+export function attemptAt<T>(refuse: Refuse, path: Path, step: () => T): T | undefined {
   try {
-    return step((message, hint, path = [], code) => tell(payload, { path, message, hint, code }));
+    return step();
   } catch (error) {
     if (!(error instanceof SteelyardError)) throw error;
-    for (const each of error.faults) tell(payload, each);
+    for (const each of error.faults) refuse(each.message, each.hint, [...path, ...each.path], each.code);
     return undefined;
   }
 }
@@ -231,11 +286,11 @@ function tell(payload: Payload, { path, ...told }: Told): void {
   payload.issues.push({ path: [...path], told });
 }
 
-function refuseKind(payload: Payload, expected: string): void {
+function refuseKind(payload: Payload, expected: string, wanted: string = expected): void {
   const { value } = payload;
   const message = value === undefined ? "missing" : `expected ${expected}, got ${shown(value)}`;
   payload.value = undefined;
-  tell(payload, { path: [], message, hint: `give ${expected}` });
+  tell(payload, { path: [], message, hint: `give ${wanted}` });
 }
 
 function shown(value: unknown): string {

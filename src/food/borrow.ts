@@ -1,8 +1,10 @@
-import { collect, type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
-import { checkFields } from "../number/fields.ts";
+import { flag, text, word } from "../document/leaves.ts";
+import { readFar } from "../document/read.ts";
+import { fields, list, once, optional, type Schema } from "../document/schema.ts";
+import { collect, type Fault, fault, quote, throwIfAny } from "../number/error.ts";
 import { times, toText } from "../number/fraction.ts";
-import { didYouMean } from "../number/near.ts";
-import { type ComponentId, component, componentIds } from "./components.ts";
+import { componentId } from "./componentSchema.ts";
+import { type ComponentId, componentIds } from "./components.ts";
 import type { Figure, FoodInput } from "./food.ts";
 import { type BorrowBasis, type Loan, likeStates, loanOf } from "./lending.ts";
 import { checkFoodTable, type FoodTable } from "./table.ts";
@@ -21,7 +23,7 @@ export interface BorrowHow {
    */
   readonly basis?: BorrowBasis;
   /** Set to borrow between states all the same, raw into dry, say; cooking and drying are then yours to answer for. */
-  readonly acrossStates?: true;
+  readonly acrossStates?: boolean;
 }
 
 /**
@@ -58,19 +60,21 @@ export interface BorrowHow {
  */
 export function borrow(table: FoodTable, how: BorrowHow): FoodTable {
   checkFoodTable(table);
-  checkFields(how, FIELDS, "borrow-refused");
-  checkAcrossStates(how.acrossStates);
-  if (how.components !== undefined && !Array.isArray(how.components))
-    throw fault("borrow-refused", "components are not a list", "give a list, even for one", ["components"]);
-  const { into, from } = twoFoods(table, how);
   const faults: Fault[] = [];
+  const read = readFar(faults, borrowHow(), how, "borrow-refused") ?? {};
+  const { into, from } = twoFoods(table, read, faults);
+  if (!into || !from) {
+    throwIfAny(faults);
+    throw fault("borrow-refused", "two foods are needed", "name them in into and from");
+  }
   const figures: { [C in ComponentId]?: Figure } = {};
-  const asked: readonly ComponentId[] = how.components ?? componentIds;
+  const asked: readonly (ComponentId | undefined)[] = read.components ?? componentIds;
   asked.forEach((id, i) => {
-    const loan = collect(faults, ["components", i], () => loanOf(into, from, component(id).id, how.basis));
+    if (id === undefined) return;
+    const loan = collect(faults, ["components", i], () => loanOf(into, from, id, read.basis));
     if (!loan) return;
     if ("refused" in loan) {
-      if (how.components) faults.push(refusal(["components", i], id, loan.refused, from));
+      if (read.components) faults.push(refusal(["components", i], id, loan.refused, from));
       return;
     }
     figures[id] = borrowed(loan, from);
@@ -87,41 +91,34 @@ export function borrow(table: FoodTable, how: BorrowHow): FoodTable {
 
 function twoFoods(
   table: FoodTable,
-  { into, from, acrossStates, basis }: BorrowHow,
-): { into: FoodInput; from: FoodInput } {
-  const faults: Fault[] = [];
-  const a = collect(faults, ["into"], () => table.get(into));
-  const b = collect(faults, ["from"], () => table.get(from));
-  const refuse = (path: string, message: string, hint: string): void => {
-    faults.push({ code: "borrow-refused", path: [path], message, hint });
+  { into, from, acrossStates }: Partial<BorrowHow>,
+  faults: Fault[],
+): { readonly into: FoodInput | undefined; readonly from: FoodInput | undefined } {
+  const get = (path: "into" | "from", id: string | undefined): FoodInput | undefined =>
+    id === undefined ? undefined : collect(faults, [path], () => table.get(id));
+  const [a, b] = [get("into", into), get("from", from)];
+  const refuse = (message: string, hint: string): void => {
+    faults.push({ code: "borrow-refused", path: ["from"], message, hint });
   };
-  if (basis !== undefined && !bases.includes(basis))
-    refuse(
-      "basis",
-      `${quote(basis)} is no basis to borrow by`,
-      didYouMean(basis, bases, `use one of ${bases.join(", ")}`),
-    );
-  if (a && b && a.id === b.id)
-    refuse("from", "a food cannot borrow from itself", "lenders(table, id) finds others");
+  if (a && b && a.id === b.id) refuse("a food cannot borrow from itself", "lenders(table, id) finds others");
   else if (a && b && !acrossStates && !likeStates(a, b))
     refuse(
-      "from",
       `${quote(b.id)} is ${b.state ?? "of no stated state"}, ${quote(a.id)} ${a.state ?? "of none"}`,
       "borrow raw from raw and cooked from cooked, or say acrossStates: true",
     );
-  throwIfAny(faults);
-  if (a && b) return { into: a, from: b };
-  throw fault("borrow-refused", "two foods are needed", "name them in into and from");
+  return { into: a, from: b };
 }
 
-/** Any other word would open what is refused for good reason. Throws `borrow-refused`. */
-export function checkAcrossStates(given: unknown): void {
-  if (given === undefined || typeof given === "boolean") return;
-  const message = `acrossStates is ${typeof given === "string" ? quote(given) : kindOf(given)}`;
-  throw fault("borrow-refused", message, "write true, or leave it out", ["acrossStates"]);
-}
+const borrowHow: () => Schema<BorrowHow> = /* @__PURE__ */ once(() =>
+  fields<BorrowHow>({
+    into: text(200),
+    from: text(200),
+    components: optional(list(componentId())),
+    basis: optional(word(bases)),
+    acrossStates: optional(flag()),
+  }),
+);
 
-const FIELDS: readonly string[] = ["into", "from", "components", "basis", "acrossStates"];
 const bases: readonly BorrowBasis[] = ["dry-matter", "fat-free-dry-matter", "weight"];
 
 function refusal(path: (string | number)[], id: ComponentId, reason: string, from: FoodInput): Fault {

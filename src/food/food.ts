@@ -1,3 +1,4 @@
+import type { Json } from "../document/leaves.ts";
 import type { MeasureSetName } from "../measure/measures.ts";
 import type { Value } from "../number/fraction.ts";
 import type { Allergen } from "./allergens.ts";
@@ -110,4 +111,6 @@ export interface FoodInput {
   readonly price?: FoodPrice;
   /** Where it stands in the shop, for grouping a shopping list. */
   readonly aisle?: string;
+  /** An app's own data, carried along untouched. */
+  readonly meta?: Json;
 }

@@ -1,17 +1,10 @@
+import { isValue } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { asFar, attemptAt, once, type Refuse, type Schema } from "../document/schema.ts";
 import { type Amount, amount, gramsOf, millilitresOf } from "../measure/amount.ts";
-import { readDocument } from "../number/document.ts";
-import { collect, type Fault, fault, quote, SteelyardError, throwIfAny } from "../number/error.ts";
-import {
-  exact,
-  type Fraction,
-  fraction,
-  isNumeric,
-  isZero,
-  over,
-  times,
-  toText,
-  type Value,
-} from "../number/fraction.ts";
+import { fault, quote, SteelyardError } from "../number/error.ts";
+import { fraction } from "../number/exact.ts";
+import { exact, type Fraction, isZero, ONE, over, times, toText, type Value } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { type ComponentId, components, isComponentId } from "./components.ts";
 import { labelEu2012 } from "./data/labelEu2012.ts";
@@ -49,34 +42,51 @@ import { type Printed, readPrinted } from "./labelText.ts";
  * ```
  */
 export function foodFromLabel(label: LabelInput): FoodInput {
-  const { style, per, figures, source, ...about } = readDocument(labelSchema(), label, "label-malformed");
-  const faults: Fault[] = [];
-  const serving = collect(faults, ["per"], () => servingOf({ ...about, style, per, figures }));
-  const said = `label, ${style.toUpperCase()} style`;
-  const per100g: { [C in ComponentId]?: Figure } = {};
-  for (const [key, written] of Object.entries(figures)) {
-    collect(faults, ["figures", key], () => {
+  return read(labelledFood(), label, "label-malformed");
+}
+
+const labelledFood: () => Schema<FoodInput> = /* @__PURE__ */ once(() => asFar(labelSchema(), foodOf));
+
+/** The food, as far as its label could be read. */
+function foodOf({ style, per, figures, source, ...about }: Partial<LabelInput>, refuse: Refuse): FoodInput {
+  const made: { -readonly [C in ComponentId]?: Figure } = {};
+  let isSound = style !== undefined;
+  const tell: Refuse = (...fault) => {
+    isSound = false;
+    refuse(...fault);
+  };
+  const said = `label, ${style?.toUpperCase()} style`;
+  const serving =
+    style === undefined || per === undefined
+      ? undefined
+      : attemptAt(tell, ["per"], () => servingOf(per, style, about.density, about.measures));
+  for (const [key, written] of Object.entries(style ? (figures ?? {}) : {})) {
+    if (!style || written === undefined) continue;
+    attemptAt(tell, ["figures", key], () => {
       const row = rowOf(style, key);
-      if (Object.hasOwn(per100g, row.component))
+      if (Object.hasOwn(made, row.component))
         throw bad(`two figures for ${components[row.component].name}`, "keep one of them");
-      const made = figureOf(written as unknown, row, style, serving?.to100g ?? exact(1), said);
-      per100g[row.component] = made;
+      made[row.component] = figureOf(written, row, style, serving?.to100g ?? ONE, said);
     });
   }
-  throwIfAny(faults);
-  refuseImpossible(per100g, style);
+  if (isSound && style) attemptAt(tell, [], () => refuseImpossible(made, style));
   const measures = [...(about.measures ?? []), ...(serving?.measure ? [serving.measure] : [])];
   return {
-    ...about,
+    ...(about as Omit<FoodInput, "per100g" | "source">),
     state: about.state ?? "as sold",
     source: source ?? said,
     ...(measures.length > 0 && { measures }),
-    per100g,
+    per100g: made,
   };
 }
 
 /** What brings the printed figures to 100 g, and the measure that a serving makes. */
-function servingOf({ style, per, density, measures }: LabelInput): {
+function servingOf(
+  per: LabelInput["per"],
+  style: LabelInput["style"],
+  density: LabelInput["density"],
+  measures: LabelInput["measures"],
+): {
   readonly to100g: Fraction;
   readonly measure: NonNullable<FoodInput["measures"]>[number] | undefined;
 } {
@@ -126,14 +136,13 @@ function rowOf(style: LabelInput["style"], key: string): LabelRow {
 }
 
 function figureOf(
-  written: unknown,
+  written: Value,
   row: LabelRow,
   style: LabelInput["style"],
   to100g: Fraction,
   said: string,
 ): Figure {
-  if (typeof written !== "string" && typeof written !== "number" && !isNumeric(written))
-    throw bad(`${quote(written)} is not a figure`, 'write it as printed: "12 g"');
+  if (!isValue(written)) throw bad(`${quote(written)} is not a figure`, 'write it as printed: "12 g"');
   const printed = readPrinted(written, row.component);
   if (printed.kind === "trace") return "trace";
   const source = [`${said}: ${describe(written)}`, ...(row.note ? [row.note] : [])].join("; ");

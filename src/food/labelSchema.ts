@@ -1,20 +1,24 @@
-import * as z from "zod/mini";
-import { textSchema, valueSchema, wordSchema } from "../number/document.ts";
+import { text, value, word } from "../document/leaves.ts";
+import { isRecord } from "../document/safe.ts";
+import { byName, choice, fields, leaf, once, optional, type Schema } from "../document/schema.ts";
 import type { LabelInput } from "./labelDocument.ts";
 import { aboutFood } from "./schema.ts";
 
 /** The shape of a label document; what its figures say is read afterwards, one by one. */
-export function labelSchema(): z.ZodMiniType<LabelInput> {
-  const amount = z.union([
-    textSchema(100),
-    z.strictObject({ value: valueSchema({ above: 0 }), unit: textSchema(50) }),
-  ]);
-  const schema = z.strictObject({
+export const labelSchema: () => Schema<LabelInput> = /* @__PURE__ */ once(() => {
+  const written = text(100);
+  const data = fields<Exclude<LabelInput["per"], string>>({ value: value({ above: 0 }), unit: text(50) });
+  return fields<LabelInput>({
     ...aboutFood(),
-    style: wordSchema(["us", "eu"]),
-    per: amount,
-    figures: z.record(z.string(), z.unknown()),
-    source: z.optional(textSchema()),
+    style: word(["us", "eu"]),
+    per: choice<LabelInput["per"]>([written, data], (given) => (isRecord(given) ? data : written), "text"),
+    figures: byName(leaf("a figure", { type: ["number", "string"] }, isPresent, (given) => given)) as Schema<
+      LabelInput["figures"]
+    >,
+    source: optional(text()),
   });
-  return schema as unknown as z.ZodMiniType<LabelInput>;
+});
+
+function isPresent(given: unknown): given is unknown {
+  return given !== undefined;
 }

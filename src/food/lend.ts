@@ -1,8 +1,9 @@
-import { fault, quote, within } from "../number/error.ts";
-import { checkFields } from "../number/fields.ts";
+import { flag, size } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { fields, list, once, optional, type Schema } from "../document/schema.ts";
 import { absolute, compare, type Fraction, fraction, minus, over, sum, times } from "../number/fraction.ts";
-import { checkAcrossStates } from "./borrow.ts";
-import { type ComponentId, component, componentIds } from "./components.ts";
+import { componentId } from "./componentSchema.ts";
+import { type ComponentId, componentIds } from "./components.ts";
 import { readFigure } from "./composition.ts";
 import type { FoodInput, State } from "./food.ts";
 import { likeStates, loanOf, solids } from "./lending.ts";
@@ -13,7 +14,7 @@ export interface LendersHow {
   /** Only foods that can lend one of these. */
   readonly components?: readonly ComponentId[];
   /** Set to look among foods of other states too. */
-  readonly acrossStates?: true;
+  readonly acrossStates?: boolean;
   /** How many at most: 5 unless told. */
   readonly most?: number;
 }
@@ -45,7 +46,13 @@ const PROXIMATES: readonly ComponentId[] = [
   "starch",
 ];
 
-const FIELDS: readonly string[] = ["components", "acrossStates", "most"];
+const lendersHow: () => Schema<LendersHow> = /* @__PURE__ */ once(() =>
+  fields<LendersHow>({
+    components: optional(list(componentId())),
+    acrossStates: optional(flag()),
+    most: optional(size("how many foods: 5", 0)),
+  }),
+);
 
 /** With fewer in common, nearness is luck. */
 const LEAST_IN_COMMON = 3;
@@ -77,19 +84,16 @@ const LEAST_IN_COMMON = 3;
  */
 export function lenders(table: FoodTable, id: string, how: LendersHow = {}): readonly Lender[] {
   checkFoodTable(table);
-  checkFields(how, FIELDS, "borrow-refused");
-  checkAcrossStates(how.acrossStates);
-  const { components: asked = componentIds, most = 5 } = how;
-  if (!Array.isArray(asked))
-    throw fault("borrow-refused", "components are not a list", "give a list, even for one", ["components"]);
-  if (!(typeof most === "number" && most >= 0))
-    throw fault("borrow-refused", `most is ${quote(most)}`, "give a whole number of foods: 5", ["most"]);
+  const {
+    components: wanted = componentIds,
+    acrossStates,
+    most = 5,
+  } = read(lendersHow(), how, "borrow-refused");
   const into = table.get(id);
-  const wanted = asked.map((each, i) => within(["components", i], () => component(each).id));
   const near = table.ids
     .filter((each) => each !== id)
     .map((each) => table.get(each))
-    .filter((from) => how.acrossStates || likeStates(into, from))
+    .filter((from) => acrossStates || likeStates(into, from))
     .flatMap((from) => {
       const measure = distance(into, from);
       return measure

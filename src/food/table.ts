@@ -1,5 +1,7 @@
-import { readDocument } from "../number/document.ts";
-import { collect, type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
+import { read } from "../document/read.ts";
+import { trust } from "../document/safe.ts";
+import { asFar, list, once, type Schema } from "../document/schema.ts";
+import { fault, kindOf, quote } from "../number/error.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import { uncloned } from "../number/uncloned.ts";
@@ -134,27 +136,29 @@ export function checkFoodTable(given: unknown): void {
 
 /** @internal A table of foods already known to be sound, such as the starter foods. */
 export function trustedTable(foods: readonly FoodInput[], retention?: RetentionTable): FoodTable {
+  for (const input of foods) trust(input);
   return new FoodTable(new Map(foods.map((input) => [input.id, new Food(input)])), retention);
 }
 
 function readFoods(foods: readonly FoodInput[]): Map<string, Food> {
-  const faults: Fault[] = [];
-  const read = new Map<string, Food>();
-  if (!Array.isArray(foods))
-    throw fault("food-malformed", "expected a list of foods", "give an array, even for one food");
-  foods.forEach((input: unknown, i) => {
-    const food = collect(faults, [i], () => readDocument(foodSchema(), input, "food-malformed"));
-    if (!food) return;
-    if (read.has(food.id)) {
-      faults.push({
-        code: "food-duplicate",
-        path: [i, "id"],
-        message: `two foods are called ${quote(food.id)}`,
-        hint: "give each food an id of its own",
-      });
-    }
-    read.set(food.id, new Food(food));
-  });
-  throwIfAny(faults);
-  return read;
+  return new Map(read(foodsSchema(), foods, "food-malformed").map((food) => [food.id, new Food(food)]));
 }
+
+const foodsSchema: () => Schema<readonly FoodInput[]> = /* @__PURE__ */ once(() =>
+  asFar(list(foodSchema()), (foods, refuse) => {
+    const seen = new Set<string>();
+    foods.forEach((food, i) => {
+      const id = food?.id;
+      if (id === undefined) return;
+      if (seen.has(id))
+        refuse(
+          `two foods are called ${quote(id)}`,
+          "give each food an id of its own",
+          [i, "id"],
+          "food-duplicate",
+        );
+      seen.add(id);
+    });
+    return foods;
+  }),
+);

@@ -1,7 +1,7 @@
 import { collect, type Fault, fault, kindOf, quote, throwIfAny, within } from "../number/error.ts";
 import { exact, type Fraction, type Value } from "../number/fraction.ts";
 import { cleanText } from "./clean.ts";
-import { type Measures, readyMeasures } from "./measures.ts";
+import { readyMeasures } from "./measures.ts";
 import { type DecimalMark, readNumber } from "./number-text.ts";
 import { type OwnUnit, ownAt, ownUnit, type ReadContext, type ReadPart } from "./parse.ts";
 import { readUnit } from "./unit-text.ts";
@@ -36,7 +36,7 @@ function readPart(input: unknown, context: ReadContext): ReadPart {
   const faults: Fault[] = [];
   const figure = collect(faults, ["value"], () => readValue(value));
   const read = collect(faults, [], () => {
-    const set = measures === undefined ? context.set : readyMeasures(measures as Measures);
+    const set = measures === undefined ? context.set : within(["measures"], () => readyMeasures(measures));
     return within(["unit"], () => readGivenUnit(unit, kind, { ...context, set }));
   });
   throwIfAny(faults);

@@ -1,5 +1,7 @@
+import { anyText, word } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { fields, list, once, optional, type Schema, type Shape } from "../document/schema.ts";
 import { fault, quote } from "../number/error.ts";
-import { checkFields } from "../number/fields.ts";
 import {
   compare,
   equals,
@@ -11,9 +13,9 @@ import {
   type Value,
   ZERO,
 } from "../number/fraction.ts";
-import { checkWords } from "../table/readLanguage.ts";
+import { unitWords } from "../table/readLanguage.ts";
 import { readData } from "./amount-data.ts";
-import { type Measures, readyMeasures } from "./measures.ts";
+import { type Measures, measures, type ReadySet } from "./measures.ts";
 import type { DecimalMark } from "./number-text.ts";
 import { parseAmount, type ReadContext, type ReadPart } from "./parse.ts";
 import type { UnitKind } from "./units.ts";
@@ -86,15 +88,35 @@ export interface AmountHow {
  * amount("2 medium", { own: ["medium"] }).kind; // => own
  * ```
  */
-export function amount(input: AmountInput, how: AmountHow = {}): Amount {
-  checkFields(how, FIELDS, "format-malformed");
+export function amount(input: AmountInput, how: AmountHow = NONE): Amount {
+  return readAmount(input, how === NONE ? {} : readContext(read(amountHow(), how, "format-malformed")));
+}
+
+const NONE: AmountHow = {};
+
+/** @internal The fields of {@link AmountHow}, for options that have more. */
+export function amountShape(): Shape<ReadAmountHow> {
+  return {
+    measures: optional(measures()),
+    own: optional(list(anyText())),
+    decimal: optional(word(["point", "comma"])),
+    words: optional(unitWords()),
+  };
+}
+
+const amountHow: () => Schema<ReadAmountHow> = /* @__PURE__ */ once(() => fields(amountShape()));
+
+/** {@link AmountHow}, read. */
+export interface ReadAmountHow extends Omit<AmountHow, "measures"> {
+  readonly measures?: ReadySet;
+}
+
+/** @internal Reads an amount in a context that was read before. */
+export function readAmount(input: AmountInput, context: ReadContext): Amount {
   if (input instanceof Written) return input;
-  const context = readContext(how);
   if (typeof input === "string") return together(parseAmount(input, context).map(simple));
   return together(readData(input, context).map(simple));
 }
-
-const FIELDS: readonly string[] = ["measures", "own", "decimal", "words"];
 
 /** Grams in a mass, exactly; nothing where it is not a mass. */
 export function gramsOf(a: Amount): Fraction | undefined {
@@ -159,19 +181,8 @@ export function together(parts: readonly Amount[]): Amount {
 }
 
 /** @internal The context that units are read in. */
-export function readContext(how: AmountHow): ReadContext {
-  const { decimal, words, own } = how;
-  checkWords(words);
-  if (own !== undefined && !(Array.isArray(own) && own.every((name) => typeof name === "string"))) {
-    const hint = 'list the names of the food\'s own measures: ["medium", "can, drained"]';
-    throw fault("format-malformed", "own is no list of names", hint, ["own"]);
-  }
-  if (decimal !== undefined && decimal !== "point" && decimal !== "comma") {
-    throw fault("format-malformed", `${quote(decimal)} is not a decimal mark`, 'use "point" or "comma"', [
-      "decimal",
-    ]);
-  }
-  return { set: how.measures === undefined ? undefined : readyMeasures(how.measures), decimal, words, own };
+export function readContext({ measures: set, ...rest }: ReadAmountHow): ReadContext {
+  return { set, ...rest };
 }
 
 function inUnit(part: Amount, of: Amount): Fraction {

@@ -1,7 +1,9 @@
+import { number } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { fault, quote } from "../number/error.ts";
 import {
   compare,
-  exact,
   type Fraction,
   floor,
   fraction,
@@ -14,7 +16,17 @@ import {
   type Value,
   ZERO,
 } from "../number/fraction.ts";
-import { type Amount, type AmountHow, amount, readContext, simple, together } from "./amount.ts";
+import {
+  type Amount,
+  type AmountHow,
+  amountShape,
+  type ReadAmountHow,
+  readAmount,
+  readContext,
+  simple,
+  together,
+} from "./amount.ts";
+import { readyMeasures } from "./measures.ts";
 import { readUnit } from "./unit-text.ts";
 import type { Unit } from "./units.ts";
 
@@ -38,23 +50,30 @@ export interface BreakDownHow extends AmountHow {
  * ```
  */
 export function breakDown(a: Amount | string, units: readonly string[], how: BreakDownHow = {}): Amount {
-  const { step: every, ...reading } = how;
-  const whole = amount(a, reading);
+  const { step, ...rest } = read(breakDownHow(), how, "format-malformed");
+  const context = readContext(rest);
+  const whole = readAmount(a, context);
   const { size } = whole;
-  const measures = how.measures ?? whole.measures;
-  const context = readContext(measures === undefined ? reading : { ...reading, measures });
-  const falling = units.map((unit) => readUnit(unit, context)).sort((x, y) => compare(y.size, x.size));
+  const set = context.set ?? (whole.measures && readyMeasures(whole.measures));
+  const falling = units
+    .map((unit) => readUnit(unit, { ...context, set }))
+    .sort((x, y) => compare(y.size, x.size));
   const odd = falling.find((unit) => unit.kind !== whole.kind);
   if (odd || size === undefined) {
     const message = `${quote(whole.unit)} does not break down into ${quote(odd?.id ?? units[0])}`;
     throw fault("unit-kinds-differ", message, "give units of the same kind as the amount");
   }
-  const step = every === undefined ? undefined : exact(every);
   if (falling.length === 0)
     throw fault("format-malformed", "no units to break down into", 'give some: ["lb", "oz"]', ["units"]);
-  if (step && compare(step, ZERO) <= 0)
-    throw fault("format-malformed", `a step of ${quote(every)}`, 'give a step above 0: "1/4"', ["step"]);
   return asAmount(shareOut(times(whole.value, size), falling, step), falling);
+}
+
+const breakDownHow: () => Schema<ReadBreakDownHow> = /* @__PURE__ */ once(() =>
+  fields<ReadBreakDownHow>({ ...amountShape(), step: optional(number({ above: 0 })) }),
+);
+
+interface ReadBreakDownHow extends ReadAmountHow {
+  readonly step?: Fraction;
 }
 
 /** Figures for units from large to small, of a total in base units. */

@@ -1,7 +1,18 @@
-import { fault, kindOf, quote, within } from "../number/error.ts";
-import { checkFields } from "../number/fields.ts";
-import { compare, exact, type Fraction, over, times, type Value, ZERO } from "../number/fraction.ts";
-import { type Amount, type AmountHow, amount, readContext, simple } from "./amount.ts";
+import { number } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { coded, fields, once, optional, type Schema } from "../document/schema.ts";
+import { fault, kindOf, quote } from "../number/error.ts";
+import { type Fraction, over, times, type Value } from "../number/fraction.ts";
+import {
+  type Amount,
+  type AmountHow,
+  amountShape,
+  type ReadAmountHow,
+  readAmount,
+  readContext,
+  simple,
+} from "./amount.ts";
+import { readyMeasures } from "./measures.ts";
 import { readUnit } from "./unit-text.ts";
 import type { Unit } from "./units.ts";
 
@@ -25,20 +36,28 @@ export interface ConvertHow extends AmountHow {
  * ```
  */
 export function convert(a: Amount | string, unit: string, how: ConvertHow = {}): Amount {
-  checkFields(how, FIELDS, "format-malformed");
   if (typeof unit !== "string") {
     const message = `expected the name of a unit, got ${kindOf(unit)}`;
     throw fault("amount-unknown-unit", message, 'write it as text: "g"', ["unit"]);
   }
-  const { density, ...reading } = how;
-  const from = amount(a, reading);
-  const measures = how.measures ?? from.measures;
-  const { own: _, ...rest } = reading;
-  const to = readUnit(unit, readContext(measures === undefined ? rest : { ...rest, measures }));
+  const { density, own, ...rest } = read(convertHow(), how, "format-malformed");
+  const context = readContext(rest);
+  const from = readAmount(a, { ...context, own });
+  const set = context.set ?? (from.measures && readyMeasures(from.measures));
+  const to = readUnit(unit, { ...context, set });
   return simple({ value: over(inBase(from, to, density), to.size), unit: to });
 }
 
-const FIELDS: readonly string[] = ["measures", "own", "decimal", "words", "density"];
+const convertHow: () => Schema<ReadConvertHow> = /* @__PURE__ */ once(() =>
+  fields<ReadConvertHow>({
+    ...amountShape(),
+    density: optional(coded("density-needed", number({ above: 0 }))),
+  }),
+);
+
+interface ReadConvertHow extends ReadAmountHow {
+  readonly density?: Fraction;
+}
 
 const OF_ITS_OWN = {
   energy: "energy comes from what a food is made of, not from its amount alone",
@@ -46,7 +65,7 @@ const OF_ITS_OWN = {
 } as const;
 
 /** The amount in the base unit of the wanted kind. */
-function inBase(from: Amount, to: Unit, density: Value | undefined): Fraction {
+function inBase(from: Amount, to: Unit, gramsPerMl: Fraction | undefined): Fraction {
   if (from.kind === "own" || from.size === undefined) {
     const hint = "the food says what its own measures weigh; write a mass or a volume here";
     throw fault("unit-kinds-differ", `${quote(from.unit)} is a food's own measure`, hint);
@@ -56,19 +75,9 @@ function inBase(from: Amount, to: Unit, density: Value | undefined): Fraction {
   const apart = [from.kind, to.kind].find((kind) => kind === "energy" || kind === "length");
   if (apart)
     throw fault("unit-kinds-differ", `${from.kind} does not convert to ${to.kind}`, OF_ITS_OWN[apart]);
-  const gramsPerMl = readDensity(density, from, to);
-  return from.kind === "mass" ? over(base, gramsPerMl) : times(base, gramsPerMl);
-}
-
-function readDensity(density: Value | undefined, from: Amount, to: Unit): Fraction {
-  if (density === undefined) {
+  if (gramsPerMl === undefined) {
     const message = `from ${quote(from.unit)} to ${quote(to.id)} takes a density`;
     throw fault("density-needed", message, "give it in grams per millilitre: { density: 1.03 }");
   }
-  const read = within(["density"], () => exact(density));
-  if (compare(read, ZERO) <= 0)
-    throw fault("density-needed", `a density of ${quote(density)}`, "give grams per millilitre above 0", [
-      "density",
-    ]);
-  return read;
+  return from.kind === "mass" ? over(base, gramsPerMl) : times(base, gramsPerMl);
 }

@@ -1,5 +1,6 @@
-import { collect, type Fault, fault, throwIfAny } from "../number/error.ts";
-import { compare, type Fraction, times } from "../number/fraction.ts";
+import { isRecord } from "../document/safe.ts";
+import { collect, type Fault, fault, kindOf, throwIfAny } from "../number/error.ts";
+import { compare, type Fraction, times, type Value } from "../number/fraction.ts";
 import { amount } from "./amount.ts";
 import { readValue } from "./amount-data.ts";
 import { cleanText } from "./clean.ts";
@@ -13,15 +14,15 @@ import { spelled } from "./unit-text.ts";
  *
  * Throws `amount-…` and `number-…` codes.
  */
-export function checkFoodless(written: unknown): void {
+export function checkFoodless(written: unknown): string | { readonly value: Value; readonly unit: string } {
   if (typeof written === "string") {
     checkText(written);
-    return;
+    return written;
   }
-  if (typeof written !== "object" || written === null || Array.isArray(written)) {
+  if (!isRecord(written)) {
     throw fault(
       "amount-malformed",
-      "not an amount",
+      `${kindOf(written)} is not an amount`,
       'write text such as "1 1/2 tbsp", or { value: 100, unit: "g" }',
     );
   }
@@ -32,7 +33,16 @@ export function checkFoodless(written: unknown): void {
     if (typeof unit === "string" && unit.trim() !== "") return;
     throw fault("amount-no-unit", "the amount has no unit", 'give one: { value: 100, unit: "g" }');
   });
+  const strange = Object.keys(written).find((field) => field !== "value" && field !== "unit");
+  if (strange !== undefined)
+    faults.push({
+      code: "amount-malformed",
+      path: [strange],
+      message: "an amount with other fields",
+      hint: "write { value, unit } and nothing else",
+    });
   throwIfAny(faults);
+  return { value, unit } as { readonly value: Value; readonly unit: string };
 }
 
 /** A range after a unit that every food has: "2 g to 3 g", "5g-10g". */

@@ -1,5 +1,7 @@
+import { count, word } from "../document/leaves.ts";
+import { read as readBySchema } from "../document/read.ts";
+import { fields, list, once, optional, type Schema } from "../document/schema.ts";
 import { fault, kindOf, quote } from "../number/error.ts";
-import { checkFields } from "../number/fields.ts";
 import {
   absolute,
   compare,
@@ -18,11 +20,11 @@ import {
   times,
   toStep,
 } from "../number/fraction.ts";
-import { checkWords } from "../table/readLanguage.ts";
+import { unitWords } from "../table/readLanguage.ts";
 import type { Amount } from "./amount.ts";
 import { LONGEST_AMOUNT, trimZeros } from "./clean.ts";
 import { householdUnits } from "./measure-set.ts";
-import { type Measures, readyMeasures } from "./measures.ts";
+import { type Measures, measures, type ReadySet, readyMeasures } from "./measures.ts";
 import type { DecimalMark } from "./number-text.ts";
 import { englishWords, type UnitWords } from "./words.ts";
 
@@ -65,9 +67,15 @@ function takesFractions(a: Amount): boolean {
  * formatAmount(amount("100/3 g"), { significant: 3 }); // => 33.3 g
  * ```
  */
-export function formatAmount(a: Amount, how: FormatHow = {}): string {
+export function formatAmount(a: Amount, how: FormatHow = NONE): string {
   checkAmount(a);
-  checkHow(how);
+  const read = how === NONE ? {} : readBySchema(formatHow(), how, "format-malformed");
+  return written(a, read);
+}
+
+const NONE: FormatHow = {};
+
+function written(a: Amount, how: ReadFormatHow): string {
   const words = how.words ?? englishWords;
   if (!a.parts) return one(a, how, words);
   const joins = words.joins ?? { mass: " ", other: ADDED };
@@ -86,7 +94,7 @@ export function formatAmount(a: Amount, how: FormatHow = {}): string {
 
 const ADDED = " + ";
 
-function one(a: Amount, how: FormatHow, words: UnitWords): string {
+function one(a: Amount, how: ReadFormatHow, words: UnitWords): string {
   const { text, shown } = figureText(a.value, takesFractions(a), how);
   const marked = how.decimal === "comma" ? text.replace(".", ",") : text;
   const whose = whoseUnit(a, how.measures, words);
@@ -97,7 +105,7 @@ function one(a: Amount, how: FormatHow, words: UnitWords): string {
 function figureText(
   figure: Fraction,
   asFraction: boolean,
-  how: FormatHow,
+  how: ReadFormatHow,
 ): { text: string; shown: Fraction } {
   if (asFraction && how.denominators) {
     const shown = nearestFraction(figure, how.denominators);
@@ -158,10 +166,10 @@ function ownText(name: string, category: string, words: UnitWords): string {
 }
 
 /** Whose measure it is, where the reader would take another. */
-function whoseUnit(a: Amount, reader: Measures | undefined, words: UnitWords): string {
+function whoseUnit(a: Amount, reader: ReadySet | undefined, words: UnitWords): string {
   if (a.measures === undefined) return "";
   const whose = readyMeasures(a.measures);
-  if (reader !== undefined && sameSet(whose.measures, readyMeasures(reader).measures)) return "";
+  if (reader !== undefined && sameSet(whose.measures, reader.measures)) return "";
   const word = words.sets && Object.hasOwn(words.sets, whose.name) ? words.sets[whose.name] : undefined;
   return word ?? whose.name;
 }
@@ -188,34 +196,23 @@ function checkAmount(a: unknown): void {
   throw fault("amount-malformed", `${what} is not an amount`, 'read it first: amount("100 g")');
 }
 
-const FIELDS: readonly string[] = ["measures", "decimal", "words", "significant", "places", "denominators"];
+const formatHow: () => Schema<ReadFormatHow> = /* @__PURE__ */ once(() =>
+  fields<ReadFormatHow>(
+    {
+      measures: optional(measures()),
+      decimal: optional(word(["point", "comma"])),
+      words: optional(unitWords()),
+      significant: optional(count(1, 34)),
+      places: optional(count(0, 34)),
+      denominators: optional(list(count(2, 1000), { least: 1, most: 100 })),
+    },
+    ({ significant, places }, _, refuse) => {
+      if (significant !== undefined && places !== undefined)
+        refuse("both significant and places", "give significant or places, not both", ["places"]);
+    },
+  ),
+);
 
-function checkHow(how: FormatHow): void {
-  checkFields(how, FIELDS, "format-malformed");
-  checkWords(how.words);
-  if (how.measures !== undefined) readyMeasures(how.measures);
-  const { significant, places, denominators, decimal } = how;
-  const malformed = (field: string, hint: string): never => {
-    throw fault("format-malformed", `${field} of ${quote(how[field as keyof FormatHow])}`, hint, [field]);
-  };
-  if (significant !== undefined && places !== undefined)
-    malformed("places", "give significant or places, not both");
-  if (significant !== undefined && !isWhole(significant, 1, 34))
-    malformed("significant", "give a whole number from 1 to 34");
-  if (places !== undefined && !isWhole(places, 0, 34))
-    malformed("places", "give a whole number from 0 to 34");
-  if (decimal !== undefined && decimal !== "point" && decimal !== "comma")
-    malformed("decimal", 'use "point" or "comma"');
-  if (denominators === undefined) return;
-  if (
-    !Array.isArray(denominators) ||
-    denominators.length === 0 ||
-    denominators.length > 100 ||
-    !denominators.every((d) => isWhole(d, 2, 1000))
-  )
-    malformed("denominators", "give whole numbers from 2 to 1000: [2, 3, 4]");
-}
-
-function isWhole(n: number, least: number, most: number): boolean {
-  return Number.isInteger(n) && n >= least && n <= most;
+interface ReadFormatHow extends Omit<FormatHow, "measures"> {
+  readonly measures?: ReadySet;
 }

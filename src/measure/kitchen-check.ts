@@ -1,10 +1,23 @@
-import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../number/error.ts";
-import { fieldsGiven } from "../number/fields.ts";
+import { figure, type Json, meta, text, word } from "../document/leaves.ts";
+import {
+  andThen,
+  attemptAt,
+  byName,
+  fields,
+  list,
+  once,
+  optional,
+  type Refuse,
+  type Schema,
+} from "../document/schema.ts";
+import { type Path, quote } from "../number/error.ts";
 import { compare, exact, type Fraction, isZero, ONE, toText, type Value, ZERO } from "../number/fraction.ts";
+import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
-import { type Amount, amount } from "./amount.ts";
-import type { HouseholdUnit } from "./measure-set.ts";
-import { type Measures, type ReadySet, readyMeasures } from "./measures.ts";
+
+import { type Amount, readAmount } from "./amount.ts";
+import type { HouseholdUnit, Measures } from "./measure-set.ts";
+import { measures, type ReadySet } from "./measures.ts";
 
 /** What can be measured where the food is made. */
 export interface Kitchen {
@@ -19,6 +32,8 @@ export interface Kitchen {
   readonly jug?: { readonly step: string; readonly least: string };
   /** Whether pieces (eggs, onions, slices) may be halved. */
   readonly pieces: "whole" | "half";
+  /** An app's own data, carried along untouched. */
+  readonly meta?: Json;
 }
 
 /** A spoon or cup of the drawer. */
@@ -39,141 +54,86 @@ export interface ReadyKitchen {
   readonly jug: { readonly step: Amount; readonly least: Amount } | undefined;
 }
 
-const fields: readonly string[] = ["name", "measures", "drawer", "scale", "jug", "pieces"];
+/** A kitchen as far as its fields say what they are; what they come to hangs together by the measures. */
+interface KitchenParts extends Omit<Kitchen, "measures" | "drawer"> {
+  readonly measures: ReadySet;
+  readonly drawer: { readonly [unit: string]: readonly Fraction[] };
+}
 
-/** Checks a kitchen and reads everything in it, listing every fault. */
-export function readKitchen(input: object): ReadyKitchen {
-  const faults: Fault[] = [];
-  const { name, measures, drawer, scale, jug, pieces } = input as { readonly [F in keyof Kitchen]?: unknown };
-  const malformed: Report = (path, message, hint) => {
-    faults.push({ code: "kitchen-malformed", path, message, hint });
-  };
-  for (const field of Object.keys(input).slice(0, 100)) {
-    if (!fields.includes(field))
-      malformed(
-        [field],
-        `${quote(field)} is not part of a kitchen`,
-        didYouMean(field, fields, `use ${fields.join(", ")}`),
-      );
-  }
-  if (typeof name !== "string" || name.trim() === "" || name.length > 200)
-    malformed(["name"], `${quote(name)} cannot name a kitchen`, "give it a name");
-  if (pieces !== "whole" && pieces !== "half")
-    malformed(["pieces"], `pieces are ${quote(pieces)}`, 'say "whole" or "half"');
-  if (measures === undefined)
-    malformed(["measures"], "no measures", 'say whose spoons and cups it has: "metric", "us", …');
-  const set =
-    measures === undefined ? undefined : collect(faults, [], () => readyMeasures(measures as Measures));
-  const spoons = set ? readDrawer(drawer, set, faults, malformed) : [];
-  const step = readStep(scale, "mass", ["scale"], set, faults, malformed);
-  const jugStep = readJug(jug, set, faults, malformed);
-  throwIfAny(faults);
-  if (!set)
-    throw fault("kitchen-malformed", "a kitchen without measures", "say whose spoons and cups it has");
-  const checked: Kitchen = Object.freeze({
-    name: String(name),
-    measures: set.measures,
-    drawer: Object.freeze(
-      Object.fromEntries(spoons.map((s) => [s.unit, Object.freeze(s.parts.map(({ n, d }) => `${n}/${d}`))])),
+/** @internal The schema of a kitchen of one's own. */
+export const kitchenSchema: () => Schema<ReadyKitchen> = /* @__PURE__ */ once(() =>
+  andThen(
+    fields<KitchenParts>(
+      {
+        name: text(200),
+        measures: measures(),
+        drawer: byName(list(part(), { most: 12 })),
+        scale: optional(text()),
+        jug: optional(fields<NonNullable<Kitchen["jug"]>>({ step: text(), least: text() })),
+        pieces: word(["whole", "half"]),
+        meta: optional(meta()),
+      },
+      (_, read, refuse) => void measuring(read, refuse),
     ),
-    ...(step ? { scale: String(scale) } : {}),
-    ...(jugStep ? { jug: Object.freeze(markTexts(jug)) } : {}),
-    pieces: pieces === "half" ? "half" : "whole",
-  });
-  return { kitchen: checked, set, drawer: spoons, scale: step, jug: jugStep };
-}
+    readyKitchenOf,
+  ),
+);
 
-/** More parts of one spoon or cup than any drawer has. */
-const MOST_PARTS = 12;
-
-type Report = (path: Path, message: string, hint: string) => void;
-
-function readDrawer(
-  drawer: unknown,
-  set: ReadySet,
-  faults: Fault[],
-  malformed: Report,
-): readonly DrawerMeasure[] {
-  if (typeof drawer !== "object" || drawer === null || Array.isArray(drawer)) {
-    malformed(
-      ["drawer"],
-      "no drawer",
-      'list its spoons and cups: { tsp: ["1/4", "1/2"], tbsp: [] }, or {} for none',
-    );
-    return [];
-  }
-  const spoons: DrawerMeasure[] = [];
-  for (const [id, parts] of Object.entries(drawer).slice(0, 100)) {
-    const unit = [...set.units.values()].find((each) => each.id === id);
-    if (!unit) {
-      const has = [...set.units.keys()];
-      malformed(
-        ["drawer", id],
-        `the ${set.name} measures have no ${quote(id)}`,
-        didYouMean(id, has, `use ${has.join(", ")}`),
+function part(): Schema<Fraction> {
+  return figure(
+    (given) => exact(given),
+    {},
+    (_, read, refuse) => {
+      if (compare(read, ZERO) > 0 && compare(read, ONE) < 0 && read.d <= 100n) return read;
+      refuse(
+        `a part of ${quote(toText(read))}`,
+        "give parts above 0 and below 1, with a denominator of at most 100",
       );
-      continue;
-    }
-    if (!Array.isArray(parts) || parts.length > MOST_PARTS) {
-      malformed(
-        ["drawer", id],
-        `not a list of at most ${MOST_PARTS} parts`,
-        'list the parts that can be measured: ["1/4", "1/2"], or [] for whole ones alone',
-      );
-      continue;
-    }
-    const read = parts.flatMap((part: unknown, i) => {
-      const figure = collect(faults, ["drawer", id, i], () => exact(part as Value));
-      if (figure && (compare(figure, ZERO) <= 0 || compare(figure, ONE) >= 0 || figure.d > 100n)) {
-        const hint = "give parts above 0 and below 1, with a denominator of at most 100";
-        malformed(["drawer", id, i], `a part of ${quote(toText(figure))}`, hint);
-      }
-      return figure ? [figure] : [];
-    });
-    spoons.push({ unit: id as HouseholdUnit, ml: unit.size, parts: read.sort(compare) });
-  }
-  return spoons.sort((a, b) => compare(b.ml, a.ml));
-}
-
-function markTexts(jug: unknown): NonNullable<Kitchen["jug"]> {
-  const { step, least } = jug as { readonly step: unknown; readonly least: unknown };
-  return { step: String(step), least: String(least) };
-}
-
-function readJug(
-  jug: unknown,
-  set: ReadySet | undefined,
-  faults: Fault[],
-  malformed: Report,
-): ReadyKitchen["jug"] {
-  if (jug === undefined) return undefined;
-  if (typeof jug !== "object" || jug === null) {
-    malformed(["jug"], `${quote(jug)} is not a jug`, 'give its marks: { step: "10 ml", least: "50 ml" }');
-    return undefined;
-  }
-  const { step, least } = fieldsGiven(jug, ["step", "least"], "kitchen-malformed", faults, ["jug"]);
-  const marks = readStep(step ?? "", "volume", ["jug", "step"], set, faults, malformed);
-  const lowest = readStep(least ?? "", "volume", ["jug", "least"], set, faults, malformed);
-  return marks && lowest ? { step: marks, least: lowest } : undefined;
-}
-
-function readStep(
-  written: unknown,
-  kind: "mass" | "volume",
-  path: readonly string[],
-  set: ReadySet | undefined,
-  faults: Fault[],
-  malformed: Report,
-): Amount | undefined {
-  if (written === undefined) return undefined;
-  const text = typeof written === "string" ? written : "";
-  const read = collect(faults, path, () => amount(text, set ? { measures: set.measures } : {}));
-  if (!read) return undefined;
-  if (read.kind === kind && !isZero(read.value) && read.parts === undefined) return read;
-  malformed(
-    path,
-    `${quote(written)} is not a step`,
-    `give one ${kind} above 0: ${kind === "mass" ? '"1 g"' : '"10 ml"'}`,
+      return read;
+    },
   );
-  return undefined;
+}
+
+function readyKitchenOf({ measures: set, ...read }: KitchenParts, refuse: Refuse): ReadyKitchen {
+  const { drawer, scale, jug } = measuring({ measures: set, ...read }, refuse);
+  const kitchen: Kitchen = freezeAll({
+    ...read,
+    measures: set.measures,
+    drawer: Object.fromEntries(drawer.map(({ unit, parts }) => [unit, parts.map(({ n, d }) => `${n}/${d}`)])),
+  });
+  return { kitchen, set, drawer, scale, jug };
+}
+
+/** What there is to measure with. */
+function measuring(
+  { measures: set, drawer, scale, jug }: Partial<KitchenParts>,
+  refuse: Refuse,
+): Pick<ReadyKitchen, "drawer" | "scale" | "jug"> {
+  const step = (written: string, kind: "mass" | "volume", path: Path): Amount | undefined => {
+    const read = attemptAt(refuse, path, () => readAmount(written, { set }));
+    if (!read || (read.kind === kind && !isZero(read.value) && read.parts === undefined)) return read;
+    const hint = `give one ${kind} above 0: ${kind === "mass" ? '"1 g"' : '"10 ml"'}`;
+    refuse(`${quote(written)} is not a step`, hint, path);
+    return undefined;
+  };
+  const marks = jug?.step === undefined ? undefined : step(jug.step, "volume", ["jug", "step"]);
+  const lowest = jug?.least === undefined ? undefined : step(jug.least, "volume", ["jug", "least"]);
+  return {
+    drawer: set && drawer ? spoonsOf(set, drawer, refuse) : [],
+    scale: scale === undefined ? undefined : step(scale, "mass", ["scale"]),
+    jug: marks && lowest && { step: marks, least: lowest },
+  };
+}
+
+function spoonsOf(set: ReadySet, drawer: KitchenParts["drawer"], refuse: Refuse): DrawerMeasure[] {
+  const has = [...set.units.keys()];
+  const spoons = Object.entries(drawer).flatMap(([id, parts]): DrawerMeasure[] => {
+    const unit = has.find((each) => each === id);
+    const size = unit && set.units.get(unit)?.size;
+    if (unit && size) return [{ unit, ml: size, parts: [...(parts ?? [])].sort(compare) }];
+    const hint = didYouMean(id, has, `use ${has.join(", ")}`);
+    refuse(`the ${set.name} measures have no ${quote(id)}`, hint, ["drawer", id]);
+    return [];
+  });
+  return spoons.sort((a, b) => compare(b.ml, a.ml));
 }

@@ -1,8 +1,9 @@
+import { read } from "../document/read.ts";
 import { fault, quote } from "../number/error.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import { australianKitchen, imperialKitchen, metricKitchen, usKitchen } from "./data/kitchens.ts";
-import { type Kitchen, type ReadyKitchen, readKitchen } from "./kitchen-check.ts";
+import { type Kitchen, kitchenSchema, type ReadyKitchen } from "./kitchen-check.ts";
 
 export type { Kitchen } from "./kitchen-check.ts";
 
@@ -41,13 +42,9 @@ const known: WeakMap<Kitchen, ReadyKitchen> = /* @__PURE__ */ new WeakMap();
 /** @internal Reads a kitchen once; one that `kitchen` returned, or a named one, is not read again. */
 export function readyKitchen(input: unknown): ReadyKitchen {
   const given = typeof input === "string" ? namedKitchen(input) : input;
-  if (typeof given !== "object" || given === null || Array.isArray(given)) {
-    const hint = `use kitchens.${Object.keys(kitchens).join(", kitchens.")}, or describe your own`;
-    throw fault("kitchen-malformed", `${quote(given)} is not a kitchen`, hint);
-  }
   const before = known.get(given as Kitchen);
   if (before) return before;
-  const made = readKitchen(given);
+  const made = read(kitchenSchema(), given, "kitchen-malformed");
   known.set(made.kitchen, made);
   const named = Object.values(kitchens).find((each) => each === given);
   if (named) known.set(named, made);

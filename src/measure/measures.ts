@@ -1,6 +1,18 @@
-import { collect, type Fault, fault, quote, throwIfAny, within } from "../number/error.ts";
-import { fieldsGiven } from "../number/fields.ts";
-import { exact, type Fraction, toText, type Value } from "../number/fraction.ts";
+import { figure, text, word } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import {
+  andThen,
+  byName,
+  choice,
+  fields,
+  once,
+  optional,
+  type Refuse,
+  readAs,
+  type Schema,
+} from "../document/schema.ts";
+import { fault, kindOf, quote } from "../number/error.ts";
+import { exact, toText } from "../number/fraction.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import { australian } from "./data/australian.ts";
@@ -50,73 +62,61 @@ export const measureSetNames: readonly MeasureSetName[] = [
  * ```
  */
 export function measureSet(input: unknown): MeasureSet {
-  const faults: Fault[] = [];
-  const given = typeof input === "object" && input !== null ? input : {};
-  const { name, ml, source } = fieldsGiven(given, ["name", "ml", "source"], "measures-malformed", faults);
-  if (typeof name !== "string" || !/^\p{L}[\p{L}\p{N} '’-]{0,39}$/u.test(name)) {
-    const hint = 'give it a name of up to 40 letters and digits, such as "grandmother"';
-    faults.push({
-      code: "measures-malformed",
-      path: ["name"],
-      message: `${quote(name)} cannot name a set`,
-      hint,
-    });
-  } else if (
-    Object.values(setSpellings)
-      .flat()
-      .some((taken) => taken === plainWord(name))
-  ) {
-    const hint = "choose another name, or use that set by its name";
-    faults.push({
-      code: "measures-malformed",
-      path: ["name"],
-      message: `${quote(name)} is already a set`,
-      hint,
-    });
-  }
-  const sizes = readSizes(ml, faults);
-  throwIfAny(faults);
-  const cited = typeof source === "string" ? { source } : {};
-  const made: MeasureSet = Object.freeze({ name: String(name), ml: Object.freeze(sizes), ...cited });
+  return freezeSet(read(measureSetSchema(), input, "measures-malformed"));
+}
+
+/** @internal The schema of a set of one's own. */
+export const measureSetSchema: () => Schema<MeasureSet> = /* @__PURE__ */ once(() =>
+  fields<MeasureSet>({
+    name: text(40, (name, refuse) => {
+      if (!/^\p{L}[\p{L}\p{N} '’-]*$/u.test(name)) {
+        const hint = 'give it a name of up to 40 letters and digits, such as "grandmother"';
+        refuse(`${quote(name)} cannot name a set`, hint);
+      } else if (
+        Object.values(setSpellings).some((all) => (all as readonly string[]).includes(plainWord(name)))
+      )
+        refuse(`${quote(name)} is already a set`, "choose another name, or use that set by its name");
+    }),
+    ml: andThen(byName(spoonSize(), unitOfSet, householdUnits), (sizes, refuse) => {
+      if (Object.keys(sizes).length === 0)
+        refuse("a set needs sizes", "give millilitres for at least one unit: { ml: { cup: 200 } }");
+      return sizes;
+    }),
+    source: optional(text()),
+  }),
+);
+
+function unitOfSet(id: string, refuse: Refuse): void {
+  if (householdUnits.some((unit) => unit === id)) return;
+  const hint = didYouMean(id, householdUnits, `use ${householdUnits.join(", ")}`);
+  refuse(`${quote(id)} is not a unit of a set`, hint);
+}
+
+/** From a drop's fraction to a vat, in figures of a length that keeps sums of spoons quick. */
+function spoonSize(): Schema<string> {
+  return figure(
+    (size) => exact(size),
+    {},
+    (_, size, refuse) => {
+      const isSpoonSized = size.n * 100n >= size.d && size.n <= 100_000n * size.d && size.d <= 10n ** 15n;
+      if (!isSpoonSized)
+        refuse(
+          `one of ${quote(toText(size))} ml`,
+          "give millilitres from 0.01 to 100000, with at most 15 decimals",
+        );
+      return toText(size);
+    },
+  );
+}
+
+function freezeSet(set: MeasureSet): MeasureSet {
+  const made = freezeAll(set);
   checked.add(made);
   return made;
 }
 
 /** Sets that `measureSet` made: frozen, so they need no second check. */
 const checked: WeakSet<MeasureSet> = /* @__PURE__ */ new WeakSet();
-
-function readSizes(ml: unknown, faults: Fault[]): { [U in HouseholdUnit]?: string } {
-  const sizes: { [U in HouseholdUnit]?: string } = {};
-  const malformed = (path: readonly string[], message: string, hint: string): void => {
-    faults.push({ code: "measures-malformed", path: ["ml", ...path], message, hint });
-  };
-  if (typeof ml !== "object" || ml === null || Object.keys(ml).length === 0) {
-    malformed([], "a set needs sizes", "give millilitres for at least one unit: { ml: { cup: 200 } }");
-    return sizes;
-  }
-  for (const [id, size] of Object.entries(ml).slice(0, 100)) {
-    const unit = householdUnits.find((known) => known === id);
-    if (unit === undefined) {
-      malformed(
-        [id],
-        `${quote(id)} is not a unit of a set`,
-        didYouMean(id, householdUnits, `use ${householdUnits.join(", ")}`),
-      );
-      continue;
-    }
-    const read = collect(faults, ["ml", id], () => exact(size as Value));
-    if (read && !isSpoonSized(read)) {
-      const hint = "give millilitres from 0.01 to 100000, with at most 15 decimals";
-      malformed([id], `a ${id} of ${quote(toText(read))} ml`, hint);
-    } else if (read) sizes[unit] = toText(read);
-  }
-  return sizes;
-}
-
-/** From a drop's fraction to a vat, in figures of a length that keeps sums of spoons quick. */
-function isSpoonSized(ml: Fraction): boolean {
-  return ml.n * 100n >= ml.d && ml.n <= 100_000n * ml.d && ml.d <= 10n ** 15n;
-}
 
 /** A set with its units made, ready to read amounts by. */
 export interface ReadySet {
@@ -128,12 +128,25 @@ export interface ReadySet {
 let named: Map<string, ReadySet> | undefined;
 const own: WeakMap<MeasureSet, ReadySet> = /* @__PURE__ */ new WeakMap();
 
+/** @internal A set by name or of one's own, read. */
+export const measures: () => Schema<ReadySet> = /* @__PURE__ */ once(() =>
+  readAs(
+    choice<unknown>([word(measureSetNames), measureSetSchema()], () => undefined, ""),
+    "the name of a set of measures, or a set of your own",
+    readyMeasures,
+  ),
+);
+
 /** Throws `measures-unknown`, `measures-malformed`. */
-export function readyMeasures(measures: Measures): ReadySet {
-  if (typeof measures === "string") return readyNamed(measures);
-  const name = measureSetNames.find((n) => measureSets[n] === measures);
+export function readyMeasures(given: unknown): ReadySet {
+  if (typeof given === "string") return readyNamed(given);
+  if (typeof given !== "object" || given === null || Array.isArray(given)) {
+    const hint = `use ${measureSetNames.join(", ")}, or give a set of your own`;
+    throw fault("measures-malformed", `${kindOf(given)} is no set of measures`, hint);
+  }
+  const name = measureSetNames.find((n) => measureSets[n] === given);
   if (name) return readyNamed(name);
-  const set = checked.has(measures) ? measures : within(["measures"], () => measureSet(measures));
+  const set = checked.has(given as MeasureSet) ? (given as MeasureSet) : measureSet(given);
   const known = own.get(set);
   if (known) return known;
   const made = ready(set, set);
@@ -146,18 +159,19 @@ function readyNamed(name: string): ReadySet {
   const known = named.get(name);
   if (known) return known;
   const found = measureSetNames.find((n) => n === name);
-  if (found === undefined) {
-    const otherwise = `use ${measureSetNames.join(", ")}, or give a set of your own`;
-    throw fault(
-      "measures-unknown",
-      `no measures are called ${quote(name)}`,
-      didYouMean(name, measureSetNames, otherwise),
-      ["measures"],
-    );
-  }
+  if (found === undefined)
+    throw fault("measures-unknown", `no measures are called ${quote(name)}`, meant(name));
   const made = ready(measureSets[found], found);
   named.set(found, made);
   return made;
+}
+
+/** The set that a name is another word for, or is like. */
+function meant(name: string): string {
+  const plain = plainWord(name);
+  const other = measureSetNames.find((set) => (setSpellings[set] as readonly string[]).includes(plain));
+  const otherwise = `use ${measureSetNames.join(", ")}, or give a set of your own`;
+  return didYouMean(other ?? name, measureSetNames, otherwise);
 }
 
 function ready(set: MeasureSet, measures: Measures): ReadySet {

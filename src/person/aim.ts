@@ -36,6 +36,10 @@ export interface Band {
 
 export type MacroName = "protein" | "fat" | "carbohydrate";
 
+/** How fast, and how much of a macronutrient, as they are read: by what, and the figure. */
+export type ReadRate = readonly ["percent" | "kcal" | "perWeek", Fraction];
+export type ReadMacro = readonly ["perKg" | "perKgLean" | "share", Band];
+
 /** An aim once read. */
 export interface AimFacts {
   readonly direction: "hold" | "lose" | "gain";

@@ -1,3 +1,4 @@
+import type { Json } from "../document/leaves.ts";
 import type { Allergen } from "../food/allergens.ts";
 import type { Fraction, Value } from "../number/fraction.ts";
 
@@ -51,6 +52,8 @@ export interface Person {
   readonly supervised?: { readonly by: string };
   /** Their name or number, for reports. */
   readonly id?: string;
+  /** An app's own data, carried along untouched. */
+  readonly meta?: Json;
 }
 
 /** A person once read: every figure exact, sizes in kilograms and metres. */

@@ -1,15 +1,16 @@
-import * as z from "zod/mini";
+import { flag, type Json, meta, number, readBy, text, word } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { asFar, fields, leaf, list, once, optional, type Refuse, type Schema } from "../document/schema.ts";
 import { type Allergen, allergens } from "../food/allergens.ts";
 import { readShare } from "../measure/share.ts";
-import { push, readDocument, textSchema, valueSchema, wordSchema } from "../number/document.ts";
-import { type Fault, fault, SteelyardError, throwIfAny } from "../number/error.ts";
+import { fault } from "../number/error.ts";
 import { compare, exact, type Fraction, minus, ONE, times, type Value } from "../number/fraction.ts";
 import type { ActivityClass, Condition, Facts, Person } from "./person.ts";
 import { readHeight, readMass } from "./size.ts";
 
-const classes: readonly [ActivityClass, ...ActivityClass[]] = ["sedentary", "active", "vigorous"];
+const classes: readonly ActivityClass[] = ["sedentary", "active", "vigorous"];
 
-const conditions: readonly [Condition, ...Condition[]] = [
+const conditions: readonly Condition[] = [
   "kidney-disease",
   "insulin",
   "warfarin",
@@ -30,85 +31,85 @@ const conditions: readonly [Condition, ...Condition[]] = [
  *
  * Throws `person-malformed`, and the number codes.
  */
-export function readPerson(input: Person): Facts {
-  const person = readDocument(personSchema(), input, "person-malformed");
-  const mass = readMass(person.mass);
-  const facts: Facts = {
-    sex: person.sex,
-    age: exact(person.age),
-    mass,
-    breastfeeding: person.breastfeeding ?? false,
-    conditions: person.conditions ?? [],
-    allergens: person.allergens ?? [],
-    ...(person.height !== undefined && { height: readHeight(person.height) }),
-    ...leanOf(person, mass),
-    ...(person.activity !== undefined && { activity: readActivity(person.activity) }),
-    ...(person.pregnant && { pregnant: person.pregnant }),
-    ...(person.monthsSinceBirth !== undefined && { monthsSinceBirth: exact(person.monthsSinceBirth) }),
-    ...(person.postmenopausal !== undefined && { postmenopausal: person.postmenopausal }),
-    ...(person.supervised && { supervised: person.supervised }),
+export function readPerson(input: unknown): Facts {
+  return read(personSchema(), input, "person-malformed");
+}
+
+/** A person's fields as they are read. */
+interface PersonFields {
+  readonly sex: Person["sex"];
+  readonly age: Fraction;
+  readonly mass: Fraction;
+  readonly height?: Fraction;
+  readonly leanMass?: Fraction;
+  readonly bodyFat?: Fraction;
+  readonly activity?: ActivityClass | Fraction;
+  readonly pregnant?: 1 | 2 | 3;
+  readonly breastfeeding?: boolean;
+  readonly monthsSinceBirth?: Fraction;
+  readonly postmenopausal?: boolean;
+  readonly conditions?: readonly Condition[];
+  readonly allergens?: readonly Allergen[];
+  readonly supervised?: { readonly by: string };
+  readonly id?: string;
+  readonly meta?: Json;
+}
+
+/** The schema of a person. */
+export const personSchema: () => Schema<Facts> = /* @__PURE__ */ once(() =>
+  asFar(
+    fields<PersonFields>({
+      sex: word(["female", "male"]),
+      age: number({ from: 1, to: 120 }),
+      mass: size(readMass, ["2", "650"], "kg"),
+      height: optional(size(readHeight, ["0.4", "2.8"], "m")),
+      leanMass: optional(size(readMass, ["1", "400"], "kg")),
+      bodyFat: optional(readBy((share: Value) => readShare(share, "person-malformed"))),
+      activity: optional(readBy(readActivity)),
+      pregnant: optional(trimester()),
+      breastfeeding: optional(flag()),
+      monthsSinceBirth: optional(number({ from: 0, to: 72 })),
+      postmenopausal: optional(flag()),
+      conditions: optional(list(word(conditions))),
+      allergens: optional(list(word(Object.keys(allergens) as Allergen[]))),
+      supervised: optional(fields<{ readonly by: string }>({ by: text(500) })),
+      id: optional(text(200)),
+      meta: optional(meta()),
+    }),
+    factsOf,
+  ),
+);
+
+function factsOf(read: Partial<PersonFields>, refuse: Refuse): Facts {
+  refuseContradictions(read, refuse);
+  const { bodyFat, leanMass, mass, id: _, meta: __, ...facts } = read;
+  const lean = leanMass ?? (mass && bodyFat && times(mass, minus(ONE, bodyFat)));
+  return {
+    ...(facts as Facts),
+    mass: mass ?? ONE,
+    ...(lean && { lean }),
+    breastfeeding: facts.breastfeeding ?? false,
+    conditions: facts.conditions ?? [],
+    allergens: facts.allergens ?? [],
   };
-  throwIfAny(contradictions(person, facts));
-  return facts;
 }
 
-/** The schema of a person, made on first use. */
-export function personSchema(): z.ZodMiniType<Person> {
-  made ??= z.strictObject({
-    sex: wordSchema(["female", "male"]),
-    age: valueSchema({ from: 1, to: 120 }),
-    mass: sizeSchema(readMass, ["2", "650"], "kg"),
-    height: z.optional(sizeSchema(readHeight, ["0.4", "2.8"], "m")),
-    leanMass: z.optional(sizeSchema(readMass, ["1", "400"], "kg")),
-    bodyFat: z.optional(readable((v) => readShare(v, "person-malformed"))),
-    activity: z.optional(readable(readActivity)),
-    pregnant: z.optional(trimesterSchema()),
-    breastfeeding: z.optional(z.boolean()),
-    monthsSinceBirth: z.optional(valueSchema({ from: 0, to: 72 })),
-    postmenopausal: z.optional(z.boolean()),
-    conditions: z.optional(z.array(wordSchema(conditions))),
-    allergens: z.optional(z.array(wordSchema(Object.keys(allergens) as [Allergen, ...Allergen[]]))),
-    supervised: z.optional(z.strictObject({ by: textSchema(500) })),
-    id: z.optional(textSchema(200)),
-  }) as unknown as z.ZodMiniType<Person>;
-  return made;
-}
-
-let made: z.ZodMiniType<Person> | undefined;
-
-/** A value that one of our readers takes; the reader's own fault is reported where it refuses. */
-function readable(read: (value: Value) => unknown): z.ZodMiniType<Value> {
-  return z.custom<Value>().check((ctx) => {
-    try {
-      read(ctx.value);
-    } catch (error) {
-      if (!(error instanceof SteelyardError)) throw error;
-      push(ctx, error.faults[0]?.message ?? "", error.hint, error.code);
-    }
-  });
-}
-
-function sizeSchema(
-  read: (value: Value) => Fraction,
+function size(
+  reader: (value: Value) => Fraction,
   [least, most]: readonly [string, string],
   unit: string,
-): z.ZodMiniType<Value> {
-  return readable((value) => {
-    const size = read(value);
-    if (compare(size, exact(least)) < 0 || compare(size, exact(most)) > 0) {
-      throw fault(
-        "person-malformed",
-        `not within ${least} to ${most} ${unit}`,
-        "check the figure and its unit",
-      );
-    }
+): Schema<Fraction> {
+  return readBy((value: Value) => {
+    const size = reader(value);
+    if (compare(size, exact(least)) >= 0 && compare(size, exact(most)) <= 0) return size;
+    const hint = "check the figure and its unit";
+    throw fault("person-malformed", `not within ${least} to ${most} ${unit}`, hint);
   });
 }
 
-function trimesterSchema(): z.ZodMiniType<1 | 2 | 3> {
-  return z.custom<1 | 2 | 3>((v) => v === 1 || v === 2 || v === 3, {
-    error: "expected the trimester: 1, 2 or 3",
-  });
+function trimester(): Schema<1 | 2 | 3> {
+  const isTrimester = (given: unknown): given is 1 | 2 | 3 => given === 1 || given === 2 || given === 3;
+  return leaf("the trimester: 1, 2 or 3", { enum: [1, 2, 3] }, isTrimester, (given) => given);
 }
 
 function readActivity(value: ActivityClass | Value): ActivityClass | Fraction {
@@ -127,33 +128,18 @@ function readActivity(value: ActivityClass | Value): ActivityClass | Fraction {
   return level;
 }
 
-function leanOf(person: Person, mass: Fraction): { lean?: Fraction } {
-  if (person.leanMass !== undefined) return { lean: readMass(person.leanMass) };
-  if (person.bodyFat === undefined) return {};
-  return { lean: times(mass, minus(ONE, readShare(person.bodyFat, "person-malformed"))) };
-}
-
 /** Fields that are each sound but cannot be true together. */
-function contradictions(person: Person, facts: Facts): Fault[] {
-  const found: Fault[] = [];
-  const refuse = (path: keyof Person, message: string, hint: string): void => {
-    found.push({ code: "person-malformed", path: [path], message, hint });
-  };
-  if (facts.sex === "male" && facts.pregnant) refuse("pregnant", "pregnant and male", "check sex");
-  if (facts.sex === "male" && facts.breastfeeding) {
-    refuse("breastfeeding", "breastfeeding and male", "check sex");
-  }
-  if (person.leanMass !== undefined && person.bodyFat !== undefined) {
-    refuse("bodyFat", "both lean mass and body fat", "give one of them");
-  }
-  if (facts.lean && compare(facts.lean, facts.mass) > 0) {
-    refuse("leanMass", "more lean mass than body mass", "check the figures and their units");
-  }
-  if (facts.lean && facts.lean.n === 0n) {
-    refuse("bodyFat", "a body of nothing but fat", "write the share of fat, as in 0.22");
-  }
-  if (facts.monthsSinceBirth && !facts.breastfeeding) {
-    refuse("monthsSinceBirth", "months since a birth, but not breastfeeding", "set breastfeeding as well");
-  }
-  return found;
+function refuseContradictions(person: Partial<PersonFields>, refuse: Refuse): void {
+  const { sex, mass, leanMass, bodyFat } = person;
+  if (sex === "male" && person.pregnant) refuse("pregnant and male", "check sex", ["pregnant"]);
+  if (sex === "male" && person.breastfeeding)
+    refuse("breastfeeding and male", "check sex", ["breastfeeding"]);
+  if (leanMass !== undefined && bodyFat !== undefined)
+    refuse("both lean mass and body fat", "give one of them", ["bodyFat"]);
+  if (leanMass && mass && compare(leanMass, mass) > 0)
+    refuse("more lean mass than body mass", "check the figures and their units", ["leanMass"]);
+  if (bodyFat && compare(bodyFat, ONE) === 0)
+    refuse("a body of nothing but fat", "write the share of fat, as in 0.22", ["bodyFat"]);
+  if (person.monthsSinceBirth && !person.breastfeeding)
+    refuse("months since a birth, but not breastfeeding", "set breastfeeding as well", ["monthsSinceBirth"]);
 }

@@ -1,3 +1,4 @@
+import type { Json } from "../document/leaves.ts";
 import type { ComponentId } from "../food/components.ts";
 import type { Measures } from "../measure/measures.ts";
 import type { Value } from "../number/fraction.ts";
@@ -37,6 +38,8 @@ export interface LineInput {
   /** `serving` lines are added after cooking: the yield factor and retention do not touch them. */
   readonly added?: "cooking" | "serving";
   readonly prep?: string;
+  /** An app's own data, carried along untouched. */
+  readonly meta?: Json;
 }
 
 /** What the recipe says beside its method (storage, cooling, reheating), with its source. */
@@ -66,6 +69,8 @@ export interface RecipeInput {
   /** Steps; `{key}` names a line. */
   readonly method?: readonly string[];
   readonly notes?: readonly RecipeNote[];
+  /** An app's own data, carried along untouched. */
+  readonly meta?: Json;
 }
 
 /** A line of a validated recipe. */

@@ -1,12 +1,9 @@
-import type { Measures } from "../measure/measures.ts";
-import { readDocument } from "../number/document.ts";
-import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../number/error.ts";
-import { exact, isNumeric, toText } from "../number/fraction.ts";
-import { freezeAll } from "../number/freeze.ts";
+import { read, readFar } from "../document/read.ts";
+import { type Fault, fault, type Path, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
-import { checkAcross, fieldsOf, keysOf } from "./across.ts";
-import { type Line, type LineInput, RECIPE_FORMAT, type Recipe, type RecipeInput } from "./document.ts";
-import { recipeSchema } from "./schema.ts";
+import type { Recipe } from "./document.ts";
+import { isRead, recipeOf } from "./make.ts";
+import { documentSchema, type ReadRecipe, recipeSchema } from "./schema.ts";
 
 /**
  * Reads a recipe document: JSON in, JSON out. Keys and defaults are filled in, everything is
@@ -34,93 +31,18 @@ import { recipeSchema } from "./schema.ts";
  * ```
  */
 export function recipe(input: unknown): Recipe {
-  const { recipe, faults } = recipeAsFar(input);
-  throwIfAny(faults);
-  if (recipe) return recipe;
-  throw fault("recipe-malformed", "the recipe was refused", "compare it with the documented shape");
+  return read(recipeSchema(), input, "recipe-malformed");
 }
 
-/** A recipe, or what could be read of one that is at fault: its faults, and the lines that have none. */
-export interface AsFar {
-  readonly recipe: Recipe | undefined;
-  readonly faults: readonly Fault[];
-  /** Sound lines by their place, with the measures they are written in; of a sound recipe, none. */
-  readonly lines: readonly (readonly [place: number, line: Line])[];
-  readonly measures: Measures | undefined;
-}
-
-/** @internal Reads a recipe as far as it can be read, so that `sheet` tells all faults at once. */
-export function recipeAsFar(input: unknown): AsFar {
-  if (typeof input === "object" && input !== null && read.has(input))
-    return { recipe: input as Recipe, faults: [], lines: [], measures: undefined };
-  const nested = new Map<number, Recipe>();
-  const across = (written: unknown, faults: Fault[]): void => {
-    checkAcross(written, faults);
-    readNested(written, nested, faults);
-  };
-  const faults: Fault[] = [];
-  const written = collect(faults, [], () => readDocument(recipeSchema(), input, "recipe-malformed", across));
-  if (!written) return { recipe: undefined, faults, ...soundParts(input, faults) };
-  const made = freezeAll(recipeOf(written, nested));
-  read.add(made);
-  return { recipe: made, faults, lines: [], measures: undefined };
-}
-
-/** Documents that this module made: frozen, so they need no second reading. */
-const read: WeakSet<object> = /* @__PURE__ */ new WeakSet();
-
-function recipeOf(written: RecipeInput, nested: ReadonlyMap<number, Recipe>): Recipe {
-  const { format: _, lines, portions, ...rest } = written;
-  const keys = keysOf(lines);
-  return {
-    format: RECIPE_FORMAT,
-    ...plain(rest),
-    portions: toText(exact(portions)),
-    lines: lines.map((line, i) => lineOf(line, keys[i] ?? "", nested.get(i))),
-  };
-}
-
-function lineOf(line: LineInput, key: string, written: Recipe | undefined): Line {
-  const { recipe: named, scaling = "held", added = "cooking", ...rest } = line;
-  const given = written ?? (typeof named === "string" ? named : undefined);
-  const own = { ...plain(rest), key, scaling, added };
-  return given === undefined ? own : { ...own, recipe: given };
-}
-
-function readNested(written: unknown, nested: Map<number, Recipe>, faults: Fault[]): void {
-  const lines = fieldsOf(written)?.lines;
-  if (!Array.isArray(lines)) return;
-  lines.forEach((line: unknown, i) => {
-    const inner = fieldsOf(line)?.recipe;
-    if (typeof inner !== "object" || inner === null) return;
-    const made = collect(faults, ["lines", i, "recipe"], () => recipe(inner));
-    if (made) nested.set(i, made);
-  });
-}
-
-/** The lines of a recipe at fault that have no fault themselves. */
-function soundParts(input: unknown, faults: readonly Fault[]): Pick<AsFar, "lines" | "measures"> {
-  const at = new Set(faults.map(({ path }) => (path[0] === "lines" ? path[1] : path[0])));
-  const { lines, measures } = fieldsOf(input) ?? {};
-  // A fault of the whole document, such as a cycle, leaves nothing that is safe to look at.
-  if (!Array.isArray(lines) || at.has(undefined) || at.has("__proto__"))
-    return { lines: [], measures: undefined };
-  const sound = lines.flatMap((line: LineInput, i): [number, Line][] =>
-    at.has(i) || typeof line.recipe === "object" ? [] : [[i, lineOf(line, line.key ?? "", undefined)]],
-  );
-  return { lines: sound, measures: at.has("measures") ? undefined : (measures as Measures | undefined) };
-}
-
-/** Numbers and Decimals become exact text, so that JSON holds what was meant. */
-function plain<T>(data: T): T {
-  if (typeof data === "number" || isNumeric(data)) return toText(exact(data as number)) as T;
-  if (Array.isArray(data)) return data.map(plain) as T;
-  if (typeof data !== "object" || data === null) return data;
-  return Object.fromEntries(
-    Object.entries(data)
-      .filter(([, value]) => value !== undefined)
-      .map(([key, value]) => [key, plain(value)]),
-  ) as T;
+/**
+ * @internal Reads a recipe, or as much of one at fault as is sound, so that `sheet` tells all faults at
+ * once: lines without the fields that were refused.
+ */
+export function recipeAsFar(input: unknown, faults: Fault[]): Recipe | Partial<ReadRecipe> {
+  if (isRead(input)) return input;
+  const before = faults.length;
+  const read = readFar(faults, documentSchema(), input, "recipe-malformed") ?? {};
+  return faults.length > before ? read : recipeOf(read as ReadRecipe);
 }
 
 /** @internal Says that a recipe id is not known. */

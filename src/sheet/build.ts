@@ -1,15 +1,18 @@
+import { read } from "../document/read.ts";
+import { isRecord } from "../document/safe.ts";
+import { byName, fields, once, optional, readAs, type Schema } from "../document/schema.ts";
 import type { Shares } from "../food/composition.ts";
 import { retentionShares } from "../food/retention.ts";
 import { FoodTable } from "../food/table.ts";
 import { type Amount, amount, gramsOf } from "../measure/amount.ts";
 import type { Measures } from "../measure/measures.ts";
 import { collect, type Fault, fault, kindOf, quote, throwIfAny, within } from "../number/error.ts";
-import { fieldsGiven } from "../number/fields.ts";
 import { compare, exact, type Fraction, ONE, times, type Value } from "../number/fraction.ts";
 import { LEAST_ABOVE_MOST, LEAST_HINT } from "../recipe/across.ts";
 import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
 import { recipeAsFar, unknownRecipe } from "../recipe/recipe.ts";
 import { type AmountReader, amountReader } from "../recipe/resolve.ts";
+import { recipeSchema } from "../recipe/schema.ts";
 import { type PlanLine, type RecipesById, SheetPlan } from "./plan.ts";
 import { Sheet } from "./sheet.ts";
 import { foodSource, nestedSource } from "./source.ts";
@@ -45,24 +48,21 @@ export function sheet(recipe: RecipeInput | Recipe, foods: FoodTable, how: Sheet
       "make one with foodTable([…]), or use starterFoods",
     );
   }
-  const { recipes } = readHow(how);
-  return new Builder(foods, recipes ?? {}).build(recipe, []);
+  const { recipes = {} } = read(sheetHow(), how, "sheet-malformed");
+  return new Builder(foods, recipes).build(recipe, []);
 }
 
-function readHow(how: unknown): SheetHow {
-  const faults: Fault[] = [];
-  const { recipes } = fieldsGiven(how, ["recipes"], "sheet-malformed", faults);
-  if (recipes !== undefined && (typeof recipes !== "object" || recipes === null || Array.isArray(recipes))) {
-    const hint = "give recipes by the id that lines name: { pesto: { … } }";
-    faults.push({
-      code: "sheet-malformed",
-      path: ["recipes"],
-      message: `recipes are ${kindOf(recipes)}`,
-      hint,
-    });
-  }
-  throwIfAny(faults);
-  return recipes === undefined ? {} : { recipes: recipes as RecipesById };
+/** The recipes themselves are read where a line names them, once each. */
+const sheetHow: () => Schema<SheetHow> = /* @__PURE__ */ once(() =>
+  fields<SheetHow>({ recipes: optional(recipesById()) }),
+);
+
+function recipesById(): Schema<RecipesById> {
+  const hint = "recipes by the id that lines name: { pesto: { … } }";
+  return readAs(byName(recipeSchema()), hint, (given) => {
+    if (isRecord(given)) return given as RecipesById;
+    throw fault("sheet-malformed", `recipes are ${kindOf(given)}`, `give ${hint}`);
+  });
 }
 
 /** Builds a sheet and those nested in it, each id once, however often it is named. */
@@ -78,40 +78,44 @@ class Builder {
   }
 
   build(input: RecipeInput | Recipe, above: readonly string[]): Sheet {
-    const { recipe, faults: told, ...sound } = recipeAsFar(input);
-    const faults = [...told];
-    if (!recipe) {
-      for (const [i, line] of sound.lines)
-        collect(faults, ["lines", i], () => this.#line(line, sound.measures, above));
-      throwIfAny(faults);
-      throw fault("recipe-malformed", "the recipe was refused", "compare it with the documented shape");
-    }
+    const faults: Fault[] = [];
+    const recipe = recipeAsFar(input, faults);
     const amounts: Amount[] = [];
     const grams: Fraction[] = [];
     const lines: PlanLine[] = [];
-    recipe.lines.forEach((line, i) => {
-      const made = collect(faults, ["lines", i], () => this.#line(line, recipe.measures, above));
+    // Spoons and cups of measures that were refused would be told again at each line.
+    const isMeasured = !faults.some(({ path }) => path[0] === "measures");
+    (recipe.lines ?? []).forEach((line: Partial<Line> | undefined, i) => {
+      if (line?.food === undefined && line?.recipe === undefined) return;
+      const { amount: _, least: __, most: ___, ...weightless } = line;
+      const read = isMeasured ? line : weightless;
+      const made = collect(faults, ["lines", i], () => this.#line(read, recipe.measures, above));
       if (!made) return;
       lines.push(made.line);
       amounts.push(made.amount);
       grams.push(made.grams);
     });
     throwIfAny(faults);
+    return this.#made(recipe as Recipe, lines, amounts, grams);
+  }
+
+  #made(recipe: Recipe, lines: PlanLine[], amounts: Amount[], grams: Fraction[]): Sheet {
     const plan = new SheetPlan(recipe, this.#foods, lines, this.#recipes);
     if (plan.spread > WIDEST && lines.some(({ nested }) => nested)) throw tooWide();
     const portions = exact(recipe.portions);
     return new Sheet(plan, checkedValues(plan, { amounts, grams, portions, cooking: cookingOf(recipe) }));
   }
 
+  /** A line, or what is wrong with as much of it as is sound; undefined where that is nothing. */
   #line(
-    line: Line,
+    line: Partial<Line>,
     measures: Measures | undefined,
     above: readonly string[],
-  ): { line: PlanLine; amount: Amount; grams: Fraction } {
+  ): { line: PlanLine; amount: Amount; grams: Fraction } | undefined {
     const faults: Fault[] = [];
     const shares = collect(faults, ["retention"], () => this.#shares(line));
     const drawn = collect(faults, [], () => this.#drawsOn(line, shares ?? NO_SHARES, measures, above));
-    if (!drawn) return refused(faults);
+    if (!drawn) return throwIfAny(faults) as undefined;
     const { source, nested, reader } = drawn;
     const read = (field: "amount" | "least" | "most"): { amount: Amount; grams: Fraction } | undefined => {
       const written = line[field];
@@ -124,16 +128,16 @@ class Builder {
     const [amount, least, most] = [read("amount"), read("least")?.grams, read("most")?.grams];
     if (least && most && compare(least, most) > 0)
       faults.push({ code: "recipe-malformed", path: ["least"], message: LEAST_ABOVE_MOST, hint: LEAST_HINT });
-    if (!amount || faults.length > 0) return refused(faults);
-    return { line: { line, source, nested, reader, least, most }, ...amount };
+    throwIfAny(faults);
+    return amount && { line: { line: line as Line, source, nested, reader, least, most }, ...amount };
   }
 
-  #shares({ retention }: Line): Shares {
+  #shares({ retention }: Partial<Line>): Shares {
     return retention === undefined ? NO_SHARES : retentionShares(retention, this.#foods.retention);
   }
 
   #drawsOn(
-    line: Line,
+    line: Partial<Line>,
     shares: Shares,
     measures: Measures | undefined,
     above: readonly string[],
@@ -180,11 +184,6 @@ class Builder {
       throw error;
     }
   }
-}
-
-function refused(faults: readonly Fault[]): never {
-  throwIfAny(faults);
-  throw fault("recipe-malformed", "the line was refused", "compare it with the documented shape");
 }
 
 /**

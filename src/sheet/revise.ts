@@ -78,7 +78,7 @@ export function revise(s: Sheet, changes: Changes): Sheet {
     for (const key of keys) collect(faults, [field, key], () => s.plan.indexOf(key));
   }
   const { foods, recipes } = s.plan;
-  const build = (document: RecipeInput): Sheet => sheet(document, foods, { recipes });
+  const build = (written: RecipeInput): Sheet => sheet(written, foods, { recipes });
   const changed = collect(faults, [], () => build(changedDocument(s, changes)));
   throwIfAny(faults.map((each) => ofTheMethod(each, changes)));
   if (!changed) return s;
@@ -102,9 +102,9 @@ function isPotSame(a: Sheet, b: Sheet): boolean {
 /** What is cooked of other lines was never weighed: they yield what the earlier ones did, presumed. */
 function withImpliedYield(before: Sheet, after: Sheet): RecipeInput {
   const { cooking } = after.values;
-  const document = toRecipe(after);
-  if (cooking.by === "factor") return document;
-  const { cookedMass: _, ...rest } = document;
+  const written = toRecipe(after);
+  if (cooking.by === "factor") return written;
+  const { cookedMass: _, ...rest } = written;
   return { ...rest, yieldFactor: toText(before.masses.yieldFactor), yieldPresumed: true };
 }
 

@@ -1,9 +1,11 @@
-import { fault, kindOf } from "../number/error.ts";
-import { checkChoice } from "../number/fields.ts";
+import { flag, word } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { fields as fieldsOf, once, optional, type Schema } from "../document/schema.ts";
 import { clean } from "./clean.ts";
+import { language } from "./readLanguage.ts";
 import type { Cell, Row, Table } from "./table.ts";
 import { boundedColumns, boundOf, plainNumber } from "./tableRecords.ts";
-import { checkShow, headingOf, type Showable, type ShowHow, tablesOf } from "./tabular.ts";
+import { headingOf, type Showable, type ShowHow, tablesOf } from "./tabular.ts";
 
 export interface CsvHow extends ShowHow {
   /**
@@ -18,6 +20,15 @@ export interface CsvHow extends ShowHow {
   readonly notes?: boolean;
 }
 
+const csvHow: () => Schema<CsvHow> = /* @__PURE__ */ once(() =>
+  fieldsOf<CsvHow>({
+    figures: optional(word(["shown", "plain"])),
+    header: optional(word(["heading", "key"])),
+    notes: optional(flag()),
+    language: optional(language()),
+  }),
+);
+
 /**
  * Tables as comma-separated values: RFC 4180, lines ended by CR LF. One table gives one file of
  * equally long records; several are set under each other, an empty line between.
@@ -31,11 +42,7 @@ export interface CsvHow extends ShowHow {
  * Throws `table-malformed`.
  */
 export function toCsv(x: Showable, how: CsvHow = {}): string {
-  checkShow(how, ["figures", "header", "notes"]);
-  checkChoice(how.figures, "figures", ["shown", "plain"], "table-malformed");
-  checkChoice(how.header, "header", ["heading", "key"], "table-malformed");
-  if (how.notes !== undefined && typeof how.notes !== "boolean")
-    throw fault("table-malformed", `notes is ${kindOf(how.notes)}`, "write true or false", ["notes"]);
+  read(csvHow(), how, "table-malformed");
   return tablesOf(x, how)
     .map((t) => tableCsv(t, how))
     .join("\r\n");

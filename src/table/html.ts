@@ -1,11 +1,9 @@
+import { read } from "../document/read.ts";
 import { clean } from "./clean.ts";
 import type { Cell, Column, Row, Table } from "./table.ts";
-import { checkShow, firstRows, headingOf, type Showable, type ShowHow, tablesOf } from "./tabular.ts";
+import { firstRows, headingOf, type RowsHow, rowsHow, type Showable, tablesOf } from "./tabular.ts";
 
-export interface HtmlHow extends ShowHow {
-  /** The most rows to show of each table; the rest are counted in a note. */
-  readonly rows?: number;
-}
+export interface HtmlHow extends RowsHow {}
 
 /**
  * Tables as a fragment of HTML, to put inside a page: a `table` with its caption, scoped headings
@@ -16,7 +14,7 @@ export interface HtmlHow extends ShowHow {
  * Throws `table-malformed`.
  */
 export function toHtml(x: Showable, how: HtmlHow = {}): string {
-  checkShow(how, ["rows"]);
+  read(rowsHow(), how, "table-malformed");
   return tablesOf(x, how)
     .map((t) => tableHtml(firstRows(t, how)))
     .join("\n");

@@ -1,19 +1,17 @@
+import { read } from "../document/read.ts";
 import { clean, isolate } from "./clean.ts";
 import type { Row, Table } from "./table.ts";
 import {
-  checkShow,
   firstRows,
   headingOf,
+  type RowsHow,
+  rowsHow,
   type Showable,
-  type ShowHow,
   shownCells,
   tablesOf,
 } from "./tabular.ts";
 
-export interface MarkdownHow extends ShowHow {
-  /** The most rows to show of each table; the rest are counted in a note. */
-  readonly rows?: number;
-}
+export interface MarkdownHow extends RowsHow {}
 
 /**
  * Tables as GitHub Flavored Markdown: the title in bold, the table, its notes as a list. Text from
@@ -23,7 +21,7 @@ export interface MarkdownHow extends ShowHow {
  * Throws `table-malformed`.
  */
 export function toMarkdown(x: Showable, how: MarkdownHow = {}): string {
-  checkShow(how, ["rows"]);
+  read(rowsHow(), how, "table-malformed");
   return tablesOf(x, how)
     .map((t) => tableMarkdown(firstRows(t, how)))
     .join("\n\n");

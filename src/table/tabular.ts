@@ -1,7 +1,8 @@
-import { fault, kindOf, throwIfAny } from "../number/error.ts";
-import { checkFields } from "../number/fields.ts";
+import { size } from "../document/leaves.ts";
+import { fields, once, optional, type Schema, type Shape } from "../document/schema.ts";
+import { throwIfAny } from "../number/error.ts";
 import { britishEnglish, type Language, say } from "./language.ts";
-import { readLanguage } from "./readLanguage.ts";
+import { language } from "./readLanguage.ts";
 import { type Column, checkTable, type Row, type Table, tableFaults } from "./table.ts";
 import type { Asked, Tidy } from "./tidy.ts";
 
@@ -28,14 +29,18 @@ export interface ShowHow {
   readonly language?: Language;
 }
 
-/** Refuses options of a renderer that there are not, and those that all have where they make no sense. Throws `table-malformed`. */
-export function checkShow(how: ShowHow & { readonly rows?: number }, fields: readonly string[]): void {
-  const { rows } = checkFields(how, [...fields, "language"], "table-malformed");
-  if (rows !== undefined && (typeof rows !== "number" || Number.isNaN(rows))) {
-    const message = `rows is ${typeof rows === "number" ? rows : kindOf(rows)}`;
-    throw fault("table-malformed", message, "give how many rows to show at most: 50", ["rows"]);
-  }
-  readLanguage(how.language);
+/** Options of a renderer that shows the first rows alone. */
+export interface RowsHow extends ShowHow {
+  /** The most rows to show of each table; the rest are counted in a note. */
+  readonly rows?: number;
+}
+
+/** @internal The schema of {@link RowsHow}. */
+export const rowsHow: () => Schema<RowsHow> = /* @__PURE__ */ once(() => fields<RowsHow>(rowsShape()));
+
+/** @internal Its fields, for options that have more. */
+export function rowsShape(): Shape<RowsHow> {
+  return { language: optional(language()), rows: optional(size("how many rows to show at most: 50")) };
 }
 
 /** The tables of anything that can be shown, checked. Throws `table-malformed`. */

@@ -1,23 +1,30 @@
-import { fault, kindOf } from "../number/error.ts";
+import { size } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { clean, isolate } from "./clean.ts";
 import type { Table } from "./table.ts";
 import {
-  checkShow,
   firstRows,
   headingOf,
+  type RowsHow,
+  rowsShape,
   type Showable,
-  type ShowHow,
   shownCells,
   tablesOf,
 } from "./tabular.ts";
 import { displayWidth, wrap } from "./width.ts";
 
-export interface TextHow extends ShowHow {
+export interface TextHow extends RowsHow {
   /** The most columns of the terminal to fill: 20 or more, 100 unless told; `Infinity` for no limit. */
   readonly width?: number;
-  /** The most rows to show of each table; the rest are counted in a note. */
-  readonly rows?: number;
 }
+
+const textHow: () => Schema<TextHow> = /* @__PURE__ */ once(() =>
+  fields<TextHow>({
+    ...rowsShape(),
+    width: optional(size("a width of 20 columns or more, or Infinity", 20)),
+  }),
+);
 
 const GAP = "  ";
 const RULE = "─";
@@ -32,12 +39,7 @@ const NARROWEST = 16;
  * Throws `table-malformed`.
  */
 export function toText(x: Showable, how: TextHow = {}): string {
-  checkShow(how, ["width", "rows"]);
-  const { width = 100 } = how;
-  if (!(typeof width === "number" && width >= 20)) {
-    const what = typeof width === "number" ? width : kindOf(width);
-    throw fault("table-malformed", `a width of ${what} columns`, "give 20 or more, or Infinity", ["width"]);
-  }
+  const { width = 100 } = read(textHow(), how, "table-malformed");
   return tablesOf(x, how)
     .map((t) => tableText(firstRows(t, how), width))
     .join("\n\n");

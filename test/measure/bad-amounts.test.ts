@@ -313,13 +313,17 @@ describe("hostile text", () => {
   ];
   it.each(traps.map((text) => [text.slice(0, 12), text]))("%j… ends soon", (_, text) => {
     const own = Array.from({ length: 200 }, (__, i) => `cup ${"cup ".repeat(i % 40)}${i}`);
-    const began = performance.now();
-    try {
-      amount(text, { measures: "us", own });
-    } catch (error) {
-      expect(error).toHaveProperty("code");
-    }
-    expect(performance.now() - began).toBeLessThan(250);
+    // The best of three: what backtracks is slow every time, a busy machine only now and then.
+    const took = [1, 2, 3].map(() => {
+      const began = performance.now();
+      try {
+        amount(text, { measures: "us", own });
+      } catch (error) {
+        expect(error).toHaveProperty("code");
+      }
+      return performance.now() - began;
+    });
+    expect(Math.min(...took)).toBeLessThan(250);
   });
 
   it("reads a number as long as is allowed exactly", () => {

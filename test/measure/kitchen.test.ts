@@ -109,7 +109,7 @@ describe("kitchens", () => {
     [
       "all at once",
       { name: "", pieces: 1, measures: "metric", drawer: { tsp: [2] }, scale: "x" },
-      [["name"], ["pieces"], ["drawer", "tsp", "0"], ["scale"]],
+      [["name"], ["drawer", "tsp", "0"], ["pieces"], ["scale"]],
     ],
   ];
   it.each(bad)("with %s are refused, each fault with its path and a hint", (_, input, paths) => {

@@ -35,7 +35,8 @@ describe("sets of spoons and cups", () => {
   });
 
   const bad: [string, unknown, string[]][] = [
-    ["nothing", undefined, ["name", "ml"]],
+    ["nothing", undefined, [""]],
+    ["no fields", {}, ["name", "ml"]],
     ["no name", { ml: { cup: 1 } }, ["name"]],
     ["a name that begins with a figure", { name: "2 mugs", ml: { cup: 1 } }, ["name"]],
     ["a name that is a set's", { name: "US label", ml: { cup: 1 } }, ["name"]],

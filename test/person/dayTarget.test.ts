@@ -67,7 +67,7 @@ describe("a day's target", () => {
     for (const percent of ["0 %", "101 %", "15 g", "%", "a lot", Number.NaN]) {
       expect(faults(() => lose({ percent }))[0]?.path, String(percent)).toBe("weight.lose.percent");
     }
-    expect(faults(() => lose({ kcal: "300 g" }))[0]?.code).toBe("aim-malformed");
+    expect(faults(() => lose({ kcal: "300 g" }))[0]?.code).toBe("unit-kinds-differ");
   });
 
   it("turns protein, fat, carbohydrate and fibre into demands", () => {
@@ -336,7 +336,9 @@ describe("an aim from outside", () => {
   it.each(bad)("is refused for %s", (_, aim, path) => {
     const found = faults(() => dayTarget(coach, aim as Aim));
     expect(found.map((f) => f.path)).toContain(path);
-    expect(found.every((f) => f.code === "aim-malformed" || f.code === "number-not-finite")).toBe(true);
+    expect(
+      found.every((f) => /^(?:aim|person)-malformed$|^number-not-finite$|^amount-negative$/.test(f.code)),
+    ).toBe(true);
   });
 
   it("may not leave nothing to eat", () => {

@@ -1,8 +1,15 @@
 import { describe, expect, it } from "vitest";
+import { foodFromLabel } from "../../src/food/label.ts";
 import { foodTable } from "../../src/food/table.ts";
+import { kitchen } from "../../src/measure/kitchen.ts";
 import { SteelyardError } from "../../src/number/error.ts";
 import { recipe } from "../../src/recipe/recipe.ts";
+import { fit } from "../../src/scale/fit.ts";
+import { roundToKitchen } from "../../src/scale/round.ts";
+import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { toRecipe } from "../../src/sheet/recipe.ts";
+import { revise } from "../../src/sheet/revise.ts";
 
 const foods = foodTable([
   { id: "oats", name: "Oats", source: "made up", per100g: { energy: 380 } },
@@ -41,9 +48,9 @@ const malformed: Case[] = [
   ["nothing", undefined, "recipe-malformed", "", /object/],
   ["null", null, "recipe-malformed", "", /object/],
   ["a list", [], "recipe-malformed", "", /object/],
-  ["empty", {}, "recipe-malformed", "name", /string/],
+  ["empty", {}, "recipe-malformed", "name", /text/],
   ["no name", { ...good, name: " " }, "recipe-malformed", "name", /character/],
-  ["a number for a name", { ...good, name: 7 }, "recipe-malformed", "name", /string/],
+  ["a number for a name", { ...good, name: 7 }, "recipe-malformed", "name", /text/],
   ["no portions", { name: "P", lines: [line] }, "recipe-malformed", "portions", /number/],
   ["0 portions", { ...good, portions: 0 }, "recipe-malformed", "portions", /above 0/],
   ["minus portions", { ...good, portions: -2 }, "recipe-malformed", "portions", /above 0/],
@@ -86,7 +93,7 @@ const malformed: Case[] = [
   [
     "a bare number for an amount",
     { ...good, lines: [{ food: "oats", amount: 100 }] },
-    "recipe-malformed",
+    "amount-malformed",
     "lines[0].amount",
     /text/,
   ],
@@ -97,7 +104,13 @@ const malformed: Case[] = [
     "lines[0].ammount",
     /amount/,
   ],
-  ["an unknown field", { ...good, glutenFree: true }, "recipe-malformed", "glutenFree", /remove/],
+  [
+    "an unknown field",
+    { ...good, glutenFree: true },
+    "recipe-malformed",
+    "glutenFree",
+    /in meta, or use format, name/,
+  ],
   [
     "an unknown scaling",
     { ...good, lines: [{ ...line, scaling: "fixed" }] },
@@ -124,7 +137,7 @@ const malformed: Case[] = [
     { ...good, lines: [{ ...line, retention: { iron: 90 } }] },
     "recipe-malformed",
     "lines[0].retention.iron",
-    /0 to 1/,
+    /1 or less/,
   ],
   [
     "retention of nothing known",
@@ -204,7 +217,7 @@ const malformed: Case[] = [
     JSON.parse('{"name":"P","portions":1,"lines":[{"food":"oats","amount":"1 g"}],"constructor":1}'),
     "recipe-malformed",
     "constructor",
-    /remove|check/,
+    /use format, name/,
   ],
   [
     "control characters in a name",
@@ -259,8 +272,8 @@ const tooLate: Case[] = [
   [
     "an amount in data with another field",
     { ...good, lines: [{ food: "oats", amount: { value: 1, unit: "g", about: true } }] },
-    "recipe-malformed",
-    "lines[0].amount",
+    "amount-malformed",
+    "lines[0].amount.about",
     /nothing else/,
   ],
   [
@@ -414,6 +427,48 @@ describe("a bad recipe document", () => {
     expect(more.map((f) => f.code)).toEqual(["food-unknown", "measures-needed"]);
   });
 
+  it("gives the fields of that place for what was likely meant", () => {
+    const hints = (document: object): string[] =>
+      faultsOf(() => recipe({ ...good, ...document })).map(({ hint }) => hint);
+    expect(hints({ id: "p1" })[0]).toMatch(/^put an app's own data in meta, or use format, name/);
+    expect(hints({ portion: 2 })).toEqual(["did you mean portions?"]);
+    expect(hints({ lines: [{ ...line, ammount: 1 }] })).toEqual(["did you mean amount?"]);
+    expect(hints({ lines: [{ ...line, portions: 1 }] })[0]).toMatch(/or use key, food, recipe/);
+    expect(hints({ notes: [{ kind: "general", text: "x", txt: "y" }] })).toEqual(["did you mean text?"]);
+  });
+
+  it.each([
+    ["steelyard-recipe/2", "recipe-format-newer"],
+    ["steelyard-recipe/10", "recipe-format-newer"],
+    ["steelyard-recipe/0", "recipe-malformed"],
+    ["steelyard-recipe/01", "recipe-malformed"],
+    ["steelyard-recipe/", "recipe-malformed"],
+  ])("of the format %s is told as %s", (format, code) => {
+    expect(faultsOf(() => recipe({ ...good, format })).map((f) => f.code)).toEqual([code]);
+  });
+
+  it("is measured before it is looked at: its length, its holes, its circles", () => {
+    const start = performance.now();
+    const numbers = faultsOf(() => recipe({ ...good, lines: Array.from({ length: 125_000 }, () => 1) }));
+    expect(numbers[0]).toMatchObject({ path: ["lines", 0], message: "expected an object, got 1" });
+    expect(numbers.at(-1)).toMatchObject({ path: ["lines"], hint: "mend these first" });
+    expect(faultsOf(() => recipe({ ...good, lines: new Array(2) }))).toMatchObject([
+      { message: "a list with holes" },
+    ]);
+    const twice: unknown[] = [];
+    twice.push(twice, twice);
+    expect(faultsOf(() => recipe({ ...good, lines: twice }))).toMatchObject([{ path: ["lines", 0] }]);
+    let nested: object = { ...good };
+    for (let i = 0; i < 15; i += 1) {
+      const inner = nested;
+      nested = { ...good, lines: ["a", "b", "c", "d"].map((key) => ({ key, recipe: inner, amount: "1 g" })) };
+    }
+    expect(faultsOf(() => recipe(nested))).toMatchObject([
+      { code: "recipe-malformed", hint: expect.stringMatching(/at most/) },
+    ]);
+    expect(performance.now() - start).toBeLessThan(20_000);
+  });
+
   it("has a fault in one field hide none in another", () => {
     const found = (document: unknown): string[] =>
       faultsOf(() => sheet(document as never, foods))
@@ -432,6 +487,7 @@ describe("a bad recipe document", () => {
         { food: "oat", amount: "1 g" },
         { food: "onion", amount: "2 large", least: "3 medium", most: "2 medium" },
         { food: "oats", amount: "2-3 g", part: "base", scaling: "adjustable" },
+        { food: "oat", amount: "2-3 g" },
         { recipe: { ...good, portions: 0, lines: [{ food: "oats", amount: "-1 g" }] }, amount: "1 portion" },
       ],
     };
@@ -443,15 +499,20 @@ describe("a bad recipe document", () => {
         "recipe-malformed cookedMass",
         "recipe-malformed yieldFactor",
         "method-unknown-line method[0]",
+        "food-unknown lines[0].food",
         "recipe-malformed lines[0].least",
+        "measures-needed lines[1].amount",
+        "retention-unknown lines[1].retention",
         "line-duplicate lines[1].key",
         "food-unknown lines[2].food",
         "amount-unknown-unit lines[3].amount",
         "recipe-malformed lines[3].least",
         "amount-range lines[4].amount",
         "recipe-malformed lines[4].part",
-        "recipe-malformed lines[5].recipe.portions",
-        "amount-negative lines[5].recipe.lines[0].amount",
+        "food-unknown lines[5].food",
+        "amount-range lines[5].amount",
+        "recipe-malformed lines[6].recipe.portions",
+        "amount-negative lines[6].recipe.lines[0].amount",
       ].sort(),
     );
     // Of one line, all that its food, retention and amounts have wrong.
@@ -589,5 +650,48 @@ describe("a bad recipe document", () => {
     expect(once.lines.map((l) => l.key)).toEqual(["oats", "oats-2", "oats-3"]);
     expect(Object.isFrozen(once.lines[2]?.amount)).toBe(true);
     expect(once.lines[2]?.amount).toEqual({ value: "0.1", unit: "kg" });
+  });
+});
+
+describe("an app's own data", () => {
+  const meta = { id: 7, tags: ["winter"], rated: null, 1: { price: 1.5 } };
+
+  it("travel with a recipe and its lines through every operation, untouched", () => {
+    const kept = JSON.stringify(meta);
+    const made = recipe({ ...good, meta, lines: [{ ...line, key: "oats", meta }] });
+    expect(recipe(JSON.parse(JSON.stringify(made)))).toEqual(made);
+    const s = sheet(made, foods);
+    const steps = [s, scale(s, { factor: 2 }).sheet, s.edit({ oats: "80 g" }), revise(s, { portions: 3 })];
+    const measured = roundToKitchen(scale(s, { factor: "1.013" }).sheet, "metric");
+    if (measured.status !== "out-of-reach") steps.push(measured.sheet);
+    expect(steps).toHaveLength(5);
+    for (const each of steps) {
+      const { meta: recipes, lines } = toRecipe(each);
+      expect([recipes, lines[0]?.meta].map((one) => JSON.stringify(one))).toEqual([kept, kept]);
+    }
+    const fitted = fit(s, [{ of: "mass", exactly: "60 g" }]);
+    expect(fitted.status === "met" && JSON.stringify(toRecipe(fitted.sheet).meta)).toBe(kept);
+    expect(JSON.stringify(meta)).toBe(kept);
+    expect(Object.isFrozen(meta.tags)).toBe(false);
+  });
+
+  it("travel with a food, and with a kitchen", () => {
+    const oats = { id: "oats", name: "Oats", source: "made up", per100g: {}, meta };
+    const table = foodTable([oats]).with([{ ...oats, id: "two" }]);
+    expect([table.get("oats").meta, table.get("two").meta]).toEqual([meta, meta]);
+    const own = kitchen({ name: "boathouse", measures: "metric", drawer: {}, pieces: "half", meta });
+    expect(own.meta).toEqual(meta);
+    expect(kitchen(JSON.parse(JSON.stringify(own)))).toEqual(own);
+    const label = foodFromLabel({ id: "bar", name: "Bar", style: "eu", per: "100 g", figures: {}, meta });
+    expect(foodTable([label]).get("bar").meta).toEqual(meta);
+  });
+
+  it("are refused where JSON would lose some of them", () => {
+    expect(faultsOf(() => recipe({ ...good, meta: { at: new Date(0) } }))).toMatchObject([
+      { path: ["meta", "at"] },
+    ]);
+    expect(
+      faultsOf(() => recipe({ ...good, lines: [{ ...line, meta: "x".repeat(100_001) }] })),
+    ).toMatchObject([{ path: ["lines", 0, "meta"] }]);
   });
 });

@@ -69,9 +69,9 @@ export const spellings = {
 /** How cooks say whose spoon or cup they mean. */
 export const setSpellings = {
   metric: ["metric"],
-  us: ["us", "american"],
+  us: ["us", "american", "usa"],
   "us-label": ["us label"],
-  imperial: ["imperial", "imp", "uk", "british"],
+  imperial: ["imperial", "imp", "uk", "british", "gb"],
   australian: ["australian", "aus", "au"],
 } as const;
 

@@ -1,14 +1,17 @@
-import * as z from "zod/mini";
+import { word } from "../../document/leaves.ts";
+import { readFar } from "../../document/read.ts";
+import { isRecord } from "../../document/safe.ts";
+import { andThen, byName, choice, fields, once, optional, type Schema } from "../../document/schema.ts";
 import type { FoodInput } from "../../food/food.ts";
 import type { FoodTable } from "../../food/table.ts";
 import type { Measures } from "../../measure/measures.ts";
-import { readDocument, wordSchema } from "../../number/document.ts";
+import { measures as measuresSchema } from "../../measure/measures.ts";
 import { collect, type Fault, fault, quote, throwIfAny, within } from "../../number/error.ts";
 import { exact, type Fraction, times } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 import type { WrittenAmount } from "../../recipe/document.ts";
 import { amountReader } from "../../recipe/resolve.ts";
-import type { InCupboard } from "./input.ts";
+import { writtenAmount } from "../../recipe/schema.ts";
 
 /** A food in the cupboard, in grams of edible portion. */
 export interface Stock {
@@ -23,12 +26,12 @@ export interface Stock {
  * Throws one error with every fault: `shopping-malformed`, and the codes of amounts.
  */
 export function readCupboard(given: unknown, tables: ReadonlySet<FoodTable>): readonly Stock[] {
-  const { cupboard = {}, measures } = readDocument(howSchema(), given, "shopping-malformed");
   const faults: Fault[] = [];
+  const { cupboard = {}, measures } = readFar(faults, shoppingHow(), given, "shopping-malformed") ?? {};
   const stock = Object.entries(cupboard).flatMap(([id, entry]) => {
-    const read = collect(faults, ["cupboard", id], (): Stock => {
+    const read = collect(faults, ["cupboard", id], (): Stock | undefined => {
       const food = foodCalled(id, tables);
-      return { food, had: gramsOf(entry, food, measures) };
+      return entry && { food, had: gramsOf(entry, food, measures) };
     });
     return read ?? [];
   });
@@ -36,35 +39,31 @@ export function readCupboard(given: unknown, tables: ReadonlySet<FoodTable>): re
   return stock;
 }
 
-interface ReadHow {
-  readonly cupboard?: Readonly<Record<string, InCupboard>>;
+/** What is had of a food, as written. */
+type Held = "enough" | { readonly amount: WrittenAmount; readonly weighed?: "edible" | "as-purchased" };
+
+interface ReadShoppingHow {
+  readonly cupboard?: { readonly [food: string]: Held };
   readonly measures?: Measures;
 }
 
-/** Measures of one's own and amounts are checked where they are read. */
-function howSchema(): z.ZodMiniType<ReadHow> {
-  const amount = z.custom<WrittenAmount>(isTextOrObject, { error: 'expected an amount: "250 g"' });
-  const weighed = z.optional(wordSchema(["edible", "as-purchased"]));
-  const entry = z.custom<InCupboard>(isTextOrObject, { error: 'expected an amount, "250 g", or "enough"' });
-  const full = z.strictObject({ amount, weighed });
-  const checked = entry.check((ctx) => {
-    const held: unknown = ctx.value;
-    if (typeof held !== "object" || held === null || !("amount" in held)) return;
-    const { error } = full.safeParse(held);
-    for (const issue of error?.issues ?? [])
-      ctx.issues.push({ ...issue, input: held } as z.core.$ZodRawIssue);
+const shoppingHow: () => Schema<ReadShoppingHow> = /* @__PURE__ */ once(() => {
+  const enough = word(["enough"]);
+  const amount = andThen(writtenAmount(), (amount): Held => ({ amount }));
+  const weighed = fields<Exclude<Held, "enough">>({
+    amount: writtenAmount(),
+    weighed: optional(word(["edible", "as-purchased"])),
   });
-  const measures = z.custom<Measures>(isTextOrObject, { error: 'expected a set of measures: "metric"' });
-  const schema = z.strictObject({
-    cupboard: z.optional(z.record(z.string(), checked)),
-    measures: z.optional(measures),
+  const held = choice<Held>(
+    [enough, amount, weighed],
+    (given) => (given === "enough" ? enough : isRecord(given) && "amount" in given ? weighed : amount),
+    'an amount, "250 g", or "enough"',
+  );
+  return fields<ReadShoppingHow>({
+    cupboard: optional(byName(held)),
+    measures: optional(andThen(measuresSchema(), (set) => set.measures)),
   });
-  return schema as unknown as z.ZodMiniType<ReadHow>;
-}
-
-function isTextOrObject(value: unknown): boolean {
-  return typeof value === "string" || (typeof value === "object" && value !== null && !Array.isArray(value));
-}
+});
 
 function foodCalled(id: string, tables: ReadonlySet<FoodTable>): FoodInput {
   for (const table of tables) if (table.has(id)) return table.get(id);
@@ -77,10 +76,9 @@ function foodCalled(id: string, tables: ReadonlySet<FoodTable>): FoodInput {
   throw fault("shopping-malformed", `no food is called ${quote(id)}`, hint);
 }
 
-function gramsOf(held: InCupboard, food: FoodInput, measures: Measures | undefined): Stock["had"] {
-  if (typeof held === "string" && held.trim() === "enough") return "enough";
-  const { amount, weighed = "edible" } =
-    typeof held === "object" && "amount" in held ? held : { amount: held };
+function gramsOf(held: Held, food: FoodInput, measures: Measures | undefined): Stock["had"] {
+  if (held === "enough") return "enough";
+  const { amount, weighed = "edible" } = held;
   const reader = amountReader(food, measures);
   const { grams, by } = reader.toGrams(reader.read(amount));
   // A food's own measures are told in grams of what is eaten of them.

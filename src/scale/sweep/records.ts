@@ -23,8 +23,8 @@ export interface SweptGrid {
 export function sweepTidy(grid: SweptGrid, asked: Asked): Tidy {
   const columns = grid.axes.map(columnOf);
   return tidyOf(asked, [...columns, "status"], (want) => {
-    const ids = asked.components === undefined ? grid.components : want.ids;
-    return sweepRows(grid, columns, ids, asked.components?.includes("mass") === true);
+    const ids = asked?.components == null ? grid.components : want.ids;
+    return sweepRows(grid, columns, ids, asked?.components?.includes("mass") === true);
   });
 }
 
