@@ -52,6 +52,7 @@ export class SheetPlan {
   /** Which of {@link sources} each line draws on. */
   readonly sourceOf: readonly number[];
   readonly #indices: ReadonlyMap<string, number>;
+  #order: readonly number[] | undefined;
   readonly #lineMarks: (readonly LineMark[] | undefined)[] = [];
   readonly #marks: (KeptMarks | undefined)[] = [];
 
@@ -104,19 +105,8 @@ export class SheetPlan {
 
   /** Every mark of a component, per-portion lines first: a gap in a dose matters most. */
   lineMarks(component: number): readonly LineMark[] {
-    const made = this.#lineMarks[component];
-    if (made) return made;
-    const doses: LineMark[] = [];
-    const others: LineMark[] = [];
-    for (let i = 0; i < this.lines.length; i++) {
-      const marks = this.marksOf(i, component);
-      if (marks.length === 0) continue;
-      const to = this.lines[i]?.line.scaling === "per-portion" ? doses : others;
-      for (let k = 0; k < marks.length; k++) to.push(marks[k] as LineMark);
-    }
-    const all = doses.length === 0 ? others : [...doses, ...others];
-    this.#lineMarks[component] = all;
-    return all;
+    this.#lineMarks[component] ??= this.#dosesFirst().flatMap((i) => this.marksOf(i, component));
+    return this.#lineMarks[component];
   }
 
   /** Whether any line says nothing of a component, or some line inside one. */
@@ -133,22 +123,26 @@ export class SheetPlan {
 
   /** Keys by kind, without an object for each mark: of many lines there are very many. */
   #gather(component: number): KeptMarks {
-    const keys = new Map<KeptKind, string[]>();
-    const add = (isDose: boolean): void => {
-      for (let i = 0; i < this.lines.length; i++) {
-        const { line, source } = this.lines[i] as PlanLine;
-        if ((line.scaling === "per-portion") !== isDose) continue;
-        for (const { at, kind } of source.marks(component)) {
-          const key = at === "" ? line.key : `${line.key}/${at}`;
-          const sofar = keys.get(kind);
-          if (sofar) sofar.push(key);
-          else keys.set(kind, [key]);
-        }
-      }
-    };
-    add(true);
-    add(false);
-    return keys.size === 0 ? NO_MARKS : makeMarks((kind) => keys.get(kind) ?? NONE);
+    const keys: KeysByKind = new Map();
+    const said = this.sources.map((source) =>
+      source.marks(component).map(({ at, kind }) => ({ at, list: listFor(keys, kind) })),
+    );
+    if (keys.size === 0) return NO_MARKS;
+    for (const i of this.#dosesFirst()) {
+      const key = this.lines[i]?.line.key ?? "";
+      for (const { at, list } of said[this.sourceOf[i] ?? 0] ?? [])
+        list.push(at === "" ? key : `${key}/${at}`);
+    }
+    return makeMarks((kind) => keys.get(kind) ?? NONE);
+  }
+
+  /** Where lines stand, per-portion ones first. */
+  #dosesFirst(): readonly number[] {
+    if (this.#order) return this.#order;
+    const isDose = (i: number): boolean => this.lines[i]?.line.scaling === "per-portion";
+    const all = [...this.lines.keys()];
+    this.#order = [...all.filter(isDose), ...all.filter((i) => !isDose(i))];
+    return this.#order;
   }
 }
 
@@ -160,15 +154,19 @@ export function isMissing(m: LineMark): boolean {
 
 const NONE: readonly string[] = [];
 
+type KeysByKind = Map<KeptKind, string[]>;
+
+function listFor(keys: KeysByKind, kind: KeptKind): string[] {
+  const list = keys.get(kind) ?? [];
+  keys.set(kind, list);
+  return list;
+}
+
 /** Sorts marks by kind. */
 export function gatherMarks(all: readonly LineMark[]): KeptMarks {
   if (all.length === 0) return NO_MARKS;
-  const keys = new Map<KeptKind, string[]>();
-  for (const { mark, key } of all) {
-    const sofar = keys.get(mark.kind);
-    if (sofar) sofar.push(key);
-    else keys.set(mark.kind, [key]);
-  }
+  const keys: KeysByKind = new Map();
+  for (const { mark, key } of all) listFor(keys, mark.kind).push(key);
   return makeMarks((kind) => keys.get(kind) ?? NONE);
 }
 
