@@ -67,8 +67,8 @@ export interface TidyRecord extends DataRecord {
  *   { name: "Porridge", portions: 2, lines: [{ key: "oats", food: "oats-rolled-dry", amount: "100 g" }] },
  *   starterFoods,
  * );
- * const [, portion] = toRecords(porridge, { components: ["protein"] });
- * console.log(`${portion.row}: ${portion.amount} ${portion.unit}`); // => total: 13.15 g
+ * const [, batch] = toRecords(porridge, { components: ["protein"] });
+ * console.log(`${batch.row}: ${batch.amount} ${batch.unit}`); // => total: 13.15 g
  * ```
  */
 export function toRecords(x: Recordable, how?: RecordsHow): TidyRecord[];
