@@ -109,7 +109,7 @@ describe("the table floor", () => {
         target: "es2022",
         silent: true,
         config: false,
-        external: ["decimal.js", "zod/v4/core"],
+        external: ["decimal.js", /^zod/],
       });
       const code = readdirSync(outDir)
         .map((file) => readFileSync(join(outDir, file), "utf8"))
