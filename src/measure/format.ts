@@ -1,5 +1,6 @@
 import { count, word } from "../document/leaves.ts";
 import { read as readBySchema } from "../document/read.ts";
+import { unitWords } from "../document/readLanguage.ts";
 import { fields, list, once, optional, type Schema } from "../document/schema.ts";
 import { fault, kindOf, quote } from "../number/error.ts";
 import {
@@ -20,12 +21,11 @@ import {
   times,
   toStep,
 } from "../number/fraction.ts";
-import { unitWords } from "../table/readLanguage.ts";
 import type { Amount } from "./amount.ts";
 import { LONGEST_AMOUNT, trimZeros } from "./clean.ts";
-import { householdUnits } from "./measure-set.ts";
+import { householdUnits } from "./measureSet.ts";
 import { type Measures, measures, type ReadySet, readyMeasures } from "./measures.ts";
-import type { DecimalMark } from "./number-text.ts";
+import type { DecimalMark } from "./numberText.ts";
 import { englishWords, type UnitWords } from "./words.ts";
 
 /** How an amount is written. */

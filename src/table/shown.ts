@@ -1,6 +1,6 @@
+import type { Language } from "../document/language.ts";
 import { uncloned } from "../number/uncloned.ts";
 import { toHtml } from "./html.ts";
-import type { Language } from "./language.ts";
 import { toMarkdown } from "./markdown.ts";
 import { tableData } from "./records.ts";
 import type { Table } from "./table.ts";

@@ -15,7 +15,7 @@ import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toCsv } from "../../src/table/csv.ts";
 import { toRecords } from "../../src/table/records.ts";
 import { toText } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const woman: Person = { sex: "female", age: 30, mass: "60 kg", height: "1.70 m", activity: "active" };
 const man: Person = { sex: "male", age: 30, mass: "80 kg", height: "1.80 m", activity: "active" };

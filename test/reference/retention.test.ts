@@ -7,7 +7,7 @@ import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { exact, fixedText, fraction, toText } from "../../src/number/fraction.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 /** SR28 nutrient numbers, as the USDA retention table heads its columns, and our components. */
 const columns: Readonly<Record<string, readonly ComponentId[]>> = {
