@@ -9,7 +9,7 @@ import { isFailure } from "../../src/sheet/own.ts";
 import { Sheet } from "../../src/sheet/sheet.ts";
 import { toRecords } from "../../src/table/records.ts";
 import { toText as shown } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 /** Work is counted, not timed: a machine may be busy. */
 

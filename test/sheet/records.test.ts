@@ -8,7 +8,7 @@ import { sheet } from "../../src/sheet/build.ts";
 import type { Tally } from "../../src/sheet/tally.ts";
 import { type TidyRecord, toRecords } from "../../src/table/records.ts";
 import { arbitraryRecipe } from "../arbitraries.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const bowl = sheet(
   {
