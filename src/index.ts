@@ -196,16 +196,13 @@ export {
 export {
   type BoughtPack,
   type Cost,
-  type CostData,
   type CupboardItem,
   type InCupboard,
   type PortionCost,
   type Shoppable,
   type Shopped,
-  type ShoppingData,
   type ShoppingHow,
   type ShoppingLine,
-  type ShoppingLineData,
   ShoppingList,
   shoppingList,
 } from "./plan/shopping.ts";
@@ -282,7 +279,6 @@ export { Sheet, type SheetLine } from "./sheet/sheet.ts";
 export { type Bound, type Marks, Tally, type TallyData } from "./sheet/tally.ts";
 export { type CsvHow, toCsv } from "./table/csv.ts";
 export { type HtmlHow, toHtml } from "./table/html.ts";
-export { asJson } from "./table/json.ts";
 export {
   americanEnglish,
   britishEnglish,

@@ -12,7 +12,6 @@ import { portionCosts } from "./shopping/portions.ts";
 import { readShopped } from "./shopping/shopped.ts";
 
 export type { Cost } from "./shopping/cost.ts";
-export type { CostData, ShoppingData, ShoppingLineData } from "./shopping/data.ts";
 export type { InCupboard, Shoppable, Shopped, ShoppingHow } from "./shopping/input.ts";
 export type { BoughtPack, CupboardItem, ShoppingLine } from "./shopping/line.ts";
 export { ShoppingList } from "./shopping/list.ts";

@@ -23,7 +23,7 @@ import { purchasedGrams } from "../show.ts";
 import type { AmountGroup, AmountRow } from "./card.ts";
 
 /** Keys of lines whose amounts a kitchen measured: they are shown as they are, and not rounded again. */
-export type MeasuredLines = ReadonlySet<string>;
+export type MeasuredLines = readonly string[];
 
 /** Stands beside what is measured before it is trimmed. */
 export const AS_PURCHASED = "as purchased, {grams} of it edible";
@@ -52,7 +52,7 @@ function amountRow(
   language: Language,
 ): AmountRow {
   const { measures } = s.origin;
-  const asItIs = settled.has(line.key) ? settledAmount(line.amount, measures, language) : undefined;
+  const asItIs = settled.includes(line.key) ? settledAmount(line.amount, measures, language) : undefined;
   const isGrams = line.amount.unit === "g";
   const purchased = purchasedGrams(s, i);
   const spoons = (): string =>
