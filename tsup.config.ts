@@ -14,7 +14,7 @@ const faces = Object.fromEntries(entries.map(({ file }) => [file, `src/${file}.t
 const doors: { readonly [name: string]: string } = {
   decimal: "src/number/decimal.ts",
   zod: "src/document/zod.ts",
-  convertUnits: "src/plan/convertUnits.ts",
+  convertUnits: "src/cook/convertUnits.ts",
 };
 
 /**

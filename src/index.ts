@@ -1,3 +1,32 @@
+export {
+  type CardAbout,
+  type CardCaution,
+  type CardDay,
+  type CardDayFigure,
+  type CardHow,
+  personCard,
+} from "./card/personCard.ts";
+export {
+  type CookedApart,
+  type CookedPot,
+  type CookingNote,
+  type CookingNoteCode,
+  type CookingRun,
+  CookingSchedule,
+  type CookingSession,
+  type CookingSteps,
+  cookingSchedule,
+  type DishServing,
+  type MealSchedule,
+  type PersonDrift,
+  type PersonPortions,
+  type RunsHow,
+  type ScheduleHow,
+  type Vessel,
+  type VesselFit,
+  type VesselUse,
+} from "./cook/cookingSchedule.ts";
+export { inReaderUnits } from "./cook/readerUnits.ts";
 export { type Allergen, allergens } from "./food/allergens.ts";
 export { type BorrowHow, borrow } from "./food/borrow.ts";
 export {
@@ -45,7 +74,7 @@ export {
 export { type ConvertHow, convert } from "./measure/convert.ts";
 export { type FormatHow, formatAmount } from "./measure/format.ts";
 export { type Kitchen, type KitchenName, kitchen, kitchens } from "./measure/kitchen.ts";
-export type { HouseholdUnit } from "./measure/measure-set.ts";
+export type { HouseholdUnit } from "./measure/measureSet.ts";
 export {
   type MeasureSet,
   type MeasureSetName,
@@ -53,7 +82,7 @@ export {
   measureSet,
   measureSets,
 } from "./measure/measures.ts";
-export type { DecimalMark } from "./measure/number-text.ts";
+export type { DecimalMark } from "./measure/numberText.ts";
 export { type ErrorCode, type Fault, type Path, SteelyardError } from "./number/error.ts";
 export { Exact, exact, type Value } from "./number/exact.ts";
 export { toDecimal } from "./number/toDecimal.ts";
@@ -126,14 +155,6 @@ export type { LevelVerdict } from "./person/portion/verdict.ts";
 export { energyRanges, energyRangesFor } from "./person/ranges/all.ts";
 export type { EnergyRange, RangeOf } from "./person/ranges/range.ts";
 export { type MealShare, mealDemands, shareDay } from "./person/shareDay.ts";
-export {
-  type CardAbout,
-  type CardCaution,
-  type CardDay,
-  type CardDayFigure,
-  type CardHow,
-  personCard,
-} from "./plan/card.ts";
 export type {
   Avoided,
   DishInput,
@@ -172,40 +193,6 @@ export {
   type RatioDrift,
   type Serving,
 } from "./plan/plan.ts";
-export { inReaderUnits } from "./plan/readerUnits.ts";
-export {
-  type CookedApart,
-  type CookedPot,
-  type CookingNote,
-  type CookingNoteCode,
-  type CookingRun,
-  CookingSchedule,
-  type CookingSession,
-  type CookingSteps,
-  cookingSchedule,
-  type DishServing,
-  type MealSchedule,
-  type PersonDrift,
-  type PersonPortions,
-  type RunsHow,
-  type ScheduleHow,
-  type Vessel,
-  type VesselFit,
-  type VesselUse,
-} from "./plan/schedule.ts";
-export {
-  type BoughtPack,
-  type Cost,
-  type CupboardItem,
-  type InCupboard,
-  type PortionCost,
-  type Shoppable,
-  type Shopped,
-  type ShoppingHow,
-  type ShoppingLine,
-  ShoppingList,
-  shoppingList,
-} from "./plan/shopping.ts";
 export type {
   Line,
   LineInput,
@@ -277,6 +264,19 @@ export { toRecipe } from "./sheet/recipe.ts";
 export { type Changes, type LineChanges, revise } from "./sheet/revise.ts";
 export { Sheet, type SheetLine } from "./sheet/sheet.ts";
 export { type Bound, type Marks, Tally, type TallyData } from "./sheet/tally.ts";
+export {
+  type BoughtPack,
+  type Cost,
+  type CupboardItem,
+  type InCupboard,
+  type PortionCost,
+  type Shoppable,
+  type Shopped,
+  type ShoppingHow,
+  type ShoppingLine,
+  ShoppingList,
+  shoppingList,
+} from "./shop/shoppingList.ts";
 export { type CsvHow, toCsv } from "./table/csv.ts";
 export { type HtmlHow, toHtml } from "./table/html.ts";
 export {

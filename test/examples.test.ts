@@ -10,7 +10,7 @@ const careless = [/\bundefined\b/, /\bNaN\b/, /\[object \w+\]/, /\bInfinity\b/];
 
 /** What an example must not keep to itself: a food's own caution concerns everyone who eats it. */
 const says: { readonly [file: string]: RegExp } = {
-  "camp-day.ts": /^everyone: supper\/wakame\. Seaweed can hold more iodine/m,
+  "campDay.ts": /^everyone: supper\/wakame\. Seaweed can hold more iodine/m,
 };
 
 const examples = readdirSync(join(root, "examples")).filter((file) => file.endsWith(".ts"));

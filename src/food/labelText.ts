@@ -1,4 +1,4 @@
-import { readNumber } from "../measure/number-text.ts";
+import { readNumber } from "../measure/numberText.ts";
 import { fault, quote, SteelyardError } from "../number/error.ts";
 import {
   absolute,

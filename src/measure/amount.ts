@@ -14,9 +14,9 @@ import {
   ZERO,
 } from "../number/fraction.ts";
 import { unitWords } from "../table/readLanguage.ts";
-import { readData } from "./amount-data.ts";
+import { readData } from "./amountData.ts";
 import { type Measures, measures, type ReadySet } from "./measures.ts";
-import type { DecimalMark } from "./number-text.ts";
+import type { DecimalMark } from "./numberText.ts";
 import { parseAmount, type ReadContext, type ReadPart } from "./parse.ts";
 import type { UnitKind } from "./units.ts";
 import type { UnitWords } from "./words.ts";

@@ -13,8 +13,8 @@ import {
   simple,
 } from "./amount.ts";
 import { readyMeasures } from "./measures.ts";
-import { readUnit } from "./unit-text.ts";
 import type { Unit } from "./units.ts";
+import { readUnit } from "./unitText.ts";
 
 export interface ConvertHow extends AmountHow {
   /** Grams per millilitre of the food, above 0: what turns a volume into a mass and back. */

@@ -1,8 +1,8 @@
 import { fault, quote } from "../number/error.ts";
 import { exact, type Fraction, over, times, type Value } from "../number/fraction.ts";
 import { amount } from "./amount.ts";
-import { wholeNumber } from "./amount-data.ts";
-import { readUnit } from "./unit-text.ts";
+import { wholeNumber } from "./amountData.ts";
+import { readUnit } from "./unitText.ts";
 
 /** Nothing but a number: no letter but an exponent, no per cent sign. */
 const BARE = /^[\s\d.,/¼½¾⅐-⅞⁄∕]+$|^\s*\d*\.?\d+e[+-]?\d+\s*$/i;

@@ -2,11 +2,11 @@ import { isRecord } from "../document/safe.ts";
 import { collect, type Fault, fault, kindOf, throwIfAny } from "../number/error.ts";
 import { compare, type Fraction, times, type Value } from "../number/fraction.ts";
 import { amount } from "./amount.ts";
-import { readValue } from "./amount-data.ts";
+import { readValue } from "./amountData.ts";
 import { cleanText } from "./clean.ts";
 import type { Measures } from "./measures.ts";
-import { rangeFault, readNumber, refuseAfter } from "./number-text.ts";
-import { spelled } from "./unit-text.ts";
+import { rangeFault, readNumber, refuseAfter } from "./numberText.ts";
+import { spelled } from "./unitText.ts";
 
 /**
  * Refuses a written amount for what is wrong with it whatever the food is: a malformed figure, one

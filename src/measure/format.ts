@@ -23,9 +23,9 @@ import {
 import { unitWords } from "../table/readLanguage.ts";
 import type { Amount } from "./amount.ts";
 import { LONGEST_AMOUNT, trimZeros } from "./clean.ts";
-import { householdUnits } from "./measure-set.ts";
+import { householdUnits } from "./measureSet.ts";
 import { type Measures, measures, type ReadySet, readyMeasures } from "./measures.ts";
-import type { DecimalMark } from "./number-text.ts";
+import type { DecimalMark } from "./numberText.ts";
 import { englishWords, type UnitWords } from "./words.ts";
 
 /** How an amount is written. */

@@ -3,9 +3,9 @@ import { fault, quote } from "../number/error.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import { australianKitchen, imperialKitchen, metricKitchen, usKitchen } from "./data/kitchens.ts";
-import { type Kitchen, kitchenSchema, type ReadyKitchen } from "./kitchen-check.ts";
+import { type Kitchen, kitchenSchema, type ReadyKitchen } from "./kitchenCheck.ts";
 
-export type { Kitchen } from "./kitchen-check.ts";
+export type { Kitchen } from "./kitchenCheck.ts";
 
 export type KitchenName = "metric" | "us" | "imperial" | "australian";
 

@@ -12,13 +12,13 @@ import {
   ZERO,
 } from "../number/fraction.ts";
 import { type Amount, gramsOf, millilitresOf, withExact } from "./amount.ts";
-import { breakDown } from "./break-down.ts";
+import { breakDown } from "./breakDown.ts";
 import { type KitchenName, readyKitchen } from "./kitchen.ts";
-import type { Kitchen, ReadyKitchen } from "./kitchen-check.ts";
-import { householdUnits, type Measures } from "./measure-set.ts";
+import type { Kitchen, ReadyKitchen } from "./kitchenCheck.ts";
+import { householdUnits, type Measures } from "./measureSet.ts";
 import { readyMeasures } from "./measures.ts";
-import { gridOf, nearestSums } from "./nearest-sums.ts";
-import { spelled } from "./unit-text.ts";
+import { gridOf, nearestSums } from "./nearestSums.ts";
+import { spelled } from "./unitText.ts";
 import { plainWord } from "./words.ts";
 
 /** An amount that a kitchen can measure. */

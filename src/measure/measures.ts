@@ -17,21 +17,21 @@ import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import { australian } from "./data/australian.ts";
 import { imperial } from "./data/imperial.ts";
-import { metricSpoons } from "./data/metric-spoons.ts";
+import { metricSpoons } from "./data/metricSpoons.ts";
 import { setSpellings } from "./data/spellings.ts";
-import { usCustomary } from "./data/us-customary.ts";
-import { usLabel } from "./data/us-label.ts";
+import { usCustomary } from "./data/usCustomary.ts";
+import { usLabel } from "./data/usLabel.ts";
 import {
   type HouseholdUnit,
   householdUnits,
   type MeasureSet,
   type MeasureSetName,
   type Measures,
-} from "./measure-set.ts";
+} from "./measureSet.ts";
 import type { Unit } from "./units.ts";
 import { plainWord } from "./words.ts";
 
-export type { MeasureSet, MeasureSetName, Measures } from "./measure-set.ts";
+export type { MeasureSet, MeasureSetName, Measures } from "./measureSet.ts";
 
 /** The named sets, each with its source. */
 export const measureSets: { readonly [N in MeasureSetName]: MeasureSet } = /* @__PURE__ */ freezeAll({

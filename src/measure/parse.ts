@@ -1,10 +1,10 @@
 import { collect, type Fault, fault, quote, throwIfAny } from "../number/error.ts";
 import type { Fraction } from "../number/fraction.ts";
 import { cleanText } from "./clean.ts";
-import { type DecimalMark, readNumber, refuseAfter } from "./number-text.ts";
+import { type DecimalMark, readNumber, refuseAfter } from "./numberText.ts";
 import { matchOwn, type OwnMatch } from "./own.ts";
-import { readUnit, spelled, type UnitContext } from "./unit-text.ts";
 import { fixedUnit, type Unit } from "./units.ts";
+import { readUnit, spelled, type UnitContext } from "./unitText.ts";
 import { plainWord, type UnitWords } from "./words.ts";
 
 /** One of a food's own measures, whose size only the food knows. */

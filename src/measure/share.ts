@@ -1,6 +1,6 @@
 import { type ErrorCode, fault, quote } from "../number/error.ts";
 import { compare, exact, type Fraction, fraction, ONE, over, type Value } from "../number/fraction.ts";
-import { wholeNumber } from "./amount-data.ts";
+import { wholeNumber } from "./amountData.ts";
 
 /**
  * Reads a share of a whole: `0.25`, `"1/4"` or `"25 %"`. A bare number above 1 is refused, since

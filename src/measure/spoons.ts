@@ -12,7 +12,7 @@ import {
   plus,
   times,
 } from "../number/fraction.ts";
-import type { DrawerMeasure } from "./kitchen-check.ts";
+import type { DrawerMeasure } from "./kitchenCheck.ts";
 
 /** One figure of one spoon or cup. */
 export interface Term {

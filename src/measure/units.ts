@@ -5,9 +5,9 @@ import { energies } from "./data/energy.ts";
 import { lengths } from "./data/length.ts";
 import { nordicMeasures } from "./data/nordic.ts";
 import { siMasses, siVolumes } from "./data/si.ts";
-import type { Measures } from "./measure-set.ts";
+import type { Measures } from "./measureSet.ts";
 
-export { type HouseholdUnit, householdUnits } from "./measure-set.ts";
+export { type HouseholdUnit, householdUnits } from "./measureSet.ts";
 
 /** What a unit measures. */
 export type UnitKind = "mass" | "volume" | "length" | "energy";

@@ -1,6 +1,6 @@
 import { amount, gramsOf } from "../measure/amount.ts";
 import { cleanText } from "../measure/clean.ts";
-import { readNumber } from "../measure/number-text.ts";
+import { readNumber } from "../measure/numberText.ts";
 import { fault, quote, SteelyardError } from "../number/error.ts";
 import {
   compare,

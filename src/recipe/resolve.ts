@@ -4,7 +4,7 @@ import type { Measures } from "../measure/measures.ts";
 import { fault, quote } from "../number/error.ts";
 import { absolute, compare, exact, type Fraction, minus, over, times, toText } from "../number/fraction.ts";
 import type { WrittenAmount } from "./document.ts";
-import { type OwnMeasure, ownMeasures, volumeOf } from "./own-measures.ts";
+import { type OwnMeasure, ownMeasures, volumeOf } from "./ownMeasures.ts";
 
 /** How an amount became grams, for the explanation of a figure. */
 export interface Conversion {

@@ -24,7 +24,7 @@ export function notebookDisplay(x: Showable): NotebookDisplay {
 
 /**
  * What every result extends that can be shown: it says its tables, and is then shown as tables by a
- * notebook cell and by Node's console, as well as by the renderers.
+ * notebook cell and by Node's console, as well as by the renderers. `JSON.stringify` writes its fields and getters.
  *
  * @example
  * ```ts

@@ -6,7 +6,7 @@ import { readRounding } from "../../src/scale/round/read.ts";
 import { roundToKitchen } from "../../src/scale/round.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { asNumber } from "../scale/solve/outside.ts";
-import { roundOutside } from "../scale/solve/outside-rounding.ts";
+import { roundOutside } from "../scale/solve/outsideRounding.ts";
 
 /**
  * A whole rounding, from a sheet to amounts proven best, beside HiGHS, a mixed-integer solver in

@@ -6,7 +6,7 @@ import { chooseAmounts } from "../../src/scale/solve/choose.ts";
 import { minimise, minimiseInTurn } from "../../src/scale/solve/minimise.ts";
 import type { Objective } from "../../src/scale/solve/programme.ts";
 import { asModel, solveOutside } from "../scale/solve/outside.ts";
-import { roundOutside } from "../scale/solve/outside-rounding.ts";
+import { roundOutside } from "../scale/solve/outsideRounding.ts";
 import { fitProgramme } from "../scale/solve/programmes.ts";
 import { rounding } from "../scale/solve/roundings.ts";
 

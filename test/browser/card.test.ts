@@ -2,12 +2,12 @@
 import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { personCard } from "../../src/card/personCard.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { personCard } from "../../src/plan/card.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { hostileCard, sentinel } from "../card/hostileCard.ts";
 import { campDay, campPlan } from "../plan/camp.ts";
-import { hostileCard, sentinel } from "../plan/hostile-card.ts";
 import { launch, missing, open, pagesOf, skips } from "./chromium.ts";
 
 const plan = campPlan();

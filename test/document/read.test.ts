@@ -6,7 +6,7 @@ import { read as readBySchema } from "../../src/document/read.ts";
 import { isRecord } from "../../src/document/safe.ts";
 import { andThen, choice, coded, fields, list, optional } from "../../src/document/schema.ts";
 import type { Value } from "../../src/number/exact.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 interface Kettle {
   readonly name: string;

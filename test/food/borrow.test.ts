@@ -10,7 +10,7 @@ import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { compare, exact, type Fraction, fraction, minus, times, toText } from "../../src/number/fraction.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const food = (id: string, per100g: FoodInput["per100g"], more: Partial<FoodInput> = {}): FoodInput => ({
   id,

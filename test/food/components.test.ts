@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { component, componentIds, components, isComponentId } from "../../src/food/components.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 /** The ids that users of the library rely on, by the unit of their figures. */
 const promised = {

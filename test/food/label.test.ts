@@ -11,7 +11,7 @@ import { foodTable } from "../../src/food/table.ts";
 import { SteelyardError } from "../../src/number/error.ts";
 import { exact, toText } from "../../src/number/fraction.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const label = (more: Partial<LabelInput>): LabelInput => ({
   id: "bar",

@@ -4,7 +4,7 @@ import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const chicken = (...names: readonly string[]): FoodInput => ({
   ...{ id: "chicken", name: "Chicken", source: "made up for a test", per100g: { protein: 20 } },

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const beans = { id: "beans", name: "Beans", source: "made up", per100g: {} };
 const faultsOf = (about: object): string[] =>

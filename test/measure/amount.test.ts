@@ -11,7 +11,7 @@ import {
 } from "../../src/measure/amount.ts";
 import { setSpellings, spellings } from "../../src/measure/data/spellings.ts";
 import { exact, fraction, toText } from "../../src/number/fraction.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const read = (text: string, how?: AmountHow): string => {
   const a = amount(text, how);

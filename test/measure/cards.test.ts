@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from "vitest";
 import { amount, timesAmount } from "../../src/measure/amount.ts";
-import { breakDown } from "../../src/measure/break-down.ts";
+import { breakDown } from "../../src/measure/breakDown.ts";
 import { convert } from "../../src/measure/convert.ts";
 import { formatAmount } from "../../src/measure/format.ts";
 import { englishWords, type UnitWords } from "../../src/measure/words.ts";

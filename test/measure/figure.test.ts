@@ -2,7 +2,7 @@ import Decimal from "decimal.js";
 import { describe, expect, it } from "vitest";
 import { figure } from "../../src/measure/figure.ts";
 import { toText } from "../../src/number/fraction.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 describe("figures for components", () => {
   const read: [string | number | Decimal, string, string][] = [

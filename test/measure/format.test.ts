@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { amount, sameAmount, timesAmount } from "../../src/measure/amount.ts";
-import { breakDown } from "../../src/measure/break-down.ts";
+import { breakDown } from "../../src/measure/breakDown.ts";
 import { convert } from "../../src/measure/convert.ts";
 import { type FormatHow, formatAmount } from "../../src/measure/format.ts";
 import { measureSet } from "../../src/measure/measures.ts";
 import { englishWords, type UnitWords } from "../../src/measure/words.ts";
 import { exact } from "../../src/number/fraction.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const us = { measures: "us" } as const;
 const shown = (text: string, how: FormatHow = us): string => {

@@ -16,7 +16,7 @@ import {
   times,
   toText,
 } from "../../src/number/fraction.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const own = ["medium", "cup, chopped", "tbsp, ground"];
 const near = (place: KitchenName | Kitchen, text: string, each = 2): string[] => {

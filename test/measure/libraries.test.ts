@@ -6,7 +6,7 @@ import { amount } from "../../src/measure/amount.ts";
 import { convert } from "../../src/measure/convert.ts";
 import { measureSetNames, measureSets } from "../../src/measure/measures.ts";
 import { fixedUnitIds, householdUnits } from "../../src/measure/units.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const base = { mass: "g", volume: "ml", length: "mm", energy: "kJ" } as const;
 

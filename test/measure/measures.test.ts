@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { amount, millilitresOf } from "../../src/measure/amount.ts";
 import { measureSet, measureSetNames, measureSets } from "../../src/measure/measures.ts";
 import { exact, toText } from "../../src/number/fraction.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 describe("sets of spoons and cups", () => {
   it("of one's own are frozen copies, in exact text", () => {

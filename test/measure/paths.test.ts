@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { amount } from "../../src/measure/amount.ts";
 import { convert } from "../../src/measure/convert.ts";
 import { formatAmount } from "../../src/measure/format.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 describe("a fault of an option or an amount", () => {
   it("says where the density stands", () => {

@@ -1,7 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Amount, amount, sameAmount, timesAmount, withExact } from "../../src/measure/amount.ts";
-import { breakDown } from "../../src/measure/break-down.ts";
+import { breakDown } from "../../src/measure/breakDown.ts";
 import { convert } from "../../src/measure/convert.ts";
 import { figure } from "../../src/measure/figure.ts";
 import { formatAmount } from "../../src/measure/format.ts";

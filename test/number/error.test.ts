@@ -10,7 +10,7 @@ import {
   throwIfAny,
   within,
 } from "../../src/number/error.ts";
-import { errorOf } from "./error-of.ts";
+import { errorOf } from "./errorOf.ts";
 
 const aFault = (n: number, path: Path = []): Fault => ({
   code: "number-malformed",

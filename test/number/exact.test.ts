@@ -6,7 +6,7 @@ import { describe, expect, it } from "vitest";
 import { Exact, exact, fraction, isDecimal, type Value } from "../../src/number/exact.ts";
 import { toDecimal } from "../../src/number/toDecimal.ts";
 import { anyFraction, nonZero } from "./arbitraries.ts";
-import { errorOf } from "./error-of.ts";
+import { errorOf } from "./errorOf.ts";
 
 const Precise = Decimal.clone({
   precision: 400,

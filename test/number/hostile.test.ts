@@ -13,7 +13,7 @@ import {
   type Value,
   ZERO,
 } from "../../src/number/fraction.ts";
-import { errorOf } from "./error-of.ts";
+import { errorOf } from "./errorOf.ts";
 
 /** What a caller without a compiler might hand in. */
 const read = (value: unknown): unknown => exact(value as Value);

@@ -10,7 +10,7 @@ import { allergenCheck, allergensOf } from "../../src/person/portion/allergens.t
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const ids = Object.keys(allergens) as Allergen[];
 const cox: Person = { sex: "female", age: 22, mass: "52 kg" };

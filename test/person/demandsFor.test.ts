@@ -9,7 +9,7 @@ import { upperLimits } from "../../src/person/intakes/upperLimits.ts";
 import type { Person } from "../../src/person/person.ts";
 import { fit } from "../../src/scale/fit.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const girl: Person = { sex: "female", age: 15, mass: "50 kg", height: "1.60 m", activity: "active" };
 const woman: Person = { sex: "female", age: 30, mass: "60 kg", height: "1.70 m", activity: "active" };

@@ -16,7 +16,7 @@ import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const cox: Person = { sex: "female", age: 15, mass: "46 kg", height: "1.58 m", activity: "active" };
 const lightweight: Person = { sex: "female", age: 24, mass: "59 kg", height: "1.72 m", activity: "vigorous" };

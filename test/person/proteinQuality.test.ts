@@ -12,7 +12,7 @@ import type { Person } from "../../src/person/person.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 type Figures = { readonly [C in ComponentId]?: Figure };
 

@@ -1,16 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { personCard } from "../../src/card/personCard.ts";
+import { cookingSchedule } from "../../src/cook/cookingSchedule.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { personCard } from "../../src/plan/card.ts";
 import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import type { Plan } from "../../src/plan/planned.ts";
-import { cookingSchedule } from "../../src/plan/schedule.ts";
-import { shoppingList } from "../../src/plan/shopping.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { shoppingList } from "../../src/shop/shoppingList.ts";
 import { toRecords } from "../../src/table/records.ts";
 import { toText } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 // What a plan is for someone who is not there is what it is without them: that is the outside measure here.
 

@@ -1,5 +1,5 @@
+import type { CardDay } from "../../src/card/personCard.ts";
 import { starterFoods } from "../../src/foods.ts";
-import type { CardDay } from "../../src/plan/card.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { sheet } from "../../src/sheet/build.ts";

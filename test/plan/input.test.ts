@@ -4,7 +4,7 @@ import { fraction } from "../../src/number/fraction.ts";
 import type { PlanInput } from "../../src/plan/input.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const porridge = sheet(
   {

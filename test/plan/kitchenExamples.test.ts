@@ -18,13 +18,13 @@ import {
 import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { type ShareWish, weighShares } from "../../src/plan/kitchen/shares.ts";
 import { type Plan, portionPlan, portionPlanSteps } from "../../src/plan/plan.ts";
-import { shoppingList } from "../../src/plan/shopping.ts";
 import type { LineInput } from "../../src/recipe/document.ts";
 import { roundToKitchen } from "../../src/scale/round.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { shoppingList } from "../../src/shop/shoppingList.ts";
 import { toRecords } from "../../src/table/records.ts";
 import { toText } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const oats: LineInput = { key: "oats", food: "oats-rolled-dry", amount: "53.3 g" };
 const milk: LineInput = { key: "milk", food: "milk-whole", amount: "151 ml" };

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { personCard } from "../../src/card/personCard.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { formatAmount } from "../../src/measure/format.ts";
 import { type Kitchen, kitchen } from "../../src/measure/kitchen.ts";
 import { toText as exactText } from "../../src/number/fraction.ts";
-import { personCard } from "../../src/plan/card.ts";
 import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { LineInput } from "../../src/recipe/document.ts";
@@ -11,7 +11,7 @@ import type { Demand } from "../../src/scale/demand.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const galley: Kitchen = kitchen({
   name: "galley",

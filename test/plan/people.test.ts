@@ -8,7 +8,7 @@ import type { Avoided, PlanInput } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { toText } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 import { expected, inputOf, type World, words, worlds } from "./peopleWorlds.ts";
 
 /** `people.0.avoid.1 m0: l0, l1/l0` of each fault. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { personCard } from "../../src/card/personCard.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
@@ -7,12 +8,11 @@ import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import type { Person } from "../../src/person/person.ts";
 import { cautionsFor } from "../../src/person/portion/cautions.ts";
 import { doseCheck } from "../../src/person/portion/doses.ts";
-import { personCard } from "../../src/plan/card.ts";
 import type { PlanInput } from "../../src/plan/input.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { toText } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const cox: Person = { sex: "female", age: 15, mass: "46 kg" };
 const stroke: Person = { sex: "male", age: 27, mass: "92 kg", conditions: ["warfarin"] };

@@ -9,7 +9,7 @@ import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { toText as shown } from "../../src/table/text.ts";
 import { arbitraryRecipe, watched } from "../arbitraries.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const text = (f: Fraction | undefined): string => toText(f ?? exact(-1));
 

@@ -20,7 +20,7 @@ import { toRecipe } from "../../src/sheet/recipe.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText } from "../../src/table/text.ts";
 import { arbitraryFactor, arbitraryRecipe, watched } from "../arbitraries.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const text = (f: Fraction | undefined): string => exactText(f ?? exact(-1));
 

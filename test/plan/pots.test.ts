@@ -19,8 +19,8 @@ import { type Plan, type Portion, portionPlan } from "../../src/plan/plan.ts";
 import type { Demand, Quantity } from "../../src/scale/demand.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { partitions } from "./partitions.ts";
-import { canShare } from "./pots-outside.ts";
-import { type PotsShape, type PotsWorld, potsWorlds } from "./pots-worlds.ts";
+import { canShare } from "./potsOutside.ts";
+import { type PotsShape, type PotsWorld, potsWorlds } from "./potsWorlds.ts";
 
 const text = (f: Fraction | undefined): string => exactText(f ?? exact(-1));
 

@@ -7,7 +7,7 @@ import type { LineInput } from "../../src/recipe/document.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 import { food } from "../scale/fit/worlds.ts";
 
 /** Foods of our own, with round figures. */

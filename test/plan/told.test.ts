@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { personCard } from "../../src/card/personCard.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { type Kitchen, kitchen } from "../../src/measure/kitchen.ts";
-import { personCard } from "../../src/plan/card.ts";
 import type { PlanInput } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { LineInput } from "../../src/recipe/document.ts";

@@ -11,7 +11,7 @@ import { sheet } from "../../src/sheet/build.ts";
 import { energyCheck } from "../../src/sheet/energyCheck.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText as shown } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const ids = Object.keys(energySystems) as EnergySystemId[];
 

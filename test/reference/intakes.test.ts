@@ -84,11 +84,11 @@ describe("a second transcription of upper levels", () => {
   const micrograms = (value: number, unit: string): number =>
     Math.round(value * per[unit as keyof typeof per] * 1000) / 1000;
 
-  /** The levels of a component for someone: goals for a population and the CDRR are none. */
+  /** The levels of a component for someone: goals for a population, the CDRR and the ADI are none. */
   function levelsFor(authority: Authority, person: Person, of: uppers.SecondUpper["of"]): UpperFigure[] {
     return referenceIntakes(authority, person)
       .get(of)
-      .uppers.filter((f) => f.of[0] === of && f.kind !== "CDRR" && f.kind !== "population goal");
+      .uppers.filter((f) => f.of[0] === of && !["CDRR", "population goal", "ADI"].includes(f.kind));
   }
 
   function expectLevel(authority: Authority, person: Person, second: uppers.SecondUpper): void {
@@ -132,6 +132,19 @@ describe("a second transcription of upper levels", () => {
         "12",
       ]);
     }
+  });
+
+  it("of copper has EFSA's acceptable intake of 2023 beside it, of adults alone", () => {
+    // EFSA Scientific Committee 2023 (EFSA Journal 21(1):7728): 0.07 mg per kg; at 71.4 kg it meets the UL of 5 mg.
+    const levels = (mass: number, age = 30): string[] =>
+      referenceIntakes("eu", { sex: "female", age, mass })
+        .get("copper")
+        .uppers.map((f) => `${f.kind} ${f.value}`);
+    expect(levels(60)).toEqual(["UL 5", "ADI 4.2"]);
+    expect(levels(80)).toEqual(["UL 5", "ADI 5.6"]);
+    expect(levels(45, 14)).toEqual(["UL 4"]);
+    const limit = upperLimits(referenceIntakes("eu", woman)).find(({ of }) => of === "copper");
+    expect(limit?.most).toBe("5");
   });
 
   it("of caffeine holds for mothers under every authority", () => {
@@ -406,12 +419,13 @@ describe("breastfeeding", () => {
     );
 
   it("adds less from the month that each authority parts it at", () => {
-    // COMA 1991, unverified: zinc 7.0 + 6.0 mg to four months, + 2.5 after; protein + 11 g, then + 8.
+    // British Nutrition Foundation 2021, pages 5 and 7, after COMA 1991: zinc 7.0 + 6.0 mg to four months,
+    // + 2.5 after; protein + 11 g to six months, then + 8.
     expect(figures("uk", "zinc", 0, "3.9", 4, 5, 6)).toEqual(["13", "13", "9.5", "9.5", "9.5"]);
-    expect(figures("uk", "protein", 0, "3.9", 4, 5, 6)).toEqual(["56", "56", "53", "53", "53"]);
+    expect(figures("uk", "protein", 0, "3.9", 4, "5.9", 6)).toEqual(["56", "56", "56", "56", "53"]);
     // EFSA 2012: protein + 19 g in the first six months, + 13 after (knowledge4policy.ec.europa.eu quotes it).
     expect(figures("eu", "protein", 0, 5, "5.9", 6)).toEqual(["68.8", "68.8", "68.8", "62.8"]);
-    const youth = referenceIntakes("uk", { ...woman, age: 17, breastfeeding: true, monthsSinceBirth: 5 });
+    const youth = referenceIntakes("uk", { ...woman, age: 17, breastfeeding: true, monthsSinceBirth: 6 });
     expect(youth.get("protein").reference?.value.toString()).toBe("53.4");
   });
 
@@ -419,7 +433,8 @@ describe("breastfeeding", () => {
     for (const of of ["zinc", "protein"] as const) {
       const { reference } = referenceIntakes("uk", { ...woman, breastfeeding: true }).get(of);
       expect(reference?.value.toString()).toBe(of === "zinc" ? "13" : "56");
-      expect(reference?.note).toMatch(/breastfeeding adds more in the first four months/);
+      const months = of === "zinc" ? "four" : "six";
+      expect(reference?.note).toContain(`breastfeeding adds more in the first ${months} months`);
     }
   });
 });
@@ -467,11 +482,9 @@ describe("bands", () => {
   });
 
   it("say where a figure is unverified", () => {
-    expect(referenceIntakes("uk", woman).get("folate").reference?.check).not.toBe("unverified");
-    expect(referenceIntakes("uk", man).get("folate").reference?.check).toBe("unverified");
-    expect(referenceIntakes("uk", { ...woman, breastfeeding: true }).get("folate").reference?.check).toBe(
-      "unverified",
-    );
+    const check = (age: number): string | undefined =>
+      referenceIntakes("uk", { ...woman, age }).get("protein").reference?.check;
+    expect([8, 16, 30].map(check)).toEqual(["copy", "unverified", "copy"]);
   });
 
   it("do not change with the unit that a mass was written in", () => {
@@ -530,8 +543,9 @@ describe("a state that a table has no column for at an age", () => {
 
   it("keeps a level that is not set for the state, and says so", () => {
     // SCF 2003: the level of copper, 5 mg, was not set for pregnancy or breastfeeding.
-    const { upper } = referenceIntakes("eu", { ...woman, pregnant: 2 }).get("copper");
-    expect([upper?.value.toString(), upper?.leavesOut]).toEqual(["5", "pregnancy"]);
+    const { uppers } = referenceIntakes("eu", { ...woman, pregnant: 2 }).get("copper");
+    const level = uppers.find(({ kind }) => kind === "UL");
+    expect([level?.value.toString(), level?.leavesOut]).toEqual(["5", "pregnancy"]);
   });
 });
 

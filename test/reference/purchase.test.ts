@@ -13,10 +13,10 @@ import {
   toText,
   ZERO,
 } from "../../src/number/fraction.ts";
-import { type ShoppingList, shoppingList } from "../../src/plan/shopping.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
+import { type ShoppingList, shoppingList } from "../../src/shop/shoppingList.ts";
 
 /** Published purchase quantities. READ: figures read in the published text; derived: its last step is ours. */
 

@@ -7,7 +7,7 @@ import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { exact, fixedText, fraction, toText } from "../../src/number/fraction.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 /** SR28 nutrient numbers, as the USDA retention table heads its columns, and our components. */
 const columns: Readonly<Record<string, readonly ComponentId[]>> = {
@@ -161,14 +161,19 @@ describe("a retention code", () => {
     expect(toText(sheet(line("3004"), more).total("vitaminC").value)).toBe(toText(c));
   });
 
-  it.each([["3400"], ["toString"], ["__proto__"], [""], ["x".repeat(10_000)]])(
-    "%.20s is refused, with a hint",
+  it.each([[""], ["x".repeat(10_000)]])(
+    "%.20s is refused for what it is, before any is looked up",
     (code) => {
       const error = errorOf(() => sheet(line(code), starterFoods));
-      expect([error.code, error.path]).toEqual(["retention-unknown", ["lines", 0, "retention"]]);
-      expect(error.hint).toMatch(/did you mean|retentionCodes/);
+      expect([error.code, error.path]).toEqual(["recipe-malformed", ["lines", 0, "retention"]]);
     },
   );
+
+  it.each([["3400"], ["toString"], ["__proto__"]])("%.20s is refused, with a hint", (code) => {
+    const error = errorOf(() => sheet(line(code), starterFoods));
+    expect([error.code, error.path]).toEqual(["retention-unknown", ["lines", 0, "retention"]]);
+    expect(error.hint).toMatch(/did you mean|retentionCodes/);
+  });
 
   it("without a table is refused, and says how to get one", () => {
     const foods = foodTable([starterFoods.get("spinach-raw")]);

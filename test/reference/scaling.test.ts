@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
 import { amount } from "../../src/measure/amount.ts";
-import { breakDown } from "../../src/measure/break-down.ts";
+import { breakDown } from "../../src/measure/breakDown.ts";
 import { formatAmount } from "../../src/measure/format.ts";
 import {
   type Exact,

@@ -10,7 +10,7 @@ import { substitutes } from "../../src/scale/substitutes.ts";
 import { sweep } from "../../src/scale/sweep.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { arbitraryFactor, arbitraryRecipe, watched } from "../arbitraries.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const foods = foodTable([
   { id: "oats", name: "Oats", source: "made up", per100g: { energy: 400, protein: 10, iodine: 1 } },

@@ -12,7 +12,7 @@ import { toRecipe } from "../../src/sheet/recipe.ts";
 import { revise } from "../../src/sheet/revise.ts";
 import { toRecords } from "../../src/table/records.ts";
 import { toText } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const foods = foodTable([
   {

@@ -10,7 +10,7 @@ import { compare, toText } from "../../src/number/fraction.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { type Between, type BetweenHow, between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const food = (id: string, iron?: Figure, more: Partial<FoodInput> = {}): FoodInput => ({
   ...{ id, name: id, state: "raw", group: "greens", source: "test" },

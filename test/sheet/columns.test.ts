@@ -20,7 +20,7 @@ import { revise } from "../../src/sheet/revise.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { type Bound, constantTally, makeMarks, Tally } from "../../src/sheet/tally.ts";
 import { toText as show } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const foods = foodTable([
   {

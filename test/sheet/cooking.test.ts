@@ -8,7 +8,7 @@ import type { RecipeInput } from "../../src/recipe/document.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { cooking } from "../../src/sheet/cooking.ts";
 import { toText as shown } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const codes = Object.keys(usdaRetention.codes);
 const share = fc.integer({ min: 0, max: 20 }).map((n) => `${n}/20`);

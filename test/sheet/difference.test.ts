@@ -5,7 +5,7 @@ import { difference } from "../../src/sheet/difference.ts";
 import { revise } from "../../src/sheet/revise.ts";
 import { toRecords } from "../../src/table/records.ts";
 import { toText } from "../../src/table/text.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 const foods = foodTable([
   { id: "oats", name: "Oats", state: "dry", source: "table A", per100g: { energy: 400 } },

@@ -11,7 +11,7 @@ import { cooking } from "../../src/sheet/cooking.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText as shown } from "../../src/table/text.ts";
 import { arbitraryFactor, arbitraryRecipe } from "../arbitraries.ts";
-import { errorOf } from "../number/error-of.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 /**
  * Clarified butter keeps about three quarters of its mass (common practice, no source), and butter

@@ -1,4 +1,4 @@
-import { usCustomary } from "../../measure/data/us-customary.ts";
+import { usCustomary } from "../../measure/data/usCustomary.ts";
 import { exact, fraction, minus, over, times, toText } from "../../number/fraction.ts";
 import type { ComponentId } from "../components.ts";
 import type { Figure, FoodInput, FoodMeasure } from "../food.ts";

@@ -1,4 +1,4 @@
-import type { MeasureSet } from "../measure-set.ts";
+import type { MeasureSet } from "../measureSet.ts";
 
 /**
  * Australian spoons and cup: the one place where a tablespoon is four teaspoons.

@@ -1,4 +1,4 @@
-import type { MeasureSet } from "../measure-set.ts";
+import type { MeasureSet } from "../measureSet.ts";
 
 /**
  * Imperial measures. The gallon is 4.54609 dm³ exactly; quart 1/4, pint 1/8, gill 1/4 pint, fluid

@@ -1,4 +1,4 @@
-import type { Kitchen } from "../kitchen-check.ts";
+import type { Kitchen } from "../kitchenCheck.ts";
 
 /**
  * Four kitchens to start from. What lies in the drawer, the jugs' marks and the metric scale's step

@@ -48,6 +48,7 @@ const KINDS: readonly (readonly [ReferenceKind | UpperKind, string])[] = [
   ["UL", "UL: tolerable upper intake level"],
   ["SUL", "SUL: safe upper level"],
   ["TDI", "TDI: tolerable daily intake, for every day of a life"],
+  ["ADI", "ADI: acceptable daily intake, for every day of a life"],
   ["CDRR", "CDRR: intake above which eating less is expected to lower chronic disease; no level of harm"],
 ];
 

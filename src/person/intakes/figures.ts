@@ -2,7 +2,7 @@ import type { ComponentId } from "../../food/components.ts";
 import { compare, exact } from "../../number/fraction.ts";
 import type { Facts } from "../person.ts";
 import * as eu from "./euReferences.ts";
-import { euFluoride, euUpper } from "./euUpper.ts";
+import { euFluoride, euManganese, euUpper } from "./euUpper.ts";
 import {
   type ReadTable,
   type ReferenceFigure,
@@ -30,10 +30,12 @@ export const intakeTables: { readonly [A in Authority]: readonly IntakeTable[] }
     eu.euProteinOfChildren,
     eu.euOtherBands,
     eu.euIronOfChildren,
+    eu.euLongOmega3,
     eu.euWater,
     eu.euZinc,
     euUpper,
     euFluoride,
+    euManganese,
     tolerable,
   ],
 };

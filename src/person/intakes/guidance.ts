@@ -20,8 +20,8 @@ const kinds: { readonly [K in GuidanceKind]: Omit<Caution, "code"> } = {
   },
   "safe level of intake": {
     text: "safe levels of intake, given where no upper level could be set; no harm is expected up to them, and from where more does harm is not known",
-    source: "EFSA 2023, manganese, EFSA Journal 21(12):8413; EFSA 2024, iron, EFSA Journal 22(6):8819",
-    check: "unverified",
+    source: "EFSA 2025, Overview on Tolerable Upper Intake Levels, version 11, page 3",
+    check: "issuer",
   },
 };
 

@@ -20,7 +20,8 @@ export type ReferenceKind =
 
 /**
  * What kind of figure an upper level is. Only `UL`, `SUL` and `TDI` were set from evidence of harm; a `TDI`
- * (tolerable daily intake) is of what nobody needs, and of the mean of a life.
+ * (tolerable daily intake) is of what nobody needs, an `ADI` (acceptable daily intake) of what is added or used
+ * on crops besides being needed, both of the mean of a life.
  */
 export type UpperKind =
   | "UL"
@@ -29,6 +30,7 @@ export type UpperKind =
   | "safe level of intake"
   | "CDRR"
   | "TDI"
+  | "ADI"
   | "population goal"
   | "advice";
 

@@ -89,6 +89,6 @@ export const ukCaffeine: IntakeTable = {
   // biome-ignore format: one row a line
   uppers: [
     { of: ["caffeine"], kind: "guidance level", covers: "all sources", values: "200 -", note: "in pregnancy, for the child's weight at birth", check: "copy" },
-    { of: ["caffeine"], kind: "guidance level", covers: "all sources", values: "- 300", note: "EFSA has 200 mg", source: "NHS (England) about 2022, breastfeeding and diet", check: "unverified" },
+    { of: ["caffeine"], kind: "guidance level", covers: "all sources", values: "- 300", note: "less than this; EFSA has 200 mg", source: "NHS (England), Your diet and breastfeeding, about 2022", check: "issuer" },
   ],
 };

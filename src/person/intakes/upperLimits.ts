@@ -18,8 +18,8 @@ import type { UpperFigure } from "./resolve.ts";
  * more does harm is not known, and a day of wholegrain food can pass them, as oats do for manganese.
  * Guidance on retinol, iodine and caffeine is a limit all the same, since more of them has harmed people
  * who had it from food. Other guidance is one with `guidance: "limit"` alone; `demandsFor` names them in a caution, and `compare`
- * holds a portion against them. The CDRR, goals for a population and tolerable daily intakes, which are of the
- * mean of a life, are never limits.
+ * holds a portion against them. The CDRR, goals for a population, and tolerable and acceptable daily intakes,
+ * which are of the mean of a life, are never limits.
  *
  * Levels of supplements alone make no limit, and neither does a nutrient without a level: that is no
  * proof that any amount is safe.

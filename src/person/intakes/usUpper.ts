@@ -11,6 +11,8 @@ import type { IntakeTable } from "./table.ts";
 const vitamins: Check = "copy";
 const vitaminD: Check = "copy";
 const elements: Check = "copy";
+/** Appendix J, the table of chronic disease risk reduction intakes; pregnancy and breastfeeding go by their age there. */
+const cdrr: Check = "issuer";
 
 export const usUpper: IntakeTable = {
   source:
@@ -39,8 +41,8 @@ export const usUpper: IntakeTable = {
     { of: ["selenium"], kind: "UL", covers: "all sources", values: "90 150 280 400 400 400 400 400 400 400 400", check: elements },
     { of: ["zinc"], kind: "UL", covers: "all sources", values: "7 12 23 34 40 40 40 34 40 34 40", check: elements },
     { of: ["chloride"], kind: "UL", unit: "g", covers: "all sources", values: "2.3 2.9 3.4 3.6 3.6 3.6 3.6 3.6 3.6 3.6 3.6", check: elements },
-    { of: ["sodium"], kind: "CDRR", covers: "all sources", values: "- - - 2300 2300 2300 2300 2300 2300 2300 2300", source: "National Academies 2019, DRI for Sodium and Potassium: chronic disease risk reduction intake", check: "unverified" },
-    { of: ["sodium"], kind: "CDRR", covers: "all sources", values: "1200 1500 1800 - - - - - - - -", source: "National Academies 2019, DRI for Sodium and Potassium: chronic disease risk reduction intake", check: "unverified" },
+    { of: ["sodium"], kind: "CDRR", covers: "all sources", values: "- - - 2300 2300 2300 2300 2300 2300 2300 2300", source: "National Academies 2019, DRI for Sodium and Potassium: chronic disease risk reduction intake", check: cdrr },
+    { of: ["sodium"], kind: "CDRR", covers: "all sources", values: "1200 1500 1800 - - - - - - - -", source: "National Academies 2019, DRI for Sodium and Potassium: chronic disease risk reduction intake", check: cdrr },
   ],
 };
 

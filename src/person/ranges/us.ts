@@ -5,6 +5,8 @@ import type { EnergyRange } from "./range.ts";
 const source = "Institute of Medicine (US, Canada) 2002/2005, acceptable macronutrient distribution ranges";
 const adults: Check = "issuer";
 const fattyAcids: Check = "issuer";
+/** Read in appendix J of the report on sodium and potassium (2019), which prints these ranges again. */
+const young: Check = "issuer";
 const range = "AMDR";
 
 // biome-ignore format: one range a line
@@ -14,11 +16,11 @@ export const usRanges: readonly EnergyRange[] = [
   { authority: "us", of: "carbohydrate", least: "45", most: "65", from: 19, kind: range, source, check: adults },
   { authority: "us", of: "linoleicAcid", least: "5", most: "10", from: 1, kind: range, source, check: fattyAcids },
   { authority: "us", of: "alphaLinolenicAcid", least: "0.6", most: "1.2", from: 1, kind: range, note: "a tenth of it may be longer omega-3 fatty acids", source, check: fattyAcids },
-  { authority: "us", of: "protein", least: "5", most: "20", from: 1, below: 4, kind: range, source, check: "unverified" },
-  { authority: "us", of: "protein", least: "10", most: "30", from: 4, below: 19, kind: range, source, check: "unverified" },
-  { authority: "us", of: "fat", least: "30", most: "40", from: 1, below: 4, kind: range, source, check: "unverified" },
-  { authority: "us", of: "fat", least: "25", most: "35", from: 4, below: 19, kind: range, source, check: "unverified" },
-  { authority: "us", of: "carbohydrate", least: "45", most: "65", from: 1, below: 19, kind: range, source, check: "unverified" },
+  { authority: "us", of: "protein", least: "5", most: "20", from: 1, below: 4, kind: range, source, check: young },
+  { authority: "us", of: "protein", least: "10", most: "30", from: 4, below: 19, kind: range, source, check: young },
+  { authority: "us", of: "fat", least: "30", most: "40", from: 1, below: 4, kind: range, source, check: young },
+  { authority: "us", of: "fat", least: "25", most: "35", from: 4, below: 19, kind: range, source, check: young },
+  { authority: "us", of: "carbohydrate", least: "45", most: "65", from: 1, below: 19, kind: range, source, check: young },
   { authority: "us", of: "saturatedFat", most: "10", from: 2, kind: "dietary guideline", source: "Dietary Guidelines for Americans 2020-2025", check: "unverified" },
   { authority: "us", of: "addedSugars", most: "10", from: 2, kind: "dietary guideline", source: "Dietary Guidelines for Americans 2020-2025", check: "unverified" },
 ];

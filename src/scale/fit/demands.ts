@@ -1,5 +1,5 @@
 import { componentIds, isComponentId } from "../../food/components.ts";
-import { wholeNumber } from "../../measure/amount-data.ts";
+import { wholeNumber } from "../../measure/amountData.ts";
 import { figure } from "../../measure/figure.ts";
 import { readShare } from "../../measure/share.ts";
 import { collect, type Fault, fault, quote, SteelyardError, throwIfAny, within } from "../../number/error.ts";

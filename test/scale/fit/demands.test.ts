@@ -6,7 +6,7 @@ import type { Demand } from "../../../src/scale/demand.ts";
 import { type FitHow, fit } from "../../../src/scale/fit.ts";
 import { sheet } from "../../../src/sheet/build.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
-import { errorOf } from "../../number/error-of.ts";
+import { errorOf } from "../../number/errorOf.ts";
 import { food } from "./worlds.ts";
 
 const s = sheet(

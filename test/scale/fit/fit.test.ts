@@ -10,7 +10,7 @@ import { type FitHow, fit } from "../../../src/scale/fit.ts";
 import { sheet } from "../../../src/sheet/build.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
 import { toText as show } from "../../../src/table/text.ts";
-import { errorOf } from "../../number/error-of.ts";
+import { errorOf } from "../../number/errorOf.ts";
 import { food } from "./worlds.ts";
 
 /** Plain foods of round figures, so that answers can be worked out by hand. */

@@ -16,7 +16,7 @@ import { Rounded, RoundingOutOfReach, roundToKitchen } from "../../../src/scale/
 import type { AmountDemand, AmountsProblem, QuantitySum } from "../../../src/scale/solve/amounts.ts";
 import type { Sheet, SheetLine } from "../../../src/sheet/sheet.ts";
 import { asNumber } from "../solve/outside.ts";
-import { isNear, type OutsideChoice, roundOutside } from "../solve/outside-rounding.ts";
+import { isNear, type OutsideChoice, roundOutside } from "../solve/outsideRounding.ts";
 import { seedFor } from "../solve/seed.ts";
 import { type World, worlds } from "./dishes.ts";
 import { isSizeHeld, standing } from "./judge.ts";

@@ -28,7 +28,7 @@ import { Rounded, RoundedTogether, RoundingOutOfReach, roundToKitchen } from "..
 import { sheet } from "../../../src/sheet/build.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
 import { toText as show } from "../../../src/table/text.ts";
-import { errorOf } from "../../number/error-of.ts";
+import { errorOf } from "../../number/errorOf.ts";
 import { type End, endsOf, isSizeHeld, judged, standing } from "./judge.ts";
 
 const foods = foodTable([

@@ -18,9 +18,9 @@ import type {
   Choice,
 } from "../../../src/scale/solve/amounts.ts";
 import { chooseAmounts } from "../../../src/scale/solve/choose.ts";
-import { bestByHand, driftAt, driftOf, excessOf } from "./by-hand.ts";
+import { bestByHand, driftAt, driftOf, excessOf } from "./byHand.ts";
 import { asNumber } from "./outside.ts";
-import { roundOutside } from "./outside-rounding.ts";
+import { roundOutside } from "./outsideRounding.ts";
 import { quotients, rounding, type Shape } from "./roundings.ts";
 import { seedFor } from "./seed.ts";
 

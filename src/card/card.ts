@@ -1,0 +1,110 @@
+import type { Piece } from "../cook/method.ts";
+import type { ComponentId } from "../food/components.ts";
+import type { EnergyPart } from "../food/energy.ts";
+import type { Fraction } from "../number/fraction.ts";
+import type { Figure } from "../table/table.ts";
+
+// A card as plain data: words in the reader's language, not yet markup. Text from outside is as it
+// came, and is made safe where it is written into the page.
+
+/** One line of a dish. */
+export interface AmountRow {
+  readonly key: string;
+  readonly name: string;
+  readonly prep: string | undefined;
+  /** What a nested recipe is made of. */
+  readonly madeOf: readonly string[];
+  readonly weigh: string;
+  /** In spoons, cups or pieces; empty where it is weighed. */
+  readonly measure: string;
+  /** What is left of it to eat, where it is measured as purchased, before it is trimmed. */
+  readonly edible: string | undefined;
+  /** Whether it is the same for everyone. */
+  readonly dose: boolean;
+}
+
+export interface AmountGroup {
+  /** Nothing where a dish has one group. */
+  readonly heading: string | undefined;
+  readonly rows: readonly AmountRow[];
+}
+
+export interface CardDish {
+  readonly name: string;
+  readonly groups: readonly AmountGroup[];
+  /** This person's share of what is cooked for several; nothing where nothing is. */
+  readonly pot: { readonly weigh: string; readonly measure: string } | undefined;
+  /** As eaten. */
+  readonly mass: string;
+  readonly method: readonly (readonly Piece[])[];
+  readonly notes: readonly string[];
+}
+
+export interface CardMeal {
+  readonly name: string;
+  /** What was asked of it and is not brought. */
+  readonly missed: readonly string[];
+  readonly dishes: readonly CardDish[];
+  /** What a kitchen cannot measure of it. */
+  readonly notes: readonly string[];
+}
+
+/** One nutrient: what the portion brings, and against a day. */
+export interface DayRow {
+  readonly id: ComponentId;
+  readonly name: string;
+  readonly brings: Figure;
+  readonly share: DayShare | undefined;
+}
+
+export interface DayShare {
+  /** What is known, of a day; 1 is all of it. */
+  readonly known: Fraction;
+  /** Whether there may be more than is known. */
+  readonly open: boolean;
+  /** Where the upper level lies, of a day. */
+  readonly upper: Fraction | undefined;
+  readonly over: boolean;
+  /** As a table shows it: `38%`, `at least 38%`, `?`. */
+  readonly shown: string;
+  /** As it is read aloud. */
+  readonly spoken: string;
+}
+
+export interface EnergySlice {
+  readonly part: EnergyPart;
+  readonly name: string;
+  readonly percent: number;
+  readonly shown: string;
+}
+
+export interface EnergyPicture {
+  readonly slices: readonly EnergySlice[];
+  /** Constituents of which not all is known. */
+  readonly open: readonly string[];
+  readonly spoken: string;
+}
+
+/** A sentence, with the footnote that gives its source. */
+export interface Sourced {
+  readonly text: string;
+  readonly footnote: number | undefined;
+}
+
+export interface Card {
+  readonly person: string;
+  readonly date: string | undefined;
+  readonly version: string | undefined;
+  readonly about: readonly string[];
+  readonly meals: readonly CardMeal[];
+  /** By what the dish was multiplied, of the first meal: the picture at the card's head. */
+  readonly factor: Fraction;
+  readonly energy: EnergyPicture | undefined;
+  readonly day: readonly DayRow[];
+  /** Whether any row has a day to be held against. */
+  readonly against: boolean;
+  readonly cautions: readonly Sourced[];
+  /** What a reader must know to read the figures right. */
+  readonly notes: readonly string[];
+  readonly sources: readonly string[];
+}

@@ -1,0 +1,221 @@
+import { methodOf } from "../cook/methodOf.ts";
+import { settledAmount, weighed } from "../cook/settledAmount.ts";
+import { type ComponentId, component } from "../food/components.ts";
+import { collect, type Fault, fault, throwIfAny } from "../number/error.ts";
+import { ONE } from "../number/fraction.ts";
+import { allergensOf } from "../person/portion/allergens.ts";
+import { type EatenPortion, readEaten } from "../person/portion/eaten.ts";
+import { lossesNote } from "../plan/losses.ts";
+import { missedOf } from "../plan/missed.ts";
+import type { Plan, PlannedDish, Portion, Serving } from "../plan/plan.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { measuresNote } from "../sheet/show.ts";
+import { legend, showFigure, showPercent } from "../table/figure.ts";
+import { britishEnglish, type Language, say } from "../table/language.ts";
+import { amountGroups } from "./amounts.ts";
+import type { Card, CardDish, CardMeal } from "./card.ts";
+import {
+  allergenCautions,
+  avoidedCautions,
+  foodCautions,
+  numbered,
+  recipeNotes,
+  shownCautions,
+  standingNotes,
+} from "./cautions.ts";
+import { cardComponents, dayRow, overCaution, ownDay, type ReadDay, readDay } from "./day.ts";
+import { energyOf } from "./energy.ts";
+import { Footnotes, foodSources, joined } from "./footnotes.ts";
+import type { CardCaution, CardHow } from "./how.ts";
+import { silentFoods } from "./silent.ts";
+
+/** Gathers what stands on a person's card. Throws as {@link personCard}. */
+export function cardOf(plan: Plan, person: string, how: CardHow): Card {
+  const language = how.language ?? britishEnglish;
+  const { portions, dishes, ids, day } = read(plan, person, how);
+  const eaten = dishes.size === 0 ? undefined : readEaten(dishes, "card-malformed");
+  const rows = eaten ? ids.map((id) => dayRow(id, eaten.brings(id), day.get(id), language)) : [];
+  const energy = eaten && energyOf(eaten, how.energyBy ?? "atwater-general", language);
+  const footnotes = new Footnotes();
+  const cautions = numbered(
+    cautionsOf(plan, { portions, dishes, eaten, ids, day }, how),
+    footnotes,
+    language,
+  );
+  const foods = (eaten?.foods ?? []).map(({ food }) => food);
+  return {
+    person: plan.people.find((p) => p.id === person)?.name ?? person,
+    date: how.date,
+    version: how.version,
+    about: aboutLines(how, language),
+    meals: portions.map((portion) => mealOf(plan, portion, language)),
+    factor: portions[0]?.factor ?? ONE,
+    energy: energy?.picture,
+    day: rows,
+    against: rows.some(({ share }) => share !== undefined),
+    cautions,
+    notes: [
+      ...measuresNote(
+        [...dishes.values()].flatMap((s) => s.values.amounts),
+        language,
+      ),
+      ...legend([rows.map(({ brings }) => brings)], language),
+      ...lossesNote(dishes.values(), ids, language),
+      ...(eaten ? silentFoods(eaten, new Set([...ids, ...(energy?.reads ?? [])]), language) : []),
+      ...standingNotes(how.personal ?? "hide", language),
+    ],
+    sources: [
+      ...footnotes.all,
+      ...joined([
+        ...foodSources(foods, ids),
+        ...(energy ? [energy.source] : []),
+        ...ids.flatMap((id) => day.get(id)?.sources ?? []),
+      ]).filter((source) => !footnotes.all.includes(source)),
+    ],
+  };
+}
+
+interface Read {
+  readonly portions: readonly Portion[];
+  /** Every dish under a name of its own. */
+  readonly dishes: ReadonlyMap<string, Sheet>;
+  readonly ids: readonly ComponentId[];
+  readonly day: ReadonlyMap<ComponentId, ReadDay>;
+}
+
+function read(plan: Plan, person: string, how: CardHow): Read {
+  const faults: Fault[] = [];
+  const meals = how.meals ?? plan.meals.map(({ id }) => id);
+  if (meals.length === 0) {
+    throw fault("card-malformed", "a card of no meals", "give the id of one, or leave `meals` out", [
+      "meals",
+    ]);
+  }
+  const portions = meals.flatMap((meal) => collect(faults, [], () => plan.portion(person, meal)) ?? []);
+  const ids = [...new Set(how.components ?? cardComponents)];
+  for (const [i, id] of ids.entries()) collect(faults, ["components", i], () => component(id));
+  const dishes = dishesOf(portions);
+  // Nobody's day is looked up for a card that is refused.
+  const intakes = how.day || faults.length > 0 ? undefined : plan.intakes(person);
+  const own = intakes ? ownDay(intakes, ids, how.personal ?? "hide") : [];
+  const day = collect(faults, [], () =>
+    readDay(how.day ?? own, how.personal ?? "hide", how.language ?? britishEnglish),
+  );
+  throwIfAny(faults);
+  return { portions, dishes, ids, day: day ?? new Map() };
+}
+
+/** Every dish under a name of its own, however meals and dishes are called. */
+function dishesOf(portions: readonly Portion[]): ReadonlyMap<string, Sheet> {
+  return new Map(portions.flatMap(({ dishes }, i) => [...dishes].map(([name, s]) => [`${i} ${name}`, s])));
+}
+
+function mealOf(plan: Plan, portion: Portion, language: Language): CardMeal {
+  const { meal, status, dishes } = portion;
+  const missed = missedOf(portion, language).map(({ text }) => text);
+  const nothing = say(language, "Nothing is served, since what must hold cannot.");
+  return {
+    name: plan.meals.find(({ id }) => id === meal)?.name ?? meal,
+    missed: status === "not-served" ? [nothing] : status === "away" ? [say(language, "Away.")] : missed,
+    dishes: [...dishes].map(([name, s]) => dishOf(s, plan.dish(meal, name), portion.person, language)),
+    notes: kitchenNotes(plan, portion, language),
+  };
+}
+
+/**
+ * What a kitchen could not measure of what this person gets, each once. What is missed by measuring
+ * stands above with its figures; whether a search ended early is no matter for a cook.
+ */
+function kitchenNotes(
+  plan: Plan,
+  { person, meal, dishes, kitchenNotes: own }: Portion,
+  language: Language,
+): readonly string[] {
+  const pots = [...dishes.keys()].flatMap((name) => plan.dish(meal, name).serving(person).pot?.notes ?? []);
+  const told = [...pots, ...own].filter(({ code }) => code !== "off-target" && code !== "not-proven");
+  return [...new Set(told.map(({ text }) => say(language, text)))];
+}
+
+function dishOf(s: Sheet, planned: PlannedDish, person: string, language: Language): CardDish {
+  const serving = planned.serving(person);
+  const { steps, unnamed } = methodOf(s, serving.measured, language);
+  const lines = unnamed.join("; ");
+  return {
+    name: s.name,
+    groups: amountGroups(s, serving, language),
+    pot: potShare(serving, language),
+    mass: weighed(s.masses.cooked, language),
+    method: steps,
+    notes: [
+      ...(unnamed.length === 0 ? [] : [say(language, "Not named in the method: {lines}", { lines })]),
+      ...planned.questions.map(({ text }) => text),
+    ],
+  };
+}
+
+/** What to take of a pot that several people eat from. */
+function potShare(
+  { pot, grams: exactGrams, share: exactShare, millilitres, weighed: onScale, isRest }: Serving,
+  language: Language,
+): CardDish["pot"] | undefined {
+  if (!pot || pot.people.length < 2) return undefined;
+  const read = onScale && settledAmount(onScale, undefined, language);
+  const isGrams = onScale?.unit === "g";
+  const volume = millilitres ? showFigure(millilitres, { places: 0, unit: "ml", language }) : "";
+  const grams = isGrams && read !== undefined ? read : weighed(exactGrams, language);
+  // Grams say nothing to a kitchen that cannot weigh them.
+  const unweighed = pot.notes.some(({ code }) => code === "shares-exact");
+  const share = showPercent(exactShare, { significant: 2, language });
+  const part = unweighed && volume === "" ? say(language, "{share} of it", { share }) : volume;
+  return {
+    weigh: isRest ? say(language, "the rest ({grams})", { grams }) : grams,
+    measure: read === undefined || isGrams ? part : read,
+  };
+}
+
+function aboutLines({ about }: CardHow, language: Language): readonly string[] {
+  return [
+    ...(about?.mass === undefined ? [] : [say(language, "Body mass: {mass}", { mass: about.mass })]),
+    ...(about?.age === undefined ? [] : [say(language, "Age: {age}", { age: about.age })]),
+    ...(about?.conditions ?? []),
+  ];
+}
+
+interface Served extends Read {
+  readonly eaten: EatenPortion | undefined;
+}
+
+/** What could do harm stands first. */
+function cautionsOf(
+  plan: Plan,
+  { portions, dishes, eaten, ids, day }: Served,
+  how: CardHow,
+): readonly CardCaution[] {
+  const language = how.language ?? britishEnglish;
+  const personal = how.personal ?? "hide";
+  const meeting = portions.flatMap(({ person, meal }) => plan.cautions(person, meal));
+  const own = shownCautions(how.cautions ?? meeting, personal);
+  if (!eaten) return own;
+  const foods = eaten.foods.map(({ food }) => food);
+  return [
+    ...ids.flatMap((id) => {
+      const text = overCaution(id, eaten.brings(id), day.get(id)?.upper, language);
+      return text === undefined ? [] : [{ text }];
+    }),
+    ...(personal === "show" ? avoidedCautions(plan.avoided, portions, language) : []),
+    ...allergenCautions(allergensOf(dishes), language),
+    // Those that foods carry follow, with the names of the foods.
+    ...own.filter(({ text }) => !foods.some(({ cautions }) => cautions?.some((each) => each.text === text))),
+    ...foodCautions(
+      foods,
+      {
+        told: new Set(meeting.map(({ text }) => text)),
+        isKnown: plan.knows(portions[0]?.person ?? ""),
+        personal,
+      },
+      language,
+    ),
+    ...recipeNotes([...dishes.values()].flatMap((s) => s.origin.notes ?? [])),
+    ...portions.flatMap(({ notes }) => notes.map(({ text }) => ({ text: say(language, text) }))),
+  ];
+}

@@ -1,0 +1,57 @@
+import type { Plan } from "../plan/plan.ts";
+import { readLanguage } from "../table/readLanguage.ts";
+import { cardOf } from "./content.ts";
+import { checkCard } from "./given.ts";
+import type { CardHow } from "./how.ts";
+import { cardHtml } from "./html.ts";
+
+export type { CardAbout, CardCaution, CardDay, CardDayFigure, CardHow } from "./how.ts";
+
+/**
+ * A person's card, to hang on a kitchen wall: one page of HTML that needs no script and no network.
+ * For each meal it says what to weigh and what that is in spoons, with states, and the method with
+ * amounts in place; then what the portion brings, as figures and as pictures, against the person's
+ * day where one is given; what to heed; and in a footnote where figures come from. It heeds the
+ * reader's choice of light and dark, is read by screen readers, and prints on one sheet of A4 or A5:
+ * type goes down to 7 points (4.9 on A5) as a card grows, after that it goes on to a second sheet.
+ *
+ * Where the plan knows the `person`, their day and their cautions come from there unless they are
+ * given here.
+ *
+ * Nothing of the person's body stands on it unless `about` gives it. Cautions that give away age or
+ * health, and what the person avoids, stay off unless `personal` says `"show"`; which allergens a
+ * portion holds, and of which foods they are not known, stands on every card. Shares of a day can
+ * still tell of a body: who knows that a reference is so much per kilogram can reckon back, and energy
+ * follows size. A day that comes from the plan leaves out figures per kilogram; give a `day` of your own,
+ * or an empty one, where more matters.
+ *
+ * Amounts and figures are rounded to be read; the plan has them exactly. Texts from outside show as
+ * they were written and do nothing else.
+ *
+ * Throws `plan-malformed` for a person or meal that the plan lacks, `card-malformed`,
+ * `component-unknown`, and the number codes for figures of `day`, all at once.
+ *
+ * @example
+ * ```ts
+ * const porridge = sheet(
+ *   {
+ *     name: "Porridge",
+ *     portions: 1,
+ *     lines: [{ key: "oats", food: "oats-rolled-dry", amount: "60 g" }],
+ *     method: ["Simmer {oats} in plenty of water."],
+ *   },
+ *   starterFoods,
+ * );
+ * const plan = portionPlan({
+ *   meals: [{ id: "breakfast", dishes: porridge }],
+ *   people: [{ id: "cox", name: "Cox", demands: { energy: "379 kcal" } }],
+ * });
+ * const page = personCard(plan, "cox", { date: "2026-01-12" });
+ * console.log(page.includes("<li>Simmer <b>100 g <bdi>Oats</bdi></b> in plenty of water.</li>")); // => true
+ * ```
+ */
+export function personCard(plan: Plan, person: string, how: CardHow = {}): string {
+  checkCard(plan, how);
+  const language = readLanguage(how.language);
+  return cardHtml(cardOf(plan, person, how), language);
+}

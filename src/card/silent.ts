@@ -1,0 +1,23 @@
+import type { ComponentId } from "../food/components.ts";
+import { components } from "../food/components.ts";
+import type { EatenPortion } from "../person/portion/eaten.ts";
+import { type Language, say } from "../table/language.ts";
+
+/** Notes on what is not known, by the foods that say nothing, one for each set of them. */
+export function silentFoods(
+  eaten: EatenPortion,
+  ids: Iterable<ComponentId>,
+  language: Language,
+): readonly string[] {
+  const names = new Map(eaten.foods.map(({ key, food }) => [key, food.name]));
+  const byFoods = new Map<string, string[]>();
+  for (const id of ids) {
+    const { missing } = eaten.brings(id);
+    if (missing.length === 0) continue;
+    const foods = [...new Set(missing.map((key) => say(language, names.get(key) ?? key)))].join("; ");
+    byFoods.set(foods, [...(byFoods.get(foods) ?? []), say(language, components[id].name)]);
+  }
+  return [...byFoods].map(([foods, list]) =>
+    say(language, "{components} not known of: {foods}", { components: list.join(", "), foods }),
+  );
+}

@@ -1,0 +1,85 @@
+import { compare, exact, type Fraction, fraction } from "../number/fraction.ts";
+import type { RecipeNote } from "../recipe/document.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { showFigure } from "../table/figure.ts";
+import { type Language, say } from "../table/language.ts";
+import type { Days } from "./days.ts";
+import type { Gaps, Said } from "./notes.ts";
+import type { DishSession } from "./session.ts";
+
+/** What a recipe says of food that is kept, and whether it is kept longer. Nothing is added to what it says. */
+export function keepingNotes(session: DishSession): readonly Said[] {
+  const { days, dish, span } = session.made();
+  const { cooked } = span;
+  const own = notesIn(dish.batch);
+  const last = session.eatenAt().at(-1) ?? cooked;
+  const isNamed = days.names.length > 0;
+  const unsaid = !isNamed && session.pots.some(({ people }) => people.some(({ count }) => count.gt(1)));
+  const isKept = last > cooked || unsaid;
+  const asWritten = own.flatMap(({ kind, text, source }): Said[] =>
+    kind === "safety" || (isKept && kind !== "general") ? [{ code: kind, phrase: text, source }] : [],
+  );
+  if (!isKept) return asWritten;
+  if (unsaid) return [{ code: "keeping-not-known", phrase: NO_DAYS }, ...asWritten];
+  const limits = own.filter(({ days }) => days !== undefined);
+  if (limits.length === 0) {
+    const phrase = own.some(({ kind }) => kind === "storage") ? NO_NUMBER : NO_LIMIT;
+    return [{ code: "no-storage-limit", phrase, gaps: kept(last - cooked) }, ...asWritten];
+  }
+  const beyond = limits.flatMap((note): Said[] => {
+    const limit = exact(note.days ?? 0);
+    const late = session.eatenAt().filter((day) => compare(fraction(BigInt(day - cooked)), limit) > 0);
+    return late.length === 0
+      ? []
+      : [
+          {
+            code: "kept-too-long",
+            phrase: "eaten on {days}, up to {kept} after it is cooked; the recipe gives {limit}: {text}",
+            gaps: (language) => ({
+              days: dayNames(days, late, language),
+              ...kept(last - cooked)(language),
+              limit: dayCount(limit, language),
+              text: say(language, note.text),
+            }),
+            source: note.source,
+          },
+        ];
+  });
+  return [...beyond, ...asWritten];
+}
+
+const NO_LIMIT =
+  "eaten up to {kept} after it is cooked, and the recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules";
+const NO_NUMBER =
+  "eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules";
+const NO_DAYS =
+  "several portions for one person, and no days named: how long they are kept is not known, so follow local food-safety rules";
+
+/** Days by name, the first few of many. */
+function dayNames({ names }: Days, places: readonly number[], language: Language): string {
+  const named = places.map((place) => names[place] ?? "");
+  if (named.length <= MOST_NAMED) return named.join(", ");
+  const list = named.slice(0, MOST_NAMED).join(", ");
+  return say(language, "{list} and {count} more", { list, count: String(named.length - MOST_NAMED) });
+}
+
+const MOST_NAMED = 10;
+
+function kept(days: number): Gaps {
+  return (language) => ({ kept: dayCount(fraction(BigInt(days)), language) });
+}
+
+function dayCount(days: Fraction, language: Language): string {
+  const one = days.n === days.d;
+  return one
+    ? say(language, "1 day")
+    : say(language, "{count} days", { count: showFigure(days, { language }) });
+}
+
+/** A dish's own notes, and those of nested recipes that are cooked in it. */
+function notesIn(s: Sheet): readonly RecipeNote[] {
+  const inner = s.plan.lines.flatMap(({ line, nested }) =>
+    nested && line.added === "cooking" ? notesIn(nested) : [],
+  );
+  return [...(s.origin.notes ?? []), ...inner];
+}

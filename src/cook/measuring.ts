@@ -1,0 +1,191 @@
+import { compare, type Fraction, greatest, least, ONE, plus, ZERO } from "../number/fraction.ts";
+import type { KitchenNote } from "../plan/groups.ts";
+import { type DemandDrift, type DriftOf, PortionDrift } from "../plan/kitchen/drift.ts";
+import { type Row, rowAt } from "../plan/kitchen/figures.ts";
+import type { Taster } from "../plan/kitchen/pots.ts";
+import type { PotAsked } from "../plan/kitchen/sharedPot.ts";
+import type { PlannedMeal } from "../plan/planned.ts";
+import type { Pot } from "../plan/pot.ts";
+import { moveLines } from "../scale/move.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { exactLot, type Lot, type LotOf } from "./lot.ts";
+import { type MeasuredLot, measuredLot } from "./measuredLot.ts";
+import { byShares, byWeight, meanShare, type SharedOut, withShare } from "./shareOut.ts";
+
+/** What measuring all that is cooked of a meal does to what one person is served of it. */
+export interface PersonDrift {
+  readonly person: string;
+  /** Their portions on the mean: `before` is what the plan serves, `brings` what they are served now. */
+  readonly drift: PortionDrift;
+  /** Demands that hold for the portion as it was planned, and no longer do. */
+  readonly lost: readonly DemandDrift[];
+}
+
+/** By dish, what each line of one portion as written is multiplied by. */
+type Factors = ReadonlyMap<string, readonly Fraction[]>;
+
+/** What one person eats of a meal, as pots are measured one after another. */
+interface Plate {
+  readonly planned: Factors;
+  readonly mean: Map<string, readonly Fraction[]>;
+  readonly lineByLine: Map<string, readonly Fraction[]>;
+  /** Portions of all sizes. */
+  readonly sizes: Map<string, readonly (readonly Fraction[])[]>;
+  isLeft: boolean;
+}
+
+const LEFT =
+  "the pot stays in exact amounts: in measurable ones, what must hold for someone would not, or a run would not go into its vessel";
+
+/**
+ * Brings all that is cooked of a meal at once to amounts that the plan's kitchen can measure: pot
+ * after pot, each knowing what those before it cost, every firm demand of everyone kept. A pot that
+ * cannot keep them stays as it was planned.
+ */
+export class Measuring {
+  readonly lots: Map<Pot, Lot> = new Map();
+  readonly #meal: PlannedMeal;
+  readonly #plates = new Map<string, Plate>();
+  #asked: PotAsked | undefined;
+
+  constructor(meal: PlannedMeal, counts: ReadonlyMap<string, bigint>, lots: readonly LotOf[]) {
+    this.#meal = meal;
+    for (const person of counts.keys()) this.#plates.set(person, this.#plateOf(person));
+    for (const of of lots) {
+      const { asked } = of.group.measured ?? {};
+      if (!asked) continue;
+      this.#asked = asked;
+      this.lots.set(of.pot, this.#measure(of, asked));
+    }
+  }
+
+  /** Everyone who eats of the meal, in order. */
+  get drifts(): readonly PersonDrift[] {
+    const asked = this.#asked;
+    return asked ? [...this.#plates].map(([person, plate]) => this.#drift(person, plate, asked)) : [];
+  }
+
+  #measure(of: LotOf, asked: PotAsked): Lot {
+    if (isAsPlanned(of)) {
+      const lot = exactLot(of);
+      // In one run it is the plan's own pot, measured already.
+      if (lot.runs.length === 1 && lot.runs[0]?.count.eq(1)) return lot;
+    }
+    const tasters = [...of.counts.keys()].map((person) => this.#taster(person, asked));
+    const made = measuredLot(of, asked, tasters);
+    const lot = made && this.#shared(of, made, asked, tasters);
+    if (lot) return lot;
+    for (const person of of.counts.keys()) (this.#plates.get(person) as Plate).isLeft = true;
+    return exactLot(of, [{ code: "not-rounded", line: undefined, text: LEFT }]);
+  }
+
+  /** The first way to share a lot out that keeps what must hold for everyone. */
+  #shared(of: LotOf, made: MeasuredLot, asked: PotAsked, tasters: readonly Taster[]): Lot | undefined {
+    if (made.isAsPlanned) return { ...made.lot, portions: undefined };
+    const weighed = byWeight(of, made, asked, tasters);
+    const ways = [...weighed, byShares(of, weighed[0]?.why ?? NOT_WEIGHED)];
+    const found = ways.find((way) => tasters.every((taster) => this.#keeps(of, made, way, taster, asked)));
+    if (!found) return undefined;
+    for (const { person } of tasters) this.#serve(of, made, found, person);
+    const { portions, why } = found;
+    const notes: readonly KitchenNote[] = why ? [{ code: "shares-exact", line: undefined, text: why }] : [];
+    return { ...made.lot, portions, notes: [...made.lot.notes, ...notes] };
+  }
+
+  /** Whether someone's firm demands hold, whichever of their portions of each dish they eat together. */
+  #keeps(
+    of: LotOf,
+    { totals }: MeasuredLot,
+    { portions }: SharedOut,
+    { person, demands }: Taster,
+    { figures }: PotAsked,
+  ): boolean {
+    const plate = this.#plates.get(person) as Plate;
+    const name = of.dish.name;
+    const now = plate.mean.get(name) ?? [];
+    const own = (portions.get(person) ?? []).map(({ share }) => withShare(now, of.group.pot, totals, share));
+    const sizes = new Map([...plate.sizes, [name, own]]);
+    return demands
+      .filter(({ firm }) => firm)
+      .flatMap((demand) => figures.rows(demand))
+      .every((row) => {
+        const side = compare(worst(row, sizes), row.end);
+        return row.side === "most" ? side <= 0 : side >= 0;
+      });
+  }
+
+  #serve(of: LotOf, { totals, lineByLine }: MeasuredLot, { portions }: SharedOut, person: string): void {
+    const plate = this.#plates.get(person) as Plate;
+    const own = portions.get(person) ?? [];
+    const { name } = of.dish;
+    const now = plate.mean.get(name) ?? [];
+    const at = (multiples: readonly Fraction[], share: Fraction): readonly Fraction[] =>
+      withShare(now, of.group.pot, multiples, share);
+    plate.mean.set(name, at(totals, meanShare(own)));
+    plate.lineByLine.set(name, at(lineByLine, meanShare(own)));
+    plate.sizes.set(
+      name,
+      own.map(({ share }) => at(totals, share)),
+    );
+  }
+
+  #taster(person: string, asked: PotAsked): Taster {
+    return { ...asked.taster(person), factors: (this.#plates.get(person) as Plate).mean };
+  }
+
+  #plateOf(person: string): Plate {
+    const planned = new Map(
+      [...this.#meal.dishes].flatMap(([name, dish]): [string, readonly Fraction[]][] => {
+        const eater = dish
+          .groups()
+          .flatMap(({ eaters }) => eaters)
+          .find((each) => each.person === person);
+        return eater ? [[name, eater.factors]] : [];
+      }),
+    );
+    const sizes = new Map([...planned].map(([name, factors]) => [name, [factors]]));
+    return { planned, mean: new Map(planned), lineByLine: new Map(planned), sizes, isLeft: false };
+  }
+
+  #drift(person: string, plate: Plate, asked: PotAsked): PersonDrift {
+    const { planned: exact, mean: measured, lineByLine, isLeft: unrounded } = plate;
+    const { figures, tolerance } = asked;
+    const { demands } = asked.taster(person);
+    const of: DriftOf = { figures, demands, tolerance, exact, measured, lineByLine, unrounded };
+    const drift = new PortionDrift(of, () => this.#sheets(measured));
+    const before = new PortionDrift({ ...of, measured: exact, lineByLine: exact }, () => this.#sheets(exact));
+    return {
+      person,
+      drift,
+      get lost() {
+        return drift.demands.filter(({ holds }, i) => !holds && before.demands[i]?.holds === true);
+      },
+    };
+  }
+
+  #sheets(factors: Factors): readonly Sheet[] {
+    return [...factors].flatMap(([name, own]) => {
+      const base = this.#meal.dishes.get(name)?.base();
+      return base ? [moveLines(base, own, ONE)] : [];
+    });
+  }
+}
+
+const NOT_WEIGHED =
+  "shares of the pot are not weighed: in the scale's steps, what must hold for someone would not";
+
+/** Whether everybody who eats of the pot takes one portion. */
+function isAsPlanned({ pot, counts }: LotOf): boolean {
+  return pot.people.every((person) => counts.get(person) === 1n);
+}
+
+/** The least a row comes to, or the most where it has to stay below an end. */
+function worst(row: Row, sizes: ReadonlyMap<string, readonly (readonly Fraction[])[]>): Fraction {
+  let total = ZERO;
+  for (const [dish, own] of sizes) {
+    const all = own.map((factors) => rowAt(row, new Map([[dish, factors]])));
+    const [first, ...others] = all;
+    if (first) total = plus(total, others.reduce(row.side === "most" ? greatest : least, first));
+  }
+  return total;
+}

@@ -1,0 +1,68 @@
+import { compare } from "../number/fraction.ts";
+import type { Sheet, SheetLine } from "../sheet/sheet.ts";
+import { type Language, say } from "../table/language.ts";
+import { methodWith, type Piece, shortNames } from "./method.ts";
+import { asMeasured, inPlace } from "./methodOf.ts";
+import type { DishPot } from "./session.ts";
+
+/** How to make one run of a pot, its amounts in place. */
+export interface CookingSteps {
+  /**
+   * `recipe` where the steps are its method. Where it has none, the lines in the order of loading that
+   * is `common-practice`: what is dry before what is not, small before bulky, so that it does not cling
+   * to the sides.
+   */
+  readonly by: "recipe" | "common-practice";
+  /** Each line of the pot with its amount once, where it is named first. */
+  readonly steps: readonly string[];
+  /** Names of lines that go into the pot, though the method does not name them, with their amounts. */
+  readonly unnamed: readonly string[];
+  /** Names of lines that are left for serving. */
+  readonly atServing: readonly string[];
+  /** Names of lines that are cooked, but weighed out for each person. */
+  readonly apart: readonly string[];
+}
+
+export function stepsOf(pot: DishPot, language: Language): CookingSteps {
+  const { runs, measured } = pot;
+  const run = runs[0]?.sheet;
+  const { batch } = pot.made().dish;
+  const names = shortNames(batch.lines, language);
+  const lines = run?.lines ?? [];
+  const amountOf = (s: Sheet, line: SheetLine): string =>
+    measured.includes(line.key) ? asMeasured(s, line, language) : inPlace(s, line, language);
+  const amounts = new Map(lines.map((line) => [line.key, run ? amountOf(run, line) : ""]));
+  const named = (key: string): string =>
+    asText({ name: names.get(key) ?? key, amount: amounts.get(key) }, language);
+  const others = batch.lines.filter(({ key, grams }) => !amounts.has(key) && grams.n !== 0n);
+  const namesOf = (added: SheetLine["added"]): readonly string[] =>
+    others.filter((line) => line.added === added).map(({ key }) => names.get(key) ?? key);
+  const rest = { atServing: namesOf("serving"), apart: namesOf("cooking") };
+  const { steps, unnamed } = methodWith(batch.origin.method ?? [], names, amounts, language);
+  if (steps.length === 0) {
+    return {
+      by: "common-practice",
+      steps: [...lines].sort(loading).map(({ key }) => named(key)),
+      unnamed: [],
+      ...rest,
+    };
+  }
+  return {
+    by: "recipe",
+    steps: steps.map((pieces) => pieces.map((piece) => asText(piece, language)).join("")),
+    unnamed: unnamed.map(named),
+    ...rest,
+  };
+}
+
+/** Dry before the rest, then by mass. Common practice, no source. */
+function loading(a: SheetLine, b: SheetLine): number {
+  const isWet = ({ state }: SheetLine): number => (state === "dry" ? 0 : 1);
+  return isWet(a) - isWet(b) || compare(a.grams, b.grams);
+}
+
+function asText(piece: Piece, language: Language): string {
+  if ("text" in piece) return piece.text;
+  const { name, amount } = piece;
+  return amount === undefined ? name : say(language, "{amount} {name}", { amount, name });
+}

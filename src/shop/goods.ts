@@ -1,0 +1,60 @@
+import type { Allergen } from "../food/allergens.ts";
+import type { FoodCaution, FoodInput, State } from "../food/food.ts";
+import { exact, type Fraction, fraction, ONE, over, times, toText } from "../number/fraction.ts";
+import type { PackSize } from "./packs.ts";
+
+/** What a shop needs to know of a food, read exactly. */
+export interface Goods {
+  readonly id: string;
+  readonly name: string;
+  readonly state: State | undefined;
+  readonly aisle: string;
+  /** What of it is eaten; nothing where the food does not say. */
+  readonly edibleShare: Fraction | undefined;
+  readonly packs: readonly PackSize[];
+  readonly currency: string | undefined;
+  /** Of one gram as purchased. */
+  readonly perGram: Fraction | undefined;
+  readonly allergens: readonly Allergen[] | undefined;
+  readonly cautions: readonly FoodCaution[];
+}
+
+/** Where foods stand that do not say. */
+export const OTHER_AISLE = "other";
+
+/** A pack without a price of its own costs its mass as purchased, where 100 g of the food have a price. */
+export function goodsOf(food: FoodInput): Goods {
+  const edibleShare = food.edibleShare === undefined ? undefined : exact(food.edibleShare);
+  const { price } = food;
+  const perGram = price?.per100g === undefined ? undefined : over(exact(price.per100g), fraction(100n));
+  const packs = (food.packs ?? []).map((pack): PackSize => {
+    const edible = exact(pack.edible);
+    const byMass = perGram && times(perGram, over(edible, edibleShare ?? ONE));
+    return { name: pack.name, edible, price: pack.price === undefined ? byMass : exact(pack.price) };
+  });
+  return {
+    id: food.id,
+    name: food.name,
+    state: food.state,
+    aisle: food.aisle?.trim() ?? OTHER_AISLE,
+    edibleShare,
+    packs,
+    currency: price?.currency,
+    perGram,
+    allergens: food.allergens,
+    cautions: food.cautions ?? [],
+  };
+}
+
+/** Whether a shop would take two foods for the same. */
+export function sameGoods(a: Goods, b: Goods): boolean {
+  return asText(a) === asText(b);
+}
+
+function asText(goods: Goods): string {
+  return JSON.stringify(goods, (_, value: unknown) => (isFraction(value) ? toText(value) : value));
+}
+
+function isFraction(value: unknown): value is Fraction {
+  return typeof value === "object" && value !== null && "n" in value && typeof value.n === "bigint";
+}

@@ -1,0 +1,110 @@
+import { fault, quote } from "../number/error.ts";
+import { sum } from "../number/fraction.ts";
+import { didYouMean } from "../number/near.ts";
+import type { Language } from "../table/language.ts";
+import { readLanguage } from "../table/readLanguage.ts";
+import { Shown } from "../table/shown.ts";
+import type { Table } from "../table/table.ts";
+import type { Asked, Tidy } from "../table/tidy.ts";
+import { type Cost, costOf } from "./cost.ts";
+import type { Names } from "./costTables.ts";
+import type { CupboardItem, ShoppingLine } from "./line.ts";
+import type { PortionCost } from "./portions.ts";
+import { shoppingTidy } from "./records.ts";
+import { shoppingTables } from "./tables.ts";
+
+/** What to buy, for everyone and every dish together. */
+export class ShoppingList extends Shown {
+  /** By aisle, `other` last, then by name. Foods that the cupboard has enough of are among them. */
+  readonly lines: readonly ShoppingLine[];
+  /** Everything in the cupboard, used or not, by name. */
+  readonly cupboard: readonly CupboardItem[];
+  /** One for each currency, by its code; `at-least` where something that is bought has no price. */
+  readonly totals: readonly Cost[];
+  readonly #names: Names;
+  readonly #makePortions: () => readonly PortionCost[];
+  #portions: readonly PortionCost[] | undefined;
+
+  /** @internal Use {@link shoppingList}. */
+  constructor(
+    lines: readonly ShoppingLine[],
+    cupboard: readonly CupboardItem[],
+    names: Names,
+    makePortions: () => readonly PortionCost[],
+  ) {
+    super();
+    this.lines = lines;
+    this.cupboard = cupboard;
+    this.totals = totalsOf(lines);
+    this.#names = names;
+    this.#makePortions = makePortions;
+  }
+
+  /** What is bought and has no price. */
+  get unpriced(): readonly ShoppingLine[] {
+    return unpricedIn(this.lines);
+  }
+
+  /** What each person's portion costs, or each dish, worked out when first asked for. */
+  get portions(): readonly PortionCost[] {
+    this.#portions ??= this.#makePortions();
+    return this.#portions;
+  }
+
+  /** One food's line. Throws `shopping-malformed` where nothing on the list is that food. */
+  line(food: string): ShoppingLine {
+    const found = this.lines.find((each) => each.food === food);
+    if (found) return found;
+    const ids = this.lines.map((each) => each.food);
+    throw fault(
+      "shopping-malformed",
+      `the list has no food ${quote(food)}`,
+      didYouMean(food, ids, "use the id of a food that dishes are cooked from"),
+    );
+  }
+
+  /**
+   * The one total, or that in one currency. Throws `shopping-malformed` where there is none, or where
+   * prices are in several currencies and none is named.
+   */
+  total(currency?: string): Cost {
+    const [only, ...others] = this.totals.filter(
+      (each) => currency === undefined || each.currency === currency,
+    );
+    if (only && others.length === 0) return only;
+    const codes = this.totals.map((each) => each.currency).join(", ");
+    if (!only) {
+      const hint = codes === "" ? "give foods a price, or packs prices" : `prices are in ${codes}`;
+      throw fault(
+        "shopping-malformed",
+        `nothing has a price${currency === undefined ? "" : ` in ${quote(currency)}`}`,
+        hint,
+      );
+    }
+    const hint = 'ask for one, total("GBP"), or price all foods in one currency; .totals has each';
+    throw fault("shopping-malformed", `prices in ${codes} do not add up to one total`, hint);
+  }
+
+  /** What to buy by aisle, what the cupboard gives, and what portions cost. */
+  override toTables(language?: Language): readonly Table[] {
+    return shoppingTables(this, this.#names, readLanguage(language));
+  }
+
+  /** Each food's figures, the cupboard's, totals and what portions cost, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return shoppingTidy(this, asked);
+  }
+}
+
+function unpricedIn(lines: readonly ShoppingLine[]): readonly ShoppingLine[] {
+  return lines.filter(({ cost, bought }) => !cost && bought.n !== 0n);
+}
+
+function totalsOf(lines: readonly ShoppingLine[]): readonly Cost[] {
+  const costs = lines.flatMap(({ cost }) => cost ?? []);
+  const bound = unpricedIn(lines).length === 0 ? "exact" : "at-least";
+  return [...new Set(costs.map(({ currency }) => currency))].sort().map((currency) => {
+    const own = costs.filter((each) => each.currency === currency);
+    return costOf(currency, sum(own.map(({ unrounded }) => unrounded)), bound);
+  });
+}
