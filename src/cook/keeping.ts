@@ -1,8 +1,8 @@
+import { type Language, say } from "../document/language.ts";
+import { showFigure } from "../measure/showFigure.ts";
 import { compare, exact, type Fraction, fraction } from "../number/fraction.ts";
 import type { RecipeNote } from "../recipe/document.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { showFigure } from "../table/figure.ts";
-import { type Language, say } from "../table/language.ts";
 import type { Days } from "./days.ts";
 import type { Gaps, Said } from "./notes.ts";
 import type { DishSession } from "./session.ts";

@@ -1,11 +1,11 @@
+import { type Language, say } from "../document/language.ts";
 import { withExact } from "../measure/amount.ts";
+import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { isZero, minus, ONE, over } from "../number/fraction.ts";
 import type { KitchenNote } from "../plan/groups.ts";
 import { notesOn } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { shownAmount } from "../sheet/show.ts";
-import { showFigure, showPercent } from "../table/figure.ts";
-import { type Language, say } from "../table/language.ts";
 import { keepingNotes } from "./keeping.ts";
 import type { DishPot, DishSession } from "./session.ts";
 import type { VesselUse } from "./vessel.ts";

@@ -1,7 +1,8 @@
+import { type Language, say } from "../document/language.ts";
+import { showFigure } from "../measure/showFigure.ts";
 import { lineAmount, purchasedGrams } from "../plan/show.ts";
 import { measuresNote, stated } from "../sheet/show.ts";
-import { figure, showFigure } from "../table/figure.ts";
-import { type Language, say } from "../table/language.ts";
+import { figure } from "../table/figure.ts";
 import { type Table, table } from "../table/table.ts";
 import { measuredNotes, OF_A_POT } from "./notes.ts";
 import type { DishPot, DishSession } from "./session.ts";

@@ -1,7 +1,7 @@
+import { britishEnglish, type Language, say } from "../document/language.ts";
+import { readLanguage } from "../document/readLanguage.ts";
 import type { Plan } from "../plan/planned.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { britishEnglish, type Language, say } from "../table/language.ts";
-import { readLanguage } from "../table/readLanguage.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import type { Asked, Tidy } from "../table/tidy.ts";

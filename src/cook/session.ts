@@ -1,3 +1,5 @@
+import { britishEnglish, type Language } from "../document/language.ts";
+import { readLanguage } from "../document/readLanguage.ts";
 import { type Fraction, fraction } from "../number/fraction.ts";
 import { Told } from "../number/told.ts";
 import type { PlannedDish } from "../plan/dish.ts";
@@ -6,8 +8,6 @@ import type { RatioDrift } from "../plan/kitchen/drift.ts";
 import { onlyLines } from "../plan/lines.ts";
 import type { Pot } from "../plan/pot.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { britishEnglish, type Language } from "../table/language.ts";
-import { readLanguage } from "../table/readLanguage.ts";
 import type { Days } from "./days.ts";
 import type { Eating, Span } from "./eating.ts";
 import type { Lot } from "./lot.ts";

@@ -1,6 +1,6 @@
+import { type Language, say } from "../document/language.ts";
 import { compare } from "../number/fraction.ts";
 import type { Sheet, SheetLine } from "../sheet/sheet.ts";
-import { type Language, say } from "../table/language.ts";
 import { methodWith, type Piece, shortNames } from "./method.ts";
 import { asMeasured, inPlace } from "./methodOf.ts";
 import type { DishPot } from "./session.ts";

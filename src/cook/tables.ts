@@ -1,7 +1,7 @@
+import { type Language, say } from "../document/language.ts";
 import { sum } from "../number/fraction.ts";
 import type { Plan } from "../plan/planned.ts";
 import { figure } from "../table/figure.ts";
-import { type Language, say } from "../table/language.ts";
 import { type Cell, type Table, table } from "../table/table.ts";
 import { OF_A_POT } from "./notes.ts";
 import { potTables } from "./potTables.ts";

@@ -1,9 +1,9 @@
+import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { fault, quote } from "../number/error.ts";
 import { compare, type Fraction, ONE } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { Told } from "../number/told.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { showFigure, showPercent } from "../table/figure.ts";
 import { batchOf } from "./batch.ts";
 import type { Eater, Group } from "./groups.ts";
 import type { PotChoice } from "./input.ts";

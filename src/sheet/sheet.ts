@@ -1,3 +1,5 @@
+import type { Language } from "../document/language.ts";
+import { readLanguage } from "../document/readLanguage.ts";
 import { type ComponentId, isComponentId } from "../food/components.ts";
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
@@ -5,8 +7,6 @@ import { fault, kindOf } from "../number/error.ts";
 import { checkFields } from "../number/fields.ts";
 import { exact, type Fraction, fraction, isZero, ONE, over, type Value, ZERO } from "../number/fraction.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
-import type { Language } from "../table/language.ts";
-import { readLanguage } from "../table/readLanguage.ts";
 import { tableData } from "../table/records.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";

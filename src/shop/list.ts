@@ -1,8 +1,8 @@
+import type { Language } from "../document/language.ts";
+import { readLanguage } from "../document/readLanguage.ts";
 import { fault, quote } from "../number/error.ts";
 import { sum } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
-import type { Language } from "../table/language.ts";
-import { readLanguage } from "../table/readLanguage.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import type { Asked, Tidy } from "../table/tidy.ts";

@@ -1,6 +1,6 @@
+import type { Language } from "../document/language.ts";
 import { Told } from "../number/told.ts";
 import { toHtml } from "./html.ts";
-import type { Language } from "./language.ts";
 import { toMarkdown } from "./markdown.ts";
 import type { Table } from "./table.ts";
 import type { Showable, Tabular } from "./tabular.ts";

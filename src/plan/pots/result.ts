@@ -1,7 +1,7 @@
+import { showPercent } from "../../measure/showFigure.ts";
 import type { Fraction } from "../../number/fraction.ts";
 import { Told } from "../../number/told.ts";
 import type { FitOutcome } from "../../scale/fit/answer.ts";
-import { showPercent } from "../../table/figure.ts";
 
 /** What sharing a pot costs a portion: it is served other ratios than it would have alone. */
 export interface PortionSharing {

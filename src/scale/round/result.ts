@@ -1,8 +1,8 @@
+import type { Language } from "../../document/language.ts";
+import { readLanguage } from "../../document/readLanguage.ts";
 import type { Measures } from "../../measure/measures.ts";
 import type { Fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import type { Language } from "../../table/language.ts";
-import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import { type NotProven, notesOf, notProvenOf } from "../fit/answer.ts";

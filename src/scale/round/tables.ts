@@ -1,8 +1,9 @@
+import { britishEnglish, type Language, say } from "../../document/language.ts";
 import { type Amount, sameAmount } from "../../measure/amount.ts";
+import { showPercent } from "../../measure/showFigure.ts";
 import type { Fraction } from "../../number/fraction.ts";
 import { measuresNote, shownAmount, stated } from "../../sheet/show.ts";
-import { figure, showPercent } from "../../table/figure.ts";
-import { britishEnglish, type Language, say } from "../../table/language.ts";
+import { figure } from "../../table/figure.ts";
 import { type Cell, type Row, type Table, table } from "../../table/table.ts";
 import { outcomeCell } from "../fit/tables.ts";
 import type { Kept } from "./candidates.ts";

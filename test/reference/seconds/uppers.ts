@@ -1,10 +1,11 @@
-import type { ComponentId } from "../../src/food/components.ts";
-import type { Basis } from "../../src/person/intakes/table.ts";
+import type { ComponentId } from "../../../src/food/components.ts";
+import type { Basis } from "../../../src/person/intakes/table.ts";
 
 /**
  * Upper levels typed a second time, to hold against `src/person/intakes`: from other copies than the
- * first was typed from, by nutrient as those copies are laid out, each figure in the copy's own unit.
- * A slip of the hand shows here; a figure that both copies have wrong does not.
+ * first was typed from, or from a document that was not at hand then, by nutrient as those copies are laid
+ * out, each figure in the copy's own unit. A slip of the hand shows here; a figure that both copies have
+ * wrong does not.
  */
 export interface SecondUpper {
   readonly of: ComponentId;
@@ -84,23 +85,48 @@ export const usUppersAgain: readonly SecondUpper[] = [
   level("chloride", 3.6, "g"),
 ];
 
+/** Levels as a copy prints them: a row for each component, a figure for each heading, `.` for none. */
+export interface UpperTable {
+  readonly bands: readonly string[];
+  readonly rows: readonly (readonly [of: ComponentId, unit: Unit | "IU", values: string, basis?: Basis])[];
+}
+
 /** United States, above 50, where the same table has a span: calcium 2.0 to 2.5 g, phosphorus 3.0 to 4.0 g. */
-export const usUppersOfOlder: readonly (readonly [age: number, level: SecondUpper])[] = [
-  [50, level("calcium", 2.5, "g")],
-  [51, level("calcium", 2, "g")],
-  [70, level("phosphorus", 4, "g")],
-  [71, level("phosphorus", 3, "g")],
-];
+export const usUppersOfOlder: UpperTable = {
+  bands: ["19-50", "51-70", "71+"],
+  rows: [
+    ["calcium", "g", "2.5 2 2"],
+    ["phosphorus", "g", "4 4 3"],
+  ],
+};
+
+/** United States: the same review, table 6, where it takes the Institute of Medicine's levels. */
+export const usUppersOfAdults: UpperTable = {
+  bands: ["14-17", "19-50", "51-70", "71+", "P 14-18", "P 19-50", "L 14-18", "L 19-50"],
+  rows: [
+    ["vitaminC", "mg", "1800 2000 2000 2000 1800 2000 1800 2000"],
+    ["vitaminD", "µg", "100 100 100 100 100 100 100 100"],
+    ["choline", "mg", "3000 3500 3500 3500 3000 3500 3000 3500"],
+  ],
+};
+
+/** United States: perinatal figures of a reference site for obstetricians, levels of mothers. */
+export const usUppersOfMothers: UpperTable = {
+  bands: ["P 14-18", "P 19-50"],
+  rows: [
+    ["retinol", "µg", "2800 3000"],
+    ["vitaminE", "mg", "800 1000"],
+    ["vitaminC", "mg", "1800 2000"],
+    ["niacin", "mg", "30 35"],
+  ],
+};
 
 /**
  * United States, the young, and mothers up to 18: a handbook of paediatric nutrition (9th edition),
  * appendix D-2. Its sodium is a UL of 2005, since replaced, and left out. Vitamin D is in IU there.
  */
-export const usUppersOfYoung: {
-  readonly columns: readonly (readonly [age: number, state?: "pregnant" | "breastfeeding"])[];
-  readonly rows: readonly (readonly [of: ComponentId, unit: Unit | "IU", values: string])[];
-} = {
-  columns: [[2], [6], [11], [16], [16, "pregnant"], [16, "breastfeeding"]],
+export const usUppersOfYoung: UpperTable = {
+  bands: ["1-3", "4-8", "9-13", "14-18", "P 14-18", "L 14-18"],
   rows: [
     ["retinol", "µg", "600 900 1700 2800 2800 2800"],
     ["vitaminC", "mg", "400 650 1200 1800 1800 1800"],
@@ -126,45 +152,41 @@ export const usUppersOfYoung: {
 };
 
 /**
- * European Union, adults: Allen et al. 2020 (PMC7231601), tables 5 and 6, for levels that stand as they
- * were; nicotinamide: a list of three bodies (eco-supplements.com); vitamin D: the opinion's abstract of
- * 2023. Vitamin B6, selenium, iron and manganese: figures noted when each abstract or announcement was
- * read, apart from this table (a university's pages of the opinions; iron unverified).
+ * European Union: EFSA, Overview on Tolerable Upper Intake Levels, version 11 (August 2025), tables 1 to 3. The
+ * first table was typed from copies of single opinions, and from memory, before this document was at hand.
  */
-export const euUppersAgain: readonly SecondUpper[] = [
-  level("retinol", 3000, "µg"),
-  level("vitaminD", 100, "µg"),
-  level("vitaminE", 300, "mg"),
-  level("niacin", 10, "mg", "nicotinic acid"),
-  level("niacin", 900, "mg", "nicotinamide"),
-  level("vitaminB6", 12, "mg"),
-  level("folicAcid", 1000, "µg"),
-  level("calcium", 2.5, "g"),
-  level("copper", 5, "mg"),
-  level("iodine", 600, "µg"),
-  level("iron", 40, "mg"),
-  level("magnesium", 250, "mg"),
-  level("manganese", 8, "mg"),
-  level("molybdenum", 600, "µg"),
-  level("selenium", 255, "µg"),
-  level("zinc", 25, "mg"),
+export const euUppersAgain: readonly UpperTable[] = [
+  {
+    bands: ["1-3", "4-6", "7-10", "11-14", "15-17", "18+", "P 18+", "L 18+"],
+    rows: [
+      ["calcium", "mg", ". . . . . 2500 2500 2500"],
+      ["copper", "mg", "1 2 3 4 4 5 . ."],
+      ["iodine", "µg", "200 250 300 450 500 600 600 600"],
+      ["magnesium", "mg", ". 250 250 250 250 250 250 250"],
+      ["molybdenum", "mg", "0.1 0.2 0.25 0.4 0.5 0.6 0.6 0.6"],
+      ["selenium", "µg", "70 95 130 180 230 255 255 255"],
+      ["zinc", "mg", "7 10 13 18 22 25 25 25"],
+      ["iron", "mg", "10 15 20 30 35 40 40 40"],
+      ["folicAcid", "µg", "200 300 400 600 800 1000 1000 1000"],
+      ["niacin", "mg", "150 220 350 500 700 900 . .", "nicotinamide"],
+      ["niacin", "mg", "2 3 4 6 8 10 . .", "nicotinic acid"],
+      ["retinol", "µg", "800 1100 1500 2000 2600 3000 3000 3000"],
+      ["vitaminB6", "mg", "3.2 4.5 6.1 8.6 10.7 12 12 12"],
+      ["vitaminE", "mg", "100 120 160 220 260 300 300 300"],
+      ["vitaminD", "µg", "50 50 50 100 100 100 100 100"],
+    ],
+  },
+  {
+    bands: ["1-2", "3-6", "7-13", "14-17", "18+", "P 18+", "L 18+"],
+    rows: [["manganese", "mg", "4 5 6 7 8 8 8"]],
+  },
+  {
+    bands: ["1-3", "4-8", "9-17", "18+", "P 18+", "L 18+"],
+    rows: [["fluoride", "mg", "1.6 2.0 3.3 3.3 3.3 3.3"]],
+  },
 ];
 
 /** European Union: levels of which no second copy was found, and where the first was read. */
 export const euUppersOnce: { readonly [C in ComponentId]?: string } = {
-  fluoride: "EFSA Journal 23(7):9478",
   caffeine: "EFSA Journal 2015;13(5):4102",
 };
-
-/** European Union, the young: PMC7231601 table 6, at 2, 5, 8, 12 and 16 years. */
-export const euUppersOfYoung: readonly (readonly [
-  of: ComponentId,
-  unit: Unit,
-  values: string,
-  basis?: Basis,
-])[] = [
-  ["retinol", "µg", "800 1100 1500 2000 2600"],
-  ["vitaminE", "mg", "100 120 160 220 260"],
-  ["niacin", "mg", "2 3 4 6 8", "nicotinic acid"],
-  ["folicAcid", "µg", "200 300 400 600 800"],
-];
