@@ -7,6 +7,7 @@ import { fault, kindOf } from "../number/error.ts";
 import { checkFields } from "../number/fields.ts";
 import { exact, type Fraction, fraction, isZero, ONE, over, type Value, ZERO } from "../number/fraction.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
+import { tableData } from "../table/records.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import type { Asked, Tidy } from "../table/tidy.ts";
@@ -267,6 +268,10 @@ export class Sheet extends Shown {
       figuresTable(this, undefined, read, most),
       ...ownTables(this, this.#own, read, most),
     ];
+  }
+
+  override toJSON(): { readonly [field: string]: unknown } {
+    return { tables: tableData(this) };
   }
 
   /** Its lines and sums as tidy rows, one figure each, for data frames: `toRecords` reads them. */

@@ -13,31 +13,31 @@ import { demandColumns, demandNames, demandRows } from "./records.ts";
 const OWN: readonly string[] = [...lineColumns, ...demandColumns, "status", "kind", "kept", "text"];
 
 /** Each demand with what is brought, the factors, what a cook should know, and the amounts of each sheet. */
-export function metTidy(met: Met, asked: Asked): Tidy {
+export function metTidy(met: Met, sheets: readonly Sheet[], asked: Asked): Tidy {
   const names = demandNames(met.outcomes.map(({ demand }) => demand));
-  return tidyOf(asked, OWN, (want) => metRows(met, want), [...names, "factor"]);
+  return tidyOf(asked, OWN, (want) => metRows(met, sheets, want), [...names, "factor"]);
 }
 
-function* metRows(met: Met, want: Wanted): Generator<TidyRow> {
+function* metRows(met: Met, sheets: readonly Sheet[], want: Wanted): Generator<TidyRow> {
   const own = { status: met.status };
-  yield* answerRows(met, met.factor, met.fitted, own, want);
+  yield* answerRows(met, met.factor, sheets, own, want);
   for (const { kind, line, text, price, unit } of met.binding)
     yield { line, what: "binding", ...pointRow(price, unit), own: { ...own, kind, text } };
 }
 
 /** Why not, what would open it, and the nearest that can be had. */
-export function missedTidy(missed: Missed, asked: Asked): Tidy {
+export function missedTidy(missed: Missed, sheets: readonly Sheet[], asked: Asked): Tidy {
   const names = demandNames(missed.outcomes.map(({ demand }) => demand));
-  return tidyOf(asked, OWN, (want) => missedRows(missed, want), [...names, "factor"]);
+  return tidyOf(asked, OWN, (want) => missedRows(missed, sheets, want), [...names, "factor"]);
 }
 
-function* missedRows(missed: Missed, want: Wanted): Generator<TidyRow> {
+function* missedRows(missed: Missed, sheets: readonly Sheet[], want: Wanted): Generator<TidyRow> {
   const own = { status: missed.status };
   for (const { kind, text } of missed.conflict) yield { what: "conflict", own: { ...own, kind, text } };
   for (const { text } of missed.alone) yield { what: "alone", own: { ...own, text } };
   for (const { change, text } of missed.suggestions)
     yield { what: "opens", own: { ...own, kind: change, text } };
-  if (missed.factor) yield* answerRows(missed, missed.factor, missed.nearestSheets, own, want);
+  if (missed.factor) yield* answerRows(missed, missed.factor, sheets, own, want);
 }
 
 interface Answered {

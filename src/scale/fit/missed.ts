@@ -155,16 +155,15 @@ export abstract class Missed extends Shown {
   }
 
   override toTables(): readonly Table[] {
-    return outOfReachTables(this, this.nearestSheets);
+    return outOfReachTables(this, this.nearestSheets());
   }
 
   /** Why not, what would open it and the nearest, as tidy rows: `toRecords` reads them. */
   toRows(asked: Asked): Tidy {
-    return missedTidy(this, asked);
+    return missedTidy(this, this.nearestSheets(), asked);
   }
 
-  /** @internal */
-  get nearestSheets(): readonly Sheet[] {
+  protected nearestSheets(): readonly Sheet[] {
     return this.#nearest()?.sheets ?? [];
   }
 
@@ -196,7 +195,7 @@ export interface FitConflict {
 export class FitOutOfReach extends Missed {
   /** The sheet that misses least; nothing where even the firm demands and bounds cannot hold. */
   get nearest(): Sheet | undefined {
-    return this.nearestSheets[0];
+    return this.nearestSheets()[0];
   }
 }
 
@@ -212,7 +211,7 @@ export class FitOutOfReachTogether extends Missed {
 
   /** The sheets that miss least; nothing where even the firm demands and bounds cannot hold. */
   get nearest(): Sheets | undefined {
-    const sheets = this.nearestSheets;
+    const sheets = this.nearestSheets();
     return sheets.length === 0 ? undefined : byName(this.#names, sheets);
   }
 }

@@ -18,7 +18,7 @@ export function roundedTidy(r: Measured, asked: Asked): Tidy {
 
 function* roundedRows(r: Measured): Generator<TidyRow> {
   const own = { status: r.status };
-  const lines = r.measured.flatMap((s) => s.lines.map((line) => ({ sheet: s.name, line })));
+  const lines = r.measured().flatMap((s) => s.lines.map((line) => ({ sheet: s.name, line })));
   for (const [i, each] of r.lines.entries()) {
     const at = lines[i];
     if (!at) continue;

@@ -72,7 +72,7 @@ abstract class Measured extends Shown {
 
   /** Every demand with what a portion brought before and brings now. */
   get demands(): readonly RoundedDemand[] {
-    return roundedDemands(this.#found, this.#best, this.measured);
+    return roundedDemands(this.#found, this.#best, this.measured());
   }
 
   /** Demands that lines are silent on: held by what is known, and not proven. */
@@ -82,7 +82,7 @@ abstract class Measured extends Shown {
 
   /** What a cook should know of the new amounts. */
   get notes(): readonly ScaleNote[] {
-    return notesOf(this.#found.task.dishes, this.measured);
+    return notesOf(this.#found.task.dishes, this.measured());
   }
 
   override toTables(language?: Language): readonly Table[] {
@@ -95,17 +95,17 @@ abstract class Measured extends Shown {
   }
 
   /** @internal Names of the sheets; nothing where it is one alone. */
-  get names(): readonly (string | undefined)[] {
+  names(): readonly (string | undefined)[] {
     return this.#found.task.dishes.map(({ name }) => name);
   }
 
   /** @internal Whose cups and spoons a bare one is. */
-  get measures(): Measures {
+  measures(): Measures {
     return this.#found.task.kitchen.measures;
   }
 
   /** @internal The sheets in the order of their names, amounts in the kitchen's units. */
-  get measured(): readonly Sheet[] {
+  measured(): readonly Sheet[] {
     this.#sheets ??= this.#found.task.dishes.map((_, d) => this.#sheet(d));
     return this.#sheets;
   }
@@ -124,7 +124,7 @@ abstract class Measured extends Shown {
 /** A sheet whose amounts the kitchen can measure. */
 export class Rounded extends Measured {
   get sheet(): Sheet {
-    return this.measured[0] as Sheet;
+    return this.measured()[0] as Sheet;
   }
 }
 
@@ -132,8 +132,8 @@ export class Rounded extends Measured {
 export class RoundedTogether extends Measured {
   get sheets(): Sheets {
     return Object.fromEntries(
-      this.names.flatMap((name, d) => {
-        const made = this.measured[d];
+      this.names().flatMap((name, d) => {
+        const made = this.measured()[d];
         return name === undefined || !made ? [] : [[name, made]];
       }),
     );
