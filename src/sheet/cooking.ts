@@ -1,3 +1,4 @@
+import { britishEnglish } from "../document/language.ts";
 import { type ComponentId, componentIds, components } from "../food/components.ts";
 import type { Shares } from "../food/composition.ts";
 import {
@@ -13,7 +14,6 @@ import {
   ZERO,
 } from "../number/fraction.ts";
 import { figure, legend } from "../table/figure.ts";
-import { britishEnglish } from "../table/language.ts";
 import { Shown } from "../table/shown.ts";
 import { type Row, type Table, table } from "../table/table.ts";
 import { checkSheet } from "./given.ts";

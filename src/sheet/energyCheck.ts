@@ -1,6 +1,7 @@
 import type { ComponentId } from "../food/components.ts";
 import { type EnergyPart, type EnergySystem, likelySystem, systemFor, termsOf } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
+import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { fault, within } from "../number/error.ts";
 import { checkFields } from "../number/fields.ts";
 import {
@@ -16,7 +17,7 @@ import {
   type Value,
   ZERO,
 } from "../number/fraction.ts";
-import { figure, legend, showFigure, showPercent } from "../table/figure.ts";
+import { figure, legend } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
 import { addUp, type EnergyBy, energySystem, lineEnergies } from "./energy.ts";

@@ -1,3 +1,5 @@
+import type { Language } from "../document/language.ts";
+import { readLanguage } from "../document/readLanguage.ts";
 import { type ComponentId, isComponentId } from "../food/components.ts";
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
@@ -5,8 +7,7 @@ import { fault, kindOf } from "../number/error.ts";
 import { checkFields } from "../number/fields.ts";
 import { exact, type Fraction, fraction, isZero, ONE, over, type Value, ZERO } from "../number/fraction.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
-import type { Language } from "../table/language.ts";
-import { readLanguage } from "../table/readLanguage.ts";
+import { tableData } from "../table/records.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import type { Asked, Tidy } from "../table/tidy.ts";
@@ -263,6 +264,10 @@ export class Sheet extends Shown {
   override toTables(language?: Language): readonly Table[] {
     const read = readLanguage(language);
     return [linesTable(this, read), figuresTable(this, undefined, read), ...ownTables(this, this.#own, read)];
+  }
+
+  override toJSON(): { readonly [field: string]: unknown } {
+    return { tables: tableData(this) };
   }
 
   /** Its lines and sums as tidy rows, one figure each, for data frames: `toRecords` reads them. */

@@ -1,8 +1,9 @@
+import { britishEnglish, type Language, say } from "../document/language.ts";
 import { type Amount, amount } from "../measure/amount.ts";
 import { type FormatHow, formatAmount } from "../measure/format.ts";
 import type { Measures } from "../measure/measures.ts";
-import { type FigureHow, figure, markOf, rangeFigure, showFigure } from "../table/figure.ts";
-import { britishEnglish, type Language, say } from "../table/language.ts";
+import { type FigureHow, showFigure } from "../measure/showFigure.ts";
+import { figure, markOf, rangeFigure } from "../table/figure.ts";
 import type { Column, Figure, Tone } from "../table/table.ts";
 import type { Tally } from "./tally.ts";
 

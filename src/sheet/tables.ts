@@ -1,7 +1,8 @@
+import { britishEnglish, type Language, say } from "../document/language.ts";
 import { type ComponentGroup, type ComponentId, componentIds, components } from "../food/components.ts";
+import { showFigure } from "../measure/showFigure.ts";
 import { type Fraction, isZero, over } from "../number/fraction.ts";
-import { figure, legend, showFigure } from "../table/figure.ts";
-import { britishEnglish, type Language, say } from "../table/language.ts";
+import { figure, legend } from "../table/figure.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
 import type { Own } from "./grid.ts";
 import { type CellValue, isFailure, type RowRef } from "./own.ts";

@@ -1,8 +1,8 @@
+import { britishEnglish, type Language, say } from "../document/language.ts";
 import { size } from "../document/leaves.ts";
+import { language } from "../document/readLanguage.ts";
 import { fields, once, optional, type Schema, type Shape } from "../document/schema.ts";
 import { throwIfAny } from "../number/error.ts";
-import { britishEnglish, type Language, say } from "./language.ts";
-import { language } from "./readLanguage.ts";
 import { type Column, checkTable, type Row, type Table, tableFaults } from "./table.ts";
 import type { Asked, Tidy } from "./tidy.ts";
 

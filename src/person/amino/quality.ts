@@ -1,3 +1,5 @@
+import { britishEnglish, type Language } from "../../document/language.ts";
+import { readLanguage } from "../../document/readLanguage.ts";
 import { fault, quote } from "../../number/error.ts";
 import { checkFields } from "../../number/fields.ts";
 import {
@@ -14,8 +16,6 @@ import {
 import { didYouMean } from "../../number/near.ts";
 import { addUp } from "../../sheet/energy.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
-import { britishEnglish, type Language } from "../../table/language.ts";
-import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import { countedMass, isUnder18 } from "../body.ts";

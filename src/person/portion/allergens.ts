@@ -1,10 +1,10 @@
+import { britishEnglish, type Language, say } from "../../document/language.ts";
+import { readLanguage } from "../../document/readLanguage.ts";
 import { type Allergen, allergens } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
 import { type Fault, fault, kindOf, quote, throwIfAny } from "../../number/error.ts";
 import { checkFields } from "../../number/fields.ts";
 import { didYouMean } from "../../number/near.ts";
-import { britishEnglish, type Language, say } from "../../table/language.ts";
-import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import { type Table, table } from "../../table/table.ts";
 import type { Person } from "../person.ts";

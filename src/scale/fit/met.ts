@@ -68,11 +68,11 @@ export abstract class Met extends Shown {
 
   /** Demands with what is brought, factors, then the lines of each sheet. */
   override toTables(): readonly Table[] {
-    return metTables(this, this.fitted);
+    return metTables(this, this.fitted());
   }
 
-  /** @internal The fitted sheets, in the order of their names. */
-  get fitted(): readonly Sheet[] {
+  /** The fitted sheets, in the order of their names. */
+  protected fitted(): readonly Sheet[] {
     return this.#answer.sheets;
   }
 }
@@ -80,7 +80,7 @@ export abstract class Met extends Shown {
 /** A sheet that meets its demands. */
 export class FitMet extends Met {
   get sheet(): Sheet {
-    return this.fitted[0] as Sheet;
+    return this.fitted()[0] as Sheet;
   }
 }
 
@@ -95,6 +95,6 @@ export class FitMetTogether extends Met {
   }
 
   get sheets(): Sheets {
-    return byName(this.#names, this.fitted);
+    return byName(this.#names, this.fitted());
   }
 }

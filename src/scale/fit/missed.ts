@@ -153,11 +153,10 @@ export abstract class Missed extends Shown {
   }
 
   override toTables(): readonly Table[] {
-    return outOfReachTables(this, this.nearestSheets);
+    return outOfReachTables(this, this.nearestSheets());
   }
 
-  /** @internal */
-  get nearestSheets(): readonly Sheet[] {
+  protected nearestSheets(): readonly Sheet[] {
     return this.#nearest()?.sheets ?? [];
   }
 
@@ -189,7 +188,7 @@ export interface FitConflict {
 export class FitOutOfReach extends Missed {
   /** The sheet that misses least; nothing where even the firm demands and bounds cannot hold. */
   get nearest(): Sheet | undefined {
-    return this.nearestSheets[0];
+    return this.nearestSheets()[0];
   }
 }
 
@@ -205,7 +204,7 @@ export class FitOutOfReachTogether extends Missed {
 
   /** The sheets that miss least; nothing where even the firm demands and bounds cannot hold. */
   get nearest(): Sheets | undefined {
-    const sheets = this.nearestSheets;
+    const sheets = this.nearestSheets();
     return sheets.length === 0 ? undefined : byName(this.#names, sheets);
   }
 }

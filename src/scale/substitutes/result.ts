@@ -1,10 +1,11 @@
 import { type Allergen, allergens } from "../../food/allergens.ts";
 import { type ComponentId, components } from "../../food/components.ts";
 import type { FoodCaution, State } from "../../food/food.ts";
+import { showFigure } from "../../measure/showFigure.ts";
 import { compare, type Fraction, fraction, minus, over, times } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Tally } from "../../sheet/tally.ts";
-import { figure, showFigure } from "../../table/figure.ts";
+import { figure } from "../../table/figure.ts";
 import { Shown } from "../../table/shown.ts";
 import { type Table, table } from "../../table/table.ts";
 import type { Quantity } from "../demand.ts";
