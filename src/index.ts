@@ -27,6 +27,7 @@ export {
   type VesselUse,
 } from "./cook/cookingSchedule.ts";
 export { inReaderUnits } from "./cook/readerUnits.ts";
+export { britishEnglish, type Language, type PluralForms, type UnitWords } from "./document/language.ts";
 export { type Allergen, allergens } from "./food/allergens.ts";
 export { type BorrowHow, borrow } from "./food/borrow.ts";
 export {
@@ -267,29 +268,19 @@ export { type Bound, type Marks, Tally, type TallyData } from "./sheet/tally.ts"
 export {
   type BoughtPack,
   type Cost,
-  type CostData,
   type CupboardItem,
   type InCupboard,
   type PortionCost,
   type Shoppable,
   type Shopped,
-  type ShoppingData,
   type ShoppingHow,
   type ShoppingLine,
-  type ShoppingLineData,
   ShoppingList,
   shoppingList,
 } from "./shop/shoppingList.ts";
+export { americanEnglish } from "./table/american.ts";
 export { type CsvHow, toCsv } from "./table/csv.ts";
 export { type HtmlHow, toHtml } from "./table/html.ts";
-export { asJson } from "./table/json.ts";
-export {
-  americanEnglish,
-  britishEnglish,
-  type Language,
-  type PluralForms,
-  type UnitWords,
-} from "./table/language.ts";
 export { type MarkdownHow, toMarkdown } from "./table/markdown.ts";
 export { type RecordsHow, type TidyRecord, toRecords } from "./table/records.ts";
 export { Shown } from "./table/shown.ts";
@@ -304,6 +295,6 @@ export {
   table,
 } from "./table/table.ts";
 export type { DataRecord } from "./table/tableRecords.ts";
-export type { Showable, ShowHow, Tabular } from "./table/tabular.ts";
+export type { Recordable, Showable, ShowHow, Tabular } from "./table/tabular.ts";
 export { type TextHow, toText } from "./table/text.ts";
 export type { Asked, Tidy, TidyRow } from "./table/tidy.ts";

@@ -104,7 +104,6 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   aminoRequirementMet: [[{ lysine: 1 }, 58]],
   aminoScore: [[{ protein: 1, lysine: "0.026" }, "iom-2002", { digestibility: "0.9" }]],
   amount: [["1 us cup", { measures: "us", own: ["medium"], decimal: "point", words: britishEnglish.words }]],
-  asJson: [["grams", { n: 1n, d: 3n }]],
   between: [[bowl, "iodine", { where: "portion", like: () => ["tofu-firm"] }]],
   borrow: [
     [

@@ -10,8 +10,8 @@ import { root, type SourceFile, sourceFiles } from "./sources.ts";
 const floors = [
   "number",
   "document",
-  "table",
   "measure",
+  "table",
   "food",
   "recipe",
   "sheet",

@@ -1,4 +1,5 @@
 import { measured, settledAmount, weighed } from "../cook/settledAmount.ts";
+import { type Language, say } from "../document/language.ts";
 import { millilitresOf } from "../measure/amount.ts";
 import type { Kitchen } from "../measure/kitchen.ts";
 import { measurable } from "../measure/measurable.ts";
@@ -8,7 +9,6 @@ import type { Serving } from "../plan/pot.ts";
 import { purchasedGrams } from "../plan/show.ts";
 import type { Sheet, SheetLine } from "../sheet/sheet.ts";
 import { stated } from "../sheet/show.ts";
-import { type Language, say } from "../table/language.ts";
 import type { AmountGroup, AmountRow } from "./card.ts";
 
 /** Stands beside what is measured before it is trimmed. */
@@ -38,7 +38,7 @@ function amountRow(
   language: Language,
 ): AmountRow {
   const { measures } = s.origin;
-  const asItIs = settled.has(line.key) ? settledAmount(line.amount, measures, language) : undefined;
+  const asItIs = settled.includes(line.key) ? settledAmount(line.amount, measures, language) : undefined;
   const isGrams = line.amount.unit === "g";
   const purchased = purchasedGrams(s, i);
   const spoons = (): string =>

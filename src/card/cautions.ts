@@ -1,3 +1,4 @@
+import { type Language, say } from "../document/language.ts";
 import { allergens } from "../food/allergens.ts";
 import type { FoodInput } from "../food/food.ts";
 import { type CautionCode, practitionerNote } from "../person/caution.ts";
@@ -5,7 +6,6 @@ import { sourceText } from "../person/check.ts";
 import type { Allergens, AllergenUnknown } from "../person/portion/allergens.ts";
 import type { PlanAvoided, Portion } from "../plan/plan.ts";
 import type { RecipeNote } from "../recipe/document.ts";
-import { type Language, say } from "../table/language.ts";
 import type { Sourced } from "./card.ts";
 import type { Footnotes } from "./footnotes.ts";
 import type { CardCaution } from "./how.ts";

@@ -1,6 +1,8 @@
 import { methodOf } from "../cook/methodOf.ts";
 import { settledAmount, weighed } from "../cook/settledAmount.ts";
+import { britishEnglish, type Language, say } from "../document/language.ts";
 import { type ComponentId, component } from "../food/components.ts";
+import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { collect, type Fault, fault, throwIfAny } from "../number/error.ts";
 import { ONE } from "../number/fraction.ts";
 import { allergensOf } from "../person/portion/allergens.ts";
@@ -10,8 +12,7 @@ import { missedOf } from "../plan/missed.ts";
 import type { Plan, PlannedDish, Portion, Serving } from "../plan/plan.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote } from "../sheet/show.ts";
-import { legend, showFigure, showPercent } from "../table/figure.ts";
-import { britishEnglish, type Language, say } from "../table/language.ts";
+import { legend } from "../table/figure.ts";
 import { amountGroups } from "./amounts.ts";
 import type { Card, CardDish, CardMeal } from "./card.ts";
 import {

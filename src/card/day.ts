@@ -1,4 +1,6 @@
+import { type Language, say } from "../document/language.ts";
 import { type ComponentId, component, components } from "../food/components.ts";
+import { showFigure } from "../measure/showFigure.ts";
 import { collect, type Fault, throwIfAny } from "../number/error.ts";
 import { exact, type Fraction, fraction, over, times, ZERO } from "../number/fraction.ts";
 import { sourceText } from "../person/check.ts";
@@ -9,8 +11,7 @@ import { verdictOn } from "../person/portion/verdict.ts";
 import { scaledBy } from "../sheet/ends.ts";
 import { endsFigure, hasEnds, tallyFigure } from "../sheet/show.ts";
 import type { Tally } from "../sheet/tally.ts";
-import { figure, rangeFigure, showFigure } from "../table/figure.ts";
-import { type Language, say } from "../table/language.ts";
+import { figure, rangeFigure } from "../table/figure.ts";
 import type { DayRow, DayShare } from "./card.ts";
 import type { CardDay } from "./how.ts";
 

@@ -1,10 +1,10 @@
+import { type Language, say } from "../document/language.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import { componentsOf, type EnergyPart, termsOf } from "../food/energy.ts";
 import { isZero, sum } from "../number/fraction.ts";
 import { apportion } from "../number/share.ts";
 import type { EatenPortion } from "../person/portion/eaten.ts";
 import { type EnergyBy, energySystem } from "../sheet/energy.ts";
-import { type Language, say } from "../table/language.ts";
 import type { EnergyPicture, EnergySlice } from "./card.ts";
 
 /** Energy shares of all dishes together, with the system that they were reckoned by. */

@@ -1,9 +1,9 @@
+import type { Language } from "../document/language.ts";
 import type { ComponentId } from "../food/components.ts";
 import type { Value } from "../number/fraction.ts";
 import type { Check } from "../person/check.ts";
 import type { Comparison } from "../person/compare/comparison.ts";
 import type { EnergyBy } from "../sheet/energy.ts";
-import type { Language } from "../table/language.ts";
 
 /** A figure for a day, and who gives it. */
 export interface CardDayFigure {

@@ -1,5 +1,5 @@
+import { readLanguage } from "../document/readLanguage.ts";
 import type { Plan } from "../plan/plan.ts";
-import { readLanguage } from "../table/readLanguage.ts";
 import { cardOf } from "./content.ts";
 import { checkCard } from "./given.ts";
 import type { CardHow } from "./how.ts";

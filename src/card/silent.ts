@@ -1,7 +1,7 @@
+import { type Language, say } from "../document/language.ts";
 import type { ComponentId } from "../food/components.ts";
 import { components } from "../food/components.ts";
 import type { EatenPortion } from "../person/portion/eaten.ts";
-import { type Language, say } from "../table/language.ts";
 
 /** Notes on what is not known, by the foods that say nothing, one for each set of them. */
 export function silentFoods(

@@ -1,5 +1,5 @@
+import { type Language, say } from "../document/language.ts";
 import type { SheetLine } from "../sheet/sheet.ts";
-import { type Language, say } from "../table/language.ts";
 import { inReaderUnits } from "./readerUnits.ts";
 
 /** A stretch of a step: words as they were written, or a line's name with the amount to take of it. */

@@ -1,6 +1,6 @@
+import { type Language, say } from "../document/language.ts";
 import { purchasedGrams } from "../plan/show.ts";
 import type { Sheet, SheetLine } from "../sheet/sheet.ts";
-import { type Language, say } from "../table/language.ts";
 import { type Method, methodWith, shortNames } from "./method.ts";
 import { type MeasuredLines, measured, settledAmount, weighed } from "./settledAmount.ts";
 
@@ -9,7 +9,7 @@ export function methodOf(s: Sheet, settled: MeasuredLines, language: Language): 
   const amounts = new Map(
     s.lines.map((line) => [
       line.key,
-      settled.has(line.key) ? asMeasured(s, line, language) : inPlace(s, line, language),
+      settled.includes(line.key) ? asMeasured(s, line, language) : inPlace(s, line, language),
     ]),
   );
   const names = shortNames(s.lines, language);

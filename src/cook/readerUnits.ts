@@ -1,6 +1,6 @@
+import type { Language } from "../document/language.ts";
+import { readLanguage } from "../document/readLanguage.ts";
 import { fault, kindOf } from "../number/error.ts";
-import type { Language } from "../table/language.ts";
-import { readLanguage } from "../table/readLanguage.ts";
 import { temperaturesFor } from "./stepTemperatures.ts";
 import { timesFor } from "./stepTimes.ts";
 

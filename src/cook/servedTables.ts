@@ -1,8 +1,8 @@
+import { type Language, say } from "../document/language.ts";
 import { lineAmount } from "../plan/show.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { stated } from "../sheet/show.ts";
 import { figure } from "../table/figure.ts";
-import { type Language, say } from "../table/language.ts";
 import { type Cell, type Table, table } from "../table/table.ts";
 import type { DishServing } from "./served.ts";
 import { settledAmount } from "./settledAmount.ts";

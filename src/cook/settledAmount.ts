@@ -1,13 +1,13 @@
+import { type Language, say } from "../document/language.ts";
 import type { Amount } from "../measure/amount.ts";
 import { type FormatHow, formatAmount } from "../measure/format.ts";
 import type { Measures } from "../measure/measures.ts";
+import { showFigure } from "../measure/showFigure.ts";
 import { absolute, compare, type Fraction, fraction, minus, nearest, times } from "../number/fraction.ts";
 import { amountHow } from "../sheet/show.ts";
-import { showFigure } from "../table/figure.ts";
-import { type Language, say } from "../table/language.ts";
 
 /** Keys of lines whose amounts a kitchen measured: they are shown as they are, and not rounded again. */
-export type MeasuredLines = ReadonlySet<string>;
+export type MeasuredLines = readonly string[];
 
 /** An amount that a kitchen can measure, to the last digit. */
 export function settledAmount(a: Amount, measures: Measures | undefined, language: Language): string {

@@ -1,3 +1,4 @@
+import { type Language, say } from "../document/language.ts";
 import { readNumber } from "../measure/numberText.ts";
 import {
   absolute,
@@ -14,7 +15,6 @@ import {
   toText,
   ZERO,
 } from "../number/fraction.ts";
-import { type Language, say } from "../table/language.ts";
 import { temperature } from "./convertUnits.ts";
 
 type Scale = "celsius" | "fahrenheit";

@@ -1,7 +1,7 @@
+import { type Language, say } from "../document/language.ts";
 import { plainFractions } from "../measure/clean.ts";
 import { readNumber } from "../measure/numberText.ts";
 import { exact, type Fraction, floor, over, plus, times } from "../number/fraction.ts";
-import { type Language, say } from "../table/language.ts";
 import { time } from "./convertUnits.ts";
 
 /** A figure or two, the unit, and minutes after hours: `1 1/2 to 2 hours`, `1 h 30 min`. */

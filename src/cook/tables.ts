@@ -1,7 +1,7 @@
+import { type Language, say } from "../document/language.ts";
 import { sum } from "../number/fraction.ts";
 import type { Plan } from "../plan/planned.ts";
 import { figure } from "../table/figure.ts";
-import { type Language, say } from "../table/language.ts";
 import { type Cell, type Table, table } from "../table/table.ts";
 import { OF_A_POT } from "./notes.ts";
 import { potTables } from "./potTables.ts";
@@ -34,7 +34,7 @@ function namesIn({ people, meals }: Plan): Names {
 
 function whenTable({ days, sessions }: Shows, names: Names, language: Language): Table {
   const dated = days.length > 0;
-  const numbered = sessions.some(({ made }) => made.dish.pots.length > 1);
+  const numbered = sessions.some((session) => session.made().dish.pots.length > 1);
   const inVessels = sessions.some(({ pots }) => pots.some(({ vessel }) => vessel !== undefined));
   const rows = sessions.flatMap((session) =>
     session.pots.map((pot): Cell[] => [

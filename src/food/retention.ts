@@ -20,8 +20,8 @@ export interface RetentionTable {
 export interface RetentionCode {
   readonly code: string;
   readonly name: string;
-  /** The share of each component that is left, 0 to 1. */
-  readonly shares: ReadonlyMap<ComponentId, Fraction>;
+  /** The share of each component that is left, 0 to 1, as a recipe line takes it for its `retention`. */
+  readonly shares: { readonly [C in ComponentId]?: Fraction };
 }
 
 /**
@@ -69,7 +69,11 @@ export function retentionCodes(table: RetentionTable, words = ""): readonly Rete
   const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
   return Object.entries(table.codes)
     .filter(([, [name]]) => wanted.every((word) => name.toLowerCase().includes(word)))
-    .map(([code, [name, percents]]) => ({ code, name, shares: sharesOf(table, percents) }));
+    .map(([code, [name, percents]]) => ({
+      code,
+      name,
+      shares: Object.fromEntries(sharesOf(table, percents)),
+    }));
 }
 
 /** Checks a table from outside. Throws `retention-malformed`, all faults at once. */

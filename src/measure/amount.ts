@@ -1,5 +1,6 @@
 import { anyText, word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
+import { unitWords } from "../document/readLanguage.ts";
 import { fields, list, once, optional, type Schema, type Shape } from "../document/schema.ts";
 import { fault, quote } from "../number/error.ts";
 import {
@@ -13,7 +14,6 @@ import {
   type Value,
   ZERO,
 } from "../number/fraction.ts";
-import { unitWords } from "../table/readLanguage.ts";
 import { readData } from "./amountData.ts";
 import { type Measures, measures, type ReadySet } from "./measures.ts";
 import type { DecimalMark } from "./numberText.ts";

@@ -1,5 +1,6 @@
 import { count, word } from "../document/leaves.ts";
 import { read as readBySchema } from "../document/read.ts";
+import { unitWords } from "../document/readLanguage.ts";
 import { fields, list, once, optional, type Schema } from "../document/schema.ts";
 import { fault, kindOf, quote } from "../number/error.ts";
 import {
@@ -20,7 +21,6 @@ import {
   times,
   toStep,
 } from "../number/fraction.ts";
-import { unitWords } from "../table/readLanguage.ts";
 import type { Amount } from "./amount.ts";
 import { LONGEST_AMOUNT, trimZeros } from "./clean.ts";
 import { householdUnits } from "./measureSet.ts";

@@ -1,6 +1,6 @@
-import type { UnitWords } from "../table/language.ts";
+import type { UnitWords } from "../document/language.ts";
 
-export type { PluralForms, UnitWords } from "../table/language.ts";
+export type { PluralForms, UnitWords } from "../document/language.ts";
 
 /** British English. A half cup is a cup; symbols take no plural. */
 export const englishWords: UnitWords = {

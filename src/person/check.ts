@@ -1,4 +1,4 @@
-import { type Language, say } from "../table/language.ts";
+import { type Language, say } from "../document/language.ts";
 
 /**
  * How a published figure was checked before it was set down: read in the issuer's own document, read in a

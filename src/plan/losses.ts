@@ -1,9 +1,9 @@
+import { type Language, say } from "../document/language.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import type { State } from "../food/food.ts";
 import { isZero, ZERO } from "../number/fraction.ts";
 import { componentIndex } from "../sheet/plan.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { type Language, say } from "../table/language.ts";
 
 /** States in which a food's vitamins are those before it is cooked. */
 const UNCOOKED: readonly (State | undefined)[] = ["raw", "dry"];

@@ -1,5 +1,5 @@
-import { showFigure, showPercent } from "../table/figure.ts";
-import { type Language, say } from "../table/language.ts";
+import { type Language, say } from "../document/language.ts";
+import { showFigure, showPercent } from "../measure/showFigure.ts";
 import type { DemandDrift } from "./kitchen/drift.ts";
 import type { Portion } from "./portion.ts";
 

@@ -1,3 +1,5 @@
+import type { Language } from "../document/language.ts";
+import { readLanguage } from "../document/readLanguage.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import { fault, quote } from "../number/error.ts";
 import { type Fraction, isZero, ONE, over, sum, times } from "../number/fraction.ts";
@@ -7,8 +9,6 @@ import type { PortionCaution } from "../person/portion/cautions.ts";
 import type { DoseCheck } from "../person/portion/doses.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { combine, type Tally } from "../sheet/tally.ts";
-import type { Language } from "../table/language.ts";
-import { readLanguage } from "../table/readLanguage.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import type { Asked, Tidy } from "../table/tidy.ts";

@@ -1,7 +1,8 @@
+import { type Language, say } from "../document/language.ts";
 import type { Amount } from "../measure/amount.ts";
+import { showPercent } from "../measure/showFigure.ts";
 import { measuresNote, shownAmount, stated } from "../sheet/show.ts";
-import { figure, showPercent } from "../table/figure.ts";
-import { type Language, say } from "../table/language.ts";
+import { figure } from "../table/figure.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
 import type { PlannedDish } from "./dish.ts";
 import type { Pot, Serving } from "./pot.ts";

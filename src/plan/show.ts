@@ -1,9 +1,9 @@
+import { type Language, say } from "../document/language.ts";
 import { amount } from "../measure/amount.ts";
 import { type Fraction, over } from "../number/fraction.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { shownAmount } from "../sheet/show.ts";
 import { figure } from "../table/figure.ts";
-import { type Language, say } from "../table/language.ts";
 
 /**
  * The amount as written, with grams beside it where it was not written in them. What was written as

@@ -1,9 +1,9 @@
+import { britishEnglish, type Language, say } from "../document/language.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import { ZERO } from "../number/fraction.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote, rangedNotes, silentNotes, stated, tallyFigure } from "../sheet/show.ts";
 import { figure, legend } from "../table/figure.ts";
-import { britishEnglish, type Language, say } from "../table/language.ts";
 import { type Row, type Table, table } from "../table/table.ts";
 import type { PlannedDish } from "./dish.ts";
 import { driftTables } from "./kitchen/tables.ts";

@@ -1,5 +1,6 @@
 import { type ComponentId, componentIds, isComponentId } from "../food/components.ts";
 import { figure } from "../measure/figure.ts";
+import { showFigure } from "../measure/showFigure.ts";
 import { fault, kindOf, quote, within } from "../number/error.ts";
 import {
   compare,
@@ -15,7 +16,6 @@ import {
 import { didYouMean } from "../number/near.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Tally } from "../sheet/tally.ts";
-import { showFigure } from "../table/figure.ts";
 import type { Quantity } from "./demand.ts";
 import { nameOf, silentLines, splitOf, unitOf } from "./linear.ts";
 

@@ -4,8 +4,8 @@ import { componentsOf, likelySystem } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
 import type { RetentionInput } from "../food/retention.ts";
 import type { FoodTable } from "../food/table.ts";
+import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { equals, isZero, ONE } from "../number/fraction.ts";
-import { showFigure, showPercent } from "../table/figure.ts";
 import type { Source } from "./source.ts";
 
 /**

@@ -1,6 +1,6 @@
+import { britishEnglish, type Language, say } from "../document/language.ts";
+import { showFigure } from "../measure/showFigure.ts";
 import { type Fraction, fraction, isZero, minus, negate, ONE, ZERO } from "../number/fraction.ts";
-import { showFigure } from "../table/figure.ts";
-import { britishEnglish, type Language, say } from "../table/language.ts";
 import { componentIndex, isMissing, type LineMark, type SheetPlan } from "./plan.ts";
 import type { Masses, Values, Weights } from "./values.ts";
 

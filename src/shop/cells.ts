@@ -1,6 +1,6 @@
+import type { Language } from "../document/language.ts";
 import { exact, type Fraction } from "../number/fraction.ts";
 import { figure } from "../table/figure.ts";
-import type { Language } from "../table/language.ts";
 import type { Cell, Table } from "../table/table.ts";
 import { type Cost, minorPlaces } from "./cost.ts";
 

@@ -1,5 +1,5 @@
+import { type Language, say } from "../document/language.ts";
 import { exact, sum } from "../number/fraction.ts";
-import { type Language, say } from "../table/language.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
 import { money } from "./cells.ts";
 import { type Cost, costOf } from "./cost.ts";

@@ -1,7 +1,7 @@
+import { type Language, say } from "../document/language.ts";
 import { type Allergen, allergens } from "../food/allergens.ts";
+import { showPercent } from "../measure/showFigure.ts";
 import { equals, ONE } from "../number/fraction.ts";
-import { showPercent } from "../table/figure.ts";
-import { type Language, say } from "../table/language.ts";
 import type { ShoppingLine } from "./line.ts";
 import type { ShoppingList } from "./list.ts";
 

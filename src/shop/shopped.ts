@@ -93,8 +93,8 @@ function planned(plan: Plan): ReadShopped {
 
 function scheduled(schedule: CookingSchedule): ReadShopped {
   return {
-    sheets: schedule.cooked,
-    eaters: () => schedule.eaten.map((each) => ({ ...each, dish: undefined })),
+    sheets: schedule.cooked(),
+    eaters: () => schedule.eaten().map((each) => ({ ...each, dish: undefined })),
     names: namesIn(schedule.plan),
   };
 }

@@ -1,9 +1,9 @@
+import { britishEnglish, type Language, say } from "../document/language.ts";
 import { amount } from "../measure/amount.ts";
 import { formatAmount } from "../measure/format.ts";
 import type { Fraction } from "../number/fraction.ts";
 import { amountHow, stated } from "../sheet/show.ts";
 import { figure } from "../table/figure.ts";
-import { britishEnglish, type Language, say } from "../table/language.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
 import { grams, money, priceColumn } from "./cells.ts";
 import { costTables, type Names } from "./costTables.ts";

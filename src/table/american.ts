@@ -1,8 +1,10 @@
+import type { Language } from "../document/language.ts";
+
 /**
  * British words as Americans write or call them; common practice, no source, but for foods: where
  * USDA SR28 names one, its name is taken (eggplant, navy beans, flaxseed).
  */
-export const american: { readonly [british: string]: string } = {
+const american: { readonly [british: string]: string } = {
   // Spelling.
   aluminium: "aluminum",
   anaemia: "anemia",
@@ -89,4 +91,13 @@ export const american: { readonly [british: string]: string } = {
   wholemeal: "whole-wheat",
   "wholemeal wheat": "whole-wheat",
   wholewheat: "whole-wheat",
+};
+
+/** British English with American spelling and American names of foods; the sense of every phrase stays. */
+export const americanEnglish: Language = {
+  tag: "en-US",
+  decimal: ".",
+  group: ",",
+  phrases: {},
+  spellings: american,
 };

@@ -1,8 +1,8 @@
 import { flag, word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
+import { language } from "../document/readLanguage.ts";
 import { fields as fieldsOf, once, optional, type Schema } from "../document/schema.ts";
 import { clean } from "./clean.ts";
-import { language } from "./readLanguage.ts";
 import type { Cell, Row, Table } from "./table.ts";
 import { boundedColumns, boundOf, plainNumber } from "./tableRecords.ts";
 import { headingOf, type Showable, type ShowHow, tablesOf } from "./tabular.ts";

@@ -5,10 +5,10 @@ import { describe, expect, it } from "vitest";
 import { personCard } from "../../src/card/personCard.ts";
 import { cookingSchedule } from "../../src/cook/cookingSchedule.ts";
 import { inReaderUnits } from "../../src/cook/readerUnits.ts";
+import { britishEnglish, type Language } from "../../src/document/language.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { britishEnglish, type Language } from "../../src/table/language.ts";
 import { toText } from "../../src/table/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 

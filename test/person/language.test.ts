@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { britishEnglish, type Language } from "../../src/document/language.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { proteinQuality } from "../../src/person/amino/quality.ts";
 import { compare } from "../../src/person/compare/compare.ts";
@@ -7,7 +8,6 @@ import type { Person } from "../../src/person/person.ts";
 import { allergensOf } from "../../src/person/portion/allergens.ts";
 import { doseCheck } from "../../src/person/portion/doses.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { britishEnglish, type Language } from "../../src/table/language.ts";
 import type { Table } from "../../src/table/table.ts";
 
 /** A language that puts every phrase it is asked for between marks: what is unmarked was never asked for. */

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import Papa from "papaparse";
 import { parseFragment } from "parse5";
 import { describe, expect, it } from "vitest";
+import { britishEnglish } from "../../src/document/language.ts";
 import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { exact } from "../../src/number/fraction.ts";
@@ -11,11 +12,11 @@ import type { Sheet } from "../../src/sheet/sheet.ts";
 import { type ShoppingList, shoppingList } from "../../src/shop/shoppingList.ts";
 import { toCsv } from "../../src/table/csv.ts";
 import { toHtml } from "../../src/table/html.ts";
-import { britishEnglish } from "../../src/table/language.ts";
 import { toRecords } from "../../src/table/records.ts";
 import { toText } from "../../src/table/text.ts";
 import { HOSTILE, neutral, withoutIsolates } from "../table/hostile.ts";
 import { elements, textOf } from "../table/markup.ts";
+import { written } from "../written.ts";
 
 /** Foods of our own: prices and packs are made up. */
 const foods: readonly FoodInput[] = [
@@ -151,7 +152,7 @@ each food's cost is shared by what is eaten of it, so what is left over is paid 
       ["medium", "4"],
       ["fillet", "2"],
     ]);
-    expect(shoppingList(s).toJSON().lines[0]).toMatchObject({
+    expect(written(shoppingList(s).lines[0])).toMatchObject({
       weighOut: "570",
       pieces: { name: "medium", count: "4" },
     });

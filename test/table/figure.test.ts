@@ -1,9 +1,11 @@
 import Decimal from "decimal.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { britishEnglish, type Language, say } from "../../src/document/language.ts";
+import { type FigureHow, showFigure, showPercent } from "../../src/measure/showFigure.ts";
 import { compare, exact, type Fraction, fraction, minus, times, toText } from "../../src/number/fraction.ts";
-import { type FigureHow, figure, legend, showFigure, showPercent } from "../../src/table/figure.ts";
-import { americanEnglish, britishEnglish, type Language, say } from "../../src/table/language.ts";
+import { americanEnglish } from "../../src/table/american.ts";
+import { figure, legend } from "../../src/table/figure.ts";
 import { table } from "../../src/table/table.ts";
 import { anyFraction } from "./hostile.ts";
 

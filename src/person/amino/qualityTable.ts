@@ -1,7 +1,8 @@
+import { type Language, say } from "../../document/language.ts";
+import { showFigure, showPercent } from "../../measure/showFigure.ts";
 import { compare, exact, type Fraction, fraction, isZero, times } from "../../number/fraction.ts";
 import { silentNotes, tallyFigure } from "../../sheet/show.ts";
-import { figure, legend, showFigure, showPercent } from "../../table/figure.ts";
-import { type Language, say } from "../../table/language.ts";
+import { figure, legend } from "../../table/figure.ts";
 import { type Cell, type Row, type Table, table } from "../../table/table.ts";
 import { bounded } from "../compare/cells.ts";
 import type { PortionScore, ProteinQuality } from "./quality.ts";

@@ -1,8 +1,9 @@
+import { type Language, say } from "../../document/language.ts";
 import { type ComponentId, components } from "../../food/components.ts";
+import { showFigure } from "../../measure/showFigure.ts";
 import { exact, type Fraction, fraction, times } from "../../number/fraction.ts";
 import { type Ends, scaledBy } from "../../sheet/ends.ts";
-import { legend, showFigure } from "../../table/figure.ts";
-import { type Language, say } from "../../table/language.ts";
+import { legend } from "../../table/figure.ts";
 import { type Cell, type Table, table } from "../../table/table.ts";
 import type { EnergyRange, RangeOf } from "../ranges/range.ts";
 import type { EnergyBalance, RangeVerdict } from "./balance.ts";

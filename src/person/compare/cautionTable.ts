@@ -1,7 +1,7 @@
+import { type Language, say } from "../../document/language.ts";
 import { type ComponentId, components } from "../../food/components.ts";
 import { tallyFigure } from "../../sheet/show.ts";
 import type { Tally } from "../../sheet/tally.ts";
-import { type Language, say } from "../../table/language.ts";
 import { type Table, table } from "../../table/table.ts";
 import { sourceText } from "../check.ts";
 import type { PortionCaution } from "../portion/cautions.ts";

@@ -1,10 +1,11 @@
+import { type Language, say } from "../../document/language.ts";
 import { type ComponentId, components } from "../../food/components.ts";
+import type { FigureHow } from "../../measure/showFigure.ts";
 import type { Fraction } from "../../number/fraction.ts";
 import type { Ends } from "../../sheet/ends.ts";
 import { endsFigure, tallyFigure } from "../../sheet/show.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
-import { type FigureHow, figure } from "../../table/figure.ts";
-import { type Language, say } from "../../table/language.ts";
+import { figure } from "../../table/figure.ts";
 import type { Figure } from "../../table/table.ts";
 
 /** Components by name, as one. */

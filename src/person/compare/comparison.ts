@@ -1,6 +1,6 @@
+import { britishEnglish, type Language } from "../../document/language.ts";
+import { readLanguage } from "../../document/readLanguage.ts";
 import { type ComponentId, component } from "../../food/components.ts";
-import { britishEnglish, type Language } from "../../table/language.ts";
-import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import type { Asked, Tidy } from "../../table/tidy.ts";

@@ -1,10 +1,11 @@
+import { type Language, say } from "../../document/language.ts";
 import { type ComponentGroup, type ComponentId, components } from "../../food/components.ts";
+import { type FigureHow, showFigure } from "../../measure/showFigure.ts";
 import { exact } from "../../number/fraction.ts";
 import { endsFigure, hasEnds, rangedNotes, silentNotes } from "../../sheet/show.ts";
 import { groupHeadings } from "../../sheet/tables.ts";
 import type { Tally } from "../../sheet/tally.ts";
-import { type FigureHow, figure, legend, rangeFigure, showFigure } from "../../table/figure.ts";
-import { type Language, say } from "../../table/language.ts";
+import { figure, legend, rangeFigure } from "../../table/figure.ts";
 import { type Cell, type Figure, type Row, type Table, table } from "../../table/table.ts";
 import { type Check, markUnverified, unverifiedNotes } from "../check.ts";
 import type { Authority, ReferenceKind, UpperKind } from "../intakes/table.ts";

@@ -1,9 +1,10 @@
+import { type Language, say } from "../../document/language.ts";
 import { components } from "../../food/components.ts";
+import { type FigureHow, showFigure } from "../../measure/showFigure.ts";
 import { compare, exact, type Fraction, fraction, times } from "../../number/fraction.ts";
 import { endsFigure, hasEnds, rangedNotes, tallyFigure } from "../../sheet/show.ts";
 import type { Tally } from "../../sheet/tally.ts";
-import { type FigureHow, figure, legend, rangeFigure, showFigure } from "../../table/figure.ts";
-import { type Language, say } from "../../table/language.ts";
+import { figure, legend, rangeFigure } from "../../table/figure.ts";
 import { type Cell, type Row, type Table, table } from "../../table/table.ts";
 import { practitionerNote } from "../caution.ts";
 import type { Authority } from "../intakes/table.ts";

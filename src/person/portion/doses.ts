@@ -1,11 +1,11 @@
+import { britishEnglish, type Language } from "../../document/language.ts";
+import { readLanguage } from "../../document/readLanguage.ts";
 import type { ComponentId } from "../../food/components.ts";
 import type { FoodCaution } from "../../food/food.ts";
 import { fault, quote } from "../../number/error.ts";
 import { compare, exact, type Fraction, isZero, over, ZERO } from "../../number/fraction.ts";
 import type { Ends } from "../../sheet/ends.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
-import { britishEnglish, type Language } from "../../table/language.ts";
-import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import type { Tidy } from "../../table/tidy.ts";

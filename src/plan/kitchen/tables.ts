@@ -1,7 +1,8 @@
+import { type Language, say } from "../../document/language.ts";
+import { showPercent } from "../../measure/showFigure.ts";
 import { compare, type Fraction, fraction, isZero, times } from "../../number/fraction.ts";
 import { outcomeCell } from "../../scale/fit/tables.ts";
-import { figure, showPercent } from "../../table/figure.ts";
-import { type Language, say } from "../../table/language.ts";
+import { figure } from "../../table/figure.ts";
 import { type Cell, type Table, table } from "../../table/table.ts";
 import type { Plan } from "../planned.ts";
 import type { Portion } from "../portion.ts";

@@ -1,7 +1,7 @@
+import { britishEnglish, type Language } from "../../document/language.ts";
+import { readLanguage } from "../../document/readLanguage.ts";
 import type { Allergen } from "../../food/allergens.ts";
 import { type AllergenUnknown, unknownOf } from "../../person/portion/allergens.ts";
-import { britishEnglish, type Language } from "../../table/language.ts";
-import { readLanguage } from "../../table/readLanguage.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import type { Tidy } from "../../table/tidy.ts";

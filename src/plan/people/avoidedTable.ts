@@ -1,5 +1,5 @@
+import { type Language, say } from "../../document/language.ts";
 import { allergens } from "../../food/allergens.ts";
-import { type Language, say } from "../../table/language.ts";
 import { type Row, type Table, table } from "../../table/table.ts";
 import type { Names, PlanAvoided } from "./avoided.ts";
 

@@ -1,6 +1,6 @@
+import { britishEnglish } from "../../document/language.ts";
 import { cautionColumns, cautionRows } from "../../person/portion/cautionRecords.ts";
 import { doseColumns, doseRecords } from "../../person/portion/doseRecords.ts";
-import { britishEnglish } from "../../table/language.ts";
 import type { TidyRow } from "../../table/tidy.ts";
 import { missedOf } from "../missed.ts";
 import type { Portion } from "../portion.ts";

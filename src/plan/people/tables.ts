@@ -1,6 +1,6 @@
+import { britishEnglish, type Language, say } from "../../document/language.ts";
 import { sourceText } from "../../person/check.ts";
 import { amountText } from "../../person/compare/cautionTable.ts";
-import { britishEnglish, type Language, say } from "../../table/language.ts";
 import { type Row, type Table, table } from "../../table/table.ts";
 import type { AboutPeople } from "./about.ts";
 

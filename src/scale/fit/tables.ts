@@ -1,8 +1,9 @@
+import { showFigure, showPercent } from "../../measure/showFigure.ts";
 import { type Fraction, toText } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { linesTable } from "../../sheet/tables.ts";
 import type { Bound } from "../../sheet/tally.ts";
-import { figure, showFigure, showPercent } from "../../table/figure.ts";
+import { figure } from "../../table/figure.ts";
 import { type Cell, type Row, type Table, table } from "../../table/table.ts";
 import type { FitFactor, FitOutcome } from "./answer.ts";
 import { proportionText } from "./conflict.ts";

@@ -1,6 +1,6 @@
+import { showFigure, showPercent } from "../../measure/showFigure.ts";
 import { compare, equals, type Fraction, fraction, minus, ONE, ZERO } from "../../number/fraction.ts";
 import type { Bound } from "../../sheet/tally.ts";
-import { showFigure, showPercent } from "../../table/figure.ts";
 import type { EnergyShareOf } from "../demand.ts";
 import { nameOf, unitOf } from "../linear.ts";
 import type { ReadDemand, Subject } from "./demands.ts";

@@ -1,8 +1,9 @@
+import { britishEnglish, type Language, say } from "../../document/language.ts";
 import { type Amount, sameAmount } from "../../measure/amount.ts";
+import { showPercent } from "../../measure/showFigure.ts";
 import type { Fraction } from "../../number/fraction.ts";
 import { measuresNote, shownAmount, stated } from "../../sheet/show.ts";
-import { figure, showPercent } from "../../table/figure.ts";
-import { britishEnglish, type Language, say } from "../../table/language.ts";
+import { figure } from "../../table/figure.ts";
 import { type Cell, type Row, type Table, table } from "../../table/table.ts";
 import { outcomeCell } from "../fit/tables.ts";
 import type { Kept } from "./candidates.ts";
@@ -29,7 +30,7 @@ const KEPT: { readonly [K in Kept]: string } = {
 };
 
 function amountsTable(r: Measured, language: Language): Table {
-  const text = (a: Amount): string => shownAmount(a, r.measures, language);
+  const text = (a: Amount): string => shownAmount(a, r.measures(), language);
   const row = (line: RoundedLine, name: string): Cell[] => [
     name,
     text(line.after),
@@ -38,8 +39,8 @@ function amountsTable(r: Measured, language: Language): Table {
   ];
   const rows: (Row | Cell[])[] = [];
   let at = 0;
-  for (const [d, s] of r.measured.entries()) {
-    const name = r.names[d];
+  for (const [d, s] of r.measured().entries()) {
+    const name = r.names()[d];
     if (name !== undefined) rows.push({ kind: "group", heading: name });
     for (const line of s.lines) {
       const own = r.lines[at++] as RoundedLine;

@@ -1,8 +1,8 @@
 import type { Allergen } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
+import { showFigure } from "../../measure/showFigure.ts";
 import type { Fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import { showFigure } from "../../table/figure.ts";
 import type { Quantity } from "../demand.ts";
 import { matchName, tryFood } from "./match.ts";
 import type { ReadSubstitutes } from "./read.ts";

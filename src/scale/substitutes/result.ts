@@ -1,15 +1,18 @@
 import { type Allergen, allergens } from "../../food/allergens.ts";
 import { type ComponentId, components } from "../../food/components.ts";
 import type { FoodCaution, State } from "../../food/food.ts";
+import { showFigure } from "../../measure/showFigure.ts";
 import { compare, type Fraction, fraction, minus, over, times } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Tally } from "../../sheet/tally.ts";
-import { figure, showFigure } from "../../table/figure.ts";
+import { figure } from "../../table/figure.ts";
 import { Shown } from "../../table/shown.ts";
 import { type Table, table } from "../../table/table.ts";
+import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { Quantity } from "../demand.ts";
 import { matchName } from "./match.ts";
 import type { LeftOut, Opening, OutsideServing } from "./opening.ts";
+import { substitutesTidy } from "./records.ts";
 
 /** One component of a portion before and after. */
 export interface SubstituteChange {
@@ -133,6 +136,11 @@ export class Substitutes extends Shown {
         ],
       }),
     ];
+  }
+
+  /** What could stand in, what it changes and what was left out, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return substitutesTidy(this, this.#of, asked);
   }
 
   /** Foods by what they hold. */

@@ -1,9 +1,9 @@
-import { anyText, callback, text, word } from "../document/leaves.ts";
-import { read } from "../document/read.ts";
-import { trust } from "../document/safe.ts";
-import { andThen, byName, choice, fields, once, optional, readAs, type Schema } from "../document/schema.ts";
 import type { ErrorCode, Path } from "../number/error.ts";
 import { britishEnglish, type Language, type PluralForms, type UnitWords } from "./language.ts";
+import { anyText, callback, text, word } from "./leaves.ts";
+import { read } from "./read.ts";
+import { trust } from "./safe.ts";
+import { andThen, byName, choice, fields, once, optional, readAs, type Schema } from "./schema.ts";
 
 /** A language of one's own. */
 const languageSchema: () => Schema<Language> = /* @__PURE__ */ once(() =>

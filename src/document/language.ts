@@ -1,5 +1,4 @@
 import type { Fraction } from "../number/fraction.ts";
-import { american } from "./american.ts";
 
 /** A word with its number forms, by CLDR plural category; `other` is used where a form is missing. */
 export type PluralForms = { readonly [category: string]: string } & { readonly other: string };
@@ -50,15 +49,6 @@ export interface Language {
 }
 
 export const britishEnglish: Language = { tag: "en-GB", decimal: ".", group: ",", phrases: {} };
-
-/** British English with American spelling and American names of foods; the sense of every phrase stays. */
-export const americanEnglish: Language = {
-  tag: "en-US",
-  decimal: ".",
-  group: ",",
-  phrases: {},
-  spellings: american,
-};
 
 /**
  * A phrase in a language, its `{gaps}` filled.
