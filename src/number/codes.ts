@@ -62,7 +62,6 @@ export type ErrorCode =
   | "rounding-malformed"
   | "fit-malformed"
   | "fit-stopped"
-  | "solver-unbounded"
   | "substitutes-malformed"
   // person
   | "person-malformed"
@@ -75,13 +74,10 @@ export type ErrorCode =
   | "comparison-malformed"
   // plan
   | "plan-malformed"
-  | "plan-needs-answer"
   | "avoided-served"
   | "card-malformed"
   | "shopping-malformed"
   | "schedule-malformed"
   // table
   | "table-malformed"
-  | "figure-malformed"
-  // interchange
-  | "import-malformed";
+  | "figure-malformed";
