@@ -1,17 +1,9 @@
 /** One good call or more of every function that `steelyard` exports, for `hostile.test.ts` to spoil. */
-import {
-  amount,
-  britishEnglish,
-  type Demand,
-  labelReference,
-  type Person,
-  portionPlan,
-  type RecipeInput,
-  referenceIntakes,
-  sheet,
-  table,
-} from "steelyard";
+import { amount, britishEnglish, type Demand, type RecipeInput, sheet } from "steelyard";
 import { starterFoods } from "steelyard/foods";
+import { labelReference, type Person, referenceIntakes } from "steelyard/person";
+import { portionPlan } from "steelyard/plan";
+import { table } from "steelyard/show";
 
 const bowlDocument: RecipeInput = {
   name: "Rice bowl",

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import * as face from "../../src/index.ts";
 import type { TableData } from "../../src/table/records.ts";
 import { Shown } from "../../src/table/shown.ts";
+import * as face from "../everything.ts";
 
 const camp = face.sheet(
   {
