@@ -301,6 +301,6 @@ export {
   table,
 } from "./table/table.ts";
 export type { DataRecord } from "./table/tableRecords.ts";
-export type { Showable, ShowHow, Tabular } from "./table/tabular.ts";
+export type { Recordable, Showable, ShowHow, Tabular } from "./table/tabular.ts";
 export { type TextHow, toText } from "./table/text.ts";
 export type { Asked, Tidy, TidyRow } from "./table/tidy.ts";

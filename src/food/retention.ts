@@ -1,3 +1,4 @@
+import { refuseUnsafe } from "../document/safe.ts";
 import { type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
 import { exact, type Fraction, fraction, type Value } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
@@ -77,6 +78,7 @@ export function retentionCodes(table: RetentionTable, words = ""): readonly Rete
 
 /** Checks a table from outside. Throws `retention-malformed`, all faults at once. */
 export function checkRetention(table: RetentionTable): void {
+  refuseUnsafe(table, "retention-malformed");
   const isTable = typeof table === "object" && table !== null && Array.isArray(table.columns);
   if (!isTable || typeof table.codes !== "object" || table.codes === null || Array.isArray(table.codes))
     throw fault("retention-malformed", "not a table of retention factors", "give source, columns and codes");

@@ -1,4 +1,4 @@
-import { checkFields } from "../number/fields.ts";
+import { checkFields } from "../document/fields.ts";
 import { exact, type Fraction, greatest, least, times } from "../number/fraction.ts";
 import { classAt } from "./activity.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
