@@ -1,5 +1,5 @@
+import { checkChoice, checkFields } from "../document/fields.ts";
 import { fault } from "../number/error.ts";
-import { checkChoice, checkFields } from "../number/fields.ts";
 import { compare, exact, type Fraction, fraction, plus, times } from "../number/fraction.ts";
 import { practitionerNote } from "./caution.ts";
 import type { Check } from "./check.ts";
