@@ -27,7 +27,13 @@ export { type DemandsFor, type DemandsHow, demandsFor } from "./person/demandsFo
 export type { EnergyAddition } from "./person/energyAdditions.ts";
 export { type ActivityTaken, type EnergyNeed, energyNeed, type SpreadItem } from "./person/energyNeed.ts";
 export { energyEquations } from "./person/equations/all.ts";
+export type { RequirementActivity } from "./person/equations/eer2023.ts";
 export type { EnergyEquation, EquationId, EquationLine } from "./person/equations/equation.ts";
+export {
+  type EstimatedEnergyRequirement,
+  estimatedEnergyRequirement,
+  type RequirementOptions,
+} from "./person/estimatedEnergyRequirement.ts";
 export { type LabelAuthority, type LabelReference, labelReference } from "./person/intakes/labelReference.ts";
 export {
   countsFood,

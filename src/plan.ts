@@ -60,16 +60,13 @@ export {
 export {
   type BoughtPack,
   type Cost,
-  type CostData,
   type CupboardItem,
   type InCupboard,
   type PortionCost,
   type Shoppable,
   type Shopped,
-  type ShoppingData,
   type ShoppingHow,
   type ShoppingLine,
-  type ShoppingLineData,
   ShoppingList,
   shoppingList,
 } from "./shop/shoppingList.ts";

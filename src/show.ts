@@ -1,7 +1,6 @@
 export { americanEnglish } from "./table/american.ts";
 export { type CsvHow, toCsv } from "./table/csv.ts";
 export { type HtmlHow, toHtml } from "./table/html.ts";
-export { asJson } from "./table/json.ts";
 export { type MarkdownHow, toMarkdown } from "./table/markdown.ts";
 export { type RecordsHow, type TidyRecord, toRecords } from "./table/records.ts";
 export { Shown } from "./table/shown.ts";
@@ -16,6 +15,6 @@ export {
   table,
 } from "./table/table.ts";
 export type { DataRecord } from "./table/tableRecords.ts";
-export type { Showable, ShowHow, Tabular } from "./table/tabular.ts";
+export type { Recordable, Showable, ShowHow, Tabular } from "./table/tabular.ts";
 export { type TextHow, toText } from "./table/text.ts";
 export type { Asked, Tidy, TidyRow } from "./table/tidy.ts";

@@ -96,7 +96,6 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   aminoRequirementMet: [[{ lysine: 1 }, 58]],
   aminoScore: [[{ protein: 1, lysine: "0.026" }, "iom-2002", { digestibility: "0.9" }]],
   amount: [["1 us cup", { measures: "us", own: ["medium"], decimal: "point", words: britishEnglish.words }]],
-  asJson: [["grams", { n: 1n, d: 3n }]],
   between: [[bowl, "iodine", { where: "portion", like: () => ["tofu-firm"] }]],
   borrow: [
     [
@@ -142,6 +141,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   ],
   energyCheck: [[bowl, { system: "eu-1169", tolerance: "0.1", floor: 1 }]],
   energyNeed: [[lightweight, { equation: "henry-2005" }]],
+  estimatedEnergyRequirement: [[lightweight, { activity: "active" }]],
   energyRangesFor: [["eu", lightweight]],
   exact: [["1/3"]],
   fit: [
@@ -265,4 +265,80 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   upperLimits: [[intakes, "1/4"]],
   vitaminDFromIu: [[400]],
   vitaminDToIu: [[10]],
+};
+
+/** Good calls with every list that `calls` leaves out, to be handed in with holes. */
+export const lists: typeof calls = {
+  allergenCheck: [[[bowl, bowl], lightweight]],
+  amount: [[{ parts: [amount("1 lb"), amount("4 oz")] }]],
+  between: [[bowl, "iodine", { like: () => ["tofu-firm"] }]],
+  cautionsFor: [[[bowl, bowl], lightweight]],
+  compare: [[[bowl, bowl], intakes]],
+  convert: [[{ parts: [amount("1 lb"), amount("4 oz")] }, "g"]],
+  cookingSchedule: [[plan, { days: ["Sun"], cook: ["Sun"], meals: { breakfast: { eaten: ["Sun"] } } }]],
+  energyCheck: [
+    [
+      bowl,
+      {
+        system: {
+          name: "camp",
+          source: "camp",
+          parts: { protein: { component: "protein", factor: 4, less: ["alcohol"] } },
+        },
+      },
+    ],
+  ],
+  energyNeed: [[{ ...lightweight, conditions: ["warfarin"] }]],
+  fit: [[bowl, [{ ratioOf: ["omega6", "omega3"], most: 5 }]]],
+  foodTable: [
+    [
+      [
+        {
+          ...{ id: "a", name: "A", source: "own", per100g: {} },
+          measures: [{ name: "piece", grams: 10 }],
+          fortifiedWith: ["iron"],
+          allergens: ["fish"],
+          cautions: [{ code: "hot", text: "Hot.", source: "the cook" }],
+          packs: [{ name: "bag", edible: 500 }],
+        },
+      ],
+    ],
+  ],
+  personCard: [
+    [plan, "cox", { about: { conditions: ["none"] }, cautions: [{ text: "Hot.", because: ["salt"] }] }],
+  ],
+  portionPlan: [
+    [
+      {
+        meals: [{ id: "breakfast", dishes: bowl }],
+        people: [
+          { id: "cox", avoid: ["fish"], away: ["breakfast"], byMeal: { breakfast: demands } },
+          { id: "bow" },
+        ],
+        answers: [{ meal: "breakfast", line: "salt", answer: "serving" }],
+      },
+    ],
+  ],
+  proteinQuality: [[[bowl, bowl]]],
+  recipe: [[{ ...bowlDocument, notes: [{ kind: "safety", text: "Hot." }] }]],
+  revise: [
+    [
+      bowl,
+      {
+        remove: ["salt"],
+        add: [{ food: "salt", amount: "1 g" }],
+        method: ["Warm it."],
+        notes: [{ kind: "safety", text: "Hot." }],
+      },
+    ],
+  ],
+  shoppingList: [[[plan, bowl]]],
+  toCsv: [[[figures, figures]]],
+  toHtml: [[[figures, figures]]],
+  toMarkdown: [[[figures, figures]]],
+  toRecords: [
+    [bowl, { components: ["protein"] }],
+    [[figures, figures], { components: ["protein"] }],
+  ],
+  toText: [[[figures, figures]]],
 };

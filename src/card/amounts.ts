@@ -38,7 +38,7 @@ function amountRow(
   language: Language,
 ): AmountRow {
   const { measures } = s.origin;
-  const asItIs = settled.has(line.key) ? settledAmount(line.amount, measures, language) : undefined;
+  const asItIs = settled.includes(line.key) ? settledAmount(line.amount, measures, language) : undefined;
   const isGrams = line.amount.unit === "g";
   const purchased = purchasedGrams(s, i);
   const spoons = (): string =>

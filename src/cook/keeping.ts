@@ -9,10 +9,10 @@ import type { DishSession } from "./session.ts";
 
 /** What a recipe says of food that is kept, and whether it is kept longer. Nothing is added to what it says. */
 export function keepingNotes(session: DishSession): readonly Said[] {
-  const { days, dish, span } = session.made;
+  const { days, dish, span } = session.made();
   const { cooked } = span;
   const own = notesIn(dish.batch);
-  const last = session.eatenAt.at(-1) ?? cooked;
+  const last = session.eatenAt().at(-1) ?? cooked;
   const isNamed = days.names.length > 0;
   const unsaid = !isNamed && session.pots.some(({ people }) => people.some(({ count }) => count.gt(1)));
   const isKept = last > cooked || unsaid;
@@ -28,7 +28,7 @@ export function keepingNotes(session: DishSession): readonly Said[] {
   }
   const beyond = limits.flatMap((note): Said[] => {
     const limit = exact(note.days ?? 0);
-    const late = session.eatenAt.filter((day) => compare(fraction(BigInt(day - cooked)), limit) > 0);
+    const late = session.eatenAt().filter((day) => compare(fraction(BigInt(day - cooked)), limit) > 0);
     return late.length === 0
       ? []
       : [

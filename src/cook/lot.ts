@@ -32,7 +32,7 @@ export interface Lot {
   /** The line that measuring moves most against the rest; nothing where it moves none. */
   readonly drift: RatioDrift | undefined;
   /** Keys of lines that stand in amounts that the kitchen measures. */
-  readonly measured: ReadonlySet<string>;
+  readonly measured: readonly string[];
   readonly notes: readonly KitchenNote[];
 }
 
@@ -54,13 +54,13 @@ export function exactLot(of: LotOf, notes: readonly KitchenNote[] = []): Lot {
   const isOne = runs.length === 1 && runs[0]?.count.eq(1);
   // The plan's own pot, cooked once as it is, has its own amounts.
   const isOwn = isOne && exact.values.grams.every((g, i) => equals(g, pot.sheet.values.grams[i] ?? ZERO));
-  const measured = isOwn ? ownMeasured(of) : new Set<string>();
+  const measured = isOwn ? ownMeasured(of) : [];
   return { exact, sheet: exact, vessel: use, runs, portions: undefined, drift: undefined, measured, notes };
 }
 
-function ownMeasured({ group: { pot, measured }, dish }: LotOf): ReadonlySet<string> {
+function ownMeasured({ group: { pot, measured }, dish }: LotOf): readonly string[] {
   const lines = pot.filter((line) => measured?.amounts[line] !== undefined);
-  return new Set(lines.flatMap((line) => dish.base.plan.lines[line]?.line.key ?? []));
+  return lines.flatMap((line) => dish.base().plan.lines[line]?.line.key ?? []);
 }
 
 /** The pot that makes so many portions of each, as they were planned. */

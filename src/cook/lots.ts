@@ -10,7 +10,7 @@ import type { ReadVessel } from "./readMeal.ts";
 export function potsOf(
   dish: PlannedDish,
 ): readonly { readonly pot: Pot; readonly group: Group; readonly number: number }[] {
-  const groups = dish.groups.filter(({ by }) => by !== undefined);
+  const groups = dish.groups().filter(({ by }) => by !== undefined);
   return dish.pots.flatMap((pot, i) => {
     const group = groups[i];
     return group ? [{ pot, group, number: i + 1 }] : [];
@@ -19,7 +19,7 @@ export function potsOf(
 
 /** Whether a kitchen measured some pot of a dish, and so measures its lots. */
 export function isMeasured(dish: PlannedDish): boolean {
-  return dish.groups.some(({ measured }) => measured?.asked !== undefined);
+  return dish.groups().some(({ measured }) => measured?.asked !== undefined);
 }
 
 /** A meal's pots, made once for each set of portions that is eaten of it. */

@@ -79,7 +79,7 @@ function fullRuns(of: LotOf, asked: PotAsked, planned: Planned): MeasuredLot | u
     greatest(ZERO, minus(total, times(fraction(count), full.rounded.totals[line] ?? ZERO))),
   );
   const { portions } = exact.values;
-  const sheet = moveLines(of.pot.sheet, ratiosOf(left, of.group, of.dish.base), portions);
+  const sheet = moveLines(of.pot.sheet, ratiosOf(left, of.group, of.dish.base()), portions);
   const share = over(sheet.masses.raw, exact.masses.raw);
   const own = times(portions, share);
   const hasDose = sheet.lines.some(({ scaling }) => scaling === "per-portion");
@@ -145,7 +145,8 @@ function roundRun(
   { kitchen, tolerance, figures }: PotAsked,
   tasters: readonly Taster[],
 ): RoundedRun {
-  const { base, name } = dish;
+  const { name } = dish;
+  const base = dish.base();
   // All that goes in is told at once, as if one ate it.
   const eaters: readonly Eater[] = [{ person: "", factors: totals }];
   const at = { dish: name, base, group: { ...group, eaters }, portions, tasters };
@@ -168,7 +169,7 @@ function plannedTotals({ dish, group, counts }: LotOf): readonly Fraction[] {
   const eaters = group.eaters.map(({ person, factors }) => {
     return { person, factors: allTimes(factors, fraction(counts.get(person) ?? 0n)) };
   });
-  const totals = lineTotals(eaters, dish.base.plan.lines.length);
+  const totals = lineTotals(eaters, dish.base().plan.lines.length);
   return totals.map((total, line) => (inPot.has(line) ? total : ZERO));
 }
 
@@ -199,7 +200,7 @@ interface Rounded {
 
 function made(of: LotOf, asked: PotAsked, { exact, rounded, use }: Rounded): MeasuredLot {
   const { group, pot, dish } = of;
-  const { base } = dish;
+  const base = dish.base();
   const added = (multiples: (each: RoundedPot) => readonly Fraction[]): readonly Fraction[] =>
     base.plan.lines.map((_, line) =>
       sum(
@@ -267,17 +268,17 @@ function driftOf(
 }
 
 /** Lines that stand in amounts of the kitchen in every run that has any. */
-function keysOf({ group, dish }: LotOf, rounded: readonly RoundedRun[]): ReadonlySet<string> {
+function keysOf({ group, dish }: LotOf, rounded: readonly RoundedRun[]): readonly string[] {
   const lines = group.pot.filter((line) =>
     rounded.every(({ rounded: { amounts, totals } }) => amounts[line] || isZero(totals[line] ?? ZERO)),
   );
-  return new Set(lines.flatMap((line) => dish.base.plan.lines[line]?.line.key ?? []));
+  return lines.flatMap((line) => dish.base().plan.lines[line]?.line.key ?? []);
 }
 
 function notesOf({ dish }: LotOf, rounded: readonly RoundedRun[]): readonly KitchenNote[] {
   const lines = new Set(rounded.flatMap(({ rounded: { unmeasurable } }) => unmeasurable));
   return [
-    ...[...lines].map((line) => unmeasurableNote(dish.base, line)),
+    ...[...lines].map((line) => unmeasurableNote(dish.base(), line)),
     ...(rounded.every(({ rounded: { proven } }) => proven) ? [] : [notProven("the pot")]),
   ];
 }

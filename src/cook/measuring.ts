@@ -135,8 +135,11 @@ export class Measuring {
 
   #plateOf(person: string): Plate {
     const planned = new Map(
-      [...this.#meal.dishes].flatMap(([name, { groups }]): [string, readonly Fraction[]][] => {
-        const eater = groups.flatMap(({ eaters }) => eaters).find((each) => each.person === person);
+      [...this.#meal.dishes].flatMap(([name, dish]): [string, readonly Fraction[]][] => {
+        const eater = dish
+          .groups()
+          .flatMap(({ eaters }) => eaters)
+          .find((each) => each.person === person);
         return eater ? [[name, eater.factors]] : [];
       }),
     );
@@ -162,7 +165,7 @@ export class Measuring {
 
   #sheets(factors: Factors): readonly Sheet[] {
     return [...factors].flatMap(([name, own]) => {
-      const base = this.#meal.dishes.get(name)?.base;
+      const base = this.#meal.dishes.get(name)?.base();
       return base ? [moveLines(base, own, ONE)] : [];
     });
   }

@@ -9,7 +9,7 @@ export function methodOf(s: Sheet, settled: MeasuredLines, language: Language): 
   const amounts = new Map(
     s.lines.map((line) => [
       line.key,
-      settled.has(line.key) ? asMeasured(s, line, language) : inPlace(s, line, language),
+      settled.includes(line.key) ? asMeasured(s, line, language) : inPlace(s, line, language),
     ]),
   );
   const names = shortNames(s.lines, language);

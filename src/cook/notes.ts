@@ -65,7 +65,7 @@ export function sessionNotes(session: DishSession, language: Language): readonly
   const { pots, day, meal, dish } = session;
   const said: readonly Said[] = [
     ...pots.flatMap((pot) => [...roomNotes(pot), ...largeNotes(pot), ...measuredNotes(pot)]),
-    ...session.made.dish.questions.map(({ code, text }): Said => ({ code, phrase: text })),
+    ...session.made().dish.questions.map(({ code, text }): Said => ({ code, phrase: text })),
     ...keepingNotes(session),
   ];
   const days = day === undefined ? [] : [day];
@@ -85,7 +85,8 @@ export const OF_A_POT: ReadonlySet<CookingNoteCode> = /* @__PURE__ */ new Set<Co
 ]);
 
 /** What measuring a pot costs, and what could not be measured. */
-export function measuredNotes({ made, sheet, exact, drift, kitchenNotes }: DishPot): readonly Said[] {
+export function measuredNotes(pot: DishPot): readonly Said[] {
+  const { sheet, exact, drift, kitchenNotes } = pot;
   const moved: readonly Said[] = drift
     ? [
         {
@@ -94,7 +95,7 @@ export function measuredNotes({ made, sheet, exact, drift, kitchenNotes }: DishP
           gaps: (language) => ({
             cooked: showFigure(sheet.masses.cooked, { unit: "g", language }),
             planned: showFigure(exact.masses.cooked, { unit: "g", language }),
-            line: say(language, nameOf(made.dish.base, drift.line)),
+            line: say(language, nameOf(pot.made().dish.base(), drift.line)),
             drift: `${drift.drift.n > 0n ? "+" : ""}${showPercent(drift.drift, { significant: 2, language })}`,
           }),
         },
@@ -114,13 +115,14 @@ function nameOf({ plan }: Sheet, key: string): string {
 
 /** Whose demands measuring costs more than the tolerance, of the whole meal. */
 function lostNotes(
-  { drifts, meal, made }: DishSession,
+  session: DishSession,
   days: readonly string[],
   language: Language,
 ): readonly CookingNote[] {
+  const { drifts, meal } = session;
   return drifts.flatMap(({ person, lost }) =>
     lost.map(({ of, asked }): CookingNote => {
-      const gaps = { person: made.nameOf(person), demand: say(language, of), asked };
+      const gaps = { person: session.made().nameOf(person), demand: say(language, of), asked };
       return {
         code: "off-target",
         days,

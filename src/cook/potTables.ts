@@ -23,10 +23,10 @@ function titleOf(
   names: Names,
   language: Language,
 ): string {
-  const { day, made } = session;
+  const { day } = session;
   const dish = names.dish(session);
   const name = day === undefined ? dish : say(language, "{day}: {dish}", { day, dish });
-  if (made.dish.pots.length === 1) return name;
+  if (session.made().dish.pots.length === 1) return name;
   const eaters = people.map(({ person }) => names.person(person)).join(", ");
   return say(language, "{name}: pot {number}, for {people}", {
     name,
@@ -41,7 +41,7 @@ function amountsTable(pot: DishPot, title: string, language: Language): Table {
   const sheets = [s, ...parted.map(({ sheet }) => sheet)];
   // What each run measures in several spoons nobody measures for all of them at once.
   const isSummed = (key: string, i: number): boolean =>
-    pot.measured.has(key) &&
+    pot.measured.includes(key) &&
     !purchasedGrams(s, i) &&
     parted.some(({ sheet }) => sheet.lines[i]?.amount.parts !== undefined);
   const rows = s.lines.map((line, i) => [

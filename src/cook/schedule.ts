@@ -47,14 +47,14 @@ export class CookingSchedule extends Shown {
   }
 
   /** @internal All that is cooked and added over all days, for whoever buys it. */
-  get cooked(): readonly Sheet[] {
+  cooked(): readonly Sheet[] {
     const pots = this.sessions.flatMap(({ pots, apart }) => [...pots, ...apart].map(({ sheet }) => sheet));
     const added = this.servings.flatMap((each) => (each.added ? [partOf(each.added, each.count)] : []));
     return [...pots, ...added];
   }
 
   /** @internal What each person eats of each meal over all days. */
-  get eaten(): readonly Eaten[] {
+  eaten(): readonly Eaten[] {
     return eatenOf(this.plan, this.#read.meals);
   }
 
@@ -101,8 +101,8 @@ export class CookingSchedule extends Shown {
         );
       }),
     );
-    const cooked = all.filter(({ isEmpty }) => !isEmpty);
-    return cooked.sort((a, b) => a.made.span.cooked - b.made.span.cooked);
+    const cooked = all.filter((session) => !session.isEmpty());
+    return cooked.sort((a, b) => a.made().span.cooked - b.made().span.cooked);
   }
 
   /** What could do harm stands first. */

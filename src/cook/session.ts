@@ -1,6 +1,7 @@
 import { britishEnglish, type Language } from "../document/language.ts";
 import { readLanguage } from "../document/readLanguage.ts";
 import { type Fraction, fraction } from "../number/fraction.ts";
+import { Told } from "../number/told.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import type { KitchenNote } from "../plan/groups.ts";
 import type { RatioDrift } from "../plan/kitchen/drift.ts";
@@ -35,7 +36,7 @@ export interface CookedPot {
   /** The line that measuring moves most against the rest; nothing where it moves none. */
   readonly drift: RatioDrift | undefined;
   /** Keys of lines in amounts that the plan's kitchen can measure, run by run; empty where it has none. */
-  readonly measured: ReadonlySet<string>;
+  readonly measured: readonly string[];
   /** What a cook should know of its measured amounts. */
   readonly kitchenNotes: readonly KitchenNote[];
   /** Nothing where no vessel is given. */
@@ -81,25 +82,24 @@ interface Made {
 }
 
 /** A session whose pots are made when first looked at. */
-export class DishSession implements CookingSession {
+export class DishSession extends Told implements CookingSession {
   readonly day: string | undefined;
   readonly meal: string;
   readonly dish: string;
   readonly eaten: readonly string[];
-  /** @internal */
-  readonly made: Made;
-  /** @internal Places of the days on which it is eaten. */
-  readonly eatenAt: readonly number[];
+  readonly #made: Made;
+  readonly #eatenAt: readonly number[];
   readonly #people: ReadonlyMap<string, bigint>;
   #pots: readonly DishPot[] | undefined;
   #apart: readonly CookedApart[] | undefined;
 
   constructor(made: Made) {
+    super();
     const { days, dish, eating, span } = made;
     this.day = days.names[span.cooked];
     this.meal = dish.meal;
     this.dish = dish.name;
-    this.made = made;
+    this.#made = made;
     const people = new Map<string, bigint>();
     const eaten = new Set<number>();
     for (const { person } of dish.servings) {
@@ -107,29 +107,39 @@ export class DishSession implements CookingSession {
       for (const day of own) eaten.add(day);
       if (own.length > 0) people.set(person, eating.servings(person) * BigInt(own.length));
     }
-    this.eatenAt = span.eaten.filter((day) => eaten.has(day));
-    this.eaten = this.eatenAt.flatMap((day) => days.names[day] ?? []);
+    this.#eatenAt = span.eaten.filter((day) => eaten.has(day));
+    this.eaten = this.#eatenAt.flatMap((day) => days.names[day] ?? []);
     this.#people = people;
   }
 
+  /** @internal */
+  made(): Made {
+    return this.#made;
+  }
+
+  /** @internal Places of the days on which it is eaten. */
+  eatenAt(): readonly number[] {
+    return this.#eatenAt;
+  }
+
   /** @internal Whether anything is cooked for anyone. */
-  get isEmpty(): boolean {
+  isEmpty(): boolean {
     return this.pots.length === 0 && this.apart.length === 0;
   }
 
   get pots(): readonly DishPot[] {
-    const { dish, lots } = this.made;
+    const { dish, lots } = this.#made;
     this.#pots ??= dish.pots.flatMap((pot, i) => {
       const people = [...lots.counts(pot)].map(([person, count]): PersonPortions => {
         return { person, count: fraction(count) };
       });
-      return people.length === 0 ? [] : [new DishPot(this.made, pot, i + 1, people)];
+      return people.length === 0 ? [] : [new DishPot(this.#made, pot, i + 1, people)];
     });
     return this.#pots;
   }
 
   get apart(): readonly CookedApart[] {
-    this.#apart ??= this.made.dish.servings.flatMap(({ person, added }) => {
+    this.#apart ??= this.#made.dish.servings.flatMap(({ person, added }) => {
       const count = this.#people.get(person);
       const cooked = added && count !== undefined ? linesAdded(added, "cooking") : undefined;
       return cooked && count !== undefined ? [{ person, sheet: partOf(cooked, fraction(count)) }] : [];
@@ -138,7 +148,7 @@ export class DishSession implements CookingSession {
   }
 
   get drifts(): readonly PersonDrift[] {
-    return this.made.lots.drifts;
+    return this.#made.lots.drifts;
   }
 
   get notes(): readonly CookingNote[] {
@@ -154,18 +164,23 @@ export function linesAdded(added: Sheet, when: "cooking" | "serving"): Sheet | u
 }
 
 /** A pot whose sheets are made when first looked at. */
-export class DishPot implements CookedPot {
+export class DishPot extends Told implements CookedPot {
   readonly number: number;
   readonly people: readonly PersonPortions[];
-  /** @internal */
-  readonly made: Made;
+  readonly #made: Made;
   readonly #pot: Pot;
 
   constructor(made: Made, pot: Pot, number: number, people: readonly PersonPortions[]) {
-    this.made = made;
+    super();
+    this.#made = made;
     this.number = number;
     this.people = people;
     this.#pot = pot;
+  }
+
+  /** @internal */
+  made(): Made {
+    return this.#made;
   }
 
   get sheet(): Sheet {
@@ -180,7 +195,7 @@ export class DishPot implements CookedPot {
     return this.#lot.drift;
   }
 
-  get measured(): ReadonlySet<string> {
+  get measured(): readonly string[] {
     return this.#lot.measured;
   }
 
@@ -202,6 +217,6 @@ export class DishPot implements CookedPot {
 
   get #lot(): Lot {
     // Somebody eats of it, or there would be no session.
-    return this.made.lots.lot(this.#pot) as Lot;
+    return this.#made.lots.lot(this.#pot) as Lot;
   }
 }

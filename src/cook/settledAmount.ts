@@ -7,7 +7,7 @@ import { absolute, compare, type Fraction, fraction, minus, nearest, times } fro
 import { amountHow } from "../sheet/show.ts";
 
 /** Keys of lines whose amounts a kitchen measured: they are shown as they are, and not rounded again. */
-export type MeasuredLines = ReadonlySet<string>;
+export type MeasuredLines = readonly string[];
 
 /** An amount that a kitchen can measure, to the last digit. */
 export function settledAmount(a: Amount, measures: Measures | undefined, language: Language): string {

@@ -56,7 +56,7 @@ export function byWeight(
   tasters: readonly Taster[],
 ): readonly SharedOut[] {
   const { dish, group, counts } = of;
-  const { step, why } = scaleFor(kitchen, dish.base, group);
+  const { step, why } = scaleFor(kitchen, dish.base(), group);
   const portions = [...counts.values()].reduce((all, each) => all + each, 0n);
   if (portions === 1n) return [byShares(of, undefined)];
   if (!step) return [byShares(of, why)];

@@ -23,13 +23,14 @@ export interface CookingSteps {
   readonly apart: readonly string[];
 }
 
-export function stepsOf({ runs, made, measured }: DishPot, language: Language): CookingSteps {
+export function stepsOf(pot: DishPot, language: Language): CookingSteps {
+  const { runs, measured } = pot;
   const run = runs[0]?.sheet;
-  const { batch } = made.dish;
+  const { batch } = pot.made().dish;
   const names = shortNames(batch.lines, language);
   const lines = run?.lines ?? [];
   const amountOf = (s: Sheet, line: SheetLine): string =>
-    measured.has(line.key) ? asMeasured(s, line, language) : inPlace(s, line, language);
+    measured.includes(line.key) ? asMeasured(s, line, language) : inPlace(s, line, language);
   const amounts = new Map(lines.map((line) => [line.key, run ? amountOf(run, line) : ""]));
   const named = (key: string): string =>
     asText({ name: names.get(key) ?? key, amount: amounts.get(key) }, language);

@@ -34,7 +34,7 @@ function namesIn({ people, meals }: Plan): Names {
 
 function whenTable({ days, sessions }: Shows, names: Names, language: Language): Table {
   const dated = days.length > 0;
-  const numbered = sessions.some(({ made }) => made.dish.pots.length > 1);
+  const numbered = sessions.some((session) => session.made().dish.pots.length > 1);
   const inVessels = sessions.some(({ pots }) => pots.some(({ vessel }) => vessel !== undefined));
   const rows = sessions.flatMap((session) =>
     session.pots.map((pot): Cell[] => [

@@ -1,3 +1,4 @@
+import { refuseUnsafe } from "../document/safe.ts";
 import { type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
 import { exact, type Fraction, fraction, type Value } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
@@ -19,8 +20,8 @@ export interface RetentionTable {
 export interface RetentionCode {
   readonly code: string;
   readonly name: string;
-  /** The share of each component that is left, 0 to 1. */
-  readonly shares: ReadonlyMap<ComponentId, Fraction>;
+  /** The share of each component that is left, 0 to 1, as a recipe line takes it for its `retention`. */
+  readonly shares: { readonly [C in ComponentId]?: Fraction };
 }
 
 /**
@@ -68,11 +69,16 @@ export function retentionCodes(table: RetentionTable, words = ""): readonly Rete
   const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
   return Object.entries(table.codes)
     .filter(([, [name]]) => wanted.every((word) => name.toLowerCase().includes(word)))
-    .map(([code, [name, percents]]) => ({ code, name, shares: sharesOf(table, percents) }));
+    .map(([code, [name, percents]]) => ({
+      code,
+      name,
+      shares: Object.fromEntries(sharesOf(table, percents)),
+    }));
 }
 
 /** Checks a table from outside. Throws `retention-malformed`, all faults at once. */
 export function checkRetention(table: RetentionTable): void {
+  refuseUnsafe(table, "retention-malformed");
   const isTable = typeof table === "object" && table !== null && Array.isArray(table.columns);
   if (!isTable || typeof table.codes !== "object" || table.codes === null || Array.isArray(table.codes))
     throw fault("retention-malformed", "not a table of retention factors", "give source, columns and codes");

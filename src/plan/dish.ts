@@ -2,6 +2,7 @@ import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { fault, quote } from "../number/error.ts";
 import { compare, type Fraction, ONE } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
+import { Told } from "../number/told.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { batchOf } from "./batch.ts";
 import type { Eater, Group } from "./groups.ts";
@@ -26,7 +27,7 @@ const OPTIONS: PlanQuestion["options"] = [
 ];
 
 /** A dish for everyone: what is cooked once, and what each person gets of it. */
-export class PlannedDish {
+export class PlannedDish extends Told {
   readonly meal: string;
   readonly name: string;
   /** All that everyone is served, cooked and added: the sum of the portions. */
@@ -50,6 +51,7 @@ export class PlannedDish {
     readonly groups?: readonly Group[] | undefined;
     readonly sharing?: DishSharing | undefined;
   }) {
+    super();
     this.meal = at.meal;
     this.name = at.name;
     this.batch = batchOf(at.base, at.eaters, at.groups);
@@ -138,12 +140,12 @@ export class PlannedDish {
   }
 
   /** @internal One portion as written. */
-  get base(): Sheet {
+  base(): Sheet {
     return this.#base;
   }
 
   /** @internal Who eats of one pot, and what goes into it; those without a pot have no line to tell shares by. */
-  get groups(): readonly Group[] {
+  groups(): readonly Group[] {
     return this.#apart.groups;
   }
 

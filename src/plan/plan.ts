@@ -1,4 +1,5 @@
 import { collect, type Fault, throwIfAny } from "../number/error.ts";
+import { Lookup } from "../number/told.ts";
 import { PlannedDish } from "./dish.ts";
 import { PortionFinder } from "./finder.ts";
 import type { Group } from "./groups.ts";
@@ -192,7 +193,7 @@ function* findAll({ meals, people, silence }: ReadPlan): Generator<PlanProgress,
       const found = collect(faults, [], () => finder.find(person));
       if (found) portions.push(found);
       if (person.avoids.length === 0) continue;
-      faults.push(...watch.faults({ person: person.id, meal, factors: found?.factors }));
+      faults.push(...watch.faults({ person: person.id, meal, factors: () => found?.factors() }));
     }
     yield { person: person.id, done: i + 1, of: people.length };
   }
@@ -228,14 +229,14 @@ function plannedMeal(
   { groups, sharing }: SettledMeal,
 ): PlannedMeal {
   const { id, name, dishes: bases, made } = meal;
-  const dishes = new Map<string, PlannedDish>();
+  const dishes = new Lookup<PlannedDish>();
   for (const [dish, base] of bases) {
     const eaters = portions.flatMap((portion) => portion.eating(dish) ?? []);
     const read = made.get(dish);
     const at = { meal: id, name: dish, base, eaters, groups: groups?.get(dish), sharing: sharing?.get(dish) };
     if (read) dishes.set(dish, new PlannedDish({ ...at, read }));
   }
-  return { id, name, dishes, batch: new Map([...dishes].map(([dish, { batch }]) => [dish, batch])) };
+  return { id, name, dishes, batch: new Lookup([...dishes].map(([dish, { batch }]) => [dish, batch])) };
 }
 
 function groupBy<T>(all: readonly T[], key: (each: T) => string): ReadonlyMap<string, readonly T[]> {

@@ -1,5 +1,6 @@
 import type { Kitchen } from "../measure/kitchen.ts";
 import { type Fraction, ONE } from "../number/fraction.ts";
+import { Lookup, Told } from "../number/told.ts";
 import type {
   FitMet,
   FitMetTogether,
@@ -65,13 +66,11 @@ export interface MeasuredPortion {
 }
 
 /** A portion whose sheets are made when first looked at: a plan of thousands is cheap to make. */
-export class ServedPortion implements Portion {
+export class ServedPortion extends Told implements Portion {
   readonly person: string;
   readonly meal: string;
   readonly status: PortionStatus;
   readonly fit: PortionFit | undefined;
-  /** @internal Of one portion as written; nothing where nothing is served. */
-  readonly factors: LineFactors;
   readonly drift: PortionDrift | undefined;
   readonly shared: PortionSharing | undefined;
   readonly #made: { readonly meal: ReadMeal; readonly answer: Answered };
@@ -79,16 +78,21 @@ export class ServedPortion implements Portion {
   #dishes: ReadonlyMap<string, Sheet> | undefined;
 
   constructor(person: string, meal: ReadMeal, answer: Answered, measured?: MeasuredPortion) {
+    super();
     this.person = person;
     this.meal = meal.id;
     this.status = answer.status;
     this.factor = answer.factor;
-    this.factors = measured?.factors ?? answer.factors;
     this.fit = answer.fit;
     this.shared = answer.shared;
     this.drift = measured?.drift(() => [...this.dishes.values()]);
     this.#made = { meal, answer };
     this.#measured = measured;
+  }
+
+  /** Of one portion as written, by dish; nothing where nothing is served. */
+  factors(): LineFactors {
+    return this.#measured?.factors ?? this.#made.answer.factors;
   }
 
   /** The same portion in amounts that kitchens can measure. */
@@ -104,7 +108,7 @@ export class ServedPortion implements Portion {
 
   /** What this person eats of a dish; nothing where that is nothing. */
   eating(dish: string): Eater | undefined {
-    const factors = this.factors.get(dish);
+    const factors = this.factors().get(dish);
     const amounts = this.#measured?.amounts.get(dish);
     const kitchen = this.#measured?.kitchen;
     return factors && { person: this.person, factors, kitchen, ...(amounts && { amounts }) };
@@ -113,8 +117,8 @@ export class ServedPortion implements Portion {
   readonly factor: Fraction;
 
   get dishes(): ReadonlyMap<string, Sheet> {
-    this.#dishes ??= new Map(
-      [...this.factors].flatMap(([name, factors]): [string, Sheet][] => {
+    this.#dishes ??= new Lookup(
+      [...this.factors()].flatMap(([name, factors]): [string, Sheet][] => {
         const base = this.#made.meal.dishes.get(name);
         if (!base) return [];
         return [[name, withAmounts(moveLines(base, factors, ONE), this.#measured?.amounts.get(name))]];

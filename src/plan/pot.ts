@@ -67,7 +67,7 @@ export interface Serving {
   /** The share by volume, where the dish's density is given. */
   readonly millilitres: Fraction | undefined;
   /** Keys of lines that a kitchen measured for this person alone: what is added, and a pot of one's own. */
-  readonly measured: ReadonlySet<string>;
+  readonly measured: readonly string[];
   /** What this person measures with: their own kitchen, else the plan's. */
   readonly kitchen: Kitchen | undefined;
   /** What is added, as a sheet for this one portion; nothing where nothing is. */

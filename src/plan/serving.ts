@@ -1,6 +1,7 @@
 import type { Amount } from "../measure/amount.ts";
 import type { Kitchen } from "../measure/kitchen.ts";
 import { type Fraction, isZero, ONE, over, times, ZERO } from "../number/fraction.ts";
+import { Told } from "../number/told.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Eater, Group } from "./groups.ts";
@@ -37,13 +38,14 @@ interface Made {
 }
 
 /** A serving whose sheet is made when first looked at. */
-export class PotServing implements Serving {
+export class PotServing extends Told implements Serving {
   readonly person: string;
   readonly pot: Pot | undefined;
   readonly #made: Made;
   #added: { readonly sheet: Sheet | undefined } | undefined;
 
   constructor(made: Made) {
+    super();
     const { eater, pot, share, cooked, density } = made;
     this.person = eater.person;
     this.pot = pot;
@@ -67,11 +69,11 @@ export class PotServing implements Serving {
 
   readonly millilitres: Fraction | undefined;
 
-  get measured(): ReadonlySet<string> {
+  get measured(): readonly string[] {
     const { base, eater, group } = this.#made;
     const shared = new Set(group.eaters.length > 1 ? group.pot : []);
     const isOwn = (line: number): boolean => eater.amounts?.[line] !== undefined && !shared.has(line);
-    return new Set(base.plan.lines.flatMap(({ line }, i) => (isOwn(i) ? [line.key] : [])));
+    return base.plan.lines.flatMap(({ line }, i) => (isOwn(i) ? [line.key] : []));
   }
 
   get kitchen(): Kitchen | undefined {

@@ -54,6 +54,12 @@ export class Explanation extends Shown {
     this.from = from;
   }
 
+  /** Gives all but {@link leaves}, which stand in what it comes {@link from}. */
+  override toJSON(): { readonly [field: string]: unknown } {
+    const { leaves: _, ...held } = super.toJSON();
+    return held;
+  }
+
   /** The figures that nothing stands below. */
   get leaves(): readonly Explanation[] {
     return this.from.length === 0 ? [this] : this.from.flatMap((each) => each.leaves);

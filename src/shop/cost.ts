@@ -1,4 +1,5 @@
 import { compare, type Fraction, fraction, nearest, over, type Ratio, times } from "../number/fraction.ts";
+import { Told } from "../number/told.ts";
 import { minorUnits } from "./minorUnits.ts";
 
 /** An amount of money. */
@@ -30,7 +31,7 @@ export function costOf(currency: string, unrounded: Fraction, bound: Cost["bound
 }
 
 /** One part of a cost. Many are never asked for more than their value, so what it is exactly is worked out late. */
-class Part implements Cost {
+class Part extends Told implements Cost {
   readonly currency: string;
   readonly value: Fraction;
   readonly bound: Cost["bound"];
@@ -38,6 +39,7 @@ class Part implements Cost {
   #unrounded: Fraction | undefined;
 
   constructor(currency: string, value: Fraction, { raw, bound }: Unrounded) {
+    super();
     this.currency = currency;
     this.value = value;
     this.bound = bound;

@@ -8,7 +8,6 @@ import type { Table } from "../table/table.ts";
 import type { Asked, Tidy } from "../table/tidy.ts";
 import { type Cost, costOf } from "./cost.ts";
 import type { Names } from "./costTables.ts";
-import { type ShoppingData, shoppingData } from "./data.ts";
 import type { CupboardItem, ShoppingLine } from "./line.ts";
 import type { PortionCost } from "./portions.ts";
 import { shoppingTidy } from "./records.ts";
@@ -94,11 +93,6 @@ export class ShoppingList extends Shown {
   /** Each food's figures, the cupboard's, totals and what portions cost, as tidy rows: `toRecords` reads them. */
   toRows(asked: Asked): Tidy {
     return shoppingTidy(this, asked);
-  }
-
-  /** Plain data, figures as exact text. */
-  override toJSON(): ShoppingData {
-    return shoppingData(this);
   }
 }
 

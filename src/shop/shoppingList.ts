@@ -12,7 +12,6 @@ import { portionCosts } from "./portions.ts";
 import { readShopped } from "./shopped.ts";
 
 export type { Cost } from "./cost.ts";
-export type { CostData, ShoppingData, ShoppingLineData } from "./data.ts";
 export type { InCupboard, Shoppable, Shopped, ShoppingHow } from "./input.ts";
 export type { BoughtPack, CupboardItem, ShoppingLine } from "./line.ts";
 export { ShoppingList } from "./list.ts";

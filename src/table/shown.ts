@@ -1,8 +1,7 @@
 import type { Language } from "../document/language.ts";
-import { uncloned } from "../number/uncloned.ts";
+import { Told } from "../number/told.ts";
 import { toHtml } from "./html.ts";
 import { toMarkdown } from "./markdown.ts";
-import { tableData } from "./records.ts";
 import type { Table } from "./table.ts";
 import type { Showable, Tabular } from "./tabular.ts";
 import { toText } from "./text.ts";
@@ -25,7 +24,7 @@ export function notebookDisplay(x: Showable): NotebookDisplay {
 
 /**
  * What every result extends that can be shown: it says its tables, and is then shown as tables by a
- * notebook cell and by Node's console, as well as by the renderers.
+ * notebook cell and by Node's console, as well as by the renderers. `JSON.stringify` writes its fields and getters.
  *
  * @example
  * ```ts
@@ -43,24 +42,13 @@ export function notebookDisplay(x: Showable): NotebookDisplay {
  * Cox
  * ```
  */
-export abstract class Shown implements Tabular {
-  /** @internal Refuses a structured clone. */
-  readonly cloned: symbol = uncloned;
-
+export abstract class Shown extends Told implements Tabular {
   constructor() {
+    super();
     teach(Shown.prototype);
   }
 
-  abstract toTables(language?: Language): readonly Table[];
-
-  /**
-   * What `JSON.stringify` writes: a list of tables, each `{ title?, rows, notes }`, with the rows that
-   * `toRecords` gives, figures as exact text and words as they are shown. To keep a sheet and read it back, write the recipe
-   * that `toRecipe` gives. Some results hold data of their own kind, and say so.
-   */
-  toJSON(): unknown {
-    return tableData(this);
-  }
+  abstract toTables(language?: Language, most?: number): readonly Table[];
 }
 
 /**

@@ -16,6 +16,7 @@ import { toRecords } from "../../src/table/records.ts";
 import { toText } from "../../src/table/text.ts";
 import { HOSTILE, neutral, withoutIsolates } from "../table/hostile.ts";
 import { elements, textOf } from "../table/markup.ts";
+import { written } from "../written.ts";
 
 /** Foods of our own: prices and packs are made up. */
 const foods: readonly FoodInput[] = [
@@ -151,7 +152,7 @@ each food's cost is shared by what is eaten of it, so what is left over is paid 
       ["medium", "4"],
       ["fillet", "2"],
     ]);
-    expect(shoppingList(s).toJSON().lines[0]).toMatchObject({
+    expect(written(shoppingList(s).lines[0])).toMatchObject({
       weighOut: "570",
       pieces: { name: "medium", count: "4" },
     });

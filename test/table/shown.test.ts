@@ -61,16 +61,7 @@ describe("Shown", () => {
 
   it("adds to the object itself only what refuses a clone, and no name that a notebook takes for another kind of thing", () => {
     expect(Reflect.ownKeys(rota)).toEqual(["cloned", "crew"]);
-    expect(JSON.parse(JSON.stringify(rota))).toEqual([
-      {
-        title: "Rota",
-        rows: [
-          { who: "Cox", n: "1" },
-          { who: "<b>Stroke</b>", n: "1" },
-        ],
-        notes: [],
-      },
-    ]);
+    expect(JSON.parse(JSON.stringify(rota))).toEqual({ crew: ["Cox", "<b>Stroke</b>"] });
     // Deno's notebook kernel also looks for these names, each the mark of another library's value.
     for (const name of ["schema", "head", "toSpec", "outerHTML"]) expect(name in rota).toBe(false);
   });

@@ -1,6 +1,7 @@
 import { type ComponentId, component, components } from "../../food/components.ts";
 import { fault, quote } from "../../number/error.ts";
 import { fraction } from "../../number/fraction.ts";
+import { uncloned } from "../../number/uncloned.ts";
 import type { Facts } from "../person.ts";
 import { labelCodex } from "./labelCodex.ts";
 import { labelEu } from "./labelEu.ts";
@@ -13,12 +14,16 @@ export type LabelAuthority = "eu" | "us" | "codex";
 
 /** Reference values that food labels state their per cents of. */
 export interface LabelReference {
+  /** @internal Refuses a structured clone, which has no functions. */
+  readonly cloned?: symbol;
   readonly authority: LabelAuthority;
   /** Whom the figures stand for. */
   readonly for: string;
   /** The figure that counts this very component; there is none for another form of it. Throws `component-unknown`. */
   get(id: ComponentId): ReferenceFigure | undefined;
   readonly components: readonly ComponentId[];
+  /** All figures, for `JSON.stringify`. */
+  readonly references: readonly ReferenceFigure[];
 }
 
 export const labelTables: { readonly [A in LabelAuthority]: LabelTable } = {
@@ -64,9 +69,11 @@ export function labelReference(authority: LabelAuthority): LabelReference {
     if (figure && figure !== "energy") figures.set(row.of[0], { ...figure, kind: row.kind });
   }
   return {
+    cloned: uncloned,
     authority,
     for: table.for,
     get: (id) => figures.get(component(id).id as ComponentId),
     components: (Object.keys(components) as ComponentId[]).filter((id) => figures.has(id)),
+    references: [...figures.values()],
   };
 }

@@ -1,7 +1,8 @@
+import { checkFields } from "../../document/fields.ts";
 import { type ComponentId, component, components } from "../../food/components.ts";
 import { fault, kindOf, quote, within } from "../../number/error.ts";
-import { checkFields } from "../../number/fields.ts";
 import { exact, plus, type Value } from "../../number/fraction.ts";
+import { uncloned } from "../../number/uncloned.ts";
 import { practitionerNote } from "../caution.ts";
 import { energyAddition } from "../energyAdditions.ts";
 import type { EquationId } from "../equations/equation.ts";
@@ -32,6 +33,8 @@ export interface NoUpper {
 
 /** An authority's figures for a person. */
 export interface ReferenceIntakes {
+  /** @internal Refuses a structured clone, which has no functions. */
+  readonly cloned?: symbol;
   readonly authority: Authority;
   /** Whom the figures were read for. */
   readonly person: Person;
@@ -40,6 +43,9 @@ export interface ReferenceIntakes {
    * `of` says which component it counts, so that like is compared with like. Throws `component-unknown`.
    */
   get(id: ComponentId): IntakeEntry;
+  /** All figures, in the order of the authority's tables, for `JSON.stringify`; {@link get} finds those of a component. */
+  readonly references: readonly ReferenceFigure[];
+  readonly uppers: readonly UpperFigure[];
   /** Components that some figure counts. */
   readonly components: readonly ComponentId[];
   /** Components whose figure is set per MJ or as a share of energy, while no energy is known. */
@@ -130,9 +136,12 @@ export function referenceIntakes(
   const references: readonly ReferenceFigure[] = day ? [day, ...own] : own;
   const counted = new Set([...references, ...uppers].flatMap((figure) => figure.of));
   return {
+    cloned: uncloned,
     authority,
     person,
     get: (id) => entryFor(component(id).id as ComponentId, references, uppers),
+    references,
+    uppers,
     components: (Object.keys(components) as ComponentId[]).filter((id) => counted.has(id)),
     needEnergy: [...needEnergy],
     withoutUpper: withoutUpper(limited, references, uppers),

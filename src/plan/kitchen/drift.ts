@@ -10,6 +10,7 @@ import {
   times,
   ZERO,
 } from "../../number/fraction.ts";
+import { Told } from "../../number/told.ts";
 import type { Demand } from "../../scale/demand.ts";
 import { missOf } from "../../scale/fit/answer.ts";
 import { boundAt } from "../../scale/fit/bound.ts";
@@ -77,13 +78,14 @@ export interface DriftOf {
 }
 
 /** What measurable amounts cost a portion in accuracy. Worked out when first looked at. */
-export class PortionDrift {
+export class PortionDrift extends Told {
   readonly #of: DriftOf;
   readonly #sheets: () => readonly Sheet[];
   #demands: readonly DemandDrift[] | undefined;
 
   /** @internal */
   constructor(of: DriftOf, sheets: () => readonly Sheet[]) {
+    super();
     this.#of = of;
     this.#sheets = sheets;
   }

@@ -31,7 +31,7 @@ export class MeasuredMeal {
       portions.flatMap((served): [string, Plate][] => {
         const person = places.get(served.person);
         const want = person?.wants.get(meal.id);
-        if (!person || !want || served.factors.size === 0) return [];
+        if (!person || !want || served.factors().size === 0) return [];
         const kitchen = person.kitchen ?? read.kitchen;
         const wishesFor = (dish: string) => person.wishes.of(meal.id, dish);
         const at = { served, figures: this.#figures, demands: demandsOf(want), kitchen, wishesFor };

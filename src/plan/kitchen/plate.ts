@@ -36,7 +36,7 @@ export class Plate {
     this.served = at.served;
     this.demands = at.demands;
     this.standing = at.demands.map((demand) =>
-      heldBefore(demand, at.tolerance, at.figures.at(demand.subject, at.served.factors)),
+      heldBefore(demand, at.tolerance, at.figures.at(demand.subject, at.served.factors())),
     );
   }
 
@@ -46,7 +46,7 @@ export class Plate {
 
   /** With the shares of the pots as they stand, additions as they were found. */
   get withPots(): LineFactors {
-    return this.#shared(this.served.factors);
+    return this.#shared(this.served.factors());
   }
 
   /**
@@ -67,7 +67,7 @@ export class Plate {
     const { figures, demands, kitchen, tolerance } = { ...this.#at, demands: this.demands };
     const potted = this.pots.some(({ isRounded }) => isRounded);
     if (!kitchen && !potted) return undefined;
-    const exact = this.served.factors;
+    const exact = this.served.factors();
     const measured = this.#additions?.factors ?? this.withPots;
     const alone = this.#shared(this.#additions?.lineByLine ?? exact, "line-by-line");
     const exactAdditions = kitchen !== undefined && this.#additions === undefined;
@@ -93,7 +93,7 @@ export class Plate {
 
   #amounts(): ReadonlyMap<string, LineAmounts> {
     return new Map(
-      [...this.served.factors].map(([dish, factors]) => {
+      [...this.served.factors()].map(([dish, factors]) => {
         const added = this.#additions?.amounts.get(dish);
         const shared = this.pots.find((pot) => pot.dish === dish)?.amountsOf(this.person);
         return [dish, factors.map((_, line) => added?.[line] ?? shared?.[line])];

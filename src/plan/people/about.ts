@@ -21,7 +21,7 @@ import { Watch } from "./watch.ts";
 export interface EatenBy {
   readonly person: string;
   readonly meal: string;
-  readonly factors: LineFactors;
+  factors(): LineFactors;
   readonly dishes: ReadonlyMap<string, Sheet>;
 }
 
@@ -121,7 +121,7 @@ function sameDoses(portions: readonly EatenBy[], { dishes }: ReadMeal): readonly
   const groups = new Map<string, EatenBy[]>();
   if (lines.length === 0) return [];
   for (const portion of portions) {
-    const key = lines.map(({ dish, at }) => toText(portion.factors.get(dish)?.[at] ?? ZERO)).join(" ");
+    const key = lines.map(({ dish, at }) => toText(portion.factors().get(dish)?.[at] ?? ZERO)).join(" ");
     const group = groups.get(key);
     if (group) group.push(portion);
     else groups.set(key, [portion]);

@@ -10,7 +10,7 @@ export interface ServedLines {
   readonly person: string;
   readonly meal: string;
   /** Nothing where it is not known, so that all that is in the meal counts. */
-  readonly factors: LineFactors | undefined;
+  factors(): LineFactors | undefined;
 }
 
 /** Something that someone avoids, and what of a meal holds it. */
@@ -38,18 +38,19 @@ export class Watch {
   }
 
   /** What a portion holds of what the person avoids, overridden or not. */
-  meetings({ person, meal, factors }: ServedLines): readonly Meeting[] {
+  meetings(served: ServedLines): readonly Meeting[] {
+    const { person, meal } = served;
     const { avoids } = this.#people.get(person) ?? { avoids: [] };
     return avoids.flatMap((avoid) =>
-      [...this.#foods.servedOf(avoid, meal, factors)].flatMap(([dish, foods]): Meeting[] =>
+      [...this.#foods.servedOf(avoid, meal, served.factors())].flatMap(([dish, foods]): Meeting[] =>
         foods.length > 0 ? [{ avoid, dish, foods }] : [],
       ),
     );
   }
 
   /** Every food of a portion, by dish, for those who avoid something. */
-  foods({ person, meal, factors }: ServedLines): ReadonlyMap<string, readonly DishFood[]> {
-    return this.#people.has(person) ? this.#foods.served(meal, factors) : new Map();
+  foods(served: ServedLines): ReadonlyMap<string, readonly DishFood[]> {
+    return this.#people.has(served.person) ? this.#foods.served(served.meal, served.factors()) : new Map();
   }
 
   /** What must not be served, one fault for each thing avoided and each dish that holds it. */

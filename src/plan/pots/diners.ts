@@ -87,7 +87,7 @@ export function alikeOf(
   }
   const all = [...byKey].flatMap(([key, same]): Alike[] => {
     const [first] = same;
-    const ratios = first && ratiosIn(first.served.factors, groups);
+    const ratios = first && ratiosIn(first.served.factors(), groups);
     if (!first || !ratios) return [];
     const need = stays(first.served) ? undefined : needOf(meal, first, groups, settled);
     return [new Alike(key, same, { ratios, groups, need })];
@@ -106,7 +106,7 @@ function keyOf(
   groups: PotGroups,
   settled: readonly PotGroups[],
 ): string | undefined {
-  const all = [groups, ...settled].map((each) => ratiosIn(served.factors, each));
+  const all = [groups, ...settled].map((each) => ratiosIn(served.factors(), each));
   const texts = all.map((ratios) => ratios?.map(toText).join(" "));
   if (texts.includes(undefined)) return undefined;
   return [stays(served) ? "stays" : wantText(want), ...texts].join("\n");
@@ -119,7 +119,7 @@ function needOf(
   settled: readonly PotGroups[],
 ): Need {
   const tied = settled.flatMap((each): Settled[] => {
-    const ratios = ratiosIn(served.factors, each);
+    const ratios = ratiosIn(served.factors(), each);
     return ratios ? [{ groups: each, ratios }] : [];
   });
   return new Need(meal, want, served.factor, groups, tied);

@@ -1,5 +1,6 @@
 import { showPercent } from "../../measure/showFigure.ts";
 import type { Fraction } from "../../number/fraction.ts";
+import { Told } from "../../number/told.ts";
 import type { FitOutcome } from "../../scale/fit/answer.ts";
 
 /** What sharing a pot costs a portion: it is served other ratios than it would have alone. */
@@ -14,11 +15,12 @@ export interface PortionSharing {
 }
 
 /** What it costs a portion; what it brings is worked out when first looked at. */
-export class SharedCost implements PortionSharing {
+export class SharedCost extends Told implements PortionSharing {
   readonly #bring: () => readonly FitOutcome[];
   #outcomes: readonly FitOutcome[] | undefined;
 
   constructor(tolerance: Fraction, worst: Fraction, bring: () => readonly FitOutcome[]) {
+    super();
     this.tolerance = tolerance;
     this.worst = worst;
     this.#bring = bring;

@@ -34,7 +34,7 @@ export function sharePots(read: ReadPlan, portions: readonly ServedPortion[]): S
   for (const meal of read.meals) {
     const diners = portions.flatMap((served): Diner[] => {
       const want = served.meal === meal.id ? people.get(served.person)?.wants.get(meal.id) : undefined;
-      return want && served.factors.size > 0 ? [{ served, want }] : [];
+      return want && served.factors().size > 0 ? [{ served, want }] : [];
     });
     const names = new Map([...people].map(([id, { name }]) => [id, name]));
     const shared = shareMeal(meal, diners, pots, names);
@@ -107,7 +107,7 @@ function versions(
 ): ReadonlyMap<string, readonly ServedPortion[]> {
   const found = new Map<string, ServedPortion[]>();
   for (const { served } of diners) {
-    const key = ratiosIn(served.factors, groups)?.map(toText).join(" ") ?? served.person;
+    const key = ratiosIn(served.factors(), groups)?.map(toText).join(" ") ?? served.person;
     found.set(key, [...(found.get(key) ?? []), served]);
   }
   return found;

@@ -11,6 +11,7 @@ import {
   times,
   ZERO,
 } from "../../number/fraction.ts";
+import { Told } from "../../number/told.ts";
 import type { Demand } from "../demand.ts";
 import { moverText, proportionText, standingText } from "./conflict.ts";
 import { type Constraint, isExact, withEnds } from "./constraints.ts";
@@ -21,7 +22,7 @@ import { type Found, meet, totalDeparture } from "./task.ts";
 import { differenceText, factorText, gramsText, listText, subjectUnit } from "./words.ts";
 
 /** A demand, or a line's own bound, that the answer stands right at. */
-export class FitBinding {
+export class FitBinding extends Told {
   readonly kind: "demand" | "line";
   readonly demand: Demand | undefined;
   /** The line whose `least` or `most` it is. */
@@ -35,6 +36,7 @@ export class FitBinding {
 
   /** @internal */
   constructor(found: Found, constraint: Constraint, end: Side, price: Fraction, pivots: number | undefined) {
+    super();
     const { on } = constraint;
     this.kind = on.kind === "demand" ? "demand" : "line";
     this.demand = on.kind === "demand" ? on.demand.demand : undefined;

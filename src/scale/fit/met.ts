@@ -2,9 +2,11 @@ import type { Fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
+import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { ScaleNote } from "../move.ts";
 import { Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { bindingOf, type FitBinding } from "./binding.ts";
+import { metTidy } from "./fitRecords.ts";
 import { byName, namesOf, type Sheets } from "./sheets.ts";
 import { metTables } from "./tables.ts";
 import { type Found, type Task, totalDeparture } from "./task.ts";
@@ -68,11 +70,16 @@ export abstract class Met extends Shown {
 
   /** Demands with what is brought, factors, then the lines of each sheet. */
   override toTables(): readonly Table[] {
-    return metTables(this, this.fitted);
+    return metTables(this, this.fitted());
   }
 
-  /** @internal The fitted sheets, in the order of their names. */
-  get fitted(): readonly Sheet[] {
+  /** Demands with what is brought, factors and amounts, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return metTidy(this, this.fitted(), asked);
+  }
+
+  /** The fitted sheets, in the order of their names. */
+  protected fitted(): readonly Sheet[] {
     return this.#answer.sheets;
   }
 }
@@ -80,7 +87,7 @@ export abstract class Met extends Shown {
 /** A sheet that meets its demands. */
 export class FitMet extends Met {
   get sheet(): Sheet {
-    return this.fitted[0] as Sheet;
+    return this.fitted()[0] as Sheet;
   }
 }
 
@@ -95,6 +102,6 @@ export class FitMetTogether extends Met {
   }
 
   get sheets(): Sheets {
-    return byName(this.#names, this.fitted);
+    return byName(this.#names, this.fitted());
   }
 }

@@ -5,10 +5,12 @@ import type { Fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
+import type { Asked, Tidy } from "../../table/tidy.ts";
 import { type NotProven, notesOf, notProvenOf } from "../fit/answer.ts";
 import type { Sheets } from "../fit/sheets.ts";
 import { moveLines, type ScaleNote } from "../move.ts";
 import { type FoundRounding, leastBroken, type Rounding } from "./choose.ts";
+import { roundedTidy, unroundableTidy } from "./records.ts";
 import {
   allHold,
   type Drift,
@@ -70,7 +72,7 @@ abstract class Measured extends Shown {
 
   /** Every demand with what a portion brought before and brings now. */
   get demands(): readonly RoundedDemand[] {
-    return roundedDemands(this.#found, this.#best, this.measured);
+    return roundedDemands(this.#found, this.#best, this.measured());
   }
 
   /** Demands that lines are silent on: held by what is known, and not proven. */
@@ -80,25 +82,30 @@ abstract class Measured extends Shown {
 
   /** What a cook should know of the new amounts. */
   get notes(): readonly ScaleNote[] {
-    return notesOf(this.#found.task.dishes, this.measured);
+    return notesOf(this.#found.task.dishes, this.measured());
   }
 
   override toTables(language?: Language): readonly Table[] {
     return roundedTables(this, readLanguage(language));
   }
 
+  /** Each line before and as measured, and each demand, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return roundedTidy(this, asked);
+  }
+
   /** @internal Names of the sheets; nothing where it is one alone. */
-  get names(): readonly (string | undefined)[] {
+  names(): readonly (string | undefined)[] {
     return this.#found.task.dishes.map(({ name }) => name);
   }
 
   /** @internal Whose cups and spoons a bare one is. */
-  get measures(): Measures {
+  measures(): Measures {
     return this.#found.task.kitchen.measures;
   }
 
   /** @internal The sheets in the order of their names, amounts in the kitchen's units. */
-  get measured(): readonly Sheet[] {
+  measured(): readonly Sheet[] {
     this.#sheets ??= this.#found.task.dishes.map((_, d) => this.#sheet(d));
     return this.#sheets;
   }
@@ -117,7 +124,7 @@ abstract class Measured extends Shown {
 /** A sheet whose amounts the kitchen can measure. */
 export class Rounded extends Measured {
   get sheet(): Sheet {
-    return this.measured[0] as Sheet;
+    return this.measured()[0] as Sheet;
   }
 }
 
@@ -125,8 +132,8 @@ export class Rounded extends Measured {
 export class RoundedTogether extends Measured {
   get sheets(): Sheets {
     return Object.fromEntries(
-      this.names.flatMap((name, d) => {
-        const made = this.measured[d];
+      this.names().flatMap((name, d) => {
+        const made = this.measured()[d];
         return name === undefined || !made ? [] : [[name, made]];
       }),
     );
@@ -173,6 +180,11 @@ export class RoundingOutOfReach extends Shown {
 
   override toTables(language?: Language): readonly Table[] {
     return outOfReachTables(this, readLanguage(language));
+  }
+
+  /** The limits and how near they can be kept, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return unroundableTidy(this, asked);
   }
 }
 

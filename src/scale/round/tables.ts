@@ -30,7 +30,7 @@ const KEPT: { readonly [K in Kept]: string } = {
 };
 
 function amountsTable(r: Measured, language: Language): Table {
-  const text = (a: Amount): string => shownAmount(a, r.measures, language);
+  const text = (a: Amount): string => shownAmount(a, r.measures(), language);
   const row = (line: RoundedLine, name: string): Cell[] => [
     name,
     text(line.after),
@@ -39,8 +39,8 @@ function amountsTable(r: Measured, language: Language): Table {
   ];
   const rows: (Row | Cell[])[] = [];
   let at = 0;
-  for (const [d, s] of r.measured.entries()) {
-    const name = r.names[d];
+  for (const [d, s] of r.measured().entries()) {
+    const name = r.names()[d];
     if (name !== undefined) rows.push({ kind: "group", heading: name });
     for (const line of s.lines) {
       const own = r.lines[at++] as RoundedLine;
