@@ -7,7 +7,6 @@ import { fault, kindOf } from "../number/error.ts";
 import { checkFields } from "../number/fields.ts";
 import { exact, type Fraction, fraction, isZero, ONE, over, type Value, ZERO } from "../number/fraction.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
-import { tableData } from "../table/records.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import type { Asked, Tidy } from "../table/tidy.ts";
@@ -28,6 +27,7 @@ import type { PlanLine, SheetPlan } from "./plan.ts";
 import { sheetTidy } from "./records.ts";
 import { type FromOrigin, onceMore, scaledMasses, scaledValues } from "./scaled.ts";
 import type { Mark } from "./source.ts";
+import { type StoredSheet, storedSheet } from "./stored.ts";
 import { figuresTable, linesTable, ownTables } from "./tables.ts";
 import { constantTally, type Tally } from "./tally.ts";
 import { Totals } from "./totals.ts";
@@ -266,8 +266,18 @@ export class Sheet extends Shown {
     return [linesTable(this, read), figuresTable(this, undefined, read), ...ownTables(this, this.#own, read)];
   }
 
-  override toJSON(): { readonly [field: string]: unknown } {
-    return { tables: tableData(this) };
+  /**
+   * Gives the sheet as plain data with all that it was made from: the recipe, nested recipes, the foods and
+   * retention factors that lines use, and what can be told of one's own columns. `openSheet` opens it
+   * where no food table is at hand. What `JSON.stringify` writes.
+   */
+  override toJSON(): StoredSheet & { readonly [field: string]: unknown } {
+    return { ...storedSheet(this) };
+  }
+
+  /** @internal What the cells of one's own hold. */
+  ownCells(): ReturnType<Grid["all"]> {
+    return this.#grid.all();
   }
 
   /** Its lines and sums as tidy rows, one figure each, for data frames: `toRecords` reads them. */
