@@ -117,7 +117,13 @@ export { type DemandsFor, type DemandsHow, demandsFor } from "./person/demandsFo
 export type { EnergyAddition } from "./person/energyAdditions.ts";
 export { type ActivityTaken, type EnergyNeed, energyNeed, type SpreadItem } from "./person/energyNeed.ts";
 export { energyEquations } from "./person/equations/all.ts";
+export type { RequirementActivity } from "./person/equations/eer2023.ts";
 export type { EnergyEquation, EquationId, EquationLine } from "./person/equations/equation.ts";
+export {
+  type EstimatedEnergyRequirement,
+  estimatedEnergyRequirement,
+  type RequirementOptions,
+} from "./person/estimatedEnergyRequirement.ts";
 export { type LabelAuthority, type LabelReference, labelReference } from "./person/intakes/labelReference.ts";
 export {
   countsFood,
@@ -298,6 +304,6 @@ export {
   table,
 } from "./table/table.ts";
 export type { DataRecord } from "./table/tableRecords.ts";
-export type { Showable, ShowHow, Tabular } from "./table/tabular.ts";
+export type { Recordable, Showable, ShowHow, Tabular } from "./table/tabular.ts";
 export { type TextHow, toText } from "./table/text.ts";
 export type { Asked, Tidy, TidyRow } from "./table/tidy.ts";

@@ -5,7 +5,7 @@ import { exact, toText, type Value } from "../number/fraction.ts";
 import { componentId } from "./componentSchema.ts";
 import { type ComponentId, componentIds } from "./components.ts";
 import type { Figure, FoodInput } from "./food.ts";
-import { type RetentionTable, retentionSchema } from "./retention.ts";
+import { type RetentionTable, retentionTableSchema } from "./retention.ts";
 
 /**
  * Foods in a third of the room: what their figures speak of is named once, and so is what figures say of
@@ -77,7 +77,7 @@ export const packedSchema: () => Schema<Unpacked> = /* @__PURE__ */ once(() =>
       components: list(componentId()),
       marks: list(record("what figures say beside their value")),
       foods: list(record<PackedFood>("a food")),
-      retention: optional(retentionSchema()),
+      retention: optional(retentionTableSchema()),
     }),
     ({ components, marks, foods, retention }, refuse) => {
       const read = foods.map((food, i) => {

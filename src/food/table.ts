@@ -10,7 +10,7 @@ import { uncloned } from "../number/uncloned.ts";
 import { type Composition, compose } from "./composition.ts";
 import type { FoodInput } from "./food.ts";
 import { type PackedFoods, packedSchema } from "./packed.ts";
-import { checkRetention, type RetentionTable, retentionSchema } from "./retention.ts";
+import { checkRetention, type RetentionTable, retentionTableSchema } from "./retention.ts";
 import { foodSchema } from "./schema.ts";
 
 /** A food that the library has read: what was written, and its figures ready to be added up. */
@@ -152,7 +152,7 @@ const storedSchema: () => Schema<ReadFoods> = /* @__PURE__ */ once(() =>
     1: fields<StoredFoods>({
       format: word([FOODS_FORMAT]),
       foods: foodsSchema(),
-      retention: optional(retentionSchema()),
+      retention: optional(retentionTableSchema()),
     }),
     2: andThen(packedSchema(), ({ foods, retention }, refuse) => ({
       foods: attemptAt(refuse, ["foods"], () => read(foodsSchema(), foods, "food-malformed")) ?? [],

@@ -55,6 +55,11 @@ export function toFloat({ n, d }: Ratio): number {
   // The division of two numbers that a double holds is rounded right.
   if (n <= SAFE && d <= SAFE) return Number(n) / Number(d);
   const lift = BigInt(66 + bits(d) - bits(n));
+  if (lift > 1050n) {
+    // Below the least normal double the steps are even: rounded to one of them at once, and not twice.
+    const steps = toEven(n << 1074n, d);
+    if (steps <= SAFE) return Number(steps) * 2 ** -1074;
+  }
   const top = lift > 0n ? n << lift : n;
   const under = lift < 0n ? d << -lift : d;
   const whole = top / under;
@@ -62,6 +67,13 @@ export function toFloat({ n, d }: Ratio): number {
   const kept = Number(whole * under === top ? whole : whole | 1n);
   const half = Math.trunc(Number(lift) / 2);
   return kept * 2 ** -half * 2 ** (half - Number(lift));
+}
+
+/** The nearest whole number, an even one of two equally near. */
+function toEven(n: bigint, d: bigint): bigint {
+  const whole = n / d;
+  const over = 2n * (n - whole * d);
+  return over > d || (over === d && whole % 2n === 1n) ? whole + 1n : whole;
 }
 
 const SAFE = 9007199254740991n;

@@ -18,8 +18,8 @@ const source = "FAO/WHO/UNU 2004, Human energy requirements, table 5.3";
 
 /**
  * FAO/WHO/UNU, Human energy requirements: report of a joint expert consultation, Rome 2001 (2004),
- * table 5.3. Its own example takes 1.85 as the middle of 1.70 to 1.99; the other two middles follow
- * in the same way.
+ * table 5.3. Its own example takes 1.85 as the middle of 1.70 to 1.99; the other two bands were read in a
+ * copy, and their middles follow in the same way.
  */
 export const activityClasses: { readonly [Class in ActivityClass]: ActivityBand } = /* @__PURE__ */ freezeAll(
   {
@@ -29,7 +29,7 @@ export const activityClasses: { readonly [Class in ActivityClass]: ActivityBand 
       middle: "1.55",
       meaning: "sedentary or light: sitting work, little walking, no training",
       source,
-      check: "unverified",
+      check: "copy",
     },
     active: {
       least: "1.70",
@@ -45,7 +45,7 @@ export const activityClasses: { readonly [Class in ActivityClass]: ActivityBand 
       middle: "2.20",
       meaning: "vigorous: hours of heavy work or training on most days",
       source,
-      check: "unverified",
+      check: "copy",
     },
   },
 );
@@ -60,9 +60,9 @@ export interface ChildActivity {
 
 /**
  * EFSA 2013, Dietary Reference Values for energy, EFSA Journal 11(1):3005: the levels that requirements of
- * the young are given for, which an adult's would overshoot. They were read as 1.4, 1.6, 1.8 and 2.0, for
- * low active to very active lifestyles; from what age each is given is unverified. Of toddlers one figure
- * stands for all. Growth is counted in by 1 % on each.
+ * the young are given for, which an adult's would overshoot. Read in its Summary of Dietary Reference Values,
+ * version 4 (2017), table 1 (page 2): 1.4 alone to 3 years, 1.4, 1.6 and 1.8 to 9, 1.6, 1.8 and 2.0 to 17,
+ * for low active to very active lifestyles. Growth is counted in by 1 % on each (Summary report 2017, page 12).
  */
 export const childActivity: readonly ChildActivity[] = /* @__PURE__ */ freezeAll([
   { from: 1, below: 4, levels: { sedentary: "1.4", active: "1.4", vigorous: "1.4" } },
@@ -87,7 +87,7 @@ export function classAt(
   age: Fraction,
 ): Pick<ActivityBand, "source" | "check"> & Partial<Pick<ActivityBand, "least" | "most">> {
   const young = childActivityAt(age);
-  return young ? { source: EFSA, check: "unverified" } : activityClasses[activity];
+  return young ? { source: EFSA, check: "issuer" } : activityClasses[activity];
 }
 
 function childActivityAt(age: Fraction): ChildActivity | undefined {
@@ -116,6 +116,6 @@ export function unusualLevel(level: Fraction, age: Fraction): UnusualLevel | und
   const whose = young ? "that EFSA reckons with at this age" : "that people keep up for long";
   return {
     text: `A physical activity level ${side} the ${span} ${whose}: the estimate is less sure there.`,
-    ...(young ? { source: EFSA, check: "unverified" } : { source, check: "unverified" }),
+    ...(young ? { source: EFSA, check: "issuer" } : { source, check: "copy" }),
   };
 }

@@ -28,7 +28,8 @@ interface Published {
 
 /**
  * SACN prints 0.8 and 1.4 MJ, for the last trimester and for feeding on milk alone. The second six
- * months are partly fed otherwise; neither SACN nor EFSA has one figure for them. The Institute of
+ * months are partly fed otherwise; neither SACN nor EFSA has one figure for them. EFSA's are read in its
+ * Summary report of 2017 (e15121), page 12, beside 0.29, 1.1 and 2.1 MJ. The Institute of
  * Medicine reckons with what milk takes less what the body's own stores give: 500 - 170, then 400.
  */
 export const energyAdditions: { readonly [A in Authority]: Published } = {
@@ -51,9 +52,9 @@ export const energyAdditions: { readonly [A in Authority]: Published } = {
   eu: {
     source: "EFSA 2013, Dietary Reference Values for energy, EFSA Journal 11(1):3005",
     pregnancy: ["70", "260", "500"],
-    pregnancyRead: "unverified",
+    pregnancyRead: "issuer",
     breastfeeding: ["500"],
-    breastfeedingRead: "unverified",
+    breastfeedingRead: "issuer",
     ages: { from: 18 },
   },
 };

@@ -38,14 +38,10 @@ function* planRows(plan: Plan, about: AboutPeople, want: Wanted): Generator<Tidy
   yield* aboutRows(plan.portions, about);
 }
 
-/** What one person is served of one meal; of who is away, that alone. */
+/** What one person is served of one meal: of who is away nothing, as `status` says. */
 function* portionRows(plan: Plan, portion: Portion, want: Wanted): Generator<TidyRow> {
   const { person, meal, status } = portion;
   const who = { person, meal, own: { status } };
-  if (portion.dishes.size === 0) {
-    yield { ...who, row: "meal", what: "served" };
-    return;
-  }
   for (const [dish, s] of portion.dishes) {
     const whose = { ...who, dish, sheet: s.name };
     for (const i of s.lines.keys()) yield* lineRows(s, i, whose, want);

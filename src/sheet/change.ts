@@ -6,46 +6,89 @@ import {
   fraction,
   isZero,
   minus,
+  negate,
   ONE,
   over,
+  plus,
   sum,
   times,
   ZERO,
 } from "../number/fraction.ts";
 import { boundOfSum, opposite } from "./bound.ts";
-import { boundOfEnds, type Ends, lessOf, pointEnds, sameEnds, scaledBy, sumOf } from "./ends.ts";
+import { endsOf } from "./bySource.ts";
+import { boundOfEnds, type Ends, lessOf, pointEnds, sameEnds, sumOf } from "./ends.ts";
 import { componentIndex } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Source } from "./source.ts";
-import { type Bound, makeMarks, Tally } from "./tally.ts";
+import { type Bound, makeMarks, NO_MARKS, Tally } from "./tally.ts";
 
-/** What one line brings more (or, below 0, less) of a component to a portion. */
-interface Moved {
-  /** What it brings to a batch, with what the figure says of itself. */
-  readonly cell: Tally;
-  readonly by: Fraction;
-  /** Between what that can lie. */
-  readonly change: () => Ends;
-  /** Grams of a portion more or less. */
+/** So much of one source in a portion, more or (below 0) less, of one line or of several. */
+interface Flow {
+  readonly source: Source;
   readonly grams: Fraction;
+  /** Lines that it is of, in the order of the sheets. */
+  readonly keys: readonly string[];
+}
+
+/** What a flow brings of a component, with what the figure says of itself. */
+interface Moved {
+  readonly grams: Fraction;
+  /** Of the grams without their sign. */
+  readonly cell: Tally;
 }
 
 /**
- * How much of a component a portion gains from one sheet to the other, line by line: a line that did
- * not move changes nothing, whether or not its figure is known, so that only moved lines bound the
- * change. More of a food that is silent is at least nothing more.
+ * How much of each component a portion gains from one sheet to the other, line by line: a line that did not
+ * move changes nothing, whether or not its figure is known, so that only moved lines bound the change. More
+ * of a food that is silent is at least nothing more. Lines are compared once, for all components.
  */
-export function changeOf(before: Sheet, after: Sheet, id: ComponentId): Tally {
+export function changesBetween(before: Sheet, after: Sheet): (id: ComponentId) => Tally {
+  const { flows, pairs, places } = linesMoved(before, after);
   // Water that the pot takes up belongs to no line.
   const dry = [before, after].every(({ water }) => isZero(water.change) && isZero(water.beyond));
-  if (id === "water" && !dry) return after.portion(id).minus(before.portion(id));
-  const moved = movedLines(before, after, id);
-  const value = sum(moved.map(({ by }) => by));
-  const marks = makeMarks((kind) => [...new Set(moved.flatMap(({ cell }) => cell[kind]))]);
-  const ends = (): Ends => sumOf(moved.map(({ change }) => change()));
+  return (id) => {
+    if (id === "water" && !dry) return after.portion(id).minus(before.portion(id));
+    const c = componentIndex(id);
+    const all = [...flows, ...pairs.flatMap((pair) => flowsOf(pair, c))];
+    return changeBy(all, c, components[id].unit, places);
+  };
+}
+
+function changeBy(
+  flows: readonly Flow[],
+  c: number,
+  unit: string,
+  places: ReadonlyMap<string, number>,
+): Tally {
+  const moved = flows.map((flow): Moved => ({ grams: flow.grams, cell: cellOf(flow, c, unit) }));
+  const signed = ({ cell, grams }: Moved): Fraction => (grams.n < 0n ? negate(cell.value) : cell.value);
+  const value = sum(moved.map(signed));
+  const inOrder = (a: string, b: string): number => placeOf(places, a) - placeOf(places, b);
+  const marks = makeMarks((kind) => [...new Set(moved.flatMap(({ cell }) => cell[kind]))].sort(inOrder));
+  const ends = (): Ends =>
+    sumOf(moved.map(({ cell, grams }) => (grams.n < 0n ? lessOf(pointEnds(ZERO), cell.ends) : cell.ends)));
   const isRanged = marks.ranged.length > 0 && moved.some(({ cell }) => cell.bound !== "unknown");
   const bound = isRanged ? boundOfEnds(value, ends(), marks.below.length > 0) : boundOf(moved);
-  return new Tally(value.n, value.d, components[id].unit, marks, () => coverage(moved), bound, ends);
+  return new Tally(value.n, value.d, unit, marks, () => coverage(moved), bound, ends);
+}
+
+/** A line of a nested recipe stands where the line around it does. */
+function placeOf(places: ReadonlyMap<string, number>, key: string): number {
+  return places.get(key) ?? places.get(key.slice(0, key.indexOf("/"))) ?? 0;
+}
+
+function cellOf({ source, grams, keys }: Flow, c: number, unit: string): Tally {
+  const size = absolute(grams);
+  const value = times(size, fraction(source.values[c] ?? 0n, source.scale * 100n));
+  const said = source.marks(c);
+  const of = (at: string): readonly string[] => (at === "" ? keys : keys.map((key) => `${key}/${at}`));
+  const marks =
+    said.length === 0
+      ? NO_MARKS
+      : makeMarks((kind) => said.flatMap((mark) => (mark.kind === kind ? of(mark.at) : [])));
+  const silent = (): Fraction => sum(said.flatMap(({ kind, share }) => (kind === "missing" ? [share] : [])));
+  const covered = (): Fraction => minus(ONE, silent());
+  return new Tally(value.n, value.d, unit, marks, covered, undefined, () => endsOf(source, c, size));
 }
 
 function boundOf(moved: readonly Moved[]): Bound {
@@ -63,49 +106,57 @@ function coverage(moved: readonly Moved[]): Fraction {
   return over(sum(moved.map(({ grams, cell }) => times(absolute(grams), cell.coverage))), mass);
 }
 
-function movedLines(before: Sheet, after: Sheet, id: ComponentId): Moved[] {
+/** A line of both sheets that draws on a source of another making, which may say the same of a component. */
+interface Pair {
+  readonly key: string;
+  readonly a: LineOf;
+  readonly b: LineOf;
+}
+
+interface LinesMoved {
+  /** What came and what left of each source, lines of one source and direction together. */
+  readonly flows: readonly Flow[];
+  readonly pairs: readonly Pair[];
+  readonly places: ReadonlyMap<string, number>;
+}
+
+function linesMoved(before: Sheet, after: Sheet): LinesMoved {
   const [was, is] = [linesOf(before), linesOf(after)];
-  return [...new Set([...was.keys(), ...is.keys()])].flatMap((key): Moved[] => {
-    const [a, b] = [was.get(key), is.get(key)];
-    if (a && b && sameFigure(a.source, b.source, componentIndex(id))) {
-      const grams = minus(b.grams, a.grams);
-      if (isZero(grams)) return [];
-      const [left, come] = [broughtBy(before, key, id), broughtBy(after, key, id)];
-      const [s, { cell }, whole] = isZero(b.grams) ? [before, left, a.grams] : [after, come, b.grams];
-      const change = changeBy(s, cell, over(grams, whole));
-      return [{ cell, by: minus(come.value, left.value), change, grams }];
-    }
-    const [left, come] = [a && !isZero(a.grams) ? a : undefined, b && !isZero(b.grams) ? b : undefined];
-    return [
-      ...(come ? [movedWhole(after, key, id, come.grams, ONE)] : []),
-      ...(left ? [movedWhole(before, key, id, left.grams, MINUS)] : []),
-    ];
-  });
-}
-
-const MINUS: Fraction = /* @__PURE__ */ fraction(-1n);
-
-function movedWhole(s: Sheet, key: string, id: ComponentId, grams: Fraction, sign: Fraction): Moved {
-  const { cell, value } = broughtBy(s, key, id);
-  return { cell, by: times(value, sign), change: changeBy(s, cell, sign), grams: times(grams, sign) };
-}
-
-/** What a portion of so much of a line, more or (below 0) less, can come to. */
-function changeBy(s: Sheet, cell: Tally, by: Fraction): () => Ends {
-  return () => {
-    const size = scaledBy(cell.ends, over(absolute(by), s.values.portions));
-    return by.n < 0n ? lessOf(pointEnds(ZERO), size) : size;
+  const keys = [...new Set([...was.keys(), ...is.keys()])];
+  const pairs: Pair[] = [];
+  const came = new Map<Source, Together>();
+  const left = new Map<Source, Together>();
+  const add = (source: Source, grams: Fraction, key: string): void => {
+    if (isZero(grams)) return;
+    const to = grams.n < 0n ? left : came;
+    const sofar = to.get(source) ?? { grams: ZERO, keys: [] };
+    sofar.keys.push(key);
+    to.set(source, { grams: plus(sofar.grams, grams), keys: sofar.keys });
   };
+  for (const key of keys) {
+    const [a, b] = [was.get(key), is.get(key)];
+    if (a && b && a.source !== b.source && a.source.id === b.source.id) pairs.push({ key, a, b });
+    else if (a && b && a.source === b.source) add(a.source, minus(b.grams, a.grams), key);
+    else {
+      if (b) add(b.source, b.grams, key);
+      if (a) add(a.source, negate(a.grams), key);
+    }
+  }
+  const flows = [came, left].flatMap((all) => [...all].map(([source, own]): Flow => ({ source, ...own })));
+  return { flows, pairs, places: new Map(keys.map((key, i) => [key, i])) };
 }
 
-/** What a line brings to a batch, and its share of one portion. */
-function broughtBy(
-  s: Sheet,
-  key: string,
-  id: ComponentId,
-): { readonly cell: Tally; readonly value: Fraction } {
-  const cell = s.cell(key, id);
-  return { cell, value: over(cell.value, s.values.portions) };
+interface Together {
+  readonly grams: Fraction;
+  readonly keys: string[];
+}
+
+/** Of a component that both say the same of, what lies between; else all that came and all that left. */
+function flowsOf({ key, a, b }: Pair, c: number): Flow[] {
+  const flow = (source: Source, grams: Fraction): Flow[] =>
+    isZero(grams) ? [] : [{ source, grams, keys: [key] }];
+  if (sameFigure(a.source, b.source, c)) return flow(b.source, minus(b.grams, a.grams));
+  return [...flow(b.source, b.grams), ...flow(a.source, negate(a.grams))];
 }
 
 interface LineOf {

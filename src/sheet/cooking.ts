@@ -16,6 +16,8 @@ import {
 import { figure, legend } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Row, type Table, table } from "../table/table.ts";
+import type { Asked, Tidy } from "../table/tidy.ts";
+import { cookingTidy } from "./cookingRecords.ts";
 import { checkSheet } from "./given.ts";
 import type { PlanLine } from "./plan.ts";
 import { Sheet } from "./sheet.ts";
@@ -111,6 +113,11 @@ export class CookingBalance extends Shown {
         ],
       }),
     ];
+  }
+
+  /** Mass and every component, raw, gained, eaten and lost, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return cookingTidy(this.#sheet.name, this, asked);
   }
 
   /** How much of a component of a line comes (above 0) or goes (below 0). */

@@ -3,7 +3,9 @@ import { equals, exact, type Fraction, isZero, minus, over, ZERO } from "../numb
 import { figure, legend } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
-import { changeOf } from "./change.ts";
+import type { Asked, Tidy } from "../table/tidy.ts";
+import { changesBetween } from "./change.ts";
+import { differenceTidy } from "./differenceRecords.ts";
 import { checkSheet } from "./given.ts";
 import type { Sheet } from "./sheet.ts";
 import { stated, tallyFigure } from "./show.ts";
@@ -53,10 +55,11 @@ export class Difference extends Shown {
     this.after = after;
     this.lines = lineChanges(before, after);
     this.mass = massChange(before.portionMass, after.portionMass);
+    const changeIn = changesBetween(before, after);
     this.components = componentIds.flatMap((component): ComponentChange[] => {
       const [was, is] = [before.portion(component), after.portion(component)];
       if (was.same(is)) return [];
-      return [{ component, before: was, after: is, change: changeOf(before, after, component) }];
+      return [{ component, before: was, after: is, change: changeIn(component) }];
     });
   }
 
@@ -67,6 +70,11 @@ export class Difference extends Shown {
 
   override toTables(): readonly Table[] {
     return [linesTable(this.lines), figuresTable(this.mass, this.components)];
+  }
+
+  /** What moved, before, after and by how much, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return differenceTidy(this, asked);
   }
 }
 

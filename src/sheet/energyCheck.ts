@@ -1,9 +1,9 @@
+import { checkFields } from "../document/fields.ts";
 import type { ComponentId } from "../food/components.ts";
 import { type EnergyPart, type EnergySystem, likelySystem, systemFor, termsOf } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { fault, within } from "../number/error.ts";
-import { checkFields } from "../number/fields.ts";
 import {
   compare,
   exact,
@@ -20,7 +20,9 @@ import {
 import { figure, legend } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
+import type { Asked, Tidy } from "../table/tidy.ts";
 import { addUp, type EnergyBy, energySystem, lineEnergies } from "./energy.ts";
+import { energyCheckTidy } from "./energyCheckRecords.ts";
 import { gapBetween, type Interval, reckon } from "./energyInterval.ts";
 import { checkSheet } from "./given.ts";
 import { componentIndex } from "./plan.ts";
@@ -102,6 +104,11 @@ export class EnergyCheck extends Shown {
         ],
       }),
     ];
+  }
+
+  /** Energy given and computed, line by line, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return energyCheckTidy(this, asked);
   }
 }
 

@@ -9,6 +9,7 @@ import type { FoodInput } from "../food/food.ts";
 import { fault, kindOf, quote, SteelyardError } from "../number/error.ts";
 import { exact } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
+import { Definitions } from "./definitions.ts";
 import {
   type CarriedOver,
   type CellRef,
@@ -32,12 +33,16 @@ export type RowFormula = (at: ColumnView) => FormulaResult;
 
 /** What a sheet carries of one's own, by name. */
 export interface Own {
-  readonly columns: ReadonlyMap<string, ColumnFormula>;
-  readonly rows: ReadonlyMap<string, RowFormula>;
-  readonly constants: ReadonlyMap<string, Tally>;
+  readonly columns: Definitions<ColumnFormula>;
+  readonly rows: Definitions<RowFormula>;
+  readonly constants: Definitions<Tally>;
 }
 
-export const NOTHING_OWN: Own = { columns: new Map(), rows: new Map(), constants: new Map() };
+export const NOTHING_OWN: Own = /* @__PURE__ */ nothingOwn();
+
+function nothingOwn(): Own {
+  return { columns: new Definitions(), rows: new Definitions(), constants: new Definitions() };
+}
 
 /** Where a column's formula stands: one line, or a sum of them. */
 export interface RowView {
@@ -91,7 +96,7 @@ export class Grid {
     this.#evaluator = new Evaluator(earlier);
   }
 
-  get reusable(): ReadonlyMap<string, Entry> {
+  get reusable(): CarriedOver {
     return this.#evaluator.reusable;
   }
 
@@ -112,7 +117,11 @@ export class Grid {
 
   /** What a sheet with another definition of `name` carries over, and the cells that it may change. */
   redefining(name: string): { readonly carried: CarriedOver; readonly reached: readonly CellRef[] } {
-    return this.#evaluator.redefining((ref) => defines(ref, name));
+    return this.#evaluator.redefining(
+      name,
+      (ref) => defines(ref, name),
+      (ref) => this.#isMine(ref),
+    );
   }
 
   /** Evaluates the cells that a definition makes or changes: what it checks before it stands. */
@@ -126,6 +135,12 @@ export class Grid {
     return cells.map((ref) => this.value(ref));
   }
 
+  /** Whether this sheet has the column and the row of a cell: a later one may have written more. */
+  #isMine({ column, row }: CellRef): boolean {
+    const isRow = typeof row === "string" || "line" in row || this.#own.rows.has(row.row);
+    return isRow && (this.#own.columns.has(column) || isGiven(column));
+  }
+
   #columns(): string[] {
     return [...componentIds, "grams", ...this.#own.columns.keys()];
   }
@@ -137,7 +152,7 @@ export class Grid {
     for (const name of this.#own.rows.keys()) {
       for (const column of this.#columns()) this.value({ column, row: { row: name } });
     }
-    return [...this.#evaluator.entries.values()];
+    return [...this.#evaluator.entries.values()].filter(({ ref }) => this.#isMine(ref));
   }
 
   /** The cells that a cell reads: what its formula read, or what a given cell is made of. */
@@ -163,6 +178,11 @@ export class Grid {
   #inOwnRow(ref: CellRef, name: string): CellValue {
     const formula = this.#own.rows.get(name);
     if (!formula) return unknown(ref, name, this.#own.rows.keys());
+    // A column that there is not here may be another sheet's: what its cells would hold is kept by nobody.
+    if (!this.#own.columns.has(ref.column) && !isGiven(ref.column)) {
+      const known = [...componentIds, ...GIVEN, ...this.#own.columns.keys()];
+      return unknown(ref, ref.column, known);
+    }
     return this.#evaluator.value(
       ref,
       () => formula(this.#columnView(ref.column)),
@@ -253,6 +273,13 @@ export function checkRow(row: unknown): void {
   const message = `${typeof row === "string" ? quote(row) : kindOf(row)} is not a row`;
   const hint = 'write "total", "portion", "per100g", { line: "its key" } or { row: "its name" }';
   throw fault("line-unknown", message, hint, ["row"]);
+}
+
+/** Columns that every sheet has beside the components. */
+export const GIVEN: readonly string[] = ["grams", "amount", "portions"];
+
+function isGiven(column: string): boolean {
+  return isComponentId(column) || GIVEN.includes(column);
 }
 
 function defines({ column, row }: CellRef, name: string): boolean {

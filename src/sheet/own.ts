@@ -56,13 +56,52 @@ export interface CarriedOver {
   /** Entries of an earlier version, each of which serves again where what it read comes out equal. */
   readonly earlier: ReadonlyMap<string, Entry>;
   /** Entries of the same values, which nothing that changed reaches: they stand as they are. */
-  readonly settled: ReadonlyMap<string, Entry>;
+  readonly settled: Map<string, Entry>;
+  /**
+   * Every name that is written or read in those, and more: what is not among them cannot change any. All
+   * versions share it.
+   */
+  readonly names: Set<string>;
 }
 
-export const NOTHING_CARRIED: CarriedOver = { earlier: new Map(), settled: new Map() };
+export function nothingCarried(): CarriedOver {
+  return { earlier: new Map(), settled: new Map(), names: new Set() };
+}
 
 /** Thrown inside a formula that reads a failed cell, so that the failure passes through it. */
 class Passed extends Error {}
+
+/** Thrown where cells read each other deeper than a call stack goes: the cell is settled first, by itself. */
+class Deferred extends Error {
+  readonly ref: CellRef;
+
+  constructor(ref: CellRef) {
+    super();
+    this.ref = ref;
+  }
+}
+
+/** How many cells deep formulas read each other before the deepest is settled by itself. */
+const DEEPEST = 200;
+
+/** What only an evaluation in hand needs. */
+class Running {
+  readonly stack: Frame[] = [];
+  /** Frames that wait for a deferred cell. */
+  readonly waiting: Frame[] = [];
+  /** Keys of all frames, waiting or not. */
+  readonly open: Set<string> = new Set();
+  readonly cycles: Map<string, Failure> = new Map();
+  deferred: Deferred | undefined;
+  /** Frames that a deferred cell has just unwound, the outermost first. */
+  unwound: Frame[] = [];
+}
+
+interface Frame {
+  readonly key: string;
+  readonly ref: CellRef;
+  readonly reads: Entry["reads"][number][];
+}
 
 /**
  * Evaluates cells of one's own, each once, and records what each reads. An entry of an earlier
@@ -71,28 +110,43 @@ class Passed extends Error {}
  */
 export class Evaluator {
   readonly entries: Map<string, Entry>;
-  readonly #stack: {
-    readonly key: string;
-    readonly ref: CellRef;
-    readonly reads: Entry["reads"][number][];
-  }[] = [];
-  readonly #cycles = new Map<string, Failure>();
   readonly #earlier: ReadonlyMap<string, Entry>;
+  readonly #names: Set<string>;
+  #running: Running | undefined;
+  /** Set once another sheet goes on writing in the entries: a second one then needs its own. */
+  #isHandedOn = false;
 
-  constructor({ earlier, settled }: CarriedOver) {
+  constructor({ earlier, settled, names }: CarriedOver) {
     this.#earlier = earlier;
-    this.entries = new Map(settled);
+    this.entries = settled;
+    this.#names = names;
   }
 
-  /** What still serves where cells are defined anew, and the entries that read them, near or far. */
-  redefining(defined: (ref: CellRef) => boolean): {
-    readonly carried: CarriedOver;
-    readonly reached: readonly CellRef[];
-  } {
+  /**
+   * What still serves where cells are defined anew, and the entries that read them, near or far. What no
+   * entry has heard of reaches none: all are then handed on as they are. `mine` tells entries of this sheet
+   * from those that a later one has written beside them.
+   */
+  redefining(
+    name: string,
+    defined: (ref: CellRef) => boolean,
+    mine: (ref: CellRef) => boolean,
+  ): { readonly carried: CarriedOver; readonly reached: readonly CellRef[] } {
+    if (!this.#isHandedOn && !this.#names.has(name)) {
+      this.#isHandedOn = true;
+      return { carried: { earlier: this.#earlier, settled: this.entries, names: this.#names }, reached: [] };
+    }
+    return this.#sorted(defined, mine);
+  }
+
+  #sorted(
+    defined: (ref: CellRef) => boolean,
+    mine: (ref: CellRef) => boolean,
+  ): { readonly carried: CarriedOver; readonly reached: readonly CellRef[] } {
+    const own = [...this.entries].filter(([, { ref }]) => mine(ref));
     const readers = new Map<string, string[]>();
     const reached = new Set<string>();
-    const settled = new Map<string, Entry>();
-    for (const [key, { ref, reads }] of this.entries) {
+    for (const [key, { ref, reads }] of own) {
       if (reads.some((read) => defined(read.ref))) reached.add(key);
       if (defined(ref)) continue;
       for (const read of reads) {
@@ -105,9 +159,10 @@ export class Evaluator {
     for (const key of reached) for (const reader of readers.get(key) ?? []) reached.add(reader);
     const again: CellRef[] = [];
     const earlier = new Map<string, Entry>();
+    const settled = new Map<string, Entry>();
     for (const [key, entry] of this.#earlier)
       if (!this.entries.has(key) && !defined(entry.ref)) earlier.set(key, entry);
-    for (const [key, entry] of this.entries) {
+    for (const [key, entry] of own) {
       if (defined(entry.ref)) continue;
       if (!reached.has(key)) settled.set(key, entry);
       else {
@@ -115,17 +170,18 @@ export class Evaluator {
         earlier.set(key, entry);
       }
     }
-    return { carried: { earlier, settled }, reached: again };
+    return { carried: { earlier, settled, names: this.#names }, reached: again };
   }
 
-  /** Every entry that a later version may use again. */
-  get reusable(): ReadonlyMap<string, Entry> {
-    return this.entries.size === 0 ? this.#earlier : new Map([...this.#earlier, ...this.entries]);
+  /** What a version of other values may use again. */
+  get reusable(): CarriedOver {
+    const earlier = this.entries.size === 0 ? this.#earlier : new Map([...this.#earlier, ...this.entries]);
+    return { earlier, settled: new Map(), names: this.#names };
   }
 
   /** Notes that the formula in hand read a cell, and gives its value or passes its failure on. */
   read(ref: CellRef, value: CellValue): Tally {
-    this.#stack.at(-1)?.reads.push({ ref, value });
+    this.#run.stack.at(-1)?.reads.push({ ref, value });
     if (isFailure(value)) throw new Passed();
     return value;
   }
@@ -135,43 +191,119 @@ export class Evaluator {
     const key = cellKey(ref);
     const known = this.entries.get(key);
     if (known) return known.value;
-    const at = this.#stack.findIndex((frame) => frame.key === key);
-    if (at >= 0) return this.#cycle(at);
+    if (this.#run.open.has(key)) return this.#cycle(key);
+    if (this.#run.stack.length >= DEEPEST) {
+      this.#run.deferred = new Deferred(ref);
+      throw this.#run.deferred;
+    }
+    if (this.#run.stack.length > 0) return this.#settle(key, ref, formula, look);
+    try {
+      return this.#settleAlone(key, ref, formula, look);
+    } finally {
+      if (this.#run.waiting.length === 0) this.#running = undefined;
+    }
+  }
+
+  /** Settles a cell that no other waits for: again and again, while a deeper one has to come first. */
+  #settleAlone(
+    key: string,
+    ref: CellRef,
+    formula: () => FormulaResult,
+    look: (ref: CellRef) => CellValue,
+  ): CellValue {
+    for (;;) {
+      try {
+        return this.#settle(key, ref, formula, look);
+      } catch (error) {
+        if (!(error instanceof Deferred)) throw error;
+        this.#settleFirst(error, look);
+      }
+    }
+  }
+
+  /** Settles a deferred cell on a stack of its own; those above it wait, and are then begun anew. */
+  #settleFirst({ ref }: Deferred, look: (ref: CellRef) => CellValue): void {
+    const waiting = this.#run.unwound;
+    this.#run.unwound = [];
+    this.#run.waiting.push(...waiting);
+    for (const { key } of waiting) this.#run.open.add(key);
+    look(ref);
+    for (const { key } of waiting) this.#run.open.delete(key);
+    this.#run.waiting.length -= waiting.length;
+  }
+
+  get #run(): Running {
+    this.#running ??= new Running();
+    return this.#running;
+  }
+
+  #settle(
+    key: string,
+    ref: CellRef,
+    formula: () => FormulaResult,
+    look: (ref: CellRef) => CellValue,
+  ): CellValue {
     const entry = this.#again(key, look) ?? this.#evaluate(key, ref, formula);
     this.entries.set(key, entry);
+    this.#note(entry.ref);
+    for (const read of entry.reads) this.#note(read.ref);
     return entry.value;
+  }
+
+  #note({ column, row }: CellRef): void {
+    this.#names.add(column);
+    if (typeof row === "object" && "row" in row) this.#names.add(row.row);
+  }
+
+  /** Runs something as the frame of a cell; a deferral passes through, whatever a formula caught. */
+  #within<T>(frame: Frame, run: () => T): T {
+    this.#run.stack.push(frame);
+    this.#run.open.add(frame.key);
+    try {
+      const made = run();
+      if (this.#run.deferred) throw this.#run.deferred;
+      return made;
+    } catch (error) {
+      if (error instanceof Deferred) this.#run.unwound.unshift(frame);
+      throw error;
+    } finally {
+      this.#run.stack.pop();
+      this.#run.open.delete(frame.key);
+      if (this.#run.stack.length === 0) this.#run.deferred = undefined;
+    }
   }
 
   /** The entry of an earlier version, where all that it read is as it was. */
   #again(key: string, look: (ref: CellRef) => CellValue): Entry | undefined {
     const earlier = this.#earlier.get(key);
     if (!earlier) return undefined;
-    this.#stack.push({ key, ref: earlier.ref, reads: [] });
-    const same = earlier.reads.every((read) => sameValue(look(read.ref), read.value));
-    this.#stack.pop();
-    return same && !this.#cycles.has(key) ? earlier : undefined;
+    const frame = { key, ref: earlier.ref, reads: [] };
+    const isSame = this.#within(frame, () =>
+      earlier.reads.every((read) => sameValue(look(read.ref), read.value)),
+    );
+    return isSame && !this.#run.cycles.has(key) ? earlier : undefined;
   }
 
   #evaluate(key: string, ref: CellRef, formula: () => FormulaResult): Entry {
-    const reads: Entry["reads"][number][] = [];
-    this.#stack.push({ key, ref, reads });
-    let value: CellValue;
-    try {
-      value = asTally(formula());
-    } catch (error) {
-      value =
-        error instanceof Passed
+    const frame: Frame = { key, ref, reads: [] };
+    const value = this.#within(frame, (): CellValue => {
+      try {
+        return asTally(formula());
+      } catch (error) {
+        if (error instanceof Deferred) throw error;
+        return error instanceof Passed
           ? { failed: true, code: "formula-threw", message: "", cell: "" }
           : failureOf(error, ref);
-    }
-    this.#stack.pop();
+      }
+    });
     // A formula cannot hide a failed cell by catching what reading it threw.
-    const failed = reads.find((read) => isFailure(read.value))?.value;
-    return { ref, value: this.#cycles.get(key) ?? failed ?? value, reads };
+    const failed = frame.reads.find((read) => isFailure(read.value))?.value;
+    return { ref, value: this.#run.cycles.get(key) ?? failed ?? value, reads: frame.reads };
   }
 
-  #cycle(at: number): Failure {
-    const round = this.#stack.slice(at);
+  #cycle(key: string): Failure {
+    const all = [...this.#run.waiting, ...this.#run.stack];
+    const round = all.slice(all.findIndex((frame) => frame.key === key));
     const labels = round.map((frame) => cellLabel(frame.ref));
     // One name for the cycle, wherever it was entered.
     const first = labels.indexOf([...labels].sort()[0] ?? "");
@@ -179,13 +311,23 @@ export class Evaluator {
     const failure: Failure = {
       failed: true,
       code: "column-cycle",
-      message: [...way, way[0]].join(" → "),
+      message: wayText(way),
       cell: way[0] ?? "",
     };
-    for (const frame of round) if (!this.#cycles.has(frame.key)) this.#cycles.set(frame.key, failure);
+    for (const frame of round) if (!this.#run.cycles.has(frame.key)) this.#run.cycles.set(frame.key, failure);
     return failure;
   }
 }
+
+/** The way round a cycle; of a long one its beginning and its end. */
+function wayText(way: readonly string[]): string {
+  const round = [...way, way[0] ?? ""];
+  if (round.length <= LONGEST_WAY) return round.join(" → ");
+  const left = round.length - LONGEST_WAY;
+  return [...round.slice(0, LONGEST_WAY - 2), `${left} more`, ...round.slice(-2)].join(" → ");
+}
+
+const LONGEST_WAY = 20;
 
 function asTally(result: FormulaResult): Tally {
   return result instanceof Tally ? result : constantTally(exact(result), "");

@@ -47,9 +47,13 @@ export class SheetPlan {
   readonly lifts: readonly bigint[];
   /** How many lines there are once nested recipes are written out: as many marks a component may have. */
   readonly spread: number;
+  /** What the lines draw on, each once. */
+  readonly sources: readonly Source[];
+  /** Which of {@link sources} each line draws on. */
+  readonly sourceOf: readonly number[];
   readonly #indices: ReadonlyMap<string, number>;
+  #order: readonly number[] | undefined;
   readonly #lineMarks: (readonly LineMark[] | undefined)[] = [];
-  readonly #silent: (readonly LineMark[] | undefined)[] = [];
   readonly #marks: (KeptMarks | undefined)[] = [];
 
   constructor(recipe: Recipe, foods: FoodTable, lines: readonly PlanLine[], recipes: RecipesById) {
@@ -60,6 +64,13 @@ export class SheetPlan {
     this.scale = lines.reduce((all, { source }) => lcm(all, source.scale), 1n);
     this.lifts = lines.map(({ source }) => this.scale / source.scale);
     this.spread = lines.reduce((all, { nested }) => all + (nested?.plan.spread ?? 1), 0);
+    const places = new Map<Source, number>();
+    this.sourceOf = lines.map(({ source }) => {
+      const place = places.get(source) ?? places.size;
+      places.set(source, place);
+      return place;
+    });
+    this.sources = [...places.keys()];
     this.#indices = new Map(lines.map(({ line }, i) => [line.key, i]));
   }
 
@@ -94,27 +105,44 @@ export class SheetPlan {
 
   /** Every mark of a component, per-portion lines first: a gap in a dose matters most. */
   lineMarks(component: number): readonly LineMark[] {
-    const made = this.#lineMarks[component];
-    if (made) return made;
-    const all = this.lines.flatMap((_, i) => this.marksOf(i, component));
-    const isDose = (m: LineMark): number => (this.lines[m.line]?.line.scaling === "per-portion" ? 0 : 1);
-    const sorted = all.sort((a, b) => isDose(a) - isDose(b) || a.line - b.line);
-    this.#lineMarks[component] = sorted;
-    return sorted;
+    this.#lineMarks[component] ??= this.#dosesFirst().flatMap((i) => this.marksOf(i, component));
+    return this.#lineMarks[component];
   }
 
-  /** The marks that say that nothing is known. */
-  silent(component: number): readonly LineMark[] {
-    const made = this.#silent[component] ?? this.lineMarks(component).filter(isMissing);
-    this.#silent[component] = made;
-    return made;
+  /** Whether any line says nothing of a component, or some line inside one. */
+  isSilent(component: number): boolean {
+    return this.sources.some((source) => source.marks(component).some(({ kind }) => kind === "missing"));
   }
 
   /** The marks of a total in which every line has some mass. */
   marks(component: number): KeptMarks {
-    const made = this.#marks[component] ?? gatherMarks(this.lineMarks(component));
+    const made = this.#marks[component] ?? this.#gather(component);
     this.#marks[component] = made;
     return made;
+  }
+
+  /** Keys by kind, without an object for each mark: of many lines there are very many. */
+  #gather(component: number): KeptMarks {
+    const keys: KeysByKind = new Map();
+    const said = this.sources.map((source) =>
+      source.marks(component).map(({ at, kind }) => ({ at, list: listFor(keys, kind) })),
+    );
+    if (keys.size === 0) return NO_MARKS;
+    for (const i of this.#dosesFirst()) {
+      const key = this.lines[i]?.line.key ?? "";
+      for (const { at, list } of said[this.sourceOf[i] ?? 0] ?? [])
+        list.push(at === "" ? key : `${key}/${at}`);
+    }
+    return makeMarks((kind) => keys.get(kind) ?? NONE);
+  }
+
+  /** Where lines stand, per-portion ones first. */
+  #dosesFirst(): readonly number[] {
+    if (this.#order) return this.#order;
+    const isDose = (i: number): boolean => this.lines[i]?.line.scaling === "per-portion";
+    const all = [...this.lines.keys()];
+    this.#order = [...all.filter(isDose), ...all.filter((i) => !isDose(i))];
+    return this.#order;
   }
 }
 
@@ -126,15 +154,19 @@ export function isMissing(m: LineMark): boolean {
 
 const NONE: readonly string[] = [];
 
+type KeysByKind = Map<KeptKind, string[]>;
+
+function listFor(keys: KeysByKind, kind: KeptKind): string[] {
+  const list = keys.get(kind) ?? [];
+  keys.set(kind, list);
+  return list;
+}
+
 /** Sorts marks by kind. */
 export function gatherMarks(all: readonly LineMark[]): KeptMarks {
   if (all.length === 0) return NO_MARKS;
-  const keys = new Map<KeptKind, string[]>();
-  for (const { mark, key } of all) {
-    const sofar = keys.get(mark.kind);
-    if (sofar) sofar.push(key);
-    else keys.set(mark.kind, [key]);
-  }
+  const keys: KeysByKind = new Map();
+  for (const { mark, key } of all) listFor(keys, mark.kind).push(key);
   return makeMarks((kind) => keys.get(kind) ?? NONE);
 }
 

@@ -3,6 +3,7 @@ import type { ReadFigure } from "../food/figure.ts";
 import type { FoodInput } from "../food/food.ts";
 import type { Ratio } from "../number/ratio.ts";
 import type { Asked, Tidy, TidyRow } from "../table/tidy.ts";
+import type { Own } from "./grid.ts";
 import { type CellValue, isFailure, type RowRef } from "./own.ts";
 import { componentIndex, type PlanLine } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
@@ -27,11 +28,7 @@ export function sheetTidy(s: Sheet, asked: Asked): Tidy {
   return { own: [...lineColumns, "failed"], rows: sheetRows(s, { columns, rows }, want) };
 }
 
-function* sheetRows(
-  s: Sheet,
-  own: { readonly columns: ReadonlyMap<string, unknown>; readonly rows: ReadonlyMap<string, unknown> },
-  want: Wanted,
-): Generator<TidyRow> {
+function* sheetRows(s: Sheet, own: Pick<Own, "columns" | "rows">, want: Wanted): Generator<TidyRow> {
   const whose = { sheet: s.name };
   const columns = [...own.columns.keys()].filter((name) => want.has(name));
   const cells = function* (row: RowRef, head: TidyRow): Generator<TidyRow> {

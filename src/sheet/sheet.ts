@@ -1,10 +1,11 @@
+import { checkFields } from "../document/fields.ts";
 import type { Language } from "../document/language.ts";
+import { isCallable } from "../document/leaves.ts";
 import { readLanguage } from "../document/readLanguage.ts";
 import { type ComponentId, isComponentId } from "../food/components.ts";
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
 import { fault, kindOf } from "../number/error.ts";
-import { checkFields } from "../number/fields.ts";
 import { exact, type Fraction, fraction, isZero, ONE, over, type Value, ZERO } from "../number/fraction.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
 import { Shown } from "../table/shown.ts";
@@ -14,13 +15,13 @@ import { editedValues } from "./edit.ts";
 import { type EnergyBy, type EnergyShares, shareEnergy } from "./energy.ts";
 import { explain, type Where } from "./explain.ts";
 import type { Explanation } from "./explanation.ts";
-import { type ColumnFormula, checkRow, Grid, NOTHING_OWN, type Own, type RowFormula } from "./grid.ts";
+import { type ColumnFormula, checkRow, GIVEN, Grid, NOTHING_OWN, type Own, type RowFormula } from "./grid.ts";
 import {
   type CarriedOver,
   type CellRef,
   type CellValue,
   isFailure,
-  NOTHING_CARRIED,
+  nothingCarried,
   type RowRef,
 } from "./own.ts";
 import type { PlanLine, SheetPlan } from "./plan.ts";
@@ -79,8 +80,7 @@ export class Sheet extends Shown {
     // What carries over is taken now, so that no version holds the one before it.
     if (from && from.plan === plan && earlier.changed)
       this.#sums = new Totals(plan, values, this.masses, from.#totals, earlier.changed);
-    const again = (): CarriedOver =>
-      from ? { ...NOTHING_CARRIED, earlier: from.#grid.reusable } : NOTHING_CARRIED;
+    const again = (): CarriedOver => (from ? from.#grid.reusable : nothingCarried());
     this.#grid = new Grid(this, own, earlier?.carried ?? again());
   }
 
@@ -109,11 +109,12 @@ export class Sheet extends Shown {
   }
 
   get lines(): readonly SheetLine[] {
-    this.#lines ??= Object.freeze(this.plan.lines.map((_, i) => Object.freeze(this.#lineAt(i))));
+    this.#lines ??= Object.freeze(this.plan.lines.map((_, i) => Object.freeze(this.lineAt(i))));
     return this.#lines;
   }
 
-  #lineAt(i: number): SheetLine {
+  /** @internal One line, for whoever needs few of many. */
+  lineAt(i: number): SheetLine {
     const { line, source, nested } = this.plan.lines[i] as PlanLine;
     const grams = this.values.grams[i] ?? ZERO;
     return {
@@ -209,14 +210,14 @@ export class Sheet extends Shown {
   column(name: string, formula: ColumnFormula): Sheet {
     this.#refuseTaken(name);
     checkFormula(formula, '(at) => at.get("protein")');
-    return this.#define({ ...this.#own, columns: new Map([...this.#own.columns, [name, formula]]) }, name);
+    return this.#define({ ...this.#own, columns: this.#own.columns.with(name, formula) }, name);
   }
 
   /** A sheet with a row of one's own, worked out for every column. Throws as {@link column}. */
   row(name: string, formula: RowFormula): Sheet {
     this.#refuseTaken(name);
     checkFormula(formula, "(at) => at.total()");
-    return this.#define({ ...this.#own, rows: new Map([...this.#own.rows, [name, formula]]) }, name);
+    return this.#define({ ...this.#own, rows: this.#own.rows.with(name, formula) }, name);
   }
 
   /** A sheet with a named figure for formulas: a number, with its unit where it has one. Throws as {@link column}. */
@@ -226,7 +227,7 @@ export class Sheet extends Shown {
       throw fault("sheet-malformed", `unit is ${kindOf(unit)}`, "write it as text, or leave it out", [
         "unit",
       ]);
-    const constants = new Map([...this.#own.constants, [name, constantTally(exact(value), unit)]]);
+    const constants = this.#own.constants.with(name, constantTally(exact(value), unit));
     return this.#define({ ...this.#own, constants }, name);
   }
 
@@ -261,9 +262,13 @@ export class Sheet extends Shown {
   }
 
   /** Lines with their amounts, and figures as eaten. */
-  override toTables(language?: Language): readonly Table[] {
+  override toTables(language?: Language, most?: number): readonly Table[] {
     const read = readLanguage(language);
-    return [linesTable(this, read), figuresTable(this, undefined, read), ...ownTables(this, this.#own, read)];
+    return [
+      linesTable(this, read, most),
+      figuresTable(this, undefined, read, most),
+      ...ownTables(this, this.#own, read, most),
+    ];
   }
 
   /**
@@ -374,7 +379,7 @@ export class Sheet extends Shown {
 }
 
 function checkFormula(formula: unknown, example: string): void {
-  if (typeof formula === "function") return;
+  if (isCallable(formula)) return;
   const hint = `give a function: ${example}`;
   throw fault("sheet-malformed", `expected a formula, got ${kindOf(formula)}`, hint, ["formula"]);
 }
@@ -394,6 +399,3 @@ interface Earlier {
   readonly origin?: FromOrigin;
   readonly carried?: CarriedOver;
 }
-
-/** Columns that every sheet has beside the components. */
-const GIVEN: readonly string[] = ["grams", "amount", "portions"];

@@ -33,7 +33,12 @@ const MARKED = ["trace", "borrowed", "calculated", "derived", "presumed"] as con
  */
 export function marksOf(tally: Tally): readonly Tone[] {
   const isNone = tally.value.n === 0n;
-  const brings = (key: string): boolean => isNone || !tally.nil.includes(key);
+  let nil: ReadonlySet<string> | undefined;
+  const brings = (key: string): boolean => {
+    if (isNone) return true;
+    nil ??= new Set(tally.nil);
+    return !nil.has(key);
+  };
   return MARKED.filter((kind) => tally[kind].some(brings));
 }
 
@@ -82,11 +87,12 @@ function toneOf(tally: Tally): Tone {
 export function silentNotes(
   tallies: readonly (readonly [name: string, tally: Tally])[],
   language: Language = britishEnglish,
+  most?: number,
 ): string[] {
   const byLines = new Map<string, string[]>();
   for (const [name, tally] of tallies) {
     if (tally.missing.length === 0) continue;
-    const lines = tally.missing.join(", ");
+    const lines = keysText(tally.missing, language, most);
     byLines.set(lines, [...(byLines.get(lines) ?? []), say(language, name)]);
   }
   return [...byLines].map(([lines, names]) =>
@@ -94,15 +100,24 @@ export function silentNotes(
   );
 }
 
+/** Keys of lines, so many at most where that is said, and how many more there are. */
+function keysText(keys: readonly string[], language: Language, most = Number.POSITIVE_INFINITY): string {
+  const more = keys.length - Math.max(1, most);
+  if (!(more > 0)) return keys.join(", ");
+  const shown = keys.slice(0, keys.length - more).join(", ");
+  return say(language, "{lines} and {count} more", { lines: shown, count: String(more) });
+}
+
 /** Notes on what is shown from end to end, one for each set of lines that are published as a range. */
 export function rangedNotes(
   tallies: readonly (readonly [name: string, tally: Tally])[],
   language: Language = britishEnglish,
+  most?: number,
 ): string[] {
   const byLines = new Map<string, string[]>();
   for (const [name, tally] of tallies) {
     if (tally.bound !== "between") continue;
-    const lines = tally.ranged.join(", ");
+    const lines = keysText(tally.ranged, language, most);
     byLines.set(lines, [...(byLines.get(lines) ?? []), say(language, name)]);
   }
   return [...byLines].map(([lines, names]) =>

@@ -47,22 +47,32 @@ const NO_MARKS: readonly Mark[] = [];
 
 /** A food as a source, with what cooking leaves of each component. */
 export function foodSource(food: Food, shares: Shares): Source {
-  return shares.size === 0
-    ? cookedFood(food, food.composition, shares, [])
-    : cookedFood(food, cook(food.input, food.composition, shares, []), shares, [shares]);
+  if (shares.size > 0)
+    return cookedFood(food, cook(food.input, food.composition, shares, []), shares, [shares]);
+  // All lines of a food that nothing is cooked out of draw on one source.
+  const made = UNCOOKED.get(food) ?? cookedFood(food, food.composition, shares, []);
+  UNCOOKED.set(food, made);
+  return made;
 }
+
+const UNCOOKED: WeakMap<Food, Source> = /* @__PURE__ */ new WeakMap();
 
 function cookedFood(food: Food, made: Composition, left: Shares, cookings: readonly Shares[]): Source {
   const { id, name, state } = food.input;
   const { values, scale, figures } = made;
+  const marks: (readonly Mark[] | undefined)[] = [];
   return {
     ...{ id, name, state, food, values, scale, left, cookings, asEaten: undefined },
     figure: (component) => figures[component],
     ends: (component) => figureEnds(figures[component] ?? MISSING),
     marks: (component) => {
+      const known = marks[component];
+      if (known) return known;
       const figure = figures[component];
       const kinds = figure ? kindsOf(figure) : [];
-      return kinds.length === 0 ? NO_MARKS : kinds.map((kind) => ({ at: "", kind, share: ONE }));
+      const own = kinds.length === 0 ? NO_MARKS : kinds.map((kind) => ({ at: "", kind, share: ONE }));
+      marks[component] = own;
+      return own;
     },
     again: (shares) =>
       cookedFood(food, cook(food.input, made, shares, cookings), left, [...cookings, shares]),

@@ -7,7 +7,7 @@ import { type Cell, type Row, type Table, table } from "../table/table.ts";
 import type { Own } from "./grid.ts";
 import { type CellValue, isFailure, type RowRef } from "./own.ts";
 import type { PlanLine } from "./plan.ts";
-import type { Sheet, SheetLine } from "./sheet.ts";
+import type { Sheet } from "./sheet.ts";
 import {
   marksColumn,
   marksOf,
@@ -38,7 +38,7 @@ export const groupHeadings: { readonly [G in ComponentGroup]: string } = {
 /** A line's amount; what is weighed with its peel says so, since its grams are without. */
 function writtenAmount(s: Sheet, i: number, language: Language): string {
   const { line } = s.plan.lines[i] as PlanLine;
-  const shown = shownAmount((s.lines[i] as SheetLine).amount, s.origin.measures, language);
+  const shown = shownAmount(s.lineAt(i).amount, s.origin.measures, language);
   return line.weighed === "as-purchased" ? say(language, "{amount} as purchased", { amount: shown }) : shown;
 }
 
@@ -46,23 +46,37 @@ const PRESUMED =
   "the yield is presumed: it is that of an earlier weighing, and what is cooked has changed since; weigh the cooked dish again";
 
 /** What goes into the batch: line, state, amount, grams, how it scales. */
-export function linesTable(s: Sheet, language: Language = britishEnglish): Table {
-  const rows = s.lines.map((line, i) => [
-    say(language, line.name),
-    say(language, line.state ?? ""),
-    writtenAmount(s, i, language),
-    figure(line.grams, { language }),
-    line.scaling === "held" ? (line.part ?? "") : say(language, line.scaling),
-  ]);
+export function linesTable(
+  s: Sheet,
+  language: Language = britishEnglish,
+  most: number = Number.POSITIVE_INFINITY,
+): Table {
+  const count = s.plan.lines.length;
+  const shown = Math.min(count, Math.max(0, most));
+  const rows = Array.from({ length: shown }, (_, i): Cell[] => {
+    const line = s.lineAt(i);
+    return [
+      say(language, line.name),
+      say(language, line.state ?? ""),
+      writtenAmount(s, i, language),
+      figure(line.grams, { language }),
+      line.scaling === "held" ? (line.part ?? "") : say(language, line.scaling),
+    ];
+  });
   const { raw, cooked } = s.masses;
   const mass = (heading: string, grams: Fraction): Row => ({
     kind: "total",
     cells: [say(language, heading), "", "", figure(grams, { language }), ""],
   });
-  const count = showFigure(s.values.portions, { language });
-  const title = count === "1" ? "{name}: 1 portion" : "{name}: {count} portions";
+  const portions = showFigure(s.values.portions, { language });
+  const title = portions === "1" ? "{name}: 1 portion" : "{name}: {count} portions";
+  const sums = [
+    mass("As weighed in", raw),
+    mass("As eaten", cooked),
+    mass("One portion", over(cooked, s.values.portions)),
+  ];
   return table({
-    title: say(language, title, { name: s.name, count }),
+    title: say(language, title, { name: s.name, count: portions }),
     columns: [
       { key: "line", heading: say(language, "Line") },
       { key: "state", heading: say(language, "State") },
@@ -71,15 +85,12 @@ export function linesTable(s: Sheet, language: Language = britishEnglish): Table
       { key: "scaling", heading: say(language, "Scaling") },
     ],
     notes: [
-      ...measuresNote(s.values.amounts, language),
+      ...measuresNote(s.values.amounts.slice(0, shown), language),
       ...(isPresumed(s.values) ? [say(language, PRESUMED)] : []),
     ],
-    rows: [
-      ...rows,
-      mass("As weighed in", raw),
-      mass("As eaten", cooked),
-      mass("One portion", over(cooked, s.values.portions)),
-    ],
+    // Sums stand below all lines, and are not shown where those are not.
+    rows: shown < count ? rows : [...rows, ...sums],
+    more: shown < count ? count - shown + sums.length : 0,
   });
 }
 
@@ -91,6 +102,7 @@ export function figuresTable(
   s: Sheet,
   ids: readonly ComponentId[] = componentIds,
   language: Language = britishEnglish,
+  most?: number,
 ): Table {
   const known = ids.filter((id) => s.total(id).bound !== "unknown");
   const rows: Row[] = [];
@@ -127,10 +139,12 @@ export function figuresTable(
       ...silentNotes(
         known.map((id) => [components[id].name, s.total(id)]),
         language,
+        most,
       ),
       ...rangedNotes(
         known.map((id) => [components[id].name, s.total(id)]),
         language,
+        most,
       ),
       ...unknownNote(
         ids.filter((id) => !known.includes(id)),
@@ -152,16 +166,26 @@ function unknownNote(ids: readonly ComponentId[], language: Language): string[] 
 }
 
 /** Columns of one's own, and rows of one's own over energy and the columns. */
-export function ownTables(s: Sheet, own: Own, language: Language = britishEnglish): Table[] {
+export function ownTables(
+  s: Sheet,
+  own: Own,
+  language: Language = britishEnglish,
+  most: number = Number.POSITIVE_INFINITY,
+): Table[] {
   const shown = (value: CellValue): Cell => cellShown(value, language);
   const columns = [...own.columns.keys()];
   const tables: Table[] = [];
   if (columns.length > 0) {
-    const rowsOf: readonly (readonly [string, RowRef])[] = [
-      ...s.lines.map((line): [string, RowRef] => [say(language, line.name), { line: line.key }]),
+    const count = s.plan.lines.length;
+    const lines = s.plan.lines.slice(0, Math.max(0, most));
+    const sums: readonly (readonly [string, RowRef])[] = [
       [say(language, "Batch"), "total"],
       [say(language, "One portion"), "portion"],
       [say(language, "100 g"), "per100g"],
+    ];
+    const rowsOf: readonly (readonly [string, RowRef])[] = [
+      ...lines.map(({ line, source }): [string, RowRef] => [say(language, source.name), { line: line.key }]),
+      ...(lines.length < count ? [] : sums),
     ];
     const rows = rowsOf.map(([name, row]) => [name, ...columns.map((column) => shown(s.value(column, row)))]);
     tables.push(
@@ -172,6 +196,7 @@ export function ownTables(s: Sheet, own: Own, language: Language = britishEnglis
         rows,
         language,
         gramsNote(s, columns, language),
+        lines.length < count ? count - lines.length + sums.length : 0,
       ),
     );
   }
@@ -193,12 +218,14 @@ function ownTable(
   rows: readonly Cell[][],
   language: Language,
   notes: readonly string[] = [],
+  more = 0,
 ): Table {
   const columns = headings.map((heading) => ({ key: `own ${heading}`, heading, align: "end" as const }));
   return table({
     title,
     columns: [{ key: "name", heading: say(language, first) }, ...columns],
     rows,
+    more,
     notes: [...legend(rows, language), ...notes],
   });
 }

@@ -18,6 +18,7 @@ import {
 } from "../number/fraction.ts";
 import type { Ratio } from "../number/ratio.ts";
 import { uncloned } from "../number/uncloned.ts";
+import type { Tidy } from "../table/tidy.ts";
 import { boundOfProduct, boundOfQuotient, boundOfSum, opposite } from "./bound.ts";
 import {
   boundOfEnds,
@@ -30,6 +31,7 @@ import {
   scaledBy,
   sumOf,
 } from "./ends.ts";
+import { tallyRow } from "./tallyRow.ts";
 import { unitOfProduct, unitOfQuotient } from "./unit.ts";
 
 /**
@@ -279,6 +281,11 @@ export class Tally implements Marks {
       markKinds.every((kind) => sameList(this.#marks[kind], other[kind])) &&
       (WIDENS.every((kind) => this.#marks[kind].length === 0) || sameEnds(this.ends, other.ends))
     );
+  }
+
+  /** The one figure as a tidy row: `toRecords` reads it. */
+  toRows(): Tidy {
+    return { own: [], rows: [tallyRow(this)] };
   }
 
   /** Plain data, the value as exact text. */

@@ -1,17 +1,7 @@
 import { type ComponentId, components } from "../food/components.ts";
-import {
-  type Fraction,
-  fraction,
-  isZero,
-  minus,
-  ONE,
-  over,
-  plus,
-  sum,
-  times,
-  ZERO,
-} from "../number/fraction.ts";
-import { driedBy, type Ends, isNothing, pointEnds, scaledBy, sumOf } from "./ends.ts";
+import { type Fraction, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../number/fraction.ts";
+import { BySource, endsOf } from "./bySource.ts";
+import { driedBy, type Ends, isNothing, pointEnds, sumOf } from "./ends.ts";
 import { componentIndex, gatherMarks, isMissing, type LineMark, type SheetPlan } from "./plan.ts";
 import type { Mark } from "./source.ts";
 import { type KeptMarks, NO_MARKS, Tally } from "./tally.ts";
@@ -37,6 +27,7 @@ export class Totals {
   readonly #now: Kept;
   readonly #before: Kept | undefined;
   readonly #changed: readonly number[];
+  #bySource: BySource | undefined;
   #water: WaterChange | undefined;
   #waterLeft: Tally | undefined;
 
@@ -120,10 +111,9 @@ export class Totals {
     const marks = hasEmpty
       ? (): KeptMarks => gatherMarks(present(plan, grams, c))
       : (): KeptMarks => plan.marks(c);
-    const covered = once(() =>
-      coverage(hasEmpty ? present(plan, grams, c).filter(isMissing) : plan.silent(c), grams, raw),
-    );
-    const ends = (): Ends => sumOf(grams.map((_, i) => lineEnds(plan, grams, i, c)));
+    const by = this.#grouped;
+    const covered = once(() => by.coverage(c, raw));
+    const ends = (): Ends => by.ends(c);
     return new Tally(n, weights.denominator, unit, marks, covered, undefined, ends);
   }
 
@@ -144,7 +134,7 @@ export class Totals {
   #unreached(c: number, n: bigint): Tally | undefined {
     const before = this.#before;
     if (!before || n !== before.sums[c] || before.hasEmpty || this.#now.hasEmpty) return undefined;
-    if (this.#plan.silent(c).length > 0) return undefined;
+    if (this.#plan.isSilent(c)) return undefined;
     const { trace, below, ranged } = this.#plan.marks(c);
     const isPlain = trace.length + below.length + ranged.length === 0;
     const reaches = (i: number): boolean =>
@@ -163,22 +153,25 @@ export class Totals {
         if (value !== 0n) n += ((lifted[i] ?? 0n) - (before.weights.lifted[i] ?? 0n)) * value;
       }
     } else {
-      for (let i = 0; i < lifted.length; i++)
-        n += (lifted[i] ?? 0n) * (this.#plan.lines[i]?.source.values[c] ?? 0n);
+      const { sources } = this.#plan;
+      const all = this.#grouped.lifted(lifted);
+      for (let k = 0; k < sources.length; k++) n += (all[k] ?? 0n) * (sources[k]?.values[c] ?? 0n);
     }
     this.#now.sums[c] = n;
     return n;
+  }
+
+  /** Made when first asked for: most versions of a sheet are read for little. */
+  get #grouped(): BySource {
+    this.#bySource ??= new BySource(this.#plan, this.#values.grams);
+    return this.#bySource;
   }
 }
 
 /** Between what a line's share of a component can lie. */
 function lineEnds({ lines }: SheetPlan, grams: readonly Fraction[], i: number, c: number): Ends {
-  const [source, own = ZERO] = [lines[i]?.source, grams[i]];
-  if (source === undefined || isZero(own)) return pointEnds(ZERO);
-  const ends = source.ends(c);
-  // Of what is silent, or a trace, nothing is told that a mass could change.
-  const { low = ZERO, high = ZERO, told = ZERO } = ends;
-  return isZero(low) && isZero(high) && isZero(told) ? ends : scaledBy(ends, over(own, HUNDRED));
+  const source = lines[i]?.source;
+  return source === undefined ? pointEnds(ZERO) : endsOf(source, c, grams[i] ?? ZERO);
 }
 
 /** Water as eaten: what the pot takes up or gives off, and what is added at serving. */
@@ -205,8 +198,6 @@ function once(make: () => Fraction): () => Fraction {
   };
 }
 
-const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
-
 /** Lines of no mass bring nothing, whether or not their figures are known. */
 function present(plan: SheetPlan, grams: readonly Fraction[], component: number): readonly LineMark[] {
   return plan.lineMarks(component).filter((m) => !isZero(grams[m.line] ?? ZERO));
@@ -225,7 +216,8 @@ function asEaten(
 
 /** The share of the mass whose figures are known. */
 function coverage(silent: readonly LineMark[], grams: readonly Fraction[], raw: Fraction): Fraction {
-  return minus(ONE, sum(silent.map((m) => times(m.mark.share, massShare(grams, raw, m.line)))));
+  if (silent.length === 0 || isZero(raw)) return ONE;
+  return minus(ONE, over(sum(silent.map((m) => times(m.mark.share, grams[m.line] ?? ZERO))), raw));
 }
 
 function massShare(grams: readonly Fraction[], raw: Fraction, line: number): Fraction {

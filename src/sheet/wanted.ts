@@ -1,8 +1,7 @@
 import { type ComponentId, componentIds, isComponentId } from "../food/components.ts";
 import { fault, quote } from "../number/error.ts";
-import { checkFields } from "../number/fields.ts";
 import { didYouMean } from "../number/near.ts";
-import type { Asked } from "../table/tidy.ts";
+import { type Asked, checkAsked } from "../table/tidy.ts";
 
 /** Which rows are wanted, by what they are of. */
 export interface Wanted {
@@ -14,10 +13,11 @@ export interface Wanted {
 
 /**
  * Reads what records are asked for. Other names than those of components are `mass`, `amount` (as a recipe writes it) and those that the
- * result has of its own. Throws `component-unknown`, for the first name that nothing is called by.
+ * result has of its own. Throws `table-malformed` for what asks for none, and `component-unknown` for the first name that nothing is called by.
  */
 export function wanted(asked: Asked, own: Iterable<string> = []): Wanted {
-  const { components } = checkFields(asked ?? {}, ["components"], "table-malformed") as Asked;
+  checkAsked(asked);
+  const { components } = asked;
   if (components === undefined) return { ids: componentIds, has: () => true };
   const others = new Set([...own, "mass", "amount"]);
   components.forEach((name, i) => {

@@ -1,11 +1,10 @@
+import { checkChoice, checkFields } from "../document/fields.ts";
 import { toText } from "../number/digits.ts";
-import { fault, kindOf } from "../number/error.ts";
 import { fraction } from "../number/exact.ts";
-import { checkChoice, checkFields } from "../number/fields.ts";
 import { type Ratio, toFloat } from "../number/ratio.ts";
 import { type DataRecord, tableRecords } from "./tableRecords.ts";
-import { isTidy, type Showable, type Tabular, tablesOf } from "./tabular.ts";
-import type { Asked, Tidy, TidyRow } from "./tidy.ts";
+import { isTidy, type Recordable, type Showable, tablesOf } from "./tabular.ts";
+import { type Asked, checkAsked, type Tidy, type TidyRow } from "./tidy.ts";
 
 /** Options of {@link toRecords}. */
 export interface RecordsHow extends Asked {
@@ -68,31 +67,22 @@ export interface TidyRecord extends DataRecord {
  *   { name: "Porridge", portions: 2, lines: [{ key: "oats", food: "oats-rolled-dry", amount: "100 g" }] },
  *   starterFoods,
  * );
- * const [, portion] = toRecords(porridge, { components: ["protein"] });
- * console.log(`${portion.row}: ${portion.amount} ${portion.unit}`); // => total: 13.15 g
+ * const [, batch] = toRecords(porridge, { components: ["protein"] });
+ * console.log(`${batch.row}: ${batch.amount} ${batch.unit}`); // => total: 13.15 g
  * ```
  */
-export function toRecords(x: Tabular & { toRows(asked: Asked): Tidy }, how?: RecordsHow): TidyRecord[];
+export function toRecords(x: Recordable, how?: RecordsHow): TidyRecord[];
 export function toRecords(x: Showable, how?: RecordsHow): DataRecord[];
-export function toRecords(x: Showable, how: RecordsHow = {}): DataRecord[] {
+export function toRecords(x: Showable | Recordable, how: RecordsHow = {}): DataRecord[] {
   checkFields(how, ["figures", "components"], "table-malformed");
   checkChoice(how.figures, "figures", ["number", "exact"], "table-malformed");
   const { figures = "number", components } = how;
-  if (components !== undefined) checkNames(components);
+  checkAsked(components === undefined ? {} : { components });
   if (isTidy(x)) return tidyRecords(x.toRows(components === undefined ? {} : { components }), how);
   const records = tablesOf(x).flatMap((t) => tableRecords(t, figures));
   return components === undefined
     ? records
     : records.filter(({ component }) => components.some((each) => each === component));
-}
-
-function checkNames(components: unknown): void {
-  const hint = 'list components: ["energy", "protein"]';
-  if (!Array.isArray(components))
-    throw fault("table-malformed", `components are ${kindOf(components)}`, hint, ["components"]);
-  for (let i = 0; i < components.length; i++)
-    if (typeof components[i] !== "string")
-      throw fault("table-malformed", `a component is ${kindOf(components[i])}`, hint, ["components", i]);
 }
 
 /** The columns in the order that they stand in. */
@@ -194,7 +184,10 @@ export interface TableData {
 
 /** What can be shown as JSON holds it: the rows that `toRecords` gives with exact figures, table by table. */
 export function tableData(x: Showable): readonly TableData[] {
-  if (isTidy(x)) return [{ rows: tidyRecords(x.toRows({}), { figures: "exact" }), notes: [] }];
+  if (isTidy(x)) {
+    const notes = tablesOf(x).flatMap((t) => t.notes);
+    return [{ rows: tidyRecords(x.toRows({}), { figures: "exact" }), notes: [...new Set(notes)] }];
+  }
   return tablesOf(x).map((t) => ({
     ...(t.title === undefined ? {} : { title: t.title }),
     rows: tableRecords(t, "exact"),

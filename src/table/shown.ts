@@ -48,7 +48,7 @@ export abstract class Shown extends Told implements Tabular {
     teach(Shown.prototype);
   }
 
-  abstract toTables(language?: Language): readonly Table[];
+  abstract toTables(language?: Language, most?: number): readonly Table[];
 }
 
 /**

@@ -52,6 +52,8 @@ export interface Table {
   readonly title?: string;
   readonly columns: readonly Column[];
   readonly rows: readonly Row[];
+  /** How many rows follow that were not made, since they are not shown. */
+  readonly more?: number;
   /** What a reader must know to read the figures right: silent lines, sources, cautions. */
   readonly notes: readonly string[];
 }
@@ -61,6 +63,7 @@ export interface TableInput {
   readonly title?: string;
   readonly columns: readonly (Omit<Column, "align"> & { readonly align?: "start" | "end" })[];
   readonly rows: readonly (Row | readonly Cell[])[];
+  readonly more?: number;
   readonly notes?: readonly string[];
 }
 
@@ -97,6 +100,7 @@ function normal(input: TableInput): Table {
     ...(input.title === undefined ? {} : { title: input.title }),
     columns: input.columns.map((c) => ({ ...c, align: c?.align ?? "start" })),
     rows: input.rows.map((row): Row => (isCells(row) ? { kind: "body", cells: row } : row)),
+    ...(input.more === undefined || input.more === 0 ? {} : { more: input.more }),
     notes: input.notes ?? [],
   };
 }

@@ -8,8 +8,11 @@ import type { Asked, Tidy } from "./tidy.ts";
 
 /** Anything that can say how it looks: the one method that every renderer asks for. */
 export interface Tabular {
-  /** The tables that show it to a person, in reading order; in British English unless told. */
-  toTables(language?: Language): readonly Table[];
+  /**
+   * The tables that show it to a person, in reading order; in British English unless told. `most` is how many
+   * rows of each will be shown: a table may be made of no more than those, and say how many `more` there are.
+   */
+  toTables(language?: Language, most?: number): readonly Table[];
   /** The same as tidy rows, one figure each; `toRecords` reads them. */
   toRows?(asked: Asked): Tidy;
 }
@@ -41,16 +44,24 @@ export function rowsShape(): Shape<RowsHow> {
 }
 
 /** The tables of anything that can be shown, checked. Throws `table-malformed`. */
-export function tablesOf(x: Showable, { language }: ShowHow = {}): readonly Table[] {
-  if (isTabular(x)) return checked(x.toTables(language));
+export function tablesOf(
+  x: Showable,
+  { language, rows }: ShowHow & { readonly rows?: number } = {},
+): readonly Table[] {
+  if (isTabular(x)) return checked(x.toTables(language, rows));
   if (isTables(x)) return checked(x);
   checkTable(x);
   return [x];
 }
 
+/** What gives its own tidy rows. */
+export interface Recordable {
+  toRows(asked: Asked): Tidy;
+}
+
 /** Whether something gives its own tidy rows. */
-export function isTidy(x: Showable): x is Tabular & { toRows(asked: Asked): Tidy } {
-  return isTabular(x) && typeof x.toRows === "function";
+export function isTidy(x: Showable | Recordable): x is Recordable {
+  return typeof x === "object" && x !== null && "toRows" in x && typeof x.toRows === "function";
 }
 
 /** A column's heading with its unit: `Energy (kcal)`. */
@@ -65,11 +76,12 @@ export function firstRows(
   t: Table,
   { rows: most = Number.POSITIVE_INFINITY, language = britishEnglish }: ShowHow & { readonly rows?: number },
 ): Table {
-  const more = t.rows.length - Math.max(0, most);
-  if (!(more > 0)) return t;
+  const left = Math.max(0, t.rows.length - Math.max(0, most));
+  const more = left + (t.more ?? 0);
+  if (more === 0) return t;
   const phrase = more === 1 ? "1 more row not shown" : "{count} more rows not shown";
   const note = say(language, phrase, { count: String(more) });
-  return { ...t, rows: t.rows.slice(0, t.rows.length - more), notes: [note, ...t.notes] };
+  return { ...t, rows: t.rows.slice(0, t.rows.length - left), notes: [note, ...t.notes] };
 }
 
 /** A row's cells as shown, blanks beside a group's heading. */
@@ -79,7 +91,7 @@ export function shownCells(row: Row, columns: number): readonly string[] {
 }
 
 function checked(tables: readonly Table[]): readonly Table[] {
-  throwIfAny(tables.flatMap((t, i) => tableFaults(t, [i])));
+  throwIfAny(Array.from(tables).flatMap((t, i) => tableFaults(t, [i])));
   return tables;
 }
 

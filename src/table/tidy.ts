@@ -1,3 +1,5 @@
+import { checkFields } from "../document/fields.ts";
+import { fault, kindOf } from "../number/error.ts";
 import type { Ratio } from "../number/ratio.ts";
 
 /**
@@ -50,4 +52,17 @@ export interface Tidy {
 export interface Asked {
   /** Rows of these alone: ids of components, `mass`, names of columns of one's own; all unless told. */
   readonly components?: readonly string[];
+}
+
+/** Refuses what asks for no rows that there could be. Throws `table-malformed`. */
+export function checkAsked(asked: unknown): void {
+  const { components } = checkFields(asked, ["components"], "table-malformed");
+  if (components === undefined) return;
+  const hint = 'list components: ["energy", "protein"]';
+  if (!Array.isArray(components))
+    throw fault("table-malformed", `components are ${kindOf(components)}`, hint, ["components"]);
+  // By place, since a list may have holes.
+  for (let i = 0; i < components.length; i++)
+    if (typeof components[i] !== "string")
+      throw fault("table-malformed", `a component is ${kindOf(components[i])}`, hint, ["components", i]);
 }

@@ -1,7 +1,7 @@
+import { checkFields } from "../../document/fields.ts";
 import { britishEnglish, type Language } from "../../document/language.ts";
 import { readLanguage } from "../../document/readLanguage.ts";
 import { fault, quote } from "../../number/error.ts";
-import { checkFields } from "../../number/fields.ts";
 import {
   compare,
   exact,
@@ -18,12 +18,14 @@ import { addUp } from "../../sheet/energy.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
+import type { Asked, Tidy } from "../../table/tidy.ts";
 import { countedMass, isUnder18 } from "../body.ts";
 import type { Facts, Person } from "../person.ts";
 import { type Eaten, type EatenPortion, readEaten } from "../portion/eaten.ts";
 import { readPerson } from "../readPerson.ts";
 import { type Digestibility, digestedShare, toldShare } from "./digestibility.ts";
 import { type AminoName, aminoAcids, type PatternId } from "./pattern.ts";
+import { qualityTidy } from "./qualityRecords.ts";
 import { qualityTables } from "./qualityTable.ts";
 import { aminoPatterns } from "./score.ts";
 import { who2007Requirement } from "./who2007.ts";
@@ -70,7 +72,10 @@ export class ProteinQuality extends Shown {
   readonly name: string;
 
   /** @internal Use {@link proteinQuality}. */
-  constructor(name: string, made: Omit<ProteinQuality, "name" | "cloned" | "toTables" | "toJSON">) {
+  constructor(
+    name: string,
+    made: Omit<ProteinQuality, "name" | "cloned" | "toTables" | "toRows" | "toJSON">,
+  ) {
     super();
     this.name = name;
     this.protein = made.protein;
@@ -83,6 +88,11 @@ export class ProteinQuality extends Shown {
 
   override toTables(language: Language = britishEnglish): readonly Table[] {
     return qualityTables(this, readLanguage(language));
+  }
+
+  /** Amino acids, their shares of each pattern, and scores, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return qualityTidy(this, asked);
   }
 }
 

@@ -11,6 +11,16 @@ const BASES: { readonly [C in ComponentId]?: ReferenceRow["basis"] } = {
   folateDfe: "DFE",
 };
 
+/** Those of which no copy was found: the others were read in copies of the list. */
+const UNREAD: readonly ComponentId[] = [
+  "fat",
+  "saturatedFat",
+  "cholesterol",
+  "carbohydrateByDifference",
+  "addedSugars",
+  "protein",
+];
+
 /** The Daily Values as references to compare with; figures and citation stand in `usDailyValues`. */
 export const labelUs: LabelTable = {
   source: "21 CFR 101.9(c)(8)(iv) and (c)(9), Daily Values (81 FR 33742, 2016)",
@@ -19,9 +29,9 @@ export const labelUs: LabelTable = {
 };
 
 function references(): ReferenceRow[] {
-  const check: Check = "unverified";
   return (Object.entries(usDailyValues) as [ComponentId, string][]).map(([id, values]) => {
     const basis = BASES[id];
+    const check: Check = UNREAD.includes(id) ? "unverified" : "copy";
     return { of: [id], kind: "DV", ...(basis && { basis }), values, check };
   });
 }

@@ -5,12 +5,12 @@ import type { IntakeTable } from "./table.ts";
  * Expert Group on Vitamins and Minerals, Food Standards Agency (UK) 2003, Safe Upper Levels for
  * Vitamins and Minerals. A safe upper level (SUL) rests on adequate evidence; a guidance level is a
  * rougher figure. Adults; mostly of supplements alone, taken daily over a life. Its guidance level of
- * vitamin D, 25 µg from supplements, has been superseded and stands in no row.
+ * vitamin D, 25 µg from supplements, has been superseded and stands in no row. The report itself was not
+ * found: vitamins were read in a university's textbook (Human Nutrition, Hawaii, appendix A), retinol,
+ * calcium and phosphorus in the advice of the NHS, biotin in a list of the Food Standards Agency's advice.
  */
-const nhs: Check = "unverified";
-const textbook: Check = "copy";
-const three: Check = "unverified";
-const list: Check = "unverified";
+const copy: Check = "copy";
+const unread: Check = "unverified";
 
 export const ukUpper: IntakeTable = {
   source: "Expert Group on Vitamins and Minerals (UK) 2003, Safe Upper Levels for Vitamins and Minerals",
@@ -18,29 +18,29 @@ export const ukUpper: IntakeTable = {
   // biome-ignore format: one nutrient a line
   uppers: [
     { of: ["retinol"], kind: "guidance level", basis: "retinol", covers: "preformed, all sources", values: "1500", note: "more, over years, may weaken bone; in pregnancy no supplements with vitamin A, and no liver", check: "issuer" },
-    { of: ["betaCarotene"], kind: "SUL", unit: "mg", covers: "supplements", values: "7", note: "none for people who smoke", check: "unverified" },
-    { of: ["vitaminE"], kind: "SUL", basis: "alpha-tocopherol equivalents", covers: "supplements", values: "540", check: textbook },
-    { of: ["vitaminK"], kind: "guidance level", unit: "mg", covers: "supplements", values: "1", check: textbook },
-    { of: ["thiamin"], kind: "guidance level", covers: "supplements", values: "100", check: textbook },
-    { of: ["riboflavin"], kind: "guidance level", covers: "supplements", values: "40", check: textbook },
-    { of: ["niacin"], kind: "guidance level", basis: "nicotinic acid", covers: "supplements", values: "17", check: nhs },
-    { of: ["niacin"], kind: "guidance level", basis: "nicotinamide", covers: "supplements", values: "500", check: textbook },
-    { of: ["pantothenicAcid"], kind: "guidance level", covers: "supplements", values: "200", check: nhs },
-    { of: ["vitaminB6"], kind: "SUL", covers: "supplements", values: "10", check: textbook },
-    { of: ["biotin"], kind: "guidance level", unit: "mg", covers: "supplements", values: "0.9", check: three },
-    { of: ["folicAcid"], kind: "guidance level", unit: "mg", basis: "folic acid", covers: "added folic acid", values: "1", check: nhs },
-    { of: ["vitaminB12"], kind: "guidance level", unit: "mg", covers: "supplements", values: "2", check: nhs },
-    { of: ["vitaminC"], kind: "guidance level", covers: "supplements", values: "1000", check: nhs },
+    { of: ["betaCarotene"], kind: "SUL", unit: "mg", covers: "supplements", values: "7", note: "none for people who smoke", check: copy },
+    { of: ["vitaminE"], kind: "SUL", basis: "alpha-tocopherol equivalents", covers: "supplements", values: "540", check: copy },
+    { of: ["vitaminK"], kind: "guidance level", unit: "mg", covers: "supplements", values: "1", check: copy },
+    { of: ["thiamin"], kind: "guidance level", covers: "supplements", values: "100", check: copy },
+    { of: ["riboflavin"], kind: "guidance level", covers: "supplements", values: "40", check: copy },
+    { of: ["niacin"], kind: "guidance level", basis: "nicotinic acid", covers: "supplements", values: "17", check: unread },
+    { of: ["niacin"], kind: "guidance level", basis: "nicotinamide", covers: "supplements", values: "500", check: copy },
+    { of: ["pantothenicAcid"], kind: "guidance level", covers: "supplements", values: "200", check: unread },
+    { of: ["vitaminB6"], kind: "SUL", covers: "supplements", values: "10", check: copy },
+    { of: ["biotin"], kind: "guidance level", unit: "mg", covers: "supplements", values: "0.9", check: copy },
+    { of: ["folicAcid"], kind: "guidance level", unit: "mg", basis: "folic acid", covers: "added folic acid", values: "1", check: unread },
+    { of: ["vitaminB12"], kind: "guidance level", unit: "mg", covers: "supplements", values: "2", check: unread },
+    { of: ["vitaminC"], kind: "guidance level", covers: "supplements", values: "1000", check: unread },
     { of: ["calcium"], kind: "guidance level", covers: "supplements", values: "1500", check: "issuer" },
     { of: ["phosphorus"], kind: "guidance level", covers: "supplements", values: "250", check: "issuer" },
-    { of: ["magnesium"], kind: "guidance level", covers: "supplements", values: "400", check: three },
-    { of: ["potassium"], kind: "guidance level", covers: "supplements", values: "3700", check: list },
-    { of: ["iron"], kind: "guidance level", covers: "supplements", values: "17", check: three },
-    { of: ["zinc"], kind: "SUL", covers: "supplements", values: "25", check: "unverified" },
-    { of: ["copper"], kind: "SUL", covers: "all sources", values: "10", check: three },
-    { of: ["selenium"], kind: "SUL", covers: "all sources", values: "450", check: three },
-    { of: ["iodine"], kind: "guidance level", unit: "mg", covers: "all sources", values: "0.94", note: "0.5 mg of it from supplements", check: "unverified" },
-    { of: ["chromium"], kind: "guidance level", unit: "mg", covers: "all sources", values: "10", note: "trivalent chromium", check: list },
+    { of: ["magnesium"], kind: "guidance level", covers: "supplements", values: "400", check: unread },
+    { of: ["potassium"], kind: "guidance level", covers: "supplements", values: "3700", check: unread },
+    { of: ["iron"], kind: "guidance level", covers: "supplements", values: "17", check: unread },
+    { of: ["zinc"], kind: "SUL", covers: "supplements", values: "25", check: unread },
+    { of: ["copper"], kind: "SUL", covers: "all sources", values: "10", check: unread },
+    { of: ["selenium"], kind: "SUL", covers: "all sources", values: "450", check: unread },
+    { of: ["iodine"], kind: "guidance level", unit: "mg", covers: "all sources", values: "0.94", note: "0.5 mg of it from supplements", check: unread },
+    { of: ["chromium"], kind: "guidance level", unit: "mg", covers: "all sources", values: "10", note: "trivalent chromium", check: unread },
   ],
 };
 
@@ -58,7 +58,7 @@ export const ukManganese: IntakeTable = {
       covers: "all sources",
       values: "12.2 8.7",
       note: "4 mg of it from supplements, and 0.5 mg for older people; the age of 50 is of a copy",
-      check: "unverified",
+      check: unread,
     },
   ],
 };
@@ -77,7 +77,7 @@ export const ukVitaminD: IntakeTable = {
       covers: "all sources",
       values: "50 100",
       note: "the NHS advises not to take more than this in supplements",
-      check: "unverified",
+      check: unread,
     },
   ],
 };

@@ -16,7 +16,7 @@ const cdrr: Check = "issuer";
 
 export const usUpper: IntakeTable = {
   source:
-    "National Academies (US, Canada), Dietary Reference Intakes, summary tables: tolerable upper intake levels",
+    "National Academies (US, Canada), Dietary Reference Intakes, summary tables (to 2019): tolerable upper intake levels",
   // biome-ignore format: the columns of the table
   stages: ["1-3", "4-8", "9-13", "14-18", "19-50", "51-70", "71+", "P 14-18", "P 19-50", "L 14-18", "L 19-50"],
   // biome-ignore format: one nutrient a line

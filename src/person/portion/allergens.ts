@@ -1,12 +1,13 @@
+import { checkFields } from "../../document/fields.ts";
 import { britishEnglish, type Language, say } from "../../document/language.ts";
 import { readLanguage } from "../../document/readLanguage.ts";
 import { type Allergen, allergens } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
 import { type Fault, fault, kindOf, quote, throwIfAny } from "../../number/error.ts";
-import { checkFields } from "../../number/fields.ts";
 import { didYouMean } from "../../number/near.ts";
 import { Shown } from "../../table/shown.ts";
 import { type Table, table } from "../../table/table.ts";
+import type { Tidy, TidyRow } from "../../table/tidy.ts";
 import type { Person } from "../person.ts";
 import { readPerson } from "../readPerson.ts";
 import { type Eaten, type EatenFood, type EatenPortion, readEaten } from "./eaten.ts";
@@ -75,6 +76,26 @@ export class Allergens extends Shown {
         ],
       }),
     ];
+  }
+
+  /**
+   * Which lines hold what, which do not say, and what none is said to hold (`not-said`, which is no promise), as
+   * rows of words: `toRecords` reads them.
+   */
+  toRows(): Tidy {
+    return { own: ["text", "because"], rows: this.#rows() };
+  }
+
+  *#rows(): Generator<TidyRow> {
+    const head = { sheet: this.#name, row: "line" };
+    const silent = new Set(this.unknown.flatMap(({ of }) => of));
+    for (const id of idsOn(this.list))
+      if (!silent.has(id) && !this.contains.some(({ allergen }) => allergen === id))
+        yield { sheet: this.#name, row: "total", what: "not-said", own: { text: id } };
+    for (const { allergen, lines } of this.contains)
+      for (const line of lines) yield { ...head, line, what: "holds", own: { text: allergen } };
+    for (const { line, of, why } of this.unknown)
+      for (const text of of) yield { ...head, line, what: "not-known", own: { text, because: why } };
   }
 }
 

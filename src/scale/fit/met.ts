@@ -2,9 +2,11 @@ import type { Fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
+import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { ScaleNote } from "../move.ts";
 import { Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { bindingOf, type FitBinding } from "./binding.ts";
+import { metTidy } from "./fitRecords.ts";
 import { byName, namesOf, type Sheets } from "./sheets.ts";
 import { metTables } from "./tables.ts";
 import { type Found, type Task, totalDeparture } from "./task.ts";
@@ -69,6 +71,11 @@ export abstract class Met extends Shown {
   /** Demands with what is brought, factors, then the lines of each sheet. */
   override toTables(): readonly Table[] {
     return metTables(this, this.fitted());
+  }
+
+  /** Demands with what is brought, factors and amounts, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return metTidy(this, this.fitted(), asked);
   }
 
   /** The fitted sheets, in the order of their names. */

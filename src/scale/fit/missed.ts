@@ -2,6 +2,7 @@ import type { Fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
+import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { Demand } from "../demand.ts";
 import type { ScaleNote } from "../move.ts";
 import { type Advice, adviceFor } from "./advice.ts";
@@ -9,6 +10,7 @@ import { eachAlone, type FitAlone } from "./alone.ts";
 import { Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { moverText, standingText, standingTogether } from "./conflict.ts";
 import { type DosedOver, dosedOver, dosedOverText } from "./doses.ts";
+import { missedTidy } from "./fitRecords.ts";
 import type { Side, Standing } from "./open.ts";
 import { layOut } from "./programme.ts";
 import { nearest } from "./quotient.ts";
@@ -154,6 +156,11 @@ export abstract class Missed extends Shown {
 
   override toTables(): readonly Table[] {
     return outOfReachTables(this, this.nearestSheets());
+  }
+
+  /** Why not, what would open it and the nearest, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return missedTidy(this, this.nearestSheets(), asked);
   }
 
   protected nearestSheets(): readonly Sheet[] {

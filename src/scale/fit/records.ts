@@ -24,9 +24,9 @@ export function* demandRows(
   { demand, asked }: { readonly demand: Demand; readonly asked: string },
   figures: readonly DemandFigure[],
 ): Generator<TidyRow> {
-  const { of, energyShareOf, ratioOf } = demand;
+  const { of, energyShareOf } = demand;
   const kind = of !== undefined ? "amount" : energyShareOf !== undefined ? "share of energy" : "ratio";
-  const component = of ?? energyShareOf ?? ratioOf?.join("/");
+  const component = subjectOf(demand);
   const own = { ...head.own, of: kind, asked };
   for (const { what, value, unit, bound } of figures) {
     const row = { ...head, what, component, unit, own };
@@ -42,4 +42,13 @@ function endsOf(value: Fraction, bound: Bound): Pick<TidyRow, "least" | "most"> 
     ...(bound !== "at-most" && { least: value }),
     ...(bound !== "at-least" && { most: value }),
   };
+}
+
+/** What the rows of demands may be of, beside components. */
+export function demandNames(demands: readonly Demand[]): string[] {
+  return demands.map(subjectOf);
+}
+
+function subjectOf({ of, energyShareOf, ratioOf }: Demand): string {
+  return of ?? energyShareOf ?? ratioOf?.join("/") ?? "";
 }

@@ -5,10 +5,12 @@ import type { Fraction } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
+import type { Asked, Tidy } from "../../table/tidy.ts";
 import { type NotProven, notesOf, notProvenOf } from "../fit/answer.ts";
 import type { Sheets } from "../fit/sheets.ts";
 import { moveLines, type ScaleNote } from "../move.ts";
 import { type FoundRounding, leastBroken, type Rounding } from "./choose.ts";
+import { roundedTidy, unroundableTidy } from "./records.ts";
 import {
   allHold,
   type Drift,
@@ -85,6 +87,11 @@ abstract class Measured extends Shown {
 
   override toTables(language?: Language): readonly Table[] {
     return roundedTables(this, readLanguage(language));
+  }
+
+  /** Each line before and as measured, and each demand, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return roundedTidy(this, asked);
   }
 
   /** @internal Names of the sheets; nothing where it is one alone. */
@@ -173,6 +180,11 @@ export class RoundingOutOfReach extends Shown {
 
   override toTables(language?: Language): readonly Table[] {
     return outOfReachTables(this, readLanguage(language));
+  }
+
+  /** The limits and how near they can be kept, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return unroundableTidy(this, asked);
   }
 }
 

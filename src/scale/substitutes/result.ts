@@ -8,9 +8,11 @@ import type { Tally } from "../../sheet/tally.ts";
 import { figure } from "../../table/figure.ts";
 import { Shown } from "../../table/shown.ts";
 import { type Table, table } from "../../table/table.ts";
+import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { Quantity } from "../demand.ts";
 import { matchName } from "./match.ts";
 import type { LeftOut, Opening, OutsideServing } from "./opening.ts";
+import { substitutesTidy } from "./records.ts";
 
 /** One component of a portion before and after. */
 export interface SubstituteChange {
@@ -134,6 +136,11 @@ export class Substitutes extends Shown {
         ],
       }),
     ];
+  }
+
+  /** What could stand in, what it changes and what was left out, as tidy rows: `toRecords` reads them. */
+  toRows(asked: Asked): Tidy {
+    return substitutesTidy(this, this.#of, asked);
   }
 
   /** Foods by what they hold. */
