@@ -271,13 +271,9 @@ export class Sheet extends Shown {
     ];
   }
 
-  /**
-   * Gives the sheet as plain data with all that it was made from: the recipe, nested recipes, the foods and
-   * retention factors that lines use, and what can be told of one's own columns. `openSheet` opens it
-   * where no food table is at hand. What `JSON.stringify` writes.
-   */
-  override toJSON(): StoredSheet & { readonly [field: string]: unknown } {
-    return { ...storedSheet(this) };
+  /** Gives the recipe, nested ones, the foods used and what can be told of one's own columns: `openSheet` opens it. */
+  override toJSON(): StoredSheet {
+    return storedSheet(this);
   }
 
   /** @internal What the cells of one's own hold. */
