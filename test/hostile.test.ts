@@ -194,7 +194,7 @@ describe("a method of what a public function gives", () => {
         "Tally",
         "FoodTable",
         "Plan",
-        "PlannedDish",
+        "ServedPortion",
         "Comparison",
         "ShoppingList",
       ]),

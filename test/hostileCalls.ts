@@ -182,6 +182,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   lenders: [[foods, "farm-oats", { components: ["iron"], acrossStates: true, most: 2 }]],
   mealDemands: [[demands, "1/4"]],
   measureSet: [[{ name: "grandmother", ml: { cup: 200 } }]],
+  openSheet: [[JSON.parse(JSON.stringify(bowl))]],
   personCard: [
     [
       plan,
@@ -206,6 +207,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   reach: [[bowl, "protein"]],
   recipe: [[bowlDocument]],
   referenceIntakes: [["eu", lightweight, { energy: 2000, equation: "henry-2005", phytate: 600 }]],
+  refresh: [[JSON.parse(JSON.stringify(bowl)), foods]],
   retentionCodes: [
     [
       { source: "camp", columns: [["iron"], ["folate"]], codes: { a: ["greens, boiled", "90 60"] } },
