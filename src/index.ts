@@ -62,6 +62,7 @@ export { foodFromLabel } from "./food/label.ts";
 export type { LabelInput, LabelWord } from "./food/labelDocument.ts";
 export { type Lender, type LendersHow, lenders } from "./food/lend.ts";
 export type { BorrowBasis } from "./food/lending.ts";
+export type { PackedFood, PackedFoods } from "./food/packed.ts";
 export { type RetentionCode, type RetentionTable, retentionCodes } from "./food/retention.ts";
 export { FoodTable, foodTable, type StoredFoods } from "./food/table.ts";
 export {
@@ -116,7 +117,13 @@ export { type DemandsFor, type DemandsHow, demandsFor } from "./person/demandsFo
 export type { EnergyAddition } from "./person/energyAdditions.ts";
 export { type ActivityTaken, type EnergyNeed, energyNeed, type SpreadItem } from "./person/energyNeed.ts";
 export { energyEquations } from "./person/equations/all.ts";
+export type { RequirementActivity } from "./person/equations/eer2023.ts";
 export type { EnergyEquation, EquationId, EquationLine } from "./person/equations/equation.ts";
+export {
+  type EstimatedEnergyRequirement,
+  estimatedEnergyRequirement,
+  type RequirementOptions,
+} from "./person/estimatedEnergyRequirement.ts";
 export { type LabelAuthority, type LabelReference, labelReference } from "./person/intakes/labelReference.ts";
 export {
   countsFood,
@@ -259,11 +266,13 @@ export { EnergyCheck, type EnergyCheckHow, type EnergyCheckLine, energyCheck } f
 export type { Where } from "./sheet/explain.ts";
 export { Explanation } from "./sheet/explanation.ts";
 export type { ColumnFormula, ColumnView, RowFormula, RowView } from "./sheet/grid.ts";
+export { openSheet, type Refreshed, refresh } from "./sheet/openSheet.ts";
 export type { CellRef, CellValue, Failure, FormulaResult, RowRef } from "./sheet/own.ts";
 export type { RecipesById } from "./sheet/plan.ts";
 export { toRecipe } from "./sheet/recipe.ts";
 export { type Changes, type LineChanges, revise } from "./sheet/revise.ts";
 export { Sheet, type SheetLine } from "./sheet/sheet.ts";
+export type { StoredOwn, StoredSheet } from "./sheet/stored.ts";
 export { type Bound, type Marks, Tally, type TallyData } from "./sheet/tally.ts";
 export {
   type BoughtPack,

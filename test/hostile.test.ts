@@ -7,7 +7,7 @@ import { join } from "node:path";
 import * as steelyard from "steelyard";
 import { SteelyardError } from "steelyard";
 import { describe, expect, it } from "vitest";
-import { calls, good, made, names } from "./hostileCalls.ts";
+import { calls, good, lists, made, names } from "./hostileCalls.ts";
 import { root } from "./sources.ts";
 
 type Callable = (...given: unknown[]) => unknown;
@@ -15,6 +15,7 @@ type Callable = (...given: unknown[]) => unknown;
 const hostile: readonly unknown[] = [
   ...[undefined, null, Number.NaN, "", "x", [], {}, [null]],
   ...[() => 1, Symbol("s"), 1n, Object.create(null), new Date(0), good.bowl],
+  ...[class A {}, new (class B {})(), async () => 1, function* () {}, new Map()],
 ];
 
 const isCallable = (value: unknown): value is Callable =>
@@ -89,6 +90,33 @@ function* spoilt(value: unknown, depth: number): Generator<unknown> {
     for (const [field, each] of Object.entries(value))
       for (const bad of [...hostile, ...spoilt(each, depth - 1)]) yield { ...value, [field]: bad };
   }
+}
+
+type Place = readonly (string | number)[];
+
+/** A value with each of its lists in turn short of an item, before its end and at it, and where that is. */
+function* holed(value: unknown, place: Place = []): Generator<readonly [unknown, Place]> {
+  if (Array.isArray(value)) {
+    for (const i of [...value.keys(), value.length]) {
+      const list: unknown[] = [...value];
+      list.length = Math.max(value.length, i + 1);
+      delete list[i];
+      yield [list, [...place, i]];
+    }
+    for (const [i, each] of value.entries())
+      for (const [bad, at] of holed(each, [...place, i])) yield [replaced(value, i, bad), at];
+  } else if (isPlain(value)) {
+    for (const [field, each] of Object.entries(value))
+      for (const [bad, at] of holed(each, [...place, field])) yield [{ ...value, [field]: bad }, at];
+  }
+}
+
+/** Whether a path leads through all the steps of another, in their order, and ends where it does. */
+function leadsTo(path: Place, place: Place): boolean {
+  const [step, ...rest] = place;
+  if (step === undefined) return path.length === 0;
+  const at = path.indexOf(step);
+  return at >= 0 && leadsTo(path.slice(at + 1), rest);
 }
 
 /** Names of the methods and of the fields that the public face has, whoever has them. */
@@ -226,6 +254,29 @@ describe("a public function", () => {
       }
     }
     expect(failures.all).toEqual([]);
+  });
+
+  it("refuses a list that is short of an item, and says where", () => {
+    const wrongly = functions.flatMap(([name, f]) =>
+      [...(calls[name] ?? []), ...(lists[name] ?? [])].flatMap((given) =>
+        given.flatMap((each, i) =>
+          [...holed(each)].flatMap(([bad, place]): string[] => {
+            try {
+              drain(f(...replaced(given, i, bad)));
+            } catch (error) {
+              const told = error instanceof SteelyardError ? error.faults.map(({ path }) => path) : [];
+              return told.some((path) => leadsTo(path, place)) ? [] : [`${name} ${place}: ${String(error)}`];
+            }
+            return [`${name} ${place}: accepted`];
+          }),
+        ),
+      ),
+    );
+    expect(wrongly).toEqual([]);
+  });
+
+  it("takes each list that is held against holes while it is whole", () => {
+    for (const [name, f] of functions) for (const given of lists[name] ?? []) drain(f(...given));
   });
 
   it("refuses an option that there is not, and names it", () => {

@@ -189,6 +189,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   lenders: [[foods, "farm-oats", { components: ["iron"], acrossStates: true, most: 2 }]],
   mealDemands: [[demands, "1/4"]],
   measureSet: [[{ name: "grandmother", ml: { cup: 200 } }]],
+  openSheet: [[JSON.parse(JSON.stringify(bowl))]],
   personCard: [
     [
       plan,
@@ -213,6 +214,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   reach: [[bowl, "protein"]],
   recipe: [[bowlDocument]],
   referenceIntakes: [["eu", lightweight, { energy: 2000, equation: "henry-2005", phytate: 600 }]],
+  refresh: [[JSON.parse(JSON.stringify(bowl)), foods]],
   retentionCodes: [
     [
       { source: "camp", columns: [["iron"], ["folate"]], codes: { a: ["greens, boiled", "90 60"] } },
@@ -272,4 +274,80 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   upperLimits: [[intakes, "1/4"]],
   vitaminDFromIu: [[400]],
   vitaminDToIu: [[10]],
+};
+
+/** Good calls with every list that `calls` leaves out, to be handed in with holes. */
+export const lists: typeof calls = {
+  allergenCheck: [[[bowl, bowl], lightweight]],
+  amount: [[{ parts: [amount("1 lb"), amount("4 oz")] }]],
+  between: [[bowl, "iodine", { like: () => ["tofu-firm"] }]],
+  cautionsFor: [[[bowl, bowl], lightweight]],
+  compare: [[[bowl, bowl], intakes]],
+  convert: [[{ parts: [amount("1 lb"), amount("4 oz")] }, "g"]],
+  cookingSchedule: [[plan, { days: ["Sun"], cook: ["Sun"], meals: { breakfast: { eaten: ["Sun"] } } }]],
+  energyCheck: [
+    [
+      bowl,
+      {
+        system: {
+          name: "camp",
+          source: "camp",
+          parts: { protein: { component: "protein", factor: 4, less: ["alcohol"] } },
+        },
+      },
+    ],
+  ],
+  energyNeed: [[{ ...lightweight, conditions: ["warfarin"] }]],
+  fit: [[bowl, [{ ratioOf: ["omega6", "omega3"], most: 5 }]]],
+  foodTable: [
+    [
+      [
+        {
+          ...{ id: "a", name: "A", source: "own", per100g: {} },
+          measures: [{ name: "piece", grams: 10 }],
+          fortifiedWith: ["iron"],
+          allergens: ["fish"],
+          cautions: [{ code: "hot", text: "Hot.", source: "the cook" }],
+          packs: [{ name: "bag", edible: 500 }],
+        },
+      ],
+    ],
+  ],
+  personCard: [
+    [plan, "cox", { about: { conditions: ["none"] }, cautions: [{ text: "Hot.", because: ["salt"] }] }],
+  ],
+  portionPlan: [
+    [
+      {
+        meals: [{ id: "breakfast", dishes: bowl }],
+        people: [
+          { id: "cox", avoid: ["fish"], away: ["breakfast"], byMeal: { breakfast: demands } },
+          { id: "bow" },
+        ],
+        answers: [{ meal: "breakfast", line: "salt", answer: "serving" }],
+      },
+    ],
+  ],
+  proteinQuality: [[[bowl, bowl]]],
+  recipe: [[{ ...bowlDocument, notes: [{ kind: "safety", text: "Hot." }] }]],
+  revise: [
+    [
+      bowl,
+      {
+        remove: ["salt"],
+        add: [{ food: "salt", amount: "1 g" }],
+        method: ["Warm it."],
+        notes: [{ kind: "safety", text: "Hot." }],
+      },
+    ],
+  ],
+  shoppingList: [[[plan, bowl]]],
+  toCsv: [[[figures, figures]]],
+  toHtml: [[[figures, figures]]],
+  toMarkdown: [[[figures, figures]]],
+  toRecords: [
+    [bowl, { components: ["protein"] }],
+    [[figures, figures], { components: ["protein"] }],
+  ],
+  toText: [[[figures, figures]]],
 };

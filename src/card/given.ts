@@ -40,9 +40,8 @@ function checkFields(given: Fields, faults: CardFaults): void {
   const { date, version, meals, components, day, cautions, personal, about } = given;
   faults.text(date, ["date"]);
   faults.text(version, ["version"]);
-  if (meals !== undefined) faults.list(meals, ["meals"], "meals", "list ids of the plan's meals");
-  if (components !== undefined)
-    faults.list(components, ["components"], "components", 'list components: ["iron", "fibre"]');
+  faults.texts(meals, ["meals"], "list ids of the plan's meals");
+  faults.texts(components, ["components"], 'list components: ["iron", "fibre"]');
   if (personal !== undefined && personal !== "hide" && personal !== "show")
     faults.refuse(["personal"], "personal is neither of its two words", 'write "hide" or "show"');
   if (about !== undefined) {
@@ -95,9 +94,9 @@ class CardFaults extends PlanFaults {
       this.refuse(path, `expected text, got ${kindOf(value)}`, "write it as text");
   }
 
-  texts(value: unknown, path: readonly (string | number)[]): void {
+  texts(value: unknown, path: readonly (string | number)[], hint = "give a list of texts"): void {
     if (value === undefined) return;
-    const all = this.list(value, path, String(path.at(-1)), "give a list of texts");
+    const all = this.list(value, path, String(path.at(-1)), hint);
     all?.forEach((each, i) => {
       this.must(each, [...path, i]);
     });

@@ -52,9 +52,12 @@ export function size(expected: string, least: number = Number.NEGATIVE_INFINITY)
 
 /** A function of the caller's; a class is none, for it cannot be called. */
 export function callback<F>(expected: string): Schema<F> {
-  const isCallable = (given: unknown): given is F =>
-    typeof given === "function" && !/^class\b/.test(Function.prototype.toString.call(given));
-  return leaf(expected, {}, isCallable, (given) => given);
+  return leaf(expected, {}, isCallable<F>, (given) => given);
+}
+
+/** Whether something can be called, as a class cannot. */
+export function isCallable<F>(given: unknown): given is F {
+  return typeof given === "function" && !/^class\b/.test(Function.prototype.toString.call(given));
 }
 
 export function flag(): Schema<boolean> {

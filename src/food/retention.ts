@@ -1,3 +1,5 @@
+import { isRecord, refuseUnsafe } from "../document/safe.ts";
+import { leaf, type Schema } from "../document/schema.ts";
 import { type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
 import { exact, type Fraction, fraction, type Value } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
@@ -75,8 +77,17 @@ export function retentionCodes(table: RetentionTable, words = ""): readonly Rete
     }));
 }
 
+/** The schema of a retention table in a document. */
+export function retentionTableSchema(): Schema<RetentionTable> {
+  return leaf("a table of retention factors", { type: "object" }, isRecord, (given) => {
+    checkRetention(given as unknown as RetentionTable);
+    return given as unknown as RetentionTable;
+  });
+}
+
 /** Checks a table from outside. Throws `retention-malformed`, all faults at once. */
 export function checkRetention(table: RetentionTable): void {
+  refuseUnsafe(table, "retention-malformed");
   const isTable = typeof table === "object" && table !== null && Array.isArray(table.columns);
   if (!isTable || typeof table.codes !== "object" || table.codes === null || Array.isArray(table.codes))
     throw fault("retention-malformed", "not a table of retention factors", "give source, columns and codes");

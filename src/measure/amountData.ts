@@ -16,13 +16,10 @@ const MOST_PARTS = 100;
  * Throws `amount-malformed` and the codes of `amount`, with the path of each fault.
  */
 export function readData(input: unknown, context: ReadContext): readonly ReadPart[] {
-  if (typeof input !== "object" || input === null) {
-    const hint = 'write text such as "100 g", or { value: 100, unit: "g" }';
-    throw fault("amount-malformed", `${kindOf(input)} is not an amount`, hint);
-  }
+  checkObject(input);
   const { parts: given } = input as { readonly parts?: unknown };
   if (!Array.isArray(given)) return [readPart(input, context)];
-  const parts: readonly unknown[] = given;
+  const parts = Array.from<unknown>(given);
   if (parts.length > MOST_PARTS) {
     throw fault("amount-too-long", `an amount of ${parts.length} parts`, `write at most ${MOST_PARTS}`, [
       "parts",
@@ -31,8 +28,15 @@ export function readData(input: unknown, context: ReadContext): readonly ReadPar
   return parts.map((part, i) => within(["parts", i], () => readPart(part, context)));
 }
 
+function checkObject(input: unknown): asserts input is { readonly [key: string]: unknown } {
+  if (typeof input === "object" && input !== null) return;
+  const hint = 'write text such as "100 g", or { value: 100, unit: "g" }';
+  throw fault("amount-malformed", `${kindOf(input)} is not an amount`, hint);
+}
+
 function readPart(input: unknown, context: ReadContext): ReadPart {
-  const { value, unit, measures, kind } = (input ?? {}) as { readonly [key: string]: unknown };
+  checkObject(input);
+  const { value, unit, measures, kind } = input;
   const faults: Fault[] = [];
   const figure = collect(faults, ["value"], () => readValue(value));
   const read = collect(faults, [], () => {

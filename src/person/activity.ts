@@ -18,8 +18,8 @@ const source = "FAO/WHO/UNU 2004, Human energy requirements, table 5.3";
 
 /**
  * FAO/WHO/UNU, Human energy requirements: report of a joint expert consultation, Rome 2001 (2004),
- * table 5.3. Its own example takes 1.85 as the middle of 1.70 to 1.99; the other two middles follow
- * in the same way.
+ * table 5.3. Its own example takes 1.85 as the middle of 1.70 to 1.99; the other two bands were read in a
+ * copy, and their middles follow in the same way.
  */
 export const activityClasses: { readonly [Class in ActivityClass]: ActivityBand } = /* @__PURE__ */ freezeAll(
   {
@@ -29,7 +29,7 @@ export const activityClasses: { readonly [Class in ActivityClass]: ActivityBand 
       middle: "1.55",
       meaning: "sedentary or light: sitting work, little walking, no training",
       source,
-      check: "unverified",
+      check: "copy",
     },
     active: {
       least: "1.70",
@@ -45,7 +45,7 @@ export const activityClasses: { readonly [Class in ActivityClass]: ActivityBand 
       middle: "2.20",
       meaning: "vigorous: hours of heavy work or training on most days",
       source,
-      check: "unverified",
+      check: "copy",
     },
   },
 );
@@ -116,6 +116,6 @@ export function unusualLevel(level: Fraction, age: Fraction): UnusualLevel | und
   const whose = young ? "that EFSA reckons with at this age" : "that people keep up for long";
   return {
     text: `A physical activity level ${side} the ${span} ${whose}: the estimate is less sure there.`,
-    ...(young ? { source: EFSA, check: "issuer" } : { source, check: "unverified" }),
+    ...(young ? { source: EFSA, check: "issuer" } : { source, check: "copy" }),
   };
 }

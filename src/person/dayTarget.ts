@@ -1,5 +1,5 @@
+import { checkFields } from "../document/fields.ts";
 import { fault, throwIfAny } from "../number/error.ts";
-import { checkFields } from "../number/fields.ts";
 import {
   exact,
   type Fraction,

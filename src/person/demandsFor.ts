@@ -1,5 +1,5 @@
+import { checkFields } from "../document/fields.ts";
 import { components } from "../food/components.ts";
-import { checkFields } from "../number/fields.ts";
 import type { Value } from "../number/fraction.ts";
 import type { Demand } from "../scale/demand.ts";
 import type { Aim } from "./aim.ts";

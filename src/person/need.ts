@@ -53,7 +53,7 @@ export function needBy(
   const line = lineFor(equation, facts);
   const resting = line && restingBy(line, facts);
   if (!resting || resting.n <= 0n) return undefined;
-  return { equation, check: line.check ?? equation.check, resting, total: times(resting, level), level };
+  return { equation, check: equation.check, resting, total: times(resting, level), level };
 }
 
 /** Every equation that the data serve. Those made from adults are left out for children. */

@@ -42,9 +42,11 @@ export class PlanFaults {
     return value as Given;
   }
 
-  /** A list; nothing, and a fault, where it is none. Left out is an empty one where `optional`. */
+  /** A list, with what it is short of as left out; nothing, and a fault, where it is none. */
   list(value: unknown, path: Path, what: string, hint: string): readonly unknown[] | undefined {
-    return Array.isArray(value) ? value : this.refuse(path, `${what} is ${kindOf(value)}`, hint);
+    return Array.isArray(value)
+      ? Array.from<unknown>(value)
+      : this.refuse(path, `${what} is ${kindOf(value)}`, hint);
   }
 
   /** A name that can stand in a table, in a key and in a path. */

@@ -1,5 +1,5 @@
+import { fieldsGiven } from "../document/fields.ts";
 import { collect, type Fault, throwIfAny, within } from "../number/error.ts";
-import { fieldsGiven } from "../number/fields.ts";
 import type { Fraction } from "../number/fraction.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";

@@ -1,3 +1,4 @@
+import { fieldsGiven } from "../document/fields.ts";
 import { type ComponentId, component, components } from "../food/components.ts";
 import {
   collect,
@@ -8,7 +9,6 @@ import {
   SteelyardError,
   throwIfAny,
 } from "../number/error.ts";
-import { fieldsGiven } from "../number/fields.ts";
 import type { Fraction } from "../number/fraction.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";

@@ -1,10 +1,11 @@
+import { checkChoice, checkFields } from "../document/fields.ts";
+import { isCallable } from "../document/leaves.ts";
 import { type ComponentId, type ComponentUnit, component } from "../food/components.ts";
 import { readFigure } from "../food/composition.ts";
 import type { ReadFigure } from "../food/figure.ts";
 import type { FoodInput } from "../food/food.ts";
 import type { FoodTable } from "../food/table.ts";
-import { fault, kindOf } from "../number/error.ts";
-import { checkChoice, checkFields } from "../number/fields.ts";
+import { fault, kindOf, within } from "../number/error.ts";
 import {
   compare,
   type Fraction,
@@ -102,7 +103,7 @@ export function between(s: Sheet, id: ComponentId, how: BetweenHow = {}): Betwee
 function checkHow(how: BetweenHow): void {
   const { where, like } = checkFields(how, ["where", "like"], "sheet-malformed");
   checkChoice(where, "where", ["total", "portion", "per100g"], "sheet-malformed");
-  if (like === undefined || typeof like === "function") return;
+  if (like === undefined || isCallable(like)) return;
   throw fault("sheet-malformed", `like is ${kindOf(like)}`, LIKE_HINT, ["like"]);
 }
 
@@ -194,7 +195,7 @@ function widest(
 function likeFoods(food: FoodInput, foods: FoodTable, { like }: BetweenHow): readonly FoodInput[] {
   if (like) {
     const ids: unknown = like(food);
-    if (Array.isArray(ids)) return ids.map((id) => foods.get(id));
+    if (Array.isArray(ids)) return Array.from(ids, (id, i) => within(["like", i], () => foods.get(id)));
     throw fault("sheet-malformed", `like gives ${kindOf(ids)}`, LIKE_HINT, ["like"]);
   }
   const { id, group, state } = food;

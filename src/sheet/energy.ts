@@ -1,3 +1,4 @@
+import { checkFields, fieldsGiven } from "../document/fields.ts";
 import { type ComponentId, component } from "../food/components.ts";
 import {
   type EnergyPart,
@@ -9,7 +10,6 @@ import {
   termsOf,
 } from "../food/energy.ts";
 import { collect, type Fault, fault, kindOf, type Path, quote, throwIfAny, within } from "../number/error.ts";
-import { checkFields, fieldsGiven } from "../number/fields.ts";
 import {
   exact,
   type Fraction,

@@ -1,9 +1,9 @@
+import { checkFields } from "../document/fields.ts";
 import type { ComponentId } from "../food/components.ts";
 import { type EnergyPart, type EnergySystem, likelySystem, systemFor, termsOf } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { fault, within } from "../number/error.ts";
-import { checkFields } from "../number/fields.ts";
 import {
   compare,
   exact,

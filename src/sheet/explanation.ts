@@ -59,8 +59,8 @@ export class Explanation extends Shown {
   }
 
   /** Gives all but {@link leaves}, which stand in what it comes {@link from}. */
-  override toJSON(): { readonly [field: string]: unknown } {
-    const { leaves: _, ...held } = super.toJSON();
+  override toJSON(): object {
+    const { leaves: _, ...held } = super.toJSON() as Partial<Explanation>;
     return held;
   }
 

@@ -1,7 +1,7 @@
+import { fieldsGiven } from "../document/fields.ts";
 import type { FoodTable } from "../food/table.ts";
 import type { Measures } from "../measure/measures.ts";
 import { collect, type Fault, kindOf, throwIfAny } from "../number/error.ts";
-import { fieldsGiven } from "../number/fields.ts";
 import { equals, exact, isZero, ONE, toText, type Value, ZERO } from "../number/fraction.ts";
 import type { Line, LineInput, Recipe, RecipeInput, RecipeNote, WrittenAmount } from "../recipe/document.ts";
 import { sheet } from "./build.ts";

@@ -19,7 +19,7 @@ const HINT = "give a plan, a schedule, a sheet, or a list of them";
 export function readShopped(x: unknown): ReadShopped {
   const faults: Fault[] = [];
   const all = Array.isArray(x)
-    ? x.flatMap((each: unknown, i) => readOne(each) ?? refuse(faults, [i]))
+    ? Array.from<unknown>(x).flatMap((each, i) => readOne(each) ?? refuse(faults, [i]))
     : [readOne(x) ?? nothing()];
   throwIfAny(faults);
   const [only, ...others] = all;

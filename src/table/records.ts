@@ -1,6 +1,6 @@
+import { checkChoice, checkFields } from "../document/fields.ts";
 import { toText } from "../number/digits.ts";
 import { fraction } from "../number/exact.ts";
-import { checkChoice, checkFields } from "../number/fields.ts";
 import { type Ratio, toFloat } from "../number/ratio.ts";
 import { type DataRecord, tableRecords } from "./tableRecords.ts";
 import { isTidy, type Recordable, type Showable, tablesOf } from "./tabular.ts";

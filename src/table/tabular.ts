@@ -91,7 +91,7 @@ export function shownCells(row: Row, columns: number): readonly string[] {
 }
 
 function checked(tables: readonly Table[]): readonly Table[] {
-  throwIfAny(tables.flatMap((t, i) => tableFaults(t, [i])));
+  throwIfAny(Array.from(tables).flatMap((t, i) => tableFaults(t, [i])));
   return tables;
 }
 

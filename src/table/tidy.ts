@@ -1,5 +1,5 @@
+import { checkFields } from "../document/fields.ts";
 import { fault, kindOf } from "../number/error.ts";
-import { checkFields } from "../number/fields.ts";
 import type { Ratio } from "../number/ratio.ts";
 
 /**

@@ -15,9 +15,9 @@ const woman25: Person = { sex: "female", age: 25, mass: "60 kg", height: "160 cm
 
 describe("published worked examples", () => {
   it("Mifflin-St Jeor", () => {
-    // Teaching notes on energy requirements (scribd.com 857801905): woman of 25, 60 kg, 160 cm: 1314 kcal.
+    // Teaching notes on energy requirements: woman of 25, 60 kg, 160 cm: 1314 kcal.
     expect(resting("mifflin-st-jeor", woman25)).toBe("1314");
-    // A handout (scribd.com 432025029): woman of 32, 55 kg, 165 cm: 1260.25 kcal.
+    // A handout: woman of 32, 55 kg, 165 cm: 1260.25 kcal.
     expect(resting("mifflin-st-jeor", { sex: "female", age: 32, mass: "55 kg", height: "165 cm" })).toBe(
       "1260.25",
     );
@@ -46,7 +46,7 @@ describe("published worked examples", () => {
   });
 
   it("Schofield", () => {
-    // FAO/WHO/UNU 2004, section 5.4.1 (fao.org/4/y5686e/y5686e08.htm): women of 20 to 30, 55 kg: BMR
+    // FAO/WHO/UNU 2004, section 5.4.1: women of 20 to 30, 55 kg: BMR
     // 5.45 MJ (1 302 kcal); times 1.85: 10.08 MJ (2 410 kcal), reckoned there from the MJ form.
     const need = energyNeed(
       { sex: "female", age: 25, mass: "55 kg", activity: "active" },

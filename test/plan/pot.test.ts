@@ -399,6 +399,36 @@ describe("different versions of a held part", () => {
     holdsTogether(plan);
   });
 
+  it("tell of held lines alone: what one eater's pot holds beside them has no ratio to keep", () => {
+    const lines = [
+      { key: "rice", food: "rice-white-long-boiled", amount: "200 g", added: "cooking" as const },
+      { key: "tofu", food: "tofu-firm", amount: "100 g", scaling: "adjustable" as const },
+      { key: "salt", food: "salt", amount: "1 g", scaling: "per-portion" as const },
+      { key: "peas", food: "peas-frozen-boiled-drained", amount: "80 g", part: "peas" },
+    ];
+    const dish = sheet({ name: "Bowl", portions: 1, lines }, starterFoods);
+    const ask = {
+      id: "p0",
+      demands: [{ of: "mass", exactly: 900 } as const, { of: "protein", exactly: 50 } as const],
+    };
+    const [pot] = portionPlan({ meals: [{ id: "m", dishes: dish }], people: [ask] }).dish("m").pots;
+    const factors = dish.lines.map(({ key, grams }) => {
+      const own = pot?.sheet.lines.find((line) => line.key === key)?.grams;
+      return own && over(own, grams);
+    });
+    expect(factors.map((factor) => factor && equals(factor, factors[0] ?? ZERO))).toEqual([
+      true,
+      false,
+      false,
+      true,
+    ]);
+    expect(pot?.ratios).toEqual([]);
+    const doubled = { id: "p0", demands: { factor: 2 } };
+    const [twice] = portionPlan({ meals: [{ id: "m", dishes: dish }], people: [doubled] }).dish("m").pots;
+    expect(twice?.sheet.lines.map(({ grams }) => text(grams))).toEqual(["400", "200", "1", "160"]);
+    expect(twice?.ratios).toEqual([]);
+  });
+
   it("are none where no line is held: the pot is then what keeps its ratios and weighs most", () => {
     const lines = [
       { key: "tofu", food: "tofu-firm", amount: "90 g", scaling: "adjustable" as const },

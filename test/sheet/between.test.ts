@@ -92,6 +92,15 @@ describe("between", () => {
     expect(ends(iron(recipe, { where: "per100g" }))).toEqual(["0", "7"]);
     expect(ends(iron(recipe, { like: () => ["bean", "high"] }))).toEqual(["2.5", "30"]);
     expect(errorOf(() => iron(recipe, { like: () => ["nobody"] })).code).toBe("food-unknown");
+    const holed = ["bean"];
+    holed.length = 2;
+    expect(errorOf(() => iron(recipe, { like: () => holed }))).toMatchObject({ path: ["like", 1] });
+    class Likeness {}
+    for (const like of [Likeness, "bean", Symbol("bean"), new Likeness(), ["bean"]])
+      expect(errorOf(() => iron(recipe, { like: like as never }))).toMatchObject({
+        code: "sheet-malformed",
+        path: ["like"],
+      });
     expect(errorOf(() => iron(dish(["silent", 0]), { where: "per100g" })).code).toBe("sheet-empty");
     expect(errorOf(() => between(sheet(recipe, foods), "mithril" as ComponentId)).code).toBe(
       "component-unknown",

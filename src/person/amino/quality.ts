@@ -1,7 +1,7 @@
+import { checkFields } from "../../document/fields.ts";
 import { britishEnglish, type Language } from "../../document/language.ts";
 import { readLanguage } from "../../document/readLanguage.ts";
 import { fault, quote } from "../../number/error.ts";
-import { checkFields } from "../../number/fields.ts";
 import {
   compare,
   exact,

@@ -1,6 +1,6 @@
+import { checkFields } from "../../document/fields.ts";
 import { componentIds } from "../../food/components.ts";
 import { fault, quote, within } from "../../number/error.ts";
-import { checkFields } from "../../number/fields.ts";
 import {
   compare,
   exact,

@@ -1,6 +1,6 @@
+import { checkFields } from "../../document/fields.ts";
 import { type ComponentId, component, componentIds } from "../../food/components.ts";
 import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
-import { checkFields } from "../../number/fields.ts";
 import { isZero } from "../../number/fraction.ts";
 import type { EnergyBy } from "../../sheet/energy.ts";
 import { practitionerNote } from "../caution.ts";

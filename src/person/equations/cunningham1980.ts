@@ -8,7 +8,7 @@ export const cunningham1980: EnergyEquation = {
   id: "cunningham-1980",
   name: "Cunningham 1980",
   source: "Cunningham 1980, Am J Clin Nutr 33:2372-2374",
-  check: "unverified",
+  check: "copy",
   population: "223 adults of the Harris and Benedict study, fat-free mass estimated and not measured",
   ages: { from: 18 },
   lines: [{ constant: "500", lean: "22" }],

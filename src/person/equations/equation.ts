@@ -30,8 +30,6 @@ export interface EquationLine {
   readonly heightM?: string;
   /** Per year of age. */
   readonly age?: string;
-  /** Where this line was checked otherwise than the equation as a whole. */
-  readonly check?: Check;
 }
 
 /** An equation for resting energy, with where it is from and whom it was made for. */

@@ -9,7 +9,7 @@ export const harrisBenedict1984: EnergyEquation = {
   id: "harris-benedict-1984",
   name: "Harris-Benedict, revised 1984",
   source: "Roza & Shizgal 1984, Am J Clin Nutr 40:168-182",
-  check: "unverified",
+  check: "copy",
   population: "337 healthy adults, most of them measured before 1919 and of normal weight",
   ages: { from: 15, to: 74 },
   lines: [

@@ -1,6 +1,6 @@
+import { checkChoice } from "../../document/fields.ts";
 import { type ComponentId, components } from "../../food/components.ts";
 import type { ErrorCode } from "../../number/codes.ts";
-import { checkChoice } from "../../number/fields.ts";
 import type { Caution } from "../caution.ts";
 import { countsFood, type ReferenceIntakes } from "./referenceIntakes.ts";
 import type { UpperFigure } from "./resolve.ts";

@@ -1,6 +1,6 @@
+import { checkFields } from "../../document/fields.ts";
 import { type ComponentId, component, components } from "../../food/components.ts";
 import { fault, kindOf, quote, within } from "../../number/error.ts";
-import { checkFields } from "../../number/fields.ts";
 import { exact, plus, type Value } from "../../number/fraction.ts";
 import { uncloned } from "../../number/uncloned.ts";
 import { practitionerNote } from "../caution.ts";

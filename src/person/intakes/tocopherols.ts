@@ -1,5 +1,5 @@
+import { checkFields } from "../../document/fields.ts";
 import { fault, quote, within } from "../../number/error.ts";
-import { checkFields } from "../../number/fields.ts";
 import { exact, type Fraction, fraction, over, sum, times, type Value } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 

@@ -1,6 +1,6 @@
+import { checkFields } from "../../document/fields.ts";
 import type { ComponentId } from "../../food/components.ts";
 import { fault, kindOf } from "../../number/error.ts";
-import { checkFields } from "../../number/fields.ts";
 import { type Fraction, toText, type Value } from "../../number/fraction.ts";
 import type { Demand } from "../../scale/demand.ts";
 import { mealDemands } from "../shareDay.ts";

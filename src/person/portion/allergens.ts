@@ -1,9 +1,9 @@
+import { checkFields } from "../../document/fields.ts";
 import { britishEnglish, type Language, say } from "../../document/language.ts";
 import { readLanguage } from "../../document/readLanguage.ts";
 import { type Allergen, allergens } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
 import { type Fault, fault, kindOf, quote, throwIfAny } from "../../number/error.ts";
-import { checkFields } from "../../number/fields.ts";
 import { didYouMean } from "../../number/near.ts";
 import { tidyOf } from "../../sheet/tidyOf.ts";
 import { Shown } from "../../table/shown.ts";

@@ -188,7 +188,7 @@ export function readEaten(given: unknown, code: ErrorCode): EatenPortion {
 }
 
 function entriesOf(given: unknown): readonly (readonly [string | number, unknown])[] {
-  if (Array.isArray(given)) return given.map((sheet, i) => [i, sheet] as const);
+  if (Array.isArray(given)) return Array.from<unknown>(given).map((sheet, i) => [i, sheet] as const);
   if (given instanceof Map) return [...given].map(([key, sheet]) => [String(key), sheet] as const);
   return typeof given === "object" && given !== null ? Object.entries(given) : [];
 }

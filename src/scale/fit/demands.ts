@@ -1,3 +1,4 @@
+import { refuseUnsafe } from "../../document/safe.ts";
 import { componentIds, isComponentId } from "../../food/components.ts";
 import { wholeNumber } from "../../measure/amountData.ts";
 import { figure } from "../../measure/figure.ts";
@@ -65,6 +66,7 @@ export function readDemands(input: unknown): ReadDemand[] {
   if (input.length > MOST_DEMANDS) {
     throw fault("demand-malformed", `${input.length} demands`, `give at most ${MOST_DEMANDS}`);
   }
+  refuseUnsafe(input, "demand-malformed");
   const faults: Fault[] = [];
   const read = input.flatMap((each: unknown, i) => {
     const demand = collect(faults, [i], () => readDemand(each));

@@ -1,10 +1,10 @@
+import { fieldsGiven } from "../../document/fields.ts";
 import type { Allergen } from "../../food/allergens.ts";
 import { allergens } from "../../food/allergens.ts";
 import { type ComponentId, component } from "../../food/components.ts";
 import type { FoodInput } from "../../food/food.ts";
 import type { FoodTable } from "../../food/table.ts";
 import { collect, type Fault, quote, throwIfAny } from "../../number/error.ts";
-import { fieldsGiven } from "../../number/fields.ts";
 import { isZero, ZERO } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 import type { Sheet } from "../../sheet/sheet.ts";

@@ -1,8 +1,9 @@
+import { checkFields } from "../../document/fields.ts";
+import { refuseUnsafe } from "../../document/safe.ts";
 import { component } from "../../food/components.ts";
 import type { Amount } from "../../measure/amount.ts";
 import { figure as readFigure } from "../../measure/figure.ts";
 import { collect, type Fault, fault, kindOf, throwIfAny } from "../../number/error.ts";
-import { checkFields } from "../../number/fields.ts";
 import { exact, type Fraction, over, times, toText, type Value } from "../../number/fraction.ts";
 import type { WrittenAmount } from "../../recipe/document.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
@@ -37,6 +38,7 @@ const HINT = "give one or two axes: { line, amounts } or { target, values }";
 /** Reads the axes, all faults at once. Throws what {@link sweep} says. */
 export function readAxes(s: Sheet, given: unknown): ReadAxis[] {
   if (!Array.isArray(given)) throw fault("sweep-malformed", `the axes are ${kindOf(given)}`, HINT, ["axes"]);
+  refuseUnsafe(given, "sweep-malformed");
   const axes: readonly unknown[] = given;
   if (axes.length < 1 || axes.length > 2) throw fault("sweep-malformed", `${axes.length} axes`, HINT);
   const faults: Fault[] = [];

@@ -322,18 +322,21 @@ describe("what a cook is told", () => {
     expect(show(found)).toContain("energy exactly 77 kcal");
   });
 
-  it("holds a line's own least and most, one portion's", () => {
-    const s = sheet(
-      {
-        name: "X",
-        portions: 1,
-        lines: [{ key: "f", food: "flour", amount: "101 g", least: "101 g", most: "120 g" }],
-      },
-      foods,
-    );
+  // The nearest steps of 5 g are 100 and 105: of 101 g the lower is nearer, of 104 g the upper.
+  it.each([
+    [{ amount: "101 g" }, 1, "100"],
+    [{ amount: "101 g", least: "101 g", most: "120 g" }, 1, "105"],
+    [{ amount: "104 g" }, 1, "105"],
+    [{ amount: "104 g", least: "50 g", most: "104 g" }, 1, "100"],
+    [{ amount: "208 g", most: "104 g" }, 2, "205"],
+    // What is over its bound already goes no further, and need not come back.
+    [{ amount: "104 g", most: "90 g" }, 1, "100"],
+    [{ amount: "104 g", most: "105 g" }, 1, "105"],
+  ])("holds a line's own least and most, one portion's: %j for %d", (line, portions, grams) => {
+    const s = sheet({ name: "X", portions, lines: [{ key: "f", food: "flour", ...line }] }, foods);
     const rounded = roundToKitchen(s, camp);
     if (!(rounded instanceof Rounded)) throw new Error("it can be measured");
-    expect(toText(rounded.sheet.lines[0]?.grams ?? ZERO)).toBe("105");
+    expect(toText(rounded.sheet.lines[0]?.grams ?? ZERO)).toBe(grams);
   });
 
   it("says where the search stopped, and how far from proven", () => {

@@ -1,6 +1,15 @@
-import type { ErrorCode } from "./codes.ts";
-import { type Fault, fault, kindOf, type Path, quote, throwIfAny } from "./error.ts";
-import { didYouMean } from "./near.ts";
+import {
+  collect,
+  type ErrorCode,
+  type Fault,
+  fault,
+  kindOf,
+  type Path,
+  quote,
+  throwIfAny,
+} from "../number/error.ts";
+import { didYouMean } from "../number/near.ts";
+import { isRecord, refuseUnsafe } from "./safe.ts";
 
 /**
  * The fields of an object of options from outside; a fault where it is none, and one for each field
@@ -13,17 +22,20 @@ export function fieldsGiven(
   faults: Fault[],
   path: Path = [],
 ): { readonly [field: string]: unknown } {
-  if (!hasFields(given)) {
+  if (!isRecord(given)) {
     const hint = `give an object of ${fields.join(", ")}`;
     faults.push({ code, path, message: `expected an object of options, got ${kindOf(given)}`, hint });
     return {};
   }
+  const before = faults.length;
+  collect(faults, path, () => refuseUnsafe(given, code));
+  if (faults.length > before) return {};
   for (const field of Object.keys(given)) {
     if (fields.includes(field)) continue;
     const hint = didYouMean(field, fields, `use ${fields.join(", ")}`);
     faults.push({ code, path: [...path, field], message: `${quote(field)} is not an option`, hint });
   }
-  return given as { readonly [field: string]: unknown };
+  return given;
 }
 
 /** As {@link fieldsGiven}, throwing at once: for options that are checked before all else. */
@@ -50,14 +62,4 @@ export function checkChoice(
   const message = `${option} is ${typeof given === "string" ? quote(given) : kindOf(given)}`;
   const hint = didYouMean(given, choices, `write ${choices.map((choice) => quote(choice)).join(" or ")}`);
   throw fault(code, message, hint, [option]);
-}
-
-/** Whether a value can hold named fields: a date, a map or the like has none that could be mistyped. */
-function hasFields(given: unknown): given is object {
-  return (
-    typeof given === "object" &&
-    given !== null &&
-    !Array.isArray(given) &&
-    Object.prototype.toString.call(given) === "[object Object]"
-  );
 }
