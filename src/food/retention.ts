@@ -1,4 +1,5 @@
-import { refuseUnsafe } from "../document/safe.ts";
+import { isRecord, refuseUnsafe } from "../document/safe.ts";
+import { leaf, type Schema } from "../document/schema.ts";
 import { type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
 import { exact, type Fraction, fraction, type Value } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
@@ -74,6 +75,14 @@ export function retentionCodes(table: RetentionTable, words = ""): readonly Rete
       name,
       shares: Object.fromEntries(sharesOf(table, percents)),
     }));
+}
+
+/** The schema of a retention table in a document. */
+export function retentionTableSchema(): Schema<RetentionTable> {
+  return leaf("a table of retention factors", { type: "object" }, isRecord, (given) => {
+    checkRetention(given as unknown as RetentionTable);
+    return given as unknown as RetentionTable;
+  });
 }
 
 /** Checks a table from outside. Throws `retention-malformed`, all faults at once. */

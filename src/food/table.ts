@@ -1,13 +1,16 @@
+import { versioned } from "../document/format.ts";
+import { word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { trust } from "../document/safe.ts";
-import { asFar, list, once, type Schema } from "../document/schema.ts";
+import { andThen, asFar, attemptAt, fields, list, once, optional, type Schema } from "../document/schema.ts";
 import { fault, kindOf, quote } from "../number/error.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import { uncloned } from "../number/uncloned.ts";
 import { type Composition, compose } from "./composition.ts";
 import type { FoodInput } from "./food.ts";
-import { checkRetention, type RetentionTable } from "./retention.ts";
+import { type PackedFoods, packedSchema } from "./packed.ts";
+import { checkRetention, type RetentionTable, retentionTableSchema } from "./retention.ts";
 import { foodSchema } from "./schema.ts";
 
 /** A food that the library has read: what was written, and its figures ready to be added up. */
@@ -65,7 +68,10 @@ export class FoodTable {
 
   /** A table with these foods added; one with an id already here takes its place. Throws as {@link foodTable}. */
   with(foods: readonly FoodInput[]): FoodTable {
-    return new FoodTable(new Map([...this.#foods, ...readFoods(foods)]), this.retention);
+    return new FoodTable(
+      new Map([...this.#foods, ...tableOf(read(foodsSchema(), foods, "food-malformed"))]),
+      this.retention,
+    );
   }
 
   /**
@@ -92,7 +98,7 @@ export class FoodTable {
   }
 }
 
-const FOODS_FORMAT = "steelyard-foods/1";
+const FOODS_FORMAT = "steelyard-foods/1" as const;
 
 /** A table of foods as plain data. */
 export interface StoredFoods {
@@ -105,7 +111,7 @@ export interface StoredFoods {
  * Makes a table of foods from plain data, a list of them or what a table wrote of itself, checking every one.
  *
  * Throws one error with all faults: `food-malformed`, `food-duplicate`, `component-unknown`,
- * `retention-malformed`, and the `number-…` codes for figures that are not numbers.
+ * `retention-malformed`, `foods-format-newer`, and the `number-…` codes for figures that are not numbers.
  *
  * @example
  * ```ts
@@ -113,17 +119,13 @@ export interface StoredFoods {
  * foodTable(JSON.parse(stored)).get("oats-rolled-dry").name; // => Oats, rolled, dry
  * ```
  */
-export function foodTable(foods: readonly FoodInput[] | StoredFoods): FoodTable {
-  if (!isStored(foods)) return new FoodTable(readFoods(foods));
-  if (foods.format !== FOODS_FORMAT)
-    throw fault("food-malformed", `${quote(foods.format)} is no format of foods`, `write "${FOODS_FORMAT}"`, [
-      "format",
-    ]);
-  const table = new FoodTable(readFoods(foods.foods));
-  return foods.retention === undefined ? table : table.withRetention(foods.retention);
+export function foodTable(foods: readonly FoodInput[] | StoredFoods | PackedFoods): FoodTable {
+  if (!isStored(foods)) return new FoodTable(tableOf(read(foodsSchema(), foods, "food-malformed")));
+  const { foods: all, retention } = read(storedSchema(), foods, "food-malformed");
+  return new FoodTable(tableOf(all), retention);
 }
 
-function isStored(foods: readonly FoodInput[] | StoredFoods): foods is StoredFoods {
+function isStored(foods: unknown): foods is StoredFoods | PackedFoods {
   return typeof foods === "object" && foods !== null && !Array.isArray(foods) && "format" in foods;
 }
 
@@ -137,12 +139,29 @@ export function checkFoodTable(given: unknown): void {
 /** @internal A table of foods already known to be sound, such as the starter foods. */
 export function trustedTable(foods: readonly FoodInput[], retention?: RetentionTable): FoodTable {
   for (const input of foods) trust(input);
-  return new FoodTable(new Map(foods.map((input) => [input.id, new Food(input)])), retention);
+  return new FoodTable(tableOf(foods), retention);
 }
 
-function readFoods(foods: readonly FoodInput[]): Map<string, Food> {
-  return new Map(read(foodsSchema(), foods, "food-malformed").map((food) => [food.id, new Food(food)]));
+function tableOf(foods: readonly FoodInput[]): Map<string, Food> {
+  return new Map(foods.map((food) => [food.id, new Food(food)]));
 }
+
+/** Every format that a table was ever written in. */
+const storedSchema: () => Schema<ReadFoods> = /* @__PURE__ */ once(() =>
+  versioned<ReadFoods>("foods", "foods-format-newer", {
+    1: fields<StoredFoods>({
+      format: word([FOODS_FORMAT]),
+      foods: foodsSchema(),
+      retention: optional(retentionTableSchema()),
+    }),
+    2: andThen(packedSchema(), ({ foods, retention }, refuse) => ({
+      foods: attemptAt(refuse, ["foods"], () => read(foodsSchema(), foods, "food-malformed")) ?? [],
+      ...(retention && { retention }),
+    })),
+  }),
+);
+
+type ReadFoods = Pick<StoredFoods, "foods" | "retention">;
 
 const foodsSchema: () => Schema<readonly FoodInput[]> = /* @__PURE__ */ once(() =>
   asFar(list(foodSchema()), (foods, refuse) => {

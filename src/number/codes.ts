@@ -34,6 +34,7 @@ export type ErrorCode =
   | "food-malformed"
   | "food-duplicate"
   | "food-unknown"
+  | "foods-format-newer"
   | "label-malformed"
   | "borrow-refused"
   | "retention-unknown"
@@ -50,9 +51,11 @@ export type ErrorCode =
   | "column-cycle"
   | "column-name-taken"
   | "column-unknown"
+  | "column-untold"
   | "sweep-malformed"
   | "sheet-empty"
   | "sheet-malformed"
+  | "sheet-format-newer"
   | "energy-system-unknown"
   // scale
   | "target-malformed"
@@ -74,6 +77,7 @@ export type ErrorCode =
   | "comparison-malformed"
   // plan
   | "plan-malformed"
+  | "plan-format-newer"
   | "avoided-served"
   | "card-malformed"
   | "shopping-malformed"

@@ -9,7 +9,7 @@ export abstract class Told {
   readonly cloned: symbol = uncloned;
 
   /** Gives everything that its fields and getters hold; `JSON.stringify` writes figures as exact text. */
-  toJSON(): { readonly [field: string]: unknown } {
+  toJSON(): object {
     const held: { [field: string]: unknown } = {};
     for (let at: object | null = this; at && at !== Object.prototype; at = Object.getPrototypeOf(at)) {
       for (const [name, { get, value }] of Object.entries(Object.getOwnPropertyDescriptors(at))) {

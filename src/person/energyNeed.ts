@@ -64,8 +64,8 @@ export interface ActivityTaken {
  *
  * In are Mifflin-St Jeor 1990, Henry (Oxford) 2005 by mass and height and by mass, Schofield 1985,
  * Harris-Benedict as revised in 1984, and by lean mass Cunningham 1980 and 1991 and Katch-McArdle. The
- * equations for total energy of the National Academies' report of 2023 are left out: their coefficients
- * could not be read at the source or in any copy. `check` says how those of an equation were read, or
+ * equations for total energy of the National Academies' report of 2023 have no resting energy, and stand apart:
+ * `estimatedEnergyRequirement`. `check` says how those of an equation were read, or
  * that they are unverified. The total is of someone neither pregnant nor breastfeeding: `additions`
  * lists what authorities add.
  *

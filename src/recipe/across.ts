@@ -1,3 +1,4 @@
+import { refuseFormat } from "../document/format.ts";
 import { isRecord } from "../document/safe.ts";
 import { attemptAt, type Given, type Refuse } from "../document/schema.ts";
 import { amount, gramsOf } from "../measure/amount.ts";
@@ -5,7 +6,7 @@ import { isAbove } from "../measure/foodless.ts";
 import { quote } from "../number/error.ts";
 import { isZero } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
-import { RECIPE_FORMAT, type WrittenAmount } from "./document.ts";
+import type { WrittenAmount } from "./document.ts";
 import type { ReadLine, ReadRecipe } from "./schema.ts";
 
 /**
@@ -13,7 +14,8 @@ import type { ReadLine, ReadRecipe } from "./schema.ts";
  * fault in one place hides none in another.
  */
 export function checkRecipe(given: Given, read: Partial<ReadRecipe>, refuse: Refuse): void {
-  checkFormat(read.format, refuse);
+  if (read.format !== undefined)
+    refuseFormat(read.format, { of: "recipe", known: [1], newer: "recipe-format-newer" }, refuse);
   if (read.yieldPresumed === true && given.yieldFactor === undefined)
     refuse("a presumed yield without a yieldFactor", "give one, or leave this out", ["yieldPresumed"]);
   if (given.cookedMass !== undefined && given.yieldFactor !== undefined)
@@ -40,16 +42,6 @@ function nestedName(lines: unknown, i: number): string | undefined {
   const { recipe } = isRecord(line) ? line : {};
   const { name } = isRecord(recipe) ? recipe : {};
   return typeof name === "string" ? name : undefined;
-}
-
-function checkFormat(format: string | undefined, refuse: Refuse): void {
-  if (format === undefined || format === RECIPE_FORMAT) return;
-  if (/^steelyard-recipe\/(?!0|1$)\d{1,6}$/.test(format)) {
-    const hint = "open it with the version that wrote it, or update steelyard";
-    refuse(`format ${quote(format)} is newer than this library`, hint, ["format"], "recipe-format-newer");
-    return;
-  }
-  refuse(`${quote(format)} is not a recipe format`, `write "${RECIPE_FORMAT}" or leave it out`, ["format"]);
 }
 
 function checkCookedMass(written: WrittenAmount | undefined, refuse: Refuse): void {

@@ -1,8 +1,6 @@
-import { formatAmount } from "../measure/format.ts";
-import { equals, exact, toText } from "../number/fraction.ts";
-import type { Recipe, WrittenAmount } from "../recipe/document.ts";
-import { recipe } from "../recipe/recipe.ts";
+import type { Recipe } from "../recipe/document.ts";
 import { checkSheet } from "./given.ts";
+import { recipeNow } from "./recipeNow.ts";
 import type { Sheet } from "./sheet.ts";
 
 /**
@@ -21,31 +19,5 @@ import type { Sheet } from "./sheet.ts";
  */
 export function toRecipe(s: Sheet): Recipe {
   checkSheet(s);
-  const { cookedMass: _, yieldFactor: __, yieldPresumed: ___, ...rest } = s.origin;
-  return recipe({
-    ...rest,
-    portions: toText(s.values.portions),
-    lines: s.plan.lines.map(({ line }, i) => ({ ...line, amount: amountNow(s, i) })),
-    ...cookingNow(s),
-  });
-}
-
-function amountNow(s: Sheet, i: number): WrittenAmount {
-  const { line, reader } = s.plan.lines[i] ?? {};
-  const now = s.values.amounts[i];
-  if (!line || !reader || !now) return "0 g";
-  const written = reader.read(line.amount);
-  // One tablespoon is not another: the same unit can be of another set by now.
-  const { value: figure, unit, size } = written;
-  const sizes = size && now.size ? equals(size, now.size) : size === now.size;
-  const same = unit === now.unit && equals(figure, now.value) && sizes;
-  const { measures } = s.origin;
-  return same ? line.amount : formatAmount(now, measures === undefined ? {} : { measures });
-}
-
-function cookingNow(s: Sheet): { cookedMass?: string; yieldFactor?: string; yieldPresumed?: boolean } {
-  const { cooking } = s.values;
-  if (cooking.by === "mass") return { cookedMass: `${toText(cooking.mass)} g` };
-  if (cooking.presumed) return { yieldFactor: toText(cooking.factor), yieldPresumed: true };
-  return s.origin.yieldFactor === undefined ? {} : { yieldFactor: toText(exact(s.origin.yieldFactor)) };
+  return recipeNow(s);
 }

@@ -8,7 +8,6 @@ import type { Amount } from "../measure/amount.ts";
 import { fault, kindOf } from "../number/error.ts";
 import { exact, type Fraction, fraction, isZero, ONE, over, type Value, ZERO } from "../number/fraction.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
-import { tableData } from "../table/records.ts";
 import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import type { Asked, Tidy } from "../table/tidy.ts";
@@ -29,6 +28,7 @@ import type { PlanLine, SheetPlan } from "./plan.ts";
 import { sheetTidy } from "./records.ts";
 import { type FromOrigin, onceMore, scaledMasses, scaledValues } from "./scaled.ts";
 import type { Mark } from "./source.ts";
+import { type StoredSheet, storedSheet } from "./stored.ts";
 import { figuresTable, linesTable, ownTables } from "./tables.ts";
 import { constantTally, type Tally } from "./tally.ts";
 import { Totals } from "./totals.ts";
@@ -271,8 +271,14 @@ export class Sheet extends Shown {
     ];
   }
 
-  override toJSON(): { readonly [field: string]: unknown } {
-    return { tables: tableData(this) };
+  /** Gives the recipe, nested ones, the foods used and what can be told of one's own columns: `openSheet` opens it. */
+  override toJSON(): StoredSheet {
+    return storedSheet(this);
+  }
+
+  /** @internal What the cells of one's own hold. */
+  ownCells(): ReturnType<Grid["all"]> {
+    return this.#grid.all();
   }
 
   /** Its lines and sums as tidy rows, one figure each, for data frames: `toRecords` reads them. */

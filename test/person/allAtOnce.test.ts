@@ -1,4 +1,7 @@
 /** Whatever is wrong in any of the arguments is told in one error, each fault where it stands. */
+
+import { starterFoods } from "steelyard/foods";
+import { expect, it } from "vitest";
 import {
   type Aim,
   type Authority,
@@ -15,9 +18,7 @@ import {
   proteinQuality,
   referenceIntakes,
   sheet,
-} from "steelyard";
-import { starterFoods } from "steelyard/foods";
-import { expect, it } from "vitest";
+} from "../everything.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const oats = { name: "Oats", portions: 1, lines: [{ food: "oats-rolled-dry", amount: "60 g" }] };

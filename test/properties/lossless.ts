@@ -1,6 +1,19 @@
 /** Holds what a program reads on a result against what JSON, or a structured clone, makes of it. */
 import { isDeepStrictEqual } from "node:util";
-import { amount, Exact, Explanation, exact, FoodTable, foodTable, Sheet, Tally } from "steelyard";
+import {
+  amount,
+  type ComponentId,
+  components,
+  Exact,
+  Explanation,
+  exact,
+  FoodTable,
+  foodTable,
+  openSheet,
+  Sheet,
+  Tally,
+  toRecipe,
+} from "../everything.ts";
 
 type Seen = Map<object, Set<unknown>>;
 
@@ -25,9 +38,21 @@ export function lost(x: unknown, y: unknown, path = "", seen: Seen = new Map()):
 function reader(x: object): ((y: unknown) => boolean) | undefined {
   if (x instanceof Exact) return (y) => exact(y as string).eq(x);
   if (x instanceof FoodTable) return (y) => same(foodTable(y as never), x);
-  if (x instanceof Sheet) return (y) => typeof y === "object" && y !== null && "tables" in y;
+  if (x instanceof Sheet) return (y) => isDeepStrictEqual(allOf(openSheet(y)), allOf(x));
   if ("kind" in x && "unit" in x && "value" in x && "toJSON" in x) return (y) => same(amount(y as never), x);
   return undefined;
+}
+
+/** All that a sheet says, but for columns whose formulas are functions: its lines, masses and every figure. */
+export function allOf(s: Sheet): unknown {
+  const { name, portions, mass } = s;
+  const lines = s.lines.map(({ nested, ...line }) => [line, nested && allOf(nested)]);
+  const constants = [...s.own.constants.keys()].map((each) => [each, s.value(each)]);
+  const figures = Object.keys(components).map((id) => [
+    s.total(id as ComponentId),
+    s.portion(id as ComponentId),
+  ]);
+  return asData({ name, portions, mass, lines, constants, figures, recipe: toRecipe(s) });
 }
 
 /** All that a reader can reach by name: fields of its own, and getters of its classes. */

@@ -231,7 +231,7 @@ describe("breastfeeding", () => {
     // + 2.5 after; protein + 11 g to six months, then + 8.
     expect(figures("uk", "zinc", 0, "3.9", 4, 5, 6)).toEqual(["13", "13", "9.5", "9.5", "9.5"]);
     expect(figures("uk", "protein", 0, "3.9", 4, "5.9", 6)).toEqual(["56", "56", "56", "56", "53"]);
-    // EFSA 2012: protein + 19 g in the first six months, + 13 after (knowledge4policy.ec.europa.eu quotes it).
+    // EFSA, Summary of Dietary Reference Values 2017, table 2: protein + 19 g in the first six months, + 13 after.
     expect(figures("eu", "protein", 0, 5, "5.9", 6)).toEqual(["68.8", "68.8", "68.8", "62.8"]);
     const youth = referenceIntakes("uk", { ...woman, age: 17, breastfeeding: true, monthsSinceBirth: 6 });
     expect(youth.get("protein").reference?.value.toString()).toBe("53.4");

@@ -8,7 +8,8 @@ import type { IntakeTable } from "./table.ts";
  *
  * Read in the British Nutrition Foundation's Nutrition Requirements (May 2021), which prints the report's
  * tables: salt and protein on page 5, vitamins on page 6, minerals on page 7. The four figures of protein from
- * 11 to 18 years and most safe intakes, which it leaves out, were not read elsewhere either.
+ * 11 to 18 years and most safe intakes, which it leaves out, were not read elsewhere either. SACN's omega-3 of 2004 stands in a
+ * review's table of recommendations (Marine Drugs 2012;10:2535, table 1).
  *
  * Additions for breastfeeding fall after four months; that of protein after six. The column "50+ years" begins
  * above 50. Where the report gives no increment for pregnancy or breastfeeding, the figure of the same age
@@ -53,6 +54,7 @@ export const ukReferences: IntakeTable = {
     { of: ["manganese"], kind: "safe intake", values: "- - - - - 1.4 1.4 - - 1.4 1.4", note: "above this", check: "copy" },
     { of: ["molybdenum"], kind: "safe intake", values: "- - - - - 50-400 50-400 - - 50-400 50-400", check: "unverified" },
     { of: ["chromium"], kind: "safe intake", values: "- - - - - 25 25 - - 25 25", note: "above this", check: "unverified" },
+    { of: ["epa", "dpa", "dha"], kind: "population goal", values: "- - - - - 0.45 0.45 - - 0.45 0.45", note: "at least this, of long-chain omega-3 fatty acids", source: "SACN and Committee on Toxicity (UK) 2004, Advice on fish consumption", check: "copy" },
     { of: ["linoleicAcid"], kind: "population goal", per: "% energy", values: "- - - - - 1 1 - - 1 1", note: "at least this", check: "unverified" },
     { of: ["alphaLinolenicAcid"], kind: "population goal", per: "% energy", values: "- - - - - 0.2 0.2 - - 0.2 0.2", note: "at least this", check: "unverified" },
   ],

@@ -65,7 +65,8 @@ export const ukManganese: IntakeTable = {
 
 /**
  * SACN 2016, Vitamin D and Health, which goes by the levels that EFSA set in 2012 and the Committee on
- * Toxicity accepted; the NHS advises not to take more. They count all that is eaten and taken.
+ * Toxicity accepted; the NHS advises not to take more. They count all that is eaten and taken. EFSA's abstract
+ * was read, SACN's page was not.
  */
 export const ukVitaminD: IntakeTable = {
   source: "SACN (UK) 2016, Vitamin D and Health, by EFSA Journal 2012;10(7):2813",
@@ -77,7 +78,7 @@ export const ukVitaminD: IntakeTable = {
       covers: "all sources",
       values: "50 100",
       note: "the NHS advises not to take more than this in supplements",
-      check: unread,
+      check: copy,
     },
   ],
 };

@@ -5,9 +5,10 @@ import { type Allergen, allergens } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
 import { type Fault, fault, kindOf, quote, throwIfAny, together } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
+import { tidyOf } from "../../sheet/tidyOf.ts";
 import { Shown } from "../../table/shown.ts";
 import { type Table, table } from "../../table/table.ts";
-import type { Tidy, TidyRow } from "../../table/tidy.ts";
+import type { Asked, Tidy, TidyRow } from "../../table/tidy.ts";
 import type { Person } from "../person.ts";
 import { readPerson } from "../readPerson.ts";
 import { type Eaten, type EatenFood, type EatenPortion, readEaten } from "./eaten.ts";
@@ -82,8 +83,8 @@ export class Allergens extends Shown {
    * Which lines hold what, which do not say, and what none is said to hold (`not-said`, which is no promise), as
    * rows of words: `toRecords` reads them.
    */
-  toRows(): Tidy {
-    return { own: ["text", "because"], rows: this.#rows() };
+  toRows(asked: Asked): Tidy {
+    return tidyOf(asked, ["text", "because"], () => this.#rows());
   }
 
   *#rows(): Generator<TidyRow> {

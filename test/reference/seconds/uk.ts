@@ -104,7 +104,7 @@ export const ukWomenAgain: readonly Second[] = byAge(
   ],
 );
 
-/** UK children: an encyclopaedia's chapter on the nutrition of infants and children (doctorabel.us), table 7. */
+/** UK children: an encyclopaedia's chapter on the nutrition of infants and children, table 7. */
 export const ukChildrenAgain: readonly Second[] = byAge(
   ["calcium", "phosphorus", "magnesium"],
   [

@@ -24,9 +24,8 @@ const level = (of: ComponentId, value: number, unit: Unit, basis?: Basis): Secon
 });
 
 /**
- * United Kingdom, adults: a health adviser's list of the EVM's levels of 2003 (fullhealthsecrets.com,
- * nrv-sul-for-vitamins-minerals); copper and selenium from all sources by a list of three bodies
- * (eco-supplements.com). Vitamin D: EFSA's announcement of 2012, whose level SACN goes by.
+ * United Kingdom, adults: a health adviser's list of the EVM's levels of 2003; copper and selenium from all
+ * sources by a list of three bodies. Vitamin D: EFSA's announcement of 2012, whose level SACN goes by.
  */
 export const ukUppersAgain: readonly SecondUpper[] = [
   level("retinol", 1500, "µg"),

@@ -114,7 +114,7 @@ export const usAdditionsAgain: readonly SecondAddition[] = (
 /**
  * Powers, Howley & Quindry, Exercise Physiology (11th edition, 2021), appendix: DRI elements. Its
  * calcium, potassium, sodium and chloride are those of 1997 and 2005, since replaced, and left out.
- * Breastfeeding: National Academies 2001 (books.nap.edu 10026, page 772), which has only the first five
+ * Breastfeeding: National Academies 2001, Dietary Reference Intakes for Vitamin A and others, page 772, which has only the first five
  * of these and iron.
  */
 export const usElementsAgain: readonly Second[] = byAge(
@@ -144,7 +144,7 @@ export const usElementsAgain: readonly Second[] = byAge(
   ],
 );
 
-/** National Academies 2001 (nap.edu 10026, chapter 32). Its vitamin D is of 1997, and left out. */
+/** National Academies 2001, Dietary Reference Intakes for Vitamin A and others, summary table. Its vitamin D is of 1997, and left out. */
 export const usVitaminsAgain: readonly Second[] = byAge(
   ["vitaminARae", "vitaminC", "vitaminE", "vitaminK", "thiamin"],
   [

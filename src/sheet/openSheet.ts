@@ -1,0 +1,130 @@
+import { versioned } from "../document/format.ts";
+import { anyText, text, value, word } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { isRecord } from "../document/safe.ts";
+import { byName, fields, leaf, list, once, optional, readAs, type Schema } from "../document/schema.ts";
+import { packedSchema } from "../food/packed.ts";
+import { checkFoodTable, type FoodTable, foodTable } from "../food/table.ts";
+import { fault, within } from "../number/error.ts";
+import type { Value } from "../number/fraction.ts";
+import type { Recipe } from "../recipe/document.ts";
+import { recipeSchema } from "../recipe/schema.ts";
+import { sheet } from "./build.ts";
+import { type Difference, difference } from "./difference.ts";
+import type { Sheet } from "./sheet.ts";
+import { SHEET_FORMAT, type StoredSheet } from "./stored.ts";
+
+/**
+ * Opens a sheet that was stored: what `JSON.parse` gives of a sheet's JSON. It needs no food table, and gives
+ * the figures that the sheet had, literally; its recipe is the one that the sheet stood for. A sheet that
+ * another copy of this package made is opened too.
+ *
+ * Columns and rows of one's own stand in it by name, and fail with `column-untold` until they are defined
+ * again: their formulas are functions, which no document holds.
+ *
+ * Throws `sheet-malformed` with every fault, `sheet-format-newer` for one that a later version wrote, and
+ * the codes of {@link sheet} and of foods.
+ *
+ * @example
+ * ```ts
+ * const porridge = sheet(
+ *   { name: "Porridge", portions: 3, lines: [{ food: "oats-rolled-dry", amount: "100 g" }] },
+ *   starterFoods,
+ * );
+ * const stored = JSON.stringify(porridge);
+ * openSheet(JSON.parse(stored)).portion("energy").value.toJSON(); // => 379/3
+ * ```
+ */
+export function openSheet(stored: unknown): Sheet {
+  const { recipe, recipes, foods, own } = read(storedSchema(), writtenBy(stored), "sheet-malformed");
+  return withOwn(
+    within(["recipe"], () => sheet(recipe, foods, { recipes: recipes ?? {} })),
+    own,
+  );
+}
+
+/** What became of a stored sheet with the foods of today. */
+export interface Refreshed {
+  readonly sheet: Sheet;
+  /** What moved, for one portion as eaten. */
+  readonly difference: Difference;
+  /** Ids of foods that the table does not have: their figures are the stored ones. */
+  readonly kept: readonly string[];
+}
+
+/**
+ * Works a stored sheet, or one at hand, out again with the figures and retention factors of a food table,
+ * and tells what moved. Throws as {@link openSheet}.
+ *
+ * @example
+ * ```ts
+ * const oats = { id: "oats", name: "Oats", source: "own analysis", per100g: { protein: 13 } };
+ * const stored = sheet({ name: "Oats", portions: 1, lines: [{ food: "oats", amount: "50 g" }] }, foodTable([oats])).toJSON();
+ * const today = foodTable([{ ...oats, per100g: { protein: 14 } }]);
+ * refresh(stored, today).difference.components.map(({ component, change }) => `${component} ${change.value}`); // => [ 'protein 0.5' ]
+ * ```
+ */
+export function refresh(stored: unknown, foods: FoodTable): Refreshed {
+  const { recipe, recipes, foods: before, own } = read(storedSchema(), writtenBy(stored), "sheet-malformed");
+  checkFoodTable(foods);
+  const how = { recipes: recipes ?? {} };
+  const kept = before.ids.filter((id) => !foods.has(id));
+  const table = foods.with(kept.map((id) => before.get(id)));
+  const retention = foods.retention ?? before.retention;
+  const now = withOwn(sheet(recipe, retention ? table.withRetention(retention) : table, how), own);
+  return { sheet: now, difference: difference(sheet(recipe, before, how), now), kept };
+}
+
+/** What a thing of this or another copy of the package writes of itself. */
+function writtenBy(given: unknown): unknown {
+  const { toJSON } = (given ?? {}) as { readonly toJSON?: unknown };
+  return typeof toJSON === "function" ? toJSON.call(given) : given;
+}
+
+interface ReadStored extends Omit<StoredSheet, "foods" | "own"> {
+  readonly foods: FoodTable;
+  readonly own?: ReadOwn;
+}
+
+interface ReadOwn {
+  readonly constants: { readonly [name: string]: { readonly value: Value; readonly unit: string } };
+  readonly untold: { readonly columns: readonly string[]; readonly rows: readonly string[] };
+  readonly cells: readonly unknown[];
+}
+
+/** Every format that a sheet was ever written in. */
+const storedSchema: () => Schema<ReadStored> = /* @__PURE__ */ once(() =>
+  versioned<ReadStored>("sheet", "sheet-format-newer", {
+    1: fields<ReadStored>({
+      format: word([SHEET_FORMAT]),
+      recipe: recipeSchema(),
+      recipes: optional(byName<Recipe>(recipeSchema())),
+      foods: readAs(packedSchema(), "foods", (given) => foodTable(given as never)),
+      energySystem: fields<StoredSheet["energySystem"]>({ id: word(["atwater-general"]), source: text() }),
+      own: optional(
+        fields<ReadOwn>({
+          constants: byName(fields<{ value: Value; unit: string }>({ value: value(), unit: anyText() })),
+          untold: fields<ReadOwn["untold"]>({ columns: list(text()), rows: list(text()) }),
+          cells: list(leaf("a cell", { type: "object" }, isRecord, (given) => given)),
+        }),
+      ),
+    }),
+  }),
+);
+
+function withOwn(s: Sheet, own: ReadOwn | undefined): Sheet {
+  if (!own) return s;
+  let made = s;
+  for (const [name, { value, unit }] of Object.entries(own.constants))
+    made = made.constant(name, value, unit);
+  for (const name of own.untold.columns) made = made.column(name, untold(name, "column"));
+  for (const name of own.untold.rows) made = made.row(name, untold(name, "row"));
+  return made;
+}
+
+function untold(name: string, what: "column" | "row"): () => never {
+  return () => {
+    const hint = `define it again: .${what}("${name}", …)`;
+    throw fault("column-untold", `the formula of ${name} is a function, which no document holds`, hint);
+  };
+}

@@ -1,0 +1,96 @@
+import { atwaterGeneral } from "../food/data/energyFao77.ts";
+import type { FoodInput } from "../food/food.ts";
+import { type PackedFoods, packFoods } from "../food/packed.ts";
+import type { RetentionTable } from "../food/retention.ts";
+import type { Recipe } from "../recipe/document.ts";
+import { type CellRef, type Failure, isFailure } from "./own.ts";
+import { recipeNow } from "./recipeNow.ts";
+import type { Sheet } from "./sheet.ts";
+import type { TallyData } from "./tally.ts";
+
+/** The format that this version writes. */
+export const SHEET_FORMAT = "steelyard-sheet/1" as const;
+
+/** A sheet as plain data, with all that it was made from: `openSheet` opens it with no table at hand. */
+export interface StoredSheet {
+  readonly format: typeof SHEET_FORMAT;
+  /** The recipe with amounts as they are. */
+  readonly recipe: Recipe;
+  /** Recipes that lines name by id, theirs too. */
+  readonly recipes?: { readonly [id: string]: Recipe };
+  /** The foods of all lines, and the codes of the retention table that lines name. */
+  readonly foods: PackedFoods;
+  /** The factor system by which energy is shared out unless told. */
+  readonly energySystem: { readonly id: "atwater-general"; readonly source: string };
+  readonly own?: StoredOwn;
+}
+
+/** Columns, rows and constants of one's own. */
+export interface StoredOwn {
+  readonly constants: { readonly [name: string]: { readonly value: string; readonly unit: string } };
+  /** Names of columns and rows whose formulas are functions, which no document holds: to be defined again. */
+  readonly untold: { readonly columns: readonly string[]; readonly rows: readonly string[] };
+  /** What their cells came to, where anything is known. */
+  readonly cells: readonly (CellRef & { readonly value: TallyData | Failure })[];
+}
+
+/** All that a sheet is made of, as plain data. */
+export function storedSheet(s: Sheet): StoredSheet {
+  const recipes: { [id: string]: Recipe } = {};
+  const foods = new Map<string, FoodInput>();
+  const codes = new Set<string>();
+  gather(s, recipes, foods, codes);
+  const own = storedOwn(s);
+  return {
+    format: SHEET_FORMAT,
+    recipe: recipeNow(s),
+    ...(Object.keys(recipes).length > 0 && { recipes }),
+    foods: packFoods([...foods.values()], onlyCodes(s.plan.foods.retention, codes)),
+    energySystem: { id: "atwater-general", source: atwaterGeneral.source },
+    ...(own && { own }),
+  };
+}
+
+/** What lines draw on, all the way down. */
+function gather(
+  s: Sheet,
+  recipes: { [id: string]: Recipe },
+  foods: Map<string, FoodInput>,
+  codes: Set<string>,
+): void {
+  for (const { line, source, nested } of s.plan.lines) {
+    if (typeof line.retention === "string") codes.add(line.retention);
+    if (source.food) foods.set(source.food.input.id, source.food.input);
+    if (!nested) continue;
+    if (typeof line.recipe === "string") {
+      if (Object.hasOwn(recipes, line.recipe)) continue;
+      recipes[line.recipe] = recipeNow(nested);
+    }
+    gather(nested, recipes, foods, codes);
+  }
+}
+
+function onlyCodes(
+  table: RetentionTable | undefined,
+  named: ReadonlySet<string>,
+): RetentionTable | undefined {
+  if (!table || named.size === 0) return undefined;
+  const codes = Object.entries(table.codes).filter(([code]) => named.has(code));
+  return { ...table, codes: Object.fromEntries(codes) };
+}
+
+function storedOwn(s: Sheet): StoredOwn | undefined {
+  const { columns, rows, constants } = s.own;
+  if (columns.size + rows.size + constants.size === 0) return undefined;
+  const told = [...constants].map(
+    ([name, { value, unit }]) => [name, { value: value.toJSON(), unit }] as const,
+  );
+  return {
+    constants: Object.fromEntries(told),
+    untold: { columns: [...columns.keys()], rows: [...rows.keys()] },
+    cells: s.ownCells().flatMap(({ ref, value }): StoredOwn["cells"] => {
+      if (isFailure(value)) return [{ ...ref, value }];
+      return value.bound === "unknown" ? [] : [{ ...ref, value: value.toJSON() }];
+    }),
+  };
+}
