@@ -1,7 +1,8 @@
-import { checkFields } from "../document/fields.ts";
 import type { Language } from "../document/language.ts";
 import { isCallable } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
 import { readLanguage } from "../document/readLanguage.ts";
+import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { type ComponentId, isComponentId } from "../food/components.ts";
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
@@ -12,7 +13,14 @@ import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import type { Asked, Tidy } from "../table/tidy.ts";
 import { editedValues } from "./edit.ts";
-import { type EnergyBy, type EnergyShares, shareEnergy } from "./energy.ts";
+import {
+  type EnergyBy,
+  type EnergyShares,
+  energyBy,
+  energySystem,
+  type NamedSystem,
+  shareEnergy,
+} from "./energy.ts";
 import { explain, type Where } from "./explain.ts";
 import type { Explanation } from "./explanation.ts";
 import { type ColumnFormula, checkRow, GIVEN, Grid, NOTHING_OWN, type Own, type RowFormula } from "./grid.ts";
@@ -257,8 +265,8 @@ export class Sheet extends Shown {
    * `energy-system-unknown` for an id that names no system.
    */
   energyShares(how: { readonly system?: EnergyBy } = {}): EnergyShares {
-    checkFields(how, ["system"], "sheet-malformed");
-    return shareEnergy(this, how.system ?? "atwater-general");
+    const { system } = read(sharesHow(), how, "sheet-malformed");
+    return shareEnergy(this, system ?? energySystem("atwater-general"));
   }
 
   /** Lines with their amounts, and figures as eaten. */
@@ -373,6 +381,10 @@ export class Sheet extends Shown {
     return next;
   }
 }
+
+const sharesHow: () => Schema<{ readonly system?: NamedSystem }> = /* @__PURE__ */ once(() =>
+  fields<{ readonly system?: NamedSystem }>({ system: optional(energyBy()) }),
+);
 
 function checkFormula(formula: unknown, example: string): void {
   if (isCallable(formula)) return;
