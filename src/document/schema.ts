@@ -198,8 +198,11 @@ export function list<T>(
   return parsedBy(new $ZodArray({ type: "array", element: item, json } as never), (payload) => {
     const { value } = payload;
     if (!Array.isArray(value)) return refuseKind(payload, "a list", shownBy("a list", like));
-    if (value.length < least)
-      tell(payload, { path: [], message: "an empty list", hint: "give at least one" });
+    if (value.length < least) {
+      const message = value.length === 0 ? "an empty list" : `a list of ${value.length}`;
+      const hint = least === 1 ? "give at least one" : `give at least ${least}`;
+      tell(payload, { path: [], message, hint: like === undefined ? hint : `${hint}: ${like}` });
+    }
     if (most !== undefined && value.length > most)
       return tell(payload, { path: [], message: `a list of ${value.length}`, hint: `give at most ${most}` });
     const made: unknown[] = [];
@@ -242,7 +245,7 @@ interface ByName {
 }
 
 function shownBy(kind: string, like: string | undefined): string {
-  return like === undefined ? kind : `${kind}: ${like}`;
+  return like === undefined ? kind : `${kind}${/^[[{]/.test(like) ? ":" : " of"} ${like}`;
 }
 
 /** One of several kinds of value, told apart by `pick`. */

@@ -3,6 +3,7 @@ import { andThen, leaf, type Schema } from "../document/schema.ts";
 import { type ErrorCode, fault, quote } from "../number/error.ts";
 import { compare, exact, type Fraction, fraction, ONE, over, type Value } from "../number/fraction.ts";
 import { wholeNumber } from "./amountData.ts";
+import { hinting } from "./figure.ts";
 
 /**
  * Reads a share of a whole: `0.25`, `"1/4"` or `"25 %"`. A bare number above 1 is refused, since
@@ -46,6 +47,8 @@ function isShare(share: Fraction): boolean {
 
 function shareOf(value: Value): Fraction {
   const percent = typeof value === "string" ? /^\s*([^%]*?)\s*%\s*$/.exec(value) : null;
-  if (percent) return over(wholeNumber(percent[1] ?? ""), fraction(100n));
-  return typeof value === "string" ? wholeNumber(value) : exact(value);
+  return hinting(HINT, () => {
+    if (percent) return over(wholeNumber(percent[1] ?? ""), fraction(100n));
+    return typeof value === "string" ? wholeNumber(value) : exact(value);
+  });
 }

@@ -1,10 +1,10 @@
+import type { Json } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import type { Kitchen } from "../measure/kitchen.ts";
 import { collect, type Fault, fault, type Path, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Authority } from "../person/intakes/table.ts";
-import type { Demand } from "../scale/demand.ts";
-import { readDemands } from "../scale/fit/demands.ts";
+import { type ReadDemand, readDemands } from "../scale/fit/demands.ts";
 import { type ReadTarget, type Target, targetSchema } from "../scale/target.ts";
 import { type Given, kindOf, own, type PlanFaults } from "./given.ts";
 import type { PersonInput } from "./input.ts";
@@ -16,7 +16,7 @@ import { type ReadBody, readBody } from "./people/body.ts";
 /** What a portion is to bring, and where in the input that stands. */
 export type Want = { readonly path: Path } & (
   | { readonly kind: "target"; readonly aim: ReadTarget["aim"] }
-  | { readonly kind: "demands"; readonly demands: readonly Demand[] }
+  | { readonly kind: "demands"; readonly demands: readonly ReadDemand[] }
 );
 
 /** Someone to be fed, read. */
@@ -34,6 +34,7 @@ export interface ReadPerson {
   readonly wishes: LineWishes;
   readonly body: ReadBody | undefined;
   readonly avoids: readonly ReadAvoid[];
+  readonly meta?: Json;
 }
 
 /** What of the plan a person's fields speak of. */
@@ -57,6 +58,7 @@ export const PERSON: readonly string[] = [
   "away",
   "kitchen",
   "lines",
+  "meta",
 ] satisfies (keyof PersonInput)[];
 
 /** Reads one person; nothing where some of it is refused. */
@@ -74,11 +76,13 @@ export function readPerson(
   const kitchen = readPlace(faults, given.kitchen, [...path, "kitchen"]);
   const body = readBody(faults, given, path, authority);
   const avoided = readAvoid(faults, given.avoid, [...path, "avoid"], foods);
+  const meta = faults.meta(given, path);
   if (id === undefined || usual === undefined) return undefined;
   const wants = new Map(meals.map((meal) => [meal, byMeal.get(meal) ?? usual]));
   const avoids = body ? [...avoided, ...declaredBy(body.facts, avoided, [...path, "person"])] : avoided;
   const lines = { given: given.lines, path: [...path, "lines"] };
-  return { id, name: name ?? id, wants, away, kitchen, lines, wishes: new LineWishes(), body, avoids };
+  const wishes = new LineWishes();
+  return { id, name: name ?? id, wants, away, kitchen, lines, wishes, body, avoids, ...meta };
 }
 
 function readByMeal(
@@ -126,8 +130,7 @@ function isMeal(faults: PlanFaults, given: unknown, path: Path, meals: readonly 
 function readWant(faults: Fault[], given: unknown, path: Path): Want | undefined {
   return collect(faults, path, (): Want => {
     if (Array.isArray(given)) {
-      readDemands(given);
-      return { kind: "demands", path, demands: given as readonly Demand[] };
+      return { kind: "demands", path, demands: readDemands(given) };
     }
     if (typeof given !== "object" && given !== undefined) return refuseWant(given);
     if (given === null) return refuseWant(given);

@@ -129,7 +129,9 @@ function systemSchema(): Schema<EnergySystem> {
 }
 
 /** Shares energy among its constituents, from what each line holds of them. */
-export function shareEnergy(s: EnergySheet, { name, system }: NamedSystem): EnergyShares {
+export function shareEnergy(s: EnergySheet, how: { readonly system?: EnergyBy }): EnergyShares {
+  const { system: by = energySystem("atwater-general") } = read(sharesHow(), how, "sheet-malformed");
+  const { name, system } = by;
   const energies = partEnergies(s, system, (term) => term.factor);
   const kilojoules = termsOf(system).every(([, term]) => term.kilojoules !== undefined)
     ? partEnergies(s, system, (term) => term.kilojoules ?? 0, "kJ")
@@ -155,6 +157,10 @@ export function shareEnergy(s: EnergySheet, { name, system }: NamedSystem): Ener
     complete: energies.every((energy) => energy.complete),
   });
 }
+
+const sharesHow: () => Schema<{ readonly system?: NamedSystem }> = /* @__PURE__ */ once(() =>
+  fields<{ readonly system?: NamedSystem }>({ system: optional(energyBy()) }),
+);
 
 /** Shares of energy, which say themselves as rows. */
 class Shared implements EnergyShares {

@@ -1,6 +1,6 @@
 import { number } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
-import { fields, once, optional, type Schema } from "../document/schema.ts";
+import { coded, fields, once, optional, type Schema } from "../document/schema.ts";
 import type { ComponentId } from "../food/components.ts";
 import { type EnergyPart, type EnergySystem, likelySystem, systemFor, termsOf } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
@@ -148,12 +148,15 @@ export function energyCheck(s: Sheet, how: EnergyCheckHow = {}): EnergyCheck {
   return new EnergyCheck(s.name, linesOf(s, system, limits), limits);
 }
 
-const checkHow: () => Schema<Partial<Limits> & { readonly system?: NamedSystem }> = /* @__PURE__ */ once(() =>
-  fields<Partial<Limits> & { readonly system?: NamedSystem }>({
-    system: optional(energyBy()),
-    tolerance: optional(number({ from: 0 })),
-    floor: optional(number({ from: 0 })),
-  }),
+const checkHow: () => Schema<Partial<Limits> & { readonly system?: NamedSystem }> = /* @__PURE__ */ once(
+  () => {
+    const limit = optional(coded("number-malformed", number({ from: 0 })));
+    return fields<Partial<Limits> & { readonly system?: NamedSystem }>({
+      system: optional(energyBy()),
+      tolerance: limit,
+      floor: limit,
+    });
+  },
 );
 
 function linesOf(s: Sheet, by: NamedSystem | undefined, limits: Limits): EnergyCheckLine[] {

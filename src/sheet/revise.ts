@@ -113,11 +113,11 @@ function ofTheMethod(fault: Fault, { method }: Changes): Fault {
 
 /** Sets of changes. The values that a document holds are the document's to check. */
 const changesSchema: () => Schema<Changes> = /* @__PURE__ */ once(() => {
-  const keys = optional(list(anyText()));
+  const keys = optional(list(anyText(), { like: "the keys of lines" }));
   return fields<Changes>({
-    amounts: optional(byName(asWritten<WrittenAmount>())),
-    swap: optional(byName(asWritten<string>())),
-    lines: optional(byName(lineChanges())),
+    amounts: optional(byName(asWritten<WrittenAmount>(), { like: '{ oats: "80 g" }' })),
+    swap: optional(byName(asWritten<string>(), { like: '{ milk: "milk-whole" }' })),
+    lines: optional(byName(lineChanges(), { like: '{ oats: { scaling: "held" } }' })),
     remove: keys,
     add: optional(list(leaf("a line", {}, isRecord, (line) => line as unknown as LineInput))),
     order: keys,

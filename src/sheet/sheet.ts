@@ -1,8 +1,6 @@
 import type { Language } from "../document/language.ts";
 import { isCallable } from "../document/leaves.ts";
-import { read } from "../document/read.ts";
 import { readLanguage } from "../document/readLanguage.ts";
-import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { type ComponentId, isComponentId } from "../food/components.ts";
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
@@ -13,14 +11,7 @@ import { Shown } from "../table/shown.ts";
 import type { Table } from "../table/table.ts";
 import type { Asked, Tidy } from "../table/tidy.ts";
 import { editedValues } from "./edit.ts";
-import {
-  type EnergyBy,
-  type EnergyShares,
-  energyBy,
-  energySystem,
-  type NamedSystem,
-  shareEnergy,
-} from "./energy.ts";
+import { type EnergyBy, type EnergyShares, shareEnergy } from "./energy.ts";
 import { explain, type Where } from "./explain.ts";
 import type { Explanation } from "./explanation.ts";
 import { type ColumnFormula, checkRow, GIVEN, Grid, NOTHING_OWN, type Own, type RowFormula } from "./grid.ts";
@@ -265,8 +256,7 @@ export class Sheet extends Shown {
    * `energy-system-unknown` for an id that names no system.
    */
   energyShares(how: { readonly system?: EnergyBy } = {}): EnergyShares {
-    const { system } = read(sharesHow(), how, "sheet-malformed");
-    return shareEnergy(this, system ?? energySystem("atwater-general"));
+    return shareEnergy(this, how);
   }
 
   /** Lines with their amounts, and figures as eaten. */
@@ -381,10 +371,6 @@ export class Sheet extends Shown {
     return next;
   }
 }
-
-const sharesHow: () => Schema<{ readonly system?: NamedSystem }> = /* @__PURE__ */ once(() =>
-  fields<{ readonly system?: NamedSystem }>({ system: optional(energyBy()) }),
-);
 
 function checkFormula(formula: unknown, example: string): void {
   if (isCallable(formula)) return;

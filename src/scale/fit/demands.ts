@@ -14,7 +14,7 @@ import {
 } from "../../document/schema.ts";
 import { componentIds } from "../../food/components.ts";
 import { wholeNumber } from "../../measure/amountData.ts";
-import { figure } from "../../measure/figure.ts";
+import { figure, hinting } from "../../measure/figure.ts";
 import { readShare } from "../../measure/share.ts";
 import { fault, quote } from "../../number/error.ts";
 import { compare, exact, type Fraction, type Value } from "../../number/fraction.ts";
@@ -176,7 +176,9 @@ function unlessNothing(least: Fraction): Fraction | undefined {
 function amountOf(value: Value, subject: Subject): Fraction {
   if (subject.kind === "amount") return figure(value, unitOf(subject.of));
   if (subject.kind === "share") return readShare(value, "demand-malformed");
-  const read = typeof value === "string" ? wholeNumber(value) : exact(value);
+  const read = hinting("write a number: 4", () =>
+    typeof value === "string" ? wholeNumber(value) : exact(value),
+  );
   if (read.n >= 0n) return read;
   throw fault("demand-malformed", `${quote(value)} is below 0`, "give 0 or more");
 }

@@ -2,14 +2,15 @@ import { anyText, count, number, thing } from "../../document/leaves.ts";
 import { readFar, readInto } from "../../document/read.ts";
 import { isRecord } from "../../document/safe.ts";
 import { andThen, byName, choice, fields, once, optional, type Schema } from "../../document/schema.ts";
-import { type Fault, type Path, quote, throwIfAny } from "../../number/error.ts";
+import type { EnergySystem } from "../../food/energy.ts";
+import { collect, type Fault, type Path, quote, throwIfAny } from "../../number/error.ts";
 import { compare, fraction, type Value } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 import { compareText } from "../../number/text.ts";
 import { type EnergyBy, energyBy, energySystem, type NamedSystem } from "../../sheet/energy.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { askedOf } from "./brought.ts";
-import { demandsSchema } from "./demands.ts";
+import { demandsSchema, type ReadDemand } from "./demands.ts";
 import type { Range } from "./halfToDouble.ts";
 import { type Dish, modelOf, type Ranges } from "./model.ts";
 import type { Task } from "./task.ts";
@@ -41,19 +42,40 @@ export interface FitHow {
   readonly tries?: number;
 }
 
+/** The options of a fit, read for the sheets that they speak of. */
+export interface ReadHow extends Omit<Task, "dishes" | "asked"> {
+  readonly system: EnergySystem;
+}
+
 /** Reads what a fit is handed, all faults at once. */
-export function readTask(given: unknown, demands: unknown, how: FitHow): Task {
+export function readTask(given: unknown, asked: unknown, told: FitHow): Task {
   const faults: Fault[] = [];
   const dishes = readInto(faults, dishesSchema(), given, "fit-malformed") ?? [];
-  const read = readInto(faults, demandsSchema(), demands, "demand-malformed") ?? [];
-  const { system = energySystem("atwater-general"), ...told } =
-    readFar(faults, fitHow(), how, "fit-malformed", ["how"]) ?? {};
-  const ranges = rangesOf(told, dishes, (path, message, hint) => {
-    faults.push({ code: "fit-malformed", path: ["how", ...path], message, hint });
+  const demands = readInto(faults, demandsSchema(), asked, "demand-malformed") ?? [];
+  const how = collect(faults, ["how"], () => readHow(told, dishes));
+  throwIfAny(faults);
+  return taskOf(dishes, demands, how as ReadHow);
+}
+
+/** Gives what was read as a task to solve. */
+export function taskOf(
+  dishes: readonly Dish[],
+  demands: readonly ReadDemand[],
+  { system, ...how }: ReadHow,
+): Task {
+  return { ...how, dishes, asked: askedOf(dishes, demands, system) };
+}
+
+/** Reads the options of a fit, all faults at once. */
+export function readHow(how: unknown, dishes: readonly Dish[]): ReadHow {
+  const faults: Fault[] = [];
+  const read = readFar(faults, fitHow(), how, "fit-malformed") ?? {};
+  const ranges = rangesOf(read, dishes, (path, message, hint) => {
+    faults.push({ code: "fit-malformed", path, message, hint });
   });
   throwIfAny(faults);
-  const { pivots, tries } = told;
-  return { dishes, ranges, asked: askedOf(dishes, read, system.system), pivots, tries };
+  const { system } = read.system ?? energySystem("atwater-general");
+  return { ranges, system, pivots: read.pivots, tries: read.tries };
 }
 
 /** The schema of sheets as handed in: one, or several by name; read in the order of their names. */
@@ -76,7 +98,7 @@ function isSheet(given: unknown): given is Sheet {
 }
 
 /** Options of a fit as they are read. */
-interface ReadHow {
+interface HowFields {
   readonly common?: Partial<Range>;
   readonly parts?: { readonly [name: string]: Partial<Range> };
   readonly base?: string;
@@ -85,8 +107,8 @@ interface ReadHow {
   readonly tries?: number;
 }
 
-const fitHow: () => Schema<ReadHow> = /* @__PURE__ */ once(() =>
-  fields<ReadHow>({
+const fitHow: () => Schema<HowFields> = /* @__PURE__ */ once(() =>
+  fields<HowFields>({
     common: optional(
       andThen(range(), (read, refuse) => {
         if (read.least?.n === 0n)
@@ -117,7 +139,7 @@ function range(): Schema<Partial<Range>> {
 
 /** The ranges of a fit; what they name has to be there. */
 function rangesOf(
-  { common, parts = {}, base }: Partial<ReadHow>,
+  { common, parts = {}, base }: Partial<HowFields>,
   dishes: readonly Dish[],
   refuse: (path: Path, message: string, hint: string) => void,
 ): Ranges {

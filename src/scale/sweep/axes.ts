@@ -39,7 +39,7 @@ const HINT = "give one or two axes: { line, amounts } or { target, values }";
 
 /** Reads the axes, all faults at once. Throws what {@link sweep} says. */
 export function readAxes(s: Sheet, given: unknown): ReadAxis[] {
-  const axes = read(axesSchema(), given, "sweep-malformed");
+  const axes = read(axesSchema(), given, "sweep-malformed", Array.isArray(given) ? [] : ["axes"]);
   const faults: Fault[] = [];
   const made = axes.flatMap(
     (axis, i) =>
