@@ -174,6 +174,7 @@ export type {
   PortionDemands,
   PotChoice,
 } from "./plan/input.ts";
+export { type OpenPlanOptions, openPlan } from "./plan/openPlan.ts";
 export {
   type Addition,
   type ApartWhy,
@@ -201,6 +202,7 @@ export {
   type RatioDrift,
   type Serving,
 } from "./plan/plan.ts";
+export type { StoredMeal, StoredPlan, StoredPortion } from "./plan/storedPlan.ts";
 export type {
   Line,
   LineInput,
@@ -272,7 +274,7 @@ export type { RecipesById } from "./sheet/plan.ts";
 export { toRecipe } from "./sheet/recipe.ts";
 export { type Changes, type LineChanges, revise } from "./sheet/revise.ts";
 export { Sheet, type SheetLine } from "./sheet/sheet.ts";
-export type { StoredOwn, StoredSheet } from "./sheet/stored.ts";
+export type { StoredOrigin, StoredOwn, StoredSheet } from "./sheet/stored.ts";
 export { type Bound, type Marks, Tally, type TallyData } from "./sheet/tally.ts";
 export {
   type BoughtPack,

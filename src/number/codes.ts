@@ -79,6 +79,7 @@ export type ErrorCode =
   // plan
   | "plan-malformed"
   | "plan-format-newer"
+  | "plan-moved"
   | "plan-needs-answer"
   | "avoided-served"
   | "card-malformed"
