@@ -8,16 +8,10 @@
  */
 import { mkdirSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import {
-  type Demand,
-  kitchen,
-  personCard,
-  portionPlan,
-  sheet,
-  shoppingList,
-  toMarkdown,
-  toText,
-} from "steelyard";
+import { type Demand, kitchen, sheet } from "steelyard";
+import { personCard } from "steelyard/card";
+import { portionPlan, shoppingList } from "steelyard/plan";
+import { toMarkdown, toText } from "steelyard/show";
 import { crew } from "./crew.ts";
 import { gingerShot, oatPot, seedTopping } from "./recipes.ts";
 import { shopFoods } from "./shop.ts";

@@ -3,21 +3,11 @@
  * without passing an upper level, and how the two stand against the day, with cautions where they
  * apply. The crew is invented; a licensed practitioner decides what a person eats.
  */
-import {
-  allergensOf,
-  compare,
-  demandsFor,
-  energyNeed,
-  type Plan,
-  portionPlan,
-  proteinQuality,
-  type RecipeInput,
-  SteelyardError,
-  sheet,
-  table,
-  toText,
-} from "steelyard";
+import { type RecipeInput, SteelyardError, sheet } from "steelyard";
 import { starterFoods } from "steelyard/foods";
+import { allergensOf, compare, demandsFor, energyNeed, proteinQuality } from "steelyard/person";
+import { type Plan, portionPlan } from "steelyard/plan";
+import { table, toText } from "steelyard/show";
 import { crew } from "./crew.ts";
 import { oatPot, seedTopping } from "./recipes.ts";
 

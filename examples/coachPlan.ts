@@ -2,8 +2,10 @@
  * For the coach: one script from the recipe to everybody's portion, what changed since last week, what
  * to cook on Sunday and Wednesday in a 2-litre jug, measured in the club's kitchen, and what to buy.
  */
-import { cookingSchedule, portionPlan, type RecipeInput, sheet, shoppingList, toMarkdown } from "steelyard";
+import { type RecipeInput, sheet } from "steelyard";
 import { starterFoods } from "steelyard/foods";
+import { cookingSchedule, portionPlan, shoppingList } from "steelyard/plan";
+import { toMarkdown } from "steelyard/show";
 import { oatPot, seedTopping } from "./recipes.ts";
 
 /** How long it keeps is this club's own rule, and invented: write down yours, and where it comes from. */

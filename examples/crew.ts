@@ -1,4 +1,4 @@
-import type { Person } from "steelyard";
+import type { Person } from "steelyard/person";
 
 /** The camp's crew, all of them invented. */
 export const crew = {

@@ -2,8 +2,9 @@
  * For the analyst: the same pot at many sizes, as tidy rows ready for a data frame. Doses do not
  * scale, so a nutrient that they bring thins out as the portion grows.
  */
-import { type Cell, scale, sheet, table, toCsv } from "steelyard";
+import { scale, sheet } from "steelyard";
 import { starterFoods } from "steelyard/foods";
+import { type Cell, table, toCsv } from "steelyard/show";
 import { oatPot, seedTopping } from "./recipes.ts";
 
 const base = sheet(oatPot, starterFoods, { recipes: { "seed-topping": seedTopping } });

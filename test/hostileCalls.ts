@@ -1,17 +1,9 @@
 /** One good call or more of every function that `steelyard` exports, for `hostile.test.ts` to spoil. */
-import {
-  amount,
-  britishEnglish,
-  type Demand,
-  labelReference,
-  type Person,
-  portionPlan,
-  type RecipeInput,
-  referenceIntakes,
-  sheet,
-  table,
-} from "steelyard";
+import { amount, britishEnglish, type Demand, type RecipeInput, sheet } from "steelyard";
 import { starterFoods } from "steelyard/foods";
+import { labelReference, type Person, referenceIntakes } from "steelyard/person";
+import { portionPlan } from "steelyard/plan";
+import { table } from "steelyard/show";
 
 const bowlDocument: RecipeInput = {
   name: "Rice bowl",
@@ -149,6 +141,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   ],
   energyCheck: [[bowl, { system: "eu-1169", tolerance: "0.1", floor: 1 }]],
   energyNeed: [[lightweight, { equation: "henry-2005" }]],
+  estimatedEnergyRequirement: [[lightweight, { activity: "active" }]],
   energyRangesFor: [["eu", lightweight]],
   exact: [["1/3"]],
   fit: [

@@ -65,7 +65,6 @@ export type ErrorCode =
   | "rounding-malformed"
   | "fit-malformed"
   | "fit-stopped"
-  | "solver-unbounded"
   | "substitutes-malformed"
   // person
   | "person-malformed"
@@ -80,13 +79,10 @@ export type ErrorCode =
   | "plan-malformed"
   | "plan-format-newer"
   | "plan-moved"
-  | "plan-needs-answer"
   | "avoided-served"
   | "card-malformed"
   | "shopping-malformed"
   | "schedule-malformed"
   // table
   | "table-malformed"
-  | "figure-malformed"
-  // interchange
-  | "import-malformed";
+  | "figure-malformed";

@@ -1,3 +1,5 @@
+import { type Json, meta } from "../document/leaves.ts";
+import { readInto } from "../document/read.ts";
 import { type ErrorCode, type Fault, type Path, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
 
@@ -47,6 +49,13 @@ export class PlanFaults {
     return Array.isArray(value)
       ? Array.from<unknown>(value)
       : this.refuse(path, `${what} is ${kindOf(value)}`, hint);
+  }
+
+  /** An app's own data, copied as it is; `{}` where there is none. */
+  meta({ meta: given }: Given, path: Path): { readonly meta?: Json } {
+    if (given === undefined) return {};
+    const read = readInto(this.all, meta(), given, this.#code, [...path, "meta"]);
+    return read === undefined ? {} : { meta: read };
   }
 
   /** A name that can stand in a table, in a key and in a path. */

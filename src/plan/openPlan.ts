@@ -106,6 +106,7 @@ const storedSchema: () => Schema<ReadStored> = /* @__PURE__ */ once(() =>
             dish: optional(count(0, 10_000)),
             dishes: optional(byName(fields<Dish>({ sheet: count(0, 10_000), density: optional(value()) }))),
             fit: optional(asGiven()),
+            meta: optional(asGiven()),
           }),
         ),
         portions: list(
@@ -158,6 +159,7 @@ function passedOn(): Shape<Omit<PlanInput, "meals">> {
     kitchen: optional(asGiven()),
     lines: optional(asGiven()),
     tolerance: optional(asGiven()),
+    meta: optional(asGiven()),
   };
 }
 

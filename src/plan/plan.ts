@@ -1,3 +1,4 @@
+import type { Json } from "../document/leaves.ts";
 import { collect, type Fault, throwIfAny } from "../number/error.ts";
 import { Lookup } from "../number/told.ts";
 import { PlannedDish } from "./dish.ts";
@@ -218,7 +219,8 @@ function planOf(
     return plannedMeal(meal, byMeal.get(id) ?? [], { groups: groups.get(id), sharing: sharing.get(id) });
   });
   return new Plan({
-    people: read.people.map(({ id, name }) => ({ id, name })),
+    people: read.people.map(({ id, name, meta }) => ({ id, name, ...withMeta(meta) })),
+    ...withMeta(read.meta),
     meals,
     portions,
     input,
@@ -237,7 +239,7 @@ function plannedMeal(
   portions: readonly ServedPortion[],
   { groups, sharing }: SettledMeal,
 ): PlannedMeal {
-  const { id, name, dishes: bases, made } = meal;
+  const { id, name, meta, dishes: bases, made } = meal;
   const dishes = new Lookup<PlannedDish>();
   for (const [dish, base] of bases) {
     const eaters = portions.flatMap((portion) => portion.eating(dish) ?? []);
@@ -245,7 +247,12 @@ function plannedMeal(
     const at = { meal: id, name: dish, base, eaters, groups: groups?.get(dish), sharing: sharing?.get(dish) };
     if (read) dishes.set(dish, new PlannedDish({ ...at, read }));
   }
-  return { id, name, dishes, batch: new Lookup([...dishes].map(([dish, { batch }]) => [dish, batch])) };
+  const batch = new Lookup([...dishes].map(([dish, whole]) => [dish, whole.batch]));
+  return { id, name, ...withMeta(meta), dishes, batch };
+}
+
+function withMeta(meta: Json | undefined): { readonly meta?: Json } {
+  return meta === undefined ? {} : { meta };
 }
 
 function groupBy<T>(all: readonly T[], key: (each: T) => string): ReadonlyMap<string, readonly T[]> {

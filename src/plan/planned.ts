@@ -1,4 +1,5 @@
 import type { Language } from "../document/language.ts";
+import type { Json } from "../document/leaves.ts";
 import { readLanguage } from "../document/readLanguage.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import { fault, quote } from "../number/error.ts";
@@ -25,6 +26,8 @@ import { planTables } from "./tables.ts";
 export interface PlannedMeal {
   readonly id: string;
   readonly name: string;
+  /** The app's own data of the meal, as it was handed in. */
+  readonly meta?: Json;
   readonly batch: ReadonlyMap<string, Sheet>;
   /** Each dish apart: what is cooked once, and what each person gets of it. */
   readonly dishes: ReadonlyMap<string, PlannedDish>;
@@ -32,7 +35,9 @@ export interface PlannedMeal {
 
 /** Who gets how much of what, and what is cooked for all of them. */
 export class Plan extends Shown {
-  readonly people: readonly { readonly id: string; readonly name: string }[];
+  readonly people: readonly { readonly id: string; readonly name: string; readonly meta?: Json }[];
+  /** The app's own data of the plan, as it was handed in. */
+  readonly meta: Json | undefined;
   readonly meals: readonly PlannedMeal[];
   readonly portions: readonly Portion[];
   readonly #byKey: ReadonlyMap<string, ServedPortion>;
@@ -42,6 +47,7 @@ export class Plan extends Shown {
   /** @internal Use {@link portionPlan}. */
   constructor(made: {
     readonly people: Plan["people"];
+    readonly meta?: Json;
     readonly meals: readonly PlannedMeal[];
     readonly portions: readonly ServedPortion[];
     readonly about: AboutPeople;
@@ -49,6 +55,7 @@ export class Plan extends Shown {
   }) {
     super();
     this.people = made.people;
+    this.meta = made.meta;
     this.meals = made.meals;
     this.portions = made.portions;
     this.#about = made.about;

@@ -1,3 +1,4 @@
+import type { Json } from "../document/leaves.ts";
 import type { Kitchen } from "../measure/kitchen.ts";
 import { type Path, quote, throwIfAny } from "../number/error.ts";
 import type { Fraction } from "../number/fraction.ts";
@@ -24,6 +25,7 @@ export interface ReadPlan {
   readonly tolerance: Fraction;
   /** By what lines are measured in the cook's kitchen. */
   readonly wishes: LineWishes;
+  readonly meta?: Json;
 }
 
 const PLAN: readonly string[] = [
@@ -36,6 +38,7 @@ const PLAN: readonly string[] = [
   "kitchen",
   "lines",
   "tolerance",
+  "meta",
 ] satisfies (keyof PlanInput)[];
 
 /**
@@ -79,9 +82,10 @@ export function readPlan(input: unknown): ReadPlan {
   const served = people.map((person): ReadPerson => {
     if (!known || !wishes) return person;
     const at = { meals: known, kitchen: person.kitchen ?? kitchen };
-    const own = readLineWishes(faults, person.lines.given, person.lines.path, at);
-    return { ...person, wishes: person.kitchen ? own : wishes.with(own) };
+    const ownLines = readLineWishes(faults, person.lines.given, person.lines.path, at);
+    return { ...person, wishes: person.kitchen ? ownLines : wishes.with(ownLines) };
   });
+  const own = given ? faults.meta(given, []) : {};
   throwIfAny(faults.all);
   return {
     meals: all,
@@ -91,6 +95,7 @@ export function readPlan(input: unknown): ReadPlan {
     kitchen,
     tolerance,
     wishes: wishes ?? new LineWishes(),
+    ...own,
   };
 }
 

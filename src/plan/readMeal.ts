@@ -1,3 +1,4 @@
+import type { Json } from "../document/leaves.ts";
 import { type Fault, type Path, SteelyardError } from "../number/error.ts";
 import { ONE } from "../number/fraction.ts";
 import { readTask } from "../scale/fit/read.ts";
@@ -17,10 +18,11 @@ export interface ReadMeal {
   /** The one dish, where the caller gave a sheet without a name. */
   readonly alone: { readonly name: string; readonly sheet: Sheet } | undefined;
   readonly fit: FitHow;
+  readonly meta?: Json;
 }
 
 /** The fields of a meal. */
-export const MEAL: readonly string[] = ["id", "name", "dishes", "fit"] satisfies (keyof MealInput)[];
+export const MEAL: readonly string[] = ["id", "name", "dishes", "fit", "meta"] satisfies (keyof MealInput)[];
 
 /** Reads one meal; nothing where some of it is refused. */
 export function readMeal(
@@ -33,8 +35,9 @@ export function readMeal(
   const made = readDishes(faults, given.dishes, id ?? "", [...path, "dishes"]);
   const alone = given.dishes instanceof Sheet;
   const fit = made && readFit(faults.all, given.fit, alone, made, [...path, "fit"]);
+  const meta = faults.meta(given, path);
   if (id === undefined || made === undefined || fit === undefined) return undefined;
-  return mealOf({ id, name: name ?? id, fit, isAlone: alone, made });
+  return mealOf({ id, name: name ?? id, fit, isAlone: alone, made, ...meta });
 }
 
 interface Made {
@@ -43,12 +46,14 @@ interface Made {
   readonly fit: FitHow;
   readonly isAlone: boolean;
   readonly made: ReadonlyMap<string, ReadDish>;
+  readonly meta?: Json;
 }
 
-function mealOf({ id, name, fit, isAlone, made }: Made): ReadMeal {
+function mealOf({ isAlone, ...meal }: Made): ReadMeal {
+  const { id, made } = meal;
   const dishes = new Map([...made].map(([dish, { written }]) => [dish, written.scaled(ONE, ONE)]));
   const only = isAlone ? dishes.get(id) : undefined;
-  return { id, name, made, dishes, alone: only && { name: id, sheet: only }, fit };
+  return { ...meal, dishes, alone: only && { name: id, sheet: only } };
 }
 
 /** A meal's sheets as they were handed in, by dish. */

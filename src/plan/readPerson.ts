@@ -1,3 +1,4 @@
+import type { Json } from "../document/leaves.ts";
 import type { Kitchen } from "../measure/kitchen.ts";
 import { collect, type Fault, fault, type Path, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
@@ -33,6 +34,7 @@ export interface ReadPerson {
   readonly wishes: LineWishes;
   readonly body: ReadBody | undefined;
   readonly avoids: readonly ReadAvoid[];
+  readonly meta?: Json;
 }
 
 /** What of the plan a person's fields speak of. */
@@ -56,6 +58,7 @@ export const PERSON: readonly string[] = [
   "away",
   "kitchen",
   "lines",
+  "meta",
 ] satisfies (keyof PersonInput)[];
 
 /** Reads one person; nothing where some of it is refused. */
@@ -73,11 +76,13 @@ export function readPerson(
   const kitchen = readPlace(faults, given.kitchen, [...path, "kitchen"]);
   const body = readBody(faults, given, path, authority);
   const avoided = readAvoid(faults, given.avoid, [...path, "avoid"], foods);
+  const meta = faults.meta(given, path);
   if (id === undefined || usual === undefined) return undefined;
   const wants = new Map(meals.map((meal) => [meal, byMeal.get(meal) ?? usual]));
   const avoids = body ? [...avoided, ...declaredBy(body.facts, avoided, [...path, "person"])] : avoided;
   const lines = { given: given.lines, path: [...path, "lines"] };
-  return { id, name: name ?? id, wants, away, kitchen, lines, wishes: new LineWishes(), body, avoids };
+  const wishes = new LineWishes();
+  return { id, name: name ?? id, wants, away, kitchen, lines, wishes, body, avoids, ...meta };
 }
 
 function readByMeal(

@@ -31,9 +31,9 @@ export interface ReadLine extends Omit<LineInput, "recipe"> {
 
 /** The schema of a recipe document, and of a recipe that was read from one. */
 export const recipeSchema: () => Schema<Recipe> = /* @__PURE__ */ once(() => {
-  const document = andThen(documentSchema(), recipeOf);
-  const made = readAs(document, "a recipe", (given) => given as Recipe);
-  return choice<Recipe>([document], (given) => (isRead(given) ? made : document), "a recipe");
+  const written = andThen(documentSchema(), recipeOf);
+  const made = readAs(written, "a recipe", (given) => given as Recipe);
+  return choice<Recipe>([written], (given) => (isRead(given) ? made : written), "a recipe");
 });
 
 /** The fields of a recipe document. */

@@ -90,7 +90,7 @@ export function substitutes(s: Sheet, lineKey: string, how: SubstitutesHow = {})
       return [];
     })
     .sort(closestFirst);
-  const of = { dish: s.name, line: s.plan.lines[i]?.source.name ?? lineKey };
+  const of = { sheet: s, key: lineKey, name: s.plan.lines[i]?.source.name ?? lineKey };
   const opening = found.length === 0 ? openingOf({ s, i, read, free, left }) : undefined;
   return new Substitutes(of, found.slice(0, most), { ...left, untold, match, opening });
 }

@@ -116,6 +116,7 @@ function lineExplained(s: Sheet, i: number, id: ComponentId, place: Place): Expl
   const own = {
     label: `${line.key}: ${stated(source.name, source.state)}`,
     line: `${path}${line.key}`,
+    food: source.food?.input.id,
     component: id,
     tally: s.cell(line.key, id).share(share),
   };

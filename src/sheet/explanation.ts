@@ -16,6 +16,7 @@ interface Explained {
   readonly tally: Tally;
   readonly steps: readonly string[];
   readonly line?: string | undefined;
+  readonly food?: string | undefined;
   readonly source?: string | undefined;
   readonly from?: readonly Explanation[];
 }
@@ -29,6 +30,8 @@ export class Explanation extends Shown {
   readonly label: string;
   /** Key of the line that it is of, `pot/oats` within a nested recipe; nothing for a sum of lines. */
   readonly line: string | undefined;
+  /** The line's food; nothing for a nested recipe and for a sum. */
+  readonly food: string | undefined;
   readonly component: ComponentId;
   /** The figure, how it bounds the truth, and its marks. */
   readonly tally: Tally;
@@ -41,10 +44,11 @@ export class Explanation extends Shown {
   readonly from: readonly Explanation[];
 
   /** @internal */
-  constructor({ label, component: id, tally, steps, line, source, from = [] }: Explained) {
+  constructor({ label, component: id, tally, steps, line, food, source, from = [] }: Explained) {
     super();
     this.label = label;
     this.line = line;
+    this.food = food;
     this.component = id;
     this.tally = tally;
     this.value = tally.value;
@@ -102,7 +106,9 @@ export class Explanation extends Shown {
   }
 }
 
-function tidyRow([depth, { label, line, component, tally, source, steps }]: [number, Explanation]): TidyRow {
+function tidyRow([depth, explained]: [number, Explanation]): TidyRow {
+  const { label, line, food, component, tally, source, steps } = explained;
   const own = { level: exact(depth), label, steps: steps.join("; ") };
-  return { line, row: line === undefined ? "sum" : "line", component, ...tallyRow(tally), source, own };
+  const row = line === undefined ? "sum" : "line";
+  return { line, food, row, component, ...tallyRow(tally), source, own };
 }

@@ -18,7 +18,7 @@ import {
 } from "../number/fraction.ts";
 import type { Ratio } from "../number/ratio.ts";
 import { uncloned } from "../number/uncloned.ts";
-import type { Tidy } from "../table/tidy.ts";
+import type { Asked, Tidy } from "../table/tidy.ts";
 import { boundOfProduct, boundOfQuotient, boundOfSum, opposite } from "./bound.ts";
 import {
   boundOfEnds,
@@ -32,6 +32,7 @@ import {
   sumOf,
 } from "./ends.ts";
 import { tallyRow } from "./tallyRow.ts";
+import { tidyOf } from "./tidyOf.ts";
 import { unitOfProduct, unitOfQuotient } from "./unit.ts";
 
 /**
@@ -284,8 +285,8 @@ export class Tally implements Marks {
   }
 
   /** The one figure as a tidy row: `toRecords` reads it. */
-  toRows(): Tidy {
-    return { own: [], rows: [tallyRow(this)] };
+  toRows(asked: Asked): Tidy {
+    return tidyOf(asked, [], () => [tallyRow(this)]);
   }
 
   /** Plain data, the value as exact text. */

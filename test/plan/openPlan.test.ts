@@ -1,17 +1,16 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
+import { SteelyardError, sheet } from "steelyard";
+import { starterFoods } from "steelyard/foods";
 import {
   cookingSchedule,
   openPlan,
   type Plan,
   type PlanInput,
   portionPlan,
-  SteelyardError,
   type StoredPlan,
-  sheet,
-  toRecords,
-} from "steelyard";
-import { starterFoods } from "steelyard/foods";
+} from "steelyard/plan";
+import { toRecords } from "steelyard/show";
 import { describe, expect, it } from "vitest";
 import { errorOf } from "../number/errorOf.ts";
 import { lost } from "../properties/lossless.ts";

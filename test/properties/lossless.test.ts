@@ -1,6 +1,7 @@
 /** Nothing is lost at a boundary: every result of every function, held against what JSON and a clone make of it. */
-import * as face from "steelyard";
+
 import { describe, expect, it } from "vitest";
+import * as face from "../everything.ts";
 import { calls, good } from "../hostileCalls.ts";
 import { lost } from "./lossless.ts";
 

@@ -15,7 +15,7 @@ import {
   Sheet,
   Tally,
   toRecipe,
-} from "steelyard";
+} from "../everything.ts";
 
 type Seen = Map<object, Set<unknown>>;
 

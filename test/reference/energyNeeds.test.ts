@@ -2,7 +2,8 @@
  * Every coefficient and bound that an energy need is reckoned with, typed a second time, and held to the
  * figures through `energyNeed` and `dayTarget` alone: a slip of one digit in either typing shows.
  */
-import { dayTarget, type EquationId, energyNeed, exact, type Person } from "steelyard";
+import { exact } from "steelyard";
+import { dayTarget, type EquationId, energyNeed, type Person } from "steelyard/person";
 import { describe, expect, it } from "vitest";
 import { energyEquations } from "../../src/person/equations/all.ts";
 

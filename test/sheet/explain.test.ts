@@ -83,14 +83,15 @@ describe("explanations of what is not known", () => {
       [1, "milk", 56.12, "µg", "exact", expect.stringContaining("Linus Pauling Institute")],
     ]);
     expect(new Set(records.map(({ component }) => component))).toEqual(new Set(["iodine"]));
+    const foods = [null, null, "lentils-dry", "spinach-raw", "milk-whole"];
+    expect(records.map(({ food }) => food)).toEqual(foods);
     expect(records.map(({ label }) => label).join()).not.toContain("·");
   });
 
-  it("stand in JSON as null", () => {
-    const [{ rows }] = JSON.parse(JSON.stringify(dal.explain("iodine", "total"))) as [
-      { rows: { amount: unknown; bound: string }[] },
-    ];
-    expect(rows.map(({ amount, bound }) => [amount, bound])).toEqual(Array(3).fill([null, "unknown"]));
+  it("stand in JSON as unknown", () => {
+    const read = JSON.parse(JSON.stringify(dal.explain("iodine", "total")));
+    const bounds = [read, ...read.from].map(({ tally }) => [tally.bound, tally.most]);
+    expect(bounds).toEqual(Array(3).fill(["unknown", null]));
   });
 
   it("give a middle figure with its bound, and its ends among the steps", () => {

@@ -6,12 +6,11 @@ import {
   type FoodTable,
   foodTable,
   kitchen,
-  type Plan,
-  portionPlan,
   type Sheet,
   scale,
   sheet,
 } from "steelyard";
+import { type Plan, portionPlan } from "steelyard/plan";
 
 /** Foods with figures of every kind; all of them made up. */
 export const foods: FoodTable = foodTable([
@@ -127,7 +126,7 @@ export const madePlan: () => Plan = () => {
   const greens = sheet(seasoning, foods.with([{ ...foods.get("salt"), density: "1.2" }]));
   return portionPlan({
     meals: [
-      { id: "early", name: "Early", dishes: savoury },
+      { id: "early", name: "Early", dishes: savoury, meta: ["hut"] },
       {
         id: "meals",
         dishes: { oats: savoury, greens: { sheet: greens, density: "1.1" } },
@@ -159,6 +158,7 @@ export const madePlan: () => Plan = () => {
       },
     ],
     authority: "eu",
+    meta: { camp: 7 },
     silent: "accept",
     pots: { tolerance: "5 %", tries: 100 },
     kitchen: kitchen({

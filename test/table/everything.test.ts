@@ -2,10 +2,11 @@ import { from } from "arquero";
 import { describe, expect, it } from "vitest";
 import { components, isComponentId } from "../../src/food/components.ts";
 import { starterFoods } from "../../src/foods.ts";
-import * as face from "../../src/index.ts";
 import { exact, over, toText } from "../../src/number/fraction.ts";
 import type { TidyRecord } from "../../src/table/records.ts";
 import type { Recordable, Tabular } from "../../src/table/tabular.ts";
+import * as face from "../everything.ts";
+import { errorOf } from "../number/errorOf.ts";
 
 /** Presumed and derived figures, silent lines, a range, a nested recipe, a yield, a dose, columns and rows of one's own. */
 const dal = {
@@ -53,7 +54,7 @@ const plan = face.portionPlan({
   meals: [{ id: "supper", name: "Supper", dishes: bowl }],
   people: [
     { id: "cox", name: "Cox", person: lightweight, demands: [{ of: "energy", exactly: 400 }] },
-    { id: "stroke", name: "Stroke", demands: [{ of: "energy", exactly: 700 }] },
+    { id: "stroke", name: "Stroke", demands: [{ of: "energy", exactly: 700 }], avoid: ["milk"] },
     { id: "bow", name: "Bow", demands: { factor: 1 }, away: ["supper"] },
   ],
   kitchen: "metric",
@@ -85,6 +86,8 @@ const results: readonly (readonly [string, Result])[] = [
   ["substitutes", face.substitutes(plain, "beans")],
   ["a comparison", face.compare(bowl, face.referenceIntakes("eu", lightweight))],
   ["doses", face.doseCheck(bowl, face.referenceIntakes("eu", lightweight))],
+  ["allergens", face.allergensOf(bowl)],
+  ["what people avoid", plan.avoided],
   ["protein quality", face.proteinQuality(plain)],
   ["a plan", plan],
   ["a schedule", face.cookingSchedule(plan)],
@@ -158,11 +161,25 @@ describe("the records of", () => {
         expect(keys.filter((key) => /\s/.test(key))).toEqual([]);
         const { amount, unit, bound, component } = record;
         if (amount !== null) expect([typeof unit, typeof bound]).toEqual(["string", "string"]);
+        if (bound === "exact") expect([record.least, record.most]).toEqual([amount, amount]);
         if (bound === "unknown" && component !== null)
           expect(amount === null || record.what === "share-of-known").toBe(true);
       }
     },
   );
+
+  it.each(results)("%s have a column for all that a row says of its own", (_, result) => {
+    const { own, rows } = result.toRows({});
+    for (const row of rows)
+      for (const said of [row.own, row.head?.own])
+        expect(Object.keys(said ?? {}).filter((column) => !own.includes(column))).toEqual([]);
+  });
+
+  it("a sweep give the ends of a mass, too", () => {
+    const swept = face.sweep(plain, [{ target: "energy", values: [300] }]);
+    const [mass] = face.toRecords(swept, { components: ["mass"], figures: "exact" });
+    expect([mass?.least, mass?.most]).toEqual([mass?.amount, mass?.amount]);
+  });
 
   // arquero is a general library of data frames: a column for each key, a row for each record, nothing turned.
   it.each(results)("%s go into a data frame and come back", (_, result) => {
@@ -173,5 +190,7 @@ describe("the records of", () => {
   it.each(results)("%s are picked by component, and a name that nothing has is refused", (_, result) => {
     const some = face.toRecords(result, { components: ["energy"] });
     expect(some).toEqual(face.toRecords(result).filter(({ component }) => component === "energy"));
+    const error = errorOf(() => face.toRecords(result, { components: ["energy", "enrgy"] }));
+    expect([error.code, error.path]).toEqual(["component-unknown", ["components", 1]]);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import * as face from "../../src/index.ts";
 import { Shown } from "../../src/table/shown.ts";
+import * as face from "../everything.ts";
 
 const camp = face.sheet(
   {

@@ -3,11 +3,12 @@ import { britishEnglish, type Language, say } from "../../document/language.ts";
 import { readLanguage } from "../../document/readLanguage.ts";
 import { type Allergen, allergens } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
-import { type Fault, fault, kindOf, quote, throwIfAny } from "../../number/error.ts";
+import { type Fault, fault, kindOf, quote, throwIfAny, together } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
+import { tidyOf } from "../../sheet/tidyOf.ts";
 import { Shown } from "../../table/shown.ts";
 import { type Table, table } from "../../table/table.ts";
-import type { Tidy, TidyRow } from "../../table/tidy.ts";
+import type { Asked, Tidy, TidyRow } from "../../table/tidy.ts";
 import type { Person } from "../person.ts";
 import { readPerson } from "../readPerson.ts";
 import { type Eaten, type EatenFood, type EatenPortion, readEaten } from "./eaten.ts";
@@ -82,8 +83,8 @@ export class Allergens extends Shown {
    * Which lines hold what, which do not say, and what none is said to hold (`not-said`, which is no promise), as
    * rows of words: `toRecords` reads them.
    */
-  toRows(): Tidy {
-    return { own: ["text", "because"], rows: this.#rows() };
+  toRows(asked: Asked): Tidy {
+    return tidyOf(asked, ["text", "because"], () => this.#rows());
   }
 
   *#rows(): Generator<TidyRow> {
@@ -175,10 +176,12 @@ export function allergenCheck(
   person: Person,
   how: { readonly override?: AllergenOverride } = {},
 ): AllergenCheck {
-  checkFields(how, ["override"], "comparison-malformed");
-  const portion = readEaten(eaten, "comparison-malformed");
-  const { allergens: declared } = readPerson(person);
-  const { faults, ...check } = checkAllergens(portion, declared, how.override ?? {});
+  const { portion, facts } = together({
+    how: () => checkFields(how, ["override"], "comparison-malformed"),
+    portion: () => readEaten(eaten, "comparison-malformed"),
+    facts: () => readPerson(person),
+  });
+  const { faults, ...check } = checkAllergens(portion, facts.allergens, how.override ?? {});
   throwIfAny(faults);
   return check;
 }

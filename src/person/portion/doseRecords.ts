@@ -1,14 +1,18 @@
 import { components } from "../../food/components.ts";
 import { pointRow, tallyRow } from "../../sheet/tallyRow.ts";
-import type { Tidy, TidyRow } from "../../table/tidy.ts";
+import { tidyOf } from "../../sheet/tidyOf.ts";
+import type { Asked, Tidy, TidyRow } from "../../table/tidy.ts";
 import type { DoseFor, DoseRow } from "./doses.ts";
 
 /** Columns of the records of doses beside those of every result. */
-export const doseColumns: readonly string[] = ["verdict", "kind", "authority", "noLevelBy", "check"];
+export const doseColumns: readonly string[] = [
+  ...["verdict", "kind", "authority", "noLevelBy", "check"],
+  ...["code", "text"],
+];
 
 /** Lines that are the same for everyone, each with what it brings, and against each person's level. */
-export function doseTidy(rows: readonly DoseRow[]): Tidy {
-  return { own: doseColumns, rows: doseRecords({}, rows) };
+export function doseTidy(sheet: string, rows: readonly DoseRow[], asked: Asked): Tidy {
+  return tidyOf(asked, doseColumns, () => doseRecords({ sheet }, rows));
 }
 
 export function* doseRecords(head: TidyRow, rows: readonly DoseRow[]): Generator<TidyRow> {

@@ -8,7 +8,7 @@ import type { Ends } from "../../sheet/ends.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
-import type { Tidy } from "../../table/tidy.ts";
+import type { Asked, Tidy } from "../../table/tidy.ts";
 import {
   countsFood,
   isIntakes,
@@ -102,8 +102,8 @@ export class DoseCheck extends Shown {
   }
 
   /** Each dose, each person's level and the share of it, as tidy rows: `toRecords` reads them. */
-  toRows(): Tidy {
-    return doseTidy(this.rows);
+  toRows(asked: Asked): Tidy {
+    return doseTidy(this.#name, this.rows, asked);
   }
 }
 

@@ -2,9 +2,10 @@ import { britishEnglish, type Language } from "../../document/language.ts";
 import { readLanguage } from "../../document/readLanguage.ts";
 import type { Allergen } from "../../food/allergens.ts";
 import { type AllergenUnknown, unknownOf } from "../../person/portion/allergens.ts";
+import { tidyOf } from "../../sheet/tidyOf.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
-import type { Tidy } from "../../table/tidy.ts";
+import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { ReadAvoid } from "./avoid.ts";
 import { avoidedTable } from "./avoidedTable.ts";
 import { avoidedRows } from "./records.ts";
@@ -111,8 +112,8 @@ export class PlanAvoided extends Shown {
   }
 
   /** What people avoid, and what to ask and to know before serving, as rows of words: `toRecords` reads them. */
-  toRows(): Tidy {
-    return { own: ["text", "because"], rows: avoidedRows(this) };
+  toRows(asked: Asked): Tidy {
+    return tidyOf(asked, ["text", "because"], () => avoidedRows(this));
   }
 
   #of(person: string): readonly ServedLines[] {

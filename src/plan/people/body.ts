@@ -5,6 +5,7 @@ import { type ReferenceIntakes, referenceIntakes } from "../../person/intakes/re
 import type { Authority } from "../../person/intakes/table.ts";
 import { needOf } from "../../person/need.ts";
 import type { Facts, Person } from "../../person/person.ts";
+import { readAim } from "../../person/readAim.ts";
 import { readPerson } from "../../person/readPerson.ts";
 import { type Given, kindOf, type PlanFaults } from "../given.ts";
 
@@ -54,7 +55,11 @@ export function readBody(
     [...path, "person"],
     () => new ReadBody(person as Person, undefined, authority),
   );
-  if (aim === undefined || !body) return body;
+  if (aim === undefined) return body;
+  if (!body) {
+    collect(faults.all, [...path, "aim"], () => readAim(aim));
+    return undefined;
+  }
   return collect(faults.all, [...path, "aim"], () => new ReadBody(person as Person, aim as Aim, authority));
 }
 

@@ -1,7 +1,7 @@
 import { refuseUnsafe } from "../../document/safe.ts";
 import { componentIds, isComponentId } from "../../food/components.ts";
 import { wholeNumber } from "../../measure/amountData.ts";
-import { figure } from "../../measure/figure.ts";
+import { figure, hinting } from "../../measure/figure.ts";
 import { readShare } from "../../measure/share.ts";
 import { collect, type Fault, fault, quote, SteelyardError, throwIfAny, within } from "../../number/error.ts";
 import { compare, exact, type Fraction, type Value } from "../../number/fraction.ts";
@@ -205,7 +205,9 @@ function readAmount(value: unknown, subject: Subject): Fraction {
 }
 
 function readPlain(value: Value): Fraction {
-  const read = typeof value === "string" ? wholeNumber(value) : exact(value);
+  const read = hinting("write a number: 4", () =>
+    typeof value === "string" ? wholeNumber(value) : exact(value),
+  );
   if (read.n >= 0n) return read;
   throw malformed(`${quote(value)} is below 0`, "give 0 or more");
 }

@@ -1,7 +1,7 @@
-import { minus } from "../../number/fraction.ts";
-import { pointRow, tallyRow } from "../../sheet/tallyRow.ts";
+import { cellRow, pointRow } from "../../sheet/tallyRow.ts";
 import { tidyOf } from "../../sheet/tidyOf.ts";
 import type { Asked, Tidy, TidyRow } from "../../table/tidy.ts";
+import { type Moves, movesOf, type Replaced } from "./moves.ts";
 import type { Substitute, SubstituteChange, Substitutes } from "./result.ts";
 
 /**
@@ -9,17 +9,14 @@ import type { Substitute, SubstituteChange, Substitutes } from "./result.ts";
  * portion (`before`, `after`, and the `share` that it moves by, or the `change`), what to heed; then the foods
  * that were left out, and why.
  */
-export function substitutesTidy(
-  s: Substitutes,
-  of: { readonly dish: string; readonly line: string },
-  asked: Asked,
-): Tidy {
+export function substitutesTidy(s: Substitutes, of: Replaced, asked: Asked): Tidy {
   const own = ["rank", "name", "state", "tells", "code", "text"];
-  return tidyOf(asked, own, () => substituteRows(s, { sheet: of.dish, line: of.line }), ["distance"]);
+  return tidyOf(asked, own, () => substituteRows(s, of), ["distance"]);
 }
 
-function* substituteRows(s: Substitutes, of: TidyRow): Generator<TidyRow> {
-  for (const [i, each] of s.found.entries()) yield* foundRows(of, each, String(i + 1));
+function* substituteRows(s: Substitutes, { sheet, key }: Replaced): Generator<TidyRow> {
+  const of: TidyRow = { sheet: sheet.name, line: key };
+  for (const [i, each] of s.found.entries()) yield* foundRows(of, each, movesOf(sheet, each), String(i + 1));
   for (const id of s.untold) yield { ...of, what: "untold", component: id, bound: "unknown" };
   for (const { food, holds } of s.avoided)
     for (const text of holds) yield { ...of, food, what: "left-out", own: { code: "holds", text } };
@@ -35,7 +32,7 @@ function* substituteRows(s: Substitutes, of: TidyRow): Generator<TidyRow> {
   for (const text of s.opens) yield { ...of, what: "opens", own: { text } };
 }
 
-function* foundRows(of: TidyRow, found: Substitute, rank: string): Generator<TidyRow> {
+function* foundRows(of: TidyRow, found: Substitute, moves: Moves, rank: string): Generator<TidyRow> {
   const { food, name, state, tells, changes, also, cautions, silent } = found;
   const own = { rank, name, state, tells: tells.join(", ") };
   const head: TidyRow = { ...of, food, row: "line", own };
@@ -43,19 +40,15 @@ function* foundRows(of: TidyRow, found: Substitute, rank: string): Generator<Tid
   yield { ...head, what: "instead", component: "distance", ...pointRow(found.distance, "") };
   for (const change of changes) {
     yield* changeRows(head, change);
-    yield {
-      ...head,
-      row: "portion",
-      what: "share",
-      component: change.component,
-      ...pointRow(change.share, ""),
-    };
+    yield cellRow(
+      { ...head, row: "portion", what: "share" },
+      change.component,
+      moves.share(change.component),
+    );
   }
   for (const change of also) {
     yield* changeRows(head, change);
-    const { unit } = change.after;
-    const by = pointRow(minus(change.after.value, change.before.value), unit);
-    yield { ...head, row: "portion", what: "change", component: change.component, ...by };
+    yield cellRow({ ...head, row: "portion", what: "change" }, change.component, moves.by(change.component));
   }
   for (const id of silent) yield { ...head, row: "portion", what: "after", component: id, bound: "unknown" };
   for (const { code, text, source } of cautions)
@@ -66,7 +59,7 @@ function* changeRows(
   head: TidyRow,
   { component, before, after }: Omit<SubstituteChange, "share">,
 ): Generator<TidyRow> {
-  const of = { ...head, row: "portion", component };
-  yield { ...of, what: "before", ...tallyRow(before) };
-  yield { ...of, what: "after", ...tallyRow(after) };
+  const of = { ...head, row: "portion" };
+  yield cellRow({ ...of, what: "before" }, component, before);
+  yield cellRow({ ...of, what: "after" }, component, after);
 }

@@ -2,15 +2,17 @@ import { type Allergen, allergens } from "../../food/allergens.ts";
 import { type ComponentId, components } from "../../food/components.ts";
 import type { FoodCaution, State } from "../../food/food.ts";
 import { showFigure } from "../../measure/showFigure.ts";
-import { compare, type Fraction, fraction, minus, over, times } from "../../number/fraction.ts";
+import { compare, type Fraction, fraction, minus, over } from "../../number/fraction.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
+import { plainFigure } from "../../sheet/show.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import { figure } from "../../table/figure.ts";
 import { Shown } from "../../table/shown.ts";
-import { type Table, table } from "../../table/table.ts";
+import { type Figure, type Table, table } from "../../table/table.ts";
 import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { Quantity } from "../demand.ts";
 import { matchName } from "./match.ts";
+import { movesOf, type Replaced } from "./moves.ts";
 import type { LeftOut, Opening, OutsideServing } from "./opening.ts";
 import { substitutesTidy } from "./records.ts";
 
@@ -64,11 +66,11 @@ export class Substitutes extends Shown {
   readonly opens: readonly string[];
   /** What was to stay close but the line says nothing of: there is no figure to stay close to. */
   readonly untold: readonly ComponentId[];
-  readonly #of: { readonly dish: string; readonly line: string };
+  readonly #of: Replaced;
 
   /** @internal Use {@link substitutes}. */
   constructor(
-    of: { readonly dish: string; readonly line: string },
+    of: Replaced,
     found: readonly Substitute[],
     left: LeftOut & Pick<Substitutes, "untold" | "match"> & { readonly opening: Opening | undefined },
   ) {
@@ -90,7 +92,7 @@ export class Substitutes extends Shown {
     const beside = [...new Set(this.found.flatMap(({ also }) => also.map((c) => c.component)))];
     return [
       table({
-        title: `${this.#of.dish}: instead of ${this.#of.line}`,
+        title: `${this.#of.sheet.name}: instead of ${this.#of.name}`,
         columns: [
           { key: "food", heading: "Instead" },
           { key: "state", heading: "State" },
@@ -108,22 +110,22 @@ export class Substitutes extends Shown {
             align: "end" as const,
           })),
         ],
-        rows: this.found.map(({ name, state, grams, changes, also }) => [
-          name,
-          state ?? "",
-          figure(grams),
-          ...changed.map((id) => {
-            const change = changes.find((c) => c.component === id);
-            return figure(change ? times(shareMoved(change), HUNDRED) : null, { significant: 2 });
-          }),
-          ...beside.map((id) => {
-            const change = also.find((c) => c.component === id);
-            return figure(change ? minus(change.after.value, change.before.value) : null, { significant: 2 });
-          }),
-        ]),
+        rows: this.found.map((found) => {
+          const moves = movesOf(this.#of.sheet, found);
+          const told = new Set([...found.changes, ...found.also].map(({ component }) => component));
+          const cell = (id: ComponentId, by: (id: ComponentId) => Tally): Figure =>
+            told.has(id) ? plainFigure(by(id), { significant: 2 }) : figure(null);
+          return [
+            found.name,
+            found.state ?? "",
+            figure(found.grams),
+            ...changed.map((id) => cell(id, (each) => moves.share(each).times(HUNDRED))),
+            ...beside.map((id) => cell(id, moves.by)),
+          ];
+        }),
         notes: [
           ...(this.why === undefined
-            ? [`each brings as much ${matchName(this.match)} as ${this.#of.line} did`]
+            ? [`each brings as much ${matchName(this.match)} as ${this.#of.name} did`]
             : [`nothing stands in: ${this.why}`]),
           ...this.opens.map((open) => `what would open it: ${open}`),
           ...this.found.flatMap(({ name, cautions }) =>
@@ -172,7 +174,7 @@ export class Substitutes extends Shown {
     if (this.untold.length === 0) return [];
     const told = this.found.filter(({ tells }) => tells.length > 0);
     return [
-      `${this.#of.line} says nothing of ${namesOf(this.untold)}, so that nothing is held close to it`,
+      `${this.#of.name} says nothing of ${namesOf(this.untold)}, so that nothing is held close to it`,
       ...told.map(({ name, tells }) => `${name} tells of ${namesOf(tells)}`),
     ];
   }

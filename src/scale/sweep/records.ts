@@ -1,6 +1,6 @@
 import { type ComponentId, components } from "../../food/components.ts";
 import type { Fraction } from "../../number/fraction.ts";
-import { tallyRow } from "../../sheet/tallyRow.ts";
+import { pointRow, tallyRow } from "../../sheet/tallyRow.ts";
 import { tidyOf } from "../../sheet/tidyOf.ts";
 import type { Asked, Tidy, TidyRow } from "../../table/tidy.ts";
 import type { SweepPoint } from "../sweep.ts";
@@ -44,8 +44,7 @@ function* sweepRows(
     const at = Object.fromEntries(columns.map((column, k) => [column, places[i]?.[k]]));
     const own = { ...at, status: sheet ? "reached" : missed?.code };
     const head: TidyRow = { sheet: name, row: "portion", what: "eaten", own };
-    if (hasMass && sheet)
-      yield { ...head, component: "mass", amount: sheet.portionMass, unit: "g", bound: "exact" };
+    if (hasMass && sheet) yield { ...head, component: "mass", ...pointRow(sheet.portionMass, "g") };
     for (const id of ids)
       yield {
         ...head,

@@ -4,7 +4,6 @@ import {
   convert,
   type Fault,
   formatAmount,
-  portionPlan,
   type RecipeInput,
   recipe,
   type Scaled,
@@ -12,13 +11,11 @@ import {
   scale,
   sheet,
   type Tally,
-  toCsv,
-  toHtml,
-  toMarkdown,
   toRecipe,
-  toText,
 } from "steelyard";
 import { starterFoods } from "steelyard/foods";
+import { portionPlan } from "steelyard/plan";
+import { toCsv, toHtml, toMarkdown, toText } from "steelyard/show";
 
 // The types of the host are left out of the compilation: the package may not need them.
 declare const console: { log(text: string): void };

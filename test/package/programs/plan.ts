@@ -1,5 +1,7 @@
-import { personCard, portionPlan, sheet } from "steelyard";
+import { sheet } from "steelyard";
+import { personCard } from "steelyard/card";
 import { starterFoods } from "steelyard/foods";
+import { portionPlan } from "steelyard/plan";
 
 /** Breakfast for two, planned and handed out. */
 export default (): string => {

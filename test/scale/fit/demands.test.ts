@@ -65,6 +65,22 @@ describe("demands that are refused", () => {
     ],
     ["an unknown unit", { of: "protein", exactly: "60 smidgens" }, /0.exactly: /],
     ["words", { of: "protein", exactly: "a lot" }, /0.exactly: /],
+    [
+      "words for energy",
+      { of: "energy", exactly: "much" },
+      /0.exactly: .*\(write a figure in kcal: "100 kcal"\)/,
+    ],
+    [
+      "words for iodine",
+      { of: "iodine", exactly: "some" },
+      /0.exactly: .*\(write a figure in µg: "100 µg"\)/,
+    ],
+    [
+      "words for a share",
+      { energyShareOf: "fat", most: "much" },
+      /0.most: .*\(write 0 to 1, or per cent: "25 %"\)/,
+    ],
+    ["words for a ratio", { ratioOf: ["omega6", "omega3"], most: "much" }, /0.most: .*\(write a number: 4\)/],
     ["nothing", { of: "protein", exactly: null }, /0.exactly: /],
     ["an object", { of: "protein", exactly: {} }, /0.exactly: /],
     ["a ratio with itself", { ratioOf: ["sodium", "sodium"], most: 1 }, /0.ratioOf: .*with itself/],

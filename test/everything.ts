@@ -1,0 +1,7 @@
+/** All that the package exports, whatever door it stands behind. */
+export * from "steelyard";
+export * from "steelyard/card";
+export * from "steelyard/foods";
+export * from "steelyard/person";
+export * from "steelyard/plan";
+export * from "steelyard/show";
