@@ -152,6 +152,7 @@ export const madePlan: () => Plan = () => {
       },
       {
         id: "bow",
+        meta: "two",
         demands: { factor: 2 },
         byMeal: { meals: [{ of: "mass", exactly: "700 g" }] },
         kitchen: "us",
