@@ -1,18 +1,14 @@
 import { collect, type Fault, throwIfAny } from "../number/error.ts";
 import { compare, type Fraction, isZero, minus, ONE, over, sum, ZERO } from "../number/fraction.ts";
-import type { Demand, Quantity } from "../scale/demand.ts";
-import {
-  type FitMet,
-  type FitMetTogether,
-  type FitOutOfReach,
-  type FitOutOfReachTogether,
-  fit,
-} from "../scale/fit.ts";
+import type { Quantity } from "../scale/demand.ts";
+import type { ReadDemand } from "../scale/fit/demands.ts";
+import { solveTask } from "../scale/fit/engine.ts";
+import { taskOf } from "../scale/fit/read.ts";
+import { resultOf } from "../scale/fit/result.ts";
 import { silentLines, splitOf } from "../scale/linear.ts";
 import { factorFor, type Silence } from "../scale/target.ts";
-import type { Sheet } from "../sheet/sheet.ts";
-import { type Answered, type PortionFit, ServedPortion } from "./portion.ts";
-import type { ReadMeal } from "./readMeal.ts";
+import { type Answered, ServedPortion } from "./portion.ts";
+import { byDish, type ReadMeal } from "./readMeal.ts";
 import type { ReadPerson, Want } from "./readPerson.ts";
 
 /** What a meal brings of a quantity: the same for everyone, and what one factor moves. */
@@ -86,39 +82,20 @@ export class PortionFinder {
     };
   }
 
-  #fitted(demands: readonly Demand[]): Answered {
-    const { dishes, alone, fit: how } = this.#meal;
-    const [found, served] = alone
-      ? fittedAlone(alone.name, fit(alone.sheet, demands, how))
-      : fittedTogether(fit(Object.fromEntries(dishes), demands, how));
-    const factor = found.factor ?? ZERO;
-    const factors = served.map(([name, s]): [string, readonly Fraction[]] => [
-      name,
-      factorsBetween(dishes.get(name) ?? s, s, factor),
-    ]);
-    const status = served.length === 0 ? "not-served" : found.status;
-    return { status, factor, factors: new Map(factors), fit: found };
+  #fitted(demands: readonly ReadDemand[]): Answered {
+    const { together, fit: how } = this.#meal;
+    const solved = solveTask(taskOf(together, demands, how));
+    const answer = solved.found ? solved.answer : solved.nearest();
+    const fit = resultOf(solved);
+    if (!answer) return { status: "not-served", factor: ZERO, factors: new Map(), fit };
+    return {
+      status: fit.status,
+      factor: answer.common,
+      factors: byDish(this.#meal, answer.lineFactors),
+      fit,
+    };
   }
 }
 
 /** Nothing is cooked for someone who is not there. */
 const AWAY: Answered = { status: "away", factor: ZERO, factors: new Map(), fit: undefined };
-
-type Served = readonly (readonly [string, Sheet])[];
-
-function fittedAlone(name: string, found: FitMet | FitOutOfReach): readonly [PortionFit, Served] {
-  const s = found.status === "met" ? found.sheet : found.nearest;
-  return [found, s ? [[name, s]] : []];
-}
-
-function fittedTogether(found: FitMetTogether | FitOutOfReachTogether): readonly [PortionFit, Served] {
-  return [found, Object.entries((found.status === "met" ? found.sheets : found.nearest) ?? {})];
-}
-
-/** What each line was multiplied by; a line of nothing says nothing of it, and goes with the rest. */
-function factorsBetween(before: Sheet, after: Sheet, common: Fraction): readonly Fraction[] {
-  return after.values.grams.map((grams, i) => {
-    const was = before.values.grams[i] ?? ZERO;
-    return isZero(was) ? common : over(grams, was);
-  });
-}

@@ -1,11 +1,11 @@
 import type { Shares } from "../food/composition.ts";
-import { isZero, ONE, sum, times, toText, ZERO } from "../number/fraction.ts";
+import { equals, type Fraction, isZero, minus, ONE, sum, toText, ZERO } from "../number/fraction.ts";
 import { compareText } from "../number/text.ts";
 import type { Line, Recipe } from "../recipe/document.ts";
 import type { PlanLine } from "../sheet/plan.ts";
 import { Sheet } from "../sheet/sheet.ts";
 import { foodSource, nestedSource, type Source } from "../sheet/source.ts";
-import type { Cooking, Values } from "../sheet/values.ts";
+import { type Cooking, impliedYield, type Values } from "../sheet/values.ts";
 import type { LineAmounts } from "./groups.ts";
 
 /** A line as it is to stand in another sheet, and where it stood. */
@@ -83,10 +83,10 @@ function withLines(s: Sheet, taken: readonly Taken[]): Sheet {
   return new Sheet(s.plan.withLines(lines, recipeOf(s, lines, cooking)), values);
 }
 
-/** The yield factor stays; a mass that was weighed becomes that of what is left. */
-function cookingOf({ values, masses }: Sheet, raw: ReturnType<typeof sum>): Cooking {
-  if (values.cooking.by === "factor") return values.cooking;
-  return isZero(raw) ? { by: "factor", factor: ONE } : { by: "mass", mass: times(raw, masses.yieldFactor) };
+/** The yield factor stays; a mass that was weighed is of all that was cooked, and presumed of some of it. */
+function cookingOf({ values, masses }: Sheet, raw: Fraction): Cooking {
+  if (values.cooking.by === "factor" || equals(raw, minus(masses.pot, masses.change))) return values.cooking;
+  return isZero(raw) ? { by: "factor", factor: ONE } : impliedYield(values.cooking, masses);
 }
 
 function recipeOf(s: Sheet, lines: readonly PlanLine[], cooking: Cooking): Recipe {

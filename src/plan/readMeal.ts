@@ -1,8 +1,9 @@
 import type { Json } from "../document/leaves.ts";
-import { type Fault, type Path, SteelyardError } from "../number/error.ts";
+import { collect, type Fault, type Path } from "../number/error.ts";
 import { ONE } from "../number/fraction.ts";
-import { readTask } from "../scale/fit/read.ts";
-import type { FitHow } from "../scale/fit.ts";
+import { compareText } from "../number/text.ts";
+import type { Dish } from "../scale/fit/model.ts";
+import { type FitHow, type ReadHow, readHow } from "../scale/fit/read.ts";
 import { Sheet } from "../sheet/sheet.ts";
 import { type Given, kindOf, type PlanFaults } from "./given.ts";
 import type { MealInput } from "./input.ts";
@@ -15,14 +16,20 @@ export interface ReadMeal {
   readonly made: ReadonlyMap<string, ReadDish>;
   /** One portion of each. */
   readonly dishes: ReadonlyMap<string, Sheet>;
-  /** The one dish, where the caller gave a sheet without a name. */
-  readonly alone: { readonly name: string; readonly sheet: Sheet } | undefined;
-  readonly fit: FitHow;
+  /** The same as a fit takes them; a sheet that was given by itself has no name. */
+  readonly together: readonly Dish[];
+  /** How they are fitted. */
+  readonly fit: ReadHow;
   readonly meta?: Json;
 }
 
 /** The fields of a meal. */
 export const MEAL: readonly string[] = ["id", "name", "dishes", "fit", "meta"] satisfies (keyof MealInput)[];
+
+/** Gives what a fit tells of each of a meal's dishes, in its order, by their names. */
+export function byDish<T>({ id, together }: ReadMeal, all: readonly T[]): ReadonlyMap<string, T> {
+  return new Map(together.flatMap(({ name = id }, d) => (d in all ? [[name, all[d] as T]] : [])));
+}
 
 /** Reads one meal; nothing where some of it is refused. */
 export function readMeal(
@@ -34,7 +41,7 @@ export function readMeal(
   const name = faults.optionalName(given.name, [...path, "name"], "leave it out, or write a name");
   const made = readDishes(faults, given.dishes, id ?? "", [...path, "dishes"]);
   const alone = given.dishes instanceof Sheet;
-  const fit = made && readFit(faults.all, given.fit, alone, made, [...path, "fit"]);
+  const fit = made && readFit(faults.all, given.fit, inOrder(writtenIn(made), alone), [...path, "fit"]);
   const meta = faults.meta(given, path);
   if (id === undefined || made === undefined || fit === undefined) return undefined;
   return mealOf({ id, name: name ?? id, fit, isAlone: alone, made, ...meta });
@@ -43,22 +50,25 @@ export function readMeal(
 interface Made {
   readonly id: string;
   readonly name: string;
-  readonly fit: FitHow;
+  readonly fit: ReadHow;
   readonly isAlone: boolean;
   readonly made: ReadonlyMap<string, ReadDish>;
   readonly meta?: Json;
 }
 
 function mealOf({ isAlone, ...meal }: Made): ReadMeal {
-  const { id, made } = meal;
+  const { made } = meal;
   const dishes = new Map([...made].map(([dish, { written }]) => [dish, written.scaled(ONE, ONE)]));
-  const only = isAlone ? dishes.get(id) : undefined;
-  return { ...meal, dishes, alone: only && { name: id, sheet: only } };
+  return { ...meal, dishes, together: inOrder(dishes, isAlone) };
 }
 
 /** A meal's sheets as they were handed in, by dish. */
 export function sheetsOf(meal: ReadMeal | undefined): ReadonlyMap<string, Sheet> | undefined {
-  return meal && new Map([...meal.made].map(([dish, { written }]) => [dish, written]));
+  return meal && writtenIn(meal.made);
+}
+
+function writtenIn(made: ReadonlyMap<string, ReadDish>): ReadonlyMap<string, Sheet> {
+  return new Map([...made].map(([dish, { written }]) => [dish, written]));
 }
 
 /** The meal with another sheet for a dish. */
@@ -66,7 +76,7 @@ export function withSheet(meal: ReadMeal, dish: string, sheet: Sheet): ReadMeal 
   const made = new Map(meal.made);
   const before = made.get(dish);
   if (before) made.set(dish, { ...before, written: sheet });
-  return mealOf({ ...meal, isAlone: meal.alone !== undefined, made });
+  return mealOf({ ...meal, isAlone: meal.together[0]?.name === undefined, made });
 }
 
 function readDishes(
@@ -90,22 +100,14 @@ function readDishes(
   return dishes.length === entries.length ? new Map(dishes) : undefined;
 }
 
-/** The options of a fit, tried on the meal's dishes without a demand. */
-function readFit(
-  faults: Fault[],
-  given: unknown,
-  alone: boolean,
-  dishes: ReadonlyMap<string, ReadDish>,
-  path: Path,
-): FitHow | undefined {
-  if (given === undefined) return {};
-  const sheets = [...dishes].map(([name, { written }]) => [name, written] as const);
-  try {
-    readTask(alone ? sheets[0]?.[1] : Object.fromEntries(sheets), [], given as FitHow);
-    return given as FitHow;
-  } catch (error) {
-    if (!(error instanceof SteelyardError)) throw error;
-    for (const each of error.faults) faults.push({ ...each, path: [...path, ...each.path.slice(1)] });
-    return undefined;
-  }
+/** The options of a fit, read for the meal's dishes. */
+function readFit(faults: Fault[], given: unknown, dishes: readonly Dish[], path: Path): ReadHow | undefined {
+  return collect(faults, path, () => readHow((given === undefined ? {} : given) as FitHow, dishes));
+}
+
+/** Dishes in the order of their names; a sheet that was given by itself has none. */
+function inOrder(sheets: Iterable<readonly [string, Sheet]>, isAlone: boolean): readonly Dish[] {
+  return [...sheets]
+    .map(([name, sheet]) => ({ name: isAlone ? undefined : name, sheet }))
+    .sort((a, b) => compareText(a.name ?? "", b.name ?? ""));
 }

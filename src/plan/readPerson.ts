@@ -3,8 +3,7 @@ import type { Kitchen } from "../measure/kitchen.ts";
 import { collect, type Fault, fault, type Path, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Authority } from "../person/intakes/table.ts";
-import type { Demand } from "../scale/demand.ts";
-import { readDemands } from "../scale/fit/demands.ts";
+import { type ReadDemand, readDemands } from "../scale/fit/demands.ts";
 import { type ReadTarget, readTarget, type Target } from "../scale/target.ts";
 import { type Given, kindOf, own, type PlanFaults } from "./given.ts";
 import type { PersonInput } from "./input.ts";
@@ -16,7 +15,7 @@ import { type ReadBody, readBody } from "./people/body.ts";
 /** What a portion is to bring, and where in the input that stands. */
 export type Want = { readonly path: Path } & (
   | { readonly kind: "target"; readonly aim: ReadTarget["aim"] }
-  | { readonly kind: "demands"; readonly demands: readonly Demand[] }
+  | { readonly kind: "demands"; readonly demands: readonly ReadDemand[] }
 );
 
 /** Someone to be fed, read. */
@@ -130,8 +129,7 @@ function isMeal(faults: PlanFaults, given: unknown, path: Path, meals: readonly 
 function readWant(faults: Fault[], given: unknown, path: Path): Want | undefined {
   return collect(faults, path, (): Want => {
     if (Array.isArray(given)) {
-      readDemands(given);
-      return { kind: "demands", path, demands: given as readonly Demand[] };
+      return { kind: "demands", path, demands: readDemands(given) };
     }
     if (typeof given !== "object" && given !== undefined) return refuseWant(given);
     if (given === null) return refuseWant(given);

@@ -1,3 +1,4 @@
+import type { EnergySystem } from "../../food/energy.ts";
 import {
   type Fraction,
   fraction,
@@ -12,10 +13,9 @@ import {
 import { compareText } from "../../number/text.ts";
 import type { Demand } from "../../scale/demand.ts";
 import { type Brought, broughtBy } from "../../scale/fit/brought.ts";
-import { type ReadDemand, readDemands, type Subject } from "../../scale/fit/demands.ts";
+import type { ReadDemand, Subject } from "../../scale/fit/demands.ts";
 import type { ByLine, Dish } from "../../scale/fit/model.ts";
 import type { Figures } from "../../scale/round/heldBefore.ts";
-import { energySystem } from "../../sheet/energy.ts";
 import type { LineFactors } from "../groups.ts";
 import type { ReadMeal } from "../readMeal.ts";
 import type { Want } from "../readPerson.ts";
@@ -34,7 +34,7 @@ export class MealFigures {
   /** One portion of each, in the order of their names. */
   readonly dishes: readonly Dish[];
   readonly #places: ReadonlyMap<string, number>;
-  readonly #system: ReturnType<typeof energySystem>["system"];
+  readonly #system: EnergySystem;
   readonly #brought = new Map<string, Brought>();
 
   constructor(meal: ReadMeal) {
@@ -42,10 +42,10 @@ export class MealFigures {
       .map(([name, sheet]) => ({ name, sheet }))
       .sort((a, b) => compareText(a.name, b.name));
     this.#places = new Map(this.dishes.map(({ name }, i) => [name ?? "", i]));
-    this.#system = energySystem(meal.fit.system ?? "atwater-general").system;
+    this.#system = meal.fit.system;
   }
 
-  get system(): ReturnType<typeof energySystem>["system"] {
+  get system(): EnergySystem {
     return this.#system;
   }
 
@@ -111,7 +111,7 @@ export function potBrings(
 
 /** What someone wants of a meal as demands: a target is one figure, a factor asks for nothing. */
 export function demandsOf(want: Want): readonly ReadDemand[] {
-  if (want.kind === "demands") return readDemands(want.demands);
+  if (want.kind === "demands") return want.demands;
   const { aim } = want;
   if (aim.of === "factor") return [];
   const { of, amount } = aim;

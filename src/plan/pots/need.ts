@@ -14,14 +14,22 @@ import { askedOf } from "../../scale/fit/brought.ts";
 import { type Constraint, demandConstraint, quotientAt } from "../../scale/fit/constraints.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
 import { ONE_PORTION, type Point } from "../../scale/fit/linear.ts";
-import { amountAt, BASE, type LineAt, type Model, modelOf, nameIn } from "../../scale/fit/model.ts";
-import { readTask } from "../../scale/fit/read.ts";
+import {
+  amountAt,
+  BASE,
+  type LineAt,
+  lineFactorsAt,
+  type Model,
+  modelOf,
+  nameIn,
+} from "../../scale/fit/model.ts";
+import { taskOf } from "../../scale/fit/read.ts";
 import { type Problem, problemOf, type Task } from "../../scale/fit/task.ts";
 import { energySystem } from "../../sheet/energy.ts";
 import type { LineFactors } from "../groups.ts";
-import type { ReadMeal } from "../readMeal.ts";
+import { byDish, type ReadMeal } from "../readMeal.ts";
 import type { Want } from "../readPerson.ts";
-import { factorsAt, ties } from "./tiedPortion.ts";
+import { ties } from "./tiedPortion.ts";
 
 /** Groups of lines that a pot holds, by a line of each; ratios are taken to the first. */
 export interface PotGroups {
@@ -47,9 +55,7 @@ export class Need {
   /** `factor` is what the portion was multiplied by before; `groups` are what may move against each other. */
   constructor(meal: ReadMeal, want: Want, factor: Fraction, groups: PotGroups, settled: readonly Settled[]) {
     this.#meal = meal;
-    const sheets = meal.alone ? meal.alone.sheet : Object.fromEntries(meal.dishes);
-    const asked = want.kind === "demands" ? want.demands : [];
-    const task = readTask(sheets, asked, meal.fit);
+    const task = taskOf(meal.together, want.kind === "demands" ? want.demands : [], meal.fit);
     if (want.kind === "demands") {
       this.#task = task;
       this.problem = problemOf(task);
@@ -75,9 +81,7 @@ export class Need {
   }
 
   factors(point: Point): LineFactors {
-    const { model } = this.problem;
-    const all = factorsAt(model, point);
-    return new Map(model.dishes.map(({ name }, d) => [name ?? this.#meal.alone?.name ?? "", all[d] ?? []]));
+    return byDish(this.#meal, lineFactorsAt(this.problem.model, point));
   }
 
   common({ u }: Point): Fraction {
@@ -186,7 +190,13 @@ export function ratiosIn(factors: LineFactors, { dish, lines }: PotGroups): read
 
 /** What someone asked, as text: the same where the same is needed. */
 export function wantText(want: Want): string {
-  if (want.kind === "demands") return JSON.stringify(want.demands);
+  if (want.kind === "demands") return want.demands.map(demandKey).join("; ");
   const { aim } = want;
   return aim.of === "factor" ? `factor ${toText(aim.factor)}` : `${aim.of} ${toText(aim.amount)}`;
+}
+
+/** Figures unrounded, and in whatever unit they were written. */
+function demandKey({ subject: { kind, of }, least, most, firm }: ReadDemand): string {
+  const ends = [least, most].map((end) => (end ? toText(end) : "-"));
+  return [kind, String(of), ...ends, String(firm)].join(" ");
 }

@@ -1,7 +1,7 @@
-import { type Fraction, ONE, over, times } from "../../number/fraction.ts";
+import { type Fraction, ONE } from "../../number/fraction.ts";
 import type { Constraint } from "../../scale/fit/constraints.ts";
 import type { Linear, Point } from "../../scale/fit/linear.ts";
-import { amountAt, BASE, DOSE, type LineAt, type Model, nameIn } from "../../scale/fit/model.ts";
+import { amountAt, type LineAt, type Model, nameIn } from "../../scale/fit/model.ts";
 import { layOut } from "../../scale/fit/programme.ts";
 import { type Nearest, nearest } from "../../scale/fit/quotient.ts";
 import { eased, type Held, placeOf } from "./heldPortion.ts";
@@ -37,13 +37,4 @@ export function portionAt(
   const mayMiss = tolerance.n > 0n;
   // The ratios suit this portion, so there is one.
   return (nearest(layOut(model, all, mayMiss), pivots) as Nearest).point;
-}
-
-/** What each line is multiplied by at a point, by dish. */
-export function factorsAt({ places }: Model, { ratios, u }: Point): readonly (readonly Fraction[])[] {
-  const common = over(ONE, u);
-  const moved = ratios.map((ratio) => times(ratio, common));
-  return places.map((ofDish) =>
-    ofDish.map((place) => (place === DOSE ? ONE : place === BASE ? common : (moved[place] ?? common))),
-  );
 }

@@ -4,27 +4,28 @@ import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { ScaleNote } from "../move.ts";
-import { Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
+import { type Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { bindingOf, type FitBinding } from "./binding.ts";
+import type { SolvedMet } from "./engine.ts";
 import { metTidy } from "./fitRecords.ts";
 import { byName, namesOf, type Sheets } from "./sheets.ts";
 import { metTables } from "./tables.ts";
-import { type Found, type Task, totalDeparture } from "./task.ts";
+import { totalDeparture } from "./task.ts";
 
 /** Every demand is met, with the least departure. What is costly to tell is worked out when asked for. */
 export abstract class Met extends Shown {
   readonly status = "met";
-  readonly #task: Task;
-  readonly #found: Found;
-  readonly #answer: Answer;
+  readonly #solved: SolvedMet;
   #binding: readonly FitBinding[] | undefined;
 
   /** @internal */
-  constructor(task: Task, found: Found) {
+  constructor(solved: SolvedMet) {
     super();
-    this.#task = task;
-    this.#found = found;
-    this.#answer = new Answer(task, found.problem, found.point);
+    this.#solved = solved;
+  }
+
+  get #answer(): Answer {
+    return this.#solved.answer;
   }
 
   /** The common factor: what held lines were multiplied by, of several sheets those of the one that sets it. */
@@ -44,7 +45,7 @@ export abstract class Met extends Shown {
 
   /** What was made least: the sum of departures, a fall counted twice. */
   get departure(): Fraction {
-    return totalDeparture(this.#found);
+    return totalDeparture(this.#solved.found);
   }
 
   /** What the portion brings of each demand. */
@@ -54,13 +55,13 @@ export abstract class Met extends Shown {
 
   /** Demands and line bounds that the answer stands right at, and what easing each would buy. */
   get binding(): readonly FitBinding[] {
-    this.#binding ??= bindingOf(this.#found, this.#task.pivots);
+    this.#binding ??= bindingOf(this.#solved.found, this.#solved.task.pivots);
     return this.#binding;
   }
 
   /** Demands that lines are silent on: met by what is known, and not proven. */
   get notProven(): readonly NotProven[] {
-    return notProvenOf(this.#task);
+    return notProvenOf(this.#solved.task);
   }
 
   /** What a cook should know of the new amounts. */
@@ -96,9 +97,9 @@ export class FitMetTogether extends Met {
   readonly #names: readonly string[];
 
   /** @internal */
-  constructor(task: Task, found: Found) {
-    super(task, found);
-    this.#names = namesOf(task);
+  constructor(solved: SolvedMet) {
+    super(solved);
+    this.#names = namesOf(solved.task);
   }
 
   get sheets(): Sheets {

@@ -7,13 +7,12 @@ import type { Demand } from "../demand.ts";
 import type { ScaleNote } from "../move.ts";
 import { type Advice, adviceFor } from "./advice.ts";
 import { eachAlone, type FitAlone } from "./alone.ts";
-import { Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
+import { type Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { moverText, standingText, standingTogether } from "./conflict.ts";
 import { type DosedOver, dosedOver, dosedOverText } from "./doses.ts";
+import type { SolvedMissed } from "./engine.ts";
 import { missedTidy } from "./fitRecords.ts";
 import type { Side, Standing } from "./open.ts";
-import { layOut } from "./programme.ts";
-import { nearest } from "./quotient.ts";
 import { byName, namesOf, type Sheets } from "./sheets.ts";
 import type { FitSuggestion } from "./suggestion.ts";
 import { outOfReachTables } from "./tables.ts";
@@ -27,7 +26,7 @@ export abstract class Missed extends Shown {
   readonly status = "out-of-reach";
   readonly #task: Task;
   readonly #problem: Problem;
-  #near: { readonly found: Answer | undefined } | undefined;
+  readonly #nearest: () => Answer | undefined;
   #standing: readonly Standing[] | undefined;
   #advice: Advice | undefined;
   #doses: readonly DosedOver[] | undefined;
@@ -35,10 +34,11 @@ export abstract class Missed extends Shown {
   #alone: readonly FitAlone[] | undefined;
 
   /** @internal */
-  constructor(task: Task, problem: Problem) {
+  constructor({ task, problem, nearest }: SolvedMissed) {
     super();
     this.#task = task;
     this.#problem = problem;
+    this.#nearest = nearest;
   }
 
   /** In a sentence, why. */
@@ -166,17 +166,6 @@ export abstract class Missed extends Shown {
   protected nearestSheets(): readonly Sheet[] {
     return this.#nearest()?.sheets ?? [];
   }
-
-  #nearest(): Answer | undefined {
-    this.#near ??= { found: this.#findNearest() };
-    return this.#near.found;
-  }
-
-  #findNearest(): Answer | undefined {
-    const { model, constraints } = this.#problem;
-    const found = nearest(layOut(model, constraints, true), this.#task.pivots);
-    return found && new Answer(this.#task, this.#problem, found.point);
-  }
 }
 
 /** One of a set that cannot stand together. */
@@ -204,9 +193,9 @@ export class FitOutOfReachTogether extends Missed {
   readonly #names: readonly string[];
 
   /** @internal */
-  constructor(task: Task, problem: Problem) {
-    super(task, problem);
-    this.#names = namesOf(task);
+  constructor(solved: SolvedMissed) {
+    super(solved);
+    this.#names = namesOf(solved.task);
   }
 
   /** The sheets that miss least; nothing where even the firm demands and bounds cannot hold. */

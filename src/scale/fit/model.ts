@@ -1,4 +1,4 @@
-import { type Fraction, ONE, over } from "../../number/fraction.ts";
+import { type Fraction, ONE, over, times } from "../../number/fraction.ts";
 import { compareText } from "../../number/text.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { type Group, groupsOf } from "./groups.ts";
@@ -171,6 +171,15 @@ function rangeOf(group: Named, dishes: readonly Dish[], { parts }: Ranges, freed
 /** The point that the recipe was written at. */
 export function asWritten(model: Model): Point {
   return { ratios: model.movers.map(() => ONE), u: ONE };
+}
+
+/** What each line is multiplied by at a point, by dish and line. */
+export function lineFactorsAt({ places }: Model, { ratios, u }: Point): readonly (readonly Fraction[])[] {
+  const common = over(ONE, u);
+  const moved = ratios.map((ratio) => times(ratio, common));
+  return places.map((ofDish) =>
+    ofDish.map((place) => (place === DOSE ? ONE : place === BASE ? common : (moved[place] ?? common))),
+  );
 }
 
 /** What each mover is over its dish's factor, a sheet over the common one: 1 keeps the recipe's proportion. */

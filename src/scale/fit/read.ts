@@ -1,3 +1,4 @@
+import type { EnergySystem } from "../../food/energy.ts";
 import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../../number/error.ts";
 import { compare, exact, type Fraction, fraction, type Value } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
@@ -5,7 +6,7 @@ import { compareText } from "../../number/text.ts";
 import { type EnergyBy, energySystem } from "../../sheet/energy.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { askedOf } from "./brought.ts";
-import { readDemands } from "./demands.ts";
+import { type ReadDemand, readDemands } from "./demands.ts";
 import type { Range } from "./halfToDouble.ts";
 import { type Dish, modelOf, type Ranges } from "./model.ts";
 import type { Task } from "./task.ts";
@@ -39,22 +40,39 @@ export interface FitHow {
 
 const FIELDS: readonly string[] = ["common", "parts", "base", "system", "pivots", "tries"];
 
+/** The options of a fit, read for the sheets that they speak of. */
+export interface ReadHow extends Omit<Task, "dishes" | "asked"> {
+  readonly system: EnergySystem;
+}
+
 /** Reads what a fit is handed, all faults at once. */
 export function readTask(given: unknown, demands: unknown, how: FitHow): Task {
   const faults: Fault[] = [];
   const dishes = collect(faults, [], () => readDishes(given)) ?? [];
   const read = collect(faults, [], () => readDemands(demands)) ?? [];
-  const ranges = collect(faults, ["how"], () => readHow(how, dishes));
-  const system = collect(faults, ["how", "system"], () => energySystem(how?.system ?? "atwater-general"));
+  const options = collect(faults, ["how"], () => readHow(how, dishes));
   throwIfAny(faults);
-  if (!ranges || !system) throw wrong("the options were refused", "leave them out", ["how"]);
-  return {
-    dishes,
-    ranges,
-    asked: askedOf(dishes, read, system.system),
-    pivots: how.pivots,
-    tries: how.tries,
-  };
+  if (!options) throw wrong("the options were refused", "leave them out", ["how"]);
+  return taskOf(dishes, read, options);
+}
+
+/** Gives what was read as a task to solve. */
+export function taskOf(
+  dishes: readonly Dish[],
+  demands: readonly ReadDemand[],
+  { system, ...how }: ReadHow,
+): Task {
+  return { ...how, dishes, asked: askedOf(dishes, demands, system) };
+}
+
+/** Reads the options of a fit, all faults at once. */
+export function readHow(how: FitHow, dishes: readonly Dish[]): ReadHow {
+  const faults: Fault[] = [];
+  const ranges = collect(faults, [], () => readRanges(how, dishes));
+  const system = collect(faults, ["system"], () => energySystem(how?.system ?? "atwater-general"));
+  throwIfAny(faults);
+  if (!ranges || !system) throw wrong("the options were refused", "leave them out");
+  return { ranges, system: system.system, pivots: how.pivots, tries: how.tries };
 }
 
 /** Sheets as handed in: one, or several by name, in the order of their names. */
@@ -77,7 +95,7 @@ export function readDishes(given: unknown): Dish[] {
   return dishes.sort((a, b) => compareText(a.name ?? "", b.name ?? ""));
 }
 
-function readHow(how: unknown, dishes: readonly Dish[]): Ranges {
+function readRanges(how: unknown, dishes: readonly Dish[]): Ranges {
   if (typeof how !== "object" || how === null || Array.isArray(how))
     throw wrong("the options are not an object", "leave them out");
   const faults: Fault[] = [];
