@@ -78,6 +78,7 @@ export type ErrorCode =
   // plan
   | "plan-malformed"
   | "plan-format-newer"
+  | "plan-moved"
   | "avoided-served"
   | "card-malformed"
   | "shopping-malformed"

@@ -14,6 +14,7 @@ import type { DishSharing } from "./pots/result.ts";
 import { type SharedPots, sharePots } from "./pots/share.ts";
 import { type ReadPlan, readPlan } from "./read.ts";
 import type { ReadMeal } from "./readMeal.ts";
+import { type PlanOf, planOfInput } from "./storedPlan.ts";
 
 export { PlannedDish, type PlanQuestion } from "./dish.ts";
 export type { KitchenNote } from "./groups.ts";
@@ -168,11 +169,13 @@ export function portionPlan(input: PlanInput): Plan {
  * ```
  */
 export function portionPlanSteps(input: PlanInput): Generator<PlanProgress, Plan, void> {
-  return stepsOf(readPlan(input));
+  const read = readPlan(input);
+  const { silence: silent, tolerance } = read;
+  return stepsOf(read, planOfInput(input, { silent, tolerance }));
 }
 
 /** Finds every portion, then settles what people share, then makes the plan of it. */
-function* stepsOf(read: ReadPlan): Generator<PlanProgress, Plan, void> {
+function* stepsOf(read: ReadPlan, input: PlanOf): Generator<PlanProgress, Plan, void> {
   const found = yield* findAll(read);
   // What follows looks at everyone together, in this order: who can share a pot, then what a kitchen
   // can measure.
@@ -181,7 +184,7 @@ function* stepsOf(read: ReadPlan): Generator<PlanProgress, Plan, void> {
   // Whoever shares a pot may be served what a portion of their own would have left out.
   const watch = new Watch(read.people, read.meals);
   throwIfAny(settled.portions.flatMap((portion) => watch.faults(portion)));
-  return planOf(read, settled, sharing);
+  return planOf(read, settled, sharing, input);
 }
 
 function* findAll({ meals, people, silence }: ReadPlan): Generator<PlanProgress, Portions, void> {
@@ -204,7 +207,12 @@ function* findAll({ meals, people, silence }: ReadPlan): Generator<PlanProgress,
 
 type Portions = readonly ServedPortion[];
 
-function planOf(read: ReadPlan, { portions, groups }: Settled, sharing: SharedPots["sharing"]): Plan {
+function planOf(
+  read: ReadPlan,
+  { portions, groups }: Settled,
+  sharing: SharedPots["sharing"],
+  input: PlanOf,
+): Plan {
   const byMeal = groupBy(portions, ({ meal }) => meal);
   const meals = read.meals.map((meal) => {
     const { id } = meal;
@@ -215,6 +223,7 @@ function planOf(read: ReadPlan, { portions, groups }: Settled, sharing: SharedPo
     ...withMeta(read.meta),
     meals,
     portions,
+    input,
     about: new AboutPeople(read.people, read.meals, portions),
   });
 }

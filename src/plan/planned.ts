@@ -19,6 +19,7 @@ import type { PlanAvoided } from "./people/avoided.ts";
 import { peopleTables } from "./people/tables.ts";
 import type { Portion, ServedPortion } from "./portion.ts";
 import { planTidy } from "./records.ts";
+import { type PlanOf, type StoredPlan, storedPlan } from "./storedPlan.ts";
 import { planTables } from "./tables.ts";
 
 /** A meal for everyone: the dishes as cooked for all, each the sum of the portions. */
@@ -41,6 +42,7 @@ export class Plan extends Shown {
   readonly portions: readonly Portion[];
   readonly #byKey: ReadonlyMap<string, ServedPortion>;
   readonly #about: AboutPeople;
+  readonly #input: PlanOf;
 
   /** @internal Use {@link portionPlan}. */
   constructor(made: {
@@ -49,6 +51,7 @@ export class Plan extends Shown {
     readonly meals: readonly PlannedMeal[];
     readonly portions: readonly ServedPortion[];
     readonly about: AboutPeople;
+    readonly input: PlanOf;
   }) {
     super();
     this.people = made.people;
@@ -56,6 +59,7 @@ export class Plan extends Shown {
     this.meals = made.meals;
     this.portions = made.portions;
     this.#about = made.about;
+    this.#input = made.input;
     this.#byKey = new Map(made.portions.map((p) => [keyOf(p.person, p.meal), p]));
   }
 
@@ -203,6 +207,11 @@ export class Plan extends Shown {
   override toTables(language?: Language): readonly Table[] {
     const read = readLanguage(language);
     return [...planTables(this, read), ...peopleTables(this.#about, read)];
+  }
+
+  /** Gives what the plan was made from, sheets and all, and every portion that was found: `openPlan` opens it. */
+  override toJSON(): StoredPlan {
+    return storedPlan(this.#input, this.portions);
   }
 
   /** Portions, dishes, pots and what concerns people as tidy rows, one figure each: `toRecords` reads them. */
