@@ -87,7 +87,10 @@ export function readDishes(given: unknown): Dish[] {
   const dishes = entries.flatMap(([name, sheet]): Dish[] => {
     if (sheet instanceof Sheet) return [{ name, sheet }];
     collect(faults, [name], () => {
-      throw wrong(`${quote(name)} is not a sheet`, "make one with sheet(recipe, foods)");
+      throw wrong(
+        `${quote(name)} is not a sheet`,
+        "make one with sheet(recipe, foods), or open a stored one with openSheet",
+      );
     });
     return [];
   });
