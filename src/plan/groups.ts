@@ -12,7 +12,7 @@ import {
   ZERO,
 } from "../number/fraction.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import type { PotAsked } from "./kitchen/sharedPot.ts";
+import type { PotAsked } from "./kitchen/pots.ts";
 
 /** What every line of a meal is multiplied by for someone, by dish and line. */
 export type LineFactors = ReadonlyMap<string, readonly Fraction[]>;

@@ -37,7 +37,7 @@ export function withAmounts(s: Sheet, amounts: LineAmounts | undefined): Sheet {
 /** The same sheet with a line that is the same for everyone added at serving, so that cooking spares it. */
 export function movedToServing(s: Sheet, at: number): Sheet {
   return withLine(s, at, ({ line, source, nested, ...rest }) => {
-    const { retention: _, ...kept } = line;
+    const { retention: _, retentionPresumed: __, ...kept } = line;
     const raw = line.retention === undefined ? source : uncooked(source, nested);
     return { ...rest, nested, source: raw, line: { ...kept, added: "serving" } };
   });

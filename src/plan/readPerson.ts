@@ -1,10 +1,11 @@
 import type { Json } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
 import type { Kitchen } from "../measure/kitchen.ts";
 import { collect, type Fault, fault, type Path, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Authority } from "../person/intakes/table.ts";
 import { type ReadDemand, readDemands } from "../scale/fit/demands.ts";
-import { type ReadTarget, readTarget, type Target } from "../scale/target.ts";
+import { type ReadTarget, type Target, targetSchema } from "../scale/target.ts";
 import { type Given, kindOf, own, type PlanFaults } from "./given.ts";
 import type { PersonInput } from "./input.ts";
 import { readPlace } from "./kitchen/read.ts";
@@ -139,7 +140,11 @@ function readWant(faults: Fault[], given: unknown, path: Path): Want | undefined
       throw fault("target-malformed", "a number of portions for one person", hint, ["portions"]);
     }
     // Nothing asked is a factor of 1.
-    return { kind: "target", path, aim: readTarget({ ...target, portions: 1 }).aim };
+    return {
+      kind: "target",
+      path,
+      aim: read(targetSchema(), { ...target, portions: 1 }, "target-malformed").aim,
+    };
   });
 }
 

@@ -1,9 +1,10 @@
-import { checkFields } from "../document/fields.ts";
+import { number } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { coded, fields, once, optional, type Schema } from "../document/schema.ts";
 import type { ComponentId } from "../food/components.ts";
 import { type EnergyPart, type EnergySystem, likelySystem, systemFor, termsOf } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
-import { fault, within } from "../number/error.ts";
 import {
   compare,
   exact,
@@ -11,6 +12,7 @@ import {
   greatest,
   isZero,
   minus,
+  ONE,
   over,
   sum,
   times,
@@ -21,7 +23,7 @@ import { figure, legend } from "../table/figure.ts";
 import { Shown } from "../table/shown.ts";
 import { type Cell, type Row, type Table, table } from "../table/table.ts";
 import type { Asked, Tidy } from "../table/tidy.ts";
-import { addUp, type EnergyBy, energySystem, lineEnergies } from "./energy.ts";
+import { addUp, type EnergyBy, energyBy, lineEnergies, type NamedSystem } from "./energy.ts";
 import { energyCheckTidy } from "./energyCheckRecords.ts";
 import { gapBetween, type Interval, reckon } from "./energyInterval.ts";
 import { checkSheet } from "./given.ts";
@@ -141,18 +143,23 @@ interface Limits {
  */
 export function energyCheck(s: Sheet, how: EnergyCheckHow = {}): EnergyCheck {
   checkSheet(s);
-  checkFields(how, ["system", "tolerance", "floor"], "sheet-malformed");
-  const limits = {
-    tolerance: limit(how.tolerance ?? "0.05", "tolerance"),
-    floor: limit(how.floor ?? 1, "floor"),
-  };
-  const system = how.system === undefined ? undefined : energySystem(how.system);
+  const { system, tolerance = exact("0.05"), floor = ONE } = read(checkHow(), how, "sheet-malformed");
+  const limits = { tolerance, floor };
   return new EnergyCheck(s.name, linesOf(s, system, limits), limits);
 }
 
-type Named = ReturnType<typeof energySystem>;
+const checkHow: () => Schema<Partial<Limits> & { readonly system?: NamedSystem }> = /* @__PURE__ */ once(
+  () => {
+    const limit = optional(coded("number-malformed", number({ from: 0 })));
+    return fields<Partial<Limits> & { readonly system?: NamedSystem }>({
+      system: optional(energyBy()),
+      tolerance: limit,
+      floor: limit,
+    });
+  },
+);
 
-function linesOf(s: Sheet, by: Named | undefined, limits: Limits): EnergyCheckLine[] {
+function linesOf(s: Sheet, by: NamedSystem | undefined, limits: Limits): EnergyCheckLine[] {
   return s.plan.lines.flatMap(({ line, source }, i): EnergyCheckLine[] => {
     const grams = s.values.grams[i] ?? ZERO;
     if (isZero(grams)) return [];
@@ -179,7 +186,7 @@ function nestedLine(inner: EnergyCheckLine, key: string, part: Fraction): Energy
 
 const MAIN: readonly EnergyPart[] = ["protein", "fat", "carbohydrate"];
 
-function lineOf(s: Sheet, i: number, { name, system }: Named, limits: Limits): EnergyCheckLine {
+function lineOf(s: Sheet, i: number, { name, system }: NamedSystem, limits: Limits): EnergyCheckLine {
   const { line, source } = s.plan.lines[i] ?? {};
   const { input: food, composition } = source?.food ?? {};
   const parts = lineEnergies(s, i, system, (term) => term.factor);
@@ -223,12 +230,6 @@ function whyNot(
   if (energy.formula) return "no energy is given, it is computed";
   const main = silent.filter((part) => MAIN.includes(part));
   return main.length > 0 ? `nothing is known of ${main.join(", ")}` : undefined;
-}
-
-function limit(value: Value, name: string): Fraction {
-  const read = within([name], () => exact(value));
-  if (read.n >= 0n) return read;
-  throw fault("number-malformed", `a ${name} below 0`, "give 0 or more", [name]);
 }
 
 function cellsOf({

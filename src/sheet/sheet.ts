@@ -1,4 +1,3 @@
-import { checkFields } from "../document/fields.ts";
 import type { Language } from "../document/language.ts";
 import { isCallable } from "../document/leaves.ts";
 import { readLanguage } from "../document/readLanguage.ts";
@@ -257,8 +256,7 @@ export class Sheet extends Shown {
    * `energy-system-unknown` for an id that names no system.
    */
   energyShares(how: { readonly system?: EnergyBy } = {}): EnergyShares {
-    checkFields(how, ["system"], "sheet-malformed");
-    return shareEnergy(this, how.system ?? "atwater-general");
+    return shareEnergy(this, how);
   }
 
   /** Lines with their amounts, and figures as eaten. */

@@ -1,10 +1,12 @@
-import { checkChoice, checkFields } from "../document/fields.ts";
+import { word } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { toText } from "../number/digits.ts";
 import { fraction } from "../number/exact.ts";
 import { type Ratio, toFloat } from "../number/ratio.ts";
 import { type DataRecord, tableRecords } from "./tableRecords.ts";
 import { isTidy, type Recordable, type Showable, tablesOf } from "./tabular.ts";
-import { type Asked, checkAsked, type Tidy, type TidyRow } from "./tidy.ts";
+import { type Asked, askedShape, type Tidy, type TidyRow } from "./tidy.ts";
 
 /** Options of {@link toRecords}. */
 export interface RecordsHow extends Asked {
@@ -74,16 +76,18 @@ export interface TidyRecord extends DataRecord {
 export function toRecords(x: Recordable, how?: RecordsHow): TidyRecord[];
 export function toRecords(x: Showable, how?: RecordsHow): DataRecord[];
 export function toRecords(x: Showable | Recordable, how: RecordsHow = {}): DataRecord[] {
-  checkFields(how, ["figures", "components"], "table-malformed");
-  checkChoice(how.figures, "figures", ["number", "exact"], "table-malformed");
-  const { figures = "number", components } = how;
-  checkAsked(components === undefined ? {} : { components });
-  if (isTidy(x)) return tidyRecords(x.toRows(components === undefined ? {} : { components }), how);
+  const asked = read(recordsHow(), how, "table-malformed");
+  const { figures = "number", components } = asked;
+  if (isTidy(x)) return tidyRecords(x.toRows(components === undefined ? {} : { components }), asked);
   const records = tablesOf(x).flatMap((t) => tableRecords(t, figures));
   return components === undefined
     ? records
     : records.filter(({ component }) => components.some((each) => each === component));
 }
+
+const recordsHow: () => Schema<RecordsHow> = /* @__PURE__ */ once(() =>
+  fields<RecordsHow>({ ...askedShape(), figures: optional(word(["number", "exact"])) }),
+);
 
 /** The columns in the order that they stand in. */
 const BLANK = {

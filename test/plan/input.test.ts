@@ -180,8 +180,8 @@ describe("what a plan is handed", () => {
 
   it("refuses the options of a fit where they stand", () => {
     expect(faultsOf({ meals: [{ ...meals[0], fit: { base: "lid", pivots: 0, more: 1 } }], people })).toEqual([
-      "meals.0.fit.more: fit-malformed",
       "meals.0.fit.pivots: fit-malformed",
+      "meals.0.fit.more: fit-malformed",
       "meals.0.fit.base: fit-malformed",
     ]);
     expect(faultsOf({ meals: [{ ...meals[0], fit: 3 }], people })).toEqual(["meals.0.fit: fit-malformed"]);

@@ -1,5 +1,5 @@
 import type { Kitchen } from "../../measure/kitchen.ts";
-import { type Fraction, ONE, over } from "../../number/fraction.ts";
+import { type Fraction, ONE, times } from "../../number/fraction.ts";
 import { askedOf } from "../../scale/fit/brought.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
 import { type Dish, nameIn } from "../../scale/fit/model.ts";
@@ -61,15 +61,8 @@ export function roundAdditions(task: AdditionsTask): RoundedAdditions | undefine
   const moved = (choices: readonly LineChoice[]): LineFactors =>
     new Map(
       dishes.map(({ name = "" }, d) => {
-        const base = figures.dishes.find((dish) => dish.name === name)?.sheet;
         const own = of(choices, d);
-        return [
-          name,
-          (factors.get(name) ?? []).map((f, line) => {
-            const choice = own.get(line);
-            return choice ? over(choice.grams, base?.values.grams[line] ?? ONE) : f;
-          }),
-        ];
+        return [name, (factors.get(name) ?? []).map((f, line) => times(f, own.get(line)?.ratio ?? ONE))];
       }),
     );
   return {

@@ -12,7 +12,8 @@ export interface LineChoice {
   readonly dish: number;
   readonly line: number;
   readonly amount: Amount;
-  readonly grams: Fraction;
+  /** What the line's exact amount is multiplied by to come to it. */
+  readonly ratio: Fraction;
 }
 
 /** One amount for every line that is measured. */
@@ -116,8 +117,8 @@ function nothingMoves({ demands }: AmountsProblem): Found | undefined {
   return holds ? { chosen: [], proven: true } : undefined;
 }
 
-function choiceOf({ dish, line }: LineOffers, offer: Offer | undefined): LineChoice[] {
-  return offer ? [{ dish, line, amount: offer.amount, grams: offer.grams }] : [];
+function choiceOf({ dish, line, grams }: LineOffers, offer: Offer | undefined): LineChoice[] {
+  return offer ? [{ dish, line, amount: offer.amount, ratio: over(offer.grams, grams) }] : [];
 }
 
 function thinned(line: LineOffers): LineOffers {

@@ -108,12 +108,12 @@ export class PortionDrift extends Told {
 
   /** The worst line; nothing where nothing but doses is served. */
   get ratio(): RatioDrift | undefined {
-    return this.#worst(this.#of.measured);
+    return worstRatio(this.#of, this.#of.measured);
   }
 
   /** The worst line if each were rounded for itself. */
   get lineByLineRatio(): RatioDrift | undefined {
-    return this.#worst(this.#of.lineByLine);
+    return worstRatio(this.#of, this.#of.lineByLine);
   }
 
   #demand(demand: ReadDemand): DemandDrift {
@@ -146,26 +146,29 @@ export class PortionDrift extends Told {
       text: driftText(demand, brings, bound),
     };
   }
+}
 
-  #worst(after: LineFactors): RatioDrift | undefined {
-    const { figures, exact } = this.#of;
-    const lines = figures.dishes.flatMap(({ name = "", sheet }) =>
-      sheet.plan.lines.flatMap(({ line }, i) => {
-        const grams = (of: LineFactors): Fraction =>
-          times(of.get(name)?.[i] ?? ZERO, sheet.values.grams[i] ?? ZERO);
-        const [was, is] = [grams(exact), grams(after)];
-        return line.scaling === "per-portion" || isZero(was) ? [] : [{ dish: name, line: line.key, was, is }];
-      }),
-    );
-    const [was, is] = [sum(lines.map((line) => line.was)), sum(lines.map((line) => line.is))];
-    if (isZero(was) || isZero(is)) return undefined;
-    return lines
-      .map(({ dish, line, ...own }): RatioDrift => {
-        const drift = minus(over(times(own.is, was), times(own.was, is)), ONE);
-        return { dish, line, drift };
-      })
-      .reduce<RatioDrift | undefined>(worse, undefined);
-  }
+/** Tells which line has moved most against the rest; undefined where nothing but doses is served. */
+export function worstRatio(
+  { figures, exact }: Pick<DriftOf, "figures" | "exact">,
+  after: LineFactors,
+): RatioDrift | undefined {
+  const lines = figures.dishes.flatMap(({ name = "", sheet }) =>
+    sheet.plan.lines.flatMap(({ line }, i) => {
+      const grams = (of: LineFactors): Fraction =>
+        times(of.get(name)?.[i] ?? ZERO, sheet.values.grams[i] ?? ZERO);
+      const [was, is] = [grams(exact), grams(after)];
+      return line.scaling === "per-portion" || isZero(was) ? [] : [{ dish: name, line: line.key, was, is }];
+    }),
+  );
+  const [was, is] = [sum(lines.map((line) => line.was)), sum(lines.map((line) => line.is))];
+  if (isZero(was) || isZero(is)) return undefined;
+  return lines
+    .map(({ dish, line, ...own }): RatioDrift => {
+      const drift = minus(over(times(own.is, was), times(own.was, is)), ONE);
+      return { dish, line, drift };
+    })
+    .reduce<RatioDrift | undefined>(worse, undefined);
 }
 
 function worse(worst: RatioDrift | undefined, each: RatioDrift): RatioDrift {

@@ -50,14 +50,11 @@ export class MeasuredMeal {
   measurePots(): void {
     const { kitchen, tolerance, wishes } = this.#read;
     if (!kitchen) return;
-    const taster = (person: string) => {
-      const plate = this.#plates.get(person) as Plate;
-      return { person, demands: plate.demands, standing: plate.standing, factors: plate.withPots };
-    };
+    const heldTo = new Map([...this.#plates].map(([person, plate]) => [person, plate.heldTo]));
+    const held = { kitchen, tolerance, figures: this.#figures, heldTo };
     for (const pot of this.#pots) {
-      const own = wishes.of(this.id, pot.dish);
-      const asked = { kitchen, tolerance, figures: this.#figures, taster };
-      pot.measure(own.size === 0 ? asked : { ...asked, wishes: own });
+      const tasters = pot.people.flatMap((person) => this.#plates.get(person)?.taster ?? []);
+      pot.measure({ ...held, wishes: wishes.of(this.id, pot.dish) }, tasters);
     }
   }
 

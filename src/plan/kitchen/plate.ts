@@ -9,6 +9,7 @@ import { type RoundedAdditions, roundAdditions } from "./additions.ts";
 import { PortionDrift } from "./drift.ts";
 import type { MealFigures } from "./figures.ts";
 import { firmHold } from "./limits.ts";
+import type { HeldTo, Taster } from "./pots.ts";
 import { notProven, type SharedPot, unmeasurableNote } from "./sharedPot.ts";
 
 interface At {
@@ -23,9 +24,7 @@ interface At {
 /** One person's portion on its way into measurable amounts. */
 export class Plate {
   readonly served: ServedPortion;
-  readonly demands: readonly ReadDemand[];
-  /** What measuring is held to: limits, and of the other demands what the exact portion held. */
-  readonly standing: readonly ReadDemand[];
+  readonly heldTo: HeldTo;
   readonly #at: At;
   /** The pots that this person eats from, one a dish at most. */
   readonly pots: SharedPot[] = [];
@@ -34,14 +33,20 @@ export class Plate {
   constructor(at: At) {
     this.#at = at;
     this.served = at.served;
-    this.demands = at.demands;
-    this.standing = at.demands.map((demand) =>
-      heldBefore(demand, at.tolerance, at.figures.at(demand.subject, at.served.factors())),
+    const { served, demands, tolerance, figures } = at;
+    const standing = demands.map((demand) =>
+      heldBefore(demand, tolerance, figures.at(demand.subject, served.factors())),
     );
+    this.heldTo = { person: served.person, demands, standing };
   }
 
   get person(): string {
     return this.served.person;
+  }
+
+  /** As who eats of a pot that is to be measured. */
+  get taster(): Taster {
+    return { ...this.heldTo, factors: this.withPots };
   }
 
   /** With the shares of the pots as they stand, additions as they were found. */
@@ -55,7 +60,8 @@ export class Plate {
    */
   measure(): boolean {
     const { figures, kitchen, tolerance, wishesFor } = this.#at;
-    const { demands, standing, withPots: factors } = this;
+    const { withPots: factors, heldTo } = this;
+    const { demands, standing } = heldTo;
     const inPot = new Map(this.pots.map(({ dish, group }) => [dish, new Set(group.pot)]));
     const task = { figures, standing, tolerance, inPot, wishesFor, factors };
     this.#additions = kitchen && roundAdditions({ ...task, kitchen });
@@ -64,7 +70,7 @@ export class Plate {
 
   /** How it was measured; nothing where nobody measures anything of it. */
   get measured(): MeasuredPortion | undefined {
-    const { figures, demands, kitchen, tolerance } = { ...this.#at, demands: this.demands };
+    const { figures, demands, kitchen, tolerance } = this.#at;
     const potted = this.pots.some(({ isRounded }) => isRounded);
     if (!kitchen && !potted) return undefined;
     const exact = this.served.factors();

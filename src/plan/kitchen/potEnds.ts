@@ -26,9 +26,8 @@ export function potEnds(
   task: PotTask,
   dishes: readonly Dish[],
   exact: readonly Fraction[],
-  portions: Fraction,
 ): readonly HeldEnd[] {
-  const { figures, tolerance, group, dish } = task;
+  const { figures, tolerance, group, dish, portions } = task;
   const whole = exact[group.by ?? -1] ?? ZERO;
   if (isZero(whole)) return [];
   const known = new Map<string, Brought>();

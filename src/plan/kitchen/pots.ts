@@ -1,22 +1,25 @@
 import type { Kitchen } from "../../measure/kitchen.ts";
-import { type Fraction, fraction, ONE, over, ZERO } from "../../number/fraction.ts";
+import { type Fraction, ONE, times, ZERO } from "../../number/fraction.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { HeldEnd } from "../../scale/round/problem.ts";
 import type { Wish } from "../../scale/round/wish.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import { lineTotals } from "../batch.ts";
 import type { Group, LineAmounts, LineFactors } from "../groups.ts";
 import { choose } from "./choose.ts";
 import type { MealFigures } from "./figures.ts";
 import { potEnds } from "./potEnds.ts";
 
-/** Someone who eats of a pot, with all that is on their plate of the meal. */
-export interface Taster {
+/** What someone's portion of a meal is held to. */
+export interface HeldTo {
   readonly person: string;
   readonly demands: readonly ReadDemand[];
   /** What measuring is held to: limits, and of the other demands what the exact portion held. */
   readonly standing: readonly ReadDemand[];
+}
+
+/** Someone who eats of a pot, with all that is on their plate of the meal. */
+export interface Taster extends HeldTo {
   readonly factors: LineFactors;
 }
 
@@ -31,18 +34,25 @@ export interface RoundedPot {
   readonly proven: boolean;
 }
 
-export interface PotTask {
-  readonly dish: string;
-  readonly base: Sheet;
-  readonly group: Group;
+/** What a pot is measured with, and what everyone's portion of the meal is held to, by person. */
+export interface PotAsked {
   readonly kitchen: Kitchen;
   readonly tolerance: Fraction;
   readonly figures: MealFigures;
+  readonly heldTo: ReadonlyMap<string, HeldTo>;
+  /** By what lines are wished to be measured, by key. */
+  readonly wishes: ReadonlyMap<string, Wish>;
+}
+
+/** All that goes into a pot, and who eats of it. */
+export interface PotTask extends PotAsked {
   readonly tasters: readonly Taster[];
-  /** How many portions it makes; as many as people unless told. */
-  readonly portions?: Fraction;
-  /** By what lines are wished to be measured, by key; of another lot of a pot as it was for the first. */
-  readonly wishes?: ReadonlyMap<string, Wish>;
+  readonly dish: string;
+  readonly base: Sheet;
+  readonly group: Pick<Group, "pot" | "by">;
+  /** What each line of one base portion is multiplied by for all of it; lines that are not in the pot say nothing. */
+  readonly totals: readonly Fraction[];
+  readonly portions: Fraction;
 }
 
 /**
@@ -51,22 +61,16 @@ export interface PotTask {
  * additions may.
  */
 export function roundPot(task: PotTask): RoundedPot {
-  const { base, group, kitchen } = task;
-  const wishes = task.wishes ?? group.measured?.asked?.wishes ?? new Map<string, Wish>();
-  const { eaters, pot } = group;
-  const inPot = new Set(pot);
-  const exact = lineTotals(eaters, base.plan.lines.length).map((f, line) => (inPot.has(line) ? f : ZERO));
-  const sheet = moveLines(base, exact, portionsIn(task));
-  const dishes = [{ name: undefined, sheet }];
-  const ends = potEnds(task, dishes, exact, portionsIn(task));
+  const { base, group, totals, portions, kitchen, wishes } = task;
+  const inPot = new Set(group.pot);
+  const exact = totals.map((f, line) => (inPot.has(line) ? f : ZERO));
+  const dishes = [{ name: undefined, sheet: moveLines(base, exact, portions) }];
+  const ends = potEnds(task, dishes, exact);
   const pick = (held: readonly HeldEnd[]) => choose({ dishes, kitchen, wishes, ends: held }, "pot");
   const found = pick(ends) ?? pick(ends.filter(({ firm }) => !firm));
   const moved = (choices: NonNullable<typeof found>["choices"] = []): readonly Fraction[] => {
-    const grams = new Map(choices.map((choice) => [choice.line, choice.grams]));
-    return exact.map((f, line) => {
-      const own = grams.get(line);
-      return own ? over(own, base.values.grams[line] ?? ONE) : f;
-    });
+    const ratios = new Map(choices.map(({ line, ratio }) => [line, ratio]));
+    return exact.map((f, line) => times(f, ratios.get(line) ?? ONE));
   };
   const amounts = new Map(found?.choices.map(({ line, amount }) => [line, amount]));
   return {
@@ -76,8 +80,4 @@ export function roundPot(task: PotTask): RoundedPot {
     unmeasurable: (found?.unmeasurable ?? []).map(({ line }) => line),
     proven: found?.proven ?? false,
   };
-}
-
-function portionsIn({ portions, group }: PotTask): Fraction {
-  return portions ?? fraction(BigInt(group.eaters.length));
 }

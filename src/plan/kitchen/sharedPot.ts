@@ -1,25 +1,16 @@
 import { type Amount, amount, gramsOf, withExact } from "../../measure/amount.ts";
 import { type Kitchen, readyKitchen } from "../../measure/kitchen.ts";
 import { measurable } from "../../measure/measurable.ts";
-import { equals, type Fraction, ONE, over, sum, times, ZERO } from "../../number/fraction.ts";
+import { equals, type Fraction, fraction, ONE, over, sum, times, ZERO } from "../../number/fraction.ts";
 import { moveLines } from "../../scale/move.ts";
-import type { Wish } from "../../scale/round/wish.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
+import { lineTotals } from "../batch.ts";
 import type { Group, KitchenNote, LineAmounts, MeasuredPot } from "../groups.ts";
-import type { MealFigures } from "./figures.ts";
 import { shareEnds } from "./limits.ts";
-import { type RoundedPot, roundPot, type Taster } from "./pots.ts";
+import { type PotAsked, type PotTask, type RoundedPot, roundPot, type Taster } from "./pots.ts";
 import { weighShares } from "./shares.ts";
 
-/** What a pot is measured with, and for whom. */
-export interface PotAsked {
-  readonly kitchen: Kitchen;
-  readonly tolerance: Fraction;
-  readonly figures: MealFigures;
-  readonly taster: (person: string) => Taster;
-  /** By what lines are wished to be measured, by key; nothing where none are. */
-  readonly wishes?: ReadonlyMap<string, Wish>;
-}
+type Weighing = Pick<PotTask, "kitchen" | "figures" | "tasters">;
 
 /** A pot on its way into measurable amounts: exact until `measure`, and again after `leave`. */
 export class SharedPot {
@@ -54,38 +45,28 @@ export class SharedPot {
   }
 
   /** Rounds what goes in, then weighs out the shares. */
-  measure(asked: PotAsked): void {
-    const { kitchen, tolerance, figures, taster, wishes } = asked;
+  measure(asked: PotAsked, tasters: readonly Taster[]): void {
     const { dish, base, group } = this;
     this.#asked = asked;
-    const tasters = this.people.map(taster);
-    const rounded = roundPot({
-      dish,
-      base,
-      group,
-      kitchen,
-      tolerance,
-      figures,
-      tasters,
-      ...(wishes && { wishes }),
-    });
+    const totals = lineTotals(group.eaters, base.plan.lines.length);
+    const portions = fraction(BigInt(group.eaters.length));
+    const rounded = roundPot({ ...asked, tasters, dish, base, group, totals, portions });
     this.#rounded = rounded;
     const unmeasurable = rounded.unmeasurable.map((line) => unmeasurableNote(base, line));
     const search = rounded.proven ? [] : [notProven("the pot")];
     this.#notes = [...unmeasurable, ...search];
     if (group.eaters.length < 2) return;
-    const why = this.#weigh(asked, rounded.totals);
+    const why = this.#weigh({ ...asked, tasters }, rounded.totals);
     if (why) this.#notes = [...this.#notes, { code: "shares-exact", line: undefined, text: why }];
   }
 
   /** Shares in the scale's steps; where they stay exact, why. */
-  #weigh({ kitchen, figures, taster }: PotAsked, totals: readonly Fraction[]): string | undefined {
+  #weigh({ kitchen, figures, tasters }: Weighing, totals: readonly Fraction[]): string | undefined {
     const { dish, base, group } = this;
     const { step, why } = scaleFor(kitchen, base, group);
     if (!step) return why;
     const mass = moveLines(base, this.#onlyPot(totals), ONE).masses.cooked;
-    const wishes = group.eaters.map(({ person }) => {
-      const { demands, factors } = taster(person);
+    const wishes = tasters.map(({ person, demands, factors }) => {
       const ends = shareEnds(figures, demands, factors, { dish, lines: group.pot, totals });
       return { person, share: this.#shares.get(person) ?? ZERO, ...ends };
     });

@@ -1,9 +1,10 @@
+import { readFar } from "../../document/read.ts";
 import type { Kitchen } from "../../measure/kitchen.ts";
 import { type Fault, type Path, quote, SteelyardError } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
-import { readWishes, type Wish } from "../../scale/round/wish.ts";
+import { readWishes, type Wish, wishesSchema } from "../../scale/round/wish.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import { kindOf, type PlanFaults } from "../given.ts";
+import type { PlanFaults } from "../given.ts";
 import type { ReadMeal } from "../readMeal.ts";
 
 /** By what lines are wished to be measured, by meal, dish and key. */
@@ -48,19 +49,19 @@ export function readLineWishes(
   { meals, kitchen }: { readonly meals: readonly ReadMeal[]; readonly kitchen: Kitchen | undefined },
 ): LineWishes {
   if (given === undefined) return new LineWishes();
-  if (typeof given !== "object" || given === null || Array.isArray(given)) {
-    faults.refuse(path, `lines are ${kindOf(given)}`, 'give wishes by line: { beans: "weigh" }');
-    return new LineWishes();
-  }
+  const wishes = readFar(faults.all, wishesSchema(), given, "rounding-malformed", path) ?? {};
   if (!kitchen) {
     faults.refuse(path, "wishes for a kitchen that there is not", "give a kitchen, or leave lines out");
     return new LineWishes();
   }
   const places = placesIn(meals);
-  const read = Object.entries(given).map(([name, wish]) => {
+  const read = Object.entries(wishes).map(([name, wish]) => {
     const found = places.get(name) ?? [];
     if (found.length === 0) faults.all.push(unknownLine(name, places, [...path, name]));
-    return { count: found.length, wished: wishedOf(faults.all, found, wish, [...path, name], kitchen) };
+    return {
+      count: found.length,
+      wished: wish ? wishedOf(faults.all, found, wish, [...path, name], kitchen) : [],
+    };
   });
   return new LineWishes(read.sort((a, b) => b.count - a.count).flatMap(({ wished }) => wished));
 }
@@ -96,7 +97,7 @@ function placesIn(meals: readonly ReadMeal[]): ReadonlyMap<string, readonly Plac
 function wishedOf(
   faults: Fault[],
   places: readonly Place[],
-  wish: unknown,
+  wish: string,
   path: Path,
   kitchen: Kitchen,
 ): readonly Wished[] {

@@ -65,8 +65,7 @@ function nearestWithin(
     ],
   );
   const variables = each.flatMap(() => [{ lower: ZERO }, { lower: ZERO, upper: ONE }]);
-  const effort = pivots === undefined ? {} : { pivots };
-  const solution = minimiseInTurn({ variables, rows: cuts.map(rowOf) }, [each.flat(), ...each], effort);
+  const solution = minimiseInTurn({ variables, rows: cuts.map(rowOf) }, [each.flat(), ...each], { pivots });
   if (solution.status === "stopped") throw stopped(solution.pivots);
   if (solution.status !== "optimal") return undefined;
   const { x } = solution;

@@ -56,7 +56,7 @@ export class HeldRegion implements Region {
   refuse(ratios: readonly Fraction[]): Cut | undefined {
     const key = ratios.map(toText).join();
     if (this.#suits.has(key)) return undefined;
-    const solution = minimiseInTurn(this.#programme(ratios), [], this.#effort);
+    const solution = minimiseInTurn(this.#programme(ratios), [], { pivots: this.#pivots });
     if (solution.status === "stopped") throw stopped(solution.pivots);
     if (solution.status === "infeasible") {
       const cut = cutOf(solution, ratios);
@@ -74,17 +74,13 @@ export class HeldRegion implements Region {
 
   #far(): Fraction | undefined {
     const away = [{ variable: 0, coefficient: fraction(-1n) }];
-    const solution = minimise(this.#programme(undefined), away, this.#effort);
+    const solution = minimise(this.#programme(undefined), away, { pivots: this.#pivots });
     if (solution.status === "stopped") throw stopped(solution.pivots);
     return solution.status === "optimal" ? solution.x[0] : undefined;
   }
 
   #programme(ratios: readonly Fraction[] | undefined): Programme {
     return programmeOf(this.#held, this.#tolerance, ratios);
-  }
-
-  get #effort(): { readonly pivots?: number } {
-    return this.#pivots === undefined ? {} : { pivots: this.#pivots };
   }
 }
 

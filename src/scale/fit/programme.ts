@@ -12,16 +12,7 @@ import {
   ZERO,
 } from "../../number/fraction.ts";
 import { begin, Descent, minimiseInTurn } from "../solve/minimise.ts";
-import type {
-  Effort,
-  Infeasible,
-  Objective,
-  Optimal,
-  Programme,
-  Row,
-  Span,
-  Term,
-} from "../solve/programme.ts";
+import type { Infeasible, Objective, Optimal, Programme, Row, Span, Term } from "../solve/programme.ts";
 import { type Constraint, isExact } from "./constraints.ts";
 import type { Range } from "./halfToDouble.ts";
 import { inLeast, isOnePortion, type Linear, less, type Point, valueAt } from "./linear.ts";
@@ -215,7 +206,7 @@ export function objectiveTimes(model: Model, linear: Linear, by: Fraction): Obje
 
 /** Begins a walk towards an objective, undefined where nothing meets every row; throws `fit-stopped`. */
 export function descend(layout: Layout, towards: Objective, pivots: number | undefined): Descent | undefined {
-  const walk = begin(layout.programme, towards, effortOf(pivots));
+  const walk = begin(layout.programme, towards, { pivots });
   if (walk instanceof Descent) return walk;
   if (walk.status === "stopped") throw stopped(walk.pivots);
   return undefined;
@@ -228,17 +219,13 @@ export function lessen(walk: Descent, objective: Objective): boolean {
   return failed === undefined;
 }
 
-function effortOf(pivots: number | undefined): Effort {
-  return pivots === undefined ? {} : { pivots };
-}
-
 /** Solves, or throws `fit-stopped` where the effort allowed runs out. */
 export function solve(
   layout: Layout,
   objectives: readonly Objective[],
   pivots: number | undefined,
 ): Optimal | Infeasible | undefined {
-  const solution = minimiseInTurn(layout.programme, objectives, effortOf(pivots));
+  const solution = minimiseInTurn(layout.programme, objectives, { pivots });
   if (solution.status === "stopped") throw stopped(solution.pivots);
   return solution.status === "unbounded" ? undefined : solution;
 }
