@@ -17,7 +17,7 @@ const DISH: readonly string[] = ["sheet", "density"] satisfies (keyof DishInput)
 /** A sheet, or one with what is to be known of how it is made. */
 export function readDish(faults: PlanFaults, given: unknown, path: Path): ReadDish | undefined {
   if (given instanceof Sheet) return { written: given, density: undefined };
-  const hint = "make a sheet with sheet(recipe, foods)";
+  const hint = "make a sheet with sheet(recipe, foods), or open a stored one with openSheet";
   const record = faults.record(given, path, "a dish", DISH, hint);
   if (!record) return undefined;
   if (!(record.sheet instanceof Sheet)) {
