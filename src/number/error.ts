@@ -89,9 +89,12 @@ export function collect<T>(faults: Fault[], path: Path, step: () => T): T | unde
   }
 }
 
-/** What each step gives, by its name, or one error with the faults of all of them. */
-export function together<T extends object>(steps: { readonly [Name in keyof T]: () => T[Name] }): T {
-  const faults: Fault[] = [];
+/** What each step gives, by its name, or one error with the faults of all of them, after those found already. */
+export function together<T extends object>(
+  steps: { readonly [Name in keyof T]: () => T[Name] },
+  found: readonly Fault[] = [],
+): T {
+  const faults = [...found];
   const made = Object.entries<() => unknown>(steps).map(([name, step]) => [name, collect(faults, [], step)]);
   throwIfAny(faults);
   return Object.fromEntries(made) as T;

@@ -1,5 +1,5 @@
-import { checkFields } from "../document/fields.ts";
-import { fault, throwIfAny, together } from "../number/error.ts";
+import { fieldsGiven } from "../document/fields.ts";
+import { type Fault, fault, throwIfAny, together } from "../number/error.ts";
 import {
   exact,
   type Fraction,
@@ -75,12 +75,16 @@ const DAYS: Fraction = /* @__PURE__ */ fraction(7n);
  * ```
  */
 export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: Authority } = {}): DayTarget {
-  const { facts, aimed } = together({
-    how: () => checkFields(how, ["authority"], "aim-malformed"),
-    authority: () => how?.authority !== undefined && checkAuthority(how.authority),
-    facts: () => readPerson(person),
-    aimed: () => readAim(aim),
-  });
+  const faults: Fault[] = [];
+  const given: { readonly authority?: Authority } = fieldsGiven(how, ["authority"], "aim-malformed", faults);
+  const { facts, aimed } = together(
+    {
+      authority: () => given.authority !== undefined && checkAuthority(given.authority),
+      facts: () => readPerson(person),
+      aimed: () => readAim(aim),
+    },
+    faults,
+  );
   throwIfAny(refusals(facts, aimed));
   const need = needOf(facts, aimed.equation);
   const addition = how.authority && energyAddition(how.authority, facts);

@@ -1,5 +1,5 @@
-import { checkFields } from "../document/fields.ts";
-import { together } from "../number/error.ts";
+import { fieldsGiven } from "../document/fields.ts";
+import { type Fault, together } from "../number/error.ts";
 import { exact, type Fraction, greatest, least, times } from "../number/fraction.ts";
 import { classAt } from "./activity.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
@@ -79,11 +79,20 @@ export interface ActivityTaken {
  * ```
  */
 export function energyNeed(person: Person, how: { readonly equation?: EquationId } = {}): EnergyNeed {
-  const { facts } = together({
-    how: () => checkFields(how, ["equation"], "person-malformed"),
-    equation: () => checkEquation(how?.equation),
-    facts: () => readPerson(person),
-  });
+  const faults: Fault[] = [];
+  const given: { readonly equation?: EquationId } = fieldsGiven(
+    how,
+    ["equation"],
+    "person-malformed",
+    faults,
+  );
+  const { facts } = together(
+    {
+      equation: () => checkEquation(given.equation),
+      facts: () => readPerson(person),
+    },
+    faults,
+  );
   const need = needOf(facts, how.equation);
   const spread = spreadOf(facts, need);
   const totals = spread.map((each) => times(each.resting, need.level));

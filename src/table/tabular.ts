@@ -1,6 +1,7 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
 import { size } from "../document/leaves.ts";
 import { language } from "../document/readLanguage.ts";
+import { refuseHole } from "../document/safe.ts";
 import { fields, once, optional, type Schema, type Shape } from "../document/schema.ts";
 import { throwIfAny } from "../number/error.ts";
 import { type Column, checkTable, type Row, type Table, tableFaults } from "./table.ts";
@@ -91,7 +92,8 @@ export function shownCells(row: Row, columns: number): readonly string[] {
 }
 
 function checked(tables: readonly Table[]): readonly Table[] {
-  throwIfAny(Array.from(tables).flatMap((t, i) => tableFaults(t, [i])));
+  refuseHole(tables, "table-malformed");
+  throwIfAny(tables.flatMap((t, i) => tableFaults(t, [i])));
   return tables;
 }
 

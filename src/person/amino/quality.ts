@@ -1,7 +1,7 @@
-import { checkFields } from "../../document/fields.ts";
+import { fieldsGiven } from "../../document/fields.ts";
 import { britishEnglish, type Language } from "../../document/language.ts";
 import { readLanguage } from "../../document/readLanguage.ts";
-import { fault, quote, together, within } from "../../number/error.ts";
+import { type Fault, fault, quote, together, within } from "../../number/error.ts";
 import {
   compare,
   exact,
@@ -135,12 +135,21 @@ export interface ProteinQualityHow {
  * ```
  */
 export function proteinQuality(eaten: Eaten, how: ProteinQualityHow = {}): ProteinQuality {
-  const { portion, patterns, facts } = together({
-    portion: () => readEaten(eaten, "comparison-malformed"),
-    how: () => checkFields(how, ["person", "patterns", "digestibility"], "comparison-malformed"),
-    patterns: () => readPatterns(how?.patterns),
-    facts: () => how?.person && within(["person"], () => readPerson(how.person)),
-  });
+  const faults: Fault[] = [];
+  const given: ProteinQualityHow = fieldsGiven(
+    how,
+    ["person", "patterns", "digestibility"],
+    "comparison-malformed",
+    faults,
+  );
+  const { portion, patterns, facts } = together(
+    {
+      portion: () => readEaten(eaten, "comparison-malformed"),
+      patterns: () => readPatterns(given.patterns),
+      facts: () => given.person && within(["person"], () => readPerson(given.person)),
+    },
+    faults,
+  );
   const mass = facts && isAdultAlone(facts) ? countedMass(facts) : undefined;
   const protein = portion.brings("protein");
   const contents = (Object.keys(aminoAcids) as AminoName[]).map((of): AminoContent => {

@@ -1,4 +1,4 @@
-import { checkFields } from "../../document/fields.ts";
+import { fieldsGiven } from "../../document/fields.ts";
 import { type ComponentId, component, componentIds } from "../../food/components.ts";
 import { collect, type Fault, fault, throwIfAny, together, within } from "../../number/error.ts";
 import { isZero } from "../../number/fraction.ts";
@@ -60,14 +60,23 @@ export function compare(
   intakes: ReferenceIntakes | LabelReference,
   how: CompareHow = {},
 ): Comparison {
-  const { portion, figures, wanted } = together({
-    portion: () => readEaten(eaten, "comparison-malformed"),
-    figures: () => figuresOf(intakes),
-    how: () => checkFields(how, ["person", "components", "system"], "comparison-malformed"),
-    wanted: () => readWanted(how?.components),
-    person: () => how?.person !== undefined && within(["person"], () => readPerson(how.person)),
-    system: () => within(["system"], () => energySystem(how?.system ?? "atwater-general")),
-  });
+  const faults: Fault[] = [];
+  const given: CompareHow = fieldsGiven(
+    how,
+    ["person", "components", "system"],
+    "comparison-malformed",
+    faults,
+  );
+  const { portion, figures, wanted } = together(
+    {
+      portion: () => readEaten(eaten, "comparison-malformed"),
+      figures: () => figuresOf(intakes),
+      wanted: () => readWanted(given.components),
+      person: () => given.person !== undefined && within(["person"], () => readPerson(given.person)),
+      system: () => within(["system"], () => energySystem(given.system ?? "atwater-general")),
+    },
+    faults,
+  );
   const person = how.person ?? ("person" in intakes ? intakes.person : undefined);
   const facts = person === undefined ? undefined : readPerson(person);
   const ranges = person && "person" in intakes ? energyRangesFor(intakes.authority, person) : [];

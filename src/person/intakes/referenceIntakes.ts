@@ -1,6 +1,6 @@
-import { checkFields } from "../../document/fields.ts";
+import { fieldsGiven } from "../../document/fields.ts";
 import { type ComponentId, component, components } from "../../food/components.ts";
-import { fault, kindOf, quote, together, within } from "../../number/error.ts";
+import { type Fault, fault, kindOf, quote, together, within } from "../../number/error.ts";
 import { exact, type Fraction, plus, type Value } from "../../number/fraction.ts";
 import { uncloned } from "../../number/uncloned.ts";
 import { practitionerNote } from "../caution.ts";
@@ -120,14 +120,18 @@ export function referenceIntakes(
   person: Person,
   how: IntakeOptions = {},
 ): ReferenceIntakes {
-  const { facts, energy } = together({
-    authority: () => checkAuthority(authority),
-    how: () => checkFields(how, INTAKE_OPTIONS, "person-malformed"),
-    phytate: () => checkPhytate(how?.phytate),
-    equation: () => checkEquation(how?.equation),
-    energy: () => readEnergy(how?.energy),
-    facts: () => readPerson(person),
-  });
+  const faults: Fault[] = [];
+  const given: IntakeOptions = fieldsGiven(how, INTAKE_OPTIONS, "person-malformed", faults);
+  const { facts, energy } = together(
+    {
+      authority: () => checkAuthority(authority),
+      phytate: () => checkPhytate(given.phytate),
+      equation: () => checkEquation(given.equation),
+      energy: () => readEnergy(given.energy),
+      facts: () => readPerson(person),
+    },
+    faults,
+  );
   const day = energyOf(authority, facts, energy, how.equation);
   const setting: Setting = {
     phytate: String(how.phytate ?? 600),

@@ -1,6 +1,7 @@
 import { type Json, meta } from "../../document/leaves.ts";
 import { readInto } from "../../document/read.ts";
-import { type ErrorCode, type Fault, type Path, quote } from "../../number/error.ts";
+import { refuseHole } from "../../document/safe.ts";
+import { collect, type ErrorCode, type Fault, type Path, quote } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
 
 /** An object from outside, by its fields. */
@@ -44,11 +45,12 @@ export class PlanFaults {
     return value as Given;
   }
 
-  /** A list, with what it is short of as left out; nothing, and a fault, where it is none. */
+  /** A list; nothing, and a fault, where it is none or has holes. */
   list(value: unknown, path: Path, what: string, hint: string): readonly unknown[] | undefined {
-    return Array.isArray(value)
-      ? Array.from<unknown>(value)
-      : this.refuse(path, `${what} is ${kindOf(value)}`, hint);
+    if (!Array.isArray(value)) return this.refuse(path, `${what} is ${kindOf(value)}`, hint);
+    const before = this.all.length;
+    collect(this.all, path, () => refuseHole(value, this.#code));
+    return this.all.length > before ? undefined : value;
   }
 
   /** An app's own data, copied as it is; `{}` where there is none. */
