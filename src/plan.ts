@@ -58,7 +58,7 @@ export {
   type RatioDrift,
   type Serving,
 } from "./plan/plan.ts";
-export type { StoredMeal, StoredPlan, StoredPortion } from "./plan/storedPlan.ts";
+export type { StoredDish, StoredMeal, StoredPlan, StoredPortion } from "./plan/storedPlan.ts";
 export {
   type BoughtPack,
   type Cost,

@@ -10,6 +10,7 @@ import { portionPlan } from "./plan.ts";
 import type { Plan } from "./planned.ts";
 import {
   PLAN_FORMAT,
+  type StoredDish,
   type StoredMeal,
   type StoredPlan,
   type StoredPortion,
@@ -104,7 +105,9 @@ const storedSchema: () => Schema<ReadStored> = /* @__PURE__ */ once(() =>
             id: text(),
             name: optional(text()),
             dish: optional(count(0, 10_000)),
-            dishes: optional(byName(fields<Dish>({ sheet: count(0, 10_000), density: optional(value()) }))),
+            dishes: optional(
+              list(fields<StoredDish>({ name: text(), sheet: count(0, 10_000), density: optional(value()) })),
+            ),
             fit: optional(asGiven()),
             meta: optional(asGiven()),
           }),
@@ -132,12 +135,13 @@ const storedSchema: () => Schema<ReadStored> = /* @__PURE__ */ once(() =>
               ]);
             return sheets[place] as Sheet;
           };
-          const { dish, dishes = {}, ...own } = meal;
+          const { dish, dishes = [], ...own } = meal;
           if (dish !== undefined) return { ...own, dishes: at(dish, ["dish"]) };
-          const named = Object.entries(dishes).map(([name, { sheet, ...how }]): [string, DishInput] => [
-            name,
-            { ...how, sheet: at(sheet, ["dishes", name, "sheet"]) },
-          ]);
+          const named = dishes.flatMap((each, k): [string, DishInput][] => {
+            if (each === undefined) return [];
+            const { name, sheet, ...how } = each;
+            return [[name, { ...how, sheet: at(sheet, ["dishes", k, "sheet"]) }]];
+          });
           return { ...own, dishes: Object.fromEntries(named) };
         });
         return { input: { ...rest, meals: made as readonly MealInput[] }, portions };
@@ -145,8 +149,6 @@ const storedSchema: () => Schema<ReadStored> = /* @__PURE__ */ once(() =>
     ),
   }),
 );
-
-type Dish = NonNullable<StoredMeal["dishes"]>[string];
 
 /** The fields that `portionPlan` reads. */
 function passedOn(): Shape<Omit<PlanInput, "meals">> {

@@ -19,7 +19,13 @@ export interface StoredPlan extends Omit<PlanInput, "meals"> {
 export interface StoredMeal extends Omit<MealInput, "dishes"> {
   /** The one dish, where it has no name of its own. */
   readonly dish?: number;
-  readonly dishes?: { readonly [name: string]: Omit<DishInput, "sheet"> & { readonly sheet: number } };
+  readonly dishes?: readonly StoredDish[];
+}
+
+/** A dish by name: in a list, since some databases give the fields of an object back in another order. */
+export interface StoredDish extends Omit<DishInput, "sheet"> {
+  readonly name: string;
+  readonly sheet: number;
 }
 
 /** What someone was found to be served: grams by dish and line, as exact text. */
@@ -41,11 +47,11 @@ export function planOfInput(input: PlanInput, defaults: Pick<PlanInput, "toleran
   const { meals: given, ...rest } = input;
   const meals = given.map(({ dishes, ...meal }): StoredMeal => {
     if (dishes instanceof Sheet) return { ...meal, dish: placeOf(dishes) };
-    const named = Object.entries(dishes).map(([name, dish]) => {
+    const named = Object.entries(dishes).map(([name, dish]): StoredDish => {
       const { sheet, ...how } = dish instanceof Sheet ? { sheet: dish } : dish;
-      return [name, { ...how, sheet: placeOf(sheet) }];
+      return { name, ...how, sheet: placeOf(sheet) };
     });
-    return { ...meal, dishes: Object.fromEntries(named) };
+    return { ...meal, dishes: named };
   });
   return { ...plainData({ ...defaults, ...rest, meals }), of };
 }

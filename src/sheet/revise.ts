@@ -20,7 +20,8 @@ export interface Changes {
   /**
    * Another food for a line, by its id; the amount stays unless `amounts` gives one. What was said of the
    * food that goes, its preparation and that it is weighed as purchased where the new one has no waste,
-   * goes with it.
+   * goes with it. It is cooked as the other was: a retention that `lines` does not give anew stays, and what
+   * it changes is presumed.
    */
   readonly swap?: Readonly<Record<string, string>>;
   /** What a line says of itself, field by field; null takes it away. */
@@ -191,15 +192,23 @@ function given<T extends object>(fields: T): Partial<T> {
 
 /** A line with another food: what was said of the one that goes does not stay. */
 function swapped({ recipe: _, prep: __, weighed, ...plain }: Line, food: string, foods: FoodTable): Line {
+  const isOther = food !== plain.food;
   const { edibleShare } = foods.has(food) ? foods.get(food) : {};
   const hasWaste = edibleShare !== undefined && !equals(exact(edibleShare), ONE);
-  return { ...plain, food, ...(weighed && hasWaste && { weighed }) };
+  return {
+    ...plain,
+    food,
+    ...(weighed && hasWaste && { weighed }),
+    ...(isOther && plain.retention !== undefined && { retentionPresumed: true }),
+  };
 }
 
 /** A line with what is changed of it; what becomes null is no longer said. */
 function restated(line: LineInput, changes: LineChanges): LineInput {
+  const { retentionPresumed: _, ...sure } = line;
+  const told = changes.retention === undefined ? line : sure;
   return Object.fromEntries(
-    Object.entries({ ...line, ...given(changes) }).filter(([, value]) => value !== null),
+    Object.entries({ ...told, ...given(changes) }).filter(([, value]) => value !== null),
   ) as unknown as LineInput;
 }
 

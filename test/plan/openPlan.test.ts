@@ -72,6 +72,16 @@ describe("a stored plan", () => {
     expect([plan.sheets.length, plan.tolerance, plan.silent]).toEqual([1, "0.02", "refuse"]);
   });
 
+  it("opens the same from a database that keeps no order of fields", () => {
+    const turned = (x: unknown): unknown => {
+      if (Array.isArray(x)) return x.map(turned);
+      if (typeof x !== "object" || x === null) return x;
+      const fields = Object.entries(x).map(([name, each]) => [name, turned(each)] as const);
+      return Object.fromEntries(fields.reverse());
+    };
+    expect(rowsOf(openPlan(turned(good)))).toEqual(rowsOf(madePlan()));
+  });
+
   it("is what was planned, though the caller changes what they handed in", () => {
     const oats = sheet(
       { name: "Oats", portions: 1, lines: [{ food: "oats-rolled-dry", amount: "60 g" }] },
