@@ -5,10 +5,10 @@ import type { Kitchen } from "../measure/kitchen.ts";
 import { measurable } from "../measure/measurable.ts";
 import { absolute, compare, type Fraction, fraction, minus, times, ZERO } from "../number/fraction.ts";
 import { inSpoons } from "../plan/kitchen/spoons.ts";
+import { purchasedGrams } from "../plan/lineAmount.ts";
 import type { Serving } from "../plan/pot.ts";
-import { purchasedGrams } from "../plan/show.ts";
 import type { Sheet, SheetLine } from "../sheet/sheet.ts";
-import { stated } from "../sheet/show.ts";
+import { stated } from "../sheet/stated.ts";
 import type { AmountGroup, AmountRow } from "./card.ts";
 
 /** Stands beside what is measured before it is trimmed. */

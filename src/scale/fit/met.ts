@@ -1,18 +1,16 @@
+import { showFigure } from "../../measure/showFigure.ts";
 import type { Fraction } from "../../number/fraction.ts";
+import { Result } from "../../number/result.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import { Shown } from "../../table/shown.ts";
-import type { Table } from "../../table/table.ts";
-import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { ScaleNote } from "../move.ts";
 import { Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { bindingOf, type FitBinding } from "./binding.ts";
-import { metTidy } from "./fitRecords.ts";
 import { byName, namesOf, type Sheets } from "./sheets.ts";
-import { metTables } from "./tables.ts";
 import { type Found, type Task, totalDeparture } from "./task.ts";
 
 /** Every demand is met, with the least departure. What is costly to tell is worked out when asked for. */
-export abstract class Met extends Shown {
+export abstract class Met extends Result {
+  readonly is = "steelyard/fit@1";
   readonly status = "met";
   readonly #task: Task;
   readonly #found: Found;
@@ -68,18 +66,12 @@ export abstract class Met extends Shown {
     return this.#answer.notes;
   }
 
-  /** Demands with what is brought, factors, then the lines of each sheet. */
-  override toTables(): readonly Table[] {
-    return metTables(this, this.fitted());
+  override toString(): string {
+    return `every demand is met, at ${showFigure(this.factor)} times the recipe`;
   }
 
-  /** Demands with what is brought, factors and amounts, as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return metTidy(this, this.fitted(), asked);
-  }
-
-  /** The fitted sheets, in the order of their names. */
-  protected fitted(): readonly Sheet[] {
+  /** @internal The fitted sheets, in the order of their names. */
+  fitted(): readonly Sheet[] {
     return this.#answer.sheets;
   }
 }
