@@ -130,5 +130,5 @@ export type { RecipesById } from "./sheet/plan.ts";
 export { toRecipe } from "./sheet/recipe.ts";
 export { type Changes, type LineChanges, revise } from "./sheet/revise.ts";
 export { Sheet, type SheetLine } from "./sheet/sheet.ts";
-export type { StoredOwn, StoredSheet } from "./sheet/stored.ts";
+export type { StoredOrigin, StoredOwn, StoredSheet } from "./sheet/stored.ts";
 export { type Bound, type Marks, Tally, type TallyData } from "./sheet/tally.ts";

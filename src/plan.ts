@@ -30,6 +30,7 @@ export type {
   PortionDemands,
   PotChoice,
 } from "./plan/input.ts";
+export { type OpenPlanOptions, openPlan } from "./plan/openPlan.ts";
 export {
   type Addition,
   type ApartWhy,
@@ -57,6 +58,7 @@ export {
   type RatioDrift,
   type Serving,
 } from "./plan/plan.ts";
+export type { StoredDish, StoredMeal, StoredPlan, StoredPortion } from "./plan/storedPlan.ts";
 export {
   type BoughtPack,
   type Cost,

@@ -182,6 +182,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   lenders: [[foods, "farm-oats", { components: ["iron"], acrossStates: true, most: 2 }]],
   mealDemands: [[demands, "1/4"]],
   measureSet: [[{ name: "grandmother", ml: { cup: 200 } }]],
+  openPlan: [[JSON.parse(JSON.stringify(plan)), { moved: "accept" }]],
   openSheet: [[JSON.parse(JSON.stringify(bowl))]],
   personCard: [
     [

@@ -195,6 +195,25 @@ describe("src", () => {
     expect(found).toEqual([]);
   });
 
+  it("raises every code that the list of codes has", () => {
+    const listed = [...(byPath.get("number/codes.ts")?.text.matchAll(/\| "([a-z-]+)"/g) ?? [])];
+    const raised = new Set<string>();
+    // A code that is compared with, or that a type names, is not raised there.
+    const collect = (node: ts.Node): void => {
+      if (
+        ts.isStringLiteral(node) &&
+        !ts.isBinaryExpression(node.parent) &&
+        !ts.isLiteralTypeNode(node.parent)
+      )
+        raised.add(node.text);
+      ts.forEachChild(node, collect);
+    };
+    for (const file of files) collect(file.tree);
+    const codes = listed.map(([, code = ""]) => code);
+    expect(codes.length).toBeGreaterThan(60);
+    expect(codes.filter((code) => !raised.has(code) && code !== "plan-format-newer")).toEqual([]);
+  });
+
   it(`has code files of at most ${longest} lines`, () => {
     const long = files
       .filter((file) => !isData(file))

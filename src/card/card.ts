@@ -82,6 +82,8 @@ export interface EnergyPicture {
   readonly slices: readonly EnergySlice[];
   /** Constituents of which not all is known. */
   readonly open: readonly string[];
+  /** The share of the mass that does not tell all of them, 0 to 1: of the one that least is told of. */
+  readonly untold: Fraction;
   readonly spoken: string;
 }
 

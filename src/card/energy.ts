@@ -1,7 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import { componentsOf, type EnergyPart, termsOf } from "../food/energy.ts";
-import { isZero, sum } from "../number/fraction.ts";
+import { isZero, least, minus, ONE, sum } from "../number/fraction.ts";
 import { apportion } from "../number/share.ts";
 import type { EatenPortion } from "../person/portion/eaten.ts";
 import { type EnergyBy, energySystem } from "../sheet/energy.ts";
@@ -31,12 +31,14 @@ export function energyOf(eaten: EatenPortion, by: EnergyBy, language: Language):
   const open = parts
     .filter(({ energy }) => !energy.complete)
     .map(({ part, component }) => nameOf(part, component, language));
+  const told = parts.map(({ energy }) => energy.coverage).reduce(least, ONE);
   const list = seen.map(({ name, shown }) => `${name} ${shown}`).join(", ");
   const rest = open.length > 0 ? [say(language, "not all known: {parts}", { parts: open.join(", ") })] : [];
   return {
     picture: {
       slices: seen,
       open,
+      untold: minus(ONE, told),
       spoken: [say(language, "Energy: {shares}", { shares: list }), ...rest].join("; "),
     },
     source: system.source,

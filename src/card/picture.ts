@@ -43,9 +43,18 @@ export const looks: { readonly [P in EnergyPart]: string } = {
   alcohol: "bars",
 };
 
-/** Shares of the energy, end to end; a hatched end where some of it is not known. */
+/** The hatched end of the energy's bar: of so many parts of 300 it can be seen, and of so many it leaves room for what is known. */
+const LEAST_END = 3;
+const MOST_END = 150;
+
+/**
+ * Shares of the energy, end to end; a hatched end where some of it is not known, as long as the share of
+ * the mass that does not tell it: a pinch of something keeps no room for what it cannot bring.
+ */
 export function energySvg(energy: EnergyPicture, id: string): string {
-  const scale = energy.open.length > 0 ? 2.7 : 3;
+  const untold = round(energy.untold.toNumber() * 300);
+  const end = energy.open.length > 0 ? Math.min(MOST_END, Math.max(LEAST_END, untold)) : 0;
+  const scale = (300 - end) / 100;
   let x = 0;
   const parts = energy.slices.map(({ part, percent }) => {
     const width = round(percent * scale);

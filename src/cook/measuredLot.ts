@@ -14,12 +14,12 @@ import {
   times,
   ZERO,
 } from "../number/fraction.ts";
-import { lineTotals } from "../plan/batch.ts";
-import type { Eater, Group, KitchenNote } from "../plan/groups.ts";
-import { PortionDrift, type RatioDrift } from "../plan/kitchen/drift.ts";
-import { type RoundedPot, roundPot, type Taster } from "../plan/kitchen/pots.ts";
-import { notProven, type PotAsked, unmeasurableNote } from "../plan/kitchen/sharedPot.ts";
-import { withAmounts } from "../plan/lines.ts";
+import { type RatioDrift, worstRatio } from "../plan/measure/drift.ts";
+import { type PotTask, type RoundedPot, roundPot } from "../plan/measure/roundPot.ts";
+import { notProven, unmeasurableNote } from "../plan/measure/sharedPot.ts";
+import { lineTotals } from "../plan/share/batch.ts";
+import { withAmounts } from "../plan/share/lines.ts";
+import type { Group, KitchenNote } from "../plan/share/whoSharesAPot.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { type Lot, type LotOf, plannedSheet } from "./lot.ts";
@@ -36,6 +36,9 @@ export interface MeasuredLot {
   readonly isAsPlanned: boolean;
 }
 
+/** What a lot is measured with, and who eats of it. */
+export type LotAsked = Omit<PotTask, "dish" | "base" | "group" | "totals" | "portions">;
+
 /** How often runs are made smaller for the room that rounding up takes. */
 const TRIES = 5;
 
@@ -43,7 +46,7 @@ const TRIES = 5;
  * Rounds each run to the kitchen as the plan rounds a pot, none beyond its vessel; nothing where no
  * such runs are found.
  */
-export function measuredLot(of: LotOf, asked: PotAsked, tasters: readonly Taster[]): MeasuredLot | undefined {
+export function measuredLot(of: LotOf, asked: LotAsked): MeasuredLot | undefined {
   const { vessel, dish } = of;
   const exact = plannedSheet(of);
   const totals = plannedTotals(of);
@@ -54,7 +57,7 @@ export function measuredLot(of: LotOf, asked: PotAsked, tasters: readonly Taster
     const rounded = runs.map(({ count, sheet }) => {
       const { portions } = sheet.values;
       const own = allTimes(totals, over(portions, exact.values.portions));
-      return roundRun(of, { totals: own, portions, count }, asked, tasters);
+      return roundRun(of, { totals: own, portions, count }, asked);
     });
     const excess = vessel && vessel.runs !== "one" ? minus(fullest(of, rounded), vessel.size) : ZERO;
     if (excess.n <= 0n) return made(of, asked, { exact, rounded, use });
@@ -68,9 +71,11 @@ export function measuredLot(of: LotOf, asked: PotAsked, tasters: readonly Taster
  * Full runs keep the ratios alone, since how many portions they come to is the vessel's affair; the
  * rest is what they leave of all that was planned, line by line, so that it makes up for them.
  */
-function fullRuns(of: LotOf, asked: PotAsked, planned: Planned): MeasuredLot | undefined {
+function fullRuns(of: LotOf, asked: LotAsked, planned: Planned): MeasuredLot | undefined {
   const { exact, totals, use } = planned;
-  const full = fullRun(of, asked, planned);
+  // What a full run holds is the vessel's affair, whoever eats of it.
+  const nobody = { ...asked, tasters: [] };
+  const full = fullRun(of, nobody, planned);
   if (!full || !of.vessel) return undefined;
   const [room, whole] = [roomIn(of, full.run.sheet), roomIn(of, exact)];
   const fits = floor(over(whole, room));
@@ -85,7 +90,7 @@ function fullRuns(of: LotOf, asked: PotAsked, planned: Planned): MeasuredLot | u
   const hasDose = sheet.lines.some(({ scaling }) => scaling === "per-portion");
   const isTrifle = !hasDose && compare(share, asked.tolerance) <= 0;
   const rest =
-    isTrifle || share.n === 0n ? [] : [roundRun(of, { totals: left, portions: own, count: ONE }, asked, [])];
+    isTrifle || share.n === 0n ? [] : [roundRun(of, { totals: left, portions: own, count: ONE }, nobody)];
   if (compare(fullest(of, rest), of.vessel.size) > 0) return undefined;
   const each = over(rest.length === 0 ? portions : minus(portions, own), fraction(count));
   const run = runOf(
@@ -102,14 +107,14 @@ interface Planned {
 }
 
 /** As much as the vessel holds in amounts that can be measured. */
-function fullRun(of: LotOf, asked: PotAsked, { exact, totals }: Planned): RoundedRun | undefined {
+function fullRun(of: LotOf, asked: LotAsked, { exact, totals }: Planned): RoundedRun | undefined {
   if (!of.vessel) return undefined;
   const whole = roomIn(of, exact);
   let size = of.vessel.size;
   for (let i = 0; i < TRIES; i += 1) {
     const share = over(size, whole);
     const portions = times(exact.values.portions, share);
-    const full = roundRun(of, { totals: allTimes(totals, share), portions, count: ONE }, asked, []);
+    const full = roundRun(of, { totals: allTimes(totals, share), portions, count: ONE }, asked);
     const excess = minus(roomIn(of, full.run.sheet), of.vessel.size);
     if (excess.n <= 0n) return full;
     size = minus(size, excess);
@@ -142,15 +147,10 @@ interface RunOf {
 function roundRun(
   { dish, group, pot }: LotOf,
   { totals, portions, count }: RunOf,
-  { kitchen, tolerance, figures }: PotAsked,
-  tasters: readonly Taster[],
+  asked: LotAsked,
 ): RoundedRun {
-  const { name } = dish;
   const base = dish.base();
-  // All that goes in is told at once, as if one ate it.
-  const eaters: readonly Eater[] = [{ person: "", factors: totals }];
-  const at = { dish: name, base, group: { ...group, eaters }, portions, tasters };
-  const rounded = roundPot({ ...at, kitchen, tolerance, figures });
+  const rounded = roundPot({ ...asked, dish: dish.name, base, group, totals, portions });
   const moved = moveLines(pot.sheet, ratiosOf(rounded.totals, group, base), portions);
   const sheet = withAmounts(
     moved,
@@ -198,7 +198,7 @@ interface Rounded {
   readonly use: VesselUse | undefined;
 }
 
-function made(of: LotOf, asked: PotAsked, { exact, rounded, use }: Rounded): MeasuredLot {
+function made(of: LotOf, asked: LotAsked, { exact, rounded, use }: Rounded): MeasuredLot {
   const { group, pot, dish } = of;
   const base = dish.base();
   const added = (multiples: (each: RoundedPot) => readonly Fraction[]): readonly Fraction[] =>
@@ -217,7 +217,7 @@ function made(of: LotOf, asked: PotAsked, { exact, rounded, use }: Rounded): Mea
   const [first, ...others] = rounded;
   const isOne = others.length === 0 && first?.run.count.eq(1) === true;
   const runs = isOne && first ? [{ ...first.run, sheet }] : rounded.map(({ run }) => run);
-  const drift = isAsPlanned ? undefined : driftOf(of, asked, totals, lineByLine);
+  const drift = isAsPlanned ? undefined : driftOf(of, asked, totals);
   const vessel = use && useOf(of, use, exact, sheet, isOne);
   const lot = {
     exact,
@@ -254,17 +254,9 @@ function useOf(of: LotOf, use: VesselUse, exact: Sheet, sheet: Sheet, isOne: boo
 }
 
 /** The line that has moved most against the rest of the pot. */
-function driftOf(
-  lot: LotOf,
-  { figures, tolerance }: PotAsked,
-  totals: readonly Fraction[],
-  lineByLine: readonly Fraction[],
-): RatioDrift | undefined {
-  const planned = plannedTotals(lot);
+function driftOf(lot: LotOf, { figures }: LotAsked, totals: readonly Fraction[]): RatioDrift | undefined {
   const of = (multiples: readonly Fraction[]) => new Map([[lot.dish.name, multiples]]);
-  const [exact, measured, alone] = [of(planned), of(totals), of(lineByLine)];
-  const drift = { exact, measured, lineByLine: alone, figures, tolerance, demands: [], unrounded: false };
-  return new PortionDrift(drift, () => []).ratio;
+  return worstRatio({ figures, exact: of(plannedTotals(lot)) }, of(totals));
 }
 
 /** Lines that stand in amounts of the kitchen in every run that has any. */

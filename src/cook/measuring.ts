@@ -1,15 +1,14 @@
 import { compare, type Fraction, greatest, least, ONE, plus, ZERO } from "../number/fraction.ts";
-import type { KitchenNote } from "../plan/groups.ts";
-import { type DemandDrift, type DriftOf, PortionDrift } from "../plan/kitchen/drift.ts";
-import { type Row, rowAt } from "../plan/kitchen/figures.ts";
-import type { Taster } from "../plan/kitchen/pots.ts";
-import type { PotAsked } from "../plan/kitchen/sharedPot.ts";
+import { type DemandDrift, type DriftOf, PortionDrift } from "../plan/measure/drift.ts";
+import { type Row, rowAt } from "../plan/measure/figures.ts";
+import type { PotAsked, Taster } from "../plan/measure/roundPot.ts";
 import type { PlannedMeal } from "../plan/planned.ts";
 import type { Pot } from "../plan/pot.ts";
+import type { KitchenNote } from "../plan/share/whoSharesAPot.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { exactLot, type Lot, type LotOf } from "./lot.ts";
-import { type MeasuredLot, measuredLot } from "./measuredLot.ts";
+import { type LotAsked, type MeasuredLot, measuredLot } from "./measuredLot.ts";
 import { byShares, byWeight, meanShare, type SharedOut, withShare } from "./shareOut.ts";
 
 /** What measuring all that is cooked of a meal does to what one person is served of it. */
@@ -71,18 +70,19 @@ export class Measuring {
       // In one run it is the plan's own pot, measured already.
       if (lot.runs.length === 1 && lot.runs[0]?.count.eq(1)) return lot;
     }
-    const tasters = [...of.counts.keys()].map((person) => this.#taster(person, asked));
-    const made = measuredLot(of, asked, tasters);
-    const lot = made && this.#shared(of, made, asked, tasters);
+    const now = { ...asked, tasters: [...of.counts.keys()].flatMap((person) => this.#now(person, asked)) };
+    const made = measuredLot(of, now);
+    const lot = made && this.#shared(of, made, now);
     if (lot) return lot;
     for (const person of of.counts.keys()) (this.#plates.get(person) as Plate).isLeft = true;
     return exactLot(of, [{ code: "not-rounded", line: undefined, text: LEFT }]);
   }
 
   /** The first way to share a lot out that keeps what must hold for everyone. */
-  #shared(of: LotOf, made: MeasuredLot, asked: PotAsked, tasters: readonly Taster[]): Lot | undefined {
+  #shared(of: LotOf, made: MeasuredLot, asked: LotAsked): Lot | undefined {
+    const { tasters } = asked;
     if (made.isAsPlanned) return { ...made.lot, portions: undefined };
-    const weighed = byWeight(of, made, asked, tasters);
+    const weighed = byWeight(of, made, asked);
     const ways = [...weighed, byShares(of, weighed[0]?.why ?? NOT_WEIGHED)];
     const found = ways.find((way) => tasters.every((taster) => this.#keeps(of, made, way, taster, asked)));
     if (!found) return undefined;
@@ -129,8 +129,10 @@ export class Measuring {
     );
   }
 
-  #taster(person: string, asked: PotAsked): Taster {
-    return { ...asked.taster(person), factors: (this.#plates.get(person) as Plate).mean };
+  /** Someone who eats of a lot, as those before it leave their plate. */
+  #now(person: string, { heldTo }: PotAsked): readonly Taster[] {
+    const [held, plate] = [heldTo.get(person), this.#plates.get(person)];
+    return held && plate ? [{ ...held, factors: plate.mean }] : [];
   }
 
   #plateOf(person: string): Plate {
@@ -150,15 +152,14 @@ export class Measuring {
   #drift(person: string, plate: Plate, asked: PotAsked): PersonDrift {
     const { planned: exact, mean: measured, lineByLine, isLeft: unrounded } = plate;
     const { figures, tolerance } = asked;
-    const { demands } = asked.taster(person);
+    const demands = asked.heldTo.get(person)?.demands ?? [];
     const of: DriftOf = { figures, demands, tolerance, exact, measured, lineByLine, unrounded };
     const drift = new PortionDrift(of, () => this.#sheets(measured));
-    const before = new PortionDrift({ ...of, measured: exact, lineByLine: exact }, () => this.#sheets(exact));
     return {
       person,
       drift,
       get lost() {
-        return drift.demands.filter(({ holds }, i) => !holds && before.demands[i]?.holds === true);
+        return drift.demands.filter(({ holds, heldBefore }) => !holds && heldBefore);
       },
     };
   }

@@ -13,12 +13,11 @@ import {
   times,
   ZERO,
 } from "../number/fraction.ts";
-import { shareEnds } from "../plan/kitchen/limits.ts";
-import type { Taster } from "../plan/kitchen/pots.ts";
-import { type PotAsked, readOn, scaleFor, TOO_COARSE } from "../plan/kitchen/sharedPot.ts";
-import { type ShareWish, weighShares } from "../plan/kitchen/shares.ts";
+import { shareEnds } from "../plan/measure/limits.ts";
+import { readOn, scaleFor, TOO_COARSE } from "../plan/measure/sharedPot.ts";
+import { type ShareWish, weighShares } from "../plan/measure/weighShares.ts";
 import type { LotOf, LotPortion } from "./lot.ts";
-import type { MeasuredLot } from "./measuredLot.ts";
+import type { LotAsked, MeasuredLot } from "./measuredLot.ts";
 
 /** What everyone takes of a lot; together it is all of it. */
 export interface SharedOut {
@@ -52,8 +51,7 @@ function sharesOf(dish: LotOf["dish"], counts: LotOf["counts"]): ReadonlyMap<str
 export function byWeight(
   of: LotOf,
   { lot, totals }: MeasuredLot,
-  { kitchen, figures, tolerance }: PotAsked,
-  tasters: readonly Taster[],
+  { kitchen, figures, tolerance, tasters }: LotAsked,
 ): readonly SharedOut[] {
   const { dish, group, counts } = of;
   const { step, why } = scaleFor(kitchen, dish.base(), group);
@@ -87,7 +85,7 @@ interface Scale {
   /** The lot, in steps. */
   readonly all: Fraction;
   readonly step: Fraction;
-  readonly kitchen: PotAsked["kitchen"];
+  readonly kitchen: LotAsked["kitchen"];
 }
 
 /** Someone's portions of a lot, in whole steps. */

@@ -36,9 +36,10 @@ export function anyText(): Schema<string> {
 }
 
 /** A whole number that says how many. */
-export function count(from: number, to: number): Schema<number> {
-  const json = { type: "integer", minimum: from, maximum: to };
-  const expected = `a whole number from ${from} to ${to}`;
+export function count(from: number, to: number = Number.POSITIVE_INFINITY): Schema<number> {
+  const isOpen = to === Number.POSITIVE_INFINITY;
+  const json = { type: "integer", minimum: from, ...(isOpen ? {} : { maximum: to }) };
+  const expected = `a whole number ${isOpen ? `of ${from} or more` : `from ${from} to ${to}`}`;
   const isCount = (given: unknown): given is number =>
     Number.isInteger(given) && (given as number) >= from && (given as number) <= to;
   return leaf(expected, json, isCount, (given) => given);
@@ -120,6 +121,16 @@ export function figure<T>(
 }
 
 export const NUMBER = "a number, or text, an exact number or a Decimal that holds one";
+
+/** A figure with or without its unit, kept as it is written: what it comes to is for its unit to say. */
+export function figureWritten(): Schema<Value> {
+  return leaf(`${NUMBER}, with or without a unit`, { type: ["number", "string"] }, isValue, (given) => given);
+}
+
+/** Whatever is there, kept as it is written, where something else reads it later. */
+export function asWritten<T>(): Schema<T> {
+  return readBy((given: T) => given, {}, "a value");
+}
 
 /** A value that one of our readers takes as it is; the reader says what is wrong with it. */
 export function readBy<T>(

@@ -103,10 +103,13 @@ export function andThen<T, U>(schema: Schema<T>, read: (value: T, refuse: Refuse
  * A value that is read on from as much as could be read of another schema's, whatever is at fault in
  * it: fields and items that were refused are undefined.
  */
-export function asFar<T, U>(schema: Schema<T>, read: (value: T, refuse: Refuse) => U): Schema<U> {
-  return after(schema, (payload) => {
+export function asFar<T, U>(
+  schema: Schema<T>,
+  read: (value: T, refuse: Refuse, given: unknown) => U,
+): Schema<U> {
+  return after(schema, (payload, _, given) => {
     if (payload.value !== undefined)
-      payload.value = attempt(payload, (refuse) => read(payload.value as T, refuse));
+      payload.value = attempt(payload, (refuse) => read(payload.value as T, refuse, given));
   }) as unknown as Schema<U>;
 }
 
@@ -117,13 +120,17 @@ export function coded<T>(code: ErrorCode, schema: Schema<T>): Schema<T> {
   });
 }
 
-function after<T>(schema: Schema<T>, step: (payload: Payload, before: number) => void): Schema<T> {
+function after<T>(
+  schema: Schema<T>,
+  step: (payload: Payload, before: number, given: unknown) => void,
+): Schema<T> {
   return parsedBy(
     later(() => schema),
     (payload) => {
-      const before = payload.issues.length;
+      const { value, issues } = payload;
+      const before = issues.length;
       run(schema, payload);
-      step(payload, before);
+      step(payload, before, value);
     },
   );
 }
@@ -182,17 +189,20 @@ export function oneOf<T extends object>(
 /** An object of which nothing is known but that it has fields. */
 export type Given = { readonly [field: string]: unknown };
 
-/** A list of alike items. */
+/** A list of alike items; `like` shows one, for a hint. */
 export function list<T>(
   item: Schema<T>,
-  { least = 0, most }: { readonly least?: number; readonly most?: number } = {},
+  { least = 0, most, like }: { readonly least?: number; readonly most?: number; readonly like?: string } = {},
 ): Schema<readonly T[]> {
   const json = { ...(least > 0 && { minItems: least }), ...(most !== undefined && { maxItems: most }) };
   return parsedBy(new $ZodArray({ type: "array", element: item, json } as never), (payload) => {
     const { value } = payload;
-    if (!Array.isArray(value)) return refuseKind(payload, "a list");
-    if (value.length < least)
-      tell(payload, { path: [], message: "an empty list", hint: "give at least one" });
+    if (!Array.isArray(value)) return refuseKind(payload, "a list", shownBy("a list", like));
+    if (value.length < least) {
+      const message = value.length === 0 ? "an empty list" : `a list of ${value.length}`;
+      const hint = least === 1 ? "give at least one" : `give at least ${least}`;
+      tell(payload, { path: [], message, hint: like === undefined ? hint : `${hint}: ${like}` });
+    }
     if (most !== undefined && value.length > most)
       return tell(payload, { path: [], message: `a list of ${value.length}`, hint: `give at most ${most}` });
     const made: unknown[] = [];
@@ -205,27 +215,37 @@ export function list<T>(
   }) as unknown as Schema<readonly T[]>;
 }
 
-/** An object of alike values by names, which `name` may refuse. */
+/** An object of alike values by names, which `check` may refuse; `like` shows one, for a hint. */
 export function byName<T>(
   each: Schema<T>,
-  name: (name: string, refuse: Refuse) => void = () => {},
-  names?: readonly string[],
+  { check, names, like }: ByName = {},
 ): Schema<{ readonly [name: string]: T }> {
   const json = names === undefined ? {} : { propertyNames: { enum: names } };
   const def = { type: "record", keyType: new $ZodString({ type: "string" }), valueType: each, json };
   return parsedBy(new $ZodRecord(def as never), (payload) => {
     const { value } = payload;
-    if (!isRecord(value)) return refuseKind(payload, "an object");
+    if (!isRecord(value)) return refuseKind(payload, "an object", shownBy("an object", like));
     const made: { [name: string]: unknown } = {};
     for (const [key, given] of Object.entries(value)) {
       if (given === undefined) continue;
       const read = run(each, { value: given, issues: [] });
-      attempt(read, (refuse) => name(key, refuse));
+      if (check) attempt(read, (refuse) => check(key, refuse));
       made[key] = read.value;
       if (isFull(payload, read, key)) break;
     }
     payload.value = made;
   }) as unknown as Schema<{ readonly [name: string]: T }>;
+}
+
+interface ByName {
+  readonly check?: (name: string, refuse: Refuse) => void;
+  /** All that there can be. */
+  readonly names?: readonly string[];
+  readonly like?: string;
+}
+
+function shownBy(kind: string, like: string | undefined): string {
+  return like === undefined ? kind : `${kind}${/^[[{]/.test(like) ? ":" : " of"} ${like}`;
 }
 
 /** One of several kinds of value, told apart by `pick`. */

@@ -14,7 +14,9 @@ export function componentId(): Schema<ComponentId> {
 
 /** Values by component. */
 export function byComponent<T>(each: Schema<T>): Schema<{ readonly [C in ComponentId]?: T }> {
-  return byName(each, refuseUnknown, componentIds) as Schema<{ readonly [C in ComponentId]?: T }>;
+  return byName(each, { check: refuseUnknown, names: componentIds }) as Schema<{
+    readonly [C in ComponentId]?: T;
+  }>;
 }
 
 function refuseUnknown(id: string, refuse: Refuse): void {

@@ -4,12 +4,15 @@ import { type ComponentId, componentIds } from "./components.ts";
 import type { Formula } from "./data/formulas.ts";
 import { apply, derive } from "./derive.ts";
 import { energyLeft } from "./energyLeft.ts";
-import { MISSING, type ReadFigure, read, share } from "./figure.ts";
+import { MISSING, presuming, type ReadFigure, read, share } from "./figure.ts";
 import type { FoodInput } from "./food.ts";
 import { presumed } from "./presumed.ts";
 
 /** What is left of components after cooking, 0 to 1; of those not named, all. */
-export type Shares = ReadonlyMap<ComponentId, Fraction>;
+export interface Shares extends ReadonlyMap<ComponentId, Fraction> {
+  /** Whether they were said of another food: what they change is presumed. */
+  readonly presumed?: boolean;
+}
 
 /**
  * All components of a food in one row of whole numbers over one common denominator, in registry
@@ -85,7 +88,11 @@ function cooking(
     if (id !== "energy") return figure;
     return energyLeft(food, figure, { before, after, changes, left: (each) => shares.get(each) });
   };
-  return after;
+  if (!shares.presumed) return after;
+  return (id, figure = before(id)) => {
+    const left = after(id, figure);
+    return left === figure ? figure : presuming(left);
+  };
 }
 
 /** A row of fractions over one denominator in lowest terms. */

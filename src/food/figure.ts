@@ -90,6 +90,14 @@ export function share(figure: ReadFigure, left: Fraction): ReadFigure {
   };
 }
 
+/** A figure that rests on something presumed. */
+export function presuming(figure: ReadFigure): ReadFigure {
+  const { kind, inputs = [] } = figure;
+  return kind === "missing" || kind === "presumed"
+    ? figure
+    : { ...figure, inputs: [...new Set([...inputs, "presumed" as const])] };
+}
+
 function point(value: Parameters<typeof exact>[0], kind: FigureKind): ReadFigure {
   const at = exact(value);
   return { kind, value: at, low: at, high: at };

@@ -4,6 +4,7 @@ import { type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts
 import { exact, type Fraction, fraction, type Value } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { type ComponentId, isComponentId } from "./components.ts";
+import type { Shares } from "./composition.ts";
 
 /** Retention as written: shares left after cooking by component, or a code of the retention table. */
 export type RetentionInput = string | { readonly [C in ComponentId]?: Value };
@@ -25,14 +26,31 @@ export interface RetentionCode {
   readonly shares: { readonly [C in ComponentId]?: Fraction };
 }
 
+/** What a line says of cooking: what it leaves, and whether that was said of another food in its place. */
+export interface LineRetention {
+  readonly retention?: RetentionInput;
+  readonly retentionPresumed?: boolean;
+}
+
+const ALL: Shares = /* @__PURE__ */ new Map();
+
 /**
- * The share of each component that cooking leaves, 0 to 1; what is not named stays whole.
+ * The share of each component that a line's cooking leaves, 0 to 1; what is not named stays whole.
  *
  * Throws `retention-unknown` for a code that the table does not have, or where there is no table.
  */
 export function retentionShares(
+  { retention, retentionPresumed }: LineRetention,
+  table: RetentionTable | undefined,
+): Shares {
+  if (retention === undefined) return ALL;
+  const shares = sharesSaid(retention, table);
+  return retentionPresumed ? Object.assign(new Map(shares), { presumed: true }) : shares;
+}
+
+function sharesSaid(
   retention: RetentionInput,
-  table?: RetentionTable,
+  table: RetentionTable | undefined,
 ): ReadonlyMap<ComponentId, Fraction> {
   if (typeof retention !== "string")
     return new Map(Object.entries(retention).map(([id, share]) => [id as ComponentId, exact(share)]));

@@ -1,7 +1,8 @@
-import { fault, quote } from "../number/error.ts";
+import { type ErrorCode, fault, quote, SteelyardError } from "../number/error.ts";
 import { exact, type Fraction, over, times, type Value } from "../number/fraction.ts";
 import { amount } from "./amount.ts";
 import { wholeNumber } from "./amountData.ts";
+import type { Unit } from "./units.ts";
 import { readUnit } from "./unitText.ts";
 
 /** Nothing but a number: no letter but an exponent, no per cent sign. */
@@ -24,7 +25,7 @@ export function figure(value: Value, unit: string): Fraction {
   if (typeof value !== "string") return notNegative(exact(value), value);
   if (BARE.test(value)) return wholeNumber(value);
   const of = readUnit(unit, {});
-  const read = amount(value);
+  const read = hinting(`write a figure in ${unit}: "100 ${unit}"`, () => amount(value), of);
   if (read.size === undefined || read.kind !== of.kind) {
     throw fault(
       "unit-kinds-differ",
@@ -38,4 +39,33 @@ export function figure(value: Value, unit: string): Fraction {
 function notNegative(figure: Fraction, written: Value): Fraction {
   if (figure.n >= 0n) return figure;
   throw fault("amount-negative", `${quote(written)} is below 0`, "give 0 or more");
+}
+
+/** Faults whose hints say how an amount of food is written, which is no help where a figure is wanted. */
+const OF_AMOUNTS: ReadonlySet<ErrorCode> = /* @__PURE__ */ new Set<ErrorCode>([
+  ...(["amount-empty", "amount-no-number", "amount-no-size", "amount-no-unit"] as const),
+  ...(["amount-unknown-unit", "measures-needed"] as const),
+]);
+
+/** Reads what is no amount of food; where it is refused as one, `hint` says what to write, but for a unit near one of the kind. */
+export function hinting<T>(hint: string, read: () => T, of?: Unit): T {
+  try {
+    return read();
+  } catch (error) {
+    if (!(error instanceof SteelyardError) || !OF_AMOUNTS.has(error.code)) throw error;
+    const [first] = error.faults;
+    throw of && namesKind(error.hint, of) ? error : fault(error.code, first?.message ?? "", hint, error.path);
+  }
+}
+
+/** Whether a hint names a unit of a kind. */
+function namesKind(hint: string, { kind, id }: Unit): boolean {
+  if (!hint.startsWith("did you mean")) return hint.startsWith(`give ${id}`);
+  return [...hint.matchAll(/"([^"]+)"/g)].some(([, word = ""]) => {
+    try {
+      return readUnit(word, {}).kind === kind;
+    } catch {
+      return false;
+    }
+  });
 }

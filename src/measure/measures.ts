@@ -77,7 +77,7 @@ export const measureSetSchema: () => Schema<MeasureSet> = /* @__PURE__ */ once((
       )
         refuse(`${quote(name)} is already a set`, "choose another name, or use that set by its name");
     }),
-    ml: andThen(byName(spoonSize(), unitOfSet, householdUnits), (sizes, refuse) => {
+    ml: andThen(byName(spoonSize(), { check: unitOfSet, names: householdUnits }), (sizes, refuse) => {
       if (Object.keys(sizes).length === 0)
         refuse("a set needs sizes", "give millilitres for at least one unit: { ml: { cup: 200 } }");
       return sizes;

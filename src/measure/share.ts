@@ -1,6 +1,9 @@
+import { isValue, NUMBER } from "../document/leaves.ts";
+import { andThen, leaf, type Schema } from "../document/schema.ts";
 import { type ErrorCode, fault, quote } from "../number/error.ts";
 import { compare, exact, type Fraction, fraction, ONE, over, type Value } from "../number/fraction.ts";
 import { wholeNumber } from "./amountData.ts";
+import { hinting } from "./figure.ts";
 
 /**
  * Reads a share of a whole: `0.25`, `"1/4"` or `"25 %"`. A bare number above 1 is refused, since
@@ -9,12 +12,43 @@ import { wholeNumber } from "./amountData.ts";
  * Throws `code`, and the codes of numbers.
  */
 export function readShare(value: Value, code: ErrorCode): Fraction {
+  const share = shareOf(value);
+  if (isShare(share)) return share;
+  throw fault(code, `${quote(value)} is not a share of a whole`, HINT);
+}
+
+/** @internal The schema of a share of a whole, and of how far off something may be. */
+export function share(): Schema<Fraction> {
+  const json = { type: ["number", "string"], minimum: 0, maximum: 1 };
+  return leaf(`a share: ${NUMBER}`, json, isValue, (given, refuse) => {
+    const share = shareOf(given);
+    if (!isShare(share)) refuse(`${quote(given)} is not a share of a whole`, HINT);
+    return share;
+  });
+}
+
+/** @internal The schema of how far off something may be, as a share of it: 0 to below 1. */
+export function tolerance(): Schema<Fraction> {
+  return andThen(share(), (share, refuse) => {
+    if (compare(share, ONE) >= 0)
+      refuse("a tolerance of the whole", 'give a share from 0 to below 1, or text such as "2 %"');
+    return share;
+  });
+}
+
+/** Off by this share of a target is as good as met: of a kitchen's amounts nobody can ask more. */
+export const TWO_PER_CENT: Fraction = /* @__PURE__ */ fraction(1n, 50n);
+
+const HINT = 'write 0 to 1, or per cent: "25 %"';
+
+function isShare(share: Fraction): boolean {
+  return share.n >= 0n && compare(share, ONE) <= 0;
+}
+
+function shareOf(value: Value): Fraction {
   const percent = typeof value === "string" ? /^\s*([^%]*?)\s*%\s*$/.exec(value) : null;
-  const share = percent
-    ? over(wholeNumber(percent[1] ?? ""), fraction(100n))
-    : typeof value === "string"
-      ? wholeNumber(value)
-      : exact(value);
-  if (share.n >= 0n && compare(share, ONE) <= 0) return share;
-  throw fault(code, `${quote(value)} is not a share of a whole`, 'write 0 to 1, or per cent: "25 %"');
+  return hinting(HINT, () => {
+    if (percent) return over(wholeNumber(percent[1] ?? ""), fraction(100n));
+    return typeof value === "string" ? wholeNumber(value) : exact(value);
+  });
 }

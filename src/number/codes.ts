@@ -65,7 +65,6 @@ export type ErrorCode =
   | "rounding-malformed"
   | "fit-malformed"
   | "fit-stopped"
-  | "solver-unbounded"
   | "substitutes-malformed"
   // person
   | "person-malformed"
@@ -79,13 +78,11 @@ export type ErrorCode =
   // plan
   | "plan-malformed"
   | "plan-format-newer"
-  | "plan-needs-answer"
+  | "plan-moved"
   | "avoided-served"
   | "card-malformed"
   | "shopping-malformed"
   | "schedule-malformed"
   // table
   | "table-malformed"
-  | "figure-malformed"
-  // interchange
-  | "import-malformed";
+  | "figure-malformed";

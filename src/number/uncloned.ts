@@ -6,5 +6,5 @@
  * It must stand in the first field of its own that an object has, or another fault is told first.
  */
 export const uncloned: symbol = /* @__PURE__ */ Symbol(
-  "a clone would lose what this holds: send what its toJSON() gives, which openSheet or foodTable opens; this",
+  "a clone would lose what this holds: send what its toJSON() gives, which openSheet, openPlan or foodTable opens; this",
 );

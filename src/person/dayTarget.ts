@@ -1,5 +1,5 @@
 import { checkFields } from "../document/fields.ts";
-import { fault, throwIfAny } from "../number/error.ts";
+import { fault, throwIfAny, together } from "../number/error.ts";
 import {
   exact,
   type Fraction,
@@ -75,10 +75,12 @@ const DAYS: Fraction = /* @__PURE__ */ fraction(7n);
  * ```
  */
 export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: Authority } = {}): DayTarget {
-  checkFields(how, ["authority"], "aim-malformed");
-  if (how.authority !== undefined) checkAuthority(how.authority);
-  const facts = readPerson(person);
-  const aimed = readAim(aim);
+  const { facts, aimed } = together({
+    how: () => checkFields(how, ["authority"], "aim-malformed"),
+    authority: () => how?.authority !== undefined && checkAuthority(how.authority),
+    facts: () => readPerson(person),
+    aimed: () => readAim(aim),
+  });
   throwIfAny(refusals(facts, aimed));
   const need = needOf(facts, aimed.equation);
   const addition = how.authority && energyAddition(how.authority, facts);

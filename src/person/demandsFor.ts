@@ -1,10 +1,13 @@
 import { checkFields } from "../document/fields.ts";
 import { components } from "../food/components.ts";
+import { readShare } from "../measure/share.ts";
+import { together, within } from "../number/error.ts";
 import type { Value } from "../number/fraction.ts";
 import type { Demand } from "../scale/demand.ts";
 import type { Aim } from "./aim.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
 import { type DayTarget, dayTarget } from "./dayTarget.ts";
+import { checkAuthority } from "./intakes/authority.ts";
 import { checkGuidance, guidanceCautions } from "./intakes/guidance.ts";
 import {
   INTAKE_OPTIONS,
@@ -16,6 +19,7 @@ import type { Authority } from "./intakes/table.ts";
 import { upperLimits } from "./intakes/upperLimits.ts";
 import type { Person } from "./person.ts";
 import { personCautions } from "./personCautions.ts";
+import { readAim } from "./readAim.ts";
 import { readPerson } from "./readPerson.ts";
 import { mealDemands } from "./shareDay.ts";
 import { stateEnergyOf } from "./stateCautions.ts";
@@ -72,7 +76,15 @@ export interface DemandsFor {
 export function demandsFor(person: Person, authority: Authority, how: DemandsHow = {}): DemandsFor {
   checkFields(how, ["aim", "share", "limits", "guidance", ...INTAKE_OPTIONS], "aim-malformed");
   const { aim, share = 1, limits = share, guidance = "tell", ...options } = how;
-  checkGuidance(guidance, "aim-malformed");
+  together({
+    guidance: () => checkGuidance(guidance, "aim-malformed"),
+    authority: () => checkAuthority(authority),
+    person: () => readPerson(person),
+    aim: () => aim !== undefined && readAim(aim),
+    share: () => within(["share"], () => readShare(share, "shares-impossible")),
+    limits: () =>
+      how.limits !== undefined && within(["limits"], () => readShare(limits, "shares-impossible")),
+  });
   const day = aim === undefined ? undefined : dayTarget(person, aim, { authority });
   const energy = options.energy ?? day?.energy.target;
   const intakes = referenceIntakes(authority, person, {

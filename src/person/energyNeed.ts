@@ -1,11 +1,12 @@
 import { checkFields } from "../document/fields.ts";
+import { together } from "../number/error.ts";
 import { exact, type Fraction, greatest, least, times } from "../number/fraction.ts";
 import { classAt } from "./activity.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
 import type { Check } from "./check.ts";
 import { additionsFor, type EnergyAddition } from "./energyAdditions.ts";
 import type { EquationId } from "./equations/equation.ts";
-import { isWithin, needOf, spreadOf } from "./need.ts";
+import { checkEquation, isWithin, needOf, spreadOf } from "./need.ts";
 import { needCautions } from "./needCautions.ts";
 import type { ActivityClass, Facts, Person } from "./person.ts";
 import { readPerson } from "./readPerson.ts";
@@ -78,8 +79,11 @@ export interface ActivityTaken {
  * ```
  */
 export function energyNeed(person: Person, how: { readonly equation?: EquationId } = {}): EnergyNeed {
-  checkFields(how, ["equation"], "person-malformed");
-  const facts = readPerson(person);
+  const { facts } = together({
+    how: () => checkFields(how, ["equation"], "person-malformed"),
+    equation: () => checkEquation(how?.equation),
+    facts: () => readPerson(person),
+  });
   const need = needOf(facts, how.equation);
   const spread = spreadOf(facts, need);
   const totals = spread.map((each) => times(each.resting, need.level));

@@ -1,5 +1,5 @@
 import { components } from "../food/components.ts";
-import { type Fault, fault, kindOf, throwIfAny } from "../number/error.ts";
+import { collect, type Fault, fault, kindOf, throwIfAny } from "../number/error.ts";
 import { compare, type Fraction, greatest, minus, toText, type Value, ZERO } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
@@ -84,16 +84,7 @@ function readTotals(eaten: Totals): Map<Quantity, Fraction> {
       });
       continue;
     }
-    try {
-      totals.set(name, figureOf(name, value ?? ""));
-    } catch {
-      faults.push({
-        code: "demand-malformed",
-        path: [name],
-        message: "not an amount",
-        hint: "give a number of 0 or more in the component's unit",
-      });
-    }
+    collect(faults, [name], () => totals.set(name, figureOf(name, value ?? "")));
   }
   throwIfAny(faults);
   return totals;

@@ -56,7 +56,7 @@ export const aimSchema: () => Schema<AimFacts> = /* @__PURE__ */ once(() => {
     fields<AimFields>({
       weight: choice<AimFields["weight"]>(
         [hold, change],
-        (given) => (typeof given === "string" ? hold : isRecord(given) ? change : undefined),
+        (given) => (given === "hold" ? hold : isRecord(given) ? change : undefined),
         '"hold", { lose } or { gain }, as in { lose: { percent: 15 } }',
       ),
       protein: optional(macro),

@@ -1,5 +1,6 @@
 import { amount, gramsOf } from "../measure/amount.ts";
 import { cleanText } from "../measure/clean.ts";
+import { hinting } from "../measure/figure.ts";
 import { readNumber } from "../measure/numberText.ts";
 import { fault, quote, SteelyardError } from "../number/error.ts";
 import {
@@ -83,7 +84,7 @@ export function readHeight(value: Value): Fraction {
   for (let rest = cleanText(value); rest !== ""; ) {
     // "1m70": two digits at the end, after metres, are centimetres.
     const isCm = previous === "m" && /^\d\d$/.test(rest);
-    const number = readNumber(rest);
+    const number = hinting(heightHint, () => readNumber(rest));
     const [whole = "", word = ""] = isCm ? ["", "cm"] : (UNIT.exec(number.rest) ?? []);
     const name = Object.keys(lengthUnits).find((key) =>
       lengthUnits[key]?.written.includes(word.toLowerCase()),

@@ -1,4 +1,5 @@
 // What a plan is handed in: meals, people, and what the cook has to measure with.
+import type { Json } from "../document/leaves.ts";
 import type { Allergen } from "../food/allergens.ts";
 import type { Kitchen, KitchenName } from "../measure/kitchen.ts";
 import type { Value } from "../number/fraction.ts";
@@ -25,6 +26,8 @@ export interface MealInput {
   readonly dishes: Sheet | Readonly<Record<string, Sheet | DishInput>>;
   /** How its dishes are fitted to people whose demands are a list. */
   readonly fit?: FitHow;
+  /** An app's own data, any JSON of at most 100,000 characters: carried along untouched, and never read. */
+  readonly meta?: Json;
 }
 
 /**
@@ -81,6 +84,8 @@ export interface PersonInput {
    * outdo, unless the kitchen is their own.
    */
   readonly lines?: Readonly<Record<string, string>>;
+  /** An app's own data, any JSON of at most 100,000 characters: carried along untouched, and never read. */
+  readonly meta?: Json;
 }
 
 /**
@@ -145,4 +150,6 @@ export interface PlanInput {
   readonly lines?: Readonly<Record<string, string>>;
   /** How far a measured portion may be off a target, as a share of it, 0 to below 1; 2 % unless told. */
   readonly tolerance?: Value;
+  /** An app's own data, any JSON of at most 100,000 characters: carried along untouched, and never read. */
+  readonly meta?: Json;
 }

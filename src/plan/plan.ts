@@ -1,27 +1,29 @@
+import type { Json } from "../document/leaves.ts";
 import { collect, type Fault, throwIfAny } from "../number/error.ts";
 import { Lookup } from "../number/told.ts";
 import { PlannedDish } from "./dish.ts";
-import { PortionFinder } from "./finder.ts";
-import type { Group } from "./groups.ts";
+import { PortionFinder } from "./find/portionFinder.ts";
+import { Watch } from "./find/watch.ts";
 import type { PlanInput } from "./input.ts";
-import { inKitchens, type Settled } from "./kitchen/measure.ts";
+import { inKitchens, type Settled } from "./measure/inKitchens.ts";
 import { AboutPeople } from "./people/about.ts";
-import { Watch } from "./people/watch.ts";
 import { Plan, type PlannedMeal } from "./planned.ts";
 import type { ServedPortion } from "./portion.ts";
-import type { DishSharing } from "./pots/result.ts";
-import { type SharedPots, sharePots } from "./pots/share.ts";
-import { type ReadPlan, readPlan } from "./read.ts";
-import type { ReadMeal } from "./readMeal.ts";
+import type { ReadMeal } from "./read/readMeal.ts";
+import { type ReadPlan, readPlan } from "./read/readPlan.ts";
+import { type SharedPots, sharePots } from "./share/sharePots.ts";
+import type { DishSharing } from "./share/sharing.ts";
+import type { Group } from "./share/whoSharesAPot.ts";
+import { type PlanOf, planOfInput } from "./storedPlan.ts";
 
 export { PlannedDish, type PlanQuestion } from "./dish.ts";
-export type { KitchenNote } from "./groups.ts";
-export { type DemandDrift, PortionDrift, type RatioDrift } from "./kitchen/drift.ts";
+export { type DemandDrift, PortionDrift, type RatioDrift } from "./measure/drift.ts";
 export { type AvoidedServed, type AvoidedUnknown, type Avoider, PlanAvoided } from "./people/avoided.ts";
 export { Plan, type PlannedMeal } from "./planned.ts";
 export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
 export type { Addition, ApartWhy, Pot, PotRatio, Serving } from "./pot.ts";
-export type { DishSharing, PortionSharing } from "./pots/result.ts";
+export type { DishSharing, PortionSharing } from "./share/sharing.ts";
+export type { KitchenNote } from "./share/whoSharesAPot.ts";
 
 /** How far a plan has come: one person's portions are all found, or all measured. */
 export interface PlanProgress {
@@ -167,11 +169,13 @@ export function portionPlan(input: PlanInput): Plan {
  * ```
  */
 export function portionPlanSteps(input: PlanInput): Generator<PlanProgress, Plan, void> {
-  return stepsOf(readPlan(input));
+  const read = readPlan(input);
+  const { silence: silent, tolerance } = read;
+  return stepsOf(read, planOfInput(input, { silent, tolerance }));
 }
 
 /** Finds every portion, then settles what people share, then makes the plan of it. */
-function* stepsOf(read: ReadPlan): Generator<PlanProgress, Plan, void> {
+function* stepsOf(read: ReadPlan, input: PlanOf): Generator<PlanProgress, Plan, void> {
   const found = yield* findAll(read);
   // What follows looks at everyone together, in this order: who can share a pot, then what a kitchen
   // can measure.
@@ -180,7 +184,7 @@ function* stepsOf(read: ReadPlan): Generator<PlanProgress, Plan, void> {
   // Whoever shares a pot may be served what a portion of their own would have left out.
   const watch = new Watch(read.people, read.meals);
   throwIfAny(settled.portions.flatMap((portion) => watch.faults(portion)));
-  return planOf(read, settled, sharing);
+  return planOf(read, settled, sharing, input);
 }
 
 function* findAll({ meals, people, silence }: ReadPlan): Generator<PlanProgress, Portions, void> {
@@ -203,16 +207,23 @@ function* findAll({ meals, people, silence }: ReadPlan): Generator<PlanProgress,
 
 type Portions = readonly ServedPortion[];
 
-function planOf(read: ReadPlan, { portions, groups }: Settled, sharing: SharedPots["sharing"]): Plan {
+function planOf(
+  read: ReadPlan,
+  { portions, groups }: Settled,
+  sharing: SharedPots["sharing"],
+  input: PlanOf,
+): Plan {
   const byMeal = groupBy(portions, ({ meal }) => meal);
   const meals = read.meals.map((meal) => {
     const { id } = meal;
     return plannedMeal(meal, byMeal.get(id) ?? [], { groups: groups.get(id), sharing: sharing.get(id) });
   });
   return new Plan({
-    people: read.people.map(({ id, name }) => ({ id, name })),
+    people: read.people.map(({ id, name, meta }) => ({ id, name, ...withMeta(meta) })),
+    ...withMeta(read.meta),
     meals,
     portions,
+    input,
     about: new AboutPeople(read.people, read.meals, portions),
   });
 }
@@ -228,7 +239,7 @@ function plannedMeal(
   portions: readonly ServedPortion[],
   { groups, sharing }: SettledMeal,
 ): PlannedMeal {
-  const { id, name, dishes: bases, made } = meal;
+  const { id, name, meta, dishes: bases, made } = meal;
   const dishes = new Lookup<PlannedDish>();
   for (const [dish, base] of bases) {
     const eaters = portions.flatMap((portion) => portion.eating(dish) ?? []);
@@ -236,7 +247,12 @@ function plannedMeal(
     const at = { meal: id, name: dish, base, eaters, groups: groups?.get(dish), sharing: sharing?.get(dish) };
     if (read) dishes.set(dish, new PlannedDish({ ...at, read }));
   }
-  return { id, name, dishes, batch: new Lookup([...dishes].map(([dish, { batch }]) => [dish, batch])) };
+  const batch = new Lookup([...dishes].map(([dish, whole]) => [dish, whole.batch]));
+  return { id, name, ...withMeta(meta), dishes, batch };
+}
+
+function withMeta(meta: Json | undefined): { readonly meta?: Json } {
+  return meta === undefined ? {} : { meta };
 }
 
 function groupBy<T>(all: readonly T[], key: (each: T) => string): ReadonlyMap<string, readonly T[]> {

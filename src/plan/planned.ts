@@ -1,3 +1,4 @@
+import type { Json } from "../document/leaves.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import { fault, quote } from "../number/error.ts";
 import { type Fraction, isZero, ONE, over, sum, times } from "../number/fraction.ts";
@@ -12,11 +13,14 @@ import type { PlannedDish, PlanQuestion } from "./dish.ts";
 import type { AboutPeople } from "./people/about.ts";
 import type { PlanAvoided } from "./people/avoided.ts";
 import type { Portion, ServedPortion } from "./portion.ts";
+import { type PlanOf, type StoredPlan, storedPlan } from "./storedPlan.ts";
 
 /** A meal for everyone: the dishes as cooked for all, each the sum of the portions. */
 export interface PlannedMeal {
   readonly id: string;
   readonly name: string;
+  /** The app's own data of the meal, as it was handed in. */
+  readonly meta?: Json;
   readonly batch: ReadonlyMap<string, Sheet>;
   /** Each dish apart: what is cooked once, and what each person gets of it. */
   readonly dishes: ReadonlyMap<string, PlannedDish>;
@@ -25,24 +29,31 @@ export interface PlannedMeal {
 /** Who gets how much of what, and what is cooked for all of them. */
 export class Plan extends Result {
   readonly is = "steelyard/plan@1";
-  readonly people: readonly { readonly id: string; readonly name: string }[];
+  readonly people: readonly { readonly id: string; readonly name: string; readonly meta?: Json }[];
+  /** The app's own data of the plan, as it was handed in. */
+  readonly meta: Json | undefined;
   readonly meals: readonly PlannedMeal[];
   readonly portions: readonly Portion[];
   readonly #byKey: ReadonlyMap<string, ServedPortion>;
   readonly #about: AboutPeople;
+  readonly #input: PlanOf;
 
   /** @internal Use {@link portionPlan}. */
   constructor(made: {
     readonly people: Plan["people"];
+    readonly meta?: Json;
     readonly meals: readonly PlannedMeal[];
     readonly portions: readonly ServedPortion[];
     readonly about: AboutPeople;
+    readonly input: PlanOf;
   }) {
     super();
     this.people = made.people;
+    this.meta = made.meta;
     this.meals = made.meals;
     this.portions = made.portions;
     this.#about = made.about;
+    this.#input = made.input;
     this.#byKey = new Map(made.portions.map((p) => [keyOf(p.person, p.meal), p]));
   }
 
@@ -194,6 +205,11 @@ export class Plan extends Result {
   /** The portions whose measured amounts miss something by more than the tolerance; none without a kitchen. */
   get offTarget(): readonly Portion[] {
     return this.portions.filter(({ drift }) => drift?.status === "off-target");
+  }
+
+  /** Gives what the plan was made from, sheets and all, and every portion that was found: `openPlan` opens it. */
+  override toJSON(): StoredPlan {
+    return storedPlan(this.#input, this.portions);
   }
 }
 

@@ -63,6 +63,10 @@ export function checkLine(given: Given, read: Partial<ReadLine>, refuse: Refuse)
   const { scaling, added } = read;
   if (part !== undefined && (scaling === "adjustable" || scaling === "per-portion"))
     refuse(`a part holds held lines, and this one is ${scaling}`, "leave out part, or the scaling", ["part"]);
+  if (read.retentionPresumed === true && retention === undefined)
+    refuse("a presumed retention without one", "give the retention, or leave this out", [
+      "retentionPresumed",
+    ]);
   if (retention !== undefined && added === "serving")
     refuse("retention on a line that is added after cooking", "leave out retention, or the added", [
       "retention",

@@ -35,6 +35,8 @@ export interface LineInput {
   readonly least?: WrittenAmount;
   readonly most?: WrittenAmount;
   readonly retention?: Retention;
+  /** Whether `retention` was said of another food, which this one took the place of: what it changes is presumed. */
+  readonly retentionPresumed?: boolean;
   /** `serving` lines are added after cooking: the yield factor and retention do not touch them. */
   readonly added?: "cooking" | "serving";
   readonly prep?: string;

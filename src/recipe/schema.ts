@@ -93,6 +93,7 @@ function lineSchema(): Schema<ReadLine> {
       least: optional(writtenAmount()),
       most: optional(writtenAmount()),
       retention: optional(retentionSchema()),
+      retentionPresumed: optional(flag()),
       added: optional(word(["cooking", "serving"])),
       prep: optional(text()),
       meta: optional(meta()),

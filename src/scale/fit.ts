@@ -1,10 +1,11 @@
-import { Sheet } from "../sheet/sheet.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import type { Demand } from "./demand.ts";
-import { FitMet, FitMetTogether } from "./fit/met.ts";
-import { FitOutOfReach, FitOutOfReachTogether } from "./fit/missed.ts";
+import { solveTask } from "./engine/solveTask.ts";
+import type { FitMet, FitMetTogether } from "./fit/met.ts";
+import type { FitOutOfReach, FitOutOfReachTogether } from "./fit/missed.ts";
 import { type FitHow, readTask } from "./fit/read.ts";
+import { resultOf } from "./fit/result.ts";
 import type { Sheets } from "./fit/sheets.ts";
-import { meet, problemOf } from "./fit/task.ts";
 
 export type { FitAlone } from "./fit/alone.ts";
 export type { FitFactor, FitOutcome, NotProven } from "./fit/answer.ts";
@@ -13,7 +14,7 @@ export { FitMet, FitMetTogether } from "./fit/met.ts";
 export { type FitConflict, FitOutOfReach, FitOutOfReachTogether } from "./fit/missed.ts";
 export type { FitHow, FitRange } from "./fit/read.ts";
 export type { Sheets } from "./fit/sheets.ts";
-export type { FitSuggestion } from "./fit/suggestion.ts";
+export type { FitSuggestion } from "./waysOut/suggestion.ts";
 
 /**
  * Brings a portion to many demands at once while holding the dish together.
@@ -94,10 +95,5 @@ export function fit(
   demands: readonly Demand[],
   how: FitHow = {},
 ): FitMet | FitMetTogether | FitOutOfReach | FitOutOfReachTogether {
-  const task = readTask(s, demands, how);
-  const problem = problemOf(task);
-  const found = meet(problem, task.pivots);
-  const isOne = s instanceof Sheet;
-  if ("point" in found) return isOne ? new FitMet(task, found) : new FitMetTogether(task, found);
-  return isOne ? new FitOutOfReach(task, problem) : new FitOutOfReachTogether(task, problem);
+  return resultOf(solveTask(readTask(s, demands, how)));
 }

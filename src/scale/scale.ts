@@ -1,10 +1,11 @@
-import { fieldsGiven } from "../document/fields.ts";
-import { collect, type Fault, throwIfAny, within } from "../number/error.ts";
+import { readInto } from "../document/read.ts";
+import { fields, once, optional, type Schema, type Shape } from "../document/schema.ts";
+import { type Fault, throwIfAny } from "../number/error.ts";
 import type { Fraction } from "../number/fraction.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { notesOn, type ScaleNote } from "./move.ts";
-import { factorFor, readSilence, readTarget, type Silence, type Target } from "./target.ts";
+import { factorFor, type ReadTarget, type Silence, silence, type Target, targetSchema } from "./target.ts";
 
 export interface ScaleHow {
   /** What to do where lines say nothing of the target; `refuse` unless told. */
@@ -40,9 +41,12 @@ export interface Scaled {
  */
 export function scale(s: Sheet, target: Target, how: ScaleHow = {}): Scaled {
   checkSheet(s);
-  const silence = within(["how"], () => readHow(how));
-  const { aim, portions } = readTarget(target);
-  const factor = factorFor([s], aim, silence);
+  const faults: Fault[] = [];
+  const asked = readInto(faults, targetSchema(), target, "target-malformed");
+  const { silent } = readInto(faults, scaleHow(), how, "target-malformed", ["how"]) ?? {};
+  throwIfAny(faults);
+  const { aim, portions } = asked as ReadTarget;
+  const factor = factorFor([s], aim, silent ?? "refuse");
   const moved = s.scaled(factor, portions ?? s.values.portions);
   let notes: readonly ScaleNote[] | undefined;
   return {
@@ -56,10 +60,9 @@ export function scale(s: Sheet, target: Target, how: ScaleHow = {}): Scaled {
   };
 }
 
-function readHow(how: unknown): Silence {
-  const faults: Fault[] = [];
-  const { silent } = fieldsGiven(how, ["silent"], "target-malformed", faults);
-  const silence = collect(faults, [], () => readSilence(silent));
-  throwIfAny(faults);
-  return silence ?? "refuse";
+const scaleHow: () => Schema<ScaleHow> = /* @__PURE__ */ once(() => fields<ScaleHow>(scaleShape()));
+
+/** @internal The fields of {@link ScaleHow}, for options that have more. */
+export function scaleShape(): Shape<ScaleHow> {
+  return { silent: optional(silence()) };
 }

@@ -1,21 +1,15 @@
-import { fieldsGiven } from "../document/fields.ts";
-import { type ComponentId, component } from "../food/components.ts";
-import {
-  collect,
-  type ErrorCode,
-  type Fault,
-  fault,
-  quote,
-  SteelyardError,
-  throwIfAny,
-} from "../number/error.ts";
+import { count } from "../document/leaves.ts";
+import { readInto } from "../document/read.ts";
+import { fields, list, once, optional, type Schema } from "../document/schema.ts";
+import { componentId } from "../food/componentSchema.ts";
+import type { ComponentId } from "../food/components.ts";
+import { collect, type ErrorCode, type Fault, fault, SteelyardError, throwIfAny } from "../number/error.ts";
 import type { Fraction } from "../number/fraction.ts";
 import { Result } from "../number/result.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { type ScaleHow, scale } from "./scale.ts";
+import { type ScaleHow, scale, scaleShape } from "./scale.ts";
 import { type Axis, readAxes, type Setting } from "./sweep/axes.ts";
-import { readSilence } from "./target.ts";
 
 export type { Axis } from "./sweep/axes.ts";
 
@@ -94,9 +88,9 @@ export function sweep(s: Sheet, axes: readonly Axis[], how: SweepHow = {}): Swee
   checkSheet(s);
   const faults: Fault[] = [];
   const read = collect(faults, [], () => readAxes(s, axes)) ?? [];
-  const options = collect(faults, ["how"], () => readHow(how));
+  const options = readInto(faults, sweepHow(), how, "sweep-malformed", ["how"]) ?? {};
   throwIfAny(faults);
-  const { ids, most, silent } = options ?? readHow({});
+  const { components: ids = USUAL, most = MOST_POINTS, silent = "refuse" } = options;
   const [first = [], second] = read.map(({ settings }) => settings);
   const count = first.length * (second?.length ?? 1);
   if (count > most) {
@@ -109,27 +103,15 @@ export function sweep(s: Sheet, axes: readonly Axis[], how: SweepHow = {}): Swee
   return new Sweep(s.name, names, grid, points, ids);
 }
 
-const FIELDS: readonly string[] = ["components", "silent", "most"];
 const MOST_POINTS = 10_000;
 
-function readHow(how: unknown) {
-  const faults: Fault[] = [];
-  const given = fieldsGiven(how, FIELDS, "sweep-malformed", faults);
-  const { components: asked = USUAL, most = MOST_POINTS } = given;
-  const refuse = (field: string, message: string, hint: string): void => {
-    faults.push({ code: "sweep-malformed", path: [field], message, hint });
-  };
-  const silent = collect(faults, [], () => readSilence(given.silent)) ?? "refuse";
-  if (!Array.isArray(asked)) refuse("components", "components are not a list", "give a list, even for one");
-  const list: readonly unknown[] = Array.isArray(asked) ? asked : [];
-  const ids = list.flatMap(
-    (id, i) => collect(faults, ["components", i], () => component(id as ComponentId).id) ?? [],
-  );
-  const isCount = typeof most === "number" && Number.isInteger(most) && most > 0;
-  if (!isCount) refuse("most", `${quote(most)} points`, "give a whole number above 0");
-  throwIfAny(faults);
-  return { ids, most: isCount ? most : MOST_POINTS, silent };
-}
+const sweepHow: () => Schema<SweepHow> = /* @__PURE__ */ once(() =>
+  fields<SweepHow>({
+    ...scaleShape(),
+    components: optional(list(componentId())),
+    most: optional(count(1)),
+  }),
+);
 
 function pointAt(s: Sheet, at: readonly Setting[], how: ScaleHow): SweepPoint {
   const amounts = at.flatMap(({ name, line }) => (line === undefined ? [] : [[name, line] as const]));

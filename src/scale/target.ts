@@ -1,13 +1,16 @@
+import { figureWritten, word } from "../document/leaves.ts";
+import { asFar, attemptAt, byName, coded, once, type Refuse, type Schema } from "../document/schema.ts";
 import { type ComponentId, componentIds, isComponentId } from "../food/components.ts";
 import { figure } from "../measure/figure.ts";
 import { showFigure } from "../measure/showFigure.ts";
-import { fault, kindOf, quote, within } from "../number/error.ts";
+import { fault, quote } from "../number/error.ts";
 import {
   compare,
   exact,
   type Fraction,
   isZero,
   minus,
+  ONE,
   over,
   sum,
   type Value,
@@ -33,12 +36,9 @@ export type Target = { readonly [C in ComponentId]?: Value } & {
 /** Whether lines that say nothing of the target may count as bringing none of it. */
 export type Silence = "refuse" | "accept";
 
-/** What is said of silent lines, checked: a mistyped word must not open what refuses. Throws `target-malformed`. */
-export function readSilence(given: unknown): Silence {
-  if (given === undefined) return "refuse";
-  if (given === "refuse" || given === "accept") return given;
-  const what = typeof given === "string" ? quote(given) : kindOf(given);
-  throw fault("target-malformed", `silent is ${what}`, 'write "refuse" or "accept"', ["silent"]);
+/** The schema of what is said of silent lines: a mistyped word must not open what refuses. */
+export function silence(): Schema<Silence> {
+  return word(["refuse", "accept"]);
 }
 
 /** A target, read. */
@@ -49,55 +49,47 @@ export interface ReadTarget {
   readonly portions: Fraction | undefined;
 }
 
-/** Reads a target. Throws `target-malformed` and the codes of amounts and numbers. */
-export function readTarget(target: Target): ReadTarget {
-  if (typeof target !== "object" || target === null || Array.isArray(target)) {
-    throw fault(
-      "target-malformed",
-      "the target is not an object",
-      'write one, such as { energy: "650 kcal" }',
-    );
-  }
-  const { portions, ...rest } = target;
-  const given = Object.entries(rest).filter(([, value]) => value !== undefined) as [string, Value][];
-  const read = portions === undefined ? undefined : positive(portions, "portions");
-  const [first, second] = given;
-  if (second && first) {
-    throw fault(
-      "target-malformed",
-      `two targets, ${first[0]} and ${second[0]}: one factor meets only one`,
-      "give one, or use fit for several",
-      [second[0]],
-    );
-  }
-  if (!first) {
-    if (read === undefined)
-      throw fault(
-        "target-malformed",
-        "the target is empty",
-        'write one, such as { energy: "650 kcal" } or { portions: 12 }',
-      );
-    return { aim: { of: "factor", factor: exact(1) }, portions: read };
-  }
-  const [name, value] = first;
-  if (name === "factor") return { aim: { of: "factor", factor: positive(value, "factor") }, portions: read };
-  if (name !== "mass" && !isComponentId(name)) {
-    const hint = didYouMean(
-      name,
-      [...componentIds, "mass", "factor", "portions"],
-      "use a component id, mass, factor or portions",
-    );
-    throw fault("target-malformed", `${quote(name)} is nothing to scale to`, hint, [name]);
-  }
-  return { aim: { of: name, amount: within([name], () => figure(value, unitOf(name))) }, portions: read };
-}
+/** The schema of a target. Its faults have the code `target-malformed`, or those of amounts and numbers. */
+export const targetSchema: () => Schema<ReadTarget> = /* @__PURE__ */ once(() => {
+  const names = [...componentIds, ...OTHERS];
+  const check = (name: string, refuse: Refuse): void => {
+    if (names.includes(name)) return;
+    const hint = didYouMean(name, names, "use a component id, mass, factor or portions");
+    refuse(`${quote(name)} is nothing to scale to`, hint);
+  };
+  const like = '{ energy: "650 kcal" }';
+  return coded("target-malformed", asFar(byName(figureWritten(), { check, names, like }), targetOf));
+});
 
-function positive(value: Value, field: string): Fraction {
-  const read = within([field], () => exact(value));
-  if (compare(read, ZERO) > 0) return read;
-  throw fault("target-malformed", `${field} ${quote(value)} is not above 0`, `give ${field} above 0`, [
-    field,
-  ]);
+const OTHERS: readonly string[] = ["mass", "factor", "portions"];
+
+function targetOf(given: { readonly [name: string]: Value }, refuse: Refuse): ReadTarget {
+  const [first, second] = Object.keys(given).filter((name) => name !== "portions");
+  if (second !== undefined)
+    refuse(
+      `two targets, ${first} and ${second}: one factor meets only one`,
+      "give one, or use fit for several",
+      [second],
+    );
+  if (first === undefined && !("portions" in given))
+    refuse("the target is empty", 'write one, such as { energy: "650 kcal" } or { portions: 12 }');
+  const figureOf = (name: string): Fraction | undefined => {
+    const value = given[name];
+    if (value === undefined) return undefined;
+    if (name === "mass" || isComponentId(name))
+      return attemptAt(refuse, [name], () => figure(value, unitOf(name)));
+    const read = OTHERS.includes(name) ? attemptAt(refuse, [name], () => exact(value)) : undefined;
+    if (read && compare(read, ZERO) <= 0)
+      refuse(`${name} ${quote(value)} is not above 0`, `give ${name} above 0`, [name]);
+    return read;
+  };
+  const portions = figureOf("portions");
+  const amount = (first === undefined ? undefined : figureOf(first)) ?? ONE;
+  const aim: ReadTarget["aim"] =
+    first === undefined || first === "factor"
+      ? { of: "factor", factor: amount }
+      : { of: first as Quantity, amount };
+  return { aim, portions };
 }
 
 /**

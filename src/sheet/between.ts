@@ -1,5 +1,6 @@
-import { checkChoice, checkFields } from "../document/fields.ts";
-import { isCallable } from "../document/leaves.ts";
+import { callback, word } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { type ComponentId, type ComponentUnit, component } from "../food/components.ts";
 import { readFigure } from "../food/composition.ts";
 import type { ReadFigure } from "../food/figure.ts";
@@ -79,7 +80,7 @@ export interface Between {
  */
 export function between(s: Sheet, id: ComponentId, how: BetweenHow = {}): Between {
   checkSheet(s);
-  checkHow(how);
+  read(betweenHow(), how, "sheet-malformed");
   const { unit } = component(id);
   const { low, high, lines } = rangeOf(s, id, how);
   const share = shareOf(s, how.where ?? "total");
@@ -100,14 +101,14 @@ export function between(s: Sheet, id: ComponentId, how: BetweenHow = {}): Betwee
   };
 }
 
-function checkHow(how: BetweenHow): void {
-  const { where, like } = checkFields(how, ["where", "like"], "sheet-malformed");
-  checkChoice(where, "where", ["total", "portion", "per100g"], "sheet-malformed");
-  if (like === undefined || isCallable(like)) return;
-  throw fault("sheet-malformed", `like is ${kindOf(like)}`, LIKE_HINT, ["like"]);
-}
+const betweenHow: () => Schema<BetweenHow> = /* @__PURE__ */ once(() =>
+  fields<BetweenHow>({
+    where: optional(word(["total", "portion", "per100g"])),
+    like: optional(callback(LIKE)),
+  }),
+);
 
-const LIKE_HINT = "give a function from a food to the ids of foods like it";
+const LIKE = "a function from a food to the ids of foods like it";
 
 interface Ends {
   readonly low: Fraction;
@@ -196,7 +197,7 @@ function likeFoods(food: FoodInput, foods: FoodTable, { like }: BetweenHow): rea
   if (like) {
     const ids: unknown = like(food);
     if (Array.isArray(ids)) return Array.from(ids, (id, i) => within(["like", i], () => foods.get(id)));
-    throw fault("sheet-malformed", `like gives ${kindOf(ids)}`, LIKE_HINT, ["like"]);
+    throw fault("sheet-malformed", `like gives ${kindOf(ids)}`, `give ${LIKE}`, ["like"]);
   }
   const { id, group, state } = food;
   if (group === undefined || state === undefined) return [];

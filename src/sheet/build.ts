@@ -113,7 +113,7 @@ class Builder {
     above: readonly string[],
   ): { line: PlanLine; amount: Amount; grams: Fraction } | undefined {
     const faults: Fault[] = [];
-    const shares = collect(faults, ["retention"], () => this.#shares(line));
+    const shares = collect(faults, ["retention"], () => retentionShares(line, this.#foods.retention));
     const drawn = collect(faults, [], () => this.#drawsOn(line, shares ?? NO_SHARES, measures, above));
     if (!drawn) return throwIfAny(faults) as undefined;
     const { source, nested, reader } = drawn;
@@ -130,10 +130,6 @@ class Builder {
       faults.push({ code: "recipe-malformed", path: ["least"], message: LEAST_ABOVE_MOST, hint: LEAST_HINT });
     throwIfAny(faults);
     return amount && { line: { line: line as Line, source, nested, reader, least, most }, ...amount };
-  }
-
-  #shares({ retention }: Partial<Line>): Shares {
-    return retention === undefined ? NO_SHARES : retentionShares(retention, this.#foods.retention);
   }
 
   #drawsOn(

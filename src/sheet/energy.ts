@@ -1,5 +1,19 @@
-import { checkFields, fieldsGiven } from "../document/fields.ts";
-import { type ComponentId, component } from "../food/components.ts";
+import { anyText, flag, text, value, word } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { isRecord } from "../document/safe.ts";
+import {
+  andThen,
+  byName,
+  choice,
+  coded,
+  fields,
+  list,
+  once,
+  optional,
+  type Schema,
+} from "../document/schema.ts";
+import { componentId } from "../food/componentSchema.ts";
+import type { ComponentId } from "../food/components.ts";
 import {
   type EnergyPart,
   type EnergySystem,
@@ -9,7 +23,6 @@ import {
   systemFor,
   termsOf,
 } from "../food/energy.ts";
-import { collect, type Fault, fault, kindOf, type Path, quote, throwIfAny, within } from "../number/error.ts";
 import {
   exact,
   type Fraction,
@@ -24,7 +37,6 @@ import {
   type Value,
   ZERO,
 } from "../number/fraction.ts";
-import { didYouMean } from "../number/near.ts";
 import { apportion } from "../number/share.ts";
 import { boundOfSum } from "./bound.ts";
 import { boundOfEnds, type Ends, scaledBy, sumOf } from "./ends.ts";
@@ -73,63 +85,50 @@ export interface EnergySheet {
 /** Which factors energy is reckoned by: a named system, or one of the caller's own. */
 export type EnergyBy = EnergySystemId | EnergySystem;
 
+/** A system of factors, with its name. */
+export interface NamedSystem {
+  readonly name: string;
+  readonly system: EnergySystem;
+}
+
 /** The system meant, with its name. Throws `energy-system-unknown` for what is none. */
-export function energySystem(by: EnergyBy): { readonly name: string; readonly system: EnergySystem } {
-  if (typeof by === "object" && by !== null) {
-    checkSystem(by);
-    return { name: by.name, system: by };
-  }
-  if (typeof by === "string" && Object.hasOwn(energySystems, by))
-    return { name: by, system: energySystems[by] };
-  const ids = Object.keys(energySystems);
-  throw fault(
+export function energySystem(by: EnergyBy): NamedSystem {
+  return read(energyBy(), by, "energy-system-unknown");
+}
+
+/** The schema of which factors energy is reckoned by; its faults have the code `energy-system-unknown`. */
+export const energyBy: () => Schema<NamedSystem> = /* @__PURE__ */ once(() => {
+  const ids = Object.keys(energySystems) as EnergySystemId[];
+  const named = andThen(word(ids), (id): NamedSystem => ({ name: id, system: energySystems[id] }));
+  const own = andThen(systemSchema(), (system): NamedSystem => ({ name: system.name, system }));
+  return coded(
     "energy-system-unknown",
-    `no factor system is called ${quote(by)}`,
-    didYouMean(by, ids, `use one of ${ids.join(", ")}`),
+    choice([named, own], (given) => (isRecord(given) ? own : named), "a factor system, or one of its own"),
   );
+});
+
+function systemSchema(): Schema<EnergySystem> {
+  const apart = optional(list(componentId()));
+  const term = fields<EnergyTerm>({
+    component: componentId(),
+    factor: value(),
+    kilojoules: optional(value()),
+    less: apart,
+    apart,
+    atLeast: optional(andThen(flag(), (is) => is || undefined)),
+  });
+  return fields<EnergySystem>({
+    name: text(),
+    source: anyText(),
+    factors: optional(word(["food"])),
+    parts: byName(term),
+  });
 }
 
-/** Refuses what is no system of factors. Throws `energy-system-unknown`, all faults at once. */
-function checkSystem(by: EnergySystem): void {
-  const faults: Fault[] = [];
-  const code = "energy-system-unknown";
-  const { name, source, parts } = fieldsGiven(by, ["name", "source", "factors", "parts"], code, faults);
-  const refuse = (path: Path, message: string, hint: string): void => {
-    faults.push({ code, path, message, hint });
-  };
-  if (typeof name !== "string" || name === "") refuse(["name"], `name is ${kindOf(name)}`, "name the system");
-  if (typeof source !== "string")
-    refuse(["source"], `source is ${kindOf(source)}`, "say whose factors they are");
-  if (typeof parts !== "object" || parts === null || Array.isArray(parts)) {
-    const hint = 'give terms by constituent: { protein: { component: "protein", factor: 4 } }';
-    refuse(["parts"], `parts are ${kindOf(parts)}`, hint);
-  } else {
-    for (const [part, term] of Object.entries(parts)) {
-      collect(faults, ["parts", part], () => checkTerm(term));
-    }
-  }
-  throwIfAny(faults);
-}
-
-const TERM: readonly string[] = ["component", "factor", "kilojoules", "less", "apart", "atLeast"];
-
-function checkTerm(given: unknown): void {
-  const term = checkFields(given, TERM, "energy-system-unknown");
-  component(term.component as ComponentId);
-  within(["factor"], () => exact(term.factor as Value));
-  if (term.kilojoules !== undefined) within(["kilojoules"], () => exact(term.kilojoules as Value));
-  for (const field of ["less", "apart"]) {
-    const ids = term[field] ?? [];
-    if (!Array.isArray(ids)) {
-      throw fault("energy-system-unknown", `${field} is ${kindOf(ids)}`, "list components", [field]);
-    }
-    for (const id of ids) within([field], () => component(id));
-  }
-}
-
-/** Shares energy among its constituents, from what each line holds of them. Throws `energy-system-unknown`. */
-export function shareEnergy(s: EnergySheet, by: EnergyBy): EnergyShares {
-  const { name, system } = energySystem(by);
+/** Shares energy among its constituents, from what each line holds of them. */
+export function shareEnergy(s: EnergySheet, how: { readonly system?: EnergyBy }): EnergyShares {
+  const { system: by = energySystem("atwater-general") } = read(sharesHow(), how, "sheet-malformed");
+  const { name, system } = by;
   const energies = partEnergies(s, system, (term) => term.factor);
   const kilojoules = termsOf(system).every(([, term]) => term.kilojoules !== undefined)
     ? partEnergies(s, system, (term) => term.kilojoules ?? 0, "kJ")
@@ -156,6 +155,10 @@ export function shareEnergy(s: EnergySheet, by: EnergyBy): EnergyShares {
     complete: energies.every((energy) => energy.complete),
   };
 }
+
+const sharesHow: () => Schema<{ readonly system?: NamedSystem }> = /* @__PURE__ */ once(() =>
+  fields<{ readonly system?: NamedSystem }>({ system: optional(energyBy()) }),
+);
 
 /** What each constituent brings to the batch, in the order of the system. */
 function partEnergies(

@@ -1,8 +1,9 @@
-import { checkFields } from "../document/fields.ts";
+import { number } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { coded, fields, once, optional, type Schema } from "../document/schema.ts";
 import type { ComponentId } from "../food/components.ts";
 import { type EnergyPart, type EnergySystem, likelySystem, systemFor, termsOf } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
-import { fault, within } from "../number/error.ts";
 import {
   compare,
   exact,
@@ -10,6 +11,7 @@ import {
   greatest,
   isZero,
   minus,
+  ONE,
   over,
   sum,
   times,
@@ -17,7 +19,7 @@ import {
   ZERO,
 } from "../number/fraction.ts";
 import { Result } from "../number/result.ts";
-import { addUp, type EnergyBy, energySystem, lineEnergies } from "./energy.ts";
+import { addUp, type EnergyBy, energyBy, lineEnergies, type NamedSystem } from "./energy.ts";
 import { gapBetween, type Interval, reckon } from "./energyInterval.ts";
 import { checkSheet } from "./given.ts";
 import { componentIndex } from "./plan.ts";
@@ -118,18 +120,22 @@ export interface EnergyCheckLimits {
  */
 export function energyCheck(s: Sheet, how: EnergyCheckHow = {}): EnergyCheck {
   checkSheet(s);
-  checkFields(how, ["system", "tolerance", "floor"], "sheet-malformed");
-  const limits = {
-    tolerance: limit(how.tolerance ?? "0.05", "tolerance"),
-    floor: limit(how.floor ?? 1, "floor"),
-  };
-  const system = how.system === undefined ? undefined : energySystem(how.system);
+  const { system, tolerance = exact("0.05"), floor = ONE } = read(checkHow(), how, "sheet-malformed");
+  const limits = { tolerance, floor };
   return new EnergyCheck(s.name, linesOf(s, system, limits), limits);
 }
 
-type Named = ReturnType<typeof energySystem>;
+const checkHow: () => Schema<Partial<EnergyCheckLimits> & { readonly system?: NamedSystem }> =
+  /* @__PURE__ */ once(() => {
+    const limit = optional(coded("number-malformed", number({ from: 0 })));
+    return fields<Partial<EnergyCheckLimits> & { readonly system?: NamedSystem }>({
+      system: optional(energyBy()),
+      tolerance: limit,
+      floor: limit,
+    });
+  });
 
-function linesOf(s: Sheet, by: Named | undefined, limits: EnergyCheckLimits): EnergyCheckLine[] {
+function linesOf(s: Sheet, by: NamedSystem | undefined, limits: EnergyCheckLimits): EnergyCheckLine[] {
   return s.plan.lines.flatMap(({ line, source }, i): EnergyCheckLine[] => {
     const grams = s.values.grams[i] ?? ZERO;
     if (isZero(grams)) return [];
@@ -156,7 +162,12 @@ function nestedLine(inner: EnergyCheckLine, key: string, part: Fraction): Energy
 
 const MAIN: readonly EnergyPart[] = ["protein", "fat", "carbohydrate"];
 
-function lineOf(s: Sheet, i: number, { name, system }: Named, limits: EnergyCheckLimits): EnergyCheckLine {
+function lineOf(
+  s: Sheet,
+  i: number,
+  { name, system }: NamedSystem,
+  limits: EnergyCheckLimits,
+): EnergyCheckLine {
   const { line, source } = s.plan.lines[i] ?? {};
   const { input: food, composition } = source?.food ?? {};
   const parts = lineEnergies(s, i, system, (term) => term.factor);
@@ -201,10 +212,4 @@ function whyNot(
   if (energy.formula) return "no energy is given, it is computed";
   const main = silent.filter((part) => MAIN.includes(part));
   return main.length > 0 ? `nothing is known of ${main.join(", ")}` : undefined;
-}
-
-function limit(value: Value, name: string): Fraction {
-  const read = within([name], () => exact(value));
-  if (read.n >= 0n) return read;
-  throw fault("number-malformed", `a ${name} below 0`, "give 0 or more", [name]);
 }

@@ -26,7 +26,7 @@ export function cookingSteps(
     if (equals(after.value, before(id).value)) return [];
     const own = shares.get(id);
     const again = k > 0 ? " again" : "";
-    const said = saidBy(told[k], foods);
+    const said = `${saidBy(told[k], foods)}${shares.presumed ? ", presumed: it was said of another food in this place" : ""}`;
     if (own) return [`${showPercent(own)} left after cooking${again}${said}`];
     const isGiven = id === "energy" && after.formula === undefined;
     const { system } = likelySystem(food);

@@ -1,18 +1,29 @@
 import { versioned } from "../document/format.ts";
-import { anyText, text, value, word } from "../document/leaves.ts";
+import { anyText, flag, text, value, word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { isRecord } from "../document/safe.ts";
-import { byName, fields, leaf, list, once, optional, readAs, type Schema } from "../document/schema.ts";
+import {
+  andThen,
+  byName,
+  fields,
+  leaf,
+  list,
+  once,
+  optional,
+  readAs,
+  type Schema,
+} from "../document/schema.ts";
 import { packedSchema } from "../food/packed.ts";
 import { checkFoodTable, type FoodTable, foodTable } from "../food/table.ts";
 import { fault, within } from "../number/error.ts";
 import type { Value } from "../number/fraction.ts";
 import type { Recipe } from "../recipe/document.ts";
-import { recipeSchema } from "../recipe/schema.ts";
+import { recipe as recipeRead } from "../recipe/recipe.ts";
+import { recipeSchema, writtenAmount } from "../recipe/schema.ts";
 import { sheet } from "./build.ts";
 import { type Difference, difference } from "./difference.ts";
-import type { Sheet } from "./sheet.ts";
-import { SHEET_FORMAT, type StoredSheet } from "./stored.ts";
+import { Sheet } from "./sheet.ts";
+import { SHEET_FORMAT, type StoredOrigin, type StoredSheet } from "./stored.ts";
 
 /**
  * Opens a sheet that was stored: what `JSON.parse` gives of a sheet's JSON. It needs no food table, and gives
@@ -36,11 +47,7 @@ import { SHEET_FORMAT, type StoredSheet } from "./stored.ts";
  * ```
  */
 export function openSheet(stored: unknown): Sheet {
-  const { recipe, recipes, foods, own } = read(storedSchema(), writtenBy(stored), "sheet-malformed");
-  return withOwn(
-    within(["recipe"], () => sheet(recipe, foods, { recipes: recipes ?? {} })),
-    own,
-  );
+  return read(sheetSchema(), writtenBy(stored), "sheet-malformed");
 }
 
 /** What became of a stored sheet with the foods of today. */
@@ -75,8 +82,27 @@ export function refresh(stored: unknown, foods: FoodTable): Refreshed {
   return { sheet: now, difference: difference(sheet(recipe, before, how), now), kept };
 }
 
+/** The schema of a stored sheet, read to the sheet. */
+export const sheetSchema: () => Schema<Sheet> = /* @__PURE__ */ once(() =>
+  andThen(storedSchema(), ({ recipe, origin, recipes, foods, own }) => {
+    const now = within(["recipe"], () => sheet(recipe, foods, { recipes: recipes ?? {} }));
+    return withOwn(origin ? within(["origin"], () => withOrigin(now, origin)) : now, own);
+  }),
+);
+
+/** The sheet with the recipe that it was first made from. */
+function withOrigin(now: Sheet, { amounts, ...first }: StoredOrigin): Sheet {
+  const { plan, values } = now;
+  const { cookedMass: _, yieldFactor: __, yieldPresumed: ___, ...rest } = plan.recipe;
+  for (const key of Object.keys(amounts)) within(["amounts"], () => plan.indexOf(key));
+  const written = plan.recipe.lines.map((line) => ({ ...line, amount: amounts[line.key] ?? line.amount }));
+  const origin = recipeRead({ ...rest, ...first, lines: written });
+  const lines = plan.lines.map((own, i) => ({ ...own, line: origin.lines[i] ?? own.line }));
+  return new Sheet(plan.withLines(lines, origin), values);
+}
+
 /** What a thing of this or another copy of the package writes of itself. */
-function writtenBy(given: unknown): unknown {
+export function writtenBy(given: unknown): unknown {
   const { toJSON } = (given ?? {}) as { readonly toJSON?: unknown };
   return typeof toJSON === "function" ? toJSON.call(given) : given;
 }
@@ -98,6 +124,15 @@ const storedSchema: () => Schema<ReadStored> = /* @__PURE__ */ once(() =>
     1: fields<ReadStored>({
       format: word([SHEET_FORMAT]),
       recipe: recipeSchema(),
+      origin: optional(
+        fields<StoredOrigin>({
+          portions: text(100_000),
+          amounts: byName(writtenAmount()),
+          cookedMass: optional(writtenAmount()),
+          yieldFactor: optional(value()),
+          yieldPresumed: optional(flag()),
+        }),
+      ),
       recipes: optional(byName<Recipe>(recipeSchema())),
       foods: readAs(packedSchema(), "foods", (given) => foodTable(given as never)),
       energySystem: fields<StoredSheet["energySystem"]>({ id: word(["atwater-general"]), source: text() }),

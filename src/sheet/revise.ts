@@ -1,7 +1,10 @@
-import { fieldsGiven } from "../document/fields.ts";
+import { anyText, asWritten } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { isRecord } from "../document/safe.ts";
+import { byName, fields, leaf, list, once, optional, type Schema } from "../document/schema.ts";
 import type { FoodTable } from "../food/table.ts";
 import type { Measures } from "../measure/measures.ts";
-import { collect, type Fault, kindOf, throwIfAny } from "../number/error.ts";
+import { collect, type Fault, throwIfAny } from "../number/error.ts";
 import { equals, exact, isZero, ONE, toText, type Value, ZERO } from "../number/fraction.ts";
 import type { Line, LineInput, Recipe, RecipeInput, RecipeNote, WrittenAmount } from "../recipe/document.ts";
 import { sheet } from "./build.ts";
@@ -17,7 +20,8 @@ export interface Changes {
   /**
    * Another food for a line, by its id; the amount stays unless `amounts` gives one. What was said of the
    * food that goes, its preparation and that it is weighed as purchased where the new one has no waste,
-   * goes with it.
+   * goes with it. It is cooked as the other was: a retention that `lines` does not give anew stays, and what
+   * it changes is presumed.
    */
   readonly swap?: Readonly<Record<string, string>>;
   /** What a line says of itself, field by field; null takes it away. */
@@ -46,11 +50,6 @@ export type LineChanges = { readonly [F in LineField]?: LineInput[F] | null };
 
 type LineField = "scaling" | "part" | "least" | "most" | "retention" | "added" | "prep" | "weighed";
 
-const LINE_FIELDS: readonly LineField[] = [
-  ...(["scaling", "part", "least", "most"] as const),
-  ...(["retention", "added", "prep", "weighed"] as const),
-];
-
 /**
  * A sheet of the changed recipe, with its own columns and rows. It is the sheet that the changed
  * document would give, built anew; for amounts alone `edit` is quicker.
@@ -68,12 +67,11 @@ const LINE_FIELDS: readonly LineField[] = [
  * console.log(other.lines[0].name); // => Chickpeas, boiled without salt
  * ```
  */
-export function revise(s: Sheet, changes: Changes): Sheet {
+export function revise(s: Sheet, asked: Changes): Sheet {
   checkSheet(s);
-  const faults: Fault[] = [];
-  checkShape(changes, faults);
   // What is not of the right kind cannot be asked for keys.
-  throwIfAny(faults);
+  const changes = read(changesSchema(), asked, "recipe-malformed");
+  const faults: Fault[] = [];
   for (const [field, keys] of keysNamed(changes)) {
     for (const key of keys) collect(faults, [field, key], () => s.plan.indexOf(key));
   }
@@ -114,38 +112,37 @@ function ofTheMethod(fault: Fault, { method }: Changes): Fault {
   return { ...fault, hint: `${fault.hint}; or change the method too: { method: ["…"] }` };
 }
 
-const FIELDS = [
-  ...["amounts", "swap", "remove", "add", "order"],
-  ...["lines", "name", "notes", "portions", "cookedMass", "yieldFactor", "measures", "method"],
-] as const;
+/** Sets of changes. The values that a document holds are the document's to check. */
+const changesSchema: () => Schema<Changes> = /* @__PURE__ */ once(() => {
+  const keys = optional(list(anyText(), { like: "the keys of lines" }));
+  return fields<Changes>({
+    amounts: optional(byName(asWritten<WrittenAmount>(), { like: '{ oats: "80 g" }' })),
+    swap: optional(byName(asWritten<string>(), { like: '{ milk: "milk-whole" }' })),
+    lines: optional(byName(lineChanges(), { like: '{ oats: { scaling: "held" } }' })),
+    remove: keys,
+    add: optional(list(leaf("a line", {}, isRecord, (line) => line as unknown as LineInput))),
+    order: keys,
+    portions: optional(asWritten()),
+    cookedMass: optional(asWritten()),
+    yieldFactor: optional(asWritten()),
+    measures: optional(asWritten()),
+    name: optional(asWritten()),
+    method: optional(asWritten()),
+    notes: optional(asWritten()),
+  });
+});
 
-/** Refuses what is no set of changes. The values that a document holds are the document's to check. */
-function checkShape(changes: unknown, faults: Fault[]): void {
-  const given = fieldsGiven(changes, FIELDS, "recipe-malformed", faults);
-  const wrong = (field: string, hint: string): void => {
-    const message = `${field} is ${kindOf(given[field])}`;
-    faults.push({ code: "recipe-malformed", path: [field], message, hint });
-  };
-  for (const field of ["amounts", "swap", "lines"]) {
-    const value = given[field];
-    if (value !== undefined && (typeof value !== "object" || value === null || Array.isArray(value)))
-      wrong(field, 'give an object by line key: { oats: "…" }');
-  }
-  for (const field of ["remove", "order"]) {
-    const value = given[field];
-    if (value !== undefined && !isListOf(value, "string")) wrong(field, "give a list of line keys");
-  }
-  for (const [key, change] of Object.entries(asFields(given.lines)))
-    fieldsGiven(change, LINE_FIELDS, "recipe-malformed", faults, ["lines", key]);
-  if (given.add !== undefined && !isListOf(given.add, "object")) wrong("add", "give a list of lines");
-}
-
-function asFields(value: unknown): object {
-  return typeof value === "object" && value !== null && !Array.isArray(value) ? value : {};
-}
-
-function isListOf(value: unknown, kind: "string" | "object"): boolean {
-  return Array.isArray(value) && value.every((each) => typeof each === kind && each !== null);
+function lineChanges(): Schema<LineChanges> {
+  return fields<LineChanges>({
+    scaling: optional(asWritten()),
+    part: optional(asWritten()),
+    least: optional(asWritten()),
+    most: optional(asWritten()),
+    retention: optional(asWritten()),
+    added: optional(asWritten()),
+    prep: optional(asWritten()),
+    weighed: optional(asWritten()),
+  });
 }
 
 function keysNamed({
@@ -195,15 +192,23 @@ function given<T extends object>(fields: T): Partial<T> {
 
 /** A line with another food: what was said of the one that goes does not stay. */
 function swapped({ recipe: _, prep: __, weighed, ...plain }: Line, food: string, foods: FoodTable): Line {
+  const isOther = food !== plain.food;
   const { edibleShare } = foods.has(food) ? foods.get(food) : {};
   const hasWaste = edibleShare !== undefined && !equals(exact(edibleShare), ONE);
-  return { ...plain, food, ...(weighed && hasWaste && { weighed }) };
+  return {
+    ...plain,
+    food,
+    ...(weighed && hasWaste && { weighed }),
+    ...(isOther && plain.retention !== undefined && { retentionPresumed: true }),
+  };
 }
 
 /** A line with what is changed of it; what becomes null is no longer said. */
 function restated(line: LineInput, changes: LineChanges): LineInput {
+  const { retentionPresumed: _, ...sure } = line;
+  const told = changes.retention === undefined ? line : sure;
   return Object.fromEntries(
-    Object.entries({ ...line, ...given(changes) }).filter(([, value]) => value !== null),
+    Object.entries({ ...told, ...given(changes) }).filter(([, value]) => value !== null),
   ) as unknown as LineInput;
 }
 

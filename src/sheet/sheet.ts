@@ -1,4 +1,3 @@
-import { checkFields } from "../document/fields.ts";
 import { isCallable } from "../document/leaves.ts";
 import { type ComponentId, isComponentId } from "../food/components.ts";
 import type { State } from "../food/food.ts";
@@ -259,8 +258,7 @@ export class Sheet extends Result {
    * `energy-system-unknown` for an id that names no system.
    */
   energyShares(how: { readonly system?: EnergyBy } = {}): EnergyShares {
-    checkFields(how, ["system"], "sheet-malformed");
-    return shareEnergy(this, how.system ?? "atwater-general");
+    return shareEnergy(this, how);
   }
 
   /** Gives the recipe, nested ones, the foods used and what can be told of one's own columns: `openSheet` opens it. */

@@ -2,7 +2,7 @@ import { atwaterGeneral } from "../food/data/energyFao77.ts";
 import type { FoodInput } from "../food/food.ts";
 import { type PackedFoods, packFoods } from "../food/packed.ts";
 import type { RetentionTable } from "../food/retention.ts";
-import type { Recipe } from "../recipe/document.ts";
+import type { Recipe, WrittenAmount } from "../recipe/document.ts";
 import { type CellRef, type Failure, isFailure } from "./own.ts";
 import { recipeNow } from "./recipeNow.ts";
 import type { Sheet } from "./sheet.ts";
@@ -16,6 +16,8 @@ export interface StoredSheet {
   readonly format: typeof SHEET_FORMAT;
   /** The recipe with amounts as they are. */
   readonly recipe: Recipe;
+  /** What of it was otherwise in the recipe that the sheet was first made from. */
+  readonly origin?: StoredOrigin;
   /** Recipes that lines name by id, theirs too. */
   readonly recipes?: { readonly [id: string]: Recipe };
   /** The foods of all lines, and the codes of the retention table that lines name. */
@@ -23,6 +25,13 @@ export interface StoredSheet {
   /** The factor system by which energy is shared out unless told. */
   readonly energySystem: { readonly id: "atwater-general"; readonly source: string };
   readonly own?: StoredOwn;
+}
+
+/** The parts of a recipe that scaling and editing change, as they first were. */
+export interface StoredOrigin
+  extends Pick<Recipe, "portions" | "cookedMass" | "yieldFactor" | "yieldPresumed"> {
+  /** Amounts by line, of lines that have another now. */
+  readonly amounts: { readonly [line: string]: WrittenAmount };
 }
 
 /** Columns, rows and constants of one's own. */
@@ -34,21 +43,37 @@ export interface StoredOwn {
   readonly cells: readonly (CellRef & { readonly value: TallyData | Failure })[];
 }
 
-/** All that a sheet is made of, as plain data. */
-export function storedSheet(s: Sheet): StoredSheet {
+/** All that a sheet is made of, as plain data; `more` are foods besides, where its table has them. */
+export function storedSheet(s: Sheet, more: readonly string[] = []): StoredSheet {
   const recipes: { [id: string]: Recipe } = {};
   const foods = new Map<string, FoodInput>();
   const codes = new Set<string>();
   gather(s, recipes, foods, codes);
+  for (const id of more) if (s.plan.foods.has(id)) foods.set(id, s.plan.foods.get(id));
   const own = storedOwn(s);
+  const recipe = recipeNow(s);
+  const origin = originOf(s, recipe);
   return {
     format: SHEET_FORMAT,
-    recipe: recipeNow(s),
+    recipe,
+    ...(origin && { origin }),
     ...(Object.keys(recipes).length > 0 && { recipes }),
     foods: packFoods([...foods.values()], onlyCodes(s.plan.foods.retention, codes)),
     energySystem: { id: "atwater-general", source: atwaterGeneral.source },
     ...(own && { own }),
   };
+}
+
+function originOf({ origin }: Sheet, now: Recipe): StoredOrigin | undefined {
+  const moved = origin.lines.flatMap(({ key, amount }, i): [string, WrittenAmount][] => {
+    const same = JSON.stringify(amount) === JSON.stringify(now.lines[i]?.amount);
+    return same ? [] : [[key, amount]];
+  });
+  const { portions, cookedMass, yieldFactor, yieldPresumed } = origin;
+  const cooking = { portions, cookedMass, yieldFactor, yieldPresumed };
+  const same = Object.entries(cooking).every(([field, value]) => now[field as keyof Recipe] === value);
+  if (same && moved.length === 0) return undefined;
+  return { ...JSON.parse(JSON.stringify(cooking)), amounts: Object.fromEntries(moved) };
 }
 
 /** What lines draw on, all the way down. */

@@ -1,7 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { showPercent } from "../measure/showFigure.ts";
 import { compare, type Fraction, fraction, isZero, times } from "../number/fraction.ts";
-import type { DemandDrift, PortionDrift, RatioDrift } from "../plan/kitchen/drift.ts";
+import type { DemandDrift, PortionDrift, RatioDrift } from "../plan/measure/drift.ts";
 import type { Plan } from "../plan/planned.ts";
 import type { Portion } from "../plan/portion.ts";
 import { figure } from "./figure.ts";

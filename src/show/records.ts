@@ -1,11 +1,13 @@
-import { checkChoice, checkFields } from "../document/fields.ts";
+import { word } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { toText } from "../number/digits.ts";
 import { fraction } from "../number/exact.ts";
 import { type Ratio, toFloat } from "../number/ratio.ts";
 import type { Told } from "./makers.ts";
 import { type DataRecord, tableRecords } from "./tableRecords.ts";
 import { type Recordable, type Showable, tablesFrom, tidyFrom } from "./tabular.ts";
-import { type Asked, checkAsked, type Tidy, type TidyRow } from "./tidy.ts";
+import { type Asked, askedShape, type Tidy, type TidyRow } from "./tidy.ts";
 
 /** Options of {@link toRecords}. */
 export interface RecordsHow extends Asked {
@@ -75,17 +77,19 @@ export interface TidyRecord extends DataRecord {
 export function toRecords(x: Told | Recordable, how?: RecordsHow): TidyRecord[];
 export function toRecords(x: Showable, how?: RecordsHow): DataRecord[];
 export function toRecords(x: Showable | Recordable, how: RecordsHow = {}): DataRecord[] {
-  checkFields(how, ["figures", "components"], "table-malformed");
-  checkChoice(how.figures, "figures", ["number", "exact"], "table-malformed");
-  const { figures = "number", components } = how;
-  checkAsked(components === undefined ? {} : { components });
+  const asked = read(recordsHow(), how, "table-malformed");
+  const { figures = "number", components } = asked;
   const tidy = tidyFrom(x, components === undefined ? {} : { components });
-  if (tidy) return tidyRecords(tidy, how);
+  if (tidy) return tidyRecords(tidy, asked);
   const records = tablesFrom(x as Showable).flatMap((t) => tableRecords(t, figures));
   return components === undefined
     ? records
     : records.filter(({ component }) => components.some((each) => each === component));
 }
+
+const recordsHow: () => Schema<RecordsHow> = /* @__PURE__ */ once(() =>
+  fields<RecordsHow>({ ...askedShape(), figures: optional(word(["number", "exact"])) }),
+);
 
 /** The columns in the order that they stand in. */
 const BLANK = {

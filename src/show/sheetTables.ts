@@ -37,6 +37,9 @@ function writtenAmount(s: Sheet, i: number, language: Language): string {
 const PRESUMED =
   "the yield is presumed: it is that of an earlier weighing, and what is cooked has changed since; weigh the cooked dish again";
 
+const PRESUMED_RETENTION =
+  "what cooking leaves of {lines} is presumed: it was said of another food in the same place; give its own retention";
+
 /** Lines with their amounts, figures as eaten, and columns and rows of one's own. */
 export function sheetTables(s: Sheet, language: Language = britishEnglish, most?: number): readonly Table[] {
   return [
@@ -54,6 +57,9 @@ export function linesTable(
 ): Table {
   const count = s.plan.lines.length;
   const shown = Math.min(count, Math.max(0, most));
+  const presumed = s.plan.lines.flatMap(({ line, source }) =>
+    line.retentionPresumed ? [say(language, source.name)] : [],
+  );
   const rows = Array.from({ length: shown }, (_, i): Cell[] => {
     const line = s.lineAt(i);
     return [
@@ -88,6 +94,7 @@ export function linesTable(
     notes: [
       ...measuresNote(s.values.amounts.slice(0, shown), language),
       ...(isPresumed(s.values) ? [say(language, PRESUMED)] : []),
+      ...(presumed.length > 0 ? [say(language, PRESUMED_RETENTION, { lines: presumed.join(", ") })] : []),
     ],
     // Sums stand below all lines, and are not shown where those are not.
     rows: shown < count ? rows : [...rows, ...sums],

@@ -1,5 +1,6 @@
-import { checkFields } from "../document/fields.ts";
-import { fault, kindOf } from "../number/error.ts";
+import { anyText } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { fields, list, once, optional, type Schema, type Shape } from "../document/schema.ts";
 import type { Ratio } from "../number/ratio.ts";
 
 /**
@@ -54,15 +55,14 @@ export interface Asked {
   readonly components?: readonly string[];
 }
 
+/** @internal The fields of {@link Asked}, for options that have more. */
+export function askedShape(): Shape<Asked> {
+  return { components: optional(list(anyText())) };
+}
+
+const askedSchema: () => Schema<Asked> = /* @__PURE__ */ once(() => fields<Asked>(askedShape()));
+
 /** Refuses what asks for no rows that there could be. Throws `table-malformed`. */
 export function checkAsked(asked: unknown): void {
-  const { components } = checkFields(asked, ["components"], "table-malformed");
-  if (components === undefined) return;
-  const hint = 'list components: ["energy", "protein"]';
-  if (!Array.isArray(components))
-    throw fault("table-malformed", `components are ${kindOf(components)}`, hint, ["components"]);
-  // By place, since a list may have holes.
-  for (let i = 0; i < components.length; i++)
-    if (typeof components[i] !== "string")
-      throw fault("table-malformed", `a component is ${kindOf(components[i])}`, hint, ["components", i]);
+  read(askedSchema(), asked, "table-malformed");
 }

@@ -169,6 +169,46 @@ describe("personCard", () => {
     expect(said.join()).not.toMatch(/not all known/);
   });
 
+  it("hatches as much of the energy's bar as the share of the mass that does not tell all", () => {
+    const silent = starterFoods.with([
+      {
+        id: "mine",
+        name: "My own mix",
+        source: "the cook",
+        per100g: { fat: 20, carbohydrateByDifference: 30 },
+      },
+    ]);
+    const endOf = (mix: string): readonly number[] => {
+      const dish = sheet(
+        {
+          name: "Bowl",
+          portions: 1,
+          lines: [
+            { key: "oats", food: "oats-rolled-dry", amount: "100 g" },
+            { key: "mix", food: "mine", amount: mix },
+          ],
+        },
+        silent,
+      );
+      const page = card(
+        {},
+        "cox",
+        portionPlan({ meals: [{ id: "m", dishes: dish }], people: [{ id: "cox" }] }),
+      );
+      const bar = elements(page, "svg").find((svg) => attributes(svg).class === "energy");
+      const rects = bar ? elements(bar, "rect").map(attributes) : [];
+      const widths = rects.filter((rect) => rect.class !== "frame").map(({ width }) => Number(width));
+      // Whatever is hatched, the bar is full.
+      expect(Math.abs(widths.reduce((a, b) => a + b) - 300)).toBeLessThan(0.5);
+      return rects.filter((rect) => rect.class === "unknown").map(({ width }) => Number(width));
+    };
+    // By mass, 3 g of 103 and 25 g of 125 say nothing of protein; 0.2 g can just be seen, and half stays for what is known.
+    expect(endOf("3 g")[0]).toBeCloseTo((300 * 3) / 103, 0);
+    expect(endOf("25 g")[0]).toBeCloseTo((300 * 25) / 125, 0);
+    expect(endOf("0.2 g")).toEqual([3]);
+    expect(endOf("900 g")).toEqual([150]);
+  });
+
   it("puts first what is above an upper level, and says so in words", () => {
     const page = card({
       day: [

@@ -28,6 +28,67 @@ function faultsOf(input: unknown): string[] {
 const meals = [{ id: "breakfast", dishes: porridge }];
 const people = [{ id: "cox" }];
 
+describe("an app's own data", () => {
+  const meta = { id: 7, tags: ["winter"], rated: null, of: { cox: 1.5 } };
+  const kept = JSON.stringify(meta);
+
+  it("is carried along on the plan, on its meals and on its people, untouched and never read", () => {
+    const salted = porridge.edit({});
+    const input = {
+      meta,
+      meals: [
+        { id: "breakfast", dishes: salted, meta },
+        { id: "supper", dishes: porridge },
+      ],
+      people: [{ id: "cox", meta }, { id: "bow", meta: null }, { id: "stroke" }],
+    };
+    for (const kitchen of [undefined, "metric"] as const) {
+      const plan = portionPlan({ ...input, ...(kitchen && { kitchen }) });
+      expect(JSON.stringify([plan.meta, plan.meals[0]?.meta, plan.people[0]?.meta])).toBe(
+        `[${kept},${kept},${kept}]`,
+      );
+      // Null is data, too; nothing is nothing.
+      expect(plan.people.map((one) => "meta" in one && one.meta)).toEqual([meta, null, false]);
+      expect("meta" in (plan.meals[1] ?? {})).toBe(false);
+      expect(portionPlan({ meals, people }).meta).toBeUndefined();
+    }
+    expect(JSON.stringify(meta)).toBe(kept);
+    expect(Object.isFrozen(meta.tags)).toBe(false);
+  });
+
+  it("stays on a meal that an answer changed, and is a copy", () => {
+    const spiced = sheet(
+      {
+        name: "Curry",
+        portions: 2,
+        lines: [
+          { key: "peas", food: "peas-frozen-boiled-drained", amount: "200 g" },
+          { key: "salt", food: "salt", amount: "1 g", scaling: "per-portion" },
+        ],
+      },
+      starterFoods,
+    );
+    const own = { tags: ["mild"] };
+    const plan = portionPlan({
+      meals: [{ id: "m", dishes: spiced, meta: own }],
+      people: [{ id: "cox" }, { id: "bow", demands: { factor: 2 } }],
+      answers: [{ meal: "m", line: "salt", answer: "pot" }],
+    });
+    own.tags.push("hot");
+    expect(plan.meals[0]?.meta).toEqual({ tags: ["mild"] });
+  });
+
+  it("is JSON alone", () => {
+    expect(
+      faultsOf({
+        meta: () => 1,
+        meals: [{ id: "breakfast", dishes: porridge, meta: { at: new Date(0) } }],
+        people: [{ id: "cox", meta: [1, Number.NaN] }],
+      }),
+    ).toEqual(["meals.0.meta.at: plan-malformed", "people.0.meta.1: plan-malformed", "meta: plan-malformed"]);
+  });
+});
+
 describe("what a plan is handed", () => {
   it("is refused where it is no plan at all", () => {
     for (const input of [undefined, null, 7, "plan", [], new Map()]) {
@@ -119,8 +180,8 @@ describe("what a plan is handed", () => {
 
   it("refuses the options of a fit where they stand", () => {
     expect(faultsOf({ meals: [{ ...meals[0], fit: { base: "lid", pivots: 0, more: 1 } }], people })).toEqual([
-      "meals.0.fit.more: fit-malformed",
       "meals.0.fit.pivots: fit-malformed",
+      "meals.0.fit.more: fit-malformed",
       "meals.0.fit.base: fit-malformed",
     ]);
     expect(faultsOf({ meals: [{ ...meals[0], fit: 3 }], people })).toEqual(["meals.0.fit: fit-malformed"]);

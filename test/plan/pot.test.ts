@@ -172,6 +172,25 @@ describe("a pot and what is added", () => {
   });
 });
 
+describe("a cooked mass that was weighed", () => {
+  it("is presumed of a pot that holds less than was weighed, and stands where the pot holds it all", () => {
+    const pots = (plan: Plan): readonly (boolean | string | undefined)[] =>
+      plan.dish("m").pots.map(({ sheet: { origin } }) => origin.yieldPresumed ?? String(origin.cookedMass));
+    // Cinnamon and salt are each eater's own: what was weighed had them in.
+    const parted = campDish();
+    expect(pots(parted)).toEqual([true]);
+    const [pot] = parted.dish("m").pots;
+    const notes = pot ? toText(pot.sheet) : "";
+    expect(notes).toContain("the yield is presumed");
+    expect(pot?.sheet.total("water").derived).not.toEqual([]);
+    const whole = portionPlan({
+      meals: [{ id: "m", dishes: simmered }],
+      people: [{ id: "cox", demands: { factor: 1 } }],
+    });
+    expect(pots(whole)).toEqual(["240 g"]);
+  });
+});
+
 const simmered = sheet(
   {
     name: "Oats",

@@ -9,7 +9,9 @@ import {
   exact,
   FoodTable,
   foodTable,
+  openPlan,
   openSheet,
+  Plan,
   Sheet,
   Tally,
   toRecipe,
@@ -27,13 +29,14 @@ export function lost(x: unknown, y: unknown, path = "", seen: Seen = new Map()):
   const reads = reader(x);
   if (reads) return does(() => reads(y)) ? [] : fault;
   if (typeof y !== "object" || y === null) return fault;
+  if (x instanceof Plan) return lost(of(x), asData(of(openPlan(y))), path, seen);
   if (x instanceof Set) return lost([...x], y instanceof Set ? [...y] : y, path, seen);
-  const of = (name: string): unknown =>
+  const at = (name: string): unknown =>
     y instanceof Map ? y.get(name) : (y as { readonly [name: string]: unknown })[name];
   // A tally's JSON does not say what it is: there are thousands in a plan's.
   const entries: readonly (readonly [string, unknown])[] =
     x instanceof Map ? [...x] : fields(x).filter(([name]) => !(x instanceof Tally && name === "is"));
-  return entries.flatMap(([name, value]) => lost(value, of(name), `${path}.${name}`, seen));
+  return entries.flatMap(([name, value]) => lost(value, at(name), `${path}.${name}`, seen));
 }
 
 /** Of what has a form of its own in JSON: whether the function that reads it gives it back. */
@@ -54,7 +57,7 @@ export function allOf(s: Sheet): unknown {
     s.total(id as ComponentId),
     s.portion(id as ComponentId),
   ]);
-  return asData({ name, portions, mass, lines, constants, figures, recipe: toRecipe(s) });
+  return asData({ name, portions, mass, lines, constants, figures, recipe: toRecipe(s), origin: s.origin });
 }
 
 /** All that a reader can reach by name: fields of its own, and getters of its classes. */
@@ -71,6 +74,8 @@ function fields(x: object): readonly (readonly [string, unknown])[] {
   }
   return [...found];
 }
+
+const of = (x: object): object => Object.fromEntries(fields(x));
 
 /** Getters of a tally that its types do not show. */
 const INTERNAL: readonly string[] = ["ratio", "isPlain", "isPoint", "nil", "ends"];

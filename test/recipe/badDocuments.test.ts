@@ -133,6 +133,13 @@ const malformed: Case[] = [
     /leave out/,
   ],
   [
+    "a presumed retention without one",
+    { ...good, lines: [{ ...line, retentionPresumed: true }] },
+    "recipe-malformed",
+    "lines[0].retentionPresumed",
+    /give the retention/,
+  ],
+  [
     "retention above 1",
     { ...good, lines: [{ ...line, retention: { iron: 90 } }] },
     "recipe-malformed",

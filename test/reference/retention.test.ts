@@ -53,7 +53,7 @@ describe(here ? "retention factors" : "retention factors (the published file is 
     let figures = 0;
     const differing: string[] = [];
     for (const { code, pct } of rows) {
-      const shares = retentionShares(code, usdaRetention);
+      const shares = retentionShares({ retention: code }, usdaRetention);
       expect(Object.keys(pct).sort()).toEqual(Object.keys(columns).sort());
       for (const [nutrient, percent] of Object.entries(pct)) {
         for (const id of columns[nutrient] ?? []) {

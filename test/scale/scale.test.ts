@@ -88,11 +88,26 @@ describe("one target", () => {
   });
 });
 
+describe("a target in words", () => {
+  it.each([
+    ["energy", "kcal"],
+    ["iron", "mg"],
+    ["iodine", "µg"],
+    ["protein", "g"],
+    ["mass", "g"],
+  ])("of %s is told to be a figure in %s", (of, unit) => {
+    for (const words of ["much", "", "a pinch", "5 blobs", "two cups"]) {
+      const { path, hint } = errorOf(() => scale(bowl, { [of]: words } as never));
+      expect([path, hint]).toEqual([[of], `write a figure in ${unit}: "100 ${unit}"`]);
+    }
+  });
+});
+
 describe("silence", () => {
   it.each([false, true, null, "yes", "", "Accept", 1, {}])("opens for no other word: %j", (silent) => {
     const error = errorOf(() => scale(bowl, { protein: 20 }, { silent } as never));
     expect([error.code, error.path]).toEqual(["target-malformed", ["how", "silent"]]);
-    expect(error.hint).toContain('"accept"');
+    expect(error.hint).toContain("accept");
   });
 
   it.each([

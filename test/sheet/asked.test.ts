@@ -235,10 +235,10 @@ describe("revise", () => {
     [{ scaling: { oats: "held" } }, "scaling", /use amounts/],
     [null, "", /object of amounts/],
     [5, "", /object of amounts/],
-    [{ amounts: "1 g" }, "amounts", /by line key/],
-    [{ remove: "oats" }, "remove", /list of line keys/],
-    [{ order: [1] }, "order", /list of line keys/],
-    [{ add: [null] }, "add", /list of lines/],
+    [{ amounts: "1 g" }, "amounts", /oats: "80 g"/],
+    [{ remove: "oats" }, "remove", /list of the keys of lines/],
+    [{ order: [1] }, "order.0", /text/],
+    [{ add: [null] }, "add.0", /give a line/],
   ])("refuses the change %j", (changes, path, hint) => {
     const error = errorOf(() => revise(bowl, changes as never));
     expect([error.code, error.path.join(".")]).toEqual(["recipe-malformed", path]);

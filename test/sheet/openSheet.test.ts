@@ -107,6 +107,16 @@ describe("a stored sheet", () => {
     expect(allOf(openSheet(made()))).toEqual(allOf(made()));
   });
 
+  it("opens the same from a database that keeps no order of fields", () => {
+    const turned = (x: unknown): unknown => {
+      if (Array.isArray(x)) return x.map(turned);
+      if (typeof x !== "object" || x === null) return x;
+      const fields = Object.entries(x).map(([name, each]) => [name, turned(each)] as const);
+      return Object.fromEntries(fields.reverse());
+    };
+    expect(allOf(openSheet(turned(written(made()))))).toEqual(allOf(made()));
+  });
+
   it("is refused by a clone in words that name what opens it", () => {
     expect(() => structuredClone(made())).toThrow(/toJSON.*openSheet/);
   });

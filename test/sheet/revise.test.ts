@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
+import { substitutes } from "../../src/scale/substitutes.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { explain } from "../../src/sheet/explain.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import { type Changes, revise } from "../../src/sheet/revise.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
@@ -143,5 +145,81 @@ describe("changes that there are not", () => {
   ])("%j", (changes, expected) => {
     const { faults } = errorOf(() => revise(s, changes as Changes));
     expect(faults.map(({ code, path }) => `${code} ${path.join(".")}`)).toEqual(expected);
+  });
+});
+
+describe("a swap on a line whose retention is said", () => {
+  const kale = revise(s, { swap: { leaf: "kale-raw" } });
+  const said = "what cooking leaves of Kale, raw is presumed";
+
+  it("keeps it, presumed: in the document, in figures that it changes and in words", () => {
+    expect(lineOf(kale, "leaf")).toMatchObject({ retention: "3004", retentionPresumed: true });
+    expect(s.cell("leaf", "vitaminC")).toMatchObject({ derived: ["leaf"], presumed: [] });
+    expect(kale.cell("leaf", "vitaminC")).toMatchObject({ derived: ["leaf"], presumed: ["leaf"] });
+    expect(kale.portion("vitaminC").presumed).toContain("leaf");
+    // USDA's code 3004 leaves all protein: nothing of it is presumed.
+    expect(kale.cell("leaf", "protein").presumed).toEqual([]);
+    expect(shown(kale)).toContain(said);
+    expect(shown(s)).not.toContain("what cooking leaves of");
+    expect(shown(explain(kale, "vitaminC", { line: "leaf" }))).toContain("presumed: it was said of another");
+  });
+
+  it("marks what is computed from a figure that it changes", () => {
+    // Salt is 2.5 times sodium (Regulation (EU) No 1169/2011, Annex I), of which the water takes a part.
+    const shares = { sodium: "0.5" };
+    const own = sheet(
+      { ...curry, lines: curry.lines.map((l) => (l.key === "leaf" ? { ...l, retention: shares } : l)) },
+      foods,
+    );
+    const made = revise(own, { swap: { leaf: "kale-raw" } });
+    expect(own.cell("leaf", "salt").presumed).toEqual([]);
+    expect(made.cell("leaf", "salt").presumed).toEqual(["leaf"]);
+  });
+
+  it("reads back as it is, and goes through a second swap", () => {
+    const again = sheet(toRecipe(kale), foods);
+    expect(toRecipe(again)).toEqual(toRecipe(kale));
+    expect(again.cell("leaf", "vitaminC").presumed).toEqual(["leaf"]);
+    expect(lineOf(revise(kale, { swap: { leaf: "spinach-raw" } }), "leaf")).toMatchObject({
+      retentionPresumed: true,
+    });
+    const nested = sheet(
+      {
+        name: "Supper",
+        portions: 1,
+        lines: [{ key: "dish", recipe: toRecipe(kale), amount: "200 g", retention: { vitaminC: "0.9" } }],
+      },
+      foods,
+    );
+    expect(nested.total("vitaminC").presumed).toContain("dish/leaf");
+  });
+
+  it("is sure again once it is said of the new food, or taken away", () => {
+    for (const retention of ["3004", { vitaminC: "0.6" }]) {
+      const told = revise(s, { swap: { leaf: "kale-raw" }, lines: { leaf: { retention } } });
+      expect(lineOf(told, "leaf")).toMatchObject({ retention });
+      expect(lineOf(told, "leaf")).not.toHaveProperty("retentionPresumed");
+      expect(told.cell("leaf", "vitaminC").presumed).toEqual([]);
+      const later = revise(kale, { lines: { leaf: { retention } } });
+      expect(lineOf(later, "leaf")).not.toHaveProperty("retentionPresumed");
+    }
+    const raw = revise(kale, { lines: { leaf: { retention: null } } });
+    expect(lineOf(raw, "leaf")).not.toHaveProperty("retention");
+    expect(lineOf(raw, "leaf")).not.toHaveProperty("retentionPresumed");
+    expect(lineOf(revise(s, { swap: { leaf: "spinach-raw" } }), "leaf")).not.toHaveProperty(
+      "retentionPresumed",
+    );
+    expect(lineOf(revise(s, { swap: { rice: "oats-rolled-dry" } }), "rice")).not.toHaveProperty(
+      "retentionPresumed",
+    );
+  });
+
+  it("is so of a substitute, too", () => {
+    const [first] = substitutes(s, "leaf", { match: "mass", among: ["kale-raw"] }).found;
+    expect(first && lineOf(first.sheet, "leaf")).toMatchObject({
+      retention: "3004",
+      retentionPresumed: true,
+    });
+    expect(first?.sheet.cell("leaf", "vitaminC").presumed).toEqual(["leaf"]);
   });
 });

@@ -1,5 +1,16 @@
 /** What the stored documents in this folder were made from. They are never written again: each opens as it was. */
-import { type ComponentId, components, type FoodTable, foodTable, type Sheet, scale, sheet } from "steelyard";
+import {
+  type ComponentId,
+  components,
+  exact,
+  type FoodTable,
+  foodTable,
+  kitchen,
+  type Sheet,
+  scale,
+  sheet,
+} from "steelyard";
+import { type Plan, portionPlan } from "steelyard/plan";
 
 /** Foods with figures of every kind; all of them made up. */
 export const foods: FoodTable = foodTable([
@@ -108,3 +119,56 @@ export function figuresOf(s: Sheet): unknown {
 }
 
 const componentIds = Object.keys(components) as ComponentId[];
+
+/** A plan with all that one can hold. */
+export const madePlan: () => Plan = () => {
+  const savoury = made();
+  const greens = sheet(seasoning, foods.with([{ ...foods.get("salt"), density: "1.2" }]));
+  return portionPlan({
+    meals: [
+      { id: "early", name: "Early", dishes: savoury, meta: ["hut"] },
+      {
+        id: "meals",
+        dishes: { oats: savoury, greens: { sheet: greens, density: "1.1" } },
+        fit: { common: { least: "1/5", most: 8 }, tries: 3 },
+      },
+    ],
+    people: [
+      {
+        id: "cox",
+        name: "Cox",
+        person: {
+          sex: "female",
+          age: "24",
+          mass: "52 kg",
+          height: "1.6 m",
+          activity: "active",
+          allergens: ["gluten"],
+        },
+        aim: { weight: "hold" },
+        avoid: [{ food: "unused" }, { allergen: "gluten", override: "the camp's doctor" }],
+        demands: { mass: exact("1000/3") },
+        away: ["meals"],
+      },
+      {
+        id: "bow",
+        meta: "two",
+        demands: { factor: 2 },
+        byMeal: { meals: [{ of: "mass", exactly: "700 g" }] },
+        kitchen: "us",
+      },
+    ],
+    authority: "eu",
+    meta: { camp: 7 },
+    silent: "accept",
+    pots: { tolerance: "5 %", tries: 100 },
+    kitchen: kitchen({
+      name: "camp",
+      measures: "metric",
+      drawer: { tbsp: ["1/2"] },
+      scale: "5 g",
+      pieces: "half",
+    }),
+    lines: { more: "g" },
+  });
+};

@@ -1,6 +1,6 @@
 import { checkFields } from "../../document/fields.ts";
 import { showFigure } from "../../measure/showFigure.ts";
-import { fault, quote } from "../../number/error.ts";
+import { fault, quote, together, within } from "../../number/error.ts";
 import {
   compare,
   exact,
@@ -123,10 +123,12 @@ export interface ProteinQualityHow {
  * ```
  */
 export function proteinQuality(eaten: Eaten, how: ProteinQualityHow = {}): ProteinQuality {
-  const portion = readEaten(eaten, "comparison-malformed");
-  checkFields(how, ["person", "patterns", "digestibility"], "comparison-malformed");
-  const patterns = readPatterns(how.patterns);
-  const facts = how.person && readPerson(how.person);
+  const { portion, patterns, facts } = together({
+    portion: () => readEaten(eaten, "comparison-malformed"),
+    how: () => checkFields(how, ["person", "patterns", "digestibility"], "comparison-malformed"),
+    patterns: () => readPatterns(how?.patterns),
+    facts: () => how?.person && within(["person"], () => readPerson(how.person)),
+  });
   const mass = facts && isAdultAlone(facts) ? countedMass(facts) : undefined;
   const protein = portion.brings("protein");
   const contents = (Object.keys(aminoAcids) as AminoName[]).map((of): AminoContent => {

@@ -1,8 +1,8 @@
 import { checkFields } from "../../document/fields.ts";
 import { type ComponentId, component, componentIds } from "../../food/components.ts";
-import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
+import { collect, type Fault, fault, throwIfAny, together, within } from "../../number/error.ts";
 import { isZero } from "../../number/fraction.ts";
-import type { EnergyBy } from "../../sheet/energy.ts";
+import { type EnergyBy, energySystem } from "../../sheet/energy.ts";
 import { practitionerNote } from "../caution.ts";
 import type { LabelReference } from "../intakes/labelReference.ts";
 import { countsFood, type ReferenceIntakes } from "../intakes/referenceIntakes.ts";
@@ -60,10 +60,14 @@ export function compare(
   intakes: ReferenceIntakes | LabelReference,
   how: CompareHow = {},
 ): Comparison {
-  const portion = readEaten(eaten, "comparison-malformed");
-  const figures = figuresOf(intakes);
-  checkFields(how, ["person", "components", "system"], "comparison-malformed");
-  const wanted = readWanted(how.components);
+  const { portion, figures, wanted } = together({
+    portion: () => readEaten(eaten, "comparison-malformed"),
+    figures: () => figuresOf(intakes),
+    how: () => checkFields(how, ["person", "components", "system"], "comparison-malformed"),
+    wanted: () => readWanted(how?.components),
+    person: () => how?.person !== undefined && within(["person"], () => readPerson(how.person)),
+    system: () => within(["system"], () => energySystem(how?.system ?? "atwater-general")),
+  });
   const person = how.person ?? ("person" in intakes ? intakes.person : undefined);
   const facts = person === undefined ? undefined : readPerson(person);
   const ranges = person && "person" in intakes ? energyRangesFor(intakes.authority, person) : [];

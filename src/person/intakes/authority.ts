@@ -6,5 +6,6 @@ const names: readonly string[] = ["uk", "us", "eu"] satisfies readonly Authority
 /** Refuses what is no authority. Throws `authority-unknown`. */
 export function checkAuthority(authority: Authority): void {
   if (typeof authority === "string" && names.includes(authority)) return;
-  throw fault("authority-unknown", `${quote(authority)} is not an authority`, 'choose "uk", "us" or "eu"');
+  const hint = 'choose "uk", "us" or "eu"';
+  throw fault("authority-unknown", `${quote(authority)} is not an authority`, hint, ["authority"]);
 }

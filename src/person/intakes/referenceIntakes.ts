@@ -1,7 +1,7 @@
 import { checkFields } from "../../document/fields.ts";
 import { type ComponentId, component, components } from "../../food/components.ts";
-import { fault, kindOf, quote, within } from "../../number/error.ts";
-import { exact, plus, type Value } from "../../number/fraction.ts";
+import { fault, kindOf, quote, together, within } from "../../number/error.ts";
+import { exact, type Fraction, plus, type Value } from "../../number/fraction.ts";
 import { uncloned } from "../../number/uncloned.ts";
 import { practitionerNote } from "../caution.ts";
 import { energyAddition } from "../energyAdditions.ts";
@@ -120,14 +120,15 @@ export function referenceIntakes(
   person: Person,
   how: IntakeOptions = {},
 ): ReferenceIntakes {
-  checkAuthority(authority);
-  checkFields(how, INTAKE_OPTIONS, "person-malformed");
-  if (how.phytate !== undefined && !PHYTATES.includes(how.phytate)) {
-    const hint = `give one of ${PHYTATES.join(", ")}`;
-    throw fault("person-malformed", `phytate is ${quote(how.phytate)}`, hint, ["phytate"]);
-  }
-  const facts = readPerson(person);
-  const day = energyOf(authority, facts, how);
+  const { facts, energy } = together({
+    authority: () => checkAuthority(authority),
+    how: () => checkFields(how, INTAKE_OPTIONS, "person-malformed"),
+    phytate: () => checkPhytate(how?.phytate),
+    equation: () => checkEquation(how?.equation),
+    energy: () => readEnergy(how?.energy),
+    facts: () => readPerson(person),
+  });
+  const day = energyOf(authority, facts, energy, how.equation);
   const setting: Setting = {
     phytate: String(how.phytate ?? 600),
     ...(day && { energy: day.value }),
@@ -202,22 +203,33 @@ function entryFor(
   };
 }
 
+function checkPhytate(phytate: IntakeOptions["phytate"]): void {
+  if (phytate === undefined || PHYTATES.includes(phytate)) return;
+  const hint = `give one of ${PHYTATES.join(", ")}`;
+  throw fault("person-malformed", `phytate is ${quote(phytate)}`, hint, ["phytate"]);
+}
+
+function readEnergy(given: Value | undefined): Fraction | undefined {
+  const energy = given === undefined ? undefined : within(["energy"], () => exact(given));
+  if (!energy || energy.n > 0n) return energy;
+  throw fault("number-malformed", "energy not above 0", "give the day's energy in kcal", ["energy"]);
+}
+
 /** The day's energy, where it is given or can be reckoned: with what the authority adds for a state. */
-function energyOf(authority: Authority, facts: Facts, how: IntakeOptions): ReferenceFigure | undefined {
+function energyOf(
+  authority: Authority,
+  facts: Facts,
+  energy: Fraction | undefined,
+  chosen: IntakeOptions["equation"],
+): ReferenceFigure | undefined {
   const figure = { of: ["energy"], unit: "kcal", kind: "energy need" } as const;
-  checkEquation(how.equation);
-  if (how.energy !== undefined) {
-    const given = how.energy;
-    const energy = within(["energy"], () => exact(given));
-    if (energy.n <= 0n) {
-      throw fault("number-malformed", "energy not above 0", "give the day's energy in kcal", ["energy"]);
-    }
+  if (energy) {
     const source = "the caller's own figure of the day";
     const check = "issuer" as const;
     return { ...figure, value: energy, source, check };
   }
   if (facts.activity === undefined) return undefined;
-  const { total, equation, check } = needOf(facts, how.equation);
+  const { total, equation, check } = needOf(facts, chosen);
   const added = energyAddition(authority, facts);
   const value = added ? plus(total, added.value) : total;
   const base = { ...figure, value, source: equation.source, check };

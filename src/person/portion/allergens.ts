@@ -1,7 +1,7 @@
 import { checkFields } from "../../document/fields.ts";
 import { type Allergen, allergens } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
-import { type Fault, fault, kindOf, quote, throwIfAny } from "../../number/error.ts";
+import { type Fault, fault, kindOf, quote, throwIfAny, together } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
 import { Result } from "../../number/result.ts";
 import type { Person } from "../person.ts";
@@ -131,10 +131,12 @@ export function allergenCheck(
   person: Person,
   how: { readonly override?: AllergenOverride } = {},
 ): AllergenCheck {
-  checkFields(how, ["override"], "comparison-malformed");
-  const portion = readEaten(eaten, "comparison-malformed");
-  const { allergens: declared } = readPerson(person);
-  const { faults, ...check } = checkAllergens(portion, declared, how.override ?? {});
+  const { portion, facts } = together({
+    how: () => checkFields(how, ["override"], "comparison-malformed"),
+    portion: () => readEaten(eaten, "comparison-malformed"),
+    facts: () => readPerson(person),
+  });
+  const { faults, ...check } = checkAllergens(portion, facts.allergens, how.override ?? {});
   throwIfAny(faults);
   return check;
 }

@@ -1,5 +1,6 @@
 import type { ComponentId } from "../../food/components.ts";
 import type { FoodCaution } from "../../food/food.ts";
+import { together } from "../../number/error.ts";
 import { compare, exact, isZero } from "../../number/fraction.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import type { Check } from "../check.ts";
@@ -50,7 +51,11 @@ export interface PortionCaution {
  * ```
  */
 export function cautionsFor(eaten: Eaten, person: Person): readonly PortionCaution[] {
-  return portionCautions(readEaten(eaten, "comparison-malformed"), readPerson(person));
+  const { portion, facts } = together({
+    portion: () => readEaten(eaten, "comparison-malformed"),
+    facts: () => readPerson(person),
+  });
+  return portionCautions(portion, facts);
 }
 
 /** As {@link cautionsFor}; without a person only those that ride along. */

@@ -1,3 +1,4 @@
+import { together } from "../../number/error.ts";
 import { compare, exact } from "../../number/fraction.ts";
 import { freezeAll } from "../../number/freeze.ts";
 import { checkAuthority } from "../intakes/authority.ts";
@@ -22,8 +23,11 @@ export const energyRanges: { readonly [A in Authority]: readonly EnergyRange[] }
  * Throws `person-malformed`, `authority-unknown`.
  */
 export function energyRangesFor(authority: Authority, person: Person): readonly EnergyRange[] {
-  checkAuthority(authority);
-  return rangesOf(authority, readPerson(person));
+  const { facts } = together({
+    authority: () => checkAuthority(authority),
+    facts: () => readPerson(person),
+  });
+  return rangesOf(authority, facts);
 }
 
 /** The ranges of an authority for someone's age. */

@@ -1,8 +1,8 @@
 import type { Allergen } from "../../food/allergens.ts";
 import { Result } from "../../number/result.ts";
 import { type AllergenUnknown, unknownOf } from "../../person/portion/allergens.ts";
-import type { ReadAvoid } from "./avoid.ts";
-import type { ServedLines, Watch } from "./watch.ts";
+import type { ServedLines, Watch } from "../find/watch.ts";
+import type { ReadAvoid } from "../read/readAvoid.ts";
 
 /**
  * A food on someone's plate that may hold an allergen which they avoid, or be of an origin which they

@@ -2,13 +2,13 @@ import { absolute, compare, type Fraction, minus, ONE, over, times, ZERO } from 
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { Demand } from "../demand.ts";
+import { type Constraint, quotientAt, sideMissed } from "../engine/constraints.ts";
+import type { Point } from "../engine/linear.ts";
+import { BASE, baseOfMover, type Dish, lineFactorsAt, type Mover, nameIn } from "../engine/model.ts";
+import type { Problem, Task } from "../engine/task.ts";
 import { moveLines, notesOn, type ScaleNote } from "../move.ts";
 import { boundAt } from "./bound.ts";
-import { type Constraint, quotientAt, sideMissed } from "./constraints.ts";
 import type { ReadDemand } from "./demands.ts";
-import type { Point } from "./linear.ts";
-import { BASE, baseOfMover, type Dish, DOSE, type Mover, nameIn } from "./model.ts";
-import type { Problem, Task } from "./task.ts";
 import { boundText, demandText, differenceText, listText, subjectFigure, subjectUnit } from "./words.ts";
 
 /** What a part or an adjustable line was multiplied by. */
@@ -76,16 +76,14 @@ export class Answer {
   /** The fitted sheets, in the order of the dishes. */
   get sheets(): readonly Sheet[] {
     this.#sheets ??= this.problem.model.dishes.map(({ sheet }, d) =>
-      moveLines(sheet, this.#lineFactors(d), sheet.values.portions),
+      moveLines(sheet, this.lineFactors[d] ?? [], sheet.values.portions),
     );
     return this.#sheets;
   }
 
-  #lineFactors(dish: number): Fraction[] {
-    const factors = this.point.ratios.map((ratio) => times(ratio, this.common));
-    return (this.problem.model.places[dish] ?? []).map((place) =>
-      place === DOSE ? ONE : place === BASE ? this.common : (factors[place] ?? this.common),
-    );
+  /** What each line is multiplied by, by dish and line. */
+  get lineFactors(): readonly (readonly Fraction[])[] {
+    return lineFactorsAt(this.problem.model, this.point);
   }
 
   get factors(): FitFactor[] {

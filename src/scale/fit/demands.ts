@@ -1,13 +1,26 @@
-import { refuseUnsafe } from "../../document/safe.ts";
-import { componentIds, isComponentId } from "../../food/components.ts";
+import { figureWritten, flag, word } from "../../document/leaves.ts";
+import { read } from "../../document/read.ts";
+import {
+  andThen,
+  asFar,
+  attemptAt,
+  coded,
+  fields,
+  list,
+  once,
+  optional,
+  type Refuse,
+  type Schema,
+} from "../../document/schema.ts";
+import { componentIds } from "../../food/components.ts";
 import { wholeNumber } from "../../measure/amountData.ts";
-import { figure } from "../../measure/figure.ts";
+import { figure, hinting } from "../../measure/figure.ts";
 import { readShare } from "../../measure/share.ts";
-import { collect, type Fault, fault, quote, SteelyardError, throwIfAny, within } from "../../number/error.ts";
+import { fault, quote } from "../../number/error.ts";
 import { compare, exact, type Fraction, type Value } from "../../number/fraction.ts";
-import { didYouMean } from "../../number/near.ts";
 import type { Demand, EnergyShareOf, Quantity } from "../demand.ts";
 import { unitOf } from "../linear.ts";
+import { quantity } from "../quantity.ts";
 
 /** What a demand is about, told apart by kind. */
 export type Subject =
@@ -38,7 +51,6 @@ const MOST_DEMANDS = 500;
 
 const SUBJECTS = ["of", "energyShareOf", "ratioOf"] as const;
 const AMOUNTS = ["exactly", "least", "most"] as const;
-const FIELDS: readonly string[] = [...SUBJECTS, ...AMOUNTS, "firm"];
 const SHARES: readonly EnergyShareOf[] = [
   "protein",
   "fat",
@@ -52,138 +64,107 @@ const SHARES: readonly EnergyShareOf[] = [
 /**
  * Reads demands, in an order of their own, so that what follows does not mind the caller's.
  *
- * Throws `demand-malformed` and the codes of figures, all faults at once, each path beginning with
- * the demand's place in the list.
+ * Throws `demand-malformed`, all faults at once, each path beginning with the demand's place in the list.
  */
-export function readDemands(input: unknown): ReadDemand[] {
-  if (!Array.isArray(input)) {
-    throw fault(
-      "demand-malformed",
-      "the demands are not a list",
-      'give a list, even for one: [{ of: "energy", exactly: "650 kcal" }]',
-    );
-  }
-  if (input.length > MOST_DEMANDS) {
-    throw fault("demand-malformed", `${input.length} demands`, `give at most ${MOST_DEMANDS}`);
-  }
-  refuseUnsafe(input, "demand-malformed");
-  const faults: Fault[] = [];
-  const read = input.flatMap((each: unknown, i) => {
-    const demand = collect(faults, [i], () => readDemand(each));
-    return demand ? [demand] : [];
-  });
-  throwIfAny(faults);
-  return read.sort(byMeaning);
+export function readDemands(input: unknown): readonly ReadDemand[] {
+  return read(demandsSchema(), input, "demand-malformed");
 }
 
-type Given = { readonly [field: string]: unknown };
+/** The schema of a list of demands, read in an order of their own. */
+export const demandsSchema: () => Schema<readonly ReadDemand[]> = /* @__PURE__ */ once(() => {
+  const all = list(demandSchema(), { most: MOST_DEMANDS, like: '[{ of: "energy", exactly: "650 kcal" }]' });
+  return coded(
+    "demand-malformed",
+    andThen(all, (read) => [...read].sort(byMeaning)),
+  );
+});
 
-function readDemand(input: unknown): ReadDemand {
-  if (typeof input !== "object" || input === null || Array.isArray(input)) {
-    throw malformed("this is not a demand", 'write one, such as { of: "protein", least: "30 g" }');
-  }
-  const given = Object.fromEntries(Object.entries(input).filter(([, value]) => value !== undefined));
-  const faults: Fault[] = [];
-  for (const field of Object.keys(given)) {
-    if (FIELDS.includes(field)) continue;
-    const hint = didYouMean(field, FIELDS, `use ${FIELDS.join(", ")}`);
-    collect(faults, [field], () => {
-      throw malformed(`${quote(field)} is not a field of a demand`, hint);
-    });
-  }
-  if (given.firm !== undefined && typeof given.firm !== "boolean") {
-    collect(faults, ["firm"], () => {
-      throw malformed(`firm is ${quote(given.firm)}`, "write true or false");
-    });
-  }
-  const subject = collect(faults, [], () => readSubject(given));
-  const ends = readEnds(given, subject, faults);
-  throwIfAny(faults);
-  if (!subject) throw malformed("this is not a demand", "say what it is about");
-  const firm = given.firm === true;
+/** A demand's fields as they are read. */
+interface DemandFields {
+  readonly of?: Quantity;
+  readonly energyShareOf?: EnergyShareOf;
+  readonly ratioOf?: readonly [Quantity, Quantity];
+  readonly exactly?: Value;
+  readonly least?: Value;
+  readonly most?: Value;
+  readonly firm?: boolean;
+}
+
+/** The schema of a demand. */
+export const demandSchema: () => Schema<ReadDemand> = /* @__PURE__ */ once(() =>
+  asFar(
+    fields<DemandFields>({
+      of: optional(quantity()),
+      energyShareOf: optional(word(SHARES)),
+      ratioOf: optional(ratio()),
+      exactly: optional(figureWritten()),
+      least: optional(figureWritten()),
+      most: optional(figureWritten()),
+      firm: optional(flag()),
+    }),
+    (read, refuse, given) => demandOf(read, refuse, given as Demand),
+  ),
+);
+
+function ratio(): Schema<readonly [Quantity, Quantity]> {
+  return andThen(
+    list(quantity(), { least: 2, most: 2, like: '["omega6", "omega3"]' }),
+    ([of, to], refuse) => {
+      if (of === to) refuse(`a ratio of ${quote(of)} with itself`, "it is always 1; name another");
+      return [of, to] as [Quantity, Quantity];
+    },
+  );
+}
+
+function demandOf(read: DemandFields, refuse: Refuse, demand: Demand): ReadDemand {
+  const subject = subjectOf(read, refuse, demand);
+  const ends = endsOf(read, subject, refuse, demand);
+  const firm = read.firm === true;
   const isLimit = firm && ends.most !== undefined && ends.least === undefined;
-  const counted = isLimit && subject.kind === "amount" ? ({ ...subject, by: "high" } as const) : subject;
-  return { demand: input as Demand, subject: counted, ...ends, firm };
+  const counted = isLimit && subject?.kind === "amount" ? ({ ...subject, by: "high" } as const) : subject;
+  return { demand, subject: counted as Subject, ...ends, firm };
 }
 
-function readSubject(given: Given): Subject {
-  const [first, second] = SUBJECTS.filter((field) => Object.hasOwn(given, field));
-  if (first === undefined) {
-    throw malformed(
+function subjectOf(
+  { of, energyShareOf, ratioOf }: DemandFields,
+  refuse: Refuse,
+  demand: Demand,
+): Subject | undefined {
+  const [first, second] = SUBJECTS.filter((field) => demand[field] !== undefined);
+  if (first === undefined)
+    refuse(
       "the demand does not say what it is about",
       'name a component or the mass: { of: "protein", … }, or energyShareOf, or ratioOf',
     );
-  }
   if (second !== undefined) {
-    throw fault("demand-malformed", `both ${first} and ${second}`, "write two demands", [second]);
+    refuse(`both ${first} and ${second}`, "write two demands", [second]);
+    return undefined;
   }
-  const value = given[first];
-  return within([first], (): Subject => {
-    if (first === "of") return { kind: "amount", of: readQuantity(value) };
-    if (first === "energyShareOf") return { kind: "share", of: readShareOf(value) };
-    return { kind: "ratio", of: readRatio(value) };
-  });
+  if (of) return { kind: "amount", of };
+  if (energyShareOf) return { kind: "share", of: energyShareOf };
+  return ratioOf && { kind: "ratio", of: ratioOf };
 }
 
-function readQuantity(value: unknown): Quantity {
-  if (value === "mass" || isComponentId(value)) return value;
-  const hint = "use a component id, or mass";
-  throw malformed(
-    `no component is called ${quote(value)}`,
-    typeof value === "string" ? didYouMean(value, [...componentIds, "mass"], hint) : hint,
-  );
-}
-
-function readShareOf(value: unknown): EnergyShareOf {
-  const found = SHARES.find((share) => share === value);
-  if (found) return found;
-  const hint = `use one of ${SHARES.join(", ")}`;
-  throw malformed(
-    `no share of energy is told of ${quote(value)}`,
-    typeof value === "string" ? didYouMean(value, SHARES, hint) : hint,
-  );
-}
-
-function readRatio(value: unknown): readonly [Quantity, Quantity] {
-  if (!Array.isArray(value) || value.length !== 2) {
-    throw malformed("a ratio is of two amounts", 'name both: ratioOf: ["omega6", "omega3"]');
-  }
-  const faults: Fault[] = [];
-  const [of, to] = [0, 1].map((i) => collect(faults, [i], () => readQuantity(value[i])));
-  throwIfAny(faults);
-  if (of === undefined || to === undefined || of === to) {
-    throw malformed(`a ratio of ${quote(of)} with itself`, "it is always 1; name another");
-  }
-  return [of, to];
-}
-
-function readEnds(
-  given: Given,
+function endsOf(
+  read: DemandFields,
   subject: Subject | undefined,
-  faults: Fault[],
+  refuse: Refuse,
+  demand: Demand,
 ): { least: Fraction | undefined; most: Fraction | undefined } {
-  const present = AMOUNTS.filter((field) => Object.hasOwn(given, field));
-  if (present.length === 0) {
-    collect(faults, [], () => {
-      throw malformed("the demand does not say how much", 'write exactly, least or most: least: "30 g"');
-    });
-  }
-  const [first, ...others] = present;
-  if (first === "exactly" && others[0] !== undefined) {
-    collect(faults, [others[0]], () => {
-      throw malformed(`both exactly and ${others[0]}`, "write exactly alone, or least and most");
-    });
-  }
-  const [exactly, least, most] = AMOUNTS.map((field) =>
-    subject && Object.hasOwn(given, field)
-      ? collect(faults, [field], () => readAmount(given[field], subject))
-      : undefined,
-  );
-  if (least && most && compare(least, most) > 0) {
-    collect(faults, ["most"], () => {
-      throw malformed(`least ${quote(given.least)} is above most ${quote(given.most)}`, "swap them");
-    });
-  }
+  const [first, other] = AMOUNTS.filter((field) => demand[field] !== undefined);
+  if (first === undefined)
+    refuse("the demand does not say how much", 'write exactly, least or most: least: "30 g"');
+  if (first === "exactly" && other !== undefined)
+    refuse(`both exactly and ${other}`, "write exactly alone, or least and most", [other]);
+  const [exactly, least, most] = AMOUNTS.map((field) => {
+    const value = read[field];
+    if (!subject || value === undefined) return undefined;
+    // Whatever a reader says of a figure, here it is a demand that is malformed.
+    const refuseHere: Refuse = (message, hint) => refuse(message, hint, [field]);
+    return attemptAt(refuseHere, [], () => amountOf(value, subject));
+  });
+  if (least && most && compare(least, most) > 0)
+    refuse(`least ${quote(read.least)} is above most ${quote(read.most)}`, "swap them", ["most"]);
   return exactly ? { least: exactly, most: exactly } : { least: least && unlessNothing(least), most };
 }
 
@@ -192,26 +173,14 @@ function unlessNothing(least: Fraction): Fraction | undefined {
   return least.n === 0n ? undefined : least;
 }
 
-/** A figure for the subject; whatever a reader says of it, here it is a demand that is malformed. */
-function readAmount(value: unknown, subject: Subject): Fraction {
-  try {
-    if (subject.kind === "share") return readShare(value as Value, "demand-malformed");
-    if (subject.kind === "ratio") return readPlain(value as Value);
-    return figure(value as Value, unitOf(subject.of));
-  } catch (error) {
-    if (error instanceof SteelyardError) throw malformed(error.faults[0]?.message ?? "", error.hint);
-    throw error;
-  }
-}
-
-function readPlain(value: Value): Fraction {
-  const read = typeof value === "string" ? wholeNumber(value) : exact(value);
+function amountOf(value: Value, subject: Subject): Fraction {
+  if (subject.kind === "amount") return figure(value, unitOf(subject.of));
+  if (subject.kind === "share") return readShare(value, "demand-malformed");
+  const read = hinting("write a number: 4", () =>
+    typeof value === "string" ? wholeNumber(value) : exact(value),
+  );
   if (read.n >= 0n) return read;
-  throw malformed(`${quote(value)} is below 0`, "give 0 or more");
-}
-
-function malformed(message: string, hint: string): SteelyardError {
-  return fault("demand-malformed", message, hint);
+  throw fault("demand-malformed", `${quote(value)} is below 0`, "give 0 or more");
 }
 
 /** Amounts first, in the order of the components, then shares, then ratios; limits before figures. */

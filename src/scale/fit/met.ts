@@ -2,27 +2,28 @@ import { showFigure } from "../../measure/showFigure.ts";
 import type { Fraction } from "../../number/fraction.ts";
 import { Result } from "../../number/result.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
+import type { SolvedMet } from "../engine/solveTask.ts";
+import { totalDeparture } from "../engine/task.ts";
 import type { ScaleNote } from "../move.ts";
-import { Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
+import { type Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { bindingOf, type FitBinding } from "./binding.ts";
 import { byName, namesOf, type Sheets } from "./sheets.ts";
-import { type Found, type Task, totalDeparture } from "./task.ts";
 
 /** Every demand is met, with the least departure. What is costly to tell is worked out when asked for. */
 export abstract class Met extends Result {
   readonly is = "steelyard/fit@1";
   readonly status = "met";
-  readonly #task: Task;
-  readonly #found: Found;
-  readonly #answer: Answer;
+  readonly #solved: SolvedMet;
   #binding: readonly FitBinding[] | undefined;
 
   /** @internal */
-  constructor(task: Task, found: Found) {
+  constructor(solved: SolvedMet) {
     super();
-    this.#task = task;
-    this.#found = found;
-    this.#answer = new Answer(task, found.problem, found.point);
+    this.#solved = solved;
+  }
+
+  get #answer(): Answer {
+    return this.#solved.answer;
   }
 
   /** The common factor: what held lines were multiplied by, of several sheets those of the one that sets it. */
@@ -42,7 +43,7 @@ export abstract class Met extends Result {
 
   /** What was made least: the sum of departures, a fall counted twice. */
   get departure(): Fraction {
-    return totalDeparture(this.#found);
+    return totalDeparture(this.#solved.found);
   }
 
   /** What the portion brings of each demand. */
@@ -52,13 +53,13 @@ export abstract class Met extends Result {
 
   /** Demands and line bounds that the answer stands right at, and what easing each would buy. */
   get binding(): readonly FitBinding[] {
-    this.#binding ??= bindingOf(this.#found, this.#task.pivots);
+    this.#binding ??= bindingOf(this.#solved.found, this.#solved.task.pivots);
     return this.#binding;
   }
 
   /** Demands that lines are silent on: met by what is known, and not proven. */
   get notProven(): readonly NotProven[] {
-    return notProvenOf(this.#task);
+    return notProvenOf(this.#solved.task);
   }
 
   /** What a cook should know of the new amounts. */
@@ -88,9 +89,9 @@ export class FitMetTogether extends Met {
   readonly #names: readonly string[];
 
   /** @internal */
-  constructor(task: Task, found: Found) {
-    super(task, found);
-    this.#names = namesOf(task);
+  constructor(solved: SolvedMet) {
+    super(solved);
+    this.#names = namesOf(solved.task);
   }
 
   get sheets(): Sheets {

@@ -2,18 +2,17 @@ import type { Fraction } from "../../number/fraction.ts";
 import { Result } from "../../number/result.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Demand } from "../demand.ts";
+import type { SolvedMissed } from "../engine/solveTask.ts";
+import { type Problem, problemOf, type Task } from "../engine/task.ts";
 import type { ScaleNote } from "../move.ts";
-import { type Advice, adviceFor } from "./advice.ts";
+import { type Advice, adviceFor } from "../waysOut/advice.ts";
+import type { FitSuggestion } from "../waysOut/suggestion.ts";
 import { eachAlone, type FitAlone } from "./alone.ts";
-import { Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
+import { type Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { moverText, standingText, standingTogether } from "./conflict.ts";
 import { type DosedOver, dosedOver, dosedOverText } from "./doses.ts";
 import type { Side, Standing } from "./open.ts";
-import { layOut } from "./programme.ts";
-import { nearest } from "./quotient.ts";
 import { byName, namesOf, type Sheets } from "./sheets.ts";
-import type { FitSuggestion } from "./suggestion.ts";
-import { type Problem, problemOf, type Task } from "./task.ts";
 import { listText } from "./words.ts";
 
 /** How many of a conflict's members a sentence names. */
@@ -24,7 +23,7 @@ export abstract class Missed extends Result {
   readonly status = "out-of-reach";
   readonly #task: Task;
   readonly #problem: Problem;
-  #near: { readonly found: Answer | undefined } | undefined;
+  readonly #nearest: () => Answer | undefined;
   #standing: readonly Standing[] | undefined;
   #advice: Advice | undefined;
   #doses: readonly DosedOver[] | undefined;
@@ -32,10 +31,11 @@ export abstract class Missed extends Result {
   #alone: readonly FitAlone[] | undefined;
 
   /** @internal */
-  constructor(task: Task, problem: Problem) {
+  constructor({ task, problem, nearest }: SolvedMissed) {
     super();
     this.#task = task;
     this.#problem = problem;
+    this.#nearest = nearest;
   }
 
   /** In a sentence, why. */
@@ -159,17 +159,6 @@ export abstract class Missed extends Result {
   nearestSheets(): readonly Sheet[] {
     return this.#nearest()?.sheets ?? [];
   }
-
-  #nearest(): Answer | undefined {
-    this.#near ??= { found: this.#findNearest() };
-    return this.#near.found;
-  }
-
-  #findNearest(): Answer | undefined {
-    const { model, constraints } = this.#problem;
-    const found = nearest(layOut(model, constraints, true), this.#task.pivots);
-    return found && new Answer(this.#task, this.#problem, found.point);
-  }
 }
 
 /** One of a set that cannot stand together. */
@@ -197,9 +186,9 @@ export class FitOutOfReachTogether extends Missed {
   readonly #names: readonly string[];
 
   /** @internal */
-  constructor(task: Task, problem: Problem) {
-    super(task, problem);
-    this.#names = namesOf(task);
+  constructor(solved: SolvedMissed) {
+    super(solved);
+    this.#names = namesOf(solved.task);
   }
 
   /** The sheets that miss least; nothing where even the firm demands and bounds cannot hold. */

@@ -1,14 +1,19 @@
-import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../../number/error.ts";
-import { compare, exact, type Fraction, fraction, type Value } from "../../number/fraction.ts";
+import { anyText, count, number, thing } from "../../document/leaves.ts";
+import { readFar, readInto } from "../../document/read.ts";
+import { isRecord } from "../../document/safe.ts";
+import { andThen, byName, choice, fields, once, optional, type Schema } from "../../document/schema.ts";
+import type { EnergySystem } from "../../food/energy.ts";
+import { collect, type Fault, type Path, quote, throwIfAny } from "../../number/error.ts";
+import { compare, fraction, type Value } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 import { compareText } from "../../number/text.ts";
-import { type EnergyBy, energySystem } from "../../sheet/energy.ts";
+import { type EnergyBy, energyBy, energySystem, type NamedSystem } from "../../sheet/energy.ts";
 import { Sheet } from "../../sheet/sheet.ts";
-import { askedOf } from "./brought.ts";
-import { readDemands } from "./demands.ts";
-import type { Range } from "./halfToDouble.ts";
-import { type Dish, modelOf, type Ranges } from "./model.ts";
-import type { Task } from "./task.ts";
+import { askedOf } from "../engine/brought.ts";
+import type { Range } from "../engine/halfToDouble.ts";
+import { type Dish, modelOf, type Ranges } from "../engine/model.ts";
+import type { Task } from "../engine/task.ts";
+import { demandsSchema, type ReadDemand } from "./demands.ts";
 
 /** Ends of a factor or of a ratio; one left out stays as usual. */
 export interface FitRange {
@@ -37,153 +42,125 @@ export interface FitHow {
   readonly tries?: number;
 }
 
-const FIELDS: readonly string[] = ["common", "parts", "base", "system", "pivots", "tries"];
+/** The options of a fit, read for the sheets that they speak of. */
+export interface ReadHow extends Omit<Task, "dishes" | "asked"> {
+  readonly system: EnergySystem;
+}
 
 /** Reads what a fit is handed, all faults at once. */
-export function readTask(given: unknown, demands: unknown, how: FitHow): Task {
+export function readTask(given: unknown, asked: unknown, told: FitHow): Task {
   const faults: Fault[] = [];
-  const dishes = collect(faults, [], () => readDishes(given)) ?? [];
-  const read = collect(faults, [], () => readDemands(demands)) ?? [];
-  const ranges = collect(faults, ["how"], () => readHow(how, dishes));
-  const system = collect(faults, ["how", "system"], () => energySystem(how?.system ?? "atwater-general"));
+  const dishes = readInto(faults, dishesSchema(), given, "fit-malformed") ?? [];
+  const demands = readInto(faults, demandsSchema(), asked, "demand-malformed") ?? [];
+  const how = collect(faults, ["how"], () => readHow(told, dishes));
   throwIfAny(faults);
-  if (!ranges || !system) throw wrong("the options were refused", "leave them out", ["how"]);
-  return {
-    dishes,
-    ranges,
-    asked: askedOf(dishes, read, system.system),
-    pivots: how.pivots,
-    tries: how.tries,
-  };
+  return taskOf(dishes, demands, how as ReadHow);
 }
 
-/** Sheets as handed in: one, or several by name, in the order of their names. */
-export function readDishes(given: unknown): Dish[] {
-  if (given instanceof Sheet) return [{ name: undefined, sheet: given }];
-  const isRecord = typeof given === "object" && given !== null && !Array.isArray(given);
-  const entries: [string, unknown][] = isRecord ? Object.entries(given) : [];
-  if (entries.length === 0) {
-    throw wrong("there is no sheet to fit", "give a sheet, or sheets by name: { pot, shot }");
-  }
+/** Gives what was read as a task to solve. */
+export function taskOf(
+  dishes: readonly Dish[],
+  demands: readonly ReadDemand[],
+  { system, ...how }: ReadHow,
+): Task {
+  return { ...how, dishes, asked: askedOf(dishes, demands, system) };
+}
+
+/** Reads the options of a fit, all faults at once. */
+export function readHow(how: unknown, dishes: readonly Dish[]): ReadHow {
   const faults: Fault[] = [];
-  const dishes = entries.flatMap(([name, sheet]): Dish[] => {
-    if (sheet instanceof Sheet) return [{ name, sheet }];
-    collect(faults, [name], () => {
-      throw wrong(`${quote(name)} is not a sheet`, "make one with sheet(recipe, foods)");
-    });
-    return [];
+  const read = readFar(faults, fitHow(), how, "fit-malformed") ?? {};
+  const ranges = rangesOf(read, dishes, (path, message, hint) => {
+    faults.push({ code: "fit-malformed", path, message, hint });
   });
   throwIfAny(faults);
-  return dishes.sort((a, b) => compareText(a.name ?? "", b.name ?? ""));
+  const { system } = read.system ?? energySystem("atwater-general");
+  return { ranges, system, pivots: read.pivots, tries: read.tries };
 }
 
-function readHow(how: unknown, dishes: readonly Dish[]): Ranges {
-  if (typeof how !== "object" || how === null || Array.isArray(how))
-    throw wrong("the options are not an object", "leave them out");
-  const faults: Fault[] = [];
-  const { common, parts, base, pivots, tries } = how as { readonly [field: string]: unknown };
-  for (const field of Object.keys(how)) {
-    if (FIELDS.includes(field)) continue;
-    refuse(
-      faults,
-      [field],
-      `${quote(field)} is not an option`,
-      didYouMean(field, FIELDS, `use ${FIELDS.join(", ")}`),
-    );
-  }
-  const range = collect(faults, ["common"], () => readRange(common));
-  if (range?.least && range.least.n === 0n) {
-    refuse(faults, ["common", "least"], "a common factor of 0 leaves nothing", "give a least above 0");
-  }
-  for (const [field, count, from] of [
-    ["pivots", pivots, 1],
-    ["tries", tries, 0],
-  ] as const) {
-    if (count === undefined || (Number.isInteger(count) && (count as number) >= from)) continue;
-    refuse(faults, [field], `${quote(count)} ${field}`, `give a whole number of ${from} or more`);
-  }
+/** The schema of sheets as handed in: one, or several by name; read in the order of their names. */
+export const dishesSchema: () => Schema<readonly Dish[]> = /* @__PURE__ */ once(() => {
+  const one = thing("a sheet", isSheet);
+  const alone = andThen(one, (sheet): readonly Dish[] => [{ name: undefined, sheet }]);
+  const several = andThen(byName(one), (sheets, refuse): readonly Dish[] => {
+    const dishes = Object.entries(sheets).map(([name, sheet]) => ({ name, sheet }));
+    if (dishes.length === 0) refuse("there is no sheet", `give ${SHEETS}`);
+    return dishes.sort((a, b) => compareText(a.name, b.name));
+  });
+  const pick = (given: unknown) => (isSheet(given) ? alone : isRecord(given) ? several : undefined);
+  return choice([alone, several], pick, SHEETS);
+});
+
+const SHEETS = "a sheet, or sheets by name: { pot, shot }";
+
+function isSheet(given: unknown): given is Sheet {
+  return given instanceof Sheet;
+}
+
+/** Options of a fit as they are read. */
+interface HowFields {
+  readonly common?: Partial<Range>;
+  readonly parts?: { readonly [name: string]: Partial<Range> };
+  readonly base?: string;
+  readonly system?: NamedSystem;
+  readonly pivots?: number;
+  readonly tries?: number;
+}
+
+const fitHow: () => Schema<HowFields> = /* @__PURE__ */ once(() =>
+  fields<HowFields>({
+    common: optional(
+      andThen(range(), (read, refuse) => {
+        if (read.least?.n === 0n)
+          refuse("a common factor of 0 leaves nothing", "give a least above 0", ["least"]);
+        return read;
+      }),
+    ),
+    parts: optional(byName(range(), { like: "{ sauce: { most: 3 } }" })),
+    base: optional(anyText()),
+    system: optional(energyBy()),
+    pivots: optional(count(1)),
+    tries: optional(count(0)),
+  }),
+);
+
+/** Only the ends that are given. */
+function range(): Schema<Partial<Range>> {
+  return andThen(
+    fields<Partial<Range>>({ least: optional(number({ from: 0 })), most: optional(number({ from: 0 })) }),
+    ({ least, most }, refuse) => {
+      if (most?.n === 0n) refuse("a most of 0 leaves nothing", "give a most above 0", ["most"]);
+      if (least && most && compare(least, most) > 0)
+        refuse(`least ${quote(least)} is above most ${quote(most)}`, "swap them", ["most"]);
+      return { ...(least && { least }), ...(most && { most }) };
+    },
+  );
+}
+
+/** The ranges of a fit; what they name has to be there. */
+function rangesOf(
+  { common, parts = {}, base }: Partial<HowFields>,
+  dishes: readonly Dish[],
+  refuse: (path: Path, message: string, hint: string) => void,
+): Ranges {
   const names = dishes.flatMap(({ name }) => name ?? []);
-  if (base !== undefined && !names.some((name) => name === base)) {
+  if (base !== undefined && !names.includes(base)) {
     const hint =
       names.length > 0 ? didYouMean(base, names, `use one of ${names.join(", ")}`) : "leave it out";
-    refuse(faults, ["base"], `no sheet is called ${quote(base)}`, hint);
+    refuse(["base"], `no sheet is called ${quote(base)}`, hint);
   }
-  const read = collect(faults, ["parts"], () =>
-    readParts(parts, dishes, typeof base === "string" ? base : undefined),
-  );
-  throwIfAny(faults);
-  return {
-    common: { ...USUAL, ...range },
-    parts: read ?? new Map(),
-    base: typeof base === "string" ? base : undefined,
-  };
+  const plain: Ranges = { common: { ...USUAL, ...common }, parts: new Map(), base };
+  const told = Object.entries(parts);
+  if (told.length === 0) return plain;
+  const movers = modelOf(dishes, plain, []).movers.filter(({ kind }) => kind !== "line");
+  const known = movers.map(({ name }) => name);
+  for (const [name] of told) {
+    if (known.includes(name)) continue;
+    const otherwise = "a part other than the base; an adjustable line has its own least and most";
+    const hint = didYouMean(name, known, otherwise);
+    refuse(["parts", name], `no part with a factor of its own is called ${quote(name)}`, hint);
+  }
+  return { ...plain, parts: new Map(told) };
 }
 
 const USUAL: Range = { least: /* @__PURE__ */ fraction(1n, 10n), most: /* @__PURE__ */ fraction(10n) };
-
-function readParts(
-  given: unknown,
-  dishes: readonly Dish[],
-  base: string | undefined,
-): ReadonlyMap<string, Partial<Range>> {
-  if (given === undefined) return new Map();
-  if (typeof given !== "object" || given === null || Array.isArray(given)) {
-    throw wrong("the parts' ranges are not an object", "write { sauce: { most: 3 } }");
-  }
-  const plain: Ranges = { common: USUAL, parts: new Map(), base };
-  const known = modelOf(dishes, plain, []).movers.filter(({ kind }) => kind !== "line");
-  const names = known.map(({ name }) => name);
-  const faults: Fault[] = [];
-  const read = new Map<string, Partial<Range>>();
-  for (const [name, range] of Object.entries(given)) {
-    if (!names.includes(name)) {
-      const hint = didYouMean(
-        name,
-        names,
-        "a part other than the base; an adjustable line has its own least and most",
-      );
-      refuse(faults, [name], `no part with a factor of its own is called ${quote(name)}`, hint);
-      continue;
-    }
-    const ends = collect(faults, [name], () => readRange(range));
-    if (ends) read.set(name, ends);
-  }
-  throwIfAny(faults);
-  return read;
-}
-
-/** Only the ends that are given. */
-function readRange(given: unknown): Partial<Range> {
-  if (given === undefined) return {};
-  if (typeof given !== "object" || given === null || Array.isArray(given)) {
-    throw wrong("this is not a range", "write { least: 0.5, most: 2 }");
-  }
-  const faults: Fault[] = [];
-  const { least, most, ...others } = given as { readonly [field: string]: unknown };
-  for (const field of Object.keys(others)) {
-    refuse(faults, [field], `${quote(field)} is not an end of a range`, "write least or most");
-  }
-  const read = (field: string, value: unknown): Fraction | undefined =>
-    value === undefined
-      ? undefined
-      : collect(faults, [field], () => {
-          const figure = exact(value as Value);
-          if (figure.n >= 0n) return figure;
-          throw wrong(`${quote(value)} is below 0`, "give 0 or more");
-        });
-  const ends = { least: read("least", least), most: read("most", most) };
-  if (ends.most?.n === 0n) refuse(faults, ["most"], "a most of 0 leaves nothing", "give a most above 0");
-  if (ends.least && ends.most && compare(ends.least, ends.most) > 0) {
-    refuse(faults, ["most"], `least ${quote(least)} is above most ${quote(most)}`, "swap them");
-  }
-  throwIfAny(faults);
-  return { ...(ends.least && { least: ends.least }), ...(ends.most && { most: ends.most }) };
-}
-
-function wrong(message: string, hint: string, path: Path = []): Error {
-  return fault("fit-malformed", message, hint, path);
-}
-
-function refuse(faults: Fault[], path: Path, message: string, hint: string): void {
-  faults.push({ code: "fit-malformed", path, message, hint });
-}

@@ -1,17 +1,18 @@
-import type { EnergySystem } from "../../food/energy.ts";
+import { count } from "../../document/leaves.ts";
+import { readFar, readInto } from "../../document/read.ts";
+import { fields, once, optional, type Schema } from "../../document/schema.ts";
 import type { Kitchen } from "../../measure/kitchen.ts";
 import { kitchen as readKitchen } from "../../measure/kitchen.ts";
-import { readShare } from "../../measure/share.ts";
-import { collect, type Fault, fault, type Path, quote, throwIfAny } from "../../number/error.ts";
-import { compare, type Fraction, fraction, ONE, type Value } from "../../number/fraction.ts";
-import { didYouMean } from "../../number/near.ts";
-import { type EnergyBy, energySystem } from "../../sheet/energy.ts";
+import { TWO_PER_CENT, tolerance } from "../../measure/share.ts";
+import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
+import type { Fraction, Value } from "../../number/fraction.ts";
+import { type EnergyBy, energyBy, energySystem, type NamedSystem } from "../../sheet/energy.ts";
 import type { Demand } from "../demand.ts";
-import { type Asked, askedOf } from "../fit/brought.ts";
-import { readDemands } from "../fit/demands.ts";
-import type { Dish } from "../fit/model.ts";
-import { readDishes } from "../fit/read.ts";
-import { readWishes, type Wish } from "./wish.ts";
+import { type Asked, askedOf } from "../engine/brought.ts";
+import type { Dish } from "../engine/model.ts";
+import { demandsSchema, type ReadDemand } from "../fit/demands.ts";
+import { dishesSchema } from "../fit/read.ts";
+import { readWishes, type Wish, wishesSchema } from "./wish.ts";
 
 /** Options of {@link roundToKitchen}. */
 export interface RoundHow {
@@ -46,58 +47,45 @@ export interface RoundTask {
   readonly nodes: number | undefined;
 }
 
-const FIELDS: readonly string[] = ["demands", "tolerance", "lines", "each", "system", "nodes"];
-const TWO_PER_CENT: Fraction = /* @__PURE__ */ fraction(1n, 50n);
 const MOST_EACH = 6;
 const MOST_NODES = 1_000_000_000;
 
 /** Reads all that a rounding is handed. Throws every fault at once. */
 export function readRounding(given: unknown, place: unknown, how: unknown): RoundTask {
   const faults: Fault[] = [];
-  const dishes = collect(faults, [], () => readDishes(given)) ?? [];
+  const dishes = readInto(faults, dishesSchema(), given, "fit-malformed") ?? [];
   const kitchen = collect(faults, ["kitchen"], () => readKitchen(place));
-  const read = collect(faults, ["how"], () => readHow(how, dishes, kitchen));
+  const {
+    demands = [],
+    system = energySystem("atwater-general"),
+    tolerance = TWO_PER_CENT,
+    lines = {},
+    each = 2,
+    nodes,
+  } = readFar(faults, roundHow(), how, "rounding-malformed", ["how"]) ?? {};
+  const wishes = collect(faults, ["how", "lines"], () => readWishes(lines, dishes, kitchen));
   throwIfAny(faults);
-  if (!kitchen || !read) throw wrong("nothing was read", "hand in a sheet and a kitchen");
-  const { demands, system, ...rest } = read;
-  return { ...rest, dishes, kitchen, asked: askedOf(dishes, demands, system) };
+  if (!kitchen || !wishes)
+    throw fault("rounding-malformed", "nothing was read", "give a sheet and a kitchen");
+  return { dishes, kitchen, asked: askedOf(dishes, demands, system.system), tolerance, wishes, each, nodes };
 }
 
-function readHow(how: unknown, dishes: readonly Dish[], kitchen: Kitchen | undefined) {
-  if (typeof how !== "object" || how === null || Array.isArray(how))
-    throw wrong("the options are not an object", "leave them out, or write { demands: [ … ] }");
-  const { demands, tolerance, lines, each, system, nodes } = how as { readonly [field: string]: unknown };
-  const faults: Fault[] = [];
-  for (const field of Object.keys(how)) {
-    if (FIELDS.includes(field)) continue;
-    const hint = didYouMean(field, FIELDS, `use ${FIELDS.join(", ")}`);
-    faults.push(...wrong(`${quote(field)} is not an option`, hint, [field]).faults);
-  }
-  const of = <T>(field: string, step: () => T): T | undefined => collect(faults, [field], step);
-  const made = {
-    demands: of("demands", () => readDemands(demands ?? [])) ?? [],
-    tolerance: of("tolerance", () => readTolerance(tolerance)) ?? TWO_PER_CENT,
-    wishes: of("lines", () => readWishes(lines ?? {}, dishes, kitchen)) ?? new Map<string, Wish>(),
-    each: of("each", () => whole(each ?? 2, MOST_EACH)) ?? 2,
-    nodes: nodes === undefined ? undefined : of("nodes", () => whole(nodes, MOST_NODES)),
-  };
-  const read = of("system", () => energySystem((system ?? "atwater-general") as EnergyBy));
-  throwIfAny(faults);
-  return { ...made, system: read?.system as EnergySystem };
+interface ReadHow {
+  readonly demands?: readonly ReadDemand[];
+  readonly tolerance?: Fraction;
+  readonly lines?: Readonly<Record<string, string>>;
+  readonly each?: number;
+  readonly system?: NamedSystem;
+  readonly nodes?: number;
 }
 
-function readTolerance(value: unknown): Fraction {
-  if (value === undefined) return TWO_PER_CENT;
-  const share = readShare(value as Value, "rounding-malformed");
-  if (compare(share, ONE) < 0) return share;
-  throw wrong(`a tolerance of ${quote(value)}`, 'give a share from 0 to below 1, or text such as "2 %"');
-}
-
-function whole(value: unknown, most: number): number {
-  if (typeof value === "number" && Number.isInteger(value) && value >= 1 && value <= most) return value;
-  throw wrong(`${quote(value)} is not a whole number from 1 to ${most}`, `give one from 1 to ${most}`);
-}
-
-function wrong(message: string, hint: string, path: Path = []): ReturnType<typeof fault> {
-  return fault("rounding-malformed", message, hint, path);
-}
+const roundHow: () => Schema<ReadHow> = /* @__PURE__ */ once(() =>
+  fields<ReadHow>({
+    demands: optional(demandsSchema()),
+    tolerance: optional(tolerance()),
+    lines: optional(wishesSchema()),
+    each: optional(count(1, MOST_EACH)),
+    system: optional(energyBy()),
+    nodes: optional(count(1, MOST_NODES)),
+  }),
+);

@@ -1,25 +1,29 @@
+import { text } from "../../document/leaves.ts";
+import { byName, type Schema } from "../../document/schema.ts";
 import { type Amount, amount } from "../../measure/amount.ts";
 import type { Kitchen } from "../../measure/kitchen.ts";
 import { collect, type Fault, fault, quote, SteelyardError, throwIfAny } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
-import { type Dish, nameIn } from "../fit/model.ts";
+import { type Dish, nameIn } from "../engine/model.ts";
 
 /** How a line is wished to be measured: left alone, or by what one of a unit is. */
 export type Wish = "as-written" | { readonly one: Amount };
+
+/** The schema of wishes by line name, before the lines are known. */
+export function wishesSchema(): Schema<Readonly<Record<string, string>>> {
+  return byName(text(200), { like: '{ oil: "tbsp" }' });
+}
 
 /**
  * Reads wishes by line name. Throws every fault at once: `rounding-malformed`, `line-unknown`, and
  * the codes of amounts for a unit that the line cannot be measured in.
  */
 export function readWishes(
-  lines: unknown,
+  lines: Readonly<Record<string, string>>,
   dishes: readonly Dish[],
   kitchen: Kitchen | undefined,
 ): ReadonlyMap<string, Wish> {
-  if (typeof lines !== "object" || lines === null || Array.isArray(lines)) {
-    throw fault("rounding-malformed", "the wishes are not an object", 'give them by line: { oil: "tbsp" }');
-  }
   const known = new Map(
     dishes.flatMap((dish) =>
       dish.sheet.plan.lines.map((line) => [nameIn(dish, line.line.key), line] as const),
@@ -36,7 +40,7 @@ export function readWishes(
 }
 
 function readWish(
-  wish: unknown,
+  wish: string,
   name: string,
   known: ReadonlyMap<string, PlanLine>,
   kitchen: Kitchen | undefined,
@@ -49,10 +53,6 @@ function readWish(
       "use a key from .lines, after its sheet's name where several",
     );
     throw fault("line-unknown", `there is no line ${quote(name)}`, hint);
-  }
-  if (typeof wish !== "string" || wish.trim() === "") {
-    const hint = 'write "weigh", "as-written" or a unit';
-    throw fault("rounding-malformed", `${quote(wish)} is not a wish`, hint);
   }
   if (wish === "as-written") return wish;
   if (line.line.scaling === "per-portion") {

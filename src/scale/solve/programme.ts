@@ -43,7 +43,7 @@ export interface Basis {
 /** How far a solve may go, and where it may start. */
 export interface Effort {
   /** Exact pivots allowed before the answer is `stopped`; default {@link DEFAULT_PIVOTS}. */
-  readonly pivots?: number;
+  readonly pivots?: number | undefined;
 }
 
 export const DEFAULT_PIVOTS = 20_000;

@@ -9,7 +9,7 @@ import { replaceFood } from "./replaceFood.ts";
 
 /** Below so many kcal a portion a line is there for its taste or its bulk. Common practice, no source. */
 const LITTLE_ENERGY: Fraction = /* @__PURE__ */ fraction(20n);
-/** Share of the energy: "high protein" of Regulation (EC) No 1924/2006, annex. Read in a copy. */
+/** Share of the energy: "high protein" of Regulation (EC) No 1924/2006, annex: unverified, read as others cite it. */
 const HIGH_PROTEIN: Fraction = /* @__PURE__ */ fraction(1n, 5n);
 /** Grams in each gram: leaves have as high a share, and nobody eats them for it. Common practice, no source. */
 const MUCH_PROTEIN: Fraction = /* @__PURE__ */ fraction(1n, 20n);

@@ -1,18 +1,29 @@
-import { fieldsGiven } from "../../document/fields.ts";
+import { anyText, count, word } from "../../document/leaves.ts";
+import { readFar } from "../../document/read.ts";
+import { coded, fields, list, once, optional, type Schema } from "../../document/schema.ts";
 import type { Allergen } from "../../food/allergens.ts";
 import { allergens } from "../../food/allergens.ts";
+import { componentId } from "../../food/componentSchema.ts";
 import { type ComponentId, component } from "../../food/components.ts";
 import type { FoodInput } from "../../food/food.ts";
 import type { FoodTable } from "../../food/table.ts";
 import { collect, type Fault, quote, throwIfAny } from "../../number/error.ts";
 import { isZero, ZERO } from "../../number/fraction.ts";
-import { didYouMean } from "../../number/near.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Quantity } from "../demand.ts";
+import { quantity } from "../quantity.ts";
 import type { SubstitutesHow } from "../substitutes.ts";
 import { matchName, usualMatch } from "./match.ts";
 
-const FIELDS: readonly string[] = ["match", "components", "avoid", "among", "most"];
+const substitutesHow: () => Schema<SubstitutesHow> = /* @__PURE__ */ once(() =>
+  fields<SubstitutesHow>({
+    match: optional(coded("component-unknown", quantity())),
+    components: optional(list(componentId())),
+    avoid: optional(list(word(Object.keys(allergens) as Allergen[]))),
+    among: optional(list(anyText())),
+    most: optional(count(1)),
+  }),
+);
 
 const USUAL: readonly ComponentId[] = ["energy", "protein", "fat", "carbohydrateByDifference", "fibre"];
 
@@ -43,34 +54,12 @@ export function readSubstitutes(s: Sheet, i: number, how: SubstitutesHow): ReadS
     refuse([], `${quote(line?.key)} is a recipe, not a food`, "ask for substitutes inside the nested recipe");
   else if (isZero(s.values.grams[i] ?? ZERO))
     refuse([], `${quote(line?.key)} has no mass to replace`, "give it an amount above 0");
-  const given: SubstitutesHow = fieldsGiven(how, FIELDS, "substitutes-malformed", faults);
-  const { match: asked, components: close = USUAL, avoid = [], among, most = 5 } = given;
-  const list = (name: string, value: unknown): value is readonly unknown[] => {
-    if (!Array.isArray(value)) refuse([name], `${name} is not a list`, "give a list, even for one");
-    return Array.isArray(value);
-  };
-  const named = list("components", close)
-    ? close.flatMap((id, k) => collect(faults, ["components", k], () => component(id).id) ?? [])
-    : [];
-  if (list("avoid", avoid))
-    avoid.forEach((a, k) => {
-      if (typeof a !== "string" || !Object.hasOwn(allergens, a))
-        refuse(
-          ["avoid", k],
-          `${quote(a)} is no allergen of the lists`,
-          didYouMean(a, Object.keys(allergens), `use ${Object.keys(allergens).join(", ")}`),
-        );
-    });
-  if (!Number.isInteger(most) || most < 1)
-    refuse(["most"], `${quote(most)} substitutes`, "give a whole number above 0");
+  const given = readFar(faults, substitutesHow(), how, "substitutes-malformed") ?? {};
+  const { match: told, components: close = USUAL, avoid = [], among, most = 5 } = given;
+  const named = close.filter((id) => id !== undefined);
   const others =
-    among === undefined || !list("among", among)
-      ? like(s.plan.foods, food)
-      : among.flatMap((id, k) => collect(faults, ["among", k], () => s.plan.foods.get(id)) ?? []);
-  const told =
-    asked === undefined || asked === "mass"
-      ? asked
-      : collect(faults, ["match"], () => component(asked).id as ComponentId);
+    among?.flatMap((id, k) => collect(faults, ["among", k], () => s.plan.foods.get(id)) ?? []) ??
+    like(s.plan.foods, food);
   const untold = food ? named.filter((id) => s.cell(line?.key ?? "", id).bound === "unknown") : [];
   const ids = named.filter((id) => !untold.includes(id) && !isZero(s.portion(id).value));
   if (faults.length === 0 && ids.length === 0) {

@@ -32,7 +32,8 @@ interface Replacing {
 function lineOf({ plan }: Sheet, old: PlanLine, id: string, { grams, by }: Replacing): PlanLine {
   const { recipe: _, weighed: __, least, most, ...line } = old.line;
   const food = plan.foods.food(id);
-  const shares = line.retention === undefined ? NONE : retentionShares(line.retention, plan.foods.retention);
+  // It is cooked as the other was, which is presumed to take as much of it.
+  const cooked = line.retention === undefined ? {} : { retention: line.retention, retentionPresumed: true };
   // In grams, since another food has other measures; as far from the amount as they were.
   const bounds = { least: old.least && times(old.least, by), most: old.most && times(old.most, by) };
   return {
@@ -40,12 +41,13 @@ function lineOf({ plan }: Sheet, old: PlanLine, id: string, { grams, by }: Repla
     ...bounds,
     line: {
       ...line,
+      ...cooked,
       food: id,
       amount: inGrams(grams),
       ...(least !== undefined && bounds.least && { least: inGrams(bounds.least) }),
       ...(most !== undefined && bounds.most && { most: inGrams(bounds.most) }),
     },
-    source: foodSource(food, shares),
+    source: foodSource(food, retentionShares(cooked, plan.foods.retention)),
     nested: undefined,
     reader: amountReader(food.input, plan.recipe.measures),
   };
@@ -54,5 +56,3 @@ function lineOf({ plan }: Sheet, old: PlanLine, id: string, { grams, by }: Repla
 function inGrams(grams: Fraction): string {
   return `${toText(grams)} g`;
 }
-
-const NONE: ReturnType<typeof retentionShares> = /* @__PURE__ */ new Map();

@@ -1,14 +1,16 @@
-import { checkFields } from "../../document/fields.ts";
-import { refuseUnsafe } from "../../document/safe.ts";
-import { component } from "../../food/components.ts";
+import { anyText, asWritten, figureWritten } from "../../document/leaves.ts";
+import { read } from "../../document/read.ts";
+import { isRecord } from "../../document/safe.ts";
+import { choice, coded, fields, list, once, type Schema } from "../../document/schema.ts";
 import type { Amount } from "../../measure/amount.ts";
 import { figure as readFigure } from "../../measure/figure.ts";
-import { collect, type Fault, fault, kindOf, throwIfAny } from "../../number/error.ts";
+import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
 import { exact, type Fraction, over, times, toText, type Value } from "../../number/fraction.ts";
 import type { WrittenAmount } from "../../recipe/document.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Quantity } from "../demand.ts";
 import { unitOf } from "../linear.ts";
+import { quantity } from "../quantity.ts";
 
 /** What to vary: one line's amount, or one target. */
 export type Axis =
@@ -37,16 +39,33 @@ const HINT = "give one or two axes: { line, amounts } or { target, values }";
 
 /** Reads the axes, all faults at once. Throws what {@link sweep} says. */
 export function readAxes(s: Sheet, given: unknown): ReadAxis[] {
-  if (!Array.isArray(given)) throw fault("sweep-malformed", `the axes are ${kindOf(given)}`, HINT, ["axes"]);
-  refuseUnsafe(given, "sweep-malformed");
-  const axes: readonly unknown[] = given;
-  if (axes.length < 1 || axes.length > 2) throw fault("sweep-malformed", `${axes.length} axes`, HINT);
+  const axes = read(axesSchema(), given, "sweep-malformed", Array.isArray(given) ? [] : ["axes"]);
   const faults: Fault[] = [];
-  const read = axes.flatMap((axis, i) => collect(faults, [i], () => readAxis(s, axis)) ?? []);
+  const made = axes.flatMap(
+    (axis, i) =>
+      collect(faults, [i], () =>
+        "line" in axis ? lineAxis(s, axis.line, axis.amounts) : targetAxis(axis.target, axis.values),
+      ) ?? [],
+  );
   throwIfAny(faults);
-  checkTogether(read);
-  return read;
+  checkTogether(made);
+  return made;
 }
+
+const axesSchema: () => Schema<readonly Axis[]> = /* @__PURE__ */ once(() => {
+  const byLine = fields<Extract<Axis, { line: string }>>({
+    line: anyText(),
+    amounts: list(asWritten<WrittenAmount>(), { least: 1 }),
+  });
+  const byTarget = fields<Exclude<Axis, { line: string }>>({
+    target: coded("component-unknown", quantity(["factor", "portions"])),
+    values: list(figureWritten(), { least: 1 }),
+  });
+  const pick = (given: unknown): Schema<Axis> | undefined =>
+    isRecord(given) ? (given.line === undefined ? byTarget : byLine) : undefined;
+  const axis = choice<Axis>([byLine, byTarget], pick, "an axis: { line, amounts } or { target, values }");
+  return list(axis, { least: 1, most: 2, like: "{ line, amounts } or { target, values }" });
+});
 
 function checkTogether(axes: readonly ReadAxis[]): void {
   const [first, second] = axes;
@@ -61,35 +80,16 @@ function checkTogether(axes: readonly ReadAxis[]): void {
     );
 }
 
-function readAxis(s: Sheet, axis: unknown): ReadAxis {
-  if (typeof axis !== "object" || axis === null) {
-    throw fault("sweep-malformed", `an axis is ${kindOf(axis)}`, HINT);
-  }
-  const fields = ["line", "amounts", "target", "values"];
-  const { line, amounts, target, values } = checkFields(axis, fields, "sweep-malformed");
-  if (line !== undefined) return lineAxis(s, line as string, listed("amounts", amounts));
-  return targetAxis(target as Quantity, listed("values", values));
-}
-
-function listed(field: string, given: unknown): readonly unknown[] {
-  if (!Array.isArray(given)) throw fault("sweep-malformed", `${field} are ${kindOf(given)}`, HINT, [field]);
-  if (given.length === 0) throw fault("sweep-malformed", "an axis with nothing on it", HINT, [field]);
-  return given;
-}
-
-function lineAxis(s: Sheet, name: string, amounts: readonly unknown[]): ReadAxis {
+function lineAxis(s: Sheet, name: string, amounts: readonly WrittenAmount[]): ReadAxis {
   const faults: Fault[] = [];
   const i = collect(faults, ["line"], () => s.plan.indexOf(name));
   throwIfAny(faults);
   const reader = s.plan.lines[i ?? 0]?.reader;
-  const read = amounts.flatMap(
-    (each, k) => collect(faults, ["amounts", k], () => reader?.read(each as WrittenAmount)) ?? [],
-  );
+  const read = amounts.flatMap((each, k) => collect(faults, ["amounts", k], () => reader?.read(each)) ?? []);
   throwIfAny(faults);
   const [first] = read;
   const inFirst = first && read.map((each) => inUnitOf(each, first));
-  const settings = amounts.map((each, k): Setting => {
-    const line = each as WrittenAmount;
+  const settings = amounts.map((line, k): Setting => {
     const shown = typeof line === "string" ? line : `${String(read[k]?.value)} ${read[k]?.unit}`;
     return { name, shown, figure: inFirst?.[k], line, target: undefined };
   });
@@ -105,14 +105,11 @@ function inUnitOf(each: Amount, first: Amount): Fraction | undefined {
   return each.unit === first.unit ? each.value : undefined;
 }
 
-function targetAxis(name: Quantity | "factor" | "portions", values: readonly unknown[]): ReadAxis {
+function targetAxis(name: Quantity | "factor" | "portions", values: readonly Value[]): ReadAxis {
   const isNumber = name === "factor" || name === "portions";
   const faults: Fault[] = [];
-  if (!isNumber && name !== "mass") collect(faults, ["target"], () => component(name));
-  throwIfAny(faults);
   const unit = isNumber ? undefined : unitOf(name);
-  const settings = values.flatMap((each, k): Setting[] => {
-    const target = each as Value;
+  const settings = values.flatMap((target, k): Setting[] => {
     const figure = collect(faults, ["values", k], () =>
       unit === undefined ? exact(target) : readFigure(target, unit),
     );

@@ -65,10 +65,26 @@ describe("demands that are refused", () => {
     ],
     ["an unknown unit", { of: "protein", exactly: "60 smidgens" }, /0.exactly: /],
     ["words", { of: "protein", exactly: "a lot" }, /0.exactly: /],
+    [
+      "words for energy",
+      { of: "energy", exactly: "much" },
+      /0.exactly: .*\(write a figure in kcal: "100 kcal"\)/,
+    ],
+    [
+      "words for iodine",
+      { of: "iodine", exactly: "some" },
+      /0.exactly: .*\(write a figure in µg: "100 µg"\)/,
+    ],
+    [
+      "words for a share",
+      { energyShareOf: "fat", most: "much" },
+      /0.most: .*\(write 0 to 1, or per cent: "25 %"\)/,
+    ],
+    ["words for a ratio", { ratioOf: ["omega6", "omega3"], most: "much" }, /0.most: .*\(write a number: 4\)/],
     ["nothing", { of: "protein", exactly: null }, /0.exactly: /],
     ["an object", { of: "protein", exactly: {} }, /0.exactly: /],
     ["a ratio with itself", { ratioOf: ["sodium", "sodium"], most: 1 }, /0.ratioOf: .*with itself/],
-    ["a ratio of one", { ratioOf: ["sodium"], most: 1 }, /0.ratioOf: a ratio is of two amounts/],
+    ["a ratio of one", { ratioOf: ["sodium"], most: 1 }, /0.ratioOf: a list of 1 .*omega6/],
     [
       "a ratio of what is unknown",
       { ratioOf: ["sodium", "potasium"], most: 1 },
@@ -84,13 +100,13 @@ describe("demands that are refused", () => {
       { of: "energy", leest: 1, most: 2 },
       /0.leest: "leest" is not a field.*did you mean least/,
     ],
-    ["firm in words", { of: "energy", most: 2, firm: "yes" }, /0.firm: firm is "yes"/],
-    ["a text", "energy 650", /malformed 0: this is not a demand/],
-    ["a list", [], /malformed 0: this is not a demand/],
-    ["nothing at all", null, /malformed 0: this is not a demand/],
+    ["firm in words", { of: "energy", most: 2, firm: "yes" }, /0.firm: expected true or false, got "yes"/],
+    ["a text", "energy 650", /malformed 0: expected an object, got "energy 650"/],
+    ["a list", [], /malformed 0: expected an object, got a list/],
+    ["nothing at all", null, /malformed 0: expected an object, got null/],
     ["the prototype", { of: "__proto__", least: 1 }, /0.of: no component is called "__proto__"/],
     ["the constructor", { of: "constructor", least: 1 }, /0.of: no component is called "constructor"/],
-    ["a component that is a list", { of: ["energy"], least: 1 }, /0.of: no component/],
+    ["a component that is a list", { of: ["energy"], least: 1 }, /0.of: expected a component's id/],
   ])("%s", (_, demand, expected) => {
     expect(faultOf(demand)).toMatch(expected);
   });
@@ -113,10 +129,10 @@ describe("demands that are refused", () => {
 
   it("where they are no list, or a list beyond any person", () => {
     for (const demands of [undefined, null, { of: "energy", exactly: 1 }, "energy", 7]) {
-      expect(faultsOf(demands)).toEqual([expect.stringMatching(/the demands are not a list/)]);
+      expect(faultsOf(demands)).toEqual([expect.stringMatching(/(missing|expected a list).*of: "energy"/)]);
     }
     const many = Array.from({ length: 100_000 }, () => ({ of: "energy", least: 1 }));
-    expect(faultsOf(many)).toEqual([expect.stringMatching(/100000 demands/)]);
+    expect(faultsOf(many)).toEqual([expect.stringMatching(/a list of 100000/)]);
   });
 
   it("with an answer or a SteelyardError, whatever is handed in", () => {
@@ -163,17 +179,21 @@ describe("options that are refused", () => {
     ["an empty range", { common: { least: 2, most: 1 } }, /how.common.most: least "2" is above most "1"/],
     ["a common factor of 0", { common: { least: 0 } }, /how.common.least: a common factor of 0/],
     ["a range below 0", { common: { most: -1 } }, /how.common.most: "-1" is below 0/],
-    ["a range that is none", { common: 3 }, /how.common: this is not a range/],
-    ["an end that is none", { common: { lest: 1 } }, /how.common.lest: "lest" is not an end/],
+    ["a range that is none", { common: 3 }, /how.common: expected an object, got 3 .*least, most/],
+    ["an end that is none", { common: { lest: 1 } }, /how.common.lest: .*did you mean least/],
     ["not a number", { common: { most: "lots" } }, /how.common.most: /],
     ["an unknown part", { parts: { tpo: { most: 3 } } }, /how.parts.tpo: .*did you mean top/],
     ["a part's range", { parts: { top: { most: 0 } } }, /how.parts.top.most: a most of 0/],
     ["parts that are none", { parts: [] }, /how.parts: /],
     ["an unknown base", { base: "pot" }, /how.base: no sheet is called "pot"/],
-    ["an unknown factor system", { system: "atwater" }, /energy-system-unknown how.system: no factor system/],
-    ["steps", { pivots: 0 }, /how.pivots: "0" pivots/],
-    ["tries", { tries: -1 }, /how.tries: "-1" tries/],
-    ["a number", 7, /how: the options are not an object/],
+    [
+      "an unknown factor system",
+      { system: "atwater" },
+      /energy-system-unknown how.system: .*did you mean atwater/,
+    ],
+    ["steps", { pivots: 0 }, /how.pivots: expected a whole number of 1 or more, got 0/],
+    ["tries", { tries: -1 }, /how.tries: expected a whole number of 0 or more, got -1/],
+    ["a number", 7, /how: expected an object, got 7/],
   ])("%s", (_, how, expected) => {
     expect(faultsOf(demands, how).join()).toMatch(expected);
   });
@@ -189,11 +209,13 @@ describe("options that are refused", () => {
     expect(errorOf(() => fit({ pot: s, shot: {} as Sheet }, [])).path).toEqual(["shot"]);
   });
 
-  it("but a sheet may have any name", () => {
-    const named = JSON.parse('{"__proto__": 1, "constructor": 1, "a/b": 1}') as Record<string, unknown>;
-    const sheets = Object.fromEntries(Object.keys(named).map((name) => [name, s]));
+  it("but a sheet may have any name that data can have", () => {
+    const named = (names: readonly string[]) => Object.fromEntries(names.map((name) => [name, s]));
+    const refused = errorOf(() => fit(named(["__proto__", "pot"]), []));
+    expect([refused.code, refused.path]).toEqual(["fit-malformed", ["__proto__"]]);
+    const sheets = named(["valueOf", "constructor", "a/b"]);
     const fitted = fit(sheets, [{ of: "energy", exactly: 450 }]);
     if (fitted.status !== "met") throw new Error(fitted.text);
-    expect(Object.keys(fitted.sheets).sort()).toEqual(["__proto__", "a/b", "constructor"]);
+    expect(Object.keys(fitted.sheets).sort()).toEqual(["a/b", "constructor", "valueOf"]);
   });
 });

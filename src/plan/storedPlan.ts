@@ -1,0 +1,93 @@
+import { Sheet } from "../sheet/sheet.ts";
+import { type StoredSheet, storedSheet } from "../sheet/stored.ts";
+import type { DishInput, MealInput, PersonInput, PlanInput } from "./input.ts";
+import type { Portion, PortionStatus } from "./portion.ts";
+
+/** The format that this version writes. */
+export const PLAN_FORMAT = "steelyard-plan/1" as const;
+
+/** A plan as plain data: what it was made from, and every portion that was found. `openPlan` opens it. */
+export interface StoredPlan extends Omit<PlanInput, "meals"> {
+  readonly format: typeof PLAN_FORMAT;
+  /** The sheets of all dishes, each once. */
+  readonly sheets: readonly StoredSheet[];
+  readonly meals: readonly StoredMeal[];
+  readonly portions: readonly StoredPortion[];
+}
+
+/** A meal whose sheets stand in the plan's `sheets`, by their place there, from 0. */
+export interface StoredMeal extends Omit<MealInput, "dishes"> {
+  /** The one dish, where it has no name of its own. */
+  readonly dish?: number;
+  readonly dishes?: readonly StoredDish[];
+}
+
+/** A dish by name: in a list, since some databases give the fields of an object back in another order. */
+export interface StoredDish extends Omit<DishInput, "sheet"> {
+  readonly name: string;
+  readonly sheet: number;
+}
+
+/** What someone was found to be served: grams by dish and line, as exact text. */
+export interface StoredPortion {
+  readonly person: string;
+  readonly meal: string;
+  readonly status: PortionStatus;
+  readonly factor: string;
+  readonly dishes: { readonly [dish: string]: { readonly [line: string]: string } };
+}
+
+/** What a plan keeps of what it was handed in, to be stored with. */
+export type PlanOf = Omit<StoredPlan, "format" | "sheets" | "portions"> & { readonly of: readonly Sheet[] };
+
+/** What a plan was handed in, told apart into sheets and plain data: a copy, which the caller cannot change. */
+export function planOfInput(input: PlanInput, defaults: Pick<PlanInput, "tolerance" | "silent">): PlanOf {
+  const of: Sheet[] = [];
+  const placeOf = (s: Sheet): number => (of.includes(s) ? of.indexOf(s) : of.push(s) - 1);
+  const { meals: given, ...rest } = input;
+  const meals = given.map(({ dishes, ...meal }): StoredMeal => {
+    if (dishes instanceof Sheet) return { ...meal, dish: placeOf(dishes) };
+    const named = Object.entries(dishes).map(([name, dish]): StoredDish => {
+      const { sheet, ...how } = dish instanceof Sheet ? { sheet: dish } : dish;
+      return { name, ...how, sheet: placeOf(sheet) };
+    });
+    return { ...meal, dishes: named };
+  });
+  return { ...plainData({ ...defaults, ...rest, meals }), of };
+}
+
+/** What JSON makes of data; a number without end is the greatest that JSON has. */
+function plainData<T>(data: T): T {
+  const finite = (_: string, value: unknown): unknown =>
+    value === Number.POSITIVE_INFINITY ? Number.MAX_VALUE : value;
+  return JSON.parse(JSON.stringify(data, finite));
+}
+
+/** A plan as plain data. */
+export function storedPlan({ of, ...input }: PlanOf, portions: readonly Portion[]): StoredPlan {
+  const avoided = input.people.flatMap(foodsAvoided);
+  return {
+    format: PLAN_FORMAT,
+    ...input,
+    sheets: of.map((s) => storedSheet(s, avoided)),
+    portions: portions.map(storedPortion),
+  };
+}
+
+/** Foods that people avoid are named in the plan, whether or not a recipe has them. */
+function foodsAvoided({ avoid = [] }: PersonInput): readonly string[] {
+  return avoid.flatMap((each) => (typeof each === "object" && "food" in each ? each.food : []));
+}
+
+/** What is to be found again when the plan is opened. */
+export function storedPortion({ person, meal, status, factor, dishes }: Portion): StoredPortion {
+  const grams = (s: Sheet): { readonly [line: string]: string } =>
+    Object.fromEntries(s.lines.map((line) => [line.key, line.grams.toJSON()]));
+  return {
+    person,
+    meal,
+    status,
+    factor: factor.toJSON(),
+    dishes: Object.fromEntries([...dishes].map(([name, s]) => [name, grams(s)])),
+  };
+}
