@@ -4,7 +4,7 @@ import { millilitresOf } from "../measure/amount.ts";
 import type { Kitchen } from "../measure/kitchen.ts";
 import { measurable } from "../measure/measurable.ts";
 import { absolute, compare, type Fraction, fraction, minus, times, ZERO } from "../number/fraction.ts";
-import { inSpoons } from "../plan/kitchen/spoons.ts";
+import { inSpoons } from "../plan/measure/inSpoons.ts";
 import type { Serving } from "../plan/pot.ts";
 import { purchasedGrams } from "../plan/show.ts";
 import type { Sheet, SheetLine } from "../sheet/sheet.ts";

@@ -1,7 +1,7 @@
 import { fault, kindOf, throwIfAny } from "../number/error.ts";
 import { Comparison } from "../person/compare/comparison.ts";
-import { PlanFaults } from "../plan/given.ts";
 import { Plan } from "../plan/planned.ts";
+import { PlanFaults } from "../plan/read/planFaults.ts";
 import type { CardAbout, CardCaution, CardDay, CardHow } from "./how.ts";
 
 const HOW: readonly string[] = [

@@ -1,5 +1,5 @@
 import type { Path } from "../number/error.ts";
-import type { PlanFaults } from "../plan/given.ts";
+import type { PlanFaults } from "../plan/read/planFaults.ts";
 import { type Days, readByName, readSomeDays } from "./days.ts";
 
 /** Whether someone is away on a day. */

@@ -1,6 +1,6 @@
 import { type Path, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
-import { type Given, own, type PlanFaults } from "../plan/given.ts";
+import { type Given, own, type PlanFaults } from "../plan/read/planFaults.ts";
 
 /** A year and a leap day: more would be a plan that nobody keeps, and takes long to show. */
 const MOST_DAYS = 366;

@@ -1,9 +1,9 @@
 import type { Amount } from "../measure/amount.ts";
 import { equals, type Fraction, fraction, plus, times, ZERO } from "../number/fraction.ts";
 import type { PlannedDish } from "../plan/dish.ts";
-import type { Group, KitchenNote } from "../plan/groups.ts";
-import type { RatioDrift } from "../plan/kitchen/drift.ts";
+import type { RatioDrift } from "../plan/measure/drift.ts";
 import type { Pot } from "../plan/pot.ts";
+import type { Group, KitchenNote } from "../plan/share/whoSharesAPot.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { ReadVessel } from "./readMeal.ts";
 import { type CookingRun, inVessel, partOf, type VesselUse } from "./vessel.ts";

@@ -14,12 +14,12 @@ import {
   times,
   ZERO,
 } from "../number/fraction.ts";
-import { lineTotals } from "../plan/batch.ts";
-import type { Group, KitchenNote } from "../plan/groups.ts";
-import { type RatioDrift, worstRatio } from "../plan/kitchen/drift.ts";
-import { type PotTask, type RoundedPot, roundPot } from "../plan/kitchen/pots.ts";
-import { notProven, unmeasurableNote } from "../plan/kitchen/sharedPot.ts";
-import { withAmounts } from "../plan/lines.ts";
+import { type RatioDrift, worstRatio } from "../plan/measure/drift.ts";
+import { type PotTask, type RoundedPot, roundPot } from "../plan/measure/roundPot.ts";
+import { notProven, unmeasurableNote } from "../plan/measure/sharedPot.ts";
+import { lineTotals } from "../plan/share/batch.ts";
+import { withAmounts } from "../plan/share/lines.ts";
+import type { Group, KitchenNote } from "../plan/share/whoSharesAPot.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { type Lot, type LotOf, plannedSheet } from "./lot.ts";

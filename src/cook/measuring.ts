@@ -1,10 +1,10 @@
 import { compare, type Fraction, greatest, least, ONE, plus, ZERO } from "../number/fraction.ts";
-import type { KitchenNote } from "../plan/groups.ts";
-import { type DemandDrift, type DriftOf, PortionDrift } from "../plan/kitchen/drift.ts";
-import { type Row, rowAt } from "../plan/kitchen/figures.ts";
-import type { PotAsked, Taster } from "../plan/kitchen/pots.ts";
+import { type DemandDrift, type DriftOf, PortionDrift } from "../plan/measure/drift.ts";
+import { type Row, rowAt } from "../plan/measure/figures.ts";
+import type { PotAsked, Taster } from "../plan/measure/roundPot.ts";
 import type { PlannedMeal } from "../plan/planned.ts";
 import type { Pot } from "../plan/pot.ts";
+import type { KitchenNote } from "../plan/share/whoSharesAPot.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { exactLot, type Lot, type LotOf } from "./lot.ts";

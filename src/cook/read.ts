@@ -1,6 +1,6 @@
 import { fault, type Path, quote, throwIfAny } from "../number/error.ts";
-import { PlanFaults } from "../plan/given.ts";
 import { Plan, type PlannedMeal } from "../plan/planned.ts";
+import { PlanFaults } from "../plan/read/planFaults.ts";
 import { readAway } from "./away.ts";
 import { type Days, dayList, readByName, readDays, readSomeDays } from "./days.ts";
 import { Eating, type Span, spansOf } from "./eating.ts";

@@ -1,7 +1,7 @@
 import { type Amount, amount, gramsOf, millilitresOf } from "../measure/amount.ts";
 import { collect, type Path, quote } from "../number/error.ts";
 import { exact, type Fraction, isZero, type Value } from "../number/fraction.ts";
-import { kindOf, type PlanFaults } from "../plan/given.ts";
+import { kindOf, type PlanFaults } from "../plan/read/planFaults.ts";
 import type { WrittenAmount } from "../recipe/document.ts";
 import { type IsAway, readAway, THERE } from "./away.ts";
 import { type Days, readByName, readSomeDays } from "./days.ts";

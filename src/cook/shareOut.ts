@@ -13,9 +13,9 @@ import {
   times,
   ZERO,
 } from "../number/fraction.ts";
-import { shareEnds } from "../plan/kitchen/limits.ts";
-import { readOn, scaleFor, TOO_COARSE } from "../plan/kitchen/sharedPot.ts";
-import { type ShareWish, weighShares } from "../plan/kitchen/shares.ts";
+import { shareEnds } from "../plan/measure/limits.ts";
+import { readOn, scaleFor, TOO_COARSE } from "../plan/measure/sharedPot.ts";
+import { type ShareWish, weighShares } from "../plan/measure/weighShares.ts";
 import type { LotOf, LotPortion } from "./lot.ts";
 import type { LotAsked, MeasuredLot } from "./measuredLot.ts";
 

@@ -4,12 +4,12 @@ import { compare, type Fraction, ONE } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import { Told } from "../number/told.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { batchOf } from "./batch.ts";
-import type { Eater, Group } from "./groups.ts";
 import type { PotChoice } from "./input.ts";
 import { type Parted, type Pot, partDish, type Serving } from "./pot.ts";
-import type { DishSharing } from "./pots/result.ts";
-import type { ReadDish } from "./readDish.ts";
+import type { ReadDish } from "./read/readDish.ts";
+import { batchOf } from "./share/batch.ts";
+import type { DishSharing } from "./share/sharing.ts";
+import type { Eater, Group } from "./share/whoSharesAPot.ts";
 
 /** Something that only the cook can decide; the answer goes into `answers`. */
 export interface PlanQuestion {

@@ -1,6 +1,6 @@
 import { type Language, say } from "../document/language.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
-import type { DemandDrift } from "./kitchen/drift.ts";
+import type { DemandDrift } from "./measure/drift.ts";
 import type { Portion } from "./portion.ts";
 
 /** Something that was asked of a portion and is not brought. */

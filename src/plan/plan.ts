@@ -2,28 +2,28 @@ import type { Json } from "../document/leaves.ts";
 import { collect, type Fault, throwIfAny } from "../number/error.ts";
 import { Lookup } from "../number/told.ts";
 import { PlannedDish } from "./dish.ts";
-import { PortionFinder } from "./finder.ts";
-import type { Group } from "./groups.ts";
+import { PortionFinder } from "./find/portionFinder.ts";
+import { Watch } from "./find/watch.ts";
 import type { PlanInput } from "./input.ts";
-import { inKitchens, type Settled } from "./kitchen/measure.ts";
+import { inKitchens, type Settled } from "./measure/inKitchens.ts";
 import { AboutPeople } from "./people/about.ts";
-import { Watch } from "./people/watch.ts";
 import { Plan, type PlannedMeal } from "./planned.ts";
 import type { ServedPortion } from "./portion.ts";
-import type { DishSharing } from "./pots/result.ts";
-import { type SharedPots, sharePots } from "./pots/share.ts";
-import { type ReadPlan, readPlan } from "./read.ts";
-import type { ReadMeal } from "./readMeal.ts";
+import type { ReadMeal } from "./read/readMeal.ts";
+import { type ReadPlan, readPlan } from "./read/readPlan.ts";
+import { type SharedPots, sharePots } from "./share/sharePots.ts";
+import type { DishSharing } from "./share/sharing.ts";
+import type { Group } from "./share/whoSharesAPot.ts";
 import { type PlanOf, planOfInput } from "./storedPlan.ts";
 
 export { PlannedDish, type PlanQuestion } from "./dish.ts";
-export type { KitchenNote } from "./groups.ts";
-export { type DemandDrift, PortionDrift, type RatioDrift } from "./kitchen/drift.ts";
+export { type DemandDrift, PortionDrift, type RatioDrift } from "./measure/drift.ts";
 export { type AvoidedServed, type AvoidedUnknown, type Avoider, PlanAvoided } from "./people/avoided.ts";
 export { Plan, type PlannedMeal } from "./planned.ts";
 export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
 export type { Addition, ApartWhy, Pot, PotRatio, Serving } from "./pot.ts";
-export type { DishSharing, PortionSharing } from "./pots/result.ts";
+export type { DishSharing, PortionSharing } from "./share/sharing.ts";
+export type { KitchenNote } from "./share/whoSharesAPot.ts";
 
 /** How far a plan has come: one person's portions are all found, or all measured. */
 export interface PlanProgress {

@@ -4,10 +4,10 @@ import type { Kitchen } from "../measure/kitchen.ts";
 import { equals, type Fraction, fraction, isZero, ONE, over, sum, ZERO } from "../number/fraction.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { lineTotals } from "./batch.ts";
-import { type Eater, type Group, groupsOf, type KitchenNote } from "./groups.ts";
-import { withAmounts } from "./lines.ts";
-import { PotServing, Subsets } from "./serving.ts";
+import { lineTotals } from "./share/batch.ts";
+import { withAmounts } from "./share/lines.ts";
+import { PotServing, Subsets } from "./share/serving.ts";
+import { type Eater, type Group, groupsOf, type KitchenNote } from "./share/whoSharesAPot.ts";
 
 /** Held lines that stand to the rest of a pot otherwise than in the recipe. */
 export interface PotRatio {

@@ -1,6 +1,6 @@
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Demand } from "./demand.ts";
-import { solveTask } from "./fit/engine.ts";
+import { solveTask } from "./engine/solveTask.ts";
 import type { FitMet, FitMetTogether } from "./fit/met.ts";
 import type { FitOutOfReach, FitOutOfReachTogether } from "./fit/missed.ts";
 import { type FitHow, readTask } from "./fit/read.ts";
@@ -14,7 +14,7 @@ export { FitMet, FitMetTogether } from "./fit/met.ts";
 export { type FitConflict, FitOutOfReach, FitOutOfReachTogether } from "./fit/missed.ts";
 export type { FitHow, FitRange } from "./fit/read.ts";
 export type { Sheets } from "./fit/sheets.ts";
-export type { FitSuggestion } from "./fit/suggestion.ts";
+export type { FitSuggestion } from "./waysOut/suggestion.ts";
 
 /**
  * Brings a portion to many demands at once while holding the dish together.

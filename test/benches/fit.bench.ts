@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { bench, describe } from "vitest";
-import { departures, layOut, solve } from "../../src/scale/fit/programme.ts";
+import { departures, layOut, solve } from "../../src/scale/engine/programme.ts";
+import { problemOf } from "../../src/scale/engine/task.ts";
 import { readTask } from "../../src/scale/fit/read.ts";
-import { problemOf } from "../../src/scale/fit/task.ts";
 import { fit } from "../../src/scale/fit.ts";
 import { ratioModel, solved } from "../scale/fit/outside.ts";
 import { type World, worlds } from "../scale/fit/worlds.ts";

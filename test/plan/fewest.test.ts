@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { fewest } from "../../src/plan/pots/fewest.ts";
+import { fewest } from "../../src/plan/share/fewest.ts";
 import { partitions } from "./partitions.ts";
 
 /** People, and sets of them that cannot share; nor can any set with one of these in it. */

@@ -16,7 +16,7 @@ import {
   times,
 } from "../../src/number/fraction.ts";
 import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
-import { type ShareWish, weighShares } from "../../src/plan/kitchen/shares.ts";
+import { type ShareWish, weighShares } from "../../src/plan/measure/weighShares.ts";
 import { type Plan, portionPlan, portionPlanSteps } from "../../src/plan/plan.ts";
 import type { LineInput } from "../../src/recipe/document.ts";
 import { roundToKitchen } from "../../src/scale/round.ts";

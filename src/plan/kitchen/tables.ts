@@ -4,10 +4,10 @@ import { compare, type Fraction, fraction, isZero, times } from "../../number/fr
 import { outcomeCell } from "../../scale/fit/tables.ts";
 import { figure } from "../../table/figure.ts";
 import { type Cell, type Table, table } from "../../table/table.ts";
+import type { DemandDrift, PortionDrift, RatioDrift } from "../measure/drift.ts";
 import type { Plan } from "../planned.ts";
 import type { Portion } from "../portion.ts";
 import { isParted } from "../potTables.ts";
-import type { DemandDrift, PortionDrift, RatioDrift } from "./drift.ts";
 
 /** What measurable amounts cost in accuracy, person by person; nothing where no kitchen was given. */
 export function driftTables(plan: Plan, language: Language): readonly Table[] {

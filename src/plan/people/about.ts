@@ -10,12 +10,12 @@ import {
 } from "../../person/portion/doses.ts";
 import { EatenPortion } from "../../person/portion/eaten.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import type { LineFactors } from "../groups.ts";
-import type { ReadMeal } from "../readMeal.ts";
-import type { ReadPerson } from "../readPerson.ts";
+import { Watch } from "../find/watch.ts";
+import type { ReadBody } from "../read/readBody.ts";
+import type { ReadMeal } from "../read/readMeal.ts";
+import type { ReadPerson } from "../read/readPerson.ts";
+import type { LineFactors } from "../share/whoSharesAPot.ts";
 import { type Names, PlanAvoided } from "./avoided.ts";
-import type { ReadBody } from "./body.ts";
-import { Watch } from "./watch.ts";
 
 /** A portion, as far as it concerns whoever eats it. */
 export interface EatenBy {

@@ -6,10 +6,10 @@ import { tidyOf } from "../../sheet/tidyOf.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import type { Asked, Tidy } from "../../table/tidy.ts";
-import type { ReadAvoid } from "./avoid.ts";
+import type { ServedLines, Watch } from "../find/watch.ts";
+import type { ReadAvoid } from "../read/readAvoid.ts";
 import { avoidedTable } from "./avoidedTable.ts";
 import { avoidedRows } from "./records.ts";
-import type { ServedLines, Watch } from "./watch.ts";
 
 /**
  * A food on someone's plate that may hold an allergen which they avoid, or be of an origin which they

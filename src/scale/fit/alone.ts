@@ -1,8 +1,8 @@
 import type { Fraction } from "../../number/fraction.ts";
 import type { Demand } from "../demand.ts";
+import { meet, type Problem, type Task } from "../engine/task.ts";
 import { Answer, type FitOutcome } from "./answer.ts";
 import type { ReadDemand } from "./demands.ts";
-import { meet, type Problem, type Task } from "./task.ts";
 import { boundText, demandText, factorText, listText, subjectFigure, subjectName } from "./words.ts";
 
 /** What one demand by itself would give. */

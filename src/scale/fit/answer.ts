@@ -2,13 +2,13 @@ import { absolute, compare, type Fraction, minus, ONE, over, times, ZERO } from 
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { Demand } from "../demand.ts";
+import { type Constraint, quotientAt, sideMissed } from "../engine/constraints.ts";
+import type { Point } from "../engine/linear.ts";
+import { BASE, baseOfMover, type Dish, lineFactorsAt, type Mover, nameIn } from "../engine/model.ts";
+import type { Problem, Task } from "../engine/task.ts";
 import { moveLines, notesOn, type ScaleNote } from "../move.ts";
 import { boundAt } from "./bound.ts";
-import { type Constraint, quotientAt, sideMissed } from "./constraints.ts";
 import type { ReadDemand } from "./demands.ts";
-import type { Point } from "./linear.ts";
-import { BASE, baseOfMover, type Dish, lineFactorsAt, type Mover, nameIn } from "./model.ts";
-import type { Problem, Task } from "./task.ts";
 import { boundText, demandText, differenceText, listText, subjectFigure, subjectUnit } from "./words.ts";
 
 /** What a part or an adjustable line was multiplied by. */

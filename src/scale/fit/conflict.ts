@@ -1,12 +1,12 @@
 import { equals, type Fraction, fraction, ONE, ZERO } from "../../number/fraction.ts";
+import { isExact, withEnds } from "../engine/constraints.ts";
+import type { Range } from "../engine/halfToDouble.ts";
+import { BASE, baseOfMover, type Mover } from "../engine/model.ts";
+import { type Layout, layOut, solve, stopped } from "../engine/programme.ts";
+import type { Problem } from "../engine/task.ts";
 import { conflict as conflictingRows } from "../solve/conflict.ts";
 import type { Holding, Infeasible } from "../solve/programme.ts";
-import { isExact, withEnds } from "./constraints.ts";
-import type { Range } from "./halfToDouble.ts";
-import { BASE, baseOfMover, type Mover } from "./model.ts";
 import { isSame, openEnd, type RangeEnd, type Side, type Standing } from "./open.ts";
-import { type Layout, layOut, solve, stopped } from "./programme.ts";
-import type { Problem } from "./task.ts";
 import { askedText, factorText, gramsText, type Rounding, subjectName, timesText } from "./words.ts";
 
 /**

@@ -1,8 +1,8 @@
 import { compare, type Fraction, fraction, sum, ZERO } from "../../number/fraction.ts";
-import { linesByName } from "./constraints.ts";
+import { linesByName } from "../engine/constraints.ts";
+import { DOSE, type LineAt, type Model } from "../engine/model.ts";
+import type { Task } from "../engine/task.ts";
 import type { ReadDemand } from "./demands.ts";
-import { DOSE, type LineAt, type Model } from "./model.ts";
-import type { Task } from "./task.ts";
 import { listText, subjectFigure, subjectName } from "./words.ts";
 
 /** A limit that lines which are the same for everyone break by themselves, whatever else is served. */

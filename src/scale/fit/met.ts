@@ -3,14 +3,14 @@ import type { Sheet } from "../../sheet/sheet.ts";
 import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import type { Asked, Tidy } from "../../table/tidy.ts";
+import type { SolvedMet } from "../engine/solveTask.ts";
+import { totalDeparture } from "../engine/task.ts";
 import type { ScaleNote } from "../move.ts";
 import { type Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { bindingOf, type FitBinding } from "./binding.ts";
-import type { SolvedMet } from "./engine.ts";
 import { metTidy } from "./fitRecords.ts";
 import { byName, namesOf, type Sheets } from "./sheets.ts";
 import { metTables } from "./tables.ts";
-import { totalDeparture } from "./task.ts";
 
 /** Every demand is met, with the least departure. What is costly to tell is worked out when asked for. */
 export abstract class Met extends Shown {

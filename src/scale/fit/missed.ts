@@ -4,19 +4,19 @@ import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { Demand } from "../demand.ts";
+import type { SolvedMissed } from "../engine/solveTask.ts";
+import { type Problem, problemOf, type Task } from "../engine/task.ts";
 import type { ScaleNote } from "../move.ts";
-import { type Advice, adviceFor } from "./advice.ts";
+import { type Advice, adviceFor } from "../waysOut/advice.ts";
+import type { FitSuggestion } from "../waysOut/suggestion.ts";
 import { eachAlone, type FitAlone } from "./alone.ts";
 import { type Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { moverText, standingText, standingTogether } from "./conflict.ts";
 import { type DosedOver, dosedOver, dosedOverText } from "./doses.ts";
-import type { SolvedMissed } from "./engine.ts";
 import { missedTidy } from "./fitRecords.ts";
 import type { Side, Standing } from "./open.ts";
 import { byName, namesOf, type Sheets } from "./sheets.ts";
-import type { FitSuggestion } from "./suggestion.ts";
 import { outOfReachTables } from "./tables.ts";
-import { type Problem, problemOf, type Task } from "./task.ts";
 import { listText } from "./words.ts";
 
 /** How many of a conflict's members a sentence names. */

@@ -9,11 +9,11 @@ import { didYouMean } from "../../number/near.ts";
 import { compareText } from "../../number/text.ts";
 import { type EnergyBy, energyBy, energySystem, type NamedSystem } from "../../sheet/energy.ts";
 import { Sheet } from "../../sheet/sheet.ts";
-import { askedOf } from "./brought.ts";
+import { askedOf } from "../engine/brought.ts";
+import type { Range } from "../engine/halfToDouble.ts";
+import { type Dish, modelOf, type Ranges } from "../engine/model.ts";
+import type { Task } from "../engine/task.ts";
 import { demandsSchema, type ReadDemand } from "./demands.ts";
-import type { Range } from "./halfToDouble.ts";
-import { type Dish, modelOf, type Ranges } from "./model.ts";
-import type { Task } from "./task.ts";
 
 /** Ends of a factor or of a ratio; one left out stays as usual. */
 export interface FitRange {

@@ -1,4 +1,4 @@
-import type { SolvedMet, SolvedMissed } from "./engine.ts";
+import type { SolvedMet, SolvedMissed } from "../engine/solveTask.ts";
 import { FitMet, FitMetTogether } from "./met.ts";
 import { FitOutOfReach, FitOutOfReachTogether } from "./missed.ts";
 

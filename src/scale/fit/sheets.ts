@@ -1,5 +1,5 @@
 import type { Sheet } from "../../sheet/sheet.ts";
-import type { Task } from "./task.ts";
+import type { Task } from "../engine/task.ts";
 
 /** Sheets eaten together, by name. */
 export interface Sheets {

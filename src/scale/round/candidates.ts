@@ -12,7 +12,7 @@ import {
 } from "../../number/fraction.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import { type Dish, nameIn } from "../fit/model.ts";
+import { type Dish, nameIn } from "../engine/model.ts";
 import type { RoundTask } from "./read.ts";
 import { gram } from "./wish.ts";
 

@@ -11,8 +11,8 @@ import {
   ZERO,
 } from "../../number/fraction.ts";
 import { compareText } from "../../number/text.ts";
-import type { Asked } from "../fit/brought.ts";
-import type { ByLine } from "../fit/model.ts";
+import type { Asked } from "../engine/brought.ts";
+import type { ByLine } from "../engine/model.ts";
 import type { AmountDemand, AmountsProblem, QuantitySum } from "../solve/amounts.ts";
 import type { LineOffers } from "./candidates.ts";
 import { type Figures, heldBefore, slackOf } from "./heldBefore.ts";

@@ -8,9 +8,9 @@ import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
 import type { Fraction, Value } from "../../number/fraction.ts";
 import { type EnergyBy, energyBy, energySystem, type NamedSystem } from "../../sheet/energy.ts";
 import type { Demand } from "../demand.ts";
-import { type Asked, askedOf } from "../fit/brought.ts";
+import { type Asked, askedOf } from "../engine/brought.ts";
+import type { Dish } from "../engine/model.ts";
 import { demandsSchema, type ReadDemand } from "../fit/demands.ts";
-import type { Dish } from "../fit/model.ts";
 import { dishesSchema } from "../fit/read.ts";
 import { readWishes, type Wish, wishesSchema } from "./wish.ts";
 

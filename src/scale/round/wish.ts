@@ -5,7 +5,7 @@ import type { Kitchen } from "../../measure/kitchen.ts";
 import { collect, type Fault, fault, quote, SteelyardError, throwIfAny } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
-import { type Dish, nameIn } from "../fit/model.ts";
+import { type Dish, nameIn } from "../engine/model.ts";
 
 /** How a line is wished to be measured: left alone, or by what one of a unit is. */
 export type Wish = "as-written" | { readonly one: Amount };

@@ -1,0 +1,120 @@
+import type { EnergySystem } from "../../food/energy.ts";
+import {
+  type Fraction,
+  fraction,
+  minus,
+  ONE,
+  plus,
+  sum,
+  times,
+  toText,
+  ZERO,
+} from "../../number/fraction.ts";
+import { compareText } from "../../number/text.ts";
+import type { Demand } from "../../scale/demand.ts";
+import { type Brought, broughtBy } from "../../scale/engine/brought.ts";
+import type { ByLine, Dish } from "../../scale/engine/model.ts";
+import type { ReadDemand, Subject } from "../../scale/fit/demands.ts";
+import type { Figures } from "../../scale/round/heldBefore.ts";
+import type { ReadMeal } from "../read/readMeal.ts";
+import type { Want } from "../read/readPerson.ts";
+import type { LineFactors } from "../share/whoSharesAPot.ts";
+
+/** One end of a demand, as a sum over lines: `Σ per base portion × factor` on the side of `end`. */
+export interface Row {
+  readonly side: "least" | "most";
+  readonly end: Fraction;
+  readonly firm: boolean;
+  /** What a line of one base portion brings. */
+  readonly brings: (dish: string, line: number) => Fraction;
+}
+
+/** What a meal's lines bring of whatever is demanded, read once for everyone. */
+export class MealFigures {
+  /** One portion of each, in the order of their names. */
+  readonly dishes: readonly Dish[];
+  readonly #places: ReadonlyMap<string, number>;
+  readonly #system: EnergySystem;
+  readonly #brought = new Map<string, Brought>();
+
+  constructor(meal: ReadMeal) {
+    this.dishes = [...meal.dishes]
+      .map(([name, sheet]) => ({ name, sheet }))
+      .sort((a, b) => compareText(a.name, b.name));
+    this.#places = new Map(this.dishes.map(({ name }, i) => [name ?? "", i]));
+    this.#system = meal.fit.system;
+  }
+
+  get system(): EnergySystem {
+    return this.#system;
+  }
+
+  /** What tells subjects apart. */
+  key(subject: Subject): string {
+    const by = subject.kind === "amount" ? (subject.by ?? "") : "";
+    return `${subject.kind} ${String(subject.of)} ${by}`;
+  }
+
+  brought(subject: Subject): Brought {
+    const key = this.key(subject);
+    const found = this.#brought.get(key) ?? broughtBy(this.dishes, subject, this.#system);
+    this.#brought.set(key, found);
+    return found;
+  }
+
+  /** What a portion with these factors brings of a subject, `value / per`. */
+  at(subject: Subject, factors: LineFactors): Figures {
+    const { value, per } = this.brought(subject);
+    const all = (of: ByLine): Fraction =>
+      sum([...factors].map(([dish, own]) => sum(own.map((f, line) => times(f, this.#of(of, dish, line))))));
+    return { value: all(value), per: per ? all(per) : ONE };
+  }
+
+  /** The ends of a demand; those of a quotient stand over its divisor, with 0 as their end. */
+  rows({ subject, least, most, firm }: ReadDemand): readonly Row[] {
+    const { value, per } = this.brought(subject);
+    const row = (side: Row["side"], end: Fraction): Row => ({
+      side,
+      firm,
+      end: per ? ZERO : end,
+      brings: (dish, line) => {
+        const own = this.#of(value, dish, line);
+        return per ? minus(own, times(end, this.#of(per, dish, line))) : own;
+      },
+    });
+    return [...(least ? [row("least", least)] : []), ...(most ? [row("most", most)] : [])];
+  }
+
+  #of({ lines, scale }: ByLine, dish: string, line: number): Fraction {
+    return fraction(lines[this.#places.get(dish) ?? -1]?.[line] ?? 0n, scale);
+  }
+}
+
+/** What a row comes to for a portion. */
+export function rowAt({ brings }: Row, factors: LineFactors): Fraction {
+  let total = ZERO;
+  for (const [dish, own] of factors) {
+    for (const [line, factor] of own.entries()) total = plus(total, times(factor, brings(dish, line)));
+  }
+  return total;
+}
+
+/** What some lines of one dish come to for a row. */
+export function potBrings(
+  { brings }: Row,
+  dish: string,
+  pot: readonly number[],
+  factors: readonly Fraction[],
+): Fraction {
+  return sum(pot.map((line) => times(factors[line] ?? ZERO, brings(dish, line))));
+}
+
+/** What someone wants of a meal as demands: a target is one figure, a factor asks for nothing. */
+export function demandsOf(want: Want): readonly ReadDemand[] {
+  if (want.kind === "demands") return want.demands;
+  const { aim } = want;
+  if (aim.of === "factor") return [];
+  const { of, amount } = aim;
+  const demand: Demand = { of, exactly: toText(amount) };
+  return [{ demand, subject: { kind: "amount", of }, least: amount, most: amount, firm: false }];
+}

@@ -1,0 +1,58 @@
+import type { ServedPortion } from "../portion.ts";
+import type { ReadPlan } from "../read/readPlan.ts";
+import type { Group } from "../share/whoSharesAPot.ts";
+import { MeasuredMeal } from "./measuredMeal.ts";
+
+/** Portions, and who eats of one pot where that was settled: by meal and dish. */
+export interface Settled {
+  readonly portions: readonly ServedPortion[];
+  readonly groups: ReadonlyMap<string, ReadonlyMap<string, readonly Group[]>>;
+}
+
+/** A person whose portions are measured. */
+interface Step {
+  readonly person: string;
+  readonly done: number;
+  readonly of: number;
+  readonly stage: "measured";
+}
+
+/**
+ * Brings pots, shares and additions to amounts that kitchens can measure, one person a step. Without a
+ * kitchen nothing changes.
+ */
+export function* inKitchens(
+  read: ReadPlan,
+  portions: readonly ServedPortion[],
+): Generator<Step, Settled, void> {
+  const { people } = read;
+  if (!read.kitchen && people.every(({ kitchen }) => !kitchen)) return { portions, groups: new Map() };
+  const meals = read.meals.map(
+    (meal) =>
+      new MeasuredMeal(
+        read,
+        meal,
+        portions.filter((portion) => portion.meal === meal.id),
+      ),
+  );
+  for (const meal of meals) meal.measurePots();
+  for (const [i, { id: person }] of people.entries()) {
+    for (const meal of meals) meal.measureFor(person);
+    yield { person, done: i + 1, of: people.length, stage: "measured" };
+  }
+  for (const meal of meals) meal.settle();
+  return settled(meals, portions);
+}
+
+/** In the order that they came in. */
+function settled(meals: readonly MeasuredMeal[], before: readonly ServedPortion[]): Settled {
+  const made = meals.map((meal) => {
+    const portions = meal.portions();
+    return { meal: meal.id, portions, groups: meal.groups(portions) };
+  });
+  const byMeal = new Map(made.map((each) => [each.meal, each.portions]));
+  return {
+    portions: before.map((portion) => byMeal.get(portion.meal)?.get(portion.person) ?? portion),
+    groups: new Map(made.map(({ meal, groups }) => [meal, groups])),
+  };
+}

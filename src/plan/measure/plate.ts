@@ -1,0 +1,129 @@
+import type { Kitchen } from "../../measure/kitchen.ts";
+import type { Fraction } from "../../number/fraction.ts";
+import type { ReadDemand } from "../../scale/fit/demands.ts";
+import { heldBefore } from "../../scale/round/heldBefore.ts";
+import type { Wish } from "../../scale/round/wish.ts";
+import type { MeasuredPortion, ServedPortion } from "../portion.ts";
+import type { KitchenNote, LineAmounts, LineFactors } from "../share/whoSharesAPot.ts";
+import { type RoundedAdditions, roundAdditions } from "./additions.ts";
+import { PortionDrift } from "./drift.ts";
+import type { MealFigures } from "./figures.ts";
+import { firmHold } from "./limits.ts";
+import type { HeldTo, Taster } from "./roundPot.ts";
+import { notProven, type SharedPot, unmeasurableNote } from "./sharedPot.ts";
+
+interface At {
+  readonly served: ServedPortion;
+  readonly figures: MealFigures;
+  readonly demands: readonly ReadDemand[];
+  readonly kitchen: Kitchen | undefined;
+  readonly tolerance: Fraction;
+  readonly wishesFor: (dish: string) => ReadonlyMap<string, Wish>;
+}
+
+/** One person's portion on its way into measurable amounts. */
+export class Plate {
+  readonly served: ServedPortion;
+  readonly heldTo: HeldTo;
+  readonly #at: At;
+  /** The pots that this person eats from, one a dish at most. */
+  readonly pots: SharedPot[] = [];
+  #additions: RoundedAdditions | undefined;
+
+  constructor(at: At) {
+    this.#at = at;
+    this.served = at.served;
+    const { served, demands, tolerance, figures } = at;
+    const standing = demands.map((demand) =>
+      heldBefore(demand, tolerance, figures.at(demand.subject, served.factors())),
+    );
+    this.heldTo = { person: served.person, demands, standing };
+  }
+
+  get person(): string {
+    return this.served.person;
+  }
+
+  /** As who eats of a pot that is to be measured. */
+  get taster(): Taster {
+    return { ...this.heldTo, factors: this.withPots };
+  }
+
+  /** With the shares of the pots as they stand, additions as they were found. */
+  get withPots(): LineFactors {
+    return this.#shared(this.served.factors());
+  }
+
+  /**
+   * Rounds what is added, as the pots stand. Whether the firm demands hold then, be it that additions
+   * had to stay as they were found.
+   */
+  measure(): boolean {
+    const { figures, kitchen, tolerance, wishesFor } = this.#at;
+    const { withPots: factors, heldTo } = this;
+    const { demands, standing } = heldTo;
+    const inPot = new Map(this.pots.map(({ dish, group }) => [dish, new Set(group.pot)]));
+    const task = { figures, standing, tolerance, inPot, wishesFor, factors };
+    this.#additions = kitchen && roundAdditions({ ...task, kitchen });
+    return this.#additions !== undefined || firmHold(figures, demands, factors);
+  }
+
+  /** How it was measured; nothing where nobody measures anything of it. */
+  get measured(): MeasuredPortion | undefined {
+    const { figures, demands, kitchen, tolerance } = this.#at;
+    const potted = this.pots.some(({ isRounded }) => isRounded);
+    if (!kitchen && !potted) return undefined;
+    const exact = this.served.factors();
+    const measured = this.#additions?.factors ?? this.withPots;
+    const alone = this.#shared(this.#additions?.lineByLine ?? exact, "line-by-line");
+    const exactAdditions = kitchen !== undefined && this.#additions === undefined;
+    const unrounded = exactAdditions || this.pots.some(({ isLeft }) => isLeft);
+    const of = { figures, demands, tolerance, exact, measured, lineByLine: alone, unrounded };
+    return {
+      kitchen,
+      factors: measured,
+      amounts: this.#amounts(),
+      drift: (sheets) => new PortionDrift(of, sheets),
+      notes: this.#notes(exactAdditions),
+    };
+  }
+
+  #shared(factors: LineFactors, how?: "line-by-line"): LineFactors {
+    return new Map(
+      [...factors].map(([dish, own]) => {
+        const pot = this.pots.find((each) => each.dish === dish);
+        return [dish, pot ? pot.portionOf(this.person, own, how) : own];
+      }),
+    );
+  }
+
+  #amounts(): ReadonlyMap<string, LineAmounts> {
+    return new Map(
+      [...this.served.factors()].map(([dish, factors]) => {
+        const added = this.#additions?.amounts.get(dish);
+        const shared = this.pots.find((pot) => pot.dish === dish)?.amountsOf(this.person);
+        return [dish, factors.map((_, line) => added?.[line] ?? shared?.[line])];
+      }),
+    );
+  }
+
+  #notes(exactAdditions: boolean): readonly KitchenNote[] {
+    const { figures } = this.#at;
+    const unmeasurable = (this.#additions?.unmeasurable ?? []).flatMap(({ dish, line }) => {
+      const base = figures.dishes.find(({ name }) => name === dish)?.sheet;
+      return base ? [unmeasurableNote(base, line)] : [];
+    });
+    return [
+      ...(exactAdditions ? [EXACT_ADDITIONS] : []),
+      ...this.pots.flatMap((pot) => pot.measured.notes.filter(({ code }) => code === "not-rounded")),
+      ...unmeasurable,
+      ...(this.#additions?.proven === false ? [notProven("additions")] : []),
+    ];
+  }
+}
+
+const EXACT_ADDITIONS: KitchenNote = {
+  code: "not-rounded",
+  line: undefined,
+  text: "additions stay exact: no amounts that the kitchen can measure keep what must hold",
+};

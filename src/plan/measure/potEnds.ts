@@ -1,0 +1,108 @@
+import {
+  compare,
+  type Fraction,
+  greatest,
+  isZero,
+  least,
+  minus,
+  ONE,
+  over,
+  times,
+  toText,
+  ZERO,
+} from "../../number/fraction.ts";
+import { type Brought, broughtBy } from "../../scale/engine/brought.ts";
+import type { Dish } from "../../scale/engine/model.ts";
+import type { ReadDemand, Subject } from "../../scale/fit/demands.ts";
+import { endsOf, type HeldEnd } from "../../scale/round/problem.ts";
+import type { LineFactors } from "../share/whoSharesAPot.ts";
+import type { PotTask, Taster } from "./roundPot.ts";
+
+/**
+ * Tells what holds for everyone who eats of a pot of so many portions, for one portion of it, all else
+ * on their plates as it stands. As it stands the pot is within: it is not made to mend what others cost.
+ */
+export function potEnds(
+  task: PotTask,
+  dishes: readonly Dish[],
+  exact: readonly Fraction[],
+): readonly HeldEnd[] {
+  const { figures, tolerance, group, dish, portions } = task;
+  const whole = exact[group.by ?? -1] ?? ZERO;
+  if (isZero(whole)) return [];
+  const known = new Map<string, Brought>();
+  const broughtOf = (subject: Subject): Brought => {
+    const key = figures.key(subject);
+    const brought = known.get(key) ?? broughtBy(dishes, subject, figures.system);
+    known.set(key, brought);
+    return brought;
+  };
+  const inPot = new Set(group.pot);
+  const endsFor = ({ standing, factors }: Taster): readonly HeldEnd[] => {
+    const own = factors.get(dish) ?? [];
+    const share = over(times(own[group.by ?? -1] ?? ZERO, portions), whole);
+    if (isZero(share)) return [];
+    const ofPot: LineFactors = new Map([[dish, own.map((f, line) => (inPot.has(line) ? f : ZERO))]]);
+    return standing.flatMap((demand) => endsOn(demand, { share, factors, ofPot }));
+  };
+  const endsOn = (demand: ReadDemand, on: OnPlate): readonly HeldEnd[] => {
+    const { subject } = demand;
+    const [plate, pot] = [figures.at(subject, on.factors), figures.at(subject, on.ofPot)];
+    const brought = broughtOf(subject);
+    const isQuotient = brought.per !== undefined;
+    if (isZero(plate.per) || (isZero(pot.value) && !(isQuotient && !isZero(pot.per)))) return [];
+    const now = over(plate.value, plate.per);
+    // An amount is told of a portion of the pot; a share or ratio is the same of any.
+    const of = isQuotient ? ONE : on.share;
+    const beside = {
+      value: over(minus(plate.value, pot.value), on.share),
+      per: isQuotient ? over(minus(plate.per, pot.per), on.share) : ZERO,
+    };
+    return endsOf([{ demand, brought }], tolerance).map((held) => {
+      const end = held.side === "least" ? least(held.end, now) : greatest(held.end, now);
+      return { ...held, end: over(end, of), asked: over(held.asked, of), beside };
+    });
+  };
+  return tightest(task.tasters.flatMap(endsFor));
+}
+
+/** Someone's portion of a pot, in portions of it, with their plate and what of it comes from the pot. */
+interface OnPlate {
+  readonly share: Fraction;
+  readonly factors: LineFactors;
+  readonly ofPot: LineFactors;
+}
+
+/** Leaves out ends that hold wherever others do, and are off by no more where those are. */
+function tightest(ends: readonly HeldEnd[]): readonly HeldEnd[] {
+  const places = new Map<HeldEnd["brought"], number>();
+  const groups = new Map<string, HeldEnd[]>();
+  for (const held of ends.map(alone)) {
+    const { brought, side, end, firm, beside } = held;
+    // What is beside the pot is enough.
+    if (!brought.per && side === "least" && end.n <= 0n) continue;
+    const place = places.get(brought) ?? places.size;
+    places.set(brought, place);
+    const rest = beside ? `${toText(beside.value)} ${toText(beside.per)}` : "";
+    const key = `${place} ${side} ${firm} ${rest}`;
+    const group = groups.get(key);
+    if (group) group.push(held);
+    else groups.set(key, [held]);
+  }
+  return [...groups.values()].flatMap((group) => {
+    const sign = group[0]?.side === "least" ? -1 : 1;
+    const sorted = group.sort((a, b) => sign * compare(a.end, b.end) || compare(a.asked, b.asked));
+    let finest: Fraction | undefined;
+    return sorted.filter(({ asked, firm }) => {
+      if (finest && (firm || compare(asked, finest) >= 0)) return false;
+      finest = asked;
+      return true;
+    });
+  });
+}
+
+/** What counts beside an amount is as well taken off its end. */
+function alone(held: HeldEnd): HeldEnd {
+  const { brought, end, beside, ...rest } = held;
+  return brought.per || !beside ? held : { ...rest, brought, end: minus(end, beside.value) };
+}

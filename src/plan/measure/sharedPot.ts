@@ -1,0 +1,186 @@
+import { type Amount, amount, gramsOf, withExact } from "../../measure/amount.ts";
+import { type Kitchen, readyKitchen } from "../../measure/kitchen.ts";
+import { measurable } from "../../measure/measurable.ts";
+import { equals, type Fraction, fraction, ONE, over, sum, times, ZERO } from "../../number/fraction.ts";
+import { moveLines } from "../../scale/move.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
+import { lineTotals } from "../share/batch.ts";
+import type { Group, KitchenNote, LineAmounts, MeasuredPot } from "../share/whoSharesAPot.ts";
+import { shareEnds } from "./limits.ts";
+import { type PotAsked, type PotTask, type RoundedPot, roundPot, type Taster } from "./roundPot.ts";
+import { weighShares } from "./weighShares.ts";
+
+type Weighing = Pick<PotTask, "kitchen" | "figures" | "tasters">;
+
+/** A pot on its way into measurable amounts: exact until `measure`, and again after `leave`. */
+export class SharedPot {
+  readonly dish: string;
+  readonly base: Sheet;
+  readonly group: Group;
+  #rounded: RoundedPot | undefined;
+  #shares: ReadonlyMap<string, Fraction>;
+  #weighed: ReadonlyMap<string, Amount> = new Map();
+  #rest: string | undefined;
+  #notes: readonly KitchenNote[] = [];
+  #asked: PotAsked | undefined;
+
+  constructor(dish: string, base: Sheet, group: Group) {
+    this.dish = dish;
+    this.base = base;
+    this.group = group;
+    this.#shares = exactShares(group);
+  }
+
+  get people(): readonly string[] {
+    return this.group.eaters.map(({ person }) => person);
+  }
+
+  get isRounded(): boolean {
+    return this.#rounded !== undefined;
+  }
+
+  /** Whether it was given up. */
+  get isLeft(): boolean {
+    return this.#notes.some(({ code }) => code === "not-rounded");
+  }
+
+  /** Rounds what goes in, then weighs out the shares. */
+  measure(asked: PotAsked, tasters: readonly Taster[]): void {
+    const { dish, base, group } = this;
+    this.#asked = asked;
+    const totals = lineTotals(group.eaters, base.plan.lines.length);
+    const portions = fraction(BigInt(group.eaters.length));
+    const rounded = roundPot({ ...asked, tasters, dish, base, group, totals, portions });
+    this.#rounded = rounded;
+    const unmeasurable = rounded.unmeasurable.map((line) => unmeasurableNote(base, line));
+    const search = rounded.proven ? [] : [notProven("the pot")];
+    this.#notes = [...unmeasurable, ...search];
+    if (group.eaters.length < 2) return;
+    const why = this.#weigh({ ...asked, tasters }, rounded.totals);
+    if (why) this.#notes = [...this.#notes, { code: "shares-exact", line: undefined, text: why }];
+  }
+
+  /** Shares in the scale's steps; where they stay exact, why. */
+  #weigh({ kitchen, figures, tasters }: Weighing, totals: readonly Fraction[]): string | undefined {
+    const { dish, base, group } = this;
+    const { step, why } = scaleFor(kitchen, base, group);
+    if (!step) return why;
+    const mass = moveLines(base, this.#onlyPot(totals), ONE).masses.cooked;
+    const wishes = tasters.map(({ person, demands, factors }) => {
+      const ends = shareEnds(figures, demands, factors, { dish, lines: group.pot, totals });
+      return { person, share: this.#shares.get(person) ?? ZERO, ...ends };
+    });
+    const found = weighShares(wishes, mass, step);
+    if (!found) return TOO_COARSE;
+    this.#shares = found.shares;
+    this.#rest = found.rest;
+    this.#weighed = new Map(
+      [...found.shares].flatMap(([person, share]): [string, Amount][] => {
+        const read = person === found.rest ? undefined : readOn(kitchen, times(mass, share));
+        return read ? [[person, read]] : [];
+      }),
+    );
+    return undefined;
+  }
+
+  /** Back to what was found, since measuring would break something. */
+  leave(text: string): void {
+    this.#asked = undefined;
+    this.#rounded = undefined;
+    this.#shares = exactShares(this.group);
+    this.#weighed = new Map();
+    this.#rest = undefined;
+    this.#notes = [{ code: "not-rounded", line: undefined, text }];
+  }
+
+  /** The lines of the pot as they are in someone's portion, and all others as they were. */
+  portionOf(person: string, factors: readonly Fraction[], how?: "line-by-line"): readonly Fraction[] {
+    const rounded = this.#rounded;
+    const share = this.#shares.get(person);
+    if (!rounded || !share) return factors;
+    const totals = how === undefined ? rounded.totals : rounded.lineByLine;
+    const inPot = new Set(this.group.pot);
+    return factors.map((factor, line) => (inPot.has(line) ? times(totals[line] ?? ZERO, share) : factor));
+  }
+
+  /**
+   * What of the pot's measured amounts is in someone's portion: of a pot of one's own as they are, of
+   * one that is shared in grams, since nobody measures them apart.
+   */
+  amountsOf(person: string): LineAmounts {
+    const { amounts, totals } = this.#rounded ?? { amounts: [], totals: [] };
+    if (this.group.eaters.length < 2) return amounts;
+    const share = this.#shares.get(person) ?? ZERO;
+    const grams = (line: number): Fraction =>
+      times(times(totals[line] ?? ZERO, share), this.base.values.grams[line] ?? ZERO);
+    return amounts.map((own, line) => {
+      // What is weighed as purchased weighs more than what is eaten of it.
+      const one = this.base.plan.lines[line]?.reader.toGrams(inGrams(ONE)).grams;
+      return own && inGrams(over(grams(line), one ?? ONE));
+    });
+  }
+
+  get measured(): MeasuredPot {
+    return {
+      before: this.group.eaters,
+      amounts: this.#rounded?.amounts ?? [],
+      weighed: this.#weighed,
+      rest: this.#rest,
+      notes: this.#notes,
+      asked: this.#asked,
+    };
+  }
+
+  #onlyPot(totals: readonly Fraction[]): readonly Fraction[] {
+    const inPot = new Set(this.group.pot);
+    return totals.map((f, line) => (inPot.has(line) ? f : ZERO));
+  }
+}
+
+function exactShares({ eaters, by }: Group): ReadonlyMap<string, Fraction> {
+  const own = eaters.map(({ person, factors }) => [person, factors[by ?? -1] ?? ZERO] as const);
+  const whole = sum(own.map(([, factor]) => factor));
+  return new Map(own.map(([person, factor]) => [person, whole.n === 0n ? ZERO : over(factor, whole)]));
+}
+
+function inGrams(grams: Fraction): Amount {
+  return withExact(amount({ value: 1, unit: "g" }), grams);
+}
+
+export const TOO_COARSE = "shares of the pot are not weighed: the scale's step is too coarse for so many";
+
+/** In what steps shares of a pot are weighed out; where they stay exact, why. */
+export function scaleFor(
+  kitchen: Kitchen,
+  { plan }: Sheet,
+  { pot }: Group,
+): { readonly step?: Fraction; readonly why?: string } {
+  const { scale } = readyKitchen(kitchen);
+  const step = scale && gramsOf(scale);
+  if (!step) return { why: "shares of the pot are not weighed: the kitchen has no scale" };
+  const dose = pot.find((line) => plan.lines[line]?.line.scaling === "per-portion");
+  if (dose === undefined) return { step };
+  const name = plan.lines[dose]?.source.name ?? "";
+  return { why: `shares of the pot are equal, not weighed: ${name} in it is the same for everyone` };
+}
+
+/** As the scale shows it. */
+export function readOn(kitchen: Kitchen, grams: Fraction): Amount | undefined {
+  const near = measurable(kitchen, inGrams(grams), { each: 1 });
+  return near.find(({ value: exact }) => equals(exact, grams))?.amount;
+}
+
+export function unmeasurableNote({ plan }: Sheet, line: number): KitchenNote {
+  const own = plan.lines[line];
+  const name = own?.source.name ?? "";
+  return {
+    code: "not-measurable",
+    line: own?.line.key,
+    text: `${name}: the kitchen cannot measure this amount; it stays as it is`,
+  };
+}
+
+export function notProven(what: string): KitchenNote {
+  const text = `${what}: the best amounts that were found; there may be better ones`;
+  return { code: "not-proven", line: undefined, text };
+}

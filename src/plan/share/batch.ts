@@ -1,0 +1,54 @@
+import { type Amount, withExact } from "../../measure/amount.ts";
+import { equals, type Fraction, fraction, isZero, ONE, sum, ZERO } from "../../number/fraction.ts";
+import { moveLines } from "../../scale/move.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
+import { withAmounts } from "./lines.ts";
+import type { Eater, Group, LineAmounts } from "./whoSharesAPot.ts";
+
+/**
+ * What everyone is served, added up line by line; `base` is one portion as written. Where a kitchen
+ * measured, one pot's amounts stand as they go into it, and additions as they add up in one unit.
+ */
+export function batchOf(base: Sheet, eaters: readonly Eater[], groups: readonly Group[] = []): Sheet {
+  // Nobody served is a batch of nothing, and of one portion for want of a better word.
+  const count = eaters.length === 0 ? ONE : fraction(BigInt(eaters.length));
+  const batch = moveLines(base, lineTotals(eaters, base.plan.lines.length), count);
+  return groups.some(({ measured }) => measured)
+    ? withAmounts(batch, measuredIn(base, eaters, groups))
+    : batch;
+}
+
+function measuredIn({ plan }: Sheet, eaters: readonly Eater[], groups: readonly Group[]): LineAmounts {
+  const [only, ...others] = groups;
+  const pot = others.length === 0 ? only : undefined;
+  return plan.lines.map((_, line) =>
+    pot?.pot.includes(line) ? pot.measured?.amounts[line] : inOneUnit(eaters, line),
+  );
+}
+
+/** Nothing where someone's was not measured, or in another unit. */
+function inOneUnit(eaters: readonly Eater[], line: number): Amount | undefined {
+  const own = eaters
+    .filter(({ factors }) => !isZero(factors[line] ?? ZERO))
+    .map(({ amounts }) => amounts?.[line]);
+  const [first] = own;
+  if (!first || !own.every((each) => each !== undefined && isSameUnit(each, first))) return undefined;
+  return withExact(first, sum(own.map((each) => each?.value ?? ZERO)));
+}
+
+function isSameUnit(a: Amount, b: Amount): boolean {
+  const sizes = a.size && b.size ? equals(a.size, b.size) : a.size === b.size;
+  return sizes && a.unit === b.unit && a.kind === b.kind;
+}
+
+/** Each line's factors, added up over everyone. Lines that move as one are added up once. */
+export function lineTotals(eaters: readonly Eater[], lines: number): readonly Fraction[] {
+  const totals: { readonly line: number; readonly total: Fraction }[] = [];
+  return Array.from({ length: lines }, (_, i) => {
+    const same = totals.find(({ line }) => eaters.every(({ factors }) => factors[i] === factors[line]));
+    if (same) return same.total;
+    const total = sum(eaters.map(({ factors }) => factors[i] ?? ZERO));
+    totals.push({ line: i, total });
+    return total;
+  });
+}

@@ -1,0 +1,136 @@
+import type { ComponentId } from "../../food/components.ts";
+import { type EnergyPart, type EnergySystem, termsOf } from "../../food/energy.ts";
+import { fault } from "../../number/error.ts";
+import { lcm } from "../../number/fraction.ts";
+import type { EnergyShareOf } from "../demand.ts";
+import type { ReadDemand, Subject } from "../fit/demands.ts";
+import { energiesOf, highOf, type LinesOf, quantityOf } from "./lines.ts";
+import { type ByLine, type Dish, type LineAt, nameIn } from "./model.ts";
+
+/** A subject in figures: `value / per` is what is asked of; an amount has no `per`. */
+export interface Brought {
+  readonly value: ByLine;
+  readonly per: ByLine | undefined;
+  /** Lines that do not say what they bring. */
+  readonly silent: readonly NamedLine[];
+  /** Lines that may bring more of `value` than is counted: a trace, or anything under a limit. */
+  readonly loose: readonly NamedLine[];
+  /** The same of what it is taken of, apart from the value itself. */
+  readonly looseRest: readonly NamedLine[];
+  /** Lines that count with a middle figure from which the truth may lie far. */
+  readonly ranged: readonly NamedLine[];
+  /** Whether some line counts with its high end. */
+  readonly isHigh: boolean;
+}
+
+type NamedLine = LineAt & { readonly name: string };
+
+/** A demand with what the lines bring of it. */
+export interface Asked {
+  readonly demand: ReadDemand;
+  readonly brought: Brought;
+}
+
+export function askedOf(
+  dishes: readonly Dish[],
+  demands: readonly ReadDemand[],
+  system: EnergySystem,
+): Asked[] {
+  return demands.map((demand) => ({ demand, brought: broughtBy(dishes, demand.subject, system) }));
+}
+
+/** Reads off sheets what a demand is about. */
+export function broughtBy(dishes: readonly Dish[], subject: Subject, system: EnergySystem): Brought {
+  const quantities = (of: Parameters<typeof quantityOf>[1]): LinesOf[] =>
+    dishes.map(({ sheet }) => quantityOf(sheet, of));
+  if (subject.kind === "amount") {
+    const { of, by } = subject;
+    return brought(dishes, by === "high" ? dishes.map(({ sheet }) => highOf(sheet, of)) : quantities(of));
+  }
+  if (subject.kind === "ratio") {
+    const [value, per] = subject.of;
+    return brought(dishes, quantities(value), quantities(per));
+  }
+  const energies = dishes.map(({ sheet }) => energiesOf(sheet, system));
+  const totals = energies.map(({ total }) => total);
+  const place = termsOf(system).findIndex(([part]) => part === subject.of);
+  if (place >= 0) {
+    const parts = energies.map(({ parts }) => parts[place] as LinesOf);
+    const rest = energies.map(({ parts }) => parts.filter((_, part) => part !== place));
+    const looseRest = rest.map((own) => own.flatMap(({ loose }) => loose));
+    return brought(dishes, parts, totals, looseRest);
+  }
+  const within = withinPart(subject.of, system);
+  if (!within) {
+    const hint = "use a factor system that counts it, or ask for an amount";
+    throw fault("demand-malformed", `${system.name} tell no energy of ${subject.of}`, hint);
+  }
+  const held = quantities(within.component).map((own) => ({
+    ...own,
+    lines: own.lines.map((grams) => grams * within.factor),
+  }));
+  return brought(dishes, held, totals);
+}
+
+function brought(
+  dishes: readonly Dish[],
+  value: readonly LinesOf[],
+  per?: readonly LinesOf[],
+  looseRest: readonly LinesOf["loose"][] = per?.map(({ loose }) => loose) ?? [],
+): Brought {
+  const named = (all: readonly LinesOf["silent"][]): readonly NamedLine[] => {
+    if (all.every((own) => own.length === 0)) return NONE;
+    const lines = all.flatMap((own, i) =>
+      own.map(({ line, key }): NamedLine => {
+        const dish = i % dishes.length;
+        return { dish, line, name: nameIn(dishes[dish] as Dish, key) };
+      }),
+    );
+    return distinct(lines);
+  };
+  const all = [...value, ...(per ?? [])];
+  return {
+    value: together(value),
+    per: per && together(per),
+    silent: named(all.map(({ silent }) => silent)),
+    ranged: named(all.map(({ ranged }) => ranged)),
+    isHigh: all.some(({ isHigh }) => isHigh),
+    loose: named(value.map(({ loose }) => loose)),
+    looseRest: named(looseRest),
+  };
+}
+
+const NONE: readonly NamedLine[] = [];
+
+/** Several sheets' lines over one scale. */
+function together(all: readonly LinesOf[]): ByLine {
+  let scale = 1n;
+  for (const own of all) scale = lcm(scale, own.scale);
+  const lines = all.map((own) =>
+    own.scale === scale ? own.lines : own.lines.map((n) => n * (scale / own.scale)),
+  );
+  return { lines, scale };
+}
+
+/**
+ * What is no constituent of the system counts by the one that holds it. Factors are the general
+ * ones: 9 kcal/g of fat, 4 of carbohydrate, in which systems without a term for fibre count it.
+ * Source: FAO Food and Nutrition Paper 77 (2003), section 3.5.
+ */
+function withinPart(
+  of: EnergyShareOf,
+  system: EnergySystem,
+): { readonly component: ComponentId; readonly factor: bigint } | undefined {
+  const holders: { readonly [S in EnergyShareOf]?: readonly [EnergyPart, ComponentId, bigint] } = {
+    saturatedFat: ["fat", "saturatedFat", 9n],
+    addedSugars: ["carbohydrate", "addedSugars", 4n],
+    fibre: ["carbohydrate", "fibre", 4n],
+  };
+  const [holder, component, factor] = holders[of] ?? [];
+  if (!holder || !component || factor === undefined || !system.parts[holder]) return undefined;
+  return { component, factor };
+}
+
+function distinct<T extends { readonly name: string }>(all: readonly T[]): T[] {
+  return [...new Map(all.map((each) => [each.name, each])).values()];
+}

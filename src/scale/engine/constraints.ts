@@ -1,0 +1,173 @@
+import {
+  compare,
+  type Fraction,
+  fraction,
+  greatest,
+  least as lesser,
+  ONE,
+  over,
+  ZERO,
+} from "../../number/fraction.ts";
+import { compareText } from "../../number/text.ts";
+import type { ReadDemand } from "../fit/demands.ts";
+import type { Side } from "../fit/open.ts";
+import type { Brought } from "./brought.ts";
+import { type Linear, less, ONE_PORTION, type Point, valueAt } from "./linear.ts";
+import { boundsOf, type LineBound } from "./lineBounds.ts";
+import { amountAt, BASE, DOSE, gather, type LineAt, type Model, nameIn, type Ranges } from "./model.ts";
+
+/** What a constraint is about. */
+export type On =
+  | { readonly kind: "demand"; readonly demand: ReadDemand }
+  /** A line's own least or most, grams of one portion; of a dose, what everyone is given. */
+  | ({ readonly kind: "line"; readonly name: string; readonly isDose?: boolean } & LineAt)
+  /** How many times its recipe a further sheet may be. */
+  | { readonly kind: "sheet"; readonly name: string };
+
+/**
+ * `least ≤ value / per ≤ most`, with `per` at or above 0. Everything that a fit keeps to has this
+ * form: for an amount of one portion `per` is `u`, for a share the energy, for a ratio its second
+ * amount.
+ */
+export interface Constraint {
+  readonly on: On;
+  readonly value: Linear;
+  readonly per: Linear;
+  readonly least: Fraction | undefined;
+  readonly most: Fraction | undefined;
+  /** Whether it may be missed where not everything can be met. */
+  readonly soft: boolean;
+}
+
+export function demandConstraint(model: Model, demand: ReadDemand, { value, per }: Brought): Constraint {
+  return {
+    on: { kind: "demand", demand },
+    value: gather(model, value),
+    per: per ? gather(model, per) : ONE_PORTION,
+    least: demand.least,
+    most: demand.most,
+    soft: !demand.firm,
+  };
+}
+
+/**
+ * Each moving line's own bounds. Of lines that move as one only the tightest bound at either end
+ * counts, the first by key where several are as tight.
+ */
+export function lineConstraints(model: Model): Constraint[] {
+  const tightest = new Map<string, { readonly at: BoundAt; readonly place: number }>();
+  for (const at of boundsByName(model)) {
+    const place = model.places[at.dish]?.[at.line] ?? BASE;
+    if (place === DOSE) continue;
+    const { end, factor } = at.bound;
+    const id = factor === undefined ? `${end}:${at.name}` : `${end}:${place}`;
+    const now = tightest.get(id)?.at.bound.factor;
+    const isTighter = !now || !factor || compare(factor, now) * (end === "least" ? 1 : -1) > 0;
+    if (isTighter) tightest.set(id, { at, place });
+  }
+  return [...tightest.values()].map(({ at: { dish, line, name, bound }, place }): Constraint => {
+    const { end, amount, grams } = bound;
+    return {
+      on: { kind: "line", dish, line, name },
+      value: amountAt(place, grams),
+      per: ONE_PORTION,
+      least: end === "least" ? amount : undefined,
+      most: end === "most" ? amount : undefined,
+      soft: false,
+    };
+  });
+}
+
+/**
+ * What a further sheet may be of its own recipe: what the common factor may, or a tenth to ten where that
+ * is told narrower. An end told of it beside the common factor replaces that.
+ */
+export function sheetConstraints(model: Model, { common, parts }: Ranges): Constraint[] {
+  return model.movers.flatMap(({ kind, name }, place): Constraint[] => {
+    if (kind !== "dish") return [];
+    const told = parts.get(name);
+    const own = {
+      on: { kind: "sheet", name } as const,
+      value: amountAt(place, ONE),
+      per: ONE_PORTION,
+      soft: false,
+    };
+    const least = told?.least ? undefined : lesser(common.least, TENTH);
+    const most = told?.most || !common.most ? undefined : greatest(common.most, TEN);
+    return least || most ? [{ ...own, least, most }] : [];
+  });
+}
+
+const TENTH: Fraction = /* @__PURE__ */ fraction(1n, 10n);
+const TEN: Fraction = /* @__PURE__ */ fraction(10n);
+
+/** A line's own bound, and which line's. */
+interface BoundAt extends LineAt {
+  readonly name: string;
+  readonly bound: LineBound;
+}
+
+function boundsByName({ dishes }: Model): BoundAt[] {
+  const all = dishes.flatMap((dish, d) =>
+    boundsOf(dish.sheet).map((bound): BoundAt => {
+      return { dish: d, line: bound.line, name: nameIn(dish, bound.key), bound };
+    }),
+  );
+  return dishes.length === 1 ? all : all.sort((a, b) => compareText(a.name, b.name));
+}
+
+/** What a constraint's quotient comes to, or nothing where there is nothing to divide by. */
+export function quotientAt({ value, per }: Pick<Constraint, "value" | "per">, point: Point): Fraction | null {
+  const below = valueAt(per, point);
+  return below.n === 0n ? null : over(valueAt(value, point), below);
+}
+
+/** Which end a point is beyond, if it is beyond one. */
+export function sideMissed({ value, per, least, most }: Constraint, point: Point): Side | undefined {
+  const against = (bound: Fraction): Fraction => valueAt(less(value, bound, per), point);
+  if (least && against(least).n < 0n) return "least";
+  return most && against(most).n > 0n ? "most" : undefined;
+}
+
+/** What everyone is given of doses that were freed. */
+export function doseConstraints(model: Model): Constraint[] {
+  if (!model.movers.some(({ isDose }) => isDose)) return [];
+  return linesByName(model).flatMap((at): Constraint[] => {
+    if (!model.movers[model.places[at.dish]?.[at.line] ?? BASE]?.isDose) return [];
+    const grams = gramsOf(model, at);
+    const on = { kind: "line", ...at, isDose: true } as const;
+    return [{ on, value: weightOf(model, at), per: ONE_PORTION, least: grams, most: grams, soft: false }];
+  });
+}
+
+/** Every line with its name, in the order of the names. */
+export function linesByName({ dishes }: Pick<Model, "dishes">): (LineAt & { readonly name: string })[] {
+  const all = dishes.flatMap((dish, d) =>
+    dish.sheet.plan.lines.map(({ line }, i) => ({ dish: d, line: i, name: nameIn(dish, line.key) })),
+  );
+  return all.sort((a, b) => compareText(a.name, b.name));
+}
+
+/** Grams of a line in one portion as written. */
+export function gramsOf({ dishes }: Pick<Model, "dishes">, { dish, line }: LineAt): Fraction {
+  const values = dishes[dish]?.sheet.values;
+  return values ? over(values.grams[line] ?? ZERO, values.portions) : ZERO;
+}
+
+/** What a single line weighs in one portion, as a quantity. */
+export function weightOf(model: Model, at: LineAt): Linear {
+  return amountAt(model.places[at.dish]?.[at.line] ?? BASE, gramsOf(model, at));
+}
+
+/** The constraint with other ends; `undefined` opens one. */
+export function withEnds(
+  constraint: Constraint,
+  ends: { readonly least: Fraction | undefined; readonly most: Fraction | undefined },
+): Constraint {
+  return { ...constraint, ...ends };
+}
+
+/** Whether one figure is asked, neither more nor less. */
+export function isExact({ least, most }: Pick<Constraint, "least" | "most">): boolean {
+  return least !== undefined && most !== undefined && (least === most || compare(least, most) === 0);
+}

@@ -1,0 +1,44 @@
+import { Answer } from "../fit/answer.ts";
+import { layOut } from "./programme.ts";
+import { nearest } from "./quotient.ts";
+import { type Found, meet, type Problem, problemOf, type Task } from "./task.ts";
+
+/** Everything met, with the least departure. */
+export interface SolvedMet {
+  readonly task: Task;
+  readonly found: Found;
+  readonly answer: Answer;
+}
+
+/** Not everything can be met. */
+export interface SolvedMissed {
+  readonly task: Task;
+  readonly found: undefined;
+  readonly problem: Problem;
+  /** Gives what misses least, looked for once; undefined if firm demands and bounds cannot hold. */
+  readonly nearest: () => Answer | undefined;
+}
+
+/**
+ * Solves a fit of sheets and demands as they were read: an answer has a factor for each line. Throws
+ * `fit-stopped`. This is the inner face of `fit`, for what goes on with factors.
+ */
+export function solveTask(task: Task): SolvedMet | SolvedMissed {
+  const problem = problemOf(task);
+  const found = meet(problem, task.pivots);
+  if ("point" in found) return { task, found, answer: new Answer(task, problem, found.point) };
+  let near: { readonly answer: Answer | undefined } | undefined;
+  const look = (): Answer | undefined => {
+    const least = nearest(layOut(problem.model, problem.constraints, true), task.pivots);
+    return least && new Answer(task, problem, least.point);
+  };
+  return {
+    task,
+    found: undefined,
+    problem,
+    nearest: () => {
+      near ??= { answer: look() };
+      return near.answer;
+    },
+  };
+}
