@@ -1,4 +1,5 @@
-import { checkFields } from "../document/fields.ts";
+import { read } from "../document/read.ts";
+import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { together } from "../number/error.ts";
 import { exact, type Fraction, greatest, least, times } from "../number/fraction.ts";
 import { classAt } from "./activity.ts";
@@ -6,7 +7,7 @@ import { type Caution, practitionerNote } from "./caution.ts";
 import type { Check } from "./check.ts";
 import { additionsFor, type EnergyAddition } from "./energyAdditions.ts";
 import type { EquationId } from "./equations/equation.ts";
-import { checkEquation, isWithin, needOf, spreadOf } from "./need.ts";
+import { equationName, isWithin, needOf, spreadOf } from "./need.ts";
 import { needCautions } from "./needCautions.ts";
 import type { ActivityClass, Facts, Person } from "./person.ts";
 import { readPerson } from "./readPerson.ts";
@@ -79,12 +80,11 @@ export interface ActivityTaken {
  * ```
  */
 export function energyNeed(person: Person, how: { readonly equation?: EquationId } = {}): EnergyNeed {
-  const { facts } = together({
-    how: () => checkFields(how, ["equation"], "person-malformed"),
-    equation: () => checkEquation(how?.equation),
+  const { facts, asked } = together({
+    asked: () => read(needHow(), how, "person-malformed"),
     facts: () => readPerson(person),
   });
-  const need = needOf(facts, how.equation);
+  const need = needOf(facts, asked.equation);
   const spread = spreadOf(facts, need);
   const totals = spread.map((each) => times(each.resting, need.level));
   const { equation } = need;
@@ -112,6 +112,10 @@ export function energyNeed(person: Person, how: { readonly equation?: EquationId
     note: practitionerNote,
   };
 }
+
+const needHow: () => Schema<{ readonly equation?: EquationId }> = /* @__PURE__ */ once(() =>
+  fields<{ readonly equation?: EquationId }>({ equation: optional(equationName()) }),
+);
 
 function showActivity(facts: Facts, level: Fraction): ActivityTaken {
   const { activity } = facts;

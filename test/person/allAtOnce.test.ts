@@ -39,7 +39,7 @@ it.each<readonly [string, () => unknown, readonly string[]]>([
   [
     "demandsFor",
     () => demandsFor(nobody, nowhere, { aim, share: "much", limits: "2", guidance: none }),
-    ["guidance", "authority", ...ofPerson, "weight", "protein.perKg", "share", "limits"],
+    ["share", "limits", "guidance", "authority", ...ofPerson, "weight", "protein.perKg"],
   ],
   [
     "referenceIntakes",

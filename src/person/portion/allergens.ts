@@ -1,7 +1,9 @@
-import { checkFields } from "../../document/fields.ts";
+import { text, word } from "../../document/leaves.ts";
+import { read } from "../../document/read.ts";
+import { byName, fields, once, optional, type Refuse, type Schema } from "../../document/schema.ts";
 import { type Allergen, allergens } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
-import { type Fault, fault, kindOf, quote, throwIfAny, together } from "../../number/error.ts";
+import { quote, throwIfAny, together } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
 import { Result } from "../../number/result.ts";
 import type { Person } from "../person.ts";
@@ -79,17 +81,11 @@ export class Allergens extends Result {
  * ```
  */
 export function allergensOf(eaten: Eaten, how: { readonly list?: AllergenList | "both" } = {}): Allergens {
-  checkFields(how, ["list"], "comparison-malformed");
-  const { list = "both" } = how;
-  if (list !== "both" && list !== "eu" && list !== "us") {
-    throw fault(
-      "comparison-malformed",
-      `${quote(list)} is no list of allergens`,
-      'choose "eu", "us" or "both"',
-      ["list"],
-    );
-  }
-  const portion = readEaten(eaten, "comparison-malformed");
+  const { portion, asked } = together({
+    asked: () => read(allergensHow(), how, "comparison-malformed"),
+    portion: () => readEaten(eaten, "comparison-malformed"),
+  });
+  const { list = "both" } = asked;
   return new Allergens(portion.name, list, heldOf(portion, idsOn(list)));
 }
 
@@ -131,63 +127,40 @@ export function allergenCheck(
   person: Person,
   how: { readonly override?: AllergenOverride } = {},
 ): AllergenCheck {
-  const { portion, facts } = together({
-    how: () => checkFields(how, ["override"], "comparison-malformed"),
+  const { asked, portion, facts } = together({
+    asked: () => read(checkHow(), how, "comparison-malformed"),
     portion: () => readEaten(eaten, "comparison-malformed"),
     facts: () => readPerson(person),
   });
-  const { faults, ...check } = checkAllergens(portion, facts.allergens, how.override ?? {});
-  throwIfAny(faults);
-  return check;
+  const { override = {} } = asked;
+  const { contains, unknown } = heldOf(portion, facts.allergens);
+  throwIfAny(
+    contains
+      .filter(({ allergen }) => override[allergen] === undefined)
+      .map(({ allergen, name, lines }) => ({
+        code: "allergen-served",
+        path: ["allergens", allergen],
+        message: `${name}, declared by this person, is in ${lines.join(", ")}`,
+        hint: `leave it out or serve another dish; only override: { ${allergen}: "who allows it, and why" } lets it pass`,
+      })),
+  );
+  const overridden = contains.map((held) => ({ ...held, because: (override[held.allergen] ?? "").trim() }));
+  return { overridden, unknown };
 }
 
-/** As {@link allergenCheck}, with the faults handed back: for those who gather more of them. */
-export function checkAllergens(
-  portion: EatenPortion,
-  declared: readonly Allergen[],
-  override: AllergenOverride,
-): AllergenCheck & { readonly faults: readonly Fault[] } {
-  const wrong = readOverride(override);
-  const { contains, unknown } = heldOf(portion, declared);
-  const consent = (id: Allergen): string => (Object.hasOwn(override, id) ? (override[id] ?? "").trim() : "");
-  return {
-    overridden: contains
-      .filter(({ allergen }) => consent(allergen) !== "")
-      .map((held) => ({ ...held, because: consent(held.allergen) })),
-    unknown,
-    faults: [
-      ...wrong,
-      ...contains
-        .filter(({ allergen }) => consent(allergen) === "")
-        .map(
-          ({ allergen, name, lines }): Fault => ({
-            code: "allergen-served",
-            path: ["allergens", allergen],
-            message: `${name}, declared by this person, is in ${lines.join(", ")}`,
-            hint: `leave it out or serve another dish; only override: { ${allergen}: "who allows it, and why" } lets it pass`,
-          }),
-        ),
-    ],
-  };
-}
+const allergensHow: () => Schema<{ readonly list?: AllergenList | "both" }> = /* @__PURE__ */ once(() =>
+  fields<{ readonly list?: AllergenList | "both" }>({ list: optional(word(["eu", "us", "both"])) }),
+);
 
-function readOverride(override: AllergenOverride): Fault[] {
+const checkHow: () => Schema<{ readonly override?: AllergenOverride }> = /* @__PURE__ */ once(() => {
   const ids = Object.keys(allergens);
-  if (typeof override !== "object" || override === null || Array.isArray(override)) {
-    const hint = 'give words by allergen: { milk: "who allows it, and why" }';
-    const message = `override is ${kindOf(override)}`;
-    return [{ code: "comparison-malformed", path: ["override"], message, hint }];
-  }
-  return Object.entries(override).flatMap(([id, words]: [string, unknown]): Fault[] => {
-    const at = { code: "comparison-malformed" as const, path: ["override", id] };
-    if (!ids.includes(id)) {
-      const hint = didYouMean(id, ids, `use one of ${ids.join(", ")}`);
-      return [{ ...at, message: `${quote(id)} is no allergen`, hint }];
-    }
-    if (typeof words === "string" && words.trim() !== "") return [];
-    return [{ ...at, message: "an override without words", hint: "write who allows it, and why" }];
-  });
-}
+  const check = (id: string, refuse: Refuse): void => {
+    const hint = didYouMean(id, ids, `use one of ${ids.join(", ")}`);
+    if (!ids.includes(id)) refuse(`${quote(id)} is no allergen`, hint);
+  };
+  const override = byName(text(), { check, names: ids, like: '{ milk: "who allows it, and why" }' });
+  return fields<{ readonly override?: AllergenOverride }>({ override: optional(override) });
+});
 
 interface Held {
   readonly contains: readonly AllergenHeld[];
