@@ -114,6 +114,17 @@ describe("src", () => {
     expect(odd).toEqual([]);
   });
 
+  it("has the files that DEVELOPERS.md gives rules and rooms by", () => {
+    const page = readFileSync(join(root, "DEVELOPERS.md"), "utf8");
+    const told = [...page.matchAll(/^\| .* \| `([\w/]+\.ts)` \|$|^\| `((?:scale|plan)\/\w+\/)` \|/gm)];
+    expect(told.length).toBeGreaterThan(12);
+    const paths = sourceFiles().map(({ path }) => path);
+    const missing = told
+      .map(([, file, room]) => file ?? room ?? "")
+      .filter((p) => !paths.some((path) => path.startsWith(p)));
+    expect(missing).toEqual([]);
+  });
+
   it("runs one way, down the stairs", () => {
     const upward = files
       .filter(({ path }) => !faces.includes(path))
