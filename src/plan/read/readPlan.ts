@@ -2,7 +2,7 @@ import { type Json, meta } from "../../document/leaves.ts";
 import { readFar } from "../../document/read.ts";
 import { coded, fields, list, once, optional, type Schema } from "../../document/schema.ts";
 import { type Kitchen, kitchenGiven } from "../../measure/kitchen.ts";
-import { TWO_PER_CENT, tolerance } from "../../measure/share.ts";
+import { TWO_PER_CENT, tolerance } from "../../measure/tolerance.ts";
 import { type Fault, quote, throwIfAny } from "../../number/error.ts";
 import type { Fraction } from "../../number/fraction.ts";
 import { authorityName } from "../../person/intakes/authority.ts";

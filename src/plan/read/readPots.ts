@@ -1,7 +1,7 @@
 import { count, word } from "../../document/leaves.ts";
 import { isRecord } from "../../document/safe.ts";
 import { andThen, choice, fields, optional, type Schema } from "../../document/schema.ts";
-import { tolerance } from "../../measure/share.ts";
+import { tolerance } from "../../measure/tolerance.ts";
 import type { Fraction } from "../../number/fraction.ts";
 
 /** How pots are to be brought together. */
