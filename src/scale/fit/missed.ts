@@ -4,6 +4,7 @@ import { Shown } from "../../table/shown.ts";
 import type { Table } from "../../table/table.ts";
 import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { Demand } from "../demand.ts";
+import type { Side, Standing } from "../engine/open.ts";
 import type { SolvedMissed } from "../engine/solveTask.ts";
 import { type Problem, problemOf, type Task } from "../engine/task.ts";
 import type { ScaleNote } from "../move.ts";
@@ -14,7 +15,6 @@ import { type Answer, type FitFactor, type FitOutcome, type NotProven, notProven
 import { moverText, standingText, standingTogether } from "./conflict.ts";
 import { type DosedOver, dosedOver, dosedOverText } from "./doses.ts";
 import { missedTidy } from "./fitRecords.ts";
-import type { Side, Standing } from "./open.ts";
 import { byName, namesOf, type Sheets } from "./sheets.ts";
 import { outOfReachTables } from "./tables.ts";
 import { listText } from "./words.ts";
