@@ -11,9 +11,9 @@ import { Plan, type PlannedMeal } from "./planned.ts";
 import type { ServedPortion } from "./portion.ts";
 import type { ReadMeal } from "./read/readMeal.ts";
 import { type ReadPlan, readPlan } from "./read/readPlan.ts";
+import type { Group } from "./share/groups.ts";
 import { type SharedPots, sharePots } from "./share/sharePots.ts";
 import type { DishSharing } from "./share/sharing.ts";
-import type { Group } from "./share/whoSharesAPot.ts";
 import { type PlanOf, planOfInput } from "./storedPlan.ts";
 
 export { PlannedDish, type PlanQuestion } from "./dish.ts";
@@ -22,8 +22,8 @@ export { type AvoidedServed, type AvoidedUnknown, type Avoider, PlanAvoided } fr
 export { Plan, type PlannedMeal } from "./planned.ts";
 export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
 export type { Addition, ApartWhy, Pot, PotRatio, Serving } from "./pot.ts";
+export type { KitchenNote } from "./share/groups.ts";
 export type { DishSharing, PortionSharing } from "./share/sharing.ts";
-export type { KitchenNote } from "./share/whoSharesAPot.ts";
 
 /** How far a plan has come: one person's portions are all found, or all measured. */
 export interface PlanProgress {

@@ -27,7 +27,7 @@ import {
 import { holdsWithin, slackOf } from "../../scale/round/heldBefore.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
-import type { LineFactors } from "../share/whoSharesAPot.ts";
+import type { LineFactors } from "../share/groups.ts";
 import type { MealFigures } from "./figures.ts";
 
 /** What measuring does to one demand, for the portion as eaten. */

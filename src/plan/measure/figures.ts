@@ -18,7 +18,7 @@ import type { ReadDemand, Subject } from "../../scale/fit/demands.ts";
 import type { Figures } from "../../scale/round/heldBefore.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
 import type { Want } from "../read/readPerson.ts";
-import type { LineFactors } from "../share/whoSharesAPot.ts";
+import type { LineFactors } from "../share/groups.ts";
 
 /** One end of a demand, as a sum over lines: `Σ per base portion × factor` on the side of `end`. */
 export interface Row {

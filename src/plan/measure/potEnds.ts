@@ -15,7 +15,7 @@ import { type Brought, broughtBy } from "../../scale/engine/brought.ts";
 import type { Dish } from "../../scale/engine/model.ts";
 import type { ReadDemand, Subject } from "../../scale/fit/demands.ts";
 import { endsOf, type HeldEnd } from "../../scale/round/problem.ts";
-import type { LineFactors } from "../share/whoSharesAPot.ts";
+import type { LineFactors } from "../share/groups.ts";
 import type { PotTask, Taster } from "./roundPot.ts";
 
 /**

@@ -1,11 +1,9 @@
 import { type Kitchen, kitchen } from "../../measure/kitchen.ts";
 import { readShare } from "../../measure/share.ts";
+import { TWO_PER_CENT } from "../../measure/tolerance.ts";
 import { collect, fault, type Path, quote } from "../../number/error.ts";
-import { compare, type Fraction, fraction, ONE, type Value } from "../../number/fraction.ts";
+import { compare, type Fraction, ONE, type Value } from "../../number/fraction.ts";
 import type { PlanFaults } from "./planFaults.ts";
-
-/** Off by this share of a target is as good as met: of a kitchen's amounts nobody can ask more. */
-const TWO_PER_CENT: Fraction = /* @__PURE__ */ fraction(1n, 50n);
 
 /** A kitchen by name, or one of one's own; nothing where it is left out or refused. */
 export function readPlace(faults: PlanFaults, given: unknown, path: Path): Kitchen | undefined {
