@@ -11,7 +11,6 @@ const floors = [
   "number",
   "document",
   "measure",
-  "table",
   "food",
   "recipe",
   "sheet",
@@ -20,6 +19,7 @@ const floors = [
   "plan",
   "cook",
   "shop",
+  "show",
   "card",
   "interchange",
 ];

@@ -5,7 +5,7 @@ import { isZero, minus, ONE, over } from "../number/fraction.ts";
 import type { KitchenNote } from "../plan/share/groups.ts";
 import { notesOn } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { shownAmount } from "../sheet/show.ts";
+import { shownAmount } from "../sheet/stated.ts";
 import { keepingNotes } from "./keeping.ts";
 import type { DishPot, DishSession } from "./session.ts";
 import type { VesselUse } from "./vessel.ts";

@@ -6,8 +6,8 @@ import type { PersonInput } from "../../src/plan/input.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { shoppingList } from "../../src/shop/shoppingList.ts";
-import { toRecords } from "../../src/table/records.ts";
-import { toText } from "../../src/table/text.ts";
+import { toRecords } from "../../src/show/records.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const dish = (name: string, food: string) =>

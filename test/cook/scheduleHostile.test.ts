@@ -3,7 +3,7 @@ import { cookingSchedule } from "../../src/cook/cookingSchedule.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { toText } from "../../src/table/text.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const foods = foodTable([{ id: "oats", name: "Oats", source: "made up", per100g: {} }]);

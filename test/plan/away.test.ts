@@ -8,8 +8,8 @@ import { portionPlan } from "../../src/plan/plan.ts";
 import type { Plan } from "../../src/plan/planned.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { shoppingList } from "../../src/shop/shoppingList.ts";
-import { toRecords } from "../../src/table/records.ts";
-import { toText } from "../../src/table/text.ts";
+import { toRecords } from "../../src/show/records.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 // What a plan is for someone who is not there is what it is without them: that is the outside measure here.

@@ -7,7 +7,8 @@ import type { Fault } from "../../src/number/error.ts";
 import type { Avoided, PlanInput } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { toText } from "../../src/table/text.ts";
+import { tablesOf } from "../../src/show/tabular.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 import { expected, inputOf, type World, words, worlds } from "./peopleWorlds.ts";
 
@@ -500,7 +501,7 @@ describe("the table of what people avoid", () => {
 
   it("stands in the plan where someone avoids something, and else nowhere", () => {
     const title = "What people avoid";
-    const titles = (plan: Plan): readonly unknown[] => plan.toTables().map((each) => each.title);
+    const titles = (plan: Plan): readonly unknown[] => tablesOf(plan).map((each) => each.title);
     expect(titles(portionPlan({ meals, people }))).toContain(title);
     expect(titles(portionPlan({ meals, people: people.slice(2) }))).not.toContain(title);
   });

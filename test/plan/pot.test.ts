@@ -18,7 +18,7 @@ import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { toText } from "../../src/table/text.ts";
+import { toText } from "../../src/show/text.ts";
 import { arbitraryFactor, arbitraryRecipe, watched } from "../arbitraries.ts";
 import { errorOf } from "../number/errorOf.ts";
 

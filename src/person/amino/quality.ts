@@ -1,8 +1,7 @@
-import { britishEnglish, type Language } from "../../document/language.ts";
 import { word } from "../../document/leaves.ts";
 import { read } from "../../document/read.ts";
-import { readLanguage } from "../../document/readLanguage.ts";
 import { fields, list, once, optional, type Schema } from "../../document/schema.ts";
+import { showFigure } from "../../measure/showFigure.ts";
 import { together } from "../../number/error.ts";
 import {
   compare,
@@ -15,11 +14,9 @@ import {
   times,
   ZERO,
 } from "../../number/fraction.ts";
+import { Result } from "../../number/result.ts";
 import { addUp } from "../../sheet/energy.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
-import { Shown } from "../../table/shown.ts";
-import type { Table } from "../../table/table.ts";
-import type { Asked, Tidy } from "../../table/tidy.ts";
 import { countedMass, isUnder18 } from "../body.ts";
 import type { Facts, Person } from "../person.ts";
 import { type Eaten, type EatenPortion, readEaten } from "../portion/eaten.ts";
@@ -32,8 +29,6 @@ import {
   toldShare,
 } from "./digestibility.ts";
 import { type AminoName, aminoAcids, type PatternId } from "./pattern.ts";
-import { qualityTidy } from "./qualityRecords.ts";
-import { qualityTables } from "./qualityTable.ts";
 import { aminoPatterns } from "./score.ts";
 import { who2007Requirement } from "./who2007.ts";
 
@@ -66,7 +61,8 @@ export interface PortionScore {
 }
 
 /** The quality of a portion's protein. */
-export class ProteinQuality extends Shown {
+export class ProteinQuality extends Result {
+  readonly is = "steelyard/protein-quality@1";
   readonly protein: Tally;
   readonly aminoAcids: readonly AminoContent[];
   readonly scores: readonly PortionScore[];
@@ -79,10 +75,7 @@ export class ProteinQuality extends Shown {
   readonly name: string;
 
   /** @internal Use {@link proteinQuality}. */
-  constructor(
-    name: string,
-    made: Omit<ProteinQuality, "name" | "cloned" | "toTables" | "toRows" | "toJSON">,
-  ) {
+  constructor(name: string, made: Omit<ProteinQuality, "name" | "is" | "cloned" | "toString" | "toJSON">) {
     super();
     this.name = name;
     this.protein = made.protein;
@@ -93,13 +86,8 @@ export class ProteinQuality extends Shown {
     this.note = made.note;
   }
 
-  override toTables(language: Language = britishEnglish): readonly Table[] {
-    return qualityTables(this, readLanguage(language));
-  }
-
-  /** Amino acids, their shares of each pattern, and scores, as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return qualityTidy(this, asked);
+  override toString(): string {
+    return `${this.name}: the quality of ${showFigure(this.protein.value, { unit: "g" })} of protein`;
   }
 }
 

@@ -1,16 +1,11 @@
-import { britishEnglish, type Language, say } from "../../document/language.ts";
 import { text, word } from "../../document/leaves.ts";
 import { read } from "../../document/read.ts";
-import { readLanguage } from "../../document/readLanguage.ts";
 import { byName, fields, once, optional, type Refuse, type Schema } from "../../document/schema.ts";
 import { type Allergen, allergens } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
 import { quote, throwIfAny, together } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
-import { tidyOf } from "../../sheet/tidyOf.ts";
-import { Shown } from "../../table/shown.ts";
-import { type Table, table } from "../../table/table.ts";
-import type { Asked, Tidy, TidyRow } from "../../table/tidy.ts";
+import { Result } from "../../number/result.ts";
 import type { Person } from "../person.ts";
 import { readPerson } from "../readPerson.ts";
 import { type Eaten, type EatenFood, type EatenPortion, readEaten } from "./eaten.ts";
@@ -36,69 +31,29 @@ export interface AllergenHeld {
 }
 
 /** What a dish holds of the regulated allergens, and what cannot be told. */
-export class Allergens extends Shown {
+export class Allergens extends Result {
+  readonly is = "steelyard/allergens@1";
   readonly list: AllergenList | "both";
   readonly contains: readonly AllergenHeld[];
   /** Foods that say nothing. Nothing said is unknown, and never free from. */
   readonly unknown: readonly AllergenUnknown[];
-  readonly #name: string;
+  /** Of the dish or dishes. */
+  readonly name: string;
 
   /** @internal Use {@link allergensOf}. */
   constructor(name: string, list: AllergenList | "both", held: Held) {
     super();
-    this.#name = name;
+    this.name = name;
     this.list = list;
     this.contains = held.contains;
     this.unknown = held.unknown;
   }
 
-  override toTables(language: Language = britishEnglish): readonly Table[] {
-    readLanguage(language);
-    const words = (text: string): string => say(language, text);
-    const title = say(language, "{name}: allergens", { name: this.#name });
-    return [
-      table({
-        title,
-        columns: [
-          { key: "allergen", heading: words("Allergen") },
-          { key: "holds", heading: words("Holds it") },
-          { key: "unknown", heading: words("Not known") },
-        ],
-        rows: idsOn(this.list).map((id) => [
-          words(allergens[id].name),
-          this.contains.find((each) => each.allergen === id)?.lines.join(", ") ?? "",
-          this.unknown
-            .filter(({ of }) => of.includes(id))
-            .map(({ line }) => line)
-            .join(", "),
-        ]),
-        notes: [
-          words(
-            "An empty place is no promise: foods are taken at what their data say, and a kitchen can carry traces over. Read the labels.",
-          ),
-        ],
-      }),
-    ];
-  }
-
-  /**
-   * Which lines hold what, which do not say, and what none is said to hold (`not-said`, which is no promise), as
-   * rows of words: `toRecords` reads them.
-   */
-  toRows(asked: Asked): Tidy {
-    return tidyOf(asked, ["text", "because"], () => this.#rows());
-  }
-
-  *#rows(): Generator<TidyRow> {
-    const head = { sheet: this.#name, row: "line" };
-    const silent = new Set(this.unknown.flatMap(({ of }) => of));
-    for (const id of idsOn(this.list))
-      if (!silent.has(id) && !this.contains.some(({ allergen }) => allergen === id))
-        yield { sheet: this.#name, row: "total", what: "not-said", own: { text: id } };
-    for (const { allergen, lines } of this.contains)
-      for (const line of lines) yield { ...head, line, what: "holds", own: { text: allergen } };
-    for (const { line, of, why } of this.unknown)
-      for (const text of of) yield { ...head, line, what: "not-known", own: { text, because: why } };
+  override toString(): string {
+    const held = this.contains.map(({ allergen }) => allergen).join(", ") || "none said";
+    const silent =
+      this.unknown.length === 0 ? "" : `; not known of ${this.unknown.map(({ line }) => line).join(", ")}`;
+    return `${this.name}: ${held}${silent}`;
   }
 }
 
@@ -212,7 +167,8 @@ interface Held {
   readonly unknown: readonly AllergenUnknown[];
 }
 
-function idsOn(list: AllergenList | "both"): Allergen[] {
+/** @internal */
+export function idsOn(list: AllergenList | "both"): Allergen[] {
   const all = Object.keys(allergens) as Allergen[];
   return all.filter((id) => list === "both" || allergens[id].lists.some((each) => each === list));
 }
