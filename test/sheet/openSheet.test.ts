@@ -55,6 +55,13 @@ describe("a stored sheet", () => {
     expect(Object.keys(recipes ?? {})).toEqual(["seasoned"]);
     expect(Object.keys(kept.retention?.codes ?? {})).toEqual(["1"]);
     expect(reopened(s).value("price").failed).toBe(undefined);
+    const { origin } = reopened(s);
+    expect([origin, origin.lines, origin.lines[0], origin.meta].map(Object.isFrozen)).toEqual([
+      true,
+      true,
+      true,
+      true,
+    ]);
   });
 
   it("can be scaled, edited and revised as the sheet could", () => {
