@@ -3,11 +3,12 @@
  * without passing an upper level, and how the two stand against the day, with cautions where they
  * apply. The crew is invented; a licensed practitioner decides what a person eats.
  */
+
 import { type RecipeInput, SteelyardError, sheet } from "steelyard";
 import { starterFoods } from "steelyard/foods";
 import { allergensOf, compare, demandsFor, energyNeed, proteinQuality } from "steelyard/person";
 import { type Plan, portionPlan } from "steelyard/plan";
-import { table, toText } from "steelyard/show";
+import { table, tablesOf, toText } from "steelyard/show";
 import { crew } from "./crew.ts";
 import { oatPot, seedTopping } from "./recipes.ts";
 
@@ -93,7 +94,7 @@ for (const { id } of plan.people) {
     "vitaminARe",
     "retinol",
   ] as const;
-  const [shares, levels] = day ? compare(eaten, day, { components }).toTables() : [];
+  const [shares, levels] = day ? tablesOf(compare(eaten, day, { components })) : [];
   for (const each of [shares, levels]) if (each) console.log(toText(each));
   for (const { because, lines, text, source } of plan.cautions(id)) {
     const whom = because.length > 0 ? because.join(", ") : "everyone";

@@ -1,9 +1,9 @@
-export { americanEnglish } from "./table/american.ts";
-export { type CsvHow, toCsv } from "./table/csv.ts";
-export { type HtmlHow, toHtml } from "./table/html.ts";
-export { type MarkdownHow, toMarkdown } from "./table/markdown.ts";
-export { type RecordsHow, type TidyRecord, toRecords } from "./table/records.ts";
-export { Shown } from "./table/shown.ts";
+export { americanEnglish } from "./show/american.ts";
+export { type CsvHow, toCsv } from "./show/csv.ts";
+export { type HtmlHow, toHtml } from "./show/html.ts";
+export { type MarkdownHow, toMarkdown } from "./show/markdown.ts";
+export { type RecordsHow, type TidyRecord, toRecords } from "./show/records.ts";
+export { Shown } from "./show/shown.ts";
 export {
   type Cell,
   type Column,
@@ -13,8 +13,8 @@ export {
   type TableInput,
   type Tone,
   table,
-} from "./table/table.ts";
-export type { DataRecord } from "./table/tableRecords.ts";
-export type { Recordable, Showable, ShowHow, Tabular } from "./table/tabular.ts";
-export { type TextHow, toText } from "./table/text.ts";
-export type { Asked, Tidy, TidyRow } from "./table/tidy.ts";
+} from "./show/table.ts";
+export type { DataRecord } from "./show/tableRecords.ts";
+export { type Recordable, type Showable, type ShowHow, type Tabular, tablesOf } from "./show/tabular.ts";
+export { type TextHow, toText } from "./show/text.ts";
+export type { Asked, Tidy, TidyRow } from "./show/tidy.ts";

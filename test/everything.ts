@@ -2,6 +2,7 @@
 export * from "steelyard";
 export * from "steelyard/card";
 export * from "steelyard/foods";
+export * from "steelyard/notebook";
 export * from "steelyard/person";
 export * from "steelyard/plan";
 export * from "steelyard/show";

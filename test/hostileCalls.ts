@@ -265,6 +265,8 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   toRecipe: [[bowl]],
   toRecords: [[bowl, { figures: "exact" }]],
   toText: [[bowl, { width: 80, rows: 2, ...show }]],
+  tablesOf: [[bowl, { rows: 2, ...show }]],
+  notebookDisplay: [[bowl]],
   upperLimits: [[intakes, "1/4"]],
   vitaminDFromIu: [[400]],
   vitaminDToIu: [[10]],
@@ -344,4 +346,6 @@ export const lists: typeof calls = {
     [[figures, figures], { components: ["protein"] }],
   ],
   toText: [[[figures, figures]]],
+  tablesOf: [[[figures, figures]]],
+  notebookDisplay: [[[figures, figures]]],
 };

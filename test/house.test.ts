@@ -11,7 +11,6 @@ const floors = [
   "number",
   "document",
   "measure",
-  "table",
   "food",
   "recipe",
   "sheet",
@@ -20,6 +19,7 @@ const floors = [
   "plan",
   "cook",
   "shop",
+  "show",
   "card",
   "interchange",
 ];
@@ -112,6 +112,17 @@ describe("src", () => {
       .map(({ path }) => path)
       .filter((path) => /[-_ ]|\/[A-Z]/.test(path.replace("convert-units.d.ts", "")));
     expect(odd).toEqual([]);
+  });
+
+  it("has the files that DEVELOPERS.md gives rules and rooms by", () => {
+    const page = readFileSync(join(root, "DEVELOPERS.md"), "utf8");
+    const told = [...page.matchAll(/^\| .* \| `([\w/]+\.ts)` \|$|^\| `((?:scale|plan)\/\w+\/)` \|/gm)];
+    expect(told.length).toBeGreaterThan(12);
+    const paths = sourceFiles().map(({ path }) => path);
+    const missing = told
+      .map(([, file, room]) => file ?? room ?? "")
+      .filter((p) => !paths.some((path) => path.startsWith(p)));
+    expect(missing).toEqual([]);
   });
 
   it("runs one way, down the stairs", () => {

@@ -4,11 +4,11 @@ import { millilitresOf } from "../measure/amount.ts";
 import type { Kitchen } from "../measure/kitchen.ts";
 import { measurable } from "../measure/measurable.ts";
 import { absolute, compare, type Fraction, fraction, minus, times, ZERO } from "../number/fraction.ts";
+import { purchasedGrams } from "../plan/lineAmount.ts";
 import { inSpoons } from "../plan/measure/inSpoons.ts";
 import type { Serving } from "../plan/pot.ts";
-import { purchasedGrams } from "../plan/show.ts";
 import type { Sheet, SheetLine } from "../sheet/sheet.ts";
-import { stated } from "../sheet/show.ts";
+import { stated } from "../sheet/stated.ts";
 import type { AmountGroup, AmountRow } from "./card.ts";
 
 /** Stands beside what is measured before it is trimmed. */

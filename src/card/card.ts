@@ -2,7 +2,7 @@ import type { Piece } from "../cook/method.ts";
 import type { ComponentId } from "../food/components.ts";
 import type { EnergyPart } from "../food/energy.ts";
 import type { Fraction } from "../number/fraction.ts";
-import type { Figure } from "../table/table.ts";
+import type { Figure } from "../show/table.ts";
 
 // A card as plain data: words in the reader's language, not yet markup. Text from outside is as it
 // came, and is made safe where it is written into the page.

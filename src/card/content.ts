@@ -11,8 +11,8 @@ import { lossesNote } from "../plan/losses.ts";
 import { missedOf } from "../plan/missed.ts";
 import type { Plan, PlannedDish, Portion, Serving } from "../plan/plan.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { measuresNote } from "../sheet/show.ts";
-import { legend } from "../table/figure.ts";
+import { measuresNote } from "../sheet/stated.ts";
+import { legend } from "../show/figure.ts";
 import { amountGroups } from "./amounts.ts";
 import type { Card, CardDish, CardMeal } from "./card.ts";
 import {

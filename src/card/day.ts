@@ -9,9 +9,9 @@ import { countsFood, type ReferenceIntakes } from "../person/intakes/referenceIn
 import type { IntakeFigure, ReferenceFigure, UpperFigure } from "../person/intakes/resolve.ts";
 import { verdictOn } from "../person/portion/verdict.ts";
 import { scaledBy } from "../sheet/ends.ts";
-import { endsFigure, hasEnds, tallyFigure } from "../sheet/show.ts";
 import type { Tally } from "../sheet/tally.ts";
-import { figure, rangeFigure } from "../table/figure.ts";
+import { figure, rangeFigure } from "../show/figure.ts";
+import { endsFigure, hasEnds, tallyFigure } from "../show/tallyFigure.ts";
 import type { DayRow, DayShare } from "./card.ts";
 import type { CardDay } from "./how.ts";
 

@@ -1,7 +1,7 @@
 import type { Piece } from "../cook/method.ts";
 import { type Language, say } from "../document/language.ts";
-import { clean } from "../table/clean.ts";
-import { escapeHtml } from "../table/html.ts";
+import { clean } from "../show/clean.ts";
+import { escapeHtml } from "../show/html.ts";
 import { AS_PURCHASED } from "./amounts.ts";
 import type { AmountGroup, AmountRow, Card, CardDish, CardMeal, DayRow, Sourced } from "./card.ts";
 import { beamSvg, energySvg, looks, patterns, shareSvg, swatch } from "./picture.ts";

@@ -3,7 +3,7 @@ import { equals, type Fraction, fraction, plus, times, ZERO } from "../number/fr
 import type { PlannedDish } from "../plan/dish.ts";
 import type { RatioDrift } from "../plan/measure/drift.ts";
 import type { Pot } from "../plan/pot.ts";
-import type { Group, KitchenNote } from "../plan/share/whoSharesAPot.ts";
+import type { Group, KitchenNote } from "../plan/share/groups.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { ReadVessel } from "./readMeal.ts";
 import { type CookingRun, inVessel, partOf, type VesselUse } from "./vessel.ts";

@@ -4,7 +4,7 @@ import { type Row, rowAt } from "../plan/measure/figures.ts";
 import type { PotAsked, Taster } from "../plan/measure/roundPot.ts";
 import type { PlannedMeal } from "../plan/planned.ts";
 import type { Pot } from "../plan/pot.ts";
-import type { KitchenNote } from "../plan/share/whoSharesAPot.ts";
+import type { KitchenNote } from "../plan/share/groups.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { exactLot, type Lot, type LotOf } from "./lot.ts";

@@ -1,5 +1,5 @@
 import { type Language, say } from "../document/language.ts";
-import { purchasedGrams } from "../plan/show.ts";
+import { purchasedGrams } from "../plan/lineAmount.ts";
 import type { Sheet, SheetLine } from "../sheet/sheet.ts";
 import { type Method, methodWith, shortNames } from "./method.ts";
 import { type MeasuredLines, measured, settledAmount, weighed } from "./settledAmount.ts";

@@ -1,21 +1,17 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
-import { readLanguage } from "../document/readLanguage.ts";
+import { Result } from "../number/result.ts";
 import type { Plan } from "../plan/planned.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { Shown } from "../table/shown.ts";
-import type { Table } from "../table/table.ts";
-import type { Asked, Tidy } from "../table/tidy.ts";
 import { type Eaten, eatenOf } from "./eaten.ts";
 import { type CookingNote, merged, sessionNotes } from "./notes.ts";
 import type { ReadSchedule } from "./read.ts";
-import { scheduleTidy } from "./records.ts";
 import { type DishServing, servingsOf } from "./served.ts";
 import { type CookingSession, DishSession } from "./session.ts";
-import { scheduleTables } from "./tables.ts";
 import { partOf } from "./vessel.ts";
 
 /** What is cooked when, in how many runs, and what is served of it. */
-export class CookingSchedule extends Shown {
+export class CookingSchedule extends Result {
+  readonly is = "steelyard/schedule@1";
   /** The days by the caller's names, in order; empty where none are named. */
   readonly days: readonly string[];
   /** The plan that is cooked. */
@@ -63,24 +59,20 @@ export class CookingSchedule extends Shown {
     return this.#notes(britishEnglish);
   }
 
-  /** What is cooked when; each pot line by line with its steps; what is served; what to heed. */
-  override toTables(language: Language = britishEnglish): readonly Table[] {
-    readLanguage(language);
-    return scheduleTables(
-      {
-        plan: this.plan,
-        days: this.days,
-        sessions: this.#dishSessions,
-        servings: this.servings,
-        notes: this.#notes(language),
-      },
-      language,
-    );
+  override toString(): string {
+    const dishes = this.sessions.map(({ dish, day }) => (day === undefined ? dish : `${dish} on ${day}`));
+    return `to cook: ${dishes.join(", ")}`;
   }
 
-  /** What is cooked, goes into a run and is added to a portion, line by line, as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return scheduleTidy(this, asked);
+  /** @internal What it shows in a language. */
+  shows(language: Language): Shows {
+    return {
+      plan: this.plan,
+      days: this.days,
+      sessions: this.#dishSessions,
+      servings: this.servings,
+      notes: this.#notes(language),
+    };
   }
 
   get #dishSessions(): readonly DishSession[] {
@@ -131,4 +123,13 @@ export class CookingSchedule extends Shown {
         ),
     );
   }
+}
+
+/** What a schedule shows. */
+export interface Shows {
+  readonly plan: Plan;
+  readonly days: readonly string[];
+  readonly sessions: readonly DishSession[];
+  readonly servings: readonly DishServing[];
+  readonly notes: readonly CookingNote[];
 }

@@ -4,7 +4,7 @@ import { type FormatHow, formatAmount } from "../measure/format.ts";
 import type { Measures } from "../measure/measures.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { absolute, compare, type Fraction, fraction, minus, nearest, times } from "../number/fraction.ts";
-import { amountHow } from "../sheet/show.ts";
+import { amountHow } from "../sheet/stated.ts";
 
 /** Keys of lines whose amounts a kitchen measured: they are shown as they are, and not rounded again. */
 export type MeasuredLines = readonly string[];

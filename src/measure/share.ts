@@ -1,5 +1,5 @@
 import { isValue, NUMBER } from "../document/leaves.ts";
-import { andThen, leaf, type Schema } from "../document/schema.ts";
+import { leaf, type Schema } from "../document/schema.ts";
 import { type ErrorCode, fault, quote } from "../number/error.ts";
 import { compare, exact, type Fraction, fraction, ONE, over, type Value } from "../number/fraction.ts";
 import { wholeNumber } from "./amountData.ts";
@@ -17,7 +17,7 @@ export function readShare(value: Value, code: ErrorCode): Fraction {
   throw fault(code, `${quote(value)} is not a share of a whole`, HINT);
 }
 
-/** @internal The schema of a share of a whole, and of how far off something may be. */
+/** @internal The schema of a share of a whole. */
 export function share(): Schema<Fraction> {
   const json = { type: ["number", "string"], minimum: 0, maximum: 1 };
   return leaf(`a share: ${NUMBER}`, json, isValue, (given, refuse) => {
@@ -26,18 +26,6 @@ export function share(): Schema<Fraction> {
     return share;
   });
 }
-
-/** @internal The schema of how far off something may be, as a share of it: 0 to below 1. */
-export function tolerance(): Schema<Fraction> {
-  return andThen(share(), (share, refuse) => {
-    if (compare(share, ONE) >= 0)
-      refuse("a tolerance of the whole", 'give a share from 0 to below 1, or text such as "2 %"');
-    return share;
-  });
-}
-
-/** Off by this share of a target is as good as met: of a kitchen's amounts nobody can ask more. */
-export const TWO_PER_CENT: Fraction = /* @__PURE__ */ fraction(1n, 50n);
 
 const HINT = 'write 0 to 1, or per cent: "25 %"';
 

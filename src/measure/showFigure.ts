@@ -9,6 +9,7 @@ import {
   fraction,
   magnitude,
   times,
+  ZERO,
 } from "../number/fraction.ts";
 
 export interface FigureHow {
@@ -69,6 +70,28 @@ export function showPercent(share: Fraction, how: Omit<FigureHow, "unit"> = {}):
   return say(how.language ?? britishEnglish, "{figure}%", { figure });
 }
 
+/** A figure that only bounds the truth, rounded so that it still does: at least 4.149 is at least 4.14. */
+export function showBound(f: Fraction, bound: "at-least" | "at-most", how: FigureHow = {}): string {
+  const own: FigureHow = { ...how, rounding: bound === "at-least" ? "down" : "up" };
+  const figure = showFigure(f, own);
+  if (roundsToNothing(f, own)) return figure;
+  const phrase = bound === "at-least" ? "at least {figure}" : "at most {figure}";
+  return say(how.language ?? britishEnglish, phrase, { figure });
+}
+
+/** The ends of a range, rounded so that both still hold. */
+export function showRange(low: Fraction, high: Fraction, how: FigureHow = {}): string {
+  const { unit, ...plain } = how;
+  const end = (f: Fraction, rounding: "down" | "up", own: FigureHow): string => {
+    const rounded = { ...own, rounding };
+    return showFigure(roundsToNothing(f, rounded) && rounding === "down" ? ZERO : f, rounded);
+  };
+  const most = end(high, "up", how);
+  const least = end(low, "down", plain);
+  if (least === end(high, "up", plain)) return most;
+  return say(how.language ?? britishEnglish, "{low} to {high}", { low: least, high: most });
+}
+
 function significantText(f: Fraction, how: FigureHow): string {
   const digits = inRange("significant", how.significant, 1) ?? 3;
   const power = magnitude(f);
@@ -105,8 +128,8 @@ function localDigits(text: string, how: FigureHow): string {
   return decimals === "" ? grouped : `${grouped}${language.decimal}${decimals}`;
 }
 
-/** @internal Whether a figure that is something would be shown as 0: never to significant digits. */
-export function roundsToNothing(f: Fraction, how: FigureHow): boolean {
+/** Whether a figure that is something would be shown as 0: never to significant digits. */
+function roundsToNothing(f: Fraction, how: FigureHow): boolean {
   return how.places !== undefined && f.n !== 0n && /^-?[0.]+$/.test(fixed(f, how.places, how));
 }
 

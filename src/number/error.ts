@@ -89,12 +89,9 @@ export function collect<T>(faults: Fault[], path: Path, step: () => T): T | unde
   }
 }
 
-/** What each step gives, by its name, or one error with the faults of all of them, after those found already. */
-export function together<T extends object>(
-  steps: { readonly [Name in keyof T]: () => T[Name] },
-  found: readonly Fault[] = [],
-): T {
-  const faults = [...found];
+/** What each step gives, by its name, or one error with the faults of all of them. */
+export function together<T extends object>(steps: { readonly [Name in keyof T]: () => T[Name] }): T {
+  const faults: Fault[] = [];
   const made = Object.entries<() => unknown>(steps).map(([name, step]) => [name, collect(faults, [], step)]);
   throwIfAny(faults);
   return Object.fromEntries(made) as T;

@@ -1,5 +1,6 @@
-import { fieldsGiven } from "../document/fields.ts";
-import { type Fault, fault, throwIfAny, together } from "../number/error.ts";
+import { read } from "../document/read.ts";
+import { fields, once, optional, type Schema } from "../document/schema.ts";
+import { fault, throwIfAny, together } from "../number/error.ts";
 import {
   exact,
   type Fraction,
@@ -17,7 +18,7 @@ import { type Caution, practitionerNote } from "./caution.ts";
 import { targetCautions } from "./dayCautions.ts";
 import { type EnergyAddition, energyAddition } from "./energyAdditions.ts";
 import type { EquationId } from "./equations/equation.ts";
-import { checkAuthority } from "./intakes/authority.ts";
+import { authorityName } from "./intakes/authority.ts";
 import type { Authority } from "./intakes/table.ts";
 import { macroEnergy, macroFaults } from "./macroEnergy.ts";
 import { needOf } from "./need.ts";
@@ -75,19 +76,15 @@ const DAYS: Fraction = /* @__PURE__ */ fraction(7n);
  * ```
  */
 export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: Authority } = {}): DayTarget {
-  const faults: Fault[] = [];
-  const given: { readonly authority?: Authority } = fieldsGiven(how, ["authority"], "aim-malformed", faults);
-  const { facts, aimed } = together(
-    {
-      authority: () => given.authority !== undefined && checkAuthority(given.authority),
-      facts: () => readPerson(person),
-      aimed: () => readAim(aim),
-    },
-    faults,
-  );
+  const { asked, facts, aimed } = together({
+    asked: () => read(dayHow(), how, "aim-malformed"),
+    facts: () => readPerson(person),
+    aimed: () => readAim(aim),
+  });
+  const { authority } = asked;
   throwIfAny(refusals(facts, aimed));
   const need = needOf(facts, aimed.equation);
-  const addition = how.authority && energyAddition(how.authority, facts);
+  const addition = authority && energyAddition(authority, facts);
   const total = addition ? plus(need.total, addition.value) : need.total;
   const change = changeOf(aimed, total);
   const target = plus(total, change);
@@ -98,7 +95,7 @@ export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: 
     ]);
   }
   const kgPerWeek = over(times(change, DAYS), exact(weightRule.kcalPerKg));
-  const counted = how.authority && { authority: how.authority, ...(addition && { addition }) };
+  const counted = authority && { authority, ...(addition && { addition }) };
   const macros = macroDemands(facts, aimed);
   throwIfAny(macroFaults(aimed, macroEnergy(facts, aimed, target), target));
   return {
@@ -117,7 +114,7 @@ export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: 
         resting: need.resting,
         target,
         kgPerWeek,
-        authority: how.authority,
+        authority,
       }),
       ...supervision(facts, aimed),
     ],
@@ -139,6 +136,10 @@ export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: 
     note: practitionerNote,
   };
 }
+
+const dayHow: () => Schema<{ readonly authority?: Authority }> = /* @__PURE__ */ once(() =>
+  fields<{ readonly authority?: Authority }>({ authority: optional(authorityName()) }),
+);
 
 function changeOf(aim: AimFacts, need: Fraction): Fraction {
   if (!aim.rate) return ZERO;

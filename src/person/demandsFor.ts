@@ -1,17 +1,19 @@
-import { checkFields } from "../document/fields.ts";
+import { asWritten } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { coded, fields, once, optional, type Schema } from "../document/schema.ts";
 import { components } from "../food/components.ts";
-import { readShare } from "../measure/share.ts";
-import { together, within } from "../number/error.ts";
-import type { Value } from "../number/fraction.ts";
+import { share } from "../measure/share.ts";
+import { together } from "../number/error.ts";
+import { type Fraction, ONE, type Value } from "../number/fraction.ts";
 import type { Demand } from "../scale/demand.ts";
 import type { Aim } from "./aim.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
 import { type DayTarget, dayTarget } from "./dayTarget.ts";
 import { checkAuthority } from "./intakes/authority.ts";
-import { checkGuidance, guidanceCautions } from "./intakes/guidance.ts";
+import { guidanceCautions, guidanceTaken } from "./intakes/guidance.ts";
 import {
-  INTAKE_OPTIONS,
   type IntakeOptions,
+  intakeShape,
   type ReferenceIntakes,
   referenceIntakes,
 } from "./intakes/referenceIntakes.ts";
@@ -74,17 +76,13 @@ export interface DemandsFor {
  * ```
  */
 export function demandsFor(person: Person, authority: Authority, how: DemandsHow = {}): DemandsFor {
-  checkFields(how, ["aim", "share", "limits", "guidance", ...INTAKE_OPTIONS], "aim-malformed");
-  const { aim, share = 1, limits = share, guidance = "tell", ...options } = how;
-  together({
-    guidance: () => checkGuidance(guidance, "aim-malformed"),
+  const { asked } = together({
+    asked: () => read(demandsHow(), how, "aim-malformed"),
     authority: () => checkAuthority(authority),
     person: () => readPerson(person),
-    aim: () => aim !== undefined && readAim(aim),
-    share: () => within(["share"], () => readShare(share, "shares-impossible")),
-    limits: () =>
-      how.limits !== undefined && within(["limits"], () => readShare(limits, "shares-impossible")),
+    aim: () => how?.aim !== undefined && readAim(how.aim),
   });
+  const { aim, share = ONE, limits = share, guidance = "tell", ...options } = asked;
   const day = aim === undefined ? undefined : dayTarget(person, aim, { authority });
   const energy = options.energy ?? day?.energy.target;
   const intakes = referenceIntakes(authority, person, {
@@ -103,6 +101,21 @@ export function demandsFor(person: Person, authority: Authority, how: DemandsHow
     note: practitionerNote,
   };
 }
+
+type ReadHow = Omit<DemandsHow, "energy" | "share" | "limits"> & {
+  readonly [Field in "energy" | "share" | "limits"]?: Fraction;
+};
+
+const demandsHow: () => Schema<ReadHow> = /* @__PURE__ */ once(() => {
+  const part = optional(coded("shares-impossible", share()));
+  return fields<ReadHow>({
+    ...intakeShape(),
+    aim: optional(asWritten<Aim>()),
+    share: part,
+    limits: part,
+    guidance: optional(guidanceTaken()),
+  });
+});
 
 /** Says what is limited for people of other ages, and for this one is not. */
 function unlimited({ withoutUpper }: ReferenceIntakes): Caution[] {

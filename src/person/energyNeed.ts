@@ -1,12 +1,13 @@
-import { fieldsGiven } from "../document/fields.ts";
-import { type Fault, together } from "../number/error.ts";
+import { read } from "../document/read.ts";
+import { fields, once, optional, type Schema } from "../document/schema.ts";
+import { together } from "../number/error.ts";
 import { exact, type Fraction, greatest, least, times } from "../number/fraction.ts";
 import { classAt } from "./activity.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
 import type { Check } from "./check.ts";
 import { additionsFor, type EnergyAddition } from "./energyAdditions.ts";
 import type { EquationId } from "./equations/equation.ts";
-import { checkEquation, isWithin, needOf, spreadOf } from "./need.ts";
+import { equationName, isWithin, needOf, spreadOf } from "./need.ts";
 import { needCautions } from "./needCautions.ts";
 import type { ActivityClass, Facts, Person } from "./person.ts";
 import { readPerson } from "./readPerson.ts";
@@ -79,21 +80,11 @@ export interface ActivityTaken {
  * ```
  */
 export function energyNeed(person: Person, how: { readonly equation?: EquationId } = {}): EnergyNeed {
-  const faults: Fault[] = [];
-  const given: { readonly equation?: EquationId } = fieldsGiven(
-    how,
-    ["equation"],
-    "person-malformed",
-    faults,
-  );
-  const { facts } = together(
-    {
-      equation: () => checkEquation(given.equation),
-      facts: () => readPerson(person),
-    },
-    faults,
-  );
-  const need = needOf(facts, how.equation);
+  const { facts, asked } = together({
+    asked: () => read(needHow(), how, "person-malformed"),
+    facts: () => readPerson(person),
+  });
+  const need = needOf(facts, asked.equation);
   const spread = spreadOf(facts, need);
   const totals = spread.map((each) => times(each.resting, need.level));
   const { equation } = need;
@@ -121,6 +112,10 @@ export function energyNeed(person: Person, how: { readonly equation?: EquationId
     note: practitionerNote,
   };
 }
+
+const needHow: () => Schema<{ readonly equation?: EquationId }> = /* @__PURE__ */ once(() =>
+  fields<{ readonly equation?: EquationId }>({ equation: optional(equationName()) }),
+);
 
 function showActivity(facts: Facts, level: Fraction): ActivityTaken {
   const { activity } = facts;

@@ -1,5 +1,7 @@
-import { checkChoice, checkFields } from "../document/fields.ts";
-import { fault } from "../number/error.ts";
+import { word } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { fields, once, optional, type Schema } from "../document/schema.ts";
+import { fault, together } from "../number/error.ts";
 import { compare, exact, type Fraction, fraction, plus, times } from "../number/fraction.ts";
 import { practitionerNote } from "./caution.ts";
 import type { Check } from "./check.ts";
@@ -58,9 +60,10 @@ export function estimatedEnergyRequirement(
   person: Person,
   how: RequirementOptions = {},
 ): EstimatedEnergyRequirement {
-  checkFields(how, ["activity"], "person-malformed");
-  checkChoice(how.activity, "activity", ACTIVITIES, "person-malformed");
-  const facts = readPerson(person);
+  const { asked, facts } = together({
+    asked: () => read(requirementOptions(), how, "person-malformed"),
+    facts: () => readPerson(person),
+  });
   const group = requirementGroups.find((each) => each.sex === facts.sex && isOfAge(facts, each));
   const ages = requirementAges.find((each) => isOfAge(facts, each));
   if (!group || !ages) throw unsuitable("there is none below three years", "age");
@@ -71,7 +74,7 @@ export function estimatedEnergyRequirement(
   if (!facts.height) {
     throw fault("person-needs", "the energy requirement needs a height", "give a height", ["height"]);
   }
-  const activity = how.activity ?? spanOf(facts, ages);
+  const activity = asked.activity ?? spanOf(facts, ages);
   const measures = [fraction(1n), facts.age, times(facts.height, fraction(100n)), facts.mass];
   const growth = exact(ages.growth[facts.sex]);
   const value = group.by[activity]
@@ -87,6 +90,10 @@ export function estimatedEnergyRequirement(
     note: practitionerNote,
   };
 }
+
+const requirementOptions: () => Schema<RequirementOptions> = /* @__PURE__ */ once(() =>
+  fields<RequirementOptions>({ activity: optional(word(ACTIVITIES)) }),
+);
 
 /** The span of activity that a person's level lies in. */
 function spanOf({ activity }: Facts, { begin }: RequirementAges): RequirementActivity {

@@ -1,5 +1,9 @@
-import { components } from "../food/components.ts";
-import { collect, type Fault, fault, kindOf, throwIfAny } from "../number/error.ts";
+import { figureWritten } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { isRecord } from "../document/safe.ts";
+import { asFar, attemptAt, byName, once, type Refuse, type Schema } from "../document/schema.ts";
+import { componentIds } from "../food/components.ts";
+import { quote, together } from "../number/error.ts";
 import { compare, type Fraction, greatest, minus, toText, type Value, ZERO } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
@@ -34,8 +38,10 @@ export interface LeftOfDay {
  * ```
  */
 export function leftOfDay(demands: readonly Demand[], eaten: Totals): LeftOfDay {
-  readDemands(demands);
-  const totals = readTotals(eaten);
+  const { totals } = together({
+    demands: () => readDemands(demands),
+    totals: () => read(totalsSchema(), eaten, "demand-malformed", isRecord(eaten) ? [] : ["eaten"]),
+  });
   const left: Demand[] = [];
   const over: { of: Quantity; by: Fraction }[] = [];
   const unknown: Demand[] = [];
@@ -67,25 +73,19 @@ function withoutMet(demand: Demand & { readonly of: Quantity }, had: Fraction): 
   return most === undefined ? undefined : ({ ...rest, most } as Demand);
 }
 
-function readTotals(eaten: Totals): Map<Quantity, Fraction> {
-  const totals = new Map<Quantity, Fraction>();
-  if (typeof eaten !== "object" || eaten === null || Array.isArray(eaten)) {
-    const hint = "give amounts by component: { energy: 812, protein: 41 }";
-    throw fault("demand-malformed", `expected what was eaten, got ${kindOf(eaten)}`, hint, ["eaten"]);
-  }
-  const faults: Fault[] = [];
-  for (const [name, value] of Object.entries(eaten)) {
-    if (!isQuantity(name)) {
-      faults.push({
-        code: "component-unknown",
-        path: [name],
-        message: `"${name.slice(0, 60)}" is not a component`,
-        hint: didYouMean(name, [...Object.keys(components), "mass"], "use a component's id, or mass"),
-      });
-      continue;
+const totalsSchema: () => Schema<ReadonlyMap<Quantity, Fraction>> = /* @__PURE__ */ once(() => {
+  const names = [...componentIds, "mass"];
+  const check = (name: string, refuse: Refuse): void => {
+    const hint = didYouMean(name, names, "use a component's id, or mass");
+    if (!isQuantity(name)) refuse(`${quote(name)} is not a component`, hint, [], "component-unknown");
+  };
+  const like = "{ energy: 812, protein: 41 }";
+  return asFar(byName(figureWritten(), { check, names, like }), (given, refuse) => {
+    const totals = new Map<Quantity, Fraction>();
+    for (const [name, value] of Object.entries<Value | undefined>(given)) {
+      if (value === undefined || !isQuantity(name)) continue;
+      attemptAt(refuse, [name], () => totals.set(name, figureOf(name, value)));
     }
-    collect(faults, [name], () => totals.set(name, figureOf(name, value ?? "")));
-  }
-  throwIfAny(faults);
-  return totals;
-}
+    return totals;
+  });
+});

@@ -1,6 +1,7 @@
-import { fault, quote } from "../number/error.ts";
+import { word } from "../document/leaves.ts";
+import { coded, type Schema } from "../document/schema.ts";
+import { fault } from "../number/error.ts";
 import { compare, exact, type Fraction, fraction, plus, times, ZERO } from "../number/fraction.ts";
-import { didYouMean } from "../number/near.ts";
 import { levelOfClass } from "./activity.ts";
 import { isUnder18 } from "./body.ts";
 import type { Check } from "./check.ts";
@@ -72,16 +73,12 @@ function equationFor(facts: Facts, chosen: EquationId | undefined): EnergyEquati
     const mifflin = energyEquations["mifflin-st-jeor"];
     return facts.height && isWithin(mifflin, facts) ? mifflin : energyEquations["schofield-1985"];
   }
-  checkEquation(chosen);
   return energyEquations[chosen];
 }
 
-/** Refuses the name of an equation that there is not; left out is fine. Throws `equation-unsuitable`. */
-export function checkEquation(chosen: EquationId | undefined): void {
-  if (chosen === undefined || (typeof chosen === "string" && Object.hasOwn(energyEquations, chosen))) return;
-  const ids = Object.keys(energyEquations);
-  const hint = didYouMean(chosen, ids, `choose one of ${ids.join(", ")}`);
-  throw fault("equation-unsuitable", `${quote(chosen)} is not an equation`, hint, ["equation"]);
+/** The schema of an equation's name; its faults have the code `equation-unsuitable`. */
+export function equationName(): Schema<EquationId> {
+  return coded("equation-unsuitable", word(Object.keys(energyEquations) as EquationId[]));
 }
 
 function unsuitable(message: string): Error {

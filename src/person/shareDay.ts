@@ -1,7 +1,10 @@
+import { read } from "../document/read.ts";
+import { isRecord } from "../document/safe.ts";
+import { byName, once, type Schema } from "../document/schema.ts";
 import { isComponentId } from "../food/components.ts";
 import { figure } from "../measure/figure.ts";
-import { readShare } from "../measure/share.ts";
-import { fault, kindOf, quote, SteelyardError, within } from "../number/error.ts";
+import { readShare, share } from "../measure/share.ts";
+import { fault, quote, SteelyardError, together, within } from "../number/error.ts";
 import { equals, exact, type Fraction, ONE, sum, times, toText, type Value } from "../number/fraction.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
 import { readDemands } from "../scale/fit/demands.ts";
@@ -32,15 +35,11 @@ export function shareDay(
   demands: readonly Demand[],
   shares: { readonly [meal: string]: Value },
 ): readonly MealShare[] {
-  readDemands(demands);
-  if (typeof shares !== "object" || shares === null) {
-    const hint = 'give each meal its share: { breakfast: "1/4", lunch: "3/4" }';
-    throw fault("shares-impossible", `expected shares by meal, got ${kindOf(shares)}`, hint, ["shares"]);
-  }
-  const parts = Object.entries(shares).map(([meal, share]) => ({
-    meal,
-    share: within([meal], () => readShare(share, "shares-impossible")),
-  }));
+  const { byMeal } = together({
+    demands: () => readDemands(demands),
+    byMeal: () => read(sharesSchema(), shares, "shares-impossible", isRecord(shares) ? [] : ["shares"]),
+  });
+  const parts = Object.entries(byMeal).map(([meal, share]) => ({ meal, share }));
   const total = sum(parts.map((part) => part.share));
   if (!equals(total, ONE)) {
     throw fault(
@@ -66,6 +65,10 @@ export function mealDemands(demands: readonly Demand[], share: Value): readonly 
   const part = readShare(share, "shares-impossible");
   return demands.map((demand, i) => within([i], () => demandPart(demand, part)));
 }
+
+const sharesSchema: () => Schema<{ readonly [meal: string]: Fraction }> = /* @__PURE__ */ once(() =>
+  byName(share(), { like: '{ breakfast: "1/4", lunch: "3/4" }' }),
+);
 
 function demandPart(demand: Demand, share: Fraction): Demand {
   if (demand.of === undefined) return demand;

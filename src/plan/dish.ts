@@ -8,8 +8,8 @@ import type { PotChoice } from "./input.ts";
 import { type Parted, type Pot, partDish, type Serving } from "./pot.ts";
 import type { ReadDish } from "./read/readDish.ts";
 import { batchOf } from "./share/batch.ts";
+import type { Eater, Group } from "./share/groups.ts";
 import type { DishSharing } from "./share/sharing.ts";
-import type { Eater, Group } from "./share/whoSharesAPot.ts";
 
 /** Something that only the cook can decide; the answer goes into `answers`. */
 export interface PlanQuestion {

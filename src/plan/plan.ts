@@ -1,5 +1,6 @@
 import type { Json } from "../document/leaves.ts";
 import { collect, type Fault, throwIfAny } from "../number/error.ts";
+import { groupBy } from "../number/groupBy.ts";
 import { Lookup } from "../number/told.ts";
 import { PlannedDish } from "./dish.ts";
 import { PortionFinder } from "./find/portionFinder.ts";
@@ -11,9 +12,9 @@ import { Plan, type PlannedMeal } from "./planned.ts";
 import type { ServedPortion } from "./portion.ts";
 import type { ReadMeal } from "./read/readMeal.ts";
 import { type ReadPlan, readPlan } from "./read/readPlan.ts";
+import type { Group } from "./share/groups.ts";
 import { type SharedPots, sharePots } from "./share/sharePots.ts";
 import type { DishSharing } from "./share/sharing.ts";
-import type { Group } from "./share/whoSharesAPot.ts";
 import { type PlanOf, planOfInput } from "./storedPlan.ts";
 
 export { PlannedDish, type PlanQuestion } from "./dish.ts";
@@ -22,8 +23,8 @@ export { type AvoidedServed, type AvoidedUnknown, type Avoider, PlanAvoided } fr
 export { Plan, type PlannedMeal } from "./planned.ts";
 export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
 export type { Addition, ApartWhy, Pot, PotRatio, Serving } from "./pot.ts";
+export type { KitchenNote } from "./share/groups.ts";
 export type { DishSharing, PortionSharing } from "./share/sharing.ts";
-export type { KitchenNote } from "./share/whoSharesAPot.ts";
 
 /** How far a plan has come: one person's portions are all found, or all measured. */
 export interface PlanProgress {
@@ -253,14 +254,4 @@ function plannedMeal(
 
 function withMeta(meta: Json | undefined): { readonly meta?: Json } {
   return meta === undefined ? {} : { meta };
-}
-
-function groupBy<T>(all: readonly T[], key: (each: T) => string): ReadonlyMap<string, readonly T[]> {
-  const groups = new Map<string, T[]>();
-  for (const each of all) {
-    const group = groups.get(key(each));
-    if (group) group.push(each);
-    else groups.set(key(each), [each]);
-  }
-  return groups;
 }

@@ -1,26 +1,19 @@
-import type { Language } from "../document/language.ts";
 import type { Json } from "../document/leaves.ts";
-import { readLanguage } from "../document/readLanguage.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import { fault, quote } from "../number/error.ts";
 import { type Fraction, isZero, ONE, over, sum, times } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
+import { Result } from "../number/result.ts";
 import type { ReferenceIntakes } from "../person/intakes/referenceIntakes.ts";
 import type { PortionCaution } from "../person/portion/cautions.ts";
 import type { DoseCheck } from "../person/portion/doses.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { combine, type Tally } from "../sheet/tally.ts";
-import { Shown } from "../table/shown.ts";
-import type { Table } from "../table/table.ts";
-import type { Asked, Tidy } from "../table/tidy.ts";
 import type { PlannedDish, PlanQuestion } from "./dish.ts";
 import type { AboutPeople } from "./people/about.ts";
 import type { PlanAvoided } from "./people/avoided.ts";
-import { peopleTables } from "./people/tables.ts";
 import type { Portion, ServedPortion } from "./portion.ts";
-import { planTidy } from "./records.ts";
 import { type PlanOf, type StoredPlan, storedPlan } from "./storedPlan.ts";
-import { planTables } from "./tables.ts";
 
 /** A meal for everyone: the dishes as cooked for all, each the sum of the portions. */
 export interface PlannedMeal {
@@ -34,7 +27,8 @@ export interface PlannedMeal {
 }
 
 /** Who gets how much of what, and what is cooked for all of them. */
-export class Plan extends Shown {
+export class Plan extends Result {
+  readonly is = "steelyard/plan@1";
   readonly people: readonly { readonly id: string; readonly name: string; readonly meta?: Json }[];
   /** The app's own data of the plan, as it was handed in. */
   readonly meta: Json | undefined;
@@ -61,6 +55,16 @@ export class Plan extends Shown {
     this.#about = made.about;
     this.#input = made.input;
     this.#byKey = new Map(made.portions.map((p) => [keyOf(p.person, p.meal), p]));
+  }
+
+  override toString(): string {
+    const [people, meals] = [this.people, this.meals].map((all) => all.map(({ name }) => name).join(", "));
+    return `a plan for ${people}: ${meals}`;
+  }
+
+  /** @internal What concerns people: what they avoid, are dosed with and should heed. */
+  about(): AboutPeople {
+    return this.#about;
   }
 
   /** One person's portion of a meal. Throws `plan-malformed` where the plan has no such portion. */
@@ -203,20 +207,9 @@ export class Plan extends Shown {
     return this.portions.filter(({ drift }) => drift?.status === "off-target");
   }
 
-  /** People as columns: amounts by dish, then figures by meal; then what people avoid, heed and are dosed with. */
-  override toTables(language?: Language): readonly Table[] {
-    const read = readLanguage(language);
-    return [...planTables(this, read), ...peopleTables(this.#about, read)];
-  }
-
   /** Gives what the plan was made from, sheets and all, and every portion that was found: `openPlan` opens it. */
   override toJSON(): StoredPlan {
     return storedPlan(this.#input, this.portions);
-  }
-
-  /** Portions, dishes, pots and what concerns people as tidy rows, one figure each: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return planTidy(this, this.#about, asked);
   }
 }
 

@@ -12,9 +12,9 @@ import { moveLines, notesOn, type ScaleNote } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PortionDrift } from "./measure/drift.ts";
 import type { ReadMeal } from "./read/readMeal.ts";
+import type { Eater, KitchenNote, LineAmounts, LineFactors } from "./share/groups.ts";
 import { withAmounts } from "./share/lines.ts";
 import type { PortionSharing } from "./share/sharing.ts";
-import type { Eater, KitchenNote, LineAmounts, LineFactors } from "./share/whoSharesAPot.ts";
 
 /** The answer of a fit, where a person's demands were a list. */
 export type PortionFit = FitMet | FitMetTogether | FitOutOfReach | FitOutOfReachTogether;

@@ -5,9 +5,10 @@ import { equals, type Fraction, fraction, isZero, ONE, over, sum, ZERO } from ".
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { lineTotals } from "./share/batch.ts";
+import type { Eater, Group, KitchenNote } from "./share/groups.ts";
 import { withAmounts } from "./share/lines.ts";
 import { PotServing, Subsets } from "./share/serving.ts";
-import { type Eater, type Group, groupsOf, type KitchenNote } from "./share/whoSharesAPot.ts";
+import { groupsOf } from "./share/whoSharesAPot.ts";
 
 /** Held lines that stand to the rest of a pot otherwise than in the recipe. */
 export interface PotRatio {

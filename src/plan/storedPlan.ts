@@ -1,3 +1,4 @@
+import { exact, isNumeric } from "../number/exact.ts";
 import { Sheet } from "../sheet/sheet.ts";
 import { type StoredSheet, storedSheet } from "../sheet/stored.ts";
 import type { DishInput, MealInput, PersonInput, PlanInput } from "./input.ts";
@@ -56,11 +57,13 @@ export function planOfInput(input: PlanInput, defaults: Pick<PlanInput, "toleran
   return { ...plainData({ ...defaults, ...rest, meals }), of };
 }
 
-/** What JSON makes of data; a number without end is the greatest that JSON has. */
+/** What JSON makes of data; a number without end is the greatest that JSON has, a clone of an exact one its text. */
 function plainData<T>(data: T): T {
-  const finite = (_: string, value: unknown): unknown =>
-    value === Number.POSITIVE_INFINITY ? Number.MAX_VALUE : value;
-  return JSON.parse(JSON.stringify(data, finite));
+  const plain = (_: string, value: unknown): unknown => {
+    if (value === Number.POSITIVE_INFINITY) return Number.MAX_VALUE;
+    return typeof value === "object" && value !== null && isNumeric(value) ? exact(value).toJSON() : value;
+  };
+  return JSON.parse(JSON.stringify(data, plain));
 }
 
 /** A plan as plain data. */

@@ -2,18 +2,14 @@ import { count } from "../document/leaves.ts";
 import { readInto } from "../document/read.ts";
 import { fields, list, once, optional, type Schema } from "../document/schema.ts";
 import { componentId } from "../food/componentSchema.ts";
-import { type ComponentId, components } from "../food/components.ts";
+import type { ComponentId } from "../food/components.ts";
 import { collect, type ErrorCode, type Fault, fault, SteelyardError, throwIfAny } from "../number/error.ts";
 import type { Fraction } from "../number/fraction.ts";
+import { Result } from "../number/result.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { silentNotes, tallyFigure } from "../sheet/show.ts";
-import { Shown } from "../table/shown.ts";
-import { type Cell, type Table, table } from "../table/table.ts";
-import type { Asked, Tidy } from "../table/tidy.ts";
 import { type ScaleHow, scale, scaleShape } from "./scale.ts";
 import { type Axis, readAxes, type Setting } from "./sweep/axes.ts";
-import { sweepTidy } from "./sweep/records.ts";
 
 export type { Axis } from "./sweep/axes.ts";
 
@@ -37,13 +33,15 @@ export interface SweepPoint {
  * it stands on each axis as a number: in the component's unit, in grams for a mass, in the unit of the
  * axis's first amount for a line (text, where its amounts are not all masses, volumes or one measure).
  */
-export class Sweep extends Shown {
+export class Sweep extends Result {
+  readonly is = "steelyard/sweep@1";
   readonly axes: readonly string[];
   readonly points: readonly SweepPoint[];
   readonly components: readonly ComponentId[];
-  /** Where each point stands, axis by axis. */
-  readonly #places: readonly (readonly (Fraction | string)[])[];
-  readonly #name: string;
+  /** Of the sheet. */
+  readonly name: string;
+  /** Where each point stands, axis by axis: a figure, or words where the axis has no unit of its own. */
+  readonly places: readonly (readonly (Fraction | string)[])[];
 
   /** @internal Use {@link sweep}. */
   constructor(
@@ -57,41 +55,12 @@ export class Sweep extends Shown {
     this.axes = axes;
     this.points = points;
     this.components = ids;
-    this.#name = name;
-    this.#places = grid.map((at) => at.map(({ figure, shown }) => figure ?? shown));
+    this.name = name;
+    this.places = grid.map((at) => at.map(({ figure, shown }) => figure ?? shown));
   }
 
-  /** A row for each point, components as columns. */
-  override toTables(): readonly Table[] {
-    const rows = this.points.map(({ at, sheet, missed }): Cell[] => [
-      ...this.axes.map((axis) => at[axis] ?? ""),
-      ...this.components.map((id) => (sheet ? tallyFigure(sheet.portion(id)) : (missed?.code ?? ""))),
-    ]);
-    const silent = this.points.flatMap(({ sheet }) =>
-      this.components.map((id) => (sheet ? ([components[id].name, sheet.portion(id)] as const) : undefined)),
-    );
-    return [
-      table({
-        title: "One portion as eaten",
-        columns: [
-          ...this.axes.map((axis) => ({ key: `at ${axis}`, heading: axis })),
-          ...this.components.map((id) => ({
-            key: id,
-            heading: components[id].name,
-            unit: components[id].unit,
-            align: "end" as const,
-          })),
-        ],
-        rows,
-        notes: [...new Set(silentNotes([...new Map(silent.filter((s) => s !== undefined))]))],
-      }),
-    ];
-  }
-
-  /** A row for each point and component, with bounds, and with where the point stands: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    const { axes, points, components: ids } = this;
-    return sweepTidy({ name: this.#name, axes, points, places: this.#places, components: ids }, asked);
+  override toString(): string {
+    return `${this.name}: ${this.points.length} points over ${this.axes.join(" and ")}`;
   }
 }
 

@@ -1,30 +1,13 @@
-import { britishEnglish } from "../document/language.ts";
-import { type ComponentId, componentIds, components } from "../food/components.ts";
+import type { ComponentId } from "../food/components.ts";
 import type { Shares } from "../food/composition.ts";
-import {
-  equals,
-  type Fraction,
-  fraction,
-  isZero,
-  minus,
-  negate,
-  over,
-  sum,
-  times,
-  ZERO,
-} from "../number/fraction.ts";
-import { figure, legend } from "../table/figure.ts";
-import { Shown } from "../table/shown.ts";
-import { type Row, type Table, table } from "../table/table.ts";
-import type { Asked, Tidy } from "../table/tidy.ts";
-import { cookingTidy } from "./cookingRecords.ts";
+import { showFigure } from "../measure/showFigure.ts";
+import { equals, type Fraction, isZero, minus, negate, sum, ZERO } from "../number/fraction.ts";
+import { Result } from "../number/result.ts";
 import { checkSheet } from "./given.ts";
 import type { PlanLine } from "./plan.ts";
 import { Sheet } from "./sheet.ts";
-import { marksColumn, marksOf, plainFigure } from "./show.ts";
 import { foodSource, nestedSource, type Source } from "./source.ts";
 import { type Bound, constantTally, Tally } from "./tally.ts";
-import { driedNote } from "./water.ts";
 
 /** What went in, what came on and off in cooking, and what is eaten: raw + gained = retained + lost, exactly. */
 export interface Balance {
@@ -35,7 +18,8 @@ export interface Balance {
 }
 
 /** What cooking does to a batch: its mass and each of its components. */
-export class CookingBalance extends Shown {
+export class CookingBalance extends Result {
+  readonly is = "steelyard/cooking@1";
   /** Of the batch, grams. Whatever mass comes or goes is taken to be water, as far as there is water to lose. */
   readonly mass: Balance;
   /**
@@ -62,6 +46,16 @@ export class CookingBalance extends Shown {
     this.beyondWater = s.water.beyond;
   }
 
+  override toString(): string {
+    const grams = (tally: Tally): string => showFigure(tally.value, { unit: "g" });
+    return `${this.#sheet.name}: ${grams(this.mass.raw)} raw, ${grams(this.mass.retained)} as eaten`;
+  }
+
+  /** @internal What was cooked. */
+  cooked(): Sheet {
+    return this.#sheet;
+  }
+
   /** A component of the batch. Throws `component-unknown`. */
   of(id: ComponentId): Balance {
     const changes = this.#sheet.plan.lines.map(({ line }) => this.#change(line.key, id));
@@ -73,51 +67,6 @@ export class CookingBalance extends Shown {
   line(lineKey: string, id: ComponentId): Balance {
     const [raw, cell] = [this.#raw.cell(lineKey, id), this.#sheet.cell(lineKey, id)];
     return balance(raw, cell, [this.#change(lineKey, id)]);
-  }
-
-  /** Mass, and every component that cooking changes. */
-  override toTables(): readonly Table[] {
-    const changed = componentIds
-      .map((id) => ({ id, balance: this.of(id) }))
-      .filter(({ balance }) => !isZero(balance.lost.value) || !isZero(balance.gained.value));
-    const named: readonly (readonly [string, string, Balance])[] = [
-      ["mass", "g", this.mass],
-      ...changed.map(({ id, balance }) => [components[id].name, components[id].unit, balance] as const),
-    ];
-    const marks = marksColumn(
-      named.map(([, , { retained }]) => marksOf(retained)),
-      britishEnglish,
-    );
-    const rows = named.map(([name, unit, b], i): Row => {
-      const figures = [b.raw, b.gained, b.retained, b.lost].map((tally) => plainFigure(tally));
-      return { kind: "body", cells: [name, unit, ...figures, leftOf(b), ...marks.cell(i)] };
-    });
-    return [
-      table({
-        title: `${this.#sheet.name}: what cooking keeps`,
-        columns: [
-          { key: "component", heading: "Component" },
-          { key: "unit", heading: "Unit" },
-          { key: "raw", heading: "Raw", align: "end" },
-          { key: "gained", heading: "Gained", align: "end" },
-          { key: "retained", heading: "As eaten", align: "end" },
-          { key: "lost", heading: "Lost", align: "end" },
-          { key: "left", heading: "Left", unit: "%", align: "end" },
-          ...marks.columns,
-        ],
-        rows,
-        notes: [
-          ...legend(rows, britishEnglish, marks.used),
-          ...driedNote(this.#sheet.water),
-          "components not listed are taken to stay whole",
-        ],
-      }),
-    ];
-  }
-
-  /** Mass and every component, raw, gained, eaten and lost, as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return cookingTidy(this.#sheet.name, this, asked);
   }
 
   /** How much of a component of a line comes (above 0) or goes (below 0). */
@@ -186,12 +135,7 @@ export function cooking(s: Sheet): CookingBalance {
 }
 
 const NO_SHARES: Shares = /* @__PURE__ */ new Map();
-const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
 
 function above(change: Fraction): Fraction {
   return change.n > 0n ? change : ZERO;
-}
-
-function leftOf({ raw, retained }: Balance): ReturnType<typeof figure> {
-  return isZero(raw.value) ? figure(null) : figure(times(over(retained.value, raw.value), HUNDRED));
 }

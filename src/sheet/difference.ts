@@ -1,14 +1,10 @@
-import { type ComponentId, componentIds, components } from "../food/components.ts";
-import { equals, exact, type Fraction, isZero, minus, over, ZERO } from "../number/fraction.ts";
-import { figure, legend } from "../table/figure.ts";
-import { Shown } from "../table/shown.ts";
-import { type Cell, type Row, type Table, table } from "../table/table.ts";
-import type { Asked, Tidy } from "../table/tidy.ts";
+import { type ComponentId, componentIds } from "../food/components.ts";
+import { equals, type Fraction, isZero, minus, over, ZERO } from "../number/fraction.ts";
+import { Result } from "../number/result.ts";
 import { changesBetween } from "./change.ts";
-import { differenceTidy } from "./differenceRecords.ts";
 import { checkSheet } from "./given.ts";
 import type { Sheet } from "./sheet.ts";
-import { stated, tallyFigure } from "./show.ts";
+import { stated } from "./stated.ts";
 import type { Tally } from "./tally.ts";
 
 /** A line that is not as it was; grams are of one portion. */
@@ -40,7 +36,8 @@ export interface MassChange {
 }
 
 /** What moved between two sheets, for one portion as eaten. */
-export class Difference extends Shown {
+export class Difference extends Result {
+  readonly is = "steelyard/difference@1";
   readonly lines: readonly LineChange[];
   /** Nothing where a portion weighs the same. */
   readonly mass: MassChange | undefined;
@@ -68,13 +65,10 @@ export class Difference extends Shown {
     return this.lines.length === 0 && this.mass === undefined && this.components.length === 0;
   }
 
-  override toTables(): readonly Table[] {
-    return [linesTable(this.lines), figuresTable(this.mass, this.components)];
-  }
-
-  /** What moved, before, after and by how much, as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return differenceTidy(this, asked);
+  override toString(): string {
+    if (this.none) return "nothing moved";
+    const lines = this.lines.map(({ key, change }) => `${key} ${change}`);
+    return `moved: ${[...lines, ...(this.components.length > 0 ? [`${this.components.length} components`] : [])].join(", ")}`;
   }
 }
 
@@ -136,61 +130,4 @@ function massChange(before: Fraction, after: Fraction): MassChange | undefined {
   const by = minus(after, before);
   if (isZero(by)) return undefined;
   return { before, after, by };
-}
-
-/** Two figures and what lies between them, with the decimals that it takes to see it. */
-function figuresOf(before: Fraction | null, after: Fraction | null, by: Fraction): readonly Cell[] {
-  const moved = figure(by);
-  const cell = (grams: Fraction | null): Cell => {
-    if (grams === null) return { ...figure(ZERO), text: "none" };
-    const plain = figure(exact(grams));
-    const places = Math.max(decimalsOf(plain.text), decimalsOf(moved.text));
-    return places === 0 ? plain : figure(exact(grams), { places });
-  };
-  return [cell(before), cell(after), moved];
-}
-
-/** How many decimals a figure is shown with; none where it is shown as a power of ten. */
-function decimalsOf(text: string): number {
-  return /^-?\d+\.(\d+)$/.exec(text)?.[1]?.length ?? 0;
-}
-
-function linesTable(lines: readonly LineChange[]): Table {
-  return table({
-    title: "Lines, one portion",
-    columns: [
-      { key: "line", heading: "Line" },
-      { key: "change", heading: "Change" },
-      { key: "before", heading: "Before", unit: "g", align: "end" },
-      { key: "after", heading: "After", unit: "g", align: "end" },
-      { key: "by", heading: "By", unit: "g", align: "end" },
-    ],
-    rows: lines.map(({ name, change, before, after, by }) => [name, change, ...figuresOf(before, after, by)]),
-  });
-}
-
-function figuresTable(mass: MassChange | undefined, changes: readonly ComponentChange[]): Table {
-  const weighed: Row[] = mass
-    ? [{ kind: "body", cells: ["mass", "g", ...figuresOf(mass.before, mass.after, mass.by)] }]
-    : [];
-  const changed = changes.map(({ component, before, after, change }): Row => {
-    const { name, unit } = components[component];
-    return {
-      kind: "body",
-      cells: [name, unit, tallyFigure(before), tallyFigure(after), tallyFigure(change)],
-    };
-  });
-  const rows = [...weighed, ...changed];
-  return table({
-    title: "Figures, one portion as eaten",
-    columns: [
-      { key: "component", heading: "Component" },
-      { key: "unit", heading: "Unit" },
-      { key: "before", heading: "Before", align: "end" },
-      { key: "after", heading: "After", align: "end" },
-      { key: "by", heading: "By", align: "end" },
-    ],
-    rows,
-    notes: legend(rows),
-  });
 }

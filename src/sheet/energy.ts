@@ -38,10 +38,8 @@ import {
   ZERO,
 } from "../number/fraction.ts";
 import { apportion } from "../number/share.ts";
-import type { Asked, Tidy } from "../table/tidy.ts";
 import { boundOfSum } from "./bound.ts";
 import { boundOfEnds, type Ends, scaledBy, sumOf } from "./ends.ts";
-import { energyTidy } from "./energyRecords.ts";
 import type { Source } from "./source.ts";
 import { type Bound, constantTally, makeMarks, Tally } from "./tally.ts";
 
@@ -58,6 +56,7 @@ export interface EnergyShare {
 
 /** The shares of energy, by a named factor system. */
 export interface EnergyShares {
+  readonly is: "steelyard/energy-shares@1";
   /** The system's id, or its name where it is one of the caller's own. */
   readonly system: string;
   readonly source: string;
@@ -68,8 +67,6 @@ export interface EnergyShares {
   readonly shares: readonly EnergyShare[];
   /** Whether every line says all that the shares need. */
   readonly complete: boolean;
-  /** Energy, shares and whole per cents as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy;
 }
 
 /** What energy is reckoned from: a sheet, and the sheets nested in it. */
@@ -139,7 +136,8 @@ export function shareEnergy(s: EnergySheet, how: { readonly system?: EnergyBy })
   const values = energies.map(({ value }) => value);
   const total = sum(values);
   const percents = isZero(total) ? [] : apportion(100n, values);
-  return new Shared({
+  return {
+    is: "steelyard/energy-shares@1",
     system: name,
     source: system.source,
     energy: addUp("kcal", energies),
@@ -155,30 +153,12 @@ export function shareEnergy(s: EnergySheet, how: { readonly system?: EnergyBy })
       };
     }),
     complete: energies.every((energy) => energy.complete),
-  });
+  };
 }
 
 const sharesHow: () => Schema<{ readonly system?: NamedSystem }> = /* @__PURE__ */ once(() =>
   fields<{ readonly system?: NamedSystem }>({ system: optional(energyBy()) }),
 );
-
-/** Shares of energy, which say themselves as rows. */
-class Shared implements EnergyShares {
-  declare readonly system: string;
-  declare readonly source: string;
-  declare readonly energy: Tally;
-  declare readonly kilojoules?: Tally;
-  declare readonly shares: readonly EnergyShare[];
-  declare readonly complete: boolean;
-
-  constructor(made: Omit<EnergyShares, "toRows">) {
-    Object.assign(this, made);
-  }
-
-  toRows(asked: Asked): Tidy {
-    return energyTidy(this, asked);
-  }
-}
 
 /** What each constituent brings to the batch, in the order of the system. */
 function partEnergies(

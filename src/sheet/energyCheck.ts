@@ -4,7 +4,6 @@ import { coded, fields, once, optional, type Schema } from "../document/schema.t
 import type { ComponentId } from "../food/components.ts";
 import { type EnergyPart, type EnergySystem, likelySystem, systemFor, termsOf } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
-import { showFigure, showPercent } from "../measure/showFigure.ts";
 import {
   compare,
   exact,
@@ -19,17 +18,12 @@ import {
   type Value,
   ZERO,
 } from "../number/fraction.ts";
-import { figure, legend } from "../table/figure.ts";
-import { Shown } from "../table/shown.ts";
-import { type Cell, type Row, type Table, table } from "../table/table.ts";
-import type { Asked, Tidy } from "../table/tidy.ts";
+import { Result } from "../number/result.ts";
 import { addUp, type EnergyBy, energyBy, lineEnergies, type NamedSystem } from "./energy.ts";
-import { energyCheckTidy } from "./energyCheckRecords.ts";
 import { gapBetween, type Interval, reckon } from "./energyInterval.ts";
 import { checkSheet } from "./given.ts";
 import { componentIndex } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
-import { tallyFigure } from "./show.ts";
 import type { Tally } from "./tally.ts";
 
 /** Options of {@link energyCheck}. */
@@ -62,17 +56,20 @@ export interface EnergyCheckLine {
 }
 
 /** Where energy as given and as computed part. */
-export class EnergyCheck extends Shown {
+export class EnergyCheck extends Result {
+  readonly is = "steelyard/energy-check@1";
   readonly lines: readonly EnergyCheckLine[];
   /** Of all lines that have a verdict. */
   readonly total: { readonly given: Fraction; readonly computed: Fraction };
   /** Keys of the lines that differ. */
   readonly differing: readonly string[];
-  readonly #title: string;
-  readonly #limits: Limits;
+  /** Of the sheet. */
+  readonly name: string;
+  /** By how much the two may differ. */
+  readonly limits: EnergyCheckLimits;
 
   /** @internal Use {@link energyCheck}. */
-  constructor(name: string, lines: readonly EnergyCheckLine[], limits: Limits) {
+  constructor(name: string, lines: readonly EnergyCheckLine[], limits: EnergyCheckLimits) {
     super();
     const judged = lines.filter((line) => line.verdict !== "unknown");
     this.lines = lines;
@@ -81,41 +78,21 @@ export class EnergyCheck extends Shown {
       computed: sum(judged.map((line) => line.computed.value)),
     };
     this.differing = lines.filter((line) => line.verdict === "differs").map((line) => line.key);
-    this.#title = `${name}: energy given and computed`;
-    this.#limits = limits;
+    this.name = name;
+    this.limits = limits;
   }
 
-  override toTables(): readonly Table[] {
-    const rows: Row[] = this.lines.map((line) => ({ kind: "body", cells: cellsOf(line) }));
-    const { tolerance, floor } = this.#limits;
-    return [
-      table({
-        title: this.#title,
-        columns: [
-          { key: "line", heading: "Line" },
-          { key: "given", heading: "Given", unit: "kcal", align: "end" },
-          { key: "computed", heading: "Computed", unit: "kcal", align: "end" },
-          { key: "difference", heading: "Difference", unit: "kcal", align: "end" },
-          { key: "verdict", heading: "Verdict" },
-          { key: "system", heading: "By" },
-        ],
-        rows,
-        notes: [
-          ...legend(rows),
-          `they differ where they are further apart than ${showPercent(tolerance)} and ${showFigure(floor)} kcal in 100 g before cooking, rounding of labels allowed for`,
-        ],
-      }),
-    ];
-  }
-
-  /** Energy given and computed, line by line, as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return energyCheckTidy(this, asked);
+  override toString(): string {
+    const count = this.differing.length;
+    return `${this.name}: energy given and computed ${count === 0 ? "differ in no line" : `differ in ${this.differing.join(", ")}`}`;
   }
 }
 
-interface Limits {
+/** By how much energy given and computed may differ. */
+export interface EnergyCheckLimits {
+  /** As a share of what is given. */
   readonly tolerance: Fraction;
+  /** kcal in 100 g. */
   readonly floor: Fraction;
 }
 
@@ -148,18 +125,17 @@ export function energyCheck(s: Sheet, how: EnergyCheckHow = {}): EnergyCheck {
   return new EnergyCheck(s.name, linesOf(s, system, limits), limits);
 }
 
-const checkHow: () => Schema<Partial<Limits> & { readonly system?: NamedSystem }> = /* @__PURE__ */ once(
-  () => {
+const checkHow: () => Schema<Partial<EnergyCheckLimits> & { readonly system?: NamedSystem }> =
+  /* @__PURE__ */ once(() => {
     const limit = optional(coded("number-malformed", number({ from: 0 })));
-    return fields<Partial<Limits> & { readonly system?: NamedSystem }>({
+    return fields<Partial<EnergyCheckLimits> & { readonly system?: NamedSystem }>({
       system: optional(energyBy()),
       tolerance: limit,
       floor: limit,
     });
-  },
-);
+  });
 
-function linesOf(s: Sheet, by: NamedSystem | undefined, limits: Limits): EnergyCheckLine[] {
+function linesOf(s: Sheet, by: NamedSystem | undefined, limits: EnergyCheckLimits): EnergyCheckLine[] {
   return s.plan.lines.flatMap(({ line, source }, i): EnergyCheckLine[] => {
     const grams = s.values.grams[i] ?? ZERO;
     if (isZero(grams)) return [];
@@ -186,7 +162,12 @@ function nestedLine(inner: EnergyCheckLine, key: string, part: Fraction): Energy
 
 const MAIN: readonly EnergyPart[] = ["protein", "fat", "carbohydrate"];
 
-function lineOf(s: Sheet, i: number, { name, system }: NamedSystem, limits: Limits): EnergyCheckLine {
+function lineOf(
+  s: Sheet,
+  i: number,
+  { name, system }: NamedSystem,
+  limits: EnergyCheckLimits,
+): EnergyCheckLine {
   const { line, source } = s.plan.lines[i] ?? {};
   const { input: food, composition } = source?.food ?? {};
   const parts = lineEnergies(s, i, system, (term) => term.factor);
@@ -218,7 +199,8 @@ function lineOf(s: Sheet, i: number, { name, system }: NamedSystem, limits: Limi
   return { ...base, difference, verdict: "agrees" };
 }
 
-const AT_LEAST = "by these factors it is at least so much, and what is given is more";
+/** @internal */
+export const AT_LEAST: string = "by these factors it is at least so much, and what is given is more";
 
 function whyNot(
   energy: ReadFigure | undefined,
@@ -230,28 +212,4 @@ function whyNot(
   if (energy.formula) return "no energy is given, it is computed";
   const main = silent.filter((part) => MAIN.includes(part));
   return main.length > 0 ? `nothing is known of ${main.join(", ")}` : undefined;
-}
-
-function cellsOf({
-  key,
-  name,
-  given,
-  computed,
-  difference,
-  verdict,
-  system,
-  why,
-  silent,
-}: EnergyCheckLine): Cell[] {
-  const known = verdict !== "unknown";
-  const off = difference === undefined ? figure(null) : figure(exact(difference));
-  const counted = known && silent.length > 0 ? `${verdict}; ${silent.join(", ")} not known` : verdict;
-  return [
-    key.includes("/") ? `${key}: ${name}` : name,
-    tallyFigure(given),
-    known || why === AT_LEAST ? tallyFigure(computed) : figure(null),
-    off,
-    why ?? counted,
-    system ?? "",
-  ];
 }

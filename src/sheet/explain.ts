@@ -13,8 +13,8 @@ import { cookingSteps } from "./explainCooking.ts";
 import { Explanation } from "./explanation.ts";
 import type { PlanLine } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
-import { endsFigure, stated } from "./show.ts";
 import type { Source } from "./source.ts";
+import { endsText, stated } from "./stated.ts";
 import { constantTally, type Tally } from "./tally.ts";
 import { driedNote } from "./water.ts";
 
@@ -67,7 +67,7 @@ export function explain(s: Sheet, id: ComponentId, where: Where): Explanation {
 
 /** The sums below are of middle figures; what they can come to is said beside them. */
 function rangedStep(total: Tally, unit: string): string {
-  const ends = endsFigure(total, { unit }).text;
+  const ends = endsText(total, { unit });
   return `${ends}: the figure is a middle one, since a range is published for ${total.ranged.join(", ")}`;
 }
 

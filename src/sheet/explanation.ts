@@ -1,13 +1,8 @@
 import type { ComponentId } from "../food/components.ts";
-import { exact, type Fraction } from "../number/fraction.ts";
-import { figure, legend } from "../table/figure.ts";
-import { Shown } from "../table/shown.ts";
-import { type Figure, type Table, table } from "../table/table.ts";
-import type { Asked, Tidy, TidyRow } from "../table/tidy.ts";
-import { tallyFigure } from "./show.ts";
+import { showFigure } from "../measure/showFigure.ts";
+import type { Fraction } from "../number/fraction.ts";
+import { Result } from "../number/result.ts";
 import type { Tally } from "./tally.ts";
-import { tallyRow } from "./tallyRow.ts";
-import { tidyOf } from "./tidyOf.ts";
 
 /** What an explanation is made of. */
 interface Explained {
@@ -26,7 +21,8 @@ interface Explained {
  * leaves add up to the root, literally. What nothing is known of counts as none in that sum, and is
  * shown and recorded as unknown. Plain data; shown as an indented table.
  */
-export class Explanation extends Shown {
+export class Explanation extends Result {
+  readonly is = "steelyard/explanation@1";
   readonly label: string;
   /** Key of the line that it is of, `pot/oats` within a nested recipe; nothing for a sum of lines. */
   readonly line: string | undefined;
@@ -64,51 +60,16 @@ export class Explanation extends Shown {
     return held;
   }
 
+  override toString(): string {
+    const { value, bound } = this.tally;
+    if (bound === "unknown") return `${this.label}: not known`;
+    const figure = showFigure(value, { unit: this.unit });
+    const said = bound === "exact" || bound === "between" ? figure : `${bound.replace("-", " ")} ${figure}`;
+    return `${this.label}: ${said}`;
+  }
+
   /** The figures that nothing stands below. */
   get leaves(): readonly Explanation[] {
     return this.from.length === 0 ? [this] : this.from.flatMap((each) => each.leaves);
   }
-
-  override toTables(): readonly Table[] {
-    const rows = this.#all(0).map(([depth, each]) => [
-      `${"· ".repeat(depth)}${each.label}`,
-      each.#shown(),
-      each.steps.join("; "),
-    ]);
-    return [
-      table({
-        title: this.label,
-        columns: [
-          { key: "what", heading: "What" },
-          { key: "value", heading: "Value", unit: this.unit, align: "end" },
-          { key: "steps", heading: "Because" },
-        ],
-        rows,
-        notes: legend(rows),
-      }),
-    ];
-  }
-
-  /** One row for each figure of the tree, with its depth: 0 for what is explained; `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return tidyOf(asked, ["level", "label", "steps"], () => this.#all(0).map(tidyRow));
-  }
-
-  /** Values of the tree add up, middle figures too; what such a one lies between stands among the steps. */
-  #shown(): Figure {
-    const { tally } = this;
-    if (tally.bound !== "between") return tallyFigure(tally);
-    return { ...figure(tally.value), tone: "between" };
-  }
-
-  #all(depth: number): [number, Explanation][] {
-    return [[depth, this], ...this.from.flatMap((each) => each.#all(depth + 1))];
-  }
-}
-
-function tidyRow([depth, explained]: [number, Explanation]): TidyRow {
-  const { label, line, food, component, tally, source, steps } = explained;
-  const own = { level: exact(depth), label, steps: steps.join("; ") };
-  const row = line === undefined ? "sum" : "line";
-  return { line, food, row, component, ...tallyRow(tally), source, own };
 }

@@ -31,7 +31,8 @@ import { SHEET_FORMAT, type StoredOrigin, type StoredSheet } from "./stored.ts";
  * another copy of this package made is opened too.
  *
  * Columns and rows of one's own stand in it by name, and fail with `column-untold` until they are defined
- * again: their formulas are functions, which no document holds.
+ * again: their formulas are functions, which no document holds. What their cells came to stands in the
+ * stored document, under `own`.
  *
  * Throws `sheet-malformed` with every fault, `sheet-format-newer` for one that a later version wrote, and
  * the codes of {@link sheet} and of foods.

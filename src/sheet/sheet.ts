@@ -1,15 +1,12 @@
-import type { Language } from "../document/language.ts";
 import { isCallable } from "../document/leaves.ts";
-import { readLanguage } from "../document/readLanguage.ts";
 import { type ComponentId, isComponentId } from "../food/components.ts";
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
+import { showFigure } from "../measure/showFigure.ts";
 import { fault, kindOf } from "../number/error.ts";
 import { exact, type Fraction, fraction, isZero, ONE, over, type Value, ZERO } from "../number/fraction.ts";
+import { Result } from "../number/result.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
-import { Shown } from "../table/shown.ts";
-import type { Table } from "../table/table.ts";
-import type { Asked, Tidy } from "../table/tidy.ts";
 import { editedValues } from "./edit.ts";
 import { type EnergyBy, type EnergyShares, shareEnergy } from "./energy.ts";
 import { explain, type Where } from "./explain.ts";
@@ -24,11 +21,9 @@ import {
   type RowRef,
 } from "./own.ts";
 import type { PlanLine, SheetPlan } from "./plan.ts";
-import { sheetTidy } from "./records.ts";
 import { type FromOrigin, onceMore, scaledMasses, scaledValues } from "./scaled.ts";
 import type { Mark } from "./source.ts";
 import { type StoredSheet, storedSheet } from "./stored.ts";
-import { figuresTable, linesTable, ownTables } from "./tables.ts";
 import { constantTally, type Tally } from "./tally.ts";
 import { Totals } from "./totals.ts";
 import { isPresumed, type Masses, massesOf, type Values } from "./values.ts";
@@ -56,7 +51,8 @@ export interface SheetLine {
  * A recipe resolved to grams and figures: the one thing that flows. A sheet never changes;
  * operations give new sheets. Figures are as eaten, after retention.
  */
-export class Sheet extends Shown {
+export class Sheet extends Result {
+  readonly is = "steelyard/sheet@1";
   /** @internal */
   readonly plan: SheetPlan;
   /** @internal */
@@ -85,6 +81,12 @@ export class Sheet extends Shown {
 
   get name(): string {
     return this.plan.recipe.name;
+  }
+
+  override toString(): string {
+    const count = showFigure(this.portions);
+    const each = showFigure(this.portionMass, { unit: "g" });
+    return `${this.name}: ${count === "1" ? "1 portion" : `${count} portions`} of ${each}`;
   }
 
   /** @internal Grams of the batch, as weighed in and as eaten. */
@@ -259,16 +261,6 @@ export class Sheet extends Shown {
     return shareEnergy(this, how);
   }
 
-  /** Lines with their amounts, and figures as eaten. */
-  override toTables(language?: Language, most?: number): readonly Table[] {
-    const read = readLanguage(language);
-    return [
-      linesTable(this, read, most),
-      figuresTable(this, undefined, read, most),
-      ...ownTables(this, this.#own, read, most),
-    ];
-  }
-
   /** Gives the recipe, nested ones, the foods used and what can be told of one's own columns: `openSheet` opens it. */
   override toJSON(): StoredSheet {
     return storedSheet(this);
@@ -277,11 +269,6 @@ export class Sheet extends Shown {
   /** @internal What the cells of one's own hold. */
   ownCells(): ReturnType<Grid["all"]> {
     return this.#grid.all();
-  }
-
-  /** Its lines and sums as tidy rows, one figure each, for data frames: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return sheetTidy(this, asked);
   }
 
   /** @internal */

@@ -114,7 +114,7 @@ function storedOwn(s: Sheet): StoredOwn | undefined {
     constants: Object.fromEntries(told),
     untold: { columns: [...columns.keys()], rows: [...rows.keys()] },
     cells: s.ownCells().flatMap(({ ref, value }): StoredOwn["cells"] => {
-      if (isFailure(value)) return [{ ...ref, value }];
+      if (isFailure(value)) return value.code === "column-untold" ? [] : [{ ...ref, value }];
       return value.bound === "unknown" ? [] : [{ ...ref, value: value.toJSON() }];
     }),
   };

@@ -18,7 +18,6 @@ import {
 } from "../number/fraction.ts";
 import type { Ratio } from "../number/ratio.ts";
 import { uncloned } from "../number/uncloned.ts";
-import type { Asked, Tidy } from "../table/tidy.ts";
 import { boundOfProduct, boundOfQuotient, boundOfSum, opposite } from "./bound.ts";
 import {
   boundOfEnds,
@@ -31,8 +30,6 @@ import {
   scaledBy,
   sumOf,
 } from "./ends.ts";
-import { tallyRow } from "./tallyRow.ts";
-import { tidyOf } from "./tidyOf.ts";
 import { unitOfProduct, unitOfQuotient } from "./unit.ts";
 
 /**
@@ -284,9 +281,8 @@ export class Tally implements Marks {
     );
   }
 
-  /** The one figure as a tidy row: `toRecords` reads it. */
-  toRows(asked: Asked): Tidy {
-    return tidyOf(asked, [], () => [tallyRow(this)]);
+  get is(): "steelyard/tally@1" {
+    return "steelyard/tally@1";
   }
 
   /** Plain data, the value as exact text. */

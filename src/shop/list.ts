@@ -1,20 +1,15 @@
-import type { Language } from "../document/language.ts";
-import { readLanguage } from "../document/readLanguage.ts";
 import { fault, quote } from "../number/error.ts";
 import { sum } from "../number/fraction.ts";
 import { didYouMean } from "../number/near.ts";
-import { Shown } from "../table/shown.ts";
-import type { Table } from "../table/table.ts";
-import type { Asked, Tidy } from "../table/tidy.ts";
+import { Result } from "../number/result.ts";
 import { type Cost, costOf } from "./cost.ts";
-import type { Names } from "./costTables.ts";
 import type { CupboardItem, ShoppingLine } from "./line.ts";
 import type { PortionCost } from "./portions.ts";
-import { shoppingTidy } from "./records.ts";
-import { shoppingTables } from "./tables.ts";
+import type { Names } from "./shopped.ts";
 
 /** What to buy, for everyone and every dish together. */
-export class ShoppingList extends Shown {
+export class ShoppingList extends Result {
+  readonly is = "steelyard/shopping@1";
   /** By aisle, `other` last, then by name. Foods that the cupboard has enough of are among them. */
   readonly lines: readonly ShoppingLine[];
   /** Everything in the cupboard, used or not, by name. */
@@ -38,6 +33,15 @@ export class ShoppingList extends Shown {
     this.totals = totalsOf(lines);
     this.#names = names;
     this.#makePortions = makePortions;
+  }
+
+  override toString(): string {
+    return `to buy: ${this.lines.map(({ name }) => name).join(", ")}`;
+  }
+
+  /** @internal What people and meals are called. */
+  names(): Names {
+    return this.#names;
   }
 
   /** What is bought and has no price. */
@@ -83,16 +87,6 @@ export class ShoppingList extends Shown {
     }
     const hint = 'ask for one, total("GBP"), or price all foods in one currency; .totals has each';
     throw fault("shopping-malformed", `prices in ${codes} do not add up to one total`, hint);
-  }
-
-  /** What to buy by aisle, what the cupboard gives, and what portions cost. */
-  override toTables(language?: Language): readonly Table[] {
-    return shoppingTables(this, this.#names, readLanguage(language));
-  }
-
-  /** Each food's figures, the cupboard's, totals and what portions cost, as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return shoppingTidy(this, asked);
   }
 }
 

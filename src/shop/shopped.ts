@@ -4,8 +4,13 @@ import { type Fault, fault, type Path, throwIfAny } from "../number/error.ts";
 import { ONE, plus } from "../number/fraction.ts";
 import { Plan } from "../plan/planned.ts";
 import { Sheet } from "../sheet/sheet.ts";
-import type { Names } from "./costTables.ts";
 import type { Eater } from "./portions.ts";
+
+/** What people and meals are called, by id, in the plan's order. */
+export interface Names {
+  readonly people: ReadonlyMap<string, string>;
+  readonly meals: ReadonlyMap<string, string>;
+}
 
 /** What is cooked, who eats of it, and what they are called. */
 export interface ReadShopped {

@@ -20,9 +20,9 @@ import { starterFoods } from "../../src/foods.ts";
 import { compare, exact } from "../../src/number/fraction.ts";
 import { between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { figure } from "../../src/table/figure.ts";
-import { type Cell, table } from "../../src/table/table.ts";
-import { toText } from "../../src/table/text.ts";
+import { figure } from "../../src/show/figure.ts";
+import { type Cell, table } from "../../src/show/table.ts";
+import { toText } from "../../src/show/text.ts";
 
 /** What lenders are ranked by stays; the rest is hidden. */
 const kept: ReadonlySet<ComponentId> = new Set([

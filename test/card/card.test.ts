@@ -10,8 +10,8 @@ import type { Person } from "../../src/person/person.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { campDay, campPlan } from "../plan/camp.ts";
-import { hostileText, neutral } from "../table/hostile.ts";
-import { elements, textOf } from "../table/markup.ts";
+import { hostileText, neutral } from "../show/hostile.ts";
+import { elements, textOf } from "../show/markup.ts";
 import { cardOfTexts } from "./hostileCard.ts";
 
 type Node = DefaultTreeAdapterMap["node"];

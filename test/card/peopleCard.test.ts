@@ -14,7 +14,7 @@ import type { Avoided, PersonInput } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/errorOf.ts";
-import { elements, textOf } from "../table/markup.ts";
+import { elements, textOf } from "../show/markup.ts";
 
 const greens = sheet(
   {

@@ -7,7 +7,7 @@ import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { LineInput } from "../../src/recipe/document.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { shoppingList } from "../../src/shop/shoppingList.ts";
-import { toText } from "../../src/table/text.ts";
+import { toText } from "../../src/show/text.ts";
 
 // Refuse of raw kale is 28 %, of bananas 36 %: USDA SR28, NDB 11233 and 09040.
 const lines: readonly LineInput[] = [

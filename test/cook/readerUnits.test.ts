@@ -9,7 +9,7 @@ import { britishEnglish, type Language } from "../../src/document/language.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { toText } from "../../src/table/text.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const celsius: Language = { ...britishEnglish, temperatures: "celsius" };

@@ -27,7 +27,7 @@ import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { toRecords } from "../../src/table/records.ts";
+import { toRecords } from "../../src/show/records.ts";
 import { arbitraryFactor, arbitraryRecipe, watched } from "../arbitraries.ts";
 import { campPlan } from "../plan/camp.ts";
 

@@ -7,12 +7,12 @@ import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { toCsv } from "../../src/table/csv.ts";
-import { toHtml } from "../../src/table/html.ts";
-import { toMarkdown } from "../../src/table/markdown.ts";
-import { toText } from "../../src/table/text.ts";
-import { HOSTILE, neutral, withoutIsolates } from "../table/hostile.ts";
-import { elements, textOf } from "../table/markup.ts";
+import { toCsv } from "../../src/show/csv.ts";
+import { toHtml } from "../../src/show/html.ts";
+import { toMarkdown } from "../../src/show/markdown.ts";
+import { toText } from "../../src/show/text.ts";
+import { HOSTILE, neutral, withoutIsolates } from "../show/hostile.ts";
+import { elements, textOf } from "../show/markup.ts";
 
 const foods: readonly FoodInput[] = [
   { id: "lentils", name: "Lentils, red", state: "dry", source: "made up", per100g: {} },

@@ -3,7 +3,7 @@ import { starterFoods } from "../../src/foods.ts";
 import type { PlanInput } from "../../src/plan/input.ts";
 import { portionPlan, portionPlanSteps } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { toText } from "../../src/table/text.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const oats = sheet(

@@ -6,8 +6,8 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { parseFragment } from "parse5";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { elements } from "../show/markup.ts";
 import { root } from "../sources.ts";
-import { elements } from "../table/markup.ts";
 import { Kernel, missing, type Output } from "./kernel.ts";
 
 const folder = join(root, "examples");

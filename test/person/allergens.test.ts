@@ -9,7 +9,7 @@ import type { Person } from "../../src/person/person.ts";
 import { allergenCheck, allergensOf } from "../../src/person/portion/allergens.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { toText } from "../../src/table/text.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const ids = Object.keys(allergens) as Allergen[];

@@ -9,7 +9,7 @@ import { cautionsFor } from "../../src/person/portion/cautions.ts";
 import { meetings } from "../../src/person/portion/meetings.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { toText } from "../../src/table/text.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const rower: Person = { sex: "female", age: 24, mass: "60 kg" };

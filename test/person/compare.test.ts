@@ -12,9 +12,9 @@ import { type ReferenceIntakes, referenceIntakes } from "../../src/person/intake
 import type { Person } from "../../src/person/person.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { toCsv } from "../../src/table/csv.ts";
-import { toRecords } from "../../src/table/records.ts";
-import { toText } from "../../src/table/text.ts";
+import { toCsv } from "../../src/show/csv.ts";
+import { toRecords } from "../../src/show/records.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const woman: Person = { sex: "female", age: 30, mass: "60 kg", height: "1.70 m", activity: "active" };

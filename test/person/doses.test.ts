@@ -15,7 +15,7 @@ import { fit } from "../../src/scale/fit.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { toText } from "../../src/table/text.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const cox: Person = { sex: "female", age: 15, mass: "46 kg", height: "1.58 m", activity: "active" };

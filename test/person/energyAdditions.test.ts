@@ -10,7 +10,7 @@ import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import type { Authority } from "../../src/person/intakes/table.ts";
 import type { Person } from "../../src/person/person.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { toText } from "../../src/table/text.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const woman: Person = { sex: "female", age: 30, mass: "60 kg", height: "1.70 m", activity: "active" };

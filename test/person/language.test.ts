@@ -8,7 +8,8 @@ import type { Person } from "../../src/person/person.ts";
 import { allergensOf } from "../../src/person/portion/allergens.ts";
 import { doseCheck } from "../../src/person/portion/doses.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import type { Table } from "../../src/table/table.ts";
+import type { Table } from "../../src/show/table.ts";
+import { tablesOf } from "../../src/show/tabular.ts";
 
 /** A language that puts every phrase it is asked for between marks: what is unmarked was never asked for. */
 const marked: Language = {
@@ -51,11 +52,11 @@ const s = sheet(
 const uk = referenceIntakes("uk", person);
 
 const all: readonly [string, (language?: Language) => readonly Table[]][] = [
-  ["a comparison", (l) => compare(s, uk).toTables(l)],
-  ["a comparison of several meals", (l) => compare({ lunch: s, supper: s }, uk).toTables(l)],
-  ["doses", (l) => doseCheck(s, { cox: uk, stroke: uk }).toTables(l)],
-  ["allergens", (l) => allergensOf(s).toTables(l)],
-  ["protein", (l) => proteinQuality(s, { person }).toTables(l)],
+  ["a comparison", (l) => tablesOf(compare(s, uk), { language: l })],
+  ["a comparison of several meals", (l) => tablesOf(compare({ lunch: s, supper: s }, uk), { language: l })],
+  ["doses", (l) => tablesOf(doseCheck(s, { cox: uk, stroke: uk }), { language: l })],
+  ["allergens", (l) => tablesOf(allergensOf(s), { language: l })],
+  ["protein", (l) => tablesOf(proteinQuality(s, { person }), { language: l })],
 ];
 
 describe("another language", () => {

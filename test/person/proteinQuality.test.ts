@@ -11,7 +11,7 @@ import { aminoPatterns, aminoScore } from "../../src/person/amino/score.ts";
 import type { Person } from "../../src/person/person.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { toText } from "../../src/table/text.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 type Figures = { readonly [C in ComponentId]?: Figure };

@@ -135,7 +135,7 @@ describe("what is left of a day", () => {
 
   it("refuses totals of what is no component", () => {
     expect(codeOf(() => leftOfDay(day, { proteins: 5 } as Totals))).toBe("component-unknown");
-    expect(codeOf(() => leftOfDay(day, JSON.parse('{"__proto__": 5}') as Totals))).toBe("component-unknown");
+    expect(codeOf(() => leftOfDay(day, JSON.parse('{"__proto__": 5}') as Totals))).toBe("demand-malformed");
     expect(codeOf(() => leftOfDay(day, { protein: "some" }))).toBe("demand-malformed");
     expect(codeOf(() => leftOfDay(day, { protein: -1 }))).toBe("demand-malformed");
     expect(codeOf(() => leftOfDay([{ of: "protein", exactly: "2 ml" }], { protein: 1 }))).toBe(

@@ -40,6 +40,8 @@ test("a plan of four people and two meals reads each list of demands once", () =
   const one = counted(asked(600));
   fit(bowl, one.list);
   expect(one.count()).toBeGreaterThan(0);
+  // A plan keeps a copy of what it was handed in, to be stored with.
+  JSON.stringify(one.list);
 
   const lists = [500, 600, 700, 800].map((kcal) => counted(asked(kcal)));
   const plan = portionPlan({
@@ -66,5 +68,6 @@ test("a figure that is a clone of an exact one is asked of a shared pot like any
     ],
     pots: { tolerance: "5 %" },
   });
+  expect(JSON.stringify(plan.toJSON().people[1]?.demands)).toContain('"600"');
   expect(plan.portion("bow", "supper").dishes.get("supper")?.portion("energy").value.toString()).toBe("600");
 });

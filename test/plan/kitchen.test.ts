@@ -22,7 +22,7 @@ import { type Plan, portionPlan, type Serving } from "../../src/plan/plan.ts";
 import type { Portion } from "../../src/plan/portion.ts";
 import type { Demand } from "../../src/scale/demand.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { toText } from "../../src/table/text.ts";
+import { toText } from "../../src/show/text.ts";
 import { faultIn } from "../scale/round/checker.ts";
 import { figureOf, type PlanWorld, planWorlds } from "./kitchenWorlds.ts";
 

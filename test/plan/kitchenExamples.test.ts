@@ -22,8 +22,8 @@ import type { LineInput } from "../../src/recipe/document.ts";
 import { roundToKitchen } from "../../src/scale/round.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { shoppingList } from "../../src/shop/shoppingList.ts";
-import { toRecords } from "../../src/table/records.ts";
-import { toText } from "../../src/table/text.ts";
+import { toRecords } from "../../src/show/records.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const oats: LineInput = { key: "oats", food: "oats-rolled-dry", amount: "53.3 g" };

@@ -10,7 +10,7 @@ import type { LineInput } from "../../src/recipe/document.ts";
 import type { Demand } from "../../src/scale/demand.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { toText } from "../../src/table/text.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const galley: Kitchen = kitchen({

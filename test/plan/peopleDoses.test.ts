@@ -11,7 +11,8 @@ import { doseCheck } from "../../src/person/portion/doses.ts";
 import type { PlanInput } from "../../src/plan/input.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { toText } from "../../src/table/text.ts";
+import { tablesOf } from "../../src/show/tabular.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const cox: Person = { sex: "female", age: 15, mass: "46 kg" };
@@ -134,7 +135,7 @@ describe("doses of a plan", () => {
   it("stand in the plan's tables by name, though two people share one", () => {
     const twins = people.map((one) => ({ ...one, name: "Twin" }));
     const twice = portionPlan({ meals, people: twins, authority: "eu" });
-    const doses = twice.toTables().find(({ title }) => title?.includes("upper levels"));
+    const doses = tablesOf(twice).find(({ title }) => title?.includes("upper levels"));
     expect(doses?.columns.filter(({ heading }) => heading === "Twin")).toHaveLength(2);
     expect(toText(plan)).toContain("110% of 500 µg");
   });

@@ -7,7 +7,7 @@ import type { Demand } from "../../src/scale/demand.ts";
 import { fit } from "../../src/scale/fit.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { toText as shown } from "../../src/table/text.ts";
+import { toText as shown } from "../../src/show/text.ts";
 import { arbitraryRecipe, watched } from "../arbitraries.ts";
 import { errorOf } from "../number/errorOf.ts";
 

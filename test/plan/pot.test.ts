@@ -18,7 +18,7 @@ import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { toText } from "../../src/table/text.ts";
+import { toText } from "../../src/show/text.ts";
 import { arbitraryFactor, arbitraryRecipe, watched } from "../arbitraries.ts";
 import { errorOf } from "../number/errorOf.ts";
 
@@ -309,13 +309,13 @@ describe("a dose that is cooked in a pot of unequal shares", () => {
     ] as unknown as NonNullable<PlanInput["answers"]>;
     const { faults } = errorOf(() => campDish({ answers }));
     expect(faults.map(({ path }) => path.join("."))).toEqual([
+      "answers.3.answer",
+      "answers.5.why",
+      "answers.6",
       "answers.0.meal",
       "answers.1.dish",
       "answers.2.line",
-      "answers.3.answer",
-      "answers.5.why",
       "answers.5",
-      "answers.6",
     ]);
     expect(errorOf(() => campDish({ answers: {} as never })).path).toEqual(["answers"]);
   });

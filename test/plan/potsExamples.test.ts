@@ -6,7 +6,7 @@ import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { LineInput } from "../../src/recipe/document.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { toText } from "../../src/table/text.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 import { food } from "../scale/fit/worlds.ts";
 
@@ -255,9 +255,9 @@ describe("how pots are shared", () => {
       expect(refused({ tolerance: 0, tries })).toEqual([["plan-malformed", "pots.tries"]]);
     }
     expect(refused({ tolerence: 1, tries: 0 }).map(([, path]) => path)).toEqual([
-      "pots.tolerence",
-      "pots.tries",
       "pots.tolerance",
+      "pots.tries",
+      "pots.tolerence",
     ]);
     expect(refused(JSON.parse('{ "tolerance": 0, "__proto__": 1 }'))).toEqual([
       ["plan-malformed", "pots.__proto__"],

@@ -7,8 +7,8 @@ import { starterFoods } from "../../src/foods.ts";
 import { equals, exact, type Fraction, plus, toText, ZERO } from "../../src/number/fraction.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { type TidyRecord, toRecords } from "../../src/table/records.ts";
-import { HOSTILE } from "../table/hostile.ts";
+import { type TidyRecord, toRecords } from "../../src/show/records.ts";
+import { HOSTILE } from "../show/hostile.ts";
 import { campPlan } from "./camp.ts";
 
 const plan = campPlan();

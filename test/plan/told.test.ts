@@ -7,9 +7,10 @@ import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { LineInput } from "../../src/recipe/document.ts";
 import type { Demand } from "../../src/scale/demand.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { toRecords } from "../../src/table/records.ts";
-import type { Table } from "../../src/table/table.ts";
-import { toText } from "../../src/table/text.ts";
+import { toRecords } from "../../src/show/records.ts";
+import type { Table } from "../../src/show/table.ts";
+import { tablesOf } from "../../src/show/tabular.ts";
+import { toText } from "../../src/show/text.ts";
 
 const coarse: Kitchen = kitchen({
   name: "coarse",
@@ -32,7 +33,7 @@ function planned(demands: readonly Demand[], rest: Partial<PlanInput> = {}, line
 }
 
 const titled = (plan: Plan, title: RegExp): Table | undefined =>
-  plan.toTables().find((each) => title.test(each.title ?? ""));
+  tablesOf(plan).find((each) => title.test(each.title ?? ""));
 const rows = (plan: Plan, title: RegExp): unknown[][] => {
   const found = titled(plan, title);
   return found ? toRecords(found).map((row) => Object.values(row)) : [];

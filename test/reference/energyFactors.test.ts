@@ -10,7 +10,7 @@ import { exact, sum, times, toText } from "../../src/number/fraction.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { energyCheck } from "../../src/sheet/energyCheck.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { toText as shown } from "../../src/table/text.ts";
+import { toText as shown } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const ids = Object.keys(energySystems) as EnergySystemId[];

@@ -4,8 +4,8 @@ import { starterFoods } from "../../src/foods.ts";
 import { exact, toText } from "../../src/number/fraction.ts";
 import { substitutes } from "../../src/scale/substitutes.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { toRecords } from "../../src/table/records.ts";
-import { toText as shown } from "../../src/table/text.ts";
+import { toRecords } from "../../src/show/records.ts";
+import { toText as shown } from "../../src/show/text.ts";
 
 /** A stew with something in it that says nothing of its fibre, or says it. */
 const stew = (fibre?: number) => {

@@ -23,7 +23,7 @@ import { type SubstitutesHow, substitutes } from "../../src/scale/substitutes.ts
 import { sheet } from "../../src/sheet/build.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { toText as shown } from "../../src/table/text.ts";
+import { toText as shown } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const bowl: RecipeInput = {

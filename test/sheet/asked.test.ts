@@ -10,8 +10,9 @@ import { difference } from "../../src/sheet/difference.ts";
 import { energyCheck } from "../../src/sheet/energyCheck.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import { revise } from "../../src/sheet/revise.ts";
-import { toRecords } from "../../src/table/records.ts";
-import { toText } from "../../src/table/text.ts";
+import { toRecords } from "../../src/show/records.ts";
+import { tablesOf } from "../../src/show/tabular.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const foods = foodTable([
@@ -116,7 +117,7 @@ describe("explain", () => {
 
 describe("a sheet as text", () => {
   it("has a row or a note for every component that there is", () => {
-    const [, figures] = bowl.toTables();
+    const [, figures] = tablesOf(bowl);
     const rows = new Set((figures?.rows ?? []).flatMap((row) => (row.kind === "body" ? [row.cells[0]] : [])));
     const note = figures?.notes?.find((each) => each.startsWith("nothing is known of: ")) ?? "";
     const absent = componentIds.filter((id) => !rows.has(components[id].name));

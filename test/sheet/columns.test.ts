@@ -19,7 +19,8 @@ import { type CellValue, cellLabel, isFailure, type RowRef } from "../../src/she
 import { revise } from "../../src/sheet/revise.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { type Bound, constantTally, makeMarks, Tally } from "../../src/sheet/tally.ts";
-import { toText as show } from "../../src/table/text.ts";
+import { tablesOf } from "../../src/show/tabular.ts";
+import { toText as show } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const foods = foodTable([
@@ -112,13 +113,13 @@ describe("columns of one's own", () => {
     const boiled = made("1.5");
     const of = (column: string): string => tally(boiled.value(column)).value.toString();
     expect([of("cost"), of("fair")]).toEqual(["6", "4"]);
-    const [, , own] = boiled.toTables();
+    const [, , own] = tablesOf(boiled);
     expect(own?.notes).toEqual([
       expect.stringMatching(
         /^cost: lines count by their grams as weighed in, 400 g in all, .* 600 g as eaten/,
       ),
     ]);
-    expect(made("1").toTables()[2]?.notes).toEqual([]);
+    expect(tablesOf(made("1"))[2]?.notes).toEqual([]);
   });
 
   it("say n-6 to n-3 and potassium to sodium, bounds and all", () => {

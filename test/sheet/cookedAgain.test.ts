@@ -13,7 +13,7 @@ import { sheet } from "../../src/sheet/build.ts";
 import { cooking } from "../../src/sheet/cooking.ts";
 import { energyCheck } from "../../src/sheet/energyCheck.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { toText as shown } from "../../src/table/text.ts";
+import { toText as shown } from "../../src/show/text.ts";
 
 /** Red wine by its usual figures, invented to the decimal; alcohol by mass. */
 const wine: FoodInput = {

@@ -7,7 +7,7 @@ import { equals, plus, toText } from "../../src/number/fraction.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { cooking } from "../../src/sheet/cooking.ts";
-import { toText as shown } from "../../src/table/text.ts";
+import { toText as shown } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const codes = Object.keys(usdaRetention.codes);

@@ -3,8 +3,9 @@ import { starterFoods } from "../../src/foods.ts";
 import { sum, toText } from "../../src/number/fraction.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Explanation } from "../../src/sheet/explanation.ts";
-import { toRecords } from "../../src/table/records.ts";
-import { toText as shown } from "../../src/table/text.ts";
+import { toRecords } from "../../src/show/records.ts";
+import { tablesOf } from "../../src/show/tabular.ts";
+import { toText as shown } from "../../src/show/text.ts";
 
 // SR28 carries no iodine: of lentils and spinach nothing is known; of milk another source prints a figure.
 const dal = sheet(
@@ -33,7 +34,7 @@ const supper = sheet(
 
 /** Cells of the shown table by label, the dots of depth taken off. */
 function values(why: Explanation): ReadonlyMap<string, string> {
-  const [table] = why.toTables();
+  const [table] = tablesOf(why);
   return new Map(
     (table?.rows ?? []).flatMap((row) => {
       if (row.kind === "group") return [];

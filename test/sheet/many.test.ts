@@ -7,8 +7,9 @@ import { sheet } from "../../src/sheet/build.ts";
 import { difference } from "../../src/sheet/difference.ts";
 import { isFailure } from "../../src/sheet/own.ts";
 import { Sheet } from "../../src/sheet/sheet.ts";
-import { toRecords } from "../../src/table/records.ts";
-import { toText as shown } from "../../src/table/text.ts";
+import { toRecords } from "../../src/show/records.ts";
+import { tablesOf } from "../../src/show/tabular.ts";
+import { toText as shown } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 /** Work is counted, not timed: a machine may be busy. */
@@ -31,7 +32,7 @@ describe("a sheet of very many lines", () => {
     made.mockRestore();
     expect(calls).toBeLessThanOrEqual(3 * 20);
     expect(text).toContain("4983 more rows not shown"); // 4,980 lines and three sums
-    for (const t of s.toTables(undefined, 20)) expect(t.rows.length).toBeLessThan(200);
+    for (const t of tablesOf(s, { rows: 20 })) expect(t.rows.length).toBeLessThan(200);
     expect(text.replace(/\s+/g, " ")).toMatch(/silent on [^:]*: line-\d+, [^:]* and \d+ more/);
     expect(text.length).toBeLessThan(60_000);
   });
@@ -40,8 +41,8 @@ describe("a sheet of very many lines", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 12 }), fc.integer({ min: 0, max: 14 }), (n, rows) => {
         const s = heap(n).column("twice", (at) => at.get("grams").times(2));
-        const all = s.toTables().map((t) => t.rows);
-        s.toTables(undefined, rows).forEach((t, k) => {
+        const all = tablesOf(s).map((t) => t.rows);
+        tablesOf(s, { rows }).forEach((t, k) => {
           const shownRows = t.rows.slice(0, rows);
           expect(shownRows).toEqual(all[k]?.slice(0, shownRows.length));
           expect(t.rows.length + (t.more ?? 0)).toBe(all[k]?.length);

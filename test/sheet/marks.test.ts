@@ -6,9 +6,10 @@ import { starterFoods } from "../../src/foods.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { cooking } from "../../src/sheet/cooking.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { tallyFigure } from "../../src/sheet/show.ts";
-import { toRecords } from "../../src/table/records.ts";
-import type { Table } from "../../src/table/table.ts";
+import { toRecords } from "../../src/show/records.ts";
+import type { Table } from "../../src/show/table.ts";
+import { tablesOf } from "../../src/show/tabular.ts";
+import { tallyFigure } from "../../src/show/tallyFigure.ts";
 
 const food = (id: string, per100g: FoodInput["per100g"]): FoodInput => ({
   ...{ id, name: id, source: `table of ${id}`, per100g },
@@ -128,16 +129,16 @@ describe("a figure that went through a retention factor", () => {
       tone: "derived",
       text: expect.stringMatching(/ d$/),
     });
-    const why = greens.explain("iron", "total").toTables()[0] as Table;
+    const why = tablesOf(greens.explain("iron", "total"))[0] as Table;
     expect(why.notes.filter((note) => note.startsWith("d:"))).toHaveLength(1);
-    expect(toRecords(greens.toTables()).find(({ component }) => component === "iron")).toMatchObject({
+    expect(toRecords(tablesOf(greens)).find(({ component }) => component === "iron")).toMatchObject({
       marks: "d",
     });
     expect(JSON.stringify(greens.total("iron"))).toContain('"derived":["spinach"]');
   });
 
   it("makes no storm: one letter a row of figures, and one note for each letter", () => {
-    for (const t of [greens.toTables()[1], cooking(greens).toTables()[0]] as Table[]) {
+    for (const t of [tablesOf(greens)[1], tablesOf(cooking(greens))[0]] as Table[]) {
       const figures = t.rows.flatMap((row) => (row.kind === "group" ? [] : row.cells.slice(0, -1)));
       for (const cell of figures) expect(typeof cell === "string" ? cell : cell.text).not.toMatch(/ [bcdp]$/);
       expect(t.notes.filter((note) => /^[bcdpt]: /.test(note)).length).toBeLessThanOrEqual(5);

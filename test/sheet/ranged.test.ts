@@ -18,10 +18,10 @@ import { between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { difference } from "../../src/sheet/difference.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { tallyFigure } from "../../src/sheet/show.ts";
 import type { Tally } from "../../src/sheet/tally.ts";
-import { toRecords } from "../../src/table/records.ts";
-import { toText } from "../../src/table/text.ts";
+import { toRecords } from "../../src/show/records.ts";
+import { tallyFigure } from "../../src/show/tallyFigure.ts";
+import { toText } from "../../src/show/text.ts";
 
 /** A figure in thousandths, as it truly is and as it is told: a point, a range, a limit, a trace or nothing. */
 interface Hidden {

@@ -6,7 +6,7 @@ import { starterFoods } from "../../src/foods.ts";
 import { exact, sum, toText } from "../../src/number/fraction.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Tally } from "../../src/sheet/tally.ts";
-import { type TidyRecord, toRecords } from "../../src/table/records.ts";
+import { type TidyRecord, toRecords } from "../../src/show/records.ts";
 import { arbitraryRecipe } from "../arbitraries.ts";
 import { errorOf } from "../number/errorOf.ts";
 

@@ -7,7 +7,7 @@ import { explain } from "../../src/sheet/explain.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import { type Changes, revise } from "../../src/sheet/revise.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { toText as shown } from "../../src/table/text.ts";
+import { toText as shown } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const foods = starterFoods.with([

@@ -9,8 +9,8 @@ import type { RecipeInput } from "../../src/recipe/document.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { type ShoppingList, shoppingList } from "../../src/shop/shoppingList.ts";
-import { toRecords } from "../../src/table/records.ts";
-import { toText as tablesText } from "../../src/table/text.ts";
+import { toRecords } from "../../src/show/records.ts";
+import { toText as tablesText } from "../../src/show/text.ts";
 import { campPlan } from "../plan/camp.ts";
 import { written } from "../written.ts";
 

@@ -10,12 +10,13 @@ import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { type ShoppingList, shoppingList } from "../../src/shop/shoppingList.ts";
-import { toCsv } from "../../src/table/csv.ts";
-import { toHtml } from "../../src/table/html.ts";
-import { toRecords } from "../../src/table/records.ts";
-import { toText } from "../../src/table/text.ts";
-import { HOSTILE, neutral, withoutIsolates } from "../table/hostile.ts";
-import { elements, textOf } from "../table/markup.ts";
+import { toCsv } from "../../src/show/csv.ts";
+import { toHtml } from "../../src/show/html.ts";
+import { toRecords } from "../../src/show/records.ts";
+import { tablesOf } from "../../src/show/tabular.ts";
+import { toText } from "../../src/show/text.ts";
+import { HOSTILE, neutral, withoutIsolates } from "../show/hostile.ts";
+import { elements, textOf } from "../show/markup.ts";
 import { written } from "../written.ts";
 
 /** Foods of our own: prices and packs are made up. */
@@ -218,8 +219,7 @@ each food's cost is shared by what is eaten of it, so what is left over is paid 
         { id: "heavy", name: "Heavyweight", demands: { factor: "13/7" }, byMeal: { late: { factor: 1 } } },
       ],
     });
-    const rows = shoppingList(plan)
-      .toTables()
+    const rows = tablesOf(shoppingList(plan))
       .at(-1)
       ?.rows.flatMap((row) => (row.kind === "group" ? [] : [row.cells.slice(1)]));
     const pence = (rows ?? []).map((cells) =>
@@ -324,7 +324,7 @@ describe("hostile names", () => {
     });
     const list = shoppingList(plan);
     expect(list.portions).toHaveLength(36);
-    const table = list.toTables().at(-1);
+    const table = tablesOf(list).at(-1);
     expect(table?.rows).toHaveLength(7);
     const first = table?.rows[0];
     const total = first?.kind === "body" ? first.cells.at(-1) : undefined;

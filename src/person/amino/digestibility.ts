@@ -1,17 +1,8 @@
-import { fault, quote, within } from "../../number/error.ts";
-import {
-  compare,
-  exact,
-  type Fraction,
-  isNumeric,
-  isZero,
-  ONE,
-  over,
-  sum,
-  times,
-  type Value,
-  ZERO,
-} from "../../number/fraction.ts";
+import { number } from "../../document/leaves.ts";
+import { isRecord } from "../../document/safe.ts";
+import { andThen, byName, choice, type Schema } from "../../document/schema.ts";
+import { fault, quote } from "../../number/error.ts";
+import { type Fraction, isZero, ONE, over, sum, times, type Value, ZERO } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import type { EatenPortion } from "../portion/eaten.ts";
@@ -19,6 +10,17 @@ import { aminoAcids } from "./pattern.ts";
 
 /** Share of the protein that is digested: of the whole, or of each line by its key. */
 export type Digestibility = Value | { readonly [line: string]: Value };
+
+/** The same, read: of the whole, or by line. */
+export type ReadDigestibility = Fraction | ReadonlyMap<string, Fraction>;
+
+/** The schema of a digestibility; which lines there are is the portion's to say. */
+export function digestibility(): Schema<ReadDigestibility> {
+  const share: Schema<Fraction> = number({ from: 0, to: 1 });
+  const byLine = andThen(byName(share), (read) => new Map(Object.entries(read)));
+  const expected = 'a share, 0.85, or one for each line: { oats: "0.86" }';
+  return choice<ReadDigestibility>([share, byLine], (given) => (isRecord(given) ? byLine : share), expected);
+}
 
 /** Lines with their protein in one portion, and whether they tell all their amino acids. */
 function proteinLines(portion: EatenPortion): { key: string; protein: Tally; told: boolean }[] {
@@ -41,34 +43,25 @@ export function toldShare(portion: EatenPortion): Fraction {
 }
 
 /** Of all the protein, the share that is digested; nothing where a line with protein has no figure. */
-export function digestedShare(portion: EatenPortion, given: Digestibility | undefined): Fraction | undefined {
-  if (given === undefined) return undefined;
-  if (typeof given !== "object" || given === null || Array.isArray(given) || isNumeric(given))
-    return readShareOf(given as Value, []);
+export function digestedShare(
+  portion: EatenPortion,
+  given: ReadDigestibility | undefined,
+): Fraction | undefined {
+  if (!(given instanceof Map)) return given as Fraction | undefined;
   const lines = proteinLines(portion);
   const keys = lines.map(({ key }) => key);
-  for (const [key, value] of Object.entries(given)) {
+  for (const key of given.keys()) {
     if (!keys.includes(key)) {
       const hint = didYouMean(key, keys, `use one of ${keys.slice(0, 10).join(", ")}`);
       throw fault("comparison-malformed", `no line is called ${quote(key)}`, hint, ["digestibility", key]);
     }
-    readShareOf(value, [key]);
   }
   const some = lines.filter(({ protein }) => protein.bound !== "exact" || !isZero(protein.value));
   const digested = some.map(({ key, protein }) => {
-    const share = Object.hasOwn(given, key) ? (given as { readonly [line: string]: Value })[key] : undefined;
-    return share === undefined || protein.bound !== "exact" ? undefined : times(protein.value, exact(share));
+    const share: Fraction | undefined = given.get(key);
+    return share === undefined || protein.bound !== "exact" ? undefined : times(protein.value, share);
   });
   const whole = sum(some.map(({ protein }) => protein.value));
   const all = digested.filter((each) => each !== undefined);
   return all.length < digested.length || isZero(whole) ? undefined : over(sum(all), whole);
-}
-
-function readShareOf(value: Value, path: readonly string[]): Fraction {
-  const share = within(["digestibility", ...path], () => exact(value));
-  if (share.n >= 0n && compare(share, ONE) <= 0) return share;
-  throw fault("comparison-malformed", "a digestibility outside 0 to 1", "write it as a share: 0.85", [
-    "digestibility",
-    ...path,
-  ]);
 }

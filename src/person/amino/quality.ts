@@ -1,7 +1,8 @@
-import { fieldsGiven } from "../../document/fields.ts";
-import { britishEnglish, type Language } from "../../document/language.ts";
-import { readLanguage } from "../../document/readLanguage.ts";
-import { type Fault, fault, quote, together, within } from "../../number/error.ts";
+import { word } from "../../document/leaves.ts";
+import { read } from "../../document/read.ts";
+import { fields, list, once, optional, type Schema } from "../../document/schema.ts";
+import { showFigure } from "../../measure/showFigure.ts";
+import { together } from "../../number/error.ts";
 import {
   compare,
   exact,
@@ -13,20 +14,21 @@ import {
   times,
   ZERO,
 } from "../../number/fraction.ts";
-import { didYouMean } from "../../number/near.ts";
+import { Result } from "../../number/result.ts";
 import { addUp } from "../../sheet/energy.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
-import { Shown } from "../../table/shown.ts";
-import type { Table } from "../../table/table.ts";
-import type { Asked, Tidy } from "../../table/tidy.ts";
 import { countedMass, isUnder18 } from "../body.ts";
 import type { Facts, Person } from "../person.ts";
 import { type Eaten, type EatenPortion, readEaten } from "../portion/eaten.ts";
-import { readPerson } from "../readPerson.ts";
-import { type Digestibility, digestedShare, toldShare } from "./digestibility.ts";
+import { personSchema } from "../readPerson.ts";
+import {
+  type Digestibility,
+  digestedShare,
+  digestibility,
+  type ReadDigestibility,
+  toldShare,
+} from "./digestibility.ts";
 import { type AminoName, aminoAcids, type PatternId } from "./pattern.ts";
-import { qualityTidy } from "./qualityRecords.ts";
-import { qualityTables } from "./qualityTable.ts";
 import { aminoPatterns } from "./score.ts";
 import { who2007Requirement } from "./who2007.ts";
 
@@ -59,7 +61,8 @@ export interface PortionScore {
 }
 
 /** The quality of a portion's protein. */
-export class ProteinQuality extends Shown {
+export class ProteinQuality extends Result {
+  readonly is = "steelyard/protein-quality@1";
   readonly protein: Tally;
   readonly aminoAcids: readonly AminoContent[];
   readonly scores: readonly PortionScore[];
@@ -72,10 +75,7 @@ export class ProteinQuality extends Shown {
   readonly name: string;
 
   /** @internal Use {@link proteinQuality}. */
-  constructor(
-    name: string,
-    made: Omit<ProteinQuality, "name" | "cloned" | "toTables" | "toRows" | "toJSON">,
-  ) {
+  constructor(name: string, made: Omit<ProteinQuality, "name" | "is" | "cloned" | "toString" | "toJSON">) {
     super();
     this.name = name;
     this.protein = made.protein;
@@ -86,13 +86,8 @@ export class ProteinQuality extends Shown {
     this.note = made.note;
   }
 
-  override toTables(language: Language = britishEnglish): readonly Table[] {
-    return qualityTables(this, readLanguage(language));
-  }
-
-  /** Amino acids, their shares of each pattern, and scores, as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return qualityTidy(this, asked);
+  override toString(): string {
+    return `${this.name}: the quality of ${showFigure(this.protein.value, { unit: "g" })} of protein`;
   }
 }
 
@@ -135,21 +130,11 @@ export interface ProteinQualityHow {
  * ```
  */
 export function proteinQuality(eaten: Eaten, how: ProteinQualityHow = {}): ProteinQuality {
-  const faults: Fault[] = [];
-  const given: ProteinQualityHow = fieldsGiven(
-    how,
-    ["person", "patterns", "digestibility"],
-    "comparison-malformed",
-    faults,
-  );
-  const { portion, patterns, facts } = together(
-    {
-      portion: () => readEaten(eaten, "comparison-malformed"),
-      patterns: () => readPatterns(given.patterns),
-      facts: () => given.person && within(["person"], () => readPerson(given.person)),
-    },
-    faults,
-  );
+  const { portion, asked } = together({
+    portion: () => readEaten(eaten, "comparison-malformed"),
+    asked: () => read(qualityHow(), how, "comparison-malformed"),
+  });
+  const { patterns = USUAL, person: facts, digestibility } = asked;
   const mass = facts && isAdultAlone(facts) ? countedMass(facts) : undefined;
   const protein = portion.brings("protein");
   const contents = (Object.keys(aminoAcids) as AminoName[]).map((of): AminoContent => {
@@ -163,7 +148,7 @@ export function proteinQuality(eaten: Eaten, how: ProteinQualityHow = {}): Prote
     };
   });
   const told = toldShare(portion);
-  const digested = digestedShare(portion, how.digestibility);
+  const digested = digestedShare(portion, digestibility);
   return new ProteinQuality(portion.name, {
     protein,
     aminoAcids: contents,
@@ -181,21 +166,21 @@ function isAdultAlone(facts: Facts): boolean {
   return !isUnder18(facts) && !facts.pregnant && !facts.breastfeeding;
 }
 
-function readPatterns(given: readonly PatternId[] | undefined): readonly PatternId[] {
-  const ids = Object.keys(aminoPatterns) as PatternId[];
-  const hint = `use ${ids.join(", ")}`;
-  if (given === undefined) return ["who-2007-adult", "fao-2013-older"];
-  if (!Array.isArray(given))
-    throw fault("comparison-malformed", "patterns is not a list", hint, ["patterns"]);
-  given.forEach((id: unknown, i) => {
-    if (ids.some((each) => each === id)) return;
-    throw fault("comparison-malformed", `${quote(id)} is not a pattern`, didYouMean(id, ids, hint), [
-      "patterns",
-      i,
-    ]);
-  });
-  return given;
+const USUAL: readonly PatternId[] = ["who-2007-adult", "fao-2013-older"];
+
+interface ReadHow {
+  readonly patterns?: readonly PatternId[];
+  readonly person?: Facts;
+  readonly digestibility?: ReadDigestibility;
 }
+
+const qualityHow: () => Schema<ReadHow> = /* @__PURE__ */ once(() =>
+  fields<ReadHow>({
+    patterns: optional(list(word(Object.keys(aminoPatterns) as PatternId[]))),
+    person: optional(personSchema()),
+    digestibility: optional(digestibility()),
+  }),
+);
 
 /** Two that count as one are known when both are. */
 function gramsOf(portion: EatenPortion, of: AminoName): Tally {

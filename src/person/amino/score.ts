@@ -1,11 +1,14 @@
-import { checkFields } from "../../document/fields.ts";
-import { componentIds } from "../../food/components.ts";
-import { fault, quote, within } from "../../number/error.ts";
+import { asWritten, number, word } from "../../document/leaves.ts";
+import { read } from "../../document/read.ts";
+import { fields, once, optional, type Schema, type Shape } from "../../document/schema.ts";
+import { type ComponentId, componentIds } from "../../food/components.ts";
+import { fault, together } from "../../number/error.ts";
 import {
   compare,
   exact,
   type Fraction,
   fraction,
+  isZero,
   ONE,
   over,
   sum,
@@ -69,29 +72,22 @@ export function aminoScore(
   pattern: PatternId = "fao-2013-older",
   how: { readonly digestibility?: Value } = {},
 ): AminoScore {
-  if (typeof pattern !== "string" || !Object.hasOwn(aminoPatterns, pattern)) {
-    const ids = Object.keys(aminoPatterns).join(", ");
-    throw fault("food-malformed", `${quote(pattern)} is not a pattern`, `choose one of ${ids}`, ["pattern"]);
-  }
-  checkAmounts(amounts);
-  checkFields(how, ["digestibility"], "food-malformed");
-  const { mgPerGram, source } = aminoPatterns[pattern];
-  const protein = read(amounts, "protein");
-  if (!protein || protein.n <= 0n) {
+  const { id, eaten, asked } = together({
+    id: () => read(word(Object.keys(aminoPatterns) as PatternId[]), pattern, "food-malformed", ["pattern"]),
+    eaten: () => read(amountsSchema(), amounts, "food-malformed"),
+    asked: () => read(scoreHow(), how, "food-malformed"),
+  });
+  const { mgPerGram, source } = aminoPatterns[id];
+  const { protein } = eaten;
+  if (!protein || isZero(protein)) {
     throw fault("food-malformed", "no protein to score", "give grams of protein above 0", ["protein"]);
   }
-  const digestibility =
-    how.digestibility === undefined ? ONE : within(["digestibility"], () => exact(how.digestibility ?? 1));
-  if (digestibility.n < 0n || compare(digestibility, ONE) > 0) {
-    throw fault("food-malformed", "a digestibility outside 0 to 1", "write it as a share: 0.85", [
-      "digestibility",
-    ]);
-  }
+  const { digestibility = ONE } = asked;
   const names = Object.keys(aminoAcids) as AminoName[];
   const known: { of: AminoName; mg: Fraction; ratio: Fraction }[] = [];
   const unknown: AminoName[] = [];
   for (const name of names) {
-    const grams = gramsOf(amounts, name);
+    const grams = gramsOf(eaten, name);
     if (!grams) {
       unknown.push(name);
       continue;
@@ -120,32 +116,35 @@ export function aminoRequirementMet(
   amounts: Omit<ProteinAmounts, "protein">,
   kilograms: Value,
 ): readonly { readonly of: AminoName; readonly share: Fraction }[] {
-  checkAmounts(amounts);
-  const mass = within(["kilograms"], () => exact(kilograms));
-  if (mass.n <= 0n) throw fault("person-malformed", "no body mass", "give kilograms above 0", ["kilograms"]);
+  const { eaten, mass } = together({
+    eaten: () => read(amountsSchema(), amounts, "food-malformed"),
+    mass: () => read(number({ above: 0 }), kilograms, "person-malformed", ["kilograms"]),
+  });
   return (Object.keys(aminoAcids) as AminoName[]).flatMap((of) => {
-    const grams = gramsOf(amounts, of);
+    const grams = gramsOf(eaten, of);
     if (!grams) return [];
     const need = times(exact(who2007Requirement.mgPerKg[of]), mass);
     return [{ of, share: over(times(grams, fraction(1000n)), need) }];
   });
 }
 
-/** What a food holds besides may stand there, but no name that is nothing: it would count as unknown. */
-function checkAmounts(amounts: object): void {
-  checkFields(amounts, componentIds, "food-malformed");
-}
+const scoreHow: () => Schema<{ readonly digestibility?: Fraction }> = /* @__PURE__ */ once(() =>
+  fields<{ readonly digestibility?: Fraction }>({ digestibility: optional(number({ from: 0, to: 1 })) }),
+);
 
-function gramsOf(amounts: object, name: AminoName): Fraction | undefined {
-  const parts = aminoAcids[name].map((id) => read(amounts, id));
+type ReadAmounts = { readonly [C in ComponentId]?: Fraction };
+
+/** What a food holds besides may stand there, but no name that is nothing: it would count as unknown. */
+const amountsSchema: () => Schema<ReadAmounts> = /* @__PURE__ */ once(() => {
+  const wanted = new Set<ComponentId>(["protein", ...Object.values(aminoAcids).flat()]);
+  const grams = optional(number({ from: 0 }));
+  const other = optional(asWritten<Fraction>());
+  const shape = componentIds.map((id) => [id, wanted.has(id) ? grams : other]);
+  return fields<ReadAmounts>(Object.fromEntries(shape) as Shape<ReadAmounts>);
+});
+
+function gramsOf(amounts: ReadAmounts, name: AminoName): Fraction | undefined {
+  const parts = aminoAcids[name].map((id) => amounts[id]);
   const known = parts.filter((part) => part !== undefined);
   return known.length === parts.length ? sum(known) : undefined;
-}
-
-function read(amounts: object, id: string): Fraction | undefined {
-  const value = Object.hasOwn(amounts, id) ? (amounts as Record<string, Value | undefined>)[id] : undefined;
-  if (value === undefined) return undefined;
-  const grams = within([id], () => exact(value));
-  if (grams.n < 0n) throw fault("food-malformed", "below 0", "give 0 g or more", [id]);
-  return grams;
 }

@@ -1,8 +1,10 @@
-import { fieldsGiven } from "../../document/fields.ts";
-import { type ComponentId, component, componentIds } from "../../food/components.ts";
-import { collect, type Fault, fault, throwIfAny, together, within } from "../../number/error.ts";
+import { read } from "../../document/read.ts";
+import { fields, list, once, optional, type Schema } from "../../document/schema.ts";
+import { componentId } from "../../food/componentSchema.ts";
+import { type ComponentId, componentIds } from "../../food/components.ts";
+import { fault, together } from "../../number/error.ts";
 import { isZero } from "../../number/fraction.ts";
-import { type EnergyBy, energySystem } from "../../sheet/energy.ts";
+import { type EnergyBy, energyBy, type NamedSystem } from "../../sheet/energy.ts";
 import { practitionerNote } from "../caution.ts";
 import type { LabelReference } from "../intakes/labelReference.ts";
 import { countsFood, type ReferenceIntakes } from "../intakes/referenceIntakes.ts";
@@ -11,7 +13,7 @@ import type { Facts, Person } from "../person.ts";
 import { type PortionCaution, portionCautions } from "../portion/cautions.ts";
 import { type Eaten, type EatenPortion, readEaten } from "../portion/eaten.ts";
 import { energyRangesFor } from "../ranges/all.ts";
-import { readPerson } from "../readPerson.ts";
+import { personSchema, readPerson } from "../readPerson.ts";
 import { type StateEnergy, stateCautions, stateEnergyOf } from "../stateCautions.ts";
 import { balanceOf, ratiosOf } from "./balance.ts";
 import { Comparison, type ComparisonRow } from "./comparison.ts";
@@ -60,25 +62,14 @@ export function compare(
   intakes: ReferenceIntakes | LabelReference,
   how: CompareHow = {},
 ): Comparison {
-  const faults: Fault[] = [];
-  const given: CompareHow = fieldsGiven(
-    how,
-    ["person", "components", "system"],
-    "comparison-malformed",
-    faults,
-  );
-  const { portion, figures, wanted } = together(
-    {
-      portion: () => readEaten(eaten, "comparison-malformed"),
-      figures: () => figuresOf(intakes),
-      wanted: () => readWanted(given.components),
-      person: () => given.person !== undefined && within(["person"], () => readPerson(given.person)),
-      system: () => within(["system"], () => energySystem(given.system ?? "atwater-general")),
-    },
-    faults,
-  );
+  const { portion, figures, asked } = together({
+    portion: () => readEaten(eaten, "comparison-malformed"),
+    figures: () => figuresOf(intakes),
+    asked: () => read(compareHow(), how, "comparison-malformed"),
+  });
+  const wanted = new Set(asked.components ?? componentIds);
   const person = how.person ?? ("person" in intakes ? intakes.person : undefined);
-  const facts = person === undefined ? undefined : readPerson(person);
+  const facts = asked.person ?? (person && readPerson(person));
   const ranges = person && "person" in intakes ? energyRangesFor(intakes.authority, person) : [];
   // Energy that was reckoned for somebody else holds nothing for this person's state.
   const counted = "person" in intakes && person === intakes.person ? stateEnergyOf(intakes) : undefined;
@@ -95,6 +86,20 @@ export function compare(
     note: practitionerNote,
   });
 }
+
+interface ReadHow {
+  readonly components?: readonly ComponentId[];
+  readonly person?: Facts;
+  readonly system?: NamedSystem;
+}
+
+const compareHow: () => Schema<ReadHow> = /* @__PURE__ */ once(() =>
+  fields<ReadHow>({
+    components: optional(list(componentId(), { like: '["iron", "fibre"]' })),
+    person: optional(personSchema()),
+    system: optional(energyBy()),
+  }),
+);
 
 /** What pregnancy or breastfeeding itself gives cause to say: it concerns the whole, and no one line. */
 function statesOf(facts: Facts | undefined, energy: StateEnergy | undefined): PortionCaution[] {
@@ -139,19 +144,6 @@ function figuresOf(intakes: ReferenceIntakes | LabelReference): Figures {
     }
   }
   return { references: [...references], uppers: [...uppers] };
-}
-
-function readWanted(given: readonly ComponentId[] | undefined): ReadonlySet<ComponentId> {
-  if (given === undefined) return new Set(componentIds);
-  const faults: Fault[] = [];
-  const hint = 'write a list: ["iron", "fibre"]';
-  if (!Array.isArray(given))
-    throw fault("comparison-malformed", "components is not a list", hint, ["components"]);
-  given.forEach((id, i) => {
-    collect(faults, ["components", i], () => component(id));
-  });
-  throwIfAny(faults);
-  return new Set(given);
 }
 
 /** One row for each set of components that figures count, in the order of the registry. */

@@ -1,16 +1,10 @@
-import { britishEnglish, type Language } from "../../document/language.ts";
-import { readLanguage } from "../../document/readLanguage.ts";
 import { type ComponentId, component } from "../../food/components.ts";
-import { Shown } from "../../table/shown.ts";
-import type { Table } from "../../table/table.ts";
-import type { Asked, Tidy } from "../../table/tidy.ts";
+import { Result } from "../../number/result.ts";
 import type { NoUpper } from "../intakes/referenceIntakes.ts";
 import type { Authority } from "../intakes/table.ts";
 import type { PortionCaution } from "../portion/cautions.ts";
 import type { EnergyBalance, PortionRatio } from "./balance.ts";
 import type { HeldReference, HeldUpper } from "./held.ts";
-import { comparisonTidy } from "./records.ts";
-import { comparisonTables } from "./tables.ts";
 
 /** A portion against one authority's figures of one component, or of several that it counts together. */
 export interface ComparisonRow {
@@ -44,7 +38,8 @@ export interface ComparisonData {
  * How a portion stands against a day: shares of reference intakes, upper levels, shares of energy,
  * cautions. A portion is part of a day, so nothing here passes or fails.
  */
-export class Comparison extends Shown implements ComparisonData {
+export class Comparison extends Result implements ComparisonData {
+  readonly is = "steelyard/comparison@1";
   readonly name: string;
   readonly meals: number;
   readonly authority: ComparisonData["authority"];
@@ -71,6 +66,14 @@ export class Comparison extends Shown implements ComparisonData {
     this.note = data.note;
   }
 
+  override toString(): string {
+    const past =
+      this.past.length === 0
+        ? "no upper level proven past"
+        : `past the upper level: ${this.past.map(({ of }) => of.join(" + ")).join(", ")}`;
+    return `${this.name}, against a day (${this.authority}): ${past}`;
+  }
+
   /** The row whose figures count a component; nothing where there is no figure. Throws `component-unknown`. */
   get(id: ComponentId): ComparisonRow | undefined {
     const { id: known } = component(id);
@@ -85,15 +88,5 @@ export class Comparison extends Shown implements ComparisonData {
   /** Rows of which what is told can be past an upper level, and need not be. */
   get mayBePast(): readonly ComparisonRow[] {
     return this.rows.filter(({ uppers }) => uppers.some(({ verdict }) => verdict === "may-be-past"));
-  }
-
-  /** Components against the day, the balance of energy, and what to heed. */
-  override toTables(language: Language = britishEnglish): readonly Table[] {
-    return comparisonTables(this, readLanguage(language));
-  }
-
-  /** What was eaten, each figure of a day and the share of it, as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return comparisonTidy(this, asked);
   }
 }

@@ -1,11 +1,14 @@
-import { fault, quote } from "../../number/error.ts";
+import { word } from "../../document/leaves.ts";
+import { read } from "../../document/read.ts";
+import { coded, type Schema } from "../../document/schema.ts";
 import type { Authority } from "./table.ts";
 
-const names: readonly string[] = ["uk", "us", "eu"] satisfies readonly Authority[];
+/** The schema of an authority's name; its faults have the code `authority-unknown`. */
+export function authorityName(): Schema<Authority> {
+  return coded("authority-unknown", word(["uk", "us", "eu"]));
+}
 
 /** Refuses what is no authority. Throws `authority-unknown`. */
 export function checkAuthority(authority: Authority): void {
-  if (typeof authority === "string" && names.includes(authority)) return;
-  const hint = 'choose "uk", "us" or "eu"';
-  throw fault("authority-unknown", `${quote(authority)} is not an authority`, hint, ["authority"]);
+  read(authorityName(), authority, "authority-unknown", ["authority"]);
 }

@@ -1,6 +1,6 @@
-import { checkChoice } from "../../document/fields.ts";
+import { word } from "../../document/leaves.ts";
+import type { Schema } from "../../document/schema.ts";
 import { type ComponentId, components } from "../../food/components.ts";
-import type { ErrorCode } from "../../number/codes.ts";
 import type { Caution } from "../caution.ts";
 import { countsFood, type ReferenceIntakes } from "./referenceIntakes.ts";
 import type { UpperFigure } from "./resolve.ts";
@@ -8,8 +8,6 @@ import type { UpperKind } from "./table.ts";
 
 /** Levels that stand where no level could be set from harm. */
 type GuidanceKind = Extract<UpperKind, "guidance level" | "safe level of intake">;
-
-const WAYS: readonly string[] = ["tell", "limit"];
 
 /** What a kind of level is, by the body that set it. */
 const kinds: { readonly [K in GuidanceKind]: Omit<Caution, "code"> } = {
@@ -47,9 +45,9 @@ export function isFromHarm(level: Level): boolean {
   );
 }
 
-/** Refuses what is no way to take guidance. */
-export function checkGuidance(given: unknown, code: ErrorCode): void {
-  checkChoice(given, "guidance", WAYS, code);
+/** The schema of how guidance is taken. */
+export function guidanceTaken(): Schema<"tell" | "limit"> {
+  return word(["tell", "limit"]);
 }
 
 /** Says which levels are no limits, and what they are: one caution for each kind. */

@@ -1,5 +1,6 @@
+import { word } from "../../document/leaves.ts";
+import { read } from "../../document/read.ts";
 import { type ComponentId, component, components } from "../../food/components.ts";
-import { fault, quote } from "../../number/error.ts";
 import { fraction } from "../../number/fraction.ts";
 import { uncloned } from "../../number/uncloned.ts";
 import type { Facts } from "../person.ts";
@@ -54,18 +55,12 @@ const anybody: Facts = {
  * ```
  */
 export function labelReference(authority: LabelAuthority): LabelReference {
-  if (typeof authority !== "string" || !Object.hasOwn(labelTables, authority)) {
-    throw fault(
-      "authority-unknown",
-      `${quote(authority)} is not an authority`,
-      'choose "eu", "us" or "codex"',
-    );
-  }
+  read(word(Object.keys(labelTables) as LabelAuthority[]), authority, "authority-unknown");
   const table = labelTables[authority];
   const figures = new Map<ComponentId, ReferenceFigure>();
-  const read = { source: table.source, stages: [readStage("1+")] };
+  const found = { source: table.source, stages: [readStage("1+")] };
   for (const row of table.references) {
-    const figure = resolveRow(read, row, anybody, { phytate: "600" });
+    const figure = resolveRow(found, row, anybody, { phytate: "600" });
     if (figure && figure !== "energy") figures.set(row.of[0], { ...figure, kind: row.kind });
   }
   return {

@@ -1,12 +1,14 @@
-import { fieldsGiven } from "../../document/fields.ts";
+import { number } from "../../document/leaves.ts";
+import { read } from "../../document/read.ts";
+import { coded, fields, leaf, once, optional, type Schema, type Shape } from "../../document/schema.ts";
 import { type ComponentId, component, components } from "../../food/components.ts";
-import { type Fault, fault, kindOf, quote, together, within } from "../../number/error.ts";
-import { exact, type Fraction, plus, type Value } from "../../number/fraction.ts";
+import { fault, kindOf, together } from "../../number/error.ts";
+import { type Fraction, plus, type Value } from "../../number/fraction.ts";
 import { uncloned } from "../../number/uncloned.ts";
 import { practitionerNote } from "../caution.ts";
 import { energyAddition } from "../energyAdditions.ts";
 import type { EquationId } from "../equations/equation.ts";
-import { checkEquation, needOf } from "../need.ts";
+import { equationName, needOf } from "../need.ts";
 import type { Facts, Person } from "../person.ts";
 import { readPerson } from "../readPerson.ts";
 import { checkAuthority } from "./authority.ts";
@@ -70,8 +72,25 @@ export interface IntakeOptions {
   readonly phytate?: 300 | 600 | 900 | 1200;
 }
 
-export const INTAKE_OPTIONS: readonly string[] = ["energy", "equation", "phytate"];
-const PHYTATES: readonly number[] = [300, 600, 900, 1200];
+/** The same, read. */
+interface ReadOptions extends Omit<IntakeOptions, "energy"> {
+  readonly energy?: Fraction;
+}
+
+const intakeOptions: () => Schema<ReadOptions> = /* @__PURE__ */ once(() =>
+  fields<ReadOptions>(intakeShape()),
+);
+
+/** @internal The fields of {@link IntakeOptions}, for options that have more. */
+export function intakeShape(): Shape<ReadOptions> {
+  const all: readonly unknown[] = [300, 600, 900, 1200];
+  const isPhytate = (given: unknown): given is 300 | 600 | 900 | 1200 => all.includes(given);
+  return {
+    phytate: optional(leaf(`one of ${all.join(", ")}`, { enum: all }, isPhytate, (given) => given)),
+    equation: optional(equationName()),
+    energy: optional(coded("number-malformed", number({ above: 0 }))),
+  };
+}
 
 /** Whether something from outside is what {@link referenceIntakes} gives. */
 export function isIntakes(x: unknown): x is ReferenceIntakes {
@@ -120,21 +139,14 @@ export function referenceIntakes(
   person: Person,
   how: IntakeOptions = {},
 ): ReferenceIntakes {
-  const faults: Fault[] = [];
-  const given: IntakeOptions = fieldsGiven(how, INTAKE_OPTIONS, "person-malformed", faults);
-  const { facts, energy } = together(
-    {
-      authority: () => checkAuthority(authority),
-      phytate: () => checkPhytate(given.phytate),
-      equation: () => checkEquation(given.equation),
-      energy: () => readEnergy(given.energy),
-      facts: () => readPerson(person),
-    },
-    faults,
-  );
-  const day = energyOf(authority, facts, energy, how.equation);
+  const { facts, asked } = together({
+    authority: () => checkAuthority(authority),
+    asked: () => read(intakeOptions(), how, "person-malformed"),
+    facts: () => readPerson(person),
+  });
+  const day = energyOf(authority, facts, asked.energy, asked.equation);
   const setting: Setting = {
-    phytate: String(how.phytate ?? 600),
+    phytate: String(asked.phytate ?? 600),
     ...(day && { energy: day.value }),
   };
   const { references: own, uppers, needEnergy, limited } = figuresFor(authority, facts, setting);
@@ -205,18 +217,6 @@ function entryFor(
     ...(reference && { reference }),
     ...(upper && { upper }),
   };
-}
-
-function checkPhytate(phytate: IntakeOptions["phytate"]): void {
-  if (phytate === undefined || PHYTATES.includes(phytate)) return;
-  const hint = `give one of ${PHYTATES.join(", ")}`;
-  throw fault("person-malformed", `phytate is ${quote(phytate)}`, hint, ["phytate"]);
-}
-
-function readEnergy(given: Value | undefined): Fraction | undefined {
-  const energy = given === undefined ? undefined : within(["energy"], () => exact(given));
-  if (!energy || energy.n > 0n) return energy;
-  throw fault("number-malformed", "energy not above 0", "give the day's energy in kcal", ["energy"]);
 }
 
 /** The day's energy, where it is given or can be reckoned: with what the authority adds for a state. */

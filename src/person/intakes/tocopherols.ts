@@ -1,7 +1,8 @@
-import { checkFields } from "../../document/fields.ts";
-import { fault, quote, within } from "../../number/error.ts";
-import { exact, type Fraction, fraction, over, sum, times, type Value } from "../../number/fraction.ts";
-import { didYouMean } from "../../number/near.ts";
+import { number, word } from "../../document/leaves.ts";
+import { read } from "../../document/read.ts";
+import { fields, once, optional, type Schema } from "../../document/schema.ts";
+import { together } from "../../number/error.ts";
+import { exact, type Fraction, fraction, over, sum, times, type Value, ZERO } from "../../number/fraction.ts";
 
 /** Milligrams of each form of vitamin E. */
 export interface Tocopherols {
@@ -46,28 +47,29 @@ export function alphaTocopherolEquivalents(
   forms: Tocopherols,
   by: keyof typeof tocopherolFactors = "mccance-widdowson",
 ): Fraction {
-  if (typeof by !== "string" || !Object.hasOwn(tocopherolFactors, by)) {
-    const sets = Object.keys(tocopherolFactors);
-    const hint = didYouMean(by, sets, `use ${sets.join(" or ")}`);
-    throw fault("food-malformed", `${quote(by)} is no set of factors`, hint, ["by"]);
-  }
-  const factors = tocopherolFactors[by];
-  const names = Object.keys(factors) as (keyof Tocopherols)[];
-  checkFields(forms, names, "food-malformed");
-  if (forms.alpha === undefined) {
-    throw fault("food-malformed", "no alpha-tocopherol", "give its milligrams, 0 where there is none", [
-      "alpha",
-    ]);
-  }
-  return sum(
-    names.map((name) =>
-      times(
-        within([name], () => exact(forms[name] ?? 0)),
-        exact(factors[name]),
-      ),
-    ),
-  );
+  const { set, amounts } = together({
+    set: () => read(word(Object.keys(tocopherolFactors) as (typeof by)[]), by, "food-malformed", ["by"]),
+    amounts: () => read(formsSchema(), forms, "food-malformed"),
+  });
+  const factors = Object.entries(tocopherolFactors[set]) as [keyof Tocopherols, string][];
+  return sum(factors.map(([name, factor]) => times(amounts[name] ?? ZERO, exact(factor))));
 }
+
+const formsSchema: () => Schema<{ readonly [F in keyof Tocopherols]: Fraction }> = /* @__PURE__ */ once(
+  () => {
+    const milligrams = number({ from: 0 });
+    const some = optional(milligrams);
+    return fields<{ readonly [F in keyof Tocopherols]: Fraction }>({
+      alpha: milligrams,
+      beta: some,
+      gamma: some,
+      delta: some,
+      alphaTocotrienol: some,
+      betaTocotrienol: some,
+      gammaTocotrienol: some,
+    });
+  },
+);
 
 /**
  * The alpha-tocopherol that is reckoned in a mixed diet's equivalents: eight tenths. Institute of

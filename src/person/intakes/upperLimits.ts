@@ -1,10 +1,11 @@
-import { checkFields } from "../../document/fields.ts";
+import { read } from "../../document/read.ts";
+import { fields, once, optional, type Schema } from "../../document/schema.ts";
 import type { ComponentId } from "../../food/components.ts";
 import { fault, kindOf } from "../../number/error.ts";
 import { type Fraction, toText, type Value } from "../../number/fraction.ts";
 import type { Demand } from "../../scale/demand.ts";
 import { mealDemands } from "../shareDay.ts";
-import { checkGuidance, isFromHarm, isGuidance } from "./guidance.ts";
+import { guidanceTaken, isFromHarm, isGuidance } from "./guidance.ts";
 import { countsFood, isIntakes, type ReferenceIntakes } from "./referenceIntakes.ts";
 import type { UpperFigure } from "./resolve.ts";
 
@@ -43,10 +44,9 @@ export function upperLimits(
       "intakes",
     ]);
   }
-  checkFields(how, ["guidance"], "comparison-malformed");
-  checkGuidance(how.guidance, "comparison-malformed");
+  const { guidance } = read(limitsHow(), how, "comparison-malformed");
   const isLimit = (upper: UpperFigure): boolean =>
-    isFromHarm(upper) || (how.guidance === "limit" && isGuidance(upper));
+    isFromHarm(upper) || (guidance === "limit" && isGuidance(upper));
   const limits = new Map<ComponentId, Fraction>();
   for (const id of intakes.components) {
     for (const upper of intakes.get(id).uppers) {
@@ -59,3 +59,7 @@ export function upperLimits(
   const demands = [...limits].map(([of, most]): Demand => ({ of, most: toText(most), firm: true }));
   return mealDemands(demands, share);
 }
+
+const limitsHow: () => Schema<{ readonly guidance?: "tell" | "limit" }> = /* @__PURE__ */ once(() =>
+  fields<{ readonly guidance?: "tell" | "limit" }>({ guidance: optional(guidanceTaken()) }),
+);

@@ -1,14 +1,11 @@
-import { checkFields } from "../../document/fields.ts";
-import { britishEnglish, type Language, say } from "../../document/language.ts";
-import { readLanguage } from "../../document/readLanguage.ts";
+import { text, word } from "../../document/leaves.ts";
+import { read } from "../../document/read.ts";
+import { byName, fields, once, optional, type Refuse, type Schema } from "../../document/schema.ts";
 import { type Allergen, allergens } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
-import { type Fault, fault, kindOf, quote, throwIfAny, together } from "../../number/error.ts";
+import { quote, throwIfAny, together } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
-import { tidyOf } from "../../sheet/tidyOf.ts";
-import { Shown } from "../../table/shown.ts";
-import { type Table, table } from "../../table/table.ts";
-import type { Asked, Tidy, TidyRow } from "../../table/tidy.ts";
+import { Result } from "../../number/result.ts";
 import type { Person } from "../person.ts";
 import { readPerson } from "../readPerson.ts";
 import { type Eaten, type EatenFood, type EatenPortion, readEaten } from "./eaten.ts";
@@ -34,69 +31,29 @@ export interface AllergenHeld {
 }
 
 /** What a dish holds of the regulated allergens, and what cannot be told. */
-export class Allergens extends Shown {
+export class Allergens extends Result {
+  readonly is = "steelyard/allergens@1";
   readonly list: AllergenList | "both";
   readonly contains: readonly AllergenHeld[];
   /** Foods that say nothing. Nothing said is unknown, and never free from. */
   readonly unknown: readonly AllergenUnknown[];
-  readonly #name: string;
+  /** Of the dish or dishes. */
+  readonly name: string;
 
   /** @internal Use {@link allergensOf}. */
   constructor(name: string, list: AllergenList | "both", held: Held) {
     super();
-    this.#name = name;
+    this.name = name;
     this.list = list;
     this.contains = held.contains;
     this.unknown = held.unknown;
   }
 
-  override toTables(language: Language = britishEnglish): readonly Table[] {
-    readLanguage(language);
-    const words = (text: string): string => say(language, text);
-    const title = say(language, "{name}: allergens", { name: this.#name });
-    return [
-      table({
-        title,
-        columns: [
-          { key: "allergen", heading: words("Allergen") },
-          { key: "holds", heading: words("Holds it") },
-          { key: "unknown", heading: words("Not known") },
-        ],
-        rows: idsOn(this.list).map((id) => [
-          words(allergens[id].name),
-          this.contains.find((each) => each.allergen === id)?.lines.join(", ") ?? "",
-          this.unknown
-            .filter(({ of }) => of.includes(id))
-            .map(({ line }) => line)
-            .join(", "),
-        ]),
-        notes: [
-          words(
-            "An empty place is no promise: foods are taken at what their data say, and a kitchen can carry traces over. Read the labels.",
-          ),
-        ],
-      }),
-    ];
-  }
-
-  /**
-   * Which lines hold what, which do not say, and what none is said to hold (`not-said`, which is no promise), as
-   * rows of words: `toRecords` reads them.
-   */
-  toRows(asked: Asked): Tidy {
-    return tidyOf(asked, ["text", "because"], () => this.#rows());
-  }
-
-  *#rows(): Generator<TidyRow> {
-    const head = { sheet: this.#name, row: "line" };
-    const silent = new Set(this.unknown.flatMap(({ of }) => of));
-    for (const id of idsOn(this.list))
-      if (!silent.has(id) && !this.contains.some(({ allergen }) => allergen === id))
-        yield { sheet: this.#name, row: "total", what: "not-said", own: { text: id } };
-    for (const { allergen, lines } of this.contains)
-      for (const line of lines) yield { ...head, line, what: "holds", own: { text: allergen } };
-    for (const { line, of, why } of this.unknown)
-      for (const text of of) yield { ...head, line, what: "not-known", own: { text, because: why } };
+  override toString(): string {
+    const held = this.contains.map(({ allergen }) => allergen).join(", ") || "none said";
+    const silent =
+      this.unknown.length === 0 ? "" : `; not known of ${this.unknown.map(({ line }) => line).join(", ")}`;
+    return `${this.name}: ${held}${silent}`;
   }
 }
 
@@ -124,17 +81,11 @@ export class Allergens extends Shown {
  * ```
  */
 export function allergensOf(eaten: Eaten, how: { readonly list?: AllergenList | "both" } = {}): Allergens {
-  checkFields(how, ["list"], "comparison-malformed");
-  const { list = "both" } = how;
-  if (list !== "both" && list !== "eu" && list !== "us") {
-    throw fault(
-      "comparison-malformed",
-      `${quote(list)} is no list of allergens`,
-      'choose "eu", "us" or "both"',
-      ["list"],
-    );
-  }
-  const portion = readEaten(eaten, "comparison-malformed");
+  const { portion, asked } = together({
+    asked: () => read(allergensHow(), how, "comparison-malformed"),
+    portion: () => readEaten(eaten, "comparison-malformed"),
+  });
+  const { list = "both" } = asked;
   return new Allergens(portion.name, list, heldOf(portion, idsOn(list)));
 }
 
@@ -176,70 +127,48 @@ export function allergenCheck(
   person: Person,
   how: { readonly override?: AllergenOverride } = {},
 ): AllergenCheck {
-  const { portion, facts } = together({
-    how: () => checkFields(how, ["override"], "comparison-malformed"),
+  const { asked, portion, facts } = together({
+    asked: () => read(checkHow(), how, "comparison-malformed"),
     portion: () => readEaten(eaten, "comparison-malformed"),
     facts: () => readPerson(person),
   });
-  const { faults, ...check } = checkAllergens(portion, facts.allergens, how.override ?? {});
-  throwIfAny(faults);
-  return check;
+  const { override = {} } = asked;
+  const { contains, unknown } = heldOf(portion, facts.allergens);
+  throwIfAny(
+    contains
+      .filter(({ allergen }) => override[allergen] === undefined)
+      .map(({ allergen, name, lines }) => ({
+        code: "allergen-served",
+        path: ["allergens", allergen],
+        message: `${name}, declared by this person, is in ${lines.join(", ")}`,
+        hint: `leave it out or serve another dish; only override: { ${allergen}: "who allows it, and why" } lets it pass`,
+      })),
+  );
+  const overridden = contains.map((held) => ({ ...held, because: (override[held.allergen] ?? "").trim() }));
+  return { overridden, unknown };
 }
 
-/** As {@link allergenCheck}, with the faults handed back: for those who gather more of them. */
-export function checkAllergens(
-  portion: EatenPortion,
-  declared: readonly Allergen[],
-  override: AllergenOverride,
-): AllergenCheck & { readonly faults: readonly Fault[] } {
-  const wrong = readOverride(override);
-  const { contains, unknown } = heldOf(portion, declared);
-  const consent = (id: Allergen): string => (Object.hasOwn(override, id) ? (override[id] ?? "").trim() : "");
-  return {
-    overridden: contains
-      .filter(({ allergen }) => consent(allergen) !== "")
-      .map((held) => ({ ...held, because: consent(held.allergen) })),
-    unknown,
-    faults: [
-      ...wrong,
-      ...contains
-        .filter(({ allergen }) => consent(allergen) === "")
-        .map(
-          ({ allergen, name, lines }): Fault => ({
-            code: "allergen-served",
-            path: ["allergens", allergen],
-            message: `${name}, declared by this person, is in ${lines.join(", ")}`,
-            hint: `leave it out or serve another dish; only override: { ${allergen}: "who allows it, and why" } lets it pass`,
-          }),
-        ),
-    ],
-  };
-}
+const allergensHow: () => Schema<{ readonly list?: AllergenList | "both" }> = /* @__PURE__ */ once(() =>
+  fields<{ readonly list?: AllergenList | "both" }>({ list: optional(word(["eu", "us", "both"])) }),
+);
 
-function readOverride(override: AllergenOverride): Fault[] {
+const checkHow: () => Schema<{ readonly override?: AllergenOverride }> = /* @__PURE__ */ once(() => {
   const ids = Object.keys(allergens);
-  if (typeof override !== "object" || override === null || Array.isArray(override)) {
-    const hint = 'give words by allergen: { milk: "who allows it, and why" }';
-    const message = `override is ${kindOf(override)}`;
-    return [{ code: "comparison-malformed", path: ["override"], message, hint }];
-  }
-  return Object.entries(override).flatMap(([id, words]: [string, unknown]): Fault[] => {
-    const at = { code: "comparison-malformed" as const, path: ["override", id] };
-    if (!ids.includes(id)) {
-      const hint = didYouMean(id, ids, `use one of ${ids.join(", ")}`);
-      return [{ ...at, message: `${quote(id)} is no allergen`, hint }];
-    }
-    if (typeof words === "string" && words.trim() !== "") return [];
-    return [{ ...at, message: "an override without words", hint: "write who allows it, and why" }];
-  });
-}
+  const check = (id: string, refuse: Refuse): void => {
+    const hint = didYouMean(id, ids, `use one of ${ids.join(", ")}`);
+    if (!ids.includes(id)) refuse(`${quote(id)} is no allergen`, hint);
+  };
+  const override = byName(text(), { check, names: ids, like: '{ milk: "who allows it, and why" }' });
+  return fields<{ readonly override?: AllergenOverride }>({ override: optional(override) });
+});
 
 interface Held {
   readonly contains: readonly AllergenHeld[];
   readonly unknown: readonly AllergenUnknown[];
 }
 
-function idsOn(list: AllergenList | "both"): Allergen[] {
+/** @internal */
+export function idsOn(list: AllergenList | "both"): Allergen[] {
   const all = Object.keys(allergens) as Allergen[];
   return all.filter((id) => list === "both" || allergens[id].lists.some((each) => each === list));
 }

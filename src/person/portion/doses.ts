@@ -1,14 +1,10 @@
-import { britishEnglish, type Language } from "../../document/language.ts";
-import { readLanguage } from "../../document/readLanguage.ts";
 import type { ComponentId } from "../../food/components.ts";
 import type { FoodCaution } from "../../food/food.ts";
 import { fault, quote } from "../../number/error.ts";
 import { compare, exact, type Fraction, isZero, over, ZERO } from "../../number/fraction.ts";
+import { Result } from "../../number/result.ts";
 import type { Ends } from "../../sheet/ends.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
-import { Shown } from "../../table/shown.ts";
-import type { Table } from "../../table/table.ts";
-import type { Asked, Tidy } from "../../table/tidy.ts";
 import {
   countsFood,
   isIntakes,
@@ -18,8 +14,6 @@ import {
 import type { UpperFigure } from "../intakes/resolve.ts";
 import type { Authority } from "../intakes/table.ts";
 import { readPerson } from "../readPerson.ts";
-import { doseTidy } from "./doseRecords.ts";
-import { doseTable } from "./doseTable.ts";
 import { type Dose, type Eaten, type EatenPortion, readEaten } from "./eaten.ts";
 import { type LevelVerdict, verdictOn } from "./verdict.ts";
 
@@ -74,7 +68,8 @@ export interface DoseEater {
 }
 
 /** Lines that are the same for everyone, held against each person's upper levels. */
-export class DoseCheck extends Shown {
+export class DoseCheck extends Result {
+  readonly is = "steelyard/doses@1";
   readonly rows: readonly DoseRow[];
   /** Rows that alone pass somebody's level for a whole day, proven. */
   readonly past: readonly DoseRow[];
@@ -82,13 +77,14 @@ export class DoseCheck extends Shown {
   readonly mayBePast: readonly DoseRow[];
   /** Rows that are past nobody's level for certain, and not proven under everyone's: those of `mayBePast`, too. */
   readonly notProven: readonly DoseRow[];
-  readonly #name: string;
+  /** Of the dish or dishes. */
+  readonly name: string;
   readonly #who: readonly DoseEater[];
 
   /** @internal Use {@link doseCheck}. */
   constructor(name: string, who: readonly DoseEater[], rows: readonly DoseRow[]) {
     super();
-    this.#name = name;
+    this.name = name;
     this.#who = who;
     this.rows = [...rows].sort((a, b) => weight(b) - weight(a));
     this.past = this.rows.filter(({ people }) => people.some(({ verdict }) => verdict === "past"));
@@ -97,13 +93,14 @@ export class DoseCheck extends Shown {
     this.notProven = open.filter(({ people }) => people.some(({ verdict }) => verdict !== "under"));
   }
 
-  override toTables(language: Language = britishEnglish): readonly Table[] {
-    return [doseTable(this.#name, this.#who, this.rows, readLanguage(language))];
+  override toString(): string {
+    const past = this.past.map(({ name }) => name).join(", ");
+    return `${this.name}: ${this.rows.length} fixed doses; ${past === "" ? "none alone past a level" : `past a level: ${past}`}`;
   }
 
-  /** Each dose, each person's level and the share of it, as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return doseTidy(this.#name, this.rows, asked);
+  /** @internal Who eats them. */
+  who(): readonly DoseEater[] {
+    return this.#who;
   }
 }
 

@@ -1,6 +1,6 @@
 import type { ServedPortion } from "../portion.ts";
 import type { ReadPlan } from "../read/readPlan.ts";
-import type { Group } from "../share/whoSharesAPot.ts";
+import type { Group } from "../share/groups.ts";
 import { MeasuredMeal } from "./measuredMeal.ts";
 
 /** Portions, and who eats of one pot where that was settled: by meal and dish. */

@@ -1,6 +1,6 @@
 import { compare, type Fraction, greatest, least as lesser, minus, over } from "../../number/fraction.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
-import type { LineFactors } from "../share/whoSharesAPot.ts";
+import type { LineFactors } from "../share/groups.ts";
 import { type MealFigures, potBrings, rowAt } from "./figures.ts";
 
 interface Pot {

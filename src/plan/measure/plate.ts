@@ -4,7 +4,7 @@ import type { ReadDemand } from "../../scale/fit/demands.ts";
 import { heldBefore } from "../../scale/round/heldBefore.ts";
 import type { Wish } from "../../scale/round/wish.ts";
 import type { MeasuredPortion, ServedPortion } from "../portion.ts";
-import type { KitchenNote, LineAmounts, LineFactors } from "../share/whoSharesAPot.ts";
+import type { KitchenNote, LineAmounts, LineFactors } from "../share/groups.ts";
 import { type RoundedAdditions, roundAdditions } from "./additions.ts";
 import { PortionDrift } from "./drift.ts";
 import type { MealFigures } from "./figures.ts";

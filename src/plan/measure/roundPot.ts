@@ -5,7 +5,7 @@ import { moveLines } from "../../scale/move.ts";
 import type { HeldEnd } from "../../scale/round/problem.ts";
 import type { Wish } from "../../scale/round/wish.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import type { Group, LineAmounts, LineFactors } from "../share/whoSharesAPot.ts";
+import type { Group, LineAmounts, LineFactors } from "../share/groups.ts";
 import { choose } from "./choose.ts";
 import type { MealFigures } from "./figures.ts";
 import { potEnds } from "./potEnds.ts";

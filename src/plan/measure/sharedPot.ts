@@ -5,7 +5,7 @@ import { equals, type Fraction, fraction, ONE, over, sum, times, ZERO } from "..
 import { moveLines } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { lineTotals } from "../share/batch.ts";
-import type { Group, KitchenNote, LineAmounts, MeasuredPot } from "../share/whoSharesAPot.ts";
+import type { Group, KitchenNote, LineAmounts, MeasuredPot } from "../share/groups.ts";
 import { shareEnds } from "./limits.ts";
 import { type PotAsked, type PotTask, type RoundedPot, roundPot, type Taster } from "./roundPot.ts";
 import { weighShares } from "./weighShares.ts";

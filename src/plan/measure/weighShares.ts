@@ -10,6 +10,7 @@ import {
   times,
 } from "../../number/fraction.ts";
 import { compareText } from "../../number/text.ts";
+import { whoGetsTheRemainder } from "./remainder.ts";
 
 /** What someone should get of a pot, and within which ends their firm demands leave it. */
 export interface ShareWish {
@@ -40,7 +41,7 @@ interface Bowl {
 /**
  * Shares a pot out in whole steps of a scale: each gets the whole part of their share, kept within
  * what their firm demands allow, and steps that are left go one each to the largest remainders. What
- * is left of the last step goes to the largest share. Among equals the first by name, so that the
+ * is left of the last step is the {@link whoGetsTheRemainder | remainder}. Among equals the first by name, so that the
  * order of people does not matter.
  *
  * Nothing where the pot has fewer steps than people.
@@ -64,7 +65,7 @@ export function weighShares(
     bowl.short = minus(bowl.short, fraction(by));
   }
   const over1 = minus(all, fraction(whole));
-  const rest = over1.n === 0n ? undefined : (bowls.find((bowl) => takes(bowl, 1n)) ?? bowls[0]);
+  const rest = over1.n === 0n ? undefined : whoGetsTheRemainder(bowls, (bowl) => takes(bowl, 1n));
   const stepsOf = (bowl: Bowl): Fraction => {
     const own = fraction(bowl.steps);
     return bowl === rest ? plus(own, over1) : own;

@@ -1,15 +1,8 @@
-import { britishEnglish, type Language } from "../../document/language.ts";
-import { readLanguage } from "../../document/readLanguage.ts";
 import type { Allergen } from "../../food/allergens.ts";
+import { Result } from "../../number/result.ts";
 import { type AllergenUnknown, unknownOf } from "../../person/portion/allergens.ts";
-import { tidyOf } from "../../sheet/tidyOf.ts";
-import { Shown } from "../../table/shown.ts";
-import type { Table } from "../../table/table.ts";
-import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { ServedLines, Watch } from "../find/watch.ts";
 import type { ReadAvoid } from "../read/readAvoid.ts";
-import { avoidedTable } from "./avoidedTable.ts";
-import { avoidedRows } from "./records.ts";
 
 /**
  * A food on someone's plate that may hold an allergen which they avoid, or be of an origin which they
@@ -53,7 +46,8 @@ export interface Avoider {
  * What people avoid, held against what they are served. Whatever must not be served has been refused
  * by then; this is what is left to ask and to know. Worked out when first looked at.
  */
-export class PlanAvoided extends Shown {
+export class PlanAvoided extends Result {
+  readonly is = "steelyard/avoided@1";
   /** Everyone who avoids something. */
   readonly people: readonly Avoider[];
   readonly #watch: Watch;
@@ -104,16 +98,19 @@ export class PlanAvoided extends Shown {
     );
   }
 
-  override toTables(language: Language = britishEnglish): readonly Table[] {
-    const read = readLanguage(language);
-    if (this.people.length === 0) return [];
-    const byOrigin = this.#watch.people.some(({ avoids }) => avoids.some(({ kind }) => kind === "origin"));
-    return [avoidedTable(this, { names: this.#names, byOrigin }, read)];
+  override toString(): string {
+    const all = this.people.map(({ person, avoids }) => `${person}: ${avoids.join(", ")}`);
+    return all.length === 0 ? "nobody avoids anything" : `avoided by ${all.join("; ")}`;
   }
 
-  /** What people avoid, and what to ask and to know before serving, as rows of words: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return tidyOf(asked, ["text", "because"], () => avoidedRows(this));
+  /** @internal What things are called. */
+  names(): Names {
+    return this.#names;
+  }
+
+  /** @internal Whether somebody avoids by origin. */
+  byOrigin(): boolean {
+    return this.#watch.people.some(({ avoids }) => avoids.some(({ kind }) => kind === "origin"));
   }
 
   #of(person: string): readonly ServedLines[] {

@@ -2,8 +2,8 @@ import { type Amount, withExact } from "../../measure/amount.ts";
 import { equals, type Fraction, fraction, isZero, ONE, sum, ZERO } from "../../number/fraction.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
+import type { Eater, Group, LineAmounts } from "./groups.ts";
 import { withAmounts } from "./lines.ts";
-import type { Eater, Group, LineAmounts } from "./whoSharesAPot.ts";
 
 /**
  * What everyone is served, added up line by line; `base` is one portion as written. Where a kitchen

@@ -28,8 +28,8 @@ import { taskOf } from "../../scale/fit/read.ts";
 import { energySystem } from "../../sheet/energy.ts";
 import { byDish, type ReadMeal } from "../read/readMeal.ts";
 import type { Want } from "../read/readPerson.ts";
+import type { LineFactors } from "./groups.ts";
 import { ties } from "./tiedPortion.ts";
-import type { LineFactors } from "./whoSharesAPot.ts";
 
 /** Groups of lines that a pot holds, by a line of each; ratios are taken to the first. */
 export interface PotGroups {

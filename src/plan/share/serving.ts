@@ -5,8 +5,8 @@ import { Told } from "../../number/told.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Addition, Pot, Serving } from "../pot.ts";
+import type { Eater, Group } from "./groups.ts";
 import { onlyLines, withAmounts } from "./lines.ts";
-import type { Eater, Group } from "./whoSharesAPot.ts";
 
 /** Sheets of some of the lines, each set of lines once. */
 export class Subsets {

@@ -4,7 +4,8 @@ import { fault } from "../../number/error.ts";
 import { lcm } from "../../number/fraction.ts";
 import type { EnergyShareOf } from "../demand.ts";
 import type { ReadDemand, Subject } from "../fit/demands.ts";
-import { energiesOf, highOf, type LinesOf, quantityOf } from "./lines.ts";
+import { highEndsOf } from "./highEnds.ts";
+import { energiesOf, type LinesOf, quantityOf } from "./lines.ts";
 import { type ByLine, type Dish, type LineAt, nameIn } from "./model.ts";
 
 /** A subject in figures: `value / per` is what is asked of; an amount has no `per`. */
@@ -45,7 +46,7 @@ export function broughtBy(dishes: readonly Dish[], subject: Subject, system: Ene
     dishes.map(({ sheet }) => quantityOf(sheet, of));
   if (subject.kind === "amount") {
     const { of, by } = subject;
-    return brought(dishes, by === "high" ? dishes.map(({ sheet }) => highOf(sheet, of)) : quantities(of));
+    return brought(dishes, by === "high" ? dishes.map(({ sheet }) => highEndsOf(sheet, of)) : quantities(of));
   }
   if (subject.kind === "ratio") {
     const [value, per] = subject.of;

@@ -41,7 +41,7 @@ interface Read {
 /** A sheet never changes, so it is read once for all who eat of it. */
 const READ: WeakMap<Sheet, Read> = /* @__PURE__ */ new WeakMap();
 
-function readOf(s: Sheet): Read {
+export function readOf(s: Sheet): Read {
   const found = READ.get(s);
   if (found) return found;
   const made: Read = { quantities: new Map(), highs: new Map(), energies: new WeakMap() };
@@ -64,24 +64,6 @@ export function quantityOf(s: Sheet, of: Quantity): LinesOf {
     isHigh: false,
   };
   quantities.set(of, made);
-  return made;
-}
-
-/** As {@link quantityOf}, ranged figures counted with their high ends. */
-export function highOf(s: Sheet, of: Quantity): LinesOf {
-  const plain = quantityOf(s, of);
-  // The water that a pot gives off belongs to no line, and a line's own high end says nothing of it.
-  if (of === "mass" || of === "water" || s.total(of).ranged.length === 0) return plain;
-  const { highs } = readOf(s);
-  const found = highs.get(of);
-  if (found) return found;
-  const lines = s.plan.lines.map(({ line }) => {
-    const { value, ranged, ends } = s.cell(line.key, of);
-    const high = ranged.length > 0 ? (ends.high ?? ends.told) : undefined;
-    return over(high ?? value, s.values.portions);
-  });
-  const made = { ...plain, ...inWholes(lines), ranged: [], isHigh: true };
-  highs.set(of, made);
   return made;
 }
 
@@ -133,7 +115,7 @@ function rangedIn(s: Sheet, of: ComponentId): readonly string[] {
 const NONE: readonly string[] = [];
 
 /** Over one scale; the denominators are mostly the same, or powers of ten. */
-function inWholes(all: readonly Fraction[]): Pick<LinesOf, "lines" | "scale"> {
+export function inWholes(all: readonly Fraction[]): Pick<LinesOf, "lines" | "scale"> {
   let scale = 1n;
   for (const { d } of all) if (scale % d !== 0n) scale = d % scale === 0n ? d : lcm(scale, d);
   return { lines: all.map(({ n, d }) => (d === scale ? n : n * (scale / d))), scale };

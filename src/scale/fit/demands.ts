@@ -19,6 +19,7 @@ import { readShare } from "../../measure/share.ts";
 import { fault, quote } from "../../number/error.ts";
 import { compare, exact, type Fraction, type Value } from "../../number/fraction.ts";
 import type { Demand, EnergyShareOf, Quantity } from "../demand.ts";
+import { countedIn } from "../engine/highEnds.ts";
 import { unitOf } from "../linear.ts";
 import { quantity } from "../quantity.ts";
 
@@ -120,8 +121,7 @@ function demandOf(read: DemandFields, refuse: Refuse, demand: Demand): ReadDeman
   const subject = subjectOf(read, refuse, demand);
   const ends = endsOf(read, subject, refuse, demand);
   const firm = read.firm === true;
-  const isLimit = firm && ends.most !== undefined && ends.least === undefined;
-  const counted = isLimit && subject?.kind === "amount" ? ({ ...subject, by: "high" } as const) : subject;
+  const counted = subject && countedIn({ firm, ...ends }, subject);
   return { demand, subject: counted as Subject, ...ends, firm };
 }
 

@@ -1,19 +1,17 @@
+import { showFigure } from "../../measure/showFigure.ts";
 import type { Fraction } from "../../number/fraction.ts";
+import { Result } from "../../number/result.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import { Shown } from "../../table/shown.ts";
-import type { Table } from "../../table/table.ts";
-import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { SolvedMet } from "../engine/solveTask.ts";
 import { totalDeparture } from "../engine/task.ts";
 import type { ScaleNote } from "../move.ts";
 import { type Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { bindingOf, type FitBinding } from "./binding.ts";
-import { metTidy } from "./fitRecords.ts";
 import { byName, namesOf, type Sheets } from "./sheets.ts";
-import { metTables } from "./tables.ts";
 
 /** Every demand is met, with the least departure. What is costly to tell is worked out when asked for. */
-export abstract class Met extends Shown {
+export abstract class Met extends Result {
+  readonly is = "steelyard/fit@1";
   readonly status = "met";
   readonly #solved: SolvedMet;
   #binding: readonly FitBinding[] | undefined;
@@ -69,18 +67,12 @@ export abstract class Met extends Shown {
     return this.#answer.notes;
   }
 
-  /** Demands with what is brought, factors, then the lines of each sheet. */
-  override toTables(): readonly Table[] {
-    return metTables(this, this.fitted());
+  override toString(): string {
+    return `every demand is met, at ${showFigure(this.factor)} times the recipe`;
   }
 
-  /** Demands with what is brought, factors and amounts, as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return metTidy(this, this.fitted(), asked);
-  }
-
-  /** The fitted sheets, in the order of their names. */
-  protected fitted(): readonly Sheet[] {
+  /** @internal The fitted sheets, in the order of their names. */
+  fitted(): readonly Sheet[] {
     return this.#answer.sheets;
   }
 }

@@ -1,9 +1,8 @@
 import type { Fraction } from "../../number/fraction.ts";
+import { Result } from "../../number/result.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import { Shown } from "../../table/shown.ts";
-import type { Table } from "../../table/table.ts";
-import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { Demand } from "../demand.ts";
+import type { Side, Standing } from "../engine/open.ts";
 import type { SolvedMissed } from "../engine/solveTask.ts";
 import { type Problem, problemOf, type Task } from "../engine/task.ts";
 import type { ScaleNote } from "../move.ts";
@@ -13,16 +12,14 @@ import { eachAlone, type FitAlone } from "./alone.ts";
 import { type Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { moverText, standingText, standingTogether } from "./conflict.ts";
 import { type DosedOver, dosedOver, dosedOverText } from "./doses.ts";
-import { missedTidy } from "./fitRecords.ts";
-import type { Side, Standing } from "./open.ts";
 import { byName, namesOf, type Sheets } from "./sheets.ts";
-import { outOfReachTables } from "./tables.ts";
 import { listText } from "./words.ts";
 
 /** How many of a conflict's members a sentence names. */
 const SHOWN = 8;
 
-export abstract class Missed extends Shown {
+export abstract class Missed extends Result {
+  readonly is = "steelyard/fit-out-of-reach@1";
   readonly status = "out-of-reach";
   readonly #task: Task;
   readonly #problem: Problem;
@@ -154,16 +151,12 @@ export abstract class Missed extends Shown {
     return this.#nearest()?.notes ?? [];
   }
 
-  override toTables(): readonly Table[] {
-    return outOfReachTables(this, this.nearestSheets());
+  override toString(): string {
+    return this.text;
   }
 
-  /** Why not, what would open it and the nearest, as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return missedTidy(this, this.nearestSheets(), asked);
-  }
-
-  protected nearestSheets(): readonly Sheet[] {
+  /** @internal The sheets that miss least. */
+  nearestSheets(): readonly Sheet[] {
     return this.#nearest()?.sheets ?? [];
   }
 }

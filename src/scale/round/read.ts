@@ -3,7 +3,7 @@ import { readFar, readInto } from "../../document/read.ts";
 import { fields, once, optional, type Schema } from "../../document/schema.ts";
 import type { Kitchen } from "../../measure/kitchen.ts";
 import { kitchen as readKitchen } from "../../measure/kitchen.ts";
-import { TWO_PER_CENT, tolerance } from "../../measure/share.ts";
+import { TWO_PER_CENT, tolerance } from "../../measure/tolerance.ts";
 import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
 import type { Fraction, Value } from "../../number/fraction.ts";
 import { type EnergyBy, energyBy, energySystem, type NamedSystem } from "../../sheet/energy.ts";

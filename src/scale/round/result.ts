@@ -1,16 +1,12 @@
-import type { Language } from "../../document/language.ts";
-import { readLanguage } from "../../document/readLanguage.ts";
+import { formatAmount } from "../../measure/format.ts";
 import type { Measures } from "../../measure/measures.ts";
 import type { Fraction } from "../../number/fraction.ts";
+import { Result } from "../../number/result.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import { Shown } from "../../table/shown.ts";
-import type { Table } from "../../table/table.ts";
-import type { Asked, Tidy } from "../../table/tidy.ts";
 import { type NotProven, notesOf, notProvenOf } from "../fit/answer.ts";
 import type { Sheets } from "../fit/sheets.ts";
 import { moveLines, type ScaleNote } from "../move.ts";
 import { type FoundRounding, leastBroken, type Rounding } from "./choose.ts";
-import { roundedTidy, unroundableTidy } from "./records.ts";
 import {
   allHold,
   type Drift,
@@ -21,7 +17,6 @@ import {
   roundedDemands,
   roundedLines,
 } from "./report.ts";
-import { outOfReachTables, roundedTables } from "./tables.ts";
 
 /** What no choice betters, where a search stopped before its proof. */
 export interface RoundBound {
@@ -31,7 +26,8 @@ export interface RoundBound {
 }
 
 /** Amounts that the kitchen can measure, and what they cost in accuracy. */
-abstract class Measured extends Shown {
+abstract class Measured extends Result {
+  readonly is = "steelyard/rounding@1";
   /**
    * `met`: every demand holds, targets within their tolerance, and no choice drifts less. `nearest`:
    * not every target holds; of those that held before no choice misses the worst by less, and those
@@ -65,6 +61,11 @@ abstract class Measured extends Shown {
     this.nodes = found.nodes;
   }
 
+  override toString(): string {
+    const lines = this.lines.map(({ line, after }) => `${line} ${formatAmount(after)}`);
+    return `to measure: ${lines.join(", ")}`;
+  }
+
   /** Whether it is proven that nothing better can be chosen. */
   get proven(): boolean {
     return this.status !== "stopped";
@@ -83,15 +84,6 @@ abstract class Measured extends Shown {
   /** What a cook should know of the new amounts. */
   get notes(): readonly ScaleNote[] {
     return notesOf(this.#found.task.dishes, this.measured());
-  }
-
-  override toTables(language?: Language): readonly Table[] {
-    return roundedTables(this, readLanguage(language));
-  }
-
-  /** Each line before and as measured, and each demand, as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return roundedTidy(this, asked);
   }
 
   /** @internal Names of the sheets; nothing where it is one alone. */
@@ -141,7 +133,8 @@ export class RoundedTogether extends Measured {
 }
 
 /** Amounts that keep every limit were not found. */
-export class RoundingOutOfReach extends Shown {
+export class RoundingOutOfReach extends Result {
+  readonly is = "steelyard/rounding-out-of-reach@1";
   readonly status = "out-of-reach";
   /** Whether it is proven that there are none; else the search stopped before it had looked everywhere. */
   readonly proven: boolean;
@@ -156,6 +149,10 @@ export class RoundingOutOfReach extends Shown {
     this.#found = found;
     this.proven = found.status === "out-of-reach";
     this.nodes = found.nodes;
+  }
+
+  override toString(): string {
+    return this.text;
   }
 
   /** In a sentence, why. */
@@ -176,15 +173,6 @@ export class RoundingOutOfReach extends Shown {
     const nearest = leastBroken(this.#found) ?? this.#found.lineByLine;
     const sheets = task.dishes.map(({ sheet }) => sheet);
     return roundedDemands(this.#found, nearest, sheets).filter(({ demand }) => demand.firm);
-  }
-
-  override toTables(language?: Language): readonly Table[] {
-    return outOfReachTables(this, readLanguage(language));
-  }
-
-  /** The limits and how near they can be kept, as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return unroundableTidy(this, asked);
   }
 }
 

@@ -1,20 +1,13 @@
-import { type Allergen, allergens } from "../../food/allergens.ts";
-import { type ComponentId, components } from "../../food/components.ts";
+import type { Allergen } from "../../food/allergens.ts";
+import type { ComponentId } from "../../food/components.ts";
 import type { FoodCaution, State } from "../../food/food.ts";
-import { showFigure } from "../../measure/showFigure.ts";
-import { compare, type Fraction, fraction, minus, over } from "../../number/fraction.ts";
+import { type Fraction, minus, over } from "../../number/fraction.ts";
+import { Result } from "../../number/result.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import { plainFigure } from "../../sheet/show.ts";
 import type { Tally } from "../../sheet/tally.ts";
-import { figure } from "../../table/figure.ts";
-import { Shown } from "../../table/shown.ts";
-import { type Figure, type Table, table } from "../../table/table.ts";
-import type { Asked, Tidy } from "../../table/tidy.ts";
 import type { Quantity } from "../demand.ts";
-import { matchName } from "./match.ts";
-import { movesOf, type Replaced } from "./moves.ts";
+import type { Replaced } from "./moves.ts";
 import type { LeftOut, Opening, OutsideServing } from "./opening.ts";
-import { substitutesTidy } from "./records.ts";
 
 /** One component of a portion before and after. */
 export interface SubstituteChange {
@@ -48,7 +41,8 @@ export interface Substitute {
 }
 
 /** What could stand in, the closest first, and what was left out. */
-export class Substitutes extends Shown {
+export class Substitutes extends Result {
+  readonly is = "steelyard/substitutes@1";
   /** What each brings just as much of as the line did. */
   readonly match: Quantity;
   readonly found: readonly Substitute[];
@@ -87,104 +81,18 @@ export class Substitutes extends Shown {
     this.opens = left.opening?.opens ?? [];
   }
 
-  override toTables(): readonly Table[] {
-    const changed = [...new Set(this.found.flatMap(({ changes }) => changes.map((c) => c.component)))];
-    const beside = [...new Set(this.found.flatMap(({ also }) => also.map((c) => c.component)))];
-    return [
-      table({
-        title: `${this.#of.sheet.name}: instead of ${this.#of.name}`,
-        columns: [
-          { key: "food", heading: "Instead" },
-          { key: "state", heading: "State" },
-          { key: "grams", heading: "Mass", unit: "g", align: "end" },
-          ...changed.map((id) => ({
-            key: id,
-            heading: components[id].name,
-            unit: "% more",
-            align: "end" as const,
-          })),
-          ...beside.map((id) => ({
-            key: id,
-            heading: components[id].name,
-            unit: `${components[id].unit} more`,
-            align: "end" as const,
-          })),
-        ],
-        rows: this.found.map((found) => {
-          const moves = movesOf(this.#of.sheet, found);
-          const told = new Set([...found.changes, ...found.also].map(({ component }) => component));
-          const cell = (id: ComponentId, by: (id: ComponentId) => Tally): Figure =>
-            told.has(id) ? plainFigure(by(id), { significant: 2 }) : figure(null);
-          return [
-            found.name,
-            found.state ?? "",
-            figure(found.grams),
-            ...changed.map((id) => cell(id, (each) => moves.share(each).times(HUNDRED))),
-            ...beside.map((id) => cell(id, moves.by)),
-          ];
-        }),
-        notes: [
-          ...(this.why === undefined
-            ? [`each brings as much ${matchName(this.match)} as ${this.#of.name} did`]
-            : [`nothing stands in: ${this.why}`]),
-          ...this.opens.map((open) => `what would open it: ${open}`),
-          ...this.found.flatMap(({ name, cautions }) =>
-            cautions.map((c) => `${name}: ${c.text} (${c.source})`),
-          ),
-          ...this.#avoidedNotes(),
-          ...this.#untoldNotes(),
-          ...(this.unknown.length > 0 ? [`allergens not known, left out: ${this.unknown.join(", ")}`] : []),
-          ...this.#leftNotes(),
-        ],
-      }),
-    ];
+  override toString(): string {
+    const foods = this.found.map(({ name }) => name).join(", ");
+    return `instead of ${this.#of.name}: ${this.why ?? foods}`;
   }
 
-  /** What could stand in, what it changes and what was left out, as tidy rows: `toRecords` reads them. */
-  toRows(asked: Asked): Tidy {
-    return substitutesTidy(this, this.#of, asked);
-  }
-
-  /** Foods by what they hold. */
-  #avoidedNotes(): string[] {
-    const by = new Map<string, string[]>();
-    for (const { food, holds } of this.avoided) {
-      const names = holds.map((a) => allergens[a].name).join(", ");
-      by.set(names, [...(by.get(names) ?? []), food]);
-    }
-    return [...by].map(([names, foods]) => `with ${names}, left out: ${foods.join(", ")}`);
-  }
-
-  #leftNotes(): string[] {
-    const { without, outside } = this;
-    const grams = (f: Fraction): string => showFigure(f, { unit: "g" });
-    const amounts = outside.map(({ food, grams: needed, least, most }) => {
-      const end = compare(needed, most) > 0 ? `at most ${grams(most)}` : `at least ${grams(least)}`;
-      return `${food} (${grams(needed)}, served ${end})`;
-    });
-    return [
-      ...(without.length > 0
-        ? [`no ${matchName(this.match)}, or silent on it, left out: ${without.join(", ")}`]
-        : []),
-      ...(amounts.length > 0 ? [`not as a cook would serve it, left out: ${amounts.join(", ")}`] : []),
-    ];
-  }
-
-  #untoldNotes(): string[] {
-    if (this.untold.length === 0) return [];
-    const told = this.found.filter(({ tells }) => tells.length > 0);
-    return [
-      `${this.#of.name} says nothing of ${namesOf(this.untold)}, so that nothing is held close to it`,
-      ...told.map(({ name, tells }) => `${name} tells of ${namesOf(tells)}`),
-    ];
+  /** @internal The line that they stand in for. */
+  of(): Replaced {
+    return this.#of;
   }
 }
-
-const namesOf = (ids: readonly ComponentId[]): string => ids.map((id) => components[id].name).join(", ");
 
 /** By what share of itself a component moved; below 0 where it fell. */
 export function shareMoved({ before, after }: Pick<SubstituteChange, "before" | "after">): Fraction {
   return over(minus(after.value, before.value), before.value);
 }
-
-const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);

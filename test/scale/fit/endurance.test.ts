@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fit } from "../../../src/scale/fit.ts";
-import { toText } from "../../../src/table/text.ts";
+import { toText } from "../../../src/show/text.ts";
 import { worlds } from "./worlds.ts";
 
 /**

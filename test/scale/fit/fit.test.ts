@@ -9,7 +9,7 @@ import type { Demand } from "../../../src/scale/demand.ts";
 import { type FitHow, fit } from "../../../src/scale/fit.ts";
 import { sheet } from "../../../src/sheet/build.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
-import { toText as show } from "../../../src/table/text.ts";
+import { toText as show } from "../../../src/show/text.ts";
 import { errorOf } from "../../number/errorOf.ts";
 import { food } from "./worlds.ts";
 

@@ -18,7 +18,7 @@ import type { Demand } from "../../../src/scale/demand.ts";
 import { type FitHow, fit } from "../../../src/scale/fit.ts";
 import { sheet } from "../../../src/sheet/build.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
-import { toText as show } from "../../../src/table/text.ts";
+import { toText as show } from "../../../src/show/text.ts";
 import { runsOf, seedFor } from "../solve/seed.ts";
 import { solved } from "./outside.ts";
 import { type Meal, meals, sheetsOf, together, togetherModel } from "./together.ts";

@@ -8,7 +8,7 @@ import { fit } from "../../../src/scale/fit.ts";
 import { Rounded, roundToKitchen } from "../../../src/scale/round.ts";
 import { sheet } from "../../../src/sheet/build.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
-import { toText as show } from "../../../src/table/text.ts";
+import { toText as show } from "../../../src/show/text.ts";
 
 const bowl: RecipeInput = {
   name: "Cox's bowl",

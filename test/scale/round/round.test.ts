@@ -27,7 +27,7 @@ import type { Demand } from "../../../src/scale/demand.ts";
 import { Rounded, RoundedTogether, RoundingOutOfReach, roundToKitchen } from "../../../src/scale/round.ts";
 import { sheet } from "../../../src/sheet/build.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
-import { toText as show } from "../../../src/table/text.ts";
+import { toText as show } from "../../../src/show/text.ts";
 import { errorOf } from "../../number/errorOf.ts";
 import { type End, endsOf, isSizeHeld, judged, standing } from "./judge.ts";
 

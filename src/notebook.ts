@@ -1,0 +1,10 @@
+/**
+ * Lets results of the library show themselves as tables in a notebook's cells and on Node's console:
+ * `import "steelyard/notebook"`, once. Without it they show as one line.
+ */
+import { Result } from "./number/result.ts";
+import { teach } from "./show/shown.ts";
+
+teach(Result.prototype);
+
+export { type NotebookDisplay, notebookDisplay } from "./show/shown.ts";

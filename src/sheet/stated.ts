@@ -1,0 +1,54 @@
+import { britishEnglish, type Language, say } from "../document/language.ts";
+import { type Amount, amount } from "../measure/amount.ts";
+import { type FormatHow, formatAmount } from "../measure/format.ts";
+import type { Measures } from "../measure/measures.ts";
+import { type FigureHow, showBound, showFigure, showRange } from "../measure/showFigure.ts";
+import type { Tally } from "./tally.ts";
+
+/** A food's name with its state, said once: taking dry for cooked is the commonest threefold error. */
+export function stated(name: string, state: string | undefined, language: Language = britishEnglish): string {
+  const said =
+    state === undefined ||
+    name
+      .toLowerCase()
+      .split(/[^\p{L}]+/u)
+      .includes(state);
+  const own = say(language, name);
+  return said ? own : `${own}, ${say(language, state)}`;
+}
+
+/** How amounts are written in a language. */
+export function amountHow(language: Language): FormatHow {
+  const decimal = language.decimal === "," ? "comma" : "point";
+  return { decimal, ...(language.words && { words: language.words }) };
+}
+
+/** An amount as its recipe writes it, to 3 significant digits, a bare spoon being the recipe's own. */
+export function shownAmount(
+  a: Amount,
+  measures: Measures | undefined,
+  language: Language = britishEnglish,
+): string {
+  const how = { ...amountHow(language), significant: 3 };
+  return formatAmount(a, measures === undefined ? how : { ...how, measures });
+}
+
+/** Says how large the spoons and cups are that amounts are written in, where any is. */
+export function measuresNote(amounts: readonly Amount[], language: Language = britishEnglish): string[] {
+  const sizes = new Map<string, string>();
+  for (const { measures, unit, size } of amounts.flatMap((a) => a.parts ?? [a])) {
+    if (measures === undefined || size === undefined) continue;
+    const set = typeof measures === "string" ? measures : measures.name;
+    const one = formatAmount(amount({ value: 1, unit }, { measures }), amountHow(language));
+    const figure = showFigure(size, { significant: 4, unit: "ml", language });
+    sizes.set(`${set} ${unit}`, say(language, "{spoon} is {figure}", { spoon: one, figure }));
+  }
+  return sizes.size === 0 ? [] : [[...sizes.values()].join("; ")];
+}
+
+/** What a tally lies between, whatever its bound: those of its ends that there are; `?` where there is none. */
+export function endsText({ ends: { low, high } }: Pick<Tally, "ends">, how: FigureHow = {}): string {
+  if (low && high) return showRange(low, high, how);
+  if (low) return showBound(low, "at-least", how);
+  return high ? showBound(high, "at-most", how) : say(how.language ?? britishEnglish, "?");
+}

@@ -1,0 +1,51 @@
+import { exact } from "../number/fraction.ts";
+import type { Explanation } from "../sheet/explanation.ts";
+import { figure, legend } from "./figure.ts";
+import { type Figure, type Table, table } from "./table.ts";
+import { tallyFigure } from "./tallyFigure.ts";
+import { tallyRow } from "./tallyRow.ts";
+import type { Asked, Tidy, TidyRow } from "./tidy.ts";
+import { tidyOf } from "./tidyOf.ts";
+
+/** The tree of figures, each with why it is what it is. */
+export function explanationTables(e: Explanation): readonly Table[] {
+  const rows = everyStep(e, 0).map(([depth, each]) => [
+    `${"· ".repeat(depth)}${each.label}`,
+    shownValue(each),
+    each.steps.join("; "),
+  ]);
+  return [
+    table({
+      title: e.label,
+      columns: [
+        { key: "what", heading: "What" },
+        { key: "value", heading: "Value", unit: e.unit, align: "end" },
+        { key: "steps", heading: "Because" },
+      ],
+      rows,
+      notes: legend(rows),
+    }),
+  ];
+}
+
+/** One row for each figure of the tree, with its depth: 0 for what is explained. */
+export function explanationTidy(e: Explanation, asked: Asked): Tidy {
+  return tidyOf(asked, ["level", "label", "steps"], () => everyStep(e, 0).map(tidyRow));
+}
+
+/** Values of the tree add up, middle figures too; what such a one lies between stands among the steps. */
+function shownValue({ tally }: Explanation): Figure {
+  if (tally.bound !== "between") return tallyFigure(tally);
+  return { ...figure(tally.value), tone: "between" };
+}
+
+function everyStep(e: Explanation, depth: number): [number, Explanation][] {
+  return [[depth, e], ...e.from.flatMap((each) => everyStep(each, depth + 1))];
+}
+
+function tidyRow([depth, explained]: [number, Explanation]): TidyRow {
+  const { label, line, food, component, tally, source, steps } = explained;
+  const own = { level: exact(depth), label, steps: steps.join("; ") };
+  const row = line === undefined ? "sum" : "line";
+  return { line, food, row, component, ...tallyRow(tally), source, own };
+}

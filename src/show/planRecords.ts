@@ -1,0 +1,99 @@
+import type { ComponentId } from "../food/components.ts";
+import { sum } from "../number/fraction.ts";
+import type { PlannedDish } from "../plan/dish.ts";
+import type { AboutPeople } from "../plan/people/about.ts";
+import type { Plan, PlannedMeal } from "../plan/planned.ts";
+import type { Portion } from "../plan/portion.ts";
+import type { Serving } from "../plan/pot.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Tally } from "../sheet/tally.ts";
+import { demandColumns } from "./fitDemandRecords.ts";
+import { driftRows } from "./measuredRecords.ts";
+import { aboutColumns, aboutRows } from "./peopleRecords.ts";
+import { lineColumns, lineRows, sumRows, type Whose, writtenRows } from "./sheetRecords.ts";
+import { cellRow, pointRow } from "./tallyRow.ts";
+import type { Asked, Tidy, TidyRow } from "./tidy.ts";
+import { type Wanted, wanted } from "./wanted.ts";
+
+/** Columns of a plan's records beside those of every result. */
+const OWN: readonly string[] = [...lineColumns, "pot", "status", ...demandColumns, ...aboutColumns];
+
+/**
+ * A plan as tidy rows: each person's portions, line by line, dish by dish (`portion`) and together (`meal`);
+ * all that is cooked and added, without a person; pots and what of them each gets; what measurable amounts
+ * cost (`drift`); then what is missed, avoided and to be heeded, which are words and no figures.
+ */
+export function planTidy(plan: Plan, asked: Asked): Tidy {
+  return { own: OWN, rows: planRows(plan, plan.about(), wanted(asked)) };
+}
+
+function* planRows(plan: Plan, about: AboutPeople, want: Wanted): Generator<TidyRow> {
+  for (const portion of plan.portions) yield* portionRows(plan, portion, want);
+  for (const meal of plan.meals) {
+    for (const dish of meal.dishes.values()) yield* dishRows(meal, dish, want);
+    const brings = (id: ComponentId): Tally => plan.holds(meal.id, id);
+    yield* togetherRows({ meal: meal.id, row: "total" }, [...meal.batch.values()], brings, want);
+  }
+  for (const portion of plan.portions) yield* driftRows(portion);
+  yield* aboutRows(plan.portions, about);
+}
+
+/** What one person is served of one meal: of who is away nothing, as `status` says. */
+function* portionRows(plan: Plan, portion: Portion, want: Wanted): Generator<TidyRow> {
+  const { person, meal, status } = portion;
+  const who = { person, meal, own: { status } };
+  for (const [dish, s] of portion.dishes) {
+    const whose = { ...who, dish, sheet: s.name };
+    for (const i of s.lines.keys()) yield* lineRows(s, i, whose, want);
+    yield* sumRows(s, "portion", whose, want);
+  }
+  const brings = (id: ComponentId): Tally => plan.brings(person, meal, id);
+  yield* togetherRows({ ...who, row: "meal" }, [...portion.dishes.values()], brings, want);
+}
+
+/** Dishes together. */
+function* togetherRows(
+  head: TidyRow,
+  sheets: readonly Sheet[],
+  brings: (id: ComponentId) => Tally,
+  want: Wanted,
+): Generator<TidyRow> {
+  const eaten = { ...head, what: "eaten" };
+  if (want.has("mass"))
+    yield { ...eaten, component: "mass", ...pointRow(sum(sheets.map((s) => s.masses.cooked)), "g") };
+  for (const id of want.ids) yield cellRow(eaten, id, brings(id));
+}
+
+/** A dish for everyone: all that goes in, each pot, and what each person gets of it. */
+function* dishRows(meal: PlannedMeal, dish: PlannedDish, want: Wanted): Generator<TidyRow> {
+  const whose: Whose = { meal: meal.id, dish: dish.name, sheet: dish.batch.name };
+  for (const i of dish.batch.lines.keys()) yield* lineRows(dish.batch, i, whose, want);
+  yield* sumRows(dish.batch, "total", whose, want);
+  for (const [at, { sheet: s }] of dish.pots.entries()) {
+    const pot = { ...whose, what: "pot", own: { pot: String(at + 1) } };
+    for (const i of s.lines.keys()) yield* writtenRows(s, i, pot, want);
+    yield { ...pot, row: "total", component: "mass", ...pointRow(s.masses.cooked, "g") };
+  }
+  for (const serving of dish.servings) yield* servingRows(dish, serving, whose, want);
+}
+
+/** One person's part of a dish: by mass, by volume and as a share of the pot, and what is added to it. */
+function* servingRows(
+  dish: PlannedDish,
+  serving: Serving,
+  { own: _, ...whose }: Whose,
+  want: Wanted,
+): Generator<TidyRow> {
+  const { person, pot, share, grams, millilitres, weighed, added } = serving;
+  const head = { ...whose, person, row: "portion" };
+  if (pot) {
+    const own = { pot: String(dish.pots.indexOf(pot) + 1) };
+    const of = { ...head, component: "mass", own };
+    yield { ...of, what: "share-of-pot", ...pointRow(share, "") };
+    yield { ...of, what: "from-pot", ...pointRow(grams, "g") };
+    if (millilitres) yield { ...of, what: "from-pot", ...pointRow(millilitres, "ml") };
+    if (weighed) yield { ...of, what: "weighed-out", ...pointRow(weighed.value, weighed.unit) };
+  }
+  if (!added) return;
+  for (const i of added.lines.keys()) yield* writtenRows(added, i, { ...whose, person, what: "added" }, want);
+}

@@ -1,0 +1,97 @@
+import { OF_A_POT } from "../cook/notes.ts";
+import type { CookingSchedule, Shows } from "../cook/schedule.ts";
+import type { DishPot } from "../cook/session.ts";
+import { type Language, say } from "../document/language.ts";
+import { sum } from "../number/fraction.ts";
+import type { Plan } from "../plan/planned.ts";
+import { figure } from "./figure.ts";
+import { type Names, where } from "./scheduleShows.ts";
+import { servedTables } from "./servedTables.ts";
+import { potTables } from "./sessionPotTables.ts";
+import { type Cell, type Table, table } from "./table.ts";
+
+export function scheduleTables(schedule: CookingSchedule, language: Language): readonly Table[] {
+  const shows = schedule.shows(language);
+  const names = namesIn(shows.plan);
+  return [
+    whenTable(shows, names, language),
+    ...shows.sessions.flatMap((session) => potTables(session, names, language)),
+    ...servedTables(shows, names, language),
+    ...heedTables(shows, names, language),
+  ];
+}
+
+function namesIn({ people, meals }: Plan): Names {
+  const persons = new Map(people.map(({ id, name }) => [id, name]));
+  const titles = new Map(meals.map((meal) => [meal.id, meal]));
+  return {
+    person: (id) => persons.get(id) ?? id,
+    meal: (id) => titles.get(id)?.name ?? id,
+    dish: ({ meal, dish }) => {
+      const { name, dishes } = titles.get(meal) ?? { name: meal };
+      return dishes && dishes.size > 1 ? `${name}: ${dishes.get(dish)?.batch.name ?? dish}` : name;
+    },
+  };
+}
+
+function whenTable({ days, sessions }: Shows, names: Names, language: Language): Table {
+  const dated = days.length > 0;
+  const numbered = sessions.some((session) => session.made().dish.pots.length > 1);
+  const inVessels = sessions.some(({ pots }) => pots.some(({ vessel }) => vessel !== undefined));
+  const rows = sessions.flatMap((session) =>
+    session.pots.map((pot): Cell[] => [
+      ...(dated ? [session.day ?? ""] : []),
+      names.dish(session),
+      ...(numbered ? [String(pot.number)] : []),
+      figure(pot.sheet.values.portions, { language }),
+      ...(dated ? [session.eaten.join(", ")] : []),
+      figure(pot.sheet.masses.cooked, { unit: "g", language }),
+      ...(inVessels ? [runsText(pot, language)] : []),
+    ]),
+  );
+  return table({
+    title: say(language, "What is cooked"),
+    columns: [
+      ...where(dated, "day", say(language, "Day")),
+      { key: "dish", heading: say(language, "Dish") },
+      ...where(numbered, "pot", say(language, "Pot"), true),
+      { key: "portions", heading: say(language, "Portions"), align: "end" },
+      ...where(dated, "eaten", say(language, "Eaten on")),
+      { key: "cooked", heading: say(language, "As cooked"), align: "end" },
+      ...where(inVessels, "runs", say(language, "Runs"), true),
+    ],
+    rows,
+    notes: rows.length === 0 ? [say(language, "nothing is cooked")] : [],
+  });
+}
+
+/** How many runs; unknown where nothing says how much room the pot takes. */
+function runsText({ vessel, runs }: DishPot, language: Language): Cell {
+  if (!vessel) return "";
+  if (vessel.fit === "not-known") return figure(null, { language });
+  return figure(sum(runs.map(({ count }) => count)), { language });
+}
+
+function heedTables({ days, notes: all }: Shows, names: Names, language: Language): readonly Table[] {
+  const notes = all.filter(({ code }) => !OF_A_POT.has(code));
+  if (notes.length === 0) return [];
+  const dated = days.length > 0;
+  const sourced = notes.some(({ source }) => source !== undefined);
+  return [
+    table({
+      title: say(language, "What to heed"),
+      columns: [
+        ...where(dated, "day", say(language, "Day")),
+        { key: "dish", heading: say(language, "Dish") },
+        { key: "note", heading: say(language, "Note") },
+        ...where(sourced, "source", say(language, "Source")),
+      ],
+      rows: notes.map(({ days: on, meal, dish, text, source }) => [
+        ...(dated ? [on.join(", ")] : []),
+        dish === undefined ? names.meal(meal) : names.dish({ meal, dish }),
+        text,
+        ...(sourced ? [source ?? ""] : []),
+      ]),
+    }),
+  ];
+}

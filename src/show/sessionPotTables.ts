@@ -1,0 +1,119 @@
+import { measuredNotes, OF_A_POT } from "../cook/notes.ts";
+import type { DishPot, DishSession } from "../cook/session.ts";
+import type { CookingRun } from "../cook/vessel.ts";
+import { type Language, say } from "../document/language.ts";
+import { showFigure } from "../measure/showFigure.ts";
+import { lineAmount, purchasedGrams } from "../plan/lineAmount.ts";
+import { measuresNote, stated } from "../sheet/stated.ts";
+import { figure } from "./figure.ts";
+import type { Names } from "./scheduleShows.ts";
+import { type Table, table } from "./table.ts";
+
+/** Each pot of a session line by line, and how to make it. */
+export function potTables(session: DishSession, names: Names, language: Language): readonly Table[] {
+  return session.pots.flatMap((pot) => {
+    const title = titleOf(session, pot, names, language);
+    return [amountsTable(pot, title, language), stepsTable(pot, title, language)];
+  });
+}
+
+function titleOf(
+  session: DishSession,
+  { number, people }: DishPot,
+  names: Names,
+  language: Language,
+): string {
+  const { day } = session;
+  const dish = names.dish(session);
+  const name = day === undefined ? dish : say(language, "{day}: {dish}", { day, dish });
+  if (session.made().dish.pots.length === 1) return name;
+  const eaters = people.map(({ person }) => names.person(person)).join(", ");
+  return say(language, "{name}: pot {number}, for {people}", {
+    name,
+    number: String(number),
+    people: eaters,
+  });
+}
+
+function amountsTable(pot: DishPot, title: string, language: Language): Table {
+  const { sheet: s, runs } = pot;
+  const parted = runs.some(({ sheet }) => sheet !== s) ? runs : [];
+  const sheets = [s, ...parted.map(({ sheet }) => sheet)];
+  // What each run measures in several spoons nobody measures for all of them at once.
+  const isSummed = (key: string, i: number): boolean =>
+    pot.measured.includes(key) &&
+    !purchasedGrams(s, i) &&
+    parted.some(({ sheet }) => sheet.lines[i]?.amount.parts !== undefined);
+  const rows = s.lines.map((line, i) => [
+    stated(line.name, line.state, language),
+    ...sheets.map((each) =>
+      each === s && isSummed(line.key, i)
+        ? figure(line.grams, { unit: "g", language })
+        : lineAmount(each, i, language),
+    ),
+  ]);
+  const cooked = sheets.map(({ masses }) => figure(masses.cooked, { unit: "g", language }));
+  return table({
+    title,
+    columns: [
+      { key: "line", heading: say(language, "Line") },
+      { key: "all", heading: say(language, "In all"), align: "end" },
+      ...parted.map((run, i) => ({
+        key: i === 0 ? "run" : "rest",
+        heading: runHeading(run, i, parted.length > 1, language),
+        align: "end" as const,
+      })),
+    ],
+    rows: [...rows, { kind: "total", cells: [say(language, "as cooked"), ...cooked] }],
+    notes: [
+      ...measuresNote(
+        sheets.flatMap(({ values }) => values.amounts),
+        language,
+      ),
+      ...measuredNotes(pot)
+        .filter(({ code }) => OF_A_POT.has(code))
+        .map(({ phrase, gaps }) => say(language, phrase, gaps?.(language))),
+    ],
+  });
+}
+
+function runHeading(
+  { count: exactCount }: CookingRun,
+  at: number,
+  full: boolean,
+  language: Language,
+): string {
+  if (at > 0) return say(language, "The rest");
+  const count = showFigure(exactCount, { language });
+  if (!full) return say(language, "Each of {count} runs", { count });
+  return exactCount.eq(1)
+    ? say(language, "The full run")
+    : say(language, "Each of {count} full runs", { count });
+}
+
+function stepsTable(pot: DishPot, title: string, language: Language): Table {
+  const { by, steps, unnamed, atServing, apart } = pot.steps(language);
+  const several = pot.runs.some(({ count }) => count.gt(1)) || pot.runs.length > 1;
+  const listed = (phrase: string, lines: readonly string[]): readonly string[] =>
+    lines.length === 0 ? [] : [say(language, phrase, { lines: lines.join("; ") })];
+  return table({
+    title: say(language, by === "recipe" ? "{name}: method" : "{name}: in what order", { name: title }),
+    columns: [
+      { key: "step", heading: say(language, "Step"), align: "end" },
+      { key: "what", heading: by === "recipe" ? say(language, "What to do") : say(language, "What goes in") },
+    ],
+    rows: steps.map((step, i) => [String(i + 1), step]),
+    notes: [
+      ...(several ? [say(language, pot.runs.length > 1 ? FULL_RUN : ONE_RUN)] : []),
+      ...(by === "recipe" ? [] : [say(language, ORDER)]),
+      ...listed("Not named in the method: {lines}", unnamed),
+      ...listed("Left for serving: {lines}", atServing),
+      ...listed("Weighed out for each person: {lines}", apart),
+    ],
+  });
+}
+
+const ONE_RUN = "amounts are those of one run";
+const FULL_RUN = "amounts are those of one full run";
+const ORDER =
+  "the recipe has no method: what is dry and small goes in before what is bulky, or it clings to the sides (common practice, no source)";

@@ -1,0 +1,30 @@
+import { type ComponentId, componentIds, isComponentId } from "../food/components.ts";
+import { fault, quote } from "../number/error.ts";
+import { didYouMean } from "../number/near.ts";
+import { type Asked, checkAsked } from "./tidy.ts";
+
+/** Which rows are wanted, by what they are of. */
+export interface Wanted {
+  /** Components in registry order. */
+  readonly ids: readonly ComponentId[];
+  /** Whether rows of this are wanted: a component, `mass`, a column of one's own. */
+  has(component: string): boolean;
+}
+
+/**
+ * Reads what records are asked for. Other names than those of components are `mass`, `amount` (as a recipe writes it) and those that the
+ * result has of its own. Throws `table-malformed` for what asks for none, and `component-unknown` for the first name that nothing is called by.
+ */
+export function wanted(asked: Asked, own: Iterable<string> = []): Wanted {
+  checkAsked(asked);
+  const { components } = asked;
+  if (components === undefined) return { ids: componentIds, has: () => true };
+  const others = new Set([...own, "mass", "amount"]);
+  components.forEach((name, i) => {
+    if (isComponentId(name) || others.has(name)) return;
+    const hint = didYouMean(name, [...componentIds, ...others], "use a component id, or mass");
+    throw fault("component-unknown", `no rows are of ${quote(name)}`, hint, ["components", i]);
+  });
+  const names = new Set(components);
+  return { ids: componentIds.filter((id) => names.has(id)), has: (name) => names.has(name) };
+}
