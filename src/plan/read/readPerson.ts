@@ -2,8 +2,10 @@ import type { Json } from "../../document/leaves.ts";
 import { read } from "../../document/read.ts";
 import type { Kitchen } from "../../measure/kitchen.ts";
 import { collect, type Fault, fault, type Path, quote } from "../../number/error.ts";
+import { toText } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 import type { Authority } from "../../person/intakes/table.ts";
+import type { Demand } from "../../scale/demand.ts";
 import { type ReadDemand, readDemands } from "../../scale/fit/demands.ts";
 import { type ReadTarget, type Target, targetSchema } from "../../scale/target.ts";
 import type { PersonInput } from "../input.ts";
@@ -18,6 +20,16 @@ export type Want = { readonly path: Path } & (
   | { readonly kind: "target"; readonly aim: ReadTarget["aim"] }
   | { readonly kind: "demands"; readonly demands: readonly ReadDemand[] }
 );
+
+/** What someone wants of a meal as demands: a target is one figure, a factor asks for nothing. */
+export function demandsOf(want: Want): readonly ReadDemand[] {
+  if (want.kind === "demands") return want.demands;
+  const { aim } = want;
+  if (aim.of === "factor") return [];
+  const { of, amount } = aim;
+  const demand: Demand = { of, exactly: toText(amount) };
+  return [{ demand, subject: { kind: "amount", of }, least: amount, most: amount, firm: false }];
+}
 
 /** Someone to be fed, read. */
 export interface ReadPerson {
