@@ -10,7 +10,6 @@ import {
   toText,
   ZERO,
 } from "../../number/fraction.ts";
-import { compareText } from "../../number/text.ts";
 import type { Demand } from "../../scale/demand.ts";
 import { type Brought, broughtBy } from "../../scale/engine/brought.ts";
 import type { ByLine, Dish } from "../../scale/engine/model.ts";
@@ -38,9 +37,7 @@ export class MealFigures {
   readonly #brought = new Map<string, Brought>();
 
   constructor(meal: ReadMeal) {
-    this.dishes = [...meal.dishes]
-      .map(([name, sheet]) => ({ name, sheet }))
-      .sort((a, b) => compareText(a.name, b.name));
+    this.dishes = meal.together.map(({ name = meal.id, sheet }) => ({ name, sheet }));
     this.#places = new Map(this.dishes.map(({ name }, i) => [name ?? "", i]));
     this.#system = meal.fit.system;
   }
