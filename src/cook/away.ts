@@ -1,6 +1,6 @@
+import { byName, type Schema } from "../document/schema.ts";
 import type { Path } from "../number/error.ts";
-import type { PlanFaults } from "../plan/read/planFaults.ts";
-import { type Days, readByName, readSomeDays } from "./days.ts";
+import { type Days, known, placesOf, type RefuseAt, someDaysSchema } from "./days.ts";
 
 /** Whether someone is away on a day. */
 export type IsAway = (person: string, day: number) => boolean;
@@ -8,19 +8,26 @@ export type IsAway = (person: string, day: number) => boolean;
 /** Nobody ever is. */
 export const THERE: IsAway = () => false;
 
-/** Reads days on which people are away, by person. */
-export function readAway(
-  faults: PlanFaults,
-  given: unknown,
+/** Days on which people are away, by person. */
+export type AwayDays = { readonly [person: string]: readonly string[] };
+
+/** The schema of days on which people are away. */
+export function awaySchema(): Schema<AwayDays> {
+  return byName(someDaysSchema(), { like: '{ cox: ["Tue"] }' });
+}
+
+/** Reads on from days on which people are away. */
+export function awayOf(
+  given: AwayDays | undefined,
   path: Path,
   { people, days }: { readonly people: readonly string[]; readonly days: Days },
+  refuse: RefuseAt,
 ): IsAway {
   const away = new Map(
-    readByName(faults, given, path, {
-      what: "person",
-      names: people,
-      hint: 'write days by the person\'s id: { cox: ["Tue"] }',
-    }).map(({ name, value, path }) => [name, new Set(readSomeDays(faults, value, path, days) ?? [])]),
+    known(given, path, { what: "person", names: people }, refuse).map(({ name, value, path }) => [
+      name,
+      new Set(placesOf(value, path, days, refuse)),
+    ]),
   );
   return (person, day) => away.get(person)?.has(day) ?? false;
 }

@@ -1,6 +1,8 @@
+import { anyText } from "../document/leaves.ts";
+import { list, type Schema } from "../document/schema.ts";
 import { type Path, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
-import { type Given, own, type PlanFaults } from "../plan/read/planFaults.ts";
+import { name } from "../plan/read/name.ts";
 
 /** A year and a leap day: more would be a plan that nobody keeps, and takes long to show. */
 const MOST_DAYS = 366;
@@ -27,64 +29,53 @@ export class Days {
     return Array.from({ length: this.count }, (_, i) => i);
   }
 
-  place(name: unknown): number | undefined {
-    return typeof name === "string" ? this.#places.get(name) : undefined;
+  place(name: string): number | undefined {
+    return this.#places.get(name);
   }
 }
 
-/** Reads the list of days; one that cannot be read is none, and a fault. */
-export function readDays(faults: PlanFaults, given: unknown): Days {
-  if (given === undefined) return new Days([]);
-  const hint = 'name them in order: ["Sun", "Mon", "Tue"]';
-  const list = faults.list(given, ["days"], "the list of days", hint);
-  if (!list || !isOfLength(faults, list, ["days"])) return new Days([], false);
-  if (list.length === 0) faults.refuse(["days"], "a schedule without days", "leave days out, or name one");
-  const seen = new Set<string>();
-  for (const [i, each] of list.entries()) {
-    const name = faults.name(each, ["days", i], hint);
-    if (name === undefined) continue;
-    if (seen.has(name)) {
-      faults.refuse(["days", i], `${quote(name)} comes twice`, 'tell them apart: "Sun 1", "Sun 2"');
-    }
-    seen.add(name);
-  }
-  return new Days([...seen]);
+/** Tells what is at fault, by its place. */
+export type RefuseAt = (path: Path, message: string, hint: string) => void;
+
+/** The schema of the days of a schedule, in order. */
+export function daysSchema(): Schema<readonly string[]> {
+  return list(name(), { least: 1, most: MOST_DAYS, like: '["Sun", "Mon", "Tue"]' });
 }
 
-function isOfLength(faults: PlanFaults, list: readonly unknown[], path: Path): boolean {
-  if (list.length <= MOST_DAYS) return true;
-  faults.refuse(
-    path,
-    `a list of ${list.length} days`,
-    `give at most ${MOST_DAYS}: make one schedule after another`,
-  );
-  return false;
+/** The schema of some of them. */
+export function someDaysSchema(): Schema<readonly string[]> {
+  return list(anyText(), { most: MOST_DAYS, like: '["Sun", "Wed"]' });
 }
 
-/** Places of days that a list names, in their own order; nothing where it is left out or no list. */
-export function readSomeDays(
-  faults: PlanFaults,
-  given: unknown,
+/** The days of a list, told apart; names that were refused are left out. */
+export function daysOf(given: readonly (string | undefined)[], isKnown: boolean, refuse: RefuseAt): Days {
+  given.forEach((name, i) => {
+    if (name !== undefined && given.indexOf(name) < i)
+      refuse(["days", i], `${quote(name)} comes twice`, 'tell them apart: "Sun 1", "Sun 2"');
+  });
+  return new Days([...new Set(given.filter((name) => name !== undefined))], isKnown);
+}
+
+/** Places of days that a list names, in their own order. */
+export function placesOf(
+  given: readonly string[],
   path: Path,
   days: Days,
-): readonly number[] | undefined {
-  if (given === undefined) return undefined;
-  const list = faults.list(given, path, "the list of days", 'name days of the schedule: ["Sun", "Wed"]');
-  if (!list || !isOfLength(faults, list, path)) return undefined;
+  refuse: RefuseAt,
+): readonly number[] {
   const found = new Set<number>();
-  for (const [i, name] of list.entries()) {
+  for (const [i, name] of given.entries()) {
+    if (name === undefined) continue;
     const place = days.place(name);
     if (place !== undefined) found.add(place);
-    else if (days.isKnown)
-      faults.refuse([...path, i], `no day is called ${quote(name)}`, dayHint(name, days));
+    else if (days.isKnown) refuse([...path, i], `no day is called ${quote(name)}`, dayHint(name, days));
   }
   return [...found].sort((a, b) => a - b);
 }
 
-function dayHint(name: unknown, days: Days): string {
+function dayHint(name: string, days: Days): string {
   if (days.names.length === 0) return 'name the days first, in order: days: ["Sun", "Mon", "Tue"]';
-  const otherwise = `use ${someOf(days.names)}`;
-  return typeof name === "string" ? didYouMean(name, days.names, otherwise) : otherwise;
+  return didYouMean(name, days.names, `use ${someOf(days.names)}`);
 }
 
 /** Some days by name, the first few of many. */
@@ -103,23 +94,17 @@ export function someOf(names: readonly string[]): string {
 }
 
 /** What is given by id, each with its place in the input; ids that are not known are faults. */
-export function readByName(
-  faults: PlanFaults,
-  given: unknown,
+export function known<T>(
+  given: { readonly [id: string]: T | undefined } | undefined,
   path: Path,
-  about: { readonly what: string; readonly names: readonly string[]; readonly hint: string },
-): readonly { readonly name: string; readonly value: unknown; readonly path: Path }[] {
-  if (given === undefined) return [];
-  if (typeof given !== "object" || given === null || Array.isArray(given)) {
-    faults.refuse(path, `expected an object by ${about.what}`, about.hint);
-    return [];
-  }
-  const known = new Set(about.names);
-  return Object.keys(given).flatMap((name) => {
+  about: { readonly what: string; readonly names: readonly string[] },
+  refuse: RefuseAt,
+): readonly { readonly name: string; readonly value: T; readonly path: Path }[] {
+  return Object.entries(given ?? {}).flatMap(([name, value]) => {
     const at = [...path, name];
-    if (known.has(name)) return [{ name, value: own(given as Given, name), path: at }];
+    if (about.names.includes(name)) return value === undefined ? [] : [{ name, value, path: at }];
     const hint = didYouMean(name, about.names, `use ${someOf(about.names)}`);
-    faults.refuse(at, `no ${about.what} is called ${quote(name)}`, hint);
+    refuse(at, `no ${about.what} is called ${quote(name)}`, hint);
     return [];
   });
 }

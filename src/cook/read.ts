@@ -1,12 +1,21 @@
-import { fault, type Path, quote, throwIfAny } from "../number/error.ts";
+import { readFar } from "../document/read.ts";
+import { byName, fields, once, optional, type Schema } from "../document/schema.ts";
+import { type Fault, fault, type Path, quote, throwIfAny } from "../number/error.ts";
 import { Plan, type PlannedMeal } from "../plan/planned.ts";
-import { PlanFaults } from "../plan/read/planFaults.ts";
-import { readAway } from "./away.ts";
-import { type Days, dayList, readByName, readDays, readSomeDays } from "./days.ts";
+import { type AwayDays, awayOf, awaySchema } from "./away.ts";
+import {
+  type Days,
+  dayList,
+  daysOf,
+  daysSchema,
+  known,
+  placesOf,
+  type RefuseAt,
+  someDaysSchema,
+} from "./days.ts";
 import { Eating, type Span, spansOf } from "./eating.ts";
-import type { ScheduleHow } from "./input.ts";
 import { MealLots } from "./lots.ts";
-import { EVERY_DAY, type ReadMealSchedule, readMealSchedule } from "./readMeal.ts";
+import { EVERY_DAY, mealScheduleOf, mealScheduleSchema, type ReadMealSchedule } from "./readMeal.ts";
 
 /** A meal with when it is cooked and eaten. */
 export interface ScheduledMeal {
@@ -21,32 +30,47 @@ export interface ReadSchedule {
   readonly meals: readonly ScheduledMeal[];
 }
 
-const HOW: readonly string[] = ["days", "cook", "away", "meals"] satisfies (keyof ScheduleHow)[];
+interface ScheduleFields {
+  readonly days?: readonly string[];
+  readonly cook?: readonly string[];
+  readonly away?: AwayDays;
+  readonly meals?: { readonly [meal: string]: Parameters<typeof mealScheduleOf>[0] };
+}
+
+const scheduleSchema: () => Schema<ScheduleFields> = /* @__PURE__ */ once(() =>
+  fields<ScheduleFields>({
+    days: optional(daysSchema()),
+    cook: optional(someDaysSchema()),
+    away: optional(awaySchema()),
+    meals: optional(byName(mealScheduleSchema(), { like: '{ breakfast: { vessel: "2 l" } }' })),
+  }),
+);
 
 /** Throws one error with every fault: `schedule-malformed`, and the codes of amounts and numbers. */
 export function readSchedule(plan: unknown, how: unknown): ReadSchedule {
   if (!(plan instanceof Plan)) {
     throw fault("schedule-malformed", "there is no plan to cook", "make one with portionPlan({ … })");
   }
-  const faults = new PlanFaults("schedule-malformed");
-  const given = faults.record(how, [], "the schedule", HOW, 'give options: { days: ["Sun", "Mon"] }');
-  const days = readDays(faults, given?.days);
+  const faults: Fault[] = [];
+  const refuse: RefuseAt = (path, message, hint) => {
+    faults.push({ code: "schedule-malformed", path, message, hint });
+  };
+  const given = readFar(faults, scheduleSchema(), how, "schedule-malformed") ?? {};
+  const isKnown = given.days !== undefined || !faults.some(({ path }) => path[0] === "days");
+  const days = daysOf(given.days ?? [], isKnown, refuse);
   const people = plan.people.map(({ id }) => id);
-  const cook = readSomeDays(faults, given?.cook, ["cook"], days);
-  const isAway = readAway(faults, given?.away, ["away"], { people, days });
+  const cook = given.cook && placesOf(given.cook, ["cook"], days, refuse);
+  const isAway = awayOf(given.away, ["away"], { people, days }, refuse);
+  const names = plan.meals.map(({ id }) => id);
   const byMeal = new Map<string, ReadMealSchedule>(
-    readByName(faults, given?.meals, ["meals"], {
-      what: "meal",
-      names: plan.meals.map(({ id }) => id),
-      hint: 'write by the meal\'s id: { breakfast: { vessel: "2 l" } }',
-    }).map(({ name, value, path }) => {
+    known(given.meals, ["meals"], { what: "meal", names }, refuse).map(({ name, value, path }) => {
       const dishes = [...(plan.meals.find(({ id }) => id === name)?.dishes.keys() ?? [])];
       const isPlanned = (person: string): boolean => plan.portion(person, name).status !== "away";
-      return [name, readMealSchedule(faults, value, path, { days, people, dishes, isPlanned })];
+      return [name, mealScheduleOf(value, path, { days, people, dishes, isPlanned }, refuse)];
     }),
   );
   // Days that were refused say nothing of what is eaten when.
-  const isSure = faults.all.length === 0;
+  const isSure = faults.length === 0;
   const meals = plan.meals.map((meal): ScheduledMeal => {
     const read = byMeal.get(meal.id) ?? EVERY_DAY;
     const { servings, vessel } = read;
@@ -58,10 +82,10 @@ export function readSchedule(plan: unknown, how: unknown): ReadSchedule {
     });
     const { spans, early } = spansOf(read.cook ?? cook ?? eating.days, eating.days);
     const path: Path = read.cook ? ["meals", meal.id, "cook"] : ["cook"];
-    if (isSure && early.length > 0) refuseEarly(faults, meal.name, path, days, early, spans[0]);
+    if (isSure && early.length > 0) refuseEarly(refuse, meal.name, path, days, early, spans[0]);
     return { meal, eating, spans, lots: new MealLots(meal, vessel) };
   });
-  throwIfAny(faults.all);
+  throwIfAny(faults);
   return { days, meals };
 }
 
@@ -71,7 +95,7 @@ function eaters({ dishes }: PlannedMeal): readonly string[] {
 }
 
 function refuseEarly(
-  faults: PlanFaults,
+  refuse: RefuseAt,
   meal: string,
   path: Path,
   days: Days,
@@ -83,7 +107,7 @@ function refuseEarly(
   const message = cooked
     ? `${quote(meal)} is eaten on ${eaten}, before it is first cooked, on ${cooked}`
     : `${quote(meal)} is eaten on ${eaten}, but on no day cooked`;
-  faults.refuse(
+  refuse(
     path,
     message,
     `cook it on ${quote(days.names[early[0] ?? 0] ?? "")} too, or name the days on which it is eaten`,

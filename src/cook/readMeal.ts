@@ -1,11 +1,14 @@
+import { number, word } from "../document/leaves.ts";
+import { isRecord } from "../document/safe.ts";
+import { andThen, byName, choice, coded, fields, optional, readAs, type Schema } from "../document/schema.ts";
 import { type Amount, amount, gramsOf, millilitresOf } from "../measure/amount.ts";
-import { collect, type Path, quote } from "../number/error.ts";
-import { exact, type Fraction, isZero, type Value } from "../number/fraction.ts";
-import { kindOf, type PlanFaults } from "../plan/read/planFaults.ts";
+import { type Path, quote } from "../number/error.ts";
+import { type Fraction, isZero, ZERO } from "../number/fraction.ts";
 import type { WrittenAmount } from "../recipe/document.ts";
-import { type IsAway, readAway, THERE } from "./away.ts";
-import { type Days, readByName, readSomeDays } from "./days.ts";
-import type { MealSchedule, RunsHow } from "./input.ts";
+import { writtenAmount } from "../recipe/schema.ts";
+import { type AwayDays, awayOf, awaySchema, type IsAway, THERE } from "./away.ts";
+import { type Days, known as knownIn, placesOf, type RefuseAt, someDaysSchema } from "./days.ts";
+import type { RunsHow } from "./input.ts";
 
 /** A vessel, read. */
 export interface ReadVessel {
@@ -35,17 +38,70 @@ export interface Known {
   readonly isPlanned: (person: string) => boolean;
 }
 
-const MEAL: readonly string[] = [
-  "eaten",
-  "cook",
-  "servings",
-  "away",
-  "vessel",
-  "vessels",
-] satisfies (keyof MealSchedule)[];
-const VESSEL: readonly string[] = ["capacity", "runs"];
-const RUNS: readonly RunsHow[] = ["equal", "full", "one"];
-const MOST_SERVINGS = 10_000n;
+/** The fields of a meal's schedule as they are read. */
+interface MealFields {
+  readonly eaten?: readonly string[];
+  readonly cook?: readonly string[];
+  readonly servings?: bigint | { readonly [person: string]: bigint };
+  readonly away?: AwayDays;
+  readonly vessel?: ReadVessel;
+  readonly vessels?: { readonly [dish: string]: ReadVessel };
+}
+
+const MOST_SERVINGS = 10_000;
+
+/** The schema of a meal's schedule, before the plan is looked at. */
+export function mealScheduleSchema(): Schema<MealFields> {
+  const days = optional(someDaysSchema());
+  const vessel = vesselSchema();
+  return fields<MealFields>({
+    eaten: days,
+    cook: days,
+    servings: optional(servingsSchema()),
+    away: optional(awaySchema()),
+    vessel: optional(vessel),
+    vessels: optional(byName(vessel, { like: '{ pot: "2 l" }' })),
+  });
+}
+
+function servingsSchema(): Schema<bigint | { readonly [person: string]: bigint }> {
+  const count = andThen(number({ from: 0, to: MOST_SERVINGS }), (read, refuse) => {
+    if (read.d !== 1n) refuse(`${quote(read)} portions`, `give a whole number from 0 to ${MOST_SERVINGS}`);
+    return read.n;
+  });
+  const each = byName(count);
+  return choice<bigint | { readonly [person: string]: bigint }>(
+    [count, each],
+    (given) => (isRecord(given) ? each : count),
+    "a whole number, or one for each person: { cox: 2 }",
+  );
+}
+
+function vesselSchema(): Schema<ReadVessel> {
+  const capacity = andThen(readAs(writtenAmount(), "how much it holds", amountOf), (capacity, refuse) => {
+    const size = gramsOf(capacity) ?? millilitresOf(capacity);
+    if (!size || isZero(size))
+      refuse(`a capacity of ${quote(capacity)}`, 'write a volume or a weight above 0: "2 l", "1.5 kg"');
+    return { capacity, size: size ?? ZERO };
+  });
+  const plain = andThen(capacity, (holds): ReadVessel => ({ ...holds, runs: "equal" }));
+  const full = andThen(
+    fields<{ readonly capacity: Omit<ReadVessel, "runs">; readonly runs?: RunsHow }>({
+      capacity: coded("amount-malformed", capacity),
+      runs: optional(word(["equal", "full", "one"])),
+    }),
+    ({ capacity, runs = "equal" }): ReadVessel => ({ ...capacity, runs }),
+  );
+  return choice<ReadVessel>(
+    [plain, full],
+    (given) => (typeof given === "string" ? plain : isRecord(given) ? full : undefined),
+    'how much it holds: "2 l", or { capacity: "2 l", runs: "full" }',
+  );
+}
+
+function amountOf(given: unknown): Amount {
+  return amount(given as WrittenAmount);
+}
 
 /** A meal of which nothing is said: eaten every day, one portion each, in no vessel that is known. */
 export const EVERY_DAY: ReadMealSchedule = {
@@ -56,86 +112,47 @@ export const EVERY_DAY: ReadMealSchedule = {
   vessel: () => undefined,
 };
 
-export function readMealSchedule(
-  faults: PlanFaults,
-  given: unknown,
+/** Reads on from a meal's schedule. */
+export function mealScheduleOf(
+  { eaten, cook, servings, away, vessel, vessels }: MealFields,
   path: Path,
   known: Known,
+  refuse: RefuseAt,
 ): ReadMealSchedule {
   const { days, dishes } = known;
-  const hint = 'say when it is eaten, or in what it is cooked: { vessel: "2 l" }';
-  const meal = faults.record(given, path, "a meal's schedule", MEAL, hint);
-  if (!meal) return EVERY_DAY;
-  const usual = meal.vessel === undefined ? undefined : readVessel(faults, meal.vessel, [...path, "vessel"]);
+  const places = (given: readonly string[] | undefined, field: string): readonly number[] | undefined =>
+    given && placesOf(given, [...path, field], days, refuse);
   const byDish = new Map(
-    readByName(faults, meal.vessels, [...path, "vessels"], {
-      what: "dish",
-      names: dishes,
-      hint: 'write vessels by dish: { pot: "2 l" }',
-    }).map(({ name, value, path }) => [name, readVessel(faults, value, path)]),
+    knownIn(vessels, [...path, "vessels"], { what: "dish", names: dishes }, refuse).map(({ name, value }) => [
+      name,
+      value,
+    ]),
   );
   return {
-    eaten: readSomeDays(faults, meal.eaten, [...path, "eaten"], days),
-    cook: readSomeDays(faults, meal.cook, [...path, "cook"], days),
-    servings: readServings(faults, meal.servings, [...path, "servings"], known),
-    isAway: readAway(faults, meal.away, [...path, "away"], known),
-    vessel: (dish) => byDish.get(dish) ?? usual,
+    eaten: places(eaten, "eaten"),
+    cook: places(cook, "cook"),
+    servings: servingsOf(servings, [...path, "servings"], known, refuse),
+    isAway: awayOf(away, [...path, "away"], known, refuse),
+    vessel: (dish) => byDish.get(dish) ?? vessel,
   };
 }
 
-function readServings(
-  faults: PlanFaults,
-  given: unknown,
+function servingsOf(
+  given: MealFields["servings"],
   path: Path,
   { people, isPlanned }: Known,
+  refuse: RefuseAt,
 ): ReadMealSchedule["servings"] {
   if (given === undefined) return EVERY_DAY.servings;
-  const isOne = typeof given !== "object" || given === null || "toFixed" in given;
-  if (isOne) {
-    const count = readCount(faults, given, path);
-    return () => count;
-  }
+  if (typeof given === "bigint") return () => given;
   const counts = new Map(
-    readByName(faults, given, path, {
-      what: "person",
-      names: people,
-      hint: "give a whole number, or one for each person: { cox: 2 }",
-    }).map(({ name, value, path }) => {
-      const count = readCount(faults, value, path);
-      if (count > 0n && !isPlanned(name)) {
+    knownIn(given, path, { what: "person", names: people }, refuse).map(({ name, value, path }) => {
+      if (value > 0n && !isPlanned(name)) {
         const hint = "let the plan have them there for it, or leave them out here";
-        faults.refuse(path, `the plan has ${quote(name)} away from this meal, without a portion`, hint);
+        refuse(path, `the plan has ${quote(name)} away from this meal, without a portion`, hint);
       }
-      return [name, count];
+      return [name, value];
     }),
   );
   return (person) => counts.get(person) ?? 1n;
-}
-
-function readCount(faults: PlanFaults, given: unknown, path: Path): bigint {
-  const count = collect(faults.all, path, () => exact(given as Value));
-  if (!count || (count.d === 1n && count.n >= 0n && count.n <= MOST_SERVINGS)) return count?.n ?? 1n;
-  faults.refuse(path, `${quote(given)} portions`, `give a whole number from 0 to ${MOST_SERVINGS}`);
-  return 1n;
-}
-
-function readVessel(faults: PlanFaults, given: unknown, path: Path): ReadVessel | undefined {
-  const hint = 'write how much it holds: "2 l", or { capacity: "2 l", runs: "full" }';
-  if (typeof given === "string") return vesselOf(faults, given, path, "equal");
-  const vessel = faults.record(given, path, "a vessel", VESSEL, hint);
-  if (!vessel) return undefined;
-  const runs = RUNS.find((each) => each === (vessel.runs ?? "equal"));
-  if (runs === undefined) {
-    faults.refuse([...path, "runs"], `runs is ${kindOf(vessel.runs)}`, 'write "equal", "full" or "one"');
-  }
-  return vesselOf(faults, vessel.capacity, [...path, "capacity"], runs ?? "equal");
-}
-
-function vesselOf(faults: PlanFaults, given: unknown, path: Path, runs: RunsHow): ReadVessel | undefined {
-  const capacity = collect(faults.all, path, () => amount(given as WrittenAmount));
-  if (!capacity) return undefined;
-  const size = gramsOf(capacity) ?? millilitresOf(capacity);
-  if (size && !isZero(size)) return { capacity, size, runs };
-  const hint = 'write a volume or a weight above 0: "2 l", "1.5 kg"';
-  return faults.refuse(path, `a capacity of ${quote(given)}`, hint);
 }

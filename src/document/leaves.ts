@@ -19,13 +19,22 @@ export function text(longest = 2000, check?: (text: string, refuse: Refuse) => v
   });
 }
 
-/** One of a few words; the hint names the nearest, else lists them. */
-export function word<const W extends string>(words: readonly W[], code?: ErrorCode): Schema<W> {
+/** One of a few words; the hint names the nearest, else lists them, or says what to do `otherwise`. */
+export function word<const W extends string>(
+  words: readonly W[],
+  code?: ErrorCode,
+  otherwise?: string,
+): Schema<W> {
   const all = words.map((each) => `"${each}"`).join(", ");
   const expected = words.length > 1 ? `one of ${all}` : all;
   return leaf(expected, { enum: words }, isText, (given, refuse) => {
     if (!words.some((each) => each === given))
-      refuse(`${quote(given)} is not ${expected}`, didYouMean(given, words, `write ${expected}`), [], code);
+      refuse(
+        `${quote(given)} is not ${expected}`,
+        didYouMean(given, words, otherwise ?? `write ${expected}`),
+        [],
+        code,
+      );
     return given as W;
   });
 }

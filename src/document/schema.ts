@@ -169,6 +169,17 @@ export function fields<T extends object>(
   }) as unknown as Schema<T>;
 }
 
+/** An object with these fields, in which others may stand. */
+export function openFields<T extends object>(shape: Shape<T>): Schema<T> {
+  const catchall = new $ZodUnknown({ type: "unknown" });
+  const schema = new $ZodObject({ type: "object", shape: shape as { [field: string]: $ZodType }, catchall });
+  const { parse } = schema._zod;
+  return parsedBy(schema, (payload) => {
+    if (!isRecord(payload.value)) return refuseKind(payload, "an object", `an object of ${namesOf(shape)}`);
+    parse(payload as never, { async: false });
+  }) as unknown as Schema<T>;
+}
+
 /** An object with one of these fields and no other: its name, and what it holds. */
 export function oneOf<T extends object>(
   shape: Shape<T>,
@@ -203,6 +214,7 @@ export function list<T>(
       const hint = least === 1 ? "give at least one" : `give at least ${least}`;
       tell(payload, { path: [], message, hint: like === undefined ? hint : `${hint}: ${like}` });
     }
+    payload.value = undefined;
     if (most !== undefined && value.length > most)
       return tell(payload, { path: [], message: `a list of ${value.length}`, hint: `give at most ${most}` });
     const made: unknown[] = [];

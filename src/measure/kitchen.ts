@@ -1,4 +1,6 @@
+import { word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
+import { choice, once, readAs, type Schema } from "../document/schema.ts";
 import { fault, quote } from "../number/error.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
@@ -36,6 +38,13 @@ export const kitchens: { readonly [N in KitchenName]: Kitchen } = /* @__PURE__ *
 export function kitchen(input: unknown): Kitchen {
   return readyKitchen(input).kitchen;
 }
+
+/** @internal The schema of a kitchen by name, or one of one's own, read with everything in it. */
+export const kitchenGiven: () => Schema<Kitchen> = /* @__PURE__ */ once(() => {
+  const names = word(Object.keys(kitchens) as KitchenName[]);
+  const like = choice<unknown>([names, kitchenSchema()], () => undefined, "");
+  return readAs(like, "a kitchen", kitchen);
+});
 
 const known: WeakMap<Kitchen, ReadyKitchen> = /* @__PURE__ */ new WeakMap();
 

@@ -1,5 +1,6 @@
 import type { Json } from "../document/leaves.ts";
 import { collect, type Fault, throwIfAny } from "../number/error.ts";
+import { groupBy } from "../number/groupBy.ts";
 import { Lookup } from "../number/told.ts";
 import { PlannedDish } from "./dish.ts";
 import { PortionFinder } from "./find/portionFinder.ts";
@@ -253,14 +254,4 @@ function plannedMeal(
 
 function withMeta(meta: Json | undefined): { readonly meta?: Json } {
   return meta === undefined ? {} : { meta };
-}
-
-function groupBy<T>(all: readonly T[], key: (each: T) => string): ReadonlyMap<string, readonly T[]> {
-  const groups = new Map<string, T[]>();
-  for (const each of all) {
-    const group = groups.get(key(each));
-    if (group) group.push(each);
-    else groups.set(key(each), [each]);
-  }
-  return groups;
 }

@@ -50,16 +50,31 @@ export interface ReadTarget {
 }
 
 /** The schema of a target. Its faults have the code `target-malformed`, or those of amounts and numbers. */
-export const targetSchema: () => Schema<ReadTarget> = /* @__PURE__ */ once(() => {
-  const names = [...componentIds, ...OTHERS];
+export const targetSchema: () => Schema<ReadTarget> = /* @__PURE__ */ once(() =>
+  asFar(written(OTHERS), (given, refuse) => {
+    if (Object.keys(given).length === 0)
+      refuse("the target is empty", 'write one, such as { energy: "650 kcal" } or { portions: 12 }');
+    return targetOf(given, refuse);
+  }),
+);
+
+/** The schema of what one person's portion is to bring: nothing asked is a factor of 1. */
+export const portionTarget: () => Schema<ReadTarget["aim"]> = /* @__PURE__ */ once(() =>
+  asFar(written(["mass", "factor"]), (given, refuse) => targetOf(given, refuse).aim),
+);
+
+function written(others: readonly string[]): Schema<{ readonly [name: string]: Value }> {
+  const names = [...componentIds, ...others];
   const check = (name: string, refuse: Refuse): void => {
     if (names.includes(name)) return;
-    const hint = didYouMean(name, names, "use a component id, mass, factor or portions");
-    refuse(`${quote(name)} is nothing to scale to`, hint);
+    const otherwise = `use a component id, ${others.join(" or ")}`;
+    const one = "a person has one portion: for a larger one, ask for more, or give a factor";
+    const hint = name === "portions" ? one : didYouMean(name, names, otherwise);
+    refuse(`${quote(name)} is nothing to scale to`, hint, [], "target-malformed");
   };
   const like = '{ energy: "650 kcal" }';
-  return coded("target-malformed", asFar(byName(figureWritten(), { check, names, like }), targetOf));
-});
+  return coded("target-malformed", byName(figureWritten(), { check, names, like }));
+}
 
 const OTHERS: readonly string[] = ["mass", "factor", "portions"];
 
@@ -71,8 +86,6 @@ function targetOf(given: { readonly [name: string]: Value }, refuse: Refuse): Re
       "give one, or use fit for several",
       [second],
     );
-  if (first === undefined && !("portions" in given))
-    refuse("the target is empty", 'write one, such as { energy: "650 kcal" } or { portions: 12 }');
   const figureOf = (name: string): Fraction | undefined => {
     const value = given[name];
     if (value === undefined) return undefined;

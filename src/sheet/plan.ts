@@ -2,6 +2,7 @@ import { type ComponentId, component, componentIds } from "../food/components.ts
 import type { FoodTable } from "../food/table.ts";
 import { fault, quote } from "../number/error.ts";
 import { type Fraction, lcm } from "../number/fraction.ts";
+import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
 import type { AmountReader } from "../recipe/resolve.ts";
@@ -79,7 +80,7 @@ export class SheetPlan {
    * its plan from here. `recipe` is the one that the lines are of, where more than they changed.
    */
   withLines(lines: readonly PlanLine[], recipe: Recipe = this.recipe): SheetPlan {
-    const of = { ...recipe, lines: lines.map(({ line }) => line) };
+    const of = freezeAll({ ...recipe, lines: lines.map(({ line }) => line) });
     return new SheetPlan(of, this.foods, lines, this.recipes);
   }
 

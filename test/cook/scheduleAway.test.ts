@@ -71,18 +71,18 @@ describe("someone away from one meal of a day", () => {
         ({ code, path, message }) => `${code} ${path.join(".")}: ${message}`,
       );
     expect(faultsOf({ bo: ["Wed"], cox: ["Sun", 3], stroke: "Mon" })).toEqual([
+      "schedule-malformed meals.dinner.away.cox.1: expected text, got 3",
+      'schedule-malformed meals.dinner.away.stroke: expected a list, got "Mon"',
       'schedule-malformed meals.dinner.away.bo: no person is called "bo"',
       'schedule-malformed meals.dinner.away.cox.0: no day is called "Sun"',
-      'schedule-malformed meals.dinner.away.cox.1: no day is called "3"',
-      'schedule-malformed meals.dinner.away.stroke: the list of days is "Mon"',
     ]);
-    expect(faultsOf([])).toEqual(["schedule-malformed meals.dinner.away: expected an object by person"]);
+    expect(faultsOf([])).toEqual(["schedule-malformed meals.dinner.away: expected an object, got a list"]);
     expect(faultsOf({ bow: ["Wed"] }, {})).toEqual([
       'schedule-malformed meals.dinner.away.bow.0: no day is called "Wed"',
     ]);
     const proto = JSON.parse('{"__proto__": ["Wed"]}');
     expect(faultsOf(proto)).toEqual([
-      'schedule-malformed meals.dinner.away.__proto__: no person is called "__proto__"',
+      'schedule-malformed meals.dinner.away.__proto__: a key named "__proto__"',
     ]);
   });
 });

@@ -50,43 +50,44 @@ describe("what cannot be scheduled", () => {
         runs: "equal",
       }),
     ).toEqual([
-      'schedule-malformed runs: "runs" is not a field of the schedule',
-      'schedule-malformed days.2: "Sun" comes twice',
-      "schedule-malformed days.3: a name of no characters",
-      'schedule-malformed days.4: expected text, got "3"',
-      "schedule-malformed days.5: a name with control characters",
+      "schedule-malformed days.3: expected text, got none",
+      "schedule-malformed days.4: expected text, got 3",
+      "schedule-malformed days.5: text with control characters",
       'schedule-malformed days.6: a name that is "__proto__"',
+      "schedule-malformed cook.1: expected text, got null",
+      'schedule-malformed away.bow: expected a list, got "Sun"',
+      "schedule-malformed meals.early.eaten: expected a list, got an object",
+      'schedule-malformed meals.early.servings: "0.5" portions',
+      'amount-no-unit meals.early.vessel: "2" has no unit',
+      'schedule-malformed meals.late.servings.cox: "-1" is below 0',
+      "number-not-finite meals.late.servings.bow: NaN is not a finite number",
+      'amount-range meals.late.vessels.side: "2-3 l" is a range',
+      'schedule-malformed meals.late.lid: "lid" is not a field here',
+      'schedule-malformed runs: "runs" is not a field here',
+      // What is not there, or there twice, is told after what is of the wrong shape.
+      'schedule-malformed days.2: "Sun" comes twice',
       'schedule-malformed cook.0: no day is called "Sum"',
-      'schedule-malformed cook.1: no day is called "null"',
       'schedule-malformed away.cocks: no person is called "cocks"',
       'schedule-malformed away.cox.0: no day is called "Tue"',
-      'schedule-malformed away.bow: the list of days is "Sun"',
       'schedule-malformed meals.lunch: no meal is called "lunch"',
-      'amount-no-unit meals.early.vessel: "2" has no unit',
       'schedule-malformed meals.early.vessels.pot: no dish is called "pot"',
-      "schedule-malformed meals.early.eaten: the list of days is an object",
       'schedule-malformed meals.early.cook.0: no day is called "Fri"',
-      'schedule-malformed meals.early.servings: "1/2" portions',
-      'schedule-malformed meals.late.lid: "lid" is not a field of a meal\'s schedule',
       'schedule-malformed meals.late.vessels.dip: no dish is called "dip"',
-      'amount-range meals.late.vessels.side: "2-3 l" is a range',
       'schedule-malformed meals.late.servings.box: no person is called "box"',
-      'schedule-malformed meals.late.servings.cox: "-1" portions',
-      "number-not-finite meals.late.servings.bow: NaN is not a finite number",
     ]);
   });
 
   it.each([
-    [null, "the schedule is null"],
-    [[], "the schedule is a list"],
-    [{ days: "Sun" }, 'the list of days is "Sun"'],
-    [{ days: [] }, "a schedule without days"],
-    [{ away: [] }, "expected an object by person"],
-    [{ meals: null }, "expected an object by meal"],
-    [{ meals: { early: "2 l" } }, `a meal's schedule is "2 l"`],
-    [{ meals: { late: { vessels: [] } } }, "expected an object by dish"],
-    [JSON.parse('{"__proto__": {"x": 1}}'), '"__proto__" is not a field of the schedule'],
-    [{ meals: JSON.parse('{"__proto__": {}}') }, 'no meal is called "__proto__"'],
+    [null, "expected an object, got null"],
+    [[], "expected an object, got a list"],
+    [{ days: "Sun" }, 'expected a list, got "Sun"'],
+    [{ days: [] }, "an empty list"],
+    [{ away: [] }, "expected an object, got a list"],
+    [{ meals: null }, "expected an object, got null"],
+    [{ meals: { early: "2 l" } }, 'expected an object, got "2 l"'],
+    [{ meals: { late: { vessels: [] } } }, "expected an object, got a list"],
+    [JSON.parse('{"__proto__": {"x": 1}}'), 'a key named "__proto__"'],
+    [{ meals: JSON.parse('{"__proto__": {}}') }, 'a key named "__proto__"'],
     [{ meals: { constructor: {} } }, 'no meal is called "constructor"'],
     [{ away: { toString: [] } }, 'no person is called "toString"'],
   ])("in shape: %j", (how, message) => {
@@ -146,7 +147,7 @@ describe("what cannot be scheduled", () => {
 
   it("has days that cannot be read: no others are then held against them", () => {
     expect(faultsOf({ days: "Sun", cook: ["Sun"] })).toEqual([
-      'schedule-malformed days: the list of days is "Sun"',
+      'schedule-malformed days: expected a list, got "Sun"',
     ]);
   });
 
@@ -189,7 +190,7 @@ describe("size", () => {
       meals: { early: { eaten: many } },
     });
     expect(faults).toHaveLength(4);
-    for (const each of faults) expect(each).toContain("a list of 10000 days");
+    for (const each of faults) expect(each).toContain("a list of 10000");
   });
 
   it("of a year for a hundred people stays quick, and is exact to the last day", () => {

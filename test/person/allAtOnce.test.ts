@@ -71,11 +71,11 @@ it.each<readonly [string, () => unknown, readonly string[]]>([
         authority: nowhere,
       } as PlanInput),
     [
+      "people.1.demands.energy",
       "authority",
       ...[...ofPerson.map((field) => `person.${field}`), "aim.weight", "aim.protein.perKg"].map(
         (field) => `people.0.${field}`,
       ),
-      "people.1.demands.energy",
     ],
   ],
 ])("%s tells all of its arguments' faults at once", (_, call, places) => {

@@ -118,21 +118,23 @@ describe("what a plan is handed", () => {
         extra: 1,
       }),
     ).toEqual([
-      "extra: plan-malformed",
-      "meals.1.id: plan-malformed",
       "meals.1.dishes: plan-malformed",
       "meals.2.id: plan-malformed",
       "meals.2.dishes.shot: plan-malformed",
       "meals.3.dishes.pot: plan-malformed",
+      "meals.3.fit.common.least: fit-malformed",
       "meals.4: plan-malformed",
       "people.0.demands.energy: amount-no-number",
-      "people.1.id: plan-malformed",
       "people.1.demands.0.least: demand-malformed",
-      "people.2.byMeal.brekfast: plan-malformed",
       "people.2.byMeal.breakfast.protien: target-malformed",
-      "people.3.weight: plan-malformed",
       "people.3.demands: target-malformed",
+      "people.3.weight: plan-malformed",
       "silent: plan-malformed",
+      "extra: plan-malformed",
+      // What is not there, or there twice, is told after what is of the wrong shape.
+      "meals.1.id: plan-malformed",
+      "people.1.id: plan-malformed",
+      "people.2.byMeal.brekfast: plan-malformed",
     ]);
   });
 

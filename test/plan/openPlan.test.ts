@@ -153,7 +153,7 @@ describe("a stored plan at fault", () => {
   });
 
   it("tells what portionPlan refuses, where it stands", () => {
-    expect(told({ ...good, people: [] })).toEqual(["plan-malformed people: a plan without people"]);
+    expect(told({ ...good, people: [] })).toEqual(["plan-malformed people: an empty list"]);
     expect(told({ ...good, lines: undefined, kitchen: "moon" })).toEqual([
       'kitchen-malformed kitchen: no kitchen is called "moon"',
     ]);

@@ -398,13 +398,12 @@ describe("the entries", () => {
       { orgin: "animal" },
       { origin: "animal", override: "" },
     ]);
+    const at = (path: string) => faults.find((each) => each.startsWith(`avoid.${path}: `));
+    // What is of the wrong shape first, then what is not there.
     expect(faults.map((each) => each.split(":")[0])).toEqual([
       "avoid.0",
       "avoid.1.allergen",
-      "avoid.2.food",
       "avoid.3",
-      "avoid.4.food",
-      "avoid.5.food",
       "avoid.6",
       "avoid.7",
       "avoid.8",
@@ -426,17 +425,18 @@ describe("the entries", () => {
       "avoid.24.orgin",
       "avoid.24",
       "avoid.25.override",
+      "avoid.2.food",
+      "avoid.4.food",
+      "avoid.5.food",
     ]);
-    expect(faults[0]).toContain("did you mean milk?");
-    expect(faults[1]).toContain("did you mean sesame?");
-    expect(faults[2]).toContain("almonds");
-    expect(faults[15]).toContain("did you mean override?");
-    expect(faults[16]).toContain('{ origin: "animal" }');
-    expect(faults[17]).toBe(
-      'avoid.17.origin: the origin is "plant" (write "animal": no other can be avoided as a whole)',
-    );
-    expect(faults[22]).toBe("avoid.22: a food and an origin (give one of them in each entry)");
-    expect(faults[24]).toContain("did you mean origin?");
+    expect(at("0")).toContain("did you mean milk?");
+    expect(at("1.allergen")).toContain("did you mean sesame?");
+    expect(at("2.food")).toContain("almonds");
+    expect(at("15.overide")).toContain("did you mean override?");
+    expect(at("16")).toContain('{ origin: "animal" }');
+    expect(at("17.origin")).toContain('write "animal"');
+    expect(at("22")).toBe("avoid.22: a food and an origin (give one of them in each entry)");
+    expect(at("24.orgin")).toContain("did you mean origin?");
   });
 
   it("are refused where one comes twice, and where they are no list", () => {
@@ -452,7 +452,7 @@ describe("the entries", () => {
   it("are read with the rest: a person's faults, the authority's, and theirs", () => {
     const people = [
       { id: "a", person: { sex: "female", age: Number.NaN, mass: "52 kg", allergens: ["mlik"] } },
-      { id: "b", person: { ...JSON.parse('{"__proto__": {"sex": "male"}}'), age: 20, mass: "1e99 kg" } },
+      { id: "b", person: { age: 20, mass: "1e99 kg" } },
       { id: "c", person: null },
       { id: "d", avoid: ["mlik"], person: { sex: "male", age: "20", mass: "80 kg", allergies: [] } },
     ];
@@ -460,7 +460,10 @@ describe("the entries", () => {
     const paths = errorOf(() => portionPlan(input)).faults.map(
       ({ code, path }) => `${code} ${path.join(".")}`,
     );
-    expect(paths[0]).toBe("authority-unknown authority");
+    expect(paths).toContain("authority-unknown authority");
+    const person: unknown = JSON.parse('{"__proto__": {"sex": "male"}, "age": 20}');
+    const unsafe = { meals, people: [{ id: "b", person }] } as PlanInput;
+    expect(errorOf(() => portionPlan(unsafe)).path).toEqual(["people", 0, "person", "__proto__"]);
     for (const start of [
       "people.0.person.age",
       "people.0.person.allergens.0",

@@ -309,13 +309,13 @@ describe("a dose that is cooked in a pot of unequal shares", () => {
     ] as unknown as NonNullable<PlanInput["answers"]>;
     const { faults } = errorOf(() => campDish({ answers }));
     expect(faults.map(({ path }) => path.join("."))).toEqual([
+      "answers.3.answer",
+      "answers.5.why",
+      "answers.6",
       "answers.0.meal",
       "answers.1.dish",
       "answers.2.line",
-      "answers.3.answer",
-      "answers.5.why",
       "answers.5",
-      "answers.6",
     ]);
     expect(errorOf(() => campDish({ answers: {} as never })).path).toEqual(["answers"]);
   });

@@ -255,9 +255,9 @@ describe("how pots are shared", () => {
       expect(refused({ tolerance: 0, tries })).toEqual([["plan-malformed", "pots.tries"]]);
     }
     expect(refused({ tolerence: 1, tries: 0 }).map(([, path]) => path)).toEqual([
-      "pots.tolerence",
-      "pots.tries",
       "pots.tolerance",
+      "pots.tries",
+      "pots.tolerence",
     ]);
     expect(refused(JSON.parse('{ "tolerance": 0, "__proto__": 1 }'))).toEqual([
       ["plan-malformed", "pots.__proto__"],

@@ -1,7 +1,12 @@
 import type { Amount } from "../../measure/amount.ts";
 import { absolute, compare, type Fraction, fraction, minus, ONE, over } from "../../number/fraction.ts";
-import type { LineOffers, Offer, OfferTask } from "../../scale/round/candidates.ts";
-import { lineOffers } from "../../scale/round/candidates.ts";
+import {
+  type LineOffers,
+  lineOffers,
+  nearestOffer,
+  type Offer,
+  type OfferTask,
+} from "../../scale/round/candidates.ts";
 import { type HeldEnd, movingIn, problemOf } from "../../scale/round/problem.ts";
 import type { AmountsProblem } from "../../scale/solve/amounts.ts";
 import { chooseAmounts } from "../../scale/solve/choose.ts";
@@ -133,13 +138,4 @@ function thinned(line: LineOffers): LineOffers {
       return offer && (place <= NEAR || isNear(offer)) ? [offer] : [];
     });
   return { ...line, offers: [...some(below).reverse(), ...same, ...some(above)] };
-}
-
-/** What a cook takes who rounds this line alone: the nearest, the smaller of two as near. */
-function nearestOffer({ grams, offers }: LineOffers): Offer | undefined {
-  const off = (offer: Offer): Fraction => absolute(minus(offer.grams, grams));
-  return offers.reduce<Offer | undefined>(
-    (best, offer) => (best && compare(off(best), off(offer)) <= 0 ? best : offer),
-    undefined,
-  );
 }

@@ -12,18 +12,10 @@ import {
 } from "../../number/fraction.ts";
 import { Told } from "../../number/told.ts";
 import type { Demand } from "../../scale/demand.ts";
-import { missOf } from "../../scale/fit/answer.ts";
+import { missOf, outcomeText } from "../../scale/fit/answer.ts";
 import { boundAt } from "../../scale/fit/bound.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
-import {
-  askedText,
-  boundText,
-  demandText,
-  differenceText,
-  subjectFigure,
-  subjectName,
-  subjectUnit,
-} from "../../scale/fit/words.ts";
+import { askedText, subjectName, subjectUnit } from "../../scale/fit/words.ts";
 import { holdsWithin, slackOf } from "../../scale/round/heldBefore.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
@@ -143,7 +135,7 @@ export class PortionDrift extends Told {
       off,
       holds: holds(brings),
       heldBefore: holds(before),
-      text: driftText(demand, brings, bound),
+      text: outcomeText(demand, brings, bound),
     };
   }
 }
@@ -173,17 +165,6 @@ export function worstRatio(
 
 function worse(worst: RatioDrift | undefined, each: RatioDrift): RatioDrift {
   return worst && compare(absolute(worst.drift), absolute(each.drift)) >= 0 ? worst : each;
-}
-
-function driftText(demand: ReadDemand, brings: Fraction | null, bound: Bound): string {
-  const { subject } = demand;
-  const asked = demandText(demand);
-  if (!brings) return `${asked}: there is nothing to take it of`;
-  const now = boundText(subjectFigure(subject, brings), bound);
-  const miss = missOf(demand, brings);
-  if (isZero(miss)) return `${asked}: the portion brings ${now}`;
-  const size = differenceText(subject, absolute(miss));
-  return `${asked}: ${size} ${miss.n < 0n ? "short" : "over"}; the portion brings ${now}`;
 }
 
 /** A miss as a share of the end that is missed. */

@@ -11,6 +11,7 @@ import {
   toText,
   ZERO,
 } from "../../number/fraction.ts";
+import { groupBy } from "../../number/groupBy.ts";
 import { type Brought, broughtBy } from "../../scale/engine/brought.ts";
 import type { Dish } from "../../scale/engine/model.ts";
 import type { ReadDemand, Subject } from "../../scale/fit/demands.ts";
@@ -76,19 +77,16 @@ interface OnPlate {
 /** Leaves out ends that hold wherever others do, and are off by no more where those are. */
 function tightest(ends: readonly HeldEnd[]): readonly HeldEnd[] {
   const places = new Map<HeldEnd["brought"], number>();
-  const groups = new Map<string, HeldEnd[]>();
-  for (const held of ends.map(alone)) {
-    const { brought, side, end, firm, beside } = held;
-    // What is beside the pot is enough.
-    if (!brought.per && side === "least" && end.n <= 0n) continue;
+  // Of an amount, what is beside the pot may be enough.
+  const wanting = ends
+    .map(alone)
+    .filter(({ brought, side, end }) => brought.per || side === "most" || end.n > 0n);
+  const groups = groupBy(wanting, ({ brought, side, firm, beside }) => {
     const place = places.get(brought) ?? places.size;
     places.set(brought, place);
     const rest = beside ? `${toText(beside.value)} ${toText(beside.per)}` : "";
-    const key = `${place} ${side} ${firm} ${rest}`;
-    const group = groups.get(key);
-    if (group) group.push(held);
-    else groups.set(key, [held]);
-  }
+    return `${place} ${side} ${firm} ${rest}`;
+  });
   return [...groups.values()].flatMap((group) => {
     const sign = group[0]?.side === "least" ? -1 : 1;
     const sorted = group.sort((a, b) => sign * compare(a.end, b.end) || compare(a.asked, b.asked));

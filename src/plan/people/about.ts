@@ -1,4 +1,5 @@
 import { toText, ZERO } from "../../number/fraction.ts";
+import { groupBy } from "../../number/groupBy.ts";
 import type { ReferenceIntakes } from "../../person/intakes/referenceIntakes.ts";
 import { type PortionCaution, portionCautions } from "../../person/portion/cautions.ts";
 import {
@@ -118,13 +119,8 @@ function sameDoses(portions: readonly EatenBy[], { dishes }: ReadMeal): readonly
   const lines = [...dishes].flatMap(([dish, { plan }]) =>
     plan.lines.flatMap(({ line }, at) => (line.scaling === "per-portion" ? [{ dish, at }] : [])),
   );
-  const groups = new Map<string, EatenBy[]>();
   if (lines.length === 0) return [];
-  for (const portion of portions) {
-    const key = lines.map(({ dish, at }) => toText(portion.factors().get(dish)?.[at] ?? ZERO)).join(" ");
-    const group = groups.get(key);
-    if (group) group.push(portion);
-    else groups.set(key, [portion]);
-  }
-  return [...groups.values()];
+  const dosesIn = (portion: EatenBy): string =>
+    lines.map(({ dish, at }) => toText(portion.factors().get(dish)?.[at] ?? ZERO)).join(" ");
+  return [...groupBy(portions, dosesIn).values()];
 }

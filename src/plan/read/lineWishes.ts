@@ -1,10 +1,8 @@
-import { readFar } from "../../document/read.ts";
 import type { Kitchen } from "../../measure/kitchen.ts";
 import { type Fault, type Path, quote, SteelyardError } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
-import { readWishes, type Wish, wishesSchema } from "../../scale/round/wish.ts";
+import { readWishes, type Wish } from "../../scale/round/wish.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import type { PlanFaults } from "./planFaults.ts";
 import type { ReadMeal } from "./readMeal.ts";
 
 /** By what lines are wished to be measured, by meal, dish and key. */
@@ -43,25 +41,23 @@ interface Wished extends Omit<Place, "sheet"> {
  * `meal/dish/key` of one; the narrower wins.
  */
 export function readLineWishes(
-  faults: PlanFaults,
-  given: unknown,
+  faults: Fault[],
+  given: Readonly<Record<string, string>> | undefined,
   path: Path,
   { meals, kitchen }: { readonly meals: readonly ReadMeal[]; readonly kitchen: Kitchen | undefined },
 ): LineWishes {
   if (given === undefined) return new LineWishes();
-  const wishes = readFar(faults.all, wishesSchema(), given, "rounding-malformed", path) ?? {};
   if (!kitchen) {
-    faults.refuse(path, "wishes for a kitchen that there is not", "give a kitchen, or leave lines out");
+    const message = "wishes for a kitchen that there is not";
+    faults.push({ code: "plan-malformed", path, message, hint: "give a kitchen, or leave lines out" });
     return new LineWishes();
   }
   const places = placesIn(meals);
-  const read = Object.entries(wishes).map(([name, wish]) => {
+  const read = Object.entries<string | undefined>(given).map(([name, wish]) => {
     const found = places.get(name) ?? [];
-    if (found.length === 0) faults.all.push(unknownLine(name, places, [...path, name]));
-    return {
-      count: found.length,
-      wished: wish ? wishedOf(faults.all, found, wish, [...path, name], kitchen) : [],
-    };
+    if (found.length === 0) faults.push(unknownLine(name, places, [...path, name]));
+    const wished = wish === undefined ? [] : wishedOf(faults, found, wish, [...path, name], kitchen);
+    return { count: found.length, wished };
   });
   return new LineWishes(read.sort((a, b) => b.count - a.count).flatMap(({ wished }) => wished));
 }

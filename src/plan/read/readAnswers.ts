@@ -1,12 +1,22 @@
-import { type Path, quote } from "../../number/error.ts";
+import { anyText, word } from "../../document/leaves.ts";
+import { fields, list, optional, type Schema } from "../../document/schema.ts";
+import { type Fault, type Path, quote } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import type { PlanAnswer, PotChoice } from "../input.ts";
+import type { PlanAnswer } from "../input.ts";
 import { followingPot, movedToServing } from "../share/lines.ts";
-import { type Given, kindOf, type PlanFaults } from "./planFaults.ts";
 
-const ANSWER: readonly string[] = ["meal", "dish", "line", "answer"] satisfies (keyof PlanAnswer)[];
-const CHOICES: readonly PotChoice[] = ["serving", "pot"];
+/** The schema of answers, before the meals are known. */
+export function answersSchema(): Schema<readonly PlanAnswer[]> {
+  return list(
+    fields<PlanAnswer>({
+      meal: anyText(),
+      dish: optional(anyText()),
+      line: anyText(),
+      answer: word(["serving", "pot"]),
+    }),
+  );
+}
 
 /** Sheets by meal and dish, as answers find and leave them. */
 export interface Answerable {
@@ -15,69 +25,62 @@ export interface Answerable {
   put(meal: string, dish: string, sheet: Sheet): void;
 }
 
-/** Reads answers and changes the sheets that they speak of; what they do not fit is a fault. */
-export function readAnswers(faults: PlanFaults, given: unknown, plan: Answerable): void {
-  if (given === undefined) return;
-  const list = faults.list(given, ["answers"], "the list of answers", "give a list of answers");
+/** Takes answers and changes the sheets that they speak of; what they do not fit is a fault. */
+export function takeAnswers(
+  faults: Fault[],
+  answers: readonly (Partial<PlanAnswer> | undefined)[],
+  plan: Answerable,
+): void {
   const seen = new Set<string>();
-  list?.forEach((value, i) => {
-    const path: Path = ["answers", i];
-    const answer = faults.record(value, path, "an answer", ANSWER, "name the meal, the line, and the answer");
-    if (answer) readAnswer(faults, answer, path, plan, seen);
+  answers.forEach((answer, i) => {
+    if (answer) takeAnswer(faults, answer, ["answers", i], plan, seen);
   });
 }
 
-function readAnswer(faults: PlanFaults, given: Given, path: Path, plan: Answerable, seen: Set<string>): void {
-  const choice = CHOICES.find((each) => each === given.answer);
-  if (choice === undefined) {
-    faults.refuse([...path, "answer"], `the answer is ${kindOf(given.answer)}`, 'write "serving" or "pot"');
-  }
-  const meal = oneOf(faults, given.meal, plan.meals, [...path, "meal"], "meal");
-  const dishes = meal === undefined ? undefined : plan.dishes(meal);
-  if (meal === undefined || dishes === undefined) return;
-  const names = [...dishes.keys()];
-  const dish =
-    given.dish === undefined && names.length === 1
-      ? names[0]
-      : oneOf(faults, given.dish, names, [...path, "dish"], "dish");
-  const s = dish === undefined ? undefined : dishes.get(dish);
-  if (dish === undefined || s === undefined) return;
-  const key = typeof given.line === "string" ? JSON.stringify([meal, dish, given.line]) : "";
-  if (seen.has(key)) {
-    faults.refuse(path, "a second answer to one question", "keep one of them");
+function takeAnswer(
+  faults: Fault[],
+  { meal, dish: named, line: key, answer }: Partial<PlanAnswer>,
+  path: Path,
+  plan: Answerable,
+  seen: Set<string>,
+): void {
+  const known = (given: string | undefined, names: readonly string[], field: string, what = field) =>
+    given !== undefined && isOneOf(faults, given, names, [...path, field], what);
+  if (meal === undefined || !known(meal, plan.meals, "meal")) return;
+  const dishes = plan.dishes(meal);
+  if (dishes === undefined) return;
+  const [only, ...others] = dishes.keys();
+  const dish = named === undefined && others.length === 0 ? only : (named ?? "");
+  if (dish === undefined || !known(dish, [...dishes.keys()], "dish")) return;
+  const s = dishes.get(dish);
+  if (s === undefined || key === undefined) return;
+  const question = JSON.stringify([meal, dish, key]);
+  if (seen.has(question)) {
+    const message = "a second answer to one question";
+    faults.push({ code: "plan-malformed", path, message, hint: "keep one of them" });
     return;
   }
-  if (key !== "") seen.add(key);
-  const line = lineAsked(faults, given.line, s, [...path, "line"]);
-  if (line === undefined || choice === undefined) return;
-  plan.put(meal, dish, choice === "serving" ? movedToServing(s, line) : followingPot(s, line));
-}
-
-/** Where the line stands, which has to be one that a question can be about. */
-function lineAsked(faults: PlanFaults, given: unknown, s: Sheet, path: Path): number | undefined {
+  seen.add(question);
+  // A question can be about these alone.
   const asked = s.plan.lines.flatMap(({ line }) =>
     line.scaling === "per-portion" && line.added === "cooking" ? [line.key] : [],
   );
-  const line = oneOf(faults, given, asked, path, "line that is cooked and the same for everyone");
-  return line === undefined ? undefined : s.plan.indexOf(line);
+  if (!known(key, asked, "line", "line that is cooked and the same for everyone") || answer === undefined)
+    return;
+  const place = s.plan.indexOf(key);
+  plan.put(meal, dish, answer === "serving" ? movedToServing(s, place) : followingPot(s, place));
 }
 
-function oneOf(
-  faults: PlanFaults,
-  given: unknown,
+function isOneOf(
+  faults: Fault[],
+  given: string,
   names: readonly string[],
   path: Path,
   what: string,
-): string | undefined {
-  const found = names.find((name) => name === given);
-  if (found !== undefined) return found;
-  const otherwise =
-    names.length === 0
-      ? "there is none"
-      : `use ${names
-          .slice(0, 5)
-          .map((name) => quote(name))
-          .join(", ")}`;
-  const hint = typeof given === "string" ? didYouMean(given, names, otherwise) : otherwise;
-  return faults.refuse(path, `no ${what} is called ${quote(given)}`, hint);
+): boolean {
+  if (names.includes(given)) return true;
+  const few = names.slice(0, 5).map((name) => quote(name));
+  const hint = didYouMean(given, names, few.length === 0 ? "there is none" : `use ${few.join(", ")}`);
+  faults.push({ code: "plan-malformed", path, message: `no ${what} is called ${quote(given)}`, hint });
+  return false;
 }

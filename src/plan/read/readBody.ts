@@ -1,4 +1,4 @@
-import { collect, type Path } from "../../number/error.ts";
+import { collect, type Fault, type Path } from "../../number/error.ts";
 import type { Aim } from "../../person/aim.ts";
 import { type DayTarget, dayTarget } from "../../person/dayTarget.ts";
 import { type ReferenceIntakes, referenceIntakes } from "../../person/intakes/referenceIntakes.ts";
@@ -7,7 +7,6 @@ import { needOf } from "../../person/need.ts";
 import type { Facts, Person } from "../../person/person.ts";
 import { readAim } from "../../person/readAim.ts";
 import { readPerson } from "../../person/readPerson.ts";
-import { type Given, kindOf, type PlanFaults } from "./planFaults.ts";
 
 /** Someone's body, read, with an authority's figures for it where the plan names one. */
 export class ReadBody {
@@ -39,41 +38,23 @@ export class ReadBody {
 
 /** Reads a person: `person-malformed`, and what the authority's figures need and is not said. */
 export function readBody(
-  faults: PlanFaults,
-  { person, aim }: Given,
+  faults: Fault[],
+  { person, aim }: { readonly person?: Person; readonly aim?: Aim },
   path: Path,
   authority: Authority | undefined,
 ): ReadBody | undefined {
   if (person === undefined) {
     const hint = "say who they are in `person`, or leave the aim out";
-    if (aim !== undefined) faults.refuse([...path, "aim"], "an aim of nobody", hint);
+    if (aim !== undefined)
+      faults.push({ code: "plan-malformed", path: [...path, "aim"], message: "an aim of nobody", hint });
     return undefined;
   }
   // Whatever else they are, the readers of a person and of an aim refuse them.
-  const body = collect(
-    faults.all,
-    [...path, "person"],
-    () => new ReadBody(person as Person, undefined, authority),
-  );
+  const body = collect(faults, [...path, "person"], () => new ReadBody(person, undefined, authority));
   if (aim === undefined) return body;
   if (!body) {
-    collect(faults.all, [...path, "aim"], () => readAim(aim));
+    collect(faults, [...path, "aim"], () => readAim(aim));
     return undefined;
   }
-  return collect(faults.all, [...path, "aim"], () => new ReadBody(person as Person, aim as Aim, authority));
-}
-
-const AUTHORITIES: readonly Authority[] = ["uk", "us", "eu"];
-
-export function readAuthority(faults: PlanFaults, given: unknown): Authority | undefined {
-  if (given === undefined) return undefined;
-  const authority = AUTHORITIES.find((each) => each === given);
-  if (authority) return authority;
-  faults.all.push({
-    code: "authority-unknown",
-    path: ["authority"],
-    message: `the authority is ${kindOf(given)}`,
-    hint: 'choose "uk", "us" or "eu"',
-  });
-  return undefined;
+  return collect(faults, [...path, "aim"], () => new ReadBody(person, aim, authority));
 }

@@ -1,8 +1,9 @@
-import { collect, type Path, quote } from "../../number/error.ts";
-import { exact, type Fraction, type Value } from "../../number/fraction.ts";
+import { number, thing } from "../../document/leaves.ts";
+import { isRecord } from "../../document/safe.ts";
+import { andThen, byName, choice, fields, once, optional, type Schema } from "../../document/schema.ts";
+import type { Fraction } from "../../number/fraction.ts";
 import { Sheet } from "../../sheet/sheet.ts";
-import type { DishInput } from "../input.ts";
-import { kindOf, type PlanFaults } from "./planFaults.ts";
+import { checkName } from "./name.ts";
 
 /** A dish, read. */
 export interface ReadDish {
@@ -12,24 +13,32 @@ export interface ReadDish {
   readonly density: Fraction | undefined;
 }
 
-const DISH: readonly string[] = ["sheet", "density"] satisfies (keyof DishInput)[];
+/** The schema of a meal's dishes: a sheet by itself, or dishes by name. */
+export const dishesSchema: () => Schema<Sheet | ReadonlyMap<string, ReadDish>> = /* @__PURE__ */ once(() => {
+  const sheet = thing("a sheet, made with sheet(recipe, foods)", isSheet);
+  const plain = andThen(sheet, (written): ReadDish => ({ written, density: undefined }));
+  const full = andThen(
+    fields<{ readonly sheet: Sheet; readonly density?: Fraction }>({
+      sheet,
+      density: optional(number({ above: 0 })),
+    }),
+    ({ sheet, density }): ReadDish => ({ written: sheet, density }),
+  );
+  const dish = choice([plain, full], (given) => (isRecord(given) ? full : plain), "a sheet");
+  const several = andThen(byName(dish, { check: checkName, like: "{ pot, shot }" }), (dishes, refuse) => {
+    const all = new Map(Object.entries(dishes));
+    if (all.size === 0) refuse("a meal without dishes", `give ${DISHES}`);
+    return all;
+  });
+  return choice<Sheet | ReadonlyMap<string, ReadDish>>(
+    [sheet, several],
+    (given) => (isSheet(given) ? sheet : isRecord(given) ? several : undefined),
+    DISHES,
+  );
+});
 
-/** A sheet, or one with what is to be known of how it is made. */
-export function readDish(faults: PlanFaults, given: unknown, path: Path): ReadDish | undefined {
-  if (given instanceof Sheet) return { written: given, density: undefined };
-  const hint = "make a sheet with sheet(recipe, foods), or open a stored one with openSheet";
-  const record = faults.record(given, path, "a dish", DISH, hint);
-  if (!record) return undefined;
-  if (!(record.sheet instanceof Sheet)) {
-    const at = record.sheet === undefined ? path : [...path, "sheet"];
-    return faults.refuse(at, `expected a sheet, got ${kindOf(record.sheet)}`, hint);
-  }
-  return { written: record.sheet, density: readDensity(faults, record.density, [...path, "density"]) };
-}
+const DISHES = "a sheet, or sheets by name: { pot, shot }";
 
-function readDensity(faults: PlanFaults, given: unknown, path: Path): Fraction | undefined {
-  if (given === undefined) return undefined;
-  const density = collect(faults.all, path, () => exact(given as Value));
-  if (!density || density.n > 0n) return density;
-  return faults.refuse(path, `a density of ${quote(given)}`, "give grams per millilitre, above 0");
+function isSheet(given: unknown): given is Sheet {
+  return given instanceof Sheet;
 }

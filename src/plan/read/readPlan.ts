@@ -1,18 +1,21 @@
-import type { Json } from "../../document/leaves.ts";
-import type { Kitchen } from "../../measure/kitchen.ts";
-import { type Path, quote, throwIfAny } from "../../number/error.ts";
+import { type Json, meta } from "../../document/leaves.ts";
+import { readFar } from "../../document/read.ts";
+import { coded, fields, list, once, optional, type Schema } from "../../document/schema.ts";
+import { type Kitchen, kitchenGiven } from "../../measure/kitchen.ts";
+import { TWO_PER_CENT, tolerance } from "../../measure/tolerance.ts";
+import { type Fault, quote, throwIfAny } from "../../number/error.ts";
 import type { Fraction } from "../../number/fraction.ts";
-import type { Silence } from "../../scale/target.ts";
-import type { PlanInput } from "../input.ts";
+import { authorityName } from "../../person/intakes/authority.ts";
+import type { Authority } from "../../person/intakes/table.ts";
+import { wishesSchema } from "../../scale/round/wish.ts";
+import { type Silence, silence } from "../../scale/target.ts";
+import type { PlanAnswer } from "../input.ts";
 import { knownFoods } from "./knownFoods.ts";
 import { LineWishes, readLineWishes } from "./lineWishes.ts";
-import { type Given, kindOf, PlanFaults } from "./planFaults.ts";
-import { readAnswers } from "./readAnswers.ts";
-import { readAuthority } from "./readBody.ts";
-import { readPlace, readTolerance } from "./readKitchen.ts";
-import { MEAL, type ReadMeal, readMeal, sheetsOf, withSheet } from "./readMeal.ts";
-import { PERSON, type ReadPerson, readPerson } from "./readPerson.ts";
-import { type ReadPots, readPots } from "./readPots.ts";
+import { answersSchema, takeAnswers } from "./readAnswers.ts";
+import { mealSchema, type ReadMeal, readMeal, sheetsOf, withSheet } from "./readMeal.ts";
+import { eaterSchema, type ReadPerson, readPerson } from "./readPerson.ts";
+import { potsSchema, type ReadPots } from "./readPots.ts";
 
 export interface ReadPlan {
   readonly meals: readonly ReadMeal[];
@@ -28,46 +31,53 @@ export interface ReadPlan {
   readonly meta?: Json;
 }
 
-const PLAN: readonly string[] = [
-  "meals",
-  "people",
-  "authority",
-  "silent",
-  "pots",
-  "answers",
-  "kitchen",
-  "lines",
-  "tolerance",
-  "meta",
-] satisfies (keyof PlanInput)[];
+/** A plan's fields as they are read. */
+interface PlanFields {
+  readonly meals: readonly Parameters<typeof readMeal>[1][];
+  readonly people: readonly Parameters<typeof readPerson>[1][];
+  readonly authority?: Authority;
+  readonly silent?: Silence;
+  readonly pots?: ReadPots;
+  readonly answers?: readonly PlanAnswer[];
+  readonly kitchen?: Kitchen;
+  readonly lines?: Readonly<Record<string, string>>;
+  readonly tolerance?: Fraction;
+  readonly meta?: Json;
+}
+
+/** The schema of what a plan is handed. */
+export const planSchema: () => Schema<PlanFields> = /* @__PURE__ */ once(() =>
+  fields<PlanFields>({
+    meals: list(mealSchema(), { least: 1, like: '[{ id: "breakfast", dishes }]' }),
+    people: list(eaterSchema(), { least: 1, like: '[{ id: "cox" }]' }),
+    authority: optional(authorityName()),
+    silent: optional(silence()),
+    pots: optional(potsSchema()),
+    answers: optional(answersSchema()),
+    kitchen: optional(kitchenGiven()),
+    lines: optional(coded("rounding-malformed", wishesSchema())),
+    tolerance: optional(tolerance()),
+    meta: optional(meta()),
+  }),
+);
 
 /**
  * Reads what a plan is handed, all faults at once: `plan-malformed`, the codes of targets and
  * demands, and those of the options of a fit.
  */
 export function readPlan(input: unknown): ReadPlan {
-  const faults = new PlanFaults();
-  const given = faults.record(input, [], "the plan", PLAN, "give meals and people");
+  const faults: Fault[] = [];
+  const given = readFar(faults, planSchema(), input, "plan-malformed") ?? {};
+  const { authority, silent = "refuse", pots, kitchen, tolerance = TWO_PER_CENT, meta } = given;
   // A meal that is refused can still be named.
-  const named: string[] = [];
-  const meals = readList(faults, given, "meals", (each, id, path) => {
-    if (id !== undefined) named.push(id);
-    return readMeal(faults, each, id, path);
-  });
-  const setting = {
-    meals: named,
-    foods: faults.all.length === 0 ? knownFoods(meals) : undefined,
-    authority: readAuthority(faults, given?.authority),
-  };
-  const people = readList(faults, given, "people", (each, id, path) =>
-    readPerson(faults, each, id, path, setting),
-  );
-  const silence = readSilence(faults, given?.silent);
-  const pots = readPots(faults, given?.pots);
-  const kitchen = readPlace(faults, given?.kitchen, ["kitchen"]);
-  const tolerance = readTolerance(faults, given?.tolerance);
+  const named = namesOf(faults, "meals", given.meals);
+  namesOf(faults, "people", given.people);
+  const meals = partsOf(given.meals, (meal, i) => readMeal(faults, meal, ["meals", i]));
+  const areAll = meals.length === given.meals?.length;
+  const setting = { meals: named, foods: areAll ? knownFoods(meals) : undefined, authority };
+  const people = partsOf(given.people, (person, i) => readPerson(faults, person, ["people", i], setting));
   const answered = new Map(meals.map((meal) => [meal.id, meal]));
-  readAnswers(faults, given?.answers, {
+  takeAnswers(faults, given.answers ?? [], {
     meals: named,
     dishes: (meal) => sheetsOf(answered.get(meal)),
     put: (meal, dish, sheet) => {
@@ -77,60 +87,52 @@ export function readPlan(input: unknown): ReadPlan {
   });
   // Lines are known where every meal is; an answer may change how they scale.
   const all = [...answered.values()];
-  const known = all.length === named.length ? all : undefined;
-  const wishes = known && readLineWishes(faults, given?.lines, ["lines"], { meals: known, kitchen });
+  const wishes = areAll ? readLineWishes(faults, given.lines, ["lines"], { meals: all, kitchen }) : NO_WISHES;
   const served = people.map((person): ReadPerson => {
-    if (!known || !wishes) return person;
-    const at = { meals: known, kitchen: person.kitchen ?? kitchen };
-    const ownLines = readLineWishes(faults, person.lines.given, person.lines.path, at);
-    return { ...person, wishes: person.kitchen ? ownLines : wishes.with(ownLines) };
+    if (!areAll) return person;
+    const at = { meals: all, kitchen: person.kitchen ?? kitchen };
+    const own = readLineWishes(faults, person.lines.given, person.lines.path, at);
+    return { ...person, wishes: person.kitchen ? own : wishes.with(own) };
   });
-  const own = given ? faults.meta(given, []) : {};
-  throwIfAny(faults.all);
+  throwIfAny(faults);
   return {
     meals: all,
     people: served,
-    silence,
+    silence: silent,
     pots,
     kitchen,
     tolerance,
-    wishes: wishes ?? new LineWishes(),
-    ...own,
+    wishes,
+    ...(meta !== undefined && { meta }),
   };
 }
 
-const LISTS = {
-  meals: { one: "a meal", fields: MEAL, hint: 'give it an id and dishes: { id: "breakfast", dishes }' },
-  people: { one: "a person", fields: PERSON, hint: 'give them an id: { id: "cox" }' },
-} as const;
+const NO_WISHES: LineWishes = /* @__PURE__ */ new LineWishes();
 
-/** Reads each of a list; none, and an id that comes twice, are faults. */
-function readList<T>(
-  faults: PlanFaults,
-  given: Given | undefined,
-  field: keyof typeof LISTS,
-  read: (given: Given, id: string | undefined, path: Path) => T | undefined,
-): readonly T[] {
-  const { one, fields, hint } = LISTS[field];
-  const list = given && faults.list(given[field], [field], `the list of ${field}`, `give a list of ${field}`);
-  if (list?.length === 0) faults.refuse([field], `a plan without ${field}`, "give at least one");
-  const seen = new Set<string>();
-  return (list ?? []).flatMap((value, i) => {
-    const each = faults.record(value, [field, i], one, fields, hint);
-    if (!each) return [];
-    const id = faults.name(each.id, [field, i, "id"], hint);
-    if (id !== undefined && seen.has(id)) {
-      faults.refuse([field, i, "id"], `${quote(id)} comes twice`, "give each an id of its own");
-    }
-    if (id !== undefined) seen.add(id);
-    return read(each, id, [field, i]) ?? [];
-  });
+/** Reads on from each of a list that could be read so far. */
+function partsOf<T, U>(
+  list: readonly (T | undefined)[] | undefined,
+  read: (each: T, i: number) => U | undefined,
+): readonly U[] {
+  return (list ?? []).flatMap((each, i) => (each === undefined ? [] : (read(each, i) ?? [])));
 }
 
-function readSilence(faults: PlanFaults, given: unknown): Silence {
-  if (given === undefined || given === "refuse") return "refuse";
-  if (given !== "accept") {
-    faults.refuse(["silent"], `silent is ${kindOf(given)}`, 'write "refuse" or "accept"');
-  }
-  return "accept";
+/** Ids in their order; one that comes twice is a fault. */
+function namesOf(
+  faults: Fault[],
+  field: "meals" | "people",
+  list: readonly ({ readonly id?: string } | undefined)[] | undefined,
+): readonly string[] {
+  const ids = (list ?? []).map((each) => each?.id);
+  ids.forEach((id, i) => {
+    if (id === undefined || ids.indexOf(id) === i) return;
+    const hint = "give each an id of its own";
+    faults.push({
+      code: "plan-malformed",
+      path: [field, i, "id"],
+      message: `${quote(id)} comes twice`,
+      hint,
+    });
+  });
+  return ids.filter((id) => id !== undefined);
 }

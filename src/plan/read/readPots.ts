@@ -1,8 +1,8 @@
-import { readShare } from "../../measure/share.ts";
-import { collect } from "../../number/error.ts";
-import { compare, type Fraction, ONE, type Value } from "../../number/fraction.ts";
-import type { FewestPots } from "../input.ts";
-import { kindOf, type PlanFaults } from "./planFaults.ts";
+import { count, word } from "../../document/leaves.ts";
+import { isRecord } from "../../document/safe.ts";
+import { andThen, choice, fields, optional, type Schema } from "../../document/schema.ts";
+import { tolerance } from "../../measure/tolerance.ts";
+import type { Fraction } from "../../number/fraction.ts";
 
 /** How pots are to be brought together. */
 export interface ReadPots {
@@ -13,28 +13,19 @@ export interface ReadPots {
 /** Sets of people looked at for one dish, unless told: seconds at most. */
 const TRIES = 2_000;
 
-const FIELDS: readonly string[] = ["tolerance", "tries"] satisfies (keyof FewestPots)[];
-
-/** Nothing where everyone keeps the ratios that suit them best. */
-export function readPots(faults: PlanFaults, given: unknown): ReadPots | undefined {
-  if (given === undefined || given === "exact") return undefined;
-  const hint = 'write "exact", or how far off a demand may be: { tolerance: "5 %" }';
-  if (typeof given !== "object") return faults.refuse(["pots"], `pots is ${kindOf(given)}`, hint);
-  const record = faults.record(given, ["pots"], "how pots are shared", FIELDS, hint);
-  if (!record) return undefined;
-  const { tolerance: told, tries = TRIES } = record;
-  if (!(Number.isInteger(tries) && (tries as number) >= 1)) {
-    faults.refuse(["pots", "tries"], `tries is ${kindOf(tries)}`, "give a whole number of 1 or more");
-  }
-  if (told === undefined) return faults.refuse(["pots", "tolerance"], "no tolerance", hint);
-  const tolerance = collect(faults.all, ["pots", "tolerance"], () =>
-    readShare(told as Value, "plan-malformed"),
+/** The schema of how pots are shared; undefined where everyone keeps the ratios that suit them best. */
+export function potsSchema(): Schema<ReadPots | undefined> {
+  const exact = andThen(word(["exact"]), () => undefined);
+  const fewest = andThen(
+    fields<{ readonly tolerance: Fraction; readonly tries?: number }>({
+      tolerance: tolerance(),
+      tries: optional(count(1)),
+    }),
+    ({ tolerance, tries = TRIES }): ReadPots => ({ tolerance, tries }),
   );
-  if (!tolerance) return undefined;
-  if (compare(tolerance, ONE) < 0) return { tolerance, tries: tries as number };
-  return faults.refuse(
-    ["pots", "tolerance"],
-    `a tolerance of ${String(told)}`,
-    'give a share from 0 to below 1, or text such as "5 %"',
+  return choice<ReadPots | undefined>(
+    [exact, fewest],
+    (given) => (isRecord(given) ? fewest : exact),
+    '"exact", or how far off a demand may be: { tolerance: "5 %" }',
   );
 }

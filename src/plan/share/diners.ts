@@ -1,4 +1,5 @@
 import { type Fraction, toText } from "../../number/fraction.ts";
+import { groupBy } from "../../number/groupBy.ts";
 import type { Answered, ServedPortion } from "../portion.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
 import type { Want } from "../read/readPerson.ts";
@@ -78,17 +79,12 @@ export function alikeOf(
   settled: readonly PotGroups[],
   diners: readonly Diner[],
 ): { readonly all: readonly Alike[]; readonly apart: readonly Diner[] } {
-  const byKey = new Map<string, Diner[]>();
-  const apart: Diner[] = [];
-  for (const diner of diners) {
-    const key = keyOf(diner, groups, settled);
-    if (key === undefined) apart.push(diner);
-    else byKey.set(key, [...(byKey.get(key) ?? []), diner]);
-  }
+  const byKey = groupBy(diners, (diner) => keyOf(diner, groups, settled));
+  const apart = byKey.get(undefined) ?? [];
   const all = [...byKey].flatMap(([key, same]): Alike[] => {
     const [first] = same;
     const ratios = first && ratiosIn(first.served.factors(), groups);
-    if (!first || !ratios) return [];
+    if (key === undefined || !first || !ratios) return [];
     const need = stays(first.served) ? undefined : needOf(meal, first, groups, settled);
     return [new Alike(key, same, { ratios, groups, need })];
   });

@@ -1,4 +1,5 @@
 import { equals, type Fraction, toText } from "../../number/fraction.ts";
+import { groupBy } from "../../number/groupBy.ts";
 import { compareText } from "../../number/text.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { ServedPortion } from "../portion.ts";
@@ -105,12 +106,8 @@ function versions(
   diners: readonly Diner[],
   groups: PotGroups,
 ): ReadonlyMap<string, readonly ServedPortion[]> {
-  const found = new Map<string, ServedPortion[]>();
-  for (const { served } of diners) {
-    const key = ratiosIn(served.factors(), groups)?.map(toText).join(" ") ?? served.person;
-    found.set(key, [...(found.get(key) ?? []), served]);
-  }
-  return found;
+  const all = diners.map(({ served }) => served);
+  return groupBy(all, (served) => ratiosIn(served.factors(), groups)?.map(toText).join(" ") ?? served.person);
 }
 
 function shareDish(

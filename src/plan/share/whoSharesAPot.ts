@@ -9,6 +9,7 @@ import {
   toText,
   ZERO,
 } from "../../number/fraction.ts";
+import { groupBy } from "../../number/groupBy.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Eater, Group } from "./groups.ts";
 
@@ -18,13 +19,7 @@ export function groupsOf(s: Sheet, eaters: readonly Eater[]): readonly Group[] {
     line.added === "cooking" && line.scaling === "held" && !isZero(s.values.grams[i] ?? ZERO) ? [i] : [],
   );
   const distinct = representatives(held, eaters);
-  const groups = new Map<string, Eater[]>();
-  for (const eater of eaters) {
-    const key = ratiosText(distinct, eater.factors);
-    const group = groups.get(key);
-    if (group) group.push(eater);
-    else groups.set(key, [eater]);
-  }
+  const groups = groupBy(eaters, ({ factors }) => ratiosText(distinct, factors));
   return [...groups.values()].map((group) => sortLines(s, group, held));
 }
 

@@ -10,11 +10,11 @@ import {
 } from "../../number/fraction.ts";
 import { compareText } from "../../number/text.ts";
 import type { ReadDemand } from "../fit/demands.ts";
-import type { Side } from "../fit/open.ts";
 import type { Brought } from "./brought.ts";
 import { type Linear, less, ONE_PORTION, type Point, valueAt } from "./linear.ts";
 import { boundsOf, type LineBound } from "./lineBounds.ts";
 import { amountAt, BASE, DOSE, gather, type LineAt, type Model, nameIn, type Ranges } from "./model.ts";
+import type { Side } from "./open.ts";
 
 /** What a constraint is about. */
 export type On =

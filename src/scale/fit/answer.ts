@@ -172,7 +172,7 @@ function outcomeOf(
     // It can fail where there is nothing to divide by.
     met: sideMissed(constraint, point) === undefined,
     miss,
-    text: outcomeText(read, brings, miss, bound),
+    text: outcomeText(read, brings, bound),
   };
 }
 
@@ -182,10 +182,12 @@ export function missOf({ least, most }: Pick<ReadDemand, "least" | "most">, brin
   return most && compare(brings, most) > 0 ? minus(brings, most) : ZERO;
 }
 
-function outcomeText(read: ReadDemand, brings: Fraction | null, miss: Fraction, bound: Bound): string {
+/** Says in a sentence what a portion makes of a demand. */
+export function outcomeText(read: ReadDemand, brings: Fraction | null, bound: Bound): string {
   const asked = demandText(read);
   if (brings === null) return `${asked}: there is nothing to take it of`;
   const now = boundText(subjectFigure(read.subject, brings), bound);
+  const miss = missOf(read, brings);
   if (miss.n === 0n) return `${asked}: the portion brings ${now}`;
   const size = differenceText(read.subject, absolute(miss));
   return `${asked}: ${size} ${miss.n < 0n ? "short" : "over"}; the portion brings ${now}`;

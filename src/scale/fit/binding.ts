@@ -16,9 +16,9 @@ import type { Demand } from "../demand.ts";
 import { type Constraint, isExact, withEnds } from "../engine/constraints.ts";
 import { valueAt } from "../engine/linear.ts";
 import { asWritten, proportionsAt } from "../engine/model.ts";
+import type { Side } from "../engine/open.ts";
 import { type Found, meet, totalDeparture } from "../engine/task.ts";
 import { moverText, proportionText, standingText } from "./conflict.ts";
-import type { Side } from "./open.ts";
 import { differenceText, factorText, gramsText, listText, subjectUnit } from "./words.ts";
 
 /** A demand, or a line's own bound, that the answer stands right at. */

@@ -2,11 +2,11 @@ import { equals, type Fraction, fraction, ONE, ZERO } from "../../number/fractio
 import { isExact, withEnds } from "../engine/constraints.ts";
 import type { Range } from "../engine/halfToDouble.ts";
 import { BASE, baseOfMover, type Mover } from "../engine/model.ts";
+import { isSame, openEnd, type RangeEnd, type Side, type Standing } from "../engine/open.ts";
 import { type Layout, layOut, solve, stopped } from "../engine/programme.ts";
 import type { Problem } from "../engine/task.ts";
 import { conflict as conflictingRows } from "../solve/conflict.ts";
 import type { Holding, Infeasible } from "../solve/programme.ts";
-import { isSame, openEnd, type RangeEnd, type Side, type Standing } from "./open.ts";
 import { askedText, factorText, gramsText, type Rounding, subjectName, timesText } from "./words.ts";
 
 /**
@@ -20,9 +20,8 @@ export function standingTogether(problem: Problem, pivots: number | undefined): 
 
 function among({ model, constraints }: Problem, pivots: number | undefined): Standing[] | undefined {
   const layout = layOut(model, constraints, false);
-  const effort = pivots === undefined ? {} : { pivots };
   const yielding = layout.rows.flatMap(({ of }, i) => (of === "constraint" ? [i] : []));
-  const found = conflictingRows(layout.programme, yielding, effort);
+  const found = conflictingRows(layout.programme, yielding, { pivots });
   if (found.status === "stopped") throw stopped(found.pivots);
   if (found.status === "feasible") return undefined;
   const standing = readProof(layout, found.proof);

@@ -2,6 +2,7 @@ import type { Fraction } from "../../number/fraction.ts";
 import { Result } from "../../number/result.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Demand } from "../demand.ts";
+import type { Side, Standing } from "../engine/open.ts";
 import type { SolvedMissed } from "../engine/solveTask.ts";
 import { type Problem, problemOf, type Task } from "../engine/task.ts";
 import type { ScaleNote } from "../move.ts";
@@ -11,7 +12,6 @@ import { eachAlone, type FitAlone } from "./alone.ts";
 import { type Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { moverText, standingText, standingTogether } from "./conflict.ts";
 import { type DosedOver, dosedOver, dosedOverText } from "./doses.ts";
-import type { Side, Standing } from "./open.ts";
 import { byName, namesOf, type Sheets } from "./sheets.ts";
 import { listText } from "./words.ts";
 

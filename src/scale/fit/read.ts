@@ -52,7 +52,8 @@ export function readTask(given: unknown, asked: unknown, told: FitHow): Task {
   const faults: Fault[] = [];
   const dishes = readInto(faults, dishesSchema(), given, "fit-malformed") ?? [];
   const demands = readInto(faults, demandsSchema(), asked, "demand-malformed") ?? [];
-  const how = collect(faults, ["how"], () => readHow(told, dishes));
+  const read = readFar(faults, fitHow(), told, "fit-malformed", ["how"]) ?? {};
+  const how = collect(faults, ["how"], () => howFor(dishes, read));
   throwIfAny(faults);
   return taskOf(dishes, demands, how as ReadHow);
 }
@@ -66,10 +67,9 @@ export function taskOf(
   return { ...how, dishes, asked: askedOf(dishes, demands, system) };
 }
 
-/** Reads the options of a fit, all faults at once. */
-export function readHow(how: unknown, dishes: readonly Dish[]): ReadHow {
+/** The options of a fit for these sheets. Throws `fit-malformed` where they name what is not there. */
+export function howFor(dishes: readonly Dish[], read: FitFields): ReadHow {
   const faults: Fault[] = [];
-  const read = readFar(faults, fitHow(), how, "fit-malformed") ?? {};
   const ranges = rangesOf(read, dishes, (path, message, hint) => {
     faults.push({ code: "fit-malformed", path, message, hint });
   });
@@ -97,8 +97,8 @@ function isSheet(given: unknown): given is Sheet {
   return given instanceof Sheet;
 }
 
-/** Options of a fit as they are read. */
-interface HowFields {
+/** Options of a fit as they are read, before the sheets are known. */
+export interface FitFields {
   readonly common?: Partial<Range>;
   readonly parts?: { readonly [name: string]: Partial<Range> };
   readonly base?: string;
@@ -107,8 +107,9 @@ interface HowFields {
   readonly tries?: number;
 }
 
-const fitHow: () => Schema<HowFields> = /* @__PURE__ */ once(() =>
-  fields<HowFields>({
+/** The schema of the options of a fit. */
+export const fitHow: () => Schema<FitFields> = /* @__PURE__ */ once(() =>
+  fields<FitFields>({
     common: optional(
       andThen(range(), (read, refuse) => {
         if (read.least?.n === 0n)
@@ -139,7 +140,7 @@ function range(): Schema<Partial<Range>> {
 
 /** The ranges of a fit; what they name has to be there. */
 function rangesOf(
-  { common, parts = {}, base }: Partial<HowFields>,
+  { common, parts = {}, base }: FitFields,
   dishes: readonly Dish[],
   refuse: (path: Path, message: string, hint: string) => void,
 ): Ranges {

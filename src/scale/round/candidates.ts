@@ -1,12 +1,14 @@
 import { type Amount, amount, gramsOf, millilitresOf, withExact } from "../../measure/amount.ts";
 import { measurable } from "../../measure/measurable.ts";
 import {
+  absolute,
   compare,
   equals,
   type Fraction,
   greatest,
   isZero,
   least as lesser,
+  minus,
   over,
   ZERO,
 } from "../../number/fraction.ts";
@@ -37,6 +39,12 @@ export interface LineOffers {
   readonly kept: Kept | undefined;
   /** Whether the kitchen can measure it: what it becomes, or what it stays. */
   readonly measurable: boolean;
+}
+
+/** Gives what a cook takes who rounds a line alone: the nearest amount, the smaller of two as near. */
+export function nearestOffer({ grams, offers }: LineOffers): Offer | undefined {
+  const off = (offer: Offer): Fraction => absolute(minus(offer.grams, grams));
+  return [...offers].sort((a, b) => compare(off(a), off(b)) || compare(a.grams, b.grams))[0];
 }
 
 /** What offers are made from: the lines, and with what they are measured. */

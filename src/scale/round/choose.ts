@@ -1,8 +1,8 @@
-import { absolute, compare, type Fraction, minus, ZERO } from "../../number/fraction.ts";
+import { compare, type Fraction, ZERO } from "../../number/fraction.ts";
 import type { AmountDemand, AmountsProblem, Choice } from "../solve/amounts.ts";
 import { chooseAmounts } from "../solve/choose.ts";
 import { stated, tablesOf } from "../solve/tables.ts";
-import { type LineOffers, lineOffers, type Offer } from "./candidates.ts";
+import { type LineOffers, lineOffers, nearestOffer, type Offer } from "./candidates.ts";
 import { endsOf, movingIn, problemOf, standing } from "./problem.ts";
 import type { RoundTask } from "./read.ts";
 
@@ -33,8 +33,8 @@ export function findRounding(task: RoundTask): FoundRounding {
   const lines = lineOffers(task);
   const moving = movingIn(lines);
   const problem = problemOf(endsOf(standing(task, lines), task.tolerance), lines);
-  const lineByLine = roundingOf(stated(tablesOf(problem), nearestEach(problem)), problem, moving);
-  const found = chooseAmounts(problem, task.nodes === undefined ? {} : { nodes: task.nodes });
+  const lineByLine = roundingOf(stated(tablesOf(problem), nearestEach(moving)), problem, moving);
+  const found = chooseAmounts(problem, { nodes: task.nodes });
   const shared = { task, lines, problem, lineByLine, nodes: found.nodes };
   if (found.status === "infeasible")
     return { ...shared, status: "out-of-reach", best: undefined, bound: undefined };
@@ -48,18 +48,9 @@ export function findRounding(task: RoundTask): FoundRounding {
   return { ...shared, status: "stopped", best, bound: found.bound };
 }
 
-/** What a cook does who rounds every line for itself: the nearest measure, the smaller of two as near. */
-function nearestEach({ lines }: AmountsProblem): number[] {
-  return lines.map(({ exact, candidates }) => {
-    const distances = candidates.map(({ quantity }) => absolute(minus(quantity, exact)));
-    let best = 0;
-    for (const [i, distance] of distances.entries()) {
-      const side = compare(distance, distances[best] ?? ZERO);
-      const isSmaller = compare(candidates[i]?.quantity ?? ZERO, candidates[best]?.quantity ?? ZERO) < 0;
-      if (side < 0 || (side === 0 && isSmaller)) best = i;
-    }
-    return best;
-  });
+/** Each line rounded for itself. */
+function nearestEach(moving: readonly LineOffers[]): number[] {
+  return moving.map((line) => line.offers.indexOf(nearestOffer(line) as Offer));
 }
 
 function roundingOf(choice: Choice, { demands }: AmountsProblem, moving: readonly LineOffers[]): Rounding {
@@ -85,7 +76,7 @@ function isBetter(a: Choice, b: Choice): boolean {
 export function leastBroken({ problem, lines, task }: FoundRounding): Rounding | undefined {
   const limits = problem.demands.filter(({ firm }) => firm).map((demand) => ({ ...demand, firm: false }));
   const eased = { ...problem, demands: limits };
-  const found = chooseAmounts(eased, task.nodes === undefined ? {} : { nodes: task.nodes });
+  const found = chooseAmounts(eased, { nodes: task.nodes });
   if (found.status === "infeasible") return undefined;
   const choice = found.status === "stopped" ? found.best : found;
   return choice && roundingOf(choice, eased, movingIn(lines));

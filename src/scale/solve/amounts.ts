@@ -57,7 +57,7 @@ export interface AmountDemand extends Span, QuantitySum {
 
 export interface AmountsEffort {
   /** Choices looked at, whole or in part, before the answer is `stopped`; default {@link DEFAULT_NODES}. */
-  readonly nodes?: number;
+  readonly nodes?: number | undefined;
 }
 
 export const DEFAULT_NODES = 2_000_000;

@@ -1,9 +1,9 @@
 import { sideMissed } from "../engine/constraints.ts";
+import { isSame, type Standing } from "../engine/open.ts";
 import { layOut } from "../engine/programme.ts";
 import { nearest } from "../engine/quotient.ts";
 import type { Problem, Task } from "../engine/task.ts";
 import { standingTogether } from "../fit/conflict.ts";
-import { isSame, type Standing } from "../fit/open.ts";
 import { ease, easeTogether, openedBy } from "./easing.ts";
 import { freeing, heldLines } from "./freeing.ts";
 import { type FitSuggestion, together } from "./suggestion.ts";

@@ -9,10 +9,10 @@ import {
 } from "../engine/constraints.ts";
 import { type Linear, ONE_PORTION, ONE_RATIO, type Point } from "../engine/linear.ts";
 import { amountAt, baseOfMover, type Model } from "../engine/model.ts";
+import { openEnd, type RangeEnd, type Standing } from "../engine/open.ts";
 import { layOut } from "../engine/programme.ts";
 import { extreme, nearest } from "../engine/quotient.ts";
 import { meet, type Problem } from "../engine/task.ts";
-import { openEnd, type RangeEnd, type Standing } from "../fit/open.ts";
 import { eased, type FitSuggestion } from "./suggestion.ts";
 
 /** How far what stands in the way has to give, all else as it is; nothing where that is not enough. */

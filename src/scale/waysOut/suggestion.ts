@@ -1,8 +1,8 @@
 import type { Fraction } from "../../number/fraction.ts";
 import type { Demand } from "../demand.ts";
+import type { Side, Standing } from "../engine/open.ts";
 import { type Found, totalDeparture } from "../engine/task.ts";
 import { moverText, proportionText } from "../fit/conflict.ts";
-import type { Side, Standing } from "../fit/open.ts";
 import {
   askedText,
   demandText,

@@ -1,6 +1,6 @@
 import { type Fraction, fraction, ZERO } from "../../number/fraction.ts";
-import type { Constraint } from "../engine/constraints.ts";
-import type { Model, Mover } from "../engine/model.ts";
+import type { Constraint } from "./constraints.ts";
+import type { Model, Mover } from "./model.ts";
 
 /** The end of something that stands in the way. */
 export type Side = "least" | "most";
