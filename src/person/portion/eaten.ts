@@ -4,7 +4,7 @@ import type { FoodCaution, FoodInput } from "../../food/food.ts";
 import { type ErrorCode, fault, quote } from "../../number/error.ts";
 import { type Fraction, isZero, ONE, over, sum, ZERO } from "../../number/fraction.ts";
 import type { Ends } from "../../sheet/ends.ts";
-import { addUp, type EnergyBy } from "../../sheet/energy.ts";
+import { addUp, type EnergyBy, energyShares } from "../../sheet/energy.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import type { Tally } from "../../sheet/tally.ts";
 
@@ -82,7 +82,7 @@ export class EatenPortion {
   /** What each constituent brings of the energy by a factor system, in kcal. */
   energies(system: EnergyBy): ReadonlyMap<string, Tally> {
     const byMeal = this.meals.map(({ name, sheet }) =>
-      sheet.energyShares({ system }).shares.map(({ of, energy }) => {
+      energyShares(sheet, { system }).shares.map(({ of, energy }) => {
         const tally = energy.share(over(ONE, sheet.values.portions));
         return { of, tally: name === undefined ? tally : tally.within(name) };
       }),
