@@ -167,6 +167,7 @@ describe("a schedule, shopped for", () => {
   it("is nothing where nobody eats", () => {
     const none = cookingSchedule(plan, { meals: { lunch: { servings: 0 }, supper: { servings: 0 } } });
     expect(written(shoppingList(none))).toEqual({
+      is: "steelyard/shopping@1",
       lines: [],
       cupboard: [],
       totals: [],
