@@ -145,6 +145,8 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   ],
   energyCheck: [[bowl, { system: "eu-1169", tolerance: "0.1", floor: 1 }]],
   energyNeed: [[lightweight, { equation: "henry-2005" }]],
+  energyShares: [[bowl, { system: "eu-1169" }]],
+  explain: [[bowl, "energy", "portion"]],
   estimatedEnergyRequirement: [[lightweight, { activity: "active" }]],
   energyRangesFor: [["eu", lightweight]],
   exact: [["1/3"]],
