@@ -119,9 +119,9 @@ export {
   type LineChange,
   type MassChange,
 } from "./sheet/difference.ts";
-export type { EnergyBy, EnergyShare, EnergyShares } from "./sheet/energy.ts";
+export { type EnergyBy, type EnergyShare, type EnergyShares, energyShares } from "./sheet/energy.ts";
 export { EnergyCheck, type EnergyCheckHow, type EnergyCheckLine, energyCheck } from "./sheet/energyCheck.ts";
-export type { Where } from "./sheet/explain.ts";
+export { explain, type Where } from "./sheet/explain.ts";
 export { Explanation } from "./sheet/explanation.ts";
 export type { ColumnFormula, ColumnView, RowFormula, RowView } from "./sheet/grid.ts";
 export { openSheet, type Refreshed, refresh } from "./sheet/openSheet.ts";

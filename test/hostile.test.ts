@@ -15,7 +15,7 @@ type Callable = (...given: unknown[]) => unknown;
 const hostile: readonly unknown[] = [
   ...[undefined, null, Number.NaN, "", "x", [], {}, [null]],
   ...[() => 1, Symbol("s"), 1n, Object.create(null), new Date(0), good.bowl],
-  ...[class A {}, new (class B {})(), async () => 1, function* () {}, new Map()],
+  ...[class A {}, new (class B {})(), new Map()],
 ];
 
 const isCallable = (value: unknown): value is Callable =>
@@ -94,12 +94,15 @@ function* spoilt(value: unknown, depth: number): Generator<unknown> {
 
 type Place = readonly (string | number)[];
 
-/** A value with each of its lists in turn short of an item, before its end and at it, and where that is. */
+/** Longer than any list, and of no size while its items are holes. */
+const ENDLESS = 400_000_000;
+
+/** A value with each of its lists in turn short of an item, or of nearly all of a great many, and where that is. */
 function* holed(value: unknown, place: Place = []): Generator<readonly [unknown, Place]> {
   if (Array.isArray(value)) {
     for (const i of [...value.keys(), value.length]) {
       const list: unknown[] = [...value];
-      list.length = Math.max(value.length, i + 1);
+      list.length = i < value.length ? value.length : ENDLESS;
       delete list[i];
       yield [list, [...place, i]];
     }
@@ -254,7 +257,7 @@ describe("a public function", () => {
       }
     }
     expect(failures.all).toEqual([]);
-  });
+  }, 180_000);
 
   it("refuses a list that is short of an item, and says where", () => {
     const wrongly = functions.flatMap(([name, f]) =>
@@ -264,8 +267,14 @@ describe("a public function", () => {
             try {
               drain(f(...replaced(given, i, bad)));
             } catch (error) {
-              const told = error instanceof SteelyardError ? error.faults.map(({ path }) => path) : [];
-              return told.some((path) => leadsTo(path, place)) ? [] : [`${name} ${place}: ${String(error)}`];
+              const told = error instanceof SteelyardError ? error.faults : [];
+              // Of a list that is too long it is the list that is at fault.
+              const isTold = told.some(
+                ({ path, message }) =>
+                  leadsTo(path, place) ||
+                  (message.includes(`${ENDLESS}`) && leadsTo(path, place.slice(0, -1))),
+              );
+              return isTold ? [] : [`${name} ${place}: ${String(error)}`];
             }
             return [`${name} ${place}: accepted`];
           }),

@@ -64,6 +64,10 @@ const label = {
 } as const;
 const show = { language: britishEnglish };
 
+/** Short, since every part of a document is spoilt in turn. */
+const kept = sheet({ name: "Oats", portions: 1, lines: [{ food: "farm-oats", amount: "60 g" }] }, foods);
+const keptPlan = portionPlan({ meals: [{ id: "early", dishes: { oats: kept } }], people: [{ id: "cox" }] });
+
 /** Values of the scenario, one of each kind that functions take. */
 export const good = {
   bowl,
@@ -141,6 +145,8 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   ],
   energyCheck: [[bowl, { system: "eu-1169", tolerance: "0.1", floor: 1 }]],
   energyNeed: [[lightweight, { equation: "henry-2005" }]],
+  energyShares: [[bowl, { system: "eu-1169" }]],
+  explain: [[bowl, "energy", "portion"]],
   estimatedEnergyRequirement: [[lightweight, { activity: "active" }]],
   energyRangesFor: [["eu", lightweight]],
   exact: [["1/3"]],
@@ -182,8 +188,8 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   lenders: [[foods, "farm-oats", { components: ["iron"], acrossStates: true, most: 2 }]],
   mealDemands: [[demands, "1/4"]],
   measureSet: [[{ name: "grandmother", ml: { cup: 200 } }]],
-  openPlan: [[JSON.parse(JSON.stringify(plan)), { moved: "accept" }]],
-  openSheet: [[JSON.parse(JSON.stringify(bowl))]],
+  openPlan: [[JSON.parse(JSON.stringify(keptPlan)), { moved: "accept" }]],
+  openSheet: [[JSON.parse(JSON.stringify(kept))]],
   personCard: [
     [
       plan,
@@ -208,7 +214,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   reach: [[bowl, "protein"]],
   recipe: [[bowlDocument]],
   referenceIntakes: [["eu", lightweight, { energy: 2000, equation: "henry-2005", phytate: 600 }]],
-  refresh: [[JSON.parse(JSON.stringify(bowl)), foods]],
+  refresh: [[JSON.parse(JSON.stringify(kept)), foods]],
   retentionCodes: [
     [
       { source: "camp", columns: [["iron"], ["folate"]], codes: { a: ["greens, boiled", "90 60"] } },

@@ -1,4 +1,4 @@
-import { type ErrorCode, fault, type Path, SteelyardError } from "../number/error.ts";
+import { type ErrorCode, fault, type Path, SteelyardError, within } from "../number/error.ts";
 import { isNumeric } from "../number/exact.ts";
 
 /** Deeper than any document a person writes, and shallow enough for every engine's stack. */
@@ -69,7 +69,7 @@ export function refuseUnsafe(given: unknown, code: ErrorCode): void {
       throw refuse("the document is nested too deep", `nest at most ${DEEPEST} levels`, path.slice(0, 8));
     sizes.set(value, OPEN);
     const keys = Object.keys(value);
-    if (isList) refuseHoles(value as readonly unknown[], keys);
+    if (isList) refuseOdd(value as readonly unknown[], keys);
     let height = 0;
     let values = 1;
     let isSettled = Object.isFrozen(value);
@@ -91,15 +91,19 @@ export function refuseUnsafe(given: unknown, code: ErrorCode): void {
     return size;
   }
 
-  function refuseHoles(items: readonly unknown[], keys: readonly string[]): void {
+  function refuseOdd(items: readonly unknown[], keys: readonly string[]): void {
     if (items.length > LARGEST)
       throw refuse(`a list of ${items.length} items`, `write at most ${LARGEST} values`);
-    const hole = keys.findIndex((key, i) => key !== String(i));
-    const at = hole < 0 ? keys.length : hole;
-    if (at < items.length)
-      throw refuse("a list with holes", "give every item, or leave it out of the list", [...path, at]);
-    if (hole >= 0) throw refuse("a list with fields of its own", PLAIN_DATA);
+    within(path, () => refuseHole(items, code));
+    if (keys.length > items.length) throw refuse("a list with fields of its own", PLAIN_DATA);
   }
+}
+
+/** Refuses a list that is short of an item, which loops would pass over without a word; of any length, at the first hole. */
+export function refuseHole(items: readonly unknown[], code: ErrorCode): void {
+  for (let i = 0; i < items.length; i += 1)
+    if (!Object.hasOwn(items, i))
+      throw fault(code, "a list with holes", "give every item, or leave it out of the list", [i]);
 }
 
 const PLAIN_DATA = "hand in plain data, as JSON.parse gives it";

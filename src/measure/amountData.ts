@@ -1,3 +1,4 @@
+import { refuseHole } from "../document/safe.ts";
 import { collect, type Fault, fault, kindOf, quote, throwIfAny, within } from "../number/error.ts";
 import { exact, type Fraction, type Value } from "../number/fraction.ts";
 import { cleanText } from "./clean.ts";
@@ -19,12 +20,13 @@ export function readData(input: unknown, context: ReadContext): readonly ReadPar
   checkObject(input);
   const { parts: given } = input as { readonly parts?: unknown };
   if (!Array.isArray(given)) return [readPart(input, context)];
-  const parts = Array.from<unknown>(given);
+  const parts: readonly unknown[] = given;
   if (parts.length > MOST_PARTS) {
     throw fault("amount-too-long", `an amount of ${parts.length} parts`, `write at most ${MOST_PARTS}`, [
       "parts",
     ]);
   }
+  within(["parts"], () => refuseHole(parts, "amount-malformed"));
   return parts.map((part, i) => within(["parts", i], () => readPart(part, context)));
 }
 

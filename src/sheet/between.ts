@@ -1,5 +1,6 @@
 import { callback, word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
+import { refuseHole } from "../document/safe.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { type ComponentId, type ComponentUnit, component } from "../food/components.ts";
 import { readFigure } from "../food/composition.ts";
@@ -196,7 +197,10 @@ function widest(
 function likeFoods(food: FoodInput, foods: FoodTable, { like }: BetweenHow): readonly FoodInput[] {
   if (like) {
     const ids: unknown = like(food);
-    if (Array.isArray(ids)) return Array.from(ids, (id, i) => within(["like", i], () => foods.get(id)));
+    if (Array.isArray(ids)) {
+      within(["like"], () => refuseHole(ids, "sheet-malformed"));
+      return ids.map((id, i) => within(["like", i], () => foods.get(id)));
+    }
     throw fault("sheet-malformed", `like gives ${kindOf(ids)}`, `give ${LIKE}`, ["like"]);
   }
   const { id, group, state } = food;

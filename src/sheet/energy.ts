@@ -40,6 +40,8 @@ import {
 import { apportion } from "../number/share.ts";
 import { boundOfSum } from "./bound.ts";
 import { boundOfEnds, type Ends, scaledBy, sumOf } from "./ends.ts";
+import { checkSheet } from "./given.ts";
+import type { Sheet } from "./sheet.ts";
 import type { Source } from "./source.ts";
 import { type Bound, constantTally, makeMarks, Tally } from "./tally.ts";
 
@@ -125,8 +127,27 @@ function systemSchema(): Schema<EnergySystem> {
   });
 }
 
-/** Shares energy among its constituents, from what each line holds of them. */
-export function shareEnergy(s: EnergySheet, how: { readonly system?: EnergyBy }): EnergyShares {
+/**
+ * Shares of the energy of a batch by a factor system, exact and as whole per cents that total 100: by general
+ * Atwater factors, unless a named system or one of the caller's own is given. Throws `energy-system-unknown` for
+ * an id that names no system, and `sheet-malformed` for what is no sheet.
+ *
+ * @example
+ * ```ts
+ * const oats = sheet(
+ *   { name: "Oats", portions: 1, lines: [{ food: "oats-rolled-dry", amount: "100 g" }] },
+ *   starterFoods,
+ * );
+ * const { shares } = energyShares(oats);
+ * console.log(shares.reduce((all, { percent }) => all + percent, 0)); // => 100
+ * ```
+ */
+export function energyShares(s: Sheet, how: { readonly system?: EnergyBy } = {}): EnergyShares {
+  checkSheet(s);
+  return shareEnergy(s, how);
+}
+
+function shareEnergy(s: EnergySheet, how: { readonly system?: EnergyBy }): EnergyShares {
   const { system: by = energySystem("atwater-general") } = read(sharesHow(), how, "sheet-malformed");
   const { name, system } = by;
   const energies = partEnergies(s, system, (term) => term.factor);

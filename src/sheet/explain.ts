@@ -11,6 +11,7 @@ import { equals, type Fraction, isZero, ONE, over, times, toText, ZERO } from ".
 import type { Conversion } from "../recipe/resolve.ts";
 import { cookingSteps } from "./explainCooking.ts";
 import { Explanation } from "./explanation.ts";
+import { checkSheet } from "./given.ts";
 import type { PlanLine } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Source } from "./source.ts";
@@ -24,7 +25,7 @@ export type Where = { readonly line: string } | "total" | "portion";
 /**
  * Explains a figure down to each line, its conversion, and the published row with its source.
  *
- * Throws `component-unknown`, `line-unknown`.
+ * Throws `component-unknown`, `line-unknown`, `sheet-malformed` for what is no sheet.
  *
  * @example
  * ```ts
@@ -32,7 +33,7 @@ export type Where = { readonly line: string } | "total" | "portion";
  *   { name: "Porridge", portions: 2, lines: [{ key: "oats", food: "oats-rolled-dry", amount: "100 g" }] },
  *   starterFoods,
  * );
- * const why = porridge.explain("protein", "portion");
+ * const why = explain(porridge, "protein", "portion");
  * console.log(why.leaves[0].steps);
  * ```
  * ```text
@@ -45,6 +46,7 @@ export type Where = { readonly line: string } | "total" | "portion";
  * ```
  */
 export function explain(s: Sheet, id: ComponentId, where: Where): Explanation {
+  checkSheet(s);
   component(id);
   checkWhere(where);
   if (typeof where === "object") return lineExplained(s, s.plan.indexOf(where.line), id, { share: ONE });

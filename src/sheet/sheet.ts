@@ -8,9 +8,6 @@ import { exact, type Fraction, fraction, isZero, ONE, over, type Value, ZERO } f
 import { Result } from "../number/result.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
 import { editedValues } from "./edit.ts";
-import { type EnergyBy, type EnergyShares, shareEnergy } from "./energy.ts";
-import { explain, type Where } from "./explain.ts";
-import type { Explanation } from "./explanation.ts";
 import { type ColumnFormula, checkRow, GIVEN, Grid, NOTHING_OWN, type Own, type RowFormula } from "./grid.ts";
 import {
   type CarriedOver,
@@ -52,7 +49,6 @@ export interface SheetLine {
  * operations give new sheets. Figures are as eaten, after retention.
  */
 export class Sheet extends Result {
-  readonly is = "steelyard/sheet@1";
   /** @internal */
   readonly plan: SheetPlan;
   /** @internal */
@@ -81,6 +77,10 @@ export class Sheet extends Result {
 
   get name(): string {
     return this.plan.recipe.name;
+  }
+
+  get is(): "steelyard/sheet@1" {
+    return "steelyard/sheet@1";
   }
 
   override toString(): string {
@@ -237,11 +237,6 @@ export class Sheet extends Result {
     return this.#grid.value(cellRef(column, row));
   }
 
-  /** Why a figure is what it is, down to the published rows. Throws `component-unknown`, `line-unknown`. */
-  explain(id: ComponentId, where: Where): Explanation {
-    return explain(this, id, where);
-  }
-
   /** The cells that a cell reads. */
   reads(column: string, row: RowRef = "total"): readonly CellRef[] {
     return this.#grid.reads(cellRef(column, row));
@@ -250,15 +245,6 @@ export class Sheet extends Result {
   /** The cells that read a cell. */
   feeds(column: string, row: RowRef = "total"): readonly CellRef[] {
     return this.#grid.feeds(cellRef(column, row));
-  }
-
-  /**
-   * Shares of the energy by a factor system, exact and as whole per cents that total 100: by general
-   * Atwater factors, unless a named system or one of the caller's own is given. Throws
-   * `energy-system-unknown` for an id that names no system.
-   */
-  energyShares(how: { readonly system?: EnergyBy } = {}): EnergyShares {
-    return shareEnergy(this, how);
   }
 
   /** Gives the recipe, nested ones, the foods used and what can be told of one's own columns: `openSheet` opens it. */

@@ -1,4 +1,5 @@
 import { CookingSchedule } from "../cook/schedule.ts";
+import { refuseHole } from "../document/safe.ts";
 import { type Fault, fault, type Path, throwIfAny } from "../number/error.ts";
 import { ONE, plus } from "../number/fraction.ts";
 import { Plan } from "../plan/planned.ts";
@@ -23,8 +24,9 @@ const HINT = "give a plan, a schedule, a sheet, or a list of them";
 /** Throws `shopping-malformed` for anything that nobody can shop for. */
 export function readShopped(x: unknown): ReadShopped {
   const faults: Fault[] = [];
+  if (Array.isArray(x)) refuseHole(x, "shopping-malformed");
   const all = Array.isArray(x)
-    ? Array.from<unknown>(x).flatMap((each, i) => readOne(each) ?? refuse(faults, [i]))
+    ? x.flatMap((each: unknown, i) => readOne(each) ?? refuse(faults, [i]))
     : [readOne(x) ?? nothing()];
   throwIfAny(faults);
   const [only, ...others] = all;

@@ -1,4 +1,5 @@
-import { type Fault, type Path, quote, throwIfAny } from "../number/error.ts";
+import { refuseHole } from "../document/safe.ts";
+import { collect, type Fault, type Path, quote, throwIfAny } from "../number/error.ts";
 
 /**
  * How far a figure can be trusted, as one word: the weakest thing that must be said of it.
@@ -90,6 +91,7 @@ export interface TableInput {
  */
 export function table(input: TableInput): Table {
   const listed = Array.isArray(input?.columns) && Array.isArray(input.rows);
+  if (listed) throwIfAny(holesIn(input, []));
   const made = listed ? normal(input) : (input as Table);
   checkTable(made);
   return made;
@@ -115,13 +117,25 @@ export function tableFaults(t: Table, path: Path = []): Fault[] {
   if (typeof t !== "object" || t === null || !Array.isArray(t.columns) || !Array.isArray(t.rows)) {
     return [wrong(path, "this is not a table", "give columns, rows and notes, or call table()")];
   }
-  const faults: Fault[] = [];
+  const faults = holesIn(t, path);
+  if (faults.length > 0) return faults;
   checkColumns(t.columns, [...path, "columns"], faults);
   for (const [i, row] of t.rows.entries()) checkRow(row, [...path, "rows", i], t.columns.length, faults);
   if (t.title !== undefined) checkWords(t.title, [...path, "title"], faults);
   const at = [...path, "notes"];
   if (!Array.isArray(t.notes)) faults.push(wrong(at, "notes are not a list", "give a list of texts"));
   else for (const [i, note] of t.notes.entries()) checkWords(note, [...at, i], faults);
+  return faults;
+}
+
+/** Where a table's lists are short of an item; the cells of a row are looked at with it. */
+function holesIn(
+  { columns, rows, notes }: Pick<TableInput, "columns" | "rows" | "notes">,
+  path: Path,
+): Fault[] {
+  const faults: Fault[] = [];
+  for (const [name, list] of Object.entries({ columns, rows, notes }))
+    if (Array.isArray(list)) collect(faults, [...path, name], () => refuseHole(list, "table-malformed"));
   return faults;
 }
 
@@ -164,6 +178,9 @@ function checkRow(row: Row, path: Path, width: number, faults: Fault[]): void {
     const hint = "give one cell for each column";
     faults.push(wrong(path, `${row.cells.length} cells under ${width} columns`, hint));
   }
+  const before = faults.length;
+  collect(faults, [...path, "cells"], () => refuseHole(row.cells, "table-malformed"));
+  if (faults.length > before) return;
   for (let c = 0; c < row.cells.length; c += 1) {
     const cell: unknown = row.cells[c];
     if (typeof cell !== "string") checkFigure(cell, [...path, "cells", c], faults);

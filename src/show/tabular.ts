@@ -2,6 +2,7 @@ import { britishEnglish, type Language, say } from "../document/language.ts";
 import { size } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { language, readLanguage } from "../document/readLanguage.ts";
+import { refuseHole } from "../document/safe.ts";
 import { fields, once, optional, type Schema, type Shape } from "../document/schema.ts";
 import { throwIfAny } from "../number/error.ts";
 import { isTold, makerOf, type Told } from "./makers.ts";
@@ -113,7 +114,8 @@ export function shownCells(row: Row, columns: number): readonly string[] {
 }
 
 function checked(tables: readonly Table[]): readonly Table[] {
-  throwIfAny(Array.from(tables).flatMap((t, i) => tableFaults(t, [i])));
+  refuseHole(tables, "table-malformed");
+  throwIfAny(tables.flatMap((t, i) => tableFaults(t, [i])));
   return tables;
 }
 

@@ -73,7 +73,7 @@ describe.skipIf(missing !== undefined)(missing ? `camp.ipynb (${missing})` : "ca
   });
 
   it("would notice a cell that fails", async () => {
-    const [first] = await kernel.run("pot.explain('unobtainium', 'portion')");
+    const [first] = await kernel.run("explain(pot, 'unobtainium', 'portion')");
     expect(first).toMatchObject({ output_type: "error", ename: "SteelyardError" });
   });
 });

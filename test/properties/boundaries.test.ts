@@ -1,9 +1,11 @@
 /** What happens to results where data leave the program: JSON, and a structured clone. */
+
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods, usdaRetention } from "../../src/foods.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { explain } from "../../src/sheet/explain.ts";
 
 const soup = sheet(
   { name: "Lentil soup", portions: 3, lines: [{ key: "lentils", food: "lentils-red-dry", amount: "150 g" }] },
@@ -31,7 +33,7 @@ describe("a boundary", () => {
     ["a tally", soup.portion("iron")],
     ["a sheet", soup],
     ["a table of foods", starterFoods],
-    ["a difference", soup.explain("iron", "portion")],
+    ["a difference", explain(soup, "iron", "portion")],
   ])("refuses a clone of %s in words that say what to send", (_, thing) => {
     expect(() => structuredClone(thing)).toThrow("toJSON");
   });

@@ -7,6 +7,7 @@ import type { RecipeInput, WrittenAmount } from "../../src/recipe/document.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { difference } from "../../src/sheet/difference.ts";
+import { explain } from "../../src/sheet/explain.ts";
 import type { ColumnFormula } from "../../src/sheet/grid.ts";
 import type { CellValue, RowRef } from "../../src/sheet/own.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
@@ -241,11 +242,11 @@ describe("an explanation", () => {
           };
           const s = scale(sheet(outer, table), { factor }).sheet;
           for (const where of ["portion", "total"] as const) {
-            const why = s.explain(id, where);
+            const why = explain(s, id, where);
             expect(text(why.value)).toBe(text((where === "portion" ? s.portion(id) : s.total(id)).value));
             expect(text(sum(why.leaves.map((leaf) => leaf.value)))).toBe(text(why.value));
           }
-          const line = s.explain(id, { line: "inner" });
+          const line = explain(s, id, { line: "inner" });
           expect(text(sum(line.leaves.map((leaf) => leaf.value)))).toBe(text(s.cell("inner", id).value));
         },
       ),

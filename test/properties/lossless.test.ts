@@ -1,6 +1,8 @@
 /** Nothing is lost at a boundary: every result of every function, held against what JSON and a clone make of it. */
 
 import { describe, expect, it } from "vitest";
+import { energyShares } from "../../src/sheet/energy.ts";
+import { explain } from "../../src/sheet/explain.ts";
 import * as face from "../everything.ts";
 import { calls, good } from "../hostileCalls.ts";
 import { lost } from "./lossless.ts";
@@ -44,8 +46,8 @@ const more: readonly (readonly [string, unknown])[] = [
     "a rounding out of reach",
     face.roundToKitchen(bowl, "metric", { demands: [{ of: "energy", exactly: "601.234 kcal", firm: true }] }),
   ],
-  ["an explanation", bowl.explain("protein", "portion")],
-  ["energy shares", bowl.energyShares()],
+  ["an explanation", explain(bowl, "protein", "portion")],
+  ["energy shares", energyShares(bowl)],
   ["a cell of one's own", bowl.value("twice", "total")],
   ["a tally of one line", bowl.cell("tofu", "iodine")],
 ];

@@ -15,6 +15,8 @@ import {
 } from "../../src/number/fraction.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { energyShares } from "../../src/sheet/energy.ts";
+import { explain } from "../../src/sheet/explain.ts";
 
 /** Foods of which only the mass counts here. */
 const plain = (...ids: string[]) =>
@@ -242,7 +244,7 @@ describe("cooked dishes", () => {
     // (27.5 − 10.5) × 2, which the sheet works out and says of itself that it did.
     const net = s.total("availableCarbohydrate");
     expect([net.value.toString(), net.bound, net.derived]).toEqual(["34", "exact", ["x"]]);
-    expect(s.explain("availableCarbohydrate", "total").leaves[0]?.steps.join()).toContain("fibre");
+    expect(explain(s, "availableCarbohydrate", "total").leaves[0]?.steps.join()).toContain("fibre");
   });
 
   it("energy shares are quoted in whole per cents, which need not add up unless apportioned (common practice, no source)", () => {
@@ -255,10 +257,9 @@ describe("cooked dishes", () => {
         per100g: { protein: 10, fat: 5, carbohydrateByDifference: 20, alcohol: 0 },
       },
     ]);
-    const { shares, energy } = sheet(
-      { name: "x", portions: 1, lines: [{ food: "x", amount: "100 g" }] },
-      foods,
-    ).energyShares();
+    const { shares, energy } = energyShares(
+      sheet({ name: "x", portions: 1, lines: [{ food: "x", amount: "100 g" }] }, foods),
+    );
     expect(energy.value.toString()).toBe("165");
     const rounded = shares.map((s) => s.share.times(100).toDecimalPlaces(0).toNumber());
     expect(rounded.reduce((a, b) => a + b)).toBe(99);

@@ -8,6 +8,7 @@ import { between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { difference } from "../../src/sheet/difference.ts";
 import { energyCheck } from "../../src/sheet/energyCheck.ts";
+import { explain } from "../../src/sheet/explain.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import { revise } from "../../src/sheet/revise.ts";
 import { toRecords } from "../../src/show/records.ts";
@@ -51,7 +52,7 @@ const code = (step: () => unknown): string => errorOf(step).code;
 
 describe("explain", () => {
   it("goes from the portion down to written amounts, conversions, sources, loans and retention", () => {
-    const why = bowl.explain("protein", "portion");
+    const why = explain(bowl, "protein", "portion");
     const [oats, milk, kelp] = why.from;
     expect(oats?.steps).toEqual([
       "100 g written",
@@ -90,7 +91,7 @@ describe("explain", () => {
         },
       ]),
     );
-    const why = (line: string, id: ComponentId): string => s.explain(id, { line }).steps.join("; ");
+    const why = (line: string, id: ComponentId): string => explain(s, id, { line }).steps.join("; ");
     expect(why("milk", "iodine")).toMatch(/56 µg in 1 cup \(244 g\): .*table of iodine in foods/);
     expect(why("own", "salt")).toMatch(/derived: .* \(.+\), from figures of our weighing/);
     expect(why("own", "fibre")).toContain("derived: by difference: our weighing");
@@ -101,17 +102,17 @@ describe("explain", () => {
   });
 
   it("says trace and below for what they are", () => {
-    expect(bowl.explain("iron", { line: "milk" }).steps.join()).toContain(
+    expect(explain(bowl, "iron", { line: "milk" }).steps.join()).toContain(
       "a trace, counted as none: table B",
     );
-    expect(bowl.explain("iodine", "total").from[2]?.steps.join()).toContain(
+    expect(explain(bowl, "iodine", "total").from[2]?.steps.join()).toContain(
       "below 5 µg in 100 g, counted as none: table C",
     );
   });
 
   it("refuses what is not there", () => {
-    expect(code(() => bowl.explain("protien" as never, "total"))).toBe("component-unknown");
-    expect(code(() => bowl.explain("protein", { line: "oat" }))).toBe("line-unknown");
+    expect(code(() => explain(bowl, "protien" as never, "total"))).toBe("component-unknown");
+    expect(code(() => explain(bowl, "protein", { line: "oat" }))).toBe("line-unknown");
   });
 });
 
@@ -155,14 +156,14 @@ describe("what is handed in as a sheet", () => {
 
   it("is asked for rows that there are", () => {
     const [where, row] = [
-      errorOf(() => bowl.explain("protein", "bogus" as never)),
+      errorOf(() => explain(bowl, "protein", "bogus" as never)),
       errorOf(() => bowl.value("protein", "bogus" as never)),
     ];
     expect([where.code, where.path, row.code, row.path]).toEqual([
       ...["line-unknown", ["where"]],
       ...["line-unknown", ["row"]],
     ]);
-    expect(code(() => bowl.explain("protein", null as never))).toBe("line-unknown");
+    expect(code(() => explain(bowl, "protein", null as never))).toBe("line-unknown");
     expect(where.hint).toContain('"portion"');
   });
 });

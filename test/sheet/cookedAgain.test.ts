@@ -11,7 +11,9 @@ import type { RecipeInput } from "../../src/recipe/document.ts";
 import { type Between, between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { cooking } from "../../src/sheet/cooking.ts";
+import { energyShares } from "../../src/sheet/energy.ts";
 import { energyCheck } from "../../src/sheet/energyCheck.ts";
+import { explain } from "../../src/sheet/explain.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText as shown } from "../../src/show/text.ts";
 
@@ -47,7 +49,7 @@ describe("energy of what has lost alcohol", () => {
     const s = one(wine, "5006");
     const energy = s.total("energy");
     expect([energy.value.toString(), energy.bound, energy.derived]).toEqual(["29.35", "exact", ["in"]]);
-    expect(s.energyShares().energy.value.toString()).toBe("29.23");
+    expect(energyShares(s).energy.value.toString()).toBe("29.23");
     const [line] = energyCheck(s).lines;
     expect([line?.given.value.toString(), line?.computed.value.toString(), line?.verdict]).toEqual([
       ...["29.35", "29.23", "agrees"],
@@ -63,20 +65,20 @@ describe("energy of what has lost alcohol", () => {
   });
 
   it("is explained by what the code names, and by the factors", () => {
-    expect(one(wine, "5006").explain("energy", { line: "in" }).steps.slice(2)).toEqual([
+    expect(explain(one(wine, "5006"), "energy", { line: "in" }).steps.slice(2)).toEqual([
       "85 kcal in 100 g: test",
       expect.stringMatching(
         /^29.35 kcal left after cooking, since 25% of alcohol is left, by general Atwater factors: code 5006, alcoholic drinks.*Release 6/,
       ),
     ]);
     const { energy: _, ...silent } = wine.per100g;
-    expect(one({ ...wine, per100g: silent }, "5006").explain("energy", { line: "in" }).steps[3]).toMatch(
+    expect(explain(one({ ...wine, per100g: silent }, "5006"), "energy", { line: "in" }).steps[3]).toMatch(
       /^29.23 kcal left after cooking, since 25% of alcohol is left: code 5006/,
     );
-    expect(one(wine, "5006").explain("alcohol", { line: "in" }).steps[3]).toMatch(
+    expect(explain(one(wine, "5006"), "alcohol", { line: "in" }).steps[3]).toMatch(
       /^25% left after cooking: code/,
     );
-    expect(one(wine, "5006").explain("protein", { line: "in" }).steps.length).toBe(3);
+    expect(explain(one(wine, "5006"), "protein", { line: "in" }).steps.length).toBe(3);
   });
 
   it("goes by a share of its own where the recipe names one, and stays where nothing that gives energy is lost", () => {
@@ -98,7 +100,7 @@ describe("energy of what has lost alcohol", () => {
       "29.26",
       "85",
     ]);
-    expect(left.explain("energy", { line: "in" }).steps[3]).toMatch(/^at least 29.26 kcal left/);
+    expect(explain(left, "energy", { line: "in" }).steps[3]).toMatch(/^at least 29.26 kcal left/);
     // Below 2 g: 85 − 7 × 2 × 0.75 = 74.5 at least.
     const below = one({ ...wine, per100g: { ...silent, alcohol: { below: 2 } } }, "5006").total("energy");
     expect([below.value.toString(), below.bound]).toEqual(["74.5", "at-least"]);
@@ -137,8 +139,7 @@ describe("bran in a dish that is cooked again", () => {
     for (const s of [flat, nested]) {
       expect(s.total("availableCarbohydrate").value.toString()).toBe("45");
       expect(
-        s
-          .energyShares({ system: "us-101.9-c" })
+        energyShares(s, { system: "us-101.9-c" })
           .shares.find((x) => x.of === "carbohydrate")
           ?.energy.value.toString(),
       ).toBe("180");
@@ -146,7 +147,7 @@ describe("bran in a dish that is cooked again", () => {
   });
 
   it("is explained down to the line, loss and all", () => {
-    const why = nested.explain("fibre", "total");
+    const why = explain(nested, "fibre", "total");
     expect(why.leaves[0]?.steps).toEqual([
       "100 g written",
       "100 g of edible portion",
@@ -155,7 +156,7 @@ describe("bran in a dish that is cooked again", () => {
       "a share of Mash",
     ]);
     expect(toText(why.leaves[0]?.value ?? exact(0))).toBe("20");
-    expect(nested.explain("availableCarbohydrate", "total").leaves[0]?.steps[3]).toBe(
+    expect(explain(nested, "availableCarbohydrate", "total").leaves[0]?.steps[3]).toBe(
       "45 g left after cooking, since 50% of fibre is left, as the recipe says",
     );
   });
@@ -244,7 +245,7 @@ function expectSame(nested: Sheet, flat: Sheet): void {
     expect([id, text(nested.per100g(id).value)]).toEqual([id, text(flat.per100g(id).value)]);
     const ends = ({ least, most }: Between): string[] => [text(least), text(most)];
     expect([id, ...ends(between(nested, id))]).toEqual([id, ...ends(between(flat, id))]);
-    const leaves = (s: Sheet): Fraction => sum(s.explain(id, "total").leaves.map((leaf) => leaf.value));
+    const leaves = (s: Sheet): Fraction => sum(explain(s, id, "total").leaves.map((leaf) => leaf.value));
     expect([id, text(leaves(nested))]).toEqual([id, text(a.value)]);
     expect([id, text(leaves(flat))]).toEqual([id, text(a.value)]);
     const { raw, gained, retained, lost } = cooking(nested).of(id);
@@ -252,7 +253,7 @@ function expectSame(nested: Sheet, flat: Sheet): void {
     expect(text(retained.value)).toBe(text(a.value));
   }
   for (const system of systems) {
-    const [a, b] = [nested, flat].map((s) => s.energyShares({ system }));
+    const [a, b] = [nested, flat].map((s) => energyShares(s, { system }));
     expect(a?.shares.map((part) => [part.of, text(part.energy.value), part.energy.bound])).toEqual(
       b?.shares.map((part) => [part.of, text(part.energy.value), part.energy.bound]),
     );
@@ -333,12 +334,12 @@ describe("cooking after cooking", () => {
         for (const id of componentIds) {
           if (id === "water") continue;
           expect([id, text(deep.total(id).value)]).toEqual([id, text(flat.total(id).value)]);
-          const leaves = deep.explain(id, "portion").leaves.map((leaf) => leaf.value);
+          const leaves = explain(deep, id, "portion").leaves.map((leaf) => leaf.value);
           expect([id, text(sum(leaves))]).toEqual([id, text(deep.total(id).value)]);
         }
         for (const system of systems)
-          expect(text(deep.energyShares({ system }).energy.value)).toBe(
-            text(flat.energyShares({ system }).energy.value),
+          expect(text(energyShares(deep, { system }).energy.value)).toBe(
+            text(energyShares(flat, { system }).energy.value),
           );
       }),
       { numRuns: 20 },
@@ -350,7 +351,7 @@ describe("cooking after cooking", () => {
     const lines = [{ recipe: pot, amount: "1 batch", retention: { water: "0.5" } }];
     const s = sheet({ name: "Dish", portions: 1, lines }, table);
     expect(s.total("water").value.toString()).toBe("93.25"); // (86.5 + 100) × 0.5
-    const why = s.explain("water", "total");
+    const why = explain(s, "water", "total");
     expect(toText(sum(why.leaves.map((leaf) => leaf.value)))).toBe("93.25");
     expect(why.leaves[0]?.steps.slice(-2)).toEqual(["50% of its water left after cooking", "a share of Pot"]);
   });
@@ -372,7 +373,7 @@ describe("energy given, after cooking", () => {
         if (constituents.some((c) => before.total(c).bound !== "exact")) return;
         if (after.total("energy").bound !== "exact") return;
         const off = (s: Sheet): Fraction =>
-          minus(s.total("energy").value, s.energyShares({ system }).energy.value);
+          minus(s.total("energy").value, energyShares(s, { system }).energy.value);
         expect(toText(off(after))).toBe(toText(off(before)));
       }),
       { numRuns: 120 },

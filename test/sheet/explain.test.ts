@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
 import { sum, toText } from "../../src/number/fraction.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { explain } from "../../src/sheet/explain.ts";
 import type { Explanation } from "../../src/sheet/explanation.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { tablesOf } from "../../src/show/tabular.ts";
@@ -46,27 +47,27 @@ function values(why: Explanation): ReadonlyMap<string, string> {
 
 describe("explanations of what is not known", () => {
   it("show it as unknown, never as 0", () => {
-    const why = dal.explain("iodine", "portion");
+    const why = explain(dal, "iodine", "portion");
     expect([...values(why).values()]).toEqual(["?", "?", "?"]);
     expect(shown(why)).toContain("?: not known");
     expect(why.from.map(({ tally }) => tally.bound)).toEqual(["unknown", "unknown"]);
-    expect(values(dal.explain("iodine", { line: "spinach" })).get("spinach")).toBe("?");
+    expect(values(explain(dal, "iodine", { line: "spinach" })).get("spinach")).toBe("?");
   });
 
   it("say at least where some of it is known", () => {
-    const why = supper.explain("iodine", "portion");
+    const why = explain(supper, "iodine", "portion");
     const cells = values(why);
     expect(cells.get("iodine of one portion of Supper")).toMatch(/^at least 56/); // 23.0 µg × 2.44
     expect([cells.get("dal"), cells.get("lentils"), cells.get("spinach")]).toEqual(["?", "?", "?"]);
   });
 
   it("keep adding up to the root", () => {
-    const why = supper.explain("iodine", "portion");
+    const why = explain(supper, "iodine", "portion");
     expect(toText(sum(why.leaves.map((leaf) => leaf.value)))).toBe(toText(why.value));
   });
 
   it("stand in records as null, with line, unit, bound and source", () => {
-    const records = toRecords(supper.explain("iodine", "portion"));
+    const records = toRecords(explain(supper, "iodine", "portion"));
     expect(
       records.map(({ level, line, amount, unit, bound, source }) => [
         level,
@@ -90,7 +91,7 @@ describe("explanations of what is not known", () => {
   });
 
   it("stand in JSON as unknown", () => {
-    const read = JSON.parse(JSON.stringify(dal.explain("iodine", "total")));
+    const read = JSON.parse(JSON.stringify(explain(dal, "iodine", "total")));
     const bounds = [read, ...read.from].map(({ tally }) => [tally.bound, tally.most]);
     expect(bounds).toEqual(Array(3).fill(["unknown", null]));
   });
@@ -107,7 +108,7 @@ describe("explanations of what is not known", () => {
       },
       starterFoods,
     );
-    const why = rice.explain("iodine", "portion");
+    const why = explain(rice, "iodine", "portion");
     expect(toRecords(why).map(({ amount, bound }) => [amount, bound])).toEqual([
       [464.83, "between"],
       [null, "unknown"],

@@ -5,6 +5,7 @@ import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { cooking } from "../../src/sheet/cooking.ts";
+import { explain } from "../../src/sheet/explain.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toRecords } from "../../src/show/records.ts";
 import type { Table } from "../../src/show/table.ts";
@@ -62,7 +63,7 @@ describe("marks", () => {
 
   it("are read back from a food's own data, and unknown words in them refused", () => {
     expect(
-      one({ value: "4", calculated: "by recipe" }).explain("iron", "total").leaves[0]?.steps.join(),
+      explain(one({ value: "4", calculated: "by recipe" }), "iron", "total").leaves[0]?.steps.join(),
     ).toContain("calculated: by recipe: table of a");
     expect(() => one({ value: "4", calculated: true } as never)).toThrow(/calculated|text/);
   });
@@ -129,7 +130,7 @@ describe("a figure that went through a retention factor", () => {
       tone: "derived",
       text: expect.stringMatching(/ d$/),
     });
-    const why = tablesOf(greens.explain("iron", "total"))[0] as Table;
+    const why = tablesOf(explain(greens, "iron", "total"))[0] as Table;
     expect(why.notes.filter((note) => note.startsWith("d:"))).toHaveLength(1);
     expect(toRecords(tablesOf(greens)).find(({ component }) => component === "iron")).toMatchObject({
       marks: "d",

@@ -64,6 +64,20 @@ describe("a stored sheet", () => {
     ]);
   });
 
+  it("keeps an amount of two units as it was measured, though it comes to what was written", () => {
+    const s = sheet(
+      {
+        name: "Flour",
+        portions: 1,
+        measures: "us",
+        lines: [{ key: "oats", food: "oats", amount: "2.25 cup" }],
+      },
+      foods,
+    ).edit({ oats: "2 cups 4 tbsp" });
+    expect(written(s.lines[0]?.amount)).toMatchObject({ parts: [{ value: "2" }, { value: "4" }] });
+    expect(allOf(reopened(s))).toEqual(allOf(s));
+  });
+
   it("can be scaled, edited and revised as the sheet could", () => {
     const s = made();
     const change = (each: Sheet): unknown =>

@@ -17,6 +17,7 @@ import { fit } from "../../src/scale/fit.ts";
 import { between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { difference } from "../../src/sheet/difference.ts";
+import { explain } from "../../src/sheet/explain.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import type { Tally } from "../../src/sheet/tally.ts";
 import { toRecords } from "../../src/show/records.ts";
@@ -263,7 +264,9 @@ describe("the range of seaweed", () => {
     expect(toText(alone)).toContain("published as a range, and shown from end to end: iodine of kelp");
     const [record] = toRecords(alone, { components: ["iodine"] });
     expect(record).toMatchObject({ bound: "between", least: 443.9, most: 18420 });
-    expect(toText(alone.explain("iodine", "portion"))).toMatch(/443 to 18420 µg: the figure is a middle one/);
+    expect(toText(explain(alone, "iodine", "portion"))).toMatch(
+      /443 to 18420 µg: the figure is a middle one/,
+    );
   });
 
   it("beside a silent line has a least and no most, and no middle figure for a bound", () => {

@@ -8,6 +8,7 @@ import { scale } from "../../src/scale/scale.ts";
 import { between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { cooking } from "../../src/sheet/cooking.ts";
+import { explain } from "../../src/sheet/explain.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText as shown } from "../../src/show/text.ts";
 import { arbitraryFactor, arbitraryRecipe } from "../arbitraries.ts";
@@ -39,8 +40,7 @@ describe("a pot that loses more than its water", () => {
     expect(shown(made())).toMatch(note);
     expect(shown(cooking(made()))).toMatch(note);
     expect(
-      made()
-        .explain("water", "total")
+      explain(made(), "water", "total")
         .leaves.flatMap(({ steps }) => steps)
         .join(),
     ).toMatch(note);

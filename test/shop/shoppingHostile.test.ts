@@ -44,7 +44,14 @@ describe("what cannot be shopped for", () => {
 
   it("is nothing at all: an empty list of an empty list, or of a plan of nothing", () => {
     const none = shoppingList([]);
-    expect(written(none)).toEqual({ lines: [], cupboard: [], totals: [], unpriced: [], portions: [] });
+    expect(written(none)).toEqual({
+      is: "steelyard/shopping@1",
+      lines: [],
+      cupboard: [],
+      totals: [],
+      unpriced: [],
+      portions: [],
+    });
     const water = sheet({ name: "x", portions: 1, lines: [{ food: "peas", amount: "0 g" }] }, foods);
     expect(shoppingList(water).lines).toEqual([]);
     const plan = portionPlan({

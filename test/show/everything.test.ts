@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { components, isComponentId } from "../../src/food/components.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { exact, over, toText } from "../../src/number/fraction.ts";
+import { explain } from "../../src/sheet/explain.ts";
 import type { Told } from "../../src/show/makers.ts";
 import type { TidyRecord } from "../../src/show/records.ts";
 import { tablesOf, tidyFrom } from "../../src/show/tabular.ts";
@@ -69,7 +70,7 @@ const missed = [
 type Result = Told;
 const results: readonly (readonly [string, Result])[] = [
   ["a sheet", bowl],
-  ["an explanation", bowl.explain("iron", "portion")],
+  ["an explanation", explain(bowl, "iron", "portion")],
   ["a difference", face.difference(bowl, face.revise(larger, { remove: ["honey"] }))],
   ["a sweep", face.sweep(plain, [{ target: "energy", values: [300, "1000/3"] }])],
   ["a cooking balance", face.cooking(bowl)],

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
 import { Result } from "../../src/number/result.ts";
+import { explain } from "../../src/sheet/explain.ts";
 import * as face from "../everything.ts";
 
 const camp = face.sheet(
@@ -26,7 +27,7 @@ const plan = face.portionPlan({
 
 const results: readonly (readonly [string, Result])[] = [
   ["a sheet", camp],
-  ["an explanation", camp.explain("protein", "portion")],
+  ["an explanation", explain(camp, "protein", "portion")],
   ["a difference", face.difference(camp, larger)],
   ["a sweep", face.sweep(camp, [{ target: "energy", values: [300, "1000/3"] }])],
   ["a cooking balance", face.cooking(camp)],

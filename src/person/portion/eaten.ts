@@ -1,9 +1,10 @@
+import { refuseHole } from "../../document/safe.ts";
 import { type ComponentId, components } from "../../food/components.ts";
 import type { FoodCaution, FoodInput } from "../../food/food.ts";
 import { type ErrorCode, fault, quote } from "../../number/error.ts";
 import { type Fraction, isZero, ONE, over, sum, ZERO } from "../../number/fraction.ts";
 import type { Ends } from "../../sheet/ends.ts";
-import { addUp, type EnergyBy } from "../../sheet/energy.ts";
+import { addUp, type EnergyBy, energyShares } from "../../sheet/energy.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import type { Tally } from "../../sheet/tally.ts";
 
@@ -81,7 +82,7 @@ export class EatenPortion {
   /** What each constituent brings of the energy by a factor system, in kcal. */
   energies(system: EnergyBy): ReadonlyMap<string, Tally> {
     const byMeal = this.meals.map(({ name, sheet }) =>
-      sheet.energyShares({ system }).shares.map(({ of, energy }) => {
+      energyShares(sheet, { system }).shares.map(({ of, energy }) => {
         const tally = energy.share(over(ONE, sheet.values.portions));
         return { of, tally: name === undefined ? tally : tally.within(name) };
       }),
@@ -172,7 +173,7 @@ function foodsOf(s: Sheet): { key: string; food: FoodInput; line: string }[] {
 /** Reads what is eaten. Throws `code` for anything that is not a sheet, and for nothing at all. */
 export function readEaten(given: unknown, code: ErrorCode): EatenPortion {
   if (given instanceof Sheet) return new EatenPortion([{ name: undefined, sheet: given }]);
-  const entries = entriesOf(given);
+  const entries = entriesOf(given, code);
   const hint = "give a sheet, a list of sheets, or sheets by meal: { breakfast, lunch }";
   if (entries.length === 0) throw fault(code, "there is no sheet to look at", hint);
   const names = new Set<string>();
@@ -187,8 +188,11 @@ export function readEaten(given: unknown, code: ErrorCode): EatenPortion {
   );
 }
 
-function entriesOf(given: unknown): readonly (readonly [string | number, unknown])[] {
-  if (Array.isArray(given)) return Array.from<unknown>(given).map((sheet, i) => [i, sheet] as const);
+function entriesOf(given: unknown, code: ErrorCode): readonly (readonly [string | number, unknown])[] {
+  if (Array.isArray(given)) {
+    refuseHole(given, code);
+    return given.map((sheet, i) => [i, sheet] as const);
+  }
   if (given instanceof Map) return [...given].map(([key, sheet]) => [String(key), sheet] as const);
   return typeof given === "object" && given !== null ? Object.entries(given) : [];
 }

@@ -23,17 +23,10 @@ export class PortionFinder {
   readonly #meal: ReadMeal;
   readonly #silence: Silence;
   readonly #splits = new Map<Quantity, MealSplit>();
-  readonly #isDose: ReadonlyMap<string, readonly boolean[]>;
 
   constructor(meal: ReadMeal, silence: Silence) {
     this.#meal = meal;
     this.#silence = silence;
-    this.#isDose = new Map(
-      [...meal.dishes].map(([name, s]) => [
-        name,
-        s.plan.lines.map(({ line }) => line.scaling === "per-portion"),
-      ]),
-    );
   }
 
   /** Throws the codes of `scale` and `fit`, from where the demands stand in the input. */
@@ -52,7 +45,10 @@ export class PortionFinder {
     if (want.kind === "demands") return this.#fitted(want.demands);
     const factor = this.#factor(want.aim);
     const factors = new Map(
-      [...this.#isDose].map(([name, doses]) => [name, doses.map((isDose) => (isDose ? ONE : factor))]),
+      [...this.#meal.dishes].map(([name, { plan }]) => [
+        name,
+        plan.lines.map(({ line }) => (line.scaling === "per-portion" ? ONE : factor)),
+      ]),
     );
     return { status: "met", factor, factors, fit: undefined };
   }

@@ -1,22 +1,10 @@
 import type { EnergySystem } from "../../food/energy.ts";
-import {
-  type Fraction,
-  fraction,
-  minus,
-  ONE,
-  plus,
-  sum,
-  times,
-  toText,
-  ZERO,
-} from "../../number/fraction.ts";
-import type { Demand } from "../../scale/demand.ts";
+import { type Fraction, fraction, minus, ONE, plus, sum, times, ZERO } from "../../number/fraction.ts";
 import { type Brought, broughtBy } from "../../scale/engine/brought.ts";
 import type { ByLine, Dish } from "../../scale/engine/model.ts";
 import type { ReadDemand, Subject } from "../../scale/fit/demands.ts";
 import type { Figures } from "../../scale/round/heldBefore.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
-import type { Want } from "../read/readPerson.ts";
 import type { LineFactors } from "../share/groups.ts";
 
 /** One end of a demand, as a sum over lines: `Σ per base portion × factor` on the side of `end`. */
@@ -104,14 +92,4 @@ export function potBrings(
   factors: readonly Fraction[],
 ): Fraction {
   return sum(pot.map((line) => times(factors[line] ?? ZERO, brings(dish, line))));
-}
-
-/** What someone wants of a meal as demands: a target is one figure, a factor asks for nothing. */
-export function demandsOf(want: Want): readonly ReadDemand[] {
-  if (want.kind === "demands") return want.demands;
-  const { aim } = want;
-  if (aim.of === "factor") return [];
-  const { of, amount } = aim;
-  const demand: Demand = { of, exactly: toText(amount) };
-  return [{ demand, subject: { kind: "amount", of }, least: amount, most: amount, firm: false }];
 }

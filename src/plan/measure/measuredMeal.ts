@@ -1,9 +1,10 @@
 import type { ServedPortion } from "../portion.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
+import { demandsOf } from "../read/readPerson.ts";
 import type { ReadPlan } from "../read/readPlan.ts";
 import type { Group } from "../share/groups.ts";
 import { groupsOf } from "../share/whoSharesAPot.ts";
-import { demandsOf, MealFigures } from "./figures.ts";
+import { MealFigures } from "./figures.ts";
 import { Plate } from "./plate.ts";
 import { SharedPot } from "./sharedPot.ts";
 

@@ -14,13 +14,14 @@ import {
 } from "../../document/schema.ts";
 import { type Kitchen, kitchenGiven } from "../../measure/kitchen.ts";
 import { type Fault, type Path, quote } from "../../number/error.ts";
-import { ONE } from "../../number/fraction.ts";
+import { ONE, toText } from "../../number/fraction.ts";
 import { didYouMean } from "../../number/near.ts";
 import type { Aim } from "../../person/aim.ts";
 import type { Authority } from "../../person/intakes/table.ts";
 import type { Person } from "../../person/person.ts";
 import { aimSchema } from "../../person/readAim.ts";
 import { personSchema } from "../../person/readPerson.ts";
+import type { Demand } from "../../scale/demand.ts";
 import { demandsSchema, type ReadDemand } from "../../scale/fit/demands.ts";
 import { wishesSchema } from "../../scale/round/wish.ts";
 import { portionTarget, type ReadTarget } from "../../scale/target.ts";
@@ -35,6 +36,16 @@ export type Want = { readonly path: Path } & Asked;
 type Asked =
   | { readonly kind: "target"; readonly aim: ReadTarget["aim"] }
   | { readonly kind: "demands"; readonly demands: readonly ReadDemand[] };
+
+/** What someone wants of a meal as demands: a target is one figure, a factor asks for nothing. */
+export function demandsOf(want: Want): readonly ReadDemand[] {
+  if (want.kind === "demands") return want.demands;
+  const { aim } = want;
+  if (aim.of === "factor") return [];
+  const { of, amount } = aim;
+  const demand: Demand = { of, exactly: toText(amount) };
+  return [{ demand, subject: { kind: "amount", of }, least: amount, most: amount, firm: false }];
+}
 
 /** Someone to be fed, read. */
 export interface ReadPerson {

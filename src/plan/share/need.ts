@@ -9,7 +9,6 @@ import {
   toText,
   ZERO,
 } from "../../number/fraction.ts";
-import { askedOf } from "../../scale/engine/brought.ts";
 import { type Constraint, demandConstraint, quotientAt } from "../../scale/engine/constraints.ts";
 import { ONE_PORTION, type Point } from "../../scale/engine/linear.ts";
 import {
@@ -25,9 +24,8 @@ import { type Problem, problemOf, type Task } from "../../scale/engine/task.ts";
 import { Answer, type FitOutcome, missOf } from "../../scale/fit/answer.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
 import { taskOf } from "../../scale/fit/read.ts";
-import { energySystem } from "../../sheet/energy.ts";
 import { byDish, type ReadMeal } from "../read/readMeal.ts";
-import type { Want } from "../read/readPerson.ts";
+import { demandsOf, type Want } from "../read/readPerson.ts";
 import type { LineFactors } from "./groups.ts";
 import { ties } from "./tiedPortion.ts";
 
@@ -65,9 +63,7 @@ export class Need {
       );
       const moving = movingOnly(task, free, factor);
       [this.#task, this.problem] =
-        want.aim.of === "factor"
-          ? [task, oneFactor(moving, want.aim.factor)]
-          : oneTarget(task, moving, want.aim);
+        want.aim.of === "factor" ? [task, oneFactor(moving, want.aim.factor)] : oneTarget(meal, moving, want);
     }
     this.problem = withTies(this.problem, settled);
   }
@@ -134,26 +130,14 @@ function movingOnly({ dishes, ranges }: Task, free: readonly LineAt[], factor: F
 }
 
 /** A target is met to the letter, by the portion's size. */
-function oneTarget(
-  task: Task,
-  model: Model,
-  { of, amount }: Exclude<(Want & { kind: "target" })["aim"], { of: "factor" }>,
-): [Task, Problem] {
-  const subject = { kind: "amount", of } as const;
-  const demand: ReadDemand = {
-    demand: { of, exactly: toText(amount) },
-    subject,
-    least: amount,
-    most: amount,
-    firm: true,
-  };
-  // No system has a say in an amount.
-  const asked = askedOf(task.dishes, [demand], energySystem("atwater-general").system);
-  const constraints = asked.map(({ brought }) => demandConstraint(model, demand, brought));
-  return [
-    { ...task, asked },
-    { model, constraints },
-  ];
+function oneTarget(meal: ReadMeal, model: Model, want: Want): [Task, Problem] {
+  const task = taskOf(
+    meal.together,
+    demandsOf(want).map((demand) => ({ ...demand, firm: true })),
+    meal.fit,
+  );
+  const constraints = task.asked.map(({ demand, brought }) => demandConstraint(model, demand, brought));
+  return [task, { model, constraints }];
 }
 
 /** A factor asks for the recipe's own amounts, so many times, of every group. */

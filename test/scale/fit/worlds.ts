@@ -16,6 +16,7 @@ import type { LineInput, RecipeInput } from "../../../src/recipe/document.ts";
 import type { Demand, EnergyShareOf } from "../../../src/scale/demand.ts";
 import { moveLines } from "../../../src/scale/move.ts";
 import { sheet } from "../../../src/sheet/build.ts";
+import { energyShares } from "../../../src/sheet/energy.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
 
 /** Random dishes with demands on them, for the tests and the bench; the same seed gives the same. */
@@ -226,7 +227,7 @@ export function subjectAt(
     return { subject: { ratioOf: ["omega6", "omega3"] }, value: b.n === 0n ? ONE : ratio(a, b) };
   }
   if (of === "carbohydrate" || of === "fat") {
-    const all = s.energyShares();
+    const all = energyShares(s);
     return {
       subject: { energyShareOf: of },
       value: sum(all.shares.filter((share) => share.of === of).map((share) => share.share)),
