@@ -5,4 +5,5 @@ export * from "steelyard/foods";
 export * from "steelyard/notebook";
 export * from "steelyard/person";
 export * from "steelyard/plan";
+export * from "steelyard/schema";
 export * from "steelyard/show";

@@ -1,13 +1,25 @@
 import { versioned } from "../document/format.ts";
-import { count, readBy, text, value, word } from "../document/leaves.ts";
+import { count, meta, text, value, word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
-import { asFar, byName, fields, list, once, optional, type Schema, type Shape } from "../document/schema.ts";
+import {
+  asFar,
+  byName,
+  fields,
+  list,
+  once,
+  optional,
+  readAs,
+  type Schema,
+  type Shape,
+} from "../document/schema.ts";
 import { type Fault, quote, throwIfAny } from "../number/error.ts";
+import { fitHow } from "../scale/fit/read.ts";
 import { sheetSchema, writtenBy } from "../sheet/openSheet.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { DishInput, MealInput, PlanInput } from "./input.ts";
 import { portionPlan } from "./plan.ts";
 import type { Plan } from "./planned.ts";
+import { planShape } from "./read/readPlan.ts";
 import {
   PLAN_FORMAT,
   type StoredDish,
@@ -48,7 +60,7 @@ export interface OpenPlanOptions {
  */
 export function openPlan(stored: unknown, how: OpenPlanOptions = {}): Plan {
   const { moved = "refuse" } = read(openPlanOptions(), how, "plan-malformed");
-  const { input, portions } = read(storedSchema(), writtenBy(stored), "plan-malformed");
+  const { input, portions } = read(storedPlanSchema(), writtenBy(stored), "plan-malformed");
   const plan = portionPlan(input);
   if (moved === "refuse") throwIfAny(movedFrom(portions, plan));
   return plan;
@@ -94,7 +106,7 @@ interface ReadStored {
 type Read = Omit<StoredPlan, "sheets"> & { readonly sheets: readonly Sheet[] };
 
 /** Every format that a plan was ever written in. What is no sheet is `portionPlan`'s to read. */
-const storedSchema: () => Schema<ReadStored> = /* @__PURE__ */ once(() =>
+export const storedPlanSchema: () => Schema<ReadStored> = /* @__PURE__ */ once(() =>
   versioned<ReadStored>("plan", "plan-format-newer", {
     1: asFar(
       fields<Read>({
@@ -108,8 +120,8 @@ const storedSchema: () => Schema<ReadStored> = /* @__PURE__ */ once(() =>
             dishes: optional(
               list(fields<StoredDish>({ name: text(), sheet: count(0, 10_000), density: optional(value()) })),
             ),
-            fit: optional(asGiven()),
-            meta: optional(asGiven()),
+            fit: optional(asGiven(fitHow())),
+            meta: optional(asGiven(meta())),
           }),
         ),
         portions: list(
@@ -150,21 +162,13 @@ const storedSchema: () => Schema<ReadStored> = /* @__PURE__ */ once(() =>
   }),
 );
 
-/** The fields that `portionPlan` reads. */
+/** The fields that `portionPlan` reads, handed on as they are. */
 function passedOn(): Shape<Omit<PlanInput, "meals">> {
-  return {
-    people: asGiven(),
-    authority: optional(asGiven()),
-    silent: optional(asGiven()),
-    pots: optional(asGiven()),
-    answers: optional(asGiven()),
-    kitchen: optional(asGiven()),
-    lines: optional(asGiven()),
-    tolerance: optional(asGiven()),
-    meta: optional(asGiven()),
-  };
+  const { meals: _, people, ...others } = planShape();
+  const passed = Object.entries(others).map(([field, like]) => [field, optional(asGiven(like))]);
+  return { people: asGiven(people), ...Object.fromEntries(passed) } as Shape<Omit<PlanInput, "meals">>;
 }
 
-function asGiven<T>(): Schema<T> {
-  return readBy((given) => given as T, {}, "what portionPlan takes");
+function asGiven<T>(like: Schema<unknown>): Schema<T> {
+  return readAs(like, "what portionPlan takes", (given) => given as T);
 }

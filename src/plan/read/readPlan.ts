@@ -1,6 +1,6 @@
 import { type Json, meta } from "../../document/leaves.ts";
 import { readFar } from "../../document/read.ts";
-import { coded, fields, list, once, optional, type Schema } from "../../document/schema.ts";
+import { coded, fields, list, once, optional, type Schema, type Shape } from "../../document/schema.ts";
 import { type Kitchen, kitchenGiven } from "../../measure/kitchen.ts";
 import { TWO_PER_CENT, tolerance } from "../../measure/tolerance.ts";
 import { type Fault, quote, throwIfAny } from "../../number/error.ts";
@@ -45,9 +45,11 @@ interface PlanFields {
   readonly meta?: Json;
 }
 
-/** The schema of what a plan is handed. */
-export const planSchema: () => Schema<PlanFields> = /* @__PURE__ */ once(() =>
-  fields<PlanFields>({
+const planSchema: () => Schema<PlanFields> = /* @__PURE__ */ once(() => fields<PlanFields>(planShape()));
+
+/** The fields of what a plan is handed. */
+export function planShape(): Shape<PlanFields> {
+  return {
     meals: list(mealSchema(), { least: 1, like: '[{ id: "breakfast", dishes }]' }),
     people: list(eaterSchema(), { least: 1, like: '[{ id: "cox" }]' }),
     authority: optional(authorityName()),
@@ -58,8 +60,8 @@ export const planSchema: () => Schema<PlanFields> = /* @__PURE__ */ once(() =>
     lines: optional(coded("rounding-malformed", wishesSchema())),
     tolerance: optional(tolerance()),
     meta: optional(meta()),
-  }),
-);
+  };
+}
 
 /**
  * Reads what a plan is handed, all faults at once: `plan-malformed`, the codes of targets and
