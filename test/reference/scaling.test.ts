@@ -153,7 +153,7 @@ describe("baker's percentage: every ingredient per 100 of flour", () => {
     expect(cut(scaled.lines[1]!.grams, 4)).toBe("11220.5294");
   });
 
-  it("poolish as a nested recipe: 936 g of it in 2340 g of dough, and flour, water, salt, yeast in all 1368, 936, 27, 9.3 g (wildyeastblog, part 4: read; totals derived)", () => {
+  it("poolish as a nested recipe: 936 g of it in 2340 g of dough, and flour, water, salt, yeast in all 1368, 936, 27, 9.3 g (by hand; bakers' percentages are common practice, no source)", () => {
     const foods = plain("flour", "water", "yeast", "salt");
     const poolish = {
       name: "Poolish",
@@ -178,7 +178,7 @@ describe("baker's percentage: every ingredient per 100 of flour", () => {
       },
       foods,
     );
-    // The source rounds the poolish to 936 g; its lines add up to 936.3 g.
+    // 468 + 468 + 0.3 g of poolish.
     expect(s.mass.raw.toString()).toBe("2340.3");
     const nested = s.lines[4]!.nested!;
     const all = (food: string) =>

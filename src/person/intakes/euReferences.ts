@@ -10,7 +10,7 @@ import type { IntakeTable } from "./table.ts";
  * prints for bodies of reference mass, per kilogram in EFSA's announcement of 8 August 2013.
  *
  * The draft opinion on phosphorus had 700 mg; the adopted one has 550. Thiamin and niacin are set per
- * megajoule: a press report drops that of niacin. Of fibre nothing is printed for mothers: the figure of
+ * megajoule. Of fibre nothing is printed for mothers: the figure of
  * adults stands.
  */
 const read: Check = "issuer";

@@ -61,8 +61,8 @@ export const ukReferences: IntakeTable = {
 };
 
 /**
- * SACN 2015, Carbohydrates and Health: dietary fibre by the AOAC methods, population averages. The sentence of
- * the report was read as a dietitian quotes it (July 2015); the copy of 2021 prints 30 g from 17 years.
+ * SACN 2015, Carbohydrates and Health: dietary fibre by the AOAC methods, population averages. Those of
+ * the young were not read in a copy; the one of 2021 prints 30 g from 17 years.
  */
 export const ukFibre: IntakeTable = {
   source: "SACN (UK) 2015, Carbohydrates and Health",
@@ -73,7 +73,7 @@ export const ukFibre: IntakeTable = {
       kind: "population goal",
       values: "15 20 25 30 30",
       note: "fibre by AOAC methods; it replaced 18 g of non-starch polysaccharide, another measure",
-      check: read,
+      check: "unverified",
     },
   ],
 };

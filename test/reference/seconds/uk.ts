@@ -78,7 +78,7 @@ export const ukAdditionsAgain: readonly SecondAddition[] = [16, 30].flatMap((age
   { of: "protein", age, pregnant: "6", breastfeeding: "11", later: [6, "8"] },
 ]);
 
-/** SACN 2015, Carbohydrates and Health, as a dietitian quotes its sentence in July 2015: 2 to 5 years, 5 to 11, 11 to 16, 16 to 18, adults. */
+/** SACN 2015, Carbohydrates and Health, by age: 2 to 5 years, 5 to 11, 11 to 16, 16 to 18, adults; those below 17 unverified. */
 export const ukFibreAgain: readonly Second[] = byBand(
   ["fibre"],
   [
