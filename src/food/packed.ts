@@ -104,7 +104,7 @@ function unpackFigures(
   marks: readonly Mark[],
   refuse: Refuse,
 ): FoodInput["per100g"] {
-  const figures = typeof packed === "string" ? packed.split(" ") : [];
+  const figures = typeof packed === "string" && packed !== "" ? packed.split(" ") : [];
   if (figures.length !== components.length)
     refuse(`${figures.length} figures for ${components.length} components`, "write each, or - for none");
   const entries = components.flatMap((id, i): [ComponentId, Figure][] => {

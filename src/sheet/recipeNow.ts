@@ -23,9 +23,11 @@ function amountNow(s: Sheet, i: number): WrittenAmount {
   // One tablespoon is not another: the same unit can be of another set by now.
   const { value: figure, unit, size } = written;
   const sizes = size && now.size ? equals(size, now.size) : size === now.size;
+  // A cup of another set may be as large, and says so all the same.
+  const set = JSON.stringify(written.measures) === JSON.stringify(now.measures);
   // Nor are 2 cups and 4 tablespoons written as 2 1/4 cups, which they come to.
   const parts = JSON.stringify(written.parts) === JSON.stringify(now.parts);
-  const same = unit === now.unit && equals(figure, now.value) && sizes && parts;
+  const same = unit === now.unit && equals(figure, now.value) && sizes && set && parts;
   const { measures } = s.origin;
   return same ? line.amount : formatAmount(now, measures === undefined ? {} : { measures });
 }

@@ -14,6 +14,7 @@ import {
 } from "steelyard";
 import { starterFoods, usdaRetention } from "steelyard/foods";
 import { describe, expect, it } from "vitest";
+import { roundToKitchen } from "../../src/scale/round.ts";
 import { arbitraryFactor, arbitraryRecipe } from "../arbitraries.ts";
 import { errorOf } from "../number/errorOf.ts";
 import { allOf } from "../properties/lossless.ts";
@@ -26,6 +27,17 @@ const stored = (name: string): unknown =>
 const reopened = (s: Sheet): Sheet => openSheet(written(s));
 
 describe("a stored sheet", () => {
+  it("keeps whose cup it is, where two are as large", () => {
+    const foods = foodTable([{ id: "flour", name: "Flour", source: "test", density: "0.53", per100g: {} }]);
+    const written = { name: "Dough", portions: 1, measures: "australian" as const };
+    const dough = sheet({ ...written, lines: [{ food: "flour", amount: "1.25 cup" }] }, foods);
+    const measured = roundToKitchen(dough, "metric");
+    if (measured.status === "out-of-reach") throw new Error(measured.text);
+    const [line] = openSheet(JSON.parse(JSON.stringify(measured.sheet))).lines;
+    expect(line?.amount.toString()).toBe(measured.sheet.lines[0]?.amount.toString());
+    expect(line?.amount.measures).toBe(measured.sheet.lines[0]?.amount.measures);
+  });
+
   it("opens with every figure literally the same, whatever was done to the sheet", () => {
     fc.assert(
       fc.property(arbitraryRecipe, arbitraryFactor, fc.nat(), ({ table, recipe: document }, factor, n) => {
