@@ -3,7 +3,8 @@ import { type Language, say } from "../document/language.ts";
 import { millilitresOf } from "../measure/amount.ts";
 import type { Kitchen } from "../measure/kitchen.ts";
 import { measurable } from "../measure/measurable.ts";
-import { absolute, compare, type Fraction, fraction, minus, times, ZERO } from "../number/fraction.ts";
+import { absolute, type Exact, fraction, minus, times, ZERO } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { purchasedGrams } from "../plan/lineAmount.ts";
 import { inSpoons } from "../plan/measure/inSpoons.ts";
 import type { Serving } from "../plan/pot.ts";
@@ -75,4 +76,4 @@ function spooned(s: Sheet, i: number, kitchen: Kitchen, language: Language): str
 }
 
 /** An eighth off is still about as much. Common practice, no source. */
-const NEAR: Fraction = /* @__PURE__ */ fraction(1n, 8n);
+const NEAR: Exact = /* @__PURE__ */ fraction(1n, 8n);

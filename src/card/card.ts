@@ -1,7 +1,7 @@
 import type { Piece } from "../cook/method.ts";
 import type { ComponentId } from "../food/components.ts";
 import type { EnergyPart } from "../food/energy.ts";
-import type { Fraction } from "../number/fraction.ts";
+import type { Exact } from "../number/exact.ts";
 import type { Figure } from "../show/table.ts";
 
 // A card as plain data: words in the reader's language, not yet markup. Text from outside is as it
@@ -59,11 +59,11 @@ export interface DayRow {
 
 export interface DayShare {
   /** What is known, of a day; 1 is all of it. */
-  readonly known: Fraction;
+  readonly known: Exact;
   /** Whether there may be more than is known. */
   readonly open: boolean;
   /** Where the upper level lies, of a day. */
-  readonly upper: Fraction | undefined;
+  readonly upper: Exact | undefined;
   readonly over: boolean;
   /** As a table shows it: `38%`, `at least 38%`, `?`. */
   readonly shown: string;
@@ -83,7 +83,7 @@ export interface EnergyPicture {
   /** Constituents of which not all is known. */
   readonly open: readonly string[];
   /** The share of the mass that does not tell all of them, 0 to 1: of the one that least is told of. */
-  readonly untold: Fraction;
+  readonly untold: Exact;
   readonly spoken: string;
 }
 
@@ -100,7 +100,7 @@ export interface Card {
   readonly about: readonly string[];
   readonly meals: readonly CardMeal[];
   /** By what the dish was multiplied, of the first meal: the picture at the card's head. */
-  readonly factor: Fraction;
+  readonly factor: Exact;
   readonly energy: EnergyPicture | undefined;
   readonly day: readonly DayRow[];
   /** Whether any row has a day to be held against. */

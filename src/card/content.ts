@@ -4,7 +4,7 @@ import { britishEnglish, type Language, say } from "../document/language.ts";
 import { type ComponentId, component } from "../food/components.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { collect, type Fault, fault, throwIfAny } from "../number/error.ts";
-import { ONE } from "../number/fraction.ts";
+import { ONE } from "../number/exact.ts";
 import { allergensOf } from "../person/portion/allergens.ts";
 import { type EatenPortion, readEaten } from "../person/portion/eaten.ts";
 import { lossesNote } from "../plan/losses.ts";

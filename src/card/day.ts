@@ -2,7 +2,7 @@ import { type Language, say } from "../document/language.ts";
 import { type ComponentId, component, components } from "../food/components.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { collect, type Fault, throwIfAny } from "../number/error.ts";
-import { exact, type Fraction, fraction, over, times, ZERO } from "../number/fraction.ts";
+import { type Exact, exact, fraction, over, times, ZERO } from "../number/exact.ts";
 import { sourceText } from "../person/check.ts";
 import { Comparison } from "../person/compare/comparison.ts";
 import { countsFood, type ReferenceIntakes } from "../person/intakes/referenceIntakes.ts";
@@ -35,8 +35,8 @@ export const cardComponents: readonly ComponentId[] = [
 
 /** A day's figures once read: exact, by component. */
 export interface ReadDay {
-  readonly reference: Fraction | undefined;
-  readonly upper: Fraction | undefined;
+  readonly reference: Exact | undefined;
+  readonly upper: Exact | undefined;
   readonly sources: readonly string[];
 }
 
@@ -102,7 +102,7 @@ export function readDay(
         hint: "give each component of the day once",
       });
     }
-    const figureOf = (field: "reference" | "upper"): Fraction | undefined => {
+    const figureOf = (field: "reference" | "upper"): Exact | undefined => {
       const given = entry[field];
       if (given === undefined) return undefined;
       const value = collect(faults, [...path, field, "value"], () => exact(given.value));
@@ -135,12 +135,7 @@ export function dayRow(id: ComponentId, tally: Tally, day: ReadDay | undefined, 
   };
 }
 
-function shareOf(
-  tally: Tally,
-  reference: Fraction,
-  upper: Fraction | undefined,
-  language: Language,
-): DayShare {
+function shareOf(tally: Tally, reference: Exact, upper: Exact | undefined, language: Language): DayShare {
   const isMiddle = tally.bound === "between";
   // Of a range the bar goes as far as there is certain to be.
   const known = over(isMiddle ? (tally.least ?? ZERO) : tally.value, reference);
@@ -168,7 +163,7 @@ function shareOf(
 }
 
 /** Whole per cents, rounded the way that the bound asks for: at least 37.9 % is at least 37 %. */
-function percentOf(share: Fraction, tally: Tally, reference: Fraction, language: Language): string {
+function percentOf(share: Exact, tally: Tally, reference: Exact, language: Language): string {
   const { bound } = tally;
   if (bound === "between") {
     const ends = scaledBy(tally.ends, over(HUNDRED, reference));
@@ -180,13 +175,13 @@ function percentOf(share: Fraction, tally: Tally, reference: Fraction, language:
   return say(language, "{figure}%", { figure: shown });
 }
 
-const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
+const HUNDRED: Exact = /* @__PURE__ */ fraction(100n);
 
 /** What to say of a nutrient that is above its upper level, or may be by what is told; nothing of others. */
 export function overCaution(
   id: ComponentId,
   tally: Tally,
-  upper: Fraction | undefined,
+  upper: Exact | undefined,
   language: Language,
 ): string | undefined {
   const standing = upper && verdictOn(tally.ends, upper);

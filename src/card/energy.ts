@@ -1,7 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import { componentsOf, type EnergyPart, termsOf } from "../food/energy.ts";
-import { isZero, least, minus, ONE, sum } from "../number/fraction.ts";
+import { isZero, least, minus, ONE, sum } from "../number/exact.ts";
 import { apportion } from "../number/share.ts";
 import type { EatenPortion } from "../person/portion/eaten.ts";
 import { type EnergyBy, energySystem } from "../sheet/energy.ts";

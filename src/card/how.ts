@@ -1,6 +1,6 @@
 import type { Language } from "../document/language.ts";
 import type { ComponentId } from "../food/components.ts";
-import type { Value } from "../number/fraction.ts";
+import type { Value } from "../number/exact.ts";
 import type { Check } from "../person/check.ts";
 import type { Comparison } from "../person/compare/comparison.ts";
 import type { EnergyBy } from "../sheet/energy.ts";

@@ -1,5 +1,6 @@
 import type { EnergyPart } from "../food/energy.ts";
-import { compare, type Fraction, fraction, nearest, times } from "../number/fraction.ts";
+import { type Exact, fraction, times } from "../number/exact.ts";
+import { compare, nearest } from "../number/ratio.ts";
 import type { DayShare, EnergyPicture } from "./card.ts";
 
 /*
@@ -94,7 +95,7 @@ export function shareSvg(share: DayShare): string {
 }
 
 /** A beam with its weight: at the middle for the recipe as written, an eighth further for each doubling. */
-export function beamSvg(factor: Fraction): string {
+export function beamSvg(factor: Exact): string {
   const weight = beamAt(factor);
   const ticks = Array.from({ length: 17 }, (_, i) => {
     const x = 20 + i * 20;
@@ -104,9 +105,9 @@ export function beamSvg(factor: Fraction): string {
 }
 
 /** Doublings and halvings are told in steps of a quarter: a picture, not a figure to be read off. */
-function beamAt(factor: Fraction): number {
+function beamAt(factor: Exact): number {
   if (factor.n <= 0n) return 20;
-  const fourth = (f: Fraction): Fraction => times(times(f, f), times(f, f));
+  const fourth = (f: Exact): Exact => times(times(f, f), times(f, f));
   const raised = fourth(factor);
   let quarters = 0;
   let power = fraction(1n);
@@ -122,7 +123,7 @@ function beamAt(factor: Fraction): number {
   return 180 + quarters * 20;
 }
 
-function units(share: Fraction): number {
+function units(share: Exact): number {
   const most = fraction(BigInt(WHOLE * 10));
   const tenths = times(share, fraction(BigInt(DAY * 10)));
   return Number(nearest(compare(tenths, most) > 0 ? most : tenths)) / 10;

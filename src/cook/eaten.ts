@@ -1,4 +1,4 @@
-import { type Fraction, fraction, sum, times } from "../number/fraction.ts";
+import { type Exact, fraction, sum, times } from "../number/exact.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import type { Plan } from "../plan/planned.ts";
 import type { Serving } from "../plan/pot.ts";
@@ -11,7 +11,7 @@ import { partOf } from "./vessel.ts";
 export interface Eaten {
   readonly person: string;
   readonly meal: string;
-  readonly portions: Fraction;
+  readonly portions: Exact;
   readonly sheets: readonly Sheet[];
 }
 

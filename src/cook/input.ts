@@ -1,4 +1,4 @@
-import type { Value } from "../number/fraction.ts";
+import type { Value } from "../number/exact.ts";
 import type { WrittenAmount } from "../recipe/document.ts";
 
 /**

@@ -1,6 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { showFigure } from "../measure/showFigure.ts";
-import { compare, exact, type Fraction, fraction } from "../number/fraction.ts";
+import { type Exact, exact, fraction } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import type { RecipeNote } from "../recipe/document.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Days } from "./days.ts";
@@ -69,7 +70,7 @@ function kept(days: number): Gaps {
   return (language) => ({ kept: dayCount(fraction(BigInt(days)), language) });
 }
 
-function dayCount(days: Fraction, language: Language): string {
+function dayCount(days: Exact, language: Language): string {
   const one = days.n === days.d;
   return one
     ? say(language, "1 day")

@@ -1,5 +1,5 @@
 import type { Amount } from "../measure/amount.ts";
-import { equals, type Fraction, fraction, plus, times, ZERO } from "../number/fraction.ts";
+import { type Exact, equals, fraction, plus, times, ZERO } from "../number/exact.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import type { RatioDrift } from "../plan/measure/drift.ts";
 import type { Pot } from "../plan/pot.ts";
@@ -12,7 +12,7 @@ import { type CookingRun, inVessel, partOf, type VesselUse } from "./vessel.ts";
 export interface LotPortion {
   readonly count: bigint;
   /** One portion's, of all that is cooked. */
-  readonly share: Fraction;
+  readonly share: Exact;
   /** As the scale shows it; nothing where it is not weighed. */
   readonly weighed: Amount | undefined;
   /** Whether it is what the others leave, which is no whole number of the scale's steps. */
@@ -68,7 +68,7 @@ export function plannedSheet({ pot, dish, counts }: LotOf): Sheet {
   const all = pot.people.map((person) => counts.get(person) ?? 0n);
   const usual = all[0] ?? 0n;
   // Shares add up to 1, so only those who eat more or less often than the first need to be looked at.
-  const others = dish.servings.flatMap(({ person, pot: own, share }): Fraction[] => {
+  const others = dish.servings.flatMap(({ person, pot: own, share }): Exact[] => {
     const more = (counts.get(person) ?? 0n) - usual;
     return own === pot && more !== 0n ? [times(fraction(more), share)] : [];
   });

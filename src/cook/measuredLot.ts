@@ -1,9 +1,7 @@
 import { timesAmount, withExact } from "../measure/amount.ts";
 import {
-  compare,
+  type Exact,
   equals,
-  type Fraction,
-  floor,
   fraction,
   greatest,
   isZero,
@@ -13,7 +11,8 @@ import {
   sum,
   times,
   ZERO,
-} from "../number/fraction.ts";
+} from "../number/exact.ts";
+import { compare, floor } from "../number/ratio.ts";
 import { type RatioDrift, worstRatio } from "../plan/measure/drift.ts";
 import { type PotTask, type RoundedPot, roundPot } from "../plan/measure/roundPot.ts";
 import { notProven, unmeasurableNote } from "../plan/measure/sharedPot.ts";
@@ -29,9 +28,9 @@ import { type CookingRun, inVessel, roomOf, type VesselUse } from "./vessel.ts";
 export interface MeasuredLot {
   readonly lot: Omit<Lot, "portions">;
   /** What each line of one base portion is multiplied by for all of it. */
-  readonly totals: readonly Fraction[];
+  readonly totals: readonly Exact[];
   /** The same, each line of each run rounded for itself. */
-  readonly lineByLine: readonly Fraction[];
+  readonly lineByLine: readonly Exact[];
   /** Whether it is what was planned, to the last gram. */
   readonly isAsPlanned: boolean;
 }
@@ -102,7 +101,7 @@ function fullRuns(of: LotOf, asked: LotAsked, planned: Planned): MeasuredLot | u
 
 interface Planned {
   readonly exact: Sheet;
-  readonly totals: readonly Fraction[];
+  readonly totals: readonly Exact[];
   readonly use: VesselUse;
 }
 
@@ -129,19 +128,19 @@ interface RoundedRun {
 }
 
 /** The room of the fullest run; 0 where no room is known. */
-function fullest(of: LotOf, runs: readonly RoundedRun[]): Fraction {
+function fullest(of: LotOf, runs: readonly RoundedRun[]): Exact {
   return runs.map(({ run }) => roomIn(of, run.sheet)).reduce(greatest, ZERO);
 }
 
-function roomIn({ vessel, dish }: LotOf, s: Sheet): Fraction {
+function roomIn({ vessel, dish }: LotOf, s: Sheet): Exact {
   return (vessel && roomOf(s, vessel.capacity, dish.density).room) ?? ZERO;
 }
 
 /** What goes into one run before it is rounded, by line of one base portion. */
 interface RunOf {
-  readonly totals: readonly Fraction[];
-  readonly portions: Fraction;
-  readonly count: Fraction;
+  readonly totals: readonly Exact[];
+  readonly portions: Exact;
+  readonly count: Exact;
 }
 
 function roundRun(
@@ -159,12 +158,12 @@ function roundRun(
   return { rounded, run: runOf(sheet, count) };
 }
 
-function runOf(sheet: Sheet, count: Fraction): CookingRun {
+function runOf(sheet: Sheet, count: Exact): CookingRun {
   return { count, sheet };
 }
 
 /** What each line of one base portion is multiplied by for all that was planned. */
-function plannedTotals({ dish, group, counts }: LotOf): readonly Fraction[] {
+function plannedTotals({ dish, group, counts }: LotOf): readonly Exact[] {
   const inPot = new Set(group.pot);
   const eaters = group.eaters.map(({ person, factors }) => {
     return { person, factors: allTimes(factors, fraction(counts.get(person) ?? 0n)) };
@@ -174,8 +173,8 @@ function plannedTotals({ dish, group, counts }: LotOf): readonly Fraction[] {
 }
 
 /** Lines that move as one stay told by one figure, which they are recognised by. */
-function allTimes(factors: readonly Fraction[], by: Fraction): readonly Fraction[] {
-  const known = new Map<Fraction, Fraction>();
+function allTimes(factors: readonly Exact[], by: Exact): readonly Exact[] {
+  const known = new Map<Exact, Exact>();
   return factors.map((factor) => {
     const product = known.get(factor) ?? times(factor, by);
     known.set(factor, product);
@@ -184,7 +183,7 @@ function allTimes(factors: readonly Fraction[], by: Fraction): readonly Fraction
 }
 
 /** What lines of the plan's pot are multiplied by to come to these multiples of a base portion. */
-function ratiosOf(totals: readonly Fraction[], { eaters, pot }: Group, base: Sheet): readonly Fraction[] {
+function ratiosOf(totals: readonly Exact[], { eaters, pot }: Group, base: Sheet): readonly Exact[] {
   const planned = lineTotals(eaters, base.plan.lines.length);
   return pot.map((line) => {
     const was = planned[line] ?? ZERO;
@@ -201,7 +200,7 @@ interface Rounded {
 function made(of: LotOf, asked: LotAsked, { exact, rounded, use }: Rounded): MeasuredLot {
   const { group, pot, dish } = of;
   const base = dish.base();
-  const added = (multiples: (each: RoundedPot) => readonly Fraction[]): readonly Fraction[] =>
+  const added = (multiples: (each: RoundedPot) => readonly Exact[]): readonly Exact[] =>
     base.plan.lines.map((_, line) =>
       sum(
         rounded.map(({ run, rounded: each }) => {
@@ -254,8 +253,8 @@ function useOf(of: LotOf, use: VesselUse, exact: Sheet, sheet: Sheet, isOne: boo
 }
 
 /** The line that has moved most against the rest of the pot. */
-function driftOf(lot: LotOf, { figures }: LotAsked, totals: readonly Fraction[]): RatioDrift | undefined {
-  const of = (multiples: readonly Fraction[]) => new Map([[lot.dish.name, multiples]]);
+function driftOf(lot: LotOf, { figures }: LotAsked, totals: readonly Exact[]): RatioDrift | undefined {
+  const of = (multiples: readonly Exact[]) => new Map([[lot.dish.name, multiples]]);
   return worstRatio({ figures, exact: of(plannedTotals(lot)) }, of(totals));
 }
 

@@ -1,4 +1,5 @@
-import { compare, type Fraction, greatest, least, ONE, plus, ZERO } from "../number/fraction.ts";
+import { type Exact, greatest, least, ONE, plus, ZERO } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { type DemandDrift, type DriftOf, PortionDrift } from "../plan/measure/drift.ts";
 import { type Row, rowAt } from "../plan/measure/figures.ts";
 import type { PotAsked, Taster } from "../plan/measure/roundPot.ts";
@@ -21,15 +22,15 @@ export interface PersonDrift {
 }
 
 /** By dish, what each line of one portion as written is multiplied by. */
-type Factors = ReadonlyMap<string, readonly Fraction[]>;
+type Factors = ReadonlyMap<string, readonly Exact[]>;
 
 /** What one person eats of a meal, as pots are measured one after another. */
 interface Plate {
   readonly planned: Factors;
-  readonly mean: Map<string, readonly Fraction[]>;
-  readonly lineByLine: Map<string, readonly Fraction[]>;
+  readonly mean: Map<string, readonly Exact[]>;
+  readonly lineByLine: Map<string, readonly Exact[]>;
   /** Portions of all sizes. */
-  readonly sizes: Map<string, readonly (readonly Fraction[])[]>;
+  readonly sizes: Map<string, readonly (readonly Exact[])[]>;
   isLeft: boolean;
 }
 
@@ -119,7 +120,7 @@ export class Measuring {
     const own = portions.get(person) ?? [];
     const { name } = of.dish;
     const now = plate.mean.get(name) ?? [];
-    const at = (multiples: readonly Fraction[], share: Fraction): readonly Fraction[] =>
+    const at = (multiples: readonly Exact[], share: Exact): readonly Exact[] =>
       withShare(now, of.group.pot, multiples, share);
     plate.mean.set(name, at(totals, meanShare(own)));
     plate.lineByLine.set(name, at(lineByLine, meanShare(own)));
@@ -137,7 +138,7 @@ export class Measuring {
 
   #plateOf(person: string): Plate {
     const planned = new Map(
-      [...this.#meal.dishes].flatMap(([name, dish]): [string, readonly Fraction[]][] => {
+      [...this.#meal.dishes].flatMap(([name, dish]): [string, readonly Exact[]][] => {
         const eater = dish
           .groups()
           .flatMap(({ eaters }) => eaters)
@@ -181,7 +182,7 @@ function isAsPlanned({ pot, counts }: LotOf): boolean {
 }
 
 /** The least a row comes to, or the most where it has to stay below an end. */
-function worst(row: Row, sizes: ReadonlyMap<string, readonly (readonly Fraction[])[]>): Fraction {
+function worst(row: Row, sizes: ReadonlyMap<string, readonly (readonly Exact[])[]>): Exact {
   let total = ZERO;
   for (const [dish, own] of sizes) {
     const all = own.map((factors) => rowAt(row, new Map([[dish, factors]])));

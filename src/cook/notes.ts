@@ -1,7 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { withExact } from "../measure/amount.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
-import { isZero, minus, ONE, over } from "../number/fraction.ts";
+import { isZero, minus, ONE, over } from "../number/exact.ts";
 import type { KitchenNote } from "../plan/share/groups.ts";
 import { notesOn } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";

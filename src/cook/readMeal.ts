@@ -3,7 +3,7 @@ import { isRecord } from "../document/safe.ts";
 import { andThen, byName, choice, coded, fields, optional, readAs, type Schema } from "../document/schema.ts";
 import { type Amount, amount, gramsOf, millilitresOf } from "../measure/amount.ts";
 import { type Path, quote } from "../number/error.ts";
-import { type Fraction, isZero, ZERO } from "../number/fraction.ts";
+import { type Exact, isZero, ZERO } from "../number/exact.ts";
 import type { WrittenAmount } from "../recipe/document.ts";
 import { writtenAmount } from "../recipe/schema.ts";
 import { type AwayDays, awayOf, awaySchema, type IsAway, THERE } from "./away.ts";
@@ -14,7 +14,7 @@ import type { RunsHow } from "./input.ts";
 export interface ReadVessel {
   readonly capacity: Amount;
   /** In grams or millilitres. */
-  readonly size: Fraction;
+  readonly size: Exact;
   readonly runs: RunsHow;
 }
 

@@ -1,4 +1,5 @@
-import { type Fraction, fraction, over, times, toText } from "../number/fraction.ts";
+import { toText } from "../number/digits.ts";
+import { type Exact, fraction, over, times } from "../number/exact.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import type { Serving } from "../plan/pot.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -21,7 +22,7 @@ export interface DishServing {
   /** The days on which they eat of it, in order; empty where the schedule names none. */
   readonly days: readonly string[];
   /** Portions in all. */
-  readonly count: Fraction;
+  readonly count: Exact;
   /** One portion: the share of the pot, in grams as cooked and where it can be told in millilitres. */
   readonly portion: Pick<Serving, "pot" | "grams" | "weighed" | "isRest" | "millilitres">;
   /** What is added to one portion when it is served, uncooked; nothing where nothing is. */
@@ -148,6 +149,6 @@ function portionOf(serving: Serving, { sheet }: Lot, size: LotPortion): DishServ
 }
 
 /** Millilitres of a gram; nothing where the plan was told none. */
-function volumeOfGram({ millilitres, grams }: Serving): Fraction | undefined {
+function volumeOfGram({ millilitres, grams }: Serving): Exact | undefined {
   return millilitres && grams.n !== 0n ? over(millilitres, grams) : undefined;
 }

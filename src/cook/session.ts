@@ -1,6 +1,6 @@
 import { britishEnglish, type Language } from "../document/language.ts";
 import { readLanguage } from "../document/readLanguage.ts";
-import { type Fraction, fraction } from "../number/fraction.ts";
+import { type Exact, fraction } from "../number/exact.ts";
 import { Told } from "../number/told.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import type { RatioDrift } from "../plan/measure/drift.ts";
@@ -21,7 +21,7 @@ import { type CookingRun, partOf, type VesselUse } from "./vessel.ts";
 export interface PersonPortions {
   readonly person: string;
   /** Whole portions, above 0. */
-  readonly count: Fraction;
+  readonly count: Exact;
 }
 
 /** A pot of a dish as it is cooked on one day. */

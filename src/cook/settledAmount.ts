@@ -3,7 +3,8 @@ import type { Amount } from "../measure/amount.ts";
 import { type FormatHow, formatAmount } from "../measure/format.ts";
 import type { Measures } from "../measure/measures.ts";
 import { showFigure } from "../measure/showFigure.ts";
-import { absolute, compare, type Fraction, fraction, minus, nearest, times } from "../number/fraction.ts";
+import { absolute, type Exact, fraction, minus, times } from "../number/exact.ts";
+import { compare, nearest } from "../number/ratio.ts";
 import { amountHow } from "../sheet/stated.ts";
 
 /** Keys of lines whose amounts a kitchen measured: they are shown as they are, and not rounded again. */
@@ -15,7 +16,7 @@ export function settledAmount(a: Amount, measures: Measures | undefined, languag
 }
 
 /** Grams as a kitchen scale is read: whole from 10 g up, tenths from 1 g, hundredths below. */
-export function weighed(grams: Fraction, language: Language): string {
+export function weighed(grams: Exact, language: Language): string {
   const places = grams.n >= 10n * grams.d ? 0 : grams.n >= grams.d ? 1 : 2;
   return showFigure(grams, { places, unit: "g", language });
 }
@@ -23,7 +24,7 @@ export function weighed(grams: Fraction, language: Language): string {
 /** Fractions that spoons and cups come in. Common practice, no source. */
 const DENOMINATORS: readonly number[] = [2, 3, 4, 8];
 /** A fraction stands in for a figure that it misses by no more than this share; beyond it decimals do. */
-const CLOSE: Fraction = /* @__PURE__ */ fraction(1n, 20n);
+const CLOSE: Exact = /* @__PURE__ */ fraction(1n, 20n);
 const METRIC_MASSES: readonly string[] = ["mg", "g", "kg"];
 
 /** An amount in spoons, cups, millilitres or pieces, `about` where a near fraction stands for it. */
@@ -43,7 +44,7 @@ export function measured(a: Amount, measures: Measures | undefined, language: La
 const METRIC_VOLUMES: readonly string[] = ["ml", "cl", "dl", "l"];
 
 /** How far a figure lies from the nearest fraction that can be measured. */
-function nearestMiss(figure: Fraction): Fraction {
+function nearestMiss(figure: Exact): Exact {
   return [1, ...DENOMINATORS]
     .map((d) => {
       const parts = fraction(BigInt(d));

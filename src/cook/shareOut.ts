@@ -1,18 +1,5 @@
-import {
-  ceiling,
-  compare,
-  type Fraction,
-  floor,
-  fraction,
-  greatest,
-  minus,
-  ONE,
-  over,
-  plus,
-  sum,
-  times,
-  ZERO,
-} from "../number/fraction.ts";
+import { type Exact, fraction, greatest, minus, ONE, over, plus, sum, times, ZERO } from "../number/exact.ts";
+import { ceiling, compare, floor } from "../number/ratio.ts";
 import { shareEnds } from "../plan/measure/limits.ts";
 import { readOn, scaleFor, TOO_COARSE } from "../plan/measure/sharedPot.ts";
 import { type ShareWish, weighShares } from "../plan/measure/weighShares.ts";
@@ -29,14 +16,14 @@ export interface SharedOut {
 /** One share for each portion, as large to each other as they were planned. */
 export function byShares({ dish, counts }: LotOf, why: string | undefined): SharedOut {
   const own = sharesOf(dish, counts);
-  const portion = (person: string, share: Fraction): LotPortion => {
+  const portion = (person: string, share: Exact): LotPortion => {
     return { count: counts.get(person) ?? 0n, share, weighed: undefined, isRest: false };
   };
   return { portions: new Map([...own].map(([person, share]) => [person, [portion(person, share)]])), why };
 }
 
 /** What one portion is of all. */
-function sharesOf(dish: LotOf["dish"], counts: LotOf["counts"]): ReadonlyMap<string, Fraction> {
+function sharesOf(dish: LotOf["dish"], counts: LotOf["counts"]): ReadonlyMap<string, Exact> {
   const eaters = dish.servings.filter(({ person }) => counts.has(person));
   const whole = sum(eaters.map(({ person, share }) => times(share, fraction(counts.get(person) ?? 0n))));
   return new Map(eaters.map(({ person, share }) => [person, over(share, whole)]));
@@ -65,7 +52,7 @@ export function byWeight(
     const ends = shareEnds(figures, demands, factors, { dish: dish.name, lines: group.pot, totals });
     const count = fraction(counts.get(person) ?? 0n);
     // Each of someone's portions is to be within the ends, and so a whole number of steps each.
-    const steps = (end: Fraction): Fraction => over(times(end, count), all);
+    const steps = (end: Exact): Exact => over(times(end, count), all);
     return {
       person,
       share: times(shares.get(person) ?? ZERO, count),
@@ -83,8 +70,8 @@ export function byWeight(
 
 interface Scale {
   /** The lot, in steps. */
-  readonly all: Fraction;
-  readonly step: Fraction;
+  readonly all: Exact;
+  readonly step: Exact;
   readonly kitchen: LotAsked["kitchen"];
 }
 
@@ -95,7 +82,7 @@ interface Bowls {
   /** Of all of them together. */
   readonly steps: bigint;
   /** How much a portion is short of what it should have with each of them rounded down. */
-  readonly short: Fraction;
+  readonly short: Exact;
   /** Whether the last of them gets what is left. */
   readonly isLast: boolean;
 }
@@ -104,8 +91,8 @@ interface Bowls {
 function bowlsOf(
   { shares, rest }: NonNullable<ReturnType<typeof weighShares>>,
   counts: LotOf["counts"],
-  planned: ReadonlyMap<string, Fraction>,
-  all: Fraction,
+  planned: ReadonlyMap<string, Exact>,
+  all: Exact,
 ): readonly Bowls[] | undefined {
   const part = minus(all, fraction(floor(all)));
   // Largest first: where no part of a step is left, what else is goes to the largest share.
@@ -120,11 +107,7 @@ function bowlsOf(
 }
 
 /** All of someone's portions alike; nothing where too much is left. */
-function alike(
-  bowls: readonly Bowls[],
-  scale: Scale,
-  tolerance: Fraction,
-): SharedOut["portions"] | undefined {
+function alike(bowls: readonly Bowls[], scale: Scale, tolerance: Exact): SharedOut["portions"] | undefined {
   let left = bowls.reduce((total, { steps, count }) => total + (steps % count), 0n);
   const more = new Set<string>();
   for (const { person, count, short } of [...bowls].sort((a, b) => compare(b.short, a.short))) {
@@ -174,7 +157,7 @@ function stepApart(bowls: readonly Bowls[], scale: Scale): SharedOut["portions"]
 
 function portionOf(
   count: bigint,
-  steps: Fraction,
+  steps: Exact,
   isRest: boolean,
   { all, step, kitchen }: Scale,
 ): readonly LotPortion[] {
@@ -185,17 +168,17 @@ function portionOf(
 
 /** A portion's factors, with a share of a lot in the pot's lines. */
 export function withShare(
-  factors: readonly Fraction[],
+  factors: readonly Exact[],
   pot: readonly number[],
-  totals: readonly Fraction[],
-  share: Fraction,
-): readonly Fraction[] {
+  totals: readonly Exact[],
+  share: Exact,
+): readonly Exact[] {
   const inPot = new Set(pot);
   return factors.map((factor, line) => (inPot.has(line) ? times(totals[line] ?? ZERO, share) : factor));
 }
 
 /** One portion of someone, on the mean of those that they take. */
-export function meanShare(portions: readonly LotPortion[]): Fraction {
+export function meanShare(portions: readonly LotPortion[]): Exact {
   const count = portions.reduce((all, each) => all + each.count, 0n);
   return over(sum(portions.map((each) => times(each.share, fraction(each.count)))), fraction(count));
 }

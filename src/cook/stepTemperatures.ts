@@ -1,10 +1,10 @@
 import { type Language, say } from "../document/language.ts";
 import { readNumber } from "../measure/numberText.ts";
+import { toText } from "../number/digits.ts";
 import {
   absolute,
-  compare,
+  type Exact,
   exact,
-  type Fraction,
   fraction,
   minus,
   negate,
@@ -12,9 +12,9 @@ import {
   plus,
   times,
   toStep,
-  toText,
   ZERO,
-} from "../number/fraction.ts";
+} from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { temperature } from "./convertUnits.ts";
 
 type Scale = "celsius" | "fahrenheit";
@@ -71,7 +71,7 @@ function converted(written: string, to: Scale, isDifference: boolean): string {
  * Degrees Fahrenheit at 0 °C, and in one degree Celsius. The scales are straight lines to each other,
  * so that two points tell all: convert-units has 32 and 212 °F where water freezes and boils.
  */
-function fahrenheitLine(): { readonly zero: Fraction; readonly perDegree: Fraction } {
+function fahrenheitLine(): { readonly zero: Exact; readonly perDegree: Exact } {
   const { transform } = temperature._anchors.metric;
   const zero = exact(transform(0));
   return { zero, perDegree: over(minus(exact(transform(100)), zero), exact(100)) };

@@ -1,7 +1,8 @@
 import { type Language, say } from "../document/language.ts";
 import { plainFractions } from "../measure/clean.ts";
 import { readNumber } from "../measure/numberText.ts";
-import { exact, type Fraction, floor, over, plus, times } from "../number/fraction.ts";
+import { type Exact, exact, over, plus, times } from "../number/exact.ts";
+import { floor } from "../number/ratio.ts";
 import { time } from "./convertUnits.ts";
 
 /** A figure or two, the unit, and minutes after hours: `1 1/2 to 2 hours`, `1 h 30 min`. */
@@ -28,7 +29,7 @@ export function timesFor(text: string, wanted: "hours" | "minutes" | undefined, 
 
 const minutesText = (figure: string, language: Language): string => say(language, "{figure} min", { figure });
 
-function hoursText(all: Fraction, hour: Fraction, language: Language): string {
+function hoursText(all: Exact, hour: Exact, language: Language): string {
   const whole = floor(over(all, hour));
   const rest = all.n - whole * hour.n;
   if (whole === 0n) return minutesText(String(rest), language);

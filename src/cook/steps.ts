@@ -1,5 +1,5 @@
 import { type Language, say } from "../document/language.ts";
-import { compare } from "../number/fraction.ts";
+import { compare } from "../number/ratio.ts";
 import type { Sheet, SheetLine } from "../sheet/sheet.ts";
 import { methodWith, type Piece, shortNames } from "./method.ts";
 import { asMeasured, inPlace } from "./methodOf.ts";

@@ -1,11 +1,8 @@
 import type { FoodInput } from "../food/food.ts";
 import { type Amount, millilitresOf, withExact } from "../measure/amount.ts";
 import {
-  ceiling,
-  compare,
+  type Exact,
   exact,
-  type Fraction,
-  floor,
   fraction,
   greatest,
   isZero,
@@ -16,7 +13,8 @@ import {
   sum,
   times,
   ZERO,
-} from "../number/fraction.ts";
+} from "../number/exact.ts";
+import { ceiling, compare, floor } from "../number/ratio.ts";
 import { ownMeasures } from "../recipe/ownMeasures.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -25,7 +23,7 @@ import type { ReadVessel } from "./readMeal.ts";
 
 /** Runs of one size: what goes in at once, and how often. */
 export interface CookingRun {
-  readonly count: Fraction;
+  readonly count: Exact;
   /** What goes into one run; its portions are those that it makes. */
   readonly sheet: Sheet;
 }
@@ -55,7 +53,7 @@ export interface VesselUse {
 export function inVessel(
   pot: Sheet,
   vessel: ReadVessel | undefined,
-  density: Fraction | undefined,
+  density: Exact | undefined,
 ): { readonly use: VesselUse | undefined; readonly runs: readonly CookingRun[] } {
   if (!vessel) return { use: undefined, runs: [wholeOf(pot)] };
   const { capacity, size } = vessel;
@@ -66,12 +64,12 @@ export function inVessel(
   return { use: { capacity, fit, needs: room && withExact(capacity, over(room, unit)), by, silent }, runs };
 }
 
-function fitOf(how: RunsHow, size: Fraction, room: Fraction): VesselFit {
+function fitOf(how: RunsHow, size: Exact, room: Exact): VesselFit {
   if (compare(room, size) <= 0) return "fits";
   return how === "one" ? "overflows" : "several";
 }
 
-function runsOf(pot: Sheet, how: RunsHow, size: Fraction, room: Fraction): readonly CookingRun[] {
+function runsOf(pot: Sheet, how: RunsHow, size: Exact, room: Exact): readonly CookingRun[] {
   if (how === "one" || compare(room, size) <= 0) return [wholeOf(pot)];
   const fills = over(room, size);
   if (how === "equal") return [runOf(pot, ceiling(fills), fraction(1n, ceiling(fills)))];
@@ -84,12 +82,12 @@ function wholeOf(pot: Sheet): CookingRun {
   return { count: ONE, sheet: pot };
 }
 
-function runOf(pot: Sheet, count: bigint, share: Fraction): CookingRun {
+function runOf(pot: Sheet, count: bigint, share: Exact): CookingRun {
   return { count: fraction(count), sheet: partOf(pot, share) };
 }
 
 /** A share of a sheet, all its lines alike. */
-export function partOf(s: Sheet, share: Fraction): Sheet {
+export function partOf(s: Sheet, share: Exact): Sheet {
   return moveLines(
     s,
     s.plan.lines.map(() => share),
@@ -104,8 +102,8 @@ export function partOf(s: Sheet, share: Fraction): Sheet {
 export function roomOf(
   pot: Sheet,
   { kind }: Amount,
-  density: Fraction | undefined,
-): Pick<VesselUse, "by" | "silent"> & { readonly room: Fraction | undefined } {
+  density: Exact | undefined,
+): Pick<VesselUse, "by" | "silent"> & { readonly room: Exact | undefined } {
   const { raw, cooked } = pot.masses;
   const most = greatest(raw, cooked);
   if (kind === "mass") return { by: "weight", silent: [], room: most };
@@ -119,7 +117,7 @@ export function roomOf(
 }
 
 /** Millilitres of a line: as it is written, else by its food's density, else by a cup or spoon of it. */
-function volumeOf(s: Sheet, at: number): Fraction | undefined {
+function volumeOf(s: Sheet, at: number): Exact | undefined {
   const [line, own] = [s.lines[at], s.plan.lines[at]];
   if (!line || !own) return undefined;
   if (isZero(line.grams)) return ZERO;
@@ -130,13 +128,13 @@ function volumeOf(s: Sheet, at: number): Fraction | undefined {
 }
 
 /** Grams in a millilitre of a food; of several cups and spoons of it the lightest, which takes most room. */
-function densityOf(food: FoodInput): Fraction | undefined {
+function densityOf(food: FoodInput): Exact | undefined {
   if (food.density !== undefined) return exact(food.density);
   const filled = ownMeasures(food).measures.filter(({ ml }) => ml !== undefined);
   const plain = filled.filter(({ form }) => form === "");
   return (plain.length > 0 ? plain : filled)
     .map(({ grams, ml }) => over(grams, ml ?? ONE))
-    .reduce<Fraction | undefined>(
+    .reduce<Exact | undefined>(
       (least, each) => (least && compare(least, each) < 0 ? least : each),
       undefined,
     );

@@ -1,4 +1,4 @@
-import type { Fraction } from "../number/fraction.ts";
+import type { Exact } from "../number/exact.ts";
 
 /** A word with its number forms, by CLDR plural category; `other` is used where a form is missing. */
 export type PluralForms = { readonly [category: string]: string } & { readonly other: string };
@@ -17,7 +17,7 @@ export interface UnitWords {
   /** Between the parts of a compound mass (`1 lb 4 oz`) and of any other amount (`1 cup + 2 tbsp`), spaces and all. */
   readonly joins?: { readonly mass: string; readonly other: string };
   /** The CLDR plural category of a figure; `Intl.PluralRules` has them for every language. */
-  readonly category?: (figure: Fraction) => string;
+  readonly category?: (figure: Exact) => string;
 }
 
 /**

@@ -1,6 +1,7 @@
 import { type ErrorCode, quote } from "../number/error.ts";
-import { compare, exact, type Fraction, isNumeric, isRatio, type Value } from "../number/fraction.ts";
+import { type Exact, exact, isNumeric, isRatio, type Value } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
+import { compare } from "../number/ratio.ts";
 import { isRecord } from "./safe.ts";
 import { type JsonSchema, leaf, type Refuse, type Schema } from "./schema.ts";
 
@@ -96,7 +97,7 @@ export function value(range: Range = {}): Schema<Value> {
 }
 
 /** A number, read exactly. */
-export function number(range: Range = {}): Schema<Fraction> {
+export function number(range: Range = {}): Schema<Exact> {
   return figure(
     (given) => exact(given),
     range,
@@ -106,9 +107,9 @@ export function number(range: Range = {}): Schema<Fraction> {
 
 /** A number in the words of `reader`, within a range of what it comes to, read. */
 export function figure<T>(
-  reader: (given: Value) => Fraction,
+  reader: (given: Value) => Exact,
   range: Range,
-  made: (given: Value, read: Fraction, refuse: Refuse) => T,
+  made: (given: Value, read: Exact, refuse: Refuse) => T,
 ): Schema<T> {
   const { above, from, to } = range;
   const json = {

@@ -1,8 +1,9 @@
 import { flag, text, word } from "../document/leaves.ts";
 import { readFar } from "../document/read.ts";
 import { fields, list, once, optional, type Schema } from "../document/schema.ts";
+import { toText } from "../number/digits.ts";
 import { collect, type Fault, fault, quote, throwIfAny } from "../number/error.ts";
-import { times, toText } from "../number/fraction.ts";
+import { times } from "../number/exact.ts";
 import { componentId } from "./componentSchema.ts";
 import { type ComponentId, componentIds } from "./components.ts";
 import type { Figure, FoodInput } from "./food.ts";

@@ -1,5 +1,6 @@
-import { equals, type Fraction, lcm, ONE } from "../number/fraction.ts";
+import { type Exact, equals, ONE } from "../number/exact.ts";
 import { gcd } from "../number/gcd.ts";
+import { lcm } from "../number/ratio.ts";
 import { type ComponentId, componentIds } from "./components.ts";
 import type { Formula } from "./data/formulas.ts";
 import { apply, derive } from "./derive.ts";
@@ -9,7 +10,7 @@ import type { FoodInput } from "./food.ts";
 import { presumed } from "./presumed.ts";
 
 /** What is left of components after cooking, 0 to 1; of those not named, all. */
-export interface Shares extends ReadonlyMap<ComponentId, Fraction> {
+export interface Shares extends ReadonlyMap<ComponentId, Exact> {
   /** Whether they were said of another food: what they change is presumed. */
   readonly presumed?: boolean;
 }
@@ -96,7 +97,7 @@ function cooking(
 }
 
 /** A row of fractions over one denominator in lowest terms. */
-export function overOneScale(values: readonly Fraction[]): { values: bigint[]; scale: bigint } {
+export function overOneScale(values: readonly Exact[]): { values: bigint[]; scale: bigint } {
   const scale = values.reduce((all, v) => lcm(all, v.d), 1n);
   const whole = values.map((v) => v.n * (scale / v.d));
   const common = whole.reduce((all, v) => gcd(all, v < 0n ? -v : v), scale);

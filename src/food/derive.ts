@@ -1,4 +1,4 @@
-import { exact, type Fraction, plus, times, ZERO } from "../number/fraction.ts";
+import { type Exact, exact, plus, times, ZERO } from "../number/exact.ts";
 import type { ComponentId } from "./components.ts";
 import { ownEnergyFormula } from "./data/energyAtwaterOwn.ts";
 import { generalEnergyFormula } from "./data/energyFao77.ts";
@@ -35,9 +35,9 @@ function formulasOf(food: FoodInput, id: ComponentId): readonly Formula[] {
 /** Works a formula out, or nothing where an input is not known. */
 export function apply(formula: Formula, given: Given): ReadFigure | undefined {
   const start = exact(formula.from ?? "0");
-  let value: Fraction = start;
-  let low: Fraction | undefined = start;
-  let high: Fraction | undefined = start;
+  let value: Exact = start;
+  let low: Exact | undefined = start;
+  let high: Exact | undefined = start;
   const inputs = new Set<NonNullable<ReadFigure["inputs"]>[number]>();
   for (const [id, text] of Object.entries(formula.terms) as [ComponentId, string][]) {
     const figure = given(id);
@@ -52,7 +52,7 @@ export function apply(formula: Formula, given: Given): ReadFigure | undefined {
     high = sumEnd(high, takenOff ? figure.low : figure.high, weight);
     for (const kind of marksOf(figure)) if (kind !== "missing") inputs.add(kind);
   }
-  const zero = (end: Fraction): Fraction => (end.n < 0n ? ZERO : end);
+  const zero = (end: Exact): Exact => (end.n < 0n ? ZERO : end);
   return {
     kind: "derived",
     value: zero(value),
@@ -64,10 +64,6 @@ export function apply(formula: Formula, given: Given): ReadFigure | undefined {
   };
 }
 
-function sumEnd(
-  sofar: Fraction | undefined,
-  end: Fraction | undefined,
-  weight: Fraction,
-): Fraction | undefined {
+function sumEnd(sofar: Exact | undefined, end: Exact | undefined, weight: Exact): Exact | undefined {
   return sofar && end && plus(sofar, times(end, weight));
 }

@@ -1,4 +1,4 @@
-import { exact, type Fraction, minus, plus, ZERO } from "../number/fraction.ts";
+import { type Exact, exact, minus, plus, ZERO } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
 import type { ComponentId } from "./components.ts";
 import { atwaterOwn } from "./data/energyAtwaterOwn.ts";
@@ -60,9 +60,9 @@ export function likelySystem(food: FoodInput | undefined): {
 }
 
 /** What a gram of each component adds to the energy, kcal; below 0 where it takes more off than it adds. */
-export function weightsOf(system: EnergySystem): ReadonlyMap<ComponentId, Fraction> {
-  const weights = new Map<ComponentId, Fraction>();
-  const add = (id: ComponentId, weight: Fraction): void => {
+export function weightsOf(system: EnergySystem): ReadonlyMap<ComponentId, Exact> {
+  const weights = new Map<ComponentId, Exact>();
+  const add = (id: ComponentId, weight: Exact): void => {
     weights.set(id, plus(weights.get(id) ?? ZERO, weight));
   };
   for (const [, { component, factor, less = [], apart = [] }] of termsOf(system)) {

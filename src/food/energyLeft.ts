@@ -1,15 +1,4 @@
-import {
-  type Fraction,
-  greatest,
-  isZero,
-  least,
-  minus,
-  ONE,
-  plus,
-  sum,
-  times,
-  ZERO,
-} from "../number/fraction.ts";
+import { type Exact, greatest, isZero, least, minus, ONE, plus, sum, times, ZERO } from "../number/exact.ts";
 import { type ComponentId, components } from "./components.ts";
 import { likelySystem, systemFor, weightsOf } from "./energy.ts";
 import { type FigureKind, marksOf, type ReadFigure } from "./figure.ts";
@@ -20,7 +9,7 @@ export interface OneCooking {
   before(id: ComponentId): ReadFigure;
   after(id: ComponentId): ReadFigure;
   /** The share that the cooking names for a component, 0 to 1. */
-  left(id: ComponentId): Fraction | undefined;
+  left(id: ComponentId): Exact | undefined;
   /** Whether the cooking changes a component: by a share of its own, or through what it is computed from. */
   changes(id: ComponentId): boolean;
 }
@@ -28,9 +17,9 @@ export interface OneCooking {
 /** What the cooking takes of one constituent, kcal. */
 interface Loss {
   readonly id: ComponentId;
-  readonly value: Fraction;
-  readonly least: Fraction;
-  readonly most: Fraction;
+  readonly value: Exact;
+  readonly least: Exact;
+  readonly most: Exact;
 }
 
 /**
@@ -71,10 +60,9 @@ export function energyLeft(food: FoodInput, energy: ReadFigure, cooking: OneCook
   };
 }
 
-function lossOf(id: ComponentId, weight: Fraction, { before, after }: OneCooking): Loss {
+function lossOf(id: ComponentId, weight: Exact, { before, after }: OneCooking): Loss {
   const [was, is] = [before(id), after(id)];
-  const of = (end: "low" | "high"): Fraction =>
-    times(weight, minus(was[end] ?? was.value, is[end] ?? is.value));
+  const of = (end: "low" | "high"): Exact => times(weight, minus(was[end] ?? was.value, is[end] ?? is.value));
   const [a, b] = [of("low"), of("high")];
   const most = greatest(a, b);
   const value = isLimit(was) ? most : times(weight, minus(was.value, is.value));
@@ -82,16 +70,12 @@ function lossOf(id: ComponentId, weight: Fraction, { before, after }: OneCooking
 }
 
 /** The share that may have gone of a constituent that nobody has measured. */
-function goneOf(id: ComponentId, { left }: OneCooking): Fraction {
+function goneOf(id: ComponentId, { left }: OneCooking): Exact {
   return minus(ONE, left(id) ?? ZERO);
 }
 
 /** The energy that the constituents that are known of do not account for. */
-function restOf(
-  energy: ReadFigure,
-  weights: ReadonlyMap<ComponentId, Fraction>,
-  { before }: OneCooking,
-): Fraction {
+function restOf(energy: ReadFigure, weights: ReadonlyMap<ComponentId, Exact>, { before }: OneCooking): Exact {
   const known = [...weights].map(([id, weight]) => times(weight, before(id).value));
   return greatest(ZERO, minus(energy.value, sum(known)));
 }

@@ -1,4 +1,4 @@
-import type { Value } from "../number/fraction.ts";
+import type { Value } from "../number/exact.ts";
 import type { ComponentId } from "./components.ts";
 
 /** What the energy of food is shared among. */

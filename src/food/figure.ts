@@ -1,4 +1,5 @@
-import { compare, exact, type Fraction, isZero, times, ZERO } from "../number/fraction.ts";
+import { type Exact, exact, isZero, times, ZERO } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import type { Formula } from "./data/formulas.ts";
 import type { Figure } from "./food.ts";
 
@@ -27,10 +28,10 @@ export type FigureKind = "known" | Exclude<MarkKind, "ranged">;
 export interface ReadFigure {
   readonly kind: FigureKind;
   /** What is added up: 0 for trace, below and missing. In the component's own unit. */
-  readonly value: Fraction;
-  readonly low?: Fraction;
+  readonly value: Exact;
+  readonly low?: Exact;
   /** The most it can be; nothing where no limit is known (trace, missing). */
-  readonly high?: Fraction;
+  readonly high?: Exact;
   /** What the figure says of itself: its source, lender or formula. */
   readonly note?: string;
   /** What it was computed by here, from other figures of the food. */
@@ -73,7 +74,7 @@ export function marksOf({ kind, inputs = [] }: ReadFigure): readonly Exclude<Fig
  * A figure of which a share is left: worked out, whatever it was before. Of nothing nothing can go, and a
  * trace stays one.
  */
-export function share(figure: ReadFigure, left: Fraction): ReadFigure {
+export function share(figure: ReadFigure, left: Exact): ReadFigure {
   const { kind, inputs = [] } = figure;
   if (kind === "missing" || kind === "trace" || (figure.high && isZero(figure.high))) return figure;
   const said = kind === "known" || kind === "derived" ? inputs : [kind, ...inputs];

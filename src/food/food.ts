@@ -1,6 +1,6 @@
 import type { Json } from "../document/leaves.ts";
 import type { MeasureSetName } from "../measure/measures.ts";
-import type { Value } from "../number/fraction.ts";
+import type { Value } from "../number/exact.ts";
 import type { Allergen } from "./allergens.ts";
 import type { ComponentId } from "./components.ts";
 

@@ -2,9 +2,9 @@ import { isValue } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { asFar, attemptAt, once, type Refuse, type Schema } from "../document/schema.ts";
 import { type Amount, amount, gramsOf, millilitresOf } from "../measure/amount.ts";
+import { toText } from "../number/digits.ts";
 import { fault, quote, SteelyardError } from "../number/error.ts";
-import { fraction } from "../number/exact.ts";
-import { exact, type Fraction, isZero, ONE, over, times, toText, type Value } from "../number/fraction.ts";
+import { type Exact, exact, fraction, isZero, ONE, over, times, type Value } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import { type ComponentId, components, isComponentId } from "./components.ts";
 import { labelEu2012 } from "./data/labelEu2012.ts";
@@ -87,7 +87,7 @@ function servingOf(
   density: LabelInput["density"],
   measures: LabelInput["measures"],
 ): {
-  readonly to100g: Fraction;
+  readonly to100g: Exact;
   readonly measure: NonNullable<FoodInput["measures"]>[number] | undefined;
 } {
   const grams = gramsOfServing(readServing(per, style), density);
@@ -108,7 +108,7 @@ function readServing(per: LabelInput["per"], style: LabelInput["style"]): Amount
   }
 }
 
-function gramsOfServing(serving: Amount, density: Value | undefined): Fraction {
+function gramsOfServing(serving: Amount, density: Value | undefined): Exact {
   if (isZero(serving.value)) throw bad("a serving of nothing", "write what the figures are for");
   const grams = gramsOf(serving);
   if (grams) return grams;
@@ -139,14 +139,14 @@ function figureOf(
   written: Value,
   row: LabelRow,
   style: LabelInput["style"],
-  to100g: Fraction,
+  to100g: Exact,
   said: string,
 ): Figure {
   if (!isValue(written)) throw bad(`${quote(written)} is not a figure`, 'write it as printed: "12 g"');
   const printed = readPrinted(written, row.component);
   if (printed.kind === "trace") return "trace";
   const source = [`${said}: ${describe(written)}`, ...(row.note ? [row.note] : [])].join("; ");
-  const limit = (value: Fraction): Figure => ({ below: toText(times(value, to100g)), source });
+  const limit = (value: Exact): Figure => ({ below: toText(times(value, to100g)), source });
   if (printed.kind === "below") {
     if (isZero(printed.limit)) throw bad("less than nothing", "write 0, or the limit that is printed");
     return limit(printed.limit);
@@ -164,10 +164,10 @@ function ruled(
   { component, rule }: LabelRow,
   style: LabelInput["style"],
 ): {
-  readonly value: Fraction;
-  readonly unit: Fraction;
+  readonly value: Exact;
+  readonly unit: Exact;
   readonly rule: RoundingRule;
-  readonly scale: Fraction;
+  readonly scale: Exact;
 } {
   const daily = usDailyValues[component];
   if (printed.kind === "percent") {
@@ -195,7 +195,7 @@ function ruled(
 }
 
 /** Under 2 per cent of its Daily Value, a vitamin or mineral may be declared as 0: 21 CFR 101.9(c)(8)(iii). */
-function dailyTrifle({ component, rule }: LabelRow): Fraction | undefined {
+function dailyTrifle({ component, rule }: LabelRow): Exact | undefined {
   const daily = rule === "micro" ? usDailyValues[component] : undefined;
   return daily === undefined ? undefined : times(exact(daily), fraction(2n, 100n));
 }

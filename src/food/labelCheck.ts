@@ -1,5 +1,6 @@
 import { type Fault, throwIfAny } from "../number/error.ts";
-import { compare, exact, type Fraction, fraction, sum, ZERO } from "../number/fraction.ts";
+import { type Exact, exact, fraction, sum, ZERO } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { type ComponentId, components } from "./components.ts";
 import { read } from "./figure.ts";
 import type { FoodInput } from "./food.ts";
@@ -56,9 +57,9 @@ export function refuseImpossible(per100g: FoodInput["per100g"], style: "us" | "e
   throwIfAny(faults);
 }
 
-const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
+const HUNDRED: Exact = /* @__PURE__ */ fraction(100n);
 
-function endOf(per100g: FoodInput["per100g"], id: ComponentId, end: "low" | "high"): Fraction | undefined {
+function endOf(per100g: FoodInput["per100g"], id: ComponentId, end: "low" | "high"): Exact | undefined {
   const figure = per100g[id];
   return figure === undefined ? undefined : read(figure)[end];
 }

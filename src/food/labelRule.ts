@@ -1,15 +1,5 @@
-import {
-  compare,
-  exact,
-  type Fraction,
-  fraction,
-  greatest,
-  least,
-  magnitude,
-  minus,
-  over,
-  plus,
-} from "../number/fraction.ts";
+import { type Exact, exact, fraction, greatest, least, minus, over, plus } from "../number/exact.ts";
+import { compare, magnitude } from "../number/ratio.ts";
 
 /** Amounts from `from` to `to` are printed to the nearest multiple of `nearest`. Exact text. */
 export interface RoundingBand {
@@ -35,12 +25,12 @@ export type RoundingRule =
 
 /** The interval that a printed figure may have been rounded from, and whether it was printed as nothing. */
 export interface Rounded {
-  readonly low: Fraction;
-  readonly high: Fraction;
+  readonly low: Exact;
+  readonly high: Exact;
 }
 
 /** Below what limit a printed 0 lies. `unit` is one in its last printed digit. */
-export function limitOfZero(rule: RoundingRule, unit: Fraction): Fraction {
+export function limitOfZero(rule: RoundingRule, unit: Exact): Exact {
   return rule.by === "bands" ? exact(rule.zeroBelow) : over(unit, TWO);
 }
 
@@ -48,7 +38,7 @@ export function limitOfZero(rule: RoundingRule, unit: Fraction): Fraction {
  * All that a printed figure above 0 may stand for. Ends count in, since no rule says which way a half
  * goes. A figure finer than its rule allows was rounded to its own last digit.
  */
-export function roundedFrom(printed: Fraction, rule: RoundingRule, unit: Fraction): Rounded {
+export function roundedFrom(printed: Exact, rule: RoundingRule, unit: Exact): Rounded {
   if (rule.by === "significant") {
     const step = power(magnitude(printed) - rule.digits + 1);
     return around(printed, divides(step, printed) ? greatest(step, unit) : unit);
@@ -63,9 +53,9 @@ export function roundedFrom(printed: Fraction, rule: RoundingRule, unit: Fractio
 }
 
 function inBands(
-  printed: Fraction,
+  printed: Exact,
   { bands, binding }: Extract<RoundingRule, { by: "bands" }>,
-  unit: Fraction,
+  unit: Exact,
 ): Rounded | undefined {
   const all = bands.flatMap((band): Rounded[] => {
     const step = exact(band.nearest);
@@ -83,18 +73,18 @@ function inBands(
   );
 }
 
-function around(printed: Fraction, step: Fraction): Rounded {
+function around(printed: Exact, step: Exact): Rounded {
   const half = over(step, TWO);
   return { low: minus(printed, half), high: plus(printed, half) };
 }
 
-function divides(step: Fraction, value: Fraction): boolean {
+function divides(step: Exact, value: Exact): boolean {
   return over(value, step).d === 1n;
 }
 
-function power(of: number): Fraction {
+function power(of: number): Exact {
   const ten = 10n ** BigInt(Math.abs(of));
   return of >= 0 ? fraction(ten) : fraction(1n, ten);
 }
 
-const TWO: Fraction = /* @__PURE__ */ fraction(2n);
+const TWO: Exact = /* @__PURE__ */ fraction(2n);

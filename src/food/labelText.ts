@@ -1,10 +1,10 @@
 import { readNumber } from "../measure/numberText.ts";
+import { toText } from "../number/digits.ts";
 import { fault, quote, SteelyardError } from "../number/error.ts";
 import {
   absolute,
-  compare,
+  type Exact,
   exact,
-  type Fraction,
   fraction,
   greatest,
   minus,
@@ -12,9 +12,9 @@ import {
   over,
   plus,
   times,
-  toText,
   type Value,
-} from "../number/fraction.ts";
+} from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { type ComponentId, type ComponentUnit, components } from "./components.ts";
 import { VITAMIN_D_IU } from "./internationalUnits.ts";
 
@@ -22,16 +22,16 @@ import { VITAMIN_D_IU } from "./internationalUnits.ts";
 export type Printed =
   | { readonly kind: "trace" }
   /** "less than 1 g": somewhere from 0 to that. */
-  | { readonly kind: "below"; readonly limit: Fraction }
+  | { readonly kind: "below"; readonly limit: Exact }
   | {
       readonly kind: "amount";
-      readonly value: Fraction;
+      readonly value: Exact;
       /** One in the last printed digit. */
-      readonly unit: Fraction;
+      readonly unit: Exact;
       /** What was printed times this is the value: 1 but for units converted. */
-      readonly scale: Fraction;
+      readonly scale: Exact;
     }
-  | { readonly kind: "percent"; readonly percent: Fraction; readonly unit: Fraction };
+  | { readonly kind: "percent"; readonly percent: Exact; readonly unit: Exact };
 
 const BELOW = /^(?:contains )?(?:less than|under|below|<) ?/i;
 const TRACE = /^traces?$/i;
@@ -89,9 +89,9 @@ function readEnergy(text: string): Printed {
 }
 
 interface Energy {
-  readonly value: Fraction;
-  readonly unit: Fraction;
-  readonly scale: Fraction;
+  readonly value: Exact;
+  readonly unit: Exact;
+  readonly scale: Exact;
   readonly inKj: boolean;
 }
 
@@ -108,15 +108,15 @@ function oneEnergy(text: string): Energy {
  * kJ and kcal are summed by factors of their own, from 8 kJ to 2 kcal (fibre) to 13 kJ to 3 kcal
  * (organic acids): what lies further apart, rounding apart, is a slip of the pen.
  */
-function refuseStrangers(text: string, kcal: Fraction, kjAsKcal: Fraction): void {
+function refuseStrangers(text: string, kcal: Exact, kjAsKcal: Exact): void {
   const most = plus(ONE, times(fraction(6n, 100n), greatest(kcal, kjAsKcal)));
   if (compare(absolute(minus(kcal, kjAsKcal)), most) > 0)
     throw malformed(text, "kJ and kcal do not speak of the same energy: check both");
 }
 
-const KCAL_PER_KJ: Fraction = /* @__PURE__ */ fraction(250n, 1046n);
+const KCAL_PER_KJ: Exact = /* @__PURE__ */ fraction(250n, 1046n);
 
-const grams: Readonly<Record<string, Fraction>> = {
+const grams: Readonly<Record<string, Exact>> = {
   g: ONE,
   mg: /* @__PURE__ */ fraction(1n, 1000n),
   µg: /* @__PURE__ */ fraction(1n, 1000000n),
@@ -126,7 +126,7 @@ const grams: Readonly<Record<string, Fraction>> = {
 };
 
 /** What turns a figure printed in a unit into the component's own. */
-function scaleOf(unit: string, id: ComponentId): Fraction | undefined {
+function scaleOf(unit: string, id: ComponentId): Exact | undefined {
   const own: ComponentUnit = components[id].unit;
   if (unit === "") return ONE;
   if (unit.toLowerCase() === "iu") return id === "vitaminD" ? over(ONE, VITAMIN_D_IU) : undefined;
@@ -135,7 +135,7 @@ function scaleOf(unit: string, id: ComponentId): Fraction | undefined {
   return from && to && over(from, to);
 }
 
-function number(digits: string): Fraction {
+function number(digits: string): Exact {
   try {
     const { value, rest } = readNumber(digits);
     if (rest === "") return value;
@@ -147,7 +147,7 @@ function number(digits: string): Fraction {
 }
 
 /** One in the last digit: 0.1 for 2.5, 1 for 120. */
-function lastDigit(digits: string): Fraction {
+function lastDigit(digits: string): Exact {
   const decimals = /[.,](\d+)$/.exec(digits)?.[1]?.length ?? 0;
   return fraction(1n, 10n ** BigInt(decimals));
 }

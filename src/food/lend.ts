@@ -1,7 +1,8 @@
 import { flag, size } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { fields, list, once, optional, type Schema } from "../document/schema.ts";
-import { absolute, compare, type Fraction, fraction, minus, over, sum, times } from "../number/fraction.ts";
+import { absolute, type Exact, fraction, minus, over, sum, times } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { componentId } from "./componentSchema.ts";
 import { type ComponentId, componentIds } from "./components.ts";
 import { readFigure } from "./composition.ts";
@@ -27,7 +28,7 @@ export interface Lender {
   readonly group: string | undefined;
   readonly sameGroup: boolean;
   /** How far the proximates lie apart: mean difference, g per 100 g of dry matter, or of food where a water is not known. */
-  readonly distance: Fraction;
+  readonly distance: Exact;
   readonly by: "dry matter" | "weight";
   /** The proximates that both know. */
   readonly compared: readonly ComponentId[];
@@ -132,12 +133,12 @@ export function lenders(table: FoodTable, id: string, how: LendersHow = {}): rea
 function distance(
   a: FoodInput,
   b: FoodInput,
-): { apart: Fraction; by: Lender["by"]; compared: readonly ComponentId[] } | undefined {
+): { apart: Exact; by: Lender["by"]; compared: readonly ComponentId[] } | undefined {
   const [dryA, dryB] = [solids(a, "dry-matter"), solids(b, "dry-matter")];
   const dry = dryA && dryB && dryA.n > 0n && dryB.n > 0n ? ([dryA, dryB] as const) : undefined;
   const compared = PROXIMATES.filter((id) => known(a, id) && known(b, id));
   if (compared.length < LEAST_IN_COMMON) return undefined;
-  const per100 = (food: FoodInput, id: ComponentId, of: Fraction | undefined): Fraction => {
+  const per100 = (food: FoodInput, id: ComponentId, of: Exact | undefined): Exact => {
     const { value } = readFigure(food, id);
     return of ? over(times(value, HUNDRED), of) : value;
   };
@@ -154,4 +155,4 @@ function known(food: FoodInput, id: ComponentId): boolean {
   return kind !== "missing" && kind !== "trace" && kind !== "below" && kind !== "borrowed";
 }
 
-const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
+const HUNDRED: Exact = /* @__PURE__ */ fraction(100n);

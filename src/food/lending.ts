@@ -1,4 +1,4 @@
-import { type Fraction, fraction, isZero, minus, ONE, over, plus, ZERO } from "../number/fraction.ts";
+import { type Exact, fraction, isZero, minus, ONE, over, plus, ZERO } from "../number/exact.ts";
 import { type ComponentId, components } from "./components.ts";
 import { readFigure } from "./composition.ts";
 import { formulas } from "./data/formulas.ts";
@@ -10,7 +10,7 @@ export type BorrowBasis = "dry-matter" | "fat-free-dry-matter" | "weight";
 
 /** A figure that may be taken over, and how; or why it may not. */
 export type Loan =
-  | { readonly figure: ReadFigure; readonly ratio: Fraction; readonly by: string }
+  | { readonly figure: ReadFigure; readonly ratio: Exact; readonly by: string }
   | { readonly refused: string };
 
 /**
@@ -41,13 +41,13 @@ export function likeStates(into: FoodInput, from: FoodInput): boolean {
 }
 
 /** Grams of what is not water in 100 g, where water is known, or of what is neither water nor fat. */
-export function solids(food: FoodInput, basis: Exclude<BorrowBasis, "weight">): Fraction | undefined {
+export function solids(food: FoodInput, basis: Exclude<BorrowBasis, "weight">): Exact | undefined {
   const water = measured(food, "water");
   const fat = basis === "dry-matter" ? ZERO : measured(food, "fat");
   return water && fat && minus(HUNDRED, plus(water, fat));
 }
 
-const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
+const HUNDRED: Exact = /* @__PURE__ */ fraction(100n);
 
 function whyNotLent({ kind }: ReadFigure, from: FoodInput): string | undefined {
   if (kind === "borrowed") return `${from.id} has borrowed it itself`;
@@ -80,7 +80,7 @@ function isKnownZero({ kind, value }: ReadFigure): boolean {
   return kind !== "trace" && kind !== "below" && isZero(value);
 }
 
-type Ratio = { readonly ratio: Fraction; readonly by: string } | { readonly refused: string };
+type Ratio = { readonly ratio: Exact; readonly by: string } | { readonly refused: string };
 
 function ratioOf(into: FoodInput, from: FoodInput, id: ComponentId, basis: BorrowBasis | undefined): Ratio {
   const { group } = components[id];
@@ -99,7 +99,7 @@ function quotient(
   into: FoodInput,
   from: FoodInput,
   by: string,
-  of: (food: FoodInput) => Fraction | undefined,
+  of: (food: FoodInput) => Exact | undefined,
 ): Ratio {
   const [a, b] = [of(into), of(from)];
   if (!a || !b) return { refused: `the ${by} of ${a ? from.id : into.id} is not known` };
@@ -108,7 +108,7 @@ function quotient(
 }
 
 /** A figure that is neither a gap, nor a limit, nor borrowed. */
-function measured(food: FoodInput, id: ComponentId): Fraction | undefined {
+function measured(food: FoodInput, id: ComponentId): Exact | undefined {
   const { kind, value } = readFigure(food, id);
   const isOwn = kind === "known" || kind === "calculated" || kind === "derived" || kind === "presumed";
   return isOwn ? value : undefined;

@@ -1,7 +1,8 @@
 import { word } from "../document/leaves.ts";
 import { isRecord } from "../document/safe.ts";
 import { andThen, fields, leaf, list, once, optional, type Refuse, type Schema } from "../document/schema.ts";
-import { exact, toText, type Value } from "../number/fraction.ts";
+import { toText } from "../number/digits.ts";
+import { exact, type Value } from "../number/exact.ts";
 import { componentId } from "./componentSchema.ts";
 import { type ComponentId, componentIds } from "./components.ts";
 import type { Figure, FoodInput } from "./food.ts";

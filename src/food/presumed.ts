@@ -1,4 +1,4 @@
-import { isZero, ZERO } from "../number/fraction.ts";
+import { isZero, ZERO } from "../number/exact.ts";
 import { type ComponentId, components } from "./components.ts";
 import { type ReadFigure, read } from "./figure.ts";
 import type { Figure, FoodInput, State } from "./food.ts";

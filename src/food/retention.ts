@@ -1,7 +1,7 @@
 import { isRecord, refuseUnsafe } from "../document/safe.ts";
 import { leaf, type Schema } from "../document/schema.ts";
 import { type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
-import { exact, type Fraction, fraction, type Value } from "../number/fraction.ts";
+import { type Exact, exact, fraction, type Value } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import { type ComponentId, isComponentId } from "./components.ts";
 import type { Shares } from "./composition.ts";
@@ -23,7 +23,7 @@ export interface RetentionCode {
   readonly code: string;
   readonly name: string;
   /** The share of each component that is left, 0 to 1, as a recipe line takes it for its `retention`. */
-  readonly shares: { readonly [C in ComponentId]?: Fraction };
+  readonly shares: { readonly [C in ComponentId]?: Exact };
 }
 
 /** What a line says of cooking: what it leaves, and whether that was said of another food in its place. */
@@ -51,7 +51,7 @@ export function retentionShares(
 function sharesSaid(
   retention: RetentionInput,
   table: RetentionTable | undefined,
-): ReadonlyMap<ComponentId, Fraction> {
+): ReadonlyMap<ComponentId, Exact> {
   if (typeof retention !== "string")
     return new Map(Object.entries(retention).map(([id, share]) => [id as ComponentId, exact(share)]));
   if (!table) {
@@ -134,8 +134,8 @@ export function checkRetention(table: RetentionTable): void {
   throwIfAny(faults);
 }
 
-function sharesOf(table: RetentionTable, percents: string): ReadonlyMap<ComponentId, Fraction> {
-  const shares = new Map<ComponentId, Fraction>();
+function sharesOf(table: RetentionTable, percents: string): ReadonlyMap<ComponentId, Exact> {
+  const shares = new Map<ComponentId, Exact>();
   percents.split(" ").forEach((percent, i) => {
     for (const id of table.columns[i] ?? []) shares.set(id, fraction(BigInt(percent), 100n));
   });

@@ -13,7 +13,8 @@ import {
 } from "../document/schema.ts";
 import { measureSetNames } from "../measure/measures.ts";
 import { quote } from "../number/error.ts";
-import { compare, exact } from "../number/fraction.ts";
+import { exact } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { type Allergen, allergens } from "./allergens.ts";
 import { byComponent, componentId } from "./componentSchema.ts";
 import type {

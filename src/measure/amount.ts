@@ -2,18 +2,10 @@ import { anyText, word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { unitWords } from "../document/readLanguage.ts";
 import { fields, list, once, optional, type Schema, type Shape } from "../document/schema.ts";
+import { toText } from "../number/digits.ts";
 import { fault, quote } from "../number/error.ts";
-import {
-  compare,
-  equals,
-  type Fraction,
-  over,
-  plus,
-  times,
-  toText,
-  type Value,
-  ZERO,
-} from "../number/fraction.ts";
+import { type Exact, equals, over, plus, times, type Value, ZERO } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { readData } from "./amountData.ts";
 import { type Measures, measures, type ReadySet } from "./measures.ts";
 import type { DecimalMark } from "./numberText.ts";
@@ -27,12 +19,12 @@ export type AmountKind = UnitKind | "own";
 /** A value with the unit it was written in. Plain, frozen data. */
 export interface Amount {
   /** The figure, in the unit; to 34 digits where it does not end. */
-  readonly value: Fraction;
+  readonly value: Exact;
   /** Canonical name of the unit (`g`, `tbsp`, `fl oz`), or the name of a food's own measure. */
   readonly unit: string;
   readonly kind: AmountKind;
   /** Grams, millilitres, millimetres or kilojoules in one unit; a food's own measure has none here. */
-  readonly size?: Fraction;
+  readonly size?: Exact;
   /** Whose spoon or cup it is, where that matters. */
   readonly measures?: Measures;
   /** The parts of an amount written in several (`1 lb 4 oz`); the figure is their sum in the largest unit. */
@@ -119,22 +111,22 @@ export function readAmount(input: AmountInput, context: ReadContext): Amount {
 }
 
 /** Grams in a mass, exactly; nothing where it is not a mass. */
-export function gramsOf(a: Amount): Fraction | undefined {
+export function gramsOf(a: Amount): Exact | undefined {
   return a.kind === "mass" && a.size ? times(a.value, a.size) : undefined;
 }
 
 /** Millilitres in a volume, exactly; nothing where it is not a volume. */
-export function millilitresOf(a: Amount): Fraction | undefined {
+export function millilitresOf(a: Amount): Exact | undefined {
   return a.kind === "volume" && a.size ? times(a.value, a.size) : undefined;
 }
 
 /** The amount times an exact factor, in the same unit; parts are drawn together unless the factor is 1. */
-export function timesAmount(a: Amount, factor: Fraction): Amount {
+export function timesAmount(a: Amount, factor: Exact): Amount {
   return withExact(a, times(a.value, factor));
 }
 
 /** Another figure in the same unit; the amount itself, as written, where the figure is its own. */
-export function withExact(a: Amount, figure: Fraction): Amount {
+export function withExact(a: Amount, figure: Exact): Amount {
   if (equals(a.value, figure)) return a;
   return new Written(figure, a.unit, a.kind, a.size, a.measures);
 }
@@ -185,7 +177,7 @@ export function readContext({ measures: set, ...rest }: ReadAmountHow): ReadCont
   return { set, ...rest };
 }
 
-function inUnit(part: Amount, of: Amount): Fraction {
+function inUnit(part: Amount, of: Amount): Exact {
   return part.size && of.size ? over(times(part.value, part.size), of.size) : part.value;
 }
 
@@ -193,15 +185,15 @@ function inUnit(part: Amount, of: Amount): Fraction {
 class Written implements Amount {
   readonly unit: string;
   readonly kind: AmountKind;
-  declare readonly size?: Fraction;
+  declare readonly size?: Exact;
   declare readonly measures?: Measures;
   declare readonly parts?: readonly Amount[];
 
   constructor(
-    figure: Fraction,
+    figure: Exact,
     unit: string,
     kind: AmountKind,
-    size: Fraction | undefined,
+    size: Exact | undefined,
     measures: Measures | undefined,
     parts?: readonly Amount[],
   ) {
@@ -214,7 +206,7 @@ class Written implements Amount {
     Object.freeze(this);
   }
 
-  readonly value: Fraction;
+  readonly value: Exact;
 
   toJSON(): AmountData {
     return this.parts ? { parts: this.parts.map(partData) } : partData(this);

@@ -1,6 +1,6 @@
 import { refuseHole } from "../document/safe.ts";
 import { collect, type Fault, fault, kindOf, quote, throwIfAny, within } from "../number/error.ts";
-import { exact, type Fraction, type Value } from "../number/fraction.ts";
+import { type Exact, exact, type Value } from "../number/exact.ts";
 import { cleanText } from "./clean.ts";
 import { readyMeasures } from "./measures.ts";
 import { type DecimalMark, readNumber } from "./numberText.ts";
@@ -50,7 +50,7 @@ function readPart(input: unknown, context: ReadContext): ReadPart {
   return { value: figure, unit: read };
 }
 
-export function readValue(value: unknown): Fraction {
+export function readValue(value: unknown): Exact {
   if (value === undefined)
     throw fault("amount-no-number", "the amount has no value", 'give one: { value: 100, unit: "g" }');
   const figure = typeof value === "string" ? wholeNumber(value) : exact(value as Value);
@@ -63,7 +63,7 @@ export function readValue(value: unknown): Fraction {
 const PLAIN = /^\d+(?:\.\d+|\/\d+)?$/;
 
 /** A text that is one number and nothing else, as a cook or as JSON may write it. */
-export function wholeNumber(text: string, mark?: DecimalMark): Fraction {
+export function wholeNumber(text: string, mark?: DecimalMark): Exact {
   if (mark === undefined && PLAIN.test(text)) return exact(text);
   const clean = cleanText(text);
   if (/^\d*\.?\d+e[+-]?\d+$/i.test(clean)) return exact(clean);

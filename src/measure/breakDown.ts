@@ -3,9 +3,7 @@ import { read } from "../document/read.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { fault, quote } from "../number/error.ts";
 import {
-  compare,
-  type Fraction,
-  floor,
+  type Exact,
   fraction,
   isZero,
   minus,
@@ -15,7 +13,8 @@ import {
   toStep,
   type Value,
   ZERO,
-} from "../number/fraction.ts";
+} from "../number/exact.ts";
+import { compare, floor } from "../number/ratio.ts";
 import {
   type Amount,
   type AmountHow,
@@ -73,16 +72,12 @@ const breakDownHow: () => Schema<ReadBreakDownHow> = /* @__PURE__ */ once(() =>
 );
 
 interface ReadBreakDownHow extends ReadAmountHow {
-  readonly step?: Fraction;
+  readonly step?: Exact;
 }
 
 /** Figures for units from large to small, of a total in base units. */
-function shareOut(
-  total: Fraction,
-  falling: readonly Unit[],
-  step: Fraction | undefined,
-): readonly Fraction[] {
-  const figures: Fraction[] = [];
+function shareOut(total: Exact, falling: readonly Unit[], step: Exact | undefined): readonly Exact[] {
+  const figures: Exact[] = [];
   let left = total;
   falling.forEach((unit, i) => {
     const exactly = over(left, unit.size);
@@ -96,10 +91,10 @@ function shareOut(
 
 /** Where rounding filled the smallest unit up to one of the next, it is carried there. */
 function carried(
-  figures: readonly Fraction[],
+  figures: readonly Exact[],
   falling: readonly Unit[],
-  step: Fraction | undefined,
-): readonly Fraction[] {
+  step: Exact | undefined,
+): readonly Exact[] {
   const [above, last] = falling.slice(-2);
   const figure = figures.at(-1);
   if (!step || !above || !last || !figure || compare(times(figure, last.size), above.size) < 0)
@@ -108,7 +103,7 @@ function carried(
   return shareOut(total, falling, undefined);
 }
 
-function asAmount(figures: readonly Fraction[], falling: readonly Unit[]): Amount {
+function asAmount(figures: readonly Exact[], falling: readonly Unit[]): Amount {
   const parts = falling.flatMap((unit, i) => {
     const figure = figures[i];
     return figure && !isZero(figure) ? [simple({ value: figure, unit })] : [];

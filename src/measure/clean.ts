@@ -35,7 +35,7 @@ export function cleanText(text: string): string {
   return clean;
 }
 
-/** Fraction characters and slashes as `1/2`; a digit before one is a whole number: `1½` is `1 1/2`. */
+/** Exact characters and slashes as `1/2`; a digit before one is a whole number: `1½` is `1 1/2`. */
 export function plainFractions(text: string): string {
   if (!/[^\t\n\r -~]/.test(text)) return text;
   return text

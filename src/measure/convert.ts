@@ -2,7 +2,7 @@ import { number } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { coded, fields, once, optional, type Schema } from "../document/schema.ts";
 import { fault, kindOf, quote } from "../number/error.ts";
-import { type Fraction, over, times, type Value } from "../number/fraction.ts";
+import { type Exact, over, times, type Value } from "../number/exact.ts";
 import {
   type Amount,
   type AmountHow,
@@ -56,7 +56,7 @@ const convertHow: () => Schema<ReadConvertHow> = /* @__PURE__ */ once(() =>
 );
 
 interface ReadConvertHow extends ReadAmountHow {
-  readonly density?: Fraction;
+  readonly density?: Exact;
 }
 
 const OF_ITS_OWN = {
@@ -65,7 +65,7 @@ const OF_ITS_OWN = {
 } as const;
 
 /** The amount in the base unit of the wanted kind. */
-function inBase(from: Amount, to: Unit, gramsPerMl: Fraction | undefined): Fraction {
+function inBase(from: Amount, to: Unit, gramsPerMl: Exact | undefined): Exact {
   if (from.kind === "own" || from.size === undefined) {
     const hint = "the food says what its own measures weigh; write a mass or a volume here";
     throw fault("unit-kinds-differ", `${quote(from.unit)} is a food's own measure`, hint);

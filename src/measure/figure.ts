@@ -1,5 +1,5 @@
 import { type ErrorCode, fault, quote, SteelyardError } from "../number/error.ts";
-import { exact, type Fraction, over, times, type Value } from "../number/fraction.ts";
+import { type Exact, exact, over, times, type Value } from "../number/exact.ts";
 import { amount } from "./amount.ts";
 import { wholeNumber } from "./amountData.ts";
 import type { Unit } from "./units.ts";
@@ -21,7 +21,7 @@ const BARE = /^[\s\d.,/¼½¾⅐-⅞⁄∕]+$|^\s*\d*\.?\d+e[+-]?\d+\s*$/i;
  * figure(650, "kcal"); // => 650
  * ```
  */
-export function figure(value: Value, unit: string): Fraction {
+export function figure(value: Value, unit: string): Exact {
   if (typeof value !== "string") return notNegative(exact(value), value);
   if (BARE.test(value)) return wholeNumber(value);
   const of = readUnit(unit, {});
@@ -36,7 +36,7 @@ export function figure(value: Value, unit: string): Fraction {
   return over(times(read.value, read.size), of.size);
 }
 
-function notNegative(figure: Fraction, written: Value): Fraction {
+function notNegative(figure: Exact, written: Value): Exact {
   if (figure.n >= 0n) return figure;
   throw fault("amount-negative", `${quote(written)} is below 0`, "give 0 or more");
 }

@@ -1,6 +1,7 @@
 import { isRecord } from "../document/safe.ts";
 import { collect, type Fault, fault, kindOf, throwIfAny } from "../number/error.ts";
-import { compare, type Fraction, times, type Value } from "../number/fraction.ts";
+import { type Exact, times, type Value } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { amount } from "./amount.ts";
 import { readValue } from "./amountData.ts";
 import { cleanText } from "./clean.ts";
@@ -71,7 +72,7 @@ export function isAbove(a: unknown, b: unknown, measures: Measures | undefined):
 function sizeOf(
   written: unknown,
   measures: Measures | undefined,
-): { readonly kind: string; readonly size: Fraction } | undefined {
+): { readonly kind: string; readonly size: Exact } | undefined {
   return collect([], [], () => {
     const read = amount(written as string, measures === undefined ? {} : { measures });
     return read.size && { kind: read.kind, size: times(read.value, read.size) };

@@ -2,25 +2,10 @@ import { count, word } from "../document/leaves.ts";
 import { read as readBySchema } from "../document/read.ts";
 import { unitWords } from "../document/readLanguage.ts";
 import { fields, list, once, optional, type Schema } from "../document/schema.ts";
+import { decimalText, fixedText } from "../number/digits.ts";
 import { fault, kindOf, quote } from "../number/error.ts";
-import {
-  absolute,
-  compare,
-  decimalText,
-  Exact,
-  equals,
-  exact,
-  type Fraction,
-  fixedText,
-  floor,
-  fraction,
-  isZero,
-  magnitude,
-  minus,
-  nearest,
-  times,
-  toStep,
-} from "../number/fraction.ts";
+import { absolute, Exact, equals, exact, fraction, isZero, minus, times, toStep } from "../number/exact.ts";
+import { compare, floor, magnitude, nearest } from "../number/ratio.ts";
 import type { Amount } from "./amount.ts";
 import { LONGEST_AMOUNT, trimZeros } from "./clean.ts";
 import { householdUnits } from "./measureSet.ts";
@@ -102,11 +87,7 @@ function one(a: Amount, how: ReadFormatHow, words: UnitWords): string {
 }
 
 /** The figure's text, and the figure that the text says. */
-function figureText(
-  figure: Fraction,
-  asFraction: boolean,
-  how: ReadFormatHow,
-): { text: string; shown: Fraction } {
+function figureText(figure: Exact, asFraction: boolean, how: ReadFormatHow): { text: string; shown: Exact } {
   if (asFraction && how.denominators) {
     const shown = nearestFraction(figure, how.denominators);
     return isZero(shown) && !isZero(figure)
@@ -124,33 +105,33 @@ function figureText(
 }
 
 /** What is longer than a cook writes is written as one fraction, which is read back however long it is. */
-function exactText(figure: Fraction): string {
+function exactText(figure: Exact): string {
   const plain = `${figure.n}/${figure.d}`;
   if (figure.d !== 1n && plain.length > 2 * LONGEST_AMOUNT) return plain;
   const text = decimalText(figure) ?? mixedText(figure);
   return text.length > LONGEST_AMOUNT ? plain : text;
 }
 
-function rounded(figure: Fraction, places: number): { text: string; shown: Fraction } {
+function rounded(figure: Exact, places: number): { text: string; shown: Exact } {
   const text = trimZeros(fixedText(figure, places));
   return { text, shown: exact(text) };
 }
 
-function mixedText(figure: Fraction): string {
+function mixedText(figure: Exact): string {
   const whole = floor(figure);
   const part = minus(figure, fraction(whole));
   if (isZero(part)) return whole.toString();
   return whole === 0n ? `${part.n}/${part.d}` : `${whole} ${part.n}/${part.d}`;
 }
 
-function nearestFraction(figure: Fraction, denominators: readonly number[]): Fraction {
-  const distance = (a: Fraction): Fraction => absolute(minus(a, figure));
+function nearestFraction(figure: Exact, denominators: readonly number[]): Exact {
+  const distance = (a: Exact): Exact => absolute(minus(a, figure));
   return [1, ...denominators]
     .map((d) => fraction(nearest(times(figure, fraction(BigInt(d)))), BigInt(d)))
     .reduce((best, each) => (compare(distance(each), distance(best)) < 0 ? each : best));
 }
 
-function unitText(a: Amount, shown: Fraction, words: UnitWords): string {
+function unitText(a: Amount, shown: Exact, words: UnitWords): string {
   const category = (words.category ?? englishWords.category)?.(shown) ?? "other";
   if (a.kind === "own") return ownText(a.unit, category, words);
   const word = Object.hasOwn(words.units, a.unit) ? words.units[a.unit] : undefined;

@@ -10,10 +10,12 @@ import {
   type Refuse,
   type Schema,
 } from "../document/schema.ts";
+import { toText } from "../number/digits.ts";
 import { type Path, quote } from "../number/error.ts";
-import { compare, exact, type Fraction, isZero, ONE, toText, type Value, ZERO } from "../number/fraction.ts";
+import { type Exact, exact, isZero, ONE, type Value, ZERO } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
+import { compare } from "../number/ratio.ts";
 
 import { type Amount, readAmount } from "./amount.ts";
 import type { HouseholdUnit, Measures } from "./measureSet.ts";
@@ -39,9 +41,9 @@ export interface Kitchen {
 /** A spoon or cup of the drawer. */
 export interface DrawerMeasure {
   readonly unit: HouseholdUnit;
-  readonly ml: Fraction;
+  readonly ml: Exact;
   /** Parts of one, above 0 and below 1, rising. */
-  readonly parts: readonly Fraction[];
+  readonly parts: readonly Exact[];
 }
 
 /** A kitchen with everything in it read. */
@@ -57,7 +59,7 @@ export interface ReadyKitchen {
 /** A kitchen as far as its fields say what they are; what they come to hangs together by the measures. */
 interface KitchenParts extends Omit<Kitchen, "measures" | "drawer"> {
   readonly measures: ReadySet;
-  readonly drawer: { readonly [unit: string]: readonly Fraction[] };
+  readonly drawer: { readonly [unit: string]: readonly Exact[] };
 }
 
 /** @internal The schema of a kitchen of one's own. */
@@ -79,7 +81,7 @@ export const kitchenSchema: () => Schema<ReadyKitchen> = /* @__PURE__ */ once(()
   ),
 );
 
-function part(): Schema<Fraction> {
+function part(): Schema<Exact> {
   return figure(
     (given) => exact(given),
     {},

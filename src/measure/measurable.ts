@@ -1,16 +1,6 @@
 import { fault, quote } from "../number/error.ts";
-import {
-  compare,
-  equals,
-  type Fraction,
-  floor,
-  fraction,
-  isZero,
-  over,
-  plus,
-  times,
-  ZERO,
-} from "../number/fraction.ts";
+import { type Exact, equals, fraction, isZero, over, plus, times, ZERO } from "../number/exact.ts";
+import { compare, floor } from "../number/ratio.ts";
 import { type Amount, gramsOf, millilitresOf, withExact } from "./amount.ts";
 import { breakDown } from "./breakDown.ts";
 import { type KitchenName, readyKitchen } from "./kitchen.ts";
@@ -26,7 +16,7 @@ export interface Measurable {
   /** As the cook reads it: `1/2 cup + 1 tbsp`. */
   readonly amount: Amount;
   /** Grams of a mass, millilitres of a volume, number of a food's own measure. */
-  readonly value: Fraction;
+  readonly value: Exact;
 }
 
 export interface MeasurableHow {
@@ -68,7 +58,7 @@ export function measurable(
   return a.kind === "own" ? counted(ready, a, each, how.measures) : [];
 }
 
-function weighed({ scale }: ReadyKitchen, grams: Fraction, each: number): Measurable[] {
+function weighed({ scale }: ReadyKitchen, grams: Exact, each: number): Measurable[] {
   const step = scale && gramsOf(scale);
   if (!scale || !step) return [];
   return multiples(grams, step, ZERO, each).map(({ times: k, value }) => {
@@ -81,7 +71,7 @@ function weighed({ scale }: ReadyKitchen, grams: Fraction, each: number): Measur
   });
 }
 
-function poured(ready: ReadyKitchen, a: Amount, ml: Fraction, each: number): readonly Measurable[] {
+function poured(ready: ReadyKitchen, a: Amount, ml: Exact, each: number): readonly Measurable[] {
   const grid = gridOf(ready);
   const least = ready.jug && millilitresOf(ready.jug.least);
   const jugged = ready.jug && least && compare(ml, least) >= 0;
@@ -113,12 +103,12 @@ function counted(ready: ReadyKitchen, a: Amount, each: number, measures: Measure
 }
 
 /** Wholes and parts of one nearest to a figure, rising; never 0 unless the figure is. */
-function around(figure: Fraction, parts: readonly Fraction[], each: number): Fraction[] {
+function around(figure: Exact, parts: readonly Exact[], each: number): Exact[] {
   if (isZero(figure)) return [ZERO];
   const whole = floor(figure);
   const reach = BigInt(each);
   const lowest = whole > reach ? whole - reach : 0n;
-  const all: Fraction[] = [];
+  const all: Exact[] = [];
   for (let w = lowest; w <= whole + reach + 1n; w += 1n)
     all.push(...parts.map((part) => plus(fraction(w), part)));
   const usable = all.filter((f) => f.n > 0n);
@@ -130,11 +120,11 @@ function around(figure: Fraction, parts: readonly Fraction[], each: number): Fra
 
 /** Multiples of a step from a least one on, nearest to a figure, rising. */
 function multiples(
-  figure: Fraction,
-  step: Fraction,
-  least: Fraction,
+  figure: Exact,
+  step: Exact,
+  least: Exact,
   each: number,
-): { times: bigint; value: Fraction }[] {
+): { times: bigint; value: Exact }[] {
   if (isZero(figure)) return [{ times: 0n, value: ZERO }];
   const steps = over(figure, step);
   const low = floor(steps);

@@ -1,4 +1,4 @@
-import type { Value } from "../number/fraction.ts";
+import type { Value } from "../number/exact.ts";
 
 /** Units whose size a set of measures says. */
 export type HouseholdUnit =

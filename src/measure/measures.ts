@@ -11,8 +11,9 @@ import {
   readAs,
   type Schema,
 } from "../document/schema.ts";
+import { toText } from "../number/digits.ts";
 import { fault, kindOf, quote } from "../number/error.ts";
-import { exact, toText } from "../number/fraction.ts";
+import { exact } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import { australian } from "./data/australian.ts";

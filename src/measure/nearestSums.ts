@@ -1,4 +1,5 @@
-import { type Fraction, floor, fraction, isZero, plus, times, ZERO } from "../number/fraction.ts";
+import { type Exact, fraction, isZero, plus, times, ZERO } from "../number/exact.ts";
+import { floor } from "../number/ratio.ts";
 import { type Amount, simple, together } from "./amount.ts";
 import type { ReadyKitchen } from "./kitchenCheck.ts";
 import { type Place, type SpoonGrid, spoonGrid, type Way, worthIt } from "./spoons.ts";
@@ -18,9 +19,9 @@ export function gridOf(ready: ReadyKitchen): SpoonGrid | undefined {
 export function nearestSums(
   ready: ReadyKitchen,
   grid: SpoonGrid,
-  ml: Fraction,
+  ml: Exact,
   each: number,
-): { amount: Amount; value: Fraction }[] {
+): { amount: Amount; value: Exact }[] {
   const wanted = times(ml, fraction(grid.perMl));
   const at = floor(wanted);
   const onGrid = wanted.d === 1n;

@@ -1,5 +1,7 @@
+import { toText } from "../number/digits.ts";
 import { fault, quote, type SteelyardError } from "../number/error.ts";
-import { compare, exact, type Fraction, fraction, ONE, plus, toText } from "../number/fraction.ts";
+import { type Exact, exact, fraction, ONE, plus } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { sizeless } from "./data/spellings.ts";
 
 /**
@@ -10,7 +12,7 @@ export type DecimalMark = "point" | "comma";
 
 /** A number at the start of a text, and what follows it. */
 export interface NumberRead {
-  readonly value: Fraction;
+  readonly value: Exact;
   readonly rest: string;
 }
 
@@ -50,11 +52,11 @@ export function readNumber(text: string, mark?: DecimalMark): NumberRead {
   return { value: plus(exact(token), part), rest: rest.slice(mixed[0].length) };
 }
 
-function ratio(n = "", d = ""): Fraction {
+function ratio(n = "", d = ""): Exact {
   return fraction(exact(n).n, exact(d).n);
 }
 
-function readDecimal(token: string, mark: DecimalMark | undefined): Fraction {
+function readDecimal(token: string, mark: DecimalMark | undefined): Exact {
   if (/\d\.{2,}\d/.test(token)) throw rangeFault(token);
   const marks = token.replace(/\d/g, "");
   if (/[.,]$/.test(token) || (marks.length > 1 && !GROUPED_COMMA.test(token) && !GROUPED_POINT.test(token))) {
@@ -90,7 +92,7 @@ function readDecimal(token: string, mark: DecimalMark | undefined): Fraction {
 const GROUPED_COMMA = /^[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?$/;
 const GROUPED_POINT = /^[1-9]\d{0,2}(?:\.\d{3})+(?:,\d+)?$/;
 
-function readGrouped(token: string, plain: string, mark: DecimalMark | undefined): Fraction {
+function readGrouped(token: string, plain: string, mark: DecimalMark | undefined): Exact {
   const comma = GROUPED_COMMA.test(token);
   if (mark === (comma ? "point" : "comma")) return exact(plain);
   throw fault(

@@ -1,5 +1,5 @@
 import { collect, type Fault, fault, quote, throwIfAny } from "../number/error.ts";
-import type { Fraction } from "../number/fraction.ts";
+import type { Exact } from "../number/exact.ts";
 import { cleanText } from "./clean.ts";
 import { type DecimalMark, readNumber, refuseAfter } from "./numberText.ts";
 import { matchOwn, type OwnMatch } from "./own.ts";
@@ -15,7 +15,7 @@ export interface OwnUnit {
 
 /** One figure with its unit. */
 export interface ReadPart {
-  readonly value: Fraction;
+  readonly value: Exact;
   readonly unit: Unit | OwnUnit;
 }
 
@@ -54,7 +54,7 @@ export function parseAmount(text: string, context: ReadContext): readonly ReadPa
 
 /** A figure, what follows it up to the next part of the amount, and that part. */
 interface Next {
-  readonly value: Fraction;
+  readonly value: Exact;
   readonly own: OwnUnit | undefined;
   readonly phrase: string;
   /** What joins the next part on. */

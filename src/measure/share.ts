@@ -1,7 +1,8 @@
 import { isValue, NUMBER } from "../document/leaves.ts";
 import { leaf, type Schema } from "../document/schema.ts";
 import { type ErrorCode, fault, quote } from "../number/error.ts";
-import { compare, exact, type Fraction, fraction, ONE, over, type Value } from "../number/fraction.ts";
+import { type Exact, exact, fraction, ONE, over, type Value } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { wholeNumber } from "./amountData.ts";
 import { hinting } from "./figure.ts";
 
@@ -11,14 +12,14 @@ import { hinting } from "./figure.ts";
  *
  * Throws `code`, and the codes of numbers.
  */
-export function readShare(value: Value, code: ErrorCode): Fraction {
+export function readShare(value: Value, code: ErrorCode): Exact {
   const share = shareOf(value);
   if (isShare(share)) return share;
   throw fault(code, `${quote(value)} is not a share of a whole`, HINT);
 }
 
 /** @internal The schema of a share of a whole. */
-export function share(): Schema<Fraction> {
+export function share(): Schema<Exact> {
   const json = { type: ["number", "string"], minimum: 0, maximum: 1 };
   return leaf(`a share: ${NUMBER}`, json, isValue, (given, refuse) => {
     const share = shareOf(given);
@@ -29,11 +30,11 @@ export function share(): Schema<Fraction> {
 
 const HINT = 'write 0 to 1, or per cent: "25 %"';
 
-function isShare(share: Fraction): boolean {
+function isShare(share: Exact): boolean {
   return share.n >= 0n && compare(share, ONE) <= 0;
 }
 
-function shareOf(value: Value): Fraction {
+function shareOf(value: Value): Exact {
   const percent = typeof value === "string" ? /^\s*([^%]*?)\s*%\s*$/.exec(value) : null;
   return hinting(HINT, () => {
     if (percent) return over(wholeNumber(percent[1] ?? ""), fraction(100n));

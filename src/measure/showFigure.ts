@@ -1,16 +1,8 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
+import { fixedText } from "../number/digits.ts";
 import { fault } from "../number/error.ts";
-import {
-  ceiling,
-  exact,
-  type Fraction,
-  fixedText,
-  floor,
-  fraction,
-  magnitude,
-  times,
-  ZERO,
-} from "../number/fraction.ts";
+import { type Exact, exact, fraction, times, ZERO } from "../number/exact.ts";
+import { ceiling, floor, magnitude } from "../number/ratio.ts";
 
 export interface FigureHow {
   /** Significant digits, 1 to 34; 3 unless told. Whole units are never rounded away: 1234 stays 1234. */
@@ -46,7 +38,7 @@ const GREATEST_POWER = 15;
  * showFigure(exact("0.2"), { places: 0 }); // => under 0.5
  * ```
  */
-export function showFigure(f: Fraction, how: FigureHow = {}): string {
+export function showFigure(f: Exact, how: FigureHow = {}): string {
   const language = how.language ?? britishEnglish;
   const unit = how.unit === undefined ? "" : ` ${say(language, how.unit)}`;
   const places = inRange("places", how.places, 0);
@@ -64,14 +56,14 @@ export function showFigure(f: Fraction, how: FigureHow = {}): string {
  *
  * Throws `figure-malformed`.
  */
-export function showPercent(share: Fraction, how: Omit<FigureHow, "unit"> = {}): string {
+export function showPercent(share: Exact, how: Omit<FigureHow, "unit"> = {}): string {
   const precise = how.significant === undefined && how.places === undefined ? { ...how, places: 0 } : how;
   const figure = showFigure(times(share, fraction(100n)), precise);
   return say(how.language ?? britishEnglish, "{figure}%", { figure });
 }
 
 /** A figure that only bounds the truth, rounded so that it still does: at least 4.149 is at least 4.14. */
-export function showBound(f: Fraction, bound: "at-least" | "at-most", how: FigureHow = {}): string {
+export function showBound(f: Exact, bound: "at-least" | "at-most", how: FigureHow = {}): string {
   const own: FigureHow = { ...how, rounding: bound === "at-least" ? "down" : "up" };
   const figure = showFigure(f, own);
   if (roundsToNothing(f, own)) return figure;
@@ -80,9 +72,9 @@ export function showBound(f: Fraction, bound: "at-least" | "at-most", how: Figur
 }
 
 /** The ends of a range, rounded so that both still hold. */
-export function showRange(low: Fraction, high: Fraction, how: FigureHow = {}): string {
+export function showRange(low: Exact, high: Exact, how: FigureHow = {}): string {
   const { unit, ...plain } = how;
-  const end = (f: Fraction, rounding: "down" | "up", own: FigureHow): string => {
+  const end = (f: Exact, rounding: "down" | "up", own: FigureHow): string => {
     const rounded = { ...own, rounding };
     return showFigure(roundsToNothing(f, rounded) && rounding === "down" ? ZERO : f, rounded);
   };
@@ -92,7 +84,7 @@ export function showRange(low: Fraction, high: Fraction, how: FigureHow = {}): s
   return say(how.language ?? britishEnglish, "{low} to {high}", { low: least, high: most });
 }
 
-function significantText(f: Fraction, how: FigureHow): string {
+function significantText(f: Exact, how: FigureHow): string {
   const digits = inRange("significant", how.significant, 1) ?? 3;
   const power = magnitude(f);
   if (f.n !== 0n && (power < LEAST_POWER || power >= GREATEST_POWER)) {
@@ -105,7 +97,7 @@ function significantText(f: Fraction, how: FigureHow): string {
   return localDigits(rounded(f, digits, how), how);
 }
 
-function rounded(f: Fraction, digits: number, how: FigureHow): string {
+function rounded(f: Exact, digits: number, how: FigureHow): string {
   if (f.n === 0n) return "0";
   const places = Math.max(0, digits - 1 - magnitude(f));
   const text = fixed(f, places, how);
@@ -114,7 +106,7 @@ function rounded(f: Fraction, digits: number, how: FigureHow): string {
   return carried ? fixedText(exact(text), places - 1) : text;
 }
 
-function fixed(f: Fraction, places: number, how: FigureHow): string {
+function fixed(f: Exact, places: number, how: FigureHow): string {
   if (how.rounding === undefined || how.rounding === "nearest") return fixedText(f, places);
   const whole = (how.rounding === "down" ? floor : ceiling)({ n: f.n * 10n ** BigInt(places), d: f.d });
   return fixedText({ n: whole, d: 10n ** BigInt(places) }, places);
@@ -129,7 +121,7 @@ function localDigits(text: string, how: FigureHow): string {
 }
 
 /** Whether a figure that is something would be shown as 0: never to significant digits. */
-function roundsToNothing(f: Fraction, how: FigureHow): boolean {
+function roundsToNothing(f: Exact, how: FigureHow): boolean {
   return how.places !== undefined && f.n !== 0n && /^-?[0.]+$/.test(fixed(f, how.places, how));
 }
 

@@ -1,23 +1,11 @@
-import {
-  compare,
-  type Fraction,
-  floor,
-  fraction,
-  greatest,
-  isZero,
-  lcm,
-  least,
-  ONE,
-  over,
-  plus,
-  times,
-} from "../number/fraction.ts";
+import { type Exact, fraction, greatest, isZero, least, ONE, over, plus, times } from "../number/exact.ts";
+import { compare, floor, lcm } from "../number/ratio.ts";
 import type { DrawerMeasure } from "./kitchenCheck.ts";
 
 /** One figure of one spoon or cup. */
 export interface Term {
   readonly measure: DrawerMeasure;
-  readonly figure: Fraction;
+  readonly figure: Exact;
   /** The volume, in steps of the grid. */
   readonly steps: bigint;
 }
@@ -60,7 +48,7 @@ const WORTH_A_SPOON = 50n;
 const SECOND_FIGURE = 2;
 
 /** Nobody counts on beyond these while a larger measure will do. */
-const FEW_SCOOPS: Fraction = /* @__PURE__ */ fraction(4n);
+const FEW_SCOOPS: Exact = /* @__PURE__ */ fraction(4n);
 
 /** Nobody counts further than this in any case. */
 const MOST_SCOOPS = 16n;
@@ -110,7 +98,7 @@ function termsOf(measure: DrawerMeasure, larger: DrawerMeasure | undefined, perM
 }
 
 /** Scoops up to the smallest thing that the larger measure can do, but never fewer than a few. */
-function fewest(measure: DrawerMeasure, larger: DrawerMeasure): Fraction {
+function fewest(measure: DrawerMeasure, larger: DrawerMeasure): Exact {
   const smallest = times(larger.ml, larger.parts[0] ?? ONE);
   return greatest(over(smallest, measure.ml), FEW_SCOOPS);
 }

@@ -1,6 +1,8 @@
+import { fixedText, toText } from "../number/digits.ts";
 import { fault, quote, type SteelyardError } from "../number/error.ts";
-import { compare, type Fraction, fixedText, magnitude, toText } from "../number/fraction.ts";
+import type { Exact } from "../number/exact.ts";
 import { nearNames } from "../number/near.ts";
+import { compare, magnitude } from "../number/ratio.ts";
 import { trimZeros } from "./clean.ts";
 import { ambiguous, setSpellings, sizeless, spellings, unlevel } from "./data/spellings.ts";
 import { type HouseholdUnit, householdUnits } from "./measureSet.ts";
@@ -90,7 +92,7 @@ function* setNames(context: UnitContext): Generator<readonly [string, () => Read
 }
 
 function measuresNeeded(unit: HouseholdUnit, set: ReadySet | undefined): SteelyardError {
-  const sizes = new Map<string, { size: Fraction; names: string[] }>();
+  const sizes = new Map<string, { size: Exact; names: string[] }>();
   for (const name of measureSetNames) {
     const size = readyMeasures(name).units.get(unit)?.size;
     if (!size) continue;
@@ -109,7 +111,7 @@ function measuresNeeded(unit: HouseholdUnit, set: ReadySet | undefined): Steelya
   return fault("measures-needed", message, hint);
 }
 
-function shortMl(size: Fraction): string {
+function shortMl(size: Exact): string {
   return trimZeros(fixedText(size, Math.max(0, 3 - magnitude(size))));
 }
 

@@ -1,4 +1,4 @@
-import { exact, type Fraction } from "../number/fraction.ts";
+import { type Exact, exact } from "../number/exact.ts";
 import { avoirdupois } from "./data/avoirdupois.ts";
 import { cubicMeasures } from "./data/cubic.ts";
 import { energies } from "./data/energy.ts";
@@ -28,7 +28,7 @@ export interface Unit {
   readonly id: string;
   readonly kind: UnitKind;
   /** Grams, millilitres, millimetres or kilojoules in one. */
-  readonly size: Fraction;
+  readonly size: Exact;
   /** The set that the size comes from, for spoons, cups and the like. */
   readonly measures?: Measures;
 }

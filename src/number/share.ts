@@ -1,5 +1,6 @@
 import { fault } from "./error.ts";
-import { compare, type Fraction, floor, fraction, minus, over, sum, times } from "./fraction.ts";
+import { type Exact, fraction, minus, over, sum, times } from "./exact.ts";
+import { compare, floor } from "./ratio.ts";
 
 /**
  * Shares a whole number of units out in proportion to weights, so that the shares are whole and
@@ -15,7 +16,7 @@ import { compare, type Fraction, floor, fraction, minus, over, sum, times } from
  * apportion(100n, [fraction(1n), fraction(1n), fraction(1n)]); // => [ 34n, 33n, 33n ]
  * ```
  */
-export function apportion(units: bigint, weights: readonly Fraction[]): bigint[] {
+export function apportion(units: bigint, weights: readonly Exact[]): bigint[] {
   const total = sum(weights);
   if (weights.some((w) => w.n < 0n) || total.n === 0n || units < 0n) {
     throw fault(
@@ -35,7 +36,7 @@ export function apportion(units: bigint, weights: readonly Fraction[]): bigint[]
 }
 
 /** Splits a total exactly in proportion to weights: the parts add up to the total, literally. */
-export function split(total: Fraction, weights: readonly Fraction[]): Fraction[] {
+export function split(total: Exact, weights: readonly Exact[]): Exact[] {
   const whole = sum(weights);
   if (weights.some((w) => w.n < 0n) || whole.n === 0n) {
     throw fault(

@@ -1,5 +1,6 @@
-import { compare, exact, type Fraction, times } from "../number/fraction.ts";
+import { type Exact, exact, times } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
+import { compare } from "../number/ratio.ts";
 import type { Check } from "./check.ts";
 import type { ActivityClass } from "./person.ts";
 
@@ -74,7 +75,7 @@ const GROWTH = "1.01";
 const EFSA = "EFSA 2013, Dietary Reference Values for energy, EFSA Journal 11(1):3005";
 
 /** Returns the physical activity level of a class at an age. */
-export function levelOfClass(activity: ActivityClass, age: Fraction): Fraction {
+export function levelOfClass(activity: ActivityClass, age: Exact): Exact {
   const young = childActivityAt(age);
   return young
     ? times(exact(young.levels[activity]), exact(GROWTH))
@@ -84,13 +85,13 @@ export function levelOfClass(activity: ActivityClass, age: Fraction): Fraction {
 /** Returns whose levels a class is read by at an age, and its band where it has one. */
 export function classAt(
   activity: ActivityClass,
-  age: Fraction,
+  age: Exact,
 ): Pick<ActivityBand, "source" | "check"> & Partial<Pick<ActivityBand, "least" | "most">> {
   const young = childActivityAt(age);
   return young ? { source: EFSA, check: "issuer" } : activityClasses[activity];
 }
 
-function childActivityAt(age: Fraction): ChildActivity | undefined {
+function childActivityAt(age: Exact): ChildActivity | undefined {
   return childActivity.find(
     ({ from, below }) => compare(age, exact(from)) >= 0 && compare(age, exact(below)) < 0,
   );
@@ -102,7 +103,7 @@ export interface UnusualLevel extends Pick<ActivityBand, "source" | "check"> {
 }
 
 /** Tells of a level that is unusual at an age: for adults one that FAO/WHO/UNU 2004 finds is not kept up. */
-export function unusualLevel(level: Fraction, age: Fraction): UnusualLevel | undefined {
+export function unusualLevel(level: Exact, age: Exact): UnusualLevel | undefined {
   const young = childActivityAt(age);
   const { sedentary, vigorous } = young?.levels ?? {
     sedentary: activityClasses.sedentary.least,

@@ -1,4 +1,4 @@
-import type { Fraction, Value } from "../number/fraction.ts";
+import type { Exact, Value } from "../number/exact.ts";
 import type { EquationId } from "./equations/equation.ts";
 
 /** How fast to lose or gain: per cent of the day's need (15, `"15 %"`), kcal a day (300, `"300 kcal"`, `"1.2 MJ"`), or body mass a week. */
@@ -29,24 +29,24 @@ export interface Aim {
 }
 
 export interface Band {
-  readonly exactly?: Fraction;
-  readonly least?: Fraction;
-  readonly most?: Fraction;
+  readonly exactly?: Exact;
+  readonly least?: Exact;
+  readonly most?: Exact;
 }
 
 export type MacroName = "protein" | "fat" | "carbohydrate";
 
 /** How fast, and how much of a macronutrient, as they are read: by what, and the figure. */
-export type ReadRate = readonly ["percent" | "kcal" | "perWeek", Fraction];
+export type ReadRate = readonly ["percent" | "kcal" | "perWeek", Exact];
 export type ReadMacro = readonly ["perKg" | "perKgLean" | "share", Band];
 
 /** An aim once read. */
 export interface AimFacts {
   readonly direction: "hold" | "lose" | "gain";
-  readonly rate?: { readonly kind: "percent" | "kcal" | "kgPerWeek"; readonly value: Fraction };
+  readonly rate?: { readonly kind: "percent" | "kcal" | "kgPerWeek"; readonly value: Exact };
   readonly macros: {
     readonly [M in MacroName]?: { readonly by: "perKg" | "perKgLean" | "share"; readonly band: Band };
   };
-  readonly fibrePer1000?: Fraction;
+  readonly fibrePer1000?: Exact;
   readonly equation?: EquationId;
 }

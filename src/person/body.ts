@@ -1,4 +1,6 @@
-import { compare, exact, type Fraction, fixedText, minus, over, times } from "../number/fraction.ts";
+import { fixedText } from "../number/digits.ts";
+import { type Exact, exact, minus, over, times } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import type { Facts } from "./person.ts";
 
 const ADULT = "18";
@@ -30,7 +32,7 @@ export function isUnder18(facts: Facts): boolean {
 }
 
 /** Returns the body mass index, kg per square metre, where the height is known. */
-export function bodyMassIndex(facts: Facts): Fraction | undefined {
+export function bodyMassIndex(facts: Facts): Exact | undefined {
   return facts.height && over(facts.mass, times(facts.height, facts.height));
 }
 
@@ -52,14 +54,14 @@ export function isBelowIndex(facts: Facts, index: string): boolean {
 }
 
 /** Returns what an adult has to lose before they count as underweight, kg; below zero where they do already. */
-export function massToUnderweight(facts: Facts): Fraction | undefined {
+export function massToUnderweight(facts: Facts): Exact | undefined {
   const least = leastIndex(facts);
   if (!facts.height || least === undefined) return undefined;
   return minus(facts.mass, massAt(least, facts.height));
 }
 
 /** Returns the mass by which figures per kilogram are reckoned for someone, kg: theirs, up to that of an index of 30. */
-export function countedMass(facts: Facts): Fraction {
+export function countedMass(facts: Facts): Exact {
   const most = massAt(FULL_INDEX, facts.height ?? exact(TALL));
   return compare(facts.mass, most) > 0 ? most : facts.mass;
 }
@@ -71,6 +73,6 @@ export function countedText(facts: Facts): string | undefined {
   return `by ${fixedText(countedMass(facts), 0)} kg, the mass at a body mass index of 30 of someone ${index}: figures per kilogram are of bodies of a usual mass`;
 }
 
-function massAt(index: string, height: Fraction): Fraction {
+function massAt(index: string, height: Exact): Exact {
   return times(exact(index), times(height, height));
 }

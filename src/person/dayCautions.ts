@@ -1,4 +1,6 @@
-import { compare, exact, type Fraction, fixedText, minus, over, times, ZERO } from "../number/fraction.ts";
+import { fixedText } from "../number/digits.ts";
+import { type Exact, exact, minus, over, times, ZERO } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import {
   countedMass,
   isBelowIndex,
@@ -36,8 +38,8 @@ const REFEEDING = [
 const REFEEDING_WITH_INSULIN = { below: "18.5", perKg: "10" } as const;
 
 interface Day extends ProteinDay {
-  readonly resting: Fraction;
-  readonly kgPerWeek: Fraction;
+  readonly resting: Exact;
+  readonly kgPerWeek: Exact;
 }
 
 /** What a day's figures give cause to say. */
@@ -60,7 +62,7 @@ export function targetCautions(day: Day): Caution[] {
 }
 
 /** Food itself can harm an adult this thin, whatever the aim: NICE starts far below what a day is to bring. */
-function refeeding(facts: Facts, target: Fraction): Caution[] {
+function refeeding(facts: Facts, target: Exact): Caution[] {
   const rules = facts.conditions.includes("insulin") ? [...REFEEDING, REFEEDING_WITH_INSULIN] : REFEEDING;
   const rule = rules.find(({ below }) => isBelowIndex(facts, below));
   if (!rule) return [];
@@ -71,7 +73,7 @@ function refeeding(facts: Facts, target: Fraction): Caution[] {
 }
 
 /** What a gain, in kg a week, gives cause to say; a loss is below zero. */
-function gainCautions(facts: Facts, gain: Fraction): Caution[] {
+function gainCautions(facts: Facts, gain: Exact): Caution[] {
   if (compare(gain, times(exact(FASTEST_GAIN), countedMass(facts))) <= 0) return [];
   // Neither a thin body that is to fill out nor a mother is one that trains to gain muscle.
   if (isUnderweight(facts) || facts.pregnant) return [];
@@ -82,7 +84,7 @@ function gainCautions(facts: Facts, gain: Fraction): Caution[] {
 }
 
 /** What a loss, in kg a week, gives cause to say; a gain is below zero. */
-function lossCautions(facts: Facts, loss: Fraction): Caution[] {
+function lossCautions(facts: Facts, loss: Exact): Caution[] {
   if (loss.n <= 0n) return [];
   const isFastForMass = compare(loss, times(exact(FASTEST_LOSS_OF_MASS), facts.mass)) > 0;
   return [
@@ -93,7 +95,7 @@ function lossCautions(facts: Facts, loss: Fraction): Caution[] {
 }
 
 /** Says within how many weeks a steady loss makes an adult underweight who is not so yet. */
-function underweightSoon(facts: Facts, loss: Fraction): Caution[] {
+function underweightSoon(facts: Facts, loss: Exact): Caution[] {
   const spare = massToUnderweight(facts);
   if (!spare || spare.n < 0n) return [];
   const weeks = over(spare, loss);

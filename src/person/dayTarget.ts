@@ -1,17 +1,8 @@
 import { read } from "../document/read.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
+import { toText } from "../number/digits.ts";
 import { fault, throwIfAny, together } from "../number/error.ts";
-import {
-  exact,
-  type Fraction,
-  fraction,
-  minus,
-  over,
-  plus,
-  times,
-  toText,
-  ZERO,
-} from "../number/fraction.ts";
+import { type Exact, exact, fraction, minus, over, plus, times, ZERO } from "../number/exact.ts";
 import type { Demand } from "../scale/demand.ts";
 import type { Aim, AimFacts, Band, MacroName } from "./aim.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
@@ -34,24 +25,24 @@ export interface DayTarget {
   readonly demands: readonly Demand[];
   readonly cautions: readonly Caution[];
   readonly energy: {
-    readonly resting: Fraction;
+    readonly resting: Exact;
     /** Need without the aim, `addition` included. */
-    readonly need: Fraction;
+    readonly need: Exact;
     /** What an authority adds for pregnancy or breastfeeding, where `how.authority` names one that does. */
     readonly addition?: EnergyAddition;
     /** What the aim adds; below zero for a loss. */
-    readonly change: Fraction;
-    readonly target: Fraction;
+    readonly change: Exact;
+    readonly target: Exact;
     readonly equation: EquationId;
     readonly source: string;
     /** Body mass change per week that the rule reckons with, in kg; below zero for a loss. */
-    readonly kgPerWeek: Fraction;
-    readonly rule: { readonly kcalPerKg: Fraction; readonly text: string; readonly source: string };
+    readonly kgPerWeek: Exact;
+    readonly rule: { readonly kcalPerKg: Exact; readonly text: string; readonly source: string };
   };
   readonly note: string;
 }
 
-const DAYS: Fraction = /* @__PURE__ */ fraction(7n);
+const DAYS: Exact = /* @__PURE__ */ fraction(7n);
 
 /**
  * What a day should bring for a person and an aim. Energy is one exact figure; protein, fat and
@@ -141,7 +132,7 @@ const dayHow: () => Schema<{ readonly authority?: Authority }> = /* @__PURE__ */
   fields<{ readonly authority?: Authority }>({ authority: optional(authorityName()) }),
 );
 
-function changeOf(aim: AimFacts, need: Fraction): Fraction {
+function changeOf(aim: AimFacts, need: Exact): Exact {
   if (!aim.rate) return ZERO;
   const { kind, value } = aim.rate;
   const size =
@@ -172,7 +163,7 @@ function macroDemands(facts: Facts, aim: AimFacts): Demand[] {
 
 function amountOf(
   band: Band,
-  by: (f: Fraction) => Fraction,
+  by: (f: Exact) => Exact,
 ): { exactly: string } | { least: string; most?: string } | { most: string } {
   if (band.exactly) return { exactly: toText(by(band.exactly)) };
   if (band.least) {

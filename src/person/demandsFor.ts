@@ -4,7 +4,7 @@ import { coded, fields, once, optional, type Schema } from "../document/schema.t
 import { components } from "../food/components.ts";
 import { share } from "../measure/share.ts";
 import { together } from "../number/error.ts";
-import { type Fraction, ONE, type Value } from "../number/fraction.ts";
+import { type Exact, ONE, type Value } from "../number/exact.ts";
 import type { Demand } from "../scale/demand.ts";
 import type { Aim } from "./aim.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
@@ -103,7 +103,7 @@ export function demandsFor(person: Person, authority: Authority, how: DemandsHow
 }
 
 type ReadHow = Omit<DemandsHow, "energy" | "share" | "limits"> & {
-  readonly [Field in "energy" | "share" | "limits"]?: Fraction;
+  readonly [Field in "energy" | "share" | "limits"]?: Exact;
 };
 
 const demandsHow: () => Schema<ReadHow> = /* @__PURE__ */ once(() => {

@@ -1,4 +1,5 @@
-import { compare, exact, type Fraction, fraction, ZERO } from "../number/fraction.ts";
+import { type Exact, exact, fraction, ZERO } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import type { Check } from "./check.ts";
 import { type Childbearing, stateOf } from "./intakes/stage.ts";
 import type { Authority } from "./intakes/table.ts";
@@ -9,7 +10,7 @@ export interface EnergyAddition {
   readonly authority: Authority;
   readonly for: Childbearing;
   /** kcal a day. */
-  readonly value: Fraction;
+  readonly value: Exact;
   readonly source: string;
   readonly check: Check;
 }
@@ -59,8 +60,8 @@ export const energyAdditions: { readonly [A in Authority]: Published } = {
   },
 };
 
-const HALF_YEAR: Fraction = /* @__PURE__ */ fraction(6n);
-const YEAR: Fraction = /* @__PURE__ */ fraction(12n);
+const HALF_YEAR: Exact = /* @__PURE__ */ fraction(6n);
+const YEAR: Exact = /* @__PURE__ */ fraction(12n);
 
 /** What one authority adds for a person's state: nothing where it has no figure for it. */
 export function energyAddition(authority: Authority, facts: Facts): EnergyAddition | undefined {

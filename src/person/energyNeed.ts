@@ -1,7 +1,7 @@
 import { read } from "../document/read.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { together } from "../number/error.ts";
-import { exact, type Fraction, greatest, least, times } from "../number/fraction.ts";
+import { type Exact, exact, greatest, least, times } from "../number/exact.ts";
 import { classAt } from "./activity.ts";
 import { type Caution, practitionerNote } from "./caution.ts";
 import type { Check } from "./check.ts";
@@ -14,8 +14,8 @@ import { readPerson } from "./readPerson.ts";
 
 /** What a person needs in a day by one equation, and how far the others lie from it. kcal. */
 export interface EnergyNeed {
-  readonly resting: Fraction;
-  readonly total: Fraction;
+  readonly resting: Exact;
+  readonly total: Exact;
   readonly equation: EquationId;
   readonly name: string;
   readonly source: string;
@@ -26,7 +26,7 @@ export interface EnergyNeed {
   /** Every equation that this person's data serve, the chosen one among them. */
   readonly spread: readonly SpreadItem[];
   /** The lowest and the highest total in the spread: how sure one number can be. */
-  readonly range: { readonly least: Fraction; readonly most: Fraction };
+  readonly range: { readonly least: Exact; readonly most: Exact };
   /**
    * What authorities add for this person's pregnancy or breastfeeding: no part of `total`, for equations
    * leave it out. `referenceIntakes` adds its authority's.
@@ -37,18 +37,18 @@ export interface EnergyNeed {
 
 export interface SpreadItem {
   readonly equation: EquationId;
-  readonly resting: Fraction;
-  readonly total: Fraction;
+  readonly resting: Exact;
+  readonly total: Exact;
   /** Whether the person's age is within that of the people the equation was made from. */
   readonly withinPopulation: boolean;
 }
 
 /** The physical activity level that total energy was reckoned with. */
 export interface ActivityTaken {
-  readonly level: Fraction;
+  readonly level: Exact;
   readonly class?: ActivityClass;
   /** The band of the class, where a class was named for an adult. */
-  readonly band?: { readonly least: Fraction; readonly most: Fraction };
+  readonly band?: { readonly least: Exact; readonly most: Exact };
   /** Whose level a class was read as: FAO/WHO/UNU's for adults, EFSA's for the young. */
   readonly source?: string;
   readonly check?: Check;
@@ -117,7 +117,7 @@ const needHow: () => Schema<{ readonly equation?: EquationId }> = /* @__PURE__ *
   fields<{ readonly equation?: EquationId }>({ equation: optional(equationName()) }),
 );
 
-function showActivity(facts: Facts, level: Fraction): ActivityTaken {
+function showActivity(facts: Facts, level: Exact): ActivityTaken {
   const { activity } = facts;
   if (typeof activity !== "string") return { level: level };
   const { least: low, most: high, source, check } = classAt(activity, facts.age);

@@ -1,14 +1,6 @@
-import {
-  absolute,
-  compare,
-  exact,
-  type Fraction,
-  fixedText,
-  minus,
-  negate,
-  over,
-  times,
-} from "../number/fraction.ts";
+import { fixedText } from "../number/digits.ts";
+import { absolute, type Exact, exact, minus, negate, over, times } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { childActivity } from "./activity.ts";
 import { isUnder18 } from "./body.ts";
 import { type Caution, caution } from "./caution.ts";
@@ -78,16 +70,16 @@ function ownSteps(facts: Facts, need: NeedFigures): Step[] {
   });
 }
 
-function isNear(age: Fraction, at: number): boolean {
+function isNear(age: Exact, at: number): boolean {
   const past = minus(age, exact(at));
   return compare(past, negate(exact(NEAR))) >= 0 && compare(past, exact(NEAR)) < 0;
 }
 
-function isPast(age: Fraction, at: number): boolean {
+function isPast(age: Exact, at: number): boolean {
   return compare(age, exact(at)) >= 0;
 }
 
-function sizeOf({ other }: Step, need: NeedFigures): Fraction {
+function sizeOf({ other }: Step, need: NeedFigures): Exact {
   return absolute(over(minus(other.total, need.total), need.total));
 }
 

@@ -2,7 +2,8 @@ import { word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { fault, together } from "../number/error.ts";
-import { compare, exact, type Fraction, fraction, plus, times } from "../number/fraction.ts";
+import { type Exact, exact, fraction, plus, times } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { practitionerNote } from "./caution.ts";
 import type { Check } from "./check.ts";
 import {
@@ -19,9 +20,9 @@ import { readPerson } from "./readPerson.ts";
 /** What the Dietary Reference Intakes of 2023 reckon that a person needs in a day. */
 export interface EstimatedEnergyRequirement {
   /** kcal a day, with growth. */
-  readonly value: Fraction;
+  readonly value: Exact;
   /** What of it is for growth, kcal a day. */
-  readonly growth: Fraction;
+  readonly growth: Exact;
   readonly activity: RequirementActivity;
   readonly source: string;
   readonly check: Check;

@@ -3,9 +3,11 @@ import { read } from "../document/read.ts";
 import { isRecord } from "../document/safe.ts";
 import { asFar, attemptAt, byName, once, type Refuse, type Schema } from "../document/schema.ts";
 import { componentIds } from "../food/components.ts";
+import { toText } from "../number/digits.ts";
 import { quote, together } from "../number/error.ts";
-import { compare, type Fraction, greatest, minus, toText, type Value, ZERO } from "../number/fraction.ts";
+import { type Exact, greatest, minus, type Value, ZERO } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
+import { compare } from "../number/ratio.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
 import { readDemands } from "../scale/fit/demands.ts";
 import { figureOf, isQuantity, withAmounts } from "./shareDay.ts";
@@ -18,7 +20,7 @@ export interface LeftOfDay {
   /** The demands on the meals still to come. */
   readonly demands: readonly Demand[];
   /** Where earlier meals alone bring more than the day's figure or upper limit: by how much, in the component's unit. */
-  readonly over: readonly { readonly of: Quantity; readonly by: Fraction }[];
+  readonly over: readonly { readonly of: Quantity; readonly by: Exact }[];
   /** Demands on amounts that `eaten` says nothing of; they are left out of `demands`, since what is left is unknown. */
   readonly unknown: readonly Demand[];
   /** Shares of energy and ratios: they hold for the whole day, and are handed on unchanged. */
@@ -43,7 +45,7 @@ export function leftOfDay(demands: readonly Demand[], eaten: Totals): LeftOfDay 
     totals: () => read(totalsSchema(), eaten, "demand-malformed", isRecord(eaten) ? [] : ["eaten"]),
   });
   const left: Demand[] = [];
-  const over: { of: Quantity; by: Fraction }[] = [];
+  const over: { of: Quantity; by: Exact }[] = [];
   const unknown: Demand[] = [];
   const wholeDay: Demand[] = [];
   for (const demand of demands) {
@@ -67,13 +69,13 @@ export function leftOfDay(demands: readonly Demand[], eaten: Totals): LeftOfDay 
 }
 
 /** Drops a lower limit that what was eaten meets; undefined where nothing else is asked. */
-function withoutMet(demand: Demand & { readonly of: Quantity }, had: Fraction): Demand | undefined {
+function withoutMet(demand: Demand & { readonly of: Quantity }, had: Exact): Demand | undefined {
   const { least, most, ...rest } = demand;
   if (least === undefined || compare(figureOf(demand.of, least), had) > 0) return demand;
   return most === undefined ? undefined : ({ ...rest, most } as Demand);
 }
 
-const totalsSchema: () => Schema<ReadonlyMap<Quantity, Fraction>> = /* @__PURE__ */ once(() => {
+const totalsSchema: () => Schema<ReadonlyMap<Quantity, Exact>> = /* @__PURE__ */ once(() => {
   const names = [...componentIds, "mass"];
   const check = (name: string, refuse: Refuse): void => {
     const hint = didYouMean(name, names, "use a component's id, or mass");
@@ -81,7 +83,7 @@ const totalsSchema: () => Schema<ReadonlyMap<Quantity, Fraction>> = /* @__PURE__
   };
   const like = "{ energy: 812, protein: 41 }";
   return asFar(byName(figureWritten(), { check, names, like }), (given, refuse) => {
-    const totals = new Map<Quantity, Fraction>();
+    const totals = new Map<Quantity, Exact>();
     for (const [name, value] of Object.entries<Value | undefined>(given)) {
       if (value === undefined || !isQuantity(name)) continue;
       attemptAt(refuse, [name], () => totals.set(name, figureOf(name, value)));

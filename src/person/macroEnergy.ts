@@ -1,16 +1,7 @@
+import { fixedText } from "../number/digits.ts";
 import type { Fault } from "../number/error.ts";
-import {
-  compare,
-  exact,
-  type Fraction,
-  fixedText,
-  fraction,
-  ONE,
-  over,
-  plus,
-  times,
-  ZERO,
-} from "../number/fraction.ts";
+import { type Exact, exact, fraction, ONE, over, plus, times, ZERO } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import type { AimFacts, MacroName } from "./aim.ts";
 import type { Facts } from "./person.ts";
 
@@ -18,18 +9,18 @@ import type { Facts } from "./person.ts";
 const KCAL: { readonly [M in MacroName]: string } = { protein: "4", fat: "9", carbohydrate: "4" };
 
 /** How far foods' own factors may stray from the general ones: a tenth, common practice, no source. */
-const STRAY: Fraction = /* @__PURE__ */ fraction(1n, 10n);
+const STRAY: Exact = /* @__PURE__ */ fraction(1n, 10n);
 
 /** What an aim's protein, fat and carbohydrate come to, kcal: at least, and at most where all three have a limit. */
 export interface MacroEnergy {
-  readonly least: Fraction;
-  readonly most: Fraction | undefined;
+  readonly least: Exact;
+  readonly most: Exact | undefined;
 }
 
 /** The energy of what an aim asks of protein, fat and carbohydrate together. */
-export function macroEnergy(facts: Facts, { macros }: AimFacts, target: Fraction): MacroEnergy {
+export function macroEnergy(facts: Facts, { macros }: AimFacts, target: Exact): MacroEnergy {
   const names = Object.keys(KCAL) as MacroName[];
-  const energy = (name: MacroName, end: "least" | "most"): Fraction | undefined => {
+  const energy = (name: MacroName, end: "least" | "most"): Exact | undefined => {
     const macro = macros[name];
     const asked = macro?.band.exactly ?? macro?.band[end];
     if (!macro || !asked) return undefined;
@@ -45,18 +36,18 @@ export function macroEnergy(facts: Facts, { macros }: AimFacts, target: Fraction
 }
 
 /** On which side of the day's energy protein, fat and carbohydrate as asked come to lie by general factors. */
-export function sideOfEnergy({ least, most }: MacroEnergy, target: Fraction): "more" | "less" | undefined {
+export function sideOfEnergy({ least, most }: MacroEnergy, target: Exact): "more" | "less" | undefined {
   if (compare(least, target) > 0) return "more";
   return most !== undefined && compare(most, target) < 0 ? "less" : undefined;
 }
 
 /** What cannot be met whatever is eaten: macros that bring more than the day's energy, or cannot bring it. */
-export function macroFaults({ macros }: AimFacts, { least, most }: MacroEnergy, target: Fraction): Fault[] {
+export function macroFaults({ macros }: AimFacts, { least, most }: MacroEnergy, target: Exact): Fault[] {
   const isOver = compare(over(least, target), plus(ONE, STRAY)) > 0;
   const isUnder = most !== undefined && compare(plus(over(most, target), STRAY), ONE) < 0;
   if (!isOver && !isUnder) return [];
   const [name = "protein"] = (Object.keys(KCAL) as MacroName[]).filter((each) => macros[each]);
-  const kcal = (energy: Fraction): string => fixedText(energy, 0);
+  const kcal = (energy: Exact): string => fixedText(energy, 0);
   return [
     {
       code: "aim-malformed",

@@ -1,7 +1,8 @@
 import { word } from "../document/leaves.ts";
 import { coded, type Schema } from "../document/schema.ts";
 import { fault } from "../number/error.ts";
-import { compare, exact, type Fraction, fraction, plus, times, ZERO } from "../number/fraction.ts";
+import { type Exact, exact, fraction, plus, times, ZERO } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { levelOfClass } from "./activity.ts";
 import { isUnder18 } from "./body.ts";
 import type { Check } from "./check.ts";
@@ -15,9 +16,9 @@ export interface NeedFigures {
   /** The equation that was asked for; undefined where it was left to the person's age and data. */
   readonly chosen?: EquationId;
   readonly check: Check;
-  readonly resting: Fraction;
-  readonly total: Fraction;
-  readonly level: Fraction;
+  readonly resting: Exact;
+  readonly total: Exact;
+  readonly level: Exact;
 }
 
 /**
@@ -49,7 +50,7 @@ export function needOf(facts: Facts, chosen?: EquationId): NeedFigures {
 export function needBy(
   equation: EnergyEquation,
   facts: Facts,
-  level: Fraction = levelOf(facts),
+  level: Exact = levelOf(facts),
 ): NeedFigures | undefined {
   const line = lineFor(equation, facts);
   const resting = line && restingBy(line, facts);
@@ -58,7 +59,7 @@ export function needBy(
 }
 
 /** Every equation that the data serve. Those made from adults are left out for children. */
-export function spreadOf(facts: Facts, need: NeedFigures): { equation: EnergyEquation; resting: Fraction }[] {
+export function spreadOf(facts: Facts, need: NeedFigures): { equation: EnergyEquation; resting: Exact }[] {
   return Object.values(energyEquations).flatMap((equation) => {
     const line = lineFor(equation, facts);
     const serves = isWithin(equation, facts) || !isUnder18(facts) || equation === need.equation;
@@ -105,9 +106,9 @@ function missingFor(equation: EnergyEquation, facts: Facts): ("height" | "lean m
   ];
 }
 
-function restingBy(line: EquationLine, facts: Facts): Fraction {
+function restingBy(line: EquationLine, facts: Facts): Exact {
   const height = facts.height ?? ZERO;
-  const terms: (readonly [string | undefined, Fraction])[] = [
+  const terms: (readonly [string | undefined, Exact])[] = [
     [line.mass, facts.mass],
     [line.lean, facts.lean ?? ZERO],
     [line.heightM, height],
@@ -125,7 +126,7 @@ export function isWithin(equation: EnergyEquation, facts: Facts): boolean {
   return compare(facts.age, exact(from)) >= 0 && (to === undefined || compare(facts.age, exact(to + 1)) < 0);
 }
 
-function levelOf(facts: Facts): Fraction {
+function levelOf(facts: Facts): Exact {
   const { activity } = facts;
   if (activity === undefined) {
     throw fault(

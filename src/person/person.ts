@@ -1,6 +1,6 @@
 import type { Json } from "../document/leaves.ts";
 import type { Allergen } from "../food/allergens.ts";
-import type { Fraction, Value } from "../number/fraction.ts";
+import type { Exact, Value } from "../number/exact.ts";
 
 /** How active a life is: FAO/WHO/UNU's classes for adults (`activityClasses`), EFSA's levels for the young (`childActivity`). */
 export type ActivityClass = "sedentary" | "active" | "vigorous";
@@ -59,15 +59,15 @@ export interface Person {
 /** A person once read: every figure exact, sizes in kilograms and metres. */
 export interface Facts {
   readonly sex: "female" | "male";
-  readonly age: Fraction;
-  readonly mass: Fraction;
-  readonly height?: Fraction;
+  readonly age: Exact;
+  readonly mass: Exact;
+  readonly height?: Exact;
   /** Fat-free mass. */
-  readonly lean?: Fraction;
-  readonly activity?: ActivityClass | Fraction;
+  readonly lean?: Exact;
+  readonly activity?: ActivityClass | Exact;
   readonly pregnant?: 1 | 2 | 3;
   readonly breastfeeding: boolean;
-  readonly monthsSinceBirth?: Fraction;
+  readonly monthsSinceBirth?: Exact;
   readonly postmenopausal?: boolean;
   readonly conditions: readonly Condition[];
   readonly allergens: readonly Allergen[];

@@ -1,4 +1,5 @@
-import { compare, exact } from "../number/fraction.ts";
+import { exact } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { isUnder18, isUnderweight, leastIndex } from "./body.ts";
 import { type Caution, caution } from "./caution.ts";
 import type { Facts } from "./person.ts";

@@ -1,4 +1,6 @@
-import { compare, exact, type Fraction, fixedText, over, times } from "../number/fraction.ts";
+import { fixedText } from "../number/digits.ts";
+import { type Exact, exact, over, times } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import type { AimFacts, Band } from "./aim.ts";
 import { countedMass, isUnder18 } from "./body.ts";
 import { type Caution, caution } from "./caution.ts";
@@ -21,7 +23,7 @@ export interface ProteinDay {
   readonly facts: Facts;
   readonly aimed: AimFacts;
   /** Energy of the day, kcal. */
-  readonly target: Fraction;
+  readonly target: Exact;
   /** Whose reference intakes; EFSA's unless told. */
   readonly authority?: Authority | undefined;
 }
@@ -44,7 +46,7 @@ export function proteinCautions({ facts, aimed, target, authority = "eu" }: Prot
   ];
 }
 
-function low(grams: Fraction | undefined, reference: ReferenceFigure | undefined, facts: Facts): Caution[] {
+function low(grams: Exact | undefined, reference: ReferenceFigure | undefined, facts: Facts): Caution[] {
   if (!grams || !reference || compare(grams, exact(reference.value)) >= 0) return [];
   const { value, kind, leavesOut, source, check } = reference;
   const own = exact(value);
@@ -78,7 +80,7 @@ function stageOf(facts: Facts): string {
  * Above the upper end for people in training, by the mass that figures per kilogram are of. Younger children
  * eat more than that for each kilogram in ordinary diets: of them the share of energy speaks.
  */
-function high(grams: Fraction | undefined, reference: ReferenceFigure | undefined, facts: Facts): Caution[] {
+function high(grams: Exact | undefined, reference: ReferenceFigure | undefined, facts: Facts): Caution[] {
   if (!grams || compare(facts.age, exact(TRAINED_FROM)) < 0) return [];
   const limit = times(exact(TRAINED_MOST), countedMass(facts));
   if (compare(grams, limit) <= 0) return [];
@@ -91,7 +93,7 @@ function high(grams: Fraction | undefined, reference: ReferenceFigure | undefine
 function shares(band: Band, facts: Facts): Caution[] {
   const range = rangesOf("us", facts).find(({ of }) => of === "protein");
   if (!range?.least || !range.most) return [];
-  const percent = (end: string): Fraction => over(exact(end), exact(100));
+  const percent = (end: string): Exact => over(exact(end), exact(100));
   const lowEnd = band.exactly ?? band.most;
   const highEnd = band.exactly ?? band.least;
   const isBelow = lowEnd !== undefined && compare(lowEnd, percent(range.least)) < 0;
@@ -107,7 +109,7 @@ function shareText({ least, most, from, below }: EnergyRange, isBelow: boolean):
   return `Protein brings ${where} the range set for ${whom} (${least} to ${most} %).`;
 }
 
-function scaled(band: Band, by: Fraction): Band {
+function scaled(band: Band, by: Exact): Band {
   return {
     ...(band.exactly && { exactly: times(band.exactly, by) }),
     ...(band.least && { least: times(band.least, by) }),

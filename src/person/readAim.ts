@@ -12,18 +12,9 @@ import {
   type Schema,
 } from "../document/schema.ts";
 import { readShare } from "../measure/share.ts";
-import {
-  compare,
-  type Fraction,
-  fraction,
-  ONE,
-  over,
-  plus,
-  times,
-  toText,
-  type Value,
-  ZERO,
-} from "../number/fraction.ts";
+import { toText } from "../number/digits.ts";
+import { type Exact, fraction, ONE, over, plus, times, type Value, ZERO } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import type { AimFacts, Band, MacroName, ReadMacro, ReadRate } from "./aim.ts";
 import { readGramsPer1000kcal, readGramsPerKg, readKcal, readPercent } from "./aimValues.ts";
 import { energyEquations } from "./equations/all.ts";
@@ -33,7 +24,7 @@ import { readMass } from "./size.ts";
 /** The fields of an aim as they are read. */
 export interface AimFields extends Readonly<Partial<Record<MacroName, ReadMacro>>> {
   readonly weight: "hold" | readonly ["lose" | "gain", ReadRate];
-  readonly fibre?: { readonly per1000kcal: Fraction };
+  readonly fibre?: { readonly per1000kcal: Exact };
   readonly equation?: EquationId;
 }
 
@@ -45,7 +36,7 @@ export const aimSchema: () => Schema<AimFacts> = /* @__PURE__ */ once(() => {
     perKgLean: perKg,
     share: wanted((share) => readShare(share, "aim-malformed")),
   });
-  const rate = oneOf<Record<ReadRate[0], Fraction>>({
+  const rate = oneOf<Record<ReadRate[0], Exact>>({
     percent: readBy(readPercent),
     kcal: readBy(readKcal),
     perWeek: readBy(readMass),
@@ -62,9 +53,7 @@ export const aimSchema: () => Schema<AimFacts> = /* @__PURE__ */ once(() => {
       protein: optional(macro),
       fat: optional(macro),
       carbohydrate: optional(macro),
-      fibre: optional(
-        fields<{ readonly per1000kcal: Fraction }>({ per1000kcal: readBy(readGramsPer1000kcal) }),
-      ),
+      fibre: optional(fields<{ readonly per1000kcal: Exact }>({ per1000kcal: readBy(readGramsPer1000kcal) })),
       equation: optional(word(Object.keys(energyEquations) as EquationId[])),
     }),
     aimOf,
@@ -72,7 +61,7 @@ export const aimSchema: () => Schema<AimFacts> = /* @__PURE__ */ once(() => {
 });
 
 /** One figure, or limits. */
-function wanted(reader: (value: Value) => Fraction): Schema<Band> {
+function wanted(reader: (value: Value) => Exact): Schema<Band> {
   const one = andThen(readBy(reader), (exactly): Band => ({ exactly }));
   const limit = readBy(reader);
   const band = andThen(

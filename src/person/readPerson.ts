@@ -4,7 +4,8 @@ import { asFar, fields, leaf, list, once, optional, type Refuse, type Schema } f
 import { type Allergen, allergens } from "../food/allergens.ts";
 import { readShare } from "../measure/share.ts";
 import { fault } from "../number/error.ts";
-import { compare, exact, type Fraction, minus, ONE, times, type Value } from "../number/fraction.ts";
+import { type Exact, exact, minus, ONE, times, type Value } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import type { ActivityClass, Condition, Facts, Person } from "./person.ts";
 import { readHeight, readMass } from "./size.ts";
 
@@ -38,15 +39,15 @@ export function readPerson(input: unknown): Facts {
 /** A person's fields as they are read. */
 interface PersonFields {
   readonly sex: Person["sex"];
-  readonly age: Fraction;
-  readonly mass: Fraction;
-  readonly height?: Fraction;
-  readonly leanMass?: Fraction;
-  readonly bodyFat?: Fraction;
-  readonly activity?: ActivityClass | Fraction;
+  readonly age: Exact;
+  readonly mass: Exact;
+  readonly height?: Exact;
+  readonly leanMass?: Exact;
+  readonly bodyFat?: Exact;
+  readonly activity?: ActivityClass | Exact;
   readonly pregnant?: 1 | 2 | 3;
   readonly breastfeeding?: boolean;
-  readonly monthsSinceBirth?: Fraction;
+  readonly monthsSinceBirth?: Exact;
   readonly postmenopausal?: boolean;
   readonly conditions?: readonly Condition[];
   readonly allergens?: readonly Allergen[];
@@ -95,10 +96,10 @@ function factsOf(read: Partial<PersonFields>, refuse: Refuse): Facts {
 }
 
 function size(
-  reader: (value: Value) => Fraction,
+  reader: (value: Value) => Exact,
   [least, most]: readonly [string, string],
   unit: string,
-): Schema<Fraction> {
+): Schema<Exact> {
   return readBy((value: Value) => {
     const size = reader(value);
     if (compare(size, exact(least)) >= 0 && compare(size, exact(most)) <= 0) return size;
@@ -112,11 +113,11 @@ function trimester(): Schema<1 | 2 | 3> {
   return leaf("the trimester: 1, 2 or 3", { enum: [1, 2, 3] }, isTrimester, (given) => given);
 }
 
-function readActivity(value: ActivityClass | Value): ActivityClass | Fraction {
+function readActivity(value: ActivityClass | Value): ActivityClass | Exact {
   const named = classes.find((c) => c === value);
   if (named) return named;
   const hint = `write ${classes.map((c) => `"${c}"`).join(", ")}, or a physical activity level from 1 to 5`;
-  let level: Fraction;
+  let level: Exact;
   try {
     level = exact(value);
   } catch {

@@ -4,8 +4,9 @@ import { byName, once, type Schema } from "../document/schema.ts";
 import { isComponentId } from "../food/components.ts";
 import { figure } from "../measure/figure.ts";
 import { readShare, share } from "../measure/share.ts";
+import { toText } from "../number/digits.ts";
 import { fault, quote, SteelyardError, together, within } from "../number/error.ts";
-import { equals, exact, type Fraction, ONE, sum, times, toText, type Value } from "../number/fraction.ts";
+import { type Exact, equals, exact, ONE, sum, times, type Value } from "../number/exact.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
 import { readDemands } from "../scale/fit/demands.ts";
 import { unitOf } from "../scale/linear.ts";
@@ -13,7 +14,7 @@ import { unitOf } from "../scale/linear.ts";
 /** One meal's part of a day. */
 export interface MealShare {
   readonly meal: string;
-  readonly share: Fraction;
+  readonly share: Exact;
   readonly demands: readonly Demand[];
 }
 
@@ -66,11 +67,11 @@ export function mealDemands(demands: readonly Demand[], share: Value): readonly 
   return demands.map((demand, i) => within([i], () => demandPart(demand, part)));
 }
 
-const sharesSchema: () => Schema<{ readonly [meal: string]: Fraction }> = /* @__PURE__ */ once(() =>
+const sharesSchema: () => Schema<{ readonly [meal: string]: Exact }> = /* @__PURE__ */ once(() =>
   byName(share(), { like: '{ breakfast: "1/4", lunch: "3/4" }' }),
 );
 
-function demandPart(demand: Demand, share: Fraction): Demand {
+function demandPart(demand: Demand, share: Exact): Demand {
   if (demand.of === undefined) return demand;
   return withAmounts(demand, (value) => partOf(demand.of, value, share));
 }
@@ -92,7 +93,7 @@ export function withAmounts(demand: Demand, change: (value: Value) => Value): De
 const PLAIN = /^\s*(\d+(?:\.\d+)?(?:\/\d+)?)\s*([^\d\s.,/]*)\s*$/;
 
 /** Part of a figure: in the unit that it was written with where that is one, else in the quantity's own. */
-function partOf(of: Quantity, value: Value, share: Fraction): Value {
+function partOf(of: Quantity, value: Value, share: Exact): Value {
   const whole = figureOf(of, value);
   const [, number, unit = ""] = typeof value === "string" ? (PLAIN.exec(value) ?? []) : [undefined, "", ""];
   const own = number === undefined ? unitOf(of) : unit;
@@ -107,7 +108,7 @@ function partOf(of: Quantity, value: Value, share: Fraction): Value {
  *
  * Throws `demand-malformed`.
  */
-export function figureOf(of: Quantity, value: Value): Fraction {
+export function figureOf(of: Quantity, value: Value): Exact {
   try {
     return figure(value, unitOf(of));
   } catch (error) {

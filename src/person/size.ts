@@ -3,22 +3,12 @@ import { cleanText } from "../measure/clean.ts";
 import { hinting } from "../measure/figure.ts";
 import { readNumber } from "../measure/numberText.ts";
 import { fault, quote, SteelyardError } from "../number/error.ts";
-import {
-  compare,
-  exact,
-  type Fraction,
-  fraction,
-  ONE,
-  over,
-  plus,
-  times,
-  type Value,
-  ZERO,
-} from "../number/fraction.ts";
+import { type Exact, exact, fraction, ONE, over, plus, times, type Value, ZERO } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 
 /** A unit of height, in metres. The inch is 25.4 mm: international yard and pound agreement, 1959. */
 interface LengthUnit {
-  readonly size: Fraction;
+  readonly size: Exact;
   /** The larger unit that it may follow, and how many of it make one of that. */
   readonly after?: { readonly unit: string; readonly full: bigint };
   readonly written: readonly string[];
@@ -50,12 +40,12 @@ const heightHint = 'write "1.70 m", "170 cm" or "5 ft 7 in"';
  *
  * Throws `person-malformed`, `amount-ambiguous`, and the number codes.
  */
-export function readMass(value: Value): Fraction {
+export function readMass(value: Value): Exact {
   if (typeof value !== "string" || BARE.test(value)) return positive(exact(value), value);
   return positive(over(readGrams(value), fraction(1000n)), value);
 }
 
-function readGrams(text: string): Fraction {
+function readGrams(text: string): Exact {
   const hint = 'write "61 kg", "134 lb" or "9 st 8 lb"';
   try {
     // "9st8lb": a number after the letters of a unit begins the next part.
@@ -74,7 +64,7 @@ function readGrams(text: string): Fraction {
  *
  * Throws `person-malformed`, and the codes of written numbers.
  */
-export function readHeight(value: Value): Fraction {
+export function readHeight(value: Value): Exact {
   if (typeof value !== "string" || BARE.test(value)) {
     throw malformed(`the height ${quote(value)} has no unit`, heightHint);
   }
@@ -100,7 +90,7 @@ export function readHeight(value: Value): Fraction {
 }
 
 /** After `5 ft` only inches may follow, and fewer than make a foot. */
-function refuseOdd(unit: LengthUnit, previous: string, count: Fraction, text: string): void {
+function refuseOdd(unit: LengthUnit, previous: string, count: Exact, text: string): void {
   if (unit.after?.unit !== previous) {
     throw malformed(`${quote(text)} mixes units that do not go together`, heightHint);
   }
@@ -112,7 +102,7 @@ function refuseOdd(unit: LengthUnit, previous: string, count: Fraction, text: st
   }
 }
 
-function positive(size: Fraction, written: Value): Fraction {
+function positive(size: Exact, written: Value): Exact {
   if (size.n <= 0n) throw malformed(`${quote(written)} is not above 0`, "give a size above 0");
   return size;
 }

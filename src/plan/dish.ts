@@ -1,7 +1,8 @@
 import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { fault, quote } from "../number/error.ts";
-import { compare, type Fraction, ONE } from "../number/fraction.ts";
+import { type Exact, ONE } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
+import { compare } from "../number/ratio.ts";
 import { Told } from "../number/told.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PotChoice } from "./input.ts";
@@ -63,7 +64,7 @@ export class PlannedDish extends Told {
   }
 
   /** Grams per millilitre of what is cooked, where the plan was told. */
-  get density(): Fraction | undefined {
+  get density(): Exact | undefined {
     return this.#read.density;
   }
 
@@ -131,7 +132,7 @@ export class PlannedDish extends Told {
   /** The least and the most that someone takes of the pot. */
   #shares({ eaters }: Group): string {
     const shares = eaters.map(({ person }) => this.serving(person).share);
-    const end = (better: (a: Fraction, b: Fraction) => boolean): string =>
+    const end = (better: (a: Exact, b: Exact) => boolean): string =>
       showPercent(
         shares.reduce((best, each) => (better(each, best) ? each : best)),
         { significant: 3 },

@@ -2,7 +2,7 @@
 import type { Json } from "../document/leaves.ts";
 import type { Allergen } from "../food/allergens.ts";
 import type { Kitchen, KitchenName } from "../measure/kitchen.ts";
-import type { Value } from "../number/fraction.ts";
+import type { Value } from "../number/exact.ts";
 import type { Aim } from "../person/aim.ts";
 import type { Authority } from "../person/intakes/table.ts";
 import type { Person } from "../person/person.ts";

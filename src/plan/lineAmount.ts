@@ -1,7 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { amount } from "../measure/amount.ts";
 import { showFigure } from "../measure/showFigure.ts";
-import { type Fraction, over } from "../number/fraction.ts";
+import { type Exact, over } from "../number/exact.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { shownAmount } from "../sheet/stated.ts";
 
@@ -25,7 +25,7 @@ export function lineAmount(s: Sheet | undefined, i: number, language: Language):
 }
 
 /** What a line weighs before it is trimmed, where it was written as purchased. */
-export function purchasedGrams(s: Sheet, i: number): Fraction | undefined {
+export function purchasedGrams(s: Sheet, i: number): Exact | undefined {
   const own = s.plan.lines[i];
   const grams = s.values.grams[i];
   if (!grams || own?.line.weighed !== "as-purchased") return undefined;

@@ -1,7 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import type { State } from "../food/food.ts";
-import { isZero, ZERO } from "../number/fraction.ts";
+import { isZero, ZERO } from "../number/exact.ts";
 import { componentIndex } from "../sheet/plan.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 

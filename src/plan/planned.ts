@@ -1,7 +1,7 @@
 import type { Json } from "../document/leaves.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import { fault, quote } from "../number/error.ts";
-import { type Fraction, isZero, ONE, over, sum, times } from "../number/fraction.ts";
+import { type Exact, isZero, ONE, over, sum, times } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import { Result } from "../number/result.ts";
 import type { ReferenceIntakes } from "../person/intakes/referenceIntakes.ts";
@@ -219,7 +219,7 @@ const keyOf = (person: string, meal: string): string => `${person.length}:${pers
 function together(dishes: ReadonlyMap<string, Sheet>, id: ComponentId): Tally {
   const tallies = [...dishes].map(([name, s]) => (dishes.size > 1 ? s.total(id).within(name) : s.total(id)));
   const mass = sum([...dishes.values()].map((s) => s.masses.raw));
-  const known = (): Fraction =>
+  const known = (): Exact =>
     sum(
       [...dishes.values()].map((s) =>
         times(s.total(id).coverage, isZero(mass) ? ONE : over(s.masses.raw, mass)),

@@ -1,5 +1,5 @@
 import type { Kitchen } from "../measure/kitchen.ts";
-import { type Fraction, ONE } from "../number/fraction.ts";
+import { type Exact, ONE } from "../number/exact.ts";
 import { Lookup, Told } from "../number/told.ts";
 import type {
   FitMet,
@@ -36,7 +36,7 @@ export interface Portion {
    * What the held lines were multiplied by: of a fit, the common factor (of several dishes that of the first by name with held lines); 0 where nothing is served.
    * Measured amounts drift from it.
    */
-  readonly factor: Fraction;
+  readonly factor: Exact;
   /** What the person is served, by dish: a sheet for one portion. Empty where nothing is served. */
   readonly dishes: ReadonlyMap<string, Sheet>;
   /** Demands that the portion misses, and by how much. */
@@ -114,7 +114,7 @@ export class ServedPortion extends Told implements Portion {
     return factors && { person: this.person, factors, kitchen, ...(amounts && { amounts }) };
   }
 
-  readonly factor: Fraction;
+  readonly factor: Exact;
 
   get dishes(): ReadonlyMap<string, Sheet> {
     this.#dishes ??= new Lookup(
@@ -164,7 +164,7 @@ function offTarget(drift: PortionDrift | undefined): KitchenNote[] {
 /** What was found for someone. */
 export interface Answered {
   readonly status: PortionStatus;
-  readonly factor: Fraction;
+  readonly factor: Exact;
   readonly factors: LineFactors;
   readonly fit: PortionFit | undefined;
   readonly shared?: PortionSharing;

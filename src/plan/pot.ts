@@ -1,7 +1,7 @@
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
 import type { Kitchen } from "../measure/kitchen.ts";
-import { equals, type Fraction, fraction, isZero, ONE, over, sum, ZERO } from "../number/fraction.ts";
+import { type Exact, equals, fraction, isZero, ONE, over, sum, ZERO } from "../number/exact.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { lineTotals } from "./share/batch.ts";
@@ -16,7 +16,7 @@ export interface PotRatio {
   readonly part: string;
   readonly lines: readonly string[];
   /** Their ratio to the rest over what the recipe has: 1.25 is a quarter more. */
-  readonly ratio: Fraction;
+  readonly ratio: Exact;
 }
 
 /** What is cooked once, for all who eat of it. */
@@ -49,7 +49,7 @@ export interface Addition {
   /** What `amount` is of: the edible portion, or the food as purchased, before it is trimmed. */
   readonly weighed: "edible" | "as-purchased";
   /** Edible portion. */
-  readonly grams: Fraction;
+  readonly grams: Exact;
 }
 
 /** One person's part of a dish: a share of a pot, and what is added to it. */
@@ -58,15 +58,15 @@ export interface Serving {
   /** Nothing where nothing is cooked for more than this person. */
   readonly pot: Pot | undefined;
   /** Of the pot as cooked, 0 to 1. */
-  readonly share: Fraction;
+  readonly share: Exact;
   /** The share by mass, as cooked. */
-  readonly grams: Fraction;
+  readonly grams: Exact;
   /** The share as the kitchen's scale shows it, where it is weighed out. */
   readonly weighed: Amount | undefined;
   /** Whether this person gets what the others leave, which is no whole number of the scale's steps. */
   readonly isRest: boolean;
   /** The share by volume, where the dish's density is given. */
-  readonly millilitres: Fraction | undefined;
+  readonly millilitres: Exact | undefined;
   /** Keys of lines that a kitchen measured for this person alone: what is added, and a pot of one's own. */
   readonly measured: readonly string[];
   /** What this person measures with: their own kitchen, else the plan's. */
@@ -90,7 +90,7 @@ export interface Parted {
 export function partDish(
   base: Sheet,
   eaters: readonly Eater[],
-  density: Fraction | undefined,
+  density: Exact | undefined,
   settled?: readonly Group[],
 ): Parted {
   const groups = settled ?? groupsOf(base, eaters);
@@ -109,11 +109,11 @@ function partGroup(
   base: Sheet,
   group: Group,
   subsets: Subsets,
-  density: Fraction | undefined,
+  density: Exact | undefined,
 ): { readonly pot: Pot | undefined; readonly servings: readonly Serving[] } {
   const { eaters, by } = group;
   const pot = by === undefined ? undefined : potOf(base, group, subsets);
-  const shared = (eater: Eater): Fraction => (by === undefined ? ZERO : (eater.factors[by] ?? ZERO));
+  const shared = (eater: Eater): Exact => (by === undefined ? ZERO : (eater.factors[by] ?? ZERO));
   const whole = sum(eaters.map(shared));
   const cooked = pot?.sheet.masses.cooked ?? ZERO;
   return {

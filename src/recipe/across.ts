@@ -4,7 +4,7 @@ import { attemptAt, type Given, type Refuse } from "../document/schema.ts";
 import { amount, gramsOf } from "../measure/amount.ts";
 import { isAbove } from "../measure/foodless.ts";
 import { quote } from "../number/error.ts";
-import { isZero } from "../number/fraction.ts";
+import { isZero } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import type { WrittenAmount } from "./document.ts";
 import type { ReadLine, ReadRecipe } from "./schema.ts";

@@ -1,7 +1,7 @@
 import type { Json } from "../document/leaves.ts";
 import type { ComponentId } from "../food/components.ts";
 import type { Measures } from "../measure/measures.ts";
-import type { Value } from "../number/fraction.ts";
+import type { Value } from "../number/exact.ts";
 
 /** The format that this version writes; older ones are read, newer ones refused. */
 export const RECIPE_FORMAT = "steelyard-recipe/1";

@@ -1,4 +1,5 @@
-import { exact, isNumeric, toText } from "../number/fraction.ts";
+import { toText } from "../number/digits.ts";
+import { exact, isNumeric } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { keysOf } from "./across.ts";
 import { type Line, RECIPE_FORMAT, type Recipe } from "./document.ts";

@@ -2,14 +2,14 @@ import type { FoodInput } from "../food/food.ts";
 import { type Measures, readyMeasures } from "../measure/measures.ts";
 import { fixedUnit, householdUnits } from "../measure/units.ts";
 import { spelled } from "../measure/unitText.ts";
-import { exact, type Fraction } from "../number/fraction.ts";
+import { type Exact, exact } from "../number/exact.ts";
 
 /** A household measure of a food, read: `cup, chopped` is a cup in a form. */
 export interface OwnMeasure {
   readonly name: string;
-  readonly grams: Fraction;
+  readonly grams: Exact;
   /** What it holds where it is a cup or spoon, in ml. */
-  readonly ml: Fraction | undefined;
+  readonly ml: Exact | undefined;
   readonly unit: string;
   readonly form: string;
 }
@@ -46,7 +46,7 @@ export function ownMeasures(food: FoodInput): OwnMeasures {
 }
 
 /** Millilitres of a cup, spoon or other unit of volume, or nothing where the word is none. */
-export function volumeOf(unit: string, measures: Measures): Fraction | undefined {
+export function volumeOf(unit: string, measures: Measures): Exact | undefined {
   const id = spelled(unit.toLowerCase());
   if (id === undefined) return undefined;
   const fixed = fixedUnit(id);

@@ -1,18 +1,20 @@
 import type { FoodInput } from "../food/food.ts";
 import { type Amount, amount, gramsOf, millilitresOf } from "../measure/amount.ts";
 import type { Measures } from "../measure/measures.ts";
+import { toText } from "../number/digits.ts";
 import { fault, quote } from "../number/error.ts";
-import { absolute, compare, exact, type Fraction, minus, over, times, toText } from "../number/fraction.ts";
+import { absolute, type Exact, exact, minus, over, times } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import type { WrittenAmount } from "./document.ts";
 import { type OwnMeasure, ownMeasures, volumeOf } from "./ownMeasures.ts";
 
 /** How an amount became grams, for the explanation of a figure. */
 export interface Conversion {
-  readonly grams: Fraction;
+  readonly grams: Exact;
   readonly by:
     | { readonly kind: "mass" }
-    | { readonly kind: "measure"; readonly measure: string; readonly grams: Fraction }
-    | { readonly kind: "density"; readonly gramsPerMl: Fraction; readonly from: string };
+    | { readonly kind: "measure"; readonly measure: string; readonly grams: Exact }
+    | { readonly kind: "density"; readonly gramsPerMl: Exact; readonly from: string };
 }
 
 /** Reads and converts amounts of one food. */
@@ -45,7 +47,7 @@ export function amountReader(food: FoodInput, measures: Measures | undefined): A
   };
 }
 
-function byVolume(food: FoodInput, own: readonly OwnMeasure[], a: Amount, ml: Fraction): Conversion {
+function byVolume(food: FoodInput, own: readonly OwnMeasure[], a: Amount, ml: Exact): Conversion {
   const volumes = own.filter((m) => m.ml !== undefined);
   const plain = volumes.filter((m) => m.form === "");
   const perUnit = over(ml, a.value.n === 0n ? exact(1) : a.value);
@@ -66,12 +68,12 @@ function byVolume(food: FoodInput, own: readonly OwnMeasure[], a: Amount, ml: Fr
   throw fault("density-needed", `${quote(food.name)} has no density, so a volume of it has no mass`, hint);
 }
 
-function byDensity(ml: Fraction, gramsPerMl: Fraction, from: string): Conversion {
+function byDensity(ml: Exact, gramsPerMl: Exact, from: string): Conversion {
   return { grams: times(ml, gramsPerMl), by: { kind: "density", gramsPerMl, from } };
 }
 
-function nearestMeasure(all: readonly OwnMeasure[], ml: Fraction): OwnMeasure | undefined {
-  const distance = (m: OwnMeasure): Fraction => absolute(minus(m.ml ?? ml, ml));
+function nearestMeasure(all: readonly OwnMeasure[], ml: Exact): OwnMeasure | undefined {
+  const distance = (m: OwnMeasure): Exact => absolute(minus(m.ml ?? ml, ml));
   return [...all].sort((a, b) => compare(distance(a), distance(b)))[0];
 }
 

@@ -1,5 +1,5 @@
 import type { ComponentId } from "../food/components.ts";
-import type { Value } from "../number/fraction.ts";
+import type { Value } from "../number/exact.ts";
 
 /**
  * What a share of energy can be asked of. Fibre and alcohol count by the energy that they bring;

@@ -1,16 +1,5 @@
 import { component } from "../food/components.ts";
-import {
-  type Fraction,
-  fraction,
-  isZero,
-  minus,
-  ONE,
-  over,
-  plus,
-  sum,
-  times,
-  ZERO,
-} from "../number/fraction.ts";
+import { type Exact, fraction, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../number/exact.ts";
 import { componentIndex } from "../sheet/plan.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Quantity } from "./demand.ts";
@@ -20,7 +9,7 @@ import type { Quantity } from "./demand.ts";
  * and every scaling is linear in them. Water counts what cooking takes up or gives off; where that is
  * more than the pot holds, its lines are silent on water, and so count as bringing none.
  */
-export function lineContributions(s: Sheet, of: Quantity): Fraction[] {
+export function lineContributions(s: Sheet, of: Quantity): Exact[] {
   const { yieldFactor } = s.masses;
   const change = minus(yieldFactor, ONE);
   const c = of === "mass" ? 0 : componentIndex(of);
@@ -37,8 +26,8 @@ export function lineContributions(s: Sheet, of: Quantity): Fraction[] {
 
 /** A quantity of one portion, apart: what stays the same for everyone, and what a factor moves. */
 export interface Split {
-  readonly fixed: Fraction;
-  readonly moving: Fraction;
+  readonly fixed: Exact;
+  readonly moving: Exact;
 }
 
 export function splitOf(s: Sheet, of: Quantity): Split {

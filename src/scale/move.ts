@@ -1,15 +1,6 @@
 import { timesAmount } from "../measure/amount.ts";
-import {
-  compare,
-  equals,
-  type Fraction,
-  fraction,
-  isZero,
-  ONE,
-  over,
-  times,
-  ZERO,
-} from "../number/fraction.ts";
+import { type Exact, equals, fraction, isZero, ONE, over, times, ZERO } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { impliedYield, massesOf } from "../sheet/values.ts";
 
@@ -25,7 +16,7 @@ export interface ScaleNote {
  * A sheet with every line multiplied by a factor of its own, for a number of portions. The yield
  * factor stays, so the cooked mass follows; in other ratios than those that were weighed it is presumed.
  */
-export function moveLines(s: Sheet, factors: readonly Fraction[], portions: Fraction): Sheet {
+export function moveLines(s: Sheet, factors: readonly Exact[], portions: Exact): Sheet {
   const grams = s.values.grams.map((g, i) => times(g, factors[i] ?? ONE));
   const amounts = s.values.amounts.map((a, i) => timesAmount(a, factors[i] ?? ONE));
   const cooking = impliedYield(s.values.cooking, s.masses);
@@ -35,7 +26,7 @@ export function moveLines(s: Sheet, factors: readonly Fraction[], portions: Frac
 }
 
 /** Whether all that is cooked is multiplied by one factor. */
-function isPotScaled(s: Sheet, factors: readonly Fraction[]): boolean {
+function isPotScaled(s: Sheet, factors: readonly Exact[]): boolean {
   const own = s.plan.lines.flatMap(({ line }, i) =>
     line.added === "serving" || isZero(s.values.grams[i] ?? ZERO) ? [] : [factors[i] ?? ONE],
   );
@@ -68,7 +59,7 @@ function boundNotes(s: Sheet): ScaleNote[] {
 /** A dose inside a nested recipe moves with it, which its own recipe did not want. */
 function innerDoses(before: Sheet, after: Sheet): ScaleNote[] {
   return after.plan.lines.flatMap(({ line, nested }, i): ScaleNote[] => {
-    const per = (s: Sheet): Fraction => over(s.values.grams[i] ?? ZERO, s.values.portions);
+    const per = (s: Sheet): Exact => over(s.values.grams[i] ?? ZERO, s.values.portions);
     if (!nested || compare(per(before), per(after)) === 0) return [];
     return dosesWithin(nested).map((inner) => {
       const key = `${line.key}/${inner}`;

@@ -1,4 +1,5 @@
-import { compare, type Fraction, isZero, over, plus, times, ZERO } from "../number/fraction.ts";
+import { type Exact, isZero, over, plus, times, ZERO } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Quantity } from "./demand.ts";
@@ -6,8 +7,8 @@ import { silentLines, splitOf, unitOf } from "./linear.ts";
 
 /** What one portion can be brought to, in `unit`; `most` is null where there is no upper end. */
 export interface Range {
-  readonly least: Fraction;
-  readonly most: Fraction | null;
+  readonly least: Exact;
+  readonly most: Exact | null;
 }
 
 /** What scaling can bring. */
@@ -28,7 +29,7 @@ export interface Reach extends Range {
 export function reach(s: Sheet, of: Quantity): Reach {
   checkSheet(s);
   const { fixed, moving } = splitOf(s, of);
-  const at = (factor: Fraction): Fraction => plus(fixed, times(moving, factor));
+  const at = (factor: Exact): Exact => plus(fixed, times(moving, factor));
   const bounds = factorBounds(s);
   return {
     least: fixed,
@@ -43,9 +44,9 @@ export function reach(s: Sheet, of: Quantity): Reach {
 }
 
 /** The factors that keep every moving line within its bounds, or nothing where none does. */
-function factorBounds(s: Sheet): { low: Fraction; high: Fraction | undefined } | null {
+function factorBounds(s: Sheet): { low: Exact; high: Exact | undefined } | null {
   let low = ZERO;
-  let high: Fraction | undefined;
+  let high: Exact | undefined;
   for (const [i, { line, least, most }] of s.plan.lines.entries()) {
     const grams = over(s.values.grams[i] ?? ZERO, s.values.portions);
     if (line.scaling === "per-portion" || isZero(grams)) continue;

@@ -1,7 +1,7 @@
 import { readInto } from "../document/read.ts";
 import { fields, once, optional, type Schema, type Shape } from "../document/schema.ts";
 import { type Fault, throwIfAny } from "../number/error.ts";
-import type { Fraction } from "../number/fraction.ts";
+import type { Exact } from "../number/exact.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { notesOn, type ScaleNote } from "./move.ts";
@@ -15,7 +15,7 @@ export interface ScaleHow {
 export interface Scaled {
   readonly sheet: Sheet;
   /** What the held and adjustable lines of a portion were multiplied by. */
-  readonly factor: Fraction;
+  readonly factor: Exact;
   readonly notes: readonly ScaleNote[];
 }
 

@@ -4,7 +4,7 @@ import { fields, list, once, optional, type Schema } from "../document/schema.ts
 import { componentId } from "../food/componentSchema.ts";
 import type { ComponentId } from "../food/components.ts";
 import { collect, type ErrorCode, type Fault, fault, SteelyardError, throwIfAny } from "../number/error.ts";
-import type { Fraction } from "../number/fraction.ts";
+import type { Exact } from "../number/exact.ts";
 import { Result } from "../number/result.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -41,7 +41,7 @@ export class Sweep extends Result {
   /** Of the sheet. */
   readonly name: string;
   /** Where each point stands, axis by axis: a figure, or words where the axis has no unit of its own. */
-  readonly places: readonly (readonly (Fraction | string)[])[];
+  readonly places: readonly (readonly (Exact | string)[])[];
 
   /** @internal Use {@link sweep}. */
   constructor(

@@ -4,19 +4,9 @@ import { type ComponentId, componentIds, isComponentId } from "../food/component
 import { figure } from "../measure/figure.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { fault, quote } from "../number/error.ts";
-import {
-  compare,
-  exact,
-  type Fraction,
-  isZero,
-  minus,
-  ONE,
-  over,
-  sum,
-  type Value,
-  ZERO,
-} from "../number/fraction.ts";
+import { type Exact, exact, isZero, minus, ONE, over, sum, type Value, ZERO } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
+import { compare } from "../number/ratio.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Tally } from "../sheet/tally.ts";
 import type { Quantity } from "./demand.ts";
@@ -44,9 +34,9 @@ export function silence(): Schema<Silence> {
 /** A target, read. */
 export interface ReadTarget {
   readonly aim:
-    | { readonly of: "factor"; readonly factor: Fraction }
-    | { readonly of: Quantity; readonly amount: Fraction };
-  readonly portions: Fraction | undefined;
+    | { readonly of: "factor"; readonly factor: Exact }
+    | { readonly of: Quantity; readonly amount: Exact };
+  readonly portions: Exact | undefined;
 }
 
 /** The schema of a target. Its faults have the code `target-malformed`, or those of amounts and numbers. */
@@ -86,7 +76,7 @@ function targetOf(given: { readonly [name: string]: Value }, refuse: Refuse): Re
       "give one, or use fit for several",
       [second],
     );
-  const figureOf = (name: string): Fraction | undefined => {
+  const figureOf = (name: string): Exact | undefined => {
     const value = given[name];
     if (value === undefined) return undefined;
     if (name === "mass" || isComponentId(name))
@@ -111,7 +101,7 @@ function targetOf(given: { readonly [name: string]: Value }, refuse: Refuse): Re
  *
  * Throws `target-silent` and `target-unreachable`.
  */
-export function factorFor(sheets: readonly Sheet[], aim: ReadTarget["aim"], silence: Silence): Fraction {
+export function factorFor(sheets: readonly Sheet[], aim: ReadTarget["aim"], silence: Silence): Exact {
   if (aim.of === "factor") return aim.factor;
   const { of, amount } = aim;
   const silent = sheets.flatMap((s) => silentLines(s, of));
@@ -128,7 +118,7 @@ export function factorFor(sheets: readonly Sheet[], aim: ReadTarget["aim"], sile
   const splits = sheets.map((s) => splitOf(s, of));
   const fixed = sum(splits.map((s) => s.fixed));
   const moving = sum(splits.map((s) => s.moving));
-  const show = (f: Fraction): string => showFigure(f, { unit: unitOf(of) });
+  const show = (f: Exact): string => showFigure(f, { unit: unitOf(of) });
   if (isZero(moving)) {
     const has = isZero(fixed)
       ? noneOf(sheets, of)
@@ -169,7 +159,7 @@ function noneOf(sheets: readonly Sheet[], of: Quantity): string {
 }
 
 /** A pot cannot give off more water than it holds, so that water is no longer in proportion where it would. */
-function refuseDried(sheets: readonly Sheet[], factor: Fraction): void {
+function refuseDried(sheets: readonly Sheet[], factor: Exact): void {
   const isDried = (s: Sheet): boolean => !isZero(s.water.beyond);
   if (!sheets.some((s) => isDried(s) !== isDried(s.scaled(factor, s.values.portions)))) return;
   throw fault(

@@ -9,8 +9,7 @@ import type { FoodInput } from "../food/food.ts";
 import type { FoodTable } from "../food/table.ts";
 import { fault, kindOf, within } from "../number/error.ts";
 import {
-  compare,
-  type Fraction,
+  type Exact,
   fraction,
   greatest,
   isZero,
@@ -21,7 +20,8 @@ import {
   sum,
   times,
   ZERO,
-} from "../number/fraction.ts";
+} from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { checkSheet } from "./given.ts";
 import { componentIndex } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
@@ -41,9 +41,9 @@ export interface WidenedLine {
   readonly key: string;
   /** Whether the figure is not known at all, is a trace or a limit, or was printed with its interval. */
   readonly why: "silent" | "trace" | "limit" | "interval";
-  readonly least: Fraction;
+  readonly least: Exact;
   /** Nothing where no limit is known. */
-  readonly most: Fraction | undefined;
+  readonly most: Exact | undefined;
   /** The foods that the interval was taken from. */
   readonly like: readonly string[];
 }
@@ -51,9 +51,9 @@ export interface WidenedLine {
 /** The least and the most that a figure of a sheet can be. */
 export interface Between {
   readonly unit: ComponentUnit;
-  readonly least: Fraction;
+  readonly least: Exact;
   /** Nothing where some line has no limit. */
-  readonly most: Fraction | undefined;
+  readonly most: Exact | undefined;
   readonly widened: readonly WidenedLine[];
   /** Keys of the lines that nothing limits from above. */
   readonly unlimited: readonly string[];
@@ -85,7 +85,7 @@ export function between(s: Sheet, id: ComponentId, how: BetweenHow = {}): Betwee
   const { unit } = component(id);
   const { low, high, lines } = rangeOf(s, id, how);
   const share = shareOf(s, how.where ?? "total");
-  const scaled = (end: Fraction): Fraction => times(end, share);
+  const scaled = (end: Exact): Exact => times(end, share);
   const most = high && scaled(high);
   return {
     unit,
@@ -112,8 +112,8 @@ const betweenHow: () => Schema<BetweenHow> = /* @__PURE__ */ once(() =>
 const LIKE = "a function from a food to the ids of foods like it";
 
 interface Ends {
-  readonly low: Fraction;
-  readonly high: Fraction | undefined;
+  readonly low: Exact;
+  readonly high: Exact | undefined;
 }
 
 interface Wide extends Ends {
@@ -155,7 +155,7 @@ function together(all: readonly Ends[], lines: readonly Range[] = []): Range {
 }
 
 /** A pot's water after cooking; where even the most of it is less than what came off, all of it may have stayed. */
-function dried({ low, high }: Ends, change: Fraction): Ends {
+function dried({ low, high }: Ends, change: Exact): Ends {
   const left = high && plus(high, change);
   return { low: greatest(ZERO, plus(low, change)), high: left && left.n < 0n ? high : left };
 }
@@ -185,7 +185,7 @@ function foodRange(source: Source, foods: FoodTable, id: ComponentId, how: Betwe
 /** From the smallest to the largest of like foods; what is known at least, of a trace say, stays the least. */
 function widest(
   { kind, value, low = value }: ReadFigure,
-  like: readonly (Ends & { readonly high: Fraction })[],
+  like: readonly (Ends & { readonly high: Exact })[],
 ): Ends {
   const [first, ...rest] = like;
   if (!first) return { low, high: undefined };
@@ -215,7 +215,7 @@ function endsOf(
   food: FoodInput,
   { cookings }: Source,
   id: ComponentId,
-): (Ends & { readonly high: Fraction; readonly id: string })[] {
+): (Ends & { readonly high: Exact; readonly id: string })[] {
   const figure = readFigure(food, id, ...cookings);
   if (figure.kind === "borrowed" || figure.inputs?.includes("borrowed")) return [];
   const { low = figure.value, high } = figure;
@@ -228,12 +228,12 @@ function whyOf({ kind, inputs = [] }: ReadFigure): WidenedLine["why"] {
   return kind === "below" || inputs.includes("below") ? "limit" : "interval";
 }
 
-function scale({ low, high, lines }: Range, share: Fraction): Range {
+function scale({ low, high, lines }: Range, share: Exact): Range {
   const ends = (e: Ends): Ends => ({ low: times(e.low, share), high: e.high && times(e.high, share) });
   return { ...ends({ low, high }), lines: lines.map((line) => ({ ...line, ...ends(line) })) };
 }
 
-function shareOf(s: Sheet, where: NonNullable<BetweenHow["where"]>): Fraction {
+function shareOf(s: Sheet, where: NonNullable<BetweenHow["where"]>): Exact {
   if (where === "total") return ONE;
   if (where === "portion") return over(ONE, s.values.portions);
   if (isZero(s.masses.cooked))
@@ -245,4 +245,4 @@ function shareOf(s: Sheet, where: NonNullable<BetweenHow["where"]>): Fraction {
   return over(fraction(100n), s.masses.cooked);
 }
 
-const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
+const HUNDRED: Exact = /* @__PURE__ */ fraction(100n);

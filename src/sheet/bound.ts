@@ -1,4 +1,4 @@
-import type { Fraction } from "../number/fraction.ts";
+import type { Exact } from "../number/exact.ts";
 import type { Bound } from "./tally.ts";
 
 /**
@@ -20,7 +20,7 @@ export function boundOfSum(a: Bound, b: Bound): Bound {
 }
 
 /** The bound of a product. */
-export function boundOfProduct(a: Bound, x: Fraction, b: Bound, y: Fraction): Bound {
+export function boundOfProduct(a: Bound, x: Exact, b: Bound, y: Exact): Bound {
   if (a === "exact") return byKnown(b, x);
   if (b === "exact") return byKnown(a, y);
   // Only of two numbers that are both known not to be below zero does the product grow with each.
@@ -28,7 +28,7 @@ export function boundOfProduct(a: Bound, x: Fraction, b: Bound, y: Fraction): Bo
 }
 
 /** The bound of a quotient; the divisor is not zero. */
-export function boundOfQuotient(a: Bound, x: Fraction, b: Bound, y: Fraction): Bound {
+export function boundOfQuotient(a: Bound, x: Exact, b: Bound, y: Exact): Bound {
   if (b === "exact") return byKnown(a, y);
   // Of a divisor with a bound, the truth must lie on the same side of zero.
   if (b !== "at-least" || y.n <= 0n) return "unknown";
@@ -37,7 +37,7 @@ export function boundOfQuotient(a: Bound, x: Fraction, b: Bound, y: Fraction): B
 }
 
 /** The bound of `bound` times a known number. */
-function byKnown(bound: Bound, known: Fraction): Bound {
+function byKnown(bound: Bound, known: Exact): Bound {
   if (known.n === 0n) return bound === "unknown" ? "unknown" : "exact";
   return known.n > 0n ? bound : opposite(bound);
 }

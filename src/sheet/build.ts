@@ -7,7 +7,8 @@ import { FoodTable } from "../food/table.ts";
 import { type Amount, amount, gramsOf } from "../measure/amount.ts";
 import type { Measures } from "../measure/measures.ts";
 import { collect, type Fault, fault, kindOf, quote, throwIfAny, within } from "../number/error.ts";
-import { compare, exact, type Fraction, ONE, times, type Value } from "../number/fraction.ts";
+import { type Exact, exact, ONE, times, type Value } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { LEAST_ABOVE_MOST, LEAST_HINT } from "../recipe/across.ts";
 import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
 import { recipeAsFar, unknownRecipe } from "../recipe/recipe.ts";
@@ -81,7 +82,7 @@ class Builder {
     const faults: Fault[] = [];
     const recipe = recipeAsFar(input, faults);
     const amounts: Amount[] = [];
-    const grams: Fraction[] = [];
+    const grams: Exact[] = [];
     const lines: PlanLine[] = [];
     // Spoons and cups of measures that were refused would be told again at each line.
     const isMeasured = !faults.some(({ path }) => path[0] === "measures");
@@ -99,7 +100,7 @@ class Builder {
     return this.#made(recipe as Recipe, lines, amounts, grams);
   }
 
-  #made(recipe: Recipe, lines: PlanLine[], amounts: Amount[], grams: Fraction[]): Sheet {
+  #made(recipe: Recipe, lines: PlanLine[], amounts: Amount[], grams: Exact[]): Sheet {
     const plan = new SheetPlan(recipe, this.#foods, lines, this.#recipes);
     if (plan.spread > WIDEST && lines.some(({ nested }) => nested)) throw tooWide();
     const portions = exact(recipe.portions);
@@ -111,13 +112,13 @@ class Builder {
     line: Partial<Line>,
     measures: Measures | undefined,
     above: readonly string[],
-  ): { line: PlanLine; amount: Amount; grams: Fraction } | undefined {
+  ): { line: PlanLine; amount: Amount; grams: Exact } | undefined {
     const faults: Fault[] = [];
     const shares = collect(faults, ["retention"], () => retentionShares(line, this.#foods.retention));
     const drawn = collect(faults, [], () => this.#drawsOn(line, shares ?? NO_SHARES, measures, above));
     if (!drawn) return throwIfAny(faults) as undefined;
     const { source, nested, reader } = drawn;
-    const read = (field: "amount" | "least" | "most"): { amount: Amount; grams: Fraction } | undefined => {
+    const read = (field: "amount" | "least" | "most"): { amount: Amount; grams: Exact } | undefined => {
       const written = line[field];
       if (written === undefined) return undefined;
       return collect(faults, [field], () => {

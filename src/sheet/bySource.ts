@@ -1,4 +1,4 @@
-import { type Fraction, fraction, isZero, minus, ONE, over, plus, times, ZERO } from "../number/fraction.ts";
+import { type Exact, fraction, isZero, minus, ONE, over, plus, times, ZERO } from "../number/exact.ts";
 import { type Ends, pointEnds, scaledBy, sumOf } from "./ends.ts";
 import type { SheetPlan } from "./plan.ts";
 import type { Source } from "./source.ts";
@@ -9,12 +9,12 @@ import type { Source } from "./source.ts";
  */
 export class BySource {
   readonly #plan: SheetPlan;
-  readonly #grams: readonly Fraction[];
-  #masses: readonly Fraction[] | undefined;
+  readonly #grams: readonly Exact[];
+  #masses: readonly Exact[] | undefined;
   #lifted: readonly bigint[] | undefined;
 
   /** Of a version: the plan's lines with their grams. */
-  constructor(plan: SheetPlan, grams: readonly Fraction[]) {
+  constructor(plan: SheetPlan, grams: readonly Exact[]) {
     this.#plan = plan;
     this.#grams = grams;
   }
@@ -40,7 +40,7 @@ export class BySource {
   }
 
   /** The share of a mass whose figures are known. */
-  coverage(component: number, raw: Fraction): Fraction {
+  coverage(component: number, raw: Exact): Exact {
     if (isZero(raw)) return ONE;
     let silent = ZERO;
     for (const [k, source] of this.#plan.sources.entries())
@@ -49,12 +49,12 @@ export class BySource {
     return isZero(silent) ? ONE : minus(ONE, over(silent, raw));
   }
 
-  #mass(k: number): Fraction {
+  #mass(k: number): Exact {
     this.#masses ??= this.#add();
     return this.#masses[k] ?? ZERO;
   }
 
-  #add(): readonly Fraction[] {
+  #add(): readonly Exact[] {
     const masses = this.#plan.sources.map(() => ZERO);
     for (let i = 0; i < this.#grams.length; i++) {
       const k = this.#plan.sourceOf[i] ?? 0;
@@ -65,7 +65,7 @@ export class BySource {
 }
 
 /** Between what so many grams of a source can hold of a component. */
-export function endsOf(source: Source, component: number, grams: Fraction): Ends {
+export function endsOf(source: Source, component: number, grams: Exact): Ends {
   if (isZero(grams)) return pointEnds(ZERO);
   const ends = source.ends(component);
   // Of what is silent, or a trace, nothing is told that a mass could change.
@@ -73,4 +73,4 @@ export function endsOf(source: Source, component: number, grams: Fraction): Ends
   return isZero(low) && isZero(high) && isZero(told) ? ends : scaledBy(ends, over(grams, HUNDRED));
 }
 
-const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
+const HUNDRED: Exact = /* @__PURE__ */ fraction(100n);

@@ -1,8 +1,8 @@
 import { type ComponentId, components } from "../food/components.ts";
 import {
   absolute,
+  type Exact,
   equals,
-  type Fraction,
   fraction,
   isZero,
   minus,
@@ -13,7 +13,7 @@ import {
   sum,
   times,
   ZERO,
-} from "../number/fraction.ts";
+} from "../number/exact.ts";
 import { boundOfSum, opposite } from "./bound.ts";
 import { endsOf } from "./bySource.ts";
 import { boundOfEnds, type Ends, lessOf, pointEnds, sameEnds, sumOf } from "./ends.ts";
@@ -25,14 +25,14 @@ import { type Bound, makeMarks, NO_MARKS, Tally } from "./tally.ts";
 /** So much of one source in a portion, more or (below 0) less, of one line or of several. */
 interface Flow {
   readonly source: Source;
-  readonly grams: Fraction;
+  readonly grams: Exact;
   /** Lines that it is of, in the order of the sheets. */
   readonly keys: readonly string[];
 }
 
 /** What a flow brings of a component, with what the figure says of itself. */
 interface Moved {
-  readonly grams: Fraction;
+  readonly grams: Exact;
   /** Of the grams without their sign. */
   readonly cell: Tally;
 }
@@ -61,7 +61,7 @@ function changeBy(
   places: ReadonlyMap<string, number>,
 ): Tally {
   const moved = flows.map((flow): Moved => ({ grams: flow.grams, cell: cellOf(flow, c, unit) }));
-  const signed = ({ cell, grams }: Moved): Fraction => (grams.n < 0n ? negate(cell.value) : cell.value);
+  const signed = ({ cell, grams }: Moved): Exact => (grams.n < 0n ? negate(cell.value) : cell.value);
   const value = sum(moved.map(signed));
   const inOrder = (a: string, b: string): number => placeOf(places, a) - placeOf(places, b);
   const marks = makeMarks((kind) => [...new Set(moved.flatMap(({ cell }) => cell[kind]))].sort(inOrder));
@@ -86,8 +86,8 @@ function cellOf({ source, grams, keys }: Flow, c: number, unit: string): Tally {
     said.length === 0
       ? NO_MARKS
       : makeMarks((kind) => said.flatMap((mark) => (mark.kind === kind ? of(mark.at) : [])));
-  const silent = (): Fraction => sum(said.flatMap(({ kind, share }) => (kind === "missing" ? [share] : [])));
-  const covered = (): Fraction => minus(ONE, silent());
+  const silent = (): Exact => sum(said.flatMap(({ kind, share }) => (kind === "missing" ? [share] : [])));
+  const covered = (): Exact => minus(ONE, silent());
   return new Tally(value.n, value.d, unit, marks, covered, undefined, () => endsOf(source, c, size));
 }
 
@@ -100,7 +100,7 @@ function boundOf(moved: readonly Moved[]): Bound {
   }, "exact");
 }
 
-function coverage(moved: readonly Moved[]): Fraction {
+function coverage(moved: readonly Moved[]): Exact {
   const mass = sum(moved.map(({ grams }) => absolute(grams)));
   if (isZero(mass)) return ONE;
   return over(sum(moved.map(({ grams, cell }) => times(absolute(grams), cell.coverage))), mass);
@@ -126,7 +126,7 @@ function linesMoved(before: Sheet, after: Sheet): LinesMoved {
   const pairs: Pair[] = [];
   const came = new Map<Source, Together>();
   const left = new Map<Source, Together>();
-  const add = (source: Source, grams: Fraction, key: string): void => {
+  const add = (source: Source, grams: Exact, key: string): void => {
     if (isZero(grams)) return;
     const to = grams.n < 0n ? left : came;
     const sofar = to.get(source) ?? { grams: ZERO, keys: [] };
@@ -147,13 +147,13 @@ function linesMoved(before: Sheet, after: Sheet): LinesMoved {
 }
 
 interface Together {
-  readonly grams: Fraction;
+  readonly grams: Exact;
   readonly keys: string[];
 }
 
 /** Of a component that both say the same of, what lies between; else all that came and all that left. */
 function flowsOf({ key, a, b }: Pair, c: number): Flow[] {
-  const flow = (source: Source, grams: Fraction): Flow[] =>
+  const flow = (source: Source, grams: Exact): Flow[] =>
     isZero(grams) ? [] : [{ source, grams, keys: [key] }];
   if (sameFigure(a.source, b.source, c)) return flow(b.source, minus(b.grams, a.grams));
   return [...flow(b.source, b.grams), ...flow(a.source, negate(a.grams))];
@@ -162,7 +162,7 @@ function flowsOf({ key, a, b }: Pair, c: number): Flow[] {
 interface LineOf {
   readonly source: Source;
   /** In one portion. */
-  readonly grams: Fraction;
+  readonly grams: Exact;
 }
 
 function linesOf({ plan, values }: Sheet): ReadonlyMap<string, LineOf> {
@@ -176,7 +176,7 @@ function linesOf({ plan, values }: Sheet): ReadonlyMap<string, LineOf> {
 /** Whether two lines draw on the same food, or nested recipe, and it says the same of a component. */
 function sameFigure(a: Source, b: Source, c: number): boolean {
   if (a === b) return true;
-  const value = (s: Source): Fraction => fraction(s.values[c] ?? 0n, s.scale);
+  const value = (s: Source): Exact => fraction(s.values[c] ?? 0n, s.scale);
   const [x, y] = [a.marks(c), b.marks(c)];
   return (
     a.id === b.id &&

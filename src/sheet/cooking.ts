@@ -1,7 +1,7 @@
 import type { ComponentId } from "../food/components.ts";
 import type { Shares } from "../food/composition.ts";
 import { showFigure } from "../measure/showFigure.ts";
-import { equals, type Fraction, isZero, minus, negate, sum, ZERO } from "../number/fraction.ts";
+import { type Exact, equals, isZero, minus, negate, sum, ZERO } from "../number/exact.ts";
 import { Result } from "../number/result.ts";
 import { checkSheet } from "./given.ts";
 import type { PlanLine } from "./plan.ts";
@@ -26,7 +26,7 @@ export class CookingBalance extends Result {
    * Grams lost beyond the water that the pot is known to hold, 0 in most dishes: fat and drippings,
    * or a yield that is wrong. Above 0, the water left is not known.
    */
-  readonly beyondWater: Fraction;
+  readonly beyondWater: Exact;
   readonly #sheet: Sheet;
   readonly #raw: Sheet;
 
@@ -36,7 +36,7 @@ export class CookingBalance extends Result {
     this.#sheet = s;
     this.#raw = uncooked(s);
     const { raw, cooked, change } = s.masses;
-    const grams = (value: Fraction): Tally => constantTally(value, "g");
+    const grams = (value: Exact): Tally => constantTally(value, "g");
     this.mass = {
       raw: grams(raw),
       gained: grams(above(change)),
@@ -70,7 +70,7 @@ export class CookingBalance extends Result {
   }
 
   /** How much of a component of a line comes (above 0) or goes (below 0). */
-  #change(lineKey: string, id: ComponentId): Fraction {
+  #change(lineKey: string, id: ComponentId): Exact {
     return minus(this.#sheet.cell(lineKey, id).value, this.#raw.cell(lineKey, id).value);
   }
 }
@@ -87,8 +87,8 @@ function rawSource({ source, nested }: PlanLine): Source {
   return source.food ? foodSource(source.food, NO_SHARES) : source;
 }
 
-function balance(raw: Tally, retained: Tally, changes: readonly Fraction[]): Balance {
-  const of = (value: Fraction): Tally =>
+function balance(raw: Tally, retained: Tally, changes: readonly Exact[]): Balance {
+  const of = (value: Exact): Tally =>
     equals(value, retained.value)
       ? retained
       : new Tally(
@@ -108,7 +108,7 @@ function balance(raw: Tally, retained: Tally, changes: readonly Fraction[]): Bal
 }
 
 /** The ends of middle figures do not move in step with what single lines gain or lose; nothing is nothing. */
-function boundLike({ bound }: Tally, value: Fraction): Bound {
+function boundLike({ bound }: Tally, value: Exact): Bound {
   return bound !== "between" ? bound : isZero(value) ? "exact" : "unknown";
 }
 
@@ -136,6 +136,6 @@ export function cooking(s: Sheet): CookingBalance {
 
 const NO_SHARES: Shares = /* @__PURE__ */ new Map();
 
-function above(change: Fraction): Fraction {
+function above(change: Exact): Exact {
   return change.n > 0n ? change : ZERO;
 }

@@ -1,5 +1,5 @@
 import { type ComponentId, componentIds } from "../food/components.ts";
-import { equals, type Fraction, isZero, minus, over, ZERO } from "../number/fraction.ts";
+import { type Exact, equals, isZero, minus, over, ZERO } from "../number/exact.ts";
 import { Result } from "../number/result.ts";
 import { changesBetween } from "./change.ts";
 import { checkSheet } from "./given.ts";
@@ -12,10 +12,10 @@ export interface LineChange {
   readonly key: string;
   readonly name: string;
   readonly change: "added" | "removed" | "swapped" | "moved";
-  readonly before: Fraction | null;
-  readonly after: Fraction | null;
+  readonly before: Exact | null;
+  readonly after: Exact | null;
   /** After less before. */
-  readonly by: Fraction;
+  readonly by: Exact;
 }
 
 /** A component of one portion that is not as it was. */
@@ -29,10 +29,10 @@ export interface ComponentChange {
 
 /** A portion that does not weigh what it did, in grams as eaten. */
 export interface MassChange {
-  readonly before: Fraction;
-  readonly after: Fraction;
+  readonly before: Exact;
+  readonly after: Exact;
   /** After less before. */
-  readonly by: Fraction;
+  readonly by: Exact;
 }
 
 /** What moved between two sheets, for one portion as eaten. */
@@ -93,9 +93,7 @@ export function difference(before: Sheet, after: Sheet): Difference {
 }
 
 function lineChanges(before: Sheet, after: Sheet): LineChange[] {
-  const of = (
-    s: Sheet,
-  ): Map<string, { readonly name: string; readonly id: string; readonly grams: Fraction }> =>
+  const of = (s: Sheet): Map<string, { readonly name: string; readonly id: string; readonly grams: Exact }> =>
     new Map(
       s.plan.lines.map(({ line, source }, i) => {
         return [
@@ -126,7 +124,7 @@ function lineChanges(before: Sheet, after: Sheet): LineChange[] {
   });
 }
 
-function massChange(before: Fraction, after: Fraction): MassChange | undefined {
+function massChange(before: Exact, after: Exact): MassChange | undefined {
   const by = minus(after, before);
   if (isZero(by)) return undefined;
   return { before, after, by };

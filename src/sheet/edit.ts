@@ -1,5 +1,5 @@
 import { collect, type Fault, fault, kindOf, throwIfAny } from "../number/error.ts";
-import { equals, ZERO } from "../number/fraction.ts";
+import { equals, ZERO } from "../number/exact.ts";
 import type { WrittenAmount } from "../recipe/document.ts";
 import type { SheetPlan } from "./plan.ts";
 import { checkedValues, impliedYield, massesOf, type Values } from "./values.ts";

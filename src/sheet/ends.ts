@@ -1,8 +1,7 @@
 import {
   absolute,
-  compare,
+  type Exact,
   equals,
-  type Fraction,
   fraction,
   greatest,
   isZero,
@@ -14,7 +13,8 @@ import {
   sum,
   times,
   ZERO,
-} from "../number/fraction.ts";
+} from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import type { Bound } from "./tally.ts";
 
 /**
@@ -24,32 +24,32 @@ import type { Bound } from "./tally.ts";
  */
 export interface Ends {
   /** The least that it can be; nothing where nothing says. */
-  readonly low: Fraction | undefined;
+  readonly low: Exact | undefined;
   /** The most that it can be; nothing where a line is silent, or a trace. */
-  readonly high: Fraction | undefined;
+  readonly high: Exact | undefined;
   /** The most of what is told: what silent lines hold comes on top. Nothing after arithmetic that blurs it. */
-  readonly told: Fraction | undefined;
+  readonly told: Exact | undefined;
 }
 
 /** Ends further from the value than this part of it make it a middle figure; rounding stays within. */
-const NARROW: Fraction = /* @__PURE__ */ fraction(1n, 10n);
+const NARROW: Exact = /* @__PURE__ */ fraction(1n, 10n);
 
 const NO_ENDS: Ends = { low: undefined, high: undefined, told: undefined };
 
 /** Ends that are the value alone. */
-export function pointEnds(value: Fraction): Ends {
+export function pointEnds(value: Exact): Ends {
   return { low: value, high: value, told: value };
 }
 
 /** What a bound says of the ends. */
-export function endsOfBound(value: Fraction, bound: Bound): Ends {
+export function endsOfBound(value: Exact, bound: Bound): Ends {
   if (bound === "exact") return pointEnds(value);
   if (bound === "at-least") return { low: value, high: undefined, told: value };
   return bound === "at-most" ? { low: undefined, high: value, told: value } : NO_ENDS;
 }
 
 /** How a middle figure bounds the truth that lies between ends. */
-export function boundOfEnds(value: Fraction, { low, high }: Ends, hasLimits: boolean): Bound {
+export function boundOfEnds(value: Exact, { low, high }: Ends, hasLimits: boolean): Bound {
   if (low === undefined && high === undefined) return "unknown";
   if (low && high) {
     if (equals(low, high)) return "exact";
@@ -70,8 +70,8 @@ export function sumOf(all: readonly Ends[]): Ends {
 }
 
 /** Times a number of 0 or above. */
-export function scaledBy({ low, high, told }: Ends, by: Fraction): Ends {
-  const scaled = (end: Fraction | undefined): Fraction | undefined => end && times(end, by);
+export function scaledBy({ low, high, told }: Ends, by: Exact): Ends {
+  const scaled = (end: Exact | undefined): Exact | undefined => end && times(end, by);
   return { low: scaled(low), high: scaled(high), told: scaled(told) };
 }
 
@@ -87,15 +87,15 @@ export function productOf(a: Ends, b: Ends): Ends {
   if (isPoint(b)) return timesKnown(a, b.low);
   if (isPoint(a)) return timesKnown(b, a.low);
   if (a.low && a.high && b.low && b.high) {
-    const corners = [a.low, a.high].flatMap((x) => [b.low, b.high].map((y) => times(x, y as Fraction)));
+    const corners = [a.low, a.high].flatMap((x) => [b.low, b.high].map((y) => times(x, y as Exact)));
     return { low: corners.reduce(least), high: corners.reduce(greatest), told: undefined };
   }
   const grows = a.low && b.low && a.low.n >= 0n && b.low.n >= 0n;
-  return grows ? { ...NO_ENDS, low: times(a.low as Fraction, b.low as Fraction) } : NO_ENDS;
+  return grows ? { ...NO_ENDS, low: times(a.low as Exact, b.low as Exact) } : NO_ENDS;
 }
 
 /** Nothing of anything is nothing, and below 0 the ends change places. */
-function timesKnown(e: Ends, by: Fraction): Ends {
+function timesKnown(e: Ends, by: Exact): Ends {
   if (by.n === 0n) return pointEnds(ZERO);
   const { low, high, told } = scaledBy(e, by);
   return by.n > 0n ? { low, high, told } : { low: high, high: low, told: undefined };
@@ -116,25 +116,25 @@ export function quotientOf(a: Ends, b: Ends): Ends {
   return productOf(a, inverse);
 }
 
-function isPoint(e: Ends): e is Ends & { readonly low: Fraction; readonly high: Fraction } {
+function isPoint(e: Ends): e is Ends & { readonly low: Exact; readonly high: Exact } {
   return e.low !== undefined && e.high !== undefined && equals(e.low, e.high);
 }
 
 /** Cooked water, more or less by what the pot takes up or gives off; where not even the most of it is enough, all may have stayed. */
-export function driedBy({ low, high }: Ends, change: Fraction): Ends {
+export function driedBy({ low, high }: Ends, change: Exact): Ends {
   const left = high && plus(high, change);
   const most = left && left.n < 0n ? high : left;
   return { low: greatest(ZERO, plus(low ?? ZERO, change)), high: most, told: most };
 }
 
 export function sameEnds(a: Ends, b: Ends): boolean {
-  const same = (x: Fraction | undefined, y: Fraction | undefined): boolean =>
+  const same = (x: Exact | undefined, y: Exact | undefined): boolean =>
     x === undefined || y === undefined ? x === y : equals(x, y);
   return same(a.low, b.low) && same(a.high, b.high);
 }
 
 /** The sum, or nothing where one of them is nothing. */
-function sumIfAll(all: readonly (Fraction | undefined)[]): Fraction | undefined {
+function sumIfAll(all: readonly (Exact | undefined)[]): Exact | undefined {
   const known = all.filter((each) => each !== undefined);
   return known.length === all.length ? sum(known) : undefined;
 }

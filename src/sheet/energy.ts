@@ -24,8 +24,8 @@ import {
   termsOf,
 } from "../food/energy.ts";
 import {
+  type Exact,
   exact,
-  type Fraction,
   greatest,
   isZero,
   least,
@@ -36,7 +36,7 @@ import {
   times,
   type Value,
   ZERO,
-} from "../number/fraction.ts";
+} from "../number/exact.ts";
 import { apportion } from "../number/share.ts";
 import { boundOfSum } from "./bound.ts";
 import { boundOfEnds, type Ends, scaledBy, sumOf } from "./ends.ts";
@@ -51,7 +51,7 @@ export interface EnergyShare {
   /** What it brings, kcal. */
   readonly energy: Tally;
   /** Its exact share, 0 to 1; of what is known, where lines are silent. */
-  readonly share: Fraction;
+  readonly share: Exact;
   /** Whole per cent; all of them total 100 (largest remainder), or 0 where there is no energy. */
   readonly percent: number;
 }
@@ -79,8 +79,8 @@ export interface EnergySheet {
       readonly source: Source;
     }[];
   };
-  readonly values: { readonly grams: readonly Fraction[] };
-  readonly masses: { readonly raw: Fraction; readonly cooked: Fraction };
+  readonly values: { readonly grams: readonly Exact[] };
+  readonly masses: { readonly raw: Exact; readonly cooked: Exact };
   cell(lineKey: string, id: ComponentId): Tally;
 }
 
@@ -242,14 +242,14 @@ function constituent(cell: (id: ComponentId) => Tally, term: EnergyTerm): Tally 
   return cell(term.component).bound === "unknown" ? undefined : amount;
 }
 
-function atFactor(amount: Tally, factor: Fraction, term: EnergyTerm, unit: string): Tally {
+function atFactor(amount: Tally, factor: Exact, term: EnergyTerm, unit: string): Tally {
   // Rounded figures of a table can make a difference come out a little below nothing.
   const grams = amount.value.n < 0n ? ZERO : amount.value;
   const value = times(grams, factor);
   const open = term.atLeast === true && !isZero(grams);
   const ends = (): Ends => {
     const { low, high, told } = scaledBy(amount.ends, factor);
-    const zero = (end: Fraction | undefined): Fraction | undefined => end && greatest(ZERO, end);
+    const zero = (end: Exact | undefined): Exact | undefined => end && greatest(ZERO, end);
     return { low: zero(low), high: open ? undefined : zero(high), told: zero(told) };
   };
   const bound = open ? boundOfOpen(amount, value, ends) : amount.bound;
@@ -257,7 +257,7 @@ function atFactor(amount: Tally, factor: Fraction, term: EnergyTerm, unit: strin
 }
 
 /** The factor leaves some of the energy out: there is at least what it reckons. */
-function boundOfOpen(amount: Tally, value: Fraction, ends: () => Ends): Bound {
+function boundOfOpen(amount: Tally, value: Exact, ends: () => Ends): Bound {
   return amount.ranged.length > 0 ? boundOfEnds(value, ends(), false) : "at-least";
 }
 
@@ -271,10 +271,10 @@ function silent(key: string, unit: string): Tally {
 }
 
 /** Adds up what cannot be below nothing: a silent term makes the sum "at least" and leaves the rest as it is. */
-export function addUp(unit: string, terms: readonly Tally[], ofMass?: readonly Fraction[]): Tally {
+export function addUp(unit: string, terms: readonly Tally[], ofMass?: readonly Exact[]): Tally {
   const value = sum(terms.map((t) => t.value));
   const marks = makeMarks((kind) => [...new Set(terms.flatMap((t) => t[kind]))]);
-  const covered = (): Fraction =>
+  const covered = (): Exact =>
     ofMass
       ? minus(ONE, sum(terms.map((t, i) => times(minus(ONE, t.coverage), ofMass[i] ?? ZERO))))
       : terms.reduce((all, t) => least(all, t.coverage), ONE);

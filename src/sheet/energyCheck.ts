@@ -5,9 +5,8 @@ import type { ComponentId } from "../food/components.ts";
 import { type EnergyPart, type EnergySystem, likelySystem, systemFor, termsOf } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
 import {
-  compare,
+  type Exact,
   exact,
-  type Fraction,
   greatest,
   isZero,
   minus,
@@ -17,7 +16,8 @@ import {
   times,
   type Value,
   ZERO,
-} from "../number/fraction.ts";
+} from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { Result } from "../number/result.ts";
 import { addUp, type EnergyBy, energyBy, lineEnergies, type NamedSystem } from "./energy.ts";
 import { gapBetween, type Interval, reckon } from "./energyInterval.ts";
@@ -47,7 +47,7 @@ export interface EnergyCheckLine {
   readonly given: Tally;
   readonly computed: Tally;
   /** Computed less given, kcal; nothing where one of them is not known. */
-  readonly difference: Fraction | undefined;
+  readonly difference: Exact | undefined;
   readonly verdict: "agrees" | "differs" | "unknown";
   /** Constituents that nothing is known of, and that count as nothing. */
   readonly silent: readonly EnergyPart[];
@@ -60,7 +60,7 @@ export class EnergyCheck extends Result {
   readonly is = "steelyard/energy-check@1";
   readonly lines: readonly EnergyCheckLine[];
   /** Of all lines that have a verdict. */
-  readonly total: { readonly given: Fraction; readonly computed: Fraction };
+  readonly total: { readonly given: Exact; readonly computed: Exact };
   /** Keys of the lines that differ. */
   readonly differing: readonly string[];
   /** Of the sheet. */
@@ -91,9 +91,9 @@ export class EnergyCheck extends Result {
 /** By how much energy given and computed may differ. */
 export interface EnergyCheckLimits {
   /** As a share of what is given. */
-  readonly tolerance: Fraction;
+  readonly tolerance: Exact;
   /** kcal in 100 g. */
-  readonly floor: Fraction;
+  readonly floor: Exact;
 }
 
 /**
@@ -149,7 +149,7 @@ function linesOf(s: Sheet, by: NamedSystem | undefined, limits: EnergyCheckLimit
   });
 }
 
-function nestedLine(inner: EnergyCheckLine, key: string, part: Fraction): EnergyCheckLine {
+function nestedLine(inner: EnergyCheckLine, key: string, part: Exact): EnergyCheckLine {
   const { given, computed, difference } = inner;
   return {
     ...inner,

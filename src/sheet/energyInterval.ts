@@ -1,15 +1,15 @@
 import type { ComponentId } from "../food/components.ts";
 import { type EnergySystem, termsOf, weightsOf } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
-import { type Fraction, greatest, isZero, minus, sum, times, ZERO } from "../number/fraction.ts";
+import { type Exact, greatest, isZero, minus, sum, times, ZERO } from "../number/exact.ts";
 
 /** The least and the most that energy may be. */
 export interface Interval {
-  readonly low: Fraction;
+  readonly low: Exact;
   /** Nothing where a factor is but the least that it may be. */
-  readonly high: Fraction | undefined;
+  readonly high: Exact | undefined;
   /** The most by the factors as they stand. */
-  readonly highAsStated: Fraction;
+  readonly highAsStated: Exact;
 }
 
 type FigureOf = (id: ComponentId) => ReadFigure | undefined;
@@ -34,15 +34,15 @@ export function reckon(system: EnergySystem, figureOf: FigureOf): Interval {
 }
 
 /** How far what is given lies from what is computed; nothing where the two touch. */
-export function gapBetween(given: ReadFigure, computed: Interval): Fraction {
+export function gapBetween(given: ReadFigure, computed: Interval): Exact {
   const { low, high } = endsOf(given);
   const above = computed.high ? minus(low, computed.high) : ZERO;
   return greatest(ZERO, greatest(above, minus(computed.low, high)));
 }
 
 interface Ends {
-  readonly low: Fraction;
-  readonly high: Fraction;
+  readonly low: Exact;
+  readonly high: Exact;
 }
 
 function endsOf(f: ReadFigure | undefined): Ends {

@@ -6,8 +6,9 @@ import type { RetentionInput } from "../food/retention.ts";
 import type { Amount } from "../measure/amount.ts";
 import { formatAmount } from "../measure/format.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
+import { toText } from "../number/digits.ts";
 import { fault, kindOf, quote } from "../number/error.ts";
-import { equals, type Fraction, isZero, ONE, over, times, toText, ZERO } from "../number/fraction.ts";
+import { type Exact, equals, isZero, ONE, over, times, ZERO } from "../number/exact.ts";
 import type { Conversion } from "../recipe/resolve.ts";
 import { cookingSteps } from "./explainCooking.ts";
 import { Explanation } from "./explanation.ts";
@@ -81,7 +82,7 @@ function checkWhere(where: unknown): void {
 }
 
 /** Water that cooking takes up or gives off stands beside the lines. */
-function waterChange(s: Sheet, id: ComponentId, share: Fraction): Explanation[] {
+function waterChange(s: Sheet, id: ComponentId, share: Exact): Explanation[] {
   const { change } = s.water;
   const { raw, cooked } = s.masses;
   if (id !== "water" || isZero(change)) return [];
@@ -99,7 +100,7 @@ function waterChange(s: Sheet, id: ComponentId, share: Fraction): Explanation[] 
 
 /** Where a line stands: what share of it counts, and what is around it. */
 interface Place {
-  readonly share: Fraction;
+  readonly share: Exact;
   /** How that share came to be. */
   readonly among?: readonly string[];
   /** What is said of retention on the lines around a nested recipe's lines, from the nearest outwards. */
@@ -154,7 +155,7 @@ function withinNested({ source }: PlanLine, id: ComponentId, place: Omit<Place, 
   ];
 }
 
-function conversionSteps({ reader, line }: PlanLine, amount: Amount, grams: Fraction): string[] {
+function conversionSteps({ reader, line }: PlanLine, amount: Amount, grams: Exact): string[] {
   const { by } = reader.toGrams(amount);
   const part = line.weighed === "as-purchased" ? " after peel, bone and core" : " of edible portion";
   return [...byText(by), `${gramsText(grams)}${part}`];
@@ -200,10 +201,10 @@ function ownSource(food: FoodInput, id: ComponentId): string | undefined {
   return typeof given === "object" && "source" in given ? given.source : undefined;
 }
 
-function exactFigure(value: Fraction): string {
+function exactFigure(value: Exact): string {
   return showFigure(value, { significant: 6 });
 }
 
-function gramsText(grams: Fraction): string {
+function gramsText(grams: Exact): string {
   return showFigure(grams, { significant: 4, unit: "g" });
 }

@@ -5,7 +5,7 @@ import type { ReadFigure } from "../food/figure.ts";
 import type { RetentionInput } from "../food/retention.ts";
 import type { FoodTable } from "../food/table.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
-import { equals, isZero, ONE } from "../number/fraction.ts";
+import { equals, isZero, ONE } from "../number/exact.ts";
 import type { Source } from "./source.ts";
 
 /**

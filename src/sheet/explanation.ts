@@ -1,6 +1,6 @@
 import type { ComponentId } from "../food/components.ts";
 import { showFigure } from "../measure/showFigure.ts";
-import type { Fraction } from "../number/fraction.ts";
+import type { Exact } from "../number/exact.ts";
 import { Result } from "../number/result.ts";
 import type { Tally } from "./tally.ts";
 
@@ -31,7 +31,7 @@ export class Explanation extends Result {
   readonly component: ComponentId;
   /** The figure, how it bounds the truth, and its marks. */
   readonly tally: Tally;
-  readonly value: Fraction;
+  readonly value: Exact;
   readonly unit: string;
   /** Who published the figure of a food; nothing for what is added up. */
   readonly source: string | undefined;

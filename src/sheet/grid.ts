@@ -7,7 +7,7 @@ import {
 } from "../food/components.ts";
 import type { FoodInput } from "../food/food.ts";
 import { fault, kindOf, quote, SteelyardError } from "../number/error.ts";
-import { exact } from "../number/fraction.ts";
+import { exact } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import { Definitions } from "./definitions.ts";
 import {

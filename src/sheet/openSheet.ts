@@ -16,7 +16,7 @@ import {
 import { packedSchema } from "../food/packed.ts";
 import { checkFoodTable, type FoodTable, foodTable } from "../food/table.ts";
 import { fault, within } from "../number/error.ts";
-import type { Value } from "../number/fraction.ts";
+import type { Value } from "../number/exact.ts";
 import type { Recipe } from "../recipe/document.ts";
 import { recipe as recipeRead } from "../recipe/recipe.ts";
 import { recipeSchema, writtenAmount } from "../recipe/schema.ts";

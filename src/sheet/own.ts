@@ -1,5 +1,5 @@
 import { type ErrorCode, SteelyardError } from "../number/error.ts";
-import { exact, type Value } from "../number/fraction.ts";
+import { exact, type Value } from "../number/exact.ts";
 import { constantTally, Tally } from "./tally.ts";
 
 /** Why a cell of one's own has no value: what was thrown, and the cell it was thrown in. */

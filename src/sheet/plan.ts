@@ -1,9 +1,10 @@
 import { type ComponentId, component, componentIds } from "../food/components.ts";
 import type { FoodTable } from "../food/table.ts";
 import { fault, quote } from "../number/error.ts";
-import { type Fraction, lcm } from "../number/fraction.ts";
+import type { Exact } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
+import { lcm } from "../number/ratio.ts";
 import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
 import type { AmountReader } from "../recipe/resolve.ts";
 import type { Sheet } from "./sheet.ts";
@@ -18,8 +19,8 @@ export interface PlanLine {
   /** Reads amounts of this line and turns them into grams of edible portion. */
   readonly reader: AmountReader;
   /** Bounds of one portion in grams. */
-  readonly least: Fraction | undefined;
-  readonly most: Fraction | undefined;
+  readonly least: Exact | undefined;
+  readonly most: Exact | undefined;
 }
 
 /** Recipes by the id that lines name them by. */

@@ -1,5 +1,6 @@
 import { formatAmount } from "../measure/format.ts";
-import { equals, exact, toText } from "../number/fraction.ts";
+import { toText } from "../number/digits.ts";
+import { equals, exact } from "../number/exact.ts";
 import type { Recipe, WrittenAmount } from "../recipe/document.ts";
 import { recipe } from "../recipe/recipe.ts";
 import type { Sheet } from "./sheet.ts";

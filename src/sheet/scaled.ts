@@ -1,6 +1,6 @@
 import { timesAmount } from "../measure/amount.ts";
 import { fault } from "../number/error.ts";
-import { type Fraction, ONE, over, plus, sum, times } from "../number/fraction.ts";
+import { type Exact, ONE, over, plus, sum, times } from "../number/exact.ts";
 import type { SheetPlan } from "./plan.ts";
 import { type Cooking, cookedMasses, type Masses, massesOf, type Values } from "./values.ts";
 
@@ -8,8 +8,8 @@ import { type Cooking, cookedMasses, type Masses, massesOf, type Values } from "
 export interface FromOrigin {
   readonly origin: Values;
   /** What the held and adjustable lines of a portion were multiplied by. */
-  readonly factor: Fraction;
-  readonly portions: Fraction;
+  readonly factor: Exact;
+  readonly portions: Exact;
 }
 
 /** Binary digits of 90,000 decimal ones: what an amount can be written with, twice. */
@@ -22,8 +22,8 @@ const LONGEST_FACTOR = 299_000n;
 export function onceMore(
   from: FromOrigin | undefined,
   values: Values,
-  by: Fraction,
-  portions: Fraction,
+  by: Exact,
+  portions: Exact,
 ): FromOrigin {
   const { origin, factor } = from ?? { origin: values, factor: ONE };
   const all = times(factor, by);
@@ -42,7 +42,7 @@ export function onceMore(
 export function scaledValues(plan: SheetPlan, from: FromOrigin): Values {
   const { origin, portions } = from;
   let factors: ReturnType<typeof factorsOf> | undefined;
-  const factor = (i: number): Fraction => {
+  const factor = (i: number): Exact => {
     factors ??= factorsOf(from);
     return isDose(plan, i) ? factors.dose : factors.held;
   };
@@ -59,7 +59,7 @@ export function scaledValues(plan: SheetPlan, from: FromOrigin): Values {
 export function scaledMasses(plan: SheetPlan, from: FromOrigin): Masses {
   const { grams } = from.origin;
   const { held, dose } = factorsOf(from);
-  const of = (added: "cooking" | "serving"): Fraction => {
+  const of = (added: "cooking" | "serving"): Exact => {
     const all = grams.map((g, i) => [g, i] as const).filter(([, i]) => plan.lines[i]?.line.added === added);
     const doses = sum(all.flatMap(([g, i]) => (isDose(plan, i) ? g : [])));
     const rest = sum(all.flatMap(([g, i]) => (isDose(plan, i) ? [] : g)));
@@ -70,8 +70,8 @@ export function scaledMasses(plan: SheetPlan, from: FromOrigin): Masses {
 
 /** What lines of the batch are multiplied by: those that a factor moves, and the doses. */
 function factorsOf({ origin, factor, portions }: FromOrigin): {
-  readonly held: Fraction;
-  readonly dose: Fraction;
+  readonly held: Exact;
+  readonly dose: Exact;
 } {
   const dose = over(portions, origin.portions);
   return { held: times(factor, dose), dose };

@@ -4,7 +4,7 @@ import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { fault, kindOf } from "../number/error.ts";
-import { exact, type Fraction, fraction, isZero, ONE, over, type Value, ZERO } from "../number/fraction.ts";
+import { type Exact, exact, fraction, isZero, ONE, over, type Value, ZERO } from "../number/exact.ts";
 import { Result } from "../number/result.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
 import { editedValues } from "./edit.ts";
@@ -37,7 +37,7 @@ export interface SheetLine {
   /** The amount as it stands now, in the unit it was written in. */
   readonly amount: Amount;
   /** Edible portion for the batch. */
-  readonly grams: Fraction;
+  readonly grams: Exact;
   readonly scaling: Scaling;
   readonly part: string | undefined;
   readonly added: "cooking" | "serving";
@@ -105,7 +105,7 @@ export class Sheet extends Result {
     return this.plan.recipe;
   }
 
-  get portions(): Fraction {
+  get portions(): Exact {
     return this.values.portions;
   }
 
@@ -134,7 +134,7 @@ export class Sheet extends Result {
   }
 
   /** Grams: of the batch as weighed in, of the batch as eaten, and of one portion as eaten. */
-  get mass(): { readonly raw: Fraction; readonly cooked: Fraction; readonly portion: Fraction } {
+  get mass(): { readonly raw: Exact; readonly cooked: Exact; readonly portion: Exact } {
     const { raw, cooked } = this.masses;
     return { raw, cooked, portion: this.portionMass };
   }
@@ -284,7 +284,7 @@ export class Sheet extends Result {
   }
 
   /** @internal */
-  get portionMass(): Fraction {
+  get portionMass(): Exact {
     return over(this.masses.cooked, this.values.portions);
   }
 
@@ -303,7 +303,7 @@ export class Sheet extends Result {
    * doses follow the portions. A sheet scaled again and again keeps its origin and the one factor that all of
    * them make. Throws `number-too-long` for one that no recipe could be written with.
    */
-  scaled(by: Fraction, portions: Fraction): Sheet {
+  scaled(by: Exact, portions: Exact): Sheet {
     const origin = onceMore(this.#origin, this.values, by, portions);
     return new Sheet(this.plan, scaledValues(this.plan, origin), this.#own, { sheet: this, origin });
   }

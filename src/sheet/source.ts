@@ -3,7 +3,7 @@ import { type Composition, cook, overOneScale, type Shares } from "../food/compo
 import { isRanged, MISSING, marksOf, type ReadFigure } from "../food/figure.ts";
 import type { State } from "../food/food.ts";
 import type { Food } from "../food/table.ts";
-import { equals, type Fraction, isZero, ONE, over, times, ZERO } from "../number/fraction.ts";
+import { type Exact, equals, isZero, ONE, over, times, ZERO } from "../number/exact.ts";
 import { type Ends, isNothing, scaledBy } from "./ends.ts";
 import { Sheet } from "./sheet.ts";
 import type { KeptKind } from "./tally.ts";
@@ -14,7 +14,7 @@ export interface Mark {
   readonly at: string;
   readonly kind: KeptKind;
   /** Share of the source's mass that the mark speaks of, 0 to 1. */
-  readonly share: Fraction;
+  readonly share: Exact;
 }
 
 /**
@@ -100,7 +100,7 @@ export function nestedSource(id: string, nested: Sheet, shares: Shares): Source 
 }
 
 function sheetSource(id: string, asEaten: Sheet, left: Shares): Source {
-  const kept = (component: ComponentId): Fraction => (component === "water" && left.get(component)) || ONE;
+  const kept = (component: ComponentId): Exact => (component === "water" && left.get(component)) || ONE;
   const values = componentIds.map((each) => times(asEaten.per100g(each).value, kept(each)));
   return {
     ...{ id, name: asEaten.name, state: undefined, food: undefined, left, cookings: [], asEaten },
@@ -129,7 +129,7 @@ function leftMarks(s: Sheet, component: number, marks: readonly Mark[]): Mark[] 
 }
 
 /** The foods of a sheet that hold something of a component, nested ones too, by key and share of its mass. */
-function foodsIn({ plan, values, masses }: Sheet, component: number, of: Fraction): Omit<Mark, "kind">[] {
+function foodsIn({ plan, values, masses }: Sheet, component: number, of: Exact): Omit<Mark, "kind">[] {
   return plan.lines.flatMap(({ line, source }, i) => {
     const grams = values.grams[i] ?? ZERO;
     if (isZero(grams) || isNothing(source.ends(component))) return [];

@@ -1,9 +1,10 @@
 import { type MarkKind, markKinds } from "../food/figure.ts";
+import { toText } from "../number/digits.ts";
 import { fault } from "../number/error.ts";
 import {
+  type Exact,
   equals,
   exact,
-  type Fraction,
   fraction,
   isZero,
   least,
@@ -13,9 +14,8 @@ import {
   plus,
   sum,
   times,
-  toText,
   type Value,
-} from "../number/fraction.ts";
+} from "../number/exact.ts";
 import type { Ratio } from "../number/ratio.ts";
 import { uncloned } from "../number/uncloned.ts";
 import { boundOfProduct, boundOfQuotient, boundOfSum, opposite } from "./bound.ts";
@@ -74,12 +74,12 @@ export class Tally implements Marks {
   readonly #n: bigint;
   readonly #d: bigint;
   #marksOrHow: KeptMarks | (() => KeptMarks);
-  readonly #covered: () => Fraction;
+  readonly #covered: () => Exact;
   readonly #bound: Bound | undefined;
   #endsOrHow: Ends | (() => Ends) | undefined;
   /** What a formula that failed says instead; a tally never does. */
   declare readonly failed?: never;
-  #value: Fraction | undefined;
+  #value: Exact | undefined;
 
   /** @internal */
   constructor(
@@ -87,7 +87,7 @@ export class Tally implements Marks {
     d: bigint,
     unit: string,
     marks: KeptMarks | (() => KeptMarks),
-    covered: () => Fraction,
+    covered: () => Exact,
     bound?: Bound,
     ends?: () => Ends,
   ) {
@@ -122,13 +122,13 @@ export class Tally implements Marks {
   }
 
   /** The value, in `unit`. */
-  get value(): Fraction {
+  get value(): Exact {
     this.#value ??= fraction(this.#n, this.#d);
     return this.#value;
   }
 
   /** Share of the mass, 0 to 1, whose figures are known; read it together with `missing`. */
-  get coverage(): Fraction {
+  get coverage(): Exact {
     return this.#covered();
   }
 
@@ -138,12 +138,12 @@ export class Tally implements Marks {
   }
 
   /** The least that it can be by what is known; nothing where nothing says. */
-  get least(): Fraction | undefined {
+  get least(): Exact | undefined {
     return this.ends.low;
   }
 
   /** The most that it can be; nothing where a line is silent, or a trace. */
-  get most(): Fraction | undefined {
+  get most(): Exact | undefined {
     return this.ends.high;
   }
 
@@ -193,7 +193,7 @@ export class Tally implements Marks {
   }
 
   /** @internal The same tally of a share of the whole: a portion, 100 g. */
-  share(share: Fraction): Tally {
+  share(share: Exact): Tally {
     const [n, d] = [this.#n * share.n, this.#d * share.d];
     const ends = this.#endsOrHow && ((): Ends => scaledBy(this.ends, share));
     return new Tally(n, d, this.unit, this.#marksOrHow, this.#covered, this.#bound, ends);
@@ -259,9 +259,9 @@ export class Tally implements Marks {
     return other instanceof Tally ? other : constantTally(exact(other), unit);
   }
 
-  #with(other: Tally, value: Fraction, unit: string, bound: () => Bound, ends: () => Ends): Tally {
+  #with(other: Tally, value: Exact, unit: string, bound: () => Bound, ends: () => Ends): Tally {
     const marks = makeMarks((kind) => union(this.#marks[kind], other[kind]));
-    const covered = (): Fraction => least(this.coverage, other.coverage);
+    const covered = (): Exact => least(this.coverage, other.coverage);
     // Of middle figures the ends alone tell what is bounded.
     const isRanged = this.bound !== "unknown" && other.bound !== "unknown" && marks.ranged.length > 0;
     const own = isRanged ? boundOfEnds(value, ends(), marks.below.length > 0) : bound();
@@ -303,7 +303,7 @@ export class Tally implements Marks {
 }
 
 /** A number that is known, as a tally. */
-export function constantTally(value: Fraction, unit: string): Tally {
+export function constantTally(value: Exact, unit: string): Tally {
   return new Tally(value.n, value.d, unit, NO_MARKS, () => ONE);
 }
 
@@ -345,14 +345,14 @@ export interface TallyData extends Marks {
  */
 export function combine(
   unit: string,
-  terms: readonly (readonly [Tally, Fraction])[],
-  coverage?: () => Fraction,
+  terms: readonly (readonly [Tally, Exact])[],
+  coverage?: () => Exact,
 ): Tally {
   const counted = terms.filter(([, weight]) => !isZero(weight));
   const value = sum(counted.map(([tally, weight]) => times(tally.value, weight)));
   const marks = makeMarks((kind) => [...new Set(counted.flatMap(([tally]) => tally[kind]))]);
   const covered =
-    coverage ?? ((): Fraction => counted.reduce((all, [tally]) => least(all, tally.coverage), ONE));
+    coverage ?? ((): Exact => counted.reduce((all, [tally]) => least(all, tally.coverage), ONE));
   const ends = (): Ends => sumOf(counted.map(([tally, weight]) => scaledBy(tally.ends, weight)));
   return new Tally(value.n, value.d, unit, marks, covered, undefined, ends);
 }

@@ -1,5 +1,5 @@
 import { type ComponentId, components } from "../food/components.ts";
-import { type Fraction, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../number/fraction.ts";
+import { type Exact, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../number/exact.ts";
 import { BySource, endsOf } from "./bySource.ts";
 import { driedBy, type Ends, isNothing, pointEnds, sumOf } from "./ends.ts";
 import { componentIndex, gatherMarks, isMissing, type LineMark, type SheetPlan } from "./plan.ts";
@@ -79,7 +79,7 @@ export class Totals {
     const isEmpty = isZero(this.#values.grams[i] ?? ZERO);
     const marks = isEmpty ? UNMARKED : this.#plan.marksOf(i, c);
     if (marks.length === 0) return new Tally(n, d, unit, NO_MARKS, wholly);
-    const covered = (): Fraction => minus(ONE, sum(marks.filter(isMissing).map((m) => m.mark.share)));
+    const covered = (): Exact => minus(ONE, sum(marks.filter(isMissing).map((m) => m.mark.share)));
     const [plan, { grams }] = [this.#plan, this.#values];
     const ends = (): Ends => lineEnds(plan, grams, i, c);
     return new Tally(n, d, unit, gatherMarks(marks), covered, undefined, ends);
@@ -169,13 +169,13 @@ export class Totals {
 }
 
 /** Between what a line's share of a component can lie. */
-function lineEnds({ lines }: SheetPlan, grams: readonly Fraction[], i: number, c: number): Ends {
+function lineEnds({ lines }: SheetPlan, grams: readonly Exact[], i: number, c: number): Ends {
   const source = lines[i]?.source;
   return source === undefined ? pointEnds(ZERO) : endsOf(source, c, grams[i] ?? ZERO);
 }
 
 /** Water as eaten: what the pot takes up or gives off, and what is added at serving. */
-function waterEnds(plan: SheetPlan, grams: readonly Fraction[], change: Fraction): Ends {
+function waterEnds(plan: SheetPlan, grams: readonly Exact[], change: Exact): Ends {
   const of = (added: "cooking" | "serving"): Ends =>
     sumOf(
       plan.lines.flatMap(({ line }, i) =>
@@ -187,11 +187,11 @@ function waterEnds(plan: SheetPlan, grams: readonly Fraction[], change: Fraction
 
 const UNMARKED: readonly LineMark[] = [];
 
-const wholly = (): Fraction => ONE;
+const wholly = (): Exact => ONE;
 
 /** A share that portions and 100 g have in common with the batch is worked out once. */
-function once(make: () => Fraction): () => Fraction {
-  let made: Fraction | undefined;
+function once(make: () => Exact): () => Exact {
+  let made: Exact | undefined;
   return () => {
     made ??= make();
     return made;
@@ -199,7 +199,7 @@ function once(make: () => Fraction): () => Fraction {
 }
 
 /** Lines of no mass bring nothing, whether or not their figures are known. */
-function present(plan: SheetPlan, grams: readonly Fraction[], component: number): readonly LineMark[] {
+function present(plan: SheetPlan, grams: readonly Exact[], component: number): readonly LineMark[] {
   return plan.lineMarks(component).filter((m) => !isZero(grams[m.line] ?? ZERO));
 }
 
@@ -215,11 +215,11 @@ function asEaten(
 }
 
 /** The share of the mass whose figures are known. */
-function coverage(silent: readonly LineMark[], grams: readonly Fraction[], raw: Fraction): Fraction {
+function coverage(silent: readonly LineMark[], grams: readonly Exact[], raw: Exact): Exact {
   if (silent.length === 0 || isZero(raw)) return ONE;
   return minus(ONE, over(sum(silent.map((m) => times(m.mark.share, grams[m.line] ?? ZERO))), raw));
 }
 
-function massShare(grams: readonly Fraction[], raw: Fraction, line: number): Fraction {
+function massShare(grams: readonly Exact[], raw: Exact, line: number): Exact {
   return isZero(raw) ? ZERO : over(grams[line] ?? ZERO, raw);
 }

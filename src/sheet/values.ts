@@ -1,34 +1,35 @@
 import type { Amount } from "../measure/amount.ts";
 import { fault } from "../number/error.ts";
-import { type Fraction, isZero, lcm, minus, ONE, over, plus, sum, times, ZERO } from "../number/fraction.ts";
+import { type Exact, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../number/exact.ts";
+import { lcm } from "../number/ratio.ts";
 import type { SheetPlan } from "./plan.ts";
 
 /** How the cooked mass is known: as a factor of the raw mass, or as a mass on the scale. */
 export type Cooking =
-  | { readonly by: "factor"; readonly factor: Fraction; readonly presumed?: boolean }
-  | { readonly by: "mass"; readonly mass: Fraction };
+  | { readonly by: "factor"; readonly factor: Exact; readonly presumed?: boolean }
+  | { readonly by: "mass"; readonly mass: Exact };
 
 /** What tells one version of a sheet from another. */
 export interface Values {
   readonly amounts: readonly Amount[];
   /** Grams of edible portion by line, for the batch. */
-  readonly grams: readonly Fraction[];
-  readonly portions: Fraction;
+  readonly grams: readonly Exact[];
+  readonly portions: Exact;
   readonly cooking: Cooking;
 }
 
 /** The masses of a batch, in grams. */
 export interface Masses {
   /** Everything as weighed in. */
-  readonly raw: Fraction;
+  readonly raw: Exact;
   /** Everything as eaten: what was cooked, after cooking, and what is added at serving. */
-  readonly cooked: Fraction;
+  readonly cooked: Exact;
   /** What was cooked, after cooking, without what is added at serving. */
-  readonly pot: Fraction;
+  readonly pot: Exact;
   /** What cooking takes up (above 0) or gives off (below 0): water, as far as the pot holds any. */
-  readonly change: Fraction;
+  readonly change: Exact;
   /** Cooked ÷ raw mass of what is cooked. */
-  readonly yieldFactor: Fraction;
+  readonly yieldFactor: Exact;
 }
 
 /** A mass that was weighed is of what was weighed: of anything else only the yield that it implied is known, presumed. */
@@ -60,7 +61,7 @@ export function massesOf(plan: SheetPlan, { grams, cooking }: Values): Masses {
 }
 
 /** The masses of so much in the pot, and so much added at serving. */
-export function cookedMasses(potRaw: Fraction, served: Fraction, yieldFactor: Fraction): Masses {
+export function cookedMasses(potRaw: Exact, served: Exact, yieldFactor: Exact): Masses {
   const pot = times(potRaw, yieldFactor);
   return {
     raw: plus(potRaw, served),
@@ -83,7 +84,7 @@ export interface Weights {
 }
 
 /** `earlier` is the denominator of an earlier version, kept where it still serves. */
-export function weigh(plan: SheetPlan, grams: readonly Fraction[], earlier = 1n): Weights {
+export function weigh(plan: SheetPlan, grams: readonly Exact[], earlier = 1n): Weights {
   const kept = grams.every((g) => earlier % g.d === 0n);
   const common = kept ? earlier : grams.reduce((all, g) => lcm(all, g.d), 1n);
   return {

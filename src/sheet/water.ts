@@ -1,20 +1,20 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
 import { showFigure } from "../measure/showFigure.ts";
-import { type Fraction, fraction, isZero, minus, negate, ONE, ZERO } from "../number/fraction.ts";
+import { type Exact, fraction, isZero, minus, negate, ONE, ZERO } from "../number/exact.ts";
 import { componentIndex, isMissing, type LineMark, type SheetPlan } from "./plan.ts";
 import type { Masses, Values, Weights } from "./values.ts";
 
 /** What cooking does to the water of a batch, in grams. */
 export interface WaterChange {
   /** Taken up (above 0) or given off (below 0): never more than the pot is known to hold. */
-  readonly change: Fraction;
+  readonly change: Exact;
   /** What the pot is known to hold before cooking; not looked up where cooking takes nothing off. */
-  readonly held: Fraction;
+  readonly held: Exact;
   /**
    * What cooking takes off beyond that: fat, drippings, or a yield that is wrong. Where there is
    * any, nobody knows how much of the loss was water, and so how much water is left.
    */
-  readonly beyond: Fraction;
+  readonly beyond: Exact;
 }
 
 /**
@@ -28,7 +28,7 @@ export function waterChange(plan: SheetPlan, weights: Weights, { change }: Masse
   return beyond.n > 0n ? { change: negate(held), held, beyond } : { change, held, beyond: ZERO };
 }
 
-function potWater(plan: SheetPlan, { lifted, denominator }: Weights): Fraction {
+function potWater(plan: SheetPlan, { lifted, denominator }: Weights): Exact {
   const water = componentIndex("water");
   let n = 0n;
   plan.lines.forEach(({ line, source }, i) => {
@@ -68,7 +68,7 @@ export function driedNote(
   language: Language = britishEnglish,
 ): string[] {
   if (isZero(beyond)) return [];
-  const grams = (f: Fraction): string => showFigure(f, { unit: "g", language });
+  const grams = (f: Exact): string => showFigure(f, { unit: "g", language });
   return [
     say(
       language,

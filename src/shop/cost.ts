@@ -1,4 +1,5 @@
-import { compare, type Fraction, fraction, nearest, over, type Ratio, times } from "../number/fraction.ts";
+import { type Exact, fraction, over, times } from "../number/exact.ts";
+import { compare, nearest, type Ratio } from "../number/ratio.ts";
 import { Told } from "../number/told.ts";
 import { minorUnits } from "./minorUnits.ts";
 
@@ -7,15 +8,15 @@ export interface Cost {
   /** ISO 4217 code. */
   readonly currency: string;
   /** In whole minor units (pence, cents): parts are rounded so that they add up to their whole. */
-  readonly value: Fraction;
+  readonly value: Exact;
   /** Before rounding. */
-  readonly unrounded: Fraction;
+  readonly unrounded: Exact;
   /** `at-least` where something that it pays for has no price. */
   readonly bound: "exact" | "at-least";
 }
 
 /** What one unit of a currency is divided into: 100, unless ISO 4217 says otherwise. */
-function minorsIn(currency: string): Fraction {
+function minorsIn(currency: string): Exact {
   return fraction(10n ** BigInt(minorPlaces(currency)));
 }
 
@@ -25,7 +26,7 @@ export function minorPlaces(currency: string): number {
 }
 
 /** A cost by itself, rounded to the nearest minor unit, a half up. */
-export function costOf(currency: string, unrounded: Fraction, bound: Cost["bound"]): Cost {
+export function costOf(currency: string, unrounded: Exact, bound: Cost["bound"]): Cost {
   const minors = minorsIn(currency);
   return { currency, unrounded, bound, value: over(fraction(nearest(times(unrounded, minors))), minors) };
 }
@@ -33,12 +34,12 @@ export function costOf(currency: string, unrounded: Fraction, bound: Cost["bound
 /** One part of a cost. Many are never asked for more than their value, so what it is exactly is worked out late. */
 class Part extends Told implements Cost {
   readonly currency: string;
-  readonly value: Fraction;
+  readonly value: Exact;
   readonly bound: Cost["bound"];
   readonly #raw: Ratio;
-  #unrounded: Fraction | undefined;
+  #unrounded: Exact | undefined;
 
-  constructor(currency: string, value: Fraction, { raw, bound }: Unrounded) {
+  constructor(currency: string, value: Exact, { raw, bound }: Unrounded) {
     super();
     this.currency = currency;
     this.value = value;
@@ -46,7 +47,7 @@ class Part extends Told implements Cost {
     this.#raw = raw;
   }
 
-  get unrounded(): Fraction {
+  get unrounded(): Exact {
     this.#unrounded ??= fraction(this.#raw.n, this.#raw.d);
     return this.#unrounded;
   }
@@ -66,7 +67,7 @@ export interface Unrounded {
  *
  * Method: largest remainder (Hamilton's).
  */
-export function costParts(currency: string, whole: Fraction, parts: readonly Unrounded[]): readonly Cost[] {
+export function costParts(currency: string, whole: Exact, parts: readonly Unrounded[]): readonly Cost[] {
   const minors = minorsIn(currency);
   const cut = parts.map(({ raw: { n, d } }) => ({
     units: (n * minors.n) / d,

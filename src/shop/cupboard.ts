@@ -7,7 +7,7 @@ import type { FoodTable } from "../food/table.ts";
 import type { Measures } from "../measure/measures.ts";
 import { measures as measuresSchema } from "../measure/measures.ts";
 import { collect, type Fault, fault, quote, throwIfAny, within } from "../number/error.ts";
-import { exact, type Fraction, times } from "../number/fraction.ts";
+import { type Exact, exact, times } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import type { WrittenAmount } from "../recipe/document.ts";
 import { amountReader } from "../recipe/resolve.ts";
@@ -16,7 +16,7 @@ import { writtenAmount } from "../recipe/schema.ts";
 /** A food in the cupboard, in grams of edible portion. */
 export interface Stock {
   readonly food: FoodInput;
-  readonly had: Fraction | "enough";
+  readonly had: Exact | "enough";
 }
 
 /**

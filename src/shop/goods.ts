@@ -1,6 +1,7 @@
 import type { Allergen } from "../food/allergens.ts";
 import type { FoodCaution, FoodInput, State } from "../food/food.ts";
-import { exact, type Fraction, fraction, ONE, over, times, toText } from "../number/fraction.ts";
+import { toText } from "../number/digits.ts";
+import { type Exact, exact, fraction, ONE, over, times } from "../number/exact.ts";
 import type { PackSize } from "./packs.ts";
 
 /** What a shop needs to know of a food, read exactly. */
@@ -10,11 +11,11 @@ export interface Goods {
   readonly state: State | undefined;
   readonly aisle: string;
   /** What of it is eaten; nothing where the food does not say. */
-  readonly edibleShare: Fraction | undefined;
+  readonly edibleShare: Exact | undefined;
   readonly packs: readonly PackSize[];
   readonly currency: string | undefined;
   /** Of one gram as purchased. */
-  readonly perGram: Fraction | undefined;
+  readonly perGram: Exact | undefined;
   readonly allergens: readonly Allergen[] | undefined;
   readonly cautions: readonly FoodCaution[];
 }
@@ -55,6 +56,6 @@ function asText(goods: Goods): string {
   return JSON.stringify(goods, (_, value: unknown) => (isFraction(value) ? toText(value) : value));
 }
 
-function isFraction(value: unknown): value is Fraction {
+function isFraction(value: unknown): value is Exact {
   return typeof value === "object" && value !== null && "n" in value && typeof value.n === "bigint";
 }

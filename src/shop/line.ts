@@ -1,6 +1,6 @@
 import type { Allergen } from "../food/allergens.ts";
 import type { FoodCaution, State } from "../food/food.ts";
-import { type Fraction, fraction, least, minus, ONE, over, sum, times, ZERO } from "../number/fraction.ts";
+import { type Exact, fraction, least, minus, ONE, over, sum, times, ZERO } from "../number/exact.ts";
 import type { Cost } from "./cost.ts";
 import type { Stock } from "./cupboard.ts";
 import type { Goods } from "./goods.ts";
@@ -10,9 +10,9 @@ import { weighedOut } from "./weighOut.ts";
 /** Packs of one kind. */
 export interface BoughtPack {
   readonly name: string;
-  readonly count: Fraction;
+  readonly count: Exact;
   /** Grams of one pack that are used. */
-  readonly edible: Fraction;
+  readonly edible: Exact;
 }
 
 /**
@@ -25,26 +25,26 @@ export interface ShoppingLine {
   readonly state: State | undefined;
   /** `other` where the food says none. */
   readonly aisle: string;
-  readonly needed: Fraction;
-  readonly fromCupboard: Fraction;
-  readonly bought: Fraction;
+  readonly needed: Exact;
+  readonly fromCupboard: Exact;
+  readonly bought: Exact;
   /** What packs hold, and what is weighed out, beyond the need. */
-  readonly leftOver: Fraction;
+  readonly leftOver: Exact;
   /** Empty where it is bought by weight, or not at all. */
   readonly packs: readonly BoughtPack[];
   /** Whether no other choice of packs is better; not known where there were too many to look through. */
   readonly proven: boolean;
   /** What is needed of what is bought by weight: grams with peel, bone and what else is not eaten. */
-  readonly asPurchased: Fraction | undefined;
+  readonly asPurchased: Exact | undefined;
   /**
    * What to have weighed out in the shop: `asPurchased` rounded up, to 1 g below 20 g, 5 g below 100 g,
    * 10 g below 1 kg, 50 g below 10 kg, and 100 g from there on. It is what is paid for.
    */
-  readonly weighOut: Fraction | undefined;
+  readonly weighOut: Exact | undefined;
   /** About how many pieces that is, where it is bought by weight and the food has a measure for one. */
-  readonly pieces: { readonly name: string; readonly count: Fraction } | undefined;
+  readonly pieces: { readonly name: string; readonly count: Exact } | undefined;
   /** Nothing where no refuse is known of: it is then bought as eaten. */
-  readonly edibleShare: Fraction | undefined;
+  readonly edibleShare: Exact | undefined;
   /** Nothing where there is no price. */
   readonly cost: Cost | undefined;
   /** Nothing where the food does not say, which is not the same as none. */
@@ -58,17 +58,17 @@ export interface CupboardItem {
   readonly name: string;
   readonly state: State | undefined;
   /** Nothing where there is enough. */
-  readonly had: Fraction | undefined;
-  readonly used: Fraction;
-  readonly left: Fraction | undefined;
+  readonly had: Exact | undefined;
+  readonly used: Exact;
+  readonly left: Exact | undefined;
 }
 
 /** What is bought of a food, and what it costs before costs are rounded. */
 interface Purchase extends Pick<ShoppingLine, "packs" | "proven"> {
-  readonly bought: Fraction;
-  readonly asPurchased: Fraction | undefined;
-  readonly weighOut: Fraction | undefined;
-  readonly price: Fraction | undefined;
+  readonly bought: Exact;
+  readonly asPurchased: Exact | undefined;
+  readonly weighOut: Exact | undefined;
+  readonly price: Exact | undefined;
 }
 
 const NOT_BOUGHT: Purchase = {
@@ -84,15 +84,15 @@ const NOT_BOUGHT: Purchase = {
 export interface Priced {
   readonly line: Omit<ShoppingLine, "cost">;
   readonly currency: string | undefined;
-  readonly price: Fraction | undefined;
+  readonly price: Exact | undefined;
 }
 
 /** What to buy of a food, after what the cupboard gives; `pieces` counts what is bought by weight. */
 export function pricedLine(
   goods: Goods,
-  needed: Fraction,
+  needed: Exact,
   had: Stock["had"] | undefined,
-  pieces: (grams: Fraction) => ShoppingLine["pieces"],
+  pieces: (grams: Exact) => ShoppingLine["pieces"],
 ): Priced {
   const fromCupboard = had === undefined ? ZERO : had === "enough" ? needed : least(had, needed);
   const toBuy = minus(needed, fromCupboard);
@@ -121,11 +121,11 @@ export function pricedLine(
   return { line, currency: goods.currency, price };
 }
 
-function purchase(goods: Goods, toBuy: Fraction): Purchase {
+function purchase(goods: Goods, toBuy: Exact): Purchase {
   return goods.packs.length === 0 ? byWeight(goods, toBuy) : inPacks(goods, toBuy);
 }
 
-function byWeight({ edibleShare, perGram }: Goods, toBuy: Fraction): Purchase {
+function byWeight({ edibleShare, perGram }: Goods, toBuy: Exact): Purchase {
   const asPurchased = over(toBuy, edibleShare ?? ONE);
   const weighOut = weighedOut(asPurchased);
   return {
@@ -138,7 +138,7 @@ function byWeight({ edibleShare, perGram }: Goods, toBuy: Fraction): Purchase {
   };
 }
 
-function inPacks({ packs }: Goods, toBuy: Fraction): Purchase {
+function inPacks({ packs }: Goods, toBuy: Exact): Purchase {
   const { counts, proven } = choosePacks(toBuy, packs);
   const chosen = packs.flatMap((pack, i) => {
     const count = fraction(counts[i] ?? 0n);
@@ -160,7 +160,7 @@ function inPacks({ packs }: Goods, toBuy: Fraction): Purchase {
 }
 
 /** What is used of a food in the cupboard, and what stays there. */
-export function cupboardItem({ food, had }: Stock, used: Fraction): CupboardItem {
+export function cupboardItem({ food, had }: Stock, used: Exact): CupboardItem {
   const there = had === "enough" ? undefined : had;
   const left = there && minus(there, used);
   return {

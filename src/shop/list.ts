@@ -1,5 +1,5 @@
 import { fault, quote } from "../number/error.ts";
-import { sum } from "../number/fraction.ts";
+import { sum } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import { Result } from "../number/result.ts";
 import { type Cost, costOf } from "./cost.ts";

@@ -1,14 +1,14 @@
 import type { FoodInput } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
 import { type Fault, quote } from "../number/error.ts";
-import { type Fraction, isZero, ONE, over, plus, times, ZERO } from "../number/fraction.ts";
+import { type Exact, isZero, ONE, over, plus, times, ZERO } from "../number/exact.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { type Goods, goodsOf, sameGoods } from "./goods.ts";
 import type { ShoppingLine } from "./line.ts";
 import { piecesOf } from "./pieces.ts";
 
 /** Grams of edible portion by the food's id; nothing that weighs nothing. */
-export type Grams = ReadonlyMap<string, Fraction>;
+export type Grams = ReadonlyMap<string, Exact>;
 
 /** Opens dishes to their foods, nested recipes by the share of their batch that is used. */
 export class Opener {
@@ -20,7 +20,7 @@ export class Opener {
 
   /** The foods of several sheets, added up. */
   gramsOf(sheets: readonly Sheet[]): Grams {
-    const total = new Map<string, Fraction>();
+    const total = new Map<string, Exact>();
     for (const s of sheets) this.#add(total, s, ONE);
     return total;
   }
@@ -31,7 +31,7 @@ export class Opener {
   }
 
   /** How many pieces some grams of a food that was met are. */
-  pieces(id: string, grams: Fraction): ShoppingLine["pieces"] {
+  pieces(id: string, grams: Exact): ShoppingLine["pieces"] {
     const food = this.#foods.get(id);
     return food && piecesOf(food, grams, this.#used.get(id) ?? new Set());
   }
@@ -46,7 +46,7 @@ export class Opener {
     }));
   }
 
-  #add(total: Map<string, Fraction>, s: Sheet, share: Fraction): void {
+  #add(total: Map<string, Exact>, s: Sheet, share: Exact): void {
     s.plan.lines.forEach(({ source, nested }, i) => {
       const grams = times(s.values.grams[i] ?? ZERO, share);
       if (isZero(grams)) return;
@@ -84,7 +84,7 @@ export class Opener {
   }
 }
 
-function addTo(total: Map<string, Fraction>, id: string, grams: Fraction): void {
+function addTo(total: Map<string, Exact>, id: string, grams: Exact): void {
   const before = total.get(id);
   total.set(id, before ? plus(before, grams) : grams);
 }

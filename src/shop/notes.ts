@@ -1,7 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { type Allergen, allergens } from "../food/allergens.ts";
 import { showPercent } from "../measure/showFigure.ts";
-import { equals, ONE } from "../number/fraction.ts";
+import { equals, ONE } from "../number/exact.ts";
 import type { ShoppingLine } from "./line.ts";
 import type { ShoppingList } from "./list.ts";
 

@@ -1,10 +1,12 @@
-import { ceiling, compare, type Fraction, fraction, gcd, lcm, ONE, times, ZERO } from "../number/fraction.ts";
+import { type Exact, fraction, ONE, times, ZERO } from "../number/exact.ts";
+import { gcd } from "../number/gcd.ts";
+import { ceiling, compare, lcm } from "../number/ratio.ts";
 
 /** A pack as it is sold, in exact grams of what of it is used. */
 export interface PackSize {
   readonly name: string;
-  readonly edible: Fraction;
-  readonly price: Fraction | undefined;
+  readonly edible: Exact;
+  readonly price: Exact | undefined;
 }
 
 /** How many of each pack to buy. */
@@ -46,7 +48,7 @@ const MOST_SUMS = 50_000;
  * found by dynamic programming over the sums of packs below the need, each kept at its least cost.
  * Where that takes more than 50,000 sums, more is filled with bulk, and the choice is not proven.
  */
-export function choosePacks(need: Fraction, packs: readonly PackSize[]): PackChoice {
+export function choosePacks(need: Exact, packs: readonly PackSize[]): PackChoice {
   const none = packs.map(() => 0n);
   const items = inUnits(packs);
   const [first] = items.list;
@@ -66,7 +68,7 @@ export function choosePacks(need: Fraction, packs: readonly PackSize[]): PackCho
 }
 
 /** Largest first, so that the answer does not depend on the order in which packs are given. */
-function inUnits(packs: readonly PackSize[]): { list: readonly Item[]; unitsPerGram: Fraction } {
+function inUnits(packs: readonly PackSize[]): { list: readonly Item[]; unitsPerGram: Exact } {
   const priced = packs.every(({ price }) => price !== undefined);
   const sizes = overOne(packs.map(({ edible }) => edible));
   const costs = overOne(packs.map(({ price }) => (priced && price ? price : ZERO)));
@@ -81,7 +83,7 @@ function inUnits(packs: readonly PackSize[]): { list: readonly Item[]; unitsPerG
   return { list, unitsPerGram: unit === 0n ? ONE : fraction(sizes.denominator, unit) };
 }
 
-function overOne(all: readonly Fraction[]): { whole: readonly bigint[]; denominator: bigint } {
+function overOne(all: readonly Exact[]): { whole: readonly bigint[]; denominator: bigint } {
   const denominator = all.reduce((d, each) => lcm(d, each.d), 1n);
   return { whole: all.map(({ n, d }) => n * (denominator / d)), denominator };
 }

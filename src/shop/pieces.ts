@@ -1,5 +1,6 @@
 import type { FoodInput } from "../food/food.ts";
-import { ceiling, compare, type Fraction, fraction, over } from "../number/fraction.ts";
+import { type Exact, fraction, over } from "../number/exact.ts";
+import { ceiling, compare } from "../number/ratio.ts";
 import { type OwnMeasure, ownMeasures } from "../recipe/ownMeasures.ts";
 import type { ShoppingLine } from "./line.ts";
 
@@ -24,17 +25,13 @@ const SIZES: readonly string[] = ["extra small", "small", "medium", "large", "ex
 /** What a size may be said of: `medium stalk`, but no `medium leaf`. */
 const SIZED: readonly string[] = ["", "stalk", "spear", ...WHOLE];
 /** Lighter ones nobody counts: raisins, grapes, nuts. Common practice, no source. */
-const LIGHTEST: Fraction = /* @__PURE__ */ fraction(15n);
+const LIGHTEST: Exact = /* @__PURE__ */ fraction(15n);
 
 /**
  * How many pieces are as much as is bought by weight, rounded up: by the piece that recipes measure the
  * food in, else by its medium one, else by the first that the food names. Nothing where it names none.
  */
-export function piecesOf(
-  food: FoodInput,
-  grams: Fraction,
-  used: ReadonlySet<string>,
-): ShoppingLine["pieces"] {
+export function piecesOf(food: FoodInput, grams: Exact, used: ReadonlySet<string>): ShoppingLine["pieces"] {
   const all = ownMeasures(food).measures.filter((measure) => isPiece(measure, food));
   const found =
     all.find(({ name }) => used.has(name)) ?? all.find(({ unit }) => /^medium\b/.test(unit)) ?? all[0];

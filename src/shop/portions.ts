@@ -1,4 +1,5 @@
-import { equals, type Fraction, ONE, over, type Ratio, sum } from "../number/fraction.ts";
+import { type Exact, equals, ONE, over, sum } from "../number/exact.ts";
+import type { Ratio } from "../number/ratio.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { type Cost, costOf, costParts } from "./cost.ts";
 import type { ShoppingLine } from "./line.ts";
@@ -16,7 +17,7 @@ export interface PortionCost {
   /** The sheet's name; nothing where a plan is shopped for. */
   readonly dish: string | undefined;
   /** Portions in all: of a schedule, on all its days. */
-  readonly portions: Fraction;
+  readonly portions: Exact;
   readonly costs: readonly Cost[];
   /** Each rounded by itself. */
   readonly perPortion: readonly Cost[];
@@ -24,7 +25,7 @@ export interface PortionCost {
 
 /** Who eats of what is bought. */
 export interface Eater extends Pick<PortionCost, "person" | "meal" | "dish"> {
-  readonly portions: Fraction;
+  readonly portions: Exact;
   readonly sheets: readonly Sheet[];
 }
 
@@ -54,8 +55,8 @@ export function portionCosts(
 /** What is paid in one currency: all of it, and for each gram of a food that is eaten, left-overs and all. */
 interface Paid {
   readonly currency: string;
-  readonly whole: Fraction;
-  readonly perGram: ReadonlyMap<string, Fraction>;
+  readonly whole: Exact;
+  readonly perGram: ReadonlyMap<string, Exact>;
 }
 
 function currenciesOf(lines: readonly ShoppingLine[]): readonly Paid[] {
@@ -73,7 +74,7 @@ function currenciesOf(lines: readonly ShoppingLine[]): readonly Paid[] {
 }
 
 /** Not in lowest terms: with many foods that takes far longer than all the rest. */
-function costOfGrams(own: Grams, perGram: ReadonlyMap<string, Fraction>): Ratio {
+function costOfGrams(own: Grams, perGram: ReadonlyMap<string, Exact>): Ratio {
   let [n, d] = [0n, 1n];
   for (const [food, grams] of own) {
     const price = perGram.get(food);

@@ -1,7 +1,7 @@
 import { CookingSchedule } from "../cook/schedule.ts";
 import { refuseHole } from "../document/safe.ts";
 import { type Fault, fault, type Path, throwIfAny } from "../number/error.ts";
-import { ONE, plus } from "../number/fraction.ts";
+import { ONE, plus } from "../number/exact.ts";
 import { Plan } from "../plan/planned.ts";
 import { Sheet } from "../sheet/sheet.ts";
 import type { Eater } from "./portions.ts";

@@ -1,6 +1,6 @@
 import type { FoodTable } from "../food/table.ts";
 import { throwIfAny } from "../number/error.ts";
-import { sum, ZERO } from "../number/fraction.ts";
+import { sum, ZERO } from "../number/exact.ts";
 import { costParts } from "./cost.ts";
 import { readCupboard } from "./cupboard.ts";
 import type { Shopped, ShoppingHow } from "./input.ts";

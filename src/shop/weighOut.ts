@@ -1,4 +1,5 @@
-import { ceiling, compare, type Fraction, fraction, over, times } from "../number/fraction.ts";
+import { type Exact, fraction, over, times } from "../number/exact.ts";
+import { ceiling, compare } from "../number/ratio.ts";
 
 /**
  * To what a shop weighs out, in grams: up to a whole gram below 20 g, to 5 g below 100 g, to 10 g below
@@ -13,7 +14,7 @@ const STEPS: readonly { readonly below: bigint; readonly step: bigint }[] = [
 const LARGEST = 100n;
 
 /** Grams rounded up to what a shop weighs out, so that it covers what is needed. */
-export function weighedOut(grams: Fraction): Fraction {
+export function weighedOut(grams: Exact): Exact {
   const found = STEPS.find(({ below }) => compare(grams, fraction(below)) < 0);
   const step = fraction(found?.step ?? LARGEST);
   return times(fraction(ceiling(over(grams, step))), step);

@@ -1,7 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import { showFigure } from "../measure/showFigure.ts";
-import { exact, type Fraction, fraction, times } from "../number/fraction.ts";
+import { type Exact, exact, fraction, times } from "../number/exact.ts";
 import type { EnergyBalance, RangeVerdict } from "../person/compare/balance.ts";
 import type { ComparisonData } from "../person/compare/comparison.ts";
 import type { EnergyRange, RangeOf } from "../person/ranges/range.ts";
@@ -71,9 +71,9 @@ function balanceCell({ share, bound, least, most }: EnergyBalance, language: Lan
   return { ...shown, text: say(language, "{figure}%", { figure: shown.text }) };
 }
 
-const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
+const HUNDRED: Exact = /* @__PURE__ */ fraction(100n);
 
-function endsOf(least: Fraction | undefined, most: Fraction | undefined): Ends {
+function endsOf(least: Exact | undefined, most: Exact | undefined): Ends {
   return { low: least && exact(least), high: most && exact(most), told: undefined };
 }
 

@@ -1,7 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import type { FigureHow } from "../measure/showFigure.ts";
-import type { Fraction } from "../number/fraction.ts";
+import type { Exact } from "../number/exact.ts";
 import type { Ends } from "../sheet/ends.ts";
 import type { Bound, Tally } from "../sheet/tally.ts";
 import { figure } from "./figure.ts";
@@ -20,7 +20,7 @@ export function boundFigure(tally: Tally, how: FigureHow): Figure {
 }
 
 /** A figure with its bound, a middle one with its ends; unknown where it has none. */
-export function bounded(value: Fraction | undefined, bound: Bound, how: FigureHow, ends?: Ends): Figure {
+export function bounded(value: Exact | undefined, bound: Bound, how: FigureHow, ends?: Ends): Figure {
   if (value === undefined || bound === "unknown") return figure(null, how);
   if (bound === "between") return ends ? endsFigure({ value, ends }, how) : figure(null, how);
   return figure(value, { ...how, ...(bound !== "exact" && { tone: bound }) });

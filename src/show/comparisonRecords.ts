@@ -1,4 +1,4 @@
-import { exact, over } from "../number/fraction.ts";
+import { exact, over } from "../number/exact.ts";
 import type { EnergyBalance, PortionRatio } from "../person/compare/balance.ts";
 import type { ComparisonData } from "../person/compare/comparison.ts";
 import type { HeldReference, HeldUpper } from "../person/compare/held.ts";

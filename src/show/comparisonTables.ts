@@ -1,7 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { type ComponentGroup, type ComponentId, components } from "../food/components.ts";
 import { type FigureHow, showFigure } from "../measure/showFigure.ts";
-import { exact } from "../number/fraction.ts";
+import { exact } from "../number/exact.ts";
 import { type Check, markUnverified, unverifiedNotes } from "../person/check.ts";
 import type { ComparisonData, ComparisonRow } from "../person/compare/comparison.ts";
 import type { HeldReference, HeldUpper, ReferenceVerdict, UpperVerdict } from "../person/compare/held.ts";

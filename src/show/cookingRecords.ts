@@ -1,5 +1,5 @@
 import { componentIds } from "../food/components.ts";
-import { isZero, over } from "../number/fraction.ts";
+import { isZero, over } from "../number/exact.ts";
 import type { Balance, CookingBalance } from "../sheet/cooking.ts";
 import { cellRow, pointRow } from "./tallyRow.ts";
 import type { Asked, Tidy, TidyRow } from "./tidy.ts";

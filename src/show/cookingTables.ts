@@ -1,6 +1,6 @@
 import { britishEnglish } from "../document/language.ts";
 import { componentIds, components } from "../food/components.ts";
-import { type Fraction, fraction, isZero, over, times } from "../number/fraction.ts";
+import { type Exact, fraction, isZero, over, times } from "../number/exact.ts";
 import type { Balance, CookingBalance } from "../sheet/cooking.ts";
 import { driedNote } from "../sheet/water.ts";
 import { figure, legend } from "./figure.ts";
@@ -52,4 +52,4 @@ function leftOf({ raw, retained }: Balance): ReturnType<typeof figure> {
   return isZero(raw.value) ? figure(null) : figure(times(over(retained.value, raw.value), HUNDRED));
 }
 
-const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
+const HUNDRED: Exact = /* @__PURE__ */ fraction(100n);

@@ -1,5 +1,5 @@
 import { type Language, say } from "../document/language.ts";
-import { exact, sum } from "../number/fraction.ts";
+import { exact, sum } from "../number/exact.ts";
 import { type Cost, costOf } from "../shop/cost.ts";
 import type { PortionCost } from "../shop/portions.ts";
 import type { Names } from "../shop/shopped.ts";

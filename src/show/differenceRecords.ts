@@ -1,4 +1,4 @@
-import { type Fraction, ZERO } from "../number/fraction.ts";
+import { type Exact, ZERO } from "../number/exact.ts";
 import type { Difference } from "../sheet/difference.ts";
 import type { Tally } from "../sheet/tally.ts";
 import { cellRow, pointRow } from "./tallyRow.ts";
@@ -31,7 +31,7 @@ function* differenceRows({ lines, mass, components, before, after }: Difference)
       yield cellRow({ ...head, what }, component, tally);
 }
 
-function* masses(head: TidyRow, was: Fraction, is: Fraction, by: Fraction): Generator<TidyRow> {
+function* masses(head: TidyRow, was: Exact, is: Exact, by: Exact): Generator<TidyRow> {
   const of = { ...head, component: "mass" };
   yield { ...of, what: "before", ...pointRow(was, "g") };
   yield { ...of, what: "after", ...pointRow(is, "g") };

@@ -1,5 +1,5 @@
 import { components } from "../food/components.ts";
-import { exact, type Fraction, ZERO } from "../number/fraction.ts";
+import { type Exact, exact, ZERO } from "../number/exact.ts";
 import type { ComponentChange, Difference, LineChange, MassChange } from "../sheet/difference.ts";
 import { figure, legend } from "./figure.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
@@ -11,9 +11,9 @@ export function differenceTables({ lines, mass, components: changed }: Differenc
 }
 
 /** Two figures and what lies between them, with the decimals that it takes to see it. */
-function figuresOf(before: Fraction | null, after: Fraction | null, by: Fraction): readonly Cell[] {
+function figuresOf(before: Exact | null, after: Exact | null, by: Exact): readonly Cell[] {
   const moved = figure(by);
-  const cell = (grams: Fraction | null): Cell => {
+  const cell = (grams: Exact | null): Cell => {
     if (grams === null) return { ...figure(ZERO), text: "none" };
     const plain = figure(exact(grams));
     const places = Math.max(decimalsOf(plain.text), decimalsOf(moved.text));

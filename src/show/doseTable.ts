@@ -1,7 +1,8 @@
 import { type Language, say } from "../document/language.ts";
 import { components } from "../food/components.ts";
 import { type FigureHow, showFigure } from "../measure/showFigure.ts";
-import { compare, exact, type Fraction, fraction, times } from "../number/fraction.ts";
+import { type Exact, exact, fraction, times } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { practitionerNote } from "../person/caution.ts";
 import type { Authority } from "../person/intakes/table.ts";
 import type { DoseCheck, DoseEater, DoseFor, DoseRow } from "../person/portion/doses.ts";
@@ -11,7 +12,7 @@ import { type Cell, type Row, type Table, table } from "./table.ts";
 import { endsFigure, hasEnds, rangedNotes, tallyFigure } from "./tallyFigure.ts";
 
 /** Shares of a level from this on are shown; the rest are counted in a note. */
-const SHOWN: Fraction = /* @__PURE__ */ fraction(1n, 20n);
+const SHOWN: Exact = /* @__PURE__ */ fraction(1n, 20n);
 
 /** People as columns, each dose as a share of their level. */
 export function doseTables(doses: DoseCheck, language: Language): readonly Table[] {
@@ -143,13 +144,13 @@ function levelCell(amount: Tally, own: DoseFor, language: Language): Cell {
 }
 
 /** Two shares, where what is known leaves open which side of the level it is. */
-function between(low: Fraction, high: Fraction, language: Language): string {
+function between(low: Exact, high: Exact, language: Language): string {
   const [least, most] = [times(low, HUNDRED), times(high, HUNDRED)];
   return rangeFigure(most, least, most, { places: 0, language }).text;
 }
 
-const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
+const HUNDRED: Exact = /* @__PURE__ */ fraction(100n);
 
-function inPercent(share: Fraction, language: Language): string {
+function inPercent(share: Exact, language: Language): string {
   return showFigure(times(share, HUNDRED), { places: 0, language });
 }

@@ -1,5 +1,5 @@
 import { showFigure, showPercent } from "../measure/showFigure.ts";
-import { exact } from "../number/fraction.ts";
+import { exact } from "../number/exact.ts";
 import { AT_LEAST, type EnergyCheck, type EnergyCheckLine } from "../sheet/energyCheck.ts";
 import { figure, legend } from "./figure.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";

@@ -1,4 +1,4 @@
-import { exact } from "../number/fraction.ts";
+import { exact } from "../number/exact.ts";
 import type { Explanation } from "../sheet/explanation.ts";
 import { figure, legend } from "./figure.ts";
 import { type Figure, type Table, table } from "./table.ts";

@@ -1,6 +1,7 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
 import { type FigureHow, showBound, showFigure, showRange } from "../measure/showFigure.ts";
-import { type Fraction, toText } from "../number/fraction.ts";
+import { toText } from "../number/digits.ts";
+import type { Exact } from "../number/exact.ts";
 import type { Cell, Figure, Table, Tone } from "./table.ts";
 
 /**
@@ -16,7 +17,7 @@ import type { Cell, Figure, Table, Tone } from "./table.ts";
  * ```
  */
 export function figure(
-  value: Fraction | null,
+  value: Exact | null,
   how: FigureHow & { readonly tone?: Exclude<Tone, "unknown" | "between"> } = {},
 ): Figure {
   const language = how.language ?? britishEnglish;
@@ -32,7 +33,7 @@ export function figure(
 }
 
 /** The ends of a range for a table's cell, rounded so that both still hold; its value is a middle figure. */
-export function rangeFigure(value: Fraction, low: Fraction, high: Fraction, how: FigureHow = {}): Figure {
+export function rangeFigure(value: Exact, low: Exact, high: Exact, how: FigureHow = {}): Figure {
   return { text: showRange(low, high, how), value: toText(value), tone: "between" };
 }
 

@@ -1,4 +1,4 @@
-import type { Fraction } from "../number/fraction.ts";
+import type { Exact } from "../number/exact.ts";
 import type { Demand } from "../scale/demand.ts";
 import type { Bound } from "../sheet/tally.ts";
 import type { TidyRow } from "./tidy.ts";
@@ -10,7 +10,7 @@ export const demandColumns: readonly string[] = ["of", "asked"];
 export interface DemandFigure {
   readonly what: string;
   /** Nothing where there is nothing to take it of. */
-  readonly value: Fraction | null | undefined;
+  readonly value: Exact | null | undefined;
   readonly unit: string;
   readonly bound: Bound;
 }
@@ -36,7 +36,7 @@ export function* demandRows(
 }
 
 /** What a bound alone says of the ends. */
-function endsOf(value: Fraction, bound: Bound): Pick<TidyRow, "least" | "most"> {
+function endsOf(value: Exact, bound: Bound): Pick<TidyRow, "least" | "most"> {
   if (bound === "between") return {};
   return {
     ...(bound !== "at-most" && { least: value }),

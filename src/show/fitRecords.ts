@@ -1,4 +1,4 @@
-import { type Fraction, ONE, plus } from "../number/fraction.ts";
+import { type Exact, ONE, plus } from "../number/exact.ts";
 import type { FitFactor, FitOutcome } from "../scale/fit/answer.ts";
 import type { Met } from "../scale/fit/met.ts";
 import type { Missed } from "../scale/fit/missed.ts";
@@ -49,7 +49,7 @@ interface Answered {
 
 function* answerRows(
   { outcomes, factors, notes, notProven }: Answered,
-  common: Fraction,
+  common: Exact,
   sheets: readonly Sheet[],
   own: { readonly status: string },
   want: Wanted,

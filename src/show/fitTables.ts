@@ -1,5 +1,6 @@
 import { showFigure, showPercent } from "../measure/showFigure.ts";
-import { type Fraction, toText } from "../number/fraction.ts";
+import { toText } from "../number/digits.ts";
+import type { Exact } from "../number/exact.ts";
 import type { FitFactor, FitOutcome } from "../scale/fit/answer.ts";
 import { proportionText } from "../scale/fit/conflict.ts";
 import type { Met } from "../scale/fit/met.ts";
@@ -99,13 +100,13 @@ function outcomesTable(title: string, outcomes: readonly FitOutcome[], notes: re
   });
 }
 
-function missCell(miss: Fraction, unit: string, isShare: boolean): Cell {
+function missCell(miss: Exact, unit: string, isShare: boolean): Cell {
   const cell = outcomeCell(miss, unit, isShare, "exact");
   return isShare && typeof cell !== "string" ? { ...cell, text: pointsText(miss) } : cell;
 }
 
 /** A share is shown in per cent; a quotient of which not all is known is no figure to reckon with. */
-export function outcomeCell(value: Fraction, unit: string, isShare: boolean, bound: Bound): Cell {
+export function outcomeCell(value: Exact, unit: string, isShare: boolean, bound: Bound): Cell {
   const plain = isShare ? showPercent(value, { significant: 3 }) : undefined;
   if (bound === "unknown") return boundText(plain ?? showFigure(value, { unit }), bound);
   if (bound === "between") {
@@ -117,7 +118,7 @@ export function outcomeCell(value: Fraction, unit: string, isShare: boolean, bou
   return plain === undefined ? cell : { ...cell, text: boundText(plain, bound) };
 }
 
-function factorsTable(common: Fraction, factors: readonly FitFactor[]): Table {
+function factorsTable(common: Exact, factors: readonly FitFactor[]): Table {
   return table({
     title: "Factors",
     columns: [

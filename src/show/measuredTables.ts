@@ -1,6 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { showPercent } from "../measure/showFigure.ts";
-import { compare, type Fraction, fraction, isZero, times } from "../number/fraction.ts";
+import { type Exact, fraction, isZero, times } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import type { DemandDrift, PortionDrift, RatioDrift } from "../plan/measure/drift.ts";
 import type { Plan } from "../plan/planned.ts";
 import type { Portion } from "../plan/portion.ts";
@@ -38,7 +39,7 @@ export function driftTables(plan: Plan, language: Language): readonly Table[] {
 }
 
 /** Limits are shown from this share of them on: below it they neither bind nor are near. */
-const NEARED: Fraction = /* @__PURE__ */ fraction(4n, 5n);
+const NEARED: Exact = /* @__PURE__ */ fraction(4n, 5n);
 
 /** Whether a demand is a limit that the portion stays far below, as far as is known. */
 function isFar({ limit, holds, before, brings }: DemandDrift): boolean {
@@ -76,11 +77,11 @@ function farNote(plan: Plan, language: Language): string[] {
   return [say(language, text, { share, count: String(count) })];
 }
 
-function cell({ unit, demand, bound }: DemandDrift, value: Fraction | null): Cell {
+function cell({ unit, demand, bound }: DemandDrift, value: Exact | null): Cell {
   return value ? outcomeCell(value, unit, demand.energyShareOf !== undefined, bound) : figure(null);
 }
 
-function offText(off: Fraction | null, language: Language): string {
+function offText(off: Exact | null, language: Language): string {
   if (!off || off.n === 0n) return "";
   return `${off.n > 0n ? "+" : ""}${showPercent(off, { significant: 2, language })}`;
 }

@@ -1,5 +1,5 @@
 import type { ComponentId } from "../food/components.ts";
-import { sum } from "../number/fraction.ts";
+import { sum } from "../number/exact.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import type { AboutPeople } from "../plan/people/about.ts";
 import type { Plan, PlannedMeal } from "../plan/planned.ts";

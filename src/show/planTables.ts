@@ -1,6 +1,6 @@
 import { type Language, say } from "../document/language.ts";
 import { type ComponentId, components } from "../food/components.ts";
-import { ZERO } from "../number/fraction.ts";
+import { ZERO } from "../number/exact.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import { lineAmount } from "../plan/lineAmount.ts";
 import { lossesNote } from "../plan/losses.ts";

@@ -1,6 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
-import { compare, exact, type Fraction, fraction, isZero, times } from "../number/fraction.ts";
+import { type Exact, exact, fraction, isZero, times } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import type { PortionScore, ProteinQuality } from "../person/amino/quality.ts";
 import { aminoPatterns } from "../person/amino/score.ts";
 import { bounded } from "./comparisonCells.ts";
@@ -78,7 +79,7 @@ export function qualityTables(q: ProteinQuality, language: Language): Table[] {
 
 /** One figure where all is known, both ends where it is not. */
 function scoreText({ least: exactLeast, most: exactMost }: PortionScore, language: Language): string {
-  const percent = (f: Fraction, rounding: "down" | "up" | "nearest"): string =>
+  const percent = (f: Exact, rounding: "down" | "up" | "nearest"): string =>
     showFigure(times(f, fraction(100n)), { places: 0, rounding, language });
   if (exactMost && compare(exactLeast, exactMost) === 0) return percent(exactLeast, "nearest");
   const low = percent(exactLeast, "down");

@@ -1,7 +1,7 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
 import { type Amount, sameAmount } from "../measure/amount.ts";
 import { showPercent } from "../measure/showFigure.ts";
-import type { Fraction } from "../number/fraction.ts";
+import type { Exact } from "../number/exact.ts";
 import type { Kept } from "../scale/round/candidates.ts";
 import type { RoundedDemand, RoundedLine } from "../scale/round/report.ts";
 import type { Measured, RoundingOutOfReach } from "../scale/round/result.ts";
@@ -90,11 +90,11 @@ function proofNotes({ bound, nodes }: Measured, language: Language): string[] {
   return [say(language, text, { nodes: String(nodes), least })];
 }
 
-function movedText(moved: Fraction, language: Language): string {
+function movedText(moved: Exact, language: Language): string {
   return moved.n === 0n ? "" : `${moved.n > 0n ? "+" : ""}${share(moved, language)}`;
 }
 
-function share(f: Fraction, language: Language): string {
+function share(f: Exact, language: Language): string {
   return showPercent(f, { significant: 2, language });
 }
 
@@ -124,7 +124,7 @@ function demandsTable(r: Measured, language: Language): Table {
   });
 }
 
-function cell({ unit, demand, bound }: RoundedDemand, value: Fraction | null): Cell {
+function cell({ unit, demand, bound }: RoundedDemand, value: Exact | null): Cell {
   return value ? outcomeCell(value, unit, demand.energyShareOf !== undefined, bound) : figure(null);
 }
 

@@ -2,7 +2,7 @@ import type { CookingNote } from "../cook/notes.ts";
 import type { CookingSchedule } from "../cook/schedule.ts";
 import type { DishServing } from "../cook/served.ts";
 import type { CookedPot, CookingSession } from "../cook/session.ts";
-import { type Fraction, fraction, ONE, over, sum } from "../number/fraction.ts";
+import { type Exact, fraction, ONE, over, sum } from "../number/exact.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { lineColumns, type Whose, writtenRows } from "./sheetRecords.ts";
 import { pointRow } from "./tallyRow.ts";
@@ -35,7 +35,7 @@ function* cookedRows(
   want: Wanted,
 ): Generator<TidyRow> {
   const at = { day, meal, dish };
-  const rows = function* (s: Sheet, what: string, times: Fraction, more: TidyRow): Generator<TidyRow> {
+  const rows = function* (s: Sheet, what: string, times: Exact, more: TidyRow): Generator<TidyRow> {
     const whose: Whose = { ...at, sheet: s.name, what, person: more.person, own: { ...more.own, times } };
     for (const i of s.lines.keys()) yield* writtenRows(s, i, whose, want);
     yield { ...whose, row: "total", component: "mass", ...pointRow(s.masses.cooked, "g") };

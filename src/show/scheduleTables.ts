@@ -2,7 +2,7 @@ import { OF_A_POT } from "../cook/notes.ts";
 import type { CookingSchedule, Shows } from "../cook/schedule.ts";
 import type { DishPot } from "../cook/session.ts";
 import { type Language, say } from "../document/language.ts";
-import { sum } from "../number/fraction.ts";
+import { sum } from "../number/exact.ts";
 import type { Plan } from "../plan/planned.ts";
 import { figure } from "./figure.ts";
 import { type Names, where } from "./scheduleShows.ts";

@@ -1,7 +1,7 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
 import { type ComponentGroup, type ComponentId, componentIds, components } from "../food/components.ts";
 import { showFigure } from "../measure/showFigure.ts";
-import { type Fraction, isZero, over } from "../number/fraction.ts";
+import { type Exact, isZero, over } from "../number/exact.ts";
 import type { Own } from "../sheet/grid.ts";
 import { type CellValue, isFailure, type RowRef } from "../sheet/own.ts";
 import type { PlanLine } from "../sheet/plan.ts";
@@ -71,7 +71,7 @@ export function linesTable(
     ];
   });
   const { raw, cooked } = s.masses;
-  const mass = (heading: string, grams: Fraction): Row => ({
+  const mass = (heading: string, grams: Exact): Row => ({
     kind: "total",
     cells: [say(language, heading), "", "", figure(grams, { language }), ""],
   });
@@ -245,7 +245,7 @@ function gramsNote(s: Sheet, columns: readonly string[], language: Language): st
     s.reads(column, "total").some((ref) => ref.column === "grams" && ref.row === "total");
   const readers = isZero(change) ? [] : columns.filter(isRead);
   if (readers.length === 0) return [];
-  const grams = (f: Fraction): string => showFigure(f, { unit: "g", language });
+  const grams = (f: Exact): string => showFigure(f, { unit: "g", language });
   return [
     say(
       language,

@@ -1,5 +1,5 @@
 import type { Language } from "../document/language.ts";
-import { exact, type Fraction } from "../number/fraction.ts";
+import { type Exact, exact } from "../number/exact.ts";
 import { type Cost, minorPlaces } from "../shop/cost.ts";
 import { figure } from "./figure.ts";
 import type { Cell, Table } from "./table.ts";
@@ -19,11 +19,11 @@ export function money(cost: Cost, language: Language, named: boolean): Cell {
 }
 
 /** Grams as a kitchen scale is read. */
-export function grams(of: Fraction, language: Language): Cell {
+export function grams(of: Exact, language: Language): Cell {
   return figure(of, { ...weighing(of), language });
 }
 
 /** Whole grams from 10 g up, tenths from 1 g, hundredths below. */
-function weighing(grams: Fraction): { readonly places: number } {
+function weighing(grams: Exact): { readonly places: number } {
   return { places: grams.n >= 10n * grams.d ? 0 : grams.n >= grams.d ? 1 : 2 };
 }

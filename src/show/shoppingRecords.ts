@@ -1,4 +1,4 @@
-import type { Fraction } from "../number/fraction.ts";
+import type { Exact } from "../number/exact.ts";
 import type { Cost } from "../shop/cost.ts";
 import type { CupboardItem, ShoppingLine } from "../shop/line.ts";
 import type { ShoppingList } from "../shop/list.ts";
@@ -62,7 +62,7 @@ function* foodRows(line: ShoppingLine): Generator<TidyRow> {
 
 function* massRows(
   head: TidyRow,
-  masses: readonly (readonly [what: string, grams: Fraction | undefined])[],
+  masses: readonly (readonly [what: string, grams: Exact | undefined])[],
 ): Generator<TidyRow> {
   for (const [what, grams] of masses)
     if (grams) yield { ...head, what, component: "mass", ...pointRow(grams, "g") };

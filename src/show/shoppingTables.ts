@@ -1,7 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { amount } from "../measure/amount.ts";
 import { formatAmount } from "../measure/format.ts";
-import type { Fraction } from "../number/fraction.ts";
+import type { Exact } from "../number/exact.ts";
 import { amountHow, stated } from "../sheet/stated.ts";
 import type { ShoppingLine } from "../shop/line.ts";
 import type { ShoppingList } from "../shop/list.ts";
@@ -101,7 +101,7 @@ function piecesText({ pieces }: ShoppingLine, language: Language): string | unde
 }
 
 function cupboardTable(list: ShoppingList, language: Language): Table {
-  const amount = (of: Fraction | undefined): Cell => (of ? grams(of, language) : say(language, "enough"));
+  const amount = (of: Exact | undefined): Cell => (of ? grams(of, language) : say(language, "enough"));
   const mass = { unit: "g", align: "end" } as const;
   return table({
     title: say(language, "From the cupboard"),

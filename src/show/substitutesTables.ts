@@ -1,7 +1,8 @@
 import { allergens } from "../food/allergens.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import { showFigure } from "../measure/showFigure.ts";
-import { compare, type Fraction, fraction } from "../number/fraction.ts";
+import { type Exact, fraction } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { matchName } from "../scale/substitutes/match.ts";
 import { movesOf } from "../scale/substitutes/moves.ts";
 import type { Substitutes } from "../scale/substitutes/result.ts";
@@ -74,7 +75,7 @@ function avoidedNotes(s: Substitutes): string[] {
 
 function leftNotes(s: Substitutes): string[] {
   const { without, outside } = s;
-  const grams = (f: Fraction): string => showFigure(f, { unit: "g" });
+  const grams = (f: Exact): string => showFigure(f, { unit: "g" });
   const amounts = outside.map(({ food, grams: needed, least, most }) => {
     const end = compare(needed, most) > 0 ? `at most ${grams(most)}` : `at least ${grams(least)}`;
     return `${food} (${grams(needed)}, served ${end})`;
@@ -98,4 +99,4 @@ function untoldNotes(s: Substitutes): string[] {
 
 const namesOf = (ids: readonly ComponentId[]): string => ids.map((id) => components[id].name).join(", ");
 
-const HUNDRED: Fraction = /* @__PURE__ */ fraction(100n);
+const HUNDRED: Exact = /* @__PURE__ */ fraction(100n);

@@ -1,5 +1,5 @@
 import { type Language, say } from "../document/language.ts";
-import { fraction } from "../number/fraction.ts";
+import { fraction } from "../number/exact.ts";
 import type { EnergyShares } from "../sheet/energy.ts";
 import type { Tally } from "../sheet/tally.ts";
 import { figure, legend } from "./figure.ts";

@@ -2,7 +2,7 @@ import { bench, describe } from "vitest";
 import { amount, timesAmount } from "../../src/measure/amount.ts";
 import { formatAmount } from "../../src/measure/format.ts";
 import { measurable } from "../../src/measure/measurable.ts";
-import { exact } from "../../src/number/fraction.ts";
+import { exact } from "../../src/number/exact.ts";
 
 const shapes = [
   "400 g",

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { bench, describe } from "vitest";
-import { fraction } from "../../src/number/fraction.ts";
+import { fraction } from "../../src/number/exact.ts";
 import type { AmountsProblem } from "../../src/scale/solve/amounts.ts";
 import { chooseAmounts } from "../../src/scale/solve/choose.ts";
 import { minimise, minimiseInTurn } from "../../src/scale/solve/minimise.ts";

@@ -3,7 +3,7 @@ import { type DefaultTreeAdapterMap, parse } from "parse5";
 import { describe, expect, it } from "vitest";
 import { type CardHow, personCard } from "../../src/card/personCard.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { fixedText } from "../../src/number/fraction.ts";
+import { fixedText } from "../../src/number/digits.ts";
 import { compare } from "../../src/person/compare/compare.ts";
 import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import type { Person } from "../../src/person/person.ts";

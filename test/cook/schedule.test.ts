@@ -9,19 +9,19 @@ import {
 import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
+import { toText as exactText } from "../../src/number/digits.ts";
 import {
-  compare,
+  type Exact,
   equals,
   exact,
-  toText as exactText,
-  type Fraction,
   fraction,
   minus,
   plus,
   sum,
   times,
   ZERO,
-} from "../../src/number/fraction.ts";
+} from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import type { PersonInput, PortionDemands } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
@@ -31,11 +31,11 @@ import { toRecords } from "../../src/show/records.ts";
 import { arbitraryFactor, arbitraryRecipe, watched } from "../arbitraries.ts";
 import { campPlan } from "../plan/camp.ts";
 
-const text = (f: Fraction): string => exactText(f);
-const whole = (n: number): Fraction => fraction(BigInt(n));
+const text = (f: Exact): string => exactText(f);
+const whole = (n: number): Exact => fraction(BigInt(n));
 
 /** Quantities that are held to add up: each line, masses raw and as eaten, and every watched component. */
-function quantities(plan: Plan): readonly (readonly [string, (s: Sheet) => Fraction])[] {
+function quantities(plan: Plan): readonly (readonly [string, (s: Sheet) => Exact])[] {
   const keys = plan.meals.flatMap(({ batch }) =>
     [...batch.values()].flatMap((s) => s.lines.map(({ key }) => key)),
   );
@@ -99,7 +99,7 @@ function portionsOn({ eaten, away, servings }: World, person: string, day: numbe
 }
 
 /** Everything that is cooked and added, added up. */
-function all(schedule: CookingSchedule, of: (s: Sheet) => Fraction): Fraction {
+function all(schedule: CookingSchedule, of: (s: Sheet) => Exact): Exact {
   const cooked = schedule.sessions.flatMap(({ pots, apart }) =>
     [...pots, ...apart].map(({ sheet: s }) => of(s)),
   );
@@ -134,7 +134,7 @@ describe("a cooking schedule", () => {
         const schedule = cookingSchedule(w.plan, w.how);
         const dish = w.plan.dish("m");
         // Day by day, each portion is taken from the latest cooking.
-        const taken = new Map<string, { grams: Fraction; readonly people: Map<string, number> }>();
+        const taken = new Map<string, { grams: Exact; readonly people: Map<string, number> }>();
         w.days.forEach((_, day) => {
           for (const { person, grams } of dish.servings) {
             const count = portionsOn(w, person, day);
@@ -168,14 +168,14 @@ describe("a cooking schedule", () => {
       fc.property(world, (w) => {
         for (const { pots } of cookingSchedule(w.plan, w.how).sessions) {
           for (const { sheet: s, runs, vessel } of pots) {
-            const room = (of: Sheet): Fraction =>
+            const room = (of: Sheet): Exact =>
               compare(of.masses.raw, of.masses.cooked) > 0 ? of.masses.raw : of.masses.cooked;
             const size = vessel?.capacity.value ?? ZERO;
             for (const [, of] of quantities(w.plan)) {
               const parts = runs.map((run) => times(of(run.sheet), run.count));
               expect(text(sum(parts))).toBe(text(of(s)));
             }
-            const fits = (of: Fraction): boolean => compare(of, size) <= 0;
+            const fits = (of: Exact): boolean => compare(of, size) <= 0;
             const count = sum(runs.map(({ count }) => count)).n;
             expect(text(vessel?.needs?.value ?? exact(-1))).toBe(text(room(s)));
             if (vessel?.fit === "fits") expect([fits(room(s)), count]).toEqual([true, 1n]);
@@ -216,7 +216,7 @@ describe("a cooking schedule", () => {
       fc.property(world, (w) => {
         const schedule = cookingSchedule(w.plan, w.how);
         const rows = toRecords(schedule, { figures: "exact" });
-        const total = (what: readonly string[]): Fraction =>
+        const total = (what: readonly string[]): Exact =>
           sum(
             rows
               .filter(({ row, component }) => row !== "total" && component === "mass")
@@ -260,7 +260,7 @@ describe("a cooking schedule", () => {
           away: { p0: ["b"] },
         });
         for (const [, of] of quantities(plan)) {
-          const portion = (id: string): Fraction => of(plan.portion(id, "m").dishes.get("m") ?? oats);
+          const portion = (id: string): Exact => of(plan.portion(id, "m").dishes.get("m") ?? oats);
           const expected = sum(plan.people.map(({ id }) => times(portion(id), whole(id === "p0" ? 2 : 3))));
           const pots = schedule.sessions.flatMap((session) => session.pots);
           const measured = sum(pots.map((pot) => of(pot.sheet)));
@@ -277,7 +277,7 @@ describe("a cooking schedule", () => {
     expect(plan.dish("m").pots.length).toBeGreaterThan(1);
     const schedule = cookingSchedule(plan, { days: ["a", "b", "c"], cook: ["a", "c"], away: { p1: ["b"] } });
     for (const [, of] of quantities(plan)) {
-      const portion = (id: string): Fraction => {
+      const portion = (id: string): Exact => {
         const s = plan.portion(id, "m").dishes.get("m");
         return s ? of(s) : ZERO;
       };

@@ -4,20 +4,20 @@ import { type CookingSchedule, cookingSchedule, type ScheduleHow } from "../../s
 import { starterFoods } from "../../src/foods.ts";
 import { amount, gramsOf } from "../../src/measure/amount.ts";
 import type { Kitchen } from "../../src/measure/kitchen.ts";
+import { toText as exactText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
 import {
   absolute,
-  compare,
+  type Exact,
   exact,
-  toText as exactText,
-  type Fraction,
   fraction,
   minus,
   over,
   sum,
   times,
   ZERO,
-} from "../../src/number/fraction.ts";
+} from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { Demand } from "../../src/scale/demand.ts";
@@ -33,8 +33,8 @@ import { written } from "../written.ts";
 // Whether an amount can be measured is told by the checker of the rounding tests, which knows kitchens by
 // their own description alone; that nothing is lost, by adding up.
 
-const text = (f: Fraction | undefined): string => (f ? exactText(f) : "none");
-const count = (n: bigint): Fraction => fraction(n);
+const text = (f: Exact | undefined): string => (f ? exactText(f) : "none");
+const count = (n: bigint): Exact => fraction(n);
 
 interface World {
   readonly plan: Plan;
@@ -113,7 +113,7 @@ function planned(input: PlanInput): Plan | undefined {
   }
 }
 
-const quantities: readonly (readonly [string, (s: Sheet) => Fraction])[] = [
+const quantities: readonly (readonly [string, (s: Sheet) => Exact])[] = [
   ["raw", (s) => s.masses.raw],
   ["cooked", (s) => s.masses.cooked],
   ...(["energy", "protein", "fat", "sodium"] as const).map(
@@ -365,7 +365,7 @@ describe("a week of a measured plan", () => {
   it("keeps the exact amounts beside what is measured, in rows too", () => {
     const schedule = cookingSchedule(dinner({ kitchen: "us" }), how);
     const rows = toRecords(schedule, { figures: "exact" });
-    const raw = (what: string): Fraction =>
+    const raw = (what: string): Exact =>
       sum(
         rows
           .filter((row) => row.what === what && row.day === "Wed")

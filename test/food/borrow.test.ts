@@ -8,7 +8,9 @@ import type { FoodInput } from "../../src/food/food.ts";
 import { lenders } from "../../src/food/lend.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { compare, exact, type Fraction, fraction, minus, times, toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { type Exact, exact, fraction, minus, times } from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/errorOf.ts";
 
@@ -20,7 +22,7 @@ const food = (id: string, per100g: FoodInput["per100g"], more: Partial<FoodInput
   per100g,
   ...more,
 });
-const value = (f: FoodInput, id: ComponentId): Fraction => readFigure(f, id).value;
+const value = (f: FoodInput, id: ComponentId): Exact => readFigure(f, id).value;
 const inGrams = (f: FoodInput, id: ComponentId): string => toText(value(f, id));
 
 /** A lender as complete as SR28 has it, and a food of half its protein, a quarter of its fat and twice its solids. */
@@ -294,7 +296,7 @@ describe("borrowing, as a property", () => {
           expect(marksOf(readFigure(from, id))).not.toContain("borrowed");
           expect(ids.includes(id) || starterFoods.get(a).per100g[id] === undefined).toBe(true);
           const { group } = components[id];
-          const base = (f: FoodInput): Fraction =>
+          const base = (f: FoodInput): Exact =>
             group === "aminoAcid"
               ? value(f, "protein")
               : group === "fattyAcid"

@@ -5,7 +5,8 @@ import { compose, readFigure } from "../../src/food/composition.ts";
 import { formulas } from "../../src/food/data/formulas.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
-import { exact, type Fraction, fraction, plus, toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { type Exact, exact, fraction, plus } from "../../src/number/exact.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { cooking } from "../../src/sheet/cooking.ts";
 
@@ -275,7 +276,7 @@ describe("totals", () => {
             },
             foods,
           );
-          const made = ids.reduce<Fraction>((sofar, id) => {
+          const made = ids.reduce<Exact>((sofar, id) => {
             const w = exact(f.terms[id] ?? "0");
             const t = s.total(id).value;
             return fraction(sofar.n * w.d * t.d + w.n * t.n * sofar.d, sofar.d * w.d * t.d);
@@ -333,7 +334,7 @@ describe("retention", () => {
 
   it("never turns what cooking destroys into carbohydrate", () => {
     const wine = food({ water: 80, protein: 0, fat: 0, ash: 0, alcohol: 10 });
-    const left = new Map<ComponentId, Fraction>([["alcohol", exact("0.4")]]);
+    const left = new Map<ComponentId, Exact>([["alcohol", exact("0.4")]]);
     const at = componentIds.indexOf("carbohydrateByDifference");
     expect(toText(compose(wine, left).figures[at]?.value ?? exact(-1))).toBe("10");
   });

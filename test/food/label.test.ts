@@ -8,8 +8,9 @@ import type { FoodInput } from "../../src/food/food.ts";
 import { foodFromLabel } from "../../src/food/label.ts";
 import type { LabelInput } from "../../src/food/labelDocument.ts";
 import { foodTable } from "../../src/food/table.ts";
+import { toText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
-import { exact, toText } from "../../src/number/fraction.ts";
+import { exact } from "../../src/number/exact.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/errorOf.ts";
 

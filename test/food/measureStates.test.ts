@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { FoodInput } from "../../src/food/food.ts";
 import { starterFoodInputs } from "../../src/food/starter/index.ts";
-import { exact } from "../../src/number/fraction.ts";
+import { exact } from "../../src/number/exact.ts";
 
 /** US customary, in millilitres. */
 const ML: Readonly<Record<string, number>> = {

@@ -9,7 +9,7 @@ import { lenders } from "../../src/food/starter/lenders.ts";
 import { panels } from "../../src/food/starter/row.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { exact } from "../../src/number/fraction.ts";
+import { exact } from "../../src/number/exact.ts";
 import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import type { Person } from "../../src/person/person.ts";
 import { doseCheck } from "../../src/person/portion/doses.ts";

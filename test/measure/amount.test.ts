@@ -10,7 +10,8 @@ import {
   withExact,
 } from "../../src/measure/amount.ts";
 import { setSpellings, spellings } from "../../src/measure/data/spellings.ts";
-import { exact, fraction, toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { exact, fraction } from "../../src/number/exact.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const read = (text: string, how?: AmountHow): string => {

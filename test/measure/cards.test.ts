@@ -8,7 +8,7 @@ import { breakDown } from "../../src/measure/breakDown.ts";
 import { convert } from "../../src/measure/convert.ts";
 import { formatAmount } from "../../src/measure/format.ts";
 import { englishWords, type UnitWords } from "../../src/measure/words.ts";
-import { exact } from "../../src/number/fraction.ts";
+import { exact } from "../../src/number/exact.ts";
 
 const times = (text: string, factor: string) => timesAmount(amount(text, { measures: "us" }), exact(factor));
 const us = { measures: "us" } as const;

@@ -2,13 +2,14 @@ import { describe, expect, it } from "vitest";
 import { amount, gramsOf, millilitresOf } from "../../src/measure/amount.ts";
 import { convert } from "../../src/measure/convert.ts";
 import { measureSetNames, measureSets } from "../../src/measure/measures.ts";
-import { exact, type Fraction, fraction, over, times, toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { type Exact, exact, fraction, over, times } from "../../src/number/exact.ts";
 
 const ml = (text: string): string => toText(millilitresOf(amount(text)) ?? exact(-1));
 const grams = (text: string): string => toText(gramsOf(amount(text)) ?? exact(-1));
 
 /** `a` divided by a whole number, as text. */
-const part = (a: Fraction, by: number): string => toText(over(a, fraction(BigInt(by))));
+const part = (a: Exact, by: number): string => toText(over(a, fraction(BigInt(by))));
 
 describe("exact factors, from their definitions", () => {
   it("avoirdupois: the pound is 453.59237 g, the ounce 1/16 of it (Weights and Measures Act 1985, Sch. 1 Part V), the stone 14", () => {

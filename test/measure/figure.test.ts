@@ -1,7 +1,7 @@
 import Decimal from "decimal.js";
 import { describe, expect, it } from "vitest";
 import { figure } from "../../src/measure/figure.ts";
-import { toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 describe("figures for components", () => {

@@ -5,7 +5,7 @@ import { convert } from "../../src/measure/convert.ts";
 import { type FormatHow, formatAmount } from "../../src/measure/format.ts";
 import { measureSet } from "../../src/measure/measures.ts";
 import { englishWords, type UnitWords } from "../../src/measure/words.ts";
-import { exact } from "../../src/number/fraction.ts";
+import { exact } from "../../src/number/exact.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const us = { measures: "us" } as const;

@@ -5,17 +5,9 @@ import { formatAmount } from "../../src/measure/format.ts";
 import { type Kitchen, type KitchenName, kitchen, kitchens } from "../../src/measure/kitchen.ts";
 import { measurable } from "../../src/measure/measurable.ts";
 import { measureSet } from "../../src/measure/measures.ts";
-import {
-  compare,
-  exact,
-  type Fraction,
-  fraction,
-  isZero,
-  over,
-  plus,
-  times,
-  toText,
-} from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { type Exact, exact, fraction, isZero, over, plus, times } from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const own = ["medium", "cup, chopped", "tbsp, ground"];
@@ -213,7 +205,7 @@ describe("what a kitchen can measure", () => {
   });
 });
 
-const figure: fc.Arbitrary<Fraction> = fc
+const figure: fc.Arbitrary<Exact> = fc
   .tuple(fc.integer({ min: 1, max: 20_000 }), fc.integer({ min: 1, max: 1000 }))
   .map(([n, d]) => fraction(BigInt(n), BigInt(d)));
 
@@ -235,7 +227,7 @@ describe("neighbours", () => {
     fc.assert(
       fc.property(places, unit, figure, fc.integer({ min: 1, max: 5 }), (place, of, f, each) => {
         const wanted = withExact(amount(`1 ${of}`), f);
-        const base = (a: Amount): Fraction => gramsOf(a) ?? millilitresOf(a) ?? exact(0);
+        const base = (a: Amount): Exact => gramsOf(a) ?? millilitresOf(a) ?? exact(0);
         const found = measurable(place, wanted, { each });
         const sides = found.map((m) => compare(m.value, base(wanted)));
         expect(sides).toEqual([...sides].sort());

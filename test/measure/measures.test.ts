@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { amount, millilitresOf } from "../../src/measure/amount.ts";
 import { measureSet, measureSetNames, measureSets } from "../../src/measure/measures.ts";
-import { exact, toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { exact } from "../../src/number/exact.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 describe("sets of spoons and cups", () => {

@@ -7,20 +7,20 @@ import { figure } from "../../src/measure/figure.ts";
 import { formatAmount } from "../../src/measure/format.ts";
 import { type Measures, measureSet, measureSetNames, measureSets } from "../../src/measure/measures.ts";
 import { fixedUnitIds, householdUnits } from "../../src/measure/units.ts";
+import { toText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
 import {
   absolute,
-  compare,
+  type Exact,
   equals,
   exact,
-  type Fraction,
   fraction,
   isZero,
   minus,
   over,
   times,
-  toText,
-} from "../../src/number/fraction.ts";
+} from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 
 const grandmother = measureSet({ name: "grandmother", ml: { cup: 200, tbsp: "40/3", tsp: "4.5" } });
 const own = ["medium", "can", "can, drained", "cup, chopped", "slice (1/4 in thick)", "leaf", "8 fl oz can"];
@@ -37,7 +37,7 @@ const ones: readonly Amount[] = [
   ...own.map((unit) => amount({ value: 1, unit, kind: "own" })),
 ];
 
-const figureOf: fc.Arbitrary<Fraction> = fc.oneof(
+const figureOf: fc.Arbitrary<Exact> = fc.oneof(
   fc
     .tuple(fc.nat(40), fc.constantFrom(1, 2, 3, 4, 5, 6, 8, 12, 16))
     .map(([n, d]) => fraction(BigInt(n), BigInt(d))),

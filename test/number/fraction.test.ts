@@ -1,46 +1,37 @@
 import { Decimal } from "decimal.js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { decimalText, fixedText, toText } from "../../src/number/digits.ts";
 import {
   absolute,
-  ceiling,
-  compare,
-  decimalText,
+  type Exact,
   equals,
   exact,
-  FACE_DIGITS,
-  type Fraction,
-  fixedText,
-  floor,
   fraction,
   greatest,
   isZero,
-  lcm,
   least,
-  magnitude,
   minus,
-  nearest,
   negate,
   ONE,
   over,
   plus,
-  ratioToDecimal,
   sum,
   times,
-  toDecimal,
   toStep,
-  toText,
   ZERO,
-} from "../../src/number/fraction.ts";
+} from "../../src/number/exact.ts";
 import { gcd } from "../../src/number/gcd.ts";
+import { ceiling, compare, floor, lcm, magnitude, nearest } from "../../src/number/ratio.ts";
+import { FACE_DIGITS, ratioToDecimal, toDecimal } from "../../src/number/toDecimal.ts";
 import { anyFraction, nonZero } from "./arbitraries.ts";
 
 // The independent method for digits: decimal.js, whose division is correctly rounded to `precision`.
 const Faced = Decimal.clone({ precision: FACE_DIGITS, rounding: Decimal.ROUND_HALF_UP, toExpPos: 9e15 });
 const Precise = Decimal.clone({ precision: 400, rounding: Decimal.ROUND_HALF_UP });
 
-const precisely = (a: Fraction): Decimal => new Precise(a.n.toString()).div(a.d.toString());
-const inLowestTerms = (a: Fraction): boolean => a.d > 0n && gcd(absolute(a).n, a.d) === 1n;
+const precisely = (a: Exact): Decimal => new Precise(a.n.toString()).div(a.d.toString());
+const inLowestTerms = (a: Exact): boolean => a.d > 0n && gcd(absolute(a).n, a.d) === 1n;
 
 describe("fractions form a field", () => {
   it("adds and multiplies in any order and grouping", () => {

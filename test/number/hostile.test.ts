@@ -1,18 +1,10 @@
 import { Decimal } from "decimal.js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { decimalText, toText } from "../../src/number/digits.ts";
 import { type ErrorCode, SteelyardError } from "../../src/number/error.ts";
-import {
-  decimalText,
-  exact,
-  fraction,
-  isDecimal,
-  over,
-  toDecimal,
-  toText,
-  type Value,
-  ZERO,
-} from "../../src/number/fraction.ts";
+import { exact, fraction, isDecimal, over, type Value, ZERO } from "../../src/number/exact.ts";
+import { toDecimal } from "../../src/number/toDecimal.ts";
 import { errorOf } from "./errorOf.ts";
 
 /** What a caller without a compiler might hand in. */

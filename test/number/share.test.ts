@@ -1,20 +1,9 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { toText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
-import {
-  ceiling,
-  compare,
-  type Fraction,
-  floor,
-  fraction,
-  isZero,
-  minus,
-  over,
-  sum,
-  times,
-  toText,
-  ZERO,
-} from "../../src/number/fraction.ts";
+import { type Exact, fraction, isZero, minus, over, sum, times, ZERO } from "../../src/number/exact.ts";
+import { ceiling, compare, floor } from "../../src/number/ratio.ts";
 import { apportion, split } from "../../src/number/share.ts";
 import { anyFraction, notNegative } from "./arbitraries.ts";
 
@@ -28,12 +17,12 @@ const weights = fc
   )
   .filter((all) => all.some((w) => !isZero(w)));
 const units = fc.bigInt(0n, 10n ** 20n);
-const whole = (all: readonly (bigint | number)[]): Fraction[] => all.map((w) => fraction(BigInt(w)));
+const whole = (all: readonly (bigint | number)[]): Exact[] => all.map((w) => fraction(BigInt(w)));
 
 /** What the weight at `i` is due exactly, and what of it is left beyond the whole part. */
-const quota = (n: bigint, all: readonly Fraction[], i: number): Fraction =>
+const quota = (n: bigint, all: readonly Exact[], i: number): Exact =>
   over(times(fraction(n), all[i] ?? ZERO), sum(all));
-const remainders = (n: bigint, all: readonly Fraction[]): Fraction[] =>
+const remainders = (n: bigint, all: readonly Exact[]): Exact[] =>
   all.map((_, i) => quota(n, all, i)).map((due) => minus(due, fraction(floor(due))));
 
 describe("apportion", () => {

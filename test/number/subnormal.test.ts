@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { exact, fraction } from "../../src/number/fraction.ts";
+import { exact, fraction } from "../../src/number/exact.ts";
 import { toFloat } from "../../src/number/ratio.ts";
 
 describe("a number below the least normal double (IEEE 754-2019, 3.3)", () => {

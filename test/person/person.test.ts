@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { toText } from "../../src/number/digits.ts";
 import { type Fault, SteelyardError } from "../../src/number/error.ts";
-import { toText } from "../../src/number/fraction.ts";
 import { readPerson } from "../../src/person/readPerson.ts";
 
 const cox = { sex: "female", age: 24, mass: "50 kg", height: "1.60 m", activity: "active" };

@@ -4,7 +4,7 @@ import type { ComponentId } from "../../src/food/components.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { compare } from "../../src/number/fraction.ts";
+import { compare } from "../../src/number/ratio.ts";
 import { type AminoName, aminoAcids, type PatternId } from "../../src/person/amino/pattern.ts";
 import { type PortionScore, proteinQuality } from "../../src/person/amino/quality.ts";
 import { aminoPatterns, aminoScore } from "../../src/person/amino/score.ts";

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { toText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
-import { exact, type Fraction, plus, toText, ZERO } from "../../src/number/fraction.ts";
+import { type Exact, exact, plus, ZERO } from "../../src/number/exact.ts";
 import { leftOfDay, type Totals } from "../../src/person/leftOfDay.ts";
 import { mealDemands, shareDay } from "../../src/person/shareDay.ts";
 import type { Demand } from "../../src/scale/demand.ts";
@@ -15,7 +16,7 @@ const day: readonly Demand[] = [
   { of: "sodium", most: "2300 mg" },
 ];
 
-const number = (value: unknown): Fraction => exact(String(value).split(" ")[0] ?? "");
+const number = (value: unknown): Exact => exact(String(value).split(" ")[0] ?? "");
 
 function codeOf(step: () => unknown): string {
   try {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { toText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
-import { toText } from "../../src/number/fraction.ts";
 import { readHeight, readMass } from "../../src/person/size.ts";
 
 const mass = (text: string | number): string => toText(readMass(text));

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import { fraction } from "../../src/number/fraction.ts";
+import { fraction } from "../../src/number/exact.ts";
 import type { PlanInput } from "../../src/plan/input.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";

@@ -2,13 +2,12 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { amount, gramsOf } from "../../src/measure/amount.ts";
 import type { Kitchen } from "../../src/measure/kitchen.ts";
+import { toText as exactText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
 import {
   absolute,
-  compare,
+  type Exact,
   exact,
-  toText as exactText,
-  type Fraction,
   fraction,
   minus,
   ONE,
@@ -17,7 +16,8 @@ import {
   sum,
   times,
   ZERO,
-} from "../../src/number/fraction.ts";
+} from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import { type Plan, portionPlan, type Serving } from "../../src/plan/plan.ts";
 import type { Portion } from "../../src/plan/portion.ts";
 import type { Demand } from "../../src/scale/demand.ts";
@@ -26,7 +26,7 @@ import { toText } from "../../src/show/text.ts";
 import { faultIn } from "../scale/round/checker.ts";
 import { figureOf, type PlanWorld, planWorlds } from "./kitchenWorlds.ts";
 
-const text = (f: Fraction | undefined | null): string => (f ? exactText(f) : "none");
+const text = (f: Exact | undefined | null): string => (f ? exactText(f) : "none");
 
 /** Plans that are refused (a target that no factor reaches, say) have nothing to be measured. */
 function planned({ input }: PlanWorld): { readonly plan: Plan; readonly before: Plan } | undefined {
@@ -56,7 +56,7 @@ function always(law: (world: PlanWorld, plan: Plan, before: Plan) => void, numRu
   expect(seen).toBeGreaterThan(numRuns / 2);
 }
 
-const quantities: readonly (readonly [string, (s: Sheet) => Fraction])[] = [
+const quantities: readonly (readonly [string, (s: Sheet) => Exact])[] = [
   ["raw", (s) => s.masses.raw],
   ["cooked", (s) => s.masses.cooked],
   ...(["energy", "protein", "fat", "sodium", "water"] as const).map(
@@ -64,7 +64,7 @@ const quantities: readonly (readonly [string, (s: Sheet) => Fraction])[] = [
   ),
 ];
 
-function made({ pot, share: exactShare, added }: Serving, of: (s: Sheet) => Fraction): Fraction {
+function made({ pot, share: exactShare, added }: Serving, of: (s: Sheet) => Exact): Exact {
   const share = pot ? times(of(pot.sheet), exactShare) : ZERO;
   return added ? plus(share, of(added)) : share;
 }
@@ -295,13 +295,13 @@ function asked(demands: Asked | undefined): readonly Demand[] {
   return mass === undefined ? [] : [{ of: "mass", exactly: mass }];
 }
 
-function endsOf({ exactly, least, most }: Demand): readonly [Fraction | undefined, Fraction | undefined] {
-  const read = (value: Demand["exactly"]): Fraction | undefined =>
+function endsOf({ exactly, least, most }: Demand): readonly [Exact | undefined, Exact | undefined] {
+  const read = (value: Demand["exactly"]): Exact | undefined =>
     value === undefined ? undefined : exact(value);
   return [read(exactly ?? least), read(exactly ?? most)];
 }
 
-function holds(demand: Demand, brings: Fraction | null, slack: Fraction): boolean {
+function holds(demand: Demand, brings: Exact | null, slack: Exact): boolean {
   const [low, high] = endsOf(demand);
   if (!brings) return false;
   if (low && compare(brings, times(low, minus(ONE, slack))) < 0) return false;
@@ -309,15 +309,15 @@ function holds(demand: Demand, brings: Fraction | null, slack: Fraction): boolea
 }
 
 /** The line whose share of the mass, doses left out, moved most. */
-function worst(before: readonly Sheet[], after: readonly Sheet[]): Fraction | undefined {
+function worst(before: readonly Sheet[], after: readonly Sheet[]): Exact | undefined {
   const lines = (of: readonly Sheet[]) =>
     of.flatMap((s) => s.lines.filter(({ scaling }) => scaling !== "per-portion").map(({ grams }) => grams));
   const [was, is] = [lines(before), lines(after)];
-  const shares = (all: readonly Fraction[]) =>
+  const shares = (all: readonly Exact[]) =>
     all.map((grams) => (sum(all).n === 0n ? ZERO : over(grams, sum(all))));
   const [old, now] = [shares(was), shares(is)];
   const moved = old.flatMap((share, i) => (share.n === 0n ? [] : [minus(over(now[i] ?? ZERO, share), ONE)]));
-  return moved.reduce<Fraction | undefined>(
+  return moved.reduce<Exact | undefined>(
     (far, each) => (far && compare(absolute(far), absolute(each)) >= 0 ? far : each),
     undefined,
   );

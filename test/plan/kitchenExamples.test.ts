@@ -3,18 +3,9 @@ import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
 import { formatAmount } from "../../src/measure/format.ts";
 import { type Kitchen, kitchen } from "../../src/measure/kitchen.ts";
-import {
-  absolute,
-  compare,
-  exact,
-  toText as exactText,
-  type Fraction,
-  fraction,
-  minus,
-  over,
-  sum,
-  times,
-} from "../../src/number/fraction.ts";
+import { toText as exactText } from "../../src/number/digits.ts";
+import { absolute, type Exact, exact, fraction, minus, over, sum, times } from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { type ShareWish, weighShares } from "../../src/plan/measure/weighShares.ts";
 import { type Plan, portionPlan, portionPlanSteps } from "../../src/plan/plan.ts";
@@ -245,7 +236,7 @@ describe("what a kitchen cannot do", () => {
     const plan = breakfast(lines, own, { kitchen: coarse, tolerance: "0.4 %" });
     const { drift } = plan.portion("cox", "breakfast");
     expect(drift?.status).toBe("met");
-    const off = (of: "brings" | "lineByLine"): Fraction =>
+    const off = (of: "brings" | "lineByLine"): Exact =>
       absolute(minus(drift?.demands[0]?.[of] ?? exact(0), exact(450)));
     expect(compare(off("brings"), off("lineByLine"))).toBeLessThan(0);
   });
@@ -343,7 +334,7 @@ describe("shares in steps of a scale", () => {
 });
 
 /** By number/share.ts: whole parts, then one each by remainder; ties by the larger share. */
-function largestRemainder(wishes: readonly ShareWish[], steps: Fraction, whole: bigint): bigint[] {
+function largestRemainder(wishes: readonly ShareWish[], steps: Exact, whole: bigint): bigint[] {
   const order = wishes.map((wish, i) => ({ wish, i }));
   order.sort((a, b) => compare(b.wish.share, a.wish.share) || a.i - b.i);
   // The same whole parts and remainders, by the whole pot, as one weight more for what is left of a step.

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import type { Kitchen } from "../../src/measure/kitchen.ts";
-import { exact, type Fraction, fraction, over, sum, times, toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { type Exact, exact, fraction, over, sum, times } from "../../src/number/exact.ts";
 import type { PersonInput, PlanInput, PortionDemands } from "../../src/plan/input.ts";
 import type { LineInput, RecipeInput } from "../../src/recipe/document.ts";
 import type { Demand } from "../../src/scale/demand.ts";
@@ -57,8 +58,8 @@ const wish: fc.Arbitrary<Wish> = fc.record({
 export function figureOf(
   sheets: readonly Sheet[],
   subject: Pick<Demand, "of" | "energyShareOf" | "ratioOf">,
-): Fraction | null {
-  const all = (of: "energy" | "protein" | "fat" | "carbohydrateByDifference" | "sodium"): Fraction =>
+): Exact | null {
+  const all = (of: "energy" | "protein" | "fat" | "carbohydrateByDifference" | "sodium"): Exact =>
     sum(sheets.map((s) => s.portion(of).value));
   if (subject.of === "mass") return sum(sheets.map((s) => over(s.masses.cooked, s.values.portions)));
   if (subject.of === "energy" || subject.of === "protein" || subject.of === "sodium") return all(subject.of);
@@ -70,9 +71,9 @@ export function figureOf(
 
 function demandsFor(sheets: readonly Sheet[], { kind, size, limit, room }: Wish): PortionDemands | undefined {
   const part = fraction(BigInt(size), 100n);
-  const of = (id: "energy" | "mass" | "protein" | "sodium"): Fraction =>
+  const of = (id: "energy" | "mass" | "protein" | "sodium"): Exact =>
     times(figureOf(sheets, { of: id }) ?? exact(1), part);
-  const show = (f: Fraction): string => toText(f);
+  const show = (f: Exact): string => toText(f);
   if (kind === "nothing") return undefined;
   if (kind === "factor") return { factor: show(part) };
   if (kind === "energy" || kind === "mass") return { [kind]: show(of(kind)) };

@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import { compare, exact, type Fraction, over, sum, times, toText, ZERO } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { type Exact, exact, over, sum, times, ZERO } from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import type { Demand } from "../../src/scale/demand.ts";
 import { fit } from "../../src/scale/fit.ts";
@@ -11,7 +13,7 @@ import { toText as shown } from "../../src/show/text.ts";
 import { arbitraryRecipe, watched } from "../arbitraries.ts";
 import { errorOf } from "../number/errorOf.ts";
 
-const text = (f: Fraction | undefined): string => toText(f ?? exact(-1));
+const text = (f: Exact | undefined): string => toText(f ?? exact(-1));
 
 const bowl = sheet(
   {

@@ -1,17 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import {
-  equals,
-  exact,
-  toText as exactText,
-  type Fraction,
-  over,
-  plus,
-  sum,
-  times,
-  ZERO,
-} from "../../src/number/fraction.ts";
+import { toText as exactText } from "../../src/number/digits.ts";
+import { type Exact, equals, exact, over, plus, sum, times, ZERO } from "../../src/number/exact.ts";
 import type { PlanInput } from "../../src/plan/input.ts";
 import type { Pot, Serving } from "../../src/plan/plan.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
@@ -22,10 +13,10 @@ import { toText } from "../../src/show/text.ts";
 import { arbitraryFactor, arbitraryRecipe, watched } from "../arbitraries.ts";
 import { errorOf } from "../number/errorOf.ts";
 
-const text = (f: Fraction | undefined): string => exactText(f ?? exact(-1));
+const text = (f: Exact | undefined): string => exactText(f ?? exact(-1));
 
 /** Quantities that are held to add up: masses as weighed in and as eaten, and every watched component. */
-const quantities: readonly (readonly [string, (s: Sheet) => Fraction])[] = [
+const quantities: readonly (readonly [string, (s: Sheet) => Exact])[] = [
   ["raw", (s) => s.masses.raw],
   ["cooked", (s) => s.masses.cooked],
   ...watched.map((id) => [id, (s: Sheet) => (id === "water" ? water(s) : s.total(id).value)] as const),
@@ -35,12 +26,12 @@ const quantities: readonly (readonly [string, (s: Sheet) => Fraction])[] = [
  * Water by the mass balance alone. A spoon of salt that shares its pot's yield gives off more than it
  * holds, and a sheet of it then does not know its water; in the balance it still counts in full.
  */
-function water(s: Sheet): Fraction {
+function water(s: Sheet): Exact {
   return plus(s.brought("water").value, s.masses.change);
 }
 
 /** A share of the pot and what is added to it. */
-function made({ pot, share: exactShare, added }: Serving, of: (s: Sheet) => Fraction): Fraction {
+function made({ pot, share: exactShare, added }: Serving, of: (s: Sheet) => Exact): Exact {
   const share = pot ? times(of(pot.sheet), exactShare) : ZERO;
   return added ? plus(share, of(added)) : share;
 }
@@ -356,7 +347,7 @@ describe("different versions of a held part", () => {
     expect(plan.dish("m").servings.map(({ person }) => person)).toEqual(["p0", "p1", "p2", "p3"]);
     // The first pot's top over its rice, against the recipe's.
     const [{ sheet: pot, ratios }] = plan.dish("m").pots as [Pot, Pot];
-    const [rice, tofu] = pot.lines.map(({ grams }) => grams) as [Fraction, Fraction];
+    const [rice, tofu] = pot.lines.map(({ grams }) => grams) as [Exact, Exact];
     expect(ratios.map(({ part, lines }) => [part, lines])).toEqual([["top", ["tofu", "peas"]]]);
     expect(text(times(ratios[0]?.ratio ?? ZERO, exact("1/2")))).toBe(text(over(tofu, rice)));
     expect(plan.dish("m").why).toMatch(/^2 pots, since .*: top at [\d.]+, [\d.]+ of what it has$/);

@@ -1,11 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { toText as exactText } from "../../src/number/digits.ts";
 import {
   absolute,
-  compare,
+  type Exact,
   exact,
-  toText as exactText,
-  type Fraction,
   minus,
   ONE,
   over,
@@ -13,7 +12,8 @@ import {
   sum,
   times,
   ZERO,
-} from "../../src/number/fraction.ts";
+} from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { type Plan, type Portion, portionPlan } from "../../src/plan/plan.ts";
 import type { Demand, Quantity } from "../../src/scale/demand.ts";
@@ -22,7 +22,7 @@ import { partitions } from "./partitions.ts";
 import { canShare } from "./potsOutside.ts";
 import { type PotsShape, type PotsWorld, potsWorlds } from "./potsWorlds.ts";
 
-const text = (f: Fraction | undefined): string => exactText(f ?? exact(-1));
+const text = (f: Exact | undefined): string => exactText(f ?? exact(-1));
 
 function planned({ meal }: PotsWorld, people: readonly PersonInput[], pots: PlanInput["pots"]): Plan {
   return portionPlan({ meals: [meal], people, ...(pots !== undefined && { pots }) });
@@ -43,18 +43,18 @@ function reached(world: PotsWorld): readonly PersonInput[] {
   return world.people.filter(({ id }) => plan.portion(id, "meal").status === "met");
 }
 
-function brings({ dishes }: Portion, of: Quantity): Fraction {
+function brings({ dishes }: Portion, of: Quantity): Exact {
   const all = [...dishes.values()];
   return sum(all.map((s) => (of === "mass" ? s.masses.cooked : s.total(of).value)));
 }
 
 /** By what share of its figure a demand is missed, read off the sheets that are served. */
-function missed(portion: Portion, demand: Demand): Fraction {
+function missed(portion: Portion, demand: Demand): Exact {
   const value =
     demand.ratioOf !== undefined
       ? over(brings(portion, demand.ratioOf[0]), brings(portion, demand.ratioOf[1]))
       : brings(portion, demand.of as Quantity);
-  const read = (end: unknown): Fraction | undefined => (end === undefined ? undefined : exact(String(end)));
+  const read = (end: unknown): Exact | undefined => (end === undefined ? undefined : exact(String(end)));
   const [least, most] = [read(demand.exactly ?? demand.least), read(demand.exactly ?? demand.most)];
   if (least && compare(value, least) < 0) return over(minus(least, value), least);
   return most && compare(value, most) > 0 ? over(minus(value, most), most) : ZERO;
@@ -190,7 +190,7 @@ describe("the fewest pots within a tolerance", () => {
   });
 
   it("and what is added are the portions, literally, and everyone's share is in the pot's ratios", () => {
-    const quantities: readonly ((s: Sheet) => Fraction)[] = [
+    const quantities: readonly ((s: Sheet) => Exact)[] = [
       (s) => s.masses.raw,
       (s) => s.masses.cooked,
       (s) => s.total("energy").value,

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
-import { toText as exactText, type Fraction } from "../../src/number/fraction.ts";
+import { toText as exactText } from "../../src/number/digits.ts";
+import type { Exact } from "../../src/number/exact.ts";
 import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { LineInput } from "../../src/recipe/document.ts";
@@ -39,7 +40,7 @@ function planned(people: readonly PersonInput[], pots: PlanInput["pots"], s: She
   return portionPlan({ meals: [{ id: "m", dishes: s }], people, ...(pots !== undefined && { pots }) });
 }
 
-const text = (f: Fraction | undefined): string => (f ? exactText(f) : "");
+const text = (f: Exact | undefined): string => (f ? exactText(f) : "");
 const grams = (plan: Plan, person: string): string[] =>
   [...plan.portion(person, "m").dishes.values()].flatMap(({ lines }) => lines.map((l) => text(l.grams)));
 

@@ -4,7 +4,8 @@ import { parseHTML } from "linkedom";
 import { describe, expect, it } from "vitest";
 import { componentIds } from "../../src/food/components.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { equals, exact, type Fraction, plus, toText, ZERO } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { type Exact, equals, exact, plus, ZERO } from "../../src/number/exact.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { type TidyRecord, toRecords } from "../../src/show/records.ts";
@@ -17,7 +18,7 @@ const isServed = (r: TidyRecord): boolean => r.person !== null && r.row === "lin
 const records = toRecords(plan, { components: looked }).filter(isServed);
 const precise = toRecords(plan, { components: [...looked, "mass"], figures: "exact" });
 
-const total = (all: readonly TidyRecord[]): Fraction =>
+const total = (all: readonly TidyRecord[]): Exact =>
   all.reduce((sum, { amount }) => (amount === null ? sum : plus(sum, exact(String(amount)))), ZERO);
 
 describe("the records of a plan", () => {

@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
-import { compare, exact, type Fraction, ONE, over, sum, times, toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { type Exact, exact, ONE, over, sum, times } from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -11,7 +13,7 @@ import { arbitraryFactor, arbitraryRecipe, watched } from "../arbitraries.ts";
 
 /** Held literally, as exact fractions, never to so many digits. */
 
-const text = (f: Fraction): string => toText(f);
+const text = (f: Exact): string => toText(f);
 
 /** Everything a sheet says, exactly. */
 function said(s: Sheet): unknown {
@@ -118,7 +120,7 @@ describe("scaling", () => {
         ({ table, recipe }, factor, portions) => {
           const s = sheet(recipe, table);
           const scaled = scale(s, { factor, portions }).sheet;
-          const perPortion = (sheet: Sheet, i: number): Fraction =>
+          const perPortion = (sheet: Sheet, i: number): Exact =>
             over(sheet.values.grams[i] ?? exact(0), sheet.values.portions);
           s.lines.forEach((line, i) => {
             const expected = line.scaling === "per-portion" ? ONE : exact(factor);

@@ -1,19 +1,19 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { toText } from "../../src/number/digits.ts";
 import {
-  compare,
+  type Exact,
   equals,
   exact,
-  type Fraction,
   fraction,
   minus,
   ONE,
   over,
   plus,
   times,
-  toText,
   ZERO,
-} from "../../src/number/fraction.ts";
+} from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import type { Demand } from "../../src/scale/demand.ts";
 import { fit } from "../../src/scale/fit.ts";
@@ -37,7 +37,7 @@ function check<T>(name: string, arbitrary: fc.Arbitrary<T>, law: (t: T) => void,
 }
 
 /** The figure of a demand, from the public face of a sheet. */
-function brought(demand: Demand, s: Sheet): Fraction {
+function brought(demand: Demand, s: Sheet): Exact {
   if (demand.of !== undefined) return subjectAt(demand.of as "energy", s).value;
   return subjectAt(demand.energyShareOf === undefined ? "ratio" : (demand.energyShareOf as "fat"), s).value;
 }
@@ -56,20 +56,16 @@ function faultsOfDemands(demands: readonly Demand[], s: Sheet): string[] {
 }
 
 /** What each line was multiplied by. */
-function factorsOf(before: Sheet, after: Sheet): (Fraction | undefined)[] {
+function factorsOf(before: Sheet, after: Sheet): (Exact | undefined)[] {
   return before.lines.map(({ grams }, i) =>
     grams.n === 0n ? undefined : over(after.lines[i]?.grams ?? ZERO, grams),
   );
 }
 
 /** The departures of a set of line factors, summed as the design says. */
-function departureOf(
-  recipe: RecipeInput,
-  factors: readonly (Fraction | undefined)[],
-  common: Fraction,
-): Fraction {
+function departureOf(recipe: RecipeInput, factors: readonly (Exact | undefined)[], common: Exact): Exact {
   const groups = groupsOf(recipe.lines);
-  const seen = new Map<string, Fraction>();
+  const seen = new Map<string, Exact>();
   groups.forEach((group, i) => {
     const factor = factors[i];
     if (group !== "base" && group !== "dose" && factor) seen.set(group, factor);
@@ -105,7 +101,7 @@ describe("a fit that is met", () => {
       const common = fitted.factor;
       const factors = factorsOf(s, fitted.sheet);
       const groups = groupsOf(recipe.lines);
-      const byGroup = new Map<string, Fraction>([
+      const byGroup = new Map<string, Exact>([
         ["dose", ONE],
         ["base", common],
       ]);
@@ -119,7 +115,7 @@ describe("a fit that is met", () => {
         if (group === "dose") return;
         const ratio = over(factor, common);
         const grams = over(fitted.sheet.lines[i]?.grams ?? ZERO, fitted.sheet.values.portions);
-        const bound = (text: unknown): Fraction => exact(String(text).replace(" g", ""));
+        const bound = (text: unknown): Exact => exact(String(text).replace(" g", ""));
         if (line.least === undefined) expect(compare(ratio, fraction(1n, 2n))).toBeGreaterThanOrEqual(0);
         else expect(compare(grams, bound(line.least))).toBeGreaterThanOrEqual(0);
         if (line.most === undefined) expect(compare(ratio, fraction(2n))).toBeLessThanOrEqual(0);
@@ -271,14 +267,14 @@ describe("a fit and one factor", () => {
       if (a.status !== "met" || b.status !== "met") return;
       expect(toText(b.departure)).toBe(toText(a.departure));
       // With the common factor told, nothing is left to the rule that prefers one near 1.
-      const at = (f: Fraction) => ({ common: { least: toText(f), most: toText(f) } });
+      const at = (f: Exact) => ({ common: { least: toText(f), most: toText(f) } });
       const told = fit(larger, asked, at(times(c, a.factor)));
       expect(told.status).toBe("met");
       expect(told.factors.map(({ departure }) => toText(departure))).toEqual(
         fit(s, demands, at(a.factor)).factors.map(({ departure }) => toText(departure)),
       );
       // Otherwise the factor is c times the other, unless among equals one lies nearer 1.
-      const away = (f: Fraction): Fraction => {
+      const away = (f: Exact): Exact => {
         const off = minus(over(ONE, f), ONE);
         return off.n < 0n ? minus(ZERO, off) : off;
       };
@@ -291,7 +287,7 @@ describe("a fit and one factor", () => {
 
 type Line = RecipeInput["lines"][number];
 
-function timesBounds(line: Line, c: Fraction): Line {
+function timesBounds(line: Line, c: Exact): Line {
   const grams = (text: unknown): string => `${toText(times(exact(String(text).replace(" g", "")), c))} g`;
   if (line.scaling === "per-portion") return { ...line, amount: grams(line.amount) };
   return {
@@ -301,7 +297,7 @@ function timesBounds(line: Line, c: Fraction): Line {
   };
 }
 
-function timesDemand(demand: Demand, c: Fraction): Demand {
+function timesDemand(demand: Demand, c: Exact): Demand {
   if (demand.of === undefined) return demand;
   const ends = Object.entries(demand).map(([field, value]) =>
     field === "of" ? [field, value] : [field, toText(times(exact(value as string), c))],
@@ -377,7 +373,7 @@ describe("a fit that is out of reach", () => {
         }
         if (!demand || !exactTo) continue;
         eased += 1;
-        const with_ = (to: Fraction): Demand[] =>
+        const with_ = (to: Exact): Demand[] =>
           demands.map((each) => (each === demand ? easedTo(each, to) : each));
         const opened = fit(s, with_(exactTo));
         expect(opened.status).toBe("met");
@@ -409,7 +405,7 @@ describe("a fit that is out of reach", () => {
           if (all.some(({ demand }) => demand === undefined)) continue;
           if (all.length === 2) pairs += 1;
           else more += 1;
-          const eased = (by: Fraction): Demand[] =>
+          const eased = (by: Exact): Demand[] =>
             demands.map((each) => {
               const to = all.find(({ demand }) => demand === each)?.to;
               if (!to) return each;
@@ -488,17 +484,17 @@ describe("what comes nearest", () => {
   });
 });
 
-function timesAmount(line: Line, c: Fraction): Line {
+function timesAmount(line: Line, c: Exact): Line {
   return { ...line, amount: `${toText(times(exact(String(line.amount).replace(" g", "")), c))} g` };
 }
 
-function asked({ exactly, least, most }: Demand): Fraction[] {
+function asked({ exactly, least, most }: Demand): Exact[] {
   return [exactly, least, most].flatMap((end) => (end === undefined ? [] : [exact(end)]));
 }
 
 /** Misses as shares of the figures asked, totalled: amounts, shares of energy, ratios to each amount. */
 function missesByKind(outcomes: ReturnType<typeof fitOne>["outcomes"]): unknown {
-  const totals = new Map<string, Fraction>();
+  const totals = new Map<string, Exact>();
   for (const { demand, miss } of outcomes) {
     const kind = demand.ratioOf?.[1] ?? (demand.energyShareOf ? "share" : "amount");
     const [first = ONE, last = first] = asked(demand);
@@ -513,14 +509,14 @@ function pick<T extends object>(fields: readonly (keyof T)[], from: T): Partial<
   return Object.fromEntries(fields.map((field) => [field, from[field]])) as Partial<T>;
 }
 
-function nearestEnd({ exactly, least, most }: Demand, to: Fraction): Fraction {
+function nearestEnd({ exactly, least, most }: Demand, to: Exact): Exact {
   if (exactly !== undefined) return exact(exactly);
   if (least !== undefined && compare(to, exact(least)) < 0) return exact(least);
   return exact(most ?? least ?? 0);
 }
 
 /** A demand with the end eased that stands in the way; one figure becomes a band. */
-function easedTo(demand: Demand, to: Fraction): Demand {
+function easedTo(demand: Demand, to: Exact): Demand {
   const { exactly, least, most, ...rest } = demand;
   const text = toText(to);
   if (exactly !== undefined) {
@@ -585,7 +581,7 @@ describe("a shadow price", () => {
   });
 });
 
-function number(f: Fraction): number {
+function number(f: Exact): number {
   return Number((f.n * 10n ** 24n) / f.d) / 1e24;
 }
 

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { ComponentId } from "../../src/food/components.ts";
+import { toText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
-import { exact, type Fraction, sum, times, toText } from "../../src/number/fraction.ts";
+import { type Exact, exact, sum, times } from "../../src/number/exact.ts";
 import type { RecipeInput, WrittenAmount } from "../../src/recipe/document.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -18,7 +19,7 @@ import { runsOf, seedFor } from "../scale/solve/seed.ts";
 
 /** Any sequence of edits equals building afresh from the edited recipe. */
 
-const text = (f: Fraction): string => toText(f);
+const text = (f: Exact): string => toText(f);
 
 const amounts = fc.oneof(
   fc.integer({ min: 0, max: 90 }).map((g) => `${g}.5 g`),

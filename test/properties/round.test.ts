@@ -2,21 +2,21 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Amount, sameAmount } from "../../src/measure/amount.ts";
 import { formatAmount } from "../../src/measure/format.ts";
+import { toText } from "../../src/number/digits.ts";
 import {
   absolute,
-  compare,
+  type Exact,
   equals,
   exact,
-  type Fraction,
   isZero,
   least,
   minus,
   ONE,
   over,
   sum,
-  toText,
   ZERO,
-} from "../../src/number/fraction.ts";
+} from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { Rounded, RoundingOutOfReach, roundToKitchen } from "../../src/scale/round.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
@@ -40,13 +40,12 @@ function round({ sheet: s, place, demands, tolerance }: World): Rounded | Roundi
 }
 
 /** Σ |grams ÷ (grams before × common) − 1|, by the best of all common factors that can be it. */
-function driftOf(ratios: readonly Fraction[], isFree: boolean): Fraction {
-  const at = (common: Fraction): Fraction =>
-    sum(ratios.map((ratio) => absolute(minus(over(ratio, common), ONE))));
+function driftOf(ratios: readonly Exact[], isFree: boolean): Exact {
+  const at = (common: Exact): Exact => sum(ratios.map((ratio) => absolute(minus(over(ratio, common), ONE))));
   return isFree && ratios.length > 0 ? ratios.map(at).reduce(least) : at(ONE);
 }
 
-function ratiosIn(found: Rounded, before: Sheet): Fraction[] {
+function ratiosIn(found: Rounded, before: Sheet): Exact[] {
   return found.sheet.lines.flatMap((line, i) =>
     found.lines[i]?.kept === undefined ? [over(line.grams, before.lines[i]?.grams ?? ONE)] : [],
   );
@@ -146,7 +145,7 @@ describe("rounding", () => {
       for (const [i, line] of found.lines.entries()) {
         if (line.kept !== undefined) continue;
         const aim = s.lines[i]?.grams ?? ZERO;
-        const off = (of: Sheet): Fraction => absolute(minus(of.lines[i]?.grams ?? ZERO, aim));
+        const off = (of: Sheet): Exact => absolute(minus(of.lines[i]?.grams ?? ZERO, aim));
         expect(compare(off(each), off(found.sheet))).toBeLessThanOrEqual(0);
       }
       for (const { demand, lineByLine } of found.demands)
@@ -258,7 +257,7 @@ describe("rounding", () => {
   });
 });
 
-function textOf(f: Fraction | null): string | null {
+function textOf(f: Exact | null): string | null {
   return f && toText(f);
 }
 

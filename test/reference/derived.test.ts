@@ -7,7 +7,8 @@ import type { FoodInput } from "../../src/food/food.ts";
 import { vitaminDFromIu, vitaminDToIu } from "../../src/food/internationalUnits.ts";
 import { starterFoodInputs } from "../../src/food/starter/index.ts";
 import { trustedTable } from "../../src/food/table.ts";
-import { absolute, compare, exact, minus } from "../../src/number/fraction.ts";
+import { absolute, exact, minus } from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { energyCheck } from "../../src/sheet/energyCheck.ts";
 

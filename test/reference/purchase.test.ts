@@ -2,17 +2,9 @@ import { describe, expect, it } from "vitest";
 import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import {
-  exact,
-  type Fraction,
-  fixedText,
-  floor,
-  minus,
-  over,
-  times,
-  toText,
-  ZERO,
-} from "../../src/number/fraction.ts";
+import { fixedText, toText } from "../../src/number/digits.ts";
+import { type Exact, exact, minus, over, times, ZERO } from "../../src/number/exact.ts";
+import { floor } from "../../src/number/ratio.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
@@ -35,7 +27,7 @@ const recipeOf = (about: Partial<FoodInput>, amount: string, portions = 1): Shee
     { name: "Card", portions, lines: [{ food: "x", amount, scaling: "held" }] },
     foodTable([sold(about)]),
   );
-const asPurchased = (list: ShoppingList): Fraction => list.lines[0]?.asPurchased ?? ZERO;
+const asPurchased = (list: ShoppingList): Exact => list.lines[0]?.asPurchased ?? ZERO;
 const packs = (list: ShoppingList): (string | undefined)[] =>
   list.lines.map((line) => line.packs[0]?.count.toString());
 
@@ -103,7 +95,7 @@ describe("B3 USDA Food Buying Guide for Child Nutrition Programs: units per 100 
   it("corn on the cob: 75 servings at 2.44 a pound are 30.74 lb, at 41.0 lb per 100 are 30.75 lb (READ; the table rounds)", () => {
     const share = (servings: string, pounds: string): string =>
       toText(over(times(exact(servings), exact(serving)), times(exact(pounds), pound)));
-    const bought = (edibleShare: string): Fraction =>
+    const bought = (edibleShare: string): Exact =>
       over(
         asPurchased(shoppingList(scale(recipeOf({ edibleShare }, `${serving} g`), { portions: 75 }).sheet)),
         pound,

@@ -5,7 +5,8 @@ import { usdaRetention } from "../../src/food/data/retentionUsdaR6.ts";
 import { retentionCodes, retentionShares } from "../../src/food/retention.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { exact, fixedText, fraction, toText } from "../../src/number/fraction.ts";
+import { fixedText, toText } from "../../src/number/digits.ts";
+import { exact, fraction } from "../../src/number/exact.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/errorOf.ts";
 

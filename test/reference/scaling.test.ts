@@ -3,16 +3,9 @@ import { foodTable } from "../../src/food/table.ts";
 import { amount } from "../../src/measure/amount.ts";
 import { breakDown } from "../../src/measure/breakDown.ts";
 import { formatAmount } from "../../src/measure/format.ts";
-import {
-  type Exact,
-  exact,
-  floor,
-  fraction,
-  over,
-  times,
-  toStep,
-  toText,
-} from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { type Exact, exact, fraction, over, times, toStep } from "../../src/number/exact.ts";
+import { floor } from "../../src/number/ratio.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { energyShares } from "../../src/sheet/energy.ts";

@@ -5,7 +5,8 @@ import { type ComponentId, componentIds, components } from "../../src/food/compo
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { derivations } from "../../src/food/starter/derivation.ts";
 import { starterFoodInputs } from "../../src/food/starter/index.ts";
-import { equals, exact, over, times, toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { equals, exact, over, times } from "../../src/number/exact.ts";
 
 /**
  * Holds every starter figure, measure, refuse and energy factor against the published files of the

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import { exact, type Fraction, fraction, ONE, times, toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { type Exact, exact, fraction, ONE, times } from "../../src/number/exact.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -23,7 +24,7 @@ const written: RecipeInput = {
 const base = sheet(written, starterFoods);
 
 /** The same sheet by one scaling after the other. */
-const chained = (s: Sheet, factors: readonly Fraction[]): Sheet =>
+const chained = (s: Sheet, factors: readonly Exact[]): Sheet =>
   factors.reduce((at, factor) => scale(at, { factor: toText(factor) }).sheet, s);
 
 /** Whether two sheets weigh and bring the same, literally. */

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
+import { toText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
-import { exact, toText } from "../../src/number/fraction.ts";
+import { exact } from "../../src/number/exact.ts";
 import { fit } from "../../src/scale/fit.ts";
 import { reach } from "../../src/scale/reach.ts";
 import { scale } from "../../src/scale/scale.ts";

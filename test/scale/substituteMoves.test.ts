@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import { exact, toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { exact } from "../../src/number/exact.ts";
 import { substitutes } from "../../src/scale/substitutes.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { toRecords } from "../../src/show/records.ts";

@@ -7,17 +7,8 @@ import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { amount, gramsOf } from "../../src/measure/amount.ts";
-import {
-  absolute,
-  exact,
-  fraction,
-  minus,
-  over,
-  sum,
-  times,
-  toText,
-  ZERO,
-} from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { absolute, exact, fraction, minus, over, sum, times, ZERO } from "../../src/number/exact.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { type SubstitutesHow, substitutes } from "../../src/scale/substitutes.ts";
 import { sheet } from "../../src/sheet/build.ts";

@@ -2,17 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import {
-  compare,
-  exact,
-  type Fraction,
-  fraction,
-  minus,
-  over,
-  plus,
-  times,
-  toText,
-} from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { type Exact, exact, fraction, minus, over, plus, times } from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { type CellValue, cellLabel, isFailure, type RowRef } from "../../src/sheet/own.ts";
@@ -300,7 +292,7 @@ describe("bounds through arithmetic", () => {
       return { tally: new Tally(value.n, value.d, "g", none, () => exact(1), bound), truth };
     });
 
-  const allows = (t: Tally, truth: Fraction): boolean => {
+  const allows = (t: Tally, truth: Exact): boolean => {
     const side = compare(truth, t.value);
     if (t.bound === "exact") return side === 0;
     if (t.bound === "at-least") return side >= 0;

@@ -6,7 +6,8 @@ import { type EnergySystemId, energySystems, likelySystem, weightsOf } from "../
 import type { FoodInput } from "../../src/food/food.ts";
 import { type FoodTable, foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { exact, type Fraction, minus, plus, sum, times, toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { type Exact, exact, minus, plus, sum, times } from "../../src/number/exact.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { type Between, between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -227,7 +228,7 @@ function twice(
   ];
 }
 
-const text = (f: Fraction | undefined): string => (f ? toText(f) : "none");
+const text = (f: Exact | undefined): string => (f ? toText(f) : "none");
 const inner = (keys: readonly string[]): readonly string[] => keys.map((key) => `in/${key}`);
 
 function expectSame(nested: Sheet, flat: Sheet): void {
@@ -245,7 +246,7 @@ function expectSame(nested: Sheet, flat: Sheet): void {
     expect([id, text(nested.per100g(id).value)]).toEqual([id, text(flat.per100g(id).value)]);
     const ends = ({ least, most }: Between): string[] => [text(least), text(most)];
     expect([id, ...ends(between(nested, id))]).toEqual([id, ...ends(between(flat, id))]);
-    const leaves = (s: Sheet): Fraction => sum(explain(s, id, "total").leaves.map((leaf) => leaf.value));
+    const leaves = (s: Sheet): Exact => sum(explain(s, id, "total").leaves.map((leaf) => leaf.value));
     expect([id, text(leaves(nested))]).toEqual([id, text(a.value)]);
     expect([id, text(leaves(flat))]).toEqual([id, text(a.value)]);
     const { raw, gained, retained, lost } = cooking(nested).of(id);
@@ -372,7 +373,7 @@ describe("energy given, after cooking", () => {
         const constituents = [...weightsOf(system).keys()];
         if (constituents.some((c) => before.total(c).bound !== "exact")) return;
         if (after.total("energy").bound !== "exact") return;
-        const off = (s: Sheet): Fraction =>
+        const off = (s: Sheet): Exact =>
           minus(s.total("energy").value, energyShares(s, { system }).energy.value);
         expect(toText(off(after))).toBe(toText(off(before)));
       }),

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import { sum, toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { sum } from "../../src/number/exact.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { explain } from "../../src/sheet/explain.ts";
 import type { Explanation } from "../../src/sheet/explanation.ts";

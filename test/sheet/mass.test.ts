@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
-import { toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { revise } from "../../src/sheet/revise.ts";

@@ -4,13 +4,9 @@ import type { ComponentId } from "../../src/food/components.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import {
-  compare,
-  exact,
-  type Fraction,
-  fraction,
-  toText as fractionText,
-} from "../../src/number/fraction.ts";
+import { toText as fractionText } from "../../src/number/digits.ts";
+import { type Exact, exact, fraction } from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import { compare as comparison } from "../../src/person/compare/compare.ts";
 import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import { fit } from "../../src/scale/fit.ts";
@@ -73,9 +69,9 @@ const dishes = fc.tuple(
   fc.option(fc.constantFrom("0.5", "1"), { nil: undefined }),
 );
 
-const text = (f: Fraction | undefined): string | undefined => f && fractionText(f);
+const text = (f: Exact | undefined): string | undefined => f && fractionText(f);
 
-function holds(tally: Tally, truth: Fraction, what: string): void {
+function holds(tally: Tally, truth: Exact, what: string): void {
   const { least: low, most: high, bound, value } = tally;
   if (low) expect(compare(low, truth), what).toBeLessThanOrEqual(0);
   if (high) expect(compare(truth, high), what).toBeLessThanOrEqual(0);
@@ -84,7 +80,7 @@ function holds(tally: Tally, truth: Fraction, what: string): void {
 }
 
 /** The ends that a cell of a table shows. */
-function shownEnds(shown: string): { readonly low?: Fraction; readonly high?: Fraction } {
+function shownEnds(shown: string): { readonly low?: Exact; readonly high?: Exact } {
   const [, low, high] = /^([\d.]+) to ([\d.]+)$/.exec(shown) ?? [];
   if (low !== undefined && high !== undefined) return { low: exact(low), high: exact(high) };
   const [, least] = /^at least ([\d.]+)$/.exec(shown) ?? [];
@@ -203,7 +199,7 @@ describe("ends under arithmetic", () => {
     const none = tally.times(0);
     expect([none.least, none.most]).toEqual([exact(0), exact(0)]);
     const turned = tally.times(-1);
-    const minus = (f: Fraction | undefined): Fraction | undefined => f && fraction(-f.n, f.d);
+    const minus = (f: Exact | undefined): Exact | undefined => f && fraction(-f.n, f.d);
     expect([turned.least, turned.most]).toEqual([minus(tally.most), minus(tally.least)]);
   });
 

@@ -1,7 +1,9 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import { compare, equals, minus, negate, plus, sum, toText, ZERO } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { equals, minus, negate, plus, sum, ZERO } from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { fit } from "../../src/scale/fit.ts";
 import { scale } from "../../src/scale/scale.ts";

@@ -2,11 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
+import { toText } from "../../src/number/digits.ts";
 import {
-  compare,
   Exact,
   exact,
-  type Fraction,
   fraction,
   isZero,
   minus,
@@ -15,9 +14,9 @@ import {
   plus,
   sum,
   times,
-  toText,
   ZERO,
-} from "../../src/number/fraction.ts";
+} from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { LineInput, RecipeInput } from "../../src/recipe/document.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -539,7 +538,7 @@ const anyPlan = fc
   });
 
 /** What a plan takes of a food, added up from what each person is served: another way than by batches. */
-function served(plan: Plan, id: string): Fraction {
+function served(plan: Plan, id: string): Exact {
   const lines = plan.portions.flatMap(({ dishes }) => [...dishes.values()].flatMap((s) => s.lines));
   return sum(lines.filter((line) => line.food === id).map(({ grams }) => grams));
 }

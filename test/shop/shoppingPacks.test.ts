@@ -1,17 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  compare,
-  exact,
-  type Fraction,
-  fraction,
-  minus,
-  plus,
-  sum,
-  times,
-  toText,
-  ZERO,
-} from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { type Exact, exact, fraction, minus, plus, sum, times, ZERO } from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import { choosePacks, type PackChoice, type PackSize } from "../../src/shop/packs.ts";
 
 const pack = (edible: string, price?: string, name = edible): PackSize => ({
@@ -22,15 +13,15 @@ const pack = (edible: string, price?: string, name = edible): PackSize => ({
 const chosen = (need: string, ...packs: PackSize[]): string =>
   choosePacks(exact(need), packs).counts.join(" ");
 
-const inPacks = ({ counts }: PackChoice, packs: readonly PackSize[], of: "edible" | "price"): Fraction =>
+const inPacks = ({ counts }: PackChoice, packs: readonly PackSize[], of: "edible" | "price"): Exact =>
   sum(packs.map((each, i) => times(each[of] ?? ZERO, fraction(counts[i] ?? 0n))));
 
 /** Cost, grams and number of packs of every way to buy, by trying them all: what the choice is held against. */
-function bestByTrial(need: Fraction, packs: readonly PackSize[]): [Fraction, Fraction, number] {
+function bestByTrial(need: Exact, packs: readonly PackSize[]): [Exact, Exact, number] {
   const priced = packs.every(({ price }) => price !== undefined);
-  let best: [Fraction, Fraction, number] | undefined;
-  const walk = (i: number, cost: Fraction, grams: Fraction, count: number): void => {
-    const found = [cost, grams, count] as [Fraction, Fraction, number];
+  let best: [Exact, Exact, number] | undefined;
+  const walk = (i: number, cost: Exact, grams: Exact, count: number): void => {
+    const found = [cost, grams, count] as [Exact, Exact, number];
     if (compare(grams, need) >= 0) {
       const order = best && (compare(cost, best[0]) || compare(grams, best[1]) || count - best[2]);
       if (order === undefined || order < 0) best = found;

@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import { cookingSchedule } from "../../src/cook/cookingSchedule.ts";
 import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
-import { exact, type Fraction, fraction, plus, sum, times, toText, ZERO } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { type Exact, exact, fraction, plus, sum, times, ZERO } from "../../src/number/exact.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -69,9 +70,9 @@ const plan = portionPlan({
 });
 
 /** Foods of a sheet by hand: the topping is 97 g, of which so many grams are seeds and rice. */
-function foodsOf(s: Sheet): ReadonlyMap<string, Fraction> {
-  const grams = new Map<string, Fraction>();
-  const add = (id: string, more: Fraction): unknown => grams.set(id, plus(grams.get(id) ?? ZERO, more));
+function foodsOf(s: Sheet): ReadonlyMap<string, Exact> {
+  const grams = new Map<string, Exact>();
+  const add = (id: string, more: Exact): unknown => grams.set(id, plus(grams.get(id) ?? ZERO, more));
   for (const { key, food: id, grams: exactGrams } of s.lines) {
     if (id !== undefined) add(id, exactGrams);
     if (key === "topping") {
@@ -105,7 +106,7 @@ describe("a schedule, shopped for", () => {
           away,
           meals: { supper: { eaten, servings, ...(vessel !== undefined && { vessel }) } },
         });
-        const needed = new Map<string, Fraction>();
+        const needed = new Map<string, Exact>();
         for (const { person, meal, dishes } of plan.portions) {
           const on = (meal === "supper" ? eaten : days).filter((day) => !away[person]?.includes(day));
           const each = meal === "supper" ? (servings[person] ?? 1) : 1;

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
-import { exact } from "../../src/number/fraction.ts";
+import { exact } from "../../src/number/exact.ts";
 import { toCsv } from "../../src/show/csv.ts";
 import { figure } from "../../src/show/figure.ts";
 import { type Table, table } from "../../src/show/table.ts";

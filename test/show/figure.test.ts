@@ -3,7 +3,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { britishEnglish, type Language, say } from "../../src/document/language.ts";
 import { type FigureHow, showFigure, showPercent } from "../../src/measure/showFigure.ts";
-import { compare, exact, type Fraction, fraction, minus, times, toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { type Exact, exact, fraction, minus, times } from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
 import { americanEnglish } from "../../src/show/american.ts";
 import { figure, legend } from "../../src/show/figure.ts";
 import { table } from "../../src/show/table.ts";
@@ -21,7 +23,7 @@ const comma: Language = {
 const kitchenSized = anyFraction.filter(
   (f) => f.n === 0n || (compare(abs(f), exact("1e-9")) >= 0 && compare(abs(f), exact("1e15")) < 0),
 );
-const abs = (f: Fraction): Fraction => (f.n < 0n ? fraction(-f.n, f.d) : f);
+const abs = (f: Exact): Exact => (f.n < 0n ? fraction(-f.n, f.d) : f);
 
 describe("showFigure", () => {
   // Worked by hand: three significant digits, whole units in full, a half away from zero.
@@ -91,7 +93,7 @@ describe("showFigure", () => {
   it("rises with the figure", () => {
     fc.assert(
       fc.property(kitchenSized, kitchenSized, fc.integer({ min: 1, max: 6 }), (a, b, significant) => {
-        const [x, y] = [a, b].map((f) => exact(showFigure(f, { significant }))) as [Fraction, Fraction];
+        const [x, y] = [a, b].map((f) => exact(showFigure(f, { significant }))) as [Exact, Exact];
         expect(compare(a, b) * compare(x, y)).toBeGreaterThanOrEqual(0);
       }),
     );
@@ -197,7 +199,7 @@ describe("figure", () => {
         const high = figure(f, { ...how, tone: "at-most" }).text;
         expect(low).toMatch(/^(at least -?[\d.]+|over 0)$/);
         expect(high).toMatch(/^(at most -?[\d.]+|under 0)$/);
-        const number = (text: string): Fraction => exact(text.split(" ").at(-1) ?? "");
+        const number = (text: string): Exact => exact(text.split(" ").at(-1) ?? "");
         expect(compare(number(low), f)).toBeLessThanOrEqual(0);
         expect(compare(number(high), f)).toBeGreaterThanOrEqual(0);
       }),

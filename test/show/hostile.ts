@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { exact, fraction, greatest, least } from "../../src/number/fraction.ts";
+import { exact, fraction, greatest, least } from "../../src/number/exact.ts";
 import { figure, rangeFigure } from "../../src/show/figure.ts";
 import type { Cell, Column, Row, Table, Tone } from "../../src/show/table.ts";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { type DefaultTreeAdapterMap, parseFragment } from "parse5";
 import { describe, expect, it } from "vitest";
-import { exact } from "../../src/number/fraction.ts";
+import { exact } from "../../src/number/exact.ts";
 import { figure } from "../../src/show/figure.ts";
 import { escapeHtml, toHtml } from "../../src/show/html.ts";
 import { table } from "../../src/show/table.ts";

@@ -3,7 +3,7 @@ import MarkdownIt from "markdown-it";
 import { marked } from "marked";
 import { parseFragment } from "parse5";
 import { describe, expect, it } from "vitest";
-import { exact } from "../../src/number/fraction.ts";
+import { exact } from "../../src/number/exact.ts";
 import { figure } from "../../src/show/figure.ts";
 import { toMarkdown } from "../../src/show/markdown.ts";
 import { table } from "../../src/show/table.ts";

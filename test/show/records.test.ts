@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { exact, fraction, toText } from "../../src/number/fraction.ts";
+import { toText } from "../../src/number/digits.ts";
+import { exact, fraction } from "../../src/number/exact.ts";
 import { figure } from "../../src/show/figure.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { type Table, type Tone, table } from "../../src/show/table.ts";

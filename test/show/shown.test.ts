@@ -1,6 +1,6 @@
 import { inspect } from "node:util";
 import { describe, expect, it } from "vitest";
-import { exact } from "../../src/number/fraction.ts";
+import { exact } from "../../src/number/exact.ts";
 import { figure } from "../../src/show/figure.ts";
 import { toHtml } from "../../src/show/html.ts";
 import { toMarkdown } from "../../src/show/markdown.ts";

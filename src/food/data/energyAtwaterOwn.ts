@@ -1,4 +1,5 @@
-import { exact, toText } from "../../number/fraction.ts";
+import { toText } from "../../number/digits.ts";
+import { exact } from "../../number/exact.ts";
 import type { EnergySystem } from "../energySystem.ts";
 import type { EnergyFactors } from "../food.ts";
 import type { Formula } from "./formulas.ts";

@@ -1,5 +1,6 @@
 import { usCustomary } from "../../measure/data/usCustomary.ts";
-import { exact, fraction, minus, over, times, toText } from "../../number/fraction.ts";
+import { toText } from "../../number/digits.ts";
+import { exact, fraction, minus, over, times } from "../../number/exact.ts";
 import type { ComponentId } from "../components.ts";
 import type { Figure, FoodInput, FoodMeasure } from "../food.ts";
 import { cautions } from "./cautions.ts";

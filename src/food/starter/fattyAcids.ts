@@ -1,4 +1,5 @@
-import { exact, fraction, isZero, plus, toText } from "../../number/fraction.ts";
+import { toText } from "../../number/digits.ts";
+import { exact, fraction, isZero, plus } from "../../number/exact.ts";
 import type { ComponentId } from "../components.ts";
 import type { Figure } from "../food.ts";
 import type { FattyAcid } from "./row.ts";

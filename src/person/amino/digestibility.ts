@@ -2,7 +2,7 @@ import { number } from "../../document/leaves.ts";
 import { isRecord } from "../../document/safe.ts";
 import { andThen, byName, choice, type Schema } from "../../document/schema.ts";
 import { fault, quote } from "../../number/error.ts";
-import { type Fraction, isZero, ONE, over, sum, times, type Value, ZERO } from "../../number/fraction.ts";
+import { type Exact, isZero, ONE, over, sum, times, type Value, ZERO } from "../../number/exact.ts";
 import { didYouMean } from "../../number/near.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import type { EatenPortion } from "../portion/eaten.ts";
@@ -12,11 +12,11 @@ import { aminoAcids } from "./pattern.ts";
 export type Digestibility = Value | { readonly [line: string]: Value };
 
 /** The same, read: of the whole, or by line. */
-export type ReadDigestibility = Fraction | ReadonlyMap<string, Fraction>;
+export type ReadDigestibility = Exact | ReadonlyMap<string, Exact>;
 
 /** The schema of a digestibility; which lines there are is the portion's to say. */
 export function digestibility(): Schema<ReadDigestibility> {
-  const share: Schema<Fraction> = number({ from: 0, to: 1 });
+  const share: Schema<Exact> = number({ from: 0, to: 1 });
   const byLine = andThen(byName(share), (read) => new Map(Object.entries(read)));
   const expected = 'a share, 0.85, or one for each line: { oats: "0.86" }';
   return choice<ReadDigestibility>([share, byLine], (given) => (isRecord(given) ? byLine : share), expected);
@@ -35,7 +35,7 @@ function proteinLines(portion: EatenPortion): { key: string; protein: Tally; tol
 }
 
 /** Of all the protein, the share that comes with lines that tell all their amino acids. */
-export function toldShare(portion: EatenPortion): Fraction {
+export function toldShare(portion: EatenPortion): Exact {
   const lines = proteinLines(portion);
   const whole = sum(lines.map(({ protein }) => protein.value));
   const told = sum(lines.filter((line) => line.told).map(({ protein }) => protein.value));
@@ -46,8 +46,8 @@ export function toldShare(portion: EatenPortion): Fraction {
 export function digestedShare(
   portion: EatenPortion,
   given: ReadDigestibility | undefined,
-): Fraction | undefined {
-  if (!(given instanceof Map)) return given as Fraction | undefined;
+): Exact | undefined {
+  if (!(given instanceof Map)) return given as Exact | undefined;
   const lines = proteinLines(portion);
   const keys = lines.map(({ key }) => key);
   for (const key of given.keys()) {
@@ -58,7 +58,7 @@ export function digestedShare(
   }
   const some = lines.filter(({ protein }) => protein.bound !== "exact" || !isZero(protein.value));
   const digested = some.map(({ key, protein }) => {
-    const share: Fraction | undefined = given.get(key);
+    const share: Exact | undefined = given.get(key);
     return share === undefined || protein.bound !== "exact" ? undefined : times(protein.value, share);
   });
   const whole = sum(some.map(({ protein }) => protein.value));

@@ -3,17 +3,8 @@ import { read } from "../../document/read.ts";
 import { fields, list, once, optional, type Schema } from "../../document/schema.ts";
 import { showFigure } from "../../measure/showFigure.ts";
 import { together } from "../../number/error.ts";
-import {
-  compare,
-  exact,
-  type Fraction,
-  fraction,
-  isZero,
-  least,
-  over,
-  times,
-  ZERO,
-} from "../../number/fraction.ts";
+import { type Exact, exact, fraction, isZero, least, over, times, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import { Result } from "../../number/result.ts";
 import { addUp } from "../../sheet/energy.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
@@ -40,7 +31,7 @@ export interface AminoContent {
   /** mg in 1 g of the portion's protein. */
   readonly mgPerGram: Tally | undefined;
   /** Of an adult's mean requirement for a day, by body mass; nothing without a person. */
-  readonly requirement: { readonly share: Fraction; readonly bound: Bound } | undefined;
+  readonly requirement: { readonly share: Exact; readonly bound: Bound } | undefined;
 }
 
 /** How a portion's protein scores by one pattern: the lowest ratio of its amino acids to the pattern's. */
@@ -48,15 +39,15 @@ export interface PortionScore {
   readonly pattern: PatternId;
   readonly name: string;
   /** The score lies between these; they are one where all is known. Not cut off at 1. */
-  readonly least: Fraction;
+  readonly least: Exact;
   /** Nothing where no amino acid has a limit. */
-  readonly most: Fraction | undefined;
+  readonly most: Exact | undefined;
   /** The amino acid with the lowest ratio of those that are known. */
   readonly limiting: AminoName | undefined;
   /** Whether silent lines leave no doubt that it is the lowest. */
   readonly proven: boolean;
   /** Both ends times the digestibility, where one was given for all of the protein. */
-  readonly corrected: { readonly least: Fraction; readonly most: Fraction | undefined } | undefined;
+  readonly corrected: { readonly least: Exact; readonly most: Exact | undefined } | undefined;
   readonly source: string;
 }
 
@@ -67,9 +58,9 @@ export class ProteinQuality extends Result {
   readonly aminoAcids: readonly AminoContent[];
   readonly scores: readonly PortionScore[];
   /** Of the protein, as a share: what comes with lines that tell all their amino acids. */
-  readonly told: Fraction;
+  readonly told: Exact;
   /** Of an adult's safe level of protein for a day (0.83 g per kg); nothing without a person. */
-  readonly safeLevel: { readonly share: Fraction; readonly bound: Bound } | undefined;
+  readonly safeLevel: { readonly share: Exact; readonly bound: Bound } | undefined;
   /** Why no requirement is told for a person, where none is. */
   readonly note: string | undefined;
   readonly name: string;
@@ -189,14 +180,14 @@ function gramsOf(portion: EatenPortion, of: AminoName): Tally {
   return only && others.length === 0 ? only : addUp("g", parts);
 }
 
-function requirementOf(amount: Tally, of: AminoName, mass: Fraction): AminoContent["requirement"] {
+function requirementOf(amount: Tally, of: AminoName, mass: Exact): AminoContent["requirement"] {
   if (amount.bound === "unknown") return undefined;
   const need = times(exact(who2007Requirement.mgPerKg[of]), mass);
   const share = over(times(amount.value, fraction(1000n)), need);
   return { share, bound: amount.bound };
 }
 
-function safeLevelOf(protein: Tally, mass: Fraction): ProteinQuality["safeLevel"] {
+function safeLevelOf(protein: Tally, mass: Exact): ProteinQuality["safeLevel"] {
   if (protein.bound === "unknown") return undefined;
   const safe = times(exact(who2007Requirement.proteinPerKg.safe), mass);
   return { share: over(protein.value, safe), bound: protein.bound };
@@ -204,14 +195,14 @@ function safeLevelOf(protein: Tally, mass: Fraction): ProteinQuality["safeLevel"
 
 interface Ratio {
   readonly of: AminoName;
-  readonly low: Fraction;
-  readonly high: Fraction | undefined;
+  readonly low: Exact;
+  readonly high: Exact | undefined;
 }
 
 function scoreBy(
   pattern: PatternId,
   contents: readonly AminoContent[],
-  digested: Fraction | undefined,
+  digested: Exact | undefined,
 ): PortionScore {
   const { name, mgPerGram, source } = aminoPatterns[pattern];
   const ratios = contents.map(({ of, mgPerGram: content }): Ratio => {
@@ -221,7 +212,7 @@ function scoreBy(
     return { of, low: ratio && isLow ? ratio : ZERO, high: ratio && isHigh ? ratio : undefined };
   });
   const known = contents.filter(({ mgPerGram: content }) => content !== undefined);
-  const ratioOf = ({ of, mgPerGram: content }: AminoContent): Fraction =>
+  const ratioOf = ({ of, mgPerGram: content }: AminoContent): Exact =>
     over(content?.value ?? ZERO, exact(mgPerGram[of]));
   const [first, ...rest] = known;
   const lowest =

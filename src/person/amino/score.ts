@@ -4,9 +4,8 @@ import { fields, once, optional, type Schema, type Shape } from "../../document/
 import { type ComponentId, componentIds } from "../../food/components.ts";
 import { fault, together } from "../../number/error.ts";
 import {
-  compare,
+  type Exact,
   exact,
-  type Fraction,
   fraction,
   isZero,
   ONE,
@@ -14,7 +13,8 @@ import {
   sum,
   times,
   type Value,
-} from "../../number/fraction.ts";
+} from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import { fao1991Preschool } from "./fao1991.ts";
 import { fao2013Child, fao2013Infant, fao2013Older } from "./fao2013.ts";
 import { iom2002 } from "./iom2002.ts";
@@ -39,13 +39,13 @@ export type ProteinAmounts = { readonly protein: Value } & {
 export interface AminoScore {
   readonly pattern: PatternId;
   /** The lowest ratio, times the digestibility: 1 is enough. Not cut off at 1. */
-  readonly score: Fraction;
+  readonly score: Exact;
   readonly limiting: AminoName;
   /** Each amino acid: mg in 1 g of protein, and over the pattern. */
   readonly ratios: readonly {
     readonly of: AminoName;
-    readonly mgPerGram: Fraction;
-    readonly ratio: Fraction;
+    readonly mgPerGram: Exact;
+    readonly ratio: Exact;
   }[];
   /** Amino acids that the amounts say nothing of: the score is then at most what it says. */
   readonly unknown: readonly AminoName[];
@@ -84,7 +84,7 @@ export function aminoScore(
   }
   const { digestibility = ONE } = asked;
   const names = Object.keys(aminoAcids) as AminoName[];
-  const known: { of: AminoName; mg: Fraction; ratio: Fraction }[] = [];
+  const known: { of: AminoName; mg: Exact; ratio: Exact }[] = [];
   const unknown: AminoName[] = [];
   for (const name of names) {
     const grams = gramsOf(eaten, name);
@@ -115,7 +115,7 @@ export function aminoScore(
 export function aminoRequirementMet(
   amounts: Omit<ProteinAmounts, "protein">,
   kilograms: Value,
-): readonly { readonly of: AminoName; readonly share: Fraction }[] {
+): readonly { readonly of: AminoName; readonly share: Exact }[] {
   const { eaten, mass } = together({
     eaten: () => read(amountsSchema(), amounts, "food-malformed"),
     mass: () => read(number({ above: 0 }), kilograms, "person-malformed", ["kilograms"]),
@@ -128,22 +128,22 @@ export function aminoRequirementMet(
   });
 }
 
-const scoreHow: () => Schema<{ readonly digestibility?: Fraction }> = /* @__PURE__ */ once(() =>
-  fields<{ readonly digestibility?: Fraction }>({ digestibility: optional(number({ from: 0, to: 1 })) }),
+const scoreHow: () => Schema<{ readonly digestibility?: Exact }> = /* @__PURE__ */ once(() =>
+  fields<{ readonly digestibility?: Exact }>({ digestibility: optional(number({ from: 0, to: 1 })) }),
 );
 
-type ReadAmounts = { readonly [C in ComponentId]?: Fraction };
+type ReadAmounts = { readonly [C in ComponentId]?: Exact };
 
 /** What a food holds besides may stand there, but no name that is nothing: it would count as unknown. */
 const amountsSchema: () => Schema<ReadAmounts> = /* @__PURE__ */ once(() => {
   const wanted = new Set<ComponentId>(["protein", ...Object.values(aminoAcids).flat()]);
   const grams = optional(number({ from: 0 }));
-  const other = optional(asWritten<Fraction>());
+  const other = optional(asWritten<Exact>());
   const shape = componentIds.map((id) => [id, wanted.has(id) ? grams : other]);
   return fields<ReadAmounts>(Object.fromEntries(shape) as Shape<ReadAmounts>);
 });
 
-function gramsOf(amounts: ReadAmounts, name: AminoName): Fraction | undefined {
+function gramsOf(amounts: ReadAmounts, name: AminoName): Exact | undefined {
   const parts = aminoAcids[name].map((id) => amounts[id]);
   const known = parts.filter((part) => part !== undefined);
   return known.length === parts.length ? sum(known) : undefined;

@@ -1,5 +1,6 @@
 import type { ComponentId } from "../../food/components.ts";
-import { compare, exact, type Fraction, isZero, over } from "../../number/fraction.ts";
+import { type Exact, exact, isZero, over } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import { boundOfEnds, type Ends } from "../../sheet/ends.ts";
 import { addUp, type EnergyBy } from "../../sheet/energy.ts";
 import { type Bound, Tally } from "../../sheet/tally.ts";
@@ -15,11 +16,11 @@ export interface EnergyBalance {
   /** What it brings of the energy, kcal. */
   readonly energy: Tally;
   /** 0 to 1; nothing where nothing is known. */
-  readonly share: Fraction | undefined;
+  readonly share: Exact | undefined;
   readonly bound: Bound;
   /** Between what the share can lie; nothing for an end that nothing limits. */
-  readonly least: Fraction | undefined;
-  readonly most: Fraction | undefined;
+  readonly least: Exact | undefined;
+  readonly most: Exact | undefined;
   readonly range: EnergyRange | undefined;
   readonly verdict: RangeVerdict | undefined;
 }
@@ -96,7 +97,7 @@ function held(of: RangeOf, energy: Tally, whole: Tally, range: EnergyRange | und
 }
 
 function verdictOf({ value: share, bound, ranged, ends }: Tally, range: EnergyRange): RangeVerdict {
-  const end = (text: string | undefined): Fraction | undefined =>
+  const end = (text: string | undefined): Exact | undefined =>
     text === undefined ? undefined : over(exact(text), exact(100));
   const [least, most] = [end(range.least), end(range.most)];
   if (ranged.length > 0) return verdictOfEnds(ends, least, most);
@@ -109,11 +110,7 @@ function verdictOf({ value: share, bound, ranged, ends }: Tally, range: EnergyRa
   return "not-proven";
 }
 
-function verdictOfEnds(
-  { low, high }: Ends,
-  least: Fraction | undefined,
-  most: Fraction | undefined,
-): RangeVerdict {
+function verdictOfEnds({ low, high }: Ends, least: Exact | undefined, most: Exact | undefined): RangeVerdict {
   if (least && high && compare(high, least) < 0) return "under";
   if (most && low && compare(low, most) > 0) return "over";
   const isEnough = least === undefined || (low !== undefined && compare(low, least) >= 0);
@@ -127,11 +124,11 @@ export interface PortionRatio {
   readonly name: string;
   readonly unit: string;
   /** Nothing where it would be divided by nothing, or too little is known. */
-  readonly value: Fraction | undefined;
+  readonly value: Exact | undefined;
   readonly bound: Bound;
   /** Between what it can lie; nothing for an end that nothing limits. */
-  readonly least: Fraction | undefined;
-  readonly most: Fraction | undefined;
+  readonly least: Exact | undefined;
+  readonly most: Exact | undefined;
   readonly note: string;
   readonly source: string;
 }

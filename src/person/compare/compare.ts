@@ -3,7 +3,7 @@ import { fields, list, once, optional, type Schema } from "../../document/schema
 import { componentId } from "../../food/componentSchema.ts";
 import { type ComponentId, componentIds } from "../../food/components.ts";
 import { fault, together } from "../../number/error.ts";
-import { isZero } from "../../number/fraction.ts";
+import { isZero } from "../../number/exact.ts";
 import { type EnergyBy, energyBy, type NamedSystem } from "../../sheet/energy.ts";
 import { practitionerNote } from "../caution.ts";
 import type { LabelReference } from "../intakes/labelReference.ts";

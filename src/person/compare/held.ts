@@ -1,5 +1,6 @@
 import { type ComponentId, components } from "../../food/components.ts";
-import { compare, exact, type Fraction, over, plus, ZERO } from "../../number/fraction.ts";
+import { type Exact, exact, over, plus, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import { boundOfEnds, type Ends, sumOf } from "../../sheet/ends.ts";
 import { addUp } from "../../sheet/energy.ts";
 import { type Bound, NO_MARKS, Tally } from "../../sheet/tally.ts";
@@ -28,10 +29,10 @@ export interface HeldReference {
   /** What the portion brings of just what the figure counts. */
   readonly amount: Tally;
   /** Of the day's figure; nothing where nothing is known. */
-  readonly share: Fraction | undefined;
+  readonly share: Exact | undefined;
   /** Between what the share can lie; nothing for an end that nothing limits. */
-  readonly least: Fraction | undefined;
-  readonly most: Fraction | undefined;
+  readonly least: Exact | undefined;
+  readonly most: Exact | undefined;
   readonly bound: Bound;
   readonly verdict: ReferenceVerdict;
 }
@@ -41,10 +42,10 @@ export interface HeldUpper {
   readonly figure: UpperFigure;
   /** What the portion brings of just what the level counts. */
   readonly amount: Tally;
-  readonly share: Fraction | undefined;
+  readonly share: Exact | undefined;
   /** Between what the share can lie; nothing for an end that nothing limits. */
-  readonly least: Fraction | undefined;
-  readonly most: Fraction | undefined;
+  readonly least: Exact | undefined;
+  readonly most: Exact | undefined;
   readonly bound: Bound;
   readonly verdict: UpperVerdict;
 }
@@ -74,7 +75,7 @@ function endsOf(portion: EatenPortion, { of, basis }: ReferenceFigure | UpperFig
 }
 
 /** What was added to fortified foods is at most all that these foods hold. */
-function holdAdded(portion: EatenPortion, figure: UpperFigure, level: Fraction): HeldUpper {
+function holdAdded(portion: EatenPortion, figure: UpperFigure, level: Exact): HeldUpper {
   const [of] = figure.of;
   const isAdded = figure.covers !== "supplements";
   const fortified = of && isAdded ? portion.fortified(of) : [];
@@ -120,7 +121,7 @@ const WHOLES: { readonly [C in ComponentId]?: ComponentId } = {
   folicAcid: "folate",
 };
 
-function mostOf(portion: EatenPortion, id: ComponentId): Fraction | undefined {
+function mostOf(portion: EatenPortion, id: ComponentId): Exact | undefined {
   const { high } = portion.ends(id);
   const whole = WHOLES[id];
   if (high || !whole) return high;
@@ -129,13 +130,13 @@ function mostOf(portion: EatenPortion, id: ComponentId): Fraction | undefined {
   return most && compare(most, portion.brings(id).value) >= 0 ? most : undefined;
 }
 
-function add(all: Fraction | undefined, next: Fraction | undefined): Fraction | undefined {
+function add(all: Exact | undefined, next: Exact | undefined): Exact | undefined {
   return all && next && plus(all, next);
 }
 
-function shareOf(amount: Tally, whole: Fraction): Pick<HeldReference, "share" | "least" | "most" | "bound"> {
+function shareOf(amount: Tally, whole: Exact): Pick<HeldReference, "share" | "least" | "most" | "bound"> {
   const { value, bound, ends } = amount;
-  const ofWhole = (of: Fraction | undefined): Fraction | undefined =>
+  const ofWhole = (of: Exact | undefined): Exact | undefined =>
     of === undefined || whole.n === 0n ? undefined : over(of, whole);
   const exactShare = bound === "unknown" ? undefined : ofWhole(value);
   const [low, high] = [ofWhole(ends.low), ofWhole(ends.high)];

@@ -1,5 +1,6 @@
 import type { ComponentId } from "../../food/components.ts";
-import { compare, exact } from "../../number/fraction.ts";
+import { exact } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { Facts } from "../person.ts";
 import * as eu from "./euReferences.ts";
 import { euFluoride, euManganese, euUpper } from "./euUpper.ts";

@@ -1,7 +1,7 @@
 import { word } from "../../document/leaves.ts";
 import { read } from "../../document/read.ts";
 import { type ComponentId, component, components } from "../../food/components.ts";
-import { fraction } from "../../number/fraction.ts";
+import { fraction } from "../../number/exact.ts";
 import { uncloned } from "../../number/uncloned.ts";
 import type { Facts } from "../person.ts";
 import { labelCodex } from "./labelCodex.ts";

@@ -3,7 +3,7 @@ import { read } from "../../document/read.ts";
 import { coded, fields, leaf, once, optional, type Schema, type Shape } from "../../document/schema.ts";
 import { type ComponentId, component, components } from "../../food/components.ts";
 import { fault, kindOf, together } from "../../number/error.ts";
-import { type Fraction, plus, type Value } from "../../number/fraction.ts";
+import { type Exact, plus, type Value } from "../../number/exact.ts";
 import { uncloned } from "../../number/uncloned.ts";
 import { practitionerNote } from "../caution.ts";
 import { energyAddition } from "../energyAdditions.ts";
@@ -74,7 +74,7 @@ export interface IntakeOptions {
 
 /** The same, read. */
 interface ReadOptions extends Omit<IntakeOptions, "energy"> {
-  readonly energy?: Fraction;
+  readonly energy?: Exact;
 }
 
 const intakeOptions: () => Schema<ReadOptions> = /* @__PURE__ */ once(() =>
@@ -223,7 +223,7 @@ function entryFor(
 function energyOf(
   authority: Authority,
   facts: Facts,
-  energy: Fraction | undefined,
+  energy: Exact | undefined,
   chosen: IntakeOptions["equation"],
 ): ReferenceFigure | undefined {
   const figure = { of: ["energy"], unit: "kcal", kind: "energy need" } as const;

@@ -1,5 +1,6 @@
 import { type ComponentId, type ComponentUnit, components } from "../../food/components.ts";
-import { compare, exact, type Fraction, fraction, over, plus, times, ZERO } from "../../number/fraction.ts";
+import { type Exact, exact, fraction, over, plus, times, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import { countedMass, countedText } from "../body.ts";
 import type { Check } from "../check.ts";
 import type { EnergyAddition } from "../energyAdditions.ts";
@@ -20,14 +21,14 @@ export interface IntakeFigure {
   /** The components that it counts; several are summed. */
   readonly of: readonly ComponentId[];
   /** In `unit`, for a day. */
-  readonly value: Fraction;
+  readonly value: Exact;
   /** The upper end, where the figure is a range. */
-  readonly most?: Fraction;
+  readonly most?: Exact;
   /** The component's own unit. */
   readonly unit: ComponentUnit;
   readonly basis?: Basis;
   /** What it is published for, where that is not a day: the figure as printed. */
-  readonly per?: { readonly of: Exclude<Per, "day">; readonly value: Fraction };
+  readonly per?: { readonly of: Exclude<Per, "day">; readonly value: Exact };
   readonly note?: string;
   /**
    * The person's state that the figure leaves out: none is published for it here, and the figure of the
@@ -51,7 +52,7 @@ export interface UpperFigure extends IntakeFigure {
 
 /** What a figure needs that is not in the table: energy in kcal a day, phytate in mg a day. */
 export interface Setting {
-  readonly energy?: Fraction;
+  readonly energy?: Exact;
   readonly phytate: string;
 }
 
@@ -92,7 +93,7 @@ export function resolveRow(
   if (factor === "energy") return factor;
   const own = components[row.of[0]].unit;
   const unit = inOwnUnit(row.unit ?? own, own);
-  const amount = (value: Fraction): Fraction => times(plus(times(value, factor), printed.add), unit);
+  const amount = (value: Exact): Exact => times(plus(times(value, factor), printed.add), unit);
   return {
     of: row.of,
     value: amount(printed.value),
@@ -118,9 +119,9 @@ export function noted(
 }
 
 interface Printed {
-  readonly value: Fraction;
-  readonly most?: Fraction;
-  readonly add: Fraction;
+  readonly value: Exact;
+  readonly most?: Exact;
+  readonly add: Exact;
   readonly check: Check;
   readonly leavesOut?: Childbearing;
 }
@@ -180,7 +181,7 @@ function isMeantFor(row: Row, facts: Facts, setting: Setting): boolean {
 }
 
 /** What a printed figure is multiplied by to stand for this person's day. */
-function factorFor(row: Row, facts: Facts, setting: Setting): Fraction | "energy" {
+function factorFor(row: Row, facts: Facts, setting: Setting): Exact | "energy" {
   if (row.per === "kg") return countedMass(facts);
   if (row.per !== "MJ" && row.per !== "% energy") return fraction(1n);
   if (!setting.energy) return "energy";
@@ -188,7 +189,7 @@ function factorFor(row: Row, facts: Facts, setting: Setting): Fraction | "energy
   return over(setting.energy, times(fraction(100n), exact(FAT_KCAL)));
 }
 
-function inOwnUnit(printed: ComponentUnit, own: ComponentUnit): Fraction {
+function inOwnUnit(printed: ComponentUnit, own: ComponentUnit): Exact {
   if (printed === own) return fraction(1n);
   return fraction(MICROGRAMS[printed] ?? 1n, MICROGRAMS[own] ?? 1n);
 }

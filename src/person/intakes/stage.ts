@@ -1,4 +1,5 @@
-import { compare, exact } from "../../number/fraction.ts";
+import { exact } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { Facts } from "../person.ts";
 import type { Row, StageText } from "./table.ts";
 

@@ -2,7 +2,7 @@ import { number, word } from "../../document/leaves.ts";
 import { read } from "../../document/read.ts";
 import { fields, once, optional, type Schema } from "../../document/schema.ts";
 import { together } from "../../number/error.ts";
-import { exact, type Fraction, fraction, over, sum, times, type Value, ZERO } from "../../number/fraction.ts";
+import { type Exact, exact, fraction, over, sum, times, type Value, ZERO } from "../../number/exact.ts";
 
 /** Milligrams of each form of vitamin E. */
 export interface Tocopherols {
@@ -46,7 +46,7 @@ export const tocopherolFactors: {
 export function alphaTocopherolEquivalents(
   forms: Tocopherols,
   by: keyof typeof tocopherolFactors = "mccance-widdowson",
-): Fraction {
+): Exact {
   const { set, amounts } = together({
     set: () => read(word(Object.keys(tocopherolFactors) as (typeof by)[]), by, "food-malformed", ["by"]),
     amounts: () => read(formsSchema(), forms, "food-malformed"),
@@ -55,27 +55,25 @@ export function alphaTocopherolEquivalents(
   return sum(factors.map(([name, factor]) => times(amounts[name] ?? ZERO, exact(factor))));
 }
 
-const formsSchema: () => Schema<{ readonly [F in keyof Tocopherols]: Fraction }> = /* @__PURE__ */ once(
-  () => {
-    const milligrams = number({ from: 0 });
-    const some = optional(milligrams);
-    return fields<{ readonly [F in keyof Tocopherols]: Fraction }>({
-      alpha: milligrams,
-      beta: some,
-      gamma: some,
-      delta: some,
-      alphaTocotrienol: some,
-      betaTocotrienol: some,
-      gammaTocotrienol: some,
-    });
-  },
-);
+const formsSchema: () => Schema<{ readonly [F in keyof Tocopherols]: Exact }> = /* @__PURE__ */ once(() => {
+  const milligrams = number({ from: 0 });
+  const some = optional(milligrams);
+  return fields<{ readonly [F in keyof Tocopherols]: Exact }>({
+    alpha: milligrams,
+    beta: some,
+    gamma: some,
+    delta: some,
+    alphaTocotrienol: some,
+    betaTocotrienol: some,
+    gammaTocotrienol: some,
+  });
+});
 
 /**
  * The alpha-tocopherol that is reckoned in a mixed diet's equivalents: eight tenths. Institute of
  * Medicine 2000, DRI for Vitamin C, Vitamin E, Selenium and Carotenoids, chapter 6; unverified. An
  * estimate for whole diets, not for one food.
  */
-export function alphaTocopherolEstimate(equivalents: Value): Fraction {
+export function alphaTocopherolEstimate(equivalents: Value): Exact {
   return over(times(exact(equivalents), fraction(8n)), fraction(10n));
 }

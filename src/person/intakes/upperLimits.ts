@@ -1,8 +1,9 @@
 import { read } from "../../document/read.ts";
 import { fields, once, optional, type Schema } from "../../document/schema.ts";
 import type { ComponentId } from "../../food/components.ts";
+import { toText } from "../../number/digits.ts";
 import { fault, kindOf } from "../../number/error.ts";
-import { type Fraction, toText, type Value } from "../../number/fraction.ts";
+import type { Exact, Value } from "../../number/exact.ts";
 import type { Demand } from "../../scale/demand.ts";
 import { mealDemands } from "../shareDay.ts";
 import { guidanceTaken, isFromHarm, isGuidance } from "./guidance.ts";
@@ -47,7 +48,7 @@ export function upperLimits(
   const { guidance } = read(limitsHow(), how, "comparison-malformed");
   const isLimit = (upper: UpperFigure): boolean =>
     isFromHarm(upper) || (guidance === "limit" && isGuidance(upper));
-  const limits = new Map<ComponentId, Fraction>();
+  const limits = new Map<ComponentId, Exact>();
   for (const id of intakes.components) {
     for (const upper of intakes.get(id).uppers) {
       const [of, ...others] = upper.of;

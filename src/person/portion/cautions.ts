@@ -1,7 +1,8 @@
 import type { ComponentId } from "../../food/components.ts";
 import type { FoodCaution } from "../../food/food.ts";
 import { together } from "../../number/error.ts";
-import { compare, exact, isZero } from "../../number/fraction.ts";
+import { exact, isZero } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import type { Check } from "../check.ts";
 import type { Facts, Person } from "../person.ts";

@@ -1,7 +1,8 @@
 import type { ComponentId } from "../../food/components.ts";
 import type { FoodCaution } from "../../food/food.ts";
 import { fault, quote } from "../../number/error.ts";
-import { compare, exact, type Fraction, isZero, over, ZERO } from "../../number/fraction.ts";
+import { type Exact, exact, isZero, over, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import { Result } from "../../number/result.ts";
 import type { Ends } from "../../sheet/ends.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
@@ -29,10 +30,10 @@ export interface DoseFor {
    */
   readonly noLevelBy?: Authority;
   /** Of the whole day's level; nothing where nothing is known. */
-  readonly share: Fraction | undefined;
+  readonly share: Exact | undefined;
   /** Between what the share can lie, by the ends of ranged figures: nothing for the most where no limit is known. */
-  readonly least: Fraction;
-  readonly most: Fraction | undefined;
+  readonly least: Exact;
+  readonly most: Exact | undefined;
   readonly bound: Bound;
   /**
    * `past`: above the day's level, by this line alone and at the least. `may-be-past`: what is told reaches
@@ -40,7 +41,7 @@ export interface DoseFor {
    */
   readonly verdict: LevelVerdict;
   /** What the dose brings for each kilogram of this person, by the amount's value. */
-  readonly perKg: Fraction | undefined;
+  readonly perKg: Exact | undefined;
 }
 
 /** What a line that is the same for everyone brings of a component that has an upper level. */
@@ -48,7 +49,7 @@ export interface DoseRow {
   readonly line: string;
   readonly name: string;
   /** Of the line, in one portion. */
-  readonly grams: Fraction;
+  readonly grams: Exact;
   readonly of: ComponentId;
   readonly amount: Tally;
   /** Everyone who has a level, of another authority where theirs has none at their age; the one it weighs most on first. */
@@ -155,13 +156,13 @@ export function doseCheck(
 export interface DosedPerson {
   readonly id: string;
   readonly levels: ReadonlyMap<ComponentId, Level>;
-  readonly mass: Fraction;
+  readonly mass: Exact;
 }
 
 type Level = Pick<DoseFor, "level" | "authority" | "noLevelBy">;
 
 /** Reads someone's levels, once for all doses. */
-export function dosedPerson(id: string, intakes: ReferenceIntakes, mass: Fraction): DosedPerson {
+export function dosedPerson(id: string, intakes: ReferenceIntakes, mass: Exact): DosedPerson {
   return { id, levels: new Map([...lentLevels(intakes), ...levelsOf(intakes)]), mass };
 }
 
@@ -294,13 +295,13 @@ function placesOf(all: readonly Against[]): ReadonlyMap<Against, number> {
   return places;
 }
 
-function shareOr0({ share }: Against): Fraction {
+function shareOr0({ share }: Against): Exact {
   return share ?? ZERO;
 }
 
 type Against = Pick<DoseFor, "share" | "least" | "most" | "verdict">;
 
-function hold(amount: Tally, ends: Ends, whole: Fraction): Against {
+function hold(amount: Tally, ends: Ends, whole: Exact): Against {
   const { low = ZERO, high } = ends;
   const share = amount.bound === "unknown" ? undefined : over(amount.value, whole);
   return {

@@ -2,7 +2,7 @@ import { refuseHole } from "../../document/safe.ts";
 import { type ComponentId, components } from "../../food/components.ts";
 import type { FoodCaution, FoodInput } from "../../food/food.ts";
 import { type ErrorCode, fault, quote } from "../../number/error.ts";
-import { type Fraction, isZero, ONE, over, sum, ZERO } from "../../number/fraction.ts";
+import { type Exact, isZero, ONE, over, sum, ZERO } from "../../number/exact.ts";
 import type { Ends } from "../../sheet/ends.ts";
 import { addUp, type EnergyBy, energyShares } from "../../sheet/energy.ts";
 import { Sheet } from "../../sheet/sheet.ts";
@@ -29,7 +29,7 @@ export interface Dose {
   readonly key: string;
   readonly name: string;
   /** Of one portion. */
-  readonly grams: Fraction;
+  readonly grams: Exact;
   /** What bodies have said of its foods. */
   readonly cautions: readonly FoodCaution[];
   readonly brings: (id: ComponentId) => Tally;
@@ -114,7 +114,7 @@ export class EatenPortion {
   }
 
   /** The lines whose foods had a component added to them as a nutrient: what they bring, and at most. */
-  fortified(id: ComponentId): readonly { readonly amount: Tally; readonly most: Fraction | undefined }[] {
+  fortified(id: ComponentId): readonly { readonly amount: Tally; readonly most: Exact | undefined }[] {
     const tops = this.foods.filter(({ food }) => food.fortifiedWith?.includes(id)).map(({ top }) => top);
     return this.meals.flatMap(({ name, sheet }, meal) => {
       const keys = new Set(tops.filter((top) => top.meal === meal).map(({ key }) => key));

@@ -1,7 +1,8 @@
 import type { Allergen } from "../../food/allergens.ts";
 import { readFigure } from "../../food/composition.ts";
 import type { FoodInput } from "../../food/food.ts";
-import { compare, exact } from "../../number/fraction.ts";
+import { exact } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import { holdsAllergen } from "./allergens.ts";
 import type { Kind } from "./kinds.ts";
 

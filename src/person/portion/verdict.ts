@@ -1,4 +1,5 @@
-import { compare, type Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { Ends } from "../../sheet/ends.ts";
 
 /**
@@ -8,7 +9,7 @@ import type { Ends } from "../../sheet/ends.ts";
  */
 export type LevelVerdict = "under" | "past" | "may-be-past" | "not-proven";
 
-export function verdictOn({ low, high, told }: Ends, level: Fraction): LevelVerdict {
+export function verdictOn({ low, high, told }: Ends, level: Exact): LevelVerdict {
   if (low && compare(low, level) > 0) return "past";
   if (high && compare(high, level) <= 0) return "under";
   const known = high ?? told;

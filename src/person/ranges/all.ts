@@ -1,6 +1,7 @@
 import { together } from "../../number/error.ts";
-import { compare, exact } from "../../number/fraction.ts";
+import { exact } from "../../number/exact.ts";
 import { freezeAll } from "../../number/freeze.ts";
+import { compare } from "../../number/ratio.ts";
 import { checkAuthority } from "../intakes/authority.ts";
 import type { Authority } from "../intakes/table.ts";
 import type { Facts, Person } from "../person.ts";

@@ -1,5 +1,6 @@
 import { collect, type Fault, throwIfAny } from "../../number/error.ts";
-import { compare, type Fraction, isZero, minus, ONE, over, sum, ZERO } from "../../number/fraction.ts";
+import { type Exact, isZero, minus, ONE, over, sum, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { Quantity } from "../../scale/demand.ts";
 import { solveTask } from "../../scale/engine/solveTask.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
@@ -13,8 +14,8 @@ import type { ReadPerson, Want } from "../read/readPerson.ts";
 
 /** What a meal brings of a quantity: the same for everyone, and what one factor moves. */
 interface MealSplit {
-  readonly fixed: Fraction;
-  readonly moving: Fraction;
+  readonly fixed: Exact;
+  readonly moving: Exact;
   readonly silent: boolean;
 }
 
@@ -53,7 +54,7 @@ export class PortionFinder {
     return { status: "met", factor, factors, fit: undefined };
   }
 
-  #factor(aim: (Want & { kind: "target" })["aim"]): Fraction {
+  #factor(aim: (Want & { kind: "target" })["aim"]): Exact {
     if (aim.of === "factor") return aim.factor;
     const { fixed, moving, silent } = this.#split(aim.of);
     const reached = !isZero(moving) && compare(aim.amount, fixed) > 0;

@@ -1,5 +1,5 @@
 import type { Kitchen } from "../../measure/kitchen.ts";
-import { type Fraction, ONE, times } from "../../number/fraction.ts";
+import { type Exact, ONE, times } from "../../number/exact.ts";
 import { askedOf } from "../../scale/engine/brought.ts";
 import { type Dish, nameIn } from "../../scale/engine/model.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
@@ -26,7 +26,7 @@ export interface AdditionsTask {
   /** What the portion is held to: see {@link heldBefore}. */
   readonly standing: readonly ReadDemand[];
   readonly kitchen: Kitchen;
-  readonly tolerance: Fraction;
+  readonly tolerance: Exact;
   /** What the pots leave as it stands: lines that someone shares, by dish. */
   readonly inPot: ReadonlyMap<string, ReadonlySet<number>>;
   /** By what the lines of a dish are wished to be measured. */

@@ -1,5 +1,6 @@
 import type { Amount } from "../../measure/amount.ts";
-import { absolute, compare, type Fraction, fraction, minus, ONE, over } from "../../number/fraction.ts";
+import { absolute, type Exact, fraction, minus, ONE, over } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import {
   type LineOffers,
   lineOffers,
@@ -18,7 +19,7 @@ export interface LineChoice {
   readonly line: number;
   readonly amount: Amount;
   /** What the line's exact amount is multiplied by to come to it. */
-  readonly ratio: Fraction;
+  readonly ratio: Exact;
 }
 
 /** One amount for every line that is measured. */
@@ -41,7 +42,7 @@ const WIDE = 40;
 /** Of many, the places on each side that are tried: near ones closely, far ones widely. */
 const PLACES: readonly number[] = [1, 2, 3, 5, 8, 13, 21, 34];
 /** Amounts further off than this are no choice unless they are among the nearest. */
-const FAR: Fraction = /* @__PURE__ */ fraction(3n, 10n);
+const FAR: Exact = /* @__PURE__ */ fraction(3n, 10n);
 
 /** Lines that are measured, and what they are held to. */
 export interface ChooseTask extends Omit<OfferTask, "each"> {

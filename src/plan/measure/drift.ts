@@ -1,15 +1,5 @@
-import {
-  absolute,
-  compare,
-  type Fraction,
-  isZero,
-  minus,
-  ONE,
-  over,
-  sum,
-  times,
-  ZERO,
-} from "../../number/fraction.ts";
+import { absolute, type Exact, isZero, minus, ONE, over, sum, times, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import { Told } from "../../number/told.ts";
 import type { Demand } from "../../scale/demand.ts";
 import { missOf, outcomeText } from "../../scale/fit/answer.ts";
@@ -30,17 +20,17 @@ export interface DemandDrift {
   readonly asked: string;
   readonly unit: string;
   /** Where nothing but a limit is asked, the limit: an amount in `unit`, a share (0 to 1) or a ratio. */
-  readonly limit: Fraction | undefined;
+  readonly limit: Exact | undefined;
   /** What the exact portion brings: an amount in `unit`, a share (0 to 1) or a ratio; null where there is nothing to take it of. */
-  readonly before: Fraction | null;
+  readonly before: Exact | null;
   /** What the measured portion brings. */
-  readonly brings: Fraction | null;
+  readonly brings: Exact | null;
   /** What it would bring with every line of pots and additions rounded for itself. */
-  readonly lineByLine: Fraction | null;
+  readonly lineByLine: Exact | null;
   /** How the figures bound the truth, by what is known of each line. */
   readonly bound: Bound;
   /** By what share of what is asked the measured portion is off, short below 0; 0 within a limit, null where nothing is asked for. */
-  readonly off: Fraction | null;
+  readonly off: Exact | null;
   /** Whether it holds within the tolerance; a firm one has none. */
   readonly holds: boolean;
   /** Whether the exact portion held it so. What it did not is not pursued at the cost of what it did. */
@@ -54,14 +44,14 @@ export interface RatioDrift {
   readonly dish: string;
   readonly line: string;
   /** How far its share of the mass moved, doses left out: 0.02 is 2 % more of the portion than it was. */
-  readonly drift: Fraction;
+  readonly drift: Exact;
 }
 
 /** Everything a portion's drift is told from. */
 export interface DriftOf {
   readonly figures: MealFigures;
   readonly demands: readonly ReadDemand[];
-  readonly tolerance: Fraction;
+  readonly tolerance: Exact;
   readonly exact: LineFactors;
   readonly measured: LineFactors;
   readonly lineByLine: LineFactors;
@@ -112,7 +102,7 @@ export class PortionDrift extends Told {
     const { figures, tolerance, exact, measured, lineByLine } = this.#of;
     const { subject, least, most } = demand;
     const limit = least ? undefined : most;
-    const at = (factors: LineFactors): Fraction | null => {
+    const at = (factors: LineFactors): Exact | null => {
       const { value, per } = figures.at(subject, factors);
       return isZero(per) ? null : over(value, per);
     };
@@ -120,7 +110,7 @@ export class PortionDrift extends Told {
     const off = brings && offOf(demand, brings);
     const bound = boundAt(this.#sheets(), subject, figures.brought(subject));
     const slack = slackOf(demand, tolerance);
-    const holds = (value: Fraction | null): boolean =>
+    const holds = (value: Exact | null): boolean =>
       (!least && !most) || (value !== null && holdsWithin(demand, slack, { value, per: ONE }));
     return {
       demand: demand.demand,
@@ -147,7 +137,7 @@ export function worstRatio(
 ): RatioDrift | undefined {
   const lines = figures.dishes.flatMap(({ name = "", sheet }) =>
     sheet.plan.lines.flatMap(({ line }, i) => {
-      const grams = (of: LineFactors): Fraction =>
+      const grams = (of: LineFactors): Exact =>
         times(of.get(name)?.[i] ?? ZERO, sheet.values.grams[i] ?? ZERO);
       const [was, is] = [grams(exact), grams(after)];
       return line.scaling === "per-portion" || isZero(was) ? [] : [{ dish: name, line: line.key, was, is }];
@@ -168,7 +158,7 @@ function worse(worst: RatioDrift | undefined, each: RatioDrift): RatioDrift {
 }
 
 /** A miss as a share of the end that is missed. */
-function offOf(demand: ReadDemand, brings: Fraction): Fraction | null {
+function offOf(demand: ReadDemand, brings: Exact): Exact | null {
   const miss = missOf(demand, brings);
   if (isZero(miss)) return ZERO;
   const end = (miss.n < 0n ? demand.least : demand.most) ?? ZERO;

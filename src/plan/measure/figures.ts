@@ -1,5 +1,5 @@
 import type { EnergySystem } from "../../food/energy.ts";
-import { type Fraction, fraction, minus, ONE, plus, sum, times, ZERO } from "../../number/fraction.ts";
+import { type Exact, fraction, minus, ONE, plus, sum, times, ZERO } from "../../number/exact.ts";
 import { type Brought, broughtBy } from "../../scale/engine/brought.ts";
 import type { ByLine, Dish } from "../../scale/engine/model.ts";
 import type { ReadDemand, Subject } from "../../scale/fit/demands.ts";
@@ -10,10 +10,10 @@ import type { LineFactors } from "../share/groups.ts";
 /** One end of a demand, as a sum over lines: `Σ per base portion × factor` on the side of `end`. */
 export interface Row {
   readonly side: "least" | "most";
-  readonly end: Fraction;
+  readonly end: Exact;
   readonly firm: boolean;
   /** What a line of one base portion brings. */
-  readonly brings: (dish: string, line: number) => Fraction;
+  readonly brings: (dish: string, line: number) => Exact;
 }
 
 /** What a meal's lines bring of whatever is demanded, read once for everyone. */
@@ -50,7 +50,7 @@ export class MealFigures {
   /** What a portion with these factors brings of a subject, `value / per`. */
   at(subject: Subject, factors: LineFactors): Figures {
     const { value, per } = this.brought(subject);
-    const all = (of: ByLine): Fraction =>
+    const all = (of: ByLine): Exact =>
       sum([...factors].map(([dish, own]) => sum(own.map((f, line) => times(f, this.#of(of, dish, line))))));
     return { value: all(value), per: per ? all(per) : ONE };
   }
@@ -58,7 +58,7 @@ export class MealFigures {
   /** The ends of a demand; those of a quotient stand over its divisor, with 0 as their end. */
   rows({ subject, least, most, firm }: ReadDemand): readonly Row[] {
     const { value, per } = this.brought(subject);
-    const row = (side: Row["side"], end: Fraction): Row => ({
+    const row = (side: Row["side"], end: Exact): Row => ({
       side,
       firm,
       end: per ? ZERO : end,
@@ -70,13 +70,13 @@ export class MealFigures {
     return [...(least ? [row("least", least)] : []), ...(most ? [row("most", most)] : [])];
   }
 
-  #of({ lines, scale }: ByLine, dish: string, line: number): Fraction {
+  #of({ lines, scale }: ByLine, dish: string, line: number): Exact {
     return fraction(lines[this.#places.get(dish) ?? -1]?.[line] ?? 0n, scale);
   }
 }
 
 /** What a row comes to for a portion. */
-export function rowAt({ brings }: Row, factors: LineFactors): Fraction {
+export function rowAt({ brings }: Row, factors: LineFactors): Exact {
   let total = ZERO;
   for (const [dish, own] of factors) {
     for (const [line, factor] of own.entries()) total = plus(total, times(factor, brings(dish, line)));
@@ -89,7 +89,7 @@ export function potBrings(
   { brings }: Row,
   dish: string,
   pot: readonly number[],
-  factors: readonly Fraction[],
-): Fraction {
+  factors: readonly Exact[],
+): Exact {
   return sum(pot.map((line) => times(factors[line] ?? ZERO, brings(dish, line))));
 }

@@ -1,5 +1,6 @@
 import { withExact } from "../../measure/amount.ts";
-import { compare, type Fraction, fraction, ONE, times } from "../../number/fraction.ts";
+import { type Exact, fraction, ONE, times } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { LineOffers, OfferTask } from "../../scale/round/candidates.ts";
 import { gram, type Wish } from "../../scale/round/wish.ts";
 import { inSpoons } from "./inSpoons.ts";
@@ -39,7 +40,7 @@ export function leftAsItStands(line: LineOffers): LineOffers {
 }
 
 /** More than twice what is wanted. Common practice, no source. */
-const FAR_TOO_MUCH: Fraction = /* @__PURE__ */ fraction(2n);
+const FAR_TOO_MUCH: Exact = /* @__PURE__ */ fraction(2n);
 
 /** Whether it comes in the food's own measures. */
 function isCounted({ offers }: LineOffers): boolean {
@@ -47,7 +48,7 @@ function isCounted({ offers }: LineOffers): boolean {
 }
 
 /** Whether the least that can be measured is more than so many times what is wanted. */
-function isAbove({ grams, offers }: LineOffers, factor: Fraction): boolean {
+function isAbove({ grams, offers }: LineOffers, factor: Exact): boolean {
   const most = times(grams, factor);
   return offers.length > 0 && offers.every((offer) => compare(offer.grams, most) > 0);
 }

@@ -1,7 +1,8 @@
 import { type Amount, amount, withExact } from "../../measure/amount.ts";
 import { type Kitchen, readyKitchen } from "../../measure/kitchen.ts";
 import { SteelyardError } from "../../number/error.ts";
-import { compare, type Fraction, ONE, over, times } from "../../number/fraction.ts";
+import { type Exact, ONE, over, times } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
 
 /**
@@ -10,7 +11,7 @@ import type { PlanLine } from "../../sheet/plan.ts";
  * kitchen has none, or the food does not say what one weighs, or it is to be taken as purchased: a cup
  * holds what is trimmed.
  */
-export function inSpoons(line: PlanLine, grams: Fraction, kitchen: Kitchen): Amount | undefined {
+export function inSpoons(line: PlanLine, grams: Exact, kitchen: Kitchen): Amount | undefined {
   if (line.line.weighed === "as-purchased") return undefined;
   const { drawer, jug } = readyKitchen(kitchen);
   const spoons = drawer.map(({ unit, parts }) => ({
@@ -30,7 +31,7 @@ export function inSpoons(line: PlanLine, grams: Fraction, kitchen: Kitchen): Amo
 }
 
 /** Of a food that says nothing of its volume a spoon weighs who knows what. */
-function gramsIn({ reader }: PlanLine, one: Amount): Fraction | undefined {
+function gramsIn({ reader }: PlanLine, one: Amount): Exact | undefined {
   try {
     return reader.toGrams(one).grams;
   } catch (error) {

@@ -1,4 +1,5 @@
-import { compare, type Fraction, greatest, least as lesser, minus, over } from "../../number/fraction.ts";
+import { type Exact, greatest, least as lesser, minus, over } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
 import type { LineFactors } from "../share/groups.ts";
 import { type MealFigures, potBrings, rowAt } from "./figures.ts";
@@ -7,7 +8,7 @@ interface Pot {
   readonly dish: string;
   readonly lines: readonly number[];
   /** What each line of one base portion is multiplied by, for the whole pot. */
-  readonly totals: readonly Fraction[];
+  readonly totals: readonly Exact[];
 }
 
 /** Within which ends someone's firm demands leave their share of a pot, everything else as it stands. */
@@ -16,8 +17,8 @@ export function shareEnds(
   demands: readonly ReadDemand[],
   factors: LineFactors,
   { dish, lines, totals }: Pot,
-): { readonly least: Fraction | undefined; readonly most: Fraction | undefined } {
-  let [low, high]: [Fraction | undefined, Fraction | undefined] = [undefined, undefined];
+): { readonly least: Exact | undefined; readonly most: Exact | undefined } {
+  let [low, high]: [Exact | undefined, Exact | undefined] = [undefined, undefined];
   for (const row of demands.filter(({ firm }) => firm).flatMap((demand) => figures.rows(demand))) {
     const whole = potBrings(row, dish, lines, totals);
     if (whole.n === 0n) continue;

@@ -1,5 +1,5 @@
 import type { Kitchen } from "../../measure/kitchen.ts";
-import type { Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
 import { heldBefore } from "../../scale/round/heldBefore.ts";
 import type { Wish } from "../../scale/round/wish.ts";
@@ -17,7 +17,7 @@ interface At {
   readonly figures: MealFigures;
   readonly demands: readonly ReadDemand[];
   readonly kitchen: Kitchen | undefined;
-  readonly tolerance: Fraction;
+  readonly tolerance: Exact;
   readonly wishesFor: (dish: string) => ReadonlyMap<string, Wish>;
 }
 

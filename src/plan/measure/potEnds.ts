@@ -1,17 +1,7 @@
-import {
-  compare,
-  type Fraction,
-  greatest,
-  isZero,
-  least,
-  minus,
-  ONE,
-  over,
-  times,
-  toText,
-  ZERO,
-} from "../../number/fraction.ts";
+import { toText } from "../../number/digits.ts";
+import { type Exact, greatest, isZero, least, minus, ONE, over, times, ZERO } from "../../number/exact.ts";
 import { groupBy } from "../../number/groupBy.ts";
+import { compare } from "../../number/ratio.ts";
 import { type Brought, broughtBy } from "../../scale/engine/brought.ts";
 import type { Dish } from "../../scale/engine/model.ts";
 import type { ReadDemand, Subject } from "../../scale/fit/demands.ts";
@@ -23,11 +13,7 @@ import type { PotTask, Taster } from "./roundPot.ts";
  * Tells what holds for everyone who eats of a pot of so many portions, for one portion of it, all else
  * on their plates as it stands. As it stands the pot is within: it is not made to mend what others cost.
  */
-export function potEnds(
-  task: PotTask,
-  dishes: readonly Dish[],
-  exact: readonly Fraction[],
-): readonly HeldEnd[] {
+export function potEnds(task: PotTask, dishes: readonly Dish[], exact: readonly Exact[]): readonly HeldEnd[] {
   const { figures, tolerance, group, dish, portions } = task;
   const whole = exact[group.by ?? -1] ?? ZERO;
   if (isZero(whole)) return [];
@@ -69,7 +55,7 @@ export function potEnds(
 
 /** Someone's portion of a pot, in portions of it, with their plate and what of it comes from the pot. */
 interface OnPlate {
-  readonly share: Fraction;
+  readonly share: Exact;
   readonly factors: LineFactors;
   readonly ofPot: LineFactors;
 }
@@ -90,7 +76,7 @@ function tightest(ends: readonly HeldEnd[]): readonly HeldEnd[] {
   return [...groups.values()].flatMap((group) => {
     const sign = group[0]?.side === "least" ? -1 : 1;
     const sorted = group.sort((a, b) => sign * compare(a.end, b.end) || compare(a.asked, b.asked));
-    let finest: Fraction | undefined;
+    let finest: Exact | undefined;
     return sorted.filter(({ asked, firm }) => {
       if (finest && (firm || compare(asked, finest) >= 0)) return false;
       finest = asked;

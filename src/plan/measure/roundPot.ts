@@ -1,5 +1,5 @@
 import type { Kitchen } from "../../measure/kitchen.ts";
-import { type Fraction, ONE, times, ZERO } from "../../number/fraction.ts";
+import { type Exact, ONE, times, ZERO } from "../../number/exact.ts";
 import type { ReadDemand } from "../../scale/fit/demands.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { HeldEnd } from "../../scale/round/problem.ts";
@@ -26,9 +26,9 @@ export interface Taster extends HeldTo {
 /** A pot in amounts that can be measured, by line of the dish. */
 export interface RoundedPot {
   /** What each line of one base portion is multiplied by, for all of them together. */
-  readonly totals: readonly Fraction[];
+  readonly totals: readonly Exact[];
   /** The same, each line rounded for itself. */
-  readonly lineByLine: readonly Fraction[];
+  readonly lineByLine: readonly Exact[];
   readonly amounts: LineAmounts;
   readonly unmeasurable: readonly number[];
   readonly proven: boolean;
@@ -37,7 +37,7 @@ export interface RoundedPot {
 /** What a pot is measured with, and what everyone's portion of the meal is held to, by person. */
 export interface PotAsked {
   readonly kitchen: Kitchen;
-  readonly tolerance: Fraction;
+  readonly tolerance: Exact;
   readonly figures: MealFigures;
   readonly heldTo: ReadonlyMap<string, HeldTo>;
   /** By what lines are wished to be measured, by key. */
@@ -51,8 +51,8 @@ export interface PotTask extends PotAsked {
   readonly base: Sheet;
   readonly group: Pick<Group, "pot" | "by">;
   /** What each line of one base portion is multiplied by for all of it; lines that are not in the pot say nothing. */
-  readonly totals: readonly Fraction[];
-  readonly portions: Fraction;
+  readonly totals: readonly Exact[];
+  readonly portions: Exact;
 }
 
 /**
@@ -68,7 +68,7 @@ export function roundPot(task: PotTask): RoundedPot {
   const ends = potEnds(task, dishes, exact);
   const pick = (held: readonly HeldEnd[]) => choose({ dishes, kitchen, wishes, ends: held }, "pot");
   const found = pick(ends) ?? pick(ends.filter(({ firm }) => !firm));
-  const moved = (choices: NonNullable<typeof found>["choices"] = []): readonly Fraction[] => {
+  const moved = (choices: NonNullable<typeof found>["choices"] = []): readonly Exact[] => {
     const ratios = new Map(choices.map(({ line, ratio }) => [line, ratio]));
     return exact.map((f, line) => times(f, ratios.get(line) ?? ONE));
   };

@@ -1,7 +1,7 @@
 import { type Amount, amount, gramsOf, withExact } from "../../measure/amount.ts";
 import { type Kitchen, readyKitchen } from "../../measure/kitchen.ts";
 import { measurable } from "../../measure/measurable.ts";
-import { equals, type Fraction, fraction, ONE, over, sum, times, ZERO } from "../../number/fraction.ts";
+import { type Exact, equals, fraction, ONE, over, sum, times, ZERO } from "../../number/exact.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { lineTotals } from "../share/batch.ts";
@@ -18,7 +18,7 @@ export class SharedPot {
   readonly base: Sheet;
   readonly group: Group;
   #rounded: RoundedPot | undefined;
-  #shares: ReadonlyMap<string, Fraction>;
+  #shares: ReadonlyMap<string, Exact>;
   #weighed: ReadonlyMap<string, Amount> = new Map();
   #rest: string | undefined;
   #notes: readonly KitchenNote[] = [];
@@ -61,7 +61,7 @@ export class SharedPot {
   }
 
   /** Shares in the scale's steps; where they stay exact, why. */
-  #weigh({ kitchen, figures, tasters }: Weighing, totals: readonly Fraction[]): string | undefined {
+  #weigh({ kitchen, figures, tasters }: Weighing, totals: readonly Exact[]): string | undefined {
     const { dish, base, group } = this;
     const { step, why } = scaleFor(kitchen, base, group);
     if (!step) return why;
@@ -94,7 +94,7 @@ export class SharedPot {
   }
 
   /** The lines of the pot as they are in someone's portion, and all others as they were. */
-  portionOf(person: string, factors: readonly Fraction[], how?: "line-by-line"): readonly Fraction[] {
+  portionOf(person: string, factors: readonly Exact[], how?: "line-by-line"): readonly Exact[] {
     const rounded = this.#rounded;
     const share = this.#shares.get(person);
     if (!rounded || !share) return factors;
@@ -111,7 +111,7 @@ export class SharedPot {
     const { amounts, totals } = this.#rounded ?? { amounts: [], totals: [] };
     if (this.group.eaters.length < 2) return amounts;
     const share = this.#shares.get(person) ?? ZERO;
-    const grams = (line: number): Fraction =>
+    const grams = (line: number): Exact =>
       times(times(totals[line] ?? ZERO, share), this.base.values.grams[line] ?? ZERO);
     return amounts.map((own, line) => {
       // What is weighed as purchased weighs more than what is eaten of it.
@@ -131,19 +131,19 @@ export class SharedPot {
     };
   }
 
-  #onlyPot(totals: readonly Fraction[]): readonly Fraction[] {
+  #onlyPot(totals: readonly Exact[]): readonly Exact[] {
     const inPot = new Set(this.group.pot);
     return totals.map((f, line) => (inPot.has(line) ? f : ZERO));
   }
 }
 
-function exactShares({ eaters, by }: Group): ReadonlyMap<string, Fraction> {
+function exactShares({ eaters, by }: Group): ReadonlyMap<string, Exact> {
   const own = eaters.map(({ person, factors }) => [person, factors[by ?? -1] ?? ZERO] as const);
   const whole = sum(own.map(([, factor]) => factor));
   return new Map(own.map(([person, factor]) => [person, whole.n === 0n ? ZERO : over(factor, whole)]));
 }
 
-function inGrams(grams: Fraction): Amount {
+function inGrams(grams: Exact): Amount {
   return withExact(amount({ value: 1, unit: "g" }), grams);
 }
 
@@ -154,7 +154,7 @@ export function scaleFor(
   kitchen: Kitchen,
   { plan }: Sheet,
   { pot }: Group,
-): { readonly step?: Fraction; readonly why?: string } {
+): { readonly step?: Exact; readonly why?: string } {
   const { scale } = readyKitchen(kitchen);
   const step = scale && gramsOf(scale);
   if (!step) return { why: "shares of the pot are not weighed: the kitchen has no scale" };
@@ -165,7 +165,7 @@ export function scaleFor(
 }
 
 /** As the scale shows it. */
-export function readOn(kitchen: Kitchen, grams: Fraction): Amount | undefined {
+export function readOn(kitchen: Kitchen, grams: Exact): Amount | undefined {
   const near = measurable(kitchen, inGrams(grams), { each: 1 });
   return near.find(({ value: exact }) => equals(exact, grams))?.amount;
 }

@@ -1,28 +1,19 @@
-import {
-  ceiling,
-  compare,
-  type Fraction,
-  floor,
-  fraction,
-  minus,
-  over,
-  plus,
-  times,
-} from "../../number/fraction.ts";
+import { type Exact, fraction, minus, over, plus, times } from "../../number/exact.ts";
+import { ceiling, compare, floor } from "../../number/ratio.ts";
 import { compareText } from "../../number/text.ts";
 import { whoGetsTheRemainder } from "./remainder.ts";
 
 /** What someone should get of a pot, and within which ends their firm demands leave it. */
 export interface ShareWish {
   readonly person: string;
-  readonly share: Fraction;
-  readonly least: Fraction | undefined;
-  readonly most: Fraction | undefined;
+  readonly share: Exact;
+  readonly least: Exact | undefined;
+  readonly most: Exact | undefined;
 }
 
 export interface WeighedShares {
   /** Of the pot; together 1. */
-  readonly shares: ReadonlyMap<string, Fraction>;
+  readonly shares: ReadonlyMap<string, Exact>;
   /** Who gets what is left over, where it is no whole number of steps. */
   readonly rest: string | undefined;
 }
@@ -30,12 +21,12 @@ export interface WeighedShares {
 interface Bowl {
   readonly person: string;
   /** In steps of the scale. */
-  readonly exact: Fraction;
+  readonly exact: Exact;
   readonly low: bigint;
   readonly high: bigint | undefined;
   steps: bigint;
   /** What is still missing of `exact`. */
-  short: Fraction;
+  short: Exact;
 }
 
 /**
@@ -50,8 +41,8 @@ interface Bowl {
  */
 export function weighShares(
   wishes: readonly ShareWish[],
-  mass: Fraction,
-  step: Fraction,
+  mass: Exact,
+  step: Exact,
 ): WeighedShares | undefined {
   const all = over(mass, step);
   const whole = floor(all);
@@ -66,7 +57,7 @@ export function weighShares(
   }
   const over1 = minus(all, fraction(whole));
   const rest = over1.n === 0n ? undefined : whoGetsTheRemainder(bowls, (bowl) => takes(bowl, 1n));
-  const stepsOf = (bowl: Bowl): Fraction => {
+  const stepsOf = (bowl: Bowl): Exact => {
     const own = fraction(bowl.steps);
     return bowl === rest ? plus(own, over1) : own;
   };
@@ -76,7 +67,7 @@ export function weighShares(
   };
 }
 
-function bowlOf({ person, share, least, most }: ShareWish, all: Fraction): Bowl {
+function bowlOf({ person, share, least, most }: ShareWish, all: Exact): Bowl {
   const exact = times(share, all);
   const low = atLeastOne(least ? ceiling(times(least, all)) : 1n);
   const high = most && atLeastOne(floor(times(most, all)));

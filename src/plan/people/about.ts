@@ -1,4 +1,5 @@
-import { toText, ZERO } from "../../number/fraction.ts";
+import { toText } from "../../number/digits.ts";
+import { ZERO } from "../../number/exact.ts";
 import { groupBy } from "../../number/groupBy.ts";
 import type { ReferenceIntakes } from "../../person/intakes/referenceIntakes.ts";
 import { type PortionCaution, portionCautions } from "../../person/portion/cautions.ts";

@@ -1,5 +1,5 @@
 import type { FoodInput } from "../../food/food.ts";
-import { isZero, ZERO } from "../../number/fraction.ts";
+import { isZero, ZERO } from "../../number/exact.ts";
 import { holdsAllergen } from "../../person/portion/allergens.ts";
 import { readEaten } from "../../person/portion/eaten.ts";
 import type { LineFactors } from "../share/groups.ts";

@@ -1,7 +1,7 @@
 import { number, thing } from "../../document/leaves.ts";
 import { isRecord } from "../../document/safe.ts";
 import { andThen, byName, choice, fields, once, optional, type Schema } from "../../document/schema.ts";
-import type { Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { checkName } from "./name.ts";
 
@@ -10,7 +10,7 @@ export interface ReadDish {
   /** As it was handed in, or as an answer changed it. */
   readonly written: Sheet;
   /** Grams per millilitre. */
-  readonly density: Fraction | undefined;
+  readonly density: Exact | undefined;
 }
 
 /** The schema of a meal's dishes: a sheet by itself, or dishes by name. */
@@ -18,7 +18,7 @@ export const dishesSchema: () => Schema<Sheet | ReadonlyMap<string, ReadDish>> =
   const sheet = thing("a sheet, made with sheet(recipe, foods)", isSheet);
   const plain = andThen(sheet, (written): ReadDish => ({ written, density: undefined }));
   const full = andThen(
-    fields<{ readonly sheet: Sheet; readonly density?: Fraction }>({
+    fields<{ readonly sheet: Sheet; readonly density?: Exact }>({
       sheet,
       density: optional(number({ above: 0 })),
     }),

@@ -1,7 +1,7 @@
 import { type Json, meta } from "../../document/leaves.ts";
 import { coded, fields, optional, type Schema } from "../../document/schema.ts";
 import { collect, type Fault, type Path } from "../../number/error.ts";
-import { ONE } from "../../number/fraction.ts";
+import { ONE } from "../../number/exact.ts";
 import { compareText } from "../../number/text.ts";
 import type { Dish } from "../../scale/engine/model.ts";
 import { type FitFields, fitHow, howFor, type ReadHow } from "../../scale/fit/read.ts";

@@ -13,8 +13,9 @@ import {
   type Schema,
 } from "../../document/schema.ts";
 import { type Kitchen, kitchenGiven } from "../../measure/kitchen.ts";
+import { toText } from "../../number/digits.ts";
 import { type Fault, type Path, quote } from "../../number/error.ts";
-import { ONE, toText } from "../../number/fraction.ts";
+import { ONE } from "../../number/exact.ts";
 import { didYouMean } from "../../number/near.ts";
 import type { Aim } from "../../person/aim.ts";
 import type { Authority } from "../../person/intakes/table.ts";

@@ -4,7 +4,7 @@ import { coded, fields, list, once, optional, type Schema, type Shape } from "..
 import { type Kitchen, kitchenGiven } from "../../measure/kitchen.ts";
 import { TWO_PER_CENT, tolerance } from "../../measure/tolerance.ts";
 import { type Fault, quote, throwIfAny } from "../../number/error.ts";
-import type { Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
 import { authorityName } from "../../person/intakes/authority.ts";
 import type { Authority } from "../../person/intakes/table.ts";
 import { wishesSchema } from "../../scale/round/wish.ts";
@@ -25,7 +25,7 @@ export interface ReadPlan {
   readonly pots: ReadPots | undefined;
   /** The cook's. */
   readonly kitchen: Kitchen | undefined;
-  readonly tolerance: Fraction;
+  readonly tolerance: Exact;
   /** By what lines are measured in the cook's kitchen. */
   readonly wishes: LineWishes;
   readonly meta?: Json;
@@ -41,7 +41,7 @@ interface PlanFields {
   readonly answers?: readonly PlanAnswer[];
   readonly kitchen?: Kitchen;
   readonly lines?: Readonly<Record<string, string>>;
-  readonly tolerance?: Fraction;
+  readonly tolerance?: Exact;
   readonly meta?: Json;
 }
 

@@ -2,11 +2,11 @@ import { count, word } from "../../document/leaves.ts";
 import { isRecord } from "../../document/safe.ts";
 import { andThen, choice, fields, optional, type Schema } from "../../document/schema.ts";
 import { tolerance } from "../../measure/tolerance.ts";
-import type { Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
 
 /** How pots are to be brought together. */
 export interface ReadPots {
-  readonly tolerance: Fraction;
+  readonly tolerance: Exact;
   readonly tries: number;
 }
 
@@ -17,7 +17,7 @@ const TRIES = 2_000;
 export function potsSchema(): Schema<ReadPots | undefined> {
   const exact = andThen(word(["exact"]), () => undefined);
   const fewest = andThen(
-    fields<{ readonly tolerance: Fraction; readonly tries?: number }>({
+    fields<{ readonly tolerance: Exact; readonly tries?: number }>({
       tolerance: tolerance(),
       tries: optional(count(1)),
     }),

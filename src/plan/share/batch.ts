@@ -1,5 +1,5 @@
 import { type Amount, withExact } from "../../measure/amount.ts";
-import { equals, type Fraction, fraction, isZero, ONE, sum, ZERO } from "../../number/fraction.ts";
+import { type Exact, equals, fraction, isZero, ONE, sum, ZERO } from "../../number/exact.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Eater, Group, LineAmounts } from "./groups.ts";
@@ -42,8 +42,8 @@ function isSameUnit(a: Amount, b: Amount): boolean {
 }
 
 /** Each line's factors, added up over everyone. Lines that move as one are added up once. */
-export function lineTotals(eaters: readonly Eater[], lines: number): readonly Fraction[] {
-  const totals: { readonly line: number; readonly total: Fraction }[] = [];
+export function lineTotals(eaters: readonly Eater[], lines: number): readonly Exact[] {
+  const totals: { readonly line: number; readonly total: Exact }[] = [];
   return Array.from({ length: lines }, (_, i) => {
     const same = totals.find(({ line }) => eaters.every(({ factors }) => factors[i] === factors[line]));
     if (same) return same.total;

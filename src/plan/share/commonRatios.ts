@@ -1,15 +1,5 @@
-import {
-  compare,
-  type Fraction,
-  fraction,
-  minus,
-  negate,
-  ONE,
-  plus,
-  sum,
-  times,
-  ZERO,
-} from "../../number/fraction.ts";
+import { type Exact, fraction, minus, negate, ONE, plus, sum, times, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import { stopped } from "../../scale/engine/programme.ts";
 import { minimiseInTurn } from "../../scale/solve/minimise.ts";
 import type { Objective, Row } from "../../scale/solve/programme.ts";
@@ -28,7 +18,7 @@ export function commonRatios(
   regions: readonly Region[],
   count: number,
   pivots: number | undefined,
-): readonly Fraction[] | undefined {
+): readonly Exact[] | undefined {
   const kept = new Map<string, Cut>();
   for (let turn = 0; turn < TURNS; turn += 1) {
     const ratios = nearestWithin([...kept.values()], count, pivots);
@@ -56,7 +46,7 @@ function nearestWithin(
   cuts: readonly Cut[],
   count: number,
   pivots: number | undefined,
-): readonly Fraction[] | undefined {
+): readonly Exact[] | undefined {
   const each = Array.from(
     { length: count },
     (_, p): Objective => [
@@ -72,7 +62,7 @@ function nearestWithin(
   return each.map((_, p) => plus(ONE, minus(x[2 * p] ?? ZERO, x[2 * p + 1] ?? ZERO)));
 }
 
-const TWO: Fraction = /* @__PURE__ */ fraction(2n);
+const TWO: Exact = /* @__PURE__ */ fraction(2n);
 
 /** Each ratio is 1, and a rise, less a fall. */
 function rowOf({ coefficients, least }: Cut): Row {
@@ -91,8 +81,8 @@ const STEPS = 64n;
 
 /** Ratios for a pot, and by which share of it someone's demand may be missed for them. */
 export interface Shared {
-  readonly ratios: readonly Fraction[];
-  readonly tolerance: Fraction;
+  readonly ratios: readonly Exact[];
+  readonly tolerance: Exact;
 }
 
 /**
@@ -100,8 +90,8 @@ export interface Shared {
  * where no ratios suit all even with that. `at` gives everyone's regions for a tolerance.
  */
 export function leastMissed(
-  at: (tolerance: Fraction) => readonly Region[],
-  most: Fraction,
+  at: (tolerance: Exact) => readonly Region[],
+  most: Exact,
   count: number,
   pivots: number | undefined,
 ): Shared | undefined {

@@ -1,4 +1,5 @@
-import { type Fraction, toText } from "../../number/fraction.ts";
+import { toText } from "../../number/digits.ts";
+import type { Exact } from "../../number/exact.ts";
 import { groupBy } from "../../number/groupBy.ts";
 import type { Answered, ServedPortion } from "../portion.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
@@ -19,7 +20,7 @@ export class Alike {
   readonly key: string;
   readonly diners: readonly Diner[];
   /** What they have now. */
-  readonly ratios: readonly Fraction[];
+  readonly ratios: readonly Exact[];
   readonly #need: Need | undefined;
   readonly #groups: PotGroups;
   readonly #regions = new Map<string, Region>();
@@ -33,14 +34,14 @@ export class Alike {
   }
 
   /** The ratios that suit them, where what is asked may be missed by a share of it. */
-  region(tolerance: Fraction): Region {
+  region(tolerance: Exact): Region {
     const key = toText(tolerance);
     const known = this.#regions.get(key) ?? this.#regionAt(tolerance);
     this.#regions.set(key, known);
     return known;
   }
 
-  #regionAt(tolerance: Fraction): Region {
+  #regionAt(tolerance: Exact): Region {
     const need = this.#need;
     if (!need) return new FixedRegion(this.ratios);
     const held = { problem: need.problem, groups: need.groupsAt(this.#groups) };
@@ -48,7 +49,7 @@ export class Alike {
   }
 
   /** Their portions from a pot of these ratios, none of which misses by more than `missed`. */
-  served(ratios: readonly Fraction[], missed: Fraction, tolerance: Fraction): readonly ServedPortion[] {
+  served(ratios: readonly Exact[], missed: Exact, tolerance: Exact): readonly ServedPortion[] {
     const need = this.#need;
     if (!need) return this.diners.map(({ served }) => served);
     const held = { problem: need.problem, groups: need.groupsAt(this.#groups) };
@@ -66,7 +67,7 @@ export class Alike {
 }
 
 interface Found {
-  readonly ratios: readonly Fraction[];
+  readonly ratios: readonly Exact[];
   readonly groups: PotGroups;
   /** Nothing where the portion is to stay as it is. */
   readonly need: Need | undefined;

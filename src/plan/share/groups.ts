@@ -1,10 +1,10 @@
 import type { Amount } from "../../measure/amount.ts";
 import type { Kitchen } from "../../measure/kitchen.ts";
-import type { Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
 import type { PotAsked } from "../measure/roundPot.ts";
 
 /** What every line of a meal is multiplied by for someone, by dish and line. */
-export type LineFactors = ReadonlyMap<string, readonly Fraction[]>;
+export type LineFactors = ReadonlyMap<string, readonly Exact[]>;
 
 /** Amounts as they were measured, by line; nothing where a line was not. */
 export type LineAmounts = readonly (Amount | undefined)[];
@@ -12,7 +12,7 @@ export type LineAmounts = readonly (Amount | undefined)[];
 /** Someone who eats of a dish, and what each line of one base portion is multiplied by for them. */
 export interface Eater {
   readonly person: string;
-  readonly factors: readonly Fraction[];
+  readonly factors: readonly Exact[];
   /** This portion's, where a kitchen measured it. */
   readonly amounts?: LineAmounts;
   /** What this person measures with, where there is a kitchen. */

@@ -1,4 +1,4 @@
-import { type Fraction, fraction, minus, negate, ONE, plus, times, ZERO } from "../../number/fraction.ts";
+import { type Exact, fraction, minus, negate, ONE, plus, times, ZERO } from "../../number/exact.ts";
 import { type Constraint, withEnds } from "../../scale/engine/constraints.ts";
 import { inLeast, type Linear, less } from "../../scale/engine/linear.ts";
 import { BASE, baseOfMover, type LineAt, type Model } from "../../scale/engine/model.ts";
@@ -21,7 +21,7 @@ export interface Held {
 }
 
 /** A constraint that may be missed by a share of the figure asked; one that may not stays as it is. */
-export function eased(constraint: Constraint, by: Fraction): Constraint {
+export function eased(constraint: Constraint, by: Exact): Constraint {
   if (!constraint.soft || by.n === 0n) return constraint;
   const { least, most } = constraint;
   return withEnds(constraint, {
@@ -41,15 +41,15 @@ export function placeOf({ places }: Model, { dish, line }: LineAt): number {
  */
 export function programmeOf(
   { problem, groups }: Held,
-  tolerance: Fraction,
-  ratios: readonly Fraction[] | undefined,
+  tolerance: Exact,
+  ratios: readonly Exact[] | undefined,
 ): Programme {
   const { model } = problem;
   const forms = new Forms(model, groups, ratios);
   for (const constraint of problem.constraints) {
     const own = eased(constraint, tolerance);
     for (const end of endsOf(own)) {
-      const bound = (end === "most" ? own.most : own.least) as Fraction;
+      const bound = (end === "most" ? own.most : own.least) as Exact;
       forms.keep(partsOf(inLeast(less(own.value, bound, own.per)).whole, model.movers), end);
     }
   }
@@ -75,13 +75,13 @@ type Sign = "least" | "most" | "exactly";
 
 /** Rows and bounds from sums over what is multiplied, each held against 0. */
 class Forms {
-  readonly variables: { lower?: Fraction; upper?: Fraction }[] = [];
+  readonly variables: { lower?: Exact; upper?: Exact }[] = [];
   readonly rows: Row[] = [];
   readonly #pinned: number;
   /** By what is multiplied: its variable, or nothing where it is what all else is divided by. */
   readonly #at: (number | undefined)[];
 
-  constructor(model: Model, [first, ...others]: readonly LineAt[], ratios: readonly Fraction[] | undefined) {
+  constructor(model: Model, [first, ...others]: readonly LineAt[], ratios: readonly Exact[] | undefined) {
     const known = new Map<number, number | undefined>();
     if (first) known.set(placeOf(model, first) + 1, undefined);
     this.#pinned = others.length;
@@ -107,8 +107,8 @@ class Forms {
   }
 
   /** Keeps one thing between `least` and `most` times another. */
-  range(of: number, to: number, least: Fraction, most: Fraction | undefined): void {
-    const form = (bound: Fraction): bigint[] => {
+  range(of: number, to: number, least: Exact, most: Exact | undefined): void {
+    const form = (bound: Exact): bigint[] => {
       const made = this.#at.map(() => 0n);
       made[of] = bound.d;
       made[to] = (made[to] as bigint) - bound.n;
@@ -144,12 +144,12 @@ class Forms {
   }
 }
 
-const MINUS: Fraction = /* @__PURE__ */ negate(ONE);
+const MINUS: Exact = /* @__PURE__ */ negate(ONE);
 
-function ends(at: Fraction, sign: Sign): Span {
+function ends(at: Exact, sign: Sign): Span {
   return { ...(sign !== "most" && { lower: at }), ...(sign !== "least" && { upper: at }) };
 }
 
-function isAbove(a: Fraction, b: Fraction): boolean {
+function isAbove(a: Exact, b: Exact): boolean {
   return a.n * b.d > b.n * a.d;
 }

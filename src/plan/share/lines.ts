@@ -1,5 +1,6 @@
 import type { Shares } from "../../food/composition.ts";
-import { equals, type Fraction, isZero, minus, ONE, sum, toText, ZERO } from "../../number/fraction.ts";
+import { toText } from "../../number/digits.ts";
+import { type Exact, equals, isZero, minus, ONE, sum, ZERO } from "../../number/exact.ts";
 import { compareText } from "../../number/text.ts";
 import type { Line, Recipe } from "../../recipe/document.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
@@ -84,7 +85,7 @@ function withLines(s: Sheet, taken: readonly Taken[]): Sheet {
 }
 
 /** The yield factor stays; a mass that was weighed is of all that was cooked, and presumed of some of it. */
-function cookingOf({ values, masses }: Sheet, raw: Fraction): Cooking {
+function cookingOf({ values, masses }: Sheet, raw: Exact): Cooking {
   if (values.cooking.by === "factor" || equals(raw, minus(masses.pot, masses.change))) return values.cooking;
   return isZero(raw) ? { by: "factor", factor: ONE } : impliedYield(values.cooking, masses);
 }

@@ -1,14 +1,5 @@
-import {
-  absolute,
-  type Fraction,
-  fraction,
-  greatest,
-  ONE,
-  over,
-  times,
-  toText,
-  ZERO,
-} from "../../number/fraction.ts";
+import { toText } from "../../number/digits.ts";
+import { absolute, type Exact, fraction, greatest, ONE, over, times, ZERO } from "../../number/exact.ts";
 import { type Constraint, demandConstraint, quotientAt } from "../../scale/engine/constraints.ts";
 import { ONE_PORTION, type Point } from "../../scale/engine/linear.ts";
 import {
@@ -38,11 +29,11 @@ export interface PotGroups {
 /** Ratios that a portion has already taken from a pot, of a dish that is settled. */
 export interface Settled {
   readonly groups: PotGroups;
-  readonly ratios: readonly Fraction[];
+  readonly ratios: readonly Exact[];
 }
 
 /** A tenth to ten times: how far a target's factor may go for other ratios. */
-const TEN: Fraction = /* @__PURE__ */ fraction(10n);
+const TEN: Exact = /* @__PURE__ */ fraction(10n);
 
 /** What someone's portion of a meal has to keep to, whatever pot it comes from. */
 export class Need {
@@ -51,7 +42,7 @@ export class Need {
   readonly #task: Task;
 
   /** `factor` is what the portion was multiplied by before; `groups` are what may move against each other. */
-  constructor(meal: ReadMeal, want: Want, factor: Fraction, groups: PotGroups, settled: readonly Settled[]) {
+  constructor(meal: ReadMeal, want: Want, factor: Exact, groups: PotGroups, settled: readonly Settled[]) {
     this.#meal = meal;
     const task = taskOf(meal.together, want.kind === "demands" ? want.demands : [], meal.fit);
     if (want.kind === "demands") {
@@ -80,7 +71,7 @@ export class Need {
     return byDish(this.#meal, lineFactorsAt(this.problem.model, point));
   }
 
-  common({ u }: Point): Fraction {
+  common({ u }: Point): Exact {
     return over(ONE, u);
   }
 
@@ -90,12 +81,12 @@ export class Need {
   }
 
   /** The worst miss, as a share of the figure asked. */
-  worst(point: Point): Fraction {
+  worst(point: Point): Exact {
     return this.problem.constraints.reduce((worst, each) => greatest(worst, shareMissed(each, point)), ZERO);
   }
 }
 
-function shareMissed(constraint: Constraint, point: Point): Fraction {
+function shareMissed(constraint: Constraint, point: Point): Exact {
   const brings = constraint.soft ? quotientAt(constraint, point) : null;
   if (!brings) return ZERO;
   const miss = missOf(constraint, brings);
@@ -117,7 +108,7 @@ function withTies({ model, constraints }: Problem, settled: readonly Settled[]):
 }
 
 /** One factor moves all but the groups of a pot, every dish as a whole with it. */
-function movingOnly({ dishes, ranges }: Task, free: readonly LineAt[], factor: Fraction): Model {
+function movingOnly({ dishes, ranges }: Task, free: readonly LineAt[], factor: Exact): Model {
   const isFree = (dish: number, line: number): boolean =>
     free.some((at) => at.dish === dish && at.line === line);
   const together = dishes.map(({ name = "" }) => [name, { least: ONE, most: ONE }] as const);
@@ -141,7 +132,7 @@ function oneTarget(meal: ReadMeal, model: Model, want: Want): [Task, Problem] {
 }
 
 /** A factor asks for the recipe's own amounts, so many times, of every group. */
-function oneFactor(model: Model, factor: Fraction): Problem {
+function oneFactor(model: Model, factor: Exact): Problem {
   const groups = [BASE, ...model.movers.keys()];
   return {
     model,
@@ -165,7 +156,7 @@ function lineOf({ places }: Model, place: number): LineAt | undefined {
 }
 
 /** The ratios of groups to the first; nothing where there is none of that. */
-export function ratiosIn(factors: LineFactors, { dish, lines }: PotGroups): readonly Fraction[] | undefined {
+export function ratiosIn(factors: LineFactors, { dish, lines }: PotGroups): readonly Exact[] | undefined {
   const own = factors.get(dish);
   const [first, ...others] = lines.map((line) => own?.[line] ?? ZERO);
   if (!first || first.n === 0n) return undefined;

@@ -1,6 +1,6 @@
 import type { Amount } from "../../measure/amount.ts";
 import type { Kitchen } from "../../measure/kitchen.ts";
-import { type Fraction, isZero, ONE, over, times, ZERO } from "../../number/fraction.ts";
+import { type Exact, isZero, ONE, over, times, ZERO } from "../../number/exact.ts";
 import { Told } from "../../number/told.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
@@ -31,9 +31,9 @@ interface Made {
   readonly group: Group;
   readonly subsets: Subsets;
   readonly pot: Pot | undefined;
-  readonly share: Fraction;
-  readonly cooked: Fraction;
-  readonly density: Fraction | undefined;
+  readonly share: Exact;
+  readonly cooked: Exact;
+  readonly density: Exact | undefined;
 }
 
 /** A serving whose sheet is made when first looked at. */
@@ -62,11 +62,11 @@ export class PotServing extends Told implements Serving {
     return this.#made.group.measured?.rest === this.person;
   }
 
-  readonly share: Fraction;
+  readonly share: Exact;
 
-  readonly grams: Fraction;
+  readonly grams: Exact;
 
-  readonly millilitres: Fraction | undefined;
+  readonly millilitres: Exact | undefined;
 
   get measured(): readonly string[] {
     const { base, eater, group } = this.#made;

@@ -1,4 +1,5 @@
-import { equals, type Fraction, toText } from "../../number/fraction.ts";
+import { toText } from "../../number/digits.ts";
+import { type Exact, equals } from "../../number/exact.ts";
 import { groupBy } from "../../number/groupBy.ts";
 import { compareText } from "../../number/text.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
@@ -147,13 +148,13 @@ function shareDish(
 /** Portions of those who now share a pot with others; whoever has its ratios already keeps theirs. */
 function together(
   group: readonly Alike[],
-  tolerance: Fraction,
+  tolerance: Exact,
   count: number,
   pivots: number | undefined,
 ): readonly (readonly [Diner, ServedPortion])[] {
   const [first] = group;
   if (!first || group.every((each) => isSame(each.ratios, first.ratios))) return [];
-  const at = (missed: Fraction) => group.map((each) => each.region(missed));
+  const at = (missed: Exact) => group.map((each) => each.region(missed));
   const shared = leastMissed(at, tolerance, count, pivots);
   if (!shared) return [];
   return group
@@ -167,12 +168,12 @@ function together(
     });
 }
 
-function isSame(a: readonly Fraction[], b: readonly Fraction[]): boolean {
-  return a.every((ratio, p) => equals(ratio, b[p] as Fraction));
+function isSame(a: readonly Exact[], b: readonly Exact[]): boolean {
+  return a.every((ratio, p) => equals(ratio, b[p] as Exact));
 }
 
 /** By how far the first ratio can go, then by what is asked, whatever the order of people. */
-function byFarEnd(a: Alike, b: Alike, tolerance: Fraction): number {
+function byFarEnd(a: Alike, b: Alike, tolerance: Exact): number {
   const [left, right] = [a, b].map((each) => each.region(tolerance).farthest);
   if (left && right && !equals(left, right)) return left.n * right.d < right.n * left.d ? -1 : 1;
   if (!left !== !right) return left ? -1 : 1;

@@ -1,14 +1,14 @@
 import { showPercent } from "../../measure/showFigure.ts";
-import type { Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
 import { Told } from "../../number/told.ts";
 import type { FitOutcome } from "../../scale/fit/answer.ts";
 
 /** What sharing a pot costs a portion: it is served other ratios than it would have alone. */
 export interface PortionSharing {
   /** By how much each figure that is asked, and not firm, may be missed: a share of it. */
-  readonly tolerance: Fraction;
+  readonly tolerance: Exact;
   /** The worst miss, as a share of the figure asked. */
-  readonly worst: Fraction;
+  readonly worst: Exact;
   /** What each demand asked, and what the portion brings; empty where a factor was asked. */
   readonly outcomes: readonly FitOutcome[];
   readonly text: string;
@@ -19,16 +19,16 @@ export class SharedCost extends Told implements PortionSharing {
   readonly #bring: () => readonly FitOutcome[];
   #outcomes: readonly FitOutcome[] | undefined;
 
-  constructor(tolerance: Fraction, worst: Fraction, bring: () => readonly FitOutcome[]) {
+  constructor(tolerance: Exact, worst: Exact, bring: () => readonly FitOutcome[]) {
     super();
     this.tolerance = tolerance;
     this.worst = worst;
     this.#bring = bring;
   }
 
-  readonly tolerance: Fraction;
+  readonly tolerance: Exact;
 
-  readonly worst: Fraction;
+  readonly worst: Exact;
 
   get outcomes(): readonly FitOutcome[] {
     this.#outcomes ??= this.#bring();
@@ -46,7 +46,7 @@ export class SharedCost extends Told implements PortionSharing {
 
 /** How far the pots of a dish could be brought together, where that was asked. */
 export interface DishSharing {
-  readonly tolerance: Fraction;
+  readonly tolerance: Exact;
   /** How many pots there would be if everyone kept the ratios that suit them best. */
   readonly apart: number;
   /** Whether fewer pots are proven impossible within the tolerance. */
@@ -58,6 +58,6 @@ export interface DishSharing {
 }
 
 /** A share as per cent: `3.1%`. */
-export function percent(f: Fraction): string {
+export function percent(f: Exact): string {
   return showPercent(f, { significant: 2 });
 }

@@ -1,4 +1,5 @@
-import { compare, ZERO } from "../../number/fraction.ts";
+import { ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import { listText } from "../../scale/fit/words.ts";
 import type { ServedPortion } from "../portion.ts";
 import { type DishSharing, percent } from "./sharing.ts";

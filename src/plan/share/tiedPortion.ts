@@ -1,4 +1,4 @@
-import { type Fraction, ONE } from "../../number/fraction.ts";
+import { type Exact, ONE } from "../../number/exact.ts";
 import type { Constraint } from "../../scale/engine/constraints.ts";
 import type { Linear, Point } from "../../scale/engine/linear.ts";
 import { amountAt, type LineAt, type Model, nameIn } from "../../scale/engine/model.ts";
@@ -7,7 +7,7 @@ import { type Nearest, nearest } from "../../scale/engine/quotient.ts";
 import { eased, type Held, placeOf } from "./heldPortion.ts";
 
 /** What a pot's ratios ask of a portion: each group at its ratio to the first. */
-export function ties(model: Model, groups: readonly LineAt[], ratios: readonly Fraction[]): Constraint[] {
+export function ties(model: Model, groups: readonly LineAt[], ratios: readonly Exact[]): Constraint[] {
   const [first, ...others] = groups;
   if (!first) return [];
   return others.flatMap((group, p): Constraint[] => {
@@ -27,8 +27,8 @@ export function ties(model: Model, groups: readonly LineAt[], ratios: readonly F
  */
 export function portionAt(
   { problem, groups }: Held,
-  ratios: readonly Fraction[],
-  tolerance: Fraction,
+  ratios: readonly Exact[],
+  tolerance: Exact,
   pivots: number | undefined,
 ): Point {
   const { model, constraints } = problem;

@@ -1,15 +1,7 @@
-import {
-  compare,
-  equals,
-  type Fraction,
-  isZero,
-  over,
-  sum,
-  times,
-  toText,
-  ZERO,
-} from "../../number/fraction.ts";
+import { toText } from "../../number/digits.ts";
+import { type Exact, equals, isZero, over, sum, times, ZERO } from "../../number/exact.ts";
 import { groupBy } from "../../number/groupBy.ts";
+import { compare } from "../../number/ratio.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Eater, Group } from "./groups.ts";
 
@@ -37,7 +29,7 @@ function movesAs(line: number, other: number, eaters: readonly Eater[]): boolean
 }
 
 /** The ratios of lines to the first that is there at all, as text: the same for whoever can share a pot. */
-function ratiosText(lines: readonly number[], factors: readonly Fraction[]): string {
+function ratiosText(lines: readonly number[], factors: readonly Exact[]): string {
   if (lines.length < 2) return "";
   const own = lines.map((line) => factors[line] ?? ZERO);
   const first = own.find((factor) => !isZero(factor));
@@ -56,7 +48,7 @@ function sortLines(s: Sheet, eaters: readonly Eater[], held: readonly number[]):
 
 /** Where no line is held: of lines that keep their ratios to each other, those that weigh most together. */
 function largest(s: Sheet, lines: readonly number[], eaters: readonly Eater[]): number | undefined {
-  const weight = (line: number): Fraction =>
+  const weight = (line: number): Exact =>
     times(s.values.grams[line] ?? ZERO, sum(eaters.map(({ factors }) => factors[line] ?? ZERO)));
   let [best, most, left] = [undefined as number | undefined, ZERO, lines];
   while (left[0] !== undefined) {
@@ -72,8 +64,7 @@ function largest(s: Sheet, lines: readonly number[], eaters: readonly Eater[]): 
 /** Whether a line keeps one ratio to another for everyone. Lines that move as one are looked at once. */
 function sharedWith(by: number, eaters: readonly Eater[]): (line: number) => boolean {
   const known: { readonly line: number; readonly shared: boolean }[] = [];
-  const ratio = ({ factors }: Eater, line: number): Fraction =>
-    over(factors[line] ?? ZERO, factors[by] ?? ZERO);
+  const ratio = ({ factors }: Eater, line: number): Exact => over(factors[line] ?? ZERO, factors[by] ?? ZERO);
   return (line) => {
     const same = known.find((other) => movesAs(line, other.line, eaters));
     if (same) return same.shared;

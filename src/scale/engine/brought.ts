@@ -1,7 +1,7 @@
 import type { ComponentId } from "../../food/components.ts";
 import { type EnergyPart, type EnergySystem, termsOf } from "../../food/energy.ts";
 import { fault } from "../../number/error.ts";
-import { lcm } from "../../number/fraction.ts";
+import { lcm } from "../../number/ratio.ts";
 import type { EnergyShareOf } from "../demand.ts";
 import type { ReadDemand, Subject } from "../fit/demands.ts";
 import { highEndsOf } from "./highEnds.ts";

@@ -1,13 +1,5 @@
-import {
-  compare,
-  type Fraction,
-  fraction,
-  greatest,
-  least as lesser,
-  ONE,
-  over,
-  ZERO,
-} from "../../number/fraction.ts";
+import { type Exact, fraction, greatest, least as lesser, ONE, over, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import { compareText } from "../../number/text.ts";
 import type { ReadDemand } from "../fit/demands.ts";
 import type { Brought } from "./brought.ts";
@@ -33,8 +25,8 @@ export interface Constraint {
   readonly on: On;
   readonly value: Linear;
   readonly per: Linear;
-  readonly least: Fraction | undefined;
-  readonly most: Fraction | undefined;
+  readonly least: Exact | undefined;
+  readonly most: Exact | undefined;
   /** Whether it may be missed where not everything can be met. */
   readonly soft: boolean;
 }
@@ -98,8 +90,8 @@ export function sheetConstraints(model: Model, { common, parts }: Ranges): Const
   });
 }
 
-const TENTH: Fraction = /* @__PURE__ */ fraction(1n, 10n);
-const TEN: Fraction = /* @__PURE__ */ fraction(10n);
+const TENTH: Exact = /* @__PURE__ */ fraction(1n, 10n);
+const TEN: Exact = /* @__PURE__ */ fraction(10n);
 
 /** A line's own bound, and which line's. */
 interface BoundAt extends LineAt {
@@ -117,14 +109,14 @@ function boundsByName({ dishes }: Model): BoundAt[] {
 }
 
 /** What a constraint's quotient comes to, or nothing where there is nothing to divide by. */
-export function quotientAt({ value, per }: Pick<Constraint, "value" | "per">, point: Point): Fraction | null {
+export function quotientAt({ value, per }: Pick<Constraint, "value" | "per">, point: Point): Exact | null {
   const below = valueAt(per, point);
   return below.n === 0n ? null : over(valueAt(value, point), below);
 }
 
 /** Which end a point is beyond, if it is beyond one. */
 export function sideMissed({ value, per, least, most }: Constraint, point: Point): Side | undefined {
-  const against = (bound: Fraction): Fraction => valueAt(less(value, bound, per), point);
+  const against = (bound: Exact): Exact => valueAt(less(value, bound, per), point);
   if (least && against(least).n < 0n) return "least";
   return most && against(most).n > 0n ? "most" : undefined;
 }
@@ -149,7 +141,7 @@ export function linesByName({ dishes }: Pick<Model, "dishes">): (LineAt & { read
 }
 
 /** Grams of a line in one portion as written. */
-export function gramsOf({ dishes }: Pick<Model, "dishes">, { dish, line }: LineAt): Fraction {
+export function gramsOf({ dishes }: Pick<Model, "dishes">, { dish, line }: LineAt): Exact {
   const values = dishes[dish]?.sheet.values;
   return values ? over(values.grams[line] ?? ZERO, values.portions) : ZERO;
 }
@@ -162,7 +154,7 @@ export function weightOf(model: Model, at: LineAt): Linear {
 /** The constraint with other ends; `undefined` opens one. */
 export function withEnds(
   constraint: Constraint,
-  ends: { readonly least: Fraction | undefined; readonly most: Fraction | undefined },
+  ends: { readonly least: Exact | undefined; readonly most: Exact | undefined },
 ): Constraint {
   return { ...constraint, ...ends };
 }

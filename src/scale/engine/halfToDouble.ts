@@ -1,10 +1,10 @@
-import { type Fraction, fraction, ZERO } from "../../number/fraction.ts";
+import { type Exact, fraction, ZERO } from "../../number/exact.ts";
 
 /** Ends of what a factor over another may be. */
 export interface Range {
-  readonly least: Fraction;
+  readonly least: Exact;
   /** Open where only a line's own `most` holds it. */
-  readonly most: Fraction | undefined;
+  readonly most: Exact | undefined;
 }
 
 /** Half to double: what a ratio may become unless told. */

@@ -1,4 +1,4 @@
-import { type Fraction, over } from "../../number/fraction.ts";
+import { type Exact, over } from "../../number/exact.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Quantity } from "../demand.ts";
 import type { ReadDemand, Subject } from "../fit/demands.ts";
@@ -21,7 +21,7 @@ export function highEndsOf(s: Sheet, of: Quantity): LinesOf {
   const { highs } = readOf(s);
   const found = highs.get(of);
   if (found) return found;
-  const lines = s.plan.lines.map(({ line }): Fraction => {
+  const lines = s.plan.lines.map(({ line }): Exact => {
     const { value, ranged, ends } = s.cell(line.key, of);
     const high = ranged.length > 0 ? (ends.high ?? ends.told) : undefined;
     return over(high ?? value, s.values.portions);

@@ -1,4 +1,4 @@
-import { type Fraction, over, ZERO } from "../../number/fraction.ts";
+import { type Exact, over, ZERO } from "../../number/exact.ts";
 import { compareText } from "../../number/text.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 
@@ -9,11 +9,11 @@ export interface LineBound {
   readonly line: number;
   readonly end: "least" | "most";
   /** Grams of one portion. */
-  readonly amount: Fraction;
+  readonly amount: Exact;
   /** What the line weighs in one portion as written. */
-  readonly grams: Fraction;
+  readonly grams: Exact;
   /** What the line is multiplied by right at the bound; nothing where it has no grams. */
-  readonly factor: Fraction | undefined;
+  readonly factor: Exact | undefined;
 }
 
 /** A sheet never changes, so its bounds are read once for all who eat of it. */
@@ -33,7 +33,7 @@ function read({ plan, values }: Sheet): LineBound[] {
   return plan.lines
     .flatMap(({ line: { key }, least, most }, line): LineBound[] => {
       const grams = over(values.grams[line] ?? ZERO, values.portions);
-      const bound = (end: LineBound["end"], amount: Fraction | undefined): LineBound[] => {
+      const bound = (end: LineBound["end"], amount: Exact | undefined): LineBound[] => {
         if (amount === undefined || (end === "least" && amount.n === 0n)) return [];
         if (grams.n === 0n && end === "most") return [];
         return [{ key, line, end, amount, grams, factor: grams.n === 0n ? undefined : over(amount, grams) }];

@@ -1,5 +1,6 @@
-import { type Fraction, fraction, lcm } from "../../number/fraction.ts";
+import { type Exact, fraction } from "../../number/exact.ts";
 import { gcd } from "../../number/gcd.ts";
+import { lcm } from "../../number/ratio.ts";
 
 /**
  * A quantity of the portion over the common factor: what keeps the common factor, what movers bring
@@ -20,12 +21,12 @@ export interface Linear {
 
 /** Where a fit may stand: each mover's ratio to the common factor, and one over that factor. */
 export interface Point {
-  readonly ratios: readonly Fraction[];
-  readonly u: Fraction;
+  readonly ratios: readonly Exact[];
+  readonly u: Exact;
 }
 
 /** `a − by × b`, over their least common scale. */
-export function less(a: Linear, by: Fraction, b: Linear): Linear {
+export function less(a: Linear, by: Exact, b: Linear): Linear {
   const own = by.d * b.scale;
   const common = own === a.scale ? own : gcd(a.scale, own);
   const left = own / common;
@@ -56,21 +57,21 @@ function merged(a: Linear, left: bigint, b: Linear, right: bigint): Pick<Linear,
   return { movers, each };
 }
 
-export function valueAt({ still, movers, each, dose, scale }: Linear, { ratios, u }: Point): Fraction {
+export function valueAt({ still, movers, each, dose, scale }: Linear, { ratios, u }: Point): Exact {
   let [n, d] = [still, 1n];
-  const add = (own: bigint, at: Fraction): void => {
+  const add = (own: bigint, at: Exact): void => {
     if (own === 0n) return;
     const common = d % at.d === 0n ? d : lcm(d, at.d);
     n = n * (common / d) + own * at.n * (common / at.d);
     d = common;
   };
-  for (let k = 0; k < movers.length; k += 1) add(each[k] as bigint, ratios[movers[k] as number] as Fraction);
+  for (let k = 0; k < movers.length; k += 1) add(each[k] as bigint, ratios[movers[k] as number] as Exact);
   add(dose, u);
   return fraction(n, d * scale);
 }
 
 /** The same quantity times `times`, in the smallest whole numbers. */
-export function inLeast(linear: Linear): { readonly whole: Linear; readonly times: Fraction } {
+export function inLeast(linear: Linear): { readonly whole: Linear; readonly times: Exact } {
   const { still, movers, each, dose, scale } = linear;
   let by = shared(shared(0n, still), dose);
   for (let k = 0; k < each.length && by !== 1n; k += 1) by = shared(by, each[k] as bigint);

@@ -1,6 +1,7 @@
 import type { ComponentId } from "../../food/components.ts";
 import { type EnergySystem, termsOf } from "../../food/energy.ts";
-import { type Fraction, lcm, over, sum } from "../../number/fraction.ts";
+import { type Exact, over, sum } from "../../number/exact.ts";
+import { lcm } from "../../number/ratio.ts";
 import { lineEnergies } from "../../sheet/energy.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Tally } from "../../sheet/tally.ts";
@@ -115,7 +116,7 @@ function rangedIn(s: Sheet, of: ComponentId): readonly string[] {
 const NONE: readonly string[] = [];
 
 /** Over one scale; the denominators are mostly the same, or powers of ten. */
-export function inWholes(all: readonly Fraction[]): Pick<LinesOf, "lines" | "scale"> {
+export function inWholes(all: readonly Exact[]): Pick<LinesOf, "lines" | "scale"> {
   let scale = 1n;
   for (const { d } of all) if (scale % d !== 0n) scale = d % scale === 0n ? d : lcm(scale, d);
   return { lines: all.map(({ n, d }) => (d === scale ? n : n * (scale / d))), scale };

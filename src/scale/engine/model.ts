@@ -1,4 +1,4 @@
-import { type Fraction, ONE, over, times } from "../../number/fraction.ts";
+import { type Exact, ONE, over, times } from "../../number/exact.ts";
 import { compareText } from "../../number/text.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { type Group, groupsOf } from "./groups.ts";
@@ -174,7 +174,7 @@ export function asWritten(model: Model): Point {
 }
 
 /** What each line is multiplied by at a point, by dish and line. */
-export function lineFactorsAt({ places }: Model, { ratios, u }: Point): readonly (readonly Fraction[])[] {
+export function lineFactorsAt({ places }: Model, { ratios, u }: Point): readonly (readonly Exact[])[] {
   const common = over(ONE, u);
   const moved = ratios.map((ratio) => times(ratio, common));
   return places.map((ofDish) =>
@@ -183,7 +183,7 @@ export function lineFactorsAt({ places }: Model, { ratios, u }: Point): readonly
 }
 
 /** What each mover is over its dish's factor, a sheet over the common one: 1 keeps the recipe's proportion. */
-export function proportionsAt(model: Model, { ratios }: Point): Fraction[] {
+export function proportionsAt(model: Model, { ratios }: Point): Exact[] {
   return model.movers.map((mover, j) => {
     const own = ratios[j] ?? ONE;
     const base = baseOfMover(model, mover);
@@ -224,7 +224,7 @@ export function gather({ movers, places }: Model, { lines, scale }: ByLine): Lin
 }
 
 /** So much of what moves as the mover at `place` does, or as `BASE` or `DOSE`, and nothing else. */
-export function amountAt(place: number, { n, d }: Fraction): Linear {
+export function amountAt(place: number, { n, d }: Exact): Linear {
   const isMover = place >= 0 && n !== 0n;
   return {
     still: place === BASE ? n : 0n,

@@ -1,4 +1,4 @@
-import { type Fraction, fraction, ZERO } from "../../number/fraction.ts";
+import { type Exact, fraction, ZERO } from "../../number/exact.ts";
 import type { Constraint } from "./constraints.ts";
 import type { Model, Mover } from "./model.ts";
 
@@ -18,9 +18,9 @@ export type RangeEnd =
       /** Its place among the movers. */
       readonly place: number;
       readonly side: Side;
-      readonly bound: Fraction;
+      readonly bound: Exact;
     }
-  | { readonly on: "common"; readonly side: Side; readonly bound: Fraction };
+  | { readonly on: "common"; readonly side: Side; readonly bound: Exact };
 
 /** Whether two are the same end of the same thing. */
 export function isSame(a: Standing, b: Standing): boolean {

@@ -1,16 +1,6 @@
 import { fault } from "../../number/error.ts";
-import {
-  compare,
-  type Fraction,
-  fraction,
-  minus,
-  negate,
-  ONE,
-  over,
-  plus,
-  times,
-  ZERO,
-} from "../../number/fraction.ts";
+import { type Exact, fraction, minus, negate, ONE, over, plus, times, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import { begin, Descent, minimiseInTurn } from "../solve/minimise.ts";
 import type { Infeasible, Objective, Optimal, Programme, Row, Span, Term } from "../solve/programme.ts";
 import { type Constraint, isExact } from "./constraints.ts";
@@ -46,7 +36,7 @@ export interface RowOf {
   readonly place: number;
   readonly end: EndOf;
   /** What the row was multiplied by to be whole; its price counts that much less. */
-  readonly times: Fraction;
+  readonly times: Exact;
 }
 
 /** By how much a soft row is missed, in the measure of its `value`: over its `per`, what is asked is missed by. */
@@ -55,7 +45,7 @@ export interface Miss {
   /** Place in `constraints`. */
   readonly constraint: number;
   /** What one unit of it counts. */
-  readonly weight: Fraction;
+  readonly weight: Exact;
   /** Whether nothing is asked, so that no miss is a share of the figure. */
   readonly ofNothing: boolean;
 }
@@ -78,13 +68,13 @@ export function layOut(model: Model, constraints: readonly Constraint[], mayMiss
     end: EndOf,
     of: Pick<RowOf, "of" | "place">,
   ): Row & RowOf & { readonly terms: Term[] } => {
-    const { whole, times } = inLeast(less(value, (end === "most" ? most : least) as Fraction, per));
+    const { whole, times } = inLeast(less(value, (end === "most" ? most : least) as Exact, per));
     const { terms, constant } = termsOf(model, whole);
     return { terms, ...ENDS[end](fraction(-constant)), ...of, end, times };
   };
   constraints.forEach((constraint, c) => {
     for (const end of endsOf(constraint)) {
-      const bound = (end === "most" ? constraint.most : constraint.least) as Fraction;
+      const bound = (end === "most" ? constraint.most : constraint.least) as Exact;
       const row = rowOf(constraint, end, { of: "constraint", place: c });
       const { terms, times: by } = row;
       if (mayMiss && constraint.soft) {
@@ -119,7 +109,7 @@ export function endsOf(constraint: Pick<Constraint, "least" | "most">): readonly
 }
 
 /** What a row keeps to at each of them. */
-const ENDS: { readonly [E in EndOf]: (at: Fraction) => Span } = {
+const ENDS: { readonly [E in EndOf]: (at: Exact) => Span } = {
   least: (at) => ({ lower: at }),
   most: (at) => ({ upper: at }),
   exactly: (at) => ({ lower: at, upper: at }),
@@ -130,7 +120,7 @@ const ENDS: { readonly [E in EndOf]: (at: Fraction) => Span } = {
  * as much as a tenth of another. Where 0 is asked, what the lines that move bring as written stands
  * in: that grows with the size of the recipe as all misses of 0 do, so the size has no say.
  */
-function weightOf(model: Model, { value, per }: Constraint, bound: Fraction): Fraction {
+function weightOf(model: Model, { value, per }: Constraint, bound: Exact): Exact {
   if (bound.n !== 0n) return over(ONE, bound);
   const written = asWritten(model);
   const moving = valueAt({ ...value, dose: 0n }, written);
@@ -140,8 +130,8 @@ function weightOf(model: Model, { value, per }: Constraint, bound: Fraction): Fr
 
 /** Ends of `rise` and `fall` that keep `1 + rise − fall` within a range. */
 function spans({ least, most }: Range): [Span, Span] {
-  const above = (end: Fraction): Fraction => (compare(end, ONE) > 0 ? minus(end, ONE) : ZERO);
-  const below = (end: Fraction): Fraction => (compare(end, ONE) < 0 ? minus(ONE, end) : ZERO);
+  const above = (end: Exact): Exact => (compare(end, ONE) > 0 ? minus(end, ONE) : ZERO);
+  const below = (end: Exact): Exact => (compare(end, ONE) < 0 ? minus(ONE, end) : ZERO);
   return [
     { lower: above(least), ...(most && { upper: above(most) }) },
     { lower: most ? below(most) : ZERO, upper: below(least) },
@@ -175,7 +165,7 @@ function termsOf(model: Model, whole: Linear): { terms: Term[]; constant: bigint
   return { terms, constant };
 }
 
-const TWO: Fraction = /* @__PURE__ */ fraction(2n);
+const TWO: Exact = /* @__PURE__ */ fraction(2n);
 
 /** The sum of departures, a fall counted twice; then how far the common factor is from 1; then each by its name. */
 export function departures({ movers }: Model): Objective[] {
@@ -194,7 +184,7 @@ export function objectiveOf(model: Model, linear: Linear): Objective {
 }
 
 /** The quantity times `by` as an objective, but for what is left of it where nothing has moved. */
-export function objectiveTimes(model: Model, linear: Linear, by: Fraction): Objective {
+export function objectiveTimes(model: Model, linear: Linear, by: Exact): Objective {
   if (by.n === 0n) return [];
   const { whole, times: scale } = inLeast(linear);
   const share = over(by, scale);
@@ -241,12 +231,12 @@ export function stopped(pivots: number): Error {
 /** Where an answer stands. */
 export function pointOf({ model }: Layout, { x }: Optimal): Point {
   const { movers } = model;
-  const from = (start: Fraction, j: number): Fraction => {
-    const [rise, fall] = [x[2 * j] as Fraction, x[2 * j + 1] as Fraction];
+  const from = (start: Exact, j: number): Exact => {
+    const [rise, fall] = [x[2 * j] as Exact, x[2 * j + 1] as Exact];
     if (fall.n === 0n) return rise.n === 0n ? start : plus(start, rise);
     return plus(start, rise.n === 0n ? negate(fall) : minus(rise, fall));
   };
-  const ratios = movers.map((mover, j): Fraction => {
+  const ratios = movers.map((mover, j): Exact => {
     const base = baseOfMover(model, mover);
     return from(base === BASE ? ONE : from(ONE, base), j);
   });

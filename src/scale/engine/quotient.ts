@@ -1,14 +1,5 @@
-import {
-  compare,
-  type Fraction,
-  fraction,
-  minus,
-  negate,
-  over,
-  sum,
-  times,
-  ZERO,
-} from "../../number/fraction.ts";
+import { type Exact, fraction, minus, negate, over, sum, times, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { Descent } from "../solve/minimise.ts";
 import type { Objective, Optimal } from "../solve/programme.ts";
 import { isOnePortion, type Linear, less, ONE_PORTION, type Point, valueAt } from "./linear.ts";
@@ -41,14 +32,14 @@ export function extreme(
   per: Linear,
   toward: "least" | "greatest",
   pivots: number | undefined,
-): Fraction | undefined {
-  const aimAt = (quotient: Fraction): Objective =>
+): Exact | undefined {
+  const aimAt = (quotient: Exact): Objective =>
     objectiveOf(layout.model, less(value, quotient, per)).map((term) =>
       toward === "least" ? term : { ...term, coefficient: negate(term.coefficient) },
     );
   let aim = aimAt(ZERO);
   const walk = descend(layout, aim, pivots);
-  let quotient: Fraction | undefined;
+  let quotient: Exact | undefined;
   for (let turn = 0; walk && turn < TURNS; turn += 1) {
     if (!lessen(walk, aim)) return undefined;
     const point = pointOf(layout, walk.answer([]));
@@ -130,11 +121,11 @@ function ranksOf({ constraints, misses }: Layout): Rank[] {
  */
 function leastMissed(layout: Layout, { misses, per }: Rank, walk: Descent): void {
   const total = totalOf(misses);
-  const stand = (): { missed: Fraction; below: Fraction } => {
+  const stand = (): { missed: Exact; below: Exact } => {
     const found = walk.answer([]);
     return { missed: missedAt(misses, found), below: valueAt(per, pointOf(layout, found)) };
   };
-  let quotient: Fraction = ZERO;
+  let quotient: Exact = ZERO;
   for (let turn = 0; turn < TURNS; turn += 1) {
     const aim = [...total, ...objectiveTimes(layout.model, per, negate(quotient))];
     if (!lessen(walk, aim)) throw stopped(turn);
@@ -154,12 +145,12 @@ function leastMissed(layout: Layout, { misses, per }: Rank, walk: Descent): void
   throw stopped(TURNS);
 }
 
-const MINUS: Fraction = /* @__PURE__ */ fraction(-1n);
+const MINUS: Exact = /* @__PURE__ */ fraction(-1n);
 
 function totalOf(misses: readonly Miss[]): Objective {
   return misses.map(({ variable, weight }) => ({ variable, coefficient: weight }));
 }
 
-function missedAt(misses: readonly Miss[], { x }: Optimal): Fraction {
+function missedAt(misses: readonly Miss[], { x }: Optimal): Exact {
   return sum(misses.map(({ variable, weight }) => times(x[variable] ?? ZERO, weight)));
 }

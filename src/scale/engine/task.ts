@@ -1,4 +1,4 @@
-import type { Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
 import type { ReadDemand } from "../fit/demands.ts";
 import type { Infeasible, Optimal } from "../solve/programme.ts";
 import type { Asked } from "./brought.ts";
@@ -66,6 +66,6 @@ export function meet(problem: Problem, pivots: number | undefined): Found | Infe
 }
 
 /** What a fit makes least: the sum of departures, a fall counted twice. */
-export function totalDeparture({ solution }: Pick<Found, "solution">): Fraction {
-  return solution.objectives[0] as Fraction;
+export function totalDeparture({ solution }: Pick<Found, "solution">): Exact {
+  return solution.objectives[0] as Exact;
 }

@@ -1,4 +1,4 @@
-import type { Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
 import type { Demand } from "../demand.ts";
 import { meet, type Problem, type Task } from "../engine/task.ts";
 import { Answer, type FitOutcome } from "./answer.ts";
@@ -9,7 +9,7 @@ import { boundText, demandText, factorText, listText, subjectFigure, subjectName
 export interface FitAlone {
   readonly demand: Demand;
   /** The common factor that meets it, nearest to 1; nothing where no factor does. */
-  readonly factor: Fraction | undefined;
+  readonly factor: Exact | undefined;
   /** What the other demands would then be brought. */
   readonly brings: readonly FitOutcome[];
   readonly text: string;

@@ -1,4 +1,5 @@
-import { absolute, compare, type Fraction, minus, ONE, over, times, ZERO } from "../../number/fraction.ts";
+import { absolute, type Exact, minus, ONE, over, times, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { Demand } from "../demand.ts";
@@ -17,14 +18,14 @@ export interface FitFactor {
   /** The line's key, the part's or the sheet's name; `sheet/key` where several sheets are fitted. */
   readonly name: string;
   /** What its amounts of one portion were multiplied by; of a sheet, those of its base. */
-  readonly factor: Fraction;
+  readonly factor: Exact;
   /** Its factor over its dish's: 1.5 is half as much again for the size of the dish. Of a sheet, over the common factor. */
-  readonly ratio: Fraction;
+  readonly ratio: Exact;
   /**
    * How far its factor is from its dish's, a sheet's from the common one, over the common factor: what a
    * fit makes least. Of one sheet alone that is `ratio` less 1.
    */
-  readonly departure: Fraction;
+  readonly departure: Exact;
   /** Whether it had to keep its dish's factor, since a line in it says nothing of a figure to be reached. */
   readonly kept: boolean;
 }
@@ -35,13 +36,13 @@ export interface FitOutcome {
   /** The demand in words: `protein at least 30 g`. */
   readonly asked: string;
   /** What one portion brings: an amount in `unit`, a share (0 to 1) or a ratio; null where there is nothing to take it of. */
-  readonly brings: Fraction | null;
+  readonly brings: Exact | null;
   readonly unit: string;
   /** How the figure bounds the truth, by what is known of each line. */
   readonly bound: Bound;
   readonly met: boolean;
   /** By how much the portion falls short (below 0) or goes over (above 0); 0 where the demand is met. */
-  readonly miss: Fraction;
+  readonly miss: Exact;
   readonly text: string;
 }
 
@@ -63,7 +64,7 @@ export class Answer {
   readonly problem: Problem;
   readonly point: Point;
   /** The common factor. */
-  readonly common: Fraction;
+  readonly common: Exact;
   #sheets: readonly Sheet[] | undefined;
 
   constructor(task: Task, problem: Problem, point: Point) {
@@ -82,7 +83,7 @@ export class Answer {
   }
 
   /** What each line is multiplied by, by dish and line. */
-  get lineFactors(): readonly (readonly Fraction[])[] {
+  get lineFactors(): readonly (readonly Exact[])[] {
     return lineFactorsAt(this.problem.model, this.point);
   }
 
@@ -96,12 +97,12 @@ export class Answer {
   }
 
   /** What a mover departs from, over the common factor. */
-  #baseRatio(mover: Mover): Fraction {
+  #baseRatio(mover: Mover): Exact {
     const base = baseOfMover(this.problem.model, mover);
     return base === BASE ? ONE : (this.point.ratios[base] ?? ONE);
   }
 
-  #factor(mover: Mover, own: Fraction, kept: boolean): FitFactor {
+  #factor(mover: Mover, own: Exact, kept: boolean): FitFactor {
     const { kind, name } = mover;
     const base = this.#baseRatio(mover);
     const exactFactor = times(own, this.common);
@@ -158,7 +159,7 @@ function outcomeOf(
   constraint: Constraint,
   read: ReadDemand,
   point: Point,
-  brings: Fraction | null,
+  brings: Exact | null,
   bound: Bound,
 ): FitOutcome {
   const { demand, subject } = read;
@@ -177,13 +178,13 @@ function outcomeOf(
 }
 
 /** How far a figure falls short of what is asked (below 0) or goes over (above 0). */
-export function missOf({ least, most }: Pick<ReadDemand, "least" | "most">, brings: Fraction): Fraction {
+export function missOf({ least, most }: Pick<ReadDemand, "least" | "most">, brings: Exact): Exact {
   if (least && compare(brings, least) < 0) return minus(brings, least);
   return most && compare(brings, most) > 0 ? minus(brings, most) : ZERO;
 }
 
 /** Says in a sentence what a portion makes of a demand. */
-export function outcomeText(read: ReadDemand, brings: Fraction | null, bound: Bound): string {
+export function outcomeText(read: ReadDemand, brings: Exact | null, bound: Bound): string {
   const asked = demandText(read);
   if (brings === null) return `${asked}: there is nothing to take it of`;
   const now = boundText(subjectFigure(read.subject, brings), bound);

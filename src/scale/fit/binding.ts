@@ -1,16 +1,5 @@
-import {
-  compare,
-  type Fraction,
-  fraction,
-  greatest,
-  magnitude,
-  minus,
-  negate,
-  ONE,
-  plus,
-  times,
-  ZERO,
-} from "../../number/fraction.ts";
+import { type Exact, fraction, greatest, minus, negate, ONE, plus, times, ZERO } from "../../number/exact.ts";
+import { compare, magnitude } from "../../number/ratio.ts";
 import { Told } from "../../number/told.ts";
 import type { Demand } from "../demand.ts";
 import { type Constraint, isExact, withEnds } from "../engine/constraints.ts";
@@ -35,7 +24,7 @@ export class FitBinding extends Told {
   #tried: Tried | undefined;
 
   /** @internal */
-  constructor(found: Found, constraint: Constraint, end: Side, price: Fraction, pivots: number | undefined) {
+  constructor(found: Found, constraint: Constraint, end: Side, price: Exact, pivots: number | undefined) {
     super();
     const { on } = constraint;
     this.kind = on.kind === "demand" ? "demand" : "line";
@@ -47,7 +36,7 @@ export class FitBinding extends Told {
     this.#try = () => tryEasing(found, constraint, end, price, pivots);
   }
 
-  readonly price: Fraction;
+  readonly price: Exact;
 
   /** A round step of easing, tried by solving again when asked for; nothing where it buys nothing. */
   get easing(): FitEasing | undefined {
@@ -67,10 +56,10 @@ export class FitBinding extends Told {
 
 /** What giving way by a round step buys, with the fit solved again. */
 export interface FitEasing {
-  readonly by: Fraction;
+  readonly by: Exact;
   /** Total departure with and without it. */
-  readonly from: Fraction;
-  readonly to: Fraction;
+  readonly from: Exact;
+  readonly to: Exact;
 }
 
 interface Tried {
@@ -98,7 +87,7 @@ function tryEasing(
   found: Found,
   constraint: Constraint,
   side: Side,
-  price: Fraction,
+  price: Exact,
   pivots: number | undefined,
 ): Tried {
   const { on } = constraint;
@@ -124,11 +113,11 @@ function tryEasing(
   };
 }
 
-const TENTH: Fraction = /* @__PURE__ */ fraction(1n, 10n);
+const TENTH: Exact = /* @__PURE__ */ fraction(1n, 10n);
 const ROUND: readonly bigint[] = [5n, 2n, 1n];
 
 /** A round figure of about a tenth of the bound, and no more than there is. */
-function stepFor(found: Found, constraint: Constraint, side: Side): Fraction {
+function stepFor(found: Found, constraint: Constraint, side: Side): Exact {
   const bound = (side === "least" ? constraint.least : constraint.most) ?? ZERO;
   const written = valueAt(constraint.value, asWritten(found.problem.model));
   const tenth = times(bound.n === 0n ? written : bound, TENTH);
@@ -139,7 +128,7 @@ function stepFor(found: Found, constraint: Constraint, side: Side): Fraction {
   return times(fraction(digit), ten);
 }
 
-function easedProblem(found: Found, constraint: Constraint, side: Side, step: Fraction): Found["problem"] {
+function easedProblem(found: Found, constraint: Constraint, side: Side, step: Exact): Found["problem"] {
   const { model, constraints } = found.problem;
   const { least, most } = constraint;
   const ends =
@@ -172,7 +161,7 @@ function changesText(found: Found, eased: Found): string {
 }
 
 /** How far a ratio departs, a fall counted twice. */
-function away(ratio: Fraction): Fraction {
+function away(ratio: Exact): Exact {
   const departure = minus(ratio, ONE);
   return departure.n < 0n ? times(fraction(-2n), departure) : departure;
 }

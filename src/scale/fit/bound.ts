@@ -1,4 +1,4 @@
-import { type Fraction, ONE, sum } from "../../number/fraction.ts";
+import { type Exact, ONE, sum } from "../../number/exact.ts";
 import { boundOfQuotient, boundOfSum } from "../../sheet/bound.ts";
 import { boundOfEnds, sumOf } from "../../sheet/ends.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
@@ -31,7 +31,7 @@ export function boundAt(
   return b.value.n === 0n ? "unknown" : boundOfQuotient(a.bound, a.value, b.bound, b.value);
 }
 
-function known(sheets: readonly Sheet[], of: Quantity): { readonly bound: Bound; readonly value: Fraction } {
+function known(sheets: readonly Sheet[], of: Quantity): { readonly bound: Bound; readonly value: Exact } {
   if (of === "mass") return { bound: "exact", value: ONE };
   const totals = sheets.map((s) => s.total(of));
   const value = sum(totals.map((t) => t.value));

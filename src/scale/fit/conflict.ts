@@ -1,4 +1,4 @@
-import { equals, type Fraction, fraction, ONE, ZERO } from "../../number/fraction.ts";
+import { type Exact, equals, fraction, ONE, ZERO } from "../../number/exact.ts";
 import { isExact, withEnds } from "../engine/constraints.ts";
 import type { Range } from "../engine/halfToDouble.ts";
 import { BASE, baseOfMover, type Mover } from "../engine/model.ts";
@@ -146,7 +146,7 @@ export function standingText(standing: Standing): string {
 }
 
 /** What a mover may be or is: of a sheet, so many times the common factor. */
-export function proportionText({ kind }: Pick<Mover, "kind">, ratio: Fraction, rounding?: Rounding): string {
+export function proportionText({ kind }: Pick<Mover, "kind">, ratio: Exact, rounding?: Rounding): string {
   if (kind !== "dish") return timesText(ratio, rounding);
   return equals(ratio, ONE) ? "the common factor" : `${factorText(ratio, rounding)} times the common factor`;
 }

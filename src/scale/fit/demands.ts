@@ -17,7 +17,8 @@ import { wholeNumber } from "../../measure/amountData.ts";
 import { figure, hinting } from "../../measure/figure.ts";
 import { readShare } from "../../measure/share.ts";
 import { fault, quote } from "../../number/error.ts";
-import { compare, exact, type Fraction, type Value } from "../../number/fraction.ts";
+import { type Exact, exact, type Value } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { Demand, EnergyShareOf, Quantity } from "../demand.ts";
 import { countedIn } from "../engine/highEnds.ts";
 import { unitOf } from "../linear.ts";
@@ -42,8 +43,8 @@ export interface ReadDemand {
   /** As it was handed in. */
   readonly demand: Demand;
   readonly subject: Subject;
-  readonly least: Fraction | undefined;
-  readonly most: Fraction | undefined;
+  readonly least: Exact | undefined;
+  readonly most: Exact | undefined;
   readonly firm: boolean;
 }
 
@@ -150,7 +151,7 @@ function endsOf(
   subject: Subject | undefined,
   refuse: Refuse,
   demand: Demand,
-): { least: Fraction | undefined; most: Fraction | undefined } {
+): { least: Exact | undefined; most: Exact | undefined } {
   const [first, other] = AMOUNTS.filter((field) => demand[field] !== undefined);
   if (first === undefined)
     refuse("the demand does not say how much", 'write exactly, least or most: least: "30 g"');
@@ -169,11 +170,11 @@ function endsOf(
 }
 
 /** A least that asks for something, else undefined. */
-function unlessNothing(least: Fraction): Fraction | undefined {
+function unlessNothing(least: Exact): Exact | undefined {
   return least.n === 0n ? undefined : least;
 }
 
-function amountOf(value: Value, subject: Subject): Fraction {
+function amountOf(value: Value, subject: Subject): Exact {
   if (subject.kind === "amount") return figure(value, unitOf(subject.of));
   if (subject.kind === "share") return readShare(value, "demand-malformed");
   const read = hinting("write a number: 4", () =>
@@ -203,7 +204,7 @@ function quantityRank(of: Quantity): number {
   return of === "mass" ? -1 : componentIds.indexOf(of);
 }
 
-function compareEnds(a: Fraction | undefined, b: Fraction | undefined): number {
+function compareEnds(a: Exact | undefined, b: Exact | undefined): number {
   if (a && b) return compare(a, b);
   return a === b ? 0 : a ? 1 : -1;
 }

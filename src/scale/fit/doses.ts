@@ -1,4 +1,5 @@
-import { compare, type Fraction, fraction, sum, ZERO } from "../../number/fraction.ts";
+import { type Exact, fraction, sum, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import { linesByName } from "../engine/constraints.ts";
 import { DOSE, type LineAt, type Model } from "../engine/model.ts";
 import type { Task } from "../engine/task.ts";
@@ -11,7 +12,7 @@ export interface DosedOver {
   /** Whether lines count with their high ends. */
   readonly isHigh: boolean;
   /** The lines that bring any, most first. */
-  readonly lines: readonly (LineAt & { readonly name: string; readonly brings: Fraction })[];
+  readonly lines: readonly (LineAt & { readonly name: string; readonly brings: Exact })[];
 }
 
 export function dosedOver({ asked }: Task, model: Model): DosedOver[] {

@@ -1,5 +1,5 @@
 import { showFigure } from "../../measure/showFigure.ts";
-import type { Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
 import { Result } from "../../number/result.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { SolvedMet } from "../engine/solveTask.ts";
@@ -27,7 +27,7 @@ export abstract class Met extends Result {
   }
 
   /** The common factor: what held lines were multiplied by, of several sheets those of the one that sets it. */
-  get factor(): Fraction {
+  get factor(): Exact {
     return this.#answer.common;
   }
 
@@ -42,7 +42,7 @@ export abstract class Met extends Result {
   }
 
   /** What was made least: the sum of departures, a fall counted twice. */
-  get departure(): Fraction {
+  get departure(): Exact {
     return totalDeparture(this.#solved.found);
   }
 

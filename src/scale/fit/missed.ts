@@ -1,4 +1,4 @@
-import type { Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
 import { Result } from "../../number/result.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Demand } from "../demand.ts";
@@ -131,7 +131,7 @@ export abstract class Missed extends Result {
   }
 
   /** The nearest answer's common factor. */
-  get factor(): Fraction | undefined {
+  get factor(): Exact | undefined {
     return this.#nearest()?.common;
   }
 

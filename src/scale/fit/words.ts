@@ -1,5 +1,6 @@
 import { showFigure, showPercent } from "../../measure/showFigure.ts";
-import { compare, equals, type Fraction, fraction, minus, ONE, ZERO } from "../../number/fraction.ts";
+import { type Exact, equals, fraction, minus, ONE, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { EnergyShareOf } from "../demand.ts";
 import { nameOf, unitOf } from "../linear.ts";
@@ -32,19 +33,19 @@ export function subjectName(subject: Subject): string {
 }
 
 /** A figure of a subject: `60 g`, `35%`, `4`. */
-export function subjectFigure(subject: Subject, f: Fraction, rounding: Rounding = "nearest"): string {
+export function subjectFigure(subject: Subject, f: Exact, rounding: Rounding = "nearest"): string {
   if (subject.kind === "share") return showPercent(f, { significant: 3, rounding });
   const unit = subjectUnit(subject);
   return showFigure(f, { significant: 4, rounding, ...(unit !== "" && { unit }) });
 }
 
 /** A difference between two figures of a subject: of shares, in percentage points. */
-export function differenceText(subject: Subject, f: Fraction): string {
+export function differenceText(subject: Subject, f: Exact): string {
   return subject.kind === "share" ? pointsText(f) : subjectFigure(subject, f);
 }
 
 /** A difference of shares: `2 percentage points`. */
-export function pointsText(f: Fraction): string {
+export function pointsText(f: Exact): string {
   const points = showPercent(f, { significant: 3 }).replace("%", "");
   return `${points} percentage point${points === "1" || points === "-1" ? "" : "s"}`;
 }
@@ -75,17 +76,17 @@ export function demandText(demand: ReadDemand): string {
 }
 
 /** Grams of a line: `212 g`. */
-export function gramsText(f: Fraction, rounding: Rounding = "nearest"): string {
+export function gramsText(f: Exact, rounding: Rounding = "nearest"): string {
   return showFigure(f, { unit: "g", rounding });
 }
 
 /** A factor or a ratio, bare: `1.45`. */
-export function factorText(f: Fraction, rounding: Rounding = "nearest"): string {
+export function factorText(f: Exact, rounding: Rounding = "nearest"): string {
   return showFigure(f, { rounding });
 }
 
 /** A ratio in words: `twice the recipe's proportion`, `1.45 times the recipe's proportion`. */
-export function timesText(ratio: Fraction, rounding: Rounding = "nearest"): string {
+export function timesText(ratio: Exact, rounding: Rounding = "nearest"): string {
   const proportion = "the recipe's proportion";
   if (equals(ratio, ONE)) return proportion;
   if (equals(ratio, fraction(1n, 2n))) return `half ${proportion}`;
@@ -94,7 +95,7 @@ export function timesText(ratio: Fraction, rounding: Rounding = "nearest"): stri
 }
 
 /** A departure as a cook reads it: `+45%`, `-20%`, `as written`. */
-export function departureText(ratio: Fraction): string {
+export function departureText(ratio: Exact): string {
   const departure = minus(ratio, ONE);
   if (departure.n === 0n) return "as written";
   return `${compare(ratio, ONE) > 0 ? "+" : ""}${showPercent(departure, { significant: 3 })}`;

@@ -2,16 +2,16 @@ import { type Amount, amount, gramsOf, millilitresOf, withExact } from "../../me
 import { measurable } from "../../measure/measurable.ts";
 import {
   absolute,
-  compare,
+  type Exact,
   equals,
-  type Fraction,
   greatest,
   isZero,
   least as lesser,
   minus,
   over,
   ZERO,
-} from "../../number/fraction.ts";
+} from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { type Dish, nameIn } from "../engine/model.ts";
@@ -21,7 +21,7 @@ import { gram } from "./wish.ts";
 /** An amount that the kitchen can measure, with what it weighs. */
 export interface Offer {
   readonly amount: Amount;
-  readonly grams: Fraction;
+  readonly grams: Exact;
 }
 
 /** Why a line was left as it stands. */
@@ -34,7 +34,7 @@ export interface LineOffers {
   readonly name: string;
   readonly exact: Amount;
   /** Edible portion, the batch's. */
-  readonly grams: Fraction;
+  readonly grams: Exact;
   readonly offers: readonly Offer[];
   readonly kept: Kept | undefined;
   /** Whether the kitchen can measure it: what it becomes, or what it stays. */
@@ -43,7 +43,7 @@ export interface LineOffers {
 
 /** Gives what a cook takes who rounds a line alone: the nearest amount, the smaller of two as near. */
 export function nearestOffer({ grams, offers }: LineOffers): Offer | undefined {
-  const off = (offer: Offer): Fraction => absolute(minus(offer.grams, grams));
+  const off = (offer: Offer): Exact => absolute(minus(offer.grams, grams));
   return [...offers].sort((a, b) => compare(off(a), off(b)) || compare(a.grams, b.grams))[0];
 }
 
@@ -102,7 +102,7 @@ function isMeasurable({ kitchen }: OfferTask, s: Sheet, a: Amount): boolean {
 }
 
 /** A line's own bounds hold for what is measured, too; where it stood outside already it goes no further. */
-function withinBounds(s: Sheet, line: PlanLine, exact: Fraction, offers: readonly Offer[]): Offer[] {
+function withinBounds(s: Sheet, line: PlanLine, exact: Exact, offers: readonly Offer[]): Offer[] {
   const { portions } = s.values;
   const now = over(exact, portions);
   const low = line.least && lesser(line.least, now);

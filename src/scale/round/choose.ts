@@ -1,4 +1,5 @@
-import { compare, type Fraction, ZERO } from "../../number/fraction.ts";
+import { type Exact, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { AmountDemand, AmountsProblem, Choice } from "../solve/amounts.ts";
 import { chooseAmounts } from "../solve/choose.ts";
 import { stated, tablesOf } from "../solve/tables.ts";
@@ -25,7 +26,7 @@ export interface FoundRounding {
   readonly best: Rounding | undefined;
   readonly status: "met" | "nearest" | "stopped" | "out-of-reach";
   /** Where the search stopped: what nothing betters. */
-  readonly bound: { readonly excess: Fraction; readonly drift: Fraction } | undefined;
+  readonly bound: { readonly excess: Exact; readonly drift: Exact } | undefined;
   readonly nodes: number;
 }
 
@@ -64,7 +65,7 @@ function roundingOf(choice: Choice, { demands }: AmountsProblem, moving: readonl
   return { ...choice, offers, limitsHold };
 }
 
-function holds({ lower, upper }: AmountDemand, total: Fraction): boolean {
+function holds({ lower, upper }: AmountDemand, total: Exact): boolean {
   return !(lower && compare(total, lower) < 0) && !(upper && compare(total, upper) > 0);
 }
 

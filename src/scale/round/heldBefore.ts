@@ -1,19 +1,20 @@
-import { compare, type Fraction, isZero, minus, ONE, plus, times, ZERO } from "../../number/fraction.ts";
+import { type Exact, isZero, minus, ONE, plus, times, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { ReadDemand } from "../fit/demands.ts";
 
 /** What a demand's subject comes to, `value / per`; `per` is 1 for an amount. */
 export interface Figures {
-  readonly value: Fraction;
-  readonly per: Fraction;
+  readonly value: Exact;
+  readonly per: Exact;
 }
 
 /** How far a demand may be off, as a share of what it asks: a firm one not at all. */
-export function slackOf({ firm }: ReadDemand, tolerance: Fraction): Fraction {
+export function slackOf({ firm }: ReadDemand, tolerance: Exact): Exact {
   return firm ? ZERO : tolerance;
 }
 
 /** Tells whether a demand holds within a slack, as a share of what it asks. */
-export function holdsWithin({ least, most }: ReadDemand, slack: Fraction, at: Figures): boolean {
+export function holdsWithin({ least, most }: ReadDemand, slack: Exact, at: Figures): boolean {
   return reaches(least, slack, at) && staysBelow(most, slack, at);
 }
 
@@ -21,7 +22,7 @@ export function holdsWithin({ least, most }: ReadDemand, slack: Fraction, at: Fi
  * Leaves of a demand the ends that held before, within the tolerance: what was out of reach before any
  * rounding is not pursued by rounding, at the cost of what held. A firm demand is left as it is.
  */
-export function heldBefore(demand: ReadDemand, tolerance: Fraction, before: Figures): ReadDemand {
+export function heldBefore(demand: ReadDemand, tolerance: Exact, before: Figures): ReadDemand {
   if (demand.firm) return demand;
   const { least, most } = demand;
   const isNothing = isZero(before.per);
@@ -32,10 +33,10 @@ export function heldBefore(demand: ReadDemand, tolerance: Fraction, before: Figu
   };
 }
 
-function reaches(least: Fraction | undefined, slack: Fraction, { value, per }: Figures): boolean {
+function reaches(least: Exact | undefined, slack: Exact, { value, per }: Figures): boolean {
   return !least || compare(value, times(times(least, minus(ONE, slack)), per)) >= 0;
 }
 
-function staysBelow(most: Fraction | undefined, slack: Fraction, { value, per }: Figures): boolean {
+function staysBelow(most: Exact | undefined, slack: Exact, { value, per }: Figures): boolean {
   return !most || compare(value, times(times(most, plus(ONE, slack)), per)) <= 0;
 }

@@ -1,5 +1,5 @@
 import {
-  type Fraction,
+  type Exact,
   fraction,
   isZero,
   minus,
@@ -9,7 +9,7 @@ import {
   sum,
   times,
   ZERO,
-} from "../../number/fraction.ts";
+} from "../../number/exact.ts";
 import { compareText } from "../../number/text.ts";
 import type { Asked } from "../engine/brought.ts";
 import type { ByLine } from "../engine/model.ts";
@@ -36,9 +36,9 @@ export interface HeldEnd {
   readonly brought: Pick<Asked["brought"], "value" | "per">;
   readonly side: "least" | "most";
   /** For one portion, with the tolerance in it: an amount, a share or a ratio. */
-  readonly end: Fraction;
+  readonly end: Exact;
   /** What an excess is a share of: the end without the tolerance. */
-  readonly asked: Fraction;
+  readonly asked: Exact;
   /** A limit, which never yields. */
   readonly firm: boolean;
   /** What counts beside the lines, for one portion, and stays as it is. */
@@ -46,7 +46,7 @@ export interface HeldEnd {
 }
 
 /** The ends of demands: a firm one is a limit and never yields; another may be off by the tolerance. */
-export function endsOf(asked: readonly Asked[], tolerance: Fraction): HeldEnd[] {
+export function endsOf(asked: readonly Asked[], tolerance: Exact): HeldEnd[] {
   return asked.flatMap(({ demand, brought }): HeldEnd[] => {
     const { least, most, firm } = demand;
     const slack = slackOf(demand, tolerance);
@@ -93,11 +93,11 @@ function rowOf(held: HeldEnd, lines: readonly LineOffers[], moving: readonly Lin
   const { brought, side, end, firm } = held;
   const { value, per } = brought;
   const { value: besideValue, per: besidePer } = held.beside ?? NOTHING;
-  const add = (bring: (line: LineOffers) => Fraction, beside: Fraction): QuantitySum => ({
+  const add = (bring: (line: LineOffers) => Exact, beside: Exact): QuantitySum => ({
     perUnit: moving.map((line) => over(bring(line), line.grams)),
     constant: plus(beside, sum(lines.filter(({ offers }) => offers.length === 0).map(bring))),
   });
-  const all = (of: ByLine, beside: Fraction): Fraction =>
+  const all = (of: ByLine, beside: Exact): Exact =>
     plus(beside, sum(lines.map((line) => contribution(of, line))));
   const total = per
     ? add(
@@ -125,7 +125,7 @@ function rowOf(held: HeldEnd, lines: readonly LineOffers[], moving: readonly Lin
 const NOTHING: Figures = { value: ZERO, per: ZERO };
 
 /** What a line brings to one portion, as the sheet stands. */
-function contribution({ lines, scale }: ByLine, { dish, line }: LineOffers): Fraction {
+function contribution({ lines, scale }: ByLine, { dish, line }: LineOffers): Exact {
   return fraction(lines[dish]?.[line] ?? 0n, scale);
 }
 
@@ -133,9 +133,8 @@ function contribution({ lines, scale }: ByLine, { dish, line }: LineOffers): Fra
 export function figuresAt(
   { value, per }: Asked["brought"],
   lines: readonly LineOffers[],
-  factorOf: (line: LineOffers) => Fraction,
+  factorOf: (line: LineOffers) => Exact,
 ): Figures {
-  const all = (of: ByLine): Fraction =>
-    sum(lines.map((line) => times(contribution(of, line), factorOf(line))));
+  const all = (of: ByLine): Exact => sum(lines.map((line) => times(contribution(of, line), factorOf(line))));
   return { value: all(value), per: per ? all(per) : ONE };
 }

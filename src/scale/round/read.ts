@@ -5,7 +5,7 @@ import type { Kitchen } from "../../measure/kitchen.ts";
 import { kitchen as readKitchen } from "../../measure/kitchen.ts";
 import { TWO_PER_CENT, tolerance } from "../../measure/tolerance.ts";
 import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
-import type { Fraction, Value } from "../../number/fraction.ts";
+import type { Exact, Value } from "../../number/exact.ts";
 import { type EnergyBy, energyBy, energySystem, type NamedSystem } from "../../sheet/energy.ts";
 import type { Demand } from "../demand.ts";
 import { type Asked, askedOf } from "../engine/brought.ts";
@@ -40,7 +40,7 @@ export interface RoundTask {
   readonly dishes: readonly Dish[];
   readonly kitchen: Kitchen;
   readonly asked: readonly Asked[];
-  readonly tolerance: Fraction;
+  readonly tolerance: Exact;
   /** By line name. */
   readonly wishes: ReadonlyMap<string, Wish>;
   readonly each: number;
@@ -72,7 +72,7 @@ export function readRounding(given: unknown, place: unknown, how: unknown): Roun
 
 interface ReadHow {
   readonly demands?: readonly ReadDemand[];
-  readonly tolerance?: Fraction;
+  readonly tolerance?: Exact;
   readonly lines?: Readonly<Record<string, string>>;
   readonly each?: number;
   readonly system?: NamedSystem;

@@ -1,5 +1,5 @@
 import type { Amount } from "../../measure/amount.ts";
-import { type Fraction, minus, ONE, over, ZERO } from "../../number/fraction.ts";
+import { type Exact, minus, ONE, over, ZERO } from "../../number/exact.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { Demand } from "../demand.ts";
@@ -20,9 +20,9 @@ export interface RoundedLine {
   /** What rounding each line for itself would have made of it. */
   readonly lineByLine: Amount;
   /** How far it moved, as a share of what it was: 0.02 is 2 % more. */
-  readonly moved: Fraction;
+  readonly moved: Exact;
   /** How far its ratio to the others drifted: what it is over what it was times the common factor, less 1. */
-  readonly drift: Fraction;
+  readonly drift: Exact;
   /** Why it was left as it stood, where it was. */
   readonly kept: Kept | undefined;
   /** Whether the kitchen can measure `after`. */
@@ -35,15 +35,15 @@ export interface RoundedDemand {
   /** The demand in words: `protein at least 30 g`. */
   readonly asked: string;
   /** What a portion brought before: an amount in `unit`, a share (0 to 1) or a ratio; null where there is nothing to take it of. */
-  readonly before: Fraction | null;
-  readonly brings: Fraction | null;
+  readonly before: Exact | null;
+  readonly brings: Exact | null;
   /** What rounding each line for itself would have brought. */
-  readonly lineByLine: Fraction | null;
+  readonly lineByLine: Exact | null;
   readonly unit: string;
   /** How the figures bound the truth, by what is known of each line. */
   readonly bound: Bound;
   /** How far a portion falls short of what was asked (below 0) or goes over (above 0). */
-  readonly miss: Fraction;
+  readonly miss: Exact;
   /** Whether it holds within the tolerance; a firm one has none. */
   readonly holds: boolean;
   /** Whether it held so before. What did not is not pursued at the cost of what did, and stays missed. */
@@ -53,11 +53,11 @@ export interface RoundedDemand {
 /** How far a choice of amounts is from what it should be. */
 export interface Drift {
   /** Σ |amount ÷ (amount before × common) − 1| over the lines that were rounded. */
-  readonly ratios: Fraction;
+  readonly ratios: Exact;
   /** The common factor, by which that sum is least; 1 where demands do not hold the portion's size. */
-  readonly common: Fraction;
+  readonly common: Exact;
   /** The worst that a target that held before is off beyond its tolerance, as a share of it; 0 where all such hold. */
-  readonly excess: Fraction;
+  readonly excess: Exact;
   /** Whether every firm demand holds. */
   readonly limitsHold: boolean;
 }
@@ -90,7 +90,7 @@ export function roundedLines({ lines, lineByLine }: FoundRounding, best: Roundin
 }
 
 /** What a line is multiplied by; one without an offer stays. */
-export function factorOf(offers: Chosen, line: LineOffers): Fraction {
+export function factorOf(offers: Chosen, line: LineOffers): Exact {
   const offer = offers.get(line);
   return offer ? over(offer.grams, line.grams) : ONE;
 }
@@ -127,7 +127,7 @@ export function roundedDemands(
   });
 }
 
-function quotientOf({ value, per }: Figures): Fraction | null {
+function quotientOf({ value, per }: Figures): Exact | null {
   return per.n === 0n ? null : over(value, per);
 }
 

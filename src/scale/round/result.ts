@@ -1,6 +1,6 @@
 import { formatAmount } from "../../measure/format.ts";
 import type { Measures } from "../../measure/measures.ts";
-import type { Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
 import { Result } from "../../number/result.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { type NotProven, notesOf, notProvenOf } from "../fit/answer.ts";
@@ -20,9 +20,9 @@ import {
 
 /** What no choice betters, where a search stopped before its proof. */
 export interface RoundBound {
-  readonly excess: Fraction;
+  readonly excess: Exact;
   /** Of the choices with the least excess that was found. */
-  readonly ratios: Fraction;
+  readonly ratios: Exact;
 }
 
 /** Amounts that the kitchen can measure, and what they cost in accuracy. */
@@ -183,7 +183,7 @@ function statusOf(found: FoundRounding, best: Rounding): Measured["status"] {
   return allHold(found, best) ? "met" : "nearest";
 }
 
-function boundOf({ excess, drift }: { readonly excess: Fraction; readonly drift: Fraction }): RoundBound {
+function boundOf({ excess, drift }: { readonly excess: Exact; readonly drift: Exact }): RoundBound {
   return {
     excess,
     ratios: drift,

@@ -1,4 +1,4 @@
-import type { Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
 import type { Span } from "./programme.ts";
 
 /**
@@ -19,28 +19,28 @@ export interface AmountsProblem {
   readonly lines: readonly AmountLine[];
   readonly demands: readonly AmountDemand[];
   /** Holds the common factor here (1: measures drift from the exact amounts) instead of choosing it. */
-  readonly common?: Fraction;
+  readonly common?: Exact;
 }
 
 export interface AmountLine {
   /** What the line should be, above 0; at 0 it has no ratio and so no drift. */
-  readonly exact: Fraction;
+  readonly exact: Exact;
   /** How much its drift counts, 0 or more. */
-  readonly weight: Fraction;
+  readonly weight: Exact;
   /** What can be measured, in order of preference among equals; at least one. */
   readonly candidates: readonly Candidate[];
 }
 
 export interface Candidate {
   /** In the line's own unit, 0 or more. */
-  readonly quantity: Fraction;
+  readonly quantity: Exact;
 }
 
 /** `constant + Σ perUnit × quantity`. */
 export interface QuantitySum {
   /** By line, per unit of its quantity. */
-  readonly perUnit: readonly Fraction[];
-  readonly constant: Fraction;
+  readonly perUnit: readonly Exact[];
+  readonly constant: Exact;
 }
 
 /** `lower ≤ constant + Σ perUnit × quantity ≤ upper`, tolerance already in the ends. */
@@ -52,7 +52,7 @@ export interface AmountDemand extends Span, QuantitySum {
    * it. A quotient `a / b ≥ t`, written `a − t × b ≥ 0`, is off by parts of `t × b`, which is a sum of
    * its own. Default 1.
    */
-  readonly scale?: Fraction | QuantitySum;
+  readonly scale?: Exact | QuantitySum;
 }
 
 export interface AmountsEffort {
@@ -66,12 +66,12 @@ export interface Choice {
   /** The index of each line's candidate. */
   readonly chosen: readonly number[];
   /** The common factor by which the drift is least; of several, the one nearest to 1. */
-  readonly common: Fraction;
-  readonly drift: Fraction;
+  readonly common: Exact;
+  readonly drift: Exact;
   /** The worst excess of a demand that is not firm, in parts of its scale; 0 where all are met. */
-  readonly excess: Fraction;
+  readonly excess: Exact;
   /** `constant + Σ perUnit × quantity` of each demand. */
-  readonly totals: readonly Fraction[];
+  readonly totals: readonly Exact[];
 }
 
 export type Amounts =
@@ -83,6 +83,6 @@ export type Amounts =
   | {
       readonly status: "stopped";
       readonly best?: Choice;
-      readonly bound: { readonly excess: Fraction; readonly drift: Fraction };
+      readonly bound: { readonly excess: Exact; readonly drift: Exact };
       readonly nodes: number;
     };

@@ -1,4 +1,4 @@
-import { type Fraction, fraction, negate, ONE, sum, times, ZERO } from "../../number/fraction.ts";
+import { type Exact, fraction, negate, ONE, sum, times, ZERO } from "../../number/exact.ts";
 import { basicValues, reducedCost, rowPrices, type WorkingBasis } from "./basis.ts";
 import type { Holding, Infeasible, Prices, Programme, Span, Unbounded } from "./programme.ts";
 import { allValues, type Entering, shortfallCosts } from "./simplex.ts";
@@ -13,16 +13,16 @@ export function pricesAt(
   const { whole, determinant } = b;
   const standing = [...b.standing];
   const under = determinant * scale;
-  let variables: readonly Fraction[] | undefined;
-  let rows: readonly Fraction[] | undefined;
+  let variables: readonly Exact[] | undefined;
+  let rows: readonly Exact[] | undefined;
   return {
-    get rows(): readonly Fraction[] {
+    get rows(): readonly Exact[] {
       rows ??= whole.scales.map((by, i) =>
         perRow[i] === 0n ? ZERO : fraction((perRow[i] as bigint) * by, under),
       );
       return rows;
     },
-    get variables(): readonly Fraction[] {
+    get variables(): readonly Exact[] {
       variables ??= standing.slice(0, whole.n).map((place, j) => {
         const cost = place === "basic" ? 0n : reducedCost({ whole, determinant }, perRow, costs, j);
         return cost === 0n ? ZERO : fraction(cost, under);
@@ -68,11 +68,11 @@ export function crossed(programme: Programme, on: "row" | "variable", index: num
   return { status: "infeasible", certificate, gap: gap(programme, certificate), pivots: 0 };
 }
 
-function gap(programme: Programme, certificate: readonly Holding[]): Fraction {
+function gap(programme: Programme, certificate: readonly Holding[]): Exact {
   return sum(
     certificate.map(({ on, index, end, weight }) => {
       const span = (on === "row" ? programme.rows[index] : programme.variables[index]) as Span;
-      const bound = span[end] as Fraction;
+      const bound = span[end] as Exact;
       return times(weight, end === "lower" ? bound : negate(bound));
     }),
   );
@@ -90,7 +90,7 @@ export function unbounded(
   for (let p = 0; p < through.length; p += 1) {
     along[b.basic[p] as number] = rising ? -(through[p] as bigint) : (through[p] as bigint);
   }
-  const show = (values: readonly bigint[]): Fraction[] =>
+  const show = (values: readonly bigint[]): Exact[] =>
     values.slice(0, b.whole.n).map((value) => fraction(value, b.determinant * b.whole.unit));
   return { status: "unbounded", from: show(allValues(b)), along: show(along), turn, pivots: b.pivots };
 }

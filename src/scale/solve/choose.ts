@@ -1,5 +1,5 @@
 import { type Fault, type Path, throwIfAny } from "../../number/error.ts";
-import { least, plus, sum, times, ZERO } from "../../number/fraction.ts";
+import { least, plus, sum, times, ZERO } from "../../number/exact.ts";
 import {
   type AmountDemand,
   type AmountLine,
@@ -29,7 +29,7 @@ import { costsAt, stated, type Tables, tablesOf } from "./tables.ts";
  * @example
  * ```ts
  * const f = fraction;
- * const line = (exact: Fraction, ...offered: bigint[]): AmountLine => ({
+ * const line = (exact: Exact, ...offered: bigint[]): AmountLine => ({
  *   exact,
  *   weight: f(1n),
  *   candidates: offered.map((n) => ({ quantity: f(n) })),

@@ -1,4 +1,4 @@
-import { type Fraction, fraction } from "../../number/fraction.ts";
+import { type Exact, fraction } from "../../number/exact.ts";
 import { hunt, type Ordering } from "./hunt.ts";
 import { charge, type Rounded, rounded } from "./multipliers.ts";
 import { largest, type Restriction, ranked, shiftFor, smallest } from "./restriction.ts";
@@ -10,7 +10,7 @@ export interface LeastDrift {
   readonly chosen: readonly number[];
   readonly nodes: number;
   /** Only where the search was cut short: no choice drifts less. */
-  readonly bound?: Fraction;
+  readonly bound?: Exact;
 }
 
 /**
@@ -21,7 +21,7 @@ export interface LeastDrift {
 export function leastDrift(
   t: Tables,
   { order, twins }: Ordering,
-  excess: Fraction,
+  excess: Exact,
   start: readonly number[],
   limit: number,
 ): LeastDrift {

@@ -1,4 +1,5 @@
-import { compare, type Fraction, fraction, negate, ZERO } from "../../number/fraction.ts";
+import { type Exact, fraction, negate, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import { type HuntEnd, hunt, type Ordering } from "./hunt.ts";
 import { minimise } from "./minimise.ts";
 import type { Programme, Row, Term } from "./programme.ts";
@@ -10,9 +11,9 @@ import { costsAt, excessOf, type Tables, totalOf, varies, type Window, windows }
 export interface LeastExcess {
   readonly end: "found" | "none" | "stopped";
   readonly chosen?: readonly number[];
-  readonly excess: Fraction;
+  readonly excess: Exact;
   /** No choice has less. */
-  readonly bound: Fraction;
+  readonly bound: Exact;
   readonly nodes: number;
 }
 
@@ -32,7 +33,7 @@ export function leastExcess(t: Tables, ordering: Ordering, nodes: number): Least
   const bound = relaxed(t);
   if (bound === undefined) return { end: "none", excess: ZERO, bound: ZERO, nodes: 0 };
   let best = known;
-  const restrictions = (excess: Fraction, short: boolean): Restriction[] => [
+  const restrictions = (excess: Exact, short: boolean): Restriction[] => [
     ...windows(t.demands, excess, short),
     together(t, bound, excess, short),
   ];
@@ -62,8 +63,8 @@ function holdsFirm({ demands }: Tables, chosen: readonly number[]): boolean {
 }
 
 /** More than any choice can exceed by. */
-function most({ demands }: Tables): Fraction {
-  let worst: Fraction = ZERO;
+function most({ demands }: Tables): Exact {
+  let worst: Exact = ZERO;
   for (const { values, lower, upper, gives } of demands) {
     if (!gives) continue;
     const all = values.map((line) => ({ low: smallest(line), high: largest(line) }));
@@ -76,8 +77,8 @@ function most({ demands }: Tables): Fraction {
 
 /** The relaxation's least excess, and the weight of each window in the proof of it. */
 interface Relaxed {
-  readonly excess: Fraction;
-  readonly weights: readonly Fraction[];
+  readonly excess: Exact;
+  readonly weights: readonly Exact[];
 }
 
 /**
@@ -116,7 +117,7 @@ function relaxed({ demands, problem }: Tables): Relaxed | undefined {
 }
 
 /** The windows added up by their weights: what holds for each holds for the sum. */
-function together(t: Tables, { weights }: Relaxed, excess: Fraction, short: boolean): Restriction {
+function together(t: Tables, { weights }: Relaxed, excess: Exact, short: boolean): Restriction {
   const sum = windows(t.demands, excess, short);
   // What was enlarged counts for as much less.
   const large = varies(t) ? excess.d : 1n;

@@ -1,4 +1,4 @@
-import { type Fraction, fraction, ZERO } from "../../number/fraction.ts";
+import { type Exact, fraction, ZERO } from "../../number/exact.ts";
 import { basicValues, restingValue, type WorkingBasis } from "./basis.ts";
 import type { Basis, End, Objective, Optimal, Prices, Programme, Span } from "./programme.ts";
 import { objectiveInWholes, type WholeObjective, type WholeProgramme } from "./whole.ts";
@@ -18,11 +18,11 @@ class Answered implements Optimal {
   readonly status = "optimal";
   readonly prices: Prices;
   readonly pivots: number;
-  readonly x: readonly Fraction[];
+  readonly x: readonly Exact[];
   readonly #programme: Programme;
   readonly #objectives: readonly Objective[];
   readonly #basis: WorkingBasis;
-  #worths: readonly Fraction[] | undefined;
+  #worths: readonly Exact[] | undefined;
 
   constructor(programme: Programme, objectives: readonly Objective[], b: WorkingBasis, prices: Prices) {
     this.#programme = programme;
@@ -33,13 +33,13 @@ class Answered implements Optimal {
     this.x = this.#faces(0, b.whole.n);
   }
 
-  get objectives(): readonly Fraction[] {
+  get objectives(): readonly Exact[] {
     const b = this.#basis;
     this.#worths ??= this.#objectives.map((o) => worth(b, objectiveInWholes(o, b.whole)));
     return this.#worths;
   }
 
-  get totals(): readonly Fraction[] {
+  get totals(): readonly Exact[] {
     const { standing, whole } = this.#basis;
     return this.#faces(whole.n, standing.length);
   }
@@ -54,9 +54,9 @@ class Answered implements Optimal {
     return { variables: standing.slice(0, whole.n), rows: standing.slice(whole.n) };
   }
 
-  #faces(from: number, to: number): Fraction[] {
+  #faces(from: number, to: number): Exact[] {
     const b = this.#basis;
-    const faces: Fraction[] = [];
+    const faces: Exact[] = [];
     for (let j = from; j < to; j += 1) if (b.standing[j] !== "basic") faces[j - from] = this.#restingFace(j);
     basicValues(b).forEach((value, p) => {
       const j = b.basic[p] as number;
@@ -67,7 +67,7 @@ class Answered implements Optimal {
   }
 
   /** What rests on an end of its span is that end, as given. */
-  #restingFace(j: number): Fraction {
+  #restingFace(j: number): Exact {
     const { n } = this.#basis.whole;
     const span = (j < n ? this.#programme.variables[j] : this.#programme.rows[j - n]) as Span;
     const at = restingValue(this.#basis, j);
@@ -104,7 +104,7 @@ function unitOf({ n, unit, scales }: WholeProgramme, j: number): bigint {
 }
 
 /** An objective at the basis as it stands. */
-export function worth(b: WorkingBasis, { costs, scale }: WholeObjective): Fraction {
+export function worth(b: WorkingBasis, { costs, scale }: WholeObjective): Exact {
   const basics = basicValues(b);
   let resting = 0n;
   for (let j = 0; j < b.whole.n; j += 1) {

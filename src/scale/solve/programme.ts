@@ -1,4 +1,4 @@
-import type { Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
 
 /**
  * What a linear programme is asked and what it answers. Everything is exact: a figure here is a
@@ -8,14 +8,14 @@ import type { Fraction } from "../../number/fraction.ts";
 
 /** Ends of an interval; an absent end is open. Equal ends pin the value. */
 export interface Span {
-  readonly lower?: Fraction;
-  readonly upper?: Fraction;
+  readonly lower?: Exact;
+  readonly upper?: Exact;
 }
 
 /** One `coefficient × variable`. A variable named twice in a row or an objective counts twice. */
 export interface Term {
   readonly variable: number;
-  readonly coefficient: Fraction;
+  readonly coefficient: Exact;
 }
 
 /** `lower ≤ Σ coefficient × variable ≤ upper`. A row without terms says `lower ≤ 0 ≤ upper`. */
@@ -61,19 +61,19 @@ export interface Prices {
    * At or above 0 where the lower end binds, at or below 0 where the upper end does, else 0. Where
    * more rows meet in the answer than it has freedom, other prices may be as right.
    */
-  readonly rows: readonly Fraction[];
+  readonly rows: readonly Exact[];
   /** The same for each variable's bounds. */
-  readonly variables: readonly Fraction[];
+  readonly variables: readonly Exact[];
 }
 
 export interface Optimal {
   readonly status: "optimal";
-  readonly x: readonly Fraction[];
+  readonly x: readonly Exact[];
   /** The least of each objective, in turn; the first is what {@link Prices} speak of. */
-  readonly objectives: readonly Fraction[];
+  readonly objectives: readonly Exact[];
   readonly prices: Prices;
   /** Each row's total `Σ coefficient × variable` at `x`. */
-  readonly totals: readonly Fraction[];
+  readonly totals: readonly Exact[];
   /** Which ends bind at `x`. */
   readonly binding: { readonly rows: readonly End[]; readonly variables: readonly End[] };
   readonly basis: Basis;
@@ -85,7 +85,7 @@ export interface Holding {
   readonly on: "row" | "variable";
   readonly index: number;
   readonly end: "lower" | "upper";
-  readonly weight: Fraction;
+  readonly weight: Exact;
 }
 
 /**
@@ -95,15 +95,15 @@ export interface Holding {
 export interface Infeasible {
   readonly status: "infeasible";
   readonly certificate: readonly Holding[];
-  readonly gap: Fraction;
+  readonly gap: Exact;
   readonly pivots: number;
 }
 
 /** The objective of this turn falls without end: every `from + t × along`, t at or above 0, meets all rows and bounds. */
 export interface Unbounded {
   readonly status: "unbounded";
-  readonly from: readonly Fraction[];
-  readonly along: readonly Fraction[];
+  readonly from: readonly Exact[];
+  readonly along: readonly Exact[];
   readonly turn: number;
   readonly pivots: number;
 }

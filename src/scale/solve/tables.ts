@@ -1,15 +1,5 @@
-import {
-  compare,
-  type Fraction,
-  floor,
-  fraction,
-  lcm,
-  minus,
-  ONE,
-  plus,
-  times,
-  ZERO,
-} from "../../number/fraction.ts";
+import { type Exact, fraction, minus, ONE, plus, times, ZERO } from "../../number/exact.ts";
+import { compare, floor, lcm } from "../../number/ratio.ts";
 import type { AmountDemand, AmountsProblem, Choice, QuantitySum } from "./amounts.ts";
 import { largest, type Restriction, smallest } from "./restriction.ts";
 
@@ -68,7 +58,7 @@ function wholeDemand({ lines }: AmountsProblem, demand: AmountDemand): WholeDema
   const scale = demand.firm ? undefined : (demand.scale ?? ONE);
   const varies = scale !== undefined && "perUnit" in scale;
   const constant = varies ? scale.constant : scale;
-  const addsTo = ({ perUnit }: Pick<QuantitySum, "perUnit">): Fraction[][] =>
+  const addsTo = ({ perUnit }: Pick<QuantitySum, "perUnit">): Exact[][] =>
     lines.map(({ candidates }, i) => {
       const per = perUnit[i] ?? ZERO;
       return candidates.map(({ quantity }) => (per.n === 0n ? ZERO : times(per, quantity)));
@@ -82,7 +72,7 @@ function wholeDemand({ lines }: AmountsProblem, demand: AmountDemand): WholeDema
     upper ?? ZERO,
     constant ?? ZERO,
   ]);
-  const whole = (f: Fraction): bigint => f.n * (under / f.d);
+  const whole = (f: Exact): bigint => f.n * (under / f.d);
   return {
     values: adds.map((line) => line.map(whole)),
     lower: lower && whole(lower),
@@ -111,7 +101,7 @@ export function varies({ demands }: Tables): boolean {
 }
 
 /** A common denominator. */
-function underAll(all: readonly Fraction[], start = 1n): bigint {
+function underAll(all: readonly Exact[], start = 1n): bigint {
   let under = start;
   for (const { d } of all) if (under % d !== 0n) under = lcm(under, d);
   return under;
@@ -127,7 +117,7 @@ export interface Window extends Restriction {
  * The demands as restrictions, each end on its own, widened by an excess; `short` asks for less
  * than that excess.
  */
-export function windows(demands: readonly WholeDemand[], excess: Fraction, short = false): Window[] {
+export function windows(demands: readonly WholeDemand[], excess: Exact, short = false): Window[] {
   return demands.flatMap(({ values, lower, upper, gives }) => [
     ...(upper === undefined ? [] : [windowOf(values, upper, gives, excess, short)]),
     ...(lower === undefined
@@ -149,7 +139,7 @@ function windowOf(
   values: Restriction["values"],
   end: bigint,
   gives: Gives | undefined,
-  excess: Fraction,
+  excess: Exact,
   short: boolean,
 ): Window {
   if (!gives) return { values, limit: end, by: 1n, gives };
@@ -167,8 +157,8 @@ function windowOf(
 }
 
 /** The worst excess of a choice that holds the firm demands. */
-export function excessOf(demands: readonly WholeDemand[], chosen: readonly number[]): Fraction {
-  let worst: Fraction = ZERO;
+export function excessOf(demands: readonly WholeDemand[], chosen: readonly number[]): Exact {
+  let worst: Exact = ZERO;
   for (const { values, lower, upper, gives } of demands) {
     if (!gives) continue;
     const total = totalOf(values, chosen);
@@ -208,7 +198,7 @@ export function stated(t: Tables, chosen: readonly number[]): Choice {
     excess: excessOf(demands, chosen),
     totals: problem.demands.map((demand) =>
       problem.lines.reduce((sum, { candidates }, i) => {
-        const { quantity } = candidates[chosen[i] as number] as { readonly quantity: Fraction };
+        const { quantity } = candidates[chosen[i] as number] as { readonly quantity: Exact };
         const per = demand.perUnit[i] ?? ZERO;
         return per.n === 0n ? sum : plus(sum, times(per, quantity));
       }, demand.constant),

@@ -1,4 +1,5 @@
-import { type Fraction, lcm } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
+import { lcm } from "../../number/ratio.ts";
 import type { Objective, Programme, Row, Span, Term } from "./programme.ts";
 
 /**
@@ -74,7 +75,7 @@ function emptyColumns(n: number, rows: readonly Row[]): FilledColumn[] {
   return sizes.map((size) => ({ rows: new Array(size), values: new Array(size), filled: 0 }));
 }
 
-function wholeEnd({ n, d }: Fraction, by: bigint): bigint {
+function wholeEnd({ n, d }: Exact, by: bigint): bigint {
   return n === 0n ? n : d === 1n ? n * by : (n * by) / d;
 }
 

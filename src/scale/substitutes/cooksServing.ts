@@ -1,30 +1,22 @@
 import type { FoodInput } from "../../food/food.ts";
-import {
-  compare,
-  exact,
-  type Fraction,
-  fraction,
-  greatest,
-  least as lesser,
-  over,
-  times,
-} from "../../number/fraction.ts";
+import { type Exact, exact, fraction, greatest, least as lesser, over, times } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 
 /** What one portion of a line, or so much of a food in its place, brings; nothing where it is not known. */
 export interface Serving {
   readonly food: FoodInput;
   /** Edible portion. */
-  readonly grams: Fraction;
+  readonly grams: Exact;
   /** kcal */
-  readonly energy: Fraction | undefined;
+  readonly energy: Exact | undefined;
   /** mg */
-  readonly sodium: Fraction | undefined;
+  readonly sodium: Exact | undefined;
 }
 
 /** Grams of edible portion, for one portion. */
 export interface ServingRange {
-  readonly least: Fraction;
-  readonly most: Fraction;
+  readonly least: Exact;
+  readonly most: Exact;
 }
 
 /*
@@ -35,12 +27,12 @@ export interface ServingRange {
 /** Of the mass of what it stands in for. */
 const OF_MASS: ServingRange = { least: /* @__PURE__ */ fraction(1n, 3n), most: /* @__PURE__ */ fraction(3n) };
 /** Of the energy of what it stands in for, or 50 kcal where that is more. */
-const OF_ENERGY: Fraction = /* @__PURE__ */ fraction(2n);
-const LITTLE_ENERGY: Fraction = /* @__PURE__ */ fraction(50n);
+const OF_ENERGY: Exact = /* @__PURE__ */ fraction(2n);
+const LITTLE_ENERGY: Exact = /* @__PURE__ */ fraction(50n);
 /** Half a day's, in mg. */
-const MOST_SODIUM: Fraction = /* @__PURE__ */ fraction(1000n);
+const MOST_SODIUM: Exact = /* @__PURE__ */ fraction(1000n);
 /** Spoonfuls of what is measured by the spoon alone. */
-const SPOONS: Fraction = /* @__PURE__ */ fraction(4n);
+const SPOONS: Exact = /* @__PURE__ */ fraction(4n);
 
 /** The most grams of a portion, by the group of a food: of what seasons, sweetens, binds or is strewn. */
 const BY_GROUP: Readonly<Record<string, number>> = {
@@ -66,7 +58,7 @@ const BY_GROUP: Readonly<Record<string, number>> = {
  */
 export function cooksServing(line: Serving, instead: Serving): ServingRange {
   const mosts = [times(line.grams, OF_MASS.most)];
-  const notAbove = (per: Fraction | undefined, most: Fraction): void => {
+  const notAbove = (per: Exact | undefined, most: Exact): void => {
     if (per && per.n > 0n) mosts.push(over(times(instead.grams, most), per));
   };
   if (line.energy) notAbove(instead.energy, greatest(times(line.energy, OF_ENERGY), LITTLE_ENERGY));
@@ -77,7 +69,7 @@ export function cooksServing(line: Serving, instead: Serving): ServingRange {
   return { least: times(line.grams, OF_MASS.least), most: mosts.reduce(lesser) };
 }
 
-function usualPortion({ group, measures = [] }: FoodInput): Fraction | undefined {
+function usualPortion({ group, measures = [] }: FoodInput): Exact | undefined {
   const own = group !== undefined && Object.hasOwn(BY_GROUP, group) ? BY_GROUP[group] : undefined;
   const spoons = measures.filter(({ name }) => /^(tsp|tbsp|dash|pinch|sachet|pat)\b/.test(name));
   const sizes = spoons.map(({ grams }) => exact(grams)).sort(compare);

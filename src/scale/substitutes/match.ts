@@ -1,6 +1,7 @@
 import { type ComponentId, component } from "../../food/components.ts";
 import type { FoodInput } from "../../food/food.ts";
-import { compare, type Fraction, fraction, isZero, over, times, ZERO } from "../../number/fraction.ts";
+import { type Exact, fraction, isZero, over, times, ZERO } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import type { Quantity } from "../demand.ts";
@@ -8,15 +9,15 @@ import { cooksServing, type Serving, type ServingRange } from "./cooksServing.ts
 import { replaceFood } from "./replaceFood.ts";
 
 /** Below so many kcal a portion a line is there for its taste or its bulk. Common practice, no source. */
-const LITTLE_ENERGY: Fraction = /* @__PURE__ */ fraction(20n);
+const LITTLE_ENERGY: Exact = /* @__PURE__ */ fraction(20n);
 /** Share of the energy: "high protein" of Regulation (EC) No 1924/2006, annex: unverified, read as others cite it. */
-const HIGH_PROTEIN: Fraction = /* @__PURE__ */ fraction(1n, 5n);
+const HIGH_PROTEIN: Exact = /* @__PURE__ */ fraction(1n, 5n);
 /** Grams in each gram: leaves have as high a share, and nobody eats them for it. Common practice, no source. */
-const MUCH_PROTEIN: Fraction = /* @__PURE__ */ fraction(1n, 20n);
+const MUCH_PROTEIN: Exact = /* @__PURE__ */ fraction(1n, 20n);
 /** mg in each gram: what has as much is there for its salt. Common practice, no source. */
-const MUCH_SODIUM: Fraction = /* @__PURE__ */ fraction(10n);
+const MUCH_SODIUM: Exact = /* @__PURE__ */ fraction(10n);
 /** kcal/g, the general factor: FAO Food and Nutrition Paper 77 (2003), 3.5. */
-const PROTEIN_ENERGY: Fraction = /* @__PURE__ */ fraction(4n);
+const PROTEIN_ENERGY: Exact = /* @__PURE__ */ fraction(4n);
 
 /** Returns what a substitute should bring as much of as the line: what a cook would say the line is there for. */
 export function usualMatch(s: Sheet, i: number): Quantity {
@@ -37,7 +38,7 @@ export type Tried =
   | { readonly is: "without" }
   | {
       readonly is: "matched" | "too-little" | "too-much";
-      readonly grams: Fraction;
+      readonly grams: Exact;
       readonly range: ServingRange;
     };
 
@@ -57,14 +58,14 @@ export function tryFood(s: Sheet, i: number, { id }: FoodInput, match: Quantity)
 }
 
 /** What a line brings to the batch; nothing where it does not say. */
-function bringsOf(s: Sheet, i: number, match: Quantity): Fraction | undefined {
+function bringsOf(s: Sheet, i: number, match: Quantity): Exact | undefined {
   if (match === "mass") return s.values.grams[i] ?? ZERO;
   return known(s.cell(s.plan.lines[i]?.line.key ?? "", match));
 }
 
-function servingOf(s: Sheet, i: number): Serving & { readonly protein: Fraction | undefined } {
+function servingOf(s: Sheet, i: number): Serving & { readonly protein: Exact | undefined } {
   const { line, source } = s.plan.lines[i] ?? {};
-  const of = (id: ComponentId): Fraction | undefined => {
+  const of = (id: ComponentId): Exact | undefined => {
     const brought = known(s.cell(line?.key ?? "", id));
     return brought && over(brought, s.values.portions);
   };
@@ -77,7 +78,7 @@ function servingOf(s: Sheet, i: number): Serving & { readonly protein: Fraction 
   };
 }
 
-function known(cell: Tally): Fraction | undefined {
+function known(cell: Tally): Exact | undefined {
   return cell.bound === "unknown" ? undefined : cell.value;
 }
 

@@ -1,7 +1,7 @@
 import type { Allergen } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
 import { showFigure } from "../../measure/showFigure.ts";
-import type { Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Quantity } from "../demand.ts";
 import { matchName, tryFood } from "./match.ts";
@@ -12,10 +12,10 @@ import { closestFirst, substituteOf } from "./substituteOf.ts";
 export interface OutsideServing {
   readonly food: string;
   /** What brings as much as the line did. */
-  readonly grams: Fraction;
+  readonly grams: Exact;
   /** What a cook would serve. */
-  readonly least: Fraction;
-  readonly most: Fraction;
+  readonly least: Exact;
+  readonly most: Exact;
 }
 
 /** Foods that were left out, by what stood against them. */

@@ -8,7 +8,7 @@ import { type ComponentId, component } from "../../food/components.ts";
 import type { FoodInput } from "../../food/food.ts";
 import type { FoodTable } from "../../food/table.ts";
 import { collect, type Fault, quote, throwIfAny } from "../../number/error.ts";
-import { isZero, ZERO } from "../../number/fraction.ts";
+import { isZero, ZERO } from "../../number/exact.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Quantity } from "../demand.ts";
 import { quantity } from "../quantity.ts";

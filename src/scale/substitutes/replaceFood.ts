@@ -1,6 +1,7 @@
 import { retentionShares } from "../../food/retention.ts";
 import { amount } from "../../measure/amount.ts";
-import { type Fraction, isZero, ONE, over, times, toText, ZERO } from "../../number/fraction.ts";
+import { toText } from "../../number/digits.ts";
+import { type Exact, isZero, ONE, over, times, ZERO } from "../../number/exact.ts";
 import { amountReader } from "../../recipe/resolve.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
 import { Sheet } from "../../sheet/sheet.ts";
@@ -8,7 +9,7 @@ import { foodSource } from "../../sheet/source.ts";
 import { impliedYield } from "../../sheet/values.ts";
 
 /** A sheet in which one line is another food of its table, of so many grams for the batch; cooked as the line is. */
-export function replaceFood(s: Sheet, i: number, food: string, grams: Fraction): Sheet {
+export function replaceFood(s: Sheet, i: number, food: string, grams: Exact): Sheet {
   const { plan, values } = s;
   const written = amount(inGrams(grams));
   const was = values.grams[i] ?? ZERO;
@@ -24,9 +25,9 @@ export function replaceFood(s: Sheet, i: number, food: string, grams: Fraction):
 }
 
 interface Replacing {
-  readonly grams: Fraction;
+  readonly grams: Exact;
   /** Grams of it for each gram of what it replaces. */
-  readonly by: Fraction;
+  readonly by: Exact;
 }
 
 function lineOf({ plan }: Sheet, old: PlanLine, id: string, { grams, by }: Replacing): PlanLine {
@@ -53,6 +54,6 @@ function lineOf({ plan }: Sheet, old: PlanLine, id: string, { grams, by }: Repla
   };
 }
 
-function inGrams(grams: Fraction): string {
+function inGrams(grams: Exact): string {
   return `${toText(grams)} g`;
 }

@@ -1,7 +1,7 @@
 import type { Allergen } from "../../food/allergens.ts";
 import type { ComponentId } from "../../food/components.ts";
 import type { FoodCaution, State } from "../../food/food.ts";
-import { type Fraction, minus, over } from "../../number/fraction.ts";
+import { type Exact, minus, over } from "../../number/exact.ts";
 import { Result } from "../../number/result.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Tally } from "../../sheet/tally.ts";
@@ -15,7 +15,7 @@ export interface SubstituteChange {
   readonly before: Tally;
   readonly after: Tally;
   /** After less before, over before. */
-  readonly share: Fraction;
+  readonly share: Exact;
 }
 
 /** A food that may stand in for another, with the amount to use. */
@@ -24,11 +24,11 @@ export interface Substitute {
   readonly name: string;
   readonly state: State | undefined;
   /** For the batch, edible portion. */
-  readonly grams: Fraction;
+  readonly grams: Exact;
   /** The sheet with it in the line's place. */
   readonly sheet: Sheet;
   /** Sum of the shares by which what was to stay close moved, up or down. */
-  readonly distance: Fraction;
+  readonly distance: Exact;
   readonly changes: readonly SubstituteChange[];
   /** What moves beside, that a swap should not hide: sodium, unless it was to stay close. */
   readonly also: readonly Omit<SubstituteChange, "share">[];
@@ -93,6 +93,6 @@ export class Substitutes extends Result {
 }
 
 /** By what share of itself a component moved; below 0 where it fell. */
-export function shareMoved({ before, after }: Pick<SubstituteChange, "before" | "after">): Fraction {
+export function shareMoved({ before, after }: Pick<SubstituteChange, "before" | "after">): Exact {
   return over(minus(after.value, before.value), before.value);
 }

@@ -1,6 +1,7 @@
 import type { ComponentId } from "../../food/components.ts";
 import type { FoodInput } from "../../food/food.ts";
-import { absolute, compare, type Fraction, sum } from "../../number/fraction.ts";
+import { absolute, type Exact, sum } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { ReadSubstitutes } from "./read.ts";
 import { replaceFood } from "./replaceFood.ts";
@@ -14,7 +15,7 @@ export function substituteOf(
   s: Sheet,
   i: number,
   food: FoodInput,
-  grams: Fraction,
+  grams: Exact,
   { ids, untold }: ReadSubstitutes,
 ): Substitute {
   const made = replaceFood(s, i, food.id, grams);

@@ -4,8 +4,9 @@ import { isRecord } from "../../document/safe.ts";
 import { choice, coded, fields, list, once, type Schema } from "../../document/schema.ts";
 import type { Amount } from "../../measure/amount.ts";
 import { figure as readFigure } from "../../measure/figure.ts";
+import { toText } from "../../number/digits.ts";
 import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
-import { exact, type Fraction, over, times, toText, type Value } from "../../number/fraction.ts";
+import { type Exact, exact, over, times, type Value } from "../../number/exact.ts";
 import type { WrittenAmount } from "../../recipe/document.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Quantity } from "../demand.ts";
@@ -23,7 +24,7 @@ export interface Setting {
   /** As it was written. */
   readonly shown: string;
   /** As a number in the axis's unit; nothing where the axis has none. */
-  readonly figure: Fraction | undefined;
+  readonly figure: Exact | undefined;
   readonly line: WrittenAmount | undefined;
   readonly target: Value | undefined;
 }
@@ -99,7 +100,7 @@ function lineAxis(s: Sheet, name: string, amounts: readonly WrittenAmount[]): Re
   return { name, unit: first.unit, settings };
 }
 
-function inUnitOf(each: Amount, first: Amount): Fraction | undefined {
+function inUnitOf(each: Amount, first: Amount): Exact | undefined {
   if (each.kind !== first.kind) return undefined;
   if (each.size && first.size) return over(times(each.value, each.size), first.size);
   return each.unit === first.unit ? each.value : undefined;

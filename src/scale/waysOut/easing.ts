@@ -1,4 +1,4 @@
-import { type Fraction, ONE, ZERO } from "../../number/fraction.ts";
+import { type Exact, ONE, ZERO } from "../../number/exact.ts";
 import {
   type Constraint,
   isExact,
@@ -83,7 +83,7 @@ function rangeMeasure(model: Model, end: RangeEnd): Measure {
   return { value: amountAt(end.place, ONE), per: amountAt(baseOfMover(model, end.mover), ONE) };
 }
 
-function standsAt(model: Model, standing: Standing, point: Point): Fraction {
+function standsAt(model: Model, standing: Standing, point: Point): Exact {
   return quotientAt(measureOf(model, standing), point) ?? ZERO;
 }
 
@@ -97,10 +97,7 @@ function asSoft(model: Model, standing: Standing): Constraint {
 const NOBODY = { kind: "line", name: "", dish: 0, line: 0 } as const;
 
 /** An opened problem, held at what was eased. */
-function closedAt(
-  { model, constraints }: Problem,
-  given: readonly (readonly [Standing, Fraction])[],
-): Problem {
+function closedAt({ model, constraints }: Problem, given: readonly (readonly [Standing, Exact])[]): Problem {
   const held = given.map(([standing, to]): Constraint => {
     const ends = { ...OPEN, [standing.side]: to };
     return { on: NOBODY, ...measureOf(model, standing), ...ends, soft: false };

@@ -1,4 +1,5 @@
-import { compare, type Fraction, ONE, over, times } from "../../number/fraction.ts";
+import { type Exact, ONE, over, times } from "../../number/exact.ts";
+import { compare } from "../../number/ratio.ts";
 import { gramsOf, linesByName } from "../engine/constraints.ts";
 import { BASE, type LineAt, type Model, proportionsAt } from "../engine/model.ts";
 import { type Found, meet, problemOf, type Task, totalDeparture } from "../engine/task.ts";
@@ -77,6 +78,6 @@ export function heldLines({ dishes, movers, places }: Model): Named[] {
   return held.length > 1 ? held : [];
 }
 
-function isOne(ratio: Fraction | undefined): boolean {
+function isOne(ratio: Exact | undefined): boolean {
   return ratio === undefined || ratio.n === ratio.d;
 }

@@ -1,4 +1,4 @@
-import type { Fraction } from "../../number/fraction.ts";
+import type { Exact } from "../../number/exact.ts";
 import type { Demand } from "../demand.ts";
 import type { Side, Standing } from "../engine/open.ts";
 import { type Found, totalDeparture } from "../engine/task.ts";
@@ -28,9 +28,9 @@ export interface FitSuggestion {
   /** Which end gives way; nothing where a line is made adjustable within half to double its ratio. */
   readonly end: Side | undefined;
   /** The bound to ease to, exact: grams of a portion for a line, else as the demand or range has it. */
-  readonly to: Fraction | undefined;
+  readonly to: Exact | undefined;
   /** What the departures then total. */
-  readonly departure: Fraction;
+  readonly departure: Exact;
   /** Changes needed beside this one; empty where it is enough by itself. */
   readonly also: readonly FitSuggestion[];
   /** In words, with what is needed beside it. */
@@ -52,7 +52,7 @@ export function adjustable(names: readonly string[], found: Found): FitSuggestio
 }
 
 /** What stands in the way, eased to where everything else can be met. */
-export function eased(standing: Standing, to: Fraction, found: Found): FitSuggestion {
+export function eased(standing: Standing, to: Exact, found: Found): FitSuggestion {
   return {
     demand: undefined,
     end: standing.side,
@@ -71,7 +71,7 @@ export function together([first, ...others]: readonly FitSuggestion[]): FitSugge
 
 function whatGives(
   standing: Standing,
-  to: Fraction,
+  to: Exact,
 ): Pick<FitSuggestion, "change" | "names" | "text"> & { readonly demand?: Demand } {
   const { side } = standing;
   // What is shown has to do as well as what was found.

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../../src/food/table.ts";
 import { starterFoods } from "../../../src/foods.ts";
-import { fraction, toText } from "../../../src/number/fraction.ts";
+import { toText } from "../../../src/number/digits.ts";
+import { fraction } from "../../../src/number/exact.ts";
 import { referenceIntakes } from "../../../src/person/intakes/referenceIntakes.ts";
 import { upperLimits } from "../../../src/person/intakes/upperLimits.ts";
 import type { LineInput, RecipeInput } from "../../../src/recipe/document.ts";

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../../src/food/table.ts";
-import { exact, toText } from "../../../src/number/fraction.ts";
+import { toText } from "../../../src/number/digits.ts";
+import { exact } from "../../../src/number/exact.ts";
 import type { LineInput } from "../../../src/recipe/document.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
 import { fit } from "../../../src/scale/fit.ts";

@@ -1,18 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../../src/food/table.ts";
-import {
-  compare,
-  equals,
-  exact,
-  fraction,
-  ONE,
-  over,
-  sum,
-  times,
-  toText,
-  ZERO,
-} from "../../../src/number/fraction.ts";
+import { toText } from "../../../src/number/digits.ts";
+import { equals, exact, fraction, ONE, over, sum, times, ZERO } from "../../../src/number/exact.ts";
+import { compare } from "../../../src/number/ratio.ts";
 import type { LineInput } from "../../../src/recipe/document.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
 import { type FitHow, fit } from "../../../src/scale/fit.ts";

@@ -1,16 +1,7 @@
 import fc from "fast-check";
 import { energySystems } from "../../../src/food/energy.ts";
-import {
-  type Fraction,
-  fraction,
-  minus,
-  ONE,
-  over,
-  plus,
-  sum,
-  times,
-  toText,
-} from "../../../src/number/fraction.ts";
+import { toText } from "../../../src/number/digits.ts";
+import { type Exact, fraction, minus, ONE, over, plus, sum, times } from "../../../src/number/exact.ts";
 import type { RecipeInput } from "../../../src/recipe/document.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
 import { moveLines } from "../../../src/scale/move.ts";
@@ -70,7 +61,7 @@ export function meals({ dishes, demands, wild }: MealShape): fc.Arbitrary<Meal> 
         dishes: made.map(({ dish }) => dish),
         demands: all.demands.map(({ of, kind, slack, wild: isWild }): Demand => {
           const { subject, value } = together(of, goals);
-          const most = (f: Fraction): Fraction => (of === "share" && f.n > f.d ? ONE : f);
+          const most = (f: Exact): Exact => (of === "share" && f.n > f.d ? ONE : f);
           const asked = most(isWild ? times(value, fraction(17n, 10n)) : value);
           const room = fraction(BigInt(slack), 100n);
           const ends = {
@@ -103,11 +94,8 @@ function dishOf(world: World, loose: boolean, name: string): { readonly dish: Di
 }
 
 /** What several sheets bring together, from their public faces alone. */
-export function together(
-  of: Of,
-  all: readonly Sheet[],
-): { readonly subject: object; readonly value: Fraction } {
-  const total = (id: "omega3" | "omega6" | "energy" | "protein" | "fibre" | "sodium" | "fat"): Fraction =>
+export function together(of: Of, all: readonly Sheet[]): { readonly subject: object; readonly value: Exact } {
+  const total = (id: "omega3" | "omega6" | "energy" | "protein" | "fibre" | "sodium" | "fat"): Exact =>
     sum(all.map((s) => s.portion(id).value));
   if (of === "mass") return { subject: { of }, value: sum(all.map((s) => s.portionMass)) };
   if (of === "ratio") {

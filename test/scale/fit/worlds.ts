@@ -2,16 +2,8 @@ import fc from "fast-check";
 import { type ComponentId, components } from "../../../src/food/components.ts";
 import type { FoodInput } from "../../../src/food/food.ts";
 import { type FoodTable, foodTable } from "../../../src/food/table.ts";
-import {
-  type Fraction,
-  fraction,
-  minus,
-  ONE,
-  plus,
-  sum,
-  times,
-  toText,
-} from "../../../src/number/fraction.ts";
+import { toText } from "../../../src/number/digits.ts";
+import { type Exact, fraction, minus, ONE, plus, sum, times } from "../../../src/number/exact.ts";
 import type { LineInput, RecipeInput } from "../../../src/recipe/document.ts";
 import type { Demand, EnergyShareOf } from "../../../src/scale/demand.ts";
 import { moveLines } from "../../../src/scale/move.ts";
@@ -39,8 +31,8 @@ export interface World {
   readonly sheet: Sheet;
   readonly demands: readonly Demand[];
   /** The factors that the demands were taken from: the common one, and each line's. */
-  readonly common: Fraction;
-  readonly factors: readonly Fraction[];
+  readonly common: Exact;
+  readonly factors: readonly Exact[];
   /** Whether a demand was moved away from what those factors bring. */
   readonly wild: boolean;
 }
@@ -138,22 +130,22 @@ interface Drawn {
   readonly adjustable: readonly {
     readonly line: LineDrawn;
     readonly bounds: string;
-    readonly factor: Fraction;
+    readonly factor: Exact;
   }[];
   readonly doses: readonly LineDrawn[];
-  readonly partFactors: readonly Fraction[];
-  readonly common: Fraction;
+  readonly partFactors: readonly Exact[];
+  readonly common: Exact;
   readonly demands: readonly DrawnDemand[];
 }
 
 function build(drawn: Drawn): World {
   const foods: FoodInput[] = [];
   const lines: LineInput[] = [];
-  const factors: Fraction[] = [];
+  const factors: Exact[] = [];
   const add = (
     key: string,
     { per100g, grams, serving }: LineDrawn,
-    factor: Fraction,
+    factor: Exact,
     more: Partial<LineInput>,
   ): void => {
     foods.push(food(key, per100g));
@@ -173,7 +165,7 @@ function build(drawn: Drawn): World {
     const own = times(common, factor);
     // Bounds of one portion a fifth off what the drawn factor makes of the line.
     const portion = times(own, fraction(BigInt(line.grams), BigInt(portions)));
-    const grams = (share: Fraction): string => `${toText(times(portion, share))} g`;
+    const grams = (share: Exact): string => `${toText(times(portion, share))} g`;
     add(`free-${i}`, line, own, {
       scaling: "adjustable",
       ...((bounds === "most" || bounds === "both") && { most: grams(fraction(6n, 5n)) }),
@@ -220,7 +212,7 @@ function demandOf({ of, kind, slack, wild }: DrawnDemand, goal: Sheet): Demand {
 export function subjectAt(
   of: DrawnDemand["of"],
   s: Sheet,
-): { readonly subject: object; readonly value: Fraction } {
+): { readonly subject: object; readonly value: Exact } {
   if (of === "mass") return { subject: { of }, value: s.portionMass };
   if (of === "ratio") {
     const [a, b] = [s.portion("omega6").value, s.portion("omega3").value];
@@ -237,6 +229,6 @@ export function subjectAt(
   return { subject: { of }, value: s.portion(of as ComponentId).value };
 }
 
-function ratio(a: Fraction, b: Fraction): Fraction {
+function ratio(a: Exact, b: Exact): Exact {
   return fraction(a.n * b.d, a.d * b.n);
 }

@@ -1,17 +1,8 @@
 import type { Amount } from "../../../src/measure/amount.ts";
 import { amount } from "../../../src/measure/amount.ts";
 import type { Kitchen } from "../../../src/measure/kitchen.ts";
-import {
-  compare,
-  equals,
-  exact,
-  type Fraction,
-  floor,
-  fraction,
-  minus,
-  over,
-  times,
-} from "../../../src/number/fraction.ts";
+import { type Exact, equals, exact, fraction, minus, over, times } from "../../../src/number/exact.ts";
+import { compare, floor } from "../../../src/number/ratio.ts";
 
 /**
  * Whether a kitchen can measure an amount, told from the kitchen's own description and by nothing
@@ -25,11 +16,11 @@ export function faultIn(a: Amount, place: Kitchen): string | undefined {
   return isWholeAnd(a.value, parts) ? undefined : "pieces that cannot be had";
 }
 
-function size(a: Amount): Fraction {
+function size(a: Amount): Exact {
   return times(a.value, a.size ?? exact(1));
 }
 
-function isMultiple(of: Fraction, step: Fraction): boolean {
+function isMultiple(of: Exact, step: Exact): boolean {
   return over(of, step).d === 1n;
 }
 
@@ -72,7 +63,7 @@ function partsOf(unit: string, { drawer }: Kitchen): readonly string[] | undefin
   return parts?.map(String);
 }
 
-function isWholeAnd(f: Fraction, parts: readonly string[]): boolean {
+function isWholeAnd(f: Exact, parts: readonly string[]): boolean {
   const rest = minus(f, fraction(floor(f)));
   return rest.n === 0n || parts.some((part) => equals(rest, exact(part)));
 }

@@ -2,7 +2,8 @@ import fc from "fast-check";
 import type { FoodInput } from "../../../src/food/food.ts";
 import { type FoodTable, foodTable } from "../../../src/food/table.ts";
 import { type Kitchen, kitchen, kitchens } from "../../../src/measure/kitchen.ts";
-import { exact, type Fraction, fraction, least, plus, times, toText } from "../../../src/number/fraction.ts";
+import { toText } from "../../../src/number/digits.ts";
+import { type Exact, exact, fraction, least, plus, times } from "../../../src/number/exact.ts";
 import type { LineInput, RecipeInput } from "../../../src/recipe/document.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
 import { sheet } from "../../../src/sheet/build.ts";
@@ -216,8 +217,8 @@ const subjects: { readonly [K in DrawnDemand["of"]]: Subject } = {
 };
 
 /** What a portion brings of a demand's subject, from the sheet's public figures; null where there is nothing to take it of. */
-export function broughtBy(s: Sheet, subject: Subject): Fraction | null {
-  const one = (of: "energy" | "protein" | "fat" | "sodium" | "carbohydrateByDifference"): Fraction =>
+export function broughtBy(s: Sheet, subject: Subject): Exact | null {
+  const one = (of: "energy" | "protein" | "fat" | "sodium" | "carbohydrateByDifference"): Exact =>
     s.portion(of).value;
   if (subject.of === "mass") return s.portionMass;
   if (subject.of === "energy" || subject.of === "protein" || subject.of === "sodium") return one(subject.of);

@@ -1,7 +1,6 @@
 import {
-  compare,
+  type Exact,
   exact,
-  type Fraction,
   fraction,
   minus,
   ONE,
@@ -9,7 +8,8 @@ import {
   plus,
   times,
   ZERO,
-} from "../../../src/number/fraction.ts";
+} from "../../../src/number/exact.ts";
+import { compare } from "../../../src/number/ratio.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
 import { broughtBy } from "./dishes.ts";
@@ -21,7 +21,7 @@ import { broughtBy } from "./dishes.ts";
  */
 export interface End {
   readonly demand: Demand;
-  readonly asked: Fraction;
+  readonly asked: Exact;
   /** −1: at least so much; 1: at most. */
   readonly side: -1 | 1;
   readonly firm: boolean;
@@ -37,7 +37,7 @@ export function endsOf(demands: readonly Demand[]): End[] {
 }
 
 /** How far beyond its tolerance an end is missed, as a share of it; 0 where it holds. */
-export function excessAt({ asked, side, firm }: End, brings: Fraction, tolerance: string): Fraction {
+export function excessAt({ asked, side, firm }: End, brings: Exact, tolerance: string): Exact {
   const sign = fraction(BigInt(side));
   const limit = times(asked, plus(ONE, times(firm ? ZERO : exact(tolerance), sign)));
   const by = times(minus(brings, limit), sign);
@@ -58,7 +58,7 @@ export function judged(
   s: Sheet,
   ends: readonly End[],
   tolerance: string,
-): { readonly excess: Fraction; readonly firm: boolean } {
+): { readonly excess: Exact; readonly firm: boolean } {
   let [excess, firm] = [ZERO, true];
   for (const end of ends) {
     const brings = broughtBy(s, end.demand);

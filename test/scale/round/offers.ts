@@ -1,23 +1,23 @@
 import { formatAmount } from "../../../src/measure/format.ts";
 import type { Kitchen } from "../../../src/measure/kitchen.ts";
 import { measurable } from "../../../src/measure/measurable.ts";
-import { exact, type Fraction, minus, ONE, over, times } from "../../../src/number/fraction.ts";
+import { type Exact, exact, minus, ONE, over, times } from "../../../src/number/exact.ts";
 import type { Sheet, SheetLine } from "../../../src/sheet/sheet.ts";
 
 /**
  * Grams that a line may become, from the public face: what the kitchen can measure of an amount, read
  * again by `edit`.
  */
-export function offersOf(s: Sheet, line: SheetLine, place: Kitchen): Fraction[] {
+export function offersOf(s: Sheet, line: SheetLine, place: Kitchen): Exact[] {
   const measures = s.origin.measures;
   const how = measures === undefined ? {} : { measures };
-  const near = (of: SheetLine): Fraction[] =>
+  const near = (of: SheetLine): Exact[] =>
     measurable(place, of.amount, how).map(({ amount }) => {
       const edited = s.edit({ [line.key]: formatAmount(amount, how) });
       return lineOf(edited, line.key).grams;
     });
   const own = near(line);
-  const weighed = (): Fraction[] => {
+  const weighed = (): Exact[] => {
     const gross = over(line.grams, lineOf(s.edit({ [line.key]: "1 g" }), line.key).grams);
     return near(lineOf(s.edit({ [line.key]: { value: `${gross.n}/${gross.d}`, unit: "g" } }), line.key));
   };
@@ -37,7 +37,7 @@ function lineOf(s: Sheet, key: string): SheetLine {
 }
 
 /** What a gram of a line brings to one portion, by the quantity. */
-export function perGram(s: Sheet, line: SheetLine, of: string): Fraction {
+export function perGram(s: Sheet, line: SheetLine, of: string): Exact {
   const share = over(ONE, exact(s.portions));
   if (of === "mass") return times(share, line.added === "cooking" ? s.masses.yieldFactor : ONE);
   const brought = s.cell(line.key, of as "energy").value;

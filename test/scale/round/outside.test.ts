@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
+  type Exact,
   exact,
-  type Fraction,
   fraction,
   minus,
   ONE,
@@ -10,7 +10,7 @@ import {
   sum,
   times,
   ZERO,
-} from "../../../src/number/fraction.ts";
+} from "../../../src/number/exact.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
 import { Rounded, RoundingOutOfReach, roundToKitchen } from "../../../src/scale/round.ts";
 import type { AmountDemand, AmountsProblem, QuantitySum } from "../../../src/scale/solve/amounts.ts";
@@ -29,8 +29,8 @@ import { offersOf, perGram } from "./offers.ts";
  */
 
 /** `value / per` of a demand, each as a sum over lines; shares by 4, 9 and 4 kcal/g. */
-function partsOf(s: Sheet, line: SheetLine, demand: Demand): { value: Fraction; per: Fraction } {
-  const one = (of: string): Fraction => perGram(s, line, of);
+function partsOf(s: Sheet, line: SheetLine, demand: Demand): { value: Exact; per: Exact } {
+  const one = (of: string): Exact => perGram(s, line, of);
   if (demand.of !== undefined) return { value: one(demand.of), per: ZERO };
   if (demand.ratioOf) return { value: one(demand.ratioOf[0]), per: one(demand.ratioOf[1]) };
   const fat = times(exact(9), one("fat"));
@@ -48,7 +48,7 @@ function problemFrom(world: World): AmountsProblem {
   }));
   const moving = all.filter(({ offers }) => offers.length > 0);
   const still = all.filter(({ offers }) => offers.length === 0);
-  const add = (bring: (line: SheetLine) => Fraction): QuantitySum => ({
+  const add = (bring: (line: SheetLine) => Exact): QuantitySum => ({
     perUnit: moving.map(({ line }) => bring(line)),
     constant: sum(still.map(({ line }) => times(bring(line), line.grams))),
   });

@@ -5,12 +5,12 @@ import { amount, gramsOf, millilitresOf } from "../../../src/measure/amount.ts";
 import { formatAmount } from "../../../src/measure/format.ts";
 import { kitchen } from "../../../src/measure/kitchen.ts";
 import { measurable } from "../../../src/measure/measurable.ts";
+import { toText } from "../../../src/number/digits.ts";
 import {
   absolute,
-  compare,
+  type Exact,
   equals,
   exact,
-  type Fraction,
   fraction,
   isZero,
   minus,
@@ -19,9 +19,9 @@ import {
   plus,
   sum,
   times,
-  toText,
   ZERO,
-} from "../../../src/number/fraction.ts";
+} from "../../../src/number/exact.ts";
+import { compare } from "../../../src/number/ratio.ts";
 import type { LineInput, RecipeInput } from "../../../src/recipe/document.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
 import { Rounded, RoundedTogether, RoundingOutOfReach, roundToKitchen } from "../../../src/scale/round.ts";
@@ -100,7 +100,7 @@ const cases: fc.Arbitrary<Case> = fc
   });
 
 /** What each line may become, read from the kitchen alone. */
-function choices(s: Sheet): { readonly grams: Fraction; readonly exact: Fraction }[][] {
+function choices(s: Sheet): { readonly grams: Exact; readonly exact: Exact }[][] {
   return s.lines
     .filter((line) => line.scaling !== "per-portion")
     .map((line) => {
@@ -121,7 +121,7 @@ function* products<T>(lists: readonly (readonly T[])[]): Generator<T[]> {
 /** The worst excess and the drift of a choice, worked out from the public figures of an edited sheet. */
 function judgedAt(
   s: Sheet,
-  chosen: readonly { readonly grams: Fraction; readonly exact: Fraction }[],
+  chosen: readonly { readonly grams: Exact; readonly exact: Exact }[],
   ends: readonly End[],
 ) {
   const moving = s.lines.filter((line) => line.scaling !== "per-portion");
@@ -144,7 +144,7 @@ describe("rounding to a kitchen", () => {
         const s = sheet(recipe, foods);
         const found = roundToKitchen(s, camp, { demands });
         const ends = standing(s, demands, "1/50");
-        let best: { excess: Fraction; drift: Fraction } | undefined;
+        let best: { excess: Exact; drift: Exact } | undefined;
         for (const choice of products(choices(s))) {
           const each = judgedAt(s, choice, ends);
           if (!each) continue;
@@ -200,7 +200,7 @@ describe("rounding to a kitchen", () => {
   });
 
   it("gives amounts that are in the kitchen's set, told apart by arithmetic alone", () => {
-    const isMultiple = (f: Fraction, step: string): boolean => over(f, exact(step)).d === 1n;
+    const isMultiple = (f: Exact, step: string): boolean => over(f, exact(step)).d === 1n;
     fc.assert(
       fc.property(cases, ({ recipe, demands }) => {
         const found = roundToKitchen(sheet(recipe, foods), camp, { demands });

@@ -1,15 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  compare,
-  exact,
-  fraction,
-  ONE,
-  times,
-  toText,
-  type Value,
-  ZERO,
-} from "../../../src/number/fraction.ts";
+import { toText } from "../../../src/number/digits.ts";
+import { exact, fraction, ONE, times, type Value, ZERO } from "../../../src/number/exact.ts";
+import { compare } from "../../../src/number/ratio.ts";
 import type {
   AmountDemand,
   AmountLine,

@@ -1,7 +1,6 @@
 import {
   absolute,
-  compare,
-  type Fraction,
+  type Exact,
   fraction,
   minus,
   ONE,
@@ -10,22 +9,23 @@ import {
   sum,
   times,
   ZERO,
-} from "../../../src/number/fraction.ts";
+} from "../../../src/number/exact.ts";
+import { compare } from "../../../src/number/ratio.ts";
 import type { AmountsProblem } from "../../../src/scale/solve/amounts.ts";
 
 /** The definition of a best choice taken at its word, one candidate after another; small problems only. */
 export interface ByHand {
   readonly chosen: readonly number[];
-  readonly excess: Fraction;
-  readonly drift: Fraction;
-  readonly common: Fraction;
+  readonly excess: Exact;
+  readonly drift: Exact;
+  readonly common: Exact;
 }
 
-const quantity = (p: AmountsProblem, chosen: readonly number[], i: number): Fraction =>
+const quantity = (p: AmountsProblem, chosen: readonly number[], i: number): Exact =>
   p.lines[i]?.candidates[chosen[i] ?? -1]?.quantity ?? ZERO;
 
 /** `Σ weight × |quantity / (exact × common) − 1|`, as the contract writes it. */
-export function driftAt(p: AmountsProblem, chosen: readonly number[], common: Fraction): Fraction {
+export function driftAt(p: AmountsProblem, chosen: readonly number[], common: Exact): Exact {
   return sum(
     p.lines.map(({ exact, weight }, i) =>
       exact.n === 0n
@@ -36,7 +36,7 @@ export function driftAt(p: AmountsProblem, chosen: readonly number[], common: Fr
 }
 
 /** The least drift over every line's own ratio as the common factor; among equals the nearest to 1. */
-export function driftOf(p: AmountsProblem, chosen: readonly number[]): { drift: Fraction; common: Fraction } {
+export function driftOf(p: AmountsProblem, chosen: readonly number[]): { drift: Exact; common: Exact } {
   if (p.common) return { drift: driftAt(p, chosen, p.common), common: p.common };
   const ratios = p.lines.map(({ exact, weight }, i) =>
     exact.n === 0n || weight.n === 0n ? ZERO : over(quantity(p, chosen, i), exact),
@@ -53,8 +53,8 @@ export function driftOf(p: AmountsProblem, chosen: readonly number[]): { drift: 
 }
 
 /** The worst excess, or nothing where a firm demand does not hold. */
-export function excessOf(p: AmountsProblem, chosen: readonly number[]): Fraction | undefined {
-  let worst: Fraction = ZERO;
+export function excessOf(p: AmountsProblem, chosen: readonly number[]): Exact | undefined {
+  let worst: Exact = ZERO;
   for (const d of p.demands) {
     const total = plus(d.constant, sum(d.perUnit.map((per, i) => times(per, quantity(p, chosen, i)))));
     for (const by of [d.upper && minus(total, d.upper), d.lower && minus(d.lower, total)]) {
@@ -73,7 +73,7 @@ export function excessOf(p: AmountsProblem, chosen: readonly number[]): Fraction
 }
 
 export function bestByHand(p: AmountsProblem): ByHand | undefined {
-  let best: (ByHand & { distance: Fraction }) | undefined;
+  let best: (ByHand & { distance: Exact }) | undefined;
   for (const chosen of everyChoice(p)) {
     const excess = excessOf(p, chosen);
     if (!excess) continue;
@@ -103,4 +103,4 @@ function* everyChoice(p: AmountsProblem): Generator<number[]> {
 }
 
 /** A fraction for tests. */
-export const f = (n: number, d = 1): Fraction => fraction(BigInt(n), BigInt(d));
+export const f = (n: number, d = 1): Exact => fraction(BigInt(n), BigInt(d));

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { exact, ONE, ZERO } from "../../../src/number/fraction.ts";
+import { exact, ONE, ZERO } from "../../../src/number/exact.ts";
 import { conflict } from "../../../src/scale/solve/conflict.ts";
 import { minimise } from "../../../src/scale/solve/minimise.ts";
 import type { Programme, Row } from "../../../src/scale/solve/programme.ts";

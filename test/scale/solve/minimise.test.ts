@@ -1,15 +1,15 @@
 import { describe, expect, it } from "vitest";
+import { toText } from "../../../src/number/digits.ts";
 import {
+  type Exact,
   exact,
-  type Fraction,
   fraction,
   negate,
   ONE,
   times,
-  toText,
   type Value,
   ZERO,
-} from "../../../src/number/fraction.ts";
+} from "../../../src/number/exact.ts";
 import { startingBasis, takeUp } from "../../../src/scale/solve/basis.ts";
 import { minimise, minimiseInTurn } from "../../../src/scale/solve/minimise.ts";
 import { worth } from "../../../src/scale/solve/optimal.ts";
@@ -51,7 +51,7 @@ function programme(
 
 const notNegative = (count: number): (readonly [End, End])[] =>
   Array.from({ length: count }, () => [0, undefined]);
-const texts = (all: readonly Fraction[]): string[] => all.map(toText);
+const texts = (all: readonly Exact[]): string[] => all.map(toText);
 
 function best(p: Programme, objective: Objective): Optimal {
   const solution = minimise(p, objective);
@@ -105,7 +105,7 @@ describe("textbook programmes", () => {
       ],
     );
     const { x, objectives } = best(p, terms([2, 3.5, 8, 1.5, 11, 1]));
-    const six = (f: Fraction): string => (Number(f.n) / Number(f.d)).toFixed(6);
+    const six = (f: Exact): string => (Number(f.n) / Number(f.d)).toFixed(6);
     expect(objectives.map((f) => (Number(f.n) / Number(f.d)).toFixed(4))).toEqual(["12.0813"]);
     expect(x.map(six)).toEqual(["0.000000", "0.053599", "0.449499", "1.865168", "0.500000", "0.000000"]);
   });

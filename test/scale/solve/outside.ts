@@ -1,6 +1,6 @@
 import type { Highs, ModelData } from "highs";
 import loadHighs from "highs";
-import type { Fraction } from "../../../src/number/fraction.ts";
+import type { Exact } from "../../../src/number/exact.ts";
 import type { Objective, Programme } from "../../../src/scale/solve/programme.ts";
 
 /**
@@ -9,7 +9,7 @@ import type { Objective, Programme } from "../../../src/scale/solve/programme.ts
  */
 export const highs: Highs = await loadHighs();
 
-export function asNumber({ n, d }: Fraction): number {
+export function asNumber({ n, d }: Exact): number {
   const big = 10n ** 17n;
   return n < big && n > -big && d < big ? Number(n) / Number(d) : Number((n * 10n ** 20n) / d) / 1e20;
 }
@@ -31,8 +31,8 @@ export function asModel({ variables, rows }: Programme, objective: Objective): M
     }
     starts.push(indices.length);
   }
-  const low = (f: Fraction | undefined): number => (f ? asNumber(f) : -highs.infinity);
-  const high = (f: Fraction | undefined): number => (f ? asNumber(f) : highs.infinity);
+  const low = (f: Exact | undefined): number => (f ? asNumber(f) : -highs.infinity);
+  const high = (f: Exact | undefined): number => (f ? asNumber(f) : highs.infinity);
   return {
     numCols: variables.length,
     numRows: rows.length,

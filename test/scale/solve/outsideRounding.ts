@@ -1,5 +1,5 @@
 import type { ModelData } from "highs";
-import { type Fraction, over, plus, sum, times, ZERO } from "../../../src/number/fraction.ts";
+import { type Exact, over, plus, sum, times, ZERO } from "../../../src/number/exact.ts";
 import type { AmountsProblem, QuantitySum } from "../../../src/scale/solve/amounts.ts";
 import { asNumber, highs } from "./outside.ts";
 
@@ -116,7 +116,7 @@ export function asMixedModel(p: AmountsProblem, aim: "excess" | { readonly exces
   };
 }
 
-function scaleAsWritten(p: AmountsProblem, { perUnit, constant }: QuantitySum): Fraction {
+function scaleAsWritten(p: AmountsProblem, { perUnit, constant }: QuantitySum): Exact {
   return plus(constant, sum(p.lines.map(({ exact }, i) => times(perUnit[i] ?? ZERO, exact))));
 }
 

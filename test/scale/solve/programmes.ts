@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import {
+  type Exact,
   exact,
-  type Fraction,
   fraction,
   minus,
   negate,
@@ -9,7 +9,7 @@ import {
   plus,
   times,
   ZERO,
-} from "../../../src/number/fraction.ts";
+} from "../../../src/number/exact.ts";
 import type { Objective, Programme, Row, Span, Term } from "../../../src/scale/solve/programme.ts";
 
 /** Programmes for the tests and the benches; the same seed gives the same programmes. */
@@ -19,8 +19,8 @@ export interface Asked {
   readonly objective: Objective;
 }
 
-const term = (variable: number, coefficient: Fraction): Term => ({ variable, coefficient });
-const decimal = (max: number, places: number): fc.Arbitrary<Fraction> =>
+const term = (variable: number, coefficient: Exact): Term => ({ variable, coefficient });
+const decimal = (max: number, places: number): fc.Arbitrary<Exact> =>
   fc.integer({ min: 0, max: max * 10 ** places }).map((n) => fraction(BigInt(n), 10n ** BigInt(places)));
 
 /** Per 100 g figures as food tables print them, times grams as recipes have them: exact products. */
@@ -29,11 +29,11 @@ const contribution = fc
   .map(([grams, per100]) => times(fraction(BigInt(grams), 100n), per100));
 
 interface Drawn {
-  readonly base: Fraction;
-  readonly constant: Fraction;
-  readonly parts: readonly Fraction[];
+  readonly base: Exact;
+  readonly constant: Exact;
+  readonly parts: readonly Exact[];
   readonly kind: "exactly" | "least" | "most" | "band" | "share";
-  readonly slack: Fraction;
+  readonly slack: Exact;
   readonly wild: boolean;
 }
 
@@ -84,7 +84,7 @@ export function fitProgramme(moving: number, demands: { min: number; max: number
       for (let j = 0; j < moving; j += 1) {
         // Every sixth or so: a most for one portion, at a little over what the drawn factor asks.
         if (perPortion[j] && j % 3 === 0) {
-          const most = times(times(common, factors[j] as Fraction), fraction(11n, 10n));
+          const most = times(times(common, factors[j] as Exact), fraction(11n, 10n));
           rows.push({
             terms: [term(2 * j, ONE), term(2 * j + 1, negate(ONE)), term(t, negate(most))],
             upper: negate(ONE),
@@ -96,17 +96,17 @@ export function fitProgramme(moving: number, demands: { min: number; max: number
     });
 }
 
-function demandRows(d: Drawn, common: Fraction, factors: readonly Fraction[], t: number): Row[] {
+function demandRows(d: Drawn, common: Exact, factors: readonly Exact[], t: number): Row[] {
   let whole = d.base;
   let met = d.base;
   for (const [j, a] of d.parts.entries()) {
     whole = plus(whole, a);
-    met = plus(met, times(a, factors[j] as Fraction));
+    met = plus(met, times(a, factors[j] as Exact));
   }
   const value = plus(times(common, met), d.constant);
   const target = d.wild ? times(value, exact("1.7")) : value;
   const moves = d.parts.flatMap((a, j) => [term(2 * j, a), term(2 * j + 1, negate(a))]);
-  const against = (limit: Fraction): Term => term(t, minus(d.constant, limit));
+  const against = (limit: Exact): Term => term(t, minus(d.constant, limit));
   const least = {
     terms: [...moves, against(times(target, minus(ONE, times(d.slack, exact("0.1")))))],
     lower: negate(whole),

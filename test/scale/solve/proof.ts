@@ -1,13 +1,5 @@
-import {
-  compare,
-  type Fraction,
-  minus,
-  negate,
-  ONE,
-  plus,
-  times,
-  ZERO,
-} from "../../../src/number/fraction.ts";
+import { type Exact, minus, negate, ONE, plus, times, ZERO } from "../../../src/number/exact.ts";
+import { compare } from "../../../src/number/ratio.ts";
 import type {
   Infeasible,
   Objective,
@@ -31,11 +23,11 @@ export function faultsOf(programme: Programme, objective: Objective, solution: S
   return ["stopped before an answer"];
 }
 
-export function total(terms: readonly Term[], x: readonly Fraction[]): Fraction {
+export function total(terms: readonly Term[], x: readonly Exact[]): Exact {
   return terms.reduce((total, t) => plus(total, times(t.coefficient, x[t.variable] ?? ZERO)), ZERO);
 }
 
-export function faultsOfPoint({ variables, rows }: Programme, x: readonly Fraction[]): string[] {
+export function faultsOfPoint({ variables, rows }: Programme, x: readonly Exact[]): string[] {
   const faults: string[] = [];
   if (x.length !== variables.length) faults.push(`${x.length} values for ${variables.length} variables`);
   for (const [j, v] of variables.entries())
@@ -45,7 +37,7 @@ export function faultsOfPoint({ variables, rows }: Programme, x: readonly Fracti
   return faults;
 }
 
-function holds({ lower, upper }: Span, value: Fraction): boolean {
+function holds({ lower, upper }: Span, value: Exact): boolean {
   return !(lower && compare(value, lower) < 0) && !(upper && compare(value, upper) > 0);
 }
 
@@ -57,7 +49,7 @@ function faultsOfOptimal(
   const faults = faultsOfPoint(programme, x);
   const { variables, rows } = programme;
   // Reduced costs follow from the row prices; the answer must have stated the same.
-  const reduced = variables.map(() => ZERO as Fraction);
+  const reduced = variables.map(() => ZERO as Exact);
   for (const t of objective) reduced[t.variable] = plus(reduced[t.variable] ?? ZERO, t.coefficient);
   for (const [i, row] of rows.entries()) {
     for (const t of row.terms) {
@@ -70,7 +62,7 @@ function faultsOfOptimal(
   }
   // Dual feasible: a price pulls only on an end that exists. Both objectives equal.
   let dual = ZERO;
-  const pull = (price: Fraction, span: Span, what: string): void => {
+  const pull = (price: Exact, span: Span, what: string): void => {
     if (price.n === 0n) return;
     const end = price.n > 0n ? span.lower : span.upper;
     if (!end) faults.push(`${what} priced at an end it has not`);
@@ -88,14 +80,14 @@ function faultsOfOptimal(
   return faults;
 }
 
-function end({ lower, upper }: Span, value: Fraction): string {
+function end({ lower, upper }: Span, value: Exact): string {
   const [low, high] = [lower && compare(lower, value) === 0, upper && compare(upper, value) === 0];
   return low && high ? "both" : low ? "lower" : high ? "upper" : "neither";
 }
 
 export function faultsOfProof({ variables, rows }: Programme, { certificate, gap }: Infeasible): string[] {
   const faults: string[] = [];
-  const left = variables.map(() => ZERO as Fraction);
+  const left = variables.map(() => ZERO as Exact);
   let right = ZERO;
   for (const { on, index, end, weight } of certificate) {
     if (weight.n <= 0n) faults.push(`${on} ${index} weighs nothing`);

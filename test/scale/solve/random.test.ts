@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { compare, equals, fraction, ONE, toText } from "../../../src/number/fraction.ts";
+import { toText } from "../../../src/number/digits.ts";
+import { equals, fraction, ONE } from "../../../src/number/exact.ts";
+import { compare } from "../../../src/number/ratio.ts";
 import { startingBasis, takeUp } from "../../../src/scale/solve/basis.ts";
 import { propose } from "../../../src/scale/solve/guide.ts";
 import { minimise, minimiseInTurn } from "../../../src/scale/solve/minimise.ts";

@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import {
+  type Exact,
   exact,
-  type Fraction,
-  floor,
   fraction,
   minus,
   over,
@@ -10,7 +9,8 @@ import {
   sum,
   times,
   ZERO,
-} from "../../../src/number/fraction.ts";
+} from "../../../src/number/exact.ts";
+import { floor } from "../../../src/number/ratio.ts";
 import type { AmountDemand, AmountLine, AmountsProblem } from "../../../src/scale/solve/amounts.ts";
 
 /** Rounding problems as kitchens pose them; the same seed gives the same problems. */
@@ -19,8 +19,8 @@ import type { AmountDemand, AmountLine, AmountsProblem } from "../../../src/scal
 const steps = ["1", "1", "1", "5", "1.25", "3.7", "25", "30"].map((s) => exact(s));
 
 interface DrawnLine {
-  readonly grams: Fraction;
-  readonly step: Fraction;
+  readonly grams: Exact;
+  readonly step: Exact;
   readonly below: number;
 }
 
