@@ -3,6 +3,6 @@ export {
   type CardCaution,
   type CardDay,
   type CardDayFigure,
-  type CardHow,
+  type CardOptions,
   personCard,
 } from "./card/personCard.ts";

@@ -1,6 +1,6 @@
 export { britishEnglish, type Language, type PluralForms, type UnitWords } from "./document/language.ts";
 export { type Allergen, allergens } from "./food/allergens.ts";
-export { type BorrowHow, borrow } from "./food/borrow.ts";
+export { type BorrowOptions, borrow } from "./food/borrow.ts";
 export {
   type Component,
   type ComponentGroup,
@@ -31,7 +31,7 @@ export type {
 export { vitaminDFromIu, vitaminDToIu } from "./food/internationalUnits.ts";
 export { foodFromLabel } from "./food/label.ts";
 export type { LabelInput, LabelWord } from "./food/labelDocument.ts";
-export { type Lender, type LendersHow, lenders } from "./food/lend.ts";
+export { type Lender, type LendersOptions, lenders } from "./food/lend.ts";
 export type { BorrowBasis } from "./food/lending.ts";
 export type { PackedFood, PackedFoods } from "./food/packed.ts";
 export { type RetentionCode, type RetentionTable, retentionCodes } from "./food/retention.ts";
@@ -39,13 +39,13 @@ export { FoodTable, foodTable, type StoredFoods } from "./food/table.ts";
 export {
   type Amount,
   type AmountData,
-  type AmountHow,
   type AmountInput,
   type AmountKind,
+  type AmountOptions,
   amount,
 } from "./measure/amount.ts";
-export { type ConvertHow, convert } from "./measure/convert.ts";
-export { type FormatHow, formatAmount } from "./measure/format.ts";
+export { type ConvertOptions, convert } from "./measure/convert.ts";
+export { type FormatOptions, formatAmount } from "./measure/format.ts";
 export { type Kitchen, type KitchenName, kitchen, kitchens } from "./measure/kitchen.ts";
 export type { HouseholdUnit } from "./measure/measureSet.ts";
 export {
@@ -77,9 +77,9 @@ export {
   type FitConflict,
   type FitEasing,
   type FitFactor,
-  type FitHow,
   FitMet,
   FitMetTogether,
+  type FitOptions,
   type FitOutcome,
   FitOutOfReach,
   FitOutOfReachTogether,
@@ -99,18 +99,18 @@ export {
   type RoundedDemand,
   type RoundedLine,
   RoundedTogether,
-  type RoundHow,
   RoundingOutOfReach,
+  type RoundOptions,
   roundToKitchen,
 } from "./scale/round.ts";
-export { type Scaled, type ScaleHow, scale } from "./scale/scale.ts";
+export { type Scaled, type ScaleOptions, scale } from "./scale/scale.ts";
 export type { OutsideServing } from "./scale/substitutes/opening.ts";
 export { type Substitute, type SubstituteChange, Substitutes } from "./scale/substitutes/result.ts";
-export { type SubstitutesHow, substitutes } from "./scale/substitutes.ts";
-export { type Axis, Sweep, type SweepHow, type SweepPoint, sweep } from "./scale/sweep.ts";
+export { type SubstitutesOptions, substitutes } from "./scale/substitutes.ts";
+export { type Axis, Sweep, type SweepOptions, type SweepPoint, sweep } from "./scale/sweep.ts";
 export type { Silence, Target } from "./scale/target.ts";
-export { type Between, type BetweenHow, between, type WidenedLine } from "./sheet/between.ts";
-export { type SheetHow, sheet } from "./sheet/build.ts";
+export { type Between, type BetweenOptions, between, type WidenedLine } from "./sheet/between.ts";
+export { type SheetOptions, sheet } from "./sheet/build.ts";
 export { type Balance, CookingBalance, cooking } from "./sheet/cooking.ts";
 export {
   type ComponentChange,
@@ -120,7 +120,12 @@ export {
   type MassChange,
 } from "./sheet/difference.ts";
 export { type EnergyBy, type EnergyShare, type EnergyShares, energyShares } from "./sheet/energy.ts";
-export { EnergyCheck, type EnergyCheckHow, type EnergyCheckLine, energyCheck } from "./sheet/energyCheck.ts";
+export {
+  EnergyCheck,
+  type EnergyCheckLine,
+  type EnergyCheckOptions,
+  energyCheck,
+} from "./sheet/energyCheck.ts";
 export { explain, type Where } from "./sheet/explain.ts";
 export { Explanation } from "./sheet/explanation.ts";
 export type { ColumnFormula, ColumnView, RowFormula, RowView } from "./sheet/grid.ts";

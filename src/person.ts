@@ -6,7 +6,7 @@ export {
   type AminoContent,
   type PortionScore,
   ProteinQuality,
-  type ProteinQualityHow,
+  type ProteinQualityOptions,
   proteinQuality,
 } from "./person/amino/quality.ts";
 export {
@@ -19,11 +19,11 @@ export {
 export { type Caution, type CautionCode, cautionTexts, practitionerNote } from "./person/caution.ts";
 export type { Check } from "./person/check.ts";
 export type { EnergyBalance, PortionRatio, RangeVerdict } from "./person/compare/balance.ts";
-export { type CompareHow, compare } from "./person/compare/compare.ts";
+export { type CompareOptions, compare } from "./person/compare/compare.ts";
 export { Comparison, type ComparisonData, type ComparisonRow } from "./person/compare/comparison.ts";
 export type { HeldReference, HeldUpper, ReferenceVerdict, UpperVerdict } from "./person/compare/held.ts";
 export { type DayTarget, dayTarget } from "./person/dayTarget.ts";
-export { type DemandsFor, type DemandsHow, demandsFor } from "./person/demandsFor.ts";
+export { type DemandsFor, type DemandsOptions, demandsFor } from "./person/demandsFor.ts";
 export type { EnergyAddition } from "./person/energyAdditions.ts";
 export { type ActivityTaken, type EnergyNeed, energyNeed, type SpreadItem } from "./person/energyNeed.ts";
 export { energyEquations } from "./person/equations/all.ts";

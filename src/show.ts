@@ -1,8 +1,8 @@
 export { americanEnglish } from "./show/american.ts";
-export { type CsvHow, toCsv } from "./show/csv.ts";
-export { type HtmlHow, toHtml } from "./show/html.ts";
-export { type MarkdownHow, toMarkdown } from "./show/markdown.ts";
-export { type RecordsHow, type TidyRecord, toRecords } from "./show/records.ts";
+export { type CsvOptions, toCsv } from "./show/csv.ts";
+export { type HtmlOptions, toHtml } from "./show/html.ts";
+export { type MarkdownOptions, toMarkdown } from "./show/markdown.ts";
+export { type RecordsOptions, type TidyRecord, toRecords } from "./show/records.ts";
 export { Shown } from "./show/shown.ts";
 export {
   type Cell,
@@ -15,6 +15,6 @@ export {
   table,
 } from "./show/table.ts";
 export type { DataRecord } from "./show/tableRecords.ts";
-export { type Recordable, type Showable, type ShowHow, type Tabular, tablesOf } from "./show/tabular.ts";
-export { type TextHow, toText } from "./show/text.ts";
+export { type Recordable, type Showable, type ShowOptions, type Tabular, tablesOf } from "./show/tabular.ts";
+export { type TextOptions, toText } from "./show/text.ts";
 export type { Asked, Tidy, TidyRow } from "./show/tidy.ts";

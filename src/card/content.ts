@@ -27,11 +27,11 @@ import {
 import { cardComponents, dayRow, overCaution, ownDay, type ReadDay, readDay } from "./day.ts";
 import { energyOf } from "./energy.ts";
 import { Footnotes, foodSources, joined } from "./footnotes.ts";
-import type { CardCaution, CardHow } from "./how.ts";
+import type { CardCaution, CardOptions } from "./how.ts";
 import { silentFoods } from "./silent.ts";
 
 /** Gathers what stands on a person's card. Throws as {@link personCard}. */
-export function cardOf(plan: Plan, person: string, how: CardHow): Card {
+export function cardOf(plan: Plan, person: string, how: CardOptions): Card {
   const language = how.language ?? britishEnglish;
   const { portions, dishes, ids, day } = read(plan, person, how);
   const eaten = dishes.size === 0 ? undefined : readEaten(dishes, "card-malformed");
@@ -84,7 +84,7 @@ interface Read {
   readonly day: ReadonlyMap<ComponentId, ReadDay>;
 }
 
-function read(plan: Plan, person: string, how: CardHow): Read {
+function read(plan: Plan, person: string, how: CardOptions): Read {
   const faults: Fault[] = [];
   const meals = how.meals ?? plan.meals.map(({ id }) => id);
   if (meals.length === 0) {
@@ -174,7 +174,7 @@ function potShare(
   };
 }
 
-function aboutLines({ about }: CardHow, language: Language): readonly string[] {
+function aboutLines({ about }: CardOptions, language: Language): readonly string[] {
   return [
     ...(about?.mass === undefined ? [] : [say(language, "Body mass: {mass}", { mass: about.mass })]),
     ...(about?.age === undefined ? [] : [say(language, "Age: {age}", { age: about.age })]),
@@ -190,7 +190,7 @@ interface Served extends Read {
 function cautionsOf(
   plan: Plan,
   { portions, dishes, eaten, ids, day }: Served,
-  how: CardHow,
+  how: CardOptions,
 ): readonly CardCaution[] {
   const language = how.language ?? britishEnglish;
   const personal = how.personal ?? "hide";

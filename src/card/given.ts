@@ -7,7 +7,7 @@ import { fault, kindOf } from "../number/error.ts";
 import { Comparison } from "../person/compare/comparison.ts";
 import { Plan } from "../plan/planned.ts";
 import { energyBy } from "../sheet/energy.ts";
-import type { CardAbout, CardCaution, CardDay, CardDayFigure, CardHow } from "./how.ts";
+import type { CardAbout, CardCaution, CardDay, CardDayFigure, CardOptions } from "./how.ts";
 
 /**
  * Checks what a card is asked for: kinds of values alone, what they say is read where it is used.
@@ -21,10 +21,10 @@ export function checkCard(plan: unknown, how: unknown): void {
   read(cardHow(), how, "card-malformed");
 }
 
-const cardHow: () => Schema<Omit<CardHow, "energyBy">> = /* @__PURE__ */ once(() => {
+const cardHow: () => Schema<Omit<CardOptions, "energyBy">> = /* @__PURE__ */ once(() => {
   const text = optional(anyText());
   const texts = optional(list(anyText(), { like: '["the coach", "the cook"]' }));
-  return fields<CardHow & { readonly energyBy?: never }>({
+  return fields<CardOptions & { readonly energyBy?: never }>({
     date: text,
     version: text,
     meals: optional(list(anyText(), { like: "ids of the plan's meals" })),

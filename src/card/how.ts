@@ -40,7 +40,7 @@ export interface CardAbout {
 }
 
 /** Options of {@link personCard}. */
-export interface CardHow {
+export interface CardOptions {
   /** When it was made, as it should stand there; the library has no clock. */
   readonly date?: string;
   /** Which edition of the plan this is. */

@@ -2,10 +2,10 @@ import { readLanguage } from "../document/readLanguage.ts";
 import type { Plan } from "../plan/plan.ts";
 import { cardOf } from "./content.ts";
 import { checkCard } from "./given.ts";
-import type { CardHow } from "./how.ts";
+import type { CardOptions } from "./how.ts";
 import { cardHtml } from "./html.ts";
 
-export type { CardAbout, CardCaution, CardDay, CardDayFigure, CardHow } from "./how.ts";
+export type { CardAbout, CardCaution, CardDay, CardDayFigure, CardOptions } from "./how.ts";
 
 /**
  * A person's card, to hang on a kitchen wall: one page of HTML that needs no script and no network.
@@ -50,7 +50,7 @@ export type { CardAbout, CardCaution, CardDay, CardDayFigure, CardHow } from "./
  * console.log(page.includes("<li>Simmer <b>100 g <bdi>Oats</bdi></b> in plenty of water.</li>")); // => true
  * ```
  */
-export function personCard(plan: Plan, person: string, how: CardHow = {}): string {
+export function personCard(plan: Plan, person: string, how: CardOptions = {}): string {
   checkCard(plan, how);
   const language = readLanguage(how.language);
   return cardHtml(cardOf(plan, person, how), language);

@@ -1,9 +1,9 @@
 import type { Plan } from "../plan/planned.ts";
-import type { ScheduleHow } from "./input.ts";
+import type { ScheduleOptions } from "./input.ts";
 import { readSchedule } from "./read.ts";
 import { CookingSchedule } from "./schedule.ts";
 
-export type { MealSchedule, RunsHow, ScheduleHow, Vessel } from "./input.ts";
+export type { MealSchedule, RunsOptions, ScheduleOptions, Vessel } from "./input.ts";
 export type { PersonDrift } from "./measuring.ts";
 export type { CookingNote, CookingNoteCode } from "./notes.ts";
 export { CookingSchedule } from "./schedule.ts";
@@ -67,6 +67,6 @@ export type { CookingRun, VesselFit, VesselUse } from "./vessel.ts";
  * console.log(schedule.notes.map(({ code }) => code)); // => [ 'several-runs', 'storage', 'several-runs' ]
  * ```
  */
-export function cookingSchedule(plan: Plan, how: ScheduleHow = {}): CookingSchedule {
+export function cookingSchedule(plan: Plan, how: ScheduleOptions = {}): CookingSchedule {
   return new CookingSchedule(plan, readSchedule(plan, how));
 }

@@ -5,13 +5,13 @@ import type { WrittenAmount } from "../recipe/document.ts";
  * How a pot that its vessel cannot hold at once is parted: in `equal` runs, in `full` ones and what is
  * left, or not at all, `one` run being all there is time for.
  */
-export type RunsHow = "equal" | "full" | "one";
+export type RunsOptions = "equal" | "full" | "one";
 
 /**
  * What a dish is made in: how much it may be filled with, by volume or by weight (`"2 l"`, `"1.5 kg"`).
  * Leave room to stir and to boil: nothing is taken off here.
  */
-export type Vessel = string | { readonly capacity: WrittenAmount; readonly runs?: RunsHow };
+export type Vessel = string | { readonly capacity: WrittenAmount; readonly runs?: RunsOptions };
 
 /** When a meal is eaten and cooked, and in what. */
 export interface MealSchedule {
@@ -33,7 +33,7 @@ export interface MealSchedule {
 }
 
 /** Options of {@link cookingSchedule}. */
-export interface ScheduleHow {
+export interface ScheduleOptions {
   /**
    * The days, in order, in any words: `["Sun", "Mon", "Tue"]`. None left out between the first and the
    * last, since how long food is kept is counted in them. At most 366.

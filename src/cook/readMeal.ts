@@ -8,14 +8,14 @@ import type { WrittenAmount } from "../recipe/document.ts";
 import { writtenAmount } from "../recipe/schema.ts";
 import { type AwayDays, awayOf, awaySchema, type IsAway, THERE } from "./away.ts";
 import { type Days, known as knownIn, placesOf, type RefuseAt, someDaysSchema } from "./days.ts";
-import type { RunsHow } from "./input.ts";
+import type { RunsOptions } from "./input.ts";
 
 /** A vessel, read. */
 export interface ReadVessel {
   readonly capacity: Amount;
   /** In grams or millilitres. */
   readonly size: Exact;
-  readonly runs: RunsHow;
+  readonly runs: RunsOptions;
 }
 
 /** A meal's part of a schedule, read. */
@@ -86,7 +86,7 @@ function vesselSchema(): Schema<ReadVessel> {
   });
   const plain = andThen(capacity, (holds): ReadVessel => ({ ...holds, runs: "equal" }));
   const full = andThen(
-    fields<{ readonly capacity: Omit<ReadVessel, "runs">; readonly runs?: RunsHow }>({
+    fields<{ readonly capacity: Omit<ReadVessel, "runs">; readonly runs?: RunsOptions }>({
       capacity: coded("amount-malformed", capacity),
       runs: optional(word(["equal", "full", "one"])),
     }),

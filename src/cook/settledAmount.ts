@@ -1,6 +1,6 @@
 import { type Language, say } from "../document/language.ts";
 import type { Amount } from "../measure/amount.ts";
-import { type FormatHow, formatAmount } from "../measure/format.ts";
+import { type FormatOptions, formatAmount } from "../measure/format.ts";
 import type { Measures } from "../measure/measures.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { absolute, type Exact, fraction, minus, times } from "../number/exact.ts";
@@ -30,7 +30,7 @@ const METRIC_MASSES: readonly string[] = ["mg", "g", "kg"];
 /** An amount in spoons, cups, millilitres or pieces, `about` where a near fraction stands for it. */
 export function measured(a: Amount, measures: Measures | undefined, language: Language): string {
   if (a.kind === "mass" && METRIC_MASSES.includes(a.unit)) return "";
-  const how: FormatHow = { ...amountHow(language), ...(measures !== undefined && { measures }) };
+  const how: FormatOptions = { ...amountHow(language), ...(measures !== undefined && { measures }) };
   if (a.parts !== undefined || METRIC_VOLUMES.includes(a.unit)) {
     return formatAmount(a, { ...how, significant: 3 });
   }

@@ -18,7 +18,7 @@ import { ceiling, compare, floor } from "../number/ratio.ts";
 import { ownMeasures } from "../recipe/ownMeasures.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import type { RunsHow } from "./input.ts";
+import type { RunsOptions } from "./input.ts";
 import type { ReadVessel } from "./readMeal.ts";
 
 /** Runs of one size: what goes in at once, and how often. */
@@ -64,12 +64,12 @@ export function inVessel(
   return { use: { capacity, fit, needs: room && withExact(capacity, over(room, unit)), by, silent }, runs };
 }
 
-function fitOf(how: RunsHow, size: Exact, room: Exact): VesselFit {
+function fitOf(how: RunsOptions, size: Exact, room: Exact): VesselFit {
   if (compare(room, size) <= 0) return "fits";
   return how === "one" ? "overflows" : "several";
 }
 
-function runsOf(pot: Sheet, how: RunsHow, size: Exact, room: Exact): readonly CookingRun[] {
+function runsOf(pot: Sheet, how: RunsOptions, size: Exact, room: Exact): readonly CookingRun[] {
   if (how === "one" || compare(room, size) <= 0) return [wholeOf(pot)];
   const fills = over(room, size);
   if (how === "equal") return [runOf(pot, ceiling(fills), fraction(1n, ceiling(fills)))];

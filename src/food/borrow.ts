@@ -11,7 +11,7 @@ import { type BorrowBasis, type Loan, likeStates, loanOf } from "./lending.ts";
 import { checkFoodTable, type FoodTable } from "./table.ts";
 
 /** What to borrow, from which food into which. */
-export interface BorrowHow {
+export interface BorrowOptions {
   /** Id of the food that is silent. */
   readonly into: string;
   /** Id of the food that is like it and knows. */
@@ -59,7 +59,7 @@ export interface BorrowHow {
  * }
  * ```
  */
-export function borrow(table: FoodTable, how: BorrowHow): FoodTable {
+export function borrow(table: FoodTable, how: BorrowOptions): FoodTable {
   checkFoodTable(table);
   const faults: Fault[] = [];
   const read = readFar(faults, borrowHow(), how, "borrow-refused") ?? {};
@@ -92,7 +92,7 @@ export function borrow(table: FoodTable, how: BorrowHow): FoodTable {
 
 function twoFoods(
   table: FoodTable,
-  { into, from, acrossStates }: Partial<BorrowHow>,
+  { into, from, acrossStates }: Partial<BorrowOptions>,
   faults: Fault[],
 ): { readonly into: FoodInput | undefined; readonly from: FoodInput | undefined } {
   const get = (path: "into" | "from", id: string | undefined): FoodInput | undefined =>
@@ -110,8 +110,8 @@ function twoFoods(
   return { into: a, from: b };
 }
 
-const borrowHow: () => Schema<BorrowHow> = /* @__PURE__ */ once(() =>
-  fields<BorrowHow>({
+const borrowHow: () => Schema<BorrowOptions> = /* @__PURE__ */ once(() =>
+  fields<BorrowOptions>({
     into: text(200),
     from: text(200),
     components: optional(list(componentId())),

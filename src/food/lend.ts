@@ -11,7 +11,7 @@ import { likeStates, loanOf, solids } from "./lending.ts";
 import { checkFoodTable, type FoodTable } from "./table.ts";
 
 /** Options of {@link lenders}. */
-export interface LendersHow {
+export interface LendersOptions {
   /** Only foods that can lend one of these. */
   readonly components?: readonly ComponentId[];
   /** Set to look among foods of other states too. */
@@ -47,8 +47,8 @@ const PROXIMATES: readonly ComponentId[] = [
   "starch",
 ];
 
-const lendersHow: () => Schema<LendersHow> = /* @__PURE__ */ once(() =>
-  fields<LendersHow>({
+const lendersHow: () => Schema<LendersOptions> = /* @__PURE__ */ once(() =>
+  fields<LendersOptions>({
     components: optional(list(componentId())),
     acrossStates: optional(flag()),
     most: optional(size("how many foods: 5", 0)),
@@ -83,7 +83,7 @@ const LEAST_IN_COMMON = 3;
  * console.log(lenders(mine, "farm-oats", { components: ["magnesium"] })[0].id); // => oats-rolled-dry
  * ```
  */
-export function lenders(table: FoodTable, id: string, how: LendersHow = {}): readonly Lender[] {
+export function lenders(table: FoodTable, id: string, how: LendersOptions = {}): readonly Lender[] {
   checkFoodTable(table);
   const {
     components: wanted = componentIds,

@@ -53,7 +53,7 @@ export type AmountInput =
   | (Omit<PartData, "value"> & { readonly value: Value });
 
 /** By what a written amount is read. */
-export interface AmountHow {
+export interface AmountOptions {
   /** Whose spoons and cups are meant. Without it a spoon or cup has to name its set: `1 us cup`. */
   readonly measures?: Measures;
   /** Names of the food's own measures: `["medium", "can, drained"]`. A plain unit name stays that unit. */
@@ -80,14 +80,14 @@ export interface AmountHow {
  * amount("2 medium", { own: ["medium"] }).kind; // => own
  * ```
  */
-export function amount(input: AmountInput, how: AmountHow = NONE): Amount {
+export function amount(input: AmountInput, how: AmountOptions = NONE): Amount {
   return readAmount(input, how === NONE ? {} : readContext(read(amountHow(), how, "format-malformed")));
 }
 
-const NONE: AmountHow = {};
+const NONE: AmountOptions = {};
 
-/** @internal The fields of {@link AmountHow}, for options that have more. */
-export function amountShape(): Shape<ReadAmountHow> {
+/** @internal The fields of {@link AmountOptions}, for options that have more. */
+export function amountShape(): Shape<ReadAmountOptions> {
   return {
     measures: optional(measures()),
     own: optional(list(anyText())),
@@ -96,10 +96,10 @@ export function amountShape(): Shape<ReadAmountHow> {
   };
 }
 
-const amountHow: () => Schema<ReadAmountHow> = /* @__PURE__ */ once(() => fields(amountShape()));
+const amountHow: () => Schema<ReadAmountOptions> = /* @__PURE__ */ once(() => fields(amountShape()));
 
-/** {@link AmountHow}, read. */
-export interface ReadAmountHow extends Omit<AmountHow, "measures"> {
+/** {@link AmountOptions}, read. */
+export interface ReadAmountOptions extends Omit<AmountOptions, "measures"> {
   readonly measures?: ReadySet;
 }
 
@@ -173,7 +173,7 @@ export function together(parts: readonly Amount[]): Amount {
 }
 
 /** @internal The context that units are read in. */
-export function readContext({ measures: set, ...rest }: ReadAmountHow): ReadContext {
+export function readContext({ measures: set, ...rest }: ReadAmountOptions): ReadContext {
   return { set, ...rest };
 }
 

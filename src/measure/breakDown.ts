@@ -17,9 +17,9 @@ import {
 import { compare, floor } from "../number/ratio.ts";
 import {
   type Amount,
-  type AmountHow,
+  type AmountOptions,
   amountShape,
-  type ReadAmountHow,
+  type ReadAmountOptions,
   readAmount,
   readContext,
   simple,
@@ -29,7 +29,7 @@ import { readyMeasures } from "./measures.ts";
 import type { Unit } from "./units.ts";
 import { readUnit } from "./unitText.ts";
 
-export interface BreakDownHow extends AmountHow {
+export interface BreakDownOptions extends AmountOptions {
   /** The smallest step of the smallest unit; the last figure is rounded to it, halves up. */
   readonly step?: Value;
 }
@@ -48,7 +48,7 @@ export interface BreakDownHow extends AmountHow {
  * formatAmount(batch); // => 4 lb 5 1/2 oz
  * ```
  */
-export function breakDown(a: Amount | string, units: readonly string[], how: BreakDownHow = {}): Amount {
+export function breakDown(a: Amount | string, units: readonly string[], how: BreakDownOptions = {}): Amount {
   const { step, ...rest } = read(breakDownHow(), how, "format-malformed");
   const context = readContext(rest);
   const whole = readAmount(a, context);
@@ -67,11 +67,11 @@ export function breakDown(a: Amount | string, units: readonly string[], how: Bre
   return asAmount(shareOut(times(whole.value, size), falling, step), falling);
 }
 
-const breakDownHow: () => Schema<ReadBreakDownHow> = /* @__PURE__ */ once(() =>
-  fields<ReadBreakDownHow>({ ...amountShape(), step: optional(number({ above: 0 })) }),
+const breakDownHow: () => Schema<ReadBreakDownOptions> = /* @__PURE__ */ once(() =>
+  fields<ReadBreakDownOptions>({ ...amountShape(), step: optional(number({ above: 0 })) }),
 );
 
-interface ReadBreakDownHow extends ReadAmountHow {
+interface ReadBreakDownOptions extends ReadAmountOptions {
   readonly step?: Exact;
 }
 

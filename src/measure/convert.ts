@@ -5,9 +5,9 @@ import { fault, kindOf, quote } from "../number/error.ts";
 import { type Exact, over, times, type Value } from "../number/exact.ts";
 import {
   type Amount,
-  type AmountHow,
+  type AmountOptions,
   amountShape,
-  type ReadAmountHow,
+  type ReadAmountOptions,
   readAmount,
   readContext,
   simple,
@@ -16,7 +16,7 @@ import { readyMeasures } from "./measures.ts";
 import type { Unit } from "./units.ts";
 import { readUnit } from "./unitText.ts";
 
-export interface ConvertHow extends AmountHow {
+export interface ConvertOptions extends AmountOptions {
   /** Grams per millilitre of the food, above 0: what turns a volume into a mass and back. */
   readonly density?: Value;
 }
@@ -35,7 +35,7 @@ export interface ConvertHow extends AmountHow {
  * convert("9 in", "cm").value.toString(); // => 22.86
  * ```
  */
-export function convert(a: Amount | string, unit: string, how: ConvertHow = {}): Amount {
+export function convert(a: Amount | string, unit: string, how: ConvertOptions = {}): Amount {
   if (typeof unit !== "string") {
     const message = `expected the name of a unit, got ${kindOf(unit)}`;
     throw fault("amount-unknown-unit", message, 'write it as text: "g"', ["unit"]);
@@ -48,14 +48,14 @@ export function convert(a: Amount | string, unit: string, how: ConvertHow = {}):
   return simple({ value: over(inBase(from, to, density), to.size), unit: to });
 }
 
-const convertHow: () => Schema<ReadConvertHow> = /* @__PURE__ */ once(() =>
-  fields<ReadConvertHow>({
+const convertHow: () => Schema<ReadConvertOptions> = /* @__PURE__ */ once(() =>
+  fields<ReadConvertOptions>({
     ...amountShape(),
     density: optional(coded("density-needed", number({ above: 0 }))),
   }),
 );
 
-interface ReadConvertHow extends ReadAmountHow {
+interface ReadConvertOptions extends ReadAmountOptions {
   readonly density?: Exact;
 }
 

@@ -14,7 +14,7 @@ import type { DecimalMark } from "./numberText.ts";
 import { englishWords, type UnitWords } from "./words.ts";
 
 /** How an amount is written. */
-export interface FormatHow {
+export interface FormatOptions {
   /** The set that a bare "cup" means to the reader; amounts by any other set say whose they are. */
   readonly measures?: Measures;
   readonly decimal?: DecimalMark;
@@ -52,15 +52,15 @@ function takesFractions(a: Amount): boolean {
  * formatAmount(amount("100/3 g"), { significant: 3 }); // => 33.3 g
  * ```
  */
-export function formatAmount(a: Amount, how: FormatHow = NONE): string {
+export function formatAmount(a: Amount, how: FormatOptions = NONE): string {
   checkAmount(a);
   const read = how === NONE ? {} : readBySchema(formatHow(), how, "format-malformed");
   return written(a, read);
 }
 
-const NONE: FormatHow = {};
+const NONE: FormatOptions = {};
 
-function written(a: Amount, how: ReadFormatHow): string {
+function written(a: Amount, how: ReadFormatOptions): string {
   const words = how.words ?? englishWords;
   if (!a.parts) return one(a, how, words);
   const joins = words.joins ?? { mass: " ", other: ADDED };
@@ -79,7 +79,7 @@ function written(a: Amount, how: ReadFormatHow): string {
 
 const ADDED = " + ";
 
-function one(a: Amount, how: ReadFormatHow, words: UnitWords): string {
+function one(a: Amount, how: ReadFormatOptions, words: UnitWords): string {
   const { text, shown } = figureText(a.value, takesFractions(a), how);
   const marked = how.decimal === "comma" ? text.replace(".", ",") : text;
   const whose = whoseUnit(a, how.measures, words);
@@ -87,7 +87,11 @@ function one(a: Amount, how: ReadFormatHow, words: UnitWords): string {
 }
 
 /** The figure's text, and the figure that the text says. */
-function figureText(figure: Exact, asFraction: boolean, how: ReadFormatHow): { text: string; shown: Exact } {
+function figureText(
+  figure: Exact,
+  asFraction: boolean,
+  how: ReadFormatOptions,
+): { text: string; shown: Exact } {
   if (asFraction && how.denominators) {
     const shown = nearestFraction(figure, how.denominators);
     return isZero(shown) && !isZero(figure)
@@ -177,8 +181,8 @@ function checkAmount(a: unknown): void {
   throw fault("amount-malformed", `${what} is not an amount`, 'read it first: amount("100 g")');
 }
 
-const formatHow: () => Schema<ReadFormatHow> = /* @__PURE__ */ once(() =>
-  fields<ReadFormatHow>(
+const formatHow: () => Schema<ReadFormatOptions> = /* @__PURE__ */ once(() =>
+  fields<ReadFormatOptions>(
     {
       measures: optional(measures()),
       decimal: optional(word(["point", "comma"])),
@@ -194,6 +198,6 @@ const formatHow: () => Schema<ReadFormatHow> = /* @__PURE__ */ once(() =>
   ),
 );
 
-interface ReadFormatHow extends Omit<FormatHow, "measures"> {
+interface ReadFormatOptions extends Omit<FormatOptions, "measures"> {
   readonly measures?: ReadySet;
 }

@@ -19,7 +19,7 @@ export interface Measurable {
   readonly value: Exact;
 }
 
-export interface MeasurableHow {
+export interface MeasurableOptions {
   /** How many to give on each side of the amount, 1 to 50; 2 unless told. */
   readonly each?: number;
   /** Whose cups and spoons the food's own measures ("cup, chopped") are; the kitchen's unless told. */
@@ -44,7 +44,7 @@ export interface MeasurableHow {
 export function measurable(
   place: Kitchen | KitchenName,
   a: Amount,
-  how: MeasurableHow = {},
+  how: MeasurableOptions = {},
 ): readonly Measurable[] {
   const ready = readyKitchen(place);
   const { each = 2 } = how;

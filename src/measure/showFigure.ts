@@ -4,7 +4,7 @@ import { fault } from "../number/error.ts";
 import { type Exact, exact, fraction, times, ZERO } from "../number/exact.ts";
 import { ceiling, floor, magnitude } from "../number/ratio.ts";
 
-export interface FigureHow {
+export interface FigureOptions {
   /** Significant digits, 1 to 34; 3 unless told. Whole units are never rounded away: 1234 stays 1234. */
   readonly significant?: number;
   /** Decimal places, 0 to 34, instead of significant digits. */
@@ -38,7 +38,7 @@ const GREATEST_POWER = 15;
  * showFigure(exact("0.2"), { places: 0 }); // => under 0.5
  * ```
  */
-export function showFigure(f: Exact, how: FigureHow = {}): string {
+export function showFigure(f: Exact, how: FigureOptions = {}): string {
   const language = how.language ?? britishEnglish;
   const unit = how.unit === undefined ? "" : ` ${say(language, how.unit)}`;
   const places = inRange("places", how.places, 0);
@@ -56,15 +56,15 @@ export function showFigure(f: Exact, how: FigureHow = {}): string {
  *
  * Throws `figure-malformed`.
  */
-export function showPercent(share: Exact, how: Omit<FigureHow, "unit"> = {}): string {
+export function showPercent(share: Exact, how: Omit<FigureOptions, "unit"> = {}): string {
   const precise = how.significant === undefined && how.places === undefined ? { ...how, places: 0 } : how;
   const figure = showFigure(times(share, fraction(100n)), precise);
   return say(how.language ?? britishEnglish, "{figure}%", { figure });
 }
 
 /** A figure that only bounds the truth, rounded so that it still does: at least 4.149 is at least 4.14. */
-export function showBound(f: Exact, bound: "at-least" | "at-most", how: FigureHow = {}): string {
-  const own: FigureHow = { ...how, rounding: bound === "at-least" ? "down" : "up" };
+export function showBound(f: Exact, bound: "at-least" | "at-most", how: FigureOptions = {}): string {
+  const own: FigureOptions = { ...how, rounding: bound === "at-least" ? "down" : "up" };
   const figure = showFigure(f, own);
   if (roundsToNothing(f, own)) return figure;
   const phrase = bound === "at-least" ? "at least {figure}" : "at most {figure}";
@@ -72,9 +72,9 @@ export function showBound(f: Exact, bound: "at-least" | "at-most", how: FigureHo
 }
 
 /** The ends of a range, rounded so that both still hold. */
-export function showRange(low: Exact, high: Exact, how: FigureHow = {}): string {
+export function showRange(low: Exact, high: Exact, how: FigureOptions = {}): string {
   const { unit, ...plain } = how;
-  const end = (f: Exact, rounding: "down" | "up", own: FigureHow): string => {
+  const end = (f: Exact, rounding: "down" | "up", own: FigureOptions): string => {
     const rounded = { ...own, rounding };
     return showFigure(roundsToNothing(f, rounded) && rounding === "down" ? ZERO : f, rounded);
   };
@@ -84,7 +84,7 @@ export function showRange(low: Exact, high: Exact, how: FigureHow = {}): string 
   return say(how.language ?? britishEnglish, "{low} to {high}", { low: least, high: most });
 }
 
-function significantText(f: Exact, how: FigureHow): string {
+function significantText(f: Exact, how: FigureOptions): string {
   const digits = inRange("significant", how.significant, 1) ?? 3;
   const power = magnitude(f);
   if (f.n !== 0n && (power < LEAST_POWER || power >= GREATEST_POWER)) {
@@ -97,7 +97,7 @@ function significantText(f: Exact, how: FigureHow): string {
   return localDigits(rounded(f, digits, how), how);
 }
 
-function rounded(f: Exact, digits: number, how: FigureHow): string {
+function rounded(f: Exact, digits: number, how: FigureOptions): string {
   if (f.n === 0n) return "0";
   const places = Math.max(0, digits - 1 - magnitude(f));
   const text = fixed(f, places, how);
@@ -106,13 +106,13 @@ function rounded(f: Exact, digits: number, how: FigureHow): string {
   return carried ? fixedText(exact(text), places - 1) : text;
 }
 
-function fixed(f: Exact, places: number, how: FigureHow): string {
+function fixed(f: Exact, places: number, how: FigureOptions): string {
   if (how.rounding === undefined || how.rounding === "nearest") return fixedText(f, places);
   const whole = (how.rounding === "down" ? floor : ceiling)({ n: f.n * 10n ** BigInt(places), d: f.d });
   return fixedText({ n: whole, d: 10n ** BigInt(places) }, places);
 }
 
-function localDigits(text: string, how: FigureHow): string {
+function localDigits(text: string, how: FigureOptions): string {
   const language = how.language ?? britishEnglish;
   const [whole = "", part = ""] = text.split(".");
   const decimals = how.zeros === "keep" ? part : part.replace(/0+$/, "");
@@ -121,7 +121,7 @@ function localDigits(text: string, how: FigureHow): string {
 }
 
 /** Whether a figure that is something would be shown as 0: never to significant digits. */
-function roundsToNothing(f: Exact, how: FigureHow): boolean {
+function roundsToNothing(f: Exact, how: FigureOptions): boolean {
   return how.places !== undefined && f.n !== 0n && /^-?[0.]+$/.test(fixed(f, how.places, how));
 }
 

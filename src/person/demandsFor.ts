@@ -27,7 +27,7 @@ import { mealDemands } from "./shareDay.ts";
 import { stateEnergyOf } from "./stateCautions.ts";
 
 /** Options of {@link demandsFor}. */
-export interface DemandsHow extends IntakeOptions {
+export interface DemandsOptions extends IntakeOptions {
   /** What the day is to bring; upper levels alone, unless told. */
   readonly aim?: Aim;
   /** The meal's part of what the day is to bring: `0.25`, `"1/4"`, `"25 %"`; all of it, unless told. */
@@ -75,7 +75,7 @@ export interface DemandsFor {
  * demands.find((demand) => demand.of === "iodine"); // => { of: 'iodine', most: '150', firm: true }
  * ```
  */
-export function demandsFor(person: Person, authority: Authority, how: DemandsHow = {}): DemandsFor {
+export function demandsFor(person: Person, authority: Authority, how: DemandsOptions = {}): DemandsFor {
   const { asked } = together({
     asked: () => read(demandsHow(), how, "aim-malformed"),
     authority: () => checkAuthority(authority),
@@ -102,13 +102,13 @@ export function demandsFor(person: Person, authority: Authority, how: DemandsHow
   };
 }
 
-type ReadHow = Omit<DemandsHow, "energy" | "share" | "limits"> & {
+type ReadOptions = Omit<DemandsOptions, "energy" | "share" | "limits"> & {
   readonly [Field in "energy" | "share" | "limits"]?: Exact;
 };
 
-const demandsHow: () => Schema<ReadHow> = /* @__PURE__ */ once(() => {
+const demandsHow: () => Schema<ReadOptions> = /* @__PURE__ */ once(() => {
   const part = optional(coded("shares-impossible", share()));
-  return fields<ReadHow>({
+  return fields<ReadOptions>({
     ...intakeShape(),
     aim: optional(asWritten<Aim>()),
     share: part,

@@ -7,7 +7,7 @@ import type { Aim } from "../person/aim.ts";
 import type { Authority } from "../person/intakes/table.ts";
 import type { Person } from "../person/person.ts";
 import type { Demand } from "../scale/demand.ts";
-import type { FitHow } from "../scale/fit.ts";
+import type { FitOptions } from "../scale/fit.ts";
 import type { Silence, Target } from "../scale/target.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
@@ -25,7 +25,7 @@ export interface MealInput {
   /** A sheet, or several by name. */
   readonly dishes: Sheet | Readonly<Record<string, Sheet | DishInput>>;
   /** How its dishes are fitted to people whose demands are a list. */
-  readonly fit?: FitHow;
+  readonly fit?: FitOptions;
   /** An app's own data, any JSON of at most 100,000 characters: carried along untouched, and never read. */
   readonly meta?: Json;
 }

@@ -3,7 +3,7 @@ import type { Demand } from "./demand.ts";
 import { solveTask } from "./engine/solveTask.ts";
 import type { FitMet, FitMetTogether } from "./fit/met.ts";
 import type { FitOutOfReach, FitOutOfReachTogether } from "./fit/missed.ts";
-import { type FitHow, readTask } from "./fit/read.ts";
+import { type FitOptions, readTask } from "./fit/read.ts";
 import { resultOf } from "./fit/result.ts";
 import type { Sheets } from "./fit/sheets.ts";
 
@@ -12,7 +12,7 @@ export type { FitFactor, FitOutcome, NotProven } from "./fit/answer.ts";
 export { FitBinding, type FitEasing } from "./fit/binding.ts";
 export { FitMet, FitMetTogether } from "./fit/met.ts";
 export { type FitConflict, FitOutOfReach, FitOutOfReachTogether } from "./fit/missed.ts";
-export type { FitHow, FitRange } from "./fit/read.ts";
+export type { FitOptions, FitRange } from "./fit/read.ts";
 export type { Sheets } from "./fit/sheets.ts";
 export type { FitSuggestion } from "./waysOut/suggestion.ts";
 
@@ -84,16 +84,16 @@ export type { FitSuggestion } from "./waysOut/suggestion.ts";
  * if (fitted.status === "met") console.log(fitted.sheet.portion("energy").value.toString()); // => 600
  * ```
  */
-export function fit(s: Sheet, demands: readonly Demand[], how?: FitHow): FitMet | FitOutOfReach;
+export function fit(s: Sheet, demands: readonly Demand[], how?: FitOptions): FitMet | FitOutOfReach;
 export function fit(
   s: Sheets,
   demands: readonly Demand[],
-  how?: FitHow,
+  how?: FitOptions,
 ): FitMetTogether | FitOutOfReachTogether;
 export function fit(
   s: Sheet | Sheets,
   demands: readonly Demand[],
-  how: FitHow = {},
+  how: FitOptions = {},
 ): FitMet | FitMetTogether | FitOutOfReach | FitOutOfReachTogether {
   return resultOf(solveTask(readTask(s, demands, how)));
 }

@@ -2,11 +2,11 @@ import type { Kitchen, KitchenName } from "../measure/kitchen.ts";
 import { Sheet } from "../sheet/sheet.ts";
 import type { Sheets } from "./fit/sheets.ts";
 import { findRounding } from "./round/choose.ts";
-import { type RoundHow, readRounding } from "./round/read.ts";
+import { type RoundOptions, readRounding } from "./round/read.ts";
 import { Rounded, RoundedTogether, RoundingOutOfReach } from "./round/result.ts";
 
 export type { Kept } from "./round/candidates.ts";
-export type { RoundHow } from "./round/read.ts";
+export type { RoundOptions } from "./round/read.ts";
 export type { Drift, RoundedDemand, RoundedLine } from "./round/report.ts";
 export { type RoundBound, Rounded, RoundedTogether, RoundingOutOfReach } from "./round/result.ts";
 
@@ -68,17 +68,17 @@ export { type RoundBound, Rounded, RoundedTogether, RoundingOutOfReach } from ".
 export function roundToKitchen(
   s: Sheet,
   kitchen: Kitchen | KitchenName,
-  how?: RoundHow,
+  how?: RoundOptions,
 ): Rounded | RoundingOutOfReach;
 export function roundToKitchen(
   s: Sheets,
   kitchen: Kitchen | KitchenName,
-  how?: RoundHow,
+  how?: RoundOptions,
 ): RoundedTogether | RoundingOutOfReach;
 export function roundToKitchen(
   s: Sheet | Sheets,
   kitchen: Kitchen | KitchenName,
-  how: RoundHow = {},
+  how: RoundOptions = {},
 ): Rounded | RoundedTogether | RoundingOutOfReach {
   const found = findRounding(readRounding(s, kitchen, how));
   if (!found.best) return new RoundingOutOfReach(found);

@@ -7,7 +7,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { notesOn, type ScaleNote } from "./move.ts";
 import { factorFor, type ReadTarget, type Silence, silence, type Target, targetSchema } from "./target.ts";
 
-export interface ScaleHow {
+export interface ScaleOptions {
   /** What to do where lines say nothing of the target; `refuse` unless told. */
   readonly silent?: Silence;
 }
@@ -39,7 +39,7 @@ export interface Scaled {
  * console.log(larger.lines[0].grams.toString()); // => 200
  * ```
  */
-export function scale(s: Sheet, target: Target, how: ScaleHow = {}): Scaled {
+export function scale(s: Sheet, target: Target, how: ScaleOptions = {}): Scaled {
   checkSheet(s);
   const faults: Fault[] = [];
   const asked = readInto(faults, targetSchema(), target, "target-malformed");
@@ -60,9 +60,9 @@ export function scale(s: Sheet, target: Target, how: ScaleHow = {}): Scaled {
   };
 }
 
-const scaleHow: () => Schema<ScaleHow> = /* @__PURE__ */ once(() => fields<ScaleHow>(scaleShape()));
+const scaleHow: () => Schema<ScaleOptions> = /* @__PURE__ */ once(() => fields<ScaleOptions>(scaleShape()));
 
-/** @internal The fields of {@link ScaleHow}, for options that have more. */
-export function scaleShape(): Shape<ScaleHow> {
+/** @internal The fields of {@link ScaleOptions}, for options that have more. */
+export function scaleShape(): Shape<ScaleOptions> {
   return { silent: optional(silence()) };
 }

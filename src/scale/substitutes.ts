@@ -11,7 +11,7 @@ import { Substitutes } from "./substitutes/result.ts";
 import { closestFirst, substituteOf } from "./substitutes/substituteOf.ts";
 
 /** Options of {@link substitutes}. */
-export interface SubstitutesHow {
+export interface SubstitutesOptions {
   /**
    * What a substitute brings just as much of as the line: a component, or `mass`. Unless told: `protein`
    * of a line that has much of it (5 g and more in 100 g, a fifth of the energy or more), `energy` of
@@ -74,7 +74,7 @@ export interface SubstitutesHow {
  * console.log(match, found[0].name, found[0].grams.toFixed(0)); // => protein Black beans, boiled without salt 147
  * ```
  */
-export function substitutes(s: Sheet, lineKey: string, how: SubstitutesHow = {}): Substitutes {
+export function substitutes(s: Sheet, lineKey: string, how: SubstitutesOptions = {}): Substitutes {
   checkSheet(s);
   const i = s.plan.indexOf(lineKey);
   const read = readSubstitutes(s, i, how);

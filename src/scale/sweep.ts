@@ -8,13 +8,13 @@ import type { Exact } from "../number/exact.ts";
 import { Result } from "../number/result.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { type ScaleHow, scale, scaleShape } from "./scale.ts";
+import { type ScaleOptions, scale, scaleShape } from "./scale.ts";
 import { type Axis, readAxes, type Setting } from "./sweep/axes.ts";
 
 export type { Axis } from "./sweep/axes.ts";
 
 /** Options of {@link sweep}. */
-export interface SweepHow extends ScaleHow {
+export interface SweepOptions extends ScaleOptions {
   /** Components in the records; energy and its sources unless told. */
   readonly components?: readonly ComponentId[];
   /** How many points the grid may have: 10,000 unless told. Some thousand points take a second. */
@@ -84,7 +84,7 @@ const USUAL: readonly ComponentId[] = ["energy", "protein", "fat", "carbohydrate
  * console.log(grid.points.map((point) => point.sheet?.portion("protein").value.toString())); // => [ '13.15', '26.3' ]
  * ```
  */
-export function sweep(s: Sheet, axes: readonly Axis[], how: SweepHow = {}): Sweep {
+export function sweep(s: Sheet, axes: readonly Axis[], how: SweepOptions = {}): Sweep {
   checkSheet(s);
   const faults: Fault[] = [];
   const read = collect(faults, [], () => readAxes(s, axes)) ?? [];
@@ -105,15 +105,15 @@ export function sweep(s: Sheet, axes: readonly Axis[], how: SweepHow = {}): Swee
 
 const MOST_POINTS = 10_000;
 
-const sweepHow: () => Schema<SweepHow> = /* @__PURE__ */ once(() =>
-  fields<SweepHow>({
+const sweepHow: () => Schema<SweepOptions> = /* @__PURE__ */ once(() =>
+  fields<SweepOptions>({
     ...scaleShape(),
     components: optional(list(componentId())),
     most: optional(count(1)),
   }),
 );
 
-function pointAt(s: Sheet, at: readonly Setting[], how: ScaleHow): SweepPoint {
+function pointAt(s: Sheet, at: readonly Setting[], how: ScaleOptions): SweepPoint {
   const amounts = at.flatMap(({ name, line }) => (line === undefined ? [] : [[name, line] as const]));
   const targets = at.flatMap(({ name, target }) => (target === undefined ? [] : [[name, target] as const]));
   const shown = Object.fromEntries(at.map(({ name, shown }) => [name, shown]));

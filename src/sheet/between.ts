@@ -28,7 +28,7 @@ import type { Sheet } from "./sheet.ts";
 import type { Source } from "./source.ts";
 
 /** Options of {@link between}. */
-export interface BetweenHow {
+export interface BetweenOptions {
   /** Of what: the batch, unless told. */
   readonly where?: "total" | "portion" | "per100g";
   /** Ids of the foods that stand in for a silent one; those of its group and state, unless told. */
@@ -79,7 +79,7 @@ export interface Between {
  * console.log(`${range.least} to ${range.most}, ${range.widened[0].why}`); // => 121.05 to 191.85, silent
  * ```
  */
-export function between(s: Sheet, id: ComponentId, how: BetweenHow = {}): Between {
+export function between(s: Sheet, id: ComponentId, how: BetweenOptions = {}): Between {
   checkSheet(s);
   read(betweenHow(), how, "sheet-malformed");
   const { unit } = component(id);
@@ -102,8 +102,8 @@ export function between(s: Sheet, id: ComponentId, how: BetweenHow = {}): Betwee
   };
 }
 
-const betweenHow: () => Schema<BetweenHow> = /* @__PURE__ */ once(() =>
-  fields<BetweenHow>({
+const betweenHow: () => Schema<BetweenOptions> = /* @__PURE__ */ once(() =>
+  fields<BetweenOptions>({
     where: optional(word(["total", "portion", "per100g"])),
     like: optional(callback(LIKE)),
   }),
@@ -127,7 +127,7 @@ interface Range extends Ends {
 }
 
 /** The batch's range, the water that the pot takes up or gives off counted in, as far as there is any to lose. */
-function rangeOf(s: Sheet, id: ComponentId, how: BetweenHow): Range {
+function rangeOf(s: Sheet, id: ComponentId, how: BetweenOptions): Range {
   const lines = s.plan.lines.map(({ line, source, nested }, i): Range => {
     const grams = s.values.grams[i] ?? ZERO;
     if (isZero(grams)) return { low: ZERO, high: ZERO, lines: [] };
@@ -160,14 +160,14 @@ function dried({ low, high }: Ends, change: Exact): Ends {
   return { low: greatest(ZERO, plus(low, change)), high: left && left.n < 0n ? high : left };
 }
 
-function nestedRange(nested: Sheet, source: Source, id: ComponentId, how: BetweenHow): Range {
+function nestedRange(nested: Sheet, source: Source, id: ComponentId, how: BetweenOptions): Range {
   const range = rangeOf(source.asEaten ?? nested, id, how);
   // Its foods are cooked again one by one; its water has one share as a whole.
   return id === "water" ? scale(range, source.left.get(id) ?? ONE) : range;
 }
 
 /** 100 g of a food, as cooking leaves it. */
-function foodRange(source: Source, foods: FoodTable, id: ComponentId, how: BetweenHow): Range {
+function foodRange(source: Source, foods: FoodTable, id: ComponentId, how: BetweenOptions): Range {
   const figure = source.figure(componentIndex(id));
   const food = source.food?.input;
   if (!figure || !food) return { low: ZERO, high: undefined, lines: [] };
@@ -194,7 +194,7 @@ function widest(
   return { low: kind === "missing" ? lows : low, high: greatest(low, highs) };
 }
 
-function likeFoods(food: FoodInput, foods: FoodTable, { like }: BetweenHow): readonly FoodInput[] {
+function likeFoods(food: FoodInput, foods: FoodTable, { like }: BetweenOptions): readonly FoodInput[] {
   if (like) {
     const ids: unknown = like(food);
     if (Array.isArray(ids)) {
@@ -233,7 +233,7 @@ function scale({ low, high, lines }: Range, share: Exact): Range {
   return { ...ends({ low, high }), lines: lines.map((line) => ({ ...line, ...ends(line) })) };
 }
 
-function shareOf(s: Sheet, where: NonNullable<BetweenHow["where"]>): Exact {
+function shareOf(s: Sheet, where: NonNullable<BetweenOptions["where"]>): Exact {
   if (where === "total") return ONE;
   if (where === "portion") return over(ONE, s.values.portions);
   if (isZero(s.masses.cooked))

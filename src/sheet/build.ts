@@ -20,7 +20,7 @@ import { foodSource, nestedSource } from "./source.ts";
 import { type Cooking, checkedValues } from "./values.ts";
 
 /** Options of {@link sheet}. */
-export interface SheetHow {
+export interface SheetOptions {
   /** Recipes that lines name by id. */
   readonly recipes?: RecipesById;
 }
@@ -41,7 +41,7 @@ export interface SheetHow {
  * console.log(s.portion("energy").value.toString()); // => 189.5
  * ```
  */
-export function sheet(recipe: RecipeInput | Recipe, foods: FoodTable, how: SheetHow = {}): Sheet {
+export function sheet(recipe: RecipeInput | Recipe, foods: FoodTable, how: SheetOptions = {}): Sheet {
   if (!(foods instanceof FoodTable)) {
     throw fault(
       "food-malformed",
@@ -54,8 +54,8 @@ export function sheet(recipe: RecipeInput | Recipe, foods: FoodTable, how: Sheet
 }
 
 /** The recipes themselves are read where a line names them, once each. */
-const sheetHow: () => Schema<SheetHow> = /* @__PURE__ */ once(() =>
-  fields<SheetHow>({ recipes: optional(recipesById()) }),
+const sheetHow: () => Schema<SheetOptions> = /* @__PURE__ */ once(() =>
+  fields<SheetOptions>({ recipes: optional(recipesById()) }),
 );
 
 function recipesById(): Schema<RecipesById> {

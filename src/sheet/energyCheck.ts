@@ -27,7 +27,7 @@ import type { Sheet } from "./sheet.ts";
 import type { Tally } from "./tally.ts";
 
 /** Options of {@link energyCheck}. */
-export interface EnergyCheckHow {
+export interface EnergyCheckOptions {
   /** Factors for every line; unless told, each line's own, else those that its carbohydrate asks for. */
   readonly system?: EnergyBy;
   /** The share by which the two may differ: 0.05 unless told. */
@@ -118,7 +118,7 @@ export interface EnergyCheckLimits {
  * console.log(energyCheck(s).differing); // => [ 'bar' ]
  * ```
  */
-export function energyCheck(s: Sheet, how: EnergyCheckHow = {}): EnergyCheck {
+export function energyCheck(s: Sheet, how: EnergyCheckOptions = {}): EnergyCheck {
   checkSheet(s);
   const { system, tolerance = exact("0.05"), floor = ONE } = read(checkHow(), how, "sheet-malformed");
   const limits = { tolerance, floor };

@@ -1,8 +1,8 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
 import { type Amount, amount } from "../measure/amount.ts";
-import { type FormatHow, formatAmount } from "../measure/format.ts";
+import { type FormatOptions, formatAmount } from "../measure/format.ts";
 import type { Measures } from "../measure/measures.ts";
-import { type FigureHow, showBound, showFigure, showRange } from "../measure/showFigure.ts";
+import { type FigureOptions, showBound, showFigure, showRange } from "../measure/showFigure.ts";
 import type { Tally } from "./tally.ts";
 
 /** A food's name with its state, said once: taking dry for cooked is the commonest threefold error. */
@@ -18,7 +18,7 @@ export function stated(name: string, state: string | undefined, language: Langua
 }
 
 /** How amounts are written in a language. */
-export function amountHow(language: Language): FormatHow {
+export function amountHow(language: Language): FormatOptions {
   const decimal = language.decimal === "," ? "comma" : "point";
   return { decimal, ...(language.words && { words: language.words }) };
 }
@@ -47,7 +47,7 @@ export function measuresNote(amounts: readonly Amount[], language: Language = br
 }
 
 /** What a tally lies between, whatever its bound: those of its ends that there are; `?` where there is none. */
-export function endsText({ ends: { low, high } }: Pick<Tally, "ends">, how: FigureHow = {}): string {
+export function endsText({ ends: { low, high } }: Pick<Tally, "ends">, how: FigureOptions = {}): string {
   if (low && high) return showRange(low, high, how);
   if (low) return showBound(low, "at-least", how);
   return high ? showBound(high, "at-most", how) : say(how.language ?? britishEnglish, "?");

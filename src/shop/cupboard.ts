@@ -42,12 +42,12 @@ export function readCupboard(given: unknown, tables: ReadonlySet<FoodTable>): re
 /** What is had of a food, as written. */
 type Held = "enough" | { readonly amount: WrittenAmount; readonly weighed?: "edible" | "as-purchased" };
 
-interface ReadShoppingHow {
+interface ReadShoppingOptions {
   readonly cupboard?: { readonly [food: string]: Held };
   readonly measures?: Measures;
 }
 
-const shoppingHow: () => Schema<ReadShoppingHow> = /* @__PURE__ */ once(() => {
+const shoppingHow: () => Schema<ReadShoppingOptions> = /* @__PURE__ */ once(() => {
   const enough = word(["enough"]);
   const amount = andThen(writtenAmount(), (amount): Held => ({ amount }));
   const weighed = fields<Exclude<Held, "enough">>({
@@ -59,7 +59,7 @@ const shoppingHow: () => Schema<ReadShoppingHow> = /* @__PURE__ */ once(() => {
     (given) => (given === "enough" ? enough : isRecord(given) && "amount" in given ? weighed : amount),
     'an amount, "250 g", or "enough"',
   );
-  return fields<ReadShoppingHow>({
+  return fields<ReadShoppingOptions>({
     cupboard: optional(byName(held)),
     measures: optional(andThen(measuresSchema(), (set) => set.measures)),
   });

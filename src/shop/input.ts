@@ -22,7 +22,7 @@ export type InCupboard =
   | { readonly amount: WrittenAmount; readonly weighed?: "edible" | "as-purchased" };
 
 /** Options of {@link shoppingList}. */
-export interface ShoppingHow {
+export interface ShoppingOptions {
   /** By the food's id. */
   readonly cupboard?: Readonly<Record<string, InCupboard>>;
   /** Whose spoons and cups the cupboard is measured with. */

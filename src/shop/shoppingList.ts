@@ -3,7 +3,7 @@ import { throwIfAny } from "../number/error.ts";
 import { sum, ZERO } from "../number/exact.ts";
 import { costParts } from "./cost.ts";
 import { readCupboard } from "./cupboard.ts";
-import type { Shopped, ShoppingHow } from "./input.ts";
+import type { Shopped, ShoppingOptions } from "./input.ts";
 import { cupboardItem, type Priced, pricedLine, type ShoppingLine } from "./line.ts";
 import { ShoppingList } from "./list.ts";
 import { Opener } from "./need.ts";
@@ -12,7 +12,7 @@ import { portionCosts } from "./portions.ts";
 import { readShopped } from "./shopped.ts";
 
 export type { Cost } from "./cost.ts";
-export type { InCupboard, Shoppable, Shopped, ShoppingHow } from "./input.ts";
+export type { InCupboard, Shoppable, Shopped, ShoppingOptions } from "./input.ts";
 export type { BoughtPack, CupboardItem, ShoppingLine } from "./line.ts";
 export { ShoppingList } from "./list.ts";
 export type { PortionCost } from "./portions.ts";
@@ -61,7 +61,7 @@ export type { PortionCost } from "./portions.ts";
  * console.log(oats.leftOver.toString(), list.total().value.toString()); // => 450 2.4
  * ```
  */
-export function shoppingList(x: Shopped, how: ShoppingHow = {}): ShoppingList {
+export function shoppingList(x: Shopped, how: ShoppingOptions = {}): ShoppingList {
   const { sheets, eaters, names } = readShopped(x);
   const opener = new Opener();
   const needed = opener.gramsOf(sheets);

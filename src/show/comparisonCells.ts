@@ -1,6 +1,6 @@
 import { type Language, say } from "../document/language.ts";
 import { type ComponentId, components } from "../food/components.ts";
-import type { FigureHow } from "../measure/showFigure.ts";
+import type { FigureOptions } from "../measure/showFigure.ts";
 import type { Exact } from "../number/exact.ts";
 import type { Ends } from "../sheet/ends.ts";
 import type { Bound, Tally } from "../sheet/tally.ts";
@@ -14,13 +14,13 @@ export function nameOf(of: readonly ComponentId[], language: Language): string {
 }
 
 /** As a tally is shown; a part that is known to be less than the whole says so. */
-export function boundFigure(tally: Tally, how: FigureHow): Figure {
+export function boundFigure(tally: Tally, how: FigureOptions): Figure {
   const isPart = tally.bound === "at-least" && tally.trace.length === 0;
   return isPart ? figure(tally.value, { ...how, tone: "at-least" }) : tallyFigure(tally, how);
 }
 
 /** A figure with its bound, a middle one with its ends; unknown where it has none. */
-export function bounded(value: Exact | undefined, bound: Bound, how: FigureHow, ends?: Ends): Figure {
+export function bounded(value: Exact | undefined, bound: Bound, how: FigureOptions, ends?: Ends): Figure {
   if (value === undefined || bound === "unknown") return figure(null, how);
   if (bound === "between") return ends ? endsFigure({ value, ends }, how) : figure(null, how);
   return figure(value, { ...how, ...(bound !== "exact" && { tone: bound }) });

@@ -1,6 +1,6 @@
 import { type Language, say } from "../document/language.ts";
 import { type ComponentGroup, type ComponentId, components } from "../food/components.ts";
-import { type FigureHow, showFigure } from "../measure/showFigure.ts";
+import { type FigureOptions, showFigure } from "../measure/showFigure.ts";
 import { exact } from "../number/exact.ts";
 import { type Check, markUnverified, unverifiedNotes } from "../person/check.ts";
 import type { ComparisonData, ComparisonRow } from "../person/compare/comparison.ts";
@@ -178,7 +178,11 @@ function amountCell(held: HeldReference | HeldUpper, language: Language): Cell {
 }
 
 /** As a tally is shown; where its ends leave open where it stands, they are shown however close they are. */
-function openFigure(amount: Tally, verdict: HeldReference["verdict"] | UpperVerdict, how: FigureHow): Figure {
+function openFigure(
+  amount: Tally,
+  verdict: HeldReference["verdict"] | UpperVerdict,
+  how: FigureOptions,
+): Figure {
   const isOpen = verdict === "not-proven" || verdict === "may-be-past";
   return isOpen && hasEnds(amount) ? endsFigure(amount, how) : boundFigure(amount, how);
 }

@@ -5,9 +5,9 @@ import { fields as fieldsOf, once, optional, type Schema } from "../document/sch
 import { clean } from "./clean.ts";
 import type { Cell, Row, Table } from "./table.ts";
 import { boundedColumns, boundOf, plainNumber } from "./tableRecords.ts";
-import { headingOf, type Showable, type ShowHow, tablesFrom } from "./tabular.ts";
+import { headingOf, type Showable, type ShowOptions, tablesFrom } from "./tabular.ts";
 
-export interface CsvHow extends ShowHow {
+export interface CsvOptions extends ShowOptions {
   /**
    * `shown` (unless told): every cell as the other renderers show it. `plain`: each figure as a bare
    * decimal of up to 15 significant digits, an unknown as an empty field; where one is only a bound,
@@ -20,8 +20,8 @@ export interface CsvHow extends ShowHow {
   readonly notes?: boolean;
 }
 
-const csvHow: () => Schema<CsvHow> = /* @__PURE__ */ once(() =>
-  fieldsOf<CsvHow>({
+const csvHow: () => Schema<CsvOptions> = /* @__PURE__ */ once(() =>
+  fieldsOf<CsvOptions>({
     figures: optional(word(["shown", "plain"])),
     header: optional(word(["heading", "key"])),
     notes: optional(flag()),
@@ -41,14 +41,14 @@ const csvHow: () => Schema<CsvHow> = /* @__PURE__ */ once(() =>
  *
  * Throws `table-malformed`.
  */
-export function toCsv(x: Showable, how: CsvHow = {}): string {
+export function toCsv(x: Showable, how: CsvOptions = {}): string {
   read(csvHow(), how, "table-malformed");
   return tablesFrom(x, how)
     .map((t) => tableCsv(t, how))
     .join("\r\n");
 }
 
-function tableCsv(t: Table, how: CsvHow): string {
+function tableCsv(t: Table, how: CsvOptions): string {
   const bounded = how.figures === "plain" ? boundedColumns(t) : [];
   const header = [
     ...t.columns.map((c) => inert(how.header === "key" ? c.key : headingOf(c))),
@@ -70,14 +70,14 @@ function record(line: readonly string[]): string {
   return text === "" ? '""\r\n' : `${text}\r\n`;
 }
 
-function fields(row: Row, columns: number, how: CsvHow): string[] {
+function fields(row: Row, columns: number, how: CsvOptions): string[] {
   if (row.kind === "group") return [inert(row.heading), ...Array<string>(columns - 1).fill("")];
   return row.cells.map((cell) => field(cell, how));
 }
 
 const NUMBER = /^-?\d[\d.,\u00A0\u202F ]*$/;
 
-function field(cell: Cell, how: CsvHow): string {
+function field(cell: Cell, how: CsvOptions): string {
   if (typeof cell === "string") return inert(cell);
   if (how.figures === "plain") return cell.value === null ? "" : plainNumber(cell.value);
   return cell.value !== null && NUMBER.test(cell.text) ? cell.text : inert(cell.text);

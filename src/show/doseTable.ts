@@ -1,6 +1,6 @@
 import { type Language, say } from "../document/language.ts";
 import { components } from "../food/components.ts";
-import { type FigureHow, showFigure } from "../measure/showFigure.ts";
+import { type FigureOptions, showFigure } from "../measure/showFigure.ts";
 import { type Exact, exact, fraction, times } from "../number/exact.ts";
 import { compare } from "../number/ratio.ts";
 import { practitionerNote } from "../person/caution.ts";
@@ -87,7 +87,7 @@ function doseTable(
 }
 
 /** What the dose brings; where its ends leave open how that stands to a level, both however close they are. */
-function amountCell(amount: Tally, people: readonly DoseFor[], how: FigureHow): Cell {
+function amountCell(amount: Tally, people: readonly DoseFor[], how: FigureOptions): Cell {
   const isOpen = people.some(isOpenTo);
   return isOpen && hasEnds(amount) ? endsFigure(amount, how) : tallyFigure(amount, how);
 }

@@ -1,5 +1,5 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
-import { type FigureHow, showBound, showFigure, showRange } from "../measure/showFigure.ts";
+import { type FigureOptions, showBound, showFigure, showRange } from "../measure/showFigure.ts";
 import { toText } from "../number/digits.ts";
 import type { Exact } from "../number/exact.ts";
 import type { Cell, Figure, Table, Tone } from "./table.ts";
@@ -18,7 +18,7 @@ import type { Cell, Figure, Table, Tone } from "./table.ts";
  */
 export function figure(
   value: Exact | null,
-  how: FigureHow & { readonly tone?: Exclude<Tone, "unknown" | "between"> } = {},
+  how: FigureOptions & { readonly tone?: Exclude<Tone, "unknown" | "between"> } = {},
 ): Figure {
   const language = how.language ?? britishEnglish;
   if (value === null) return { text: say(language, "?"), value, tone: "unknown" };
@@ -33,7 +33,7 @@ export function figure(
 }
 
 /** The ends of a range for a table's cell, rounded so that both still hold; its value is a middle figure. */
-export function rangeFigure(value: Exact, low: Exact, high: Exact, how: FigureHow = {}): Figure {
+export function rangeFigure(value: Exact, low: Exact, high: Exact, how: FigureOptions = {}): Figure {
   return { text: showRange(low, high, how), value: toText(value), tone: "between" };
 }
 

@@ -1,9 +1,9 @@
 import { read } from "../document/read.ts";
 import { clean } from "./clean.ts";
 import type { Cell, Column, Row, Table } from "./table.ts";
-import { firstRows, headingOf, type RowsHow, rowsHow, type Showable, tablesFrom } from "./tabular.ts";
+import { firstRows, headingOf, type RowsOptions, rowsHow, type Showable, tablesFrom } from "./tabular.ts";
 
-export interface HtmlHow extends RowsHow {}
+export interface HtmlOptions extends RowsOptions {}
 
 /**
  * Tables as a fragment of HTML, to put inside a page: a `table` with its caption, scoped headings
@@ -13,7 +13,7 @@ export interface HtmlHow extends RowsHow {}
  *
  * Throws `table-malformed`.
  */
-export function toHtml(x: Showable, how: HtmlHow = {}): string {
+export function toHtml(x: Showable, how: HtmlOptions = {}): string {
   read(rowsHow(), how, "table-malformed");
   return tablesFrom(x, how)
     .map((t) => tableHtml(firstRows(t, how)))

@@ -4,14 +4,14 @@ import type { Row, Table } from "./table.ts";
 import {
   firstRows,
   headingOf,
-  type RowsHow,
+  type RowsOptions,
   rowsHow,
   type Showable,
   shownCells,
   tablesFrom,
 } from "./tabular.ts";
 
-export interface MarkdownHow extends RowsHow {}
+export interface MarkdownOptions extends RowsOptions {}
 
 /**
  * Tables as GitHub Flavored Markdown: the title in bold, the table, its notes as a list. Text from
@@ -20,7 +20,7 @@ export interface MarkdownHow extends RowsHow {}
  *
  * Throws `table-malformed`.
  */
-export function toMarkdown(x: Showable, how: MarkdownHow = {}): string {
+export function toMarkdown(x: Showable, how: MarkdownOptions = {}): string {
   read(rowsHow(), how, "table-malformed");
   return tablesFrom(x, how)
     .map((t) => tableMarkdown(firstRows(t, how)))

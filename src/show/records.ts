@@ -10,7 +10,7 @@ import { type Recordable, type Showable, tablesFrom, tidyFrom } from "./tabular.
 import { type Asked, askedShape, type Tidy, type TidyRow } from "./tidy.ts";
 
 /** Options of {@link toRecords}. */
-export interface RecordsHow extends Asked {
+export interface RecordsOptions extends Asked {
   /** `number` (unless told): the nearest double, for plots. `exact`: text that loses nothing. */
   readonly figures?: "number" | "exact";
 }
@@ -74,9 +74,9 @@ export interface TidyRecord extends DataRecord {
  * console.log(`${batch.row}: ${batch.amount} ${batch.unit}`); // => total: 13.15 g
  * ```
  */
-export function toRecords(x: Told | Recordable, how?: RecordsHow): TidyRecord[];
-export function toRecords(x: Showable, how?: RecordsHow): DataRecord[];
-export function toRecords(x: Showable | Recordable, how: RecordsHow = {}): DataRecord[] {
+export function toRecords(x: Told | Recordable, how?: RecordsOptions): TidyRecord[];
+export function toRecords(x: Showable, how?: RecordsOptions): DataRecord[];
+export function toRecords(x: Showable | Recordable, how: RecordsOptions = {}): DataRecord[] {
   const asked = read(recordsHow(), how, "table-malformed");
   const { figures = "number", components } = asked;
   const tidy = tidyFrom(x, components === undefined ? {} : { components });
@@ -87,8 +87,8 @@ export function toRecords(x: Showable | Recordable, how: RecordsHow = {}): DataR
     : records.filter(({ component }) => components.some((each) => each === component));
 }
 
-const recordsHow: () => Schema<RecordsHow> = /* @__PURE__ */ once(() =>
-  fields<RecordsHow>({ ...askedShape(), figures: optional(word(["number", "exact"])) }),
+const recordsHow: () => Schema<RecordsOptions> = /* @__PURE__ */ once(() =>
+  fields<RecordsOptions>({ ...askedShape(), figures: optional(word(["number", "exact"])) }),
 );
 
 /** The columns in the order that they stand in. */
@@ -119,7 +119,7 @@ type Blank = { -readonly [C in keyof typeof BLANK]: Datum };
 type Write = (value: Ratio | undefined) => Datum;
 
 /** Rows as plain objects: figures as numbers or exact text, what does not apply as null. */
-function tidyRecords({ own, rows }: Tidy, { figures, components }: RecordsHow): TidyRecord[] {
+function tidyRecords({ own, rows }: Tidy, { figures, components }: RecordsOptions): TidyRecord[] {
   const write = figures === "exact" ? exactly : numeric;
   const asked = components && new Set(components);
   const blank = Object.assign({ ...BLANK }, Object.fromEntries(own.map((column) => [column, null]))) as Blank;

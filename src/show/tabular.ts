@@ -24,7 +24,7 @@ export interface Tabular {
 export type Showable = Told | Tabular | Table | readonly Table[];
 
 /** What every renderer of shown tables can be told. */
-export interface ShowHow {
+export interface ShowOptions {
   /**
    * Whose words and decimal mark to use; British English unless told. What a language has no words
    * for stays British. A table that was made as plain data keeps its words, whatever is told here.
@@ -33,16 +33,18 @@ export interface ShowHow {
 }
 
 /** Options of a renderer that shows the first rows alone. */
-export interface RowsHow extends ShowHow {
+export interface RowsOptions extends ShowOptions {
   /** The most rows to show of each table; the rest are counted in a note. */
   readonly rows?: number;
 }
 
-/** @internal The schema of {@link RowsHow}. */
-export const rowsHow: () => Schema<RowsHow> = /* @__PURE__ */ once(() => fields<RowsHow>(rowsShape()));
+/** @internal The schema of {@link RowsOptions}. */
+export const rowsHow: () => Schema<RowsOptions> = /* @__PURE__ */ once(() =>
+  fields<RowsOptions>(rowsShape()),
+);
 
 /** @internal Its fields, for options that have more. */
-export function rowsShape(): Shape<RowsHow> {
+export function rowsShape(): Shape<RowsOptions> {
   return { language: optional(language()), rows: optional(size("how many rows to show at most: 50")) };
 }
 
@@ -59,14 +61,14 @@ export function rowsShape(): Shape<RowsHow> {
  * console.log(tablesOf(porridge).map(({ title }) => title)); // => [ 'Porridge: 2 portions', 'Porridge: figures as eaten' ]
  * ```
  */
-export function tablesOf(x: Showable, how: RowsHow = {}): readonly Table[] {
+export function tablesOf(x: Showable, how: RowsOptions = {}): readonly Table[] {
   return tablesFrom(x, read(rowsHow(), how, "table-malformed"));
 }
 
 /** @internal As {@link tablesOf}, its options read. */
 export function tablesFrom(
   x: Showable,
-  { language, rows }: ShowHow & { readonly rows?: number } = {},
+  { language, rows }: ShowOptions & { readonly rows?: number } = {},
 ): readonly Table[] {
   if (isTold(x)) return checked(makerOf(x).tables(x, readLanguage(language), rows));
   if (isTabular(x)) return checked(x.toTables(language, rows));
@@ -97,7 +99,10 @@ export function headingOf(column: Column): string {
 /** The first rows of a table; a note says how many more there are. */
 export function firstRows(
   t: Table,
-  { rows: most = Number.POSITIVE_INFINITY, language = britishEnglish }: ShowHow & { readonly rows?: number },
+  {
+    rows: most = Number.POSITIVE_INFINITY,
+    language = britishEnglish,
+  }: ShowOptions & { readonly rows?: number },
 ): Table {
   const left = Math.max(0, t.rows.length - Math.max(0, most));
   const more = left + (t.more ?? 0);

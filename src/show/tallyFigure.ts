@@ -1,5 +1,5 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
-import type { FigureHow } from "../measure/showFigure.ts";
+import type { FigureOptions } from "../measure/showFigure.ts";
 import type { Tally } from "../sheet/tally.ts";
 import { figure, markOf, rangeFigure } from "./figure.ts";
 import type { Column, Figure, Tone } from "./table.ts";
@@ -8,14 +8,14 @@ import type { Column, Figure, Tone } from "./table.ts";
  * A tally as a table shows it: bound and provenance said, unknown looking unknown. A middle figure is
  * not shown for what it is no bound of: its ends are, or the one end that there is.
  */
-export function tallyFigure(tally: Tally, how: FigureHow = {}): Figure {
+export function tallyFigure(tally: Tally, how: FigureOptions = {}): Figure {
   const tone = toneOf(tally);
   if (tone === "unknown") return figure(null, how);
   return tone === "between" ? endsFigure(tally, how) : figure(tally.value, { ...how, tone });
 }
 
 /** A tally as {@link tallyFigure} shows it, its letter left to a column of marks: see {@link marksOf}. */
-export function plainFigure(tally: Tally, how: FigureHow = {}): Figure {
+export function plainFigure(tally: Tally, how: FigureOptions = {}): Figure {
   const shown = tallyFigure(tally, how);
   const isLetter =
     MARKED.some((tone) => tone === shown.tone) && (shown.tone !== "trace" || tally.value.n !== 0n);
@@ -59,7 +59,7 @@ export function marksColumn(
 /** The ends of a tally, whatever its bound: those that there are. */
 export function endsFigure(
   { value, ends: { low, high } }: Pick<Tally, "value" | "ends">,
-  how: FigureHow = {},
+  how: FigureOptions = {},
 ): Figure {
   if (low && high) return rangeFigure(value, low, high, how);
   if (low) return figure(low, { ...how, tone: "at-least" });

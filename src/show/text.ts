@@ -6,7 +6,7 @@ import type { Table } from "./table.ts";
 import {
   firstRows,
   headingOf,
-  type RowsHow,
+  type RowsOptions,
   rowsShape,
   type Showable,
   shownCells,
@@ -14,13 +14,13 @@ import {
 } from "./tabular.ts";
 import { displayWidth, wrap } from "./width.ts";
 
-export interface TextHow extends RowsHow {
+export interface TextOptions extends RowsOptions {
   /** The most columns of the terminal to fill: 20 or more, 100 unless told; `Infinity` for no limit. */
   readonly width?: number;
 }
 
-const textHow: () => Schema<TextHow> = /* @__PURE__ */ once(() =>
-  fields<TextHow>({
+const textHow: () => Schema<TextOptions> = /* @__PURE__ */ once(() =>
+  fields<TextOptions>({
     ...rowsShape(),
     width: optional(size("a width of 20 columns or more, or Infinity", 20)),
   }),
@@ -38,7 +38,7 @@ const NARROWEST = 16;
  *
  * Throws `table-malformed`.
  */
-export function toText(x: Showable, how: TextHow = {}): string {
+export function toText(x: Showable, how: TextOptions = {}): string {
   const { width = 100 } = read(textHow(), how, "table-malformed");
   return tablesFrom(x, how)
     .map((t) => tableText(firstRows(t, how), width))

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { type DefaultTreeAdapterMap, parse } from "parse5";
 import { describe, expect, it } from "vitest";
-import { type CardHow, personCard } from "../../src/card/personCard.ts";
+import { type CardOptions, personCard } from "../../src/card/personCard.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { fixedText } from "../../src/number/digits.ts";
 import { compare } from "../../src/person/compare/compare.ts";
@@ -36,7 +36,8 @@ function read(html: string): Node {
   return page;
 }
 
-const card = (how: CardHow = {}, person = "cox", of: Plan = plan): Node => read(personCard(of, person, how));
+const card = (how: CardOptions = {}, person = "cox", of: Plan = plan): Node =>
+  read(personCard(of, person, how));
 
 /** The rows of every table, as texts. */
 const rows = (page: Node): string[][] =>
@@ -386,7 +387,7 @@ describe("personCard", () => {
   });
 
   it("refuses what it cannot show, every fault at once", () => {
-    const how: CardHow = {
+    const how: CardOptions = {
       components: ["protein", "vitaminX" as "protein"],
       day: [
         { of: "iron", reference: { value: 0, source: "s" }, upper: { value: "much", source: "s" } },

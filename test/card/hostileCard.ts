@@ -1,4 +1,4 @@
-import { type CardHow, personCard } from "../../src/card/personCard.ts";
+import { type CardOptions, personCard } from "../../src/card/personCard.ts";
 import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
@@ -63,7 +63,7 @@ export function planOfTexts(at: (place: string) => string): Plan {
 
 /** A card on which every text that comes from outside is one of the texts given. */
 export function cardOfTexts(at: (place: string) => string): string {
-  const how: CardHow = {
+  const how: CardOptions = {
     date: at("date"),
     version: at("version"),
     about: { mass: at("mass"), age: at("age"), conditions: [at("condition")] },

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { parse } from "parse5";
 import { describe, expect, it } from "vitest";
-import { type CardHow, personCard } from "../../src/card/personCard.ts";
+import { type CardOptions, personCard } from "../../src/card/personCard.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { compare } from "../../src/person/compare/compare.ts";
@@ -37,7 +37,7 @@ const planFor = (one: Omit<PersonInput, "id">, authority: Authority = "eu"): Pla
     people: [{ id: "who", name: "Who", ...one }],
     authority,
   });
-const card = (plan: Plan, how: CardHow = {}): string => personCard(plan, "who", how);
+const card = (plan: Plan, how: CardOptions = {}): string => personCard(plan, "who", how);
 
 const body = { sex: "female", age: 30 } as const;
 /** Said where greens meet warfarin; kale carries a caution of its own for everyone. */
@@ -193,7 +193,7 @@ describe("whom a card speaks to", () => {
     },
     starterFoods,
   );
-  const cardOf = (one: Omit<PersonInput, "id">, how: CardHow = {}): string =>
+  const cardOf = (one: Omit<PersonInput, "id">, how: CardOptions = {}): string =>
     personCard(
       portionPlan({
         meals: [{ id: "lunch", dishes: shared }],
@@ -209,7 +209,7 @@ describe("whom a card speaks to", () => {
   const infants = "No honey for a child under 12 months";
 
   // Whom each caution concerns is said in the documents that starter foods' cautions name.
-  it.each<[string, Omit<PersonInput, "id">, CardHow, readonly string[]]>([
+  it.each<[string, Omit<PersonInput, "id">, CardOptions, readonly string[]]>([
     ["someone unknown is told all", {}, {}, [clotting, stones, infants]],
     ["a boy of 17 of none", { person: boy }, { personal: "show" }, []],
     ["nor on a card that hides what is personal", { person: boy }, {}, []],

@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import {
   type CookingSchedule,
   cookingSchedule,
-  type RunsHow,
-  type ScheduleHow,
+  type RunsOptions,
+  type ScheduleOptions,
 } from "../../src/cook/cookingSchedule.ts";
 import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
@@ -57,7 +57,7 @@ interface World {
   readonly eaten: readonly number[];
   readonly away: Readonly<Record<string, readonly number[]>>;
   readonly servings: Readonly<Record<string, number>>;
-  readonly how: ScheduleHow;
+  readonly how: ScheduleOptions;
 }
 
 const NAMES = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri"];
@@ -70,7 +70,7 @@ const world: fc.Arbitrary<World> = fc
     seeds: fc.array(fc.boolean(), { minLength: 60, maxLength: 60 }),
     counts: fc.array(fc.integer({ min: 0, max: 3 }), { minLength: 4, maxLength: 4 }),
     capacity: fc.integer({ min: 1, max: 3000 }),
-    runs: fc.constantFrom<RunsHow>("equal", "full", "one"),
+    runs: fc.constantFrom<RunsOptions>("equal", "full", "one"),
   })
   .map(({ made, factors, days: count, seeds, counts, capacity, runs }): World => {
     const people = factors.map((factor, i): PersonInput => ({ id: `p${i}`, demands: { factor } }));
@@ -84,7 +84,7 @@ const world: fc.Arbitrary<World> = fc
     const away = Object.fromEntries(people.map(({ id }, i) => [id, some(20 + 10 * i)]));
     const servings = Object.fromEntries(people.map(({ id }, i) => [id, counts[i] ?? 1]));
     const named = (all: readonly number[]): string[] => all.map((i) => days[i] ?? "");
-    const how: ScheduleHow = {
+    const how: ScheduleOptions = {
       days,
       cook: named(cook),
       away: Object.fromEntries(Object.entries(away).map(([id, all]) => [id, named(all)])),
@@ -480,7 +480,7 @@ describe("room in a vessel", () => {
   });
 
   it("is parted in equal runs, or in full ones and a rest", () => {
-    const runs = (how: RunsHow): string[] =>
+    const runs = (how: RunsOptions): string[] =>
       (
         cookingSchedule(made([stock]), { meals: { m: { vessel: { capacity: "800 ml", runs: how } } } })
           .sessions[0]?.pots[0]?.runs ?? []

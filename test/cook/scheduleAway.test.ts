@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cookingSchedule, type ScheduleHow } from "../../src/cook/cookingSchedule.ts";
+import { cookingSchedule, type ScheduleOptions } from "../../src/cook/cookingSchedule.ts";
 import { starterFoods } from "../../src/foods.ts";
 import type { PersonInput } from "../../src/plan/input.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
@@ -23,8 +23,8 @@ const crew: readonly PersonInput[] = [
 ];
 const plan = portionPlan({ meals, people: crew });
 const days = ["Mon", "Tue", "Wed"];
-const shown = (how: ScheduleHow, of = plan): string => toText(cookingSchedule(of, { days, ...how }));
-const served = (how: ScheduleHow, of = plan): string[] =>
+const shown = (how: ScheduleOptions, of = plan): string => toText(cookingSchedule(of, { days, ...how }));
+const served = (how: ScheduleOptions, of = plan): string[] =>
   cookingSchedule(of, { days, ...how }).servings.map(
     ({ meal, person, days: on }) => `${meal} ${person} ${on.join()}`,
   );
@@ -94,7 +94,7 @@ describe("someone whom the plan has away from a meal", () => {
   });
 
   it("is in no session, serving or shopping of it, and in all of the others", () => {
-    const onlyDinner = (how: ScheduleHow) => cookingSchedule(gone, { days, cook: ["Mon"], ...how });
+    const onlyDinner = (how: ScheduleOptions) => cookingSchedule(gone, { days, cook: ["Mon"], ...how });
     const week = onlyDinner({ meals: { dinner: { vessel: "200 g" } } });
     const people = week.sessions.map(({ meal, pots }) => [
       meal,

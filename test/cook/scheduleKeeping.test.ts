@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cookingSchedule, type ScheduleHow } from "../../src/cook/cookingSchedule.ts";
+import { cookingSchedule, type ScheduleOptions } from "../../src/cook/cookingSchedule.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { RecipeInput, RecipeNote } from "../../src/recipe/document.ts";
@@ -30,7 +30,7 @@ const planOf = (recipe: RecipeInput, people = 2): Plan =>
   });
 
 const WEEK = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
-const notes = (kept: readonly RecipeNote[], how: ScheduleHow = { days: WEEK, cook: ["Sun", "Wed"] }) =>
+const notes = (kept: readonly RecipeNote[], how: ScheduleOptions = { days: WEEK, cook: ["Sun", "Wed"] }) =>
   cookingSchedule(planOf(broth({ notes: kept })), how).notes.filter(({ code }) => code !== "large-factor");
 
 describe("how long a dish keeps", () => {
@@ -59,7 +59,7 @@ describe("how long a dish keeps", () => {
 
   it("is held against each day on which someone eats, and the day of cooking counts as none", () => {
     const one = { ...two, days: 1, text: "A day." };
-    const late = (how: ScheduleHow): string[] =>
+    const late = (how: ScheduleOptions): string[] =>
       notes([one], how).flatMap(({ code, text }) =>
         code === "kept-too-long" ? [text.split(",")[0] ?? ""] : [],
       );
@@ -80,7 +80,7 @@ describe("how long a dish keeps", () => {
         fc.integer({ min: 0, max: 6 }),
         (more, eaten, limit) => {
           const cook = ["Sun", ...more];
-          const how: ScheduleHow = { days: WEEK, cook, meals: { supper: { eaten } } };
+          const how: ScheduleOptions = { days: WEEK, cook, meals: { supper: { eaten } } };
           const found = notes([{ ...two, days: limit }], how);
           const age = (day: string): number => {
             let i = WEEK.indexOf(day);
@@ -140,7 +140,7 @@ describe("how long a dish keeps", () => {
   it("comes with what the recipe says of cooling and reheating where it is kept, and of safety always", () => {
     const kinds = ["storage", "cooling", "reheating", "safety", "general"] as const;
     const all = kinds.map((kind): RecipeNote => ({ kind, text: `On ${kind}.`, source: `${kind} source` }));
-    const said = (how: ScheduleHow): string[] =>
+    const said = (how: ScheduleOptions): string[] =>
       notes(all, how).flatMap(({ text, source }) => (source === undefined ? [] : [`${text} (${source})`]));
     expect(said({ days: ["a"] })).toEqual(["On safety. (safety source)"]);
     expect(said({ days: ["a", "b"], cook: ["a"] })).toEqual(
@@ -155,7 +155,7 @@ describe("how long a dish keeps", () => {
 });
 
 describe("a batch far from the recipe", () => {
-  const large = (how: ScheduleHow, people = 2): string[] =>
+  const large = (how: ScheduleOptions, people = 2): string[] =>
     cookingSchedule(planOf(broth(), people), how).notes.flatMap(({ code, days, text }) =>
       code === "large-factor" ? [`${days.join(" ")}: ${text.split(" the ")[0]}`] : [],
     );
@@ -176,7 +176,7 @@ describe("a batch far from the recipe", () => {
 });
 
 describe("steps", () => {
-  const pot = (recipe: RecipeInput, how: ScheduleHow = {}) =>
+  const pot = (recipe: RecipeInput, how: ScheduleOptions = {}) =>
     cookingSchedule(planOf(recipe), how).sessions[0]?.pots[0];
 
   it("put each line's amount of one run where it is named first, once, and say which lines they leave out", () => {

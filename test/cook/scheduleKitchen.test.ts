@@ -1,6 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type CookingSchedule, cookingSchedule, type ScheduleHow } from "../../src/cook/cookingSchedule.ts";
+import {
+  type CookingSchedule,
+  cookingSchedule,
+  type ScheduleOptions,
+} from "../../src/cook/cookingSchedule.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { amount, gramsOf } from "../../src/measure/amount.ts";
 import type { Kitchen } from "../../src/measure/kitchen.ts";
@@ -39,7 +43,7 @@ const count = (n: bigint): Exact => fraction(n);
 interface World {
   readonly plan: Plan;
   readonly place: Kitchen;
-  readonly how: ScheduleHow;
+  readonly how: ScheduleOptions;
   readonly schedule: CookingSchedule;
   readonly demands: (person: string) => readonly Demand[];
   readonly portions: (person: string) => bigint;
@@ -70,7 +74,7 @@ function always(law: (world: World) => void, numRuns = 40): void {
         Object.fromEntries(input.people.map(({ id }, i) => [id, values[i] as T]));
       const [away, gone, servings] = [by(drawn.away), by(drawn.gone), by(drawn.servings)];
       const { capacity, runs, hasVessel } = drawn;
-      const how: ScheduleHow = {
+      const how: ScheduleOptions = {
         days,
         cook: [...new Set(["Mon", ...drawn.cook])],
         away,
@@ -334,7 +338,7 @@ const dinner = (more: Partial<PlanInput> = {}): Plan =>
   portionPlan({ meals: [{ id: "dinner", name: "Dinner", dishes: stew }], people: crew, ...more });
 
 describe("a week of a measured plan", () => {
-  const how: ScheduleHow = {
+  const how: ScheduleOptions = {
     days: ["Mon", "Tue", "Wed"],
     cook: ["Mon", "Wed"],
     meals: { dinner: { away: { bow: ["Wed"] }, vessel: "2 kg" } },

@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type BorrowHow, borrow } from "../../src/food/borrow.ts";
+import { type BorrowOptions, borrow } from "../../src/food/borrow.ts";
 import { type ComponentId, componentIds, components } from "../../src/food/components.ts";
 import { readFigure } from "../../src/food/composition.ts";
 import { marksOf } from "../../src/food/figure.ts";
@@ -187,7 +187,7 @@ describe("what was added to a food", () => {
 });
 
 describe("borrow refuses", () => {
-  const faults = (input: Partial<BorrowHow>): string[] =>
+  const faults = (input: Partial<BorrowOptions>): string[] =>
     errorOf(() => borrow(table, { ...how, ...input })).faults.map(
       (f) => `${f.code} ${f.path.join(".")}: ${f.message}`,
     );
@@ -245,7 +245,7 @@ describe("borrow refuses", () => {
     ["itself", { from: "silent" }, "borrow-refused from"],
     ["a basis that is none", { basis: "volume" as "weight" }, "borrow-refused basis"],
   ])("%s", (_, input, expected) => {
-    expect(faults(input as Partial<BorrowHow>)[0]?.startsWith(expected)).toBe(true);
+    expect(faults(input as Partial<BorrowOptions>)[0]?.startsWith(expected)).toBe(true);
   });
 
   it("a lender with nothing to lend, and says how to find one", () => {
@@ -258,7 +258,7 @@ describe("borrow refuses", () => {
 
   it("what is no request", () => {
     for (const bad of [undefined, null, 3, { into: "silent", from: "lender", components: "iron" }])
-      expect(errorOf(() => borrow(table, bad as unknown as BorrowHow)).code).toBe("borrow-refused");
+      expect(errorOf(() => borrow(table, bad as unknown as BorrowOptions)).code).toBe("borrow-refused");
   });
 });
 

@@ -1,7 +1,7 @@
 import Decimal from "decimal.js";
 import { describe, expect, it } from "vitest";
 import {
-  type AmountHow,
+  type AmountOptions,
   amount,
   gramsOf,
   millilitresOf,
@@ -14,7 +14,7 @@ import { toText } from "../../src/number/digits.ts";
 import { exact, fraction } from "../../src/number/exact.ts";
 import { errorOf } from "../number/errorOf.ts";
 
-const read = (text: string, how?: AmountHow): string => {
+const read = (text: string, how?: AmountOptions): string => {
   const a = amount(text, how);
   return `${toText(a.value)} ${a.unit}`;
 };
@@ -232,7 +232,7 @@ describe("a food's own measures", () => {
   });
 
   it("leaves a plain unit that unit, and its name in a longer measure alone", () => {
-    const how: AmountHow = { own: ["cup", "oz", "cup, chopped"], measures: "metric" };
+    const how: AmountOptions = { own: ["cup", "oz", "cup, chopped"], measures: "metric" };
     expect(amount("1 cup", how)).toMatchObject({ kind: "volume", measures: "metric" });
     expect(amount("1 oz", how).kind).toBe("mass");
     expect(amount("1 cup, chopped", how).kind).toBe("own");

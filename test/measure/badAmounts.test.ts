@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { type AmountHow, type AmountInput, amount } from "../../src/measure/amount.ts";
+import { type AmountInput, type AmountOptions, amount } from "../../src/measure/amount.ts";
 import type { ErrorCode } from "../../src/number/error.ts";
 import { errorOf } from "../number/errorOf.ts";
 
-type Bad = readonly [text: string, code: ErrorCode, hint: string, how?: AmountHow];
+type Bad = readonly [text: string, code: ErrorCode, hint: string, how?: AmountOptions];
 
-const us: AmountHow = { measures: "us" };
-const onion: AmountHow = { own: ["medium", "large", "slice, thin"] };
+const us: AmountOptions = { measures: "us" };
+const onion: AmountOptions = { own: ["medium", "large", "slice, thin"] };
 
 /** What is wrong, what it is called, and what the cook is told to write instead. */
 const bad: readonly Bad[] = [

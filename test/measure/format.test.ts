@@ -2,14 +2,14 @@ import { describe, expect, it } from "vitest";
 import { amount, sameAmount, timesAmount } from "../../src/measure/amount.ts";
 import { breakDown } from "../../src/measure/breakDown.ts";
 import { convert } from "../../src/measure/convert.ts";
-import { type FormatHow, formatAmount } from "../../src/measure/format.ts";
+import { type FormatOptions, formatAmount } from "../../src/measure/format.ts";
 import { measureSet } from "../../src/measure/measures.ts";
 import { englishWords, type UnitWords } from "../../src/measure/words.ts";
 import { exact } from "../../src/number/exact.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const us = { measures: "us" } as const;
-const shown = (text: string, how: FormatHow = us): string => {
+const shown = (text: string, how: FormatOptions = us): string => {
   const { significant: _, places: __, denominators: ___, ...reading } = how;
   return formatAmount(amount(text, reading), how);
 };
@@ -137,7 +137,7 @@ describe("rounding for show", () => {
     expect(formatAmount(amount("1 lb 4.37 oz"), { places: 1 })).toBe("1 lb 4.4 oz");
   });
 
-  const wrong: [string, FormatHow][] = [
+  const wrong: [string, FormatOptions][] = [
     ["significant", { significant: 0 }],
     ["significant", { significant: 2.5 }],
     ["significant", { significant: Number.NaN }],

@@ -7,7 +7,7 @@ import { starterFoods } from "../../src/foods.ts";
 import { toText as toFractionText } from "../../src/number/digits.ts";
 import { exact, sum } from "../../src/number/exact.ts";
 import { compare } from "../../src/person/compare/compare.ts";
-import { type DemandsHow, demandsFor } from "../../src/person/demandsFor.ts";
+import { type DemandsOptions, demandsFor } from "../../src/person/demandsFor.ts";
 import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import { upperLimits } from "../../src/person/intakes/upperLimits.ts";
 import type { Person } from "../../src/person/person.ts";
@@ -292,7 +292,7 @@ describe("demands from a person", () => {
   });
 
   it("let a meal have the part of each level that it has of the day, or the part that is asked", () => {
-    const selenium = (how: DemandsHow): unknown =>
+    const selenium = (how: DemandsOptions): unknown =>
       demandsFor(lightweight, "eu", how).demands.find((d) => d.of === "selenium")?.most;
     expect(selenium({})).toBe("255");
     expect(selenium({ share: "1/3" })).toBe("85");

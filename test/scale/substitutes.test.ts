@@ -10,7 +10,7 @@ import { amount, gramsOf } from "../../src/measure/amount.ts";
 import { toText } from "../../src/number/digits.ts";
 import { absolute, exact, fraction, minus, over, sum, times, ZERO } from "../../src/number/exact.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
-import { type SubstitutesHow, substitutes } from "../../src/scale/substitutes.ts";
+import { type SubstitutesOptions, substitutes } from "../../src/scale/substitutes.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
@@ -441,7 +441,7 @@ describe("where nothing is left", () => {
 
 describe("substitutes refuse", () => {
   const faults = (how: unknown, key = "beans"): string[] =>
-    errorOf(() => substitutes(camp, key, how as SubstitutesHow)).faults.map(
+    errorOf(() => substitutes(camp, key, how as SubstitutesOptions)).faults.map(
       (f) => `${f.code} ${f.path.join(".")}`,
     );
 

@@ -9,7 +9,7 @@ import { starterFoods } from "../../src/foods.ts";
 import { toText } from "../../src/number/digits.ts";
 import { compare } from "../../src/number/ratio.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
-import { type Between, type BetweenHow, between } from "../../src/sheet/between.ts";
+import { type Between, type BetweenOptions, between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/errorOf.ts";
 
@@ -38,7 +38,8 @@ const foods = foodTable([
   food("alone", undefined, { group: "fruit" }),
   { id: "unplaced", name: "unplaced", source: "test", per100g: {} },
 ]);
-const iron = (recipe: RecipeInput, how?: BetweenHow): Between => between(sheet(recipe, foods), "iron", how);
+const iron = (recipe: RecipeInput, how?: BetweenOptions): Between =>
+  between(sheet(recipe, foods), "iron", how);
 
 describe("between", () => {
   it("takes a silent line to lie among like foods: its group and state, and what they know themselves", () => {

@@ -2,7 +2,7 @@ import Decimal from "decimal.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { britishEnglish, type Language, say } from "../../src/document/language.ts";
-import { type FigureHow, showFigure, showPercent } from "../../src/measure/showFigure.ts";
+import { type FigureOptions, showFigure, showPercent } from "../../src/measure/showFigure.ts";
 import { toText } from "../../src/number/digits.ts";
 import { type Exact, exact, fraction, minus, times } from "../../src/number/exact.ts";
 import { compare } from "../../src/number/ratio.ts";
@@ -11,7 +11,7 @@ import { figure, legend } from "../../src/show/figure.ts";
 import { table } from "../../src/show/table.ts";
 import { anyFraction } from "./hostile.ts";
 
-const show = (text: string, how?: FigureHow): string => showFigure(exact(text), how);
+const show = (text: string, how?: FigureOptions): string => showFigure(exact(text), how);
 const comma: Language = {
   tag: "de",
   decimal: ",",

@@ -83,7 +83,7 @@ export class ProteinQuality extends Result {
 }
 
 /** Options of {@link proteinQuality}. */
-export interface ProteinQualityHow {
+export interface ProteinQualityOptions {
   /** Whose requirement the portion is held against: an adult's, neither pregnant nor breastfeeding. */
   readonly person?: Person;
   /** Scoring patterns; WHO/FAO/UNU 2007 for adults and FAO 2013 for above 3 years, unless told. */
@@ -120,7 +120,7 @@ export interface ProteinQualityHow {
  * sulphur amino acids 1.27
  * ```
  */
-export function proteinQuality(eaten: Eaten, how: ProteinQualityHow = {}): ProteinQuality {
+export function proteinQuality(eaten: Eaten, how: ProteinQualityOptions = {}): ProteinQuality {
   const { portion, asked } = together({
     portion: () => readEaten(eaten, "comparison-malformed"),
     asked: () => read(qualityHow(), how, "comparison-malformed"),
@@ -159,14 +159,14 @@ function isAdultAlone(facts: Facts): boolean {
 
 const USUAL: readonly PatternId[] = ["who-2007-adult", "fao-2013-older"];
 
-interface ReadHow {
+interface ReadOptions {
   readonly patterns?: readonly PatternId[];
   readonly person?: Facts;
   readonly digestibility?: ReadDigestibility;
 }
 
-const qualityHow: () => Schema<ReadHow> = /* @__PURE__ */ once(() =>
-  fields<ReadHow>({
+const qualityHow: () => Schema<ReadOptions> = /* @__PURE__ */ once(() =>
+  fields<ReadOptions>({
     patterns: optional(list(word(Object.keys(aminoPatterns) as PatternId[]))),
     person: optional(personSchema()),
     digestibility: optional(digestibility()),

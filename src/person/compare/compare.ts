@@ -20,7 +20,7 @@ import { Comparison, type ComparisonRow } from "./comparison.ts";
 import { type HeldUpper, holdReference, holdUpper } from "./held.ts";
 
 /** Options of {@link compare}. */
-export interface CompareHow {
+export interface CompareOptions {
   /** Whose cautions to look for; the person that the intakes were read for, unless told. */
   readonly person?: Person;
   /** The components to look at; all that have a figure, unless told. */
@@ -60,7 +60,7 @@ export interface CompareHow {
 export function compare(
   eaten: Eaten,
   intakes: ReferenceIntakes | LabelReference,
-  how: CompareHow = {},
+  how: CompareOptions = {},
 ): Comparison {
   const { portion, figures, asked } = together({
     portion: () => readEaten(eaten, "comparison-malformed"),
@@ -87,14 +87,14 @@ export function compare(
   });
 }
 
-interface ReadHow {
+interface ReadOptions {
   readonly components?: readonly ComponentId[];
   readonly person?: Facts;
   readonly system?: NamedSystem;
 }
 
-const compareHow: () => Schema<ReadHow> = /* @__PURE__ */ once(() =>
-  fields<ReadHow>({
+const compareHow: () => Schema<ReadOptions> = /* @__PURE__ */ once(() =>
+  fields<ReadOptions>({
     components: optional(list(componentId(), { like: '["iron", "fibre"]' })),
     person: optional(personSchema()),
     system: optional(energyBy()),

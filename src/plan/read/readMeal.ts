@@ -4,7 +4,7 @@ import { collect, type Fault, type Path } from "../../number/error.ts";
 import { ONE } from "../../number/exact.ts";
 import { compareText } from "../../number/text.ts";
 import type { Dish } from "../../scale/engine/model.ts";
-import { type FitFields, fitHow, howFor, type ReadHow } from "../../scale/fit/read.ts";
+import { type FitFields, fitHow, howFor, type ReadOptions } from "../../scale/fit/read.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { name } from "./name.ts";
 import { dishesSchema, type ReadDish } from "./readDish.ts";
@@ -19,7 +19,7 @@ export interface ReadMeal {
   /** The same as a fit takes them; a sheet that was given by itself has no name. */
   readonly together: readonly Dish[];
   /** How they are fitted. */
-  readonly fit: ReadHow;
+  readonly fit: ReadOptions;
   readonly meta?: Json;
 }
 
@@ -65,7 +65,7 @@ export function readMeal(
 interface Made {
   readonly id: string;
   readonly name: string;
-  readonly fit: ReadHow;
+  readonly fit: ReadOptions;
   readonly isAlone: boolean;
   readonly made: ReadonlyMap<string, ReadDish>;
   readonly meta?: Json;

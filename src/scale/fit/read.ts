@@ -23,7 +23,7 @@ export interface FitRange {
 }
 
 /** Options of {@link fit}. */
-export interface FitHow {
+export interface FitOptions {
   /** Ends of the common factor: 1/10 to 10 unless told. Above 0. */
   readonly common?: FitRange;
   /**
@@ -44,32 +44,32 @@ export interface FitHow {
 }
 
 /** The options of a fit, read for the sheets that they speak of. */
-export interface ReadHow extends Omit<Task, "dishes" | "asked"> {
+export interface ReadOptions extends Omit<Task, "dishes" | "asked"> {
   readonly system: EnergySystem;
 }
 
 /** Reads what a fit is handed, all faults at once. */
-export function readTask(given: unknown, asked: unknown, told: FitHow): Task {
+export function readTask(given: unknown, asked: unknown, told: FitOptions): Task {
   const faults: Fault[] = [];
   const dishes = readInto(faults, dishesSchema(), given, "fit-malformed") ?? [];
   const demands = readInto(faults, demandsSchema(), asked, "demand-malformed") ?? [];
   const read = readFar(faults, fitHow(), told, "fit-malformed", ["how"]) ?? {};
   const how = collect(faults, ["how"], () => howFor(dishes, read));
   throwIfAny(faults);
-  return taskOf(dishes, demands, how as ReadHow);
+  return taskOf(dishes, demands, how as ReadOptions);
 }
 
 /** Gives what was read as a task to solve. */
 export function taskOf(
   dishes: readonly Dish[],
   demands: readonly ReadDemand[],
-  { system, ...how }: ReadHow,
+  { system, ...how }: ReadOptions,
 ): Task {
   return { ...how, dishes, asked: askedOf(dishes, demands, system) };
 }
 
 /** The options of a fit for these sheets. Throws `fit-malformed` where they name what is not there. */
-export function howFor(dishes: readonly Dish[], read: FitFields): ReadHow {
+export function howFor(dishes: readonly Dish[], read: FitFields): ReadOptions {
   const faults: Fault[] = [];
   const ranges = rangesOf(read, dishes, (path, message, hint) => {
     faults.push({ code: "fit-malformed", path, message, hint });

@@ -15,7 +15,7 @@ import { dishesSchema } from "../fit/read.ts";
 import { readWishes, type Wish, wishesSchema } from "./wish.ts";
 
 /** Options of {@link roundToKitchen}. */
-export interface RoundHow {
+export interface RoundOptions {
   /** What a portion must still meet. Firm ones are limits; the others may be off by the tolerance. */
   readonly demands?: readonly Demand[];
   /** How far a target may be off, as a share of it, 0 to below 1; 2 % unless told. */
@@ -70,7 +70,7 @@ export function readRounding(given: unknown, place: unknown, how: unknown): Roun
   return { dishes, kitchen, asked: askedOf(dishes, demands, system.system), tolerance, wishes, each, nodes };
 }
 
-interface ReadHow {
+interface ReadOptions {
   readonly demands?: readonly ReadDemand[];
   readonly tolerance?: Exact;
   readonly lines?: Readonly<Record<string, string>>;
@@ -79,8 +79,8 @@ interface ReadHow {
   readonly nodes?: number;
 }
 
-const roundHow: () => Schema<ReadHow> = /* @__PURE__ */ once(() =>
-  fields<ReadHow>({
+const roundHow: () => Schema<ReadOptions> = /* @__PURE__ */ once(() =>
+  fields<ReadOptions>({
     demands: optional(demandsSchema()),
     tolerance: optional(tolerance()),
     lines: optional(wishesSchema()),

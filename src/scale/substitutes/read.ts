@@ -12,11 +12,11 @@ import { isZero, ZERO } from "../../number/exact.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Quantity } from "../demand.ts";
 import { quantity } from "../quantity.ts";
-import type { SubstitutesHow } from "../substitutes.ts";
+import type { SubstitutesOptions } from "../substitutes.ts";
 import { matchName, usualMatch } from "./match.ts";
 
-const substitutesHow: () => Schema<SubstitutesHow> = /* @__PURE__ */ once(() =>
-  fields<SubstitutesHow>({
+const substitutesHow: () => Schema<SubstitutesOptions> = /* @__PURE__ */ once(() =>
+  fields<SubstitutesOptions>({
     match: optional(coded("component-unknown", quantity())),
     components: optional(list(componentId())),
     avoid: optional(list(word(Object.keys(allergens) as Allergen[]))),
@@ -43,7 +43,7 @@ export interface ReadSubstitutes {
 }
 
 /** Reads what to look for in the place of a line. Throws every fault at once. */
-export function readSubstitutes(s: Sheet, i: number, how: SubstitutesHow): ReadSubstitutes {
+export function readSubstitutes(s: Sheet, i: number, how: SubstitutesOptions): ReadSubstitutes {
   const { line, source } = s.plan.lines[i] ?? {};
   const food = source?.food?.input;
   const faults: Fault[] = [];

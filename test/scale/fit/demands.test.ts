@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { foodTable } from "../../../src/food/table.ts";
 import { SteelyardError } from "../../../src/number/error.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
-import { type FitHow, fit } from "../../../src/scale/fit.ts";
+import { type FitOptions, fit } from "../../../src/scale/fit.ts";
 import { sheet } from "../../../src/sheet/build.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
 import { errorOf } from "../../number/errorOf.ts";
@@ -22,7 +22,7 @@ const s = sheet(
 );
 
 const faultsOf = (demands: unknown, how?: unknown): string[] =>
-  errorOf(() => fit(s, demands as Demand[], how as FitHow)).faults.map(
+  errorOf(() => fit(s, demands as Demand[], how as FitOptions)).faults.map(
     ({ code, path, message, hint }) => `${code} ${path.join(".")}: ${message} (${hint})`,
   );
 

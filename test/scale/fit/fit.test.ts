@@ -7,7 +7,7 @@ import { referenceIntakes } from "../../../src/person/intakes/referenceIntakes.t
 import { upperLimits } from "../../../src/person/intakes/upperLimits.ts";
 import type { LineInput, RecipeInput } from "../../../src/recipe/document.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
-import { type FitHow, fit } from "../../../src/scale/fit.ts";
+import { type FitOptions, fit } from "../../../src/scale/fit.ts";
 import { sheet } from "../../../src/sheet/build.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
 import { toText as show } from "../../../src/show/text.ts";
@@ -41,13 +41,13 @@ function dish(lines: Lines, more: Partial<RecipeInput> = {}): Sheet {
 const adjustable = { scaling: "adjustable" } as const;
 const perPortion = { scaling: "per-portion" } as const;
 
-function met(s: Sheet, demands: readonly Demand[], how?: FitHow) {
+function met(s: Sheet, demands: readonly Demand[], how?: FitOptions) {
   const fitted = fit(s, demands, how);
   if (fitted.status !== "met") throw new Error(fitted.text);
   return fitted;
 }
 
-function missed(s: Sheet, demands: readonly Demand[], how?: FitHow) {
+function missed(s: Sheet, demands: readonly Demand[], how?: FitOptions) {
   const fitted = fit(s, demands, how);
   if (fitted.status === "met") throw new Error("met");
   return fitted;

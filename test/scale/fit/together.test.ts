@@ -6,7 +6,7 @@ import { equals, exact, fraction, ONE, over, sum, times, ZERO } from "../../../s
 import { compare } from "../../../src/number/ratio.ts";
 import type { LineInput } from "../../../src/recipe/document.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
-import { type FitHow, fit } from "../../../src/scale/fit.ts";
+import { type FitOptions, fit } from "../../../src/scale/fit.ts";
 import { sheet } from "../../../src/sheet/build.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
 import { toText as show } from "../../../src/show/text.ts";
@@ -52,7 +52,7 @@ const supper = dish([
 const wanted = (of: "energy" | "protein", n: bigint, d = 1n): string =>
   toText(sum([breakfast.portion(of).value, times(supper.portion(of).value, fraction(n, d))]));
 
-const met = (s: Record<string, Sheet>, demands: readonly Demand[], how?: FitHow) => {
+const met = (s: Record<string, Sheet>, demands: readonly Demand[], how?: FitOptions) => {
   const fitted = fit(s, demands, how);
   if (fitted.status !== "met") throw new Error(fitted.text);
   return fitted;
