@@ -1,4 +1,4 @@
-import { type ErrorCode, quote } from "../number/error.ts";
+import { type ErrorCode, isClass, quote } from "../number/error.ts";
 import { type Exact, exact, isNumeric, isRatio, type Value } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import { compare } from "../number/ratio.ts";
@@ -68,7 +68,7 @@ export function callback<F>(expected: string): Schema<F> {
 
 /** Whether something can be called, as a class cannot. */
 export function isCallable<F>(given: unknown): given is F {
-  return typeof given === "function" && !/^class\b/.test(Function.prototype.toString.call(given));
+  return typeof given === "function" && !isClass(given);
 }
 
 export function flag(): Schema<boolean> {

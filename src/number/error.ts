@@ -129,10 +129,16 @@ export function kindOf(value: unknown): string {
   if (value === undefined) return "nothing";
   if (value === null) return "null";
   if (Array.isArray(value)) return "a list";
+  if (typeof value === "function" && isClass(value)) return "a class";
   if (typeof value !== "object") return `a ${typeof value}`;
   const [, kind = ""] =
     /^\[object ([A-Z][A-Za-z]{1,20})\]$/.exec(Object.prototype.toString.call(value)) ?? [];
   return kind === "" || kind === "Object" ? "an object" : `a ${kind}`;
+}
+
+/** Whether a function is a class, which cannot be called. */
+export function isClass(value: unknown): boolean {
+  return typeof value === "function" && /^class\b/.test(Function.prototype.toString.call(value));
 }
 
 function plain(text: string, longest: number): string {
