@@ -14,6 +14,7 @@ export default defineConfig({
     include: ["test/**/*.test.ts"],
     benchmark: { include: ["test/benches/**/*.bench.ts"] },
     reporters: ["default", at("test/reporter.ts")],
+    setupFiles: [at("test/setup.ts")],
     testTimeout: 60_000,
     pool: "threads",
     // Files share what a worker has loaded: nothing in src or test keeps state between tests.

@@ -104,9 +104,11 @@ export {
   roundToKitchen,
 } from "./scale/round.ts";
 export { type Scaled, type ScaleOptions, scale } from "./scale/scale.ts";
-export type { OutsideServing } from "./scale/substitutes/opening.ts";
-export { type Substitute, type SubstituteChange, Substitutes } from "./scale/substitutes/result.ts";
-export { type SubstitutesOptions, substitutes } from "./scale/substitutes.ts";
+export type { OutsideServing } from "./scale/substitutes/leftOut.ts";
+export type { SubstitutesOptions } from "./scale/substitutes/options.ts";
+export { Substitutes } from "./scale/substitutes/result.ts";
+export type { Substitute, SubstituteChange } from "./scale/substitutes/substitute.ts";
+export { substitutes } from "./scale/substitutes.ts";
 export { type Axis, Sweep, type SweepOptions, type SweepPoint, sweep } from "./scale/sweep.ts";
 export type { Silence, Target } from "./scale/target.ts";
 export { type Between, type BetweenOptions, between, type WidenedLine } from "./sheet/between.ts";

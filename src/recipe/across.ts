@@ -7,7 +7,7 @@ import { quote } from "../number/error.ts";
 import { isZero } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import type { WrittenAmount } from "./document.ts";
-import type { ReadLine, ReadRecipe } from "./schema.ts";
+import type { ReadLine, ReadRecipe } from "./readRecipe.ts";
 
 /**
  * What holds between the fields of a recipe document, looked at as far as they could be read, so that a

@@ -3,7 +3,7 @@ import { exact, isNumeric } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { keysOf } from "./across.ts";
 import { type Line, RECIPE_FORMAT, type Recipe } from "./document.ts";
-import type { ReadLine, ReadRecipe } from "./schema.ts";
+import type { ReadLine, ReadRecipe } from "./readRecipe.ts";
 
 /** Recipes that were made here: frozen, so they need no second reading. */
 const made: WeakSet<object> = /* @__PURE__ */ new WeakSet();

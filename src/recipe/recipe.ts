@@ -3,7 +3,8 @@ import { type Fault, fault, type Path, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Recipe } from "./document.ts";
 import { isRead, recipeOf } from "./make.ts";
-import { documentSchema, type ReadRecipe, recipeSchema } from "./schema.ts";
+import type { ReadRecipe } from "./readRecipe.ts";
+import { documentSchema, recipeSchema } from "./schema.ts";
 
 /**
  * Reads a recipe document: JSON in, JSON out. Keys and defaults are filled in, everything is

@@ -16,18 +16,9 @@ import { byComponent } from "../food/componentSchema.ts";
 import { checkFoodless } from "../measure/foodless.ts";
 import { measures } from "../measure/measures.ts";
 import { checkLine, checkRecipe } from "./across.ts";
-import type { LineInput, Recipe, RecipeInput, RecipeNote, Retention, WrittenAmount } from "./document.ts";
+import type { Recipe, RecipeNote, Retention, WrittenAmount } from "./document.ts";
 import { isRead, recipeOf } from "./make.ts";
-
-/** A recipe document as it is read: nested ones are recipes by then. */
-export interface ReadRecipe extends Omit<RecipeInput, "lines"> {
-  readonly lines: readonly ReadLine[];
-}
-
-/** A line of one. */
-export interface ReadLine extends Omit<LineInput, "recipe"> {
-  readonly recipe?: string | Recipe;
-}
+import type { ReadLine, ReadRecipe } from "./readRecipe.ts";
 
 /** The schema of a recipe document, and of a recipe that was read from one. */
 export const recipeSchema: () => Schema<Recipe> = /* @__PURE__ */ once(() => {

@@ -1,5 +1,11 @@
 import type { Exact } from "../number/exact.ts";
-import type { Bound } from "./tally.ts";
+
+/**
+ * How a tally's value bounds the truth. `between`: it is a middle figure and no bound, and the truth lies
+ * from `least` to `most`; of these `most` is nothing where lines are silent, too. Ends within a tenth of
+ * the value, as rounding leaves them, are `exact`: `least` and `most` tell them.
+ */
+export type Bound = "exact" | "at-least" | "at-most" | "between" | "unknown";
 
 /**
  * How bounds pass through arithmetic. A tally's value is a bound of the truth; what is true of a

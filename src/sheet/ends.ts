@@ -15,7 +15,7 @@ import {
   ZERO,
 } from "../number/exact.ts";
 import { compare } from "../number/ratio.ts";
-import type { Bound } from "./tally.ts";
+import type { Bound } from "./bound.ts";
 
 /**
  * Between what a value can lie: figures are published with their ends, limits are told, silence has no

@@ -18,7 +18,10 @@ import {
 } from "../number/exact.ts";
 import type { Ratio } from "../number/ratio.ts";
 import { uncloned } from "../number/uncloned.ts";
-import { boundOfProduct, boundOfQuotient, boundOfSum, opposite } from "./bound.ts";
+import { type Bound, boundOfProduct, boundOfQuotient, boundOfSum, opposite } from "./bound.ts";
+
+export type { Bound } from "./bound.ts";
+
 import {
   boundOfEnds,
   type Ends,
@@ -31,13 +34,6 @@ import {
   sumOf,
 } from "./ends.ts";
 import { unitOfProduct, unitOfQuotient } from "./unit.ts";
-
-/**
- * How a tally's value bounds the truth. `between`: it is a middle figure and no bound, and the truth lies
- * from `least` to `most`; of these `most` is nothing where lines are silent, too. Ends within a tenth of
- * the value, as rounding leaves them, are `exact`: `least` and `most` tell them.
- */
-export type Bound = "exact" | "at-least" | "at-most" | "between" | "unknown";
 
 /**
  * What the figures behind a tally say of themselves: line keys by kind, silent per-portion lines first.

@@ -1,5 +1,6 @@
 import { type Moves, movesOf, type Replaced } from "../scale/substitutes/moves.ts";
-import type { Substitute, SubstituteChange, Substitutes } from "../scale/substitutes/result.ts";
+import type { Substitutes } from "../scale/substitutes/result.ts";
+import type { Substitute, SubstituteChange } from "../scale/substitutes/substitute.ts";
 import { cellRow, pointRow } from "./tallyRow.ts";
 import type { Asked, Tidy, TidyRow } from "./tidy.ts";
 import { tidyOf } from "./tidyOf.ts";

@@ -2,7 +2,7 @@ import type { Kitchen } from "../../measure/kitchen.ts";
 import { type Exact, ONE, times } from "../../number/exact.ts";
 import { askedOf } from "../../scale/engine/brought.ts";
 import { type Dish, nameIn } from "../../scale/engine/model.ts";
-import type { ReadDemand } from "../../scale/fit/demands.ts";
+import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import { moveLines } from "../../scale/move.ts";
 import { endsOf } from "../../scale/round/problem.ts";
 import type { Wish } from "../../scale/round/wish.ts";

@@ -2,9 +2,9 @@ import { absolute, type Exact, isZero, minus, ONE, over, sum, times, ZERO } from
 import { compare } from "../../number/ratio.ts";
 import { Told } from "../../number/told.ts";
 import type { Demand } from "../../scale/demand.ts";
+import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import { missOf, outcomeText } from "../../scale/fit/answer.ts";
 import { boundAt } from "../../scale/fit/bound.ts";
-import type { ReadDemand } from "../../scale/fit/demands.ts";
 import { askedText, subjectName, subjectUnit } from "../../scale/fit/words.ts";
 import { holdsWithin, slackOf } from "../../scale/round/heldBefore.ts";
 import type { Sheet } from "../../sheet/sheet.ts";

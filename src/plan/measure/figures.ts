@@ -2,7 +2,7 @@ import type { EnergySystem } from "../../food/energy.ts";
 import { type Exact, fraction, minus, ONE, plus, sum, times, ZERO } from "../../number/exact.ts";
 import { type Brought, broughtBy } from "../../scale/engine/brought.ts";
 import type { ByLine, Dish } from "../../scale/engine/model.ts";
-import type { ReadDemand, Subject } from "../../scale/fit/demands.ts";
+import type { ReadDemand, Subject } from "../../scale/engine/readDemand.ts";
 import type { Figures } from "../../scale/round/heldBefore.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
 import type { LineFactors } from "../share/groups.ts";

@@ -1,6 +1,6 @@
 import type { Kitchen } from "../../measure/kitchen.ts";
 import type { Exact } from "../../number/exact.ts";
-import type { ReadDemand } from "../../scale/fit/demands.ts";
+import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import { heldBefore } from "../../scale/round/heldBefore.ts";
 import type { Wish } from "../../scale/round/wish.ts";
 import type { MeasuredPortion, ServedPortion } from "../portion.ts";

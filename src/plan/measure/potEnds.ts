@@ -4,7 +4,7 @@ import { groupBy } from "../../number/groupBy.ts";
 import { compare } from "../../number/ratio.ts";
 import { type Brought, broughtBy } from "../../scale/engine/brought.ts";
 import type { Dish } from "../../scale/engine/model.ts";
-import type { ReadDemand, Subject } from "../../scale/fit/demands.ts";
+import type { ReadDemand, Subject } from "../../scale/engine/readDemand.ts";
 import { endsOf, type HeldEnd } from "../../scale/round/problem.ts";
 import type { LineFactors } from "../share/groups.ts";
 import type { PotTask, Taster } from "./roundPot.ts";

@@ -1,6 +1,6 @@
 import type { Kitchen } from "../../measure/kitchen.ts";
 import { type Exact, ONE, times, ZERO } from "../../number/exact.ts";
-import type { ReadDemand } from "../../scale/fit/demands.ts";
+import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { HeldEnd } from "../../scale/round/problem.ts";
 import type { Wish } from "../../scale/round/wish.ts";

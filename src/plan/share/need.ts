@@ -11,9 +11,9 @@ import {
   modelOf,
   nameIn,
 } from "../../scale/engine/model.ts";
+import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import { type Problem, problemOf, type Task } from "../../scale/engine/task.ts";
 import { Answer, type FitOutcome, missOf } from "../../scale/fit/answer.ts";
-import type { ReadDemand } from "../../scale/fit/demands.ts";
 import { taskOf } from "../../scale/fit/read.ts";
 import { byDish, type ReadMeal } from "../read/readMeal.ts";
 import { demandsOf, type Want } from "../read/readPerson.ts";

@@ -3,10 +3,10 @@ import { type EnergyPart, type EnergySystem, termsOf } from "../../food/energy.t
 import { fault } from "../../number/error.ts";
 import { lcm } from "../../number/ratio.ts";
 import type { EnergyShareOf } from "../demand.ts";
-import type { ReadDemand, Subject } from "../fit/demands.ts";
 import { highEndsOf } from "./highEnds.ts";
 import { energiesOf, type LinesOf, quantityOf } from "./lines.ts";
 import { type ByLine, type Dish, type LineAt, nameIn } from "./model.ts";
+import type { ReadDemand, Subject } from "./readDemand.ts";
 
 /** A subject in figures: `value / per` is what is asked of; an amount has no `per`. */
 export interface Brought {

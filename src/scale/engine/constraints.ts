@@ -1,12 +1,12 @@
 import { type Exact, fraction, greatest, least as lesser, ONE, over, ZERO } from "../../number/exact.ts";
 import { compare } from "../../number/ratio.ts";
 import { compareText } from "../../number/text.ts";
-import type { ReadDemand } from "../fit/demands.ts";
 import type { Brought } from "./brought.ts";
 import { type Linear, less, ONE_PORTION, type Point, valueAt } from "./linear.ts";
 import { boundsOf, type LineBound } from "./lineBounds.ts";
 import { amountAt, BASE, DOSE, gather, type LineAt, type Model, nameIn, type Ranges } from "./model.ts";
-import type { Side } from "./open.ts";
+
+import type { ReadDemand } from "./readDemand.ts";
 
 /** What a constraint is about. */
 export type On =
@@ -163,3 +163,6 @@ export function withEnds(
 export function isExact({ least, most }: Pick<Constraint, "least" | "most">): boolean {
   return least !== undefined && most !== undefined && (least === most || compare(least, most) === 0);
 }
+
+/** The end of something that stands in the way. */
+export type Side = "least" | "most";

@@ -1,8 +1,8 @@
 import { type Exact, over } from "../../number/exact.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Quantity } from "../demand.ts";
-import type { ReadDemand, Subject } from "../fit/demands.ts";
 import { inWholes, type LinesOf, quantityOf, readOf } from "./lines.ts";
+import type { ReadDemand, Subject } from "./readDemand.ts";
 
 /** Says how a demand counts its subject: a firm limit on an amount by high ends, since that much may be served. */
 export function countedIn(

@@ -1,9 +1,6 @@
 import { type Exact, fraction, ZERO } from "../../number/exact.ts";
-import type { Constraint } from "./constraints.ts";
+import type { Constraint, Side } from "./constraints.ts";
 import type { Model, Mover } from "./model.ts";
-
-/** The end of something that stands in the way. */
-export type Side = "least" | "most";
 
 /** One of those that cannot stand together: a demand or a line's bound, or the end of a range. */
 export type Standing =

@@ -1,5 +1,4 @@
 import type { Exact } from "../../number/exact.ts";
-import type { ReadDemand } from "../fit/demands.ts";
 import type { Infeasible, Optimal } from "../solve/programme.ts";
 import type { Asked } from "./brought.ts";
 import {
@@ -12,6 +11,7 @@ import {
 import type { Point } from "./linear.ts";
 import { type Dish, type Freed, type Model, modelOf, type Ranges } from "./model.ts";
 import { departures, type Layout, layOut, pointOf, solve } from "./programme.ts";
+import type { ReadDemand } from "./readDemand.ts";
 
 /** All that a fit was handed, read. */
 export interface Task {

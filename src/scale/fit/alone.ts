@@ -1,8 +1,8 @@
 import type { Exact } from "../../number/exact.ts";
 import type { Demand } from "../demand.ts";
+import type { ReadDemand } from "../engine/readDemand.ts";
 import { meet, type Problem, type Task } from "../engine/task.ts";
 import { Answer, type FitOutcome } from "./answer.ts";
-import type { ReadDemand } from "./demands.ts";
 import { boundText, demandText, factorText, listText, subjectFigure, subjectName } from "./words.ts";
 
 /** What one demand by itself would give. */

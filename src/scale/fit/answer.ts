@@ -6,10 +6,10 @@ import type { Demand } from "../demand.ts";
 import { type Constraint, quotientAt, sideMissed } from "../engine/constraints.ts";
 import type { Point } from "../engine/linear.ts";
 import { BASE, baseOfMover, type Dish, lineFactorsAt, type Mover, nameIn } from "../engine/model.ts";
+import type { ReadDemand } from "../engine/readDemand.ts";
 import type { Problem, Task } from "../engine/task.ts";
 import { moveLines, notesOn, type ScaleNote } from "../move.ts";
 import { boundAt } from "./bound.ts";
-import type { ReadDemand } from "./demands.ts";
 import { boundText, demandText, differenceText, listText, subjectFigure, subjectUnit } from "./words.ts";
 
 /** What a part or an adjustable line was multiplied by. */

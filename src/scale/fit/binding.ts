@@ -2,10 +2,10 @@ import { type Exact, fraction, greatest, minus, negate, ONE, plus, times, ZERO }
 import { compare, magnitude } from "../../number/ratio.ts";
 import { Told } from "../../number/told.ts";
 import type { Demand } from "../demand.ts";
+import type { Side } from "../engine/constraints.ts";
 import { type Constraint, isExact, withEnds } from "../engine/constraints.ts";
 import { valueAt } from "../engine/linear.ts";
 import { asWritten, proportionsAt } from "../engine/model.ts";
-import type { Side } from "../engine/open.ts";
 import { type Found, meet, totalDeparture } from "../engine/task.ts";
 import { moverText, proportionText, standingText } from "./conflict.ts";
 import { differenceText, factorText, gramsText, listText, subjectUnit } from "./words.ts";

@@ -5,7 +5,7 @@ import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { Quantity } from "../demand.ts";
 import type { Brought } from "../engine/brought.ts";
-import type { Subject } from "./demands.ts";
+import type { Subject } from "../engine/readDemand.ts";
 
 /** How what sheets together bring of a subject bounds the truth, by what is known of each line. */
 export function boundAt(

@@ -1,8 +1,8 @@
 import { type Exact, equals, fraction, ONE, ZERO } from "../../number/exact.ts";
-import { isExact, withEnds } from "../engine/constraints.ts";
+import { isExact, type Side, withEnds } from "../engine/constraints.ts";
 import type { Range } from "../engine/halfToDouble.ts";
 import { BASE, baseOfMover, type Mover } from "../engine/model.ts";
-import { isSame, openEnd, type RangeEnd, type Side, type Standing } from "../engine/open.ts";
+import { isSame, openEnd, type RangeEnd, type Standing } from "../engine/open.ts";
 import { type Layout, layOut, solve, stopped } from "../engine/programme.ts";
 import type { Problem } from "../engine/task.ts";
 import { conflict as conflictingRows } from "../solve/conflict.ts";

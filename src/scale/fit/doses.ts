@@ -2,8 +2,8 @@ import { type Exact, fraction, sum, ZERO } from "../../number/exact.ts";
 import { compare } from "../../number/ratio.ts";
 import { linesByName } from "../engine/constraints.ts";
 import { DOSE, type LineAt, type Model } from "../engine/model.ts";
+import type { ReadDemand } from "../engine/readDemand.ts";
 import type { Task } from "../engine/task.ts";
-import type { ReadDemand } from "./demands.ts";
 import { listText, subjectFigure, subjectName } from "./words.ts";
 
 /** A limit that lines which are the same for everyone break by themselves, whatever else is served. */

@@ -13,8 +13,9 @@ import { Sheet } from "../../sheet/sheet.ts";
 import { askedOf } from "../engine/brought.ts";
 import type { Range } from "../engine/halfToDouble.ts";
 import { type Dish, modelOf, type Ranges } from "../engine/model.ts";
+import type { ReadDemand } from "../engine/readDemand.ts";
 import type { Task } from "../engine/task.ts";
-import { demandsSchema, type ReadDemand } from "./demands.ts";
+import { demandsSchema } from "./demands.ts";
 
 /** Ends of a factor or of a ratio; one left out stays as usual. */
 export interface FitRange {

@@ -3,8 +3,8 @@ import { type Exact, equals, fraction, minus, ONE, ZERO } from "../../number/exa
 import { compare } from "../../number/ratio.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { EnergyShareOf } from "../demand.ts";
+import type { ReadDemand, Subject } from "../engine/readDemand.ts";
 import { nameOf, unitOf } from "../linear.ts";
-import type { ReadDemand, Subject } from "./demands.ts";
 
 /** How a cook would say it. Figures are rounded so that what is shown still holds. */
 

@@ -1,6 +1,6 @@
 import { type Exact, isZero, minus, ONE, plus, times, ZERO } from "../../number/exact.ts";
 import { compare } from "../../number/ratio.ts";
-import type { ReadDemand } from "../fit/demands.ts";
+import type { ReadDemand } from "../engine/readDemand.ts";
 
 /** What a demand's subject comes to, `value / per`; `per` is 1 for an amount. */
 export interface Figures {

@@ -10,7 +10,8 @@ import { type EnergyBy, energyBy, energySystem, type NamedSystem } from "../../s
 import type { Demand } from "../demand.ts";
 import { type Asked, askedOf } from "../engine/brought.ts";
 import type { Dish } from "../engine/model.ts";
-import { demandsSchema, type ReadDemand } from "../fit/demands.ts";
+import type { ReadDemand } from "../engine/readDemand.ts";
+import { demandsSchema } from "../fit/demands.ts";
 import { dishesSchema } from "../fit/read.ts";
 import { readWishes, type Wish, wishesSchema } from "./wish.ts";
 

@@ -2,7 +2,7 @@ import type { ComponentId } from "../../food/components.ts";
 import { changesBetween } from "../../sheet/change.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Tally } from "../../sheet/tally.ts";
-import type { Substitute } from "./result.ts";
+import type { Substitute } from "./substitute.ts";
 
 /** The line that something stands in for. */
 export interface Replaced {

@@ -1,36 +1,11 @@
-import type { Allergen } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
 import { showFigure } from "../../measure/showFigure.ts";
-import type { Exact } from "../../number/exact.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Quantity } from "../demand.ts";
+import type { LeftOut, Opening } from "./leftOut.ts";
 import { matchName, tryFood } from "./match.ts";
 import type { ReadSubstitutes } from "./read.ts";
 import { closestFirst, substituteOf } from "./substituteOf.ts";
-
-/** A food of which a cook would not serve what it would take, in grams of the batch. */
-export interface OutsideServing {
-  readonly food: string;
-  /** What brings as much as the line did. */
-  readonly grams: Exact;
-  /** What a cook would serve. */
-  readonly least: Exact;
-  readonly most: Exact;
-}
-
-/** Foods that were left out, by what stood against them. */
-export interface LeftOut {
-  readonly avoided: { readonly food: string; readonly holds: readonly Allergen[] }[];
-  readonly unknown: string[];
-  readonly without: string[];
-  readonly outside: OutsideServing[];
-}
-
-/** Why nothing was found, and what would open it. */
-export interface Opening {
-  readonly why: string;
-  readonly opens: readonly string[];
-}
 
 interface Search {
   readonly s: Sheet;

@@ -12,8 +12,8 @@ import { isZero, ZERO } from "../../number/exact.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Quantity } from "../demand.ts";
 import { quantity } from "../quantity.ts";
-import type { SubstitutesOptions } from "../substitutes.ts";
 import { matchName, usualMatch } from "./match.ts";
+import type { SubstitutesOptions } from "./options.ts";
 
 const substitutesHow: () => Schema<SubstitutesOptions> = /* @__PURE__ */ once(() =>
   fields<SubstitutesOptions>({

@@ -5,7 +5,7 @@ import { compare } from "../../number/ratio.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { ReadSubstitutes } from "./read.ts";
 import { replaceFood } from "./replaceFood.ts";
-import { type Substitute, type SubstituteChange, shareMoved } from "./result.ts";
+import { type Substitute, type SubstituteChange, shareMoved } from "./substitute.ts";
 
 /** What a cured, salted or fermented food brings unasked. */
 const WATCHED: readonly ComponentId[] = ["sodium"];

@@ -1,6 +1,7 @@
 import type { Exact } from "../../number/exact.ts";
 import type { Demand } from "../demand.ts";
-import type { Side, Standing } from "../engine/open.ts";
+import type { Side } from "../engine/constraints.ts";
+import type { Standing } from "../engine/open.ts";
 import { type Found, totalDeparture } from "../engine/task.ts";
 import { moverText, proportionText } from "../fit/conflict.ts";
 import {
