@@ -13,6 +13,7 @@ const BASES: { readonly [C in ComponentId]?: ReferenceRow["basis"] } = {
 
 /** Those of which no copy was found: the others were read in copies of the list. */
 const UNREAD: readonly ComponentId[] = [
+  "fat",
   "saturatedFat",
   "cholesterol",
   "carbohydrateByDifference",
