@@ -147,7 +147,7 @@ describe("src", () => {
     expect(cycles()).toEqual([]);
   });
 
-  // Four are left from before, and no more may come: a sheet with what it is made of, a cook's notes, two of pots.
+  // Two are left from before, and no more may come: a sheet with what it is made of, and a cook's notes.
   it("has no more circles of types than those that are known", () => {
     expect(
       circles().map((each) =>
@@ -158,8 +158,6 @@ describe("src", () => {
       ),
     ).toEqual([
       "keeping notes session steps",
-      "figures potEnds roundPot groups",
-      "pot serving",
       "bySource edit grid plan recipeNow scaled sheet source stored totals values water",
     ]);
   });

@@ -7,7 +7,7 @@ import { absolute, type Exact, fraction, minus, times, ZERO } from "../number/ex
 import { compare } from "../number/ratio.ts";
 import { purchasedGrams } from "../plan/lineAmount.ts";
 import { inSpoons } from "../plan/measure/inSpoons.ts";
-import type { Serving } from "../plan/pot.ts";
+import type { Serving } from "../plan/share/parts.ts";
 import type { Sheet, SheetLine } from "../sheet/sheet.ts";
 import { stated } from "../sheet/stated.ts";
 import type { AmountGroup, AmountRow } from "./card.ts";

@@ -1,7 +1,7 @@
 import { type Exact, fraction, sum, times } from "../number/exact.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import type { Plan } from "../plan/planned.ts";
-import type { Serving } from "../plan/pot.ts";
+import type { Serving } from "../plan/share/parts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { isMeasured } from "./lots.ts";
 import type { ScheduledMeal } from "./read.ts";

@@ -1,7 +1,7 @@
 import type { PlannedDish } from "../plan/dish.ts";
 import type { PlannedMeal } from "../plan/planned.ts";
-import type { Pot } from "../plan/pot.ts";
 import type { Group } from "../plan/share/groups.ts";
+import type { Pot } from "../plan/share/parts.ts";
 import { exactLot, type Lot, type LotOf, type LotPortion } from "./lot.ts";
 import { Measuring, type PersonDrift } from "./measuring.ts";
 import type { ReadVessel } from "./readMeal.ts";

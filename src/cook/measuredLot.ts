@@ -14,7 +14,8 @@ import {
 } from "../number/exact.ts";
 import { compare, floor } from "../number/ratio.ts";
 import { type RatioDrift, worstRatio } from "../plan/measure/drift.ts";
-import { type PotTask, type RoundedPot, roundPot } from "../plan/measure/roundPot.ts";
+import type { PotTask } from "../plan/measure/potTask.ts";
+import { type RoundedPot, roundPot } from "../plan/measure/roundPot.ts";
 import { notProven, unmeasurableNote } from "../plan/measure/sharedPot.ts";
 import { lineTotals } from "../plan/share/batch.ts";
 import type { Group, KitchenNote } from "../plan/share/groups.ts";

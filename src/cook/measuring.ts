@@ -2,10 +2,11 @@ import { type Exact, greatest, least, ONE, plus, ZERO } from "../number/exact.ts
 import { compare } from "../number/ratio.ts";
 import { type DemandDrift, type DriftOf, PortionDrift } from "../plan/measure/drift.ts";
 import { type Row, rowAt } from "../plan/measure/figures.ts";
-import type { PotAsked, Taster } from "../plan/measure/roundPot.ts";
+import type { PotAsked } from "../plan/measure/potAsked.ts";
+import type { Taster } from "../plan/measure/potTask.ts";
 import type { PlannedMeal } from "../plan/planned.ts";
-import type { Pot } from "../plan/pot.ts";
 import type { KitchenNote } from "../plan/share/groups.ts";
+import type { Pot } from "../plan/share/parts.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { exactLot, type Lot, type LotOf } from "./lot.ts";

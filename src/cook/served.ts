@@ -1,7 +1,7 @@
 import { toText } from "../number/digits.ts";
 import { type Exact, fraction, over, times } from "../number/exact.ts";
 import type { PlannedDish } from "../plan/dish.ts";
-import type { Serving } from "../plan/pot.ts";
+import type { Serving } from "../plan/share/parts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Days } from "./days.ts";
 import type { Span } from "./eating.ts";

@@ -6,10 +6,11 @@ import { compare } from "../number/ratio.ts";
 import { Told } from "../number/told.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PotChoice } from "./input.ts";
-import { type Parted, type Pot, partDish, type Serving } from "./pot.ts";
+import { type Parted, partDish } from "./pot.ts";
 import type { ReadDish } from "./read/readDish.ts";
 import { batchOf } from "./share/batch.ts";
 import type { Eater, Group } from "./share/groups.ts";
+import type { Pot, Serving } from "./share/parts.ts";
 import type { DishSharing } from "./share/sharing.ts";
 
 /** Something that only the cook can decide; the answer goes into `answers`. */

@@ -22,8 +22,8 @@ export { type DemandDrift, PortionDrift, type RatioDrift } from "./measure/drift
 export { type AvoidedServed, type AvoidedUnknown, type Avoider, PlanAvoided } from "./people/avoided.ts";
 export { Plan, type PlannedMeal } from "./planned.ts";
 export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
-export type { Addition, ApartWhy, Pot, PotRatio, Serving } from "./pot.ts";
 export type { KitchenNote } from "./share/groups.ts";
+export type { Addition, ApartWhy, Pot, PotRatio, Serving } from "./share/parts.ts";
 export type { DishSharing, PortionSharing } from "./share/sharing.ts";
 
 /** How far a plan has come: one person's portions are all found, or all measured. */

@@ -12,7 +12,8 @@ import { moveLines, notesOn, type ScaleNote } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PortionDrift } from "./measure/drift.ts";
 import type { ReadMeal } from "./read/readMeal.ts";
-import type { Eater, KitchenNote, LineAmounts, LineFactors } from "./share/groups.ts";
+import type { Eater, KitchenNote } from "./share/groups.ts";
+import type { LineAmounts, LineFactors } from "./share/lineFactors.ts";
 import { withAmounts } from "./share/lines.ts";
 import type { PortionSharing } from "./share/sharing.ts";
 

@@ -4,7 +4,7 @@ import type { PlannedDish } from "../plan/dish.ts";
 import type { AboutPeople } from "../plan/people/about.ts";
 import type { Plan, PlannedMeal } from "../plan/planned.ts";
 import type { Portion } from "../plan/portion.ts";
-import type { Serving } from "../plan/pot.ts";
+import type { Serving } from "../plan/share/parts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Tally } from "../sheet/tally.ts";
 import { demandColumns } from "./fitDemandRecords.ts";

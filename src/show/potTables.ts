@@ -3,7 +3,7 @@ import type { Amount } from "../measure/amount.ts";
 import { showPercent } from "../measure/showFigure.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import { lineAmount } from "../plan/lineAmount.ts";
-import type { Pot, Serving } from "../plan/pot.ts";
+import type { Pot, Serving } from "../plan/share/parts.ts";
 import { measuresNote, shownAmount, stated } from "../sheet/stated.ts";
 import { figure } from "./figure.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";

@@ -3,7 +3,7 @@ import { type DishFood, MealFoods } from "../read/knownFoods.ts";
 import { idOf, type ReadAvoid } from "../read/readAvoid.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
 import type { ReadPerson } from "../read/readPerson.ts";
-import type { LineFactors } from "../share/groups.ts";
+import type { LineFactors } from "../share/lineFactors.ts";
 
 /** A portion, as far as it matters here who is served what. */
 export interface ServedLines {

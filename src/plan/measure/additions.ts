@@ -6,7 +6,7 @@ import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import { moveLines } from "../../scale/move.ts";
 import { endsOf } from "../../scale/round/problem.ts";
 import type { Wish } from "../../scale/round/wish.ts";
-import type { LineAmounts, LineFactors } from "../share/groups.ts";
+import type { LineAmounts, LineFactors } from "../share/lineFactors.ts";
 import { choose, type LineChoice } from "./choose.ts";
 import type { MealFigures } from "./figures.ts";
 

@@ -9,7 +9,7 @@ import { askedText, subjectName, subjectUnit } from "../../scale/fit/words.ts";
 import { holdsWithin, slackOf } from "../../scale/round/heldBefore.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
-import type { LineFactors } from "../share/groups.ts";
+import type { LineFactors } from "../share/lineFactors.ts";
 import type { MealFigures } from "./figures.ts";
 
 /** What measuring does to one demand, for the portion as eaten. */

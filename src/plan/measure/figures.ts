@@ -5,7 +5,7 @@ import type { ByLine, Dish } from "../../scale/engine/model.ts";
 import type { ReadDemand, Subject } from "../../scale/engine/readDemand.ts";
 import type { Figures } from "../../scale/round/heldBefore.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
-import type { LineFactors } from "../share/groups.ts";
+import type { LineFactors } from "../share/lineFactors.ts";
 
 /** One end of a demand, as a sum over lines: `Σ per base portion × factor` on the side of `end`. */
 export interface Row {

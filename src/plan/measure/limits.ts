@@ -1,7 +1,7 @@
 import { type Exact, greatest, least as lesser, minus, over } from "../../number/exact.ts";
 import { compare } from "../../number/ratio.ts";
 import type { ReadDemand } from "../../scale/engine/readDemand.ts";
-import type { LineFactors } from "../share/groups.ts";
+import type { LineFactors } from "../share/lineFactors.ts";
 import { type MealFigures, potBrings, rowAt } from "./figures.ts";
 
 interface Pot {

@@ -4,12 +4,14 @@ import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import { heldBefore } from "../../scale/round/heldBefore.ts";
 import type { Wish } from "../../scale/round/wish.ts";
 import type { MeasuredPortion, ServedPortion } from "../portion.ts";
-import type { KitchenNote, LineAmounts, LineFactors } from "../share/groups.ts";
+import type { KitchenNote } from "../share/groups.ts";
+import type { LineAmounts, LineFactors } from "../share/lineFactors.ts";
 import { type RoundedAdditions, roundAdditions } from "./additions.ts";
 import { PortionDrift } from "./drift.ts";
 import type { MealFigures } from "./figures.ts";
 import { firmHold } from "./limits.ts";
-import type { HeldTo, Taster } from "./roundPot.ts";
+import type { HeldTo } from "./potAsked.ts";
+import type { Taster } from "./potTask.ts";
 import { notProven, type SharedPot, unmeasurableNote } from "./sharedPot.ts";
 
 interface At {

@@ -6,8 +6,8 @@ import { type Brought, broughtBy } from "../../scale/engine/brought.ts";
 import type { Dish } from "../../scale/engine/model.ts";
 import type { ReadDemand, Subject } from "../../scale/engine/readDemand.ts";
 import { endsOf, type HeldEnd } from "../../scale/round/problem.ts";
-import type { LineFactors } from "../share/groups.ts";
-import type { PotTask, Taster } from "./roundPot.ts";
+import type { LineFactors } from "../share/lineFactors.ts";
+import type { PotTask, Taster } from "./potTask.ts";
 
 /**
  * Tells what holds for everyone who eats of a pot of so many portions, for one portion of it, all else

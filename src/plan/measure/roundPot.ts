@@ -1,27 +1,10 @@
-import type { Kitchen } from "../../measure/kitchen.ts";
 import { type Exact, ONE, times, ZERO } from "../../number/exact.ts";
-import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { HeldEnd } from "../../scale/round/problem.ts";
-import type { Wish } from "../../scale/round/wish.ts";
-import type { Sheet } from "../../sheet/sheet.ts";
-import type { Group, LineAmounts, LineFactors } from "../share/groups.ts";
+import type { LineAmounts } from "../share/lineFactors.ts";
 import { choose } from "./choose.ts";
-import type { MealFigures } from "./figures.ts";
 import { potEnds } from "./potEnds.ts";
-
-/** What someone's portion of a meal is held to. */
-export interface HeldTo {
-  readonly person: string;
-  readonly demands: readonly ReadDemand[];
-  /** What measuring is held to: limits, and of the other demands what the exact portion held. */
-  readonly standing: readonly ReadDemand[];
-}
-
-/** Someone who eats of a pot, with all that is on their plate of the meal. */
-export interface Taster extends HeldTo {
-  readonly factors: LineFactors;
-}
+import type { PotTask } from "./potTask.ts";
 
 /** A pot in amounts that can be measured, by line of the dish. */
 export interface RoundedPot {
@@ -32,27 +15,6 @@ export interface RoundedPot {
   readonly amounts: LineAmounts;
   readonly unmeasurable: readonly number[];
   readonly proven: boolean;
-}
-
-/** What a pot is measured with, and what everyone's portion of the meal is held to, by person. */
-export interface PotAsked {
-  readonly kitchen: Kitchen;
-  readonly tolerance: Exact;
-  readonly figures: MealFigures;
-  readonly heldTo: ReadonlyMap<string, HeldTo>;
-  /** By what lines are wished to be measured, by key. */
-  readonly wishes: ReadonlyMap<string, Wish>;
-}
-
-/** All that goes into a pot, and who eats of it. */
-export interface PotTask extends PotAsked {
-  readonly tasters: readonly Taster[];
-  readonly dish: string;
-  readonly base: Sheet;
-  readonly group: Pick<Group, "pot" | "by">;
-  /** What each line of one base portion is multiplied by for all of it; lines that are not in the pot say nothing. */
-  readonly totals: readonly Exact[];
-  readonly portions: Exact;
 }
 
 /**

@@ -5,9 +5,12 @@ import { type Exact, equals, fraction, ONE, over, sum, times, ZERO } from "../..
 import { moveLines } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { lineTotals } from "../share/batch.ts";
-import type { Group, KitchenNote, LineAmounts, MeasuredPot } from "../share/groups.ts";
+import type { Group, KitchenNote, MeasuredPot } from "../share/groups.ts";
+import type { LineAmounts } from "../share/lineFactors.ts";
 import { shareEnds } from "./limits.ts";
-import { type PotAsked, type PotTask, type RoundedPot, roundPot, type Taster } from "./roundPot.ts";
+import type { PotAsked } from "./potAsked.ts";
+import type { PotTask, Taster } from "./potTask.ts";
+import { type RoundedPot, roundPot } from "./roundPot.ts";
 import { weighShares } from "./weighShares.ts";
 
 type Weighing = Pick<PotTask, "kitchen" | "figures" | "tasters">;

@@ -16,7 +16,7 @@ import { Watch } from "../find/watch.ts";
 import type { ReadBody } from "../read/readBody.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
 import type { ReadPerson } from "../read/readPerson.ts";
-import type { LineFactors } from "../share/groups.ts";
+import type { LineFactors } from "../share/lineFactors.ts";
 import { type Names, PlanAvoided } from "./avoided.ts";
 
 /** A portion, as far as it concerns whoever eats it. */

@@ -2,7 +2,7 @@ import type { FoodInput } from "../../food/food.ts";
 import { isZero, ZERO } from "../../number/exact.ts";
 import { holdsAllergen } from "../../person/portion/allergens.ts";
 import { readEaten } from "../../person/portion/eaten.ts";
-import type { LineFactors } from "../share/groups.ts";
+import type { LineFactors } from "../share/lineFactors.ts";
 import { idOf, type KnownFoods, type ReadAvoid } from "./readAvoid.ts";
 import type { ReadMeal } from "./readMeal.ts";
 

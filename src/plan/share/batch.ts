@@ -2,7 +2,8 @@ import { type Amount, withExact } from "../../measure/amount.ts";
 import { type Exact, equals, fraction, isZero, ONE, sum, ZERO } from "../../number/exact.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import type { Eater, Group, LineAmounts } from "./groups.ts";
+import type { Eater, Group } from "./groups.ts";
+import type { LineAmounts } from "./lineFactors.ts";
 import { withAmounts } from "./lines.ts";
 
 /**

@@ -1,13 +1,8 @@
 import type { Amount } from "../../measure/amount.ts";
 import type { Kitchen } from "../../measure/kitchen.ts";
 import type { Exact } from "../../number/exact.ts";
-import type { PotAsked } from "../measure/roundPot.ts";
-
-/** What every line of a meal is multiplied by for someone, by dish and line. */
-export type LineFactors = ReadonlyMap<string, readonly Exact[]>;
-
-/** Amounts as they were measured, by line; nothing where a line was not. */
-export type LineAmounts = readonly (Amount | undefined)[];
+import type { PotAsked } from "../measure/potAsked.ts";
+import type { LineAmounts } from "./lineFactors.ts";
 
 /** Someone who eats of a dish, and what each line of one base portion is multiplied by for them. */
 export interface Eater {

@@ -7,7 +7,7 @@ import type { PlanLine } from "../../sheet/plan.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { foodSource, nestedSource, type Source } from "../../sheet/source.ts";
 import { type Cooking, impliedYield, type Values } from "../../sheet/values.ts";
-import type { LineAmounts } from "./groups.ts";
+import type { LineAmounts } from "./lineFactors.ts";
 
 /** A line as it is to stand in another sheet, and where it stood. */
 interface Taken {

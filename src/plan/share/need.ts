@@ -17,7 +17,7 @@ import { Answer, type FitOutcome, missOf } from "../../scale/fit/answer.ts";
 import { taskOf } from "../../scale/fit/read.ts";
 import { byDish, type ReadMeal } from "../read/readMeal.ts";
 import { demandsOf, type Want } from "../read/readPerson.ts";
-import type { LineFactors } from "./groups.ts";
+import type { LineFactors } from "./lineFactors.ts";
 import { ties } from "./tiedPortion.ts";
 
 /** Groups of lines that a pot holds, by a line of each; ratios are taken to the first. */

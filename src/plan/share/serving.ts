@@ -4,9 +4,9 @@ import { type Exact, isZero, ONE, over, times, ZERO } from "../../number/exact.t
 import { Told } from "../../number/told.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import type { Addition, Pot, Serving } from "../pot.ts";
 import type { Eater, Group } from "./groups.ts";
 import { onlyLines, withAmounts } from "./lines.ts";
+import type { Addition, Pot, Serving } from "./parts.ts";
 
 /** Sheets of some of the lines, each set of lines once. */
 export class Subsets {
