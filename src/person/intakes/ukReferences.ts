@@ -73,7 +73,8 @@ export const ukFibre: IntakeTable = {
       kind: "population goal",
       values: "15 20 25 30 30",
       note: "fibre by AOAC methods; it replaced 18 g of non-starch polysaccharide, another measure",
-      check: "unverified",
+      check: read,
+      seen: ["19+"],
     },
   ],
 };
