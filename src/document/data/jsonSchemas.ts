@@ -1312,7 +1312,24 @@ export const planJsonSchema: JsonSchema = {
                   required: ["columns", "rows"],
                   additionalProperties: false,
                 },
-                cells: { type: "array", items: { type: "object" } },
+                cells: {
+                  type: "array",
+                  items: {
+                    type: "object",
+                    required: ["column", "row", "value"],
+                    properties: {
+                      column: { type: "string" },
+                      row: {
+                        anyOf: [
+                          { enum: ["total", "portion", "per100g"] },
+                          { type: "object", properties: { line: { type: "string" } }, required: ["line"] },
+                          { type: "object", properties: { row: { type: "string" } }, required: ["row"] },
+                        ],
+                      },
+                      value: { type: "object" },
+                    },
+                  },
+                },
               },
               required: ["constants", "untold", "cells"],
               additionalProperties: false,
