@@ -22,6 +22,7 @@ const floors = [
   "show",
   "card",
   "interchange",
+  "bulk",
 ];
 const faces = entries.map(({ file }) => `${file}.ts`);
 const longest = 400;
