@@ -162,6 +162,10 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
       { base: "bowl", parts: { other: { most: 3 } } },
     ],
   ],
+  findFoods: [
+    [foods, "rolled oats"],
+    [foods, "beans", { state: "cooked", known: ["iron"], limit: 2 }],
+  ],
   foodFromLabel: [[label]],
   foodTable: [[[foods.get("farm-oats")]]],
   formatAmount: [
