@@ -37,11 +37,12 @@ export const PACKED_FORMAT = "steelyard-foods/2" as const;
 /** Packs foods, as plain data. */
 export function packFoods(foods: readonly FoodInput[], retention?: RetentionTable): PackedFoods {
   const components = componentIds.filter((id) => foods.some(({ per100g }) => per100g[id] !== undefined));
-  const marks: string[] = [];
+  const marks = new Map<string, number>();
   const placeOf = (mark: object): number => {
     const written = JSON.stringify(mark);
-    const found = marks.indexOf(written);
-    return found < 0 ? marks.push(written) - 1 : found;
+    const found = marks.get(written) ?? marks.size;
+    marks.set(written, found);
+    return found;
   };
   const packed = foods.map(({ per100g, ...rest }) => {
     return { ...rest, per100g: components.map((id) => packFigure(per100g[id], placeOf)).join(" ") };
@@ -49,7 +50,7 @@ export function packFoods(foods: readonly FoodInput[], retention?: RetentionTabl
   return {
     format: PACKED_FORMAT,
     components,
-    marks: marks.map((mark) => JSON.parse(mark)),
+    marks: [...marks.keys()].map((mark) => JSON.parse(mark)),
     foods: JSON.parse(JSON.stringify(packed)),
     ...(retention && { retention }),
   };

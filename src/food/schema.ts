@@ -1,4 +1,4 @@
-import { meta, text, value, word } from "../document/leaves.ts";
+import { count, meta, text, value, word } from "../document/leaves.ts";
 import { isRecord } from "../document/safe.ts";
 import {
   choice,
@@ -122,6 +122,11 @@ function figureSchema(): Schema<Figure> {
           (given) => given,
         ),
       ),
+      error: optional(plain),
+      count: optional(count(1)),
+      least: optional(plain),
+      most: optional(plain),
+      sourceCode: optional(text(200)),
       source,
     },
     refuseOutside,
@@ -133,7 +138,13 @@ function figureSchema(): Schema<Figure> {
   );
 }
 
-function refuseOutside(_: unknown, { low, high, value: middle }: Partial<Full>, refuse: Refuse): void {
+function refuseOutside(
+  _: unknown,
+  { low, high, value: middle, least, most }: Partial<Full>,
+  refuse: Refuse,
+): void {
+  if (least !== undefined && most !== undefined && compare(exact(least), exact(most)) > 0)
+    refuse("the least found is above the most", "give the least first", ["least"]);
   if (middle === undefined) return;
   const isInside =
     (low === undefined || compare(exact(low), exact(middle)) <= 0) &&
