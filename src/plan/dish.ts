@@ -141,7 +141,7 @@ export class PlannedDish extends Told {
     return `from ${end((a, b) => compare(a, b) < 0)} to ${end((a, b) => compare(a, b) > 0)}`;
   }
 
-  /** @internal One portion as written. */
+  /** @internal One portion as written. The same sheet on another day is the same dish. */
   base(): Sheet {
     return this.#base;
   }

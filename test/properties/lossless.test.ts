@@ -48,7 +48,7 @@ const more: readonly (readonly [string, unknown])[] = [
   ],
   ["an explanation", explain(bowl, "protein", "portion")],
   ["energy shares", energyShares(bowl)],
-  ["a cell of one's own", bowl.value("twice", "total")],
+  ["a cell of one's own", face.cellValue(bowl, "twice", "total")],
   ["a tally of one line", bowl.cell("tofu", "iodine")],
 ];
 const constants = Object.entries(face).filter(([, each]) => typeof each !== "function");

@@ -1,5 +1,7 @@
 /** Holds what a program reads on a result against what JSON, or a structured clone, makes of it. */
+
 import { isDeepStrictEqual } from "node:util";
+import { cellValue } from "../../src/sheet/columns.ts";
 import {
   amount,
   type ComponentId,
@@ -52,7 +54,7 @@ function reader(x: object): ((y: unknown) => boolean) | undefined {
 export function allOf(s: Sheet): unknown {
   const { name, portions, mass } = s;
   const lines = s.lines.map(({ nested, ...line }) => [line, nested && allOf(nested)]);
-  const constants = [...s.own.constants.keys()].map((each) => [each, s.value(each)]);
+  const constants = [...(s.grid?.own.constants.keys() ?? [])].map((each) => [each, cellValue(s, each)]);
   const figures = Object.keys(components).map((id) => [
     s.total(id as ComponentId),
     s.portion(id as ComponentId),

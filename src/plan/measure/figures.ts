@@ -25,7 +25,7 @@ export class MealFigures {
   readonly #brought = new Map<string, Brought>();
 
   constructor(meal: ReadMeal) {
-    this.dishes = meal.together.map(({ name = meal.id, sheet }) => ({ name, sheet }));
+    this.dishes = meal.together.map(({ name = meal.own.id, sheet }) => ({ name, sheet }));
     this.#places = new Map(this.dishes.map(({ name }, i) => [name ?? "", i]));
     this.#system = meal.fit.system;
   }
