@@ -64,6 +64,15 @@ export class FoodTable {
     return [...this.#foods.keys()];
   }
 
+  /** The foods as they were written, in order. */
+  *[Symbol.iterator](): IterableIterator<FoodInput> {
+    for (const { input } of this.#foods.values()) yield freezeAll(input);
+  }
+
+  get size(): number {
+    return this.#foods.size;
+  }
+
   has(id: string): boolean {
     return this.#foods.has(id);
   }
