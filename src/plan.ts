@@ -23,6 +23,7 @@ export {
 export { inReaderUnits } from "./cook/readerUnits.ts";
 export type {
   Avoided,
+  DayInput,
   DishInput,
   FewestPots,
   MealInput,
@@ -39,11 +40,15 @@ export {
   type AvoidedServed,
   type AvoidedUnknown,
   type Avoider,
+  type DayEnd,
   type DemandDrift,
   type DishSharing,
   type KitchenNote,
+  PersonDay,
+  PersonMean,
   Plan,
   PlanAvoided,
+  type PlannedDay,
   PlannedDish,
   type PlannedMeal,
   type PlanProgress,
@@ -60,7 +65,7 @@ export {
   type RatioDrift,
   type Serving,
 } from "./plan/plan.ts";
-export type { StoredDish, StoredMeal, StoredPlan, StoredPortion } from "./plan/storedPlan.ts";
+export type { StoredDay, StoredDish, StoredMeal, StoredPlan, StoredPortion } from "./plan/storedPlan.ts";
 export {
   type BoughtPack,
   type Cost,

@@ -38,6 +38,12 @@ export interface ReadFigure {
   readonly formula?: Formula;
   /** What else is to be said of it, and of the figures it was computed from. */
   readonly inputs?: readonly Exclude<FigureKind, "known" | "missing">[];
+  /** Standard error of the value where it is a mean, of how many figures, and the least and most of these. */
+  readonly error?: Exact;
+  readonly count?: number;
+  readonly least?: Exact;
+  readonly most?: Exact;
+  readonly sourceCode?: string;
 }
 
 export const MISSING: ReadFigure = { kind: "missing", value: ZERO };
@@ -62,8 +68,21 @@ export function read(figure: Figure): ReadFigure {
     ...(figure.low === undefined ? {} : { low: exact(figure.low) }),
     ...(figure.high === undefined ? {} : { high: exact(figure.high) }),
     ...noted(note),
+    ...statistics(figure),
   };
 }
+
+function statistics({ error, count, least, most, sourceCode }: FullFigure): Partial<ReadFigure> {
+  return {
+    ...(error !== undefined && { error: exact(error) }),
+    ...(count !== undefined && { count }),
+    ...(least !== undefined && { least: exact(least) }),
+    ...(most !== undefined && { most: exact(most) }),
+    ...(sourceCode !== undefined && { sourceCode }),
+  };
+}
+
+type FullFigure = Extract<Figure, { readonly value: unknown }>;
 
 /** What a figure says of itself, one entry for each thing to be said. */
 export function marksOf({ kind, inputs = [] }: ReadFigure): readonly Exclude<FigureKind, "known">[] {
@@ -86,9 +105,17 @@ export function share(figure: ReadFigure, left: Exact): ReadFigure {
       ? [...new Set([...inputs, "derived" as const])]
       : said.filter((each) => each !== "derived"),
     value: times(figure.value, left),
-    ...(figure.low === undefined ? {} : { low: times(figure.low, left) }),
-    ...(figure.high === undefined ? {} : { high: times(figure.high, left) }),
+    ...timesEach(figure, left),
   };
+}
+
+/** What is told in the component's unit beside the value, times the same. */
+function timesEach(figure: ReadFigure, left: Exact): Partial<ReadFigure> {
+  const told = (["low", "high", "error", "least", "most"] as const).flatMap((name) => {
+    const each = figure[name];
+    return each === undefined ? [] : [[name, times(each, left)]];
+  });
+  return Object.fromEntries(told);
 }
 
 /** A figure that rests on something presumed. */
@@ -109,7 +136,7 @@ function noted(note: string | undefined): { note?: string } {
 }
 
 /** What is said of how a figure came to be, the weightiest first; of several, the rest are its inputs. */
-function provenance(figure: Extract<Figure, { readonly value: unknown }>): {
+function provenance(figure: FullFigure): {
   kind: FigureKind;
   note: string | undefined;
   inputs: NonNullable<ReadFigure["inputs"]>;

@@ -35,6 +35,15 @@ export type Figure =
       readonly derived?: string;
       /** Set where nobody measured and the source takes it for zero. */
       readonly presumed?: true;
+      /** Standard error of the value, a mean of several figures, in the component's unit. */
+      readonly error?: Value;
+      /** How many figures the value is the mean of. */
+      readonly count?: number;
+      /** The least and the most that was found among them: not the interval of `low` to `high`. */
+      readonly least?: Value;
+      readonly most?: Value;
+      /** The source's own code for how it came by the figure, as it prints it. */
+      readonly sourceCode?: string;
       readonly source?: string;
     };
 
@@ -87,6 +96,8 @@ export interface FoodPrice {
 export interface FoodInput {
   readonly id: string;
   readonly name: string;
+  /** What else it is called: a cook's word, a trade's, another country's. It is found by them too. */
+  readonly otherNames?: readonly string[];
   readonly state?: State;
   readonly group?: string;
   readonly origin?: Origin;

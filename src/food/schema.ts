@@ -1,4 +1,4 @@
-import { meta, text, value, word } from "../document/leaves.ts";
+import { count, meta, text, value, word } from "../document/leaves.ts";
 import { isRecord } from "../document/safe.ts";
 import {
   choice,
@@ -38,7 +38,7 @@ export const foodSchema: () => Schema<FoodInput> = /* @__PURE__ */ once(() => {
   return fields<FoodInput>(
     {
       ...aboutFood(),
-      per100g: byComponent(figureSchema()),
+      per100g: figuresSchema(),
       source: text(),
       energyFactors: optional(
         fields<EnergyFactors>({ protein: notNegative, fat: notNegative, carbohydrate: notNegative }),
@@ -48,6 +48,11 @@ export const foodSchema: () => Schema<FoodInput> = /* @__PURE__ */ once(() => {
   );
 });
 
+/** The schema of a food's figures. */
+export const figuresSchema: () => Schema<FoodInput["per100g"]> = /* @__PURE__ */ once(() =>
+  byComponent(figureSchema()),
+);
+
 /** What may be said of a food beside its figures and their source. */
 export function aboutFood(): Shape<Omit<FoodInput, "per100g" | "source" | "energyFactors">> {
   const notNegative = value({ from: 0 });
@@ -55,6 +60,7 @@ export function aboutFood(): Shape<Omit<FoodInput, "per100g" | "source" | "energ
   return {
     id: text(200),
     name: text(),
+    otherNames: optional(list(text())),
     state: optional(word(states)),
     group: optional(text()),
     origin: optional(word(origins)),
@@ -121,6 +127,11 @@ function figureSchema(): Schema<Figure> {
           (given) => given,
         ),
       ),
+      error: optional(plain),
+      count: optional(count(1)),
+      least: optional(plain),
+      most: optional(plain),
+      sourceCode: optional(text(200)),
       source,
     },
     refuseOutside,
@@ -132,7 +143,13 @@ function figureSchema(): Schema<Figure> {
   );
 }
 
-function refuseOutside(_: unknown, { low, high, value: middle }: Partial<Full>, refuse: Refuse): void {
+function refuseOutside(
+  _: unknown,
+  { low, high, value: middle, least, most }: Partial<Full>,
+  refuse: Refuse,
+): void {
+  if (least !== undefined && most !== undefined && compare(exact(least), exact(most)) > 0)
+    refuse("the least found is above the most", "give the least first", ["least"]);
   if (middle === undefined) return;
   const isInside =
     (low === undefined || compare(exact(low), exact(middle)) <= 0) &&

@@ -151,7 +151,7 @@ export class PlannedDish extends Told {
     return base === this.#base ? this : new PlannedDish({ ...this.#at, base, groups: this.groups() });
   }
 
-  /** @internal One portion as written. */
+  /** @internal One portion as written. The same sheet on another day is the same dish. */
   base(): Sheet {
     return this.#base;
   }

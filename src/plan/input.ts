@@ -73,9 +73,15 @@ export interface PersonInput {
   readonly avoid?: readonly Avoided[];
   /** What a portion of every meal must meet; the recipes' own portion where nothing is said. */
   readonly demands?: PortionDemands;
-  /** What a portion of one meal must meet, by the meal's id, instead of `demands`. */
+  /**
+   * What a portion of one meal must meet, instead of `demands`: by the meal's id. In a menu of days
+   * `supper` speaks of every day's, `mon/supper` of one, which wins.
+   */
   readonly byMeal?: Readonly<Record<string, PortionDemands>>;
-  /** Meals that this person is not there for, by id: nothing is cooked for them. */
+  /**
+   * When this person is not there, so that nothing is cooked for them: meals by id, and in a menu of days
+   * whole days, too: `["mon/supper", "tue"]`.
+   */
   readonly away?: readonly string[];
   /** What this person measures additions with; the plan's kitchen unless told. */
   readonly kitchen?: Kitchen | KitchenName;
@@ -119,8 +125,23 @@ export interface FewestPots {
   readonly tries?: number;
 }
 
-export interface PlanInput {
+/** A day of a menu. */
+export interface DayInput {
+  /** Without a stroke: meals go by `mon/supper`. */
+  readonly id: string;
+  readonly name?: string;
+  /** In the order that they are eaten in. Their ids are their own within the day. */
   readonly meals: readonly MealInput[];
+  /** An app's own data, any JSON of at most 100,000 characters: carried along untouched, and never read. */
+  readonly meta?: Json;
+}
+
+/** What a plan is made from: a menu of `days`, or the `meals` of one. */
+export interface PlanInput {
+  /** A menu of several days, in their order. Its meals go by `mon/supper`. */
+  readonly days?: readonly DayInput[];
+  /** The meals of one day, instead of `days`. */
+  readonly meals?: readonly MealInput[];
   readonly people: readonly PersonInput[];
   /** Whose reference intakes and upper levels hold for those with a `person`; none are read unless told. */
   readonly authority?: Authority;

@@ -12,7 +12,7 @@ import {
   type Schema,
   type Shape,
 } from "../document/schema.ts";
-import { type Fault, quote, throwIfAny } from "../number/error.ts";
+import { type Fault, type Path, quote, throwIfAny } from "../number/error.ts";
 import { fitHow } from "../scale/fit/read.ts";
 import { sheetSchema, writtenBy } from "../sheet/openSheet.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -22,6 +22,7 @@ import type { Plan } from "./planned.ts";
 import { planShape } from "./read/readPlan.ts";
 import {
   PLAN_FORMAT,
+  type StoredDay,
   type StoredDish,
   type StoredMeal,
   type StoredPlan,
@@ -103,70 +104,102 @@ interface ReadStored {
   readonly portions: readonly StoredPortion[];
 }
 
-type Read = Omit<StoredPlan, "sheets"> & { readonly sheets: readonly Sheet[] };
+type Read = Omit<StoredPlan, "sheets" | "format"> & {
+  readonly format: string;
+  readonly sheets: readonly Sheet[];
+};
 
 /** Every format that a plan was ever written in. What is no sheet is `portionPlan`'s to read. */
 export const storedPlanSchema: () => Schema<ReadStored> = /* @__PURE__ */ once(() =>
   versioned<ReadStored>("plan", "plan-format-newer", {
-    1: asFar(
-      fields<Read>({
-        format: word([PLAN_FORMAT]),
-        sheets: list(sheetSchema()),
-        meals: list(
-          fields<StoredMeal>({
-            id: text(),
-            name: optional(text()),
-            dish: optional(count(0, 10_000)),
-            dishes: optional(
-              list(fields<StoredDish>({ name: text(), sheet: count(0, 10_000), density: optional(value()) })),
-            ),
-            fit: optional(asGiven(fitHow())),
-            meta: optional(asGiven(meta())),
-          }),
-        ),
-        portions: list(
-          fields<StoredPortion>({
-            person: text(),
-            meal: text(),
-            status: word(["met", "within-tolerance", "out-of-reach", "not-served", "away"]),
-            factor: text(100_000),
-            dishes: byName(byName(text(100_000))),
-          }),
-        ),
-        ...passedOn(),
-      }),
-      ({ format: _, sheets = [], meals = [], portions = [], ...rest }, refuse) => {
-        const made = meals.map((meal, i): MealInput | undefined => {
-          if (meal === undefined) return undefined;
-          const at = (place: number, path: readonly (string | number)[]): Sheet => {
-            if (sheets[place] === undefined && place >= sheets.length)
-              refuse(`there is no sheet ${place}`, "name sheets by their place, from 0", [
-                "meals",
-                i,
-                ...path,
-              ]);
-            return sheets[place] as Sheet;
-          };
-          const { dish, dishes = [], ...own } = meal;
-          if (dish !== undefined) return { ...own, dishes: at(dish, ["dish"]) };
-          const named = dishes.flatMap((each, k): [string, DishInput][] => {
-            if (each === undefined) return [];
-            const { name, sheet, ...how } = each;
-            return [[name, { ...how, sheet: at(sheet, ["dishes", k, "sheet"]) }]];
-          });
-          return { ...own, dishes: Object.fromEntries(named) };
-        });
-        return { input: { ...rest, meals: made as readonly MealInput[] }, portions };
-      },
-    ),
+    1: storedAs("steelyard-plan/1", { meals: list(storedMeal()) }),
+    2: storedAs(PLAN_FORMAT, {
+      days: optional(list(storedDay())),
+      meals: optional(list(storedMeal())),
+    }),
   }),
 );
 
+/** A plan whose menu is written in a certain way. */
+function storedAs(format: string, menu: Partial<Shape<Pick<Read, "days" | "meals">>>): Schema<ReadStored> {
+  return asFar(
+    fields<Read>({
+      format: word([format]),
+      sheets: list(sheetSchema()),
+      ...menu,
+      portions: list(
+        fields<StoredPortion>({
+          person: text(),
+          meal: text(),
+          status: word(["met", "within-tolerance", "out-of-reach", "not-served", "away"]),
+          factor: text(100_000),
+          dishes: byName(byName(text(100_000))),
+        }),
+      ),
+      ...passedOn(),
+    } as Shape<Read>),
+    ({ format: _, sheets = [], days, meals, portions = [], ...rest }, refuse) => {
+      const at = (place: number, path: Path): Sheet => {
+        if (sheets[place] === undefined && place >= sheets.length)
+          refuse(`there is no sheet ${place}`, "name sheets by their place, from 0", path);
+        return sheets[place] as Sheet;
+      };
+      const made = (all: readonly StoredMeal[], path: Path): readonly MealInput[] =>
+        all.flatMap((meal, i) => (meal === undefined ? [] : mealOf(meal, [...path, i], at)));
+      const menu = {
+        ...(days && {
+          days: days.map((day, i) => day && { ...day, meals: made(day.meals ?? [], ["days", i, "meals"]) }),
+        }),
+        ...(meals && { meals: made(meals, ["meals"]) }),
+      };
+      return { input: { ...rest, ...menu } as PlanInput, portions };
+    },
+  );
+}
+
+function storedMeal(): Schema<StoredMeal> {
+  return fields<StoredMeal>({
+    id: text(),
+    name: optional(text()),
+    dish: optional(count(0, 10_000)),
+    dishes: optional(
+      list(fields<StoredDish>({ name: text(), sheet: count(0, 10_000), density: optional(value()) })),
+    ),
+    fit: optional(asGiven(fitHow())),
+    meta: optional(asGiven(meta())),
+  });
+}
+
+function storedDay(): Schema<StoredDay> {
+  return fields<StoredDay>({
+    id: text(),
+    name: optional(text()),
+    meals: list(storedMeal()),
+    meta: optional(asGiven(meta())),
+  });
+}
+
+function mealOf(
+  { dish, dishes = [], ...own }: StoredMeal,
+  path: Path,
+  at: (place: number, path: Path) => Sheet,
+): MealInput {
+  if (dish !== undefined) return { ...own, dishes: at(dish, [...path, "dish"]) };
+  const named = dishes.flatMap((each, k): [string, DishInput][] => {
+    if (each === undefined) return [];
+    const { name, sheet, ...how } = each;
+    return [[name, { ...how, sheet: at(sheet, [...path, "dishes", k, "sheet"]) }]];
+  });
+  return { ...own, dishes: Object.fromEntries(named) };
+}
+
 /** The fields that `portionPlan` reads, handed on as they are. */
-function passedOn(): Shape<Omit<PlanInput, "meals">> {
-  const { meals: _, people, ...others } = planShape();
+function passedOn(): Shape<Omit<PlanInput, "days" | "meals">> {
+  const { days: _days, meals: _meals, people, ...others } = planShape();
   const passed = Object.entries(others).map(([field, like]) => [field, optional(asGiven(like))]);
-  return { people: asGiven(people), ...Object.fromEntries(passed) } as Shape<Omit<PlanInput, "meals">>;
+  return { people: asGiven(people), ...Object.fromEntries(passed) } as Shape<
+    Omit<PlanInput, "days" | "meals">
+  >;
 }
 
 function asGiven<T>(like: Schema<unknown>): Schema<T> {

@@ -17,7 +17,9 @@ import { type SharedPots, sharePots } from "./share/sharePots.ts";
 import type { DishSharing } from "./share/sharing.ts";
 import { type PlanOf, planOfInput } from "./storedPlan.ts";
 
+export { PersonDay, type PlannedDay } from "./day.ts";
 export { PlannedDish, type PlanQuestion } from "./dish.ts";
+export { type DayEnd, PersonMean } from "./mean.ts";
 export { type DemandDrift, PortionDrift, type RatioDrift } from "./measure/drift.ts";
 export { type AvoidedServed, type AvoidedUnknown, type Avoider, PlanAvoided } from "./people/avoided.ts";
 export { Plan, type PlannedMeal } from "./planned.ts";
@@ -222,6 +224,7 @@ function planOf(
   return new Plan({
     people: read.people.map(({ id, name, meta }) => ({ id, name, ...withMeta(meta) })),
     ...withMeta(read.meta),
+    days: read.days.map(({ meta, ...day }) => ({ ...day, ...withMeta(meta) })),
     meals,
     portions,
     input,
@@ -241,7 +244,7 @@ function plannedMeal(
   portions: readonly ServedPortion[],
   { groups, sharing }: SettledMeal,
 ): PlannedMeal {
-  const { id, name, meta, dishes: bases, made } = meal;
+  const { id, name, day, own, meta, dishes: bases, made } = meal;
   const dishes = new Lookup<PlannedDish>();
   for (const [dish, base] of bases) {
     const eaters = portions.flatMap((portion) => portion.eating(dish) ?? []);
@@ -250,7 +253,7 @@ function plannedMeal(
     if (read) dishes.set(dish, new PlannedDish({ ...at, read }));
   }
   const batch = new Lookup([...dishes].map(([dish, whole]) => [dish, whole.batch]));
-  return { id, name, ...withMeta(meta), dishes, batch };
+  return { id, name, day, own, ...withMeta(meta), dishes, batch };
 }
 
 function withMeta(meta: Json | undefined): { readonly meta?: Json } {

@@ -10,7 +10,9 @@ import type { PortionCaution } from "../person/portion/cautions.ts";
 import type { DoseCheck } from "../person/portion/doses.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { combine, type Tally } from "../sheet/tally.ts";
+import { PersonDay, type PlannedDay } from "./day.ts";
 import type { PlannedDish, PlanQuestion } from "./dish.ts";
+import { PersonMean } from "./mean.ts";
 import type { AboutPeople } from "./people/about.ts";
 import type { PlanAvoided } from "./people/avoided.ts";
 import type { Portion, ServedPortion } from "./portion.ts";
@@ -18,8 +20,14 @@ import { type PlanOf, type StoredPlan, storedPlan } from "./storedPlan.ts";
 
 /** A meal for everyone: the dishes as cooked for all, each the sum of the portions. */
 export interface PlannedMeal {
+  /** In the plan: `mon/supper`, or `supper` where the plan has no menu of days. */
   readonly id: string;
+  /** With the day's where there is a menu of days: `Monday: Supper`. */
   readonly name: string;
+  /** The day's id. */
+  readonly day: string;
+  /** Its own id and name, without the day's. */
+  readonly own: { readonly id: string; readonly name: string };
   /** The app's own data of the meal, as it was handed in. */
   readonly meta?: Json;
   readonly batch: ReadonlyMap<string, Sheet>;
@@ -33,6 +41,9 @@ export class Plan extends Result {
   readonly people: readonly { readonly id: string; readonly name: string; readonly meta?: Json }[];
   /** The app's own data of the plan, as it was handed in. */
   readonly meta: Json | undefined;
+  /** In their order; of a plan that has no menu of days one, called `day`. */
+  readonly days: readonly PlannedDay[];
+  /** Of all days, in their order. */
   readonly meals: readonly PlannedMeal[];
   readonly portions: readonly Portion[];
   readonly #byKey: ReadonlyMap<string, ServedPortion>;
@@ -44,6 +55,7 @@ export class Plan extends Result {
   constructor(made: {
     readonly people: Plan["people"];
     readonly meta?: Json;
+    readonly days: readonly PlannedDay[];
     readonly meals: readonly PlannedMeal[];
     readonly portions: readonly ServedPortion[];
     readonly about: AboutPeople;
@@ -53,6 +65,7 @@ export class Plan extends Result {
     super();
     this.people = made.people;
     this.meta = made.meta;
+    this.days = made.days;
     this.meals = made.meals;
     this.portions = made.portions;
     this.#about = made.about;
@@ -95,6 +108,43 @@ export class Plan extends Result {
         known.map((k) => k.id),
         "use an id of the plan",
       ),
+    );
+  }
+
+  /**
+   * One person's day, all meals together; the day may be left out where the plan has one. Throws
+   * `plan-malformed` where the plan has no such day or person.
+   */
+  day(person: string, day?: string): PersonDay {
+    this.#known(person);
+    const [first, ...others] = this.days;
+    const found = day === undefined && others.length === 0 ? first : this.days.find(({ id }) => id === day);
+    if (!found) {
+      const ids = this.days.map(({ id }) => id);
+      const hint = didYouMean(
+        day ?? "",
+        ids,
+        `use ${ids
+          .slice(0, 7)
+          .map((id) => quote(id))
+          .join(", ")}`,
+      );
+      const message = day === undefined ? "the plan has several days" : `the plan has no day ${quote(day)}`;
+      throw fault("plan-malformed", message, hint);
+    }
+    const own = new Map(this.meals.map((meal) => [meal.id, meal.own.id]));
+    const portions = found.meals.map((meal) => this.#portion(person, meal));
+    return new PersonDay(person, found.id, portions, own);
+  }
+
+  /**
+   * What a person eats on the mean of the days that are wholly eaten in the plan, with the least day and
+   * the most. Throws `plan-malformed` for nobody's id.
+   */
+  mean(person: string): PersonMean {
+    return new PersonMean(
+      person,
+      this.days.map(({ id }) => this.day(person, id)),
     );
   }
 

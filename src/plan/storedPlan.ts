@@ -1,19 +1,25 @@
 import { exact, isNumeric } from "../number/exact.ts";
 import { Sheet } from "../sheet/sheet.ts";
 import { type StoredSheet, storedSheet } from "../sheet/stored.ts";
-import type { DishInput, MealInput, PersonInput, PlanInput } from "./input.ts";
+import type { DayInput, DishInput, MealInput, PersonInput, PlanInput } from "./input.ts";
 import type { Portion, PortionStatus } from "./portion.ts";
 
-/** The format that this version writes. */
-export const PLAN_FORMAT = "steelyard-plan/1" as const;
+/** The format that this version writes: the first had no menu of days. */
+export const PLAN_FORMAT = "steelyard-plan/2" as const;
 
 /** A plan as plain data: what it was made from, and every portion that was found. `openPlan` opens it. */
-export interface StoredPlan extends Omit<PlanInput, "meals"> {
+export interface StoredPlan extends Omit<PlanInput, "days" | "meals"> {
   readonly format: typeof PLAN_FORMAT;
   /** The sheets of all dishes, each once. */
   readonly sheets: readonly StoredSheet[];
-  readonly meals: readonly StoredMeal[];
+  readonly days?: readonly StoredDay[];
+  readonly meals?: readonly StoredMeal[];
   readonly portions: readonly StoredPortion[];
+}
+
+/** A day whose meals name their sheets by place. */
+export interface StoredDay extends Omit<DayInput, "meals"> {
+  readonly meals: readonly StoredMeal[];
 }
 
 /** A meal whose sheets stand in the plan's `sheets`, by their place there, from 0. */
@@ -45,16 +51,20 @@ export type PlanOf = Omit<StoredPlan, "format" | "sheets" | "portions"> & { read
 export function planOfInput(input: PlanInput, defaults: Pick<PlanInput, "tolerance" | "silent">): PlanOf {
   const of: Sheet[] = [];
   const placeOf = (s: Sheet): number => (of.includes(s) ? of.indexOf(s) : of.push(s) - 1);
-  const { meals: given, ...rest } = input;
-  const meals = given.map(({ dishes, ...meal }): StoredMeal => {
+  const storedMeal = ({ dishes, ...meal }: MealInput): StoredMeal => {
     if (dishes instanceof Sheet) return { ...meal, dish: placeOf(dishes) };
     const named = Object.entries(dishes).map(([name, dish]): StoredDish => {
       const { sheet, ...how } = dish instanceof Sheet ? { sheet: dish } : dish;
       return { name, ...how, sheet: placeOf(sheet) };
     });
     return { ...meal, dishes: named };
-  });
-  return { ...plainData({ ...defaults, ...rest, meals }), of };
+  };
+  const { days, meals, ...rest } = input;
+  const menu = {
+    ...(days && { days: days.map((day): StoredDay => ({ ...day, meals: day.meals.map(storedMeal) })) }),
+    ...(meals && { meals: meals.map(storedMeal) }),
+  };
+  return { ...plainData({ ...defaults, ...rest, ...menu }), of };
 }
 
 /** What JSON makes of data; a number without end is the greatest that JSON has, a clone of an exact one its text. */

@@ -94,7 +94,7 @@ describe("what a plan is handed", () => {
     for (const input of [undefined, null, 7, "plan", [], new Map()]) {
       expect(faultsOf(input).every((each) => each.endsWith("plan-malformed"))).toBe(true);
     }
-    expect(faultsOf({})).toEqual(["meals: plan-malformed", "people: plan-malformed"]);
+    expect(faultsOf({})).toEqual(["people: plan-malformed", "meals: plan-malformed"]);
     expect(faultsOf({ meals: [], people: [] })).toEqual(["meals: plan-malformed", "people: plan-malformed"]);
   });
 

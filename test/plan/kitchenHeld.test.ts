@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
 import { toText as exactText } from "../../src/number/digits.ts";
-import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
+import type { MealInput, PersonInput } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { LineInput } from "../../src/recipe/document.ts";
 import type { Demand } from "../../src/scale/demand.ts";
@@ -27,7 +27,7 @@ function bowl(added: NonNullable<LineInput["added"]>): Sheet {
   return sheet({ ...recipe, lines: lines.map((line) => ({ ...line, added })) }, starterFoods);
 }
 
-function planned(dishes: PlanInput["meals"][number]["dishes"], demands: readonly Demand[], rest = {}): Plan {
+function planned(dishes: MealInput["dishes"], demands: readonly Demand[], rest = {}): Plan {
   const people: PersonInput[] = [{ id: "cox", demands }];
   return portionPlan({ meals: [{ id: "breakfast", dishes }], people, kitchen: "metric", ...rest });
 }

@@ -4,7 +4,7 @@ import { starterFoods } from "../../src/foods.ts";
 import { formatAmount } from "../../src/measure/format.ts";
 import { type Kitchen, kitchen } from "../../src/measure/kitchen.ts";
 import { toText as exactText } from "../../src/number/digits.ts";
-import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
+import type { MealInput, PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { LineInput } from "../../src/recipe/document.ts";
 import type { Demand } from "../../src/scale/demand.ts";
@@ -45,7 +45,7 @@ const energy = (id: string, exactly: number): PersonInput => ({
 function planned(
   people: readonly PersonInput[],
   rest: Partial<PlanInput>,
-  dishes: PlanInput["meals"][0]["dishes"] = stew,
+  dishes: MealInput["dishes"] = stew,
 ): Plan {
   return portionPlan({ meals: [{ id: "dinner", dishes }], people, kitchen: galley, ...rest });
 }

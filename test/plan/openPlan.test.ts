@@ -131,8 +131,8 @@ describe("a stored plan at fault", () => {
   };
 
   it("of a later version is told as that", () => {
-    expect(told({ format: "steelyard-plan/2", menu: [] })).toEqual([
-      'plan-format-newer format: format "steelyard-plan/2" is newer than this library',
+    expect(told({ format: "steelyard-plan/3", menu: [] })).toEqual([
+      'plan-format-newer format: format "steelyard-plan/3" is newer than this library',
     ]);
   });
 

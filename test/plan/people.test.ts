@@ -4,7 +4,7 @@ import type { Origin } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import type { Fault } from "../../src/number/error.ts";
-import type { Avoided, PlanInput } from "../../src/plan/input.ts";
+import type { Avoided, MealInput, PlanInput } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { tablesOf } from "../../src/show/tabular.ts";
@@ -108,7 +108,7 @@ describe("what people avoid", () => {
         const back = inputOf(allowed(world), { turned: true });
         const turned = {
           ...back,
-          meals: [...back.meals].reverse(),
+          meals: [...(back.meals ?? [])].reverse(),
           people: [...back.people]
             .reverse()
             .map(({ avoid = [], ...rest }) => ({ ...rest, avoid: [...avoid].reverse() })),
@@ -219,7 +219,7 @@ describe("a refusal", () => {
 });
 
 describe("whatever is of animal origin", () => {
-  const plates = (...foods: readonly string[]): PlanInput["meals"] => [
+  const plates = (...foods: readonly string[]): readonly MealInput[] => [
     {
       id: "lunch",
       name: "Lunch",

@@ -32,7 +32,7 @@ export class MealFigures {
   }
 
   static of(meal: ReadMeal): MealFigures {
-    const dishes = meal.together.map(({ name = meal.id, sheet }) => ({ name, sheet }));
+    const dishes = meal.together.map(({ name = meal.own.id, sheet }) => ({ name, sheet }));
     return new MealFigures(dishes, meal.fit.system);
   }
 

@@ -11,8 +11,13 @@ import { dishesSchema, type ReadDish } from "./readDish.ts";
 
 /** A meal, read. */
 export interface ReadMeal {
+  /** In the plan: `mon/supper`, or `supper` where the plan has one day without a name. */
   readonly id: string;
+  /** With the day's. */
   readonly name: string;
+  readonly day: string;
+  /** Its own id and name, without the day's. */
+  readonly own: { readonly id: string; readonly name: string };
   readonly made: ReadonlyMap<string, ReadDish>;
   /** One portion of each. */
   readonly dishes: ReadonlyMap<string, Sheet>;
@@ -44,27 +49,45 @@ export function mealSchema(): Schema<MealFields> {
 }
 
 /** Gives what a fit tells of each of a meal's dishes, in its order, by their names. */
-export function byDish<T>({ id, together }: ReadMeal, all: readonly T[]): ReadonlyMap<string, T> {
-  return new Map(together.flatMap(({ name = id }, d) => (d in all ? [[name, all[d] as T]] : [])));
+export function byDish<T>({ own, together }: ReadMeal, all: readonly T[]): ReadonlyMap<string, T> {
+  return new Map(together.flatMap(({ name = own.id }, d) => (d in all ? [[name, all[d] as T]] : [])));
+}
+
+/** The day that a meal is of. */
+export interface MealDay {
+  readonly id: string;
+  /** Nothing where the plan has one day without a name of its own. */
+  readonly named?: { readonly name: string };
 }
 
 /** Reads on from a meal's fields; undefined where some of it is refused. */
 export function readMeal(
   faults: Fault[],
-  { id, name, dishes, fit: told = {}, meta }: Partial<MealFields>,
+  { id, name, dishes, fit: how = {}, meta }: Partial<MealFields>,
   path: Path,
+  day: MealDay,
 ): ReadMeal | undefined {
   if (dishes === undefined) return undefined;
   const isAlone = dishes instanceof Sheet;
   const made = isAlone ? new Map([[id ?? "", { written: dishes, density: undefined }]]) : dishes;
-  const fit = collect(faults, [...path, "fit"], () => howFor(inOrder(writtenIn(made), isAlone), told));
+  const fit = collect(faults, [...path, "fit"], () => howFor(inOrder(writtenIn(made), isAlone), how));
   if (id === undefined || fit === undefined) return undefined;
-  return mealOf({ id, name: name ?? id, fit, isAlone, made, ...(meta !== undefined && { meta }) });
+  const own = { id, name: name ?? id };
+  const { named } = day;
+  const told = named ? { id: mealId(day.id, id), name: `${named.name}: ${own.name}` } : own;
+  return mealOf({ ...told, own, day: day.id, fit, isAlone, made, ...(meta !== undefined && { meta }) });
+}
+
+/** What a day's meal goes by in the plan. */
+export function mealId(day: string, meal: string): string {
+  return `${day}/${meal}`;
 }
 
 interface Made {
   readonly id: string;
   readonly name: string;
+  readonly day: string;
+  readonly own: ReadMeal["own"];
   readonly fit: ReadOptions;
   readonly isAlone: boolean;
   readonly made: ReadonlyMap<string, ReadDish>;
@@ -73,8 +96,17 @@ interface Made {
 
 function mealOf({ isAlone, ...meal }: Made): ReadMeal {
   const { made } = meal;
-  const dishes = new Map([...made].map(([dish, { written }]) => [dish, written.scaled(ONE, ONE)]));
+  const dishes = new Map([...made].map(([dish, { written }]) => [dish, onePortion(written)]));
   return { ...meal, dishes, together: inOrder(dishes, isAlone) };
+}
+
+/** A sheet that is served on several days is one dish, and what it brings is read once. */
+const PORTIONS: WeakMap<Sheet, Sheet> = /* @__PURE__ */ new WeakMap();
+
+function onePortion(written: Sheet): Sheet {
+  const made = PORTIONS.get(written) ?? written.scaled(ONE, ONE);
+  PORTIONS.set(written, made);
+  return made;
 }
 
 /** A meal's sheets as they were handed in, by dish. */

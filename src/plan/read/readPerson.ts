@@ -14,9 +14,8 @@ import {
 } from "../../document/schema.ts";
 import { type Kitchen, kitchenGiven } from "../../measure/kitchen.ts";
 import { toText } from "../../number/digits.ts";
-import { type Fault, type Path, quote } from "../../number/error.ts";
+import type { Fault, Path } from "../../number/error.ts";
 import { ONE } from "../../number/exact.ts";
-import { didYouMean } from "../../number/near.ts";
 import type { Aim } from "../../person/aim.ts";
 import type { Authority } from "../../person/intakes/table.ts";
 import type { Person } from "../../person/person.ts";
@@ -31,6 +30,7 @@ import { LineWishes } from "./lineWishes.ts";
 import { name } from "./name.ts";
 import { avoidSchema, declaredBy, type KnownFoods, type ReadAvoid, readAvoid } from "./readAvoid.ts";
 import { type ReadBody, readBody } from "./readBody.ts";
+import type { MealNames } from "./readMenu.ts";
 
 /** What a portion is to bring, and where in the input that stands. */
 export type Want = { readonly path: Path } & Asked;
@@ -69,8 +69,7 @@ export interface ReadPerson {
 
 /** What of the plan a person's fields speak of. */
 export interface PersonSetting {
-  /** Ids of the meals that can be named. */
-  readonly meals: readonly string[];
+  readonly meals: MealNames;
   /** Nothing where the recipes are refused. */
   readonly foods: KnownFoods | undefined;
   readonly authority: Authority | undefined;
@@ -129,29 +128,31 @@ export function readPerson(
   path: Path,
   { meals, foods, authority }: PersonSetting,
 ): ReadPerson | undefined {
-  const isMeal = (meal: string | undefined, at: Path): boolean => {
-    if (meal === undefined || meals.includes(meal)) return true;
-    const few = meals.slice(0, 5).map((known) => quote(known));
-    const hint = didYouMean(meal, meals, `use ${few.join(", ")}`);
-    const message = `no meal is called ${quote(meal)}`;
-    faults.push({ code: "plan-malformed", path: [...path, ...at], message, hint });
-    return false;
+  const known = (named: readonly string[], meal: string, at: Path, days: boolean): readonly string[] => {
+    // Where no meal could be read none can be told from a slip of the pen.
+    if (named.length === 0 && meals.ids.length > 0) faults.push(meals.unknown(meal, [...path, ...at], days));
+    return named;
   };
-  for (const meal of Object.keys(byMeal)) isMeal(meal, ["byMeal", meal]);
-  const gone = away.filter((meal, i) => isMeal(meal, ["away", i]));
+  const gone = away.flatMap((at, i) =>
+    at === undefined ? [] : known(meals.within(at), at, ["away", i], true),
+  );
+  const own = Object.entries<Asked | undefined>(byMeal).map(([name, asked]) => {
+    const at = ["byMeal", name];
+    return { asked, at, named: known(meals.meals(name), name, at, false) };
+  });
   const body = readBody(faults, given, path, authority);
   const avoided = readAvoid(faults, given.avoid ?? [], [...path, "avoid"], foods);
   if (id === undefined) return undefined;
-  const own = new Map(Object.entries<Asked | undefined>(byMeal));
   const usual: Want = { ...demands, path: [...path, "demands"] };
-  const wants = meals.map((meal): [string, Want] => {
-    const other = own.get(meal);
-    return [meal, other ? { ...other, path: [...path, "byMeal", meal] } : usual];
-  });
+  const wants = new Map(meals.ids.map((meal): [string, Want] => [meal, usual]));
+  // What speaks of one day's meal wins over what speaks of every day's.
+  for (const { asked, at, named } of own.sort((a, b) => b.named.length - a.named.length)) {
+    for (const meal of asked ? named : []) wants.set(meal, { ...asked, path: [...path, ...at] } as Want);
+  }
   return {
     id,
     name: name ?? id,
-    wants: new Map(wants),
+    wants,
     away: new Set(gone),
     kitchen,
     lines: { given: lines, path: [...path, "lines"] },

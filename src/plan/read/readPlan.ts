@@ -3,7 +3,7 @@ import { readFar } from "../../document/read.ts";
 import { coded, fields, list, once, optional, type Schema, type Shape } from "../../document/schema.ts";
 import { type Kitchen, kitchenGiven } from "../../measure/kitchen.ts";
 import { TWO_PER_CENT, tolerance } from "../../measure/tolerance.ts";
-import { type Fault, quote, throwIfAny } from "../../number/error.ts";
+import { type Fault, throwIfAny } from "../../number/error.ts";
 import type { Exact } from "../../number/exact.ts";
 import { authorityName } from "../../person/intakes/authority.ts";
 import type { Authority } from "../../person/intakes/table.ts";
@@ -13,11 +13,14 @@ import type { PlanAnswer } from "../input.ts";
 import { knownFoods } from "./knownFoods.ts";
 import { LineWishes, readLineWishes } from "./lineWishes.ts";
 import { answersSchema, takeAnswers } from "./readAnswers.ts";
-import { mealSchema, type ReadMeal, readMeal, sheetsOf, withSheet } from "./readMeal.ts";
+import { type ReadMeal, sheetsOf, withSheet } from "./readMeal.ts";
+import { daysSchema, distinct, mealsSchema, type ReadDay, readMenu } from "./readMenu.ts";
 import { eaterSchema, type ReadPerson, readPerson } from "./readPerson.ts";
 import { potsSchema, type ReadPots } from "./readPots.ts";
 
 export interface ReadPlan {
+  readonly days: readonly ReadDay[];
+  /** Of all days, in their order. */
   readonly meals: readonly ReadMeal[];
   readonly people: readonly ReadPerson[];
   readonly silence: Silence;
@@ -33,7 +36,8 @@ export interface ReadPlan {
 
 /** A plan's fields as they are read. */
 interface PlanFields {
-  readonly meals: readonly Parameters<typeof readMeal>[1][];
+  readonly days?: NonNullable<Parameters<typeof readMenu>[1]["days"]>;
+  readonly meals?: NonNullable<Parameters<typeof readMenu>[1]["meals"]>;
   readonly people: readonly Parameters<typeof readPerson>[1][];
   readonly authority?: Authority;
   readonly silent?: Silence;
@@ -45,12 +49,20 @@ interface PlanFields {
   readonly meta?: Json;
 }
 
-const planSchema: () => Schema<PlanFields> = /* @__PURE__ */ once(() => fields<PlanFields>(planShape()));
+const planSchema: () => Schema<PlanFields> = /* @__PURE__ */ once(() =>
+  fields<PlanFields>(planShape(), ({ days, meals }, _, refuse) => {
+    if (days === undefined && meals === undefined)
+      refuse("no meals", 'give meals: [{ id: "breakfast", dishes }], or days that have meals', ["meals"]);
+    if (days !== undefined && meals !== undefined)
+      refuse("both days and meals", "put the meals into a day of their own", ["meals"]);
+  }),
+);
 
 /** The fields of what a plan is handed. */
 export function planShape(): Shape<PlanFields> {
   return {
-    meals: list(mealSchema(), { least: 1, like: '[{ id: "breakfast", dishes }]' }),
+    days: optional(daysSchema()),
+    meals: optional(mealsSchema()),
     people: list(eaterSchema(), { least: 1, like: '[{ id: "cox" }]' }),
     authority: optional(authorityName()),
     silent: optional(silence()),
@@ -71,16 +83,13 @@ export function readPlan(input: unknown): ReadPlan {
   const faults: Fault[] = [];
   const given = readFar(faults, planSchema(), input, "plan-malformed") ?? {};
   const { authority, silent = "refuse", pots, kitchen, tolerance = TWO_PER_CENT, meta } = given;
-  // A meal that is refused can still be named.
-  const named = namesOf(faults, "meals", given.meals);
-  namesOf(faults, "people", given.people);
-  const meals = partsOf(given.meals, (meal, i) => readMeal(faults, meal, ["meals", i]));
-  const areAll = meals.length === given.meals?.length;
-  const setting = { meals: named, foods: areAll ? knownFoods(meals) : undefined, authority };
+  const { days, meals, names, isWhole } = readMenu(faults, given);
+  distinct(faults, given.people?.map((person) => person?.id) ?? [], (i) => ["people", i, "id"]);
+  const setting = { meals: names, foods: isWhole ? knownFoods(meals) : undefined, authority };
   const people = partsOf(given.people, (person, i) => readPerson(faults, person, ["people", i], setting));
   const answered = new Map(meals.map((meal) => [meal.id, meal]));
   takeAnswers(faults, given.answers ?? [], {
-    meals: named,
+    meals: names.ids,
     dishes: (meal) => sheetsOf(answered.get(meal)),
     put: (meal, dish, sheet) => {
       const before = answered.get(meal);
@@ -89,15 +98,18 @@ export function readPlan(input: unknown): ReadPlan {
   });
   // Lines are known where every meal is; an answer may change how they scale.
   const all = [...answered.values()];
-  const wishes = areAll ? readLineWishes(faults, given.lines, ["lines"], { meals: all, kitchen }) : NO_WISHES;
+  const wishes = isWhole
+    ? readLineWishes(faults, given.lines, ["lines"], { meals: all, kitchen })
+    : NO_WISHES;
   const served = people.map((person): ReadPerson => {
-    if (!areAll) return person;
+    if (!isWhole) return person;
     const at = { meals: all, kitchen: person.kitchen ?? kitchen };
     const own = readLineWishes(faults, person.lines.given, person.lines.path, at);
     return { ...person, wishes: person.kitchen ? own : wishes.with(own) };
   });
   throwIfAny(faults);
   return {
+    days,
     meals: all,
     people: served,
     silence: silent,
@@ -117,24 +129,4 @@ function partsOf<T, U>(
   read: (each: T, i: number) => U | undefined,
 ): readonly U[] {
   return (list ?? []).flatMap((each, i) => (each === undefined ? [] : (read(each, i) ?? [])));
-}
-
-/** Ids in their order; one that comes twice is a fault. */
-function namesOf(
-  faults: Fault[],
-  field: "meals" | "people",
-  list: readonly ({ readonly id?: string } | undefined)[] | undefined,
-): readonly string[] {
-  const ids = (list ?? []).map((each) => each?.id);
-  ids.forEach((id, i) => {
-    if (id === undefined || ids.indexOf(id) === i) return;
-    const hint = "give each an id of its own";
-    faults.push({
-      code: "plan-malformed",
-      path: [field, i, "id"],
-      message: `${quote(id)} comes twice`,
-      hint,
-    });
-  });
-  return ids.filter((id) => id !== undefined);
 }

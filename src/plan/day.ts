@@ -1,0 +1,66 @@
+import type { Json } from "../document/leaves.ts";
+import { type ComponentId, components } from "../food/components.ts";
+import { Told } from "../number/told.ts";
+import { EatenPortion } from "../person/portion/eaten.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { combine, type Tally } from "../sheet/tally.ts";
+import type { Portion, PortionStatus } from "./portion.ts";
+
+/** A day of a plan. */
+export interface PlannedDay {
+  readonly id: string;
+  readonly name: string;
+  /** Ids of its meals in the plan, in their order. */
+  readonly meals: readonly string[];
+  /** The app's own data of the day, as it was handed in. */
+  readonly meta?: Json;
+}
+
+/** One person's day: all that they eat of it. */
+export class PersonDay extends Told {
+  readonly person: string;
+  readonly day: string;
+  /** Of each meal, in the menu's order. */
+  readonly portions: readonly Portion[];
+  readonly #names: ReadonlyMap<string, string>;
+  #eaten: EatenPortion | undefined;
+
+  /** @internal Use `plan.day`. */
+  constructor(person: string, day: string, portions: readonly Portion[], names: ReadonlyMap<string, string>) {
+    super();
+    this.person = person;
+    this.day = day;
+    this.portions = portions;
+    this.#names = names;
+  }
+
+  /** The worst of its portions; `away` where they are there for none of them. */
+  get status(): PortionStatus {
+    const all = this.portions.map(({ status }) => status);
+    return WORST_FIRST.find((status) => all.includes(status)) ?? "away";
+  }
+
+  /** Whether all that they eat that day is in the plan: they are there for every meal, and served each. */
+  get isWhole(): boolean {
+    return this.portions.every(({ status }) => status !== "away" && status !== "not-served");
+  }
+
+  /** What they eat, by `meal/dish`: what `compare` takes for the day. */
+  get dishes(): ReadonlyMap<string, Sheet> {
+    return new Map(
+      this.portions.flatMap(({ meal, dishes }) => {
+        const own = this.#names.get(meal) ?? meal;
+        return [...dishes].map(([dish, s]) => [dish === own ? own : `${own}/${dish}`, s] as const);
+      }),
+    );
+  }
+
+  /** What the day brings of a component, all meals together. */
+  brings(id: ComponentId): Tally {
+    this.#eaten ??= new EatenPortion([...this.dishes].map(([name, sheet]) => ({ name, sheet })));
+    return this.#eaten.meals.length === 0 ? combine(components[id].unit, []) : this.#eaten.brings(id);
+  }
+}
+
+/** A day is what the worst of its portions is. */
+const WORST_FIRST: readonly PortionStatus[] = ["not-served", "out-of-reach", "within-tolerance", "met"];
