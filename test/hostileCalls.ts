@@ -179,6 +179,10 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
       { base: "bowl", parts: { other: { most: 3 } } },
     ],
   ],
+  findFoods: [
+    [foods, "rolled oats"],
+    [foods, "beans", { state: "cooked", known: ["iron"], limit: 2 }],
+  ],
   foodFromLabel: [[label]],
   foodTable: [[[foods.get("farm-oats")]]],
   formatAmount: [
@@ -224,6 +228,10 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
         language: britishEnglish,
       },
     ],
+  ],
+  portionsAt: [
+    [bowl, { energy: Float64Array.of(500, 600) }, ["iron", "water"], { silent: "accept" }],
+    [bowl, { energy: Float64Array.of(500), protein: Float64Array.of(20) }, ["iron"]],
   ],
   portionPlan: [[planInput]],
   portionPlanSteps: [[planInput]],

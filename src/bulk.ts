@@ -1,0 +1,8 @@
+export {
+  boundCodes,
+  type PortionColumn,
+  type PortionColumns,
+  type RowStatus,
+  statusCodes,
+} from "./bulk/columns.ts";
+export { type PortionsAtOptions, portionsAt, type Targets } from "./bulk/portionsAt.ts";
