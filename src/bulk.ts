@@ -6,3 +6,10 @@ export {
   statusCodes,
 } from "./bulk/columns.ts";
 export { type PortionsAtOptions, portionsAt, type Targets } from "./bulk/portionsAt.ts";
+export {
+  markCodes,
+  type PortionsOfManyOptions,
+  portionsOfMany,
+  type RecipeColumn,
+  type RecipeColumns,
+} from "./bulk/portionsOfMany.ts";

@@ -233,6 +233,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
     [bowl, { energy: Float64Array.of(500, 600) }, ["iron", "water"], { silent: "accept" }],
     [bowl, { energy: Float64Array.of(500), protein: Float64Array.of(20) }, ["iron"]],
   ],
+  portionsOfMany: [[[bowlDocument], foods, ["iron", "water"], { slice: 2, recipes: {} }]],
   portionPlan: [[planInput]],
   portionPlanSteps: [[planInput]],
   proteinQuality: [[bowl, { person: lightweight, patterns: ["iom-2002"], digestibility: { rice: "0.9" } }]],

@@ -32,6 +32,7 @@ import { shoppingList } from "../../src/shop/shoppingList.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { toText } from "../../src/show/text.ts";
 import { figureOf, planWorlds } from "../plan/kitchenWorlds.ts";
+import { runs } from "../runs.ts";
 import { faultIn } from "../scale/round/checker.ts";
 import { written } from "../written.ts";
 
@@ -64,7 +65,8 @@ const week = fc.record({
 
 let seen = 0;
 let moved = 0;
-function always(law: (world: World) => void, numRuns = 40): void {
+function always(law: (world: World) => void, quick = 25): void {
+  const numRuns = runs(quick);
   seen = 0;
   fc.assert(
     fc.property(planWorlds, week, ({ input, place }, drawn) => {
