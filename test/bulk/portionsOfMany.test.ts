@@ -1,4 +1,5 @@
 /** Columns of many recipes held against a sheet of each: the sheet is exact, and knows every rule. */
+
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { oatPot, seedTopping } from "../../examples/recipes.ts";
@@ -12,7 +13,7 @@ import type { Quantity } from "../../src/scale/demand.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { arbitraryRecipe, watched } from "../arbitraries.ts";
-import { runsOf } from "../scale/solve/seed.ts";
+import { runs } from "../runs.ts";
 import { standsFor } from "./close.ts";
 
 const asked: readonly Quantity[] = [...watched, "iodine", "selenium", "mass"];
@@ -49,7 +50,7 @@ describe("portions of many recipes", () => {
         const [columns] = portionsOfMany([made], table, asked);
         expect(wrong(columns as RecipeColumns, 0, sheet(made, table))).toEqual([]);
       }),
-      { numRuns: runsOf(400) },
+      { numRuns: runs(40) },
     );
   });
 
@@ -91,7 +92,7 @@ describe("portions of many recipes", () => {
           expect(wrong(columns, i - columns.from, sheet(each, foods))).toEqual([]);
         });
       }),
-      { numRuns: runsOf(120) },
+      { numRuns: runs(12) },
     );
   });
 

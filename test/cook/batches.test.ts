@@ -16,6 +16,7 @@ import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { shoppingList } from "../../src/shop/shoppingList.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 // Conservation is held by adding up, literally; the dishes are our own.
 
@@ -222,7 +223,7 @@ describe("nested recipes", () => {
             expect(toText(needed)).toBe(toText(grams.get(food) ?? ZERO));
         },
       ),
-      { numRuns: 8 },
+      { numRuns: runs(8) },
     );
   });
 

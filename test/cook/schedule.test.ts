@@ -30,6 +30,7 @@ import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { arbitraryFactor, arbitraryRecipe, watched } from "../arbitraries.ts";
 import { campPlan } from "../plan/camp.ts";
+import { runs } from "../runs.ts";
 
 const text = (f: Exact): string => exactText(f);
 const whole = (n: number): Exact => fraction(BigInt(n));
@@ -124,7 +125,7 @@ describe("a cooking schedule", () => {
           expect(text(all(schedule, of))).toBe(text(sum(eaten)));
         }
       }),
-      { numRuns: 150 },
+      { numRuns: runs(150) },
     );
   });
 
@@ -159,7 +160,7 @@ describe("a cooking schedule", () => {
           }
         }
       }),
-      { numRuns: 150 },
+      { numRuns: runs(150) },
     );
   });
 
@@ -190,7 +191,7 @@ describe("a cooking schedule", () => {
           }
         }
       }),
-      { numRuns: 150 },
+      { numRuns: runs(150) },
     );
   });
 
@@ -207,7 +208,7 @@ describe("a cooking schedule", () => {
           toRecords(cookingSchedule(w.plan, w.how), { figures: "exact" }),
         );
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 
@@ -229,7 +230,7 @@ describe("a cooking schedule", () => {
         const cooked = schedule.sessions.flatMap(({ pots }) => pots.map(({ sheet: s }) => s.masses.cooked));
         expect(text(total(["share"]))).toBe(text(sum(cooked)));
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 
@@ -268,7 +269,7 @@ describe("a cooking schedule", () => {
           expect(text(plus(minus(all(schedule, of), measured), before))).toBe(text(expected));
         }
       }),
-      { numRuns: 15 },
+      { numRuns: runs(15) },
     );
   });
 

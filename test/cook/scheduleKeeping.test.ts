@@ -5,6 +5,7 @@ import { foodTable } from "../../src/food/table.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { RecipeInput, RecipeNote } from "../../src/recipe/document.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { runs } from "../runs.ts";
 
 const foods = foodTable([
   { id: "barley", name: "Barley", source: "made up", per100g: {}, state: "dry" },
@@ -93,7 +94,7 @@ describe("how long a dish keeps", () => {
           expect(found.some(({ code }) => code === "storage")).toBe(eaten.some((day) => age(day) > 0));
         },
       ),
-      { numRuns: 150 },
+      { numRuns: runs(150) },
     );
   });
 
@@ -213,7 +214,7 @@ describe("steps", () => {
           expect(steps?.atServing).toEqual(["Herbs"]);
         },
       ),
-      { numRuns: 100 },
+      { numRuns: runs(100) },
     );
   });
 

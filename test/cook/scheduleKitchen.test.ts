@@ -32,6 +32,7 @@ import { shoppingList } from "../../src/shop/shoppingList.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { toText } from "../../src/show/text.ts";
 import { figureOf, planWorlds } from "../plan/kitchenWorlds.ts";
+import { runs } from "../runs.ts";
 import { faultIn } from "../scale/round/checker.ts";
 import { written } from "../written.ts";
 
@@ -64,7 +65,8 @@ const week = fc.record({
 
 let seen = 0;
 let moved = 0;
-function always(law: (world: World) => void, numRuns = 40): void {
+function always(law: (world: World) => void, quick = 25): void {
+  const numRuns = runs(quick);
   seen = 0;
   fc.assert(
     fc.property(planWorlds, week, ({ input, place }, drawn) => {
@@ -351,7 +353,7 @@ const dinner = (more: Partial<PlanInput> = {}): Plan =>
 describe("a week of a measured plan", () => {
   const how: ScheduleOptions = {
     days: ["Mon", "Tue", "Wed"],
-    cook: ["Mon", "Wed"],
+    cook: { dinner: ["Mon", "Wed"] },
     meals: { dinner: { away: { bow: ["Wed"] }, vessel: "2 kg" } },
   };
 
@@ -456,7 +458,7 @@ describe("a week of a measured plan", () => {
     const plan = dinner({ kitchen: "metric" });
     const schedule = cookingSchedule(plan, {
       days: ["Mon", "Tue", "Wed", "Thu"],
-      cook: ["Mon"],
+      cook: { dinner: ["Mon"] },
       away: { bow: ["Tue"], cox: ["Thu"] },
     });
     const [pot] = schedule.sessions[0]?.pots ?? [];
