@@ -1,3 +1,4 @@
+export { type AtFactor, type Coefficient, Coefficients, coefficients } from "./bulk/coefficients.ts";
 export {
   boundCodes,
   type PortionColumn,
@@ -6,3 +7,10 @@ export {
   statusCodes,
 } from "./bulk/columns.ts";
 export { type PortionsAtOptions, portionsAt, type Targets } from "./bulk/portionsAt.ts";
+export {
+  markCodes,
+  type PortionsOfManyOptions,
+  portionsOfMany,
+  type RecipeColumn,
+  type RecipeColumns,
+} from "./bulk/portionsOfMany.ts";

@@ -1,4 +1,5 @@
 /** Columns held against sheets, figure by figure: the sheet is exact, and made one portion at a time. */
+
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { oatPot, seedTopping } from "../../examples/recipes.ts";
@@ -16,7 +17,7 @@ import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { arbitraryRecipe, watched } from "../arbitraries.ts";
-import { runsOf } from "../scale/solve/seed.ts";
+import { runs } from "../runs.ts";
 import { standsFor } from "./close.ts";
 
 const asked: readonly Quantity[] = [...watched, "mass"];
@@ -67,7 +68,7 @@ function targetsFor(s: Sheet, of: Quantity | "factor", drawn: readonly number[])
 describe("portions at a target", () => {
   it("are those of sheets, to 1e-12, with bounds and silences literally", () => {
     let pairs = 0;
-    const rows = Math.max(4, runsOf(12));
+    const rows = Math.max(4, runs(1));
     const sizes = fc.array(fc.double({ min: 1e-9, max: 900, noNaN: true }), {
       minLength: rows,
       maxLength: rows,
@@ -82,9 +83,9 @@ describe("portions at a target", () => {
           pairs += 1;
         });
       }),
-      { numRuns: runsOf(840) },
+      { numRuns: runs(84) },
     );
-    expect(pairs).toBeGreaterThanOrEqual(runsOf(840) * rows);
+    expect(pairs).toBeGreaterThanOrEqual(runs(84) * rows);
   });
 
   const foods = foodTable([
@@ -217,7 +218,7 @@ describe("portions at several targets", () => {
     ["two", { energy: [250, 900], protein: [8, 40] }],
     ["three", { energy: [300, 800], protein: [10, 35], fat: [6, 30] }],
   ] as const)("are those of fits: %s of them", (_, ranges) => {
-    const count = Math.max(40, runsOf(400));
+    const count = Math.max(40, runs(40));
     const columns = Object.fromEntries(
       Object.entries(ranges).map(([of, [low, high]], d) => [
         of,

@@ -19,6 +19,7 @@ import { cellValue, withColumn, withConstant } from "../../src/sheet/columns.ts"
 import { arbitraryFactor, arbitraryRecipe } from "../arbitraries.ts";
 import { errorOf } from "../number/errorOf.ts";
 import { allOf } from "../properties/lossless.ts";
+import { runs } from "../runs.ts";
 import { figuresOf, foods, made } from "../stored/made.ts";
 import { written } from "../written.ts";
 
@@ -56,7 +57,7 @@ describe("a stored sheet", () => {
           expect(written(reopened(each))).toEqual(written(each));
         }
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 
