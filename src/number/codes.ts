@@ -85,6 +85,7 @@ export type ErrorCode =
   | "schedule-malformed"
   // interchange
   | "foods-unreadable"
+  | "workbook-malformed"
   // table
   | "table-malformed"
   | "figure-malformed";
