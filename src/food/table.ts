@@ -10,7 +10,7 @@ import { uncloned } from "../number/uncloned.ts";
 import { type Composition, compose } from "./composition.ts";
 import type { FoodInput } from "./food.ts";
 import { type PackedFoods, packedSchema } from "./packed.ts";
-import { checkRetention, type RetentionTable, retentionTableSchema } from "./retention.ts";
+import { checkRetention, type RetentionTable, retentionTableSchema } from "./retentionTable.ts";
 import { foodSchema } from "./schema.ts";
 
 /** A food that the library has read: what was written, and its figures ready to be added up. */

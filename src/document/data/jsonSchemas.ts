@@ -90,8 +90,10 @@ export const recipeJsonSchema: JsonSchema = {
                   { type: "string", minLength: 1, maxLength: 200 },
                   {
                     type: "object",
+                    properties: { code: { type: "string" } },
                     propertyNames: {
                       enum: [
+                        "code",
                         "energy",
                         "protein",
                         "fat",
@@ -187,7 +189,7 @@ export const recipeJsonSchema: JsonSchema = {
                         "serine",
                       ],
                     },
-                    additionalProperties: { type: ["number", "string"], minimum: 0, maximum: 1 },
+                    additionalProperties: { type: ["number", "string"] },
                   },
                 ],
               },
@@ -1409,8 +1411,10 @@ export const planJsonSchema: JsonSchema = {
                       { type: "string", minLength: 1, maxLength: 200 },
                       {
                         type: "object",
+                        properties: { code: { type: "string" } },
                         propertyNames: {
                           enum: [
+                            "code",
                             "energy",
                             "protein",
                             "fat",
@@ -1506,7 +1510,7 @@ export const planJsonSchema: JsonSchema = {
                             "serine",
                           ],
                         },
-                        additionalProperties: { type: ["number", "string"], minimum: 0, maximum: 1 },
+                        additionalProperties: { type: ["number", "string"] },
                       },
                     ],
                   },
