@@ -17,6 +17,7 @@ export {
   type EnergyTerm,
   energySystems,
 } from "./food/energy.ts";
+export { type FindOptions, type FoundFood, findFoods } from "./food/findFoods.ts";
 export type {
   EnergyFactors,
   Figure,

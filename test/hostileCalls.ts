@@ -179,6 +179,10 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
       { base: "bowl", parts: { other: { most: 3 } } },
     ],
   ],
+  findFoods: [
+    [foods, "rolled oats"],
+    [foods, "beans", { state: "cooked", known: ["iron"], limit: 2 }],
+  ],
   foodFromLabel: [[label]],
   foodTable: [[[foods.get("farm-oats")]]],
   formatAmount: [
@@ -225,6 +229,11 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
       },
     ],
   ],
+  portionsAt: [
+    [bowl, { energy: Float64Array.of(500, 600) }, ["iron", "water"], { silent: "accept" }],
+    [bowl, { energy: Float64Array.of(500), protein: Float64Array.of(20) }, ["iron"]],
+  ],
+  portionsOfMany: [[[bowlDocument], foods, ["iron", "water"], { slice: 2, recipes: {} }]],
   portionPlan: [[planInput]],
   portionPlanSteps: [[planInput]],
   proteinQuality: [[bowl, { person: lightweight, patterns: ["iom-2002"], digestibility: { rice: "0.9" } }]],

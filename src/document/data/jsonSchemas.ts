@@ -249,6 +249,7 @@ export const foodJsonSchema: JsonSchema = {
   properties: {
     id: { type: "string", minLength: 1, maxLength: 200 },
     name: { type: "string", minLength: 1, maxLength: 2000 },
+    otherNames: { type: "array", items: { type: "string", minLength: 1, maxLength: 2000 } },
     state: { enum: ["raw", "dry", "drained", "cooked", "as sold"] },
     group: { type: "string", minLength: 1, maxLength: 2000 },
     origin: { enum: ["plant", "animal", "mineral", "mixed"] },
@@ -1175,7 +1176,7 @@ export const planJsonSchema: JsonSchema = {
             foods: {
               type: "object",
               properties: {
-                format: { enum: ["steelyard-foods/2"] },
+                format: { enum: ["steelyard-foods/3", "steelyard-foods/2"] },
                 components: {
                   type: "array",
                   items: {
