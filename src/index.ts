@@ -17,6 +17,7 @@ export {
   type EnergyTerm,
   energySystems,
 } from "./food/energy.ts";
+export { type FindOptions, type FoundFood, findFoods } from "./food/findFoods.ts";
 export type {
   EnergyFactors,
   Figure,
@@ -113,6 +114,7 @@ export { type Axis, Sweep, type SweepOptions, type SweepPoint, sweep } from "./s
 export type { Silence, Target } from "./scale/target.ts";
 export { type Between, type BetweenOptions, between, type WidenedLine } from "./sheet/between.ts";
 export { type SheetOptions, sheet } from "./sheet/build.ts";
+export { cellFeeds, cellReads, cellValue, withColumn, withConstant, withRow } from "./sheet/columns.ts";
 export { type Balance, CookingBalance, cooking } from "./sheet/cooking.ts";
 export {
   type ComponentChange,

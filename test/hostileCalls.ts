@@ -1,5 +1,17 @@
 /** One good call or more of every function that `steelyard` exports, for `hostile.test.ts` to spoil. */
-import { amount, britishEnglish, type Demand, type RecipeInput, sheet } from "steelyard";
+
+import {
+  amount,
+  britishEnglish,
+  type ColumnView,
+  type Demand,
+  type RecipeInput,
+  type RowView,
+  sheet,
+  withColumn,
+  withConstant,
+  withRow,
+} from "steelyard";
 import { starterFoods } from "steelyard/foods";
 import { labelReference, type Person, referenceIntakes } from "steelyard/person";
 import { portionPlan } from "steelyard/plan";
@@ -25,10 +37,15 @@ const foods = starterFoods.with([
     per100g: { protein: 12, fat: 7, water: 11, fibre: 10 },
   },
 ]);
-const bowl = sheet(bowlDocument, foods)
-  .column("twice", (at) => at.get("protein").times(2))
-  .row("sum", (at) => at.total().plus(at.portion()))
-  .constant("price", 2);
+const bowl = withConstant(
+  withRow(
+    withColumn(sheet(bowlDocument, foods), "twice", (at) => at.get("protein").times(2)),
+    "sum",
+    (at) => at.total().plus(at.portion()),
+  ),
+  "price",
+  2,
+);
 const lightweight: Person = {
   sex: "female",
   age: 24,
@@ -162,6 +179,10 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
       { base: "bowl", parts: { other: { most: 3 } } },
     ],
   ],
+  findFoods: [
+    [foods, "rolled oats"],
+    [foods, "beans", { state: "cooked", known: ["iron"], limit: 2 }],
+  ],
   foodFromLabel: [[label]],
   foodTable: [[[foods.get("farm-oats")]]],
   formatAmount: [
@@ -208,6 +229,11 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
       },
     ],
   ],
+  portionsAt: [
+    [bowl, { energy: Float64Array.of(500, 600) }, ["iron", "water"], { silent: "accept" }],
+    [bowl, { energy: Float64Array.of(500), protein: Float64Array.of(20) }, ["iron"]],
+  ],
+  portionsOfMany: [[[bowlDocument], foods, ["iron", "water"], { slice: 2, recipes: {} }]],
   portionPlan: [[planInput]],
   portionPlanSteps: [[planInput]],
   proteinQuality: [[bowl, { person: lightweight, patterns: ["iom-2002"], digestibility: { rice: "0.9" } }]],
@@ -250,6 +276,12 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   shoppingList: [
     [plan, { cupboard: { "tofu-firm": { amount: "50 g", weighed: "edible" } }, measures: "metric" }],
   ],
+  withColumn: [[bowl, "thrice", (at: RowView) => at.get("protein").times(3)]],
+  withRow: [[bowl, "batch", (at: ColumnView) => at.total()]],
+  withConstant: [[bowl, "portion price", "1.50", "GBP"]],
+  cellValue: [[bowl, "twice", "portion"]],
+  cellReads: [[bowl, "twice", "portion"]],
+  cellFeeds: [[bowl, "protein", "portion"]],
   substitutes: [
     [bowl, "rice", { components: ["protein"], avoid: ["soya"], among: ["chickpeas-boiled"], most: 2 }],
   ],

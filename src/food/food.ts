@@ -96,6 +96,8 @@ export interface FoodPrice {
 export interface FoodInput {
   readonly id: string;
   readonly name: string;
+  /** What else it is called: a cook's word, a trade's, another country's. It is found by them too. */
+  readonly otherNames?: readonly string[];
   readonly state?: State;
   readonly group?: string;
   readonly origin?: Origin;

@@ -38,7 +38,7 @@ export const foodSchema: () => Schema<FoodInput> = /* @__PURE__ */ once(() => {
   return fields<FoodInput>(
     {
       ...aboutFood(),
-      per100g: byComponent(figureSchema()),
+      per100g: figuresSchema(),
       source: text(),
       energyFactors: optional(
         fields<EnergyFactors>({ protein: notNegative, fat: notNegative, carbohydrate: notNegative }),
@@ -48,6 +48,11 @@ export const foodSchema: () => Schema<FoodInput> = /* @__PURE__ */ once(() => {
   );
 });
 
+/** The schema of a food's figures. */
+export const figuresSchema: () => Schema<FoodInput["per100g"]> = /* @__PURE__ */ once(() =>
+  byComponent(figureSchema()),
+);
+
 /** What may be said of a food beside its figures and their source. */
 export function aboutFood(): Shape<Omit<FoodInput, "per100g" | "source" | "energyFactors">> {
   const notNegative = value({ from: 0 });
@@ -55,6 +60,7 @@ export function aboutFood(): Shape<Omit<FoodInput, "per100g" | "source" | "energ
   return {
     id: text(200),
     name: text(),
+    otherNames: optional(list(text())),
     state: optional(word(states)),
     group: optional(text()),
     origin: optional(word(origins)),

@@ -238,6 +238,7 @@ function planOf(
     meals,
     portions,
     input,
+    kitchen: read.kitchen,
     about: new AboutPeople(read.people, read.meals, portions),
   });
 }

@@ -20,10 +20,11 @@ import {
   Evaluator,
   type Failure,
   type FormulaResult,
+  nothingCarried,
   type RowRef,
 } from "./own.ts";
 import type { Sheet, SheetLine } from "./sheet.ts";
-import { constantTally, type Tally } from "./tally.ts";
+import { constantTally, type Tally, type TallyData } from "./tally.ts";
 
 /** A column of one's own: given a row, its value there. */
 export type ColumnFormula = (at: RowView) => FormulaResult;
@@ -36,7 +37,12 @@ export interface Own {
   readonly columns: Definitions<ColumnFormula>;
   readonly rows: Definitions<RowFormula>;
   readonly constants: Definitions<Tally>;
+  /** What cells came to when the sheet was stored, where their formulas are still to be given again. */
+  readonly stored?: readonly StoredCell[] | undefined;
 }
+
+/** A cell of one's own as a stored sheet tells it. */
+export type StoredCell = CellRef & { readonly value: TallyData | Failure };
 
 export const NOTHING_OWN: Own = /* @__PURE__ */ nothingOwn();
 
@@ -86,18 +92,24 @@ export interface ColumnView {
 
 /** The grid of one sheet: every cell that there is, and who reads whom. */
 export class Grid {
+  readonly own: Own;
   readonly #sheet: Sheet;
-  readonly #own: Own;
   readonly #evaluator: Evaluator;
 
-  constructor(sheet: Sheet, own: Own, earlier: CarriedOver) {
+  constructor(sheet: Sheet, own: Own, earlier: CarriedOver = nothingCarried()) {
     this.#sheet = sheet;
-    this.#own = own;
+    this.own = own;
     this.#evaluator = new Evaluator(earlier);
   }
 
-  get reusable(): CarriedOver {
-    return this.#evaluator.reusable;
+  /** The same definitions over a version of the sheet with other values. */
+  over(next: Sheet): Grid {
+    return new Grid(next, { ...this.own, stored: undefined }, this.#evaluator.reusable);
+  }
+
+  /** The same over other lines: sums of those are other cells, so nothing worked out before serves again. */
+  overOtherLines(next: Sheet): Grid {
+    return new Grid(next, { ...this.own, stored: undefined });
   }
 
   /** What a cell holds now. */
@@ -105,14 +117,14 @@ export class Grid {
     const { column, row } = ref;
     checkRow(row);
     if (typeof row === "object" && "row" in row) return this.#inOwnRow(ref, row.row);
-    const formula = this.#own.columns.get(column);
+    const formula = this.own.columns.get(column);
     if (formula)
       return this.#evaluator.value(
         ref,
         () => formula(this.#rowView(row)),
         (r) => this.value(r),
       );
-    return this.#own.constants.get(column) ?? given(this.#sheet, ref);
+    return this.own.constants.get(column) ?? given(this.#sheet, ref);
   }
 
   /** What a sheet with another definition of `name` carries over, and the cells that it may change. */
@@ -126,33 +138,39 @@ export class Grid {
 
   /** Evaluates the cells that a definition makes or changes: what it checks before it stands. */
   evaluate(name: string, reached: readonly CellRef[]): CellValue[] {
-    const rows = [...this.#own.rows.keys()].map((row) => ({ row }));
+    const rows = [...this.own.rows.keys()].map((row) => ({ row }));
     const cells: CellRef[] = [...reached];
-    if (this.#own.columns.has(name))
+    if (this.own.columns.has(name))
       cells.push(...[...this.#rows(), ...rows].map((row) => ({ column: name, row })));
-    if (this.#own.rows.has(name))
+    if (this.own.rows.has(name))
       cells.push(...this.#columns().map((column) => ({ column, row: { row: name } })));
     return cells.map((ref) => this.value(ref));
   }
 
   /** Whether this sheet has the column and the row of a cell: a later one may have written more. */
   #isMine({ column, row }: CellRef): boolean {
-    const isRow = typeof row === "string" || "line" in row || this.#own.rows.has(row.row);
-    return isRow && (this.#own.columns.has(column) || isGiven(column));
+    const isRow = typeof row === "string" || "line" in row || this.own.rows.has(row.row);
+    return isRow && (this.own.columns.has(column) || isGiven(column));
   }
 
   #columns(): string[] {
-    return [...componentIds, "grams", ...this.#own.columns.keys()];
+    return [...componentIds, "grams", ...this.own.columns.keys()];
   }
 
-  /** Evaluates every cell of one's own. */
+  /** Evaluates every cell of one's own, in the order of definitions. */
   all(): readonly Entry[] {
-    for (const column of this.#own.columns.keys())
-      for (const row of this.#rows()) this.value({ column, row });
-    for (const name of this.#own.rows.keys()) {
-      for (const column of this.#columns()) this.value({ column, row: { row: name } });
-    }
-    return [...this.#evaluator.entries.values()].filter(({ ref }) => this.#isMine(ref));
+    const rows = this.#rows();
+    const columns = this.#columns();
+    const refs = [
+      ...[...this.own.columns.keys()].flatMap((column) => rows.map((row): CellRef => ({ column, row }))),
+      ...[...this.own.rows.keys()].flatMap((row) =>
+        columns.map((column): CellRef => ({ column, row: { row } })),
+      ),
+    ];
+    return refs.flatMap((ref) => {
+      this.value(ref);
+      return this.#evaluator.entries.get(cellKey(ref)) ?? [];
+    });
   }
 
   /** The cells that a cell reads: what its formula read, or what a given cell is made of. */
@@ -167,7 +185,7 @@ export class Grid {
   feeds(ref: CellRef): readonly CellRef[] {
     const key = cellKey(ref);
     const own = this.all().filter((entry) => entry.reads.some((read) => cellKey(read.ref) === key));
-    const given = usedBy(this.#sheet, ref).filter((user) => !this.#own.columns.has(user.column));
+    const given = usedBy(this.#sheet, ref).filter((user) => !this.own.columns.has(user.column));
     return distinct([...given, ...own.map((entry) => entry.ref)]);
   }
 
@@ -176,11 +194,11 @@ export class Grid {
   }
 
   #inOwnRow(ref: CellRef, name: string): CellValue {
-    const formula = this.#own.rows.get(name);
-    if (!formula) return unknown(ref, name, this.#own.rows.keys());
+    const formula = this.own.rows.get(name);
+    if (!formula) return unknown(ref, name, this.own.rows.keys());
     // A column that there is not here may be another sheet's: what its cells would hold is kept by nobody.
-    if (!this.#own.columns.has(ref.column) && !isGiven(ref.column)) {
-      const known = [...componentIds, ...GIVEN, ...this.#own.columns.keys()];
+    if (!this.own.columns.has(ref.column) && !isGiven(ref.column)) {
+      const known = [...componentIds, ...GIVEN, ...this.own.columns.keys()];
       return unknown(ref, ref.column, known);
     }
     return this.#evaluator.value(
@@ -198,7 +216,7 @@ export class Grid {
     const ref: CellRef = { column: name, row: "total" };
     return this.#evaluator.read(
       ref,
-      this.#own.constants.get(name) ?? unknown(ref, name, this.#own.constants.keys()),
+      this.own.constants.get(name) ?? unknown(ref, name, this.own.constants.keys()),
     );
   }
 

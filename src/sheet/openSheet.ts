@@ -21,7 +21,9 @@ import type { Recipe } from "../recipe/document.ts";
 import { recipe as recipeRead } from "../recipe/recipe.ts";
 import { recipeSchema, writtenAmount } from "../recipe/schema.ts";
 import { sheet } from "./build.ts";
+import { withColumn, withConstant, withRow, withStored } from "./columns.ts";
 import { type Difference, difference } from "./difference.ts";
+import type { StoredCell } from "./grid.ts";
 import { Sheet } from "./sheet.ts";
 import { SHEET_FORMAT, type StoredOrigin, type StoredSheet } from "./stored.ts";
 
@@ -116,7 +118,7 @@ interface ReadStored extends Omit<StoredSheet, "foods" | "own"> {
 interface ReadOwn {
   readonly constants: { readonly [name: string]: { readonly value: Value; readonly unit: string } };
   readonly untold: { readonly columns: readonly string[]; readonly rows: readonly string[] };
-  readonly cells: readonly unknown[];
+  readonly cells: readonly StoredCell[];
 }
 
 /** Every format that a sheet was ever written in. */
@@ -141,26 +143,50 @@ const storedSchema: () => Schema<ReadStored> = /* @__PURE__ */ once(() =>
         fields<ReadOwn>({
           constants: byName(fields<{ value: Value; unit: string }>({ value: value(), unit: anyText() })),
           untold: fields<ReadOwn["untold"]>({ columns: list(text()), rows: list(text()) }),
-          cells: list(leaf("a cell", { type: "object" }, isRecord, (given) => given)),
+          cells: list(leaf("a cell", cellJson, isStoredCell, (given) => given)),
         }),
       ),
     }),
   }),
 );
 
+const cellJson = {
+  type: "object",
+  required: ["column", "row", "value"],
+  properties: {
+    column: { type: "string" },
+    row: {
+      anyOf: [
+        { enum: ["total", "portion", "per100g"] },
+        { type: "object", properties: { line: { type: "string" } }, required: ["line"] },
+        { type: "object", properties: { row: { type: "string" } }, required: ["row"] },
+      ],
+    },
+    value: { type: "object" },
+  },
+} as const;
+
+function isStoredCell(given: unknown): given is StoredCell {
+  if (!isRecord(given) || typeof given.column !== "string" || !isRecord(given.value)) return false;
+  const { row } = given;
+  if (row === "total" || row === "portion" || row === "per100g") return true;
+  return isRecord(row) && (typeof row.line === "string" || typeof row.row === "string");
+}
+
+/** What cells came to goes with the sheet until their formulas are given again, so that storing it loses nothing. */
 function withOwn(s: Sheet, own: ReadOwn | undefined): Sheet {
   if (!own) return s;
   let made = s;
   for (const [name, { value, unit }] of Object.entries(own.constants))
-    made = made.constant(name, value, unit);
-  for (const name of own.untold.columns) made = made.column(name, untold(name, "column"));
-  for (const name of own.untold.rows) made = made.row(name, untold(name, "row"));
-  return made;
+    made = withConstant(made, name, value, unit);
+  for (const name of own.untold.columns) made = withColumn(made, name, untold(name, "withColumn"));
+  for (const name of own.untold.rows) made = withRow(made, name, untold(name, "withRow"));
+  return withStored(made, own.cells);
 }
 
-function untold(name: string, what: "column" | "row"): () => never {
+function untold(name: string, what: "withColumn" | "withRow"): () => never {
   return () => {
-    const hint = `define it again: .${what}("${name}", …)`;
+    const hint = `define it again: ${what}(sheet, "${name}", …)`;
     throw fault("column-untold", `the formula of ${name} is a function, which no document holds`, hint);
   };
 }

@@ -1,27 +1,18 @@
-import { isCallable } from "../document/leaves.ts";
-import { type ComponentId, isComponentId } from "../food/components.ts";
+import type { ComponentId } from "../food/components.ts";
 import type { State } from "../food/food.ts";
 import type { Amount } from "../measure/amount.ts";
 import { showFigure } from "../measure/showFigure.ts";
-import { fault, kindOf } from "../number/error.ts";
-import { type Exact, exact, fraction, isZero, ONE, over, type Value, ZERO } from "../number/exact.ts";
+import { fault } from "../number/error.ts";
+import { type Exact, fraction, isZero, ONE, over, ZERO } from "../number/exact.ts";
 import { Result } from "../number/result.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
 import { editedValues } from "./edit.ts";
-import { type ColumnFormula, checkRow, GIVEN, Grid, NOTHING_OWN, type Own, type RowFormula } from "./grid.ts";
-import {
-  type CarriedOver,
-  type CellRef,
-  type CellValue,
-  isFailure,
-  nothingCarried,
-  type RowRef,
-} from "./own.ts";
+import type { Grid } from "./grid.ts";
 import type { PlanLine, SheetPlan } from "./plan.ts";
 import { type FromOrigin, onceMore, scaledMasses, scaledValues } from "./scaled.ts";
 import type { Mark } from "./source.ts";
 import { type StoredSheet, storedSheet } from "./stored.ts";
-import { constantTally, type Tally } from "./tally.ts";
+import type { Tally } from "./tally.ts";
 import { Totals } from "./totals.ts";
 import { isPresumed, type Masses, massesOf, type Values } from "./values.ts";
 import type { WaterChange } from "./water.ts";
@@ -53,26 +44,23 @@ export class Sheet extends Result {
   readonly plan: SheetPlan;
   /** @internal */
   readonly values: Values;
-  readonly #own: Own;
+  readonly #grid: Grid | undefined;
   readonly #origin: FromOrigin | undefined;
-  readonly #grid: Grid;
   #masses: Masses | undefined;
   #sums: Totals | undefined;
   #lines: readonly SheetLine[] | undefined;
 
   /** @internal Use {@link sheet}. */
-  constructor(plan: SheetPlan, values: Values, own: Own = NOTHING_OWN, earlier?: Earlier) {
+  constructor(plan: SheetPlan, values: Values, earlier?: Earlier, own?: OwnCells) {
     super();
     this.plan = plan;
     this.values = values;
-    this.#own = own;
     this.#origin = earlier?.origin;
     const from = earlier?.sheet;
     // What carries over is taken now, so that no version holds the one before it.
     if (from && from.plan === plan && earlier.changed)
       this.#sums = new Totals(plan, values, this.masses, from.#totals, earlier.changed);
-    const again = (): CarriedOver => (from ? from.#grid.reusable : nothingCarried());
-    this.#grid = new Grid(this, own, earlier?.carried ?? again());
+    this.#grid = own?.(this);
   }
 
   get name(): string {
@@ -87,6 +75,11 @@ export class Sheet extends Result {
     const count = showFigure(this.portions);
     const each = showFigure(this.portionMass, { unit: "g" });
     return `${this.name}: ${count === "1" ? "1 portion" : `${count} portions`} of ${each}`;
+  }
+
+  /** @internal Columns, rows and constants of one's own; undefined where there are none. */
+  get grid(): Grid | undefined {
+    return this.#grid;
   }
 
   /** @internal Grams of the batch, as weighed in and as eaten. */
@@ -185,81 +178,9 @@ export class Sheet extends Result {
     return this.version(values, changed);
   }
 
-  /**
-   * A sheet with a column of one's own, a formula that is worked out for every line and for the
-   * batch, the portion and 100 g. A formula that throws gives a failed cell and spoils nothing else.
-   * A column of that name is replaced.
-   *
-   * What lines add up to is `at.sum`: in the row of a portion it is a portion's share. Throws
-   * `column-name-taken` (a component's name, `grams`, `amount` or `portions`), `column-cycle` with the
-   * way round.
-   *
-   * @example
-   * ```ts
-   * const porridge = sheet(
-   *   { name: "Porridge", portions: 1, lines: [{ food: "oats-rolled-dry", amount: "100 g" }] },
-   *   starterFoods,
-   * )
-   *   .constant("measure", 100, "kcal")
-   *   .column("proteinIn100kcal", (at) =>
-   *     at.get("protein").times(at.constant("measure")).over(at.get("energy")),
-   *   );
-   * const cell = porridge.value("proteinIn100kcal", "portion");
-   * console.log(cell.failed ? cell.message : `${cell.value.toFixed(2)} ${cell.unit}`); // => 3.47 g
-   * ```
-   */
-  column(name: string, formula: ColumnFormula): Sheet {
-    this.#refuseTaken(name);
-    checkFormula(formula, '(at) => at.get("protein")');
-    return this.#define({ ...this.#own, columns: this.#own.columns.with(name, formula) }, name);
-  }
-
-  /** A sheet with a row of one's own, worked out for every column. Throws as {@link column}. */
-  row(name: string, formula: RowFormula): Sheet {
-    this.#refuseTaken(name);
-    checkFormula(formula, "(at) => at.total()");
-    return this.#define({ ...this.#own, rows: this.#own.rows.with(name, formula) }, name);
-  }
-
-  /** A sheet with a named figure for formulas: a number, with its unit where it has one. Throws as {@link column}. */
-  constant(name: string, value: Value, unit = ""): Sheet {
-    this.#refuseTaken(name);
-    if (typeof unit !== "string")
-      throw fault("sheet-malformed", `unit is ${kindOf(unit)}`, "write it as text, or leave it out", [
-        "unit",
-      ]);
-    const constants = this.#own.constants.with(name, constantTally(exact(value), unit));
-    return this.#define({ ...this.#own, constants }, name);
-  }
-
-  /** What a cell of the grid holds: a tally, or why there is none. Throws `line-unknown` for what is no row. */
-  value(column: string, row: RowRef = "total"): CellValue {
-    return this.#grid.value(cellRef(column, row));
-  }
-
-  /** The cells that a cell reads. */
-  reads(column: string, row: RowRef = "total"): readonly CellRef[] {
-    return this.#grid.reads(cellRef(column, row));
-  }
-
-  /** The cells that read a cell. */
-  feeds(column: string, row: RowRef = "total"): readonly CellRef[] {
-    return this.#grid.feeds(cellRef(column, row));
-  }
-
   /** Gives the recipe, nested ones, the foods used and what can be told of one's own columns: `openSheet` opens it. */
   override toJSON(): StoredSheet {
     return storedSheet(this);
-  }
-
-  /** @internal What the cells of one's own hold. */
-  ownCells(): ReturnType<Grid["all"]> {
-    return this.#grid.all();
-  }
-
-  /** @internal */
-  get own(): Own {
-    return this.#own;
   }
 
   /** @internal As {@link cell}, of the line in that place. */
@@ -295,7 +216,7 @@ export class Sheet extends Result {
 
   /** @internal Another version of the same lines; `changed` names those whose amounts differ, where few do. */
   version(values: Values, changed?: readonly number[]): Sheet {
-    return new Sheet(this.plan, values, this.#own, { sheet: this, changed });
+    return new Sheet(this.plan, values, { sheet: this, changed }, this.#ownAgain);
   }
 
   /**
@@ -305,13 +226,18 @@ export class Sheet extends Result {
    */
   scaled(by: Exact, portions: Exact): Sheet {
     const origin = onceMore(this.#origin, this.values, by, portions);
-    return new Sheet(this.plan, scaledValues(this.plan, origin), this.#own, { sheet: this, origin });
+    return new Sheet(this.plan, scaledValues(this.plan, origin), { sheet: this, origin }, this.#ownAgain);
   }
 
   /** @internal The same columns and rows of one's own over other lines. */
   rebuilt(next: Sheet): Sheet {
-    // Sums over other lines are other cells, so nothing worked out before serves again.
-    return new Sheet(next.plan, next.values, this.#own);
+    const { grid } = this;
+    return grid ? new Sheet(next.plan, next.values, undefined, (made) => grid.overOtherLines(made)) : next;
+  }
+
+  get #ownAgain(): OwnCells | undefined {
+    const { grid } = this;
+    return grid && ((next) => grid.over(next));
   }
 
   #amount(i: number): Amount {
@@ -319,50 +245,14 @@ export class Sheet extends Result {
     if (!amount) throw fault("line-unknown", `no line ${i}`, "use a key from .lines");
     return amount;
   }
-
-  #refuseTaken(name: string): void {
-    if (typeof name !== "string")
-      throw fault("sheet-malformed", `expected a name, got ${kindOf(name)}`, "write it as text", ["name"]);
-    if (name !== "" && !GIVEN.includes(name) && !isComponentId(name)) return;
-    const what = name === "" ? "a name of no characters" : `${name} is a column of every sheet`;
-    throw fault("column-name-taken", what, "choose another name");
-  }
-
-  /** Works out what the new definition makes or changes before it stands, so that a cycle is refused here. */
-  #define(own: Own, name: string): Sheet {
-    const { carried, reached } = this.#grid.redefining(name);
-    const next = new Sheet(this.plan, this.values, own, { sheet: this, changed: [], carried });
-    for (const value of next.#grid.evaluate(name, reached)) {
-      if (isFailure(value) && value.code === "column-cycle") {
-        throw fault(
-          "column-cycle",
-          `the formula reads itself: ${value.message}`,
-          "take one of the reads out",
-        );
-      }
-    }
-    return next;
-  }
 }
 
-function checkFormula(formula: unknown, example: string): void {
-  if (isCallable(formula)) return;
-  const hint = `give a function: ${example}`;
-  throw fault("sheet-malformed", `expected a formula, got ${kindOf(formula)}`, hint, ["formula"]);
-}
+/** Makes the cells of one's own that a new sheet carries. */
+type OwnCells = (next: Sheet) => Grid;
 
-/** A cell as the caller names it, checked. */
-function cellRef(column: unknown, row: RowRef): CellRef {
-  checkRow(row);
-  if (typeof column === "string") return { column, row };
-  const hint = "use a component id, grams, or the name of a column of your own";
-  throw fault("column-unknown", `expected the name of a column, got ${kindOf(column)}`, hint, ["column"]);
-}
-
-/** What a version is made from: the sheet before, the lines that changed, and cells that may serve again. */
+/** What a version is made from: the sheet before, and the lines that changed. */
 interface Earlier {
   readonly sheet: Sheet;
   readonly changed?: readonly number[] | undefined;
   readonly origin?: FromOrigin;
-  readonly carried?: CarriedOver;
 }

@@ -3,10 +3,10 @@ import type { FoodInput } from "../food/food.ts";
 import { type PackedFoods, packFoods } from "../food/packed.ts";
 import type { RetentionTable } from "../food/retention.ts";
 import type { Recipe, WrittenAmount } from "../recipe/document.ts";
-import { type CellRef, type Failure, isFailure } from "./own.ts";
+import type { StoredCell } from "./grid.ts";
+import { cellKey, type Entry, isFailure } from "./own.ts";
 import { recipeNow } from "./recipeNow.ts";
 import type { Sheet } from "./sheet.ts";
-import type { TallyData } from "./tally.ts";
 
 /** The format that this version writes. */
 export const SHEET_FORMAT = "steelyard-sheet/1" as const;
@@ -40,7 +40,7 @@ export interface StoredOwn {
   /** Names of columns and rows whose formulas are functions, which no document holds: to be defined again. */
   readonly untold: { readonly columns: readonly string[]; readonly rows: readonly string[] };
   /** What their cells came to, where anything is known. */
-  readonly cells: readonly (CellRef & { readonly value: TallyData | Failure })[];
+  readonly cells: readonly StoredCell[];
 }
 
 /** All that a sheet is made of, as plain data; `more` are foods besides, where its table has them. */
@@ -105,17 +105,21 @@ function onlyCodes(
 }
 
 function storedOwn(s: Sheet): StoredOwn | undefined {
-  const { columns, rows, constants } = s.own;
-  if (columns.size + rows.size + constants.size === 0) return undefined;
+  if (!s.grid) return undefined;
+  const { columns, rows, constants, stored = [] } = s.grid.own;
   const told = [...constants].map(
     ([name, { value, unit }]) => [name, { value: value.toJSON(), unit }] as const,
   );
+  const earlier = new Map(stored.map((cell) => [cellKey(cell), cell]));
   return {
     constants: Object.fromEntries(told),
     untold: { columns: [...columns.keys()], rows: [...rows.keys()] },
-    cells: s.ownCells().flatMap(({ ref, value }): StoredOwn["cells"] => {
-      if (isFailure(value)) return value.code === "column-untold" ? [] : [{ ...ref, value }];
-      return value.bound === "unknown" ? [] : [{ ...ref, value: value.toJSON() }];
-    }),
+    cells: s.grid.all().flatMap((entry) => storedCell(entry) ?? earlier.get(cellKey(entry.ref)) ?? []),
   };
+}
+
+/** What a cell came to; undefined where its formula is still to be given again. */
+function storedCell({ ref, value }: Entry): StoredCell | readonly [] | undefined {
+  if (!isFailure(value)) return value.bound === "unknown" ? [] : { ...ref, value: value.toJSON() };
+  return value.code === "column-untold" ? undefined : { ...ref, value };
 }

@@ -4,6 +4,8 @@ import type { TableInput } from "./table.ts";
 export interface Names {
   readonly person: (id: string) => string;
   readonly meal: (id: string) => string;
+  /** A nested recipe, by its id. */
+  readonly recipe: (id: string) => string;
   readonly dish: (of: { readonly meal: string; readonly dish: string }) => string;
 }
 

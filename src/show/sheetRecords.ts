@@ -2,7 +2,6 @@ import type { ComponentId } from "../food/components.ts";
 import type { ReadFigure } from "../food/figure.ts";
 import type { FoodInput } from "../food/food.ts";
 import type { Ratio } from "../number/ratio.ts";
-import type { Own } from "../sheet/grid.ts";
 import { type CellValue, isFailure, type RowRef } from "../sheet/own.ts";
 import { componentIndex, type PlanLine } from "../sheet/plan.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -23,16 +22,18 @@ export type Whose = Pick<TidyRow, "sheet" | "person" | "day" | "meal" | "dish" |
  * line, so that water alone does not add up to the batch.
  */
 export function sheetTidy(s: Sheet, asked: Asked): Tidy {
-  const { columns, rows, constants } = s.own;
-  const want = wanted(asked, ["portions", ...columns.keys(), ...constants.keys()]);
-  return { own: [...lineColumns, "failed"], rows: sheetRows(s, { columns, rows }, want) };
+  const { columns, constants } = s.grid?.own ?? {};
+  const want = wanted(asked, ["portions", ...(columns?.keys() ?? []), ...(constants?.keys() ?? [])]);
+  return { own: [...lineColumns, "failed"], rows: sheetRows(s, want) };
 }
 
-function* sheetRows(s: Sheet, own: Pick<Own, "columns" | "rows">, want: Wanted): Generator<TidyRow> {
+function* sheetRows(s: Sheet, want: Wanted): Generator<TidyRow> {
   const whose = { sheet: s.name };
-  const columns = [...own.columns.keys()].filter((name) => want.has(name));
+  const grid = s.grid;
+  const columns = [...(grid?.own.columns.keys() ?? [])].filter((name) => want.has(name));
   const cells = function* (row: RowRef, head: TidyRow): Generator<TidyRow> {
-    for (const column of columns) yield { head, component: column, ...ownRow(s.value(column, row)) };
+    if (!grid) return;
+    for (const column of columns) yield { head, component: column, ...ownRow(grid.value({ column, row })) };
   };
   for (const [i, line] of s.lines.entries()) {
     yield* lineRows(s, i, whose, want);
@@ -46,14 +47,15 @@ function* sheetRows(s: Sheet, own: Pick<Own, "columns" | "rows">, want: Wanted):
     yield* sumRows(s, row, whose, want);
     yield* cells(row, { ...whose, row });
   }
-  for (const name of own.rows.keys())
+  if (!grid) return;
+  for (const name of grid.own.rows.keys())
     for (const column of [...want.ids, ...(want.has("mass") ? ["grams"] : []), ...columns])
       yield {
         ...whose,
         row: "own",
         what: name,
         component: column === "grams" ? "mass" : column,
-        ...ownRow(s.value(column, { row: name })),
+        ...ownRow(grid.value({ column, row: { row: name } })),
       };
 }
 

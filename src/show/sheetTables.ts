@@ -2,7 +2,7 @@ import { britishEnglish, type Language, say } from "../document/language.ts";
 import { type ComponentGroup, type ComponentId, componentIds, components } from "../food/components.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { type Exact, isZero, over } from "../number/exact.ts";
-import type { Own } from "../sheet/grid.ts";
+import type { Grid } from "../sheet/grid.ts";
 import { type CellValue, isFailure, type RowRef } from "../sheet/own.ts";
 import type { PlanLine } from "../sheet/plan.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -45,7 +45,7 @@ export function sheetTables(s: Sheet, language: Language = britishEnglish, most?
   return [
     linesTable(s, language, most),
     figuresTable(s, undefined, language, most),
-    ...ownTables(s, s.own, language, most),
+    ...(s.grid ? ownTables(s, s.grid, language, most) : []),
   ];
 }
 
@@ -176,12 +176,12 @@ function unknownNote(ids: readonly ComponentId[], language: Language): string[] 
 /** Columns of one's own, and rows of one's own over energy and the columns. */
 export function ownTables(
   s: Sheet,
-  own: Own,
+  grid: Grid,
   language: Language = britishEnglish,
   most: number = Number.POSITIVE_INFINITY,
 ): Table[] {
   const shown = (value: CellValue): Cell => cellShown(value, language);
-  const columns = [...own.columns.keys()];
+  const columns = [...grid.own.columns.keys()];
   const tables: Table[] = [];
   if (columns.length > 0) {
     const count = s.plan.lines.length;
@@ -195,7 +195,10 @@ export function ownTables(
       ...lines.map(({ line, source }): [string, RowRef] => [say(language, source.name), { line: line.key }]),
       ...(lines.length < count ? [] : sums),
     ];
-    const rows = rowsOf.map(([name, row]) => [name, ...columns.map((column) => shown(s.value(column, row)))]);
+    const rows = rowsOf.map(([name, row]) => [
+      name,
+      ...columns.map((column) => shown(grid.value({ column, row }))),
+    ]);
     tables.push(
       ownTable(
         say(language, "{name}: own columns", { name: s.name }),
@@ -203,15 +206,18 @@ export function ownTables(
         columns,
         rows,
         language,
-        gramsNote(s, columns, language),
+        gramsNote(s, grid, columns, language),
         lines.length < count ? count - lines.length + sums.length : 0,
       ),
     );
   }
-  const names = [...own.rows.keys()];
+  const names = [...grid.own.rows.keys()];
   if (names.length > 0) {
     const known = [...componentIds.filter((id) => s.total(id).bound !== "unknown"), "grams", ...columns];
-    const rows = known.map((column) => [column, ...names.map((row) => shown(s.value(column, { row })))]);
+    const rows = known.map((column) => [
+      column,
+      ...names.map((row) => shown(grid.value({ column, row: { row } }))),
+    ]);
     tables.push(
       ownTable(say(language, "{name}: own rows", { name: s.name }), "Column", names, rows, language),
     );
@@ -239,10 +245,10 @@ function ownTable(
 }
 
 /** Grams of lines are as weighed in and those of the batch as eaten: what a column makes of them need not add up. */
-function gramsNote(s: Sheet, columns: readonly string[], language: Language): string[] {
+function gramsNote(s: Sheet, grid: Grid, columns: readonly string[], language: Language): string[] {
   const { raw, cooked, change } = s.masses;
   const isRead = (column: string): boolean =>
-    s.reads(column, "total").some((ref) => ref.column === "grams" && ref.row === "total");
+    grid.reads({ column, row: "total" }).some((ref) => ref.column === "grams" && ref.row === "total");
   const readers = isZero(change) ? [] : columns.filter(isRead);
   if (readers.length === 0) return [];
   const grams = (f: Exact): string => showFigure(f, { unit: "g", language });

@@ -9,6 +9,7 @@ import { shoppingList } from "../../src/shop/shoppingList.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const dish = (name: string, food: string) =>
   sheet({ name, portions: 1, lines: [{ key: "all", food, amount: "90 g" }] }, starterFoods);
@@ -55,7 +56,7 @@ describe("someone away from one meal of a day", () => {
         expect(shown({ meals: byMeal })).toBe(shown({ away }));
         expect(shown({ away, meals: byMeal })).toBe(shown({ away }));
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 

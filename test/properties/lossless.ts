@@ -1,5 +1,7 @@
 /** Holds what a program reads on a result against what JSON, or a structured clone, makes of it. */
+
 import { isDeepStrictEqual } from "node:util";
+import { cellValue } from "../../src/sheet/columns.ts";
 import {
   amount,
   type ComponentId,
@@ -23,7 +25,7 @@ type Seen = Map<object, Set<unknown>>;
 export function lost(x: unknown, y: unknown, path = "", seen: Seen = new Map()): readonly string[] {
   if (x === undefined || typeof x === "function" || typeof x === "symbol") return [];
   const fault = [`${path}: ${show(x)} became ${show(y)}`];
-  if (typeof x !== "object" || x === null) return x === y ? [] : fault;
+  if (typeof x !== "object" || x === null) return Object.is(x, y) || x === y ? [] : fault;
   if (seen.get(x)?.has(y)) return [];
   seen.set(x, (seen.get(x) ?? new Set()).add(y));
   const reads = reader(x);
@@ -52,7 +54,7 @@ function reader(x: object): ((y: unknown) => boolean) | undefined {
 export function allOf(s: Sheet): unknown {
   const { name, portions, mass } = s;
   const lines = s.lines.map(({ nested, ...line }) => [line, nested && allOf(nested)]);
-  const constants = [...s.own.constants.keys()].map((each) => [each, s.value(each)]);
+  const constants = [...(s.grid?.own.constants.keys() ?? [])].map((each) => [each, cellValue(s, each)]);
   const figures = Object.keys(components).map((id) => [
     s.total(id as ComponentId),
     s.portion(id as ComponentId),

@@ -13,10 +13,12 @@ import type { RecipeInput } from "../../src/recipe/document.ts";
 import type { SubstitutesOptions } from "../../src/scale/substitutes/options.ts";
 import { substitutes } from "../../src/scale/substitutes.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { cellValue, withColumn } from "../../src/sheet/columns.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText as shown } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const bowl: RecipeInput = {
   name: "Camp bowl",
@@ -105,9 +107,9 @@ describe("substitutes", () => {
   });
 
   it("keep columns of one's own", () => {
-    const own = camp.column("proteinPerGram", (at) => at.get("protein").over(at.get("grams")));
+    const own = withColumn(camp, "proteinPerGram", (at) => at.get("protein").over(at.get("grams")));
     const [first] = substitutes(own, "beans").found;
-    const cell = first?.sheet.value("proteinPerGram", { line: "beans" });
+    const cell = first && cellValue(first.sheet, "proteinPerGram", { line: "beans" });
     // SR28 16015: 8.86 g of protein in 100 g of boiled black beans.
     expect(cell && !cell.failed && cell.value.toString()).toBe("0.0886");
   });
@@ -365,7 +367,7 @@ describe("the amount of a substitute", () => {
           }
         },
       ),
-      { seed: 7, numRuns: 150 },
+      { seed: 7, numRuns: runs(150) },
     );
     expect(Math.min(seen.found, seen.outside)).toBeGreaterThan(100);
   });

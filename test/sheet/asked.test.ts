@@ -6,6 +6,7 @@ import type { WrittenAmount } from "../../src/recipe/document.ts";
 import { type Axis, sweep } from "../../src/scale/sweep.ts";
 import { between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { cellValue } from "../../src/sheet/columns.ts";
 import { difference } from "../../src/sheet/difference.ts";
 import { energyCheck } from "../../src/sheet/energyCheck.ts";
 import { explain } from "../../src/sheet/explain.ts";
@@ -157,7 +158,7 @@ describe("what is handed in as a sheet", () => {
   it("is asked for rows that there are", () => {
     const [where, row] = [
       errorOf(() => explain(bowl, "protein", "bogus" as never)),
-      errorOf(() => bowl.value("protein", "bogus" as never)),
+      errorOf(() => cellValue(bowl, "protein", "bogus" as never)),
     ];
     expect([where.code, where.path, row.code, row.path]).toEqual([
       ...["line-unknown", ["where"]],

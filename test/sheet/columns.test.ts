@@ -7,6 +7,14 @@ import { type Exact, exact, fraction, minus, over, plus, times } from "../../src
 import { compare } from "../../src/number/ratio.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import {
+  cellFeeds,
+  cellReads,
+  cellValue,
+  withColumn,
+  withConstant,
+  withRow,
+} from "../../src/sheet/columns.ts";
 import { type CellValue, cellLabel, isFailure, type RowRef } from "../../src/sheet/own.ts";
 import { revise } from "../../src/sheet/revise.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
@@ -14,6 +22,7 @@ import { type Bound, constantTally, makeMarks, Tally } from "../../src/sheet/tal
 import { tablesOf } from "../../src/show/tabular.ts";
 import { toText as show } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const foods = foodTable([
   {
@@ -51,34 +60,33 @@ function tally(value: CellValue): Tally {
 describe("columns of one's own", () => {
   it("say protein per 100 kcal, for a line, the batch and a portion", () => {
     // A figure of 100 kcal is a mass of protein: bare 100 would call it grams a kilocalorie.
-    const s = bowl
-      .constant("100 kcal", 100, "kcal")
-      .column("per 100 kcal", (at) =>
-        at.get("protein").times(at.constant("100 kcal")).over(at.get("energy")),
-      );
-    expect(tally(s.value("per 100 kcal", { line: "oats" })).value.toString()).toBe("3"); // 12 ÷ 400 × 100
-    expect(tally(s.value("per 100 kcal", { line: "milk" })).value.toString()).toBe("5"); // 9 ÷ 180 × 100
-    expect(tally(s.value("per 100 kcal")).value.toFixed(4)).toBe("3.6207"); // 21 ÷ 580 × 100
-    expect(tally(s.value("per 100 kcal", "portion")).unit).toBe("g");
-    const ratio = bowl.column("per kcal", (at) => at.get("protein").over(at.get("energy")));
-    expect(tally(ratio.value("per kcal", { line: "oats" })).unit).toBe("g/kcal");
-    expect(tally(ratio.value("per kcal", { line: "oats" })).value.toString()).toBe("0.03"); // 12 ÷ 400
+    const s = withColumn(withConstant(bowl, "100 kcal", 100, "kcal"), "per 100 kcal", (at) =>
+      at.get("protein").times(at.constant("100 kcal")).over(at.get("energy")),
+    );
+    expect(tally(cellValue(s, "per 100 kcal", { line: "oats" })).value.toString()).toBe("3"); // 12 ÷ 400 × 100
+    expect(tally(cellValue(s, "per 100 kcal", { line: "milk" })).value.toString()).toBe("5"); // 9 ÷ 180 × 100
+    expect(tally(cellValue(s, "per 100 kcal")).value.toFixed(4)).toBe("3.6207"); // 21 ÷ 580 × 100
+    expect(tally(cellValue(s, "per 100 kcal", "portion")).unit).toBe("g");
+    const ratio = withColumn(bowl, "per kcal", (at) => at.get("protein").over(at.get("energy")));
+    expect(tally(cellValue(ratio, "per kcal", { line: "oats" })).unit).toBe("g/kcal");
+    expect(tally(cellValue(ratio, "per kcal", { line: "oats" })).value.toString()).toBe("0.03"); // 12 ÷ 400
   });
 
   it("say cost per portion, added up over the lines", () => {
-    const s = bowl
-      .constant("per gram", "1/100", "GBP/g")
-      .column("cost", (at) =>
+    const s = withColumn(
+      withColumn(withConstant(bowl, "per gram", "1/100", "GBP/g"), "cost", (at) =>
         at.line
           ? at
               .get("grams")
               .times(at.constant("per gram"))
               .times(at.food?.price?.per100g ?? 0)
           : at.sum("cost"),
-      )
-      .column("by hand", (at) => at.total("cost").over(at.portions));
+      ),
+      "by hand",
+      (at) => at.total("cost").over(at.portions),
+    );
     const said = (of: Sheet, row: RowRef, column = "cost"): string => {
-      const { value, unit } = tally(of.value(column, row));
+      const { value, unit } = tally(cellValue(of, column, row));
       return `${value} ${unit}`;
     };
     expect(said(s, { line: "oats" })).toBe("0.24 GBP");
@@ -98,12 +106,17 @@ describe("columns of one's own", () => {
   it("say where lines count as weighed in and the batch as eaten, wherever a column reads grams", () => {
     // 400 g at 0.01 a gram cost 4; of the 600 g as eaten the same formula makes 6.
     const made = (yieldFactor: string): Sheet =>
-      revise(bowl, { yieldFactor })
-        .column("cost", (at) => at.get("grams").times("0.01"))
-        .column("fair", (at) => at.sum("cost"))
-        .column("share", (at) => at.get("protein").times(2));
+      withColumn(
+        withColumn(
+          withColumn(revise(bowl, { yieldFactor }), "cost", (at) => at.get("grams").times("0.01")),
+          "fair",
+          (at) => at.sum("cost"),
+        ),
+        "share",
+        (at) => at.get("protein").times(2),
+      );
     const boiled = made("1.5");
-    const of = (column: string): string => tally(boiled.value(column)).value.toString();
+    const of = (column: string): string => tally(cellValue(boiled, column)).value.toString();
     expect([of("cost"), of("fair")]).toEqual(["6", "4"]);
     const [, , own] = tablesOf(boiled);
     expect(own?.notes).toEqual([
@@ -115,10 +128,12 @@ describe("columns of one's own", () => {
   });
 
   it("say n-6 to n-3 and potassium to sodium, bounds and all", () => {
-    const s = bowl
-      .column("n-6:n-3", (at) => at.get("omega6").over(at.get("omega3")))
-      .column("K:Na", (at) => at.get("potassium").over(at.get("sodium")));
-    const ratio = tally(s.value("n-6:n-3", "portion"));
+    const s = withColumn(
+      withColumn(bowl, "n-6:n-3", (at) => at.get("omega6").over(at.get("omega3"))),
+      "K:Na",
+      (at) => at.get("potassium").over(at.get("sodium")),
+    );
+    const ratio = tally(cellValue(s, "n-6:n-3", "portion"));
     // Milk is silent on n-6: 2.4 at least, over 0.1 + 0.3.
     expect([ratio.value.toString(), ratio.bound, ratio.missing, ratio.unit]).toEqual([
       "6",
@@ -126,103 +141,128 @@ describe("columns of one's own", () => {
       ["milk"],
       "",
     ]);
-    expect(tally(s.value("K:Na")).value.toFixed(3)).toBe("6.639"); // 810 ÷ 122
+    expect(tally(cellValue(s, "K:Na")).value.toFixed(3)).toBe("6.639"); // 810 ÷ 122
   });
 
   it("share a day's fibre as a row over every column, from constants", () => {
-    const s = bowl
-      .constant("day's fibre", 30, "g")
-      .row("of a day", (at) =>
-        at.column === "fibre"
-          ? at.portion().over(at.constant("day's fibre"))
-          : at.portion().over(at.portion()),
-      );
-    expect(tally(s.value("fibre", { row: "of a day" })).value.toFixed(6)).toBe("0.166667"); // 5 ÷ 30
-    const none = s.value("iron", { row: "of a day" });
+    const s = withRow(withConstant(bowl, "day's fibre", 30, "g"), "of a day", (at) =>
+      at.column === "fibre" ? at.portion().over(at.constant("day's fibre")) : at.portion().over(at.portion()),
+    );
+    expect(tally(cellValue(s, "fibre", { row: "of a day" })).value.toFixed(6)).toBe("0.166667"); // 5 ÷ 30
+    const none = cellValue(s, "iron", { row: "of a day" });
     expect(isFailure(none) && none.code).toBe("number-zero-denominator");
   });
 
   it("fail alone: a formula that throws spoils only what reads it, and says where it began", () => {
-    const s = bowl
-      .column("bad", (at) => {
-        if (at.row === "portion") throw new Error("no such thing");
-        return at.get("energy");
-      })
-      .column("reader", (at) => at.get("bad").times(2))
-      .column("catcher", (at) => {
+    const s = withColumn(
+      withColumn(
+        withColumn(bowl, "bad", (at) => {
+          if (at.row === "portion") throw new Error("no such thing");
+          return at.get("energy");
+        }),
+        "reader",
+        (at) => at.get("bad").times(2),
+      ),
+      "catcher",
+      (at) => {
         try {
           return at.get("bad");
         } catch {
           return 0;
         }
-      });
+      },
+    );
     for (const name of ["bad", "reader", "catcher"]) {
-      expect(s.value(name, "portion")).toEqual({
+      expect(cellValue(s, name, "portion")).toEqual({
         failed: true,
         code: "formula-threw",
         message: "no such thing",
         cell: "bad of the portion",
       });
     }
-    expect(tally(s.value("reader")).value.toString()).toBe("1160");
+    expect(tally(cellValue(s, "reader")).value.toString()).toBe("1160");
     expect(s.portion("energy").value.toString()).toBe("290");
     expect(show(s)).toContain("failed: no such thing");
     expect(show(s)).not.toMatch(/NaN|undefined|\[object/);
   });
 
   it("name what is not there, with a near name", () => {
-    const s = bowl.column("x", (at) => at.get("protien"));
-    const cell = s.value("x");
+    const s = withColumn(bowl, "x", (at) => at.get("protien"));
+    const cell = cellValue(s, "x");
     expect(isFailure(cell) && [cell.code, cell.message]).toEqual([
       "column-unknown",
       'nothing is called "protien": did you mean protein or proline?',
     ]);
-    const later = s.column("protien", (at) => at.get("protein"));
-    expect(tally(later.value("x")).value.toString()).toBe("21");
+    const later = withColumn(s, "protien", (at) => at.get("protein"));
+    expect(tally(cellValue(later, "x")).value.toString()).toBe("21");
   });
 
   it("refuse a circle when it is defined, and print the way round", () => {
-    const s = bowl.column("b", (at) => at.get("c")).column("c", (at) => at.get("a"));
-    const error = errorOf(() => s.column("a", (at) => at.get("b").plus(1)));
+    const s = withColumn(
+      withColumn(bowl, "b", (at) => at.get("c")),
+      "c",
+      (at) => at.get("a"),
+    );
+    const error = errorOf(() => withColumn(s, "a", (at) => at.get("b").plus(1)));
     expect(error.code).toBe("column-cycle");
     expect(error.message).toContain("a of oats → b of oats → c of oats → a of oats");
-    expect(errorOf(() => bowl.column("self", (at) => at.get("self"))).message).toContain(
+    expect(errorOf(() => withColumn(bowl, "self", (at) => at.get("self"))).message).toContain(
       "self of oats → self of oats",
     );
     // The refused definition left nothing behind.
-    expect(isFailure(s.value("b"))).toBe(true);
-    expect(tally(s.column("a", () => 7).value("b")).value.toString()).toBe("7");
+    expect(isFailure(cellValue(s, "b"))).toBe(true);
+    expect(
+      tally(
+        cellValue(
+          withColumn(s, "a", () => 7),
+          "b",
+        ),
+      ).value.toString(),
+    ).toBe("7");
   });
 
   it("refuse names that every sheet has, and stand in each other's place otherwise", () => {
     for (const name of ["energy", "grams", "amount", "portions", ""])
-      expect(errorOf(() => bowl.column(name, () => 1)).code).toBe("column-name-taken");
-    const s = bowl.column("x", () => 1).column("y", (at) => at.get("x").plus(1));
-    expect(tally(s.column("x", () => 5).value("y")).value.toString()).toBe("6");
-    expect(tally(s.value("y")).value.toString()).toBe("2");
+      expect(errorOf(() => withColumn(bowl, name, () => 1)).code).toBe("column-name-taken");
+    const s = withColumn(
+      withColumn(bowl, "x", () => 1),
+      "y",
+      (at) => at.get("x").plus(1),
+    );
+    expect(
+      tally(
+        cellValue(
+          withColumn(s, "x", () => 5),
+          "y",
+        ),
+      ).value.toString(),
+    ).toBe("6");
+    expect(tally(cellValue(s, "y")).value.toString()).toBe("2");
   });
 
   it("survive hostile names", () => {
     const names = ["__proto__", "constructor", "toString", "\u202Ename", "=1+1", "<b>", "9".repeat(500)];
     let s = bowl;
-    for (const name of names) s = s.column(name, (at) => at.get("protein"));
-    for (const name of names) expect(tally(s.value(name)).value.toString()).toBe("21");
-    expect(isFailure(bowl.value("__proto__"))).toBe(true);
+    for (const name of names) s = withColumn(s, name, (at) => at.get("protein"));
+    for (const name of names) expect(tally(cellValue(s, name)).value.toString()).toBe("21");
+    expect(isFailure(cellValue(bowl, "__proto__"))).toBe(true);
   });
 
   it("tell what a cell reads and feeds", () => {
-    const s = bowl
-      .column("x", (at) => at.get("protein").over(at.total("energy")))
-      .column("y", (at) => at.get("x"));
+    const s = withColumn(
+      withColumn(bowl, "x", (at) => at.get("protein").over(at.total("energy"))),
+      "y",
+      (at) => at.get("x"),
+    );
     const labels = (refs: readonly Parameters<typeof cellLabel>[0][]): string[] => refs.map(cellLabel);
-    expect(labels(s.reads("x", { line: "oats" }))).toEqual(["protein of oats", "energy of the batch"]);
-    expect(labels(s.feeds("x", { line: "oats" }))).toEqual(["y of oats"]);
-    expect(labels(s.reads("protein"))).toEqual(["protein of oats", "protein of milk"]);
-    expect(labels(s.reads("protein", { line: "oats" }))).toEqual(["grams of oats"]);
-    expect(labels(s.feeds("energy"))).toEqual(
+    expect(labels(cellReads(s, "x", { line: "oats" }))).toEqual(["protein of oats", "energy of the batch"]);
+    expect(labels(cellFeeds(s, "x", { line: "oats" }))).toEqual(["y of oats"]);
+    expect(labels(cellReads(s, "protein"))).toEqual(["protein of oats", "protein of milk"]);
+    expect(labels(cellReads(s, "protein", { line: "oats" }))).toEqual(["grams of oats"]);
+    expect(labels(cellFeeds(s, "energy"))).toEqual(
       expect.arrayContaining(["energy of the portion", "energy of 100 g", "x of oats", "x of milk"]),
     );
-    expect(labels(s.feeds("grams", { line: "oats" }))).toEqual(
+    expect(labels(cellFeeds(s, "grams", { line: "oats" }))).toEqual(
       expect.arrayContaining(["protein of oats", "grams of the batch"]),
     );
   });
@@ -231,41 +271,52 @@ describe("columns of one's own", () => {
     let calls = 0;
     let s = bowl;
     for (let i = 0; i < 300; i++) {
-      s = s.column(`own ${i}`, (at) => {
+      s = withColumn(s, `own ${i}`, (at) => {
         calls += 1;
         return at.get(i === 0 ? "protein" : `own ${i - 1}`).plus(1);
       });
     }
     expect(calls).toBe(300 * 5); // two lines, the batch, a portion, 100 g
     calls = 0;
-    const redefined = s.column("own 150", () => 7);
+    const redefined = withColumn(s, "own 150", () => 7);
     expect(calls).toBe(149 * 5);
-    expect(tally(redefined.value("own 299")).value.toString()).toBe("156");
-    expect(tally(s.value("own 299")).value.toString()).toBe("321"); // 21 + 300
+    expect(tally(cellValue(redefined, "own 299")).value.toString()).toBe("156");
+    expect(tally(cellValue(s, "own 299")).value.toString()).toBe("321"); // 21 + 300
     expect(calls).toBe(149 * 5);
   });
 
   it("refuse a circle that a new figure closes among columns that were there before", () => {
-    const s = bowl
-      .constant("way", 0)
-      .column("a", (at) => (at.constant("way").value.n > 0n ? at.get("b") : 1))
-      .column("b", (at) => at.get("a"));
-    expect(errorOf(() => s.constant("way", 1)).code).toBe("column-cycle");
-    expect(errorOf(() => s.row("r", (at) => at.row("r"))).code).toBe("column-cycle");
-    const row = bowl.row("r", (at) => at.total());
-    expect(errorOf(() => row.column("x", (at) => at.get("y")).column("y", (at) => at.get("x"))).code).toBe(
-      "column-cycle",
+    const s = withColumn(
+      withColumn(withConstant(bowl, "way", 0), "a", (at) =>
+        at.constant("way").value.n > 0n ? at.get("b") : 1,
+      ),
+      "b",
+      (at) => at.get("a"),
     );
+    expect(errorOf(() => withConstant(s, "way", 1)).code).toBe("column-cycle");
+    expect(errorOf(() => withRow(s, "r", (at) => at.row("r"))).code).toBe("column-cycle");
+    const row = withRow(bowl, "r", (at) => at.total());
+    expect(
+      errorOf(() =>
+        withColumn(
+          withColumn(row, "x", (at) => at.get("y")),
+          "y",
+          (at) => at.get("x"),
+        ),
+      ).code,
+    ).toBe("column-cycle");
   });
 
   it("stay with a sheet that is edited and scaled, over real foods", () => {
-    const s = sheet(
-      { name: "P", portions: 1, lines: [{ key: "o", food: "oats-rolled-dry", amount: "50 g" }] },
-      starterFoods,
-    )
-      .column("double", (at) => at.get("protein").times(2))
-      .edit({ o: "100 g" });
-    expect(tally(s.value("double")).value.toString()).toBe("26.3"); // 2 × 13.15
+    const s = withColumn(
+      sheet(
+        { name: "P", portions: 1, lines: [{ key: "o", food: "oats-rolled-dry", amount: "50 g" }] },
+        starterFoods,
+      ),
+      "double",
+      (at) => at.get("protein").times(2),
+    ).edit({ o: "100 g" });
+    expect(tally(cellValue(s, "double")).value.toString()).toBe("26.3"); // 2 × 13.15
   });
 });
 
@@ -309,7 +360,7 @@ describe("bounds through arithmetic", () => {
           expect(allows(a.tally.over(b.tally), over(a.truth, b.truth))).toBe(true);
         }
       }),
-      { numRuns: 5000 },
+      { numRuns: runs(5000) },
     );
   });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { withColumn } from "../../src/sheet/columns.ts";
 import { difference } from "../../src/sheet/difference.ts";
 import { revise } from "../../src/sheet/revise.ts";
 import { toRecords } from "../../src/show/records.ts";
@@ -64,6 +65,6 @@ describe("a sheet of no mass", () => {
     const empty = heap.edit({ oats: "0 g" });
     expect(errorOf(() => empty.per100g("energy")).code).toBe("sheet-empty");
     expect(toText(empty)).toMatch(/energy +kcal +0 +\? +0/);
-    expect(toText(empty.column("double", (at) => at.get("energy").times(2)))).toContain("own columns");
+    expect(toText(withColumn(empty, "double", (at) => at.get("energy").times(2)))).toContain("own columns");
   });
 });

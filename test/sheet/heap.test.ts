@@ -5,6 +5,7 @@ import { componentIds } from "../../src/food/components.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { recipe } from "../../src/recipe/recipe.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { cellValue, withColumn } from "../../src/sheet/columns.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 
 /** Measured heap, after collection, of many sheets kept alive with all their totals read. */
@@ -42,7 +43,7 @@ function heapOf(make: (i: number) => Sheet): number {
 
 describe("a thousand versions", () => {
   it("cost a fraction of a thousand sheets: lines, foods, gaps and untouched totals are shared", () => {
-    const base = sheet(written, starterFoods).column("x", (at) => at.get("protein").times(2));
+    const base = withColumn(sheet(written, starterFoods), "x", (at) => at.get("protein").times(2));
     for (const id of componentIds) base.total(id);
     let last = base;
     const chained = heapOf((i) => {
@@ -59,12 +60,12 @@ describe("a thousand versions", () => {
   });
 
   it("are let go: the last of a long chain keeps no earlier one", () => {
-    let last = sheet(written, starterFoods).column("x", (at) => at.get("protein").times(2));
+    let last = withColumn(sheet(written, starterFoods), "x", (at) => at.get("protein").times(2));
     const seen = new WeakRef(last);
     for (let i = 0; i < 200; i++) {
       last = last.edit({ "line-3": `${i + 1} g` });
       last.total("protein").value;
-      last.value("x");
+      cellValue(last, "x");
     }
     return new Promise<void>((done) => {
       // A WeakRef is only let go between jobs.

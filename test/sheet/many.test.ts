@@ -5,13 +5,15 @@ import { starterFoods } from "../../src/foods.ts";
 import { toText } from "../../src/number/digits.ts";
 import { minus, over, sum } from "../../src/number/exact.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { cellFeeds, cellValue, withColumn, withRow } from "../../src/sheet/columns.ts";
 import { difference } from "../../src/sheet/difference.ts";
-import { isFailure } from "../../src/sheet/own.ts";
+import { isFailure, type RowRef } from "../../src/sheet/own.ts";
 import { Sheet } from "../../src/sheet/sheet.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { tablesOf } from "../../src/show/tabular.ts";
 import { toText as shown } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 /** Work is counted, not timed: a machine may be busy. */
 
@@ -26,7 +28,7 @@ const heap = (n: number): Sheet => sheet({ name: "Heap", portions: 4, lines: lin
 
 describe("a sheet of very many lines", () => {
   it("makes no rows that are not shown, and says how many those are", () => {
-    const s = heap(5000).column("twice", (at) => at.get("grams").times(2));
+    const s = withColumn(heap(5000), "twice", (at) => at.get("grams").times(2));
     const made = vi.spyOn(Sheet.prototype, "lineAt");
     const text = shown(s, { rows: 20 });
     const calls = made.mock.calls.length;
@@ -41,7 +43,7 @@ describe("a sheet of very many lines", () => {
   it("shows the same first rows as if all had been made", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 12 }), fc.integer({ min: 0, max: 14 }), (n, rows) => {
-        const s = heap(n).column("twice", (at) => at.get("grams").times(2));
+        const s = withColumn(heap(n), "twice", (at) => at.get("grams").times(2));
         const all = tablesOf(s).map((t) => t.rows);
         tablesOf(s, { rows }).forEach((t, k) => {
           const shownRows = t.rows.slice(0, rows);
@@ -49,7 +51,7 @@ describe("a sheet of very many lines", () => {
           expect(t.rows.length + (t.more ?? 0)).toBe(all[k]?.length);
         });
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 
@@ -92,7 +94,7 @@ describe("a difference", () => {
           expect(toText(over(sum(each), before.values.portions))).toBe(toText(change.value));
         }
       }),
-      { numRuns: 25 },
+      { numRuns: runs(25) },
     );
   });
 });
@@ -102,9 +104,9 @@ describe("very many columns that read each other", () => {
   const two = sheet({ name: "Two", portions: 1, lines: lines(2) }, starterFoods);
   let calls = 0;
   const chain = (s: Sheet, n: number): Sheet => {
-    let at = s.column("c0", (row) => row.get("grams"));
+    let at = withColumn(s, "c0", (row) => row.get("grams"));
     for (let i = 1; i < n; i++)
-      at = at.column(`c${i}`, (row) => {
+      at = withColumn(at, `c${i}`, (row) => {
         calls += 1;
         return row.get(`c${i - 1}`).plus(row.get("grams"));
       });
@@ -116,39 +118,43 @@ describe("very many columns that read each other", () => {
     const s = chain(two, N);
     // Two lines, the batch, a portion and 100 g.
     expect(calls).toBe((N - 1) * 5);
-    const last = s.value(`c${N - 1}`, { line: "line-0" });
+    const last = cellValue(s, `c${N - 1}`, { line: "line-0" });
     expect(isFailure(last) ? last.message : toText(last.value)).toBe(String(N)); // 1 g, N times
     calls = 0;
-    const edited = s.edit({ "line-0": "3 g" }).value(`c${N - 1}`, { line: "line-0" });
+    const edited = cellValue(s.edit({ "line-0": "3 g" }), `c${N - 1}`, { line: "line-0" });
     expect(isFailure(edited) ? edited.message : toText(edited.value)).toBe(String(3 * N));
     // What is settled first is begun once more for each stretch of the chain: no more than a tenth on top.
     expect(calls).toBeLessThan(N * 1.1);
     calls = 0;
-    s.edit({ "line-0": "3 g" }).value(`c${N - 1}`, { line: "line-1" });
+    cellValue(s.edit({ "line-0": "3 g" }), `c${N - 1}`, { line: "line-1" });
     expect(calls).toBe(0);
   });
 
   it("are refused as a circle, however long", () => {
-    const error = errorOf(() => chain(two, 1000).column("c0", (row) => row.get("c999")));
+    const error = errorOf(() => withColumn(chain(two, 1000), "c0", (row) => row.get("c999")));
     expect(error.code).toBe("column-cycle");
     expect(error.message).toMatch(/c0 of line-0 → c999 of line-0 → .*more → c1 of line-0 → c0 of line-0/);
   });
 
   it("leave the sheets that they were defined on as they were, whatever is defined beside them", () => {
     const base = chain(two, 3);
-    const one = base.column("x", (row) => row.get("c2"));
-    const other = base.column("x", (row) => row.get("c1")).row("half", (at) => at.total().over(2));
-    const plain = base.row("half", (at) => at.total().over(3));
-    const text = (s: Sheet, column: string, row: Parameters<Sheet["value"]>[1]): string => {
-      const value = s.value(column, row);
+    const one = withColumn(base, "x", (row) => row.get("c2"));
+    const other = withRow(
+      withColumn(base, "x", (row) => row.get("c1")),
+      "half",
+      (at) => at.total().over(2),
+    );
+    const plain = withRow(base, "half", (at) => at.total().over(3));
+    const text = (s: Sheet, column: string, row: RowRef): string => {
+      const value = cellValue(s, column, row);
       return isFailure(value) ? value.code : toText(value.value);
     };
     const of = (s: Sheet): string[] => [text(s, "x", "total"), text(s, "x", { row: "half" })];
     expect(of(base)).toEqual(["column-unknown", "column-unknown"]);
     expect(of(plain)).toEqual(["column-unknown", "column-unknown"]);
     expect([of(one)[0], of(other)]).toEqual(["9", ["6", "3"]]);
-    expect(of(plain.column("x", () => 30))).toEqual(["30", "10"]);
-    const feeds = (s: Sheet): string[] => s.feeds("c2", "total").map(({ column }) => column);
+    expect(of(withColumn(plain, "x", () => 30))).toEqual(["30", "10"]);
+    const feeds = (s: Sheet): string[] => cellFeeds(s, "c2", "total").map(({ column }) => column);
     expect([feeds(one), feeds(base)].map((all) => all.includes("x"))).toEqual([true, false]);
     expect(of(base)).toEqual(["column-unknown", "column-unknown"]);
   });

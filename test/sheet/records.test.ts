@@ -6,22 +6,28 @@ import { starterFoods } from "../../src/foods.ts";
 import { toText } from "../../src/number/digits.ts";
 import { exact, sum } from "../../src/number/exact.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { withColumn } from "../../src/sheet/columns.ts";
 import type { Tally } from "../../src/sheet/tally.ts";
 import { type TidyRecord, toRecords } from "../../src/show/records.ts";
 import { arbitraryRecipe } from "../arbitraries.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
-const bowl = sheet(
-  {
-    name: "Bowl",
-    portions: 2,
-    lines: [
-      { key: "oats", food: "oats-rolled-dry", amount: "1 lb 2 oz", part: "grain" },
-      { key: "kale", food: "kale-raw", amount: "90 g" },
-    ],
-  },
-  starterFoods,
-).column("share", (at) => at.get("protein").over(at.total("protein")));
+const bowl = withColumn(
+  sheet(
+    {
+      name: "Bowl",
+      portions: 2,
+      lines: [
+        { key: "oats", food: "oats-rolled-dry", amount: "1 lb 2 oz", part: "grain" },
+        { key: "kale", food: "kale-raw", amount: "90 g" },
+      ],
+    },
+    starterFoods,
+  ),
+  "share",
+  (at) => at.get("protein").over(at.total("protein")),
+);
 
 /** What a record must say of a tally, literally. */
 function says(record: TidyRecord | undefined, tally: Tally): void {
@@ -52,7 +58,7 @@ describe("the records of a sheet", () => {
           if (s.masses.cooked.n !== 0n) says(by.get(`per100g null ${id}`), s.per100g(id));
         }
       }),
-      { numRuns: 15 },
+      { numRuns: runs(15) },
     );
   });
 

@@ -4,6 +4,7 @@ import { components, isComponentId } from "../../src/food/components.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { toText } from "../../src/number/digits.ts";
 import { exact, over } from "../../src/number/exact.ts";
+import { withColumn, withRow } from "../../src/sheet/columns.ts";
 import { explain } from "../../src/sheet/explain.ts";
 import type { Told } from "../../src/show/makers.ts";
 import type { TidyRecord } from "../../src/show/records.ts";
@@ -20,26 +21,34 @@ const dal = {
     { key: "spinach", food: "spinach-raw", amount: "60 g", retention: "3004" },
   ],
 };
-const bowl = face
-  .sheet(
-    {
-      name: "Camp bowl",
-      portions: 3,
-      yieldFactor: "0.95",
-      measures: "metric",
-      lines: [
-        { key: "rice", food: "rice-brown-long-boiled", amount: "450 g", part: "grain" },
-        { key: "dal", recipe: "dal", amount: "1 batch", scaling: "adjustable" },
-        { key: "honey", food: "honey", amount: "1 1/2 tbsp", added: "serving" },
-        { key: "kelp", food: "kelp-raw", amount: "1 g", scaling: "per-portion" },
-      ],
-    },
-    starterFoods,
-    { recipes: { dal } },
-  )
-  .column("proteinPerKcal", (at) => at.get("protein").over(at.get("energy")))
-  .column("broken", (at) => at.get("nowhere"))
-  .row("half", (at) => at.total().over(2));
+const bowl = withRow(
+  withColumn(
+    withColumn(
+      face.sheet(
+        {
+          name: "Camp bowl",
+          portions: 3,
+          yieldFactor: "0.95",
+          measures: "metric",
+          lines: [
+            { key: "rice", food: "rice-brown-long-boiled", amount: "450 g", part: "grain" },
+            { key: "dal", recipe: "dal", amount: "1 batch", scaling: "adjustable" },
+            { key: "honey", food: "honey", amount: "1 1/2 tbsp", added: "serving" },
+            { key: "kelp", food: "kelp-raw", amount: "1 g", scaling: "per-portion" },
+          ],
+        },
+        starterFoods,
+        { recipes: { dal } },
+      ),
+      "proteinPerKcal",
+      (at) => at.get("protein").over(at.get("energy")),
+    ),
+    "broken",
+    (at) => at.get("nowhere"),
+  ),
+  "half",
+  (at) => at.total().over(2),
+);
 const larger = face.scale(bowl, { factor: "3/2" }).sheet;
 const plain = face.sheet(
   {

@@ -1,4 +1,5 @@
 /** What the stored documents in this folder were made from. They are never written again: each opens as it was. */
+
 import {
   type ComponentId,
   components,
@@ -11,6 +12,7 @@ import {
   sheet,
 } from "steelyard";
 import { type Plan, portionPlan } from "steelyard/plan";
+import { cellValue, withColumn, withConstant, withRow } from "../../src/sheet/columns.ts";
 
 /** Foods with figures of every kind; all of them made up. */
 export const foods: FoodTable = foodTable([
@@ -83,30 +85,46 @@ const seasoning = {
 
 /** A sheet with all that one can hold. */
 export const made: () => Sheet = () =>
-  scale(
-    sheet(
-      {
-        name: "Savoury oats",
-        portions: 3,
-        measures: "us",
-        lines: [
-          { key: "oats", food: "oats", amount: "1 1/3 cup", part: "base", least: "20 g", most: "90 g" },
-          { key: "greens", recipe: "seasoned", amount: "2 portions", scaling: "adjustable", prep: "hot" },
-          { key: "more", food: "greens", amount: "30 g", retention: { vitaminC: "0.5" } },
-        ],
-        cookedMass: "900 g",
-        method: ["Boil {oats}.", "Stir in {greens} and {more}."],
-        notes: [{ kind: "storage", text: "Keep cold.", days: 1 }],
-        meta: { season: "winter" },
-      },
-      foods.with([{ ...foods.get("salt"), density: "1.2" }]),
-      { recipes: { seasoned: seasoning, other: seasoning } },
+  withRow(
+    withColumn(
+      withConstant(
+        scale(
+          sheet(
+            {
+              name: "Savoury oats",
+              portions: 3,
+              measures: "us",
+              lines: [
+                { key: "oats", food: "oats", amount: "1 1/3 cup", part: "base", least: "20 g", most: "90 g" },
+                {
+                  key: "greens",
+                  recipe: "seasoned",
+                  amount: "2 portions",
+                  scaling: "adjustable",
+                  prep: "hot",
+                },
+                { key: "more", food: "greens", amount: "30 g", retention: { vitaminC: "0.5" } },
+              ],
+              cookedMass: "900 g",
+              method: ["Boil {oats}.", "Stir in {greens} and {more}."],
+              notes: [{ kind: "storage", text: "Keep cold.", days: 1 }],
+              meta: { season: "winter" },
+            },
+            foods.with([{ ...foods.get("salt"), density: "1.2" }]),
+            { recipes: { seasoned: seasoning, other: seasoning } },
+          ),
+          { factor: "7/3" },
+        ).sheet,
+        "price",
+        "0.1",
+        "GBP",
+      ),
+      "cost",
+      (at) => at.get("grams").times(at.constant("price").value),
     ),
-    { factor: "7/3" },
-  )
-    .sheet.constant("price", "0.1", "GBP")
-    .column("cost", (at) => at.get("grams").times(at.constant("price").value))
-    .row("spread", (at) => at.total().minus(at.portion()));
+    "spread",
+    (at) => at.total().minus(at.portion()),
+  );
 
 /** The figures that a reader would look at: masses, grams by line, and all of a portion that is known. */
 export function figuresOf(s: Sheet): unknown {
@@ -114,7 +132,14 @@ export function figuresOf(s: Sheet): unknown {
     s.portion(id).bound === "unknown" ? [] : [[id, s.portion(id)]],
   );
   const grams = s.lines.map(({ key, grams: each }) => [key, each]);
-  const all = { name: s.name, portions: s.portions, mass: s.mass, grams, portion, price: s.value("price") };
+  const all = {
+    name: s.name,
+    portions: s.portions,
+    mass: s.mass,
+    grams,
+    portion,
+    price: cellValue(s, "price"),
+  };
   return JSON.parse(JSON.stringify(all));
 }
 

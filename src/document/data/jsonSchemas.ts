@@ -247,6 +247,7 @@ export const foodJsonSchema: JsonSchema = {
   properties: {
     id: { type: "string", minLength: 1, maxLength: 200 },
     name: { type: "string", minLength: 1, maxLength: 2000 },
+    otherNames: { type: "array", items: { type: "string", minLength: 1, maxLength: 2000 } },
     state: { enum: ["raw", "dry", "drained", "cooked", "as sold"] },
     group: { type: "string", minLength: 1, maxLength: 2000 },
     origin: { enum: ["plant", "animal", "mineral", "mixed"] },
@@ -1173,7 +1174,7 @@ export const planJsonSchema: JsonSchema = {
             foods: {
               type: "object",
               properties: {
-                format: { enum: ["steelyard-foods/2"] },
+                format: { enum: ["steelyard-foods/3", "steelyard-foods/2"] },
                 components: {
                   type: "array",
                   items: {
@@ -1312,7 +1313,24 @@ export const planJsonSchema: JsonSchema = {
                   required: ["columns", "rows"],
                   additionalProperties: false,
                 },
-                cells: { type: "array", items: { type: "object" } },
+                cells: {
+                  type: "array",
+                  items: {
+                    type: "object",
+                    required: ["column", "row", "value"],
+                    properties: {
+                      column: { type: "string" },
+                      row: {
+                        anyOf: [
+                          { enum: ["total", "portion", "per100g"] },
+                          { type: "object", properties: { line: { type: "string" } }, required: ["line"] },
+                          { type: "object", properties: { row: { type: "string" } }, required: ["row"] },
+                        ],
+                      },
+                      value: { type: "object" },
+                    },
+                  },
+                },
               },
               required: ["constants", "untold", "cells"],
               additionalProperties: false,

@@ -1,0 +1,1 @@
+export { default as MiniSearch } from "minisearch";
