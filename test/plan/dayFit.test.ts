@@ -5,9 +5,9 @@ import { exact, type LineInput, type Sheet, sheet } from "../../src/index.ts";
 import type { DayInput, PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { portionPlan } from "../../src/plan.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 import { bringsOf } from "../scale/fit/outside.ts";
 import { meals as worlds } from "../scale/fit/together.ts";
-import { runsOf } from "../scale/solve/seed.ts";
 import { before, bestOf, type Day, groupsIn, leadIn } from "./dayOutside.ts";
 
 const of = (name: string, lines: readonly LineInput[]): Sheet =>
@@ -45,7 +45,7 @@ describe("a day fitted as one", () => {
         expect(whole.status).toBe("met");
         expect(gramsOf(whole.dishes)).toEqual(gramsOf(apart.dishes));
       }),
-      { numRuns: runsOf(100) },
+      { numRuns: runs(10) },
     );
   });
 
@@ -230,7 +230,7 @@ describe("the best day", () => {
         const part = Math.min(90, Math.max(10, Math.round((100 * first) / whole) + lean));
         agrees({ ...world, mealOf, shares: [part / 100, 1 - part / 100], band: 0.1 });
       }),
-      { numRuns: runsOf(200), endOnFailure: true },
+      { numRuns: runs(12), endOnFailure: true },
     );
     expect(tally.met).toBeGreaterThan(0);
     expect(tally.moved).toBeGreaterThan(0);
