@@ -131,6 +131,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
     ],
   ],
   cautionsFor: [[bowl, lightweight]],
+  coefficients: [[bowl, ["iron", "water"]]],
   compare: [
     [bowl, intakes, { person: lightweight, components: ["protein"], system: "eu-1169" }],
     [{ breakfast: bowl }, labels],

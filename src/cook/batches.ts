@@ -108,7 +108,7 @@ export class Batches {
     return batches?.filter((batch) => batch.place().made <= day).at(-1);
   }
 
-  #want({ eating, spans }: ScheduledMeal, dish: PlannedDish): void {
+  #want({ eating, spans, who }: ScheduledMeal, dish: PlannedDish): void {
     const { meal, name } = dish;
     for (const span of spans.filter(({ eaten }) => eaten.length > 0)) {
       const counts = eating.counts(span.eaten);
@@ -127,7 +127,7 @@ export class Batches {
         const days = eating.daysOf(person, span.eaten);
         if (days.length === 0) continue;
         const each = fraction(eating.servings(person));
-        const of = { meal, dish: name, person };
+        const of = { ...who(person), dish: name };
         const apart = linesAdded(added, "cooking");
         const all = times(each, fraction(BigInt(days.length)));
         if (apart) this.#ask(partOf(apart, all), { ...of, place: span.cooked, into: "apart" });

@@ -21,23 +21,28 @@ export interface Eaten {
 export function eatenOf(plan: Plan, { meals }: ReadSchedule, work: Work): readonly Eaten[] {
   return plan.people.flatMap(({ id: person }) =>
     plan.meals.flatMap((meal): Eaten[] => {
-      const own = meals.filter((scheduled) => scheduled.meal === meal);
-      const [{ eating } = {}] = own;
-      const count = eating ? eating.servings(person) * BigInt(eating.daysOf(person).length) : 0n;
+      const own = meals.flatMap((scheduled) => {
+        const eater = scheduled.eaterOf(person, meal.id);
+        return eater === undefined ? [] : [{ scheduled, eater, count: countOf(scheduled, eater) }];
+      });
       const { dishes } = plan.portion(person, meal.id);
-      if (count === 0n || dishes.size === 0) return [];
-      const portions = fraction(count);
-      const sheets = own.flatMap((scheduled) =>
+      const [first] = own.filter(({ count }) => count > 0n);
+      if (!first || dishes.size === 0) return [];
+      const sheets = own.flatMap(({ scheduled, eater, count }) =>
         scheduled.dishes.flatMap((dish): readonly Sheet[] => {
           const planned = dishes.get(dish.name);
-          if (!planned) return [];
+          if (!planned || count === 0n) return [];
           const isSized = isMeasured(dish) || hasNested(dish.base());
-          return isSized ? lotsOf(dish, person, scheduled, work) : [partOf(planned, portions)];
+          return isSized ? lotsOf(dish, eater, scheduled, work) : [partOf(planned, fraction(count))];
         }),
       );
-      return [{ person, meal: meal.id, portions, sheets }];
+      return [{ person, meal: meal.id, portions: fraction(first.count), sheets }];
     }),
   );
+}
+
+function countOf({ eating }: ScheduledMeal, eater: string): bigint {
+  return eating.servings(eater) * BigInt(eating.daysOf(eater).length);
 }
 
 /** What someone takes of all that is cooked, time after time, and what is added to it. */

@@ -42,12 +42,16 @@ export class KitchenWork implements Work {
   /** What everyone is served, in the plan's order. */
   servings(): readonly DishServing[] {
     const { days, meals } = this.#read;
-    return this.#plan.meals.flatMap((meal) =>
-      [...meal.dishes.values()].flatMap((dish) => {
-        const scheduled = meals.find((each) => each.meal === meal && each.dishes.includes(dish));
-        return scheduled ? servingsOf(dish, scheduled, days, this) : [];
-      }),
+    const all = meals.flatMap((scheduled) =>
+      scheduled.dishes.flatMap((dish) => servingsOf(dish, scheduled, days, this)),
     );
+    const places = new Map(
+      this.#plan.meals
+        .flatMap(({ id, dishes }) => [...dishes.keys()].map((dish) => placeKey(id, dish)))
+        .map((key, i) => [key, i]),
+    );
+    const placeOf = ({ meal, dish }: DishServing): number => places.get(placeKey(meal, dish)) ?? 0;
+    return all.sort((a, b) => placeOf(a) - placeOf(b));
   }
 
   /** What draws on batches is measured in the order of cooking: what comes first never takes what the next needs. */
@@ -65,7 +69,7 @@ export class KitchenWork implements Work {
   }
 
   #lotsOf(scheduled: ScheduledMeal, span: Span): Lots {
-    const { meal, dishes, eating, vessel } = scheduled;
+    const { meal, dishes, eating, vessel, keeps } = scheduled;
     const { cooked } = span;
     const counts = eating.counts(span.eaten);
     const draws = (dish: PlannedDish) => this.#made.draws(dish, cooked);
@@ -75,8 +79,12 @@ export class KitchenWork implements Work {
     const known = this.#lots.get(scheduled) ?? new Map<string, Lots>();
     this.#lots.set(scheduled, known);
     const made = (dish: PlannedDish) => this.#made.dish(dish, cooked, cooked);
-    const lots = known.get(key) ?? new Lots({ meal, dishes, counts, made, draws, vessel });
+    const lots = known.get(key) ?? new Lots({ meal, dishes, counts, made, draws, vessel, keeps });
     known.set(key, lots);
     return lots;
   }
+}
+
+function placeKey(meal: string, dish: string): string {
+  return JSON.stringify([meal, dish]);
 }

@@ -47,6 +47,8 @@ export interface LotOf {
   readonly vessel: ReadVessel | undefined;
   /** What it takes of batches of nested recipes, by the line of the dish. */
   readonly draws?: ReadonlyMap<number, Draw>;
+  /** Whether what must hold for an eater does, besides what the pot is asked. */
+  readonly keeps?: (eater: string, factors: readonly Exact[]) => boolean;
 }
 
 /** The most of each line that there is for a pot, where it is drawn from a batch. */

@@ -1,3 +1,4 @@
+import type { Exact } from "../number/exact.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import type { PlannedMeal } from "../plan/planned.ts";
 import type { Group } from "../plan/share/groups.ts";
@@ -33,7 +34,7 @@ export class Lots {
   readonly #isMeasured: boolean;
   #measuring: Measuring | undefined;
 
-  constructor({ meal, dishes, counts, made, draws, vessel }: LotsOf) {
+  constructor({ meal, dishes, counts, made, draws, vessel, keeps }: LotsOf) {
     this.#counts = counts;
     this.#before = meal.dishes;
     this.#dishes = new Map([...meal.dishes].map(([name, dish]) => [name, made(dish)]));
@@ -46,7 +47,18 @@ export class Lots {
           if (counts.size === 0) return [];
           const drawn = draws(dish)?.(number);
           return [
-            [pot, { dish, group, pot, counts, vessel: vessel(dish.name), ...(drawn && { draws: drawn }) }],
+            [
+              pot,
+              {
+                dish,
+                group,
+                pot,
+                counts,
+                vessel: vessel(dish.name),
+                ...(drawn && { draws: drawn }),
+                ...(keeps && { keeps }),
+              },
+            ],
           ];
         }),
       ),
@@ -109,4 +121,5 @@ export interface LotsOf {
   readonly made: (dish: PlannedDish) => PlannedDish;
   readonly draws: (dish: PlannedDish) => ((pot: number) => ReadonlyMap<number, Draw>) | undefined;
   readonly vessel: (dish: string) => ReadVessel | undefined;
+  readonly keeps?: ((eater: string, factors: readonly Exact[]) => boolean) | undefined;
 }

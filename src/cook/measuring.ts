@@ -123,6 +123,7 @@ export class Measuring {
     const name = of.dish.name;
     const now = plate.mean.get(name) ?? [];
     const own = (portions.get(person) ?? []).map(({ share }) => withShare(now, of.group.pot, totals, share));
+    if (of.keeps && !own.every((factors) => of.keeps?.(person, factors))) return false;
     const sizes = new Map([...plate.sizes, [name, own]]);
     return demands
       .filter(({ firm }) => firm)

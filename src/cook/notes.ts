@@ -14,7 +14,7 @@ import type { VesselUse } from "./vessel.ts";
  * What a note is about. Room: `several-runs`, `overflows`, `volume-not-known`, `volume-by-lines`. The
  * batch: `large-factor`, `per-portion-in-pot` (a question of the plan that is still open). Keeping:
  * `kept-too-long`, `no-storage-limit`, `keeping-not-known`. In the recipe's own words: `storage`,
- * `cooling`, `reheating`, `safety`. Of the schedule: `nothing-to-cook`. Of amounts that the plan's kitchen
+ * `cooling`, `reheating`, `safety`. Of the schedule: `nothing-to-cook`, `cooked-on-the-day`. Of amounts that the plan's kitchen
  * measures: `measured` (what that costs in ratios), `off-target` (whose demand it costs more than the
  * tolerance), and those of a plan's own pots.
  */
@@ -33,6 +33,7 @@ export type CookingNoteCode =
   | "reheating"
   | "safety"
   | "nothing-to-cook"
+  | "cooked-on-the-day"
   | "measured"
   | KitchenNote["code"];
 
@@ -131,7 +132,11 @@ function lostNotes(
   const { drifts, meal } = session;
   return drifts.flatMap(({ person, lost }) =>
     lost.map(({ of, asked }): CookingNote => {
-      const gaps = { person: session.made().nameOf(person), demand: say(language, of), asked };
+      const gaps = {
+        person: session.made().nameOf(session.made().who(person).person),
+        demand: say(language, of),
+        asked,
+      };
       return {
         code: "off-target",
         days,

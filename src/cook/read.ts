@@ -2,6 +2,7 @@ import { readFar } from "../document/read.ts";
 import { isRecord } from "../document/safe.ts";
 import { byName, choice, fields, once, optional, type Schema } from "../document/schema.ts";
 import { type Fault, fault, type Path, quote, throwIfAny } from "../number/error.ts";
+import type { Exact } from "../number/exact.ts";
 import { groupBy } from "../number/groupBy.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import { Plan, type PlannedMeal } from "../plan/planned.ts";
@@ -16,8 +17,10 @@ import {
   placesOf,
   type RefuseAt,
   someDaysSchema,
+  someOf,
 } from "./days.ts";
 import { Eating, type Span, spansOf } from "./eating.ts";
+import { type Part, pooled, type Who } from "./pooled.ts";
 import {
   EVERY_DAY,
   mealScheduleOf,
@@ -34,6 +37,13 @@ export interface ScheduledMeal {
   readonly eating: Eating;
   readonly spans: readonly Span[];
   readonly vessel: (dish: string) => ReadVessel | undefined;
+  /** Who an eater is: of a dish that is cooked for several meals, a person at one of them. */
+  readonly who: (eater: string) => Who;
+  /** The eater that someone is at a meal; undefined where they are none of these. */
+  readonly eaterOf: (person: string, meal: string) => string | undefined;
+  readonly keeps?: (eater: string, factors: readonly Exact[]) => boolean;
+  /** Dishes that are cooked on the day on which they are eaten, other than was told of all. */
+  readonly onTheDay: readonly PlannedDish[];
 }
 
 /** A schedule, read. */
@@ -85,7 +95,9 @@ export function readSchedule(plan: unknown, how: unknown): ReadSchedule {
   };
   const given = readFar(faults, scheduleSchema(), how, "schedule-malformed") ?? {};
   const isKnown = given.days !== undefined || !faults.some(({ path }) => path[0] === "days");
-  const days = daysOf(given.days ?? [], isKnown, refuse);
+  const menu = menuDays(plan);
+  const days = daysOf(given.days ?? menu, isKnown, refuse);
+  if (given.days) refuseMissing(menu, days, refuse);
   const people = plan.people.map(({ id }) => id);
   const names = plan.meals.map(({ id }) => id);
   const dishNames = [...new Set(plan.meals.flatMap(({ dishes }) => [...dishes.keys()]))];
@@ -104,37 +116,103 @@ export function readSchedule(plan: unknown, how: unknown): ReadSchedule {
   );
   // Days that were refused say nothing of what is eaten when.
   const isSure = faults.length === 0;
-  const meals = plan.meals.flatMap((meal): readonly ScheduledMeal[] => {
+  const refused = new Set<readonly number[]>();
+  const spansFor = ({ on, path }: Cooked, eating: Eating, name: string): readonly Span[] => {
+    const { spans, early } = spansOf(on ?? eating.days, eating.days);
+    if (isSure && on && early.length > 0 && !refused.has(on)) {
+      refuseEarly(refuse, name, path, days, early, spans[0]);
+      refused.add(on);
+    }
+    return spans;
+  };
+  const pools = new Map<Sheet, Part[]>();
+  const own = plan.meals.flatMap((meal): readonly (ScheduledMeal | Part[])[] => {
     const read = byMeal.get(meal.id) ?? EVERY_DAY;
-    const { servings } = read;
     const vessel = (dish: string): ReadVessel | undefined => read.vessel(dish) ?? vessels.get(dish);
+    const place = menu.length > 0 ? days.place(meal.day) : undefined;
     const eating = new Eating({
-      eaten: read.eaten ?? days.all,
+      eaten: read.eaten ?? (place === undefined ? days.all : [place]),
       people: eaters(meal),
-      servings,
+      servings: read.servings,
       isAway: (person, day) => isAway(person, day) || read.isAway(person, day),
     });
-    const cooked = (dish: string): Cooked =>
-      read.cook ? { on: read.cook, path: ["meals", meal.id, "cook"] } : cook(dish);
-    const groups = groupBy(meal.dishes.values(), ({ name }) => (cooked(name).on ?? ["every"]).join());
-    const refused = new Set<readonly number[] | undefined>();
-    return [...groups.values()].map((dishes): ScheduledMeal => {
-      const { on, path } = cooked(dishes[0]?.name ?? "");
-      const { spans, early } = spansOf(on ?? eating.days, eating.days);
-      if (isSure && early.length > 0 && !refused.has(on))
-        refuseEarly(refuse, meal.name, path, days, early, spans[0]);
-      refused.add(on);
-      return { meal, dishes, eating, spans, vessel };
+    const cooked = (dish: PlannedDish): Cooked => {
+      if (read.cook) return { on: read.cook, path: ["meals", meal.id, "cook"] };
+      const told = cook(dish.name);
+      return told.isForAll && isOnTheDay(dish) ? { ...told, on: undefined } : told;
+    };
+    const groups = groupBy(meal.dishes.values(), (dish) => (cooked(dish).on ?? ["every"]).join());
+    return [...groups.values()].flatMap((dishes): readonly (ScheduledMeal | Part[])[] => {
+      const [first] = dishes;
+      const told = first ? cooked(first) : cook("");
+      if (menu.length > 0 && told.on && !read.cook) {
+        return dishes.flatMap((dish) => {
+          const known = pools.get(dish.base());
+          if (known) known.push({ meal, dish, eating });
+          const parts = known ?? [{ meal, dish, eating }];
+          pools.set(dish.base(), parts);
+          return known ? [] : [parts];
+        });
+      }
+      const who = (person: string): Who => ({ person, meal: meal.id });
+      const eaterOf = (person: string, id: string) => (id === meal.id ? person : undefined);
+      const spans = spansFor(told, eating, meal.name);
+      const onTheDay = dishes.filter(
+        (dish) => cook(dish.name).isForAll && cook(dish.name).on && isOnTheDay(dish),
+      );
+      return [{ meal, dishes, eating, spans, vessel, who, eaterOf, onTheDay }];
     });
+  });
+  const meals = own.flatMap((each): readonly ScheduledMeal[] => {
+    if (!isParts(each)) return [each];
+    const made = pooled(each);
+    if (!made) return [];
+    const { dish, ...rest } = made;
+    const spans = spansFor(cook(dish.name), made.eating, dish.batch.name);
+    return [{ ...rest, dishes: [dish], spans, vessel: (name) => vessels.get(name), onTheDay: [] }];
   });
   throwIfAny(faults);
   return { days, meals, cook: (recipe) => cook(recipe).on, vessel: (recipe) => vessels.get(recipe) };
+}
+
+function isParts(each: ScheduledMeal | Part[]): each is Part[] {
+  return Array.isArray(each);
+}
+
+/** The days of a plan's menu; none of a plan without one. */
+function menuDays(plan: Plan): readonly string[] {
+  return plan.meals.some(({ id, own }) => id !== own.id) ? plan.days.map(({ id }) => id) : [];
+}
+
+/** Days of one's own may stand before a menu's, or after, but not instead of them. */
+function refuseMissing(menu: readonly string[], days: Days, refuse: RefuseAt): void {
+  const missing = menu.filter((day) => days.place(day) === undefined);
+  if (missing.length === 0) return;
+  const hint = `name all of the menu's days, in order: ${someOf(menu)}`;
+  refuse(["days"], `the menu's ${someOf(missing)} missing`, hint);
+}
+
+/**
+ * Whether a dish is cooked on the day on which it is eaten, unless it is told otherwise by its name or its recipe
+ * says how long it keeps: rice is (common practice, no source).
+ */
+function isOnTheDay({ batch }: PlannedDish): boolean {
+  const says = (batch.origin.notes ?? []).some(({ days }) => days !== undefined);
+  return (
+    !says &&
+    batch.plan.lines.some(({ line, source }) => {
+      const cautions = source.food?.input.cautions ?? [];
+      return line.added === "cooking" && cautions.some(({ code }) => code === "rice-keeping");
+    })
+  );
 }
 
 /** Days of cooking as they were told, and where; undefined where they were not. */
 interface Cooked {
   readonly on: readonly number[] | undefined;
   readonly path: Path;
+  /** Whether that was told of all dishes together. */
+  readonly isForAll?: boolean;
 }
 
 function cookOf(
@@ -145,7 +223,7 @@ function cookOf(
 ): (name: string) => Cooked {
   if (given === undefined || isDays(given)) {
     const on = given && placesOf(given, ["cook"], days, refuse);
-    return () => ({ on, path: ["cook"] });
+    return () => ({ on, path: ["cook"], isForAll: true });
   }
   const byName = new Map(
     known(given, ["cook"], about, refuse).map(({ name, value, path }): [string, Cooked] => [

@@ -100,10 +100,10 @@ export class CookingSchedule extends Result {
       scheduled.spans.flatMap((span) => {
         if (span.eaten.length === 0) return [];
         const lots = this.#kitchen.lots(scheduled, span);
-        const { eating } = scheduled;
+        const { eating, who } = scheduled;
         return scheduled.dishes.flatMap(({ name }) => {
           const dish = lots.dish(name);
-          return dish ? [new DishSession({ days, dish, eating, span, lots, nameOf })] : [];
+          return dish ? [new DishSession({ days, dish, eating, span, lots, who, nameOf })] : [];
         });
       }),
     );
@@ -122,9 +122,28 @@ export class CookingSchedule extends Result {
   #notes(language: Language): readonly CookingNote[] {
     const sessions = this.#dishSessions.flatMap((session) => sessionNotes(session, language));
     const ahead = this.#kitchen.batches.flatMap((batch) => batchNotes(batch, this.#read.days, language));
-    const notes = merged([...ahead, ...sessions, ...this.#idle(language)]);
+    const notes = merged([...ahead, ...sessions, ...this.#onTheDay(language), ...this.#idle(language)]);
     const isUrgent = ({ code }: CookingNote): boolean => code === "kept-too-long" || code === "overflows";
     return [...notes.filter(isUrgent), ...notes.filter((note) => !isUrgent(note))];
+  }
+
+  /** Dishes that are not kept, though others are. */
+  #onTheDay(language: Language): readonly CookingNote[] {
+    const { days, meals } = this.#read;
+    return meals.flatMap(({ meal, onTheDay, spans }) =>
+      onTheDay.map(
+        ({ name }): CookingNote => ({
+          code: "cooked-on-the-day",
+          days: spans
+            .filter(({ eaten }) => eaten.length > 0)
+            .flatMap(({ cooked }) => days.names[cooked] ?? []),
+          meal: meal.id,
+          dish: name,
+          text: say(language, ON_THE_DAY),
+          source: undefined,
+        }),
+      ),
+    );
   }
 
   /** Days of cooking for nobody. */
@@ -146,6 +165,9 @@ export class CookingSchedule extends Result {
     );
   }
 }
+
+const ON_THE_DAY =
+  "cooked on the day it is eaten, since it holds rice and its recipe does not say how long it keeps (common practice, no source)";
 
 /** What a schedule shows. */
 export interface Shows {

@@ -55,7 +55,7 @@ export function servingsOf(
     const sizes = isSized
       ? sizesOf(dish, person, scheduled, work)
       : [{ serving, portion: planned(serving, false), days: own, count }];
-    return sizes.map((size) => servingOf(dish, size, days));
+    return sizes.map((size) => servingOf(dish, size, days, scheduled));
   });
 }
 
@@ -71,11 +71,11 @@ function servingOf(
   dish: PlannedDish,
   { serving: { person, added }, portion, days: own, count }: Size,
   days: Days,
+  { who }: ScheduledMeal,
 ): DishServing {
   return {
-    meal: dish.meal,
+    ...who(person),
     dish: dish.name,
-    person,
     days: own.flatMap((day) => days.names[day] ?? []),
     count: fraction(count),
     portion,

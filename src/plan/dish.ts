@@ -148,7 +148,12 @@ export class PlannedDish extends Told {
 
   /** @internal The same dish with lines that draw on another sheet of the same recipe. */
   madeFrom(base: Sheet): PlannedDish {
-    return base === this.#base ? this : new PlannedDish({ ...this.#at, base, groups: this.groups() });
+    return base === this.#base ? this : this.with({ base, groups: this.groups() });
+  }
+
+  /** @internal The same dish made from other things. */
+  with(changes: Partial<Pick<DishAt, "base" | "eaters" | "groups">>): PlannedDish {
+    return new PlannedDish({ ...this.#at, ...changes });
   }
 
   /** @internal One portion as written. The same sheet on another day is the same dish. */

@@ -21,7 +21,8 @@ export function potTables(session: DishSession, names: Names, language: Language
 /** Each batch of a nested recipe line by line, how to make it, and what takes of it. */
 export function batchTables(batch: CookedBatch, names: Names, language: Language): readonly Table[] {
   const { day, name } = batch;
-  const title = day === undefined ? name : say(language, "{day}: {dish}", { day, dish: name });
+  const title =
+    day === undefined ? name : say(language, "{day}: {dish}", { day: names.day(day), dish: name });
   return [
     amountsTable(batch, costNotes(batch, batch.exact), title, language),
     stepsTable(batch, title, language),
@@ -45,7 +46,7 @@ function drawsTable({ draws, left }: CookedBatch, names: Names, title: string, l
     ],
     rows: [
       ...draws.map((draw) => [
-        ...(dated ? [draw.day ?? ""] : []),
+        ...(dated ? [names.day(draw.day)] : []),
         dishOf(draw),
         draw.person === undefined ? "" : names.person(draw.person),
         grams(draw.grams),
@@ -62,8 +63,8 @@ function titleOf(
   language: Language,
 ): string {
   const { day } = session;
-  const dish = names.dish(session);
-  const name = day === undefined ? dish : say(language, "{day}: {dish}", { day, dish });
+  const dish = names.cooked(session);
+  const name = day === undefined ? dish : say(language, "{day}: {dish}", { day: names.day(day), dish });
   if (session.made().dish.pots.length === 1) return name;
   const eaters = people.map(({ person }) => names.person(person)).join(", ");
   return say(language, "{name}: pot {number}, for {people}", {

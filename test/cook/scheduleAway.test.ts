@@ -95,7 +95,8 @@ describe("someone whom the plan has away from a meal", () => {
   });
 
   it("is in no session, serving or shopping of it, and in all of the others", () => {
-    const onlyDinner = (how: ScheduleOptions) => cookingSchedule(gone, { days, cook: ["Mon"], ...how });
+    const onlyDinner = (how: ScheduleOptions) =>
+      cookingSchedule(gone, { days, cook: { breakfast: ["Mon"], rice: ["Mon"] }, ...how });
     const week = onlyDinner({ meals: { dinner: { vessel: "200 g" } } });
     const people = week.sessions.map(({ meal, pots }) => [
       meal,
@@ -112,7 +113,11 @@ describe("someone whom the plan has away from a meal", () => {
       people: crew.filter(({ id }) => id !== "bow"),
     });
     const [dinner] = [week.sessions[1]];
-    const alone = cookingSchedule(without, { days, cook: ["Mon"], meals: { dinner: { vessel: "200 g" } } });
+    const alone = cookingSchedule(without, {
+      days,
+      cook: { rice: ["Mon"] },
+      meals: { dinner: { vessel: "200 g" } },
+    });
     expect(dinner?.pots[0]?.sheet.lines.map(({ grams }) => grams)).toEqual(
       alone.sessions[0]?.pots[0]?.sheet.lines.map(({ grams }) => grams),
     );

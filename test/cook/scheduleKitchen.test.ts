@@ -353,7 +353,7 @@ const dinner = (more: Partial<PlanInput> = {}): Plan =>
 describe("a week of a measured plan", () => {
   const how: ScheduleOptions = {
     days: ["Mon", "Tue", "Wed"],
-    cook: ["Mon", "Wed"],
+    cook: { dinner: ["Mon", "Wed"] },
     meals: { dinner: { away: { bow: ["Wed"] }, vessel: "2 kg" } },
   };
 
@@ -458,7 +458,7 @@ describe("a week of a measured plan", () => {
     const plan = dinner({ kitchen: "metric" });
     const schedule = cookingSchedule(plan, {
       days: ["Mon", "Tue", "Wed", "Thu"],
-      cook: ["Mon"],
+      cook: { dinner: ["Mon"] },
       away: { bow: ["Tue"], cox: ["Thu"] },
     });
     const [pot] = schedule.sessions[0]?.pots ?? [];

@@ -1,0 +1,4 @@
+export type { LeftOut, WhyLeftOut } from "./interchange/rows.ts";
+export { type FoodsRead, foodsFromSr, type SrFiles } from "./interchange/sr.ts";
+export { stateOf } from "./interchange/stateOf.ts";
+export type { TextIn } from "./interchange/textIn.ts";
