@@ -85,4 +85,6 @@ export type ErrorCode =
   | "schedule-malformed"
   // table
   | "table-malformed"
-  | "figure-malformed";
+  | "figure-malformed"
+  // interchange
+  | "line-several-foods";
