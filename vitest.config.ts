@@ -15,8 +15,9 @@ export default defineConfig({
     benchmark: { include: ["test/benches/**/*.bench.ts"] },
     reporters: ["default", at("test/reporter.ts")],
     setupFiles: [at("test/setup.ts")],
-    testTimeout: 60_000,
+    testTimeout: process.env.STEELYARD_RUNS === undefined ? 60_000 : 600_000,
     pool: "threads",
+    maxWorkers: 2,
     // Files share what a worker has loaded: nothing in src or test keeps state between tests.
     isolate: false,
   },

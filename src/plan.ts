@@ -1,5 +1,7 @@
 export {
+  type BatchDraw,
   type CookedApart,
+  type CookedBatch,
   type CookedPot,
   type CookingNote,
   type CookingNoteCode,

@@ -1,5 +1,6 @@
 /** All that the package exports, whatever door it stands behind. */
 export * from "steelyard";
+export * from "steelyard/bulk";
 export * from "steelyard/card";
 export * from "steelyard/foods";
 export * from "steelyard/notebook";

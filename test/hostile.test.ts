@@ -141,6 +141,7 @@ function holders(): Holder[] {
   const seen = new Set<unknown>();
   const visit = (value: unknown, depth: number): void => {
     if (typeof value !== "object" || value === null || depth === 0 || seen.has(value)) return;
+    if (ArrayBuffer.isView(value)) return;
     seen.add(value);
     if (Array.isArray(value) || value instanceof Map) {
       for (const each of [...value.values()].slice(0, 3)) visit(each, depth - 1);

@@ -131,6 +131,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
     ],
   ],
   cautionsFor: [[bowl, lightweight]],
+  coefficients: [[bowl, ["iron", "water"]]],
   compare: [
     [bowl, intakes, { person: lightweight, components: ["protein"], system: "eu-1169" }],
     [{ breakfast: bowl }, labels],
@@ -229,6 +230,11 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
       },
     ],
   ],
+  portionsAt: [
+    [bowl, { energy: Float64Array.of(500, 600) }, ["iron", "water"], { silent: "accept" }],
+    [bowl, { energy: Float64Array.of(500), protein: Float64Array.of(20) }, ["iron"]],
+  ],
+  portionsOfMany: [[[bowlDocument], foods, ["iron", "water"], { slice: 2, recipes: {} }]],
   portionPlan: [[planInput]],
   portionPlanSteps: [[planInput]],
   proteinQuality: [[bowl, { person: lightweight, patterns: ["iom-2002"], digestibility: { rice: "0.9" } }]],

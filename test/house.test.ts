@@ -1,9 +1,11 @@
 /** The rules of the house, as DEVELOPERS.md gives them, held against every file of `src`. */
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
 import { entries } from "../entries.ts";
+import ledger from "./ledger.json" with { type: "json" };
+import { folderOf } from "./reporter.ts";
 import { root, type SourceFile, sourceFiles } from "./sources.ts";
 
 /** From the top of the stairs to the bottom: a floor imports only from itself and from floors before it. */
@@ -22,6 +24,7 @@ const floors = [
   "show",
   "card",
   "interchange",
+  "bulk",
 ];
 const faces = entries.map(({ file }) => `${file}.ts`);
 const longest = 400;
@@ -257,7 +260,16 @@ describe("src", () => {
   });
 });
 
-/** Each cycle of run-time imports once, as the path round it; types are gone by then. */
+describe("the ledger of tests", () => {
+  it("allows every folder its seconds, 200 in all", () => {
+    const folders = readdirSync(join(root, "test"), { recursive: true, encoding: "utf8" })
+      .filter((file) => file.endsWith(".test.ts"))
+      .map((file) => folderOf(join(root, "test", file)));
+    expect([...new Set(folders)].filter((folder) => !Object.hasOwn(ledger, folder))).toEqual([]);
+    expect(Object.values(ledger).reduce((sum, each) => sum + each, 0)).toBeLessThanOrEqual(200);
+  });
+});
+
 /** Sets of files that import each other, types too, each by its files' names in order. */
 function circles(): string[] {
   const reach = (from: string): Set<string> => {
@@ -278,6 +290,7 @@ function circles(): string[] {
   return [...new Set(each.map((set) => set.sort().join(" ")))].sort();
 }
 
+/** Each cycle of run-time imports once, as the path round it; types are gone by then. */
 function cycles(): string[] {
   const found: string[] = [];
   const done = new Set<string>();

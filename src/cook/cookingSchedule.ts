@@ -3,7 +3,9 @@ import type { ScheduleOptions } from "./input.ts";
 import { readSchedule } from "./read.ts";
 import { CookingSchedule } from "./schedule.ts";
 
+export type { BatchDraw } from "./draw.ts";
 export type { MealSchedule, RunsOptions, ScheduleOptions, Vessel } from "./input.ts";
+export type { CookedBatch } from "./madeBatch.ts";
 export type { PersonDrift } from "./measuring.ts";
 export type { CookingNote, CookingNoteCode } from "./notes.ts";
 export { CookingSchedule } from "./schedule.ts";
@@ -27,6 +29,11 @@ export type { CookingRun, VesselFit, VesselUse } from "./vessel.ts";
  * what is served and bought, if not quite what was planned. Firm demands hold. Each pot keeps its exact
  * amounts (`exact`) and tells which line moved most (`drift`), each session what that does to everyone's
  * demands (`drifts`). A day on which everyone takes one portion is the plan's own pot.
+ *
+ * Nested recipes are made first (`batches`), each once for every dish and day that draws on it until it is
+ * made again, and until it keeps no longer where its recipe gives days. What is made of one is what is drawn
+ * and what is left of it, literally; where a kitchen measures it, it is rounded up, dishes take no more than
+ * there is, and portions tell what that does to them.
  *
  * How long food keeps, and how it is cooled and reheated, is told in the recipe's own words and never
  * made up: a recipe's note on storage may give a number of days, beyond which its portions are reported.

@@ -1,10 +1,12 @@
 import { type Exact, fraction, sum, times } from "../number/exact.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import type { Plan } from "../plan/planned.ts";
-import type { Serving } from "../plan/share/parts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { hasNested } from "./drawn.ts";
 import { isMeasured } from "./lots.ts";
-import type { ScheduledMeal } from "./read.ts";
+import type { ReadSchedule, ScheduledMeal } from "./read.ts";
+import type { Work } from "./served.ts";
+import { linesAdded } from "./session.ts";
 import { partOf } from "./vessel.ts";
 
 /** What one person eats of a meal over all days. */
@@ -16,46 +18,54 @@ export interface Eaten {
 }
 
 /** What each person eats, person by person and meal by meal as a plan has its portions; nobody who never does. */
-export function eatenOf(plan: Plan, meals: readonly ScheduledMeal[]): readonly Eaten[] {
-  const served = new Map(meals.map((scheduled) => [scheduled, dishesOf(scheduled)]));
+export function eatenOf(plan: Plan, { meals }: ReadSchedule, work: Work): readonly Eaten[] {
   return plan.people.flatMap(({ id: person }) =>
-    meals.flatMap((scheduled): Eaten[] => {
-      const { meal, eating } = scheduled;
-      const count = eating.servings(person) * BigInt(eating.daysOf(person).length);
-      const { dishes } = plan.portion(person, meal.id);
-      if (count === 0n || dishes.size === 0) return [];
-      const portions = fraction(count);
-      const sheets = [...dishes].flatMap(([name, s]): readonly Sheet[] => {
-        const serving = served.get(scheduled)?.get(name)?.get(person);
-        return serving ? lotsOf(serving, s, scheduled) : [partOf(s, portions)];
+    plan.meals.flatMap((meal): Eaten[] => {
+      const own = meals.flatMap((scheduled) => {
+        const eater = scheduled.eaterOf(person, meal.id);
+        return eater === undefined ? [] : [{ scheduled, eater, count: countOf(scheduled, eater) }];
       });
-      return [{ person, meal: meal.id, portions, sheets }];
+      const { dishes } = plan.portion(person, meal.id);
+      const [first] = own.filter(({ count }) => count > 0n);
+      if (!first || dishes.size === 0) return [];
+      const sheets = own.flatMap(({ scheduled, eater, count }) =>
+        scheduled.dishes.flatMap((dish): readonly Sheet[] => {
+          const planned = dishes.get(dish.name);
+          if (!planned || count === 0n) return [];
+          const isSized = isMeasured(dish) || hasNested(dish.base());
+          return isSized ? lotsOf(dish, eater, scheduled, work) : [partOf(planned, fraction(count))];
+        }),
+      );
+      return [{ person, meal: meal.id, portions: fraction(first.count), sheets }];
     }),
   );
 }
 
-/** Servings of dishes that a kitchen measures, by person. */
-function dishesOf({ meal }: ScheduledMeal): ReadonlyMap<string, ReadonlyMap<string, Serving>> {
-  const byPerson = ({ servings }: PlannedDish) => new Map(servings.map((each) => [each.person, each]));
-  return new Map(
-    [...meal.dishes].filter(([, dish]) => isMeasured(dish)).map(([name, dish]) => [name, byPerson(dish)]),
-  );
+function countOf({ eating }: ScheduledMeal, eater: string): bigint {
+  return eating.servings(eater) * BigInt(eating.daysOf(eater).length);
 }
 
 /** What someone takes of all that is cooked, time after time, and what is added to it. */
-function lotsOf(
-  { person, pot, added }: Serving,
-  planned: Sheet,
-  { eating, spans, lots }: ScheduledMeal,
-): readonly Sheet[] {
+function lotsOf(dish: PlannedDish, person: string, scheduled: ScheduledMeal, work: Work): readonly Sheet[] {
+  const { eating, spans } = scheduled;
   return spans.flatMap((span): readonly Sheet[] => {
-    const counts = eating.counts(span.eaten);
-    const count = counts.get(person);
+    const days = eating.daysOf(person, span.eaten);
+    const count = eating.counts(span.eaten).get(person);
     if (count === undefined) return [];
-    const lot = pot && lots.of(counts).lot(pot);
+    const lots = work.lots(scheduled, span);
+    const { pot, share, added } = (lots.dish(dish.name) ?? dish).serving(person);
+    const lot = pot && lots.lot(pot);
     const own = lot?.portions?.get(person);
-    if (!lot || !own) return [partOf(planned, fraction(count))];
-    const share = sum(own.map((each) => times(each.share, fraction(each.count))));
-    return [partOf(lot.sheet, share), ...(added ? [partOf(added, fraction(count))] : [])];
+    const whole = fraction(count);
+    const part = own ? sum(own.map((each) => times(each.share, fraction(each.count)))) : times(share, whole);
+    // Of the plan's own pot a share is of one portion of everyone, of a lot it is of all of it.
+    const eaten = lot ? [partOf(own ? lot.sheet : pot.sheet, part)] : [];
+    const apart = added && linesAdded(added, "cooking");
+    const plated = days.flatMap((day) => {
+      const { added } = work.dish(dish, span.cooked, day).serving(person);
+      const serving = added && linesAdded(added, "serving");
+      return serving ? [partOf(serving, fraction(eating.servings(person)))] : [];
+    });
+    return [...eaten, ...(apart ? [partOf(apart, whole)] : []), ...plated];
   });
 }

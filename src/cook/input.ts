@@ -39,8 +39,14 @@ export interface ScheduleOptions {
    * last, since how long food is kept is counted in them. At most 366.
    */
   readonly days?: readonly string[];
-  /** Days on which meals are cooked: each is cooked for what is eaten from then until the next. Every day unless told. */
-  readonly cook?: readonly string[];
+  /**
+   * Days of cooking, for all or dish by dish: `{ dal: ["Sun", "Wed"] }`. A dish is cooked on each of them
+   * for what is eaten from then until the next; every day unless told. A nested recipe is named by its
+   * id; unless told it is made when it is first drawn on, for as long as it says that it keeps.
+   */
+  readonly cook?: readonly string[] | Readonly<Record<string, readonly string[]>>;
+  /** What dishes and nested recipes are made in, by name or id, in every meal that does not say. */
+  readonly vessels?: Readonly<Record<string, Vessel>>;
   /** Days on which someone is not there for any meal, by the person's id; for one meal, see {@link MealSchedule}. */
   readonly away?: Readonly<Record<string, readonly string[]>>;
   /** By the meal's id. */

@@ -8,37 +8,55 @@ import type { Days } from "./days.ts";
 import type { Gaps, Said } from "./notes.ts";
 import type { DishSession } from "./session.ts";
 
-/** What a recipe says of food that is kept, and whether it is kept longer. Nothing is added to what it says. */
+/** Says what a recipe tells of food that is kept, and whether it is kept longer. Nothing is added to what it says. */
 export function keepingNotes(session: DishSession): readonly Said[] {
   const { days, dish, span } = session.made();
-  const { cooked } = span;
-  const own = notesIn(dish.batch);
-  const last = session.eatenAt().at(-1) ?? cooked;
   const isNamed = days.names.length > 0;
-  const unsaid = !isNamed && session.pots.some(({ people }) => people.some(({ count }) => count.gt(1)));
-  const isKept = last > cooked || unsaid;
+  const isUnsaid = !isNamed && session.pots.some(({ people }) => people.some(({ count }) => count.gt(1)));
+  const at = { days, made: span.cooked, eaten: session.eatenAt(), isUnsaid };
+  return keptNotes(notesIn(dish.batch), at, "cooked");
+}
+
+/** When something is made, and on which days it is eaten or used. */
+export interface Kept {
+  readonly days: Days;
+  readonly made: number;
+  readonly eaten: readonly number[];
+  /** Whether several portions are eaten, and no day says when. */
+  readonly isUnsaid: boolean;
+}
+
+/** What is told of a recipe that is kept, in its own words; of one that is `made` ahead, or `cooked` to be eaten. */
+export function keptNotes(
+  own: readonly RecipeNote[],
+  { days, made, eaten, isUnsaid }: Kept,
+  how: "cooked" | "made",
+): readonly Said[] {
+  const last = eaten.at(-1) ?? made;
+  const isKept = last > made || isUnsaid;
   const asWritten = own.flatMap(({ kind, text, source }): Said[] =>
     kind === "safety" || (isKept && kind !== "general") ? [{ code: kind, phrase: text, source }] : [],
   );
   if (!isKept) return asWritten;
-  if (unsaid) return [{ code: "keeping-not-known", phrase: NO_DAYS }, ...asWritten];
+  if (isUnsaid) return [{ code: "keeping-not-known", phrase: NO_DAYS }, ...asWritten];
   const limits = own.filter(({ days }) => days !== undefined);
+  const phrases = PHRASES[how];
   if (limits.length === 0) {
-    const phrase = own.some(({ kind }) => kind === "storage") ? NO_NUMBER : NO_LIMIT;
-    return [{ code: "no-storage-limit", phrase, gaps: kept(last - cooked) }, ...asWritten];
+    const phrase = own.some(({ kind }) => kind === "storage") ? phrases.noNumber : phrases.noLimit;
+    return [{ code: "no-storage-limit", phrase, gaps: kept(last - made) }, ...asWritten];
   }
   const beyond = limits.flatMap((note): Said[] => {
     const limit = exact(note.days ?? 0);
-    const late = session.eatenAt().filter((day) => compare(fraction(BigInt(day - cooked)), limit) > 0);
+    const late = eaten.filter((day) => compare(fraction(BigInt(day - made)), limit) > 0);
     return late.length === 0
       ? []
       : [
           {
             code: "kept-too-long",
-            phrase: "eaten on {days}, up to {kept} after it is cooked; the recipe gives {limit}: {text}",
+            phrase: phrases.beyond,
             gaps: (language) => ({
               days: dayNames(days, late, language),
-              ...kept(last - cooked)(language),
+              ...kept(last - made)(language),
               limit: dayCount(limit, language),
               text: say(language, note.text),
             }),
@@ -49,10 +67,24 @@ export function keepingNotes(session: DishSession): readonly Said[] {
   return [...beyond, ...asWritten];
 }
 
-const NO_LIMIT =
-  "eaten up to {kept} after it is cooked, and the recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules";
-const NO_NUMBER =
-  "eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules";
+const PHRASES: {
+  readonly [how in "cooked" | "made"]: Readonly<Record<"noLimit" | "noNumber" | "beyond", string>>;
+} = {
+  cooked: {
+    noLimit:
+      "eaten up to {kept} after it is cooked, and the recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules",
+    noNumber:
+      "eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules",
+    beyond: "eaten on {days}, up to {kept} after it is cooked; the recipe gives {limit}: {text}",
+  },
+  made: {
+    noLimit:
+      "used up to {kept} after it is made, and its recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules",
+    noNumber:
+      "used up to {kept} after it is made, and its recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules",
+    beyond: "used on {days}, up to {kept} after it is made; its recipe gives {limit}: {text}",
+  },
+};
 const NO_DAYS =
   "several portions for one person, and no days named: how long they are kept is not known, so follow local food-safety rules";
 

@@ -5,6 +5,7 @@ import type { RatioDrift } from "../plan/measure/drift.ts";
 import type { Group, KitchenNote } from "../plan/share/groups.ts";
 import type { Pot } from "../plan/share/parts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import type { Draw } from "./draw.ts";
 import type { ReadVessel } from "./readMeal.ts";
 import { type CookingRun, inVessel, partOf, type VesselUse } from "./vessel.ts";
 
@@ -44,6 +45,22 @@ export interface LotOf {
   /** Portions by person, above 0; others eat none. */
   readonly counts: ReadonlyMap<string, bigint>;
   readonly vessel: ReadVessel | undefined;
+  /** What it takes of batches of nested recipes, by the line of the dish. */
+  readonly draws?: ReadonlyMap<number, Draw>;
+  /** Whether what must hold for an eater does, besides what the pot is asked. */
+  readonly keeps?: (eater: string, factors: readonly Exact[]) => boolean;
+}
+
+/** The most of each line that there is for a pot, where it is drawn from a batch. */
+export function capsOf({ draws }: LotOf): ReadonlyMap<number, Exact> {
+  return new Map([...(draws ?? [])].map(([line, draw]) => [line, draw.cap]));
+}
+
+/** Takes from the batches what goes into a lot. */
+export function settle({ draws, group }: LotOf, { sheet }: Lot): void {
+  for (const [line, draw] of draws ?? []) {
+    draw.settle(sheet.values.grams[group.pot.indexOf(line)] ?? draw.exact);
+  }
 }
 
 /** What goes in as it was planned: multiples and parts of what the plan's pot takes. */

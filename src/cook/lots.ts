@@ -1,7 +1,9 @@
+import type { Exact } from "../number/exact.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import type { PlannedMeal } from "../plan/planned.ts";
 import type { Group } from "../plan/share/groups.ts";
 import type { Pot } from "../plan/share/parts.ts";
+import type { Draw } from "./draw.ts";
 import { exactLot, type Lot, type LotOf, type LotPortion } from "./lot.ts";
 import { Measuring, type PersonDrift } from "./measuring.ts";
 import type { ReadVessel } from "./readMeal.ts";
@@ -22,49 +24,50 @@ export function isMeasured(dish: PlannedDish): boolean {
   return dish.groups().some(({ measured }) => measured?.asked !== undefined);
 }
 
-/** A meal's pots, made once for each set of portions that is eaten of it. */
-export class MealLots {
-  readonly #meal: PlannedMeal;
-  readonly #vessel: (dish: string) => ReadVessel | undefined;
-  readonly #made = new Map<string, Lots>();
-
-  constructor(meal: PlannedMeal, vessel: (dish: string) => ReadVessel | undefined) {
-    this.#meal = meal;
-    this.#vessel = vessel;
-  }
-
-  /** For so many portions of each person. */
-  of(counts: ReadonlyMap<string, bigint>): Lots {
-    const key = JSON.stringify([...counts].map(([person, count]) => [person, String(count)]));
-    const made = this.#made.get(key) ?? new Lots(this.#meal, counts, this.#vessel);
-    this.#made.set(key, made);
-    return made;
-  }
-}
-
-/** All that is cooked of a meal at once. */
+/** All that is cooked of a meal's dishes at once. */
 export class Lots {
   readonly #lots: ReadonlyMap<Pot, LotOf>;
   readonly #made = new Map<Pot, Lot>();
-  readonly #meal: PlannedMeal;
+  readonly #dishes: ReadonlyMap<string, PlannedDish>;
+  readonly #before: ReadonlyMap<string, PlannedDish>;
   readonly #counts: ReadonlyMap<string, bigint>;
+  readonly #isMeasured: boolean;
   #measuring: Measuring | undefined;
 
-  constructor(
-    meal: PlannedMeal,
-    counts: ReadonlyMap<string, bigint>,
-    vessel: (dish: string) => ReadVessel | undefined,
-  ) {
-    this.#meal = meal;
+  constructor({ meal, dishes, counts, made, draws, vessel, keeps }: LotsOf) {
     this.#counts = counts;
+    this.#before = meal.dishes;
+    this.#dishes = new Map([...meal.dishes].map(([name, dish]) => [name, made(dish)]));
+    const own = dishes.flatMap(({ name }) => this.#dishes.get(name) ?? []);
+    this.#isMeasured = own.some(isMeasured);
     this.#lots = new Map(
-      [...meal.dishes.values()].flatMap((dish) =>
-        potsOf(dish).flatMap(({ pot, group }): [Pot, LotOf][] => {
-          const own = new Map(pot.people.flatMap((person) => this.#portions(person)));
-          return own.size === 0 ? [] : [[pot, { dish, group, pot, counts: own, vessel: vessel(dish.name) }]];
+      own.flatMap((dish) =>
+        potsOf(dish).flatMap(({ pot, group, number }): [Pot, LotOf][] => {
+          const counts = new Map(pot.people.flatMap((person) => this.#portions(person)));
+          if (counts.size === 0) return [];
+          const drawn = draws(dish)?.(number);
+          return [
+            [
+              pot,
+              {
+                dish,
+                group,
+                pot,
+                counts,
+                vessel: vessel(dish.name),
+                ...(drawn && { draws: drawn }),
+                ...(keeps && { keeps }),
+              },
+            ],
+          ];
         }),
       ),
     );
+  }
+
+  /** A dish as it is made of the batches at hand. */
+  dish(name: string): PlannedDish | undefined {
+    return this.#dishes.get(name);
   }
 
   /** Who eats of a pot, and how many portions; nobody where none is cooked. */
@@ -89,11 +92,17 @@ export class Lots {
 
   /** What measuring does to each person's portions of the meal; empty where nothing is measured. */
   get drifts(): readonly PersonDrift[] {
-    return [...this.#meal.dishes.values()].some(isMeasured) ? this.#measured.drifts : [];
+    return this.#isMeasured ? this.#measured.drifts : [];
+  }
+
+  /** Makes every lot, so that batches know what is taken of them. */
+  makeAll(): void {
+    for (const pot of this.#lots.keys()) this.lot(pot);
   }
 
   get #measured(): Measuring {
-    this.#measuring ??= new Measuring(this.#meal, this.#counts, [...this.#lots.values()]);
+    const at = { dishes: this.#dishes, before: this.#before, counts: this.#counts };
+    this.#measuring ??= new Measuring({ ...at, lots: [...this.#lots.values()] });
     return this.#measuring;
   }
 
@@ -101,4 +110,16 @@ export class Lots {
     const count = this.#counts.get(person);
     return count === undefined ? [] : [[person, count]];
   }
+}
+
+/** What is cooked at once, for how many portions of each person. */
+export interface LotsOf {
+  readonly meal: PlannedMeal;
+  /** Those that are cooked now; others are on the plate as they were planned. */
+  readonly dishes: readonly PlannedDish[];
+  readonly counts: ReadonlyMap<string, bigint>;
+  readonly made: (dish: PlannedDish) => PlannedDish;
+  readonly draws: (dish: PlannedDish) => ((pot: number) => ReadonlyMap<number, Draw>) | undefined;
+  readonly vessel: (dish: string) => ReadVessel | undefined;
+  readonly keeps?: ((eater: string, factors: readonly Exact[]) => boolean) | undefined;
 }

@@ -22,7 +22,8 @@ import type { Group, KitchenNote } from "../plan/share/groups.ts";
 import { withAmounts } from "../plan/share/lines.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { type Lot, type LotOf, plannedSheet } from "./lot.ts";
+import { capsOf, type Lot, type LotOf, plannedSheet } from "./lot.ts";
+import { shareOf } from "./measuredBatch.ts";
 import { type CookingRun, inVessel, roomOf, type VesselUse } from "./vessel.ts";
 
 /** A lot in amounts that the kitchen can measure, before it is shared out. */
@@ -37,7 +38,7 @@ export interface MeasuredLot {
 }
 
 /** What a lot is measured with, and who eats of it. */
-export type LotAsked = Omit<PotTask, "dish" | "base" | "group" | "totals" | "portions">;
+export type LotAsked = Omit<PotTask, "dish" | "base" | "group" | "totals" | "portions" | "caps">;
 
 /** How often runs are made smaller for the room that rounding up takes. */
 const TRIES = 5;
@@ -56,8 +57,9 @@ export function measuredLot(of: LotOf, asked: LotAsked): MeasuredLot | undefined
     if (use?.fit === "several" && vessel?.runs === "full") return fullRuns(of, asked, { exact, totals, use });
     const rounded = runs.map(({ count, sheet }) => {
       const { portions } = sheet.values;
-      const own = allTimes(totals, over(portions, exact.values.portions));
-      return roundRun(of, { totals: own, portions, count }, asked);
+      const share = over(portions, exact.values.portions);
+      const own = { totals: allTimes(totals, share), caps: shareOf(capsOf(of), share) };
+      return roundRun(of, { ...own, portions, count }, asked);
     });
     const excess = vessel && vessel.runs !== "one" ? minus(fullest(of, rounded), vessel.size) : ZERO;
     if (excess.n <= 0n) return made(of, asked, { exact, rounded, use });
@@ -84,13 +86,21 @@ function fullRuns(of: LotOf, asked: LotAsked, planned: Planned): MeasuredLot | u
     greatest(ZERO, minus(total, times(fraction(count), full.rounded.totals[line] ?? ZERO))),
   );
   const { portions } = exact.values;
+  const caps = new Map(
+    [...capsOf(of)].map(([line, most]) => {
+      const taken = times(fraction(count), full.run.sheet.values.grams[of.group.pot.indexOf(line)] ?? ZERO);
+      return [line, minus(most, taken)];
+    }),
+  );
   const sheet = moveLines(of.pot.sheet, ratiosOf(left, of.group, of.dish.base()), portions);
   const share = over(sheet.masses.raw, exact.masses.raw);
   const own = times(portions, share);
   const hasDose = sheet.lines.some(({ scaling }) => scaling === "per-portion");
   const isTrifle = !hasDose && compare(share, asked.tolerance) <= 0;
   const rest =
-    isTrifle || share.n === 0n ? [] : [roundRun(of, { totals: left, portions: own, count: ONE }, nobody)];
+    isTrifle || share.n === 0n
+      ? []
+      : [roundRun(of, { totals: left, caps, portions: own, count: ONE }, nobody)];
   if (compare(fullest(of, rest), of.vessel.size) > 0) return undefined;
   const each = over(rest.length === 0 ? portions : minus(portions, own), fraction(count));
   const run = runOf(
@@ -114,7 +124,8 @@ function fullRun(of: LotOf, asked: LotAsked, { exact, totals }: Planned): Rounde
   for (let i = 0; i < TRIES; i += 1) {
     const share = over(size, whole);
     const portions = times(exact.values.portions, share);
-    const full = roundRun(of, { totals: allTimes(totals, share), portions, count: ONE }, asked);
+    const own = { totals: allTimes(totals, share), caps: shareOf(capsOf(of), share) };
+    const full = roundRun(of, { ...own, portions, count: ONE }, asked);
     const excess = minus(roomIn(of, full.run.sheet), of.vessel.size);
     if (excess.n <= 0n) return full;
     size = minus(size, excess);
@@ -140,17 +151,19 @@ function roomIn({ vessel, dish }: LotOf, s: Sheet): Exact {
 /** What goes into one run before it is rounded, by line of one base portion. */
 interface RunOf {
   readonly totals: readonly Exact[];
+  /** The most that there is of lines that are drawn from a batch, by line. */
+  readonly caps: ReadonlyMap<number, Exact>;
   readonly portions: Exact;
   readonly count: Exact;
 }
 
 function roundRun(
   { dish, group, pot }: LotOf,
-  { totals, portions, count }: RunOf,
+  { totals, caps, portions, count }: RunOf,
   asked: LotAsked,
 ): RoundedRun {
   const base = dish.base();
-  const rounded = roundPot({ ...asked, dish: dish.name, base, group, totals, portions });
+  const rounded = roundPot({ ...asked, dish: dish.name, base, group, totals, portions, caps });
   const moved = moveLines(pot.sheet, ratiosOf(rounded.totals, group, base), portions);
   const sheet = withAmounts(
     moved,

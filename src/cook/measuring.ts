@@ -1,15 +1,15 @@
 import { type Exact, greatest, least, ONE, plus, ZERO } from "../number/exact.ts";
 import { compare } from "../number/ratio.ts";
+import type { PlannedDish } from "../plan/dish.ts";
 import { type DemandDrift, type DriftOf, PortionDrift } from "../plan/measure/drift.ts";
-import { type Row, rowAt } from "../plan/measure/figures.ts";
+import { type MealFigures, type Row, rowAt } from "../plan/measure/figures.ts";
 import type { PotAsked } from "../plan/measure/potAsked.ts";
 import type { Taster } from "../plan/measure/potTask.ts";
-import type { PlannedMeal } from "../plan/planned.ts";
 import type { KitchenNote } from "../plan/share/groups.ts";
 import type { Pot } from "../plan/share/parts.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { exactLot, type Lot, type LotOf } from "./lot.ts";
+import { exactLot, type Lot, type LotOf, settle } from "./lot.ts";
 import { type LotAsked, type MeasuredLot, measuredLot } from "./measuredLot.ts";
 import { byShares, byWeight, meanShare, type SharedOut, withShare } from "./shareOut.ts";
 
@@ -38,6 +38,16 @@ interface Plate {
 const LEFT =
   "the pot stays in exact amounts: in measurable ones, what must hold for someone would not, or a run would not go into its vessel";
 
+/** What is measured at once. */
+interface MeasuringOf {
+  /** All dishes of the meal as they are made, by name. */
+  readonly dishes: ReadonlyMap<string, PlannedDish>;
+  /** The same as they were planned. */
+  readonly before: ReadonlyMap<string, PlannedDish>;
+  readonly counts: ReadonlyMap<string, bigint>;
+  readonly lots: readonly LotOf[];
+}
+
 /**
  * Brings all that is cooked of a meal at once to amounts that the plan's kitchen can measure: pot
  * after pot, each knowing what those before it cost, every firm demand of everyone kept. A pot that
@@ -45,18 +55,24 @@ const LEFT =
  */
 export class Measuring {
   readonly lots: Map<Pot, Lot> = new Map();
-  readonly #meal: PlannedMeal;
+  readonly #dishes: ReadonlyMap<string, PlannedDish>;
+  readonly #before: ReadonlyMap<string, PlannedDish>;
   readonly #plates = new Map<string, Plate>();
-  #asked: PotAsked | undefined;
+  #asked: (PotAsked & { readonly before: MealFigures }) | undefined;
 
-  constructor(meal: PlannedMeal, counts: ReadonlyMap<string, bigint>, lots: readonly LotOf[]) {
-    this.#meal = meal;
+  constructor({ dishes, before, counts, lots }: MeasuringOf) {
+    this.#dishes = dishes;
+    this.#before = before;
     for (const person of counts.keys()) this.#plates.set(person, this.#plateOf(person));
     for (const of of lots) {
       const { asked } = of.group.measured ?? {};
       if (!asked) continue;
-      this.#asked = asked;
-      this.lots.set(of.pot, this.#measure(of, asked));
+      const figures = asked.figures.with((name) => dishes.get(name)?.base());
+      const now = { ...asked, figures };
+      this.#asked = { ...now, before: asked.figures };
+      const lot = this.#measure(of, now);
+      settle(of, lot);
+      this.lots.set(of.pot, lot);
     }
   }
 
@@ -67,7 +83,8 @@ export class Measuring {
   }
 
   #measure(of: LotOf, asked: PotAsked): Lot {
-    if (isAsPlanned(of)) {
+    const isOther = this.#before.get(of.dish.name)?.base() !== of.dish.base();
+    if (!isOther && isAsPlanned(of)) {
       const lot = exactLot(of);
       // In one run it is the plan's own pot, measured already.
       if (lot.runs.length === 1 && lot.runs[0]?.count.eq(1)) return lot;
@@ -106,6 +123,7 @@ export class Measuring {
     const name = of.dish.name;
     const now = plate.mean.get(name) ?? [];
     const own = (portions.get(person) ?? []).map(({ share }) => withShare(now, of.group.pot, totals, share));
+    if (of.keeps && !own.every((factors) => of.keeps?.(person, factors))) return false;
     const sizes = new Map([...plate.sizes, [name, own]]);
     return demands
       .filter(({ firm }) => firm)
@@ -139,7 +157,7 @@ export class Measuring {
 
   #plateOf(person: string): Plate {
     const planned = new Map(
-      [...this.#meal.dishes].flatMap(([name, dish]): [string, readonly Exact[]][] => {
+      [...this.#dishes].flatMap(([name, dish]): [string, readonly Exact[]][] => {
         const eater = dish
           .groups()
           .flatMap(({ eaters }) => eaters)
@@ -151,11 +169,20 @@ export class Measuring {
     return { planned, mean: new Map(planned), lineByLine: new Map(planned), sizes, isLeft: false };
   }
 
-  #drift(person: string, plate: Plate, asked: PotAsked): PersonDrift {
+  #drift(person: string, plate: Plate, asked: PotAsked & { readonly before: MealFigures }): PersonDrift {
     const { planned: exact, mean: measured, lineByLine, isLeft: unrounded } = plate;
-    const { figures, tolerance } = asked;
+    const { figures, before: figuresBefore, tolerance } = asked;
     const demands = asked.heldTo.get(person)?.demands ?? [];
-    const of: DriftOf = { figures, demands, tolerance, exact, measured, lineByLine, unrounded };
+    const of: DriftOf = {
+      figures,
+      figuresBefore,
+      demands,
+      tolerance,
+      exact,
+      measured,
+      lineByLine,
+      unrounded,
+    };
     const drift = new PortionDrift(of, () => this.#sheets(measured));
     return {
       person,
@@ -168,7 +195,7 @@ export class Measuring {
 
   #sheets(factors: Factors): readonly Sheet[] {
     return [...factors].flatMap(([name, own]) => {
-      const base = this.#meal.dishes.get(name)?.base();
+      const base = this.#dishes.get(name)?.base();
       return base ? [moveLines(base, own, ONE)] : [];
     });
   }

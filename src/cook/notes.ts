@@ -14,7 +14,7 @@ import type { VesselUse } from "./vessel.ts";
  * What a note is about. Room: `several-runs`, `overflows`, `volume-not-known`, `volume-by-lines`. The
  * batch: `large-factor`, `per-portion-in-pot` (a question of the plan that is still open). Keeping:
  * `kept-too-long`, `no-storage-limit`, `keeping-not-known`. In the recipe's own words: `storage`,
- * `cooling`, `reheating`, `safety`. Of the schedule: `nothing-to-cook`. Of amounts that the plan's kitchen
+ * `cooling`, `reheating`, `safety`. Of the schedule: `nothing-to-cook`, `cooked-on-the-day`. Of amounts that the plan's kitchen
  * measures: `measured` (what that costs in ratios), `off-target` (whose demand it costs more than the
  * tolerance), and those of a plan's own pots.
  */
@@ -33,6 +33,7 @@ export type CookingNoteCode =
   | "reheating"
   | "safety"
   | "nothing-to-cook"
+  | "cooked-on-the-day"
   | "measured"
   | KitchenNote["code"];
 
@@ -41,9 +42,12 @@ export interface CookingNote {
   readonly code: CookingNoteCode;
   /** The days of cooking that it speaks of; empty where the schedule names no days. */
   readonly days: readonly string[];
-  readonly meal: string;
+  /** Undefined where it speaks of a nested recipe. */
+  readonly meal: string | undefined;
   /** Nothing where it speaks of all the meal's. */
   readonly dish: string | undefined;
+  /** The nested recipe that it speaks of, by its id. */
+  readonly recipe?: string;
   readonly text: string;
   /** As the recipe gives it. */
   readonly source: string | undefined;
@@ -86,7 +90,13 @@ export const OF_A_POT: ReadonlySet<CookingNoteCode> = /* @__PURE__ */ new Set<Co
 
 /** What measuring a pot costs, and what could not be measured. */
 export function measuredNotes(pot: DishPot): readonly Said[] {
-  const { sheet, exact, drift, kitchenNotes } = pot;
+  return costNotes(pot, pot.made().dish.base());
+}
+
+type Measured = Pick<DishPot, "sheet" | "exact" | "drift" | "kitchenNotes">;
+
+/** The same of what is made by these lines. */
+export function costNotes({ sheet, exact, drift, kitchenNotes }: Measured, lines: Sheet): readonly Said[] {
   const moved: readonly Said[] = drift
     ? [
         {
@@ -95,7 +105,7 @@ export function measuredNotes(pot: DishPot): readonly Said[] {
           gaps: (language) => ({
             cooked: showFigure(sheet.masses.cooked, { unit: "g", language }),
             planned: showFigure(exact.masses.cooked, { unit: "g", language }),
-            line: say(language, nameOf(pot.made().dish.base(), drift.line)),
+            line: say(language, nameOf(lines, drift.line)),
             drift: `${drift.drift.n > 0n ? "+" : ""}${showPercent(drift.drift, { significant: 2, language })}`,
           }),
         },
@@ -122,7 +132,11 @@ function lostNotes(
   const { drifts, meal } = session;
   return drifts.flatMap(({ person, lost }) =>
     lost.map(({ of, asked }): CookingNote => {
-      const gaps = { person: session.made().nameOf(person), demand: say(language, of), asked };
+      const gaps = {
+        person: session.made().nameOf(session.made().who(person).person),
+        demand: say(language, of),
+        asked,
+      };
       return {
         code: "off-target",
         days,
@@ -142,8 +156,8 @@ const LOST =
 export function merged(notes: readonly CookingNote[]): readonly CookingNote[] {
   const found = new Map<string, { readonly note: CookingNote; readonly days: Set<string> }>();
   for (const note of notes) {
-    const { code, meal, dish, text, source } = note;
-    const key = JSON.stringify([code, meal, dish, text, source]);
+    const { code, meal, dish, recipe, text, source } = note;
+    const key = JSON.stringify([code, meal, dish, recipe, text, source]);
     const days = found.get(key)?.days ?? new Set();
     for (const day of note.days) days.add(day);
     if (!found.has(key)) found.set(key, { note, days });
@@ -151,7 +165,8 @@ export function merged(notes: readonly CookingNote[]): readonly CookingNote[] {
   return [...found.values()].map(({ note, days }) => ({ ...note, days: [...days] }));
 }
 
-function roomNotes({ vessel, runs }: DishPot): readonly Said[] {
+/** Whether it goes into its vessel. */
+export function roomNotes({ vessel, runs }: Pick<DishPot, "vessel" | "runs">): readonly Said[] {
   if (!vessel) return [];
   const { fit, silent, by } = vessel;
   const gaps =
@@ -205,7 +220,7 @@ const LARGE = "{factor} times the recipe as written: {text}";
 const LARGE_RUN = "a run of {factor} times the recipe as written: {text}";
 
 /** Times, pans and the like are those of the batch as it was written, and what counts is what is cooked at once. */
-function largeNotes({ runs }: DishPot): readonly Said[] {
+export function largeNotes({ runs }: Pick<DishPot, "runs">): readonly Said[] {
   for (const { sheet } of runs) {
     const written = asWritten(sheet);
     const [note] = notesOn(written, sheet).filter(({ code }) => code === "large-factor");

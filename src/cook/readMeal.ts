@@ -77,7 +77,8 @@ function servingsSchema(): Schema<bigint | { readonly [person: string]: bigint }
   );
 }
 
-function vesselSchema(): Schema<ReadVessel> {
+/** The schema of what a dish is made in. */
+export function vesselSchema(): Schema<ReadVessel> {
   const capacity = andThen(readAs(writtenAmount(), "how much it holds", amountOf), (capacity, refuse) => {
     const size = gramsOf(capacity) ?? millilitresOf(capacity);
     if (!size || isZero(size))

@@ -2,10 +2,14 @@ import { britishEnglish, type Language, say } from "../document/language.ts";
 import { Result } from "../number/result.ts";
 import type { Plan } from "../plan/planned.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { batchNotes } from "./batchNotes.ts";
+import { ownFoods } from "./drawn.ts";
 import { type Eaten, eatenOf } from "./eaten.ts";
+import { KitchenWork } from "./kitchenWork.ts";
+import type { CookedBatch } from "./madeBatch.ts";
 import { type CookingNote, merged, sessionNotes } from "./notes.ts";
 import type { ReadSchedule } from "./read.ts";
-import { type DishServing, servingsOf } from "./served.ts";
+import type { DishServing } from "./served.ts";
 import { type CookingSession, DishSession } from "./session.ts";
 import { partOf } from "./vessel.ts";
 
@@ -17,6 +21,7 @@ export class CookingSchedule extends Result {
   /** The plan that is cooked. */
   readonly plan: Plan;
   readonly #read: ReadSchedule;
+  readonly #kitchen: KitchenWork;
   #sessions: readonly DishSession[] | undefined;
   #servings: readonly DishServing[] | undefined;
 
@@ -26,6 +31,15 @@ export class CookingSchedule extends Result {
     this.days = read.days.names;
     this.plan = plan;
     this.#read = read;
+    this.#kitchen = new KitchenWork(plan, read);
+  }
+
+  /**
+   * Nested recipes, by the day on which they are made, those that go into others first. Each is made once
+   * for every dish and day that draws on it until it is made again: see `cook` of the options.
+   */
+  get batches(): readonly CookedBatch[] {
+    return this.#kitchen.batches;
   }
 
   /** Each dish on each day that it is cooked, by day, then in the plan's order. */
@@ -35,23 +49,20 @@ export class CookingSchedule extends Result {
 
   /** What each person is served of each dish, in the plan's order. */
   get servings(): readonly DishServing[] {
-    const { days, meals } = this.#read;
-    this.#servings ??= meals.flatMap((scheduled) =>
-      [...scheduled.meal.dishes.values()].flatMap((dish) => servingsOf(dish, scheduled, days)),
-    );
+    this.#servings ??= this.#kitchen.servings();
     return this.#servings;
   }
 
-  /** @internal All that is cooked and added over all days, for whoever buys it. */
+  /** @internal All that is cooked and added over all days, for whoever buys it; nested recipes are batches of their own. */
   cooked(): readonly Sheet[] {
     const pots = this.sessions.flatMap(({ pots, apart }) => [...pots, ...apart].map(({ sheet }) => sheet));
     const added = this.servings.flatMap((each) => (each.added ? [partOf(each.added, each.count)] : []));
-    return [...pots, ...added];
+    return [...this.batches.map(({ sheet }) => sheet), ...pots, ...added].flatMap((s) => ownFoods(s) ?? []);
   }
 
   /** @internal What each person eats of each meal over all days. */
   eaten(): readonly Eaten[] {
-    return eatenOf(this.plan, this.#read.meals);
+    return eatenOf(this.plan, this.#read, this.#kitchen);
   }
 
   /** What the cook should know, each thing once with the days that it speaks of. In British English. */
@@ -69,6 +80,7 @@ export class CookingSchedule extends Result {
     return {
       plan: this.plan,
       days: this.days,
+      batches: this.#kitchen.batches,
       sessions: this.#dishSessions,
       servings: this.servings,
       notes: this.#notes(language),
@@ -84,25 +96,54 @@ export class CookingSchedule extends Result {
     const { days, meals } = this.#read;
     const names = new Map(this.plan.people.map(({ id, name }) => [id, name]));
     const nameOf = (person: string): string => names.get(person) ?? person;
-    const all = meals.flatMap(({ meal, eating, spans, lots }) =>
-      spans.flatMap((span) => {
+    const all = meals.flatMap((scheduled) =>
+      scheduled.spans.flatMap((span) => {
         if (span.eaten.length === 0) return [];
-        const own = lots.of(eating.counts(span.eaten));
-        return [...meal.dishes.values()].map(
-          (dish) => new DishSession({ days, dish, eating, span, lots: own, nameOf }),
-        );
+        const lots = this.#kitchen.lots(scheduled, span);
+        const { eating, who } = scheduled;
+        return scheduled.dishes.flatMap(({ name }) => {
+          const dish = lots.dish(name);
+          return dish ? [new DishSession({ days, dish, eating, span, lots, who, nameOf })] : [];
+        });
       }),
     );
-    const cooked = all.filter((session) => !session.isEmpty());
-    return cooked.sort((a, b) => a.made().span.cooked - b.made().span.cooked);
+    const place = new Map(
+      this.plan.meals
+        .flatMap(({ id, dishes }) => [...dishes.keys()].map((name) => JSON.stringify([id, name])))
+        .map((key, i) => [key, i]),
+    );
+    const placeOf = ({ meal, dish }: DishSession): number => place.get(JSON.stringify([meal, dish])) ?? 0;
+    return all
+      .filter((session) => !session.isEmpty())
+      .sort((a, b) => a.made().span.cooked - b.made().span.cooked || placeOf(a) - placeOf(b));
   }
 
   /** What could do harm stands first. */
   #notes(language: Language): readonly CookingNote[] {
     const sessions = this.#dishSessions.flatMap((session) => sessionNotes(session, language));
-    const notes = merged([...sessions, ...this.#idle(language)]);
+    const ahead = this.#kitchen.batches.flatMap((batch) => batchNotes(batch, this.#read.days, language));
+    const notes = merged([...ahead, ...sessions, ...this.#onTheDay(language), ...this.#idle(language)]);
     const isUrgent = ({ code }: CookingNote): boolean => code === "kept-too-long" || code === "overflows";
     return [...notes.filter(isUrgent), ...notes.filter((note) => !isUrgent(note))];
+  }
+
+  /** Dishes that are not kept, though others are. */
+  #onTheDay(language: Language): readonly CookingNote[] {
+    const { days, meals } = this.#read;
+    return meals.flatMap(({ meal, onTheDay, spans }) =>
+      onTheDay.map(
+        ({ name }): CookingNote => ({
+          code: "cooked-on-the-day",
+          days: spans
+            .filter(({ eaten }) => eaten.length > 0)
+            .flatMap(({ cooked }) => days.names[cooked] ?? []),
+          meal: meal.id,
+          dish: name,
+          text: say(language, ON_THE_DAY),
+          source: undefined,
+        }),
+      ),
+    );
   }
 
   /** Days of cooking for nobody. */
@@ -125,10 +166,14 @@ export class CookingSchedule extends Result {
   }
 }
 
+const ON_THE_DAY =
+  "cooked on the day it is eaten, since it holds rice and its recipe does not say how long it keeps (common practice, no source)";
+
 /** What a schedule shows. */
 export interface Shows {
   readonly plan: Plan;
   readonly days: readonly string[];
+  readonly batches: readonly CookedBatch[];
   readonly sessions: readonly DishSession[];
   readonly servings: readonly DishServing[];
   readonly notes: readonly CookingNote[];

@@ -4,9 +4,10 @@ import type { PlannedDish } from "../plan/dish.ts";
 import type { Serving } from "../plan/share/parts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Days } from "./days.ts";
+import { hasNested } from "./drawn.ts";
 import type { Span } from "./eating.ts";
 import type { Lot, LotPortion } from "./lot.ts";
-import { isMeasured } from "./lots.ts";
+import { isMeasured, type Lots } from "./lots.ts";
 import type { ScheduledMeal } from "./read.ts";
 import { linesAdded } from "./session.ts";
 
@@ -29,22 +30,38 @@ export interface DishServing {
   readonly added: Sheet | undefined;
 }
 
+/** What is made of dishes. */
+export interface Work {
+  /** What is cooked of a meal's dishes for the days of a span. */
+  lots(scheduled: ScheduledMeal, span: Span): Lots;
+  /** A dish as it is made of the batches at hand when it is cooked, and when it is served. */
+  dish(dish: PlannedDish, cooked: number, served: number): PlannedDish;
+}
+
 /** Each person's servings of a dish over all days; nobody who never eats of it. */
-export function servingsOf(dish: PlannedDish, scheduled: ScheduledMeal, days: Days): readonly DishServing[] {
-  const sized = isMeasured(dish) ? sizesOf : undefined;
+export function servingsOf(
+  dish: PlannedDish,
+  scheduled: ScheduledMeal,
+  days: Days,
+  work: Work,
+): readonly DishServing[] {
+  const isSized = isMeasured(dish) || hasNested(dish.base());
   return dish.servings.flatMap((serving) => {
     const { person } = serving;
     const { eating } = scheduled;
     const own = eating.daysOf(person);
     const count = eating.servings(person) * BigInt(own.length);
     if (count === 0n) return [];
-    const sizes = sized?.(serving, scheduled) ?? [{ portion: planned(serving, false), days: own, count }];
-    return sizes.map((size) => servingOf(dish, serving, size, days));
+    const sizes = isSized
+      ? sizesOf(dish, person, scheduled, work)
+      : [{ serving, portion: planned(serving, false), days: own, count }];
+    return sizes.map((size) => servingOf(dish, size, days, scheduled));
   });
 }
 
 /** Portions of one size, and the days on which they are eaten. */
 interface Size {
+  readonly serving: Serving;
   readonly portion: DishServing["portion"];
   readonly days: readonly number[];
   readonly count: bigint;
@@ -52,14 +69,13 @@ interface Size {
 
 function servingOf(
   dish: PlannedDish,
-  { person, added }: Serving,
-  { portion, days: own, count }: Size,
+  { serving: { person, added }, portion, days: own, count }: Size,
   days: Days,
+  { who }: ScheduledMeal,
 ): DishServing {
   return {
-    meal: dish.meal,
+    ...who(person),
     dish: dish.name,
-    person,
     days: own.flatMap((day) => days.names[day] ?? []),
     count: fraction(count),
     portion,
@@ -85,23 +101,30 @@ function planned(serving: Serving, isOnce: boolean): DishServing["portion"] {
 }
 
 /** Someone's portions by their size, in the order in which they are first eaten. */
-function sizesOf(serving: Serving, { eating, spans, lots }: ScheduledMeal): readonly Size[] {
-  const { person, pot } = serving;
+function sizesOf(dish: PlannedDish, person: string, scheduled: ScheduledMeal, work: Work): readonly Size[] {
+  const { eating, spans } = scheduled;
   const each = eating.servings(person);
-  const found = new Map<string, { portion: DishServing["portion"]; days: number[]; count: bigint }>();
+  const found = new Map<string, Size & { days: number[]; count: bigint }>();
+  const made: PlannedDish[] = [];
   for (const span of spans) {
-    const lotsOf = lots.of(eating.counts(span.eaten));
-    const lot = pot && lotsOf.lot(pot);
-    for (const { day, count, portion } of inTurn(serving, lot, eating.daysOf(person, span.eaten), each)) {
+    const own = eating.daysOf(person, span.eaten);
+    if (own.length === 0) continue;
+    const lots = work.lots(scheduled, span);
+    const serving = lots.dish(dish.name)?.serving(person) ?? dish.serving(person);
+    const lot = serving.pot && lots.lot(serving.pot);
+    for (const { day, count, portion } of inTurn(serving, lot, own, each)) {
       const { grams, isRest, weighed } = portion;
-      const key = [toText(grams), isRest, weighed !== undefined, count].join(" ");
-      const size = found.get(key) ?? { portion, days: [], count: 0n };
+      // What is added may be of another batch than what was cooked.
+      const plated = work.dish(dish, span.cooked, day);
+      const place = made.includes(plated) ? made.indexOf(plated) : made.push(plated) - 1;
+      const key = [toText(grams), isRest, weighed !== undefined, count, place].join(" ");
+      const size = found.get(key) ?? { serving: plated.serving(person), portion, days: [], count: 0n };
       size.days.push(day);
       size.count += count;
       found.set(key, size);
     }
   }
-  return [...found.values()].map(({ portion, days, count }) => ({ portion, days, count }));
+  return [...found.values()];
 }
 
 interface Turn {

@@ -50,6 +50,7 @@ export interface CookedPot {
 /** What is cooked for one person alone, in their share of the pot or apart from it. */
 export interface CookedApart {
   readonly person: string;
+  readonly meal: string;
   readonly sheet: Sheet;
 }
 
@@ -58,6 +59,8 @@ export interface CookingSession {
   /** Nothing where the schedule names no days. */
   readonly day: string | undefined;
   readonly meal: string;
+  /** All meals that it is cooked for, in the plan's order: of a menu of days it may be several. */
+  readonly meals: readonly string[];
   readonly dish: string;
   /** The days on which it is eaten, in order; empty where the schedule names none. */
   readonly eaten: readonly string[];
@@ -78,6 +81,7 @@ interface Made {
   readonly eating: Eating;
   readonly span: Span;
   readonly lots: Lots;
+  readonly who: (eater: string) => { readonly person: string; readonly meal: string };
   readonly nameOf: (person: string) => string;
 }
 
@@ -85,6 +89,7 @@ interface Made {
 export class DishSession extends Told implements CookingSession {
   readonly day: string | undefined;
   readonly meal: string;
+  readonly meals: readonly string[];
   readonly dish: string;
   readonly eaten: readonly string[];
   readonly #made: Made;
@@ -97,7 +102,6 @@ export class DishSession extends Told implements CookingSession {
     super();
     const { days, dish, eating, span } = made;
     this.day = days.names[span.cooked];
-    this.meal = dish.meal;
     this.dish = dish.name;
     this.#made = made;
     const people = new Map<string, bigint>();
@@ -110,6 +114,8 @@ export class DishSession extends Told implements CookingSession {
     this.#eatenAt = span.eaten.filter((day) => eaten.has(day));
     this.eaten = this.#eatenAt.flatMap((day) => days.names[day] ?? []);
     this.#people = people;
+    this.meals = [...new Set([...people.keys()].map((eater) => made.who(eater).meal))];
+    this.meal = this.meals[0] ?? dish.meal;
   }
 
   /** @internal */
@@ -128,9 +134,14 @@ export class DishSession extends Told implements CookingSession {
   }
 
   get pots(): readonly DishPot[] {
-    const { dish, lots } = this.#made;
+    const { dish, lots, who } = this.#made;
     this.#pots ??= dish.pots.flatMap((pot, i) => {
-      const people = [...lots.counts(pot)].map(([person, count]): PersonPortions => {
+      const counts = new Map<string, bigint>();
+      for (const [eater, count] of lots.counts(pot)) {
+        const { person } = who(eater);
+        counts.set(person, (counts.get(person) ?? 0n) + count);
+      }
+      const people = [...counts].map(([person, count]): PersonPortions => {
         return { person, count: fraction(count) };
       });
       return people.length === 0 ? [] : [new DishPot(this.#made, pot, i + 1, people)];
@@ -139,16 +150,20 @@ export class DishSession extends Told implements CookingSession {
   }
 
   get apart(): readonly CookedApart[] {
+    const { who } = this.#made;
     this.#apart ??= this.#made.dish.servings.flatMap(({ person, added }) => {
       const count = this.#people.get(person);
       const cooked = added && count !== undefined ? linesAdded(added, "cooking") : undefined;
-      return cooked && count !== undefined ? [{ person, sheet: partOf(cooked, fraction(count)) }] : [];
+      return cooked && count !== undefined
+        ? [{ ...who(person), sheet: partOf(cooked, fraction(count)) }]
+        : [];
     });
     return this.#apart;
   }
 
   get drifts(): readonly PersonDrift[] {
-    return this.#made.lots.drifts;
+    const { lots, who } = this.#made;
+    return lots.drifts.map(({ person, ...told }) => ({ ...told, person: who(person).person }));
   }
 
   get notes(): readonly CookingNote[] {

@@ -23,22 +23,33 @@ export interface CookingSteps {
   readonly apart: readonly string[];
 }
 
+/** How to make a pot of a dish; what is left for serving, or weighed out for each person, is told apart. */
 export function stepsOf(pot: DishPot, language: Language): CookingSteps {
-  const { runs, measured } = pot;
+  return stepsFor(pot, pot.made().dish.batch, language);
+}
+
+/** What is made in runs, with the lines that a kitchen measured. */
+type Made = Pick<DishPot, "runs" | "measured">;
+
+/** How to make a batch of a nested recipe. */
+export function stepsOfBatch(batch: Made & Pick<DishPot, "sheet">, language: Language): CookingSteps {
+  return stepsFor(batch, batch.sheet, language);
+}
+
+function stepsFor({ runs, measured }: Made, whole: Sheet, language: Language): CookingSteps {
   const run = runs[0]?.sheet;
-  const { batch } = pot.made().dish;
-  const names = shortNames(batch.lines, language);
+  const names = shortNames(whole.lines, language);
   const lines = run?.lines ?? [];
   const amountOf = (s: Sheet, line: SheetLine): string =>
     measured.includes(line.key) ? asMeasured(s, line, language) : inPlace(s, line, language);
   const amounts = new Map(lines.map((line) => [line.key, run ? amountOf(run, line) : ""]));
   const named = (key: string): string =>
     asText({ name: names.get(key) ?? key, amount: amounts.get(key) }, language);
-  const others = batch.lines.filter(({ key, grams }) => !amounts.has(key) && grams.n !== 0n);
+  const others = whole.lines.filter(({ key, grams }) => !amounts.has(key) && grams.n !== 0n);
   const namesOf = (added: SheetLine["added"]): readonly string[] =>
     others.filter((line) => line.added === added).map(({ key }) => names.get(key) ?? key);
   const rest = { atServing: namesOf("serving"), apart: namesOf("cooking") };
-  const { steps, unnamed } = methodWith(batch.origin.method ?? [], names, amounts, language);
+  const { steps, unnamed } = methodWith(whole.origin.method ?? [], names, amounts, language);
   if (steps.length === 0) {
     return {
       by: "common-practice",

@@ -1,17 +1,6 @@
 import { type ErrorCode, type Fault, kindOf, type Path, quote, SteelyardError } from "../number/error.ts";
 import { isRecord } from "./safe.ts";
-import {
-  $ZodArray,
-  $ZodLazy,
-  $ZodNever,
-  $ZodObject,
-  $ZodOptional,
-  $ZodRecord,
-  $ZodString,
-  type $ZodType,
-  $ZodUnion,
-  $ZodUnknown,
-} from "./zod.ts";
+import { $ZodObject, $ZodType } from "./zod.ts";
 
 /** What a document, a part of one or an object of options looks like; made on first use, by {@link once}. */
 export type Schema<T> = $ZodType<T>;
@@ -70,7 +59,7 @@ export function leaf<G, T = G>(
   is: (given: unknown) => given is G,
   read: (given: G, refuse: Refuse) => T,
 ): Schema<T> {
-  return parsedBy(new $ZodUnknown({ type: "unknown", json } as never), (payload) => {
+  return parsedBy(described({ type: "unknown", json }), (payload) => {
     const { value } = payload;
     if (!is(value)) return refuseKind(payload, expected);
     payload.value = attempt(payload, (refuse) => read(value, refuse));
@@ -136,12 +125,19 @@ function after<T>(
 }
 
 export function optional<T>(schema: Schema<T>): Schema<T | undefined> {
-  return new $ZodOptional({ type: "optional", innerType: schema }) as Schema<T | undefined>;
+  const made = described({ type: "optional", innerType: schema });
+  made._zod.optin = "optional";
+  made._zod.optout = "optional";
+  return parsedBy(made, (payload) => {
+    if (payload.value !== undefined) run(schema, payload);
+  }) as Schema<T | undefined>;
 }
 
 /** A schema that holds itself. */
 export function later<T>(schema: () => Schema<T>): Schema<T> {
-  return new $ZodLazy({ type: "lazy", getter: schema }) as Schema<T>;
+  const made = described({ type: "lazy", getter: schema });
+  Object.defineProperty(made._zod, "innerType", { get: schema });
+  return parsedBy(made, (payload) => void run(schema(), payload)) as Schema<T>;
 }
 
 /** A field for each of a type's, no more and no less. */
@@ -158,7 +154,7 @@ export function fields<T extends object>(
   const schema = new $ZodObject({
     type: "object",
     shape: shape as { [field: string]: $ZodType },
-    catchall: new $ZodNever({ type: "never" }),
+    catchall: described({ type: "never" }),
   });
   const { parse } = schema._zod;
   return parsedBy(schema, (payload) => {
@@ -171,7 +167,7 @@ export function fields<T extends object>(
 
 /** An object with these fields, in which others may stand. */
 export function openFields<T extends object>(shape: Shape<T>): Schema<T> {
-  const catchall = new $ZodUnknown({ type: "unknown" });
+  const catchall = parsedBy(described({ type: "unknown" }), () => {});
   const schema = new $ZodObject({ type: "object", shape: shape as { [field: string]: $ZodType }, catchall });
   const { parse } = schema._zod;
   return parsedBy(schema, (payload) => {
@@ -206,7 +202,7 @@ export function list<T>(
   { least = 0, most, like }: { readonly least?: number; readonly most?: number; readonly like?: string } = {},
 ): Schema<readonly T[]> {
   const json = { ...(least > 0 && { minItems: least }), ...(most !== undefined && { maxItems: most }) };
-  return parsedBy(new $ZodArray({ type: "array", element: item, json } as never), (payload) => {
+  return parsedBy(described({ type: "array", element: item, json }), (payload) => {
     const { value } = payload;
     if (!Array.isArray(value)) return refuseKind(payload, "a list", shownBy("a list", like));
     if (value.length < least) {
@@ -233,8 +229,8 @@ export function byName<T>(
   { check, names, like }: ByName = {},
 ): Schema<{ readonly [name: string]: T }> {
   const json = names === undefined ? {} : { propertyNames: { enum: names } };
-  const def = { type: "record", keyType: new $ZodString({ type: "string" }), valueType: each, json };
-  return parsedBy(new $ZodRecord(def as never), (payload) => {
+  const def = { type: "record", keyType: described({ type: "string" }), valueType: each, json };
+  return parsedBy(described(def), (payload) => {
     const { value } = payload;
     if (!isRecord(value)) return refuseKind(payload, "an object", shownBy("an object", like));
     const made: { [name: string]: unknown } = {};
@@ -266,12 +262,19 @@ export function choice<T>(
   pick: (given: unknown) => Schema<T> | undefined,
   expected: string,
 ): Schema<T> {
-  const schema = new $ZodUnion({ type: "union", options: options as Schema<T>[] });
-  return parsedBy(schema, (payload) => {
+  return parsedBy(described({ type: "union", options }), (payload) => {
     const picked = pick(payload.value);
     if (picked) run(picked, payload);
     else refuseKind(payload, expected);
   }) as unknown as Schema<T>;
+}
+
+/**
+ * A bare schema of zod's that says what it is, for its JSON Schema, and is read by a step of ours. zod's own
+ * classes of lists, maps, unions and the like would bring the reading that ours stands in for.
+ */
+function described(def: { readonly type: string; readonly [field: string]: unknown }): $ZodType {
+  return new $ZodType(def as never);
 }
 
 /** Lets `parse` read in the schema's stead; what the schema says of itself stays for its JSON Schema. */

@@ -1,8 +1,9 @@
 import { word } from "../document/leaves.ts";
-import { isRecord } from "../document/safe.ts";
+import { isRecord, trust } from "../document/safe.ts";
 import { andThen, fields, leaf, list, once, optional, type Refuse, type Schema } from "../document/schema.ts";
 import { toText } from "../number/digits.ts";
 import { exact, type Value } from "../number/exact.ts";
+import { freezeAll } from "../number/freeze.ts";
 import { componentId } from "./componentSchema.ts";
 import { type ComponentId, componentIds } from "./components.ts";
 import type { Figure, FoodInput } from "./food.ts";
@@ -10,32 +11,89 @@ import { type RetentionTable, retentionTableSchema } from "./retention.ts";
 
 /**
  * Foods in a third of the room: what their figures speak of is named once, and so is what figures say of
- * themselves beside their value (`presumed`, `calculated`, …).
+ * themselves beside their numbers (`presumed`, `calculated`, …).
  */
-export interface PackedFoods {
+export interface PackedFoods extends Packing {
   readonly format: typeof PACKED_FORMAT;
-  /** What each figure of a food speaks of, in order. */
-  readonly components: readonly ComponentId[];
-  readonly marks: readonly Mark[];
   readonly foods: readonly PackedFood[];
   readonly retention?: RetentionTable;
 }
 
-/** What a figure says beside its value, or in its place. */
-type Mark = { readonly [field: string]: unknown };
+/** What rows of figures are read by. */
+export interface Packing {
+  /** What each figure of a food speaks of, in order. */
+  readonly components: readonly ComponentId[];
+  readonly marks: readonly Mark[];
+}
+
+/** What a figure says beside its numbers, or in their place. */
+export type Mark = { readonly [field: string]: unknown };
 
 /**
  * A food whose figures stand between spaces: `325`, `-` where there is none, `trace`, `0:2` where the
- * third of the marks goes with it, `:2` where that is the figure.
+ * third of the marks goes with it, `:2` where that is the figure. Further colons part what else is told in
+ * numbers, in the order of {@link NUMBERS}: `4.25::0.17:9` has no mark, a standard error and a count.
  */
 export interface PackedFood extends Omit<FoodInput, "per100g"> {
   readonly per100g: string;
 }
 
-export const PACKED_FORMAT = "steelyard-foods/2" as const;
+export const PACKED_FORMAT = "steelyard-foods/3" as const;
+
+/** Formats that are read; the second has no numbers beside the value but in its marks. */
+const PACKED_FORMATS = [PACKED_FORMAT, "steelyard-foods/2"] as const;
+
+const NUMBERS = ["error", "count", "least", "most", "low", "high"] as const;
+
+/** The row that a food's figures are still to be read from. */
+const rows: WeakMap<FoodInput, { readonly row: string; readonly packing: Packing }> =
+  /* @__PURE__ */ new WeakMap();
+
+/** A food whose figures are read from its row when they are first asked for, by `check` where that is given. */
+export function unpacked(
+  { per100g: row, ...about }: PackedFood,
+  packing: Packing,
+  { check = (figures) => figures, refuse }: HowToUnpack = {},
+): FoodInput {
+  let figures: FoodInput["per100g"] | undefined;
+  const food: FoodInput = {
+    ...about,
+    get per100g(): FoodInput["per100g"] {
+      figures ??= freezeAll(check(unpackFigures(row, packing, refuse)));
+      return figures;
+    },
+  };
+  rows.set(food, { row, packing });
+  trust(food);
+  return food;
+}
+
+interface HowToUnpack {
+  readonly check?: (figures: FoodInput["per100g"]) => FoodInput["per100g"];
+  readonly refuse?: (message: string, hint: string) => void;
+}
 
 /** Packs foods, as plain data. */
 export function packFoods(foods: readonly FoodInput[], retention?: RetentionTable): PackedFoods {
+  const { packing, packed } = packedAlike(foods) ?? packedAnew(foods);
+  return { format: PACKED_FORMAT, ...packing, foods: packed, ...(retention && { retention }) };
+}
+
+/** Foods that came from one packed table are packed as they were. */
+function packedAlike(foods: readonly FoodInput[]): Packed | undefined {
+  const first = foods[0] && rows.get(foods[0]);
+  if (!first) return undefined;
+  const { packing } = first;
+  const packed: PackedFood[] = [];
+  for (const food of foods) {
+    const of = rows.get(food);
+    if (of?.packing !== packing) return undefined;
+    packed.push({ ...plain(food), per100g: of.row });
+  }
+  return { packing, packed };
+}
+
+function packedAnew(foods: readonly FoodInput[]): Packed {
   const components = componentIds.filter((id) => foods.some(({ per100g }) => per100g[id] !== undefined));
   const marks = new Map<string, number>();
   const placeOf = (mark: object): number => {
@@ -44,27 +102,39 @@ export function packFoods(foods: readonly FoodInput[], retention?: RetentionTabl
     marks.set(written, found);
     return found;
   };
-  const packed = foods.map(({ per100g, ...rest }) => {
-    return { ...rest, per100g: components.map((id) => packFigure(per100g[id], placeOf)).join(" ") };
+  const packed = foods.map((food): PackedFood => {
+    const row = components.map((id) => packFigure(food.per100g[id], placeOf)).join(" ");
+    return { ...plain(food), per100g: row };
   });
-  return {
-    format: PACKED_FORMAT,
-    components,
-    marks: [...marks.keys()].map((mark) => JSON.parse(mark)),
-    foods: JSON.parse(JSON.stringify(packed)),
-    ...(retention && { retention }),
-  };
+  return { packing: { components, marks: [...marks.keys()].map((mark) => JSON.parse(mark)) }, packed };
 }
 
-function packFigure(figure: Figure | undefined, placeOf: (mark: object) => number): string {
+interface Packed {
+  readonly packing: Packing;
+  readonly packed: readonly PackedFood[];
+}
+
+/** All of a food but its figures, as JSON would give it back. */
+function plain(food: FoodInput): Omit<FoodInput, "per100g"> {
+  const about = Object.entries(food).filter(([field]) => field !== "per100g");
+  return JSON.parse(JSON.stringify(Object.fromEntries(about)));
+}
+
+/** Writes a figure as a row holds it; `placeOf` gives a mark its place among the marks. */
+export function packFigure(figure: Figure | undefined, placeOf: (mark: object) => number): string {
   if (figure === undefined) return "-";
   if (figure === "trace") return figure;
-  if (isRecord(figure) && "value" in figure) {
-    const { value, ...mark } = figure as Extract<Figure, { readonly value: Value }>;
-    return Object.keys(mark).length === 0 ? asText(value) : `${asText(value)}:${placeOf(mark)}`;
-  }
-  return isRecord(figure) ? `:${placeOf(figure)}` : asText(figure as Value);
+  if (!isRecord(figure)) return asText(figure as Value);
+  if (!("value" in figure)) return `:${placeOf(figure)}`;
+  const { value, error, count, least, most, low, high, ...mark } = figure as FullFigure;
+  const place = Object.keys(mark).length === 0 ? "" : String(placeOf(mark));
+  const numbers = [error, count, least, most, low, high].map((each) =>
+    each === undefined ? "" : asText(each),
+  );
+  return [asText(value), place, ...numbers].join(":").replace(/:+$/, "");
 }
+
+type FullFigure = Extract<Figure, { readonly value: unknown }>;
 
 /** As it was written, where that is digits. */
 function asText(value: Value): string {
@@ -74,8 +144,8 @@ function asText(value: Value): string {
 /** The schema of packed foods, read to foods as they were written; what these hold is still to be read. */
 export const packedSchema: () => Schema<Unpacked> = /* @__PURE__ */ once(() =>
   andThen(
-    fields<PackedFoods>({
-      format: word([PACKED_FORMAT]),
+    fields<Omit<PackedFoods, "format"> & { readonly format: (typeof PACKED_FORMATS)[number] }>({
+      format: word(PACKED_FORMATS),
       components: list(componentId()),
       marks: list(record("what figures say beside their value")),
       foods: list(record<PackedFood>("a food")),
@@ -84,7 +154,7 @@ export const packedSchema: () => Schema<Unpacked> = /* @__PURE__ */ once(() =>
     ({ components, marks, foods, retention }, refuse) => {
       const read = foods.map((food, i) => {
         const at: Refuse = (message, hint) => refuse(message, hint, ["foods", i, "per100g"]);
-        return { ...food, per100g: unpackFigures(food.per100g, components, marks, at) };
+        return { ...food, per100g: unpackFigures(food.per100g, { components, marks }, at) };
       });
       return { foods: read, retention };
     },
@@ -96,26 +166,43 @@ interface Unpacked {
   readonly retention?: RetentionTable | undefined;
 }
 
-function record<T extends object = Mark>(expected: string): Schema<T> {
+export function record<T extends object = Mark>(expected: string): Schema<T> {
   return leaf(expected, { type: "object" }, isRecord, (given) => given as T);
 }
 
-function unpackFigures(
+/** Reads a row; `refuse` is told where it does not fit what it is read by. */
+export function unpackFigures(
   packed: unknown,
-  components: readonly ComponentId[],
-  marks: readonly Mark[],
-  refuse: Refuse,
+  { components, marks }: Packing,
+  refuse: (message: string, hint: string) => void = () => {},
 ): FoodInput["per100g"] {
-  const figures = typeof packed === "string" && packed !== "" ? packed.split(" ") : [];
-  if (figures.length !== components.length)
-    refuse(`${figures.length} figures for ${components.length} components`, "write each, or - for none");
-  const entries = components.flatMap((id, i): [ComponentId, Figure][] => {
-    const [value = "-", place] = (figures[i] ?? "-").split(":");
-    if (place === undefined) return value === "-" ? [] : [[id, value]];
-    const mark = marks[Number(place)];
+  const cells = typeof packed === "string" && packed !== "" ? packed.split(" ") : [];
+  if (cells.length !== components.length)
+    refuse(`${cells.length} figures for ${components.length} components`, "write each, or - for none");
+  const figures: { [C in ComponentId]?: Figure } = {};
+  components.forEach((id, i) => {
+    const cell = cells[i] ?? "-";
+    if (cell === "-") return;
+    if (!cell.includes(":")) {
+      figures[id] = cell;
+      return;
+    }
+    const [value = "", place = "", ...numbers] = cell.split(":");
+    const mark = place === "" ? {} : marks[Number(place)];
     if (mark === undefined)
       refuse(`there is no mark ${place} for ${id}`, "name marks by their place, from 0");
-    return [[id, (value === "" ? mark : { value, ...mark }) as Figure]];
+    if (numbers.length > NUMBERS.length)
+      refuse(`${cell} for ${id} has more numbers than there are names`, `write ${NUMBERS.join(", ")}`);
+    figures[id] = (value === "" ? mark : { value, ...mark, ...named(numbers) }) as Figure;
   });
-  return Object.fromEntries(entries);
+  return figures;
+}
+
+function named(numbers: readonly string[]): Mark {
+  const made: { [name: string]: unknown } = {};
+  numbers.forEach((each, i) => {
+    const name = NUMBERS[i];
+    if (each !== "" && name !== undefined) made[name] = name === "count" ? Number(each) : each;
+  });
+  return made;
 }

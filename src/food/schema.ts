@@ -38,7 +38,7 @@ export const foodSchema: () => Schema<FoodInput> = /* @__PURE__ */ once(() => {
   return fields<FoodInput>(
     {
       ...aboutFood(),
-      per100g: byComponent(figureSchema()),
+      per100g: figuresSchema(),
       source: text(),
       energyFactors: optional(
         fields<EnergyFactors>({ protein: notNegative, fat: notNegative, carbohydrate: notNegative }),
@@ -47,6 +47,11 @@ export const foodSchema: () => Schema<FoodInput> = /* @__PURE__ */ once(() => {
     refusePriceless,
   );
 });
+
+/** The schema of a food's figures. */
+export const figuresSchema: () => Schema<FoodInput["per100g"]> = /* @__PURE__ */ once(() =>
+  byComponent(figureSchema()),
+);
 
 /** What may be said of a food beside its figures and their source. */
 export function aboutFood(): Shape<Omit<FoodInput, "per100g" | "source" | "energyFactors">> {

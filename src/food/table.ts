@@ -9,17 +9,24 @@ import { didYouMean } from "../number/near.ts";
 import { uncloned } from "../number/uncloned.ts";
 import { type Composition, compose } from "./composition.ts";
 import type { FoodInput } from "./food.ts";
-import { type PackedFoods, packedSchema } from "./packed.ts";
+import { PACKED_FORMAT, type PackedFoods, packedSchema, packFoods, unpacked } from "./packed.ts";
+import { readWhenAsked } from "./readPacked.ts";
 import { checkRetention, type RetentionTable, retentionTableSchema } from "./retention.ts";
 import { foodSchema } from "./schema.ts";
 
 /** A food that the library has read: what was written, and its figures ready to be added up. */
 export class Food {
-  readonly input: FoodInput;
+  #given: FoodInput | (() => FoodInput);
   #composition: Composition | undefined;
 
-  constructor(input: FoodInput) {
-    this.input = input;
+  /** @internal With a function, the food is read when it is first asked for. */
+  constructor(given: FoodInput | (() => FoodInput)) {
+    this.#given = given;
+  }
+
+  get input(): FoodInput {
+    if (typeof this.#given === "function") this.#given = this.#given();
+    return this.#given;
   }
 
   get composition(): Composition {
@@ -92,10 +99,10 @@ export class FoodTable {
     return new FoodTable(this.#foods, retention);
   }
 
-  /** Gives every food as it was written, with the table of retention factors: `foodTable` reads it back. */
-  toJSON(): StoredFoods {
+  /** Gives every food, packed, with the table of retention factors: `foodTable` reads it back as it was. */
+  toJSON(): PackedFoods {
     const foods = [...this.#foods.values()].map(({ input }) => input);
-    return { format: FOODS_FORMAT, foods, ...(this.retention && { retention: this.retention }) };
+    return packFoods(foods, this.retention);
   }
 
   /** @internal The food with its figures read. */
@@ -109,7 +116,7 @@ export class FoodTable {
 
 const FOODS_FORMAT = "steelyard-foods/1" as const;
 
-/** A table of foods as plain data. */
+/** A table of foods as plain data, written out: a form to write by hand. */
 export interface StoredFoods {
   readonly format: typeof FOODS_FORMAT;
   readonly foods: readonly FoodInput[];
@@ -117,7 +124,8 @@ export interface StoredFoods {
 }
 
 /**
- * Makes a table of foods from plain data, a list of them or what a table wrote of itself, checking every one.
+ * Makes a table of foods from plain data, a list of them or what a table wrote of itself, checking every
+ * one. Of more than a thousand that a table wrote, each is read and checked when it is first asked for.
  *
  * Throws one error with all faults: `food-malformed`, `food-duplicate`, `component-unknown`,
  * `retention-malformed`, `foods-format-newer`, and the `number-…` codes for figures that are not numbers.
@@ -130,12 +138,29 @@ export interface StoredFoods {
  */
 export function foodTable(foods: readonly FoodInput[] | StoredFoods | PackedFoods): FoodTable {
   if (!isStored(foods)) return new FoodTable(tableOf(read(foodsSchema(), foods, "food-malformed")));
+  if (isPacked(foods) && foods.foods.length > AT_ONCE) {
+    const { foods: unread, retention } = readWhenAsked(foods);
+    return new FoodTable(new Map([...unread].map(([id, readIt]) => [id, new Food(readIt)])), retention);
+  }
   const { foods: all, retention } = read(storedSchema(), foods, "food-malformed");
   return new FoodTable(tableOf(all), retention);
 }
 
 function isStored(foods: unknown): foods is StoredFoods | PackedFoods {
   return typeof foods === "object" && foods !== null && !Array.isArray(foods) && "format" in foods;
+}
+
+/** As many packed foods are read at once. */
+const AT_ONCE = 1000;
+
+function isPacked(foods: StoredFoods | PackedFoods): foods is PackedFoods {
+  return foods.format === PACKED_FORMAT && Array.isArray(foods.foods);
+}
+
+/** @internal A table of packed foods already known to be sound. */
+export function trustedPacked({ foods, components, marks }: Omit<PackedFoods, "format">): FoodTable {
+  const packing = { components, marks };
+  return new FoodTable(new Map(foods.map((food) => [food.id, new Food(unpacked(food, packing))])));
 }
 
 /** @internal Refuses what is no food table. Throws `food-malformed`. */
@@ -163,12 +188,17 @@ const storedSchema: () => Schema<ReadFoods> = /* @__PURE__ */ once(() =>
       foods: foodsSchema(),
       retention: optional(retentionTableSchema()),
     }),
-    2: andThen(packedSchema(), ({ foods, retention }, refuse) => ({
-      foods: attemptAt(refuse, ["foods"], () => read(foodsSchema(), foods, "food-malformed")) ?? [],
-      ...(retention && { retention }),
-    })),
+    2: packedFoodsSchema(),
+    3: packedFoodsSchema(),
   }),
 );
+
+function packedFoodsSchema(): Schema<ReadFoods> {
+  return andThen(packedSchema(), ({ foods, retention }, refuse) => ({
+    foods: attemptAt(refuse, ["foods"], () => read(foodsSchema(), foods, "food-malformed")) ?? [],
+    ...(retention && { retention }),
+  }));
+}
 
 type ReadFoods = Pick<StoredFoods, "foods" | "retention">;
 

@@ -1,11 +1,12 @@
 /**
  * Freezes plain data through and through, and gives it back: what is shared by all who read it is
- * changed by none. Objects of classes are left as they are.
+ * changed by none. Objects of classes are left as they are, and what is computed when it is looked at is
+ * not looked at: who computes it freezes it.
  */
 export function freezeAll<T>(data: T): T {
   if (!isPlain(data) || Object.isFrozen(data)) return data;
   Object.freeze(data);
-  for (const value of Object.values(data)) freezeAll(value);
+  for (const key of Object.keys(data)) freezeAll(Object.getOwnPropertyDescriptor(data, key)?.value);
   return data;
 }
 

@@ -28,6 +28,18 @@ const OPTIONS: PlanQuestion["options"] = [
   { answer: "pot", text: "let it follow the pot: larger portions get more of it" },
 ];
 
+/** What a dish is made from. */
+interface DishAt {
+  readonly meal: string;
+  readonly name: string;
+  readonly base: Sheet;
+  readonly eaters: readonly Eater[];
+  readonly read: ReadDish;
+  /** Who eats of one pot, where that is settled. */
+  readonly groups?: readonly Group[] | undefined;
+  readonly sharing?: DishSharing | undefined;
+}
+
 /** A dish for everyone: what is cooked once, and what each person gets of it. */
 export class PlannedDish extends Told {
   readonly meal: string;
@@ -40,20 +52,13 @@ export class PlannedDish extends Told {
   readonly #eaters: readonly Eater[];
   readonly #read: ReadDish;
   readonly #groups: readonly Group[] | undefined;
+  readonly #at: DishAt;
   #parted: Parted | undefined;
 
   /** @internal Use {@link portionPlan}. */
-  constructor(at: {
-    readonly meal: string;
-    readonly name: string;
-    readonly base: Sheet;
-    readonly eaters: readonly Eater[];
-    readonly read: ReadDish;
-    /** Who eats of one pot, where that is settled. */
-    readonly groups?: readonly Group[] | undefined;
-    readonly sharing?: DishSharing | undefined;
-  }) {
+  constructor(at: DishAt) {
     super();
+    this.#at = at;
     this.meal = at.meal;
     this.name = at.name;
     this.batch = batchOf(at.base, at.eaters, at.groups);
@@ -139,6 +144,16 @@ export class PlannedDish extends Told {
         { significant: 3 },
       );
     return `from ${end((a, b) => compare(a, b) < 0)} to ${end((a, b) => compare(a, b) > 0)}`;
+  }
+
+  /** @internal The same dish with lines that draw on another sheet of the same recipe. */
+  madeFrom(base: Sheet): PlannedDish {
+    return base === this.#base ? this : this.with({ base, groups: this.groups() });
+  }
+
+  /** @internal The same dish made from other things. */
+  with(changes: Partial<Pick<DishAt, "base" | "eaters" | "groups">>): PlannedDish {
+    return new PlannedDish({ ...this.#at, ...changes });
   }
 
   /** @internal One portion as written. The same sheet on another day is the same dish. */

@@ -228,6 +228,7 @@ function planOf(
     meals,
     portions,
     input,
+    kitchen: read.kitchen,
     about: new AboutPeople(read.people, read.meals, portions),
   });
 }

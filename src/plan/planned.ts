@@ -1,5 +1,6 @@
 import type { Json } from "../document/leaves.ts";
 import { type ComponentId, components } from "../food/components.ts";
+import type { Kitchen } from "../measure/kitchen.ts";
 import { fault, quote } from "../number/error.ts";
 import { type Exact, isZero, ONE, over, sum, times } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
@@ -48,6 +49,7 @@ export class Plan extends Result {
   readonly #byKey: ReadonlyMap<string, ServedPortion>;
   readonly #about: AboutPeople;
   readonly #input: PlanOf;
+  readonly #kitchen: Kitchen | undefined;
 
   /** @internal Use {@link portionPlan}. */
   constructor(made: {
@@ -58,6 +60,7 @@ export class Plan extends Result {
     readonly portions: readonly ServedPortion[];
     readonly about: AboutPeople;
     readonly input: PlanOf;
+    readonly kitchen: Kitchen | undefined;
   }) {
     super();
     this.people = made.people;
@@ -67,6 +70,7 @@ export class Plan extends Result {
     this.portions = made.portions;
     this.#about = made.about;
     this.#input = made.input;
+    this.#kitchen = made.kitchen;
     this.#byKey = new Map(made.portions.map((p) => [keyOf(p.person, p.meal), p]));
   }
 
@@ -78,6 +82,11 @@ export class Plan extends Result {
   /** @internal What concerns people: what they avoid, are dosed with and should heed. */
   about(): AboutPeople {
     return this.#about;
+  }
+
+  /** @internal What its pots are measured with. */
+  kitchen(): Kitchen | undefined {
+    return this.#kitchen;
   }
 
   /** One person's portion of a meal. Throws `plan-malformed` where the plan has no such portion. */

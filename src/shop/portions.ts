@@ -1,4 +1,4 @@
-import { type Exact, equals, ONE, over, sum } from "../number/exact.ts";
+import { type Exact, equals, ONE, over, plus, sum, ZERO } from "../number/exact.ts";
 import type { Ratio } from "../number/ratio.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { type Cost, costOf, costParts } from "./cost.ts";
@@ -36,7 +36,10 @@ export function portionCosts(
   opener: Opener,
 ): readonly PortionCost[] {
   const grams = eaters.map(({ sheets }) => opener.gramsOf(sheets));
-  const byCurrency = currenciesOf(lines).map(({ currency, perGram, whole }) =>
+  const eaten = new Map<string, Exact>();
+  for (const own of grams)
+    for (const [food, each] of own) eaten.set(food, plus(eaten.get(food) ?? ZERO, each));
+  const byCurrency = currenciesOf(lines, eaten).map(({ currency, perGram, whole }) =>
     costParts(
       currency,
       whole,
@@ -59,16 +62,17 @@ interface Paid {
   readonly perGram: ReadonlyMap<string, Exact>;
 }
 
-function currenciesOf(lines: readonly ShoppingLine[]): readonly Paid[] {
+/** What is left of a batch that was made ahead is paid for by those who eat of it. */
+function currenciesOf(lines: readonly ShoppingLine[], eaten: Grams): readonly Paid[] {
   const codes = new Set(lines.flatMap(({ cost }) => cost?.currency ?? []));
   return [...codes].sort().map((currency) => {
     const own = lines.flatMap(({ food, cost, needed }) =>
-      cost?.currency === currency ? [{ food, paid: cost.unrounded, needed }] : [],
+      cost?.currency === currency ? [{ food, paid: cost.unrounded, of: eaten.get(food) ?? needed }] : [],
     );
     return {
       currency,
       whole: sum(own.map(({ paid }) => paid)),
-      perGram: new Map(own.map(({ food, paid, needed }) => [food, over(paid, needed)])),
+      perGram: new Map(own.map(({ food, paid, of }) => [food, over(paid, of)])),
     };
   });
 }

@@ -1,3 +1,4 @@
+import type { CookedBatch } from "../cook/madeBatch.ts";
 import type { CookingNote } from "../cook/notes.ts";
 import type { CookingSchedule } from "../cook/schedule.ts";
 import type { DishServing } from "../cook/served.ts";
@@ -16,7 +17,7 @@ const OWN: readonly string[] = [...lineColumns, "pot", "times", "eatenOn", "step
 /**
  * What each line is weighed out for, in grams and as written: a `pot`, each of its runs (`run`), what was
  * planned of a pot that a kitchen measures (`planned`), what is cooked for one person alone (`apart`), what
- * is added to a portion (`serving`); and the share of the pot in a portion as cooked (`share`), which belongs
+ * is added to a portion (`serving`); of nested recipes what is made (`batch`), taken (`draw`) and `left`; and the share of the pot in a portion as cooked (`share`), which belongs
  * to no line. `times` is how often: amounts times `times` of pots, apart and servings add up to all portions.
  * How many portions and runs, each step of the method (`step`), and what the cook should know (`note`).
  */
@@ -24,10 +25,26 @@ export function scheduleTidy(schedule: CookingSchedule, asked: Asked): Tidy {
   return tidyOf(asked, OWN, (want) => scheduleRows(schedule, want), ["portions", "runs"]);
 }
 
-function* scheduleRows({ sessions, servings, notes }: CookingSchedule, want: Wanted): Generator<TidyRow> {
+function* scheduleRows(
+  { batches, sessions, servings, notes }: CookingSchedule,
+  want: Wanted,
+): Generator<TidyRow> {
+  for (const batch of batches) yield* batchRows(batch, want);
   for (const session of sessions) yield* cookedRows(session, want);
   for (const serving of servings) yield* servedRows(serving, want);
   for (const note of notes) yield* noteRows(note);
+}
+
+/** A nested recipe as it is made, what each draw takes of it, and what is left. */
+function* batchRows({ day, recipe, sheet, draws, left }: CookedBatch, want: Wanted): Generator<TidyRow> {
+  const whose: Whose = { day, dish: recipe, sheet: sheet.name, what: "batch", own: { times: ONE } };
+  for (const i of sheet.lines.keys()) yield* writtenRows(sheet, i, whose, want);
+  yield { ...whose, row: "total", component: "mass", ...pointRow(sheet.masses.cooked, "g") };
+  for (const { meal, dish, recipe: into, person, day: on, grams } of draws) {
+    const at = { day: on, meal, dish: dish ?? into, person, sheet: sheet.name };
+    yield { ...at, row: "total", what: "draw", component: "mass", ...pointRow(grams, "g") };
+  }
+  yield { ...whose, row: "total", what: "left", component: "mass", ...pointRow(left, "g") };
 }
 
 function* cookedRows(
@@ -91,7 +108,7 @@ function* servedRows(
   }
 }
 
-function* noteRows({ code, days, meal, dish, text, source }: CookingNote): Generator<TidyRow> {
+function* noteRows({ code, days, meal, dish, recipe, text, source }: CookingNote): Generator<TidyRow> {
   for (const day of days.length === 0 ? [undefined] : days)
-    yield { day, meal, dish, what: "note", source, own: { code, text } };
+    yield { day, meal, dish: dish ?? recipe, what: "note", source, own: { code, text } };
 }

@@ -1,9 +1,19 @@
 import type { TableInput } from "./table.ts";
 
-/** What people and dishes are called. */
+/** What people, days and dishes are called. */
 export interface Names {
+  readonly day: (id: string | undefined) => string;
+  readonly days: (ids: readonly string[]) => string;
+  /** What is cooked at once, beside its day: of several meals the dish alone. */
+  readonly cooked: (of: {
+    readonly meals: readonly string[];
+    readonly meal: string;
+    readonly dish: string;
+  }) => string;
   readonly person: (id: string) => string;
   readonly meal: (id: string) => string;
+  /** A nested recipe, by its id. */
+  readonly recipe: (id: string) => string;
   readonly dish: (of: { readonly meal: string; readonly dish: string }) => string;
 }
 

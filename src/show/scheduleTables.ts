@@ -3,33 +3,73 @@ import type { CookingSchedule, Shows } from "../cook/schedule.ts";
 import type { DishPot } from "../cook/session.ts";
 import { type Language, say } from "../document/language.ts";
 import { sum } from "../number/exact.ts";
-import type { Plan } from "../plan/planned.ts";
 import { figure } from "./figure.ts";
 import { type Names, where } from "./scheduleShows.ts";
 import { servedTables } from "./servedTables.ts";
-import { potTables } from "./sessionPotTables.ts";
+import { batchTables, potTables } from "./sessionPotTables.ts";
 import { type Cell, type Table, table } from "./table.ts";
 
 export function scheduleTables(schedule: CookingSchedule, language: Language): readonly Table[] {
   const shows = schedule.shows(language);
-  const names = namesIn(shows.plan);
+  const names = namesIn(shows);
   return [
+    ...(shows.batches.length === 0 ? [] : [aheadTable(shows, names, language)]),
     whenTable(shows, names, language),
+    ...shows.batches.flatMap((batch) => batchTables(batch, names, language)),
     ...shows.sessions.flatMap((session) => potTables(session, names, language)),
     ...servedTables(shows, names, language),
     ...heedTables(shows, names, language),
   ];
 }
 
-function namesIn({ people, meals }: Plan): Names {
+/** What has to be there before the first pot is cooked. */
+function aheadTable({ days, batches }: Shows, names: Names, language: Language): Table {
+  const dated = days.length > 0;
+  return table({
+    title: say(language, "Made first"),
+    columns: [
+      ...where(dated, "day", say(language, "Day")),
+      { key: "recipe", heading: say(language, "Recipe") },
+      { key: "portions", heading: say(language, "Portions"), align: "end" },
+      { key: "made", heading: say(language, "As made"), align: "end" },
+      { key: "left", heading: say(language, "Left over"), align: "end" },
+    ],
+    rows: batches.map(({ day, name, sheet: s, left }): Cell[] => [
+      ...(dated ? [names.day(day)] : []),
+      name,
+      figure(s.values.portions, { language }),
+      figure(s.masses.cooked, { unit: "g", language }),
+      left.n === 0n ? "" : figure(left, { unit: "g", language }),
+    ]),
+  });
+}
+
+/** What everything of a schedule is called. */
+function namesIn({ plan: { people, meals, days }, batches }: Shows): Names {
+  const recipes = new Map(batches.map(({ recipe, name }) => [recipe, name]));
   const persons = new Map(people.map(({ id, name }) => [id, name]));
+  const dated = new Map(days.map(({ id, name }) => [id, name]));
   const titles = new Map(meals.map((meal) => [meal.id, meal]));
+  const day = (id: string | undefined): string => (id === undefined ? "" : (dated.get(id) ?? id));
+  const titled = (
+    title: string,
+    { meal, dish }: { readonly meal: string; readonly dish: string },
+  ): string => {
+    const { dishes } = titles.get(meal) ?? {};
+    return dishes && dishes.size > 1 ? `${title}: ${dishes.get(dish)?.batch.name ?? dish}` : title;
+  };
   return {
+    day,
+    days: (ids) => ids.map(day).join(", "),
     person: (id) => persons.get(id) ?? id,
     meal: (id) => titles.get(id)?.name ?? id,
-    dish: ({ meal, dish }) => {
-      const { name, dishes } = titles.get(meal) ?? { name: meal };
-      return dishes && dishes.size > 1 ? `${name}: ${dishes.get(dish)?.batch.name ?? dish}` : name;
+    recipe: (id) => recipes.get(id) ?? id,
+    dish: (of) => titled(titles.get(of.meal)?.name ?? of.meal, of),
+    cooked: ({ meals: all, ...of }) => {
+      const { own, dishes } = titles.get(of.meal) ?? {};
+      return all.length > 1
+        ? (dishes?.get(of.dish)?.batch.name ?? of.dish)
+        : titled(own?.name ?? of.meal, of);
     },
   };
 }
@@ -40,11 +80,11 @@ function whenTable({ days, sessions }: Shows, names: Names, language: Language):
   const inVessels = sessions.some(({ pots }) => pots.some(({ vessel }) => vessel !== undefined));
   const rows = sessions.flatMap((session) =>
     session.pots.map((pot): Cell[] => [
-      ...(dated ? [session.day ?? ""] : []),
-      names.dish(session),
+      ...(dated ? [names.day(session.day)] : []),
+      names.cooked(session),
       ...(numbered ? [String(pot.number)] : []),
       figure(pot.sheet.values.portions, { language }),
-      ...(dated ? [session.eaten.join(", ")] : []),
+      ...(dated ? [names.days(session.eaten)] : []),
       figure(pot.sheet.masses.cooked, { unit: "g", language }),
       ...(inVessels ? [runsText(pot, language)] : []),
     ]),
@@ -86,9 +126,13 @@ function heedTables({ days, notes: all }: Shows, names: Names, language: Languag
         { key: "note", heading: say(language, "Note") },
         ...where(sourced, "source", say(language, "Source")),
       ],
-      rows: notes.map(({ days: on, meal, dish, text, source }) => [
-        ...(dated ? [on.join(", ")] : []),
-        dish === undefined ? names.meal(meal) : names.dish({ meal, dish }),
+      rows: notes.map(({ days: on, meal = "", dish, recipe, text, source }) => [
+        ...(dated ? [names.days(on)] : []),
+        recipe !== undefined
+          ? names.recipe(recipe)
+          : dish === undefined
+            ? names.meal(meal)
+            : names.dish({ meal, dish }),
         text,
         ...(sourced ? [source ?? ""] : []),
       ]),

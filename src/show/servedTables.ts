@@ -30,8 +30,8 @@ function apartTable({ days, sessions }: Shows, names: Names, language: Language)
     ],
     rows: sessions.flatMap((session) =>
       session.apart.map(({ person, sheet }) => [
-        ...(dated ? [session.day ?? ""] : []),
-        names.dish(session),
+        ...(dated ? [names.day(session.day)] : []),
+        names.cooked(session),
         names.person(person),
         linesText(sheet, language),
       ]),
@@ -57,7 +57,7 @@ function servingTable({ days, servings }: Shows, names: Names, language: Languag
     rows: servings.map((each): Cell[] => [
       names.dish(each),
       names.person(each.person),
-      ...(dated ? [each.days.join(", ")] : []),
+      ...(dated ? [names.days(each.days)] : []),
       figure(each.count, { language }),
       ...shareCells(each, byVolume, language),
       ...(added ? [each.added ? linesText(each.added, language) : ""] : []),

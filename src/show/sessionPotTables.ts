@@ -1,4 +1,5 @@
-import { measuredNotes, OF_A_POT } from "../cook/notes.ts";
+import type { CookedBatch } from "../cook/madeBatch.ts";
+import { costNotes, measuredNotes, OF_A_POT, type Said } from "../cook/notes.ts";
 import type { DishPot, DishSession } from "../cook/session.ts";
 import type { CookingRun } from "../cook/vessel.ts";
 import { type Language, say } from "../document/language.ts";
@@ -6,14 +7,52 @@ import { showFigure } from "../measure/showFigure.ts";
 import { lineAmount, purchasedGrams } from "../plan/lineAmount.ts";
 import { measuresNote, stated } from "../sheet/stated.ts";
 import { figure } from "./figure.ts";
-import type { Names } from "./scheduleShows.ts";
+import { type Names, where } from "./scheduleShows.ts";
 import { type Table, table } from "./table.ts";
 
 /** Each pot of a session line by line, and how to make it. */
 export function potTables(session: DishSession, names: Names, language: Language): readonly Table[] {
   return session.pots.flatMap((pot) => {
     const title = titleOf(session, pot, names, language);
-    return [amountsTable(pot, title, language), stepsTable(pot, title, language)];
+    return [amountsTable(pot, measuredNotes(pot), title, language), stepsTable(pot, title, language)];
+  });
+}
+
+/** Each batch of a nested recipe line by line, how to make it, and what takes of it. */
+export function batchTables(batch: CookedBatch, names: Names, language: Language): readonly Table[] {
+  const { day, name } = batch;
+  const title =
+    day === undefined ? name : say(language, "{day}: {dish}", { day: names.day(day), dish: name });
+  return [
+    amountsTable(batch, costNotes(batch, batch.exact), title, language),
+    stepsTable(batch, title, language),
+    drawsTable(batch, names, title, language),
+  ];
+}
+
+function drawsTable({ draws, left }: CookedBatch, names: Names, title: string, language: Language): Table {
+  const dated = draws.some(({ day }) => day !== undefined);
+  const grams = (value: CookedBatch["left"]) => figure(value, { unit: "g", language });
+  const dishOf = ({ meal, dish, recipe }: CookedBatch["draws"][number]): string =>
+    recipe === undefined ? names.dish({ meal: meal ?? "", dish: dish ?? "" }) : names.recipe(recipe);
+  const rest = [...(dated ? [""] : []), say(language, "left over"), "", grams(left)];
+  return table({
+    title: say(language, "{name}: what it is for", { name: title }),
+    columns: [
+      ...where(dated, "day", say(language, "Day")),
+      { key: "dish", heading: say(language, "Dish") },
+      { key: "person", heading: say(language, "Person") },
+      { key: "grams", heading: say(language, "Take"), align: "end" },
+    ],
+    rows: [
+      ...draws.map((draw) => [
+        ...(dated ? [names.day(draw.day)] : []),
+        dishOf(draw),
+        draw.person === undefined ? "" : names.person(draw.person),
+        grams(draw.grams),
+      ]),
+      ...(left.n === 0n ? [] : [{ kind: "total" as const, cells: rest }]),
+    ],
   });
 }
 
@@ -24,8 +63,8 @@ function titleOf(
   language: Language,
 ): string {
   const { day } = session;
-  const dish = names.dish(session);
-  const name = day === undefined ? dish : say(language, "{day}: {dish}", { day, dish });
+  const dish = names.cooked(session);
+  const name = day === undefined ? dish : say(language, "{day}: {dish}", { day: names.day(day), dish });
   if (session.made().dish.pots.length === 1) return name;
   const eaters = people.map(({ person }) => names.person(person)).join(", ");
   return say(language, "{name}: pot {number}, for {people}", {
@@ -35,7 +74,9 @@ function titleOf(
   });
 }
 
-function amountsTable(pot: DishPot, title: string, language: Language): Table {
+type Made = Pick<CookedBatch, "sheet" | "runs" | "measured" | "steps">;
+
+function amountsTable(pot: Made, cost: readonly Said[], title: string, language: Language): Table {
   const { sheet: s, runs } = pot;
   const parted = runs.some(({ sheet }) => sheet !== s) ? runs : [];
   const sheets = [s, ...parted.map(({ sheet }) => sheet)];
@@ -70,7 +111,7 @@ function amountsTable(pot: DishPot, title: string, language: Language): Table {
         sheets.flatMap(({ values }) => values.amounts),
         language,
       ),
-      ...measuredNotes(pot)
+      ...cost
         .filter(({ code }) => OF_A_POT.has(code))
         .map(({ phrase, gaps }) => say(language, phrase, gaps?.(language))),
     ],
@@ -91,7 +132,7 @@ function runHeading(
     : say(language, "Each of {count} full runs", { count });
 }
 
-function stepsTable(pot: DishPot, title: string, language: Language): Table {
+function stepsTable(pot: Made, title: string, language: Language): Table {
   const { by, steps, unnamed, atServing, apart } = pot.steps(language);
   const several = pot.runs.some(({ count }) => count.gt(1)) || pot.runs.length > 1;
   const listed = (phrase: string, lines: readonly string[]): readonly string[] =>

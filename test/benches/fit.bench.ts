@@ -4,6 +4,7 @@ import { departures, layOut, solve } from "../../src/scale/engine/programme.ts";
 import { problemOf } from "../../src/scale/engine/task.ts";
 import { readTask } from "../../src/scale/fit/read.ts";
 import { fit } from "../../src/scale/fit.ts";
+import { runs } from "../runs.ts";
 import { ratioModel, solved } from "../scale/fit/outside.ts";
 import { type World, worlds } from "../scale/fit/worlds.ts";
 import { solveOutside } from "../scale/solve/outside.ts";
@@ -32,7 +33,7 @@ for (const moving of [2, 4, 8, 16, 200]) {
     wild: 0,
     bounds: moving < 100,
   };
-  const all: World[] = fc.sample(worlds(shape), { seed: 1, numRuns: moving < 100 ? 64 : 8 });
+  const all: World[] = fc.sample(worlds(shape), { seed: 1, numRuns: runs(moving < 100 ? 64 : 8) });
   const laidOut = all.map(({ sheet, demands }) => {
     const { model, constraints } = problemOf(readTask(sheet, demands, {}));
     return { layout: layOut(model, constraints, false), objectives: departures(model) };

@@ -5,6 +5,7 @@ import type { AmountsProblem } from "../../src/scale/solve/amounts.ts";
 import { chooseAmounts } from "../../src/scale/solve/choose.ts";
 import { minimise, minimiseInTurn } from "../../src/scale/solve/minimise.ts";
 import type { Objective } from "../../src/scale/solve/programme.ts";
+import { runs } from "../runs.ts";
 import { asModel, solveOutside } from "../scale/solve/outside.ts";
 import { roundOutside } from "../scale/solve/outsideRounding.ts";
 import { fitProgramme } from "../scale/solve/programmes.ts";
@@ -22,7 +23,7 @@ function inTurn<T>(all: readonly T[], solve: (one: T) => unknown): () => void {
 for (const moving of [2, 4, 8, 16, 200]) {
   const fits = fc.sample(fitProgramme(moving, { min: 2, max: 4 }), {
     seed: 1,
-    numRuns: moving > 100 ? 8 : 64,
+    numRuns: runs(moving > 100 ? 8 : 64),
   });
   const models = fits.map(({ programme, objective }) => asModel(programme, objective));
   describe(`a linear programme in the shape of a fit, ${moving} lines to move`, () => {
@@ -48,7 +49,7 @@ function one(variable: number): Objective[number] {
 }
 
 const shape = { lines: 20, candidates: 4, demands: 3, tolerance: 20 };
-const problems = fc.sample(rounding(shape), { seed: 1, numRuns: 40 });
+const problems = fc.sample(rounding(shape), { seed: 1, numRuns: runs(40) });
 const free = problems.map(({ common: _, ...p }): AmountsProblem => p);
 const held = problems.map((p): AmountsProblem => ({ ...p, common: fraction(1n) }));
 for (const [name, all] of [

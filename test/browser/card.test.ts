@@ -1,4 +1,5 @@
 /** The card in a real browser: what it looks like, who can read it, how it prints, what it never does. */
+
 import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -8,6 +9,7 @@ import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { hostileCard, sentinel } from "../card/hostileCard.ts";
 import { campDay, campPlan } from "../plan/camp.ts";
+import { isLong } from "../runs.ts";
 import { launch, missing, open, pagesOf, skips } from "./chromium.ts";
 
 const plan = campPlan();
@@ -65,12 +67,14 @@ describe.skipIf(skips)(missing ? `a card in Chromium (${missing})` : "a card in 
     expect(deeds.complaints.length).toBeGreaterThan(0);
   });
 
-  it.each([
+  const views = [
     ["light", { colorScheme: "light", viewport: { width: 1280, height: 900 } }],
     ["dark", { colorScheme: "dark", viewport: { width: 1280, height: 900 } }],
     ["light, on a phone", { colorScheme: "light", viewport: { width: 360, height: 700 } }],
     ["dark, on a phone", { colorScheme: "dark", viewport: { width: 360, height: 700 } }],
-  ] as const)("gives axe nothing to find: %s", async (_, how) => {
+  ] as const;
+  // The long run looks at all four.
+  it.each(isLong ? views : [views[0], views[3]])("gives axe nothing to find: %s", async (_, how) => {
     for (const html of [card("cox"), hostileCard()]) {
       const { page, context } = await open(browser, html, how);
       const { violations, passes } = await audit(page);

@@ -10,6 +10,7 @@ import type { Person } from "../../src/person/person.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { campDay, campPlan } from "../plan/camp.ts";
+import { runs } from "../runs.ts";
 import { hostileText, neutral } from "../show/hostile.ts";
 import { elements, textOf } from "../show/markup.ts";
 import { cardOfTexts } from "./hostileCard.ts";
@@ -102,7 +103,7 @@ describe("personCard", () => {
           expect(left.includes(`Not named in the method:`) && left.includes(short)).toBe(!named);
         });
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 
@@ -354,7 +355,7 @@ describe("personCard", () => {
           expect(all).toContain(put.trim() === put ? put : put.trim());
         }
       }),
-      { numRuns: 150 },
+      { numRuns: runs(150) },
     );
   });
 

@@ -14,6 +14,7 @@ import type { Avoided, PersonInput } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 import { elements, textOf } from "../show/markup.ts";
 
 const greens = sheet(
@@ -76,7 +77,7 @@ describe("the card of someone whose body the plan knows", () => {
         };
         expect(card(planFor({ person, avoid }, authority))).toBe(plain[authority]);
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
     // Not for want of a day: references that do not follow the body stand there.
     for (const page of Object.values(plain)) expect(page).toContain("of a day");

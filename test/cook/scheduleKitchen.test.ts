@@ -5,6 +5,7 @@ import {
   cookingSchedule,
   type ScheduleOptions,
 } from "../../src/cook/cookingSchedule.ts";
+import { partOf } from "../../src/cook/vessel.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { amount, gramsOf } from "../../src/measure/amount.ts";
 import type { Kitchen } from "../../src/measure/kitchen.ts";
@@ -31,6 +32,7 @@ import { shoppingList } from "../../src/shop/shoppingList.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { toText } from "../../src/show/text.ts";
 import { figureOf, planWorlds } from "../plan/kitchenWorlds.ts";
+import { runs } from "../runs.ts";
 import { faultIn } from "../scale/round/checker.ts";
 import { written } from "../written.ts";
 
@@ -63,7 +65,8 @@ const week = fc.record({
 
 let seen = 0;
 let moved = 0;
-function always(law: (world: World) => void, numRuns = 40): void {
+function always(law: (world: World) => void, quick = 25): void {
+  const numRuns = runs(quick);
   seen = 0;
   fc.assert(
     fc.property(planWorlds, week, ({ input, place }, drawn) => {
@@ -117,6 +120,11 @@ function planned(input: PlanInput): Plan | undefined {
   }
 }
 
+/** What nothing draws on of a batch, as a sheet. */
+function leftOf({ sheet: s, left }: CookingSchedule["batches"][number]): Sheet {
+  return partOf(s, over(left, s.masses.cooked));
+}
+
 const quantities: readonly (readonly [string, (s: Sheet) => Exact])[] = [
   ["raw", (s) => s.masses.raw],
   ["cooked", (s) => s.masses.cooked],
@@ -164,7 +172,9 @@ describe("a session for a plan's kitchen", () => {
           .map(({ portion, count: exactCount }) => times(portion.grams, exactCount));
         expect(text(sum(shared))).toBe(text(cooked));
       }
-      // All that is cooked and added is bought, and it is what everyone eats, told person by person.
+      // All that is cooked and added is bought, and it is what everyone eats, told person by person, and
+      // what is left of nested recipes that were made ahead.
+      const left = schedule.batches.map((batch) => leftOf(batch));
       const list = shoppingList(schedule);
       const needs = (of: readonly Sheet[]): [string, string][] =>
         shoppingList(of).lines.map(({ food, needed }) => [food, text(needed)]);
@@ -175,15 +185,17 @@ describe("a session for a plan's kitchen", () => {
       const added = schedule.servings.flatMap(({ added: s, count: exactCount }) =>
         s ? Array.from({ length: Number(exactCount) }, () => s) : [],
       );
-      expect(bought).toEqual(needs([...cooked, ...added]));
-      expect(bought).toEqual(needs(schedule.eaten().flatMap(({ sheets }) => sheets)));
+      expect(bought).toEqual(needs([...cooked, ...added, ...left]));
+      expect(bought).toEqual(needs([...schedule.eaten().flatMap(({ sheets }) => sheets), ...left]));
     });
     expect(moved).toBeGreaterThan(4);
   });
 
   it("keeps what was planned: every portion on every day, added up", () => {
     always(({ schedule, plan, portions }) => {
-      for (const [, of] of quantities) {
+      // A batch that was made ahead has the composition that it was measured to.
+      const isOther = schedule.batches.some((batch) => batch.drift !== undefined);
+      for (const [, of] of isOther ? quantities.slice(0, 2) : quantities) {
         const before = schedule.sessions.flatMap(({ pots, apart }) => [
           ...pots.map((pot) => of(pot.exact)),
           ...apart.map(({ sheet: s }) => of(s)),
@@ -282,6 +294,7 @@ describe("a session for a plan's kitchen", () => {
   it("is the plan's own pot where everybody takes one portion of it", () => {
     always(({ plan }) => {
       const once = cookingSchedule(plan);
+      if (once.batches.some((batch) => batch.drift !== undefined)) return;
       for (const { meal, dish, pots } of once.sessions) {
         pots.forEach(({ sheet: s, runs, drift }, i) => {
           const own = plan.dish(meal, dish).pots[i]?.sheet;
@@ -340,7 +353,7 @@ const dinner = (more: Partial<PlanInput> = {}): Plan =>
 describe("a week of a measured plan", () => {
   const how: ScheduleOptions = {
     days: ["Mon", "Tue", "Wed"],
-    cook: ["Mon", "Wed"],
+    cook: { dinner: ["Mon", "Wed"] },
     meals: { dinner: { away: { bow: ["Wed"] }, vessel: "2 kg" } },
   };
 
@@ -445,7 +458,7 @@ describe("a week of a measured plan", () => {
     const plan = dinner({ kitchen: "metric" });
     const schedule = cookingSchedule(plan, {
       days: ["Mon", "Tue", "Wed", "Thu"],
-      cook: ["Mon"],
+      cook: { dinner: ["Mon"] },
       away: { bow: ["Tue"], cox: ["Thu"] },
     });
     const [pot] = schedule.sessions[0]?.pots ?? [];

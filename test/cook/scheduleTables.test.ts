@@ -1,3 +1,4 @@
+import "../../src/notebook.ts";
 import Papa from "papaparse";
 import { parseFragment } from "parse5";
 import { describe, expect, it } from "vitest";

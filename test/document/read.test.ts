@@ -7,6 +7,7 @@ import { isRecord } from "../../src/document/safe.ts";
 import { andThen, choice, coded, fields, list, optional } from "../../src/document/schema.ts";
 import type { Value } from "../../src/number/exact.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 interface Kettle {
   readonly name: string;
@@ -271,7 +272,7 @@ describe("a document", () => {
       fc.property(fc.anything({ withNullPrototype: true, withBigInt: true, maxDepth: 4 }), (input) => {
         expect(errorOf(() => read(input)).faults.every(({ hint }) => hint.length > 0)).toBe(true);
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 

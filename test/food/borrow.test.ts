@@ -13,6 +13,7 @@ import { type Exact, exact, fraction, minus, times } from "../../src/number/exac
 import { compare } from "../../src/number/ratio.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const food = (id: string, per100g: FoodInput["per100g"], more: Partial<FoodInput> = {}): FoodInput => ({
   id,
@@ -309,7 +310,7 @@ describe("borrowing, as a property", () => {
           expect([id, compare(mine, theirs)]).toEqual([id, 0]);
         }
       }),
-      { numRuns: 150 },
+      { numRuns: runs(150) },
     );
   });
 
@@ -330,7 +331,7 @@ describe("borrowing, as a property", () => {
           expect([each, toText(read.value)]).toEqual([each, inGrams(twin, each)]);
         }
       }),
-      { numRuns: 150 },
+      { numRuns: runs(150) },
     );
   });
 

@@ -9,6 +9,7 @@ import { toText } from "../../src/number/digits.ts";
 import { type Exact, exact, fraction, plus } from "../../src/number/exact.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { cooking } from "../../src/sheet/cooking.ts";
+import { runs } from "../runs.ts";
 
 function food(per100g: FoodInput["per100g"], more: Partial<FoodInput> = {}): FoodInput {
   return { id: "x", name: "X", source: "test", per100g, ...more };
@@ -284,7 +285,7 @@ describe("totals", () => {
           const total = s.total(f.gives).value;
           expect(total.n * made.d).toBe(made.n * total.d);
         }),
-        { numRuns: 60 },
+        { numRuns: runs(60) },
       );
     },
   );
@@ -308,7 +309,7 @@ describe("totals", () => {
         const rest = mass - of("water") - of("protein") - of("fat") - of("ash") - of("alcohol");
         expect(of("carbohydrateByDifference")).toBeCloseTo(rest, 8);
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 });

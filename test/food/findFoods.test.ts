@@ -5,6 +5,7 @@ import { findFoods } from "../../src/food/findFoods.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const first = (words: string): string | undefined => findFoods(starterFoods, words, { limit: 1 })[0]?.id;
 
@@ -74,7 +75,7 @@ describe("finding foods by a cook's words", () => {
         const found = findFoods(starterFoods, turned, { limit: 3 }).map(({ id }) => id);
         expect(found).toContain(food.id);
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 

@@ -13,6 +13,7 @@ import { SteelyardError } from "../../src/number/error.ts";
 import { exact } from "../../src/number/exact.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const label = (more: Partial<LabelInput>): LabelInput => ({
   id: "bar",
@@ -250,7 +251,7 @@ describe("the interval of a printed figure", () => {
             }
           },
         ),
-        { numRuns: 400 },
+        { numRuns: runs(400) },
       );
     },
   );
@@ -283,7 +284,7 @@ describe("any figure that a label can print", () => {
             expect(() => foodTable([food])).not.toThrow();
           },
         ),
-        { numRuns: 500 },
+        { numRuns: runs(500) },
       );
     },
   );

@@ -9,6 +9,7 @@ import { toText } from "../../src/number/digits.ts";
 import { type Exact, exact, fraction, isZero, over, plus, times } from "../../src/number/exact.ts";
 import { compare } from "../../src/number/ratio.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const own = ["medium", "cup, chopped", "tbsp, ground"];
 const near = (place: KitchenName | Kitchen, text: string, each = 2): string[] => {
@@ -241,7 +242,7 @@ describe("neighbours", () => {
           expect(m.amount.parts?.length ?? 1).toBeLessThanOrEqual(2);
         });
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 
@@ -280,7 +281,7 @@ describe("neighbours", () => {
         const above = grid.filter((g) => g > at).slice(0, each);
         expect(found).toEqual([...below, ...same, ...above].map(String));
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 

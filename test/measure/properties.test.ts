@@ -21,6 +21,7 @@ import {
   times,
 } from "../../src/number/exact.ts";
 import { compare } from "../../src/number/ratio.ts";
+import { runs } from "../runs.ts";
 
 const grandmother = measureSet({ name: "grandmother", ml: { cup: 200, tbsp: "40/3", tsp: "4.5" } });
 const own = ["medium", "can", "can, drained", "cup, chopped", "slice (1/4 in thick)", "leaf", "8 fl oz can"];
@@ -71,7 +72,7 @@ describe("amounts", () => {
         expect(again.toJSON()).toEqual(a.toJSON());
         expect(sameAmount(again, a)).toBe(true);
       }),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
   });
 
@@ -87,7 +88,7 @@ describe("amounts", () => {
         const written = amount(formatAmount(a, { measures: grandmother }), { measures: grandmother, own });
         expect(sameAmount(written, a)).toBe(true);
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 
@@ -289,7 +290,7 @@ describe("any text at all", () => {
         const again = amount(formatAmount(a, { measures: "us" }), { measures: "us", own });
         expect(equals(again.value, a.value)).toBe(true);
       }),
-      { numRuns: 4000 },
+      { numRuns: runs(4000) },
     );
     expect(readings).toBeGreaterThan(80);
   });

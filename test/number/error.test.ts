@@ -10,6 +10,7 @@ import {
   throwIfAny,
   within,
 } from "../../src/number/error.ts";
+import { runs } from "../runs.ts";
 import { errorOf } from "./errorOf.ts";
 
 const aFault = (n: number, path: Path = []): Fault => ({
@@ -169,7 +170,7 @@ describe("quote", () => {
         expect(shown).not.toMatch(unprintable);
         expect(shown.length).toBeLessThanOrEqual(63);
       }),
-      { numRuns: 1000 },
+      { numRuns: runs(1000) },
     );
   });
 

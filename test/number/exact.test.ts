@@ -1,10 +1,12 @@
 /** Exact numbers, held to bigint fractions worked by hand and to decimal.js at 400 digits. */
+
 import { inspect } from "node:util";
 import { Decimal } from "decimal.js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { Exact, exact, fraction, isDecimal, type Value } from "../../src/number/exact.ts";
 import { toDecimal } from "../../src/number/toDecimal.ts";
+import { runs } from "../runs.ts";
 import { anyFraction, nonZero } from "./arbitraries.ts";
 import { errorOf } from "./errorOf.ts";
 
@@ -119,7 +121,7 @@ describe("rounding", () => {
         expect(a.toDecimalPlaces(places).eq(x.toDecimalPlaces(places))).toBe(true);
         expect(a.toSignificantDigits(digits).eq(x.toSignificantDigits(digits))).toBe(true);
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
     expect([exact("2.5").toFixed(0), exact("-2.5").toFixed(0), exact("0.005").toFixed(2)]).toEqual([
       "3",
@@ -148,7 +150,7 @@ describe("as a float", () => {
       fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), (x) => {
         expect(exact(x).toNumber()).toBe(x + 0); // + 0: a zero without its sign
       }),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
     const edges = [Number.MAX_VALUE, Number.MIN_VALUE, 2 ** -1022, 1e21, 2 ** 53, 2 ** 53 + 2, 0.1];
     for (const x of edges) expect([exact(x).toNumber(), exact(-x).toNumber()]).toEqual([x, -x]);
@@ -160,7 +162,7 @@ describe("as a float", () => {
       fc.property(anyFraction, (a) => {
         expect(a.toNumber()).toBe(Number(precisely(a).toFixed()) + 0);
       }),
-      { numRuns: 1000 },
+      { numRuns: runs(1000) },
     );
   });
 
@@ -183,7 +185,7 @@ describe("text", () => {
         expect(a.toString()).toBe(precisely(a).toSignificantDigits(20).toString());
         if (precisely(a).precision() <= 20) expect(exact(String(a)).eq(a)).toBe(true);
       }),
-      { numRuns: 1000 },
+      { numRuns: runs(1000) },
     );
     expect(
       ["1/3", "2/3", "-1/7", "0.25", "100", "1e19", "12345678901234567890123", "0"].map(

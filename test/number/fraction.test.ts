@@ -24,6 +24,7 @@ import {
 import { gcd } from "../../src/number/gcd.ts";
 import { ceiling, compare, floor, lcm, magnitude, nearest } from "../../src/number/ratio.ts";
 import { FACE_DIGITS, ratioToDecimal, toDecimal } from "../../src/number/toDecimal.ts";
+import { runs } from "../runs.ts";
 import { anyFraction, nonZero } from "./arbitraries.ts";
 
 // The independent method for digits: decimal.js, whose division is correctly rounded to `precision`.
@@ -171,7 +172,7 @@ describe("the decimal face", () => {
           a.d === 1n ? new Precise(a.n.toString()) : new Faced(a.n.toString()).div(a.d.toString());
         expect(toDecimal(a).toFixed()).toBe(expected.toFixed());
       }),
-      { numRuns: 1000 },
+      { numRuns: runs(1000) },
     );
   });
 
@@ -199,7 +200,7 @@ describe("the decimal face", () => {
           expect(ratioToDecimal(n, d).toFixed()).toBe(toDecimal(fraction(n, d)).toFixed());
         }
       }),
-      { numRuns: 1000 },
+      { numRuns: runs(1000) },
     );
     const long = 12345678901234567890123456789012345n; // one digit more than are shown
     expect(ratioToDecimal(long, 10n).toFixed()).toBe("1234567890123456789012345678901235");

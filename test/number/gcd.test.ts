@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { gcd } from "../../src/number/gcd.ts";
+import { runs } from "../runs.ts";
 
 /** Euclid's own steps, one by one (Elements VII, 2). */
 function euclid(a: bigint, b: bigint): bigint {
@@ -27,7 +28,7 @@ describe("gcd", () => {
           expect(found).toBe(euclid(x, y));
           expect(gcd(y, x)).toBe(found);
         }),
-        { numRuns },
+        { numRuns: runs(numRuns) },
       );
     }
   });

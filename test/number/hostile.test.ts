@@ -5,6 +5,7 @@ import { decimalText, toText } from "../../src/number/digits.ts";
 import { type ErrorCode, SteelyardError } from "../../src/number/error.ts";
 import { exact, fraction, isDecimal, over, type Value, ZERO } from "../../src/number/exact.ts";
 import { toDecimal } from "../../src/number/toDecimal.ts";
+import { runs } from "../runs.ts";
 import { errorOf } from "./errorOf.ts";
 
 /** What a caller without a compiler might hand in. */
@@ -101,7 +102,7 @@ describe("a bad number", () => {
           expect(error).toBeInstanceOf(SteelyardError);
         }
       }),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 
@@ -114,7 +115,7 @@ describe("a bad number", () => {
           expect(error).toBeInstanceOf(SteelyardError);
         }
       }),
-      { numRuns: 1000 },
+      { numRuns: runs(1000) },
     );
   });
 });

@@ -1,6 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { didYouMean, nearNames } from "../../src/number/near.ts";
+import { runs } from "../runs.ts";
 
 /** Edits and swaps of neighbours by plain recursion, as an independent method. */
 function distance(a: string, b: string, known = new Map<string, number>()): number {
@@ -36,7 +37,7 @@ describe("near names", () => {
           name.length > 2 && each.startsWith(name) ? 1 : distance(name, each);
         expect(near.map(rank)).toEqual(near.map(rank).sort((a, b) => a - b));
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { exact, fraction } from "../../src/number/exact.ts";
 import { toFloat } from "../../src/number/ratio.ts";
+import { runs } from "../runs.ts";
 
 describe("a number below the least normal double (IEEE 754-2019, 3.3)", () => {
   it("is the double that its text is, by the language's own reader", () => {
@@ -11,7 +12,7 @@ describe("a number below the least normal double (IEEE 754-2019, 3.3)", () => {
         const text = `${digits}e-${power}`;
         expect(toFloat(exact(text))).toBe(Number(text));
       }),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
   });
 

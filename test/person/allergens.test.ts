@@ -11,6 +11,7 @@ import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const ids = Object.keys(allergens) as Allergen[];
 const cox: Person = { sex: "female", age: 22, mass: "52 kg" };
@@ -96,7 +97,7 @@ describe("allergens of a dish", () => {
         );
         expect(day.unknown.length).toBe(2 * plain.unknown.length);
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 

@@ -16,6 +16,7 @@ import { toCsv } from "../../src/show/csv.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const woman: Person = { sex: "female", age: 30, mass: "60 kg", height: "1.70 m", activity: "active" };
 const man: Person = { sex: "male", age: 30, mass: "80 kg", height: "1.80 m", activity: "active" };
@@ -315,7 +316,7 @@ describe("upper levels", () => {
         const verdict = low > 255 ? "past" : high <= 255 ? "under" : "may-be-past";
         expect(compare(s, eu).get("selenium")?.upper?.verdict).toBe(verdict);
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 

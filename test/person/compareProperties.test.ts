@@ -15,6 +15,7 @@ import { scale } from "../../src/scale/scale.ts";
 import { between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
+import { runs } from "../runs.ts";
 
 const woman: Person = { sex: "female", age: 30, mass: "60 kg", height: "1.70 m", activity: "active" };
 const authorities: readonly Authority[] = ["uk", "us", "eu"];
@@ -140,7 +141,7 @@ describe("a verdict", () => {
           }
         },
       ),
-      { numRuns: 90 },
+      { numRuns: runs(90) },
     );
     expect([...seen].sort()).toEqual(["other-sources", "over", "part", "past", "under", "whole", "within"]);
   });
@@ -160,7 +161,7 @@ describe("a verdict", () => {
           metric.rows.map((r) => r.reference?.share?.toString()),
         );
       }),
-      { numRuns: 30 },
+      { numRuns: runs(30) },
     );
   });
 });
@@ -181,7 +182,7 @@ describe("a share", () => {
           });
         });
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 
@@ -199,7 +200,7 @@ describe("a share", () => {
           expect(turned.rows[i]?.reference?.share).toEqual(reference.share);
         });
       }),
-      { numRuns: 30 },
+      { numRuns: runs(30) },
     );
   });
 
@@ -219,7 +220,7 @@ describe("a share", () => {
           else expect(share(mass)).toBeGreaterThan(share(mass + more));
         }
       }),
-      { numRuns: 30 },
+      { numRuns: runs(30) },
     );
   });
 });
@@ -255,7 +256,7 @@ describe("what a portion can hold, least and most", () => {
           }
         }
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 });

@@ -18,6 +18,7 @@ import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const cox: Person = { sex: "female", age: 15, mass: "46 kg", height: "1.58 m", activity: "active" };
 const lightweight: Person = { sex: "female", age: 24, mass: "59 kg", height: "1.72 m", activity: "vigorous" };
@@ -125,7 +126,7 @@ describe("a dose", () => {
           row(s, "iodine").people.map((p) => p.share?.toString()),
         );
       }),
-      { numRuns: 30 },
+      { numRuns: runs(30) },
     );
   });
 
@@ -313,7 +314,7 @@ describe("demands from a person", () => {
           expect(toFractionText(sum(parts)), of).toBe(toFractionText(exact(most ?? 0)));
         }
       }),
-      { numRuns: 20 },
+      { numRuns: runs(20) },
     );
   });
 
@@ -351,7 +352,7 @@ describe("demands from a person", () => {
           expect(exact(most).gte(made.portion(of).value), of).toBe(true);
         }
       }),
-      { numRuns: 25 },
+      { numRuns: runs(25) },
     );
   });
 });
@@ -372,7 +373,7 @@ describe("a verdict on a dose", () => {
           }
         }
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 });

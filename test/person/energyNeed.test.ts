@@ -5,6 +5,7 @@ import { cautionTexts } from "../../src/person/caution.ts";
 import { energyNeed } from "../../src/person/energyNeed.ts";
 import type { EquationId } from "../../src/person/equations/equation.ts";
 import type { Person } from "../../src/person/person.ts";
+import { runs } from "../runs.ts";
 
 const lightweight: Person = { sex: "female", age: 24, mass: "59 kg", height: "1.72 m", activity: "vigorous" };
 
@@ -139,7 +140,7 @@ describe("energy need", () => {
           expect(imperial).toEqual(metric);
         },
       ),
-      { numRuns: 50 },
+      { numRuns: runs(50) },
     );
   });
 });

@@ -4,6 +4,7 @@ import { energyNeed } from "../../src/person/energyNeed.ts";
 import { energyEquations } from "../../src/person/equations/all.ts";
 import type { EquationId } from "../../src/person/equations/equation.ts";
 import type { Person } from "../../src/person/person.ts";
+import { runs } from "../runs.ts";
 
 const ids = Object.keys(energyEquations) as EquationId[];
 
@@ -191,7 +192,7 @@ describe("every equation", () => {
         expect(need({ ...b, cm: b.cm + 1 }, equation).resting.gte(here.resting)).toBe(true);
         expect(here.total.eq(here.resting.times(b.level).div(10))).toBe(true);
       }),
-      { numRuns: 50 },
+      { numRuns: runs(50) },
     );
   });
 

@@ -13,6 +13,7 @@ import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 type Figures = { readonly [C in ComponentId]?: Figure };
 
@@ -188,7 +189,7 @@ describe("the score of a portion", () => {
           if (score.proven) expect(score.limiting).toBe(real.limiting);
         });
       }),
-      { numRuns: 100 },
+      { numRuns: runs(100) },
     );
     expect(open).toBeGreaterThan(0);
   });
@@ -223,7 +224,7 @@ describe("the score of a portion", () => {
         };
         expect(of(grams)).toEqual(of(100));
       }),
-      { numRuns: 20 },
+      { numRuns: runs(20) },
     );
   });
 });

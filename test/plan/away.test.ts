@@ -11,6 +11,7 @@ import { shoppingList } from "../../src/shop/shoppingList.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 // What a plan is for someone who is not there is what it is without them: that is the outside measure here.
 
@@ -120,7 +121,7 @@ describe("someone who is away for a meal", () => {
           expect(plan.unmet.map(({ status }) => status)).not.toContain("away");
         },
       ),
-      { numRuns: 24 },
+      { numRuns: runs(24) },
     );
   });
 

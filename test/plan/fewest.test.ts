@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fewest } from "../../src/plan/share/fewest.ts";
+import { runs } from "../runs.ts";
 import { partitions } from "./partitions.ts";
 
 /** People, and sets of them that cannot share; nor can any set with one of these in it. */
@@ -39,7 +40,7 @@ describe("fewest", () => {
         expect(found.groups.every(canShare)).toBe(true);
         expect(sorted(found.groups)).toEqual(Array.from({ length: count }, (_, i) => i));
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 
@@ -54,7 +55,7 @@ describe("fewest", () => {
         expect(sorted(found.groups)).toEqual(Array.from({ length: count }, (_, i) => i));
         if (found.proven) expect(found.groups.length).toBe(best);
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 

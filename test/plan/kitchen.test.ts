@@ -23,6 +23,7 @@ import type { Portion } from "../../src/plan/portion.ts";
 import type { Demand } from "../../src/scale/demand.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText } from "../../src/show/text.ts";
+import { runs } from "../runs.ts";
 import { faultIn } from "../scale/round/checker.ts";
 import { figureOf, type PlanWorld, planWorlds } from "./kitchenWorlds.ts";
 
@@ -41,7 +42,8 @@ function planned({ input }: PlanWorld): { readonly plan: Plan; readonly before: 
 }
 
 let seen = 0;
-function always(law: (world: PlanWorld, plan: Plan, before: Plan) => void, numRuns = 80): void {
+function always(law: (world: PlanWorld, plan: Plan, before: Plan) => void, quick = 40): void {
+  const numRuns = runs(quick);
   seen = 0;
   fc.assert(
     fc.property(planWorlds, (world) => {

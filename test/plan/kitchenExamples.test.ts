@@ -16,6 +16,7 @@ import { shoppingList } from "../../src/shop/shoppingList.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const oats: LineInput = { key: "oats", food: "oats-rolled-dry", amount: "53.3 g" };
 const milk: LineInput = { key: "milk", food: "milk-whole", amount: "151 ml" };
@@ -126,7 +127,7 @@ describe("a measured pot", () => {
         if (!alone || alone.status === "out-of-reach") throw new Error("nothing to hold against");
         expect(pot?.sheet.values.grams.map(exactText)).toEqual(alone.sheet.values.grams.map(exactText));
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 
@@ -311,7 +312,7 @@ describe("shares in steps of a scale", () => {
           expect(inSteps).toEqual(known);
         },
       ),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 

@@ -9,8 +9,8 @@ import type { Demand } from "../../src/scale/demand.ts";
 import { roundToKitchen } from "../../src/scale/round.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
+import { runs, seedFor } from "../runs.ts";
 import { type World, worlds } from "../scale/round/dishes.ts";
-import { runsOf, seedFor } from "../scale/solve/seed.ts";
 
 /** A plan's kitchens round by the rule of `roundToKitchen`: what held before is held, and nothing is given up for what did not. */
 
@@ -78,7 +78,7 @@ describe("a pot", () => {
     };
     fc.assert(fc.property(worlds(shape).filter(plain), law), {
       seed: seedFor("a pot of one", 71),
-      numRuns: runsOf(1500),
+      numRuns: runs(150),
     });
     expect(Math.min(compared, missed, quotients)).toBeGreaterThan(10);
   });

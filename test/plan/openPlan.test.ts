@@ -14,6 +14,7 @@ import { toRecords } from "steelyard/show";
 import { describe, expect, it } from "vitest";
 import { errorOf } from "../number/errorOf.ts";
 import { lost } from "../properties/lossless.ts";
+import { runs } from "../runs.ts";
 import { madePlan } from "../stored/made.ts";
 import { written } from "../written.ts";
 import { planWorlds } from "./kitchenWorlds.ts";
@@ -47,7 +48,7 @@ describe("a stored plan", () => {
         expect(lost(plan, written(plan))).toEqual([]);
         expect(written(openPlan(written(plan)))).toEqual(written(plan));
       }),
-      { numRuns: 20 },
+      { numRuns: runs(20) },
     );
     expect(opened).toBeGreaterThan(5);
   });

@@ -10,6 +10,7 @@ import { sheet } from "../../src/sheet/build.ts";
 import { tablesOf } from "../../src/show/tabular.ts";
 import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 import { expected, inputOf, type World, words, worlds } from "./peopleWorlds.ts";
 
 /** `people.0.avoid.1 m0: l0, l1/l0` of each fault. */
@@ -64,7 +65,7 @@ describe("what people avoid", () => {
           expect(unknownOf(plan)).toEqual(wanted.unknown);
         }
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
     expect(Math.min(refused, served)).toBeGreaterThan(10);
   });
@@ -119,7 +120,7 @@ describe("what people avoid", () => {
           overriddenOf(plan).map((text) => text.split(/: |, /).sort().join(" "));
         expect(bySet(other)).toEqual(bySet(one));
       }),
-      { numRuns: 50 },
+      { numRuns: runs(50) },
     );
   });
 });
@@ -331,7 +332,7 @@ describe("whatever is of animal origin", () => {
           );
         }
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 

@@ -12,6 +12,7 @@ import { sheet } from "../../src/sheet/build.ts";
 import { toText as shown } from "../../src/show/text.ts";
 import { arbitraryRecipe, watched } from "../arbitraries.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const text = (f: Exact | undefined): string => toText(f ?? exact(-1));
 
@@ -156,7 +157,7 @@ describe("a batch", () => {
           }
         },
       ),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 

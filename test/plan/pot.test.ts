@@ -12,6 +12,7 @@ import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText } from "../../src/show/text.ts";
 import { arbitraryFactor, arbitraryRecipe, watched } from "../arbitraries.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const text = (f: Exact | undefined): string => exactText(f ?? exact(-1));
 
@@ -101,7 +102,7 @@ describe("a pot and what is added", () => {
           );
         },
       ),
-      { numRuns: 150 },
+      { numRuns: runs(150) },
     );
   });
 

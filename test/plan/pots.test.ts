@@ -18,6 +18,7 @@ import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { type Plan, type Portion, portionPlan } from "../../src/plan/plan.ts";
 import type { Demand, Quantity } from "../../src/scale/demand.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
+import { runs } from "../runs.ts";
 import { partitions } from "./partitions.ts";
 import { canShare } from "./potsOutside.ts";
 import { type PotsShape, type PotsWorld, potsWorlds } from "./potsWorlds.ts";
@@ -104,7 +105,7 @@ describe("the fewest pots within a tolerance", () => {
           expect(portion.status).toBe(portion.shared.worst.n === 0n ? "met" : "within-tolerance");
         }
       }),
-      { numRuns: 120 },
+      { numRuns: runs(120) },
     );
     expect(moved).toBeGreaterThan(100);
   });
@@ -143,7 +144,7 @@ describe("the fewest pots within a tolerance", () => {
         if (least === most) alike += 1;
         if (potsOf(plan) < potsOf(planned(world, people, "exact"))) saved += 1;
       }),
-      { numRuns: 100 },
+      { numRuns: runs(100) },
     );
     expect(alike).toBeGreaterThan(75);
     expect(saved).toBeGreaterThan(30);
@@ -160,7 +161,7 @@ describe("the fewest pots within a tolerance", () => {
           if (i > 0) expect(count).toBeLessThanOrEqual(counts[i - 1] as number);
         }
       }),
-      { numRuns: 100 },
+      { numRuns: runs(100) },
     );
   });
 
@@ -185,7 +186,7 @@ describe("the fewest pots within a tolerance", () => {
           expect(served(two)).toEqual(served(one));
         }
       }),
-      { numRuns: 100 },
+      { numRuns: runs(100) },
     );
   });
 
@@ -214,7 +215,7 @@ describe("the fewest pots within a tolerance", () => {
           }
         }
       }),
-      { numRuns: 100 },
+      { numRuns: runs(100) },
     );
   });
 
@@ -241,7 +242,7 @@ describe("the fewest pots within a tolerance", () => {
           expect(text(sum(all))).toBe(text(dish.batch.masses.raw));
         }
       }),
-      { numRuns: 30 },
+      { numRuns: runs(30) },
     );
   });
 
@@ -262,7 +263,7 @@ describe("the fewest pots within a tolerance", () => {
           expect(text(is.factor)).toBe(text(was.factor));
         }
       }),
-      { numRuns: 100 },
+      { numRuns: runs(100) },
     );
   });
 });

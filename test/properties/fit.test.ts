@@ -22,9 +22,9 @@ import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { arbitraryRecipe } from "../arbitraries.ts";
+import { runs, seedFor } from "../runs.ts";
 import { groupsOf } from "../scale/fit/outside.ts";
 import { subjectAt, type World, worlds } from "../scale/fit/worlds.ts";
-import { seedFor } from "../scale/solve/seed.ts";
 
 /** Laws of a fit, held literally, in fractions. */
 
@@ -32,8 +32,8 @@ const few = { adjustable: { min: 0, max: 4 }, demands: { min: 1, max: 4 } };
 const reachable = worlds({ ...few, wild: 0 });
 const any = worlds({ ...few, wild: 3 });
 
-function check<T>(name: string, arbitrary: fc.Arbitrary<T>, law: (t: T) => void, numRuns = 150): void {
-  fc.assert(fc.property(arbitrary, law), { seed: seedFor(name, 500), numRuns });
+function check<T>(name: string, arbitrary: fc.Arbitrary<T>, law: (t: T) => void, quick = 60): void {
+  fc.assert(fc.property(arbitrary, law), { seed: seedFor(name, 500), numRuns: runs(quick) });
 }
 
 /** The figure of a demand, from the public face of a sheet. */

@@ -53,6 +53,8 @@ const more: readonly (readonly [string, unknown])[] = [
 ];
 const constants = Object.entries(face).filter(([, each]) => typeof each !== "function");
 /** A Decimal is another library's, for who asks for one: its own JSON is its text. */
+/** Columns of doubles are for data frames and workers, and no JSON: a number that is none has no place there. */
+const isJson = ([name]: readonly [string, unknown]): boolean => !/^portions(At|OfMany)/.test(name);
 const all = [...results, ...more, ...constants].filter(
   ([name, each]) => typeof each === "object" && name !== "toDecimal 1",
 );
@@ -73,7 +75,7 @@ describe("at a boundary", () => {
     expect(shared.dish("supper").servings.some(({ weighed }) => weighed !== undefined)).toBe(true);
   });
 
-  it.each(all)("JSON of %s holds all that the result does", (_, result) => {
+  it.each(all.filter(isJson))("JSON of %s holds all that the result does", (_, result) => {
     const copy: unknown = JSON.parse(JSON.stringify(result));
     expect(lost(result, copy)).toEqual([]);
   });

@@ -25,7 +25,7 @@ type Seen = Map<object, Set<unknown>>;
 export function lost(x: unknown, y: unknown, path = "", seen: Seen = new Map()): readonly string[] {
   if (x === undefined || typeof x === "function" || typeof x === "symbol") return [];
   const fault = [`${path}: ${show(x)} became ${show(y)}`];
-  if (typeof x !== "object" || x === null) return x === y ? [] : fault;
+  if (typeof x !== "object" || x === null) return Object.is(x, y) || x === y ? [] : fault;
   if (seen.get(x)?.has(y)) return [];
   seen.set(x, (seen.get(x) ?? new Set()).add(y));
   const reads = reader(x);

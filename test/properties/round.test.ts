@@ -21,18 +21,18 @@ import type { RecipeInput } from "../../src/recipe/document.ts";
 import { Rounded, RoundingOutOfReach, roundToKitchen } from "../../src/scale/round.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
+import { runs, seedFor } from "../runs.ts";
 import { faultIn } from "../scale/round/checker.ts";
 import { broughtBy, build, type World, worlds } from "../scale/round/dishes.ts";
 import { endsOf, isSizeHeld, judged, standing } from "../scale/round/judge.ts";
-import { seedFor } from "../scale/solve/seed.ts";
 
 /** Laws of rounding, held in fractions, on sheets' public figures. */
 
 const some = worlds({ lines: { min: 1, max: 6 }, demands: { min: 0, max: 3 } });
 const few = worlds({ lines: { min: 1, max: 4 }, demands: { min: 0, max: 3 } });
 
-function check<T>(name: string, worlds: fc.Arbitrary<T>, law: (world: T) => void, numRuns = 200): void {
-  fc.assert(fc.property(worlds, law), { seed: seedFor(`rounding: ${name}`, 2), numRuns });
+function check<T>(name: string, worlds: fc.Arbitrary<T>, law: (world: T) => void, quick = 80): void {
+  fc.assert(fc.property(worlds, law), { seed: seedFor(`rounding: ${name}`, 2), numRuns: runs(quick) });
 }
 
 function round({ sheet: s, place, demands, tolerance }: World): Rounded | RoundingOutOfReach {

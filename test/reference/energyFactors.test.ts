@@ -14,6 +14,7 @@ import { energyCheck } from "../../src/sheet/energyCheck.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText as shown } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const ids = Object.keys(energySystems) as EnergySystemId[];
 
@@ -143,7 +144,7 @@ describe("energy shares", () => {
         expect(kilojoules === undefined).toBe(system !== "eu-1169");
         for (const part of shares) expect(part.energy.value.n >= 0n).toBe(true);
       }),
-      { numRuns: 80 },
+      { numRuns: runs(80) },
     );
   });
 
@@ -165,7 +166,7 @@ describe("energy shares", () => {
         );
         expect(a?.energy.bound).toBe(b?.energy.bound);
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 
@@ -182,7 +183,7 @@ describe("energy shares", () => {
           expect(toText(energyShares(s, { system }).energy.value)).toBe(toText(sum(expected)));
         },
       ),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 

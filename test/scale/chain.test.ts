@@ -9,6 +9,7 @@ import { sheet } from "../../src/sheet/build.ts";
 import { difference } from "../../src/sheet/difference.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
+import { runs } from "../runs.ts";
 
 const written: RecipeInput = {
   name: "Porridge",
@@ -48,7 +49,7 @@ describe("a chain of scalings", () => {
         same(once, many);
         same(many, sheet(toRecipe(many), starterFoods));
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 

@@ -7,6 +7,7 @@ import { substitutes } from "../../src/scale/substitutes.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { toText as shown } from "../../src/show/text.ts";
+import { runs } from "../runs.ts";
 
 /** A stew with something in it that says nothing of its fibre, or says it. */
 const stew = (fibre?: number) => {
@@ -51,7 +52,7 @@ describe("what a swap moves", () => {
           expect(told[i]?.bound === "at-most" ? -above : above).toBeGreaterThanOrEqual(0);
         }
       }),
-      { numRuns: 20 },
+      { numRuns: runs(20) },
     );
     const none = shares(0).map(({ amount, bound }) => [amount, bound]);
     expect(none).toEqual(told.map(({ amount }) => [amount, "exact"]));

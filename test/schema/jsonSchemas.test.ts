@@ -2,6 +2,7 @@
  * The JSON Schemas of documents, held against the reader: whoever checks a document by them, with a
  * validator that knows nothing of us, hears what the reader would say of its shape.
  */
+
 import { readFileSync } from "node:fs";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import fc from "fast-check";
@@ -19,6 +20,7 @@ import {
   planJsonSchema,
   recipeJsonSchema,
 } from "../../src/schema.ts";
+import { runs } from "../runs.ts";
 import { root } from "../sources.ts";
 import { dataFile, names } from "./jsonSchemas.ts";
 
@@ -175,7 +177,7 @@ describe.each(all)("the JSON Schema of a %s", (name) => {
             `took ${placeAt(sample as object, at).path} spoilt by ${JSON.stringify(spoil)}: ${faultsOf(spoilt).join()}`,
           );
       }),
-      { seed: 2020, numRuns: 200 },
+      { seed: 2020, numRuns: runs(200) },
     );
     expect(refused).toBeGreaterThan(20);
   });

@@ -12,6 +12,7 @@ import type { RecipeInput } from "../../src/recipe/document.ts";
 import { type Between, type BetweenOptions, between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const food = (id: string, iron?: Figure, more: Partial<FoodInput> = {}): FoodInput => ({
   ...{ id, name: id, state: "raw", group: "greens", source: "test" },
@@ -191,7 +192,7 @@ describe("between, as a property", () => {
           if (range.most) expect([id, compare(full, range.most) <= 0]).toEqual([id, true]);
         },
       ),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
   });
 
@@ -203,7 +204,7 @@ describe("between, as a property", () => {
         if (range.widened.length > 0) return;
         expect([id, ...ends(range)]).toEqual([id, toText(s.total(id).value), toText(s.total(id).value)]);
       }),
-      { numRuns: 100 },
+      { numRuns: runs(100) },
     );
   });
 });

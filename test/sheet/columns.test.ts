@@ -22,6 +22,7 @@ import { type Bound, constantTally, makeMarks, Tally } from "../../src/sheet/tal
 import { tablesOf } from "../../src/show/tabular.ts";
 import { toText as show } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const foods = foodTable([
   {
@@ -359,7 +360,7 @@ describe("bounds through arithmetic", () => {
           expect(allows(a.tally.over(b.tally), over(a.truth, b.truth))).toBe(true);
         }
       }),
-      { numRuns: 5000 },
+      { numRuns: runs(5000) },
     );
   });
 

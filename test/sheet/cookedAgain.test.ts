@@ -17,6 +17,7 @@ import { energyCheck } from "../../src/sheet/energyCheck.ts";
 import { explain } from "../../src/sheet/explain.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText as shown } from "../../src/show/text.ts";
+import { runs } from "../runs.ts";
 
 /** Red wine by its usual figures, invented to the decimal; alcohol by mass. */
 const wine: FoodInput = {
@@ -271,7 +272,7 @@ describe("nested is flat, for every way of asking", () => {
   it("with shares around the dish alone", () => {
     fc.assert(
       fc.property(weighed, cooked, (lines, around) => expectSame(...twice(lines, {}, around))),
-      { numRuns: 25 },
+      { numRuns: runs(25) },
     );
   });
 
@@ -280,7 +281,7 @@ describe("nested is flat, for every way of asking", () => {
       fc.property(weighed, everything, everything, (lines, inside, around) =>
         expectSame(...twice(lines, inside, around)),
       ),
-      { numRuns: 15 },
+      { numRuns: runs(15) },
     );
   });
 
@@ -297,7 +298,7 @@ describe("nested is flat, for every way of asking", () => {
       fc.property(weighed, some, some, (lines, inside, around) => {
         expectSame(...twice(lines, inside, around));
       }),
-      { numRuns: 25 },
+      { numRuns: runs(25) },
     );
   });
 });
@@ -343,7 +344,7 @@ describe("cooking after cooking", () => {
             text(energyShares(flat, { system }).energy.value),
           );
       }),
-      { numRuns: 20 },
+      { numRuns: runs(20) },
     );
   });
 
@@ -377,7 +378,7 @@ describe("energy given, after cooking", () => {
           minus(s.total("energy").value, energyShares(s, { system }).energy.value);
         expect(toText(off(after))).toBe(toText(off(before)));
       }),
-      { numRuns: 120 },
+      { numRuns: runs(120) },
     );
   });
 });

@@ -10,6 +10,7 @@ import { sheet } from "../../src/sheet/build.ts";
 import { cooking } from "../../src/sheet/cooking.ts";
 import { toText as shown } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const codes = Object.keys(usdaRetention.codes);
 const share = fc.integer({ min: 0, max: 20 }).map((n) => `${n}/20`);
@@ -63,7 +64,7 @@ describe("cooking", () => {
             expect([id, line.key, holds(balance.line(line.key, id))]).toEqual([id, line.key, true]);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 
@@ -77,7 +78,7 @@ describe("cooking", () => {
         for (const id of componentIds)
           expect([id, toText(cooked.of(id).raw.value)]).toEqual([id, toText(uncooked.total(id).value)]);
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 

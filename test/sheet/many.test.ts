@@ -13,6 +13,7 @@ import { toRecords } from "../../src/show/records.ts";
 import { tablesOf } from "../../src/show/tabular.ts";
 import { toText as shown } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 /** Work is counted, not timed: a machine may be busy. */
 
@@ -50,7 +51,7 @@ describe("a sheet of very many lines", () => {
           expect(t.rows.length + (t.more ?? 0)).toBe(all[k]?.length);
         });
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 
@@ -93,7 +94,7 @@ describe("a difference", () => {
           expect(toText(over(sum(each), before.values.portions))).toBe(toText(change.value));
         }
       }),
-      { numRuns: 25 },
+      { numRuns: runs(25) },
     );
   });
 });

@@ -19,6 +19,7 @@ import type { Tally } from "../../src/sheet/tally.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { tallyFigure } from "../../src/show/tallyFigure.ts";
 import { toText } from "../../src/show/text.ts";
+import { runs } from "../runs.ts";
 
 /** A figure in thousandths, as it truly is and as it is told: a point, a range, a limit, a trace or nothing. */
 interface Hidden {
@@ -122,7 +123,7 @@ describe("a total of ranged figures", () => {
           if (of.bound === "between") expect(low ?? high, shown).toBeDefined();
         }
       }),
-      { numRuns: 150 },
+      { numRuns: runs(150) },
     );
     expect([...seen].sort()).toEqual(["at-least", "between", "exact", "unknown"]);
   });
@@ -143,7 +144,7 @@ describe("a total of ranged figures", () => {
         if (added.bound !== "unknown")
           expect([text(added.least), text(added.most)]).toEqual([text(range.least), text(range.most)]);
       }),
-      { numRuns: 80 },
+      { numRuns: runs(80) },
     );
   });
 
@@ -163,7 +164,7 @@ describe("a total of ranged figures", () => {
           if (y.value.n > 0n && ty.value.n > 0n) holds(x.over(y), tx.over(ty).value, "over");
         },
       ),
-      { numRuns: 150 },
+      { numRuns: runs(150) },
     );
   });
 
@@ -181,7 +182,7 @@ describe("a total of ranged figures", () => {
         const [is, was] = [change(told, a), change(truth, b)];
         if (is && was) holds(is, was.value, "change");
       }),
-      { numRuns: 80 },
+      { numRuns: runs(80) },
     );
   });
 });

@@ -11,6 +11,7 @@ import type { Tally } from "../../src/sheet/tally.ts";
 import { type TidyRecord, toRecords } from "../../src/show/records.ts";
 import { arbitraryRecipe } from "../arbitraries.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const bowl = withColumn(
   sheet(
@@ -57,7 +58,7 @@ describe("the records of a sheet", () => {
           if (s.masses.cooked.n !== 0n) says(by.get(`per100g null ${id}`), s.per100g(id));
         }
       }),
-      { numRuns: 15 },
+      { numRuns: runs(15) },
     );
   });
 

@@ -15,6 +15,7 @@ import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText as shown } from "../../src/show/text.ts";
 import { arbitraryFactor, arbitraryRecipe } from "../arbitraries.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 /**
  * Clarified butter keeps about three quarters of its mass (common practice, no source), and butter
@@ -126,7 +127,7 @@ describe("a pot that loses more than its water", () => {
         expect(least.n >= 0n && compare(least, water.value) <= 0).toBe(true);
         if (most) expect(compare(water.value, most)).toBeLessThanOrEqual(0);
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 });

@@ -24,6 +24,7 @@ import type { Sheet } from "../../src/sheet/sheet.ts";
 import { type ShoppingList, shoppingList } from "../../src/shop/shoppingList.ts";
 import { errorOf } from "../number/errorOf.ts";
 import { campPlan } from "../plan/camp.ts";
+import { runs } from "../runs.ts";
 import { written } from "../written.ts";
 
 /** Foods of our own: prices and packs are made up. */
@@ -592,7 +593,7 @@ describe("properties", () => {
           }
         }
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
   });
 
@@ -619,7 +620,7 @@ describe("properties", () => {
           }
         }
       }),
-      { numRuns: 150 },
+      { numRuns: runs(150) },
     );
   });
 
@@ -639,7 +640,7 @@ describe("properties", () => {
         const { portions: __, ...after } = written(shoppingList(again, { cupboard: entries }));
         expect(after).toEqual(before);
       }),
-      { numRuns: 100 },
+      { numRuns: runs(100) },
     );
   });
 
@@ -653,7 +654,7 @@ describe("properties", () => {
           expect(compare(all.line(id).needed, needed)).toBeGreaterThanOrEqual(0);
         }
       }),
-      { numRuns: 50 },
+      { numRuns: runs(50) },
     );
   });
 
@@ -664,7 +665,7 @@ describe("properties", () => {
           plan.portions.map(({ person, meal }) => [person, meal]),
         );
       }),
-      { numRuns: 30 },
+      { numRuns: runs(30) },
     );
   });
 });

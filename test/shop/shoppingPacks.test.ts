@@ -4,6 +4,7 @@ import { toText } from "../../src/number/digits.ts";
 import { type Exact, exact, fraction, minus, plus, sum, times, ZERO } from "../../src/number/exact.ts";
 import { compare } from "../../src/number/ratio.ts";
 import { choosePacks, type PackChoice, type PackSize } from "../../src/shop/packs.ts";
+import { runs } from "../runs.ts";
 
 const pack = (edible: string, price?: string, name = edible): PackSize => ({
   name,
@@ -72,7 +73,7 @@ describe("choosing packs", () => {
         if (priced) expect(toText(inPacks(found, packs, "price"))).toBe(toText(cost));
         expect(found.counts.reduce((a, b) => a + b, 0n)).toBe(BigInt(count));
       }),
-      { numRuns: 600 },
+      { numRuns: runs(600) },
     );
   });
 
@@ -88,7 +89,7 @@ describe("choosing packs", () => {
           if (found.counts[i]) expect(compare(minus(grams, edible), wanted)).toBeLessThan(0);
         });
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 

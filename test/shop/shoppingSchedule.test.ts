@@ -13,6 +13,7 @@ import { type ShoppingList, shoppingList } from "../../src/shop/shoppingList.ts"
 import { toRecords } from "../../src/show/records.ts";
 import { toText as tablesText } from "../../src/show/text.ts";
 import { campPlan } from "../plan/camp.ts";
+import { runs } from "../runs.ts";
 import { written } from "../written.ts";
 
 /** Foods of our own: prices and packs are made up. */
@@ -121,7 +122,7 @@ describe("a schedule, shopped for", () => {
         const wanted = [...needed].filter(([, grams]) => grams.n !== 0n);
         expect(found).toEqual(Object.fromEntries(wanted.map(([id, grams]) => [id, toText(grams)])));
       }),
-      { numRuns: 100 },
+      { numRuns: runs(100) },
     );
   });
 
@@ -155,7 +156,7 @@ describe("a schedule, shopped for", () => {
         }
         expect(list.portions.every(({ portions }) => portions.gt(0))).toBe(true);
       }),
-      { numRuns: 50 },
+      { numRuns: runs(50) },
     );
   });
 

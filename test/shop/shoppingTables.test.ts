@@ -15,6 +15,7 @@ import { toHtml } from "../../src/show/html.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { tablesOf } from "../../src/show/tabular.ts";
 import { toText } from "../../src/show/text.ts";
+import { runs } from "../runs.ts";
 import { HOSTILE, neutral, withoutIsolates } from "../show/hostile.ts";
 import { elements, textOf } from "../show/markup.ts";
 import { written } from "../written.ts";
@@ -305,7 +306,7 @@ describe("hostile names", () => {
         const shown = neutral(list.lines[0]?.name ?? "").trim();
         expect(cells.map((cell) => cell.replace(/\s+/g, " "))).toContain(shown.replace(/\s+/g, " "));
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
   });
 

@@ -5,6 +5,7 @@ import { exact } from "../../src/number/exact.ts";
 import { toCsv } from "../../src/show/csv.ts";
 import { figure } from "../../src/show/figure.ts";
 import { type Table, table } from "../../src/show/table.ts";
+import { runs } from "../runs.ts";
 import { grid, HOSTILE, headingText, hostileText, neutral, shown, tables } from "./hostile.ts";
 
 /** Read by papaparse, with any separator it is told. */
@@ -19,7 +20,7 @@ function read(csv: string, delimiter = ","): string[][] {
 const LEADS = /^[=+\-@\u2212]/;
 // The first character by itself: a mark that follows could compose with it, = with a stroke to \u2260.
 const leads = (text: string): boolean => LEADS.test(([...text][0] ?? "").normalize("NFKC"));
-const runs = (field: string): boolean => leads(field.replace(/^[\s"]+/, ""));
+const executes = (field: string): boolean => leads(field.replace(/^[\s"]+/, ""));
 const begins = (text: string): boolean => leads(text.replace(/^[\s"']+/, ""));
 
 /** Takes the apostrophes away again, as the rule says: one from each place where a formula could begin. */
@@ -55,7 +56,7 @@ describe("toCsv", () => {
         expect(header).toEqual(t.columns.map((c) => neutral(headingText(c))));
         expect(rows).toEqual(grid(t).map((cells) => cells.map(neutral)));
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 
@@ -75,16 +76,16 @@ describe("toCsv", () => {
             .flat()
             .filter((text) => /^-[\d.,]+$/.test(text)),
         );
-        for (const field of read(csv).flat()) if (runs(field)) expect(numbers).toContain(field);
+        for (const field of read(csv).flat()) if (executes(field)) expect(numbers).toContain(field);
         // A program of another locale, which also takes a bare line end inside a field for a new record.
         for (const line of csv.split(/\r\n|\n/)) {
           for (const field of read(line, ";").flat()) {
             // Numbers may stand there, and after them nothing but numbers and words in quotes.
-            if (runs(field)) expect(field).toMatch(/^-?\d[\d.,-]*(?:"|$)/);
+            if (executes(field)) expect(field).toMatch(/^-?\d[\d.,-]*(?:"|$)/);
           }
         }
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 

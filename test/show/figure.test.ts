@@ -9,6 +9,7 @@ import { compare } from "../../src/number/ratio.ts";
 import { americanEnglish } from "../../src/show/american.ts";
 import { figure, legend } from "../../src/show/figure.ts";
 import { table } from "../../src/show/table.ts";
+import { runs } from "../runs.ts";
 import { anyFraction } from "./hostile.ts";
 
 const show = (text: string, how?: FigureOptions): string => showFigure(exact(text), how);
@@ -64,7 +65,7 @@ describe("showFigure", () => {
         const rounded = value.abs().gte(new D(10).pow(digits)) ? value.toDP(0) : value.toSD(digits);
         expect(showFigure(f, { significant: digits })).toBe(rounded.toFixed());
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 
@@ -77,7 +78,7 @@ describe("showFigure", () => {
         if (f.n !== 0n && Number(rounded) === 0) expect(text).toMatch(/^(under|over) -?0\.0*5$/);
         else expect(text).toBe(rounded);
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 

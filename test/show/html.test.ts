@@ -5,6 +5,7 @@ import { exact } from "../../src/number/exact.ts";
 import { figure } from "../../src/show/figure.ts";
 import { escapeHtml, toHtml } from "../../src/show/html.ts";
 import { table } from "../../src/show/table.ts";
+import { runs } from "../runs.ts";
 import { HOSTILE, headingText, hostileText, neutral, shown, tables } from "./hostile.ts";
 import { elements, textOf } from "./markup.ts";
 
@@ -41,7 +42,7 @@ describe("toHtml", () => {
         );
         expect(elements(parsed, "li").map(textOf)).toEqual(t.notes.map(neutral));
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 

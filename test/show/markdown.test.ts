@@ -7,6 +7,7 @@ import { exact } from "../../src/number/exact.ts";
 import { figure } from "../../src/show/figure.ts";
 import { toMarkdown } from "../../src/show/markdown.ts";
 import { table } from "../../src/show/table.ts";
+import { runs } from "../runs.ts";
 import { grid, HOSTILE, headingText, hostileText, neutral, tables, withoutIsolates } from "./hostile.ts";
 import { elements, textOf } from "./markup.ts";
 
@@ -39,7 +40,7 @@ describe.each(parsers)("toMarkdown, read by %s", (_, render) => {
         const notes = t.notes.map(asShown).filter((note) => note !== "");
         expect(elements(parsed, "li").map((li) => asRead(textOf(li)))).toEqual(notes);
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 
@@ -50,7 +51,7 @@ describe.each(parsers)("toMarkdown, read by %s", (_, render) => {
         for (const element of elements(parseFragment(render(toMarkdown(t)))))
           expect(own).toContain(element.nodeName);
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 

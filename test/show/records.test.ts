@@ -5,6 +5,7 @@ import { exact, fraction } from "../../src/number/exact.ts";
 import { figure } from "../../src/show/figure.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { type Table, type Tone, table } from "../../src/show/table.ts";
+import { runs } from "../runs.ts";
 import { anyFraction, tables } from "./hostile.ts";
 
 const columns = [
@@ -66,7 +67,7 @@ describe("toRecords", () => {
         // Both halves are below 2^53 and so exact; IEEE 754 division rounds to the nearest.
         expect(toRecords(one)[0]?.grams).toBe(f.n === 0n ? 0 : Number(f.n) / Number(f.d));
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 

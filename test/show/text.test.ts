@@ -5,6 +5,7 @@ import { exact } from "../../src/number/exact.ts";
 import { figure } from "../../src/show/figure.ts";
 import { type Table, table } from "../../src/show/table.ts";
 import { toText } from "../../src/show/text.ts";
+import { runs } from "../runs.ts";
 import {
   anyFigure,
   grid,
@@ -160,7 +161,7 @@ describe("toText", () => {
         });
         expect(read).toHaveLength(line);
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 
@@ -182,7 +183,7 @@ describe("toText", () => {
           expect(after.map(withoutIsolates)).toContain(expected.join("  ").trimEnd());
         }
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
   });
 
@@ -213,7 +214,7 @@ describe("toText", () => {
         }
         expect(read).toEqual(t.rows[0]?.map((cell) => squeezed(neutral(shown(cell)))));
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 

@@ -3,6 +3,7 @@ import stringWidth from "string-width";
 import { describe, expect, it } from "vitest";
 import { clean } from "../../src/show/clean.ts";
 import { characters, displayWidth, wrap } from "../../src/show/width.ts";
+import { runs } from "../runs.ts";
 import { hostileText } from "./hostile.ts";
 
 const segmenter = new Intl.Segmenter("en", { granularity: "grapheme" });
@@ -43,7 +44,7 @@ describe("displayWidth", () => {
       fc.property(pieces, (text) => {
         expect(displayWidth(text)).toBe(stringWidth(text));
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 });
@@ -56,7 +57,7 @@ describe("characters", () => {
         const shifted = "x".repeat(shift) + t;
         expect(characters(shifted)).toEqual(Array.from(segmenter.segment(shifted), (s) => s.segment));
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 

@@ -1174,7 +1174,7 @@ export const planJsonSchema: JsonSchema = {
             foods: {
               type: "object",
               properties: {
-                format: { enum: ["steelyard-foods/2"] },
+                format: { enum: ["steelyard-foods/3", "steelyard-foods/2"] },
                 components: {
                   type: "array",
                   items: {

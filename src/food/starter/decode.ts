@@ -1,6 +1,7 @@
 import { usCustomary } from "../../measure/data/usCustomary.ts";
 import { toText } from "../../number/digits.ts";
 import { exact, fraction, minus, over, times } from "../../number/exact.ts";
+import { freezeAll } from "../../number/freeze.ts";
 import type { ComponentId } from "../components.ts";
 import type { Figure, FoodInput, FoodMeasure } from "../food.ts";
 import { cautions } from "./cautions.ts";
@@ -31,7 +32,7 @@ export function foodInput(shelf: Shelf, row: Row): FoodInput {
     group: shelf.group,
     origin,
     get per100g(): FoodInput["per100g"] {
-      figures ??= readFigures(row, origin === "plant" && !row.otherIsomers);
+      figures ??= freezeAll(readFigures(row, origin === "plant" && !row.otherIsomers));
       return figures;
     },
     source: `USDA SR28, NDB ${row.ndb}${row.dryMatter === undefined ? "" : ", by dry matter"}`,

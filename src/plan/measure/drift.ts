@@ -50,6 +50,8 @@ export interface RatioDrift {
 /** Everything a portion's drift is told from. */
 export interface DriftOf {
   readonly figures: MealFigures;
+  /** What the exact portion was reckoned by, where nested recipes were other then than they are made. */
+  readonly figuresBefore?: MealFigures;
   readonly demands: readonly ReadDemand[];
   readonly tolerance: Exact;
   readonly exact: LineFactors;
@@ -99,14 +101,14 @@ export class PortionDrift extends Told {
   }
 
   #demand(demand: ReadDemand): DemandDrift {
-    const { figures, tolerance, exact, measured, lineByLine } = this.#of;
+    const { figures, figuresBefore = figures, tolerance, exact, measured, lineByLine } = this.#of;
     const { subject, least, most } = demand;
     const limit = least ? undefined : most;
-    const at = (factors: LineFactors): Exact | null => {
-      const { value, per } = figures.at(subject, factors);
+    const at = (factors: LineFactors, by = figures): Exact | null => {
+      const { value, per } = by.at(subject, factors);
       return isZero(per) ? null : over(value, per);
     };
-    const [before, brings, alone] = [at(exact), at(measured), at(lineByLine)];
+    const [before, brings, alone] = [at(exact, figuresBefore), at(measured), at(lineByLine)];
     const off = brings && offOf(demand, brings);
     const bound = boundAt(this.#sheets(), subject, figures.brought(subject));
     const slack = slackOf(demand, tolerance);
@@ -132,7 +134,7 @@ export class PortionDrift extends Told {
 
 /** Tells which line has moved most against the rest; undefined where nothing but doses is served. */
 export function worstRatio(
-  { figures, exact }: Pick<DriftOf, "figures" | "exact">,
+  { figures, exact }: { readonly figures: Pick<MealFigures, "dishes">; readonly exact: LineFactors },
   after: LineFactors,
 ): RatioDrift | undefined {
   const lines = figures.dishes.flatMap(({ name = "", sheet }) =>

@@ -4,6 +4,7 @@ import { type Brought, broughtBy } from "../../scale/engine/brought.ts";
 import type { ByLine, Dish } from "../../scale/engine/model.ts";
 import type { ReadDemand, Subject } from "../../scale/engine/readDemand.ts";
 import type { Figures } from "../../scale/round/heldBefore.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
 import type { LineFactors } from "../share/lineFactors.ts";
 
@@ -24,10 +25,23 @@ export class MealFigures {
   readonly #system: EnergySystem;
   readonly #brought = new Map<string, Brought>();
 
-  constructor(meal: ReadMeal) {
-    this.dishes = meal.together.map(({ name = meal.own.id, sheet }) => ({ name, sheet }));
+  constructor(dishes: readonly Dish[], system: EnergySystem) {
+    this.dishes = dishes;
     this.#places = new Map(this.dishes.map(({ name }, i) => [name ?? "", i]));
-    this.#system = meal.fit.system;
+    this.#system = system;
+  }
+
+  static of(meal: ReadMeal): MealFigures {
+    const dishes = meal.together.map(({ name = meal.own.id, sheet }) => ({ name, sheet }));
+    return new MealFigures(dishes, meal.fit.system);
+  }
+
+  /** The same of dishes whose lines draw on other sheets. */
+  with(sheetOf: (dish: string) => Sheet | undefined): MealFigures {
+    const dishes = this.dishes.map(({ name, sheet }) => ({ name, sheet: sheetOf(name ?? "") ?? sheet }));
+    return dishes.every(({ sheet }, i) => sheet === this.dishes[i]?.sheet)
+      ? this
+      : new MealFigures(dishes, this.#system);
   }
 
   get system(): EnergySystem {

@@ -26,7 +26,7 @@ export class MeasuredMeal {
   constructor(read: ReadPlan, meal: ReadMeal, portions: readonly ServedPortion[]) {
     this.#read = read;
     this.#meal = meal;
-    this.#figures = new MealFigures(meal);
+    this.#figures = MealFigures.of(meal);
     const places = new Map(read.people.map((person) => [person.id, person]));
     this.#plates = new Map(
       portions.flatMap((served): [string, Plate][] => {

@@ -18,4 +18,6 @@ export interface PotTask extends PotAsked {
   /** What each line of one base portion is multiplied by for all of it; lines that are not in the pot say nothing. */
   readonly totals: readonly Exact[];
   readonly portions: Exact;
+  /** The most of a line that there is, in grams, by its place in the dish; of others there is enough. */
+  readonly caps?: ReadonlyMap<number, Exact>;
 }

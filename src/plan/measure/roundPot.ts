@@ -1,6 +1,7 @@
-import { type Exact, ONE, times, ZERO } from "../../number/exact.ts";
+import { type Exact, least, ONE, over, times, ZERO } from "../../number/exact.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { HeldEnd } from "../../scale/round/problem.ts";
+import { Sheet } from "../../sheet/sheet.ts";
 import type { LineAmounts } from "../share/lineFactors.ts";
 import { choose } from "./choose.ts";
 import { potEnds } from "./potEnds.ts";
@@ -26,7 +27,7 @@ export function roundPot(task: PotTask): RoundedPot {
   const { base, group, totals, portions, kitchen, wishes } = task;
   const inPot = new Set(group.pot);
   const exact = totals.map((f, line) => (inPot.has(line) ? f : ZERO));
-  const dishes = [{ name: undefined, sheet: moveLines(base, exact, portions) }];
+  const dishes = [{ name: undefined, sheet: withinCaps(moveLines(base, exact, portions), task.caps) }];
   const ends = potEnds(task, dishes, exact);
   const pick = (held: readonly HeldEnd[]) => choose({ dishes, kitchen, wishes, ends: held }, "pot");
   const found = pick(ends) ?? pick(ends.filter(({ firm }) => !firm));
@@ -42,4 +43,16 @@ export function roundPot(task: PotTask): RoundedPot {
     unmeasurable: (found?.unmeasurable ?? []).map(({ line }) => line),
     proven: found?.proven ?? false,
   };
+}
+
+/** The same sheet with lines that are never rounded up beyond what there is of them. */
+function withinCaps(s: Sheet, caps: PotTask["caps"]): Sheet {
+  if (!caps || caps.size === 0) return s;
+  const { plan, values } = s;
+  const lines = plan.lines.map((own, i) => {
+    const cap = caps.get(i);
+    const most = cap && over(cap, values.portions);
+    return most ? { ...own, most: own.most ? least(own.most, most) : most } : own;
+  });
+  return new Sheet(plan.withLines(lines), values);
 }

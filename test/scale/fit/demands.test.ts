@@ -7,6 +7,7 @@ import { type FitOptions, fit } from "../../../src/scale/fit.ts";
 import { sheet } from "../../../src/sheet/build.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
 import { errorOf } from "../../number/errorOf.ts";
+import { runs } from "../../runs.ts";
 import { food } from "./worlds.ts";
 
 const s = sheet(
@@ -154,7 +155,7 @@ describe("demands that are refused", () => {
           expect(error.code).toBe("demand-malformed");
         }
       }),
-      { seed: 31, numRuns: 500 },
+      { seed: 31, numRuns: runs(500) },
     );
   });
 });

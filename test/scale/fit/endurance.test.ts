@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fit } from "../../../src/scale/fit.ts";
 import { toText } from "../../../src/show/text.ts";
+import { runs } from "../../runs.ts";
 import { worlds } from "./worlds.ts";
 
 /**
@@ -17,7 +18,7 @@ function timed<T>(work: () => T): readonly [T, seconds: number] {
 
 function sample(wild: number) {
   const shape = { adjustable: { min: 200, max: 200 }, demands: { min: 30, max: 30 }, wild, bounds: false };
-  return fc.sample(worlds(shape), { seed: 7, numRuns: 1 });
+  return fc.sample(worlds(shape), { seed: 7, numRuns: runs(1) });
 }
 
 describe("200 adjustable lines and 30 demands", () => {

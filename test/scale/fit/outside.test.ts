@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Demand } from "../../../src/scale/demand.ts";
 import { fit } from "../../../src/scale/fit.ts";
-import { seedFor } from "../solve/seed.ts";
+import { runs, seedFor } from "../../runs.ts";
 import { missModel, ratioModel, solved, tryTotals } from "./outside.ts";
 import { type World, worlds } from "./worlds.ts";
 
@@ -83,8 +83,11 @@ describe("against HiGHS", () => {
     ["few lines", { adjustable: { min: 0, max: 3 }, demands: { min: 1, max: 4 }, wild: 8 }, 350],
     ["more lines", { adjustable: { min: 3, max: 8 }, demands: { min: 2, max: 6 }, wild: 10 }, 250],
     ["many lines", { adjustable: { min: 15, max: 25 }, demands: { min: 2, max: 6 }, wild: 10 }, 60],
-  ] as const)("%s: the same status and the same least departure", (name, shape, numRuns) => {
-    fc.assert(fc.property(worlds(shape), agrees), { seed: seedFor(`fits with ${name}`, 411), numRuns });
+  ] as const)("%s: the same status and the same least departure", (name, shape, quick) => {
+    fc.assert(fc.property(worlds(shape), agrees), {
+      seed: seedFor(`fits with ${name}`, 411),
+      numRuns: runs(quick),
+    });
   });
 
   it("which compared something: most were met, some were not, and ratios moved", () => {
@@ -96,12 +99,12 @@ describe("against HiGHS", () => {
   const shape = { adjustable: { min: 1, max: 5 }, demands: { min: 1, max: 4 }, wild: 0 };
   it("the same common factor among equal answers", () => {
     const seed = seedFor("common factors", 412);
-    fc.assert(fc.property(worlds(shape), agreesOnTheFactor), { seed, numRuns: 200 });
+    fc.assert(fc.property(worlds(shape), agreesOnTheFactor), { seed, numRuns: runs(200) });
   });
 
   it("the same least totals of misses where not everything can be met", () => {
     const seed = seedFor("misses", 413);
-    fc.assert(fc.property(worlds({ ...shape, wild: 2 }), agreesOnMisses), { seed, numRuns: 160 });
+    fc.assert(fc.property(worlds({ ...shape, wild: 2 }), agreesOnMisses), { seed, numRuns: runs(160) });
     expect(reckoned.amount).toBeGreaterThan(20);
     expect(reckoned.share).toBeGreaterThan(10);
     expect(reckoned.ratio).toBeGreaterThan(40);

@@ -10,7 +10,7 @@ import { type FitOptions, fit } from "../../../src/scale/fit.ts";
 import { sheet } from "../../../src/sheet/build.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
 import { toText as show } from "../../../src/show/text.ts";
-import { runsOf, seedFor } from "../solve/seed.ts";
+import { runs, seedFor } from "../../runs.ts";
 import { solved } from "./outside.ts";
 import { type Meal, meals, sheetsOf, together, togetherModel } from "./together.ts";
 import { food } from "./worlds.ts";
@@ -252,7 +252,7 @@ describe("sheets fitted together, against HiGHS", () => {
       const [own, other] = [1 / ours.factor.toNumber(), common].map((at) => Math.abs(at - 1));
       expect(near(own ?? 0, other ?? 0)).toBeLessThan(1e-3);
     };
-    const numRuns = runsOf(2000);
+    const numRuns = runs(200);
     fc.assert(fc.property(any, agrees), { seed: seedFor("fits of several sheets", 421), numRuns });
     expect(tally.met).toBeGreaterThan(numRuns / 2);
     expect(tally.missed).toBeGreaterThan(numRuns / 15);
@@ -275,7 +275,7 @@ describe("sheets fitted together, in fractions", () => {
         if (most !== undefined) expect(compare(value, exact(most))).toBeLessThanOrEqual(0);
       }
     };
-    fc.assert(fc.property(reachable, law), { seed: seedFor("several met", 422), numRuns: runsOf(1000) });
+    fc.assert(fc.property(reachable, law), { seed: seedFor("several met", 422), numRuns: runs(100) });
   });
 
   it("do not mind in which order they are handed in", () => {
@@ -285,7 +285,7 @@ describe("sheets fitted together, in fractions", () => {
       expect(b.factors).toEqual(a.factors);
       expect(b.factor).toEqual(a.factor);
     };
-    fc.assert(fc.property(any, law), { seed: seedFor("several in any order", 423), numRuns: runsOf(400) });
+    fc.assert(fc.property(any, law), { seed: seedFor("several in any order", 423), numRuns: runs(40) });
   });
 
   it("change nothing but a dish's factor where its recipe is written larger, sizes and departures told", () => {

@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import type { Demand } from "../../../src/scale/demand.ts";
 import { Rounded, RoundingOutOfReach, roundToKitchen } from "../../../src/scale/round.ts";
 import type { Sheet, SheetLine } from "../../../src/sheet/sheet.ts";
+import { runs, seedFor } from "../../runs.ts";
 import { asNumber } from "../solve/outside.ts";
-import { runsOf, seedFor } from "../solve/seed.ts";
 import { type Shape, type World, worlds } from "./dishes.ts";
 import { type End, isSizeHeld, standing } from "./judge.ts";
 import { offersOf, perGram } from "./offers.ts";
@@ -116,7 +116,7 @@ describe("a rounding beside every choice there is", () => {
   it.each(cases)(
     "%s",
     (name, shape, all) => {
-      const numRuns = runsOf(all);
+      const numRuns = runs(all / 10);
       const seen = { met: 0, nearest: 0, stopped: 0, "out-of-reach": 0, exceeded: 0 };
       const law = (world: World): void => {
         const { sheet: s, place, demands, tolerance } = world;

@@ -15,9 +15,9 @@ import type { Demand } from "../../../src/scale/demand.ts";
 import { Rounded, RoundingOutOfReach, roundToKitchen } from "../../../src/scale/round.ts";
 import type { AmountDemand, AmountsProblem, QuantitySum } from "../../../src/scale/solve/amounts.ts";
 import type { Sheet, SheetLine } from "../../../src/sheet/sheet.ts";
+import { runs, seedFor } from "../../runs.ts";
 import { asNumber } from "../solve/outside.ts";
 import { isNear, type OutsideChoice, roundOutside } from "../solve/outsideRounding.ts";
-import { seedFor } from "../solve/seed.ts";
 import { type World, worlds } from "./dishes.ts";
 import { isSizeHeld, standing } from "./judge.ts";
 import { offersOf, perGram } from "./offers.ts";
@@ -124,7 +124,7 @@ describe("a rounding beside HiGHS", () => {
     };
     fc.assert(fc.property(random, law), {
       seed: seedFor("rounding beside HiGHS", 5),
-      numRuns: 240,
+      numRuns: runs(240),
       endOnFailure: true,
     });
     expect(seen.met).toBeGreaterThan(60);

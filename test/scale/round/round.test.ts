@@ -29,6 +29,7 @@ import { sheet } from "../../../src/sheet/build.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
 import { toText as show } from "../../../src/show/text.ts";
 import { errorOf } from "../../number/errorOf.ts";
+import { runs } from "../../runs.ts";
 import { type End, endsOf, isSizeHeld, judged, standing } from "./judge.ts";
 
 const foods = foodTable([
@@ -171,7 +172,7 @@ describe("rounding to a kitchen", () => {
         const all = judged(found.sheet, endsOf(demands), "1/50");
         expect(found.status).toBe(isZero(all.excess) ? "met" : "nearest");
       }),
-      { numRuns: 250 },
+      { numRuns: runs(250) },
     );
   });
 
@@ -195,7 +196,7 @@ describe("rounding to a kitchen", () => {
           else expect(line.grams.n > 0n).toBe(true);
         });
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
   });
 
@@ -218,7 +219,7 @@ describe("rounding to a kitchen", () => {
           expect(equals(amount(text, { measures: "metric", own: ["medium"] }).value, a.value)).toBe(true);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
   });
 });

@@ -11,11 +11,11 @@ import type {
   Choice,
 } from "../../../src/scale/solve/amounts.ts";
 import { chooseAmounts } from "../../../src/scale/solve/choose.ts";
+import { runs, seedFor } from "../../runs.ts";
 import { bestByHand, driftAt, driftOf, excessOf } from "./byHand.ts";
 import { asNumber } from "./outside.ts";
 import { roundOutside } from "./outsideRounding.ts";
 import { quotients, rounding, type Shape } from "./roundings.ts";
-import { seedFor } from "./seed.ts";
 
 const line = (is: Value, ...quantities: Value[]): AmountLine => ({
   exact: exact(is),
@@ -316,22 +316,22 @@ describe("against trying every choice", () => {
 
   it.each(small)("$lines lines of $candidates candidates, $demands demands", (shape) => {
     const seed = seedFor(`every choice of ${shape.lines} × ${shape.candidates}`, 21);
-    fc.assert(fc.property(rounding(shape), agrees), { seed, numRuns: 80 });
-    fc.assert(fc.property(quotients(shape), agrees), { seed, numRuns: 80 });
+    fc.assert(fc.property(rounding(shape), agrees), { seed, numRuns: runs(40) });
+    fc.assert(fc.property(quotients(shape), agrees), { seed, numRuns: runs(40) });
   });
 
   it("where much ties", () => {
-    fc.assert(fc.property(tied, agrees), { seed: seedFor("ties", 22), numRuns: 1000 });
+    fc.assert(fc.property(tied, agrees), { seed: seedFor("ties", 22), numRuns: runs(300) });
   });
 });
 
 describe("against HiGHS", () => {
-  // 218 roundings; each written for a mixed-integer solver and solved twice, for excess and for drift.
+  // 77 roundings, and more in the long run; each written for a mixed-integer solver and solved twice, for excess and for drift.
   it.each<[Shape, number]>([
-    [{ lines: 6, candidates: 4, demands: 2, tolerance: 20 }, 90],
-    [{ lines: 6, candidates: 3, demands: 3, tolerance: 5 }, 80],
-    [{ lines: 9, candidates: 4, demands: 3, tolerance: 10 }, 40],
-    [{ lines: 20, candidates: 4, demands: 3, tolerance: 20 }, 8],
+    [{ lines: 6, candidates: 4, demands: 2, tolerance: 20 }, 30],
+    [{ lines: 6, candidates: 3, demands: 3, tolerance: 5 }, 30],
+    [{ lines: 9, candidates: 4, demands: 3, tolerance: 10 }, 14],
+    [{ lines: 20, candidates: 4, demands: 3, tolerance: 20 }, 3],
   ])(
     "%o, %i times",
     (shape, numRuns) => {
@@ -350,7 +350,7 @@ describe("against HiGHS", () => {
       });
       fc.assert(property, {
         seed: seedFor(`roundings of ${shape.lines} × ${shape.candidates}`, 31),
-        numRuns,
+        numRuns: runs(numRuns),
       });
     },
     240_000,
@@ -372,7 +372,7 @@ describe("what must hold of every rounding", () => {
       const side = compare(answer.excess, excess) || compare(answer.drift, driftOf(p, alone).drift);
       expect(side).toBeLessThanOrEqual(0);
     });
-    fc.assert(property, { seed: seedFor("line by line", 41), numRuns: 100 });
+    fc.assert(property, { seed: seedFor("line by line", 41), numRuns: runs(100) });
   });
 
   it("does not depend on the order of lines, but for ties", () => {
@@ -394,7 +394,7 @@ describe("what must hold of every rounding", () => {
       expect([...b.chosen].reverse()).toEqual(a.chosen);
       expect(b.drift).toEqual(a.drift);
     });
-    fc.assert(property, { seed: seedFor("order of lines", 42), numRuns: 60 });
+    fc.assert(property, { seed: seedFor("order of lines", 42), numRuns: runs(60) });
   });
 
   it("keeps the drift when every amount is counted in another unit", () => {
@@ -412,7 +412,7 @@ describe("what must hold of every rounding", () => {
       };
       expect({ ...chooseAmounts(scaled), nodes: 0 }).toEqual({ ...chooseAmounts(p), nodes: 0 });
     });
-    fc.assert(property, { seed: seedFor("another unit", 43), numRuns: 40 });
+    fc.assert(property, { seed: seedFor("another unit", 43), numRuns: runs(40) });
   });
 
   it("a wider tolerance never raises the excess, nor, where met, the drift", () => {
@@ -431,7 +431,7 @@ describe("what must hold of every rounding", () => {
       expect(compare(b.excess, a.excess)).toBeLessThanOrEqual(0);
       if (a.status === "met") expect(compare(b.drift, a.drift)).toBeLessThanOrEqual(0);
     });
-    fc.assert(property, { seed: seedFor("wider", 44), numRuns: 60 });
+    fc.assert(property, { seed: seedFor("wider", 44), numRuns: runs(60) });
   });
 });
 
@@ -457,7 +457,7 @@ describe("effort", () => {
       const side = compare(full.excess, short.best.excess) || compare(full.drift, short.best.drift);
       expect(side).toBeLessThanOrEqual(0);
     });
-    fc.assert(property, { seed: seedFor("stopped", 51), numRuns: 150 });
+    fc.assert(property, { seed: seedFor("stopped", 51), numRuns: runs(150) });
     expect(stopped).toBeGreaterThan(20);
   });
 });

@@ -4,10 +4,10 @@ import { exact, ONE, ZERO } from "../../../src/number/exact.ts";
 import { conflict } from "../../../src/scale/solve/conflict.ts";
 import { minimise } from "../../../src/scale/solve/minimise.ts";
 import type { Programme, Row } from "../../../src/scale/solve/programme.ts";
+import { runs, seedFor } from "../../runs.ts";
 import { asModel, solveOutside } from "./outside.ts";
 import { anyProgramme } from "./programmes.ts";
 import { faultsOfProof } from "./proof.ts";
-import { seedFor } from "./seed.ts";
 
 const x = [{ variable: 0, coefficient: ONE }];
 const atLeast = (n: number): Row => ({ terms: x, lower: exact(n) });
@@ -78,7 +78,7 @@ describe("conflict", () => {
         expect(short.status === "stopped" ? short.pivots : short.proof.pivots).toBeLessThanOrEqual(pivots);
       }
     });
-    fc.assert(property, { seed: seedFor("conflict pivots", 13), numRuns: 500 });
+    fc.assert(property, { seed: seedFor("conflict pivots", 13), numRuns: runs(500) });
     expect(several).toBeGreaterThan(20);
   });
 
@@ -107,7 +107,7 @@ describe("conflict", () => {
         expect(minimise(keeping(answer.rows.filter((r) => r !== row)), []).status).toBe("optimal");
       }
     });
-    fc.assert(property, { seed: seedFor("conflict", 12), numRuns: 500 });
+    fc.assert(property, { seed: seedFor("conflict", 12), numRuns: runs(500) });
     expect(found).toBeGreaterThan(100);
   });
 });

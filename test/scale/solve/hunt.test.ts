@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { hunt } from "../../../src/scale/solve/hunt.ts";
 import type { Restriction } from "../../../src/scale/solve/restriction.ts";
-import { seedFor } from "./seed.ts";
+import { runs, seedFor } from "../../runs.ts";
 
 /** Figures of 160 bits that agree in their upper part more often than not, so that doubles see ties. */
 const figure = fc
@@ -62,7 +62,7 @@ describe("hunt", () => {
       );
       expect(found.sort()).toEqual(kept.map(String).sort());
     });
-    fc.assert(property, { seed: seedFor("hunt", 61), numRuns: 600 });
+    fc.assert(property, { seed: seedFor("hunt", 61), numRuns: runs(600) });
   });
 
   it("takes up tighter limits as it goes", () => {
@@ -81,7 +81,7 @@ describe("hunt", () => {
       const totals = kept.map((c) => totalOf(first.values, c)).sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
       expect(least).toBe(totals[0]);
     });
-    fc.assert(property, { seed: seedFor("tighter", 62), numRuns: 400 });
+    fc.assert(property, { seed: seedFor("tighter", 62), numRuns: runs(400) });
   });
 
   it("counts what it looks at, and stops there", () => {

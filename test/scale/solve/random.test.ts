@@ -10,10 +10,10 @@ import { worth } from "../../../src/scale/solve/optimal.ts";
 import type { Objective, Programme } from "../../../src/scale/solve/programme.ts";
 import { lessen, reach } from "../../../src/scale/solve/simplex.ts";
 import { inWholes, objectiveInWholes } from "../../../src/scale/solve/whole.ts";
+import { runs, seedFor } from "../../runs.ts";
 import { asModel, asNumber, solveOutside } from "./outside.ts";
 import { type Asked, anyProgramme, fitProgramme } from "./programmes.ts";
 import { faultsOf } from "./proof.ts";
-import { seedFor } from "./seed.ts";
 
 /** The same status as HiGHS, the same objective to its tolerance, and a proof that needs no solver. */
 function agrees({ programme, objective }: Asked): void {
@@ -36,13 +36,13 @@ describe("against HiGHS, and proven without it", () => {
     [8, 150],
     [16, 100],
     [40, 50],
-  ])("fits with %i factors to move", (moving, numRuns) => {
+  ])("fits with %i factors to move", (moving, quick) => {
     const seed = seedFor(`fits of ${moving}`, 3000 + moving);
-    fc.assert(fc.property(fitProgramme(moving, { min: 1, max: 5 }), agrees), { seed, numRuns });
+    fc.assert(fc.property(fitProgramme(moving, { min: 1, max: 5 }), agrees), { seed, numRuns: runs(quick) });
   });
 
   it("programmes of any shape", () => {
-    fc.assert(fc.property(anyProgramme, agrees), { seed: seedFor("any programme", 77), numRuns: 600 });
+    fc.assert(fc.property(anyProgramme, agrees), { seed: seedFor("any programme", 77), numRuns: runs(600) });
   });
 });
 
@@ -71,14 +71,14 @@ describe("what must hold of every programme", () => {
       fc.property(whole, (asked) => {
         expect(unaided(asked)).toBe(aided(asked));
       }),
-      { seed: seedFor("unaided", 5), numRuns: 400 },
+      { seed: seedFor("unaided", 5), numRuns: runs(400) },
     );
   });
 
   it("the proposal leaves no pivot to make in nearly every fit", () => {
     const fits = fc.sample(fitProgramme(12, { min: 2, max: 5 }), {
       seed: seedFor("proposals", 7),
-      numRuns: 200,
+      numRuns: runs(200),
     });
     const further = fits.filter(({ programme, objective }) => {
       const b = startingBasis(inWholes(programme));
@@ -109,7 +109,7 @@ describe("what must hold of every programme", () => {
           aided({ programme, objective }),
         );
       }),
-      { seed: seedFor("order", 6), numRuns: 300 },
+      { seed: seedFor("order", 6), numRuns: runs(300) },
     );
   });
 
@@ -148,7 +148,7 @@ describe("what must hold of every programme", () => {
         expect(inTurn.status).toBe("optimal");
         expect(faultsOf(programme, objective, inTurn)).toEqual([]);
       }),
-      { seed: seedFor("in turn", 8), numRuns: 500 },
+      { seed: seedFor("in turn", 8), numRuns: runs(500) },
     );
   });
 
@@ -177,7 +177,7 @@ describe("what must hold of every programme", () => {
           expect(toText(gained)).toBe(toText(before.prices.rows[i] ?? ONE));
         }
       }),
-      { seed: seedFor("prices", 9), numRuns: 60 },
+      { seed: seedFor("prices", 9), numRuns: runs(60) },
     );
   });
 });
