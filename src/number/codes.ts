@@ -83,6 +83,8 @@ export type ErrorCode =
   | "card-malformed"
   | "shopping-malformed"
   | "schedule-malformed"
+  // interchange
+  | "foods-unreadable"
   // table
   | "table-malformed"
   | "figure-malformed"

@@ -26,7 +26,7 @@ export function takeOptional(text: string, got: Gathered): string {
     .replace(/^[\s,;:.-]+|[\s,;-]+$/g, "");
 }
 
-export const NOTE =
+export const NOTE: RegExp =
   /\s*(?:\b(?:to taste|as needed|as required|as desired|if (?:needed|desired|you|necessary|available|possible|using|preferred)|for (?!instance)|enough to|to (?:serve|garnish|fry|cover|coat|grease|drizzle|sprinkle|finish|decorate|dust|top|feed|cook|deglaze)|per (?:person|portion|serving)|at room temp(?:erature)?|plus (?:more|extra)|of (?:your )?choice|of your|such as|like (?!new)|each\b|preferably|ideally|or (?:so|more|less|to taste|as needed)|depending|about \d|approx|e\.g|i\.e|etc|not )).*$/i;
 
 /** Takes a note off the end of a phrase. */
