@@ -1,7 +1,8 @@
-import { usdaRetention } from "./food/data/retentionUsdaR6.ts";
+import { analysedRetention } from "./food/data/retentionAnalysed.ts";
 import { starterFoodInputs } from "./food/starter/index.ts";
 import { type FoodTable, trustedTable } from "./food/table.ts";
 
+export { analysedRetention } from "./food/data/retentionAnalysed.ts";
 export { usdaRetention } from "./food/data/retentionUsdaR6.ts";
 
 /**
@@ -12,11 +13,12 @@ export { usdaRetention } from "./food/data/retentionUsdaR6.ts";
  * which it does not carry, from the sources named on each figure. What a food does not list is
  * unknown, not zero. Figures are read when a food is first used.
  *
- * Recipe lines may name the codes of {@link usdaRetention}.
+ * Recipe lines may name the codes of {@link analysedRetention}, which are
+ * words, and of {@link usdaRetention}, which are figures.
  *
  * @example
  * ```ts
  * starterFoods.get("oats-rolled-dry").per100g.protein; // => 13.15
  * ```
  */
-export const starterFoods: FoodTable = /* @__PURE__ */ trustedTable(starterFoodInputs, usdaRetention);
+export const starterFoods: FoodTable = /* @__PURE__ */ trustedTable(starterFoodInputs, analysedRetention);

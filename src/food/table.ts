@@ -11,7 +11,7 @@ import { type Composition, compose } from "./composition.ts";
 import type { FoodInput } from "./food.ts";
 import { PACKED_FORMAT, type PackedFoods, packedSchema, packFoods, unpacked } from "./packed.ts";
 import { readWhenAsked } from "./readPacked.ts";
-import { checkRetention, type RetentionTable, retentionTableSchema } from "./retention.ts";
+import { checkRetention, type RetentionTable, retentionTableSchema } from "./retentionTable.ts";
 import { foodSchema } from "./schema.ts";
 
 /** A food that the library has read: what was written, and its figures ready to be added up. */
