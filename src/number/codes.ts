@@ -88,4 +88,6 @@ export type ErrorCode =
   | "workbook-malformed"
   // table
   | "table-malformed"
-  | "figure-malformed";
+  | "figure-malformed"
+  // interchange
+  | "line-several-foods";
