@@ -1,3 +1,4 @@
+export { type AtFactor, type Coefficient, Coefficients, coefficients } from "./bulk/coefficients.ts";
 export {
   boundCodes,
   type PortionColumn,

@@ -41,6 +41,8 @@ export {
   type AvoidedUnknown,
   type Avoider,
   type DayEnd,
+  DayFit,
+  type DayShare,
   type DemandDrift,
   type DishSharing,
   type KitchenNote,

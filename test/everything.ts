@@ -3,6 +3,7 @@ export * from "steelyard";
 export * from "steelyard/bulk";
 export * from "steelyard/card";
 export * from "steelyard/foods";
+export * from "steelyard/interchange";
 export * from "steelyard/notebook";
 export * from "steelyard/person";
 export * from "steelyard/plan";

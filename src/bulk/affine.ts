@@ -18,12 +18,20 @@ export function pointsOf({ at, steps }: Corner): readonly (readonly Exact[])[] {
   return [at, ...steps.map((step, d) => at.map((each, e) => (e === d ? plus(each, step) : each)))];
 }
 
-/** The affine function with these values at {@link pointsOf} a corner, worked out exactly and each figure rounded once. */
-export function through({ at, steps }: Corner, values: readonly Exact[]): Affine {
+/** As {@link Affine}, exactly: the constant, then what each parameter counts. */
+export type ExactAffine = readonly [Exact, ...Exact[]];
+
+/** The affine function with these values at {@link pointsOf} a corner. */
+export function exactlyThrough({ at, steps }: Corner, values: readonly Exact[]): ExactAffine {
   const first = values[0] as Exact;
   const per = steps.map((step, d) => over(minus(values[d + 1] as Exact, first), step));
   const constant = per.reduce((left, each, d) => minus(left, times(each, at[d] as Exact)), first);
-  return Float64Array.from([constant, ...per], toFloat);
+  return [constant, ...per];
+}
+
+/** The same, each figure rounded once. */
+export function through(corner: Corner, values: readonly Exact[]): Affine {
+  return Float64Array.from(exactlyThrough(corner, values), toFloat);
 }
 
 /** Its value for row `i` of parameters that stand row by row. */

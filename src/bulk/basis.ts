@@ -1,5 +1,5 @@
 import { type Exact, fraction, minus, negate, over, plus, times, ZERO } from "../number/exact.ts";
-import { departures, type Layout } from "../scale/engine/programme.ts";
+import { type Layout, objectivesOf } from "../scale/engine/programme.ts";
 import type { Basis, Span, Standing } from "../scale/solve/programme.ts";
 
 /**
@@ -59,14 +59,15 @@ export function standAt(layout: Layout, basis: Basis): Stand | undefined {
 
 /** What it would cost, objective by objective, to move what rests at an end that it could leave. */
 function costs(
-  { model, programme: { variables } }: Layout,
+  layout: Layout,
   basis: Basis,
   rows: readonly Dense[],
   basic: readonly number[],
   tight: readonly number[],
   inverse: Matrix,
 ): Exact[][] {
-  const turns = departures(model).map((objective) => {
+  const { variables } = layout.programme;
+  const turns = objectivesOf(layout).map((objective) => {
     const cost = variables.map(() => ZERO);
     for (const { variable, coefficient } of objective)
       cost[variable] = plus(cost[variable] as Exact, coefficient);

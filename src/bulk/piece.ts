@@ -83,7 +83,7 @@ const NO_TURNS: readonly Exact[] = [];
  * Where the water of a pot that loses some takes another form, each where its figure passes 0: where no more
  * water is known to be left, and where its least and its most come to nothing.
  */
-function waterTurns(s: Sheet): readonly Exact[] {
+export function waterTurns(s: Sheet): readonly Exact[] {
   const { change } = s.masses;
   if (change.n >= 0n) return NO_TURNS;
   const water = componentIndex("water");

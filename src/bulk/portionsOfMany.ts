@@ -67,8 +67,8 @@ export interface PortionsOfManyOptions extends SheetOptions {
  * ```ts
  * const oats = (grams: number): Recipe =>
  *   recipe({ name: "Oats", portions: 1, lines: [{ food: "oats-rolled-dry", amount: `${grams} g` }] });
- * for (const { columns } of portionsOfMany([oats(50), oats(100)], starterFoods, ["energy"]))
- *   console.log([...columns.energy.value]); // => [ 189.5, 379 ]
+ * const [{ columns }] = portionsOfMany([oats(50), oats(100)], starterFoods, ["energy"]);
+ * console.log([...columns.energy.value]); // => [ 189.5, 379 ]
  * ```
  */
 export function* portionsOfMany<const Q extends Quantity>(
@@ -80,7 +80,7 @@ export function* portionsOfMany<const Q extends Quantity>(
   checkFoodTable(foods);
   const faults: Fault[] = [];
   const read = readInto(faults, askedSchema(), components, "component-unknown");
-  const { recipes: _, ...own } = how ?? {};
+  const { recipes: nested, ...own } = typeof how === "object" && how !== null ? how : { how };
   const { slice = 1000 } = readInto(faults, howSchema(), own, "sheet-malformed", ["how"]) ?? {};
   throwIfAny(faults);
   if (typeof recipes !== "object" || recipes === null || !(Symbol.iterator in recipes))
@@ -92,7 +92,7 @@ export function* portionsOfMany<const Q extends Quantity>(
   let made = new Slice(asked, slice, 0);
   let from = 0;
   for (const each of recipes) {
-    within([from + made.length], () => made.add(each, pantry, foods, how));
+    within([from + made.length], () => made.add(each, pantry, foods, nested));
     if (made.length < slice) continue;
     yield made.columns() as RecipeColumns<Q>;
     from += made.length;
@@ -146,7 +146,7 @@ class Slice {
     }));
   }
 
-  add(given: RecipeInput | Recipe, pantry: Pantry, foods: FoodTable, { recipes }: SheetOptions): void {
+  add(given: RecipeInput | Recipe, pantry: Pantry, foods: FoodTable, recipes: SheetOptions["recipes"]): void {
     const read = recipe(given);
     const isTold = unlessRefused(() => this.#quickly(read, pantry));
     // A sheet says at which line, and all that is at fault.

@@ -1,12 +1,12 @@
 import { text, word } from "../document/leaves.ts";
 import { read, readInto } from "../document/read.ts";
 import { isRecord, refuseHole } from "../document/safe.ts";
-import { fields, list, once, optional, type Schema } from "../document/schema.ts";
+import { asFar, attemptAt, fields, list, once, optional, type Schema } from "../document/schema.ts";
 import { type Fault, fault, quote, throwIfAny } from "../number/error.ts";
 import { componentId } from "./componentSchema.ts";
-import type { FoodInput } from "./food.ts";
-import { PACKED_FORMAT, type PackedFood, type PackedFoods, record, unpacked } from "./packed.ts";
-import { type RetentionTable, retentionTableSchema } from "./retention.ts";
+import type { Figure, FoodInput } from "./food.ts";
+import { type Mark, PACKED_FORMAT, type PackedFood, type PackedFoods, record, unpacked } from "./packed.ts";
+import { type RetentionTable, retentionTableSchema } from "./retentionTable.ts";
 import { figuresSchema, foodSchema } from "./schema.ts";
 
 /** Foods of which no more is read yet than what they are called. */
@@ -27,7 +27,10 @@ export function readWhenAsked({ foods, ...head }: PackedFoods): FoodsToRead {
   foods.forEach((food: PackedFood, i) => {
     const path = ["foods", i];
     const given: unknown = isRecord(food) ? Object.getOwnPropertyDescriptor(food, "id")?.value : food;
-    const id = readInto(faults, text(200), given, "food-malformed", [...path, "id"]);
+    const id =
+      typeof given === "string" && PLAIN_ID.test(given)
+        ? given
+        : readInto(faults, text(200), given, "food-malformed", [...path, "id"]);
     if (id === undefined) return;
     if (found.has(id)) {
       const hint = "give each food an id of its own";
@@ -42,7 +45,11 @@ export function readWhenAsked({ foods, ...head }: PackedFoods): FoodsToRead {
       };
       return unpacked({ ...sound, per100g: row }, packing, {
         refuse,
-        check: (figures) => read(figuresSchema(), figures, "food-malformed", [...path, "per100g"]),
+        check: (figures) => {
+          const odd = Object.entries(figures).filter(([, figure]) => !isPlain(figure));
+          read(figuresSchema(), Object.fromEntries(odd), "food-malformed", [...path, "per100g"]);
+          return figures;
+        },
       });
     });
   });
@@ -50,11 +57,42 @@ export function readWhenAsked({ foods, ...head }: PackedFoods): FoodsToRead {
   return { foods: found, retention: packing.retention };
 }
 
+/** A figure of digits alone, with a mark that was read when the table was opened: nearly all are. */
+function isPlain(figure: Figure): boolean {
+  if (typeof figure === "string") return DIGITS.test(figure);
+  if (typeof figure !== "object" || !("value" in figure)) return false;
+  const { value, error = "0", least = "0", most = least, low, high } = figure as FullFigure;
+  return (
+    low === undefined &&
+    high === undefined &&
+    [value, error, least, most].every((each) => typeof each === "string" && DIGITS.test(each)) &&
+    Number(least) <= Number(most)
+  );
+}
+
+type FullFigure = Extract<Figure, { readonly value: unknown }>;
+
+/** Ids that need no reading: nearly all. */
+const PLAIN_ID = /^[\w.-]{1,200}$/;
+
+const DIGITS = /^\d+(?:\.\d+)?$/;
+
+/** What figures say beside their numbers, or in their place: read as a figure of each would be. */
+function marksSchema(): Schema<readonly Mark[]> {
+  return asFar(list(record("what figures say beside their value")), (marks, refuse) => {
+    marks.forEach((mark, i) => {
+      const figure = mark && ("below" in mark || "value" in mark ? mark : { value: "0", ...mark });
+      if (figure) attemptAt(refuse, [i], () => read(figuresSchema(), { energy: figure }, "food-malformed"));
+    });
+    return marks;
+  });
+}
+
 const headSchema: () => Schema<Omit<PackedFoods, "foods">> = /* @__PURE__ */ once(() =>
   fields<Omit<PackedFoods, "foods">>({
     format: word([PACKED_FORMAT]),
     components: list(componentId()),
-    marks: list(record("what figures say beside their value")),
+    marks: marksSchema(),
     retention: optional(retentionTableSchema()),
   }),
 );

@@ -83,6 +83,10 @@ export type ErrorCode =
   | "card-malformed"
   | "shopping-malformed"
   | "schedule-malformed"
+  // interchange
+  | "foods-unreadable"
   // table
   | "table-malformed"
-  | "figure-malformed";
+  | "figure-malformed"
+  // interchange
+  | "line-several-foods";

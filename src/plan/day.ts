@@ -4,7 +4,8 @@ import { Told } from "../number/told.ts";
 import { EatenPortion } from "../person/portion/eaten.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { combine, type Tally } from "../sheet/tally.ts";
-import type { Portion, PortionStatus } from "./portion.ts";
+import type { DayFit } from "./find/dayFit.ts";
+import type { Portion, PortionStatus, ServedPortion } from "./portion.ts";
 
 /** A day of a plan. */
 export interface PlannedDay {
@@ -22,15 +23,23 @@ export class PersonDay extends Told {
   readonly day: string;
   /** Of each meal, in the menu's order. */
   readonly portions: readonly Portion[];
+  /** How it was fitted as one; nothing where meals were planned one by one, or none is eaten. */
+  readonly fit: DayFit | undefined;
   readonly #names: ReadonlyMap<string, string>;
   #eaten: EatenPortion | undefined;
 
   /** @internal Use `plan.day`. */
-  constructor(person: string, day: string, portions: readonly Portion[], names: ReadonlyMap<string, string>) {
+  constructor(
+    person: string,
+    day: string,
+    portions: readonly ServedPortion[],
+    names: ReadonlyMap<string, string>,
+  ) {
     super();
     this.person = person;
     this.day = day;
     this.portions = portions;
+    this.fit = portions.map((portion) => portion.dayFit()).find((fit) => fit !== undefined);
     this.#names = names;
   }
 

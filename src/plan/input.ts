@@ -62,7 +62,8 @@ export interface PersonInput {
   readonly person?: Person;
   /**
    * What their day aims at: its energy is then what a card's shares of a day are of, and no longer what would
-   * hold their mass. Wants a `person`; refused as `dayTarget` refuses it.
+   * hold their mass. In a menu of days, and wherever `shares` are told, days are fitted to its demands,
+   * unless `demands` or `byMeal` ask meal by meal. Wants a `person`; refused as `dayTarget` refuses it.
    */
   readonly aim?: Aim;
   /**
@@ -71,6 +72,21 @@ export interface PersonInput {
    * `plan.avoided`.
    */
   readonly avoid?: readonly Avoided[];
+  /**
+   * What their day must bring, all meals together: see {@link portionPlan}. Instead of an `aim`, which asks
+   * for a day likewise, and of `demands` and `byMeal`.
+   */
+  readonly daily?: readonly Demand[];
+  /**
+   * What each meal brings of the day's energy, as `0.25`, `"1/4"` or `"25 %"`, by the meal's id; as the
+   * recipes are written unless told. Meals that are not named share what is left. Shares that total
+   * less than 1, of every meal, leave the rest to what is eaten besides.
+   */
+  readonly shares?: Readonly<Record<string, Value>>;
+  /** How far a meal may be from its share, as a part of it: `"10 %"` unless told. */
+  readonly shareBand?: Value;
+  /** Of a person whose days are fitted: what one meal must meet by itself, by the meal's id. */
+  readonly limits?: Readonly<Record<string, readonly Demand[]>>;
   /** What a portion of every meal must meet; the recipes' own portion where nothing is said. */
   readonly demands?: PortionDemands;
   /**

@@ -3,6 +3,7 @@ import { collect, type Fault, throwIfAny } from "../number/error.ts";
 import { groupBy } from "../number/groupBy.ts";
 import { Lookup } from "../number/told.ts";
 import { PlannedDish } from "./dish.ts";
+import { findDay } from "./find/dayFinder.ts";
 import { PortionFinder } from "./find/portionFinder.ts";
 import { Watch } from "./find/watch.ts";
 import type { PlanInput } from "./input.ts";
@@ -19,6 +20,7 @@ import { type PlanOf, planOfInput } from "./storedPlan.ts";
 
 export { PersonDay, type PlannedDay } from "./day.ts";
 export { PlannedDish, type PlanQuestion } from "./dish.ts";
+export { DayFit, type DayShare } from "./find/dayFit.ts";
 export { type DayEnd, PersonMean } from "./mean.ts";
 export { type DemandDrift, PortionDrift, type RatioDrift } from "./measure/drift.ts";
 export { type AvoidedServed, type AvoidedUnknown, type Avoider, PlanAvoided } from "./people/avoided.ts";
@@ -190,17 +192,25 @@ function* stepsOf(read: ReadPlan, input: PlanOf): Generator<PlanProgress, Plan, 
   return planOf(read, settled, sharing, input);
 }
 
-function* findAll({ meals, people, silence }: ReadPlan): Generator<PlanProgress, Portions, void> {
+function* findAll({ days, meals, people, silence }: ReadPlan): Generator<PlanProgress, Portions, void> {
   const faults: Fault[] = [];
   const watch = new Watch(people, meals);
-  const finders = meals.map((meal) => [meal.id, new PortionFinder(meal, silence)] as const);
+  const finders = new Map(meals.map((meal) => [meal.id, new PortionFinder(meal, silence)]));
+  const byId = new Map(meals.map((meal) => [meal.id, meal]));
   const portions: ServedPortion[] = [];
   for (const [i, person] of people.entries()) {
-    for (const [meal, finder] of finders) {
-      const found = collect(faults, [], () => finder.find(person));
-      if (found) portions.push(found);
+    const { id, daily, away } = person;
+    for (const day of days) {
+      const menu = day.meals.flatMap((meal) => byId.get(meal) ?? []);
+      const found = daily
+        ? collect(faults, [], () => findDay({ person: id, daily, menu, away, besides: [] }))
+        : menu.flatMap((meal) => collect(faults, [], () => finders.get(meal.id)?.find(person)) ?? []);
+      portions.push(...(found ?? []));
       if (person.avoids.length === 0) continue;
-      faults.push(...watch.faults({ person: person.id, meal, factors: () => found?.factors() }));
+      for (const { id: meal } of menu) {
+        const served = found?.find((portion) => portion.meal === meal);
+        faults.push(...watch.faults({ person: id, meal, factors: () => served?.factors() }));
+      }
     }
     yield { person: person.id, done: i + 1, of: people.length };
   }

@@ -10,6 +10,7 @@ import type {
 } from "../scale/fit.ts";
 import { moveLines, notesOn, type ScaleNote } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import type { DayFit } from "./find/dayFit.ts";
 import type { PortionDrift } from "./measure/drift.ts";
 import type { ReadMeal } from "./read/readMeal.ts";
 import type { Eater, KitchenNote } from "./share/groups.ts";
@@ -91,6 +92,11 @@ export class ServedPortion extends Told implements Portion {
     this.#measured = measured;
   }
 
+  /** How its day was fitted as one; nothing where meals were planned one by one. */
+  dayFit(): DayFit | undefined {
+    return this.#made.answer.day;
+  }
+
   /** Of one portion as written, by dish; nothing where nothing is served. */
   factors(): LineFactors {
     return this.#measured?.factors ?? this.#made.answer.factors;
@@ -130,11 +136,15 @@ export class ServedPortion extends Told implements Portion {
 
   get misses(): readonly FitOutcome[] {
     if (this.shared) return this.shared.outcomes.filter(({ met }) => !met);
+    const day = this.#made.answer.day;
+    if (day) return day.limits(this.meal).filter(({ met }) => !met);
     return this.fit?.status === "out-of-reach" ? this.fit.misses : [];
   }
 
   get why(): string {
     if (this.shared) return this.status === "met" ? "" : this.shared.text;
+    const day = this.#made.answer.day;
+    if (day) return day.text;
     return this.fit?.status === "out-of-reach" ? this.fit.text : "";
   }
 
@@ -169,4 +179,6 @@ export interface Answered {
   readonly factors: LineFactors;
   readonly fit: PortionFit | undefined;
   readonly shared?: PortionSharing;
+  /** How the day was fitted that it is a part of, where days are fitted as one. */
+  readonly day?: DayFit;
 }

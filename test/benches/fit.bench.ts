@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { bench, describe } from "vitest";
-import { departures, layOut, solve } from "../../src/scale/engine/programme.ts";
+import { layOut, objectivesOf, solve } from "../../src/scale/engine/programme.ts";
 import { problemOf } from "../../src/scale/engine/task.ts";
 import { readTask } from "../../src/scale/fit/read.ts";
 import { fit } from "../../src/scale/fit.ts";
@@ -36,7 +36,8 @@ for (const moving of [2, 4, 8, 16, 200]) {
   const all: World[] = fc.sample(worlds(shape), { seed: 1, numRuns: runs(moving < 100 ? 64 : 8) });
   const laidOut = all.map(({ sheet, demands }) => {
     const { model, constraints } = problemOf(readTask(sheet, demands, {}));
-    return { layout: layOut(model, constraints, false), objectives: departures(model) };
+    const layout = layOut(model, constraints, false);
+    return { layout, objectives: objectivesOf(layout) };
   });
   const models = all.map(({ recipe, sheet, demands }) => ratioModel(recipe, sheet, demands).model.data);
   const budget = moving < 100 ? { warmupTime: 1500, time: 1500 } : { iterations: 24, time: 2000 };

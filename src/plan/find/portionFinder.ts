@@ -43,7 +43,7 @@ export class PortionFinder {
   }
 
   #answer(want: Want): Answered {
-    if (want.kind === "demands") return this.#fitted(want.demands);
+    if (want.kind !== "target") return this.#fitted(want.demands);
     const factor = this.#factor(want.aim);
     const factors = new Map(
       [...this.#meal.dishes].map(([name, { plan }]) => [
@@ -95,4 +95,4 @@ export class PortionFinder {
 }
 
 /** Nothing is cooked for someone who is not there. */
-const AWAY: Answered = { status: "away", factor: ZERO, factors: new Map(), fit: undefined };
+export const AWAY: Answered = { status: "away", factor: ZERO, factors: new Map(), fit: undefined };

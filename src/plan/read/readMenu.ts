@@ -154,6 +154,12 @@ export class MealNames {
     return [...new Set(this.#all.flatMap(({ day }) => day ?? []))];
   }
 
+  /** The meals' ids, day by day. */
+  get byDay(): readonly (readonly string[])[] {
+    const days = this.days.length === 0 ? [undefined] : this.days;
+    return days.map((day) => this.#all.filter((each) => each.day === day).map(({ id }) => id));
+  }
+
   /** Meals by their id in the plan, or of every day by their own. */
   meals(name: string): readonly string[] {
     const one = this.#all.filter(({ id }) => id === name);

@@ -30,6 +30,7 @@ import { LineWishes } from "./lineWishes.ts";
 import { name } from "./name.ts";
 import { avoidSchema, declaredBy, type KnownFoods, type ReadAvoid, readAvoid } from "./readAvoid.ts";
 import { type ReadBody, readBody } from "./readBody.ts";
+import { byMealId, type DailyFields, dailyShape, type ReadDaily, readDaily } from "./readDaily.ts";
 import type { MealNames } from "./readMenu.ts";
 
 /** What a portion is to bring, and where in the input that stands. */
@@ -37,11 +38,12 @@ export type Want = { readonly path: Path } & Asked;
 
 type Asked =
   | { readonly kind: "target"; readonly aim: ReadTarget["aim"] }
-  | { readonly kind: "demands"; readonly demands: readonly ReadDemand[] };
+  /** Of a meal of a day that is fitted as one: what it must bring by itself. */
+  | { readonly kind: "demands" | "day"; readonly demands: readonly ReadDemand[] };
 
 /** What someone wants of a meal as demands: a target is one figure, a factor asks for nothing. */
 export function demandsOf(want: Want): readonly ReadDemand[] {
-  if (want.kind === "demands") return want.demands;
+  if (want.kind !== "target") return want.demands;
   const { aim } = want;
   if (aim.of === "factor") return [];
   const { of, amount } = aim;
@@ -55,6 +57,8 @@ export interface ReadPerson {
   readonly name: string;
   /** By the meal's id. */
   readonly wants: ReadonlyMap<string, Want>;
+  /** What their days are to bring; nothing where meals are planned one by one. */
+  readonly daily: ReadDaily | undefined;
   /** Ids of the meals that they are not there for. */
   readonly away: ReadonlySet<string>;
   /** Of one's own; the plan's where there is none. */
@@ -76,7 +80,7 @@ export interface PersonSetting {
 }
 
 /** A person's fields as they are read. */
-interface PersonFields {
+interface PersonFields extends DailyFields {
   readonly id: string;
   readonly name?: string;
   readonly person?: Person;
@@ -99,6 +103,7 @@ export const eaterSchema: () => Schema<PersonFields> = /* @__PURE__ */ once(() =
     person: optional(readAs(personSchema(), "a person", (given) => given as Person)),
     aim: optional(readAs(aimSchema(), "an aim", (given) => given as Aim)),
     avoid: optional(avoidSchema()),
+    ...dailyShape(),
     demands: optional(asked),
     byMeal: optional(byName(asked, { like: "{ breakfast: { energy: 450 } }" })),
     away: optional(list(anyText(), { like: '["dinner"]' })),
@@ -124,7 +129,7 @@ const OWN: Asked = { kind: "target", aim: { of: "factor", factor: ONE } };
 /** Reads on from someone's fields; undefined where they cannot be named. */
 export function readPerson(
   faults: Fault[],
-  { id, name, demands = OWN, byMeal = {}, away = [], kitchen, lines, meta, ...given }: Partial<PersonFields>,
+  { id, name, demands, byMeal, away = [], kitchen, lines, meta, ...given }: Partial<PersonFields>,
   path: Path,
   { meals, foods, authority }: PersonSetting,
 ): ReadPerson | undefined {
@@ -136,23 +141,28 @@ export function readPerson(
   const gone = away.flatMap((at, i) =>
     at === undefined ? [] : known(meals.within(at), at, ["away", i], true),
   );
-  const own = Object.entries<Asked | undefined>(byMeal).map(([name, asked]) => {
-    const at = ["byMeal", name];
-    return { asked, at, named: known(meals.meals(name), name, at, false) };
-  });
   const body = readBody(faults, given, path, authority);
   const avoided = readAvoid(faults, given.avoid ?? [], [...path, "avoid"], foods);
+  const asked = byMealId(byMeal ?? {}, meals, (name) =>
+    faults.push(meals.unknown(name, [...path, "byMeal", name])),
+  );
+  const daily = readDaily(faults, given, path, meals, {
+    body,
+    byMeal: demands ? "demands" : byMeal && "byMeal",
+  });
   if (id === undefined) return undefined;
-  const usual: Want = { ...demands, path: [...path, "demands"] };
-  const wants = new Map(meals.ids.map((meal): [string, Want] => [meal, usual]));
-  // What speaks of one day's meal wins over what speaks of every day's.
-  for (const { asked, at, named } of own.sort((a, b) => b.named.length - a.named.length)) {
-    for (const meal of asked ? named : []) wants.set(meal, { ...asked, path: [...path, ...at] } as Want);
-  }
+  const wantOf = (meal: string): Want => {
+    if (daily) return { kind: "day", demands: daily.limits.get(meal) ?? [], path: daily.path };
+    const own = asked.get(meal);
+    return own
+      ? { ...own, path: [...path, "byMeal", meal] }
+      : { ...(demands ?? OWN), path: [...path, "demands"] };
+  };
   return {
     id,
     name: name ?? id,
-    wants,
+    wants: new Map(meals.ids.map((meal) => [meal, wantOf(meal)])),
+    daily,
     away: new Set(gone),
     kitchen,
     lines: { given: lines, path: [...path, "lines"] },

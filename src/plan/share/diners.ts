@@ -86,14 +86,15 @@ export function alikeOf(
     const [first] = same;
     const ratios = first && ratiosIn(first.served.factors(), groups);
     if (key === undefined || !first || !ratios) return [];
-    const need = stays(first.served) ? undefined : needOf(meal, first, groups, settled);
+    const need = stays(first) ? undefined : needOf(meal, first, groups, settled);
     return [new Alike(key, same, { ratios, groups, need })];
   });
   return { all, apart };
 }
 
 /** A portion that cannot be had as it was asked stays as near as it is, and one that nobody eats is none. */
-function stays({ status }: ServedPortion): boolean {
+function stays({ served: { status }, want }: Diner): boolean {
+  if (want.kind === "day") return true;
   return status === "out-of-reach" || status === "not-served" || status === "away";
 }
 
@@ -106,7 +107,7 @@ function keyOf(
   const all = [groups, ...settled].map((each) => ratiosIn(served.factors(), each));
   const texts = all.map((ratios) => ratios?.map(toText).join(" "));
   if (texts.includes(undefined)) return undefined;
-  return [stays(served) ? "stays" : wantText(want), ...texts].join("\n");
+  return [stays({ served, want }) ? "stays" : wantText(want), ...texts].join("\n");
 }
 
 function needOf(

@@ -44,8 +44,8 @@ export class Need {
   /** `factor` is what the portion was multiplied by before; `groups` are what may move against each other. */
   constructor(meal: ReadMeal, want: Want, factor: Exact, groups: PotGroups, settled: readonly Settled[]) {
     this.#meal = meal;
-    const task = taskOf(meal.together, want.kind === "demands" ? want.demands : [], meal.fit);
-    if (want.kind === "demands") {
+    const task = taskOf(meal.together, want.kind !== "target" ? want.demands : [], meal.fit);
+    if (want.kind !== "target") {
       this.#task = task;
       this.problem = problemOf(task);
     } else {
@@ -165,7 +165,7 @@ export function ratiosIn(factors: LineFactors, { dish, lines }: PotGroups): read
 
 /** What someone asked, as text: the same where the same is needed. */
 export function wantText(want: Want): string {
-  if (want.kind === "demands") return want.demands.map(demandKey).join("; ");
+  if (want.kind !== "target") return want.demands.map(demandKey).join("; ");
   const { aim } = want;
   return aim.of === "factor" ? `factor ${toText(aim.factor)}` : `${aim.of} ${toText(aim.amount)}`;
 }

@@ -30,6 +30,8 @@ type NamedLine = LineAt & { readonly name: string };
 export interface Asked {
   readonly demand: ReadDemand;
   readonly brought: Brought;
+  /** Dishes that it speaks of, by place; all unless told. */
+  readonly within?: readonly number[];
 }
 
 export function askedOf(
@@ -91,8 +93,8 @@ function brought(
   };
   const all = [...value, ...(per ?? [])];
   return {
-    value: together(value),
-    per: per && together(per),
+    value: together(dishes, value),
+    per: per && together(dishes, per),
     silent: named(all.map(({ silent }) => silent)),
     ranged: named(all.map(({ ranged }) => ranged)),
     isHigh: all.some(({ isHigh }) => isHigh),
@@ -103,14 +105,42 @@ function brought(
 
 const NONE: readonly NamedLine[] = [];
 
-/** Several sheets' lines over one scale. */
-function together(all: readonly LinesOf[]): ByLine {
+/** The same of some dishes alone, by place: of the others nothing counts. */
+export function withinDishes(brought: Brought, dishes: readonly number[]): Brought {
+  const isIn = ({ dish }: LineAt): boolean => dishes.includes(dish);
+  const lines = (of: ByLine): ByLine => ({
+    ...of,
+    lines: of.lines.map((own, d) => (dishes.includes(d) ? own : own.map(() => 0n))),
+  });
+  const { value, per, silent, loose, looseRest, ranged } = brought;
+  return {
+    ...brought,
+    value: lines(value),
+    per: per && lines(per),
+    silent: silent.filter(isIn),
+    loose: loose.filter(isIn),
+    looseRest: looseRest.filter(isIn),
+    ranged: ranged.filter(isIn),
+  };
+}
+
+/** Several sheets' lines over one scale, each as it was multiplied beforehand. */
+function together(dishes: readonly Dish[], given: readonly LinesOf[]): ByLine {
+  const all = given.map((own, d) => multiplied(own, dishes[d]));
   let scale = 1n;
   for (const own of all) scale = lcm(scale, own.scale);
   const lines = all.map((own) =>
     own.scale === scale ? own.lines : own.lines.map((n) => n * (scale / own.scale)),
   );
   return { lines, scale };
+}
+
+function multiplied({ lines, scale }: LinesOf, dish: Dish | undefined): Pick<LinesOf, "lines" | "scale"> {
+  const before = dish?.before;
+  if (!before) return { lines, scale };
+  const { n, d } = before;
+  const isDose = (i: number): boolean => dish.sheet.plan.lines[i]?.line.scaling === "per-portion";
+  return { lines: lines.map((own, i) => own * (isDose(i) ? d : n)), scale: scale * d };
 }
 
 /**

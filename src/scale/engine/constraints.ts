@@ -1,10 +1,29 @@
-import { type Exact, fraction, greatest, least as lesser, ONE, over, ZERO } from "../../number/exact.ts";
+import {
+  type Exact,
+  fraction,
+  greatest,
+  least as lesser,
+  ONE,
+  over,
+  times,
+  ZERO,
+} from "../../number/exact.ts";
 import { compare } from "../../number/ratio.ts";
 import { compareText } from "../../number/text.ts";
 import type { Brought } from "./brought.ts";
 import { type Linear, less, ONE_PORTION, type Point, valueAt } from "./linear.ts";
 import { boundsOf, type LineBound } from "./lineBounds.ts";
-import { amountAt, BASE, DOSE, gather, type LineAt, type Model, nameIn, type Ranges } from "./model.ts";
+import {
+  amountAt,
+  BASE,
+  DOSE,
+  gather,
+  type LineAt,
+  type Model,
+  nameIn,
+  type Ranges,
+  rangeOver,
+} from "./model.ts";
 
 import type { ReadDemand } from "./readDemand.ts";
 
@@ -14,7 +33,9 @@ export type On =
   /** A line's own least or most, grams of one portion; of a dose, what everyone is given. */
   | ({ readonly kind: "line"; readonly name: string; readonly isDose?: boolean } & LineAt)
   /** How many times its recipe a further sheet may be. */
-  | { readonly kind: "sheet"; readonly name: string };
+  | { readonly kind: "sheet"; readonly name: string }
+  /** What share of a day's energy a meal may bring. */
+  | { readonly kind: "share"; readonly name: string };
 
 /**
  * `least ≤ value / per ≤ most`, with `per` at or above 0. Everything that a fit keeps to has this
@@ -61,7 +82,7 @@ export function lineConstraints(model: Model): Constraint[] {
     const { end, amount, grams } = bound;
     return {
       on: { kind: "line", dish, line, name },
-      value: amountAt(place, grams),
+      value: amountAt(place, before(model, dish, grams)),
       per: ONE_PORTION,
       least: end === "least" ? amount : undefined,
       most: end === "most" ? amount : undefined,
@@ -75,7 +96,7 @@ export function lineConstraints(model: Model): Constraint[] {
  * is told narrower. An end told of it beside the common factor replaces that.
  */
 export function sheetConstraints(model: Model, { common, parts }: Ranges): Constraint[] {
-  return model.movers.flatMap(({ kind, name }, place): Constraint[] => {
+  return model.movers.flatMap(({ kind, name, dish }, place): Constraint[] => {
     if (kind !== "dish") return [];
     const told = parts.get(name);
     const own = {
@@ -84,8 +105,10 @@ export function sheetConstraints(model: Model, { common, parts }: Ranges): Const
       per: ONE_PORTION,
       soft: false,
     };
-    const least = told?.least ? undefined : lesser(common.least, TENTH);
-    const most = told?.most || !common.most ? undefined : greatest(common.most, TEN);
+    const usual = { least: lesser(common.least, TENTH), most: common.most && greatest(common.most, TEN) };
+    const within = rangeOver(usual, model.dishes[dish]);
+    const least = told?.least ? undefined : within.least;
+    const most = told?.most ? undefined : within.most;
     return least || most ? [{ ...own, least, most }] : [];
   });
 }
@@ -143,7 +166,13 @@ export function linesByName({ dishes }: Pick<Model, "dishes">): (LineAt & { read
 /** Grams of a line in one portion as written. */
 export function gramsOf({ dishes }: Pick<Model, "dishes">, { dish, line }: LineAt): Exact {
   const values = dishes[dish]?.sheet.values;
-  return values ? over(values.grams[line] ?? ZERO, values.portions) : ZERO;
+  return values ? before({ dishes }, dish, over(values.grams[line] ?? ZERO, values.portions)) : ZERO;
+}
+
+/** Grams of a line that moves, as its dish was multiplied beforehand. */
+function before({ dishes }: Pick<Model, "dishes">, dish: number, grams: Exact): Exact {
+  const by = dishes[dish]?.before;
+  return by ? times(grams, by) : grams;
 }
 
 /** What a single line weighs in one portion, as a quantity. */

@@ -9,6 +9,10 @@ import type { Linear, Point } from "./linear.ts";
 export interface Dish {
   readonly name: string | undefined;
   readonly sheet: Sheet;
+  /** What its moving lines were multiplied by beforehand: departures and factors count from there. */
+  readonly before?: Exact;
+  /** Whether all of it stays as it is, whatever its lines say. */
+  readonly isFixed?: boolean;
 }
 
 /** What has a factor of its own: an adjustable line, a part, or a further sheet as a whole. */
@@ -96,12 +100,14 @@ export function modelOf(
     movers.findIndex(({ kind, dish }) => kind === "dish" && dish === d),
   );
   const places = dishes.map(({ sheet }, d) =>
-    sheet.plan.lines.map(({ line }) => (line.scaling === "per-portion" ? DOSE : (basePlaces[d] as number))),
+    sheet.plan.lines.map(({ line }) =>
+      line.scaling === "per-portion" || dishes[d]?.isFixed ? DOSE : (basePlaces[d] as number),
+    ),
   );
   movers.forEach((mover, j) => {
     for (const line of mover.lines) (places[mover.dish] as number[])[line] = j;
   });
-  return { dishes, movers, kept, places, bases: basePlaces, common: ranges.common };
+  return { dishes, movers, kept, places, bases: basePlaces, common: rangeOver(ranges.common, dishes[lead]) };
 }
 
 /** The place of what a mover departs from: its dish's factor, a sheet's own from the common one. */
@@ -121,6 +127,7 @@ interface Named extends Group {
 }
 
 function groupsIn(dish: Dish, d: number, freed: readonly LineAt[]): Named[] {
+  if (dish.isFixed) return [];
   const own = freed.flatMap((at) => (at.dish === d ? at.line : []));
   return groupsOf(dish.sheet, own).map(({ kind, own, lines, isDose }) => {
     const name = kind === "dish" ? (dish.name ?? "") : nameIn(dish, own);
@@ -168,18 +175,30 @@ function rangeOf(group: Named, dishes: readonly Dish[], { parts }: Ranges, freed
   return lineRange(line);
 }
 
+/** Ends of a factor of the recipe as written, over what its dish was multiplied by beforehand. */
+export function rangeOver(range: Range, dish: Dish | undefined): Range {
+  const before = dish?.before;
+  if (!before || before.n === 0n) return range;
+  return { least: over(range.least, before), most: range.most && over(range.most, before) };
+}
+
 /** The point that the recipe was written at. */
 export function asWritten(model: Model): Point {
   return { ratios: model.movers.map(() => ONE), u: ONE };
 }
 
 /** What each line is multiplied by at a point, by dish and line. */
-export function lineFactorsAt({ places }: Model, { ratios, u }: Point): readonly (readonly Exact[])[] {
+export function lineFactorsAt(
+  { places, dishes }: Model,
+  { ratios, u }: Point,
+): readonly (readonly Exact[])[] {
   const common = over(ONE, u);
   const moved = ratios.map((ratio) => times(ratio, common));
-  return places.map((ofDish) =>
-    ofDish.map((place) => (place === DOSE ? ONE : place === BASE ? common : (moved[place] ?? common))),
-  );
+  return places.map((ofDish, d) => {
+    const before = dishes[d]?.before;
+    const at = (place: number): Exact => (place === BASE ? common : (moved[place] ?? common));
+    return ofDish.map((place) => (place === DOSE ? ONE : before ? times(before, at(place)) : at(place)));
+  });
 }
 
 /** What each mover is over its dish's factor, a sheet over the common one: 1 keeps the recipe's proportion. */

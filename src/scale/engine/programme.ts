@@ -26,13 +26,15 @@ export interface Layout {
   /** What each row stands for. */
   readonly rows: readonly RowOf[];
   readonly misses: readonly Miss[];
+  /** Of a day: how far each meal is from its share, either way; nothing of a fit that is no day. */
+  readonly distances: readonly number[] | undefined;
 }
 
 export type EndOf = "least" | "most" | "exactly";
 
 export interface RowOf {
-  /** Place in `constraints`, or of the mover whose range it is. */
-  readonly of: "constraint" | "range";
+  /** Place in `constraints`, or of the mover whose range it is; how far a meal is from its share has none. */
+  readonly of: "constraint" | "range" | "distance";
   readonly place: number;
   readonly end: EndOf;
   /** What the row was multiplied by to be whole; its price counts that much less. */
@@ -50,7 +52,13 @@ export interface Miss {
   readonly ofNothing: boolean;
 }
 
-export function layOut(model: Model, constraints: readonly Constraint[], mayMiss: boolean): Layout {
+/** Rows for what is kept to; of a day `shares` are what meals come as near to as they can. */
+export function layOut(
+  model: Model,
+  constraints: readonly Constraint[],
+  mayMiss: boolean,
+  shares?: readonly Constraint[],
+): Layout {
   const variables: Span[] = [];
   // Most movers share one range, so that few are worked out.
   const known = new Map<Range, readonly Span[]>();
@@ -89,13 +97,23 @@ export function layOut(model: Model, constraints: readonly Constraint[], mayMiss
       rows.push(row);
     }
   });
+  const distances = shares?.flatMap((share): number[] => {
+    const row = rowOf(share, "exactly", { of: "distance", place: 0 });
+    const pair = [variables.length, variables.length + 1];
+    pair.forEach((variable, k) => {
+      row.terms.push({ variable, coefficient: k === 0 ? row.times : negate(row.times) });
+      variables.push({ lower: ZERO });
+    });
+    rows.push(row);
+    return pair;
+  });
   model.movers.forEach((mover, j) => {
     const base = baseOfMover(model, mover);
     if (base === BASE) return;
     const kept = { ...mover.range, value: amountAt(j, ONE), per: amountAt(base, ONE) };
     for (const end of endsOf(kept)) rows.push(rowOf(kept, end, { of: "range", place: j }));
   });
-  return { model, constraints, programme: { variables, rows }, rows, misses };
+  return { model, constraints, programme: { variables, rows }, rows, misses, distances };
 }
 
 /** A rise and a fall that rows hold. */
@@ -167,15 +185,30 @@ function termsOf(model: Model, whole: Linear): { terms: Term[]; constant: bigint
 
 const TWO: Exact = /* @__PURE__ */ fraction(2n);
 
-/** The sum of departures, a fall counted twice; then how far the common factor is from 1; then each by its name. */
-export function departures({ movers }: Model): Objective[] {
+/**
+ * What is made least in turn: the sum of departures, a fall counted twice; then how far the common factor is
+ * from 1; then each by its name. Of a day departures inside dishes come first, then how far meals are
+ * from their shares, and then those of whole dishes.
+ */
+export function objectivesOf({
+  model: { movers },
+  distances,
+}: Pick<Layout, "model" | "distances">): Objective[] {
   const u = 2 * movers.length;
   const common = [u, u + 1].map((variable) => ({ variable, coefficient: ONE }));
-  const each = movers.flatMap(({ isDose }, j): Term[][] => {
-    const rise = { variable: 2 * j, coefficient: ONE };
-    return isDose ? [] : [[rise, { variable: 2 * j + 1, coefficient: TWO }]];
-  });
-  return [each.flat(), common, ...each];
+  const each = movers.flatMap(
+    ({ isDose, kind }, j): { readonly kind: Mover["kind"]; readonly terms: Term[] }[] => {
+      const rise = { variable: 2 * j, coefficient: ONE };
+      return isDose ? [] : [{ kind, terms: [rise, { variable: 2 * j + 1, coefficient: TWO }] }];
+    },
+  );
+  const alone = each.map(({ terms }) => terms);
+  if (!distances) return [alone.flat(), common, ...alone];
+  const [inside, whole] = [false, true].map((isDish) =>
+    each.flatMap(({ kind, terms }) => ((kind === "dish") === isDish ? terms : [])),
+  ) as [Term[], Term[]];
+  const far = distances.map((variable) => ({ variable, coefficient: ONE }));
+  return [inside, far, whole, common, ...alone];
 }
 
 /** An objective that is least where a quantity is. */

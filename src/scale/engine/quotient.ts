@@ -4,12 +4,12 @@ import type { Descent } from "../solve/minimise.ts";
 import type { Objective, Optimal } from "../solve/programme.ts";
 import { isOnePortion, type Linear, less, ONE_PORTION, type Point, valueAt } from "./linear.ts";
 import {
-  departures,
   descend,
   type Layout,
   lessen,
   type Miss,
   objectiveOf,
+  objectivesOf,
   objectiveTimes,
   pointOf,
   stopped,
@@ -85,7 +85,7 @@ export function nearest(layout: Layout, pivots: number | undefined): Nearest | u
     leastMissed(layout, rank, walk);
     walk.hold();
   }
-  for (const objective of departures(layout.model)) {
+  for (const objective of objectivesOf(layout)) {
     if (walk.isSettled) break;
     if (!lessen(walk, objective)) return undefined;
     walk.hold();

@@ -1,4 +1,5 @@
 import { Answer } from "../fit/answer.ts";
+import type { Constraint } from "./constraints.ts";
 import { layOut } from "./programme.ts";
 import { nearest } from "./quotient.ts";
 import { type Found, meet, type Problem, problemOf, type Task } from "./task.ts";
@@ -8,6 +9,10 @@ export interface SolvedMet {
   readonly task: Task;
   readonly found: Found;
   readonly answer: Answer;
+}
+
+function yielding(constraint: Constraint): Constraint {
+  return constraint.on.kind === "share" ? { ...constraint, soft: true } : constraint;
 }
 
 /** Not everything can be met. */
@@ -29,7 +34,10 @@ export function solveTask(task: Task): SolvedMet | SolvedMissed {
   if ("point" in found) return { task, found, answer: new Answer(task, problem, found.point) };
   let near: { readonly answer: Answer | undefined } | undefined;
   const look = (): Answer | undefined => {
-    const least = nearest(layOut(problem.model, problem.constraints, true), task.pivots);
+    const { model, constraints, shares } = problem;
+    const at = (of: readonly Constraint[]) => nearest(layOut(model, of, true, shares), task.pivots);
+    // Where what is firm leaves no room for a day's shares, they give way before it is served nothing.
+    const least = at(constraints) ?? (shares && at(constraints.map(yielding)));
     return least && new Answer(task, problem, least.point);
   };
   return {

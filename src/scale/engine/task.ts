@@ -7,10 +7,11 @@ import {
   doseConstraints,
   lineConstraints,
   sheetConstraints,
+  withEnds,
 } from "./constraints.ts";
 import type { Point } from "./linear.ts";
-import { type Dish, type Freed, type Model, modelOf, type Ranges } from "./model.ts";
-import { departures, type Layout, layOut, pointOf, solve } from "./programme.ts";
+import { type ByLine, type Dish, type Freed, gather, type Model, modelOf, type Ranges } from "./model.ts";
+import { type Layout, layOut, objectivesOf, pointOf, solve } from "./programme.ts";
 import type { ReadDemand } from "./readDemand.ts";
 
 /** All that a fit was handed, read. */
@@ -22,21 +23,49 @@ export interface Task {
   readonly pivots: number | undefined;
   /** Changes tried for suggestions. */
   readonly tries: number | undefined;
+  /** Of a day: what meals bring of its energy. A task that is no day has none. */
+  readonly shares?: readonly MealShare[];
+}
+
+/** What a meal is to bring of a day's energy. */
+export interface MealShare {
+  readonly name: string;
+  readonly share: Exact;
+  /** Ends of it that have to hold; it comes as near to `share` as it can all the same. */
+  readonly least?: Exact;
+  readonly most?: Exact;
+  /** What the meal brings, and what that is a share of. */
+  readonly value: ByLine;
+  readonly per: ByLine;
 }
 
 /** What is solved: what moves, and what it keeps to, demands first. */
 export interface Problem {
   readonly model: Model;
   readonly constraints: readonly Constraint[];
+  /** Of a day: the shares that meals come near to. */
+  readonly shares?: readonly Constraint[];
 }
 
 /** The problem of a task, perhaps with some held lines freed. */
-export function problemOf({ dishes, ranges, asked }: Task, freed?: Freed): Problem {
+export function problemOf({ dishes, ranges, asked, shares }: Task, freed?: Freed): Problem {
   const silent = asked.flatMap(({ demand, brought }) => (isLimit(demand) ? [] : brought.silent));
   const model = modelOf(dishes, ranges, silent, freed);
   const demanded = asked.map(({ demand, brought }) => demandConstraint(model, demand, brought));
   const bounds = [...lineConstraints(model), ...sheetConstraints(model, ranges), ...doseConstraints(model)];
-  return { model, constraints: [...demanded, ...bounds] };
+  if (!shares) return { model, constraints: [...demanded, ...bounds] };
+  const held = shares.map((each) => shareConstraint(model, each));
+  const bands = held.filter(({ least, most }) => least || most);
+  const near = held.map((each, i) => {
+    const at = shares[i]?.share;
+    return withEnds(each, { least: at, most: at });
+  });
+  return { model, constraints: [...demanded, ...bands, ...bounds], shares: near };
+}
+
+function shareConstraint(model: Model, { name, value, per, least, most }: MealShare): Constraint {
+  const on = { kind: "share", name } as const;
+  return { on, value: gather(model, value), per: gather(model, per), least, most, soft: false };
 }
 
 /**
@@ -58,8 +87,8 @@ export interface Found {
 
 /** Meets every constraint, or proves that nothing does. */
 export function meet(problem: Problem, pivots: number | undefined): Found | Infeasible {
-  const layout = layOut(problem.model, problem.constraints, false);
-  const solution = solve(layout, departures(problem.model), pivots);
+  const layout = layOut(problem.model, problem.constraints, false, problem.shares);
+  const solution = solve(layout, objectivesOf(layout), pivots);
   // Departures are never below 0, so that no walk is without end.
   if (solution?.status !== "optimal") return solution as Infeasible;
   return { problem, layout, solution, point: pointOf(layout, solution) };

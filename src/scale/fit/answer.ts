@@ -119,10 +119,12 @@ export class Answer {
   }
 
   get outcomes(): FitOutcome[] {
-    const brought = new Map(this.task.asked.map((asked) => [asked.demand, asked.brought]));
+    const asked = new Map(this.task.asked.map((each) => [each.demand, each]));
     return demandsIn(this.problem).map(({ constraint, demand }) => {
       const brings = quotientAt(constraint, this.point);
-      const bound = boundAt(this.sheets, demand.subject, brought.get(demand) ?? NOTHING);
+      const { within, brought = NOTHING } = asked.get(demand) ?? {};
+      const sheets = within ? within.flatMap((d) => this.sheets[d] ?? []) : this.sheets;
+      const bound = boundAt(sheets, demand.subject, brought);
       return outcomeOf(constraint, demand, this.point, brings, bound);
     });
   }

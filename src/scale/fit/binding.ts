@@ -73,7 +73,7 @@ export function bindingOf(found: Found, pivots: number | undefined): FitBinding[
   return layout.rows.flatMap((row, i) => {
     if (solution.binding.rows[i] === "neither") return [];
     const constraint = row.of === "constraint" ? layout.constraints[row.place] : undefined;
-    if (!constraint || constraint.on.kind === "sheet") return [];
+    if (!constraint || constraint.on.kind === "sheet" || constraint.on.kind === "share") return [];
     const price = solution.prices.rows[i] ?? ZERO;
     // What lessens the objective when raised lets the upper end give, and the other way about.
     const side = price.n > 0n ? "least" : price.n < 0n ? "most" : row.end === "most" ? "most" : "least";

@@ -1,3 +1,4 @@
+import { showPercent } from "../../measure/showFigure.ts";
 import { type Exact, equals, fraction, ONE, ZERO } from "../../number/exact.ts";
 import { isExact, type Side, withEnds } from "../engine/constraints.ts";
 import type { Range } from "../engine/halfToDouble.ts";
@@ -135,6 +136,8 @@ export function standingText(standing: Standing): string {
   const { on, least, most } = standing.constraint;
   if (on.kind === "sheet")
     return `the ${on.name} sheet at ${side} ${factorText(standing.constraint[side] ?? ZERO)} times its recipe`;
+  if (on.kind === "share")
+    return `${on.name} at ${side} ${showPercent(standing.constraint[side] ?? ZERO, { significant: 3 })} of the day's energy`;
   if (on.kind === "line" && on.isDose)
     return `${on.name} ${gramsText(least ?? ZERO)} a portion, the same for everyone`;
   if (on.kind === "line") return `${on.name} at ${side} ${gramsText(least ?? most ?? ZERO)} a portion`;

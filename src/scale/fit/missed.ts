@@ -165,7 +165,7 @@ export abstract class Missed extends Result {
 /** One of a set that cannot stand together. */
 export interface FitConflict {
   /** `common` speaks of how many times its recipe a dish may be: the whole, or the sheet that is named. */
-  readonly kind: "demand" | "line" | "ratio" | "common";
+  readonly kind: "demand" | "line" | "ratio" | "common" | "share";
   readonly demand: Demand | undefined;
   /** The line, the part or the sheet. */
   readonly name: string | undefined;

@@ -1,3 +1,4 @@
+import { showPercent } from "../../measure/showFigure.ts";
 import type { Exact } from "../../number/exact.ts";
 import type { Demand } from "../demand.ts";
 import type { Side } from "../engine/constraints.ts";
@@ -22,6 +23,7 @@ export interface FitSuggestion {
     | "ease-line"
     | "ease-ratio"
     | "ease-common"
+    | "ease-share"
     | "change-dose";
   /** Line keys, the part or sheet; empty where a demand or the common factor is meant. */
   readonly names: readonly string[];
@@ -99,6 +101,10 @@ function whatGives(
     const now = factorText(standing.constraint[side] ?? to);
     const text = `let the ${on.name} sheet go ${farther(side)} ${factorText(to, rounding)} times its recipe (now at ${side} ${now})`;
     return { change: "ease-common", names: [on.name], text };
+  }
+  if (on.kind === "share") {
+    const text = `let ${on.name} go ${farther(side)} ${showPercent(to, { significant: 3, rounding })} of the day's energy`;
+    return { change: "ease-share", names: [on.name], text };
   }
   if (on.kind === "line") {
     const change = on.isDose ? "change-dose" : "ease-line";

@@ -1,0 +1,43 @@
+import type { ComponentId } from "../../food/components.ts";
+
+/**
+ * Components by nutrient number, as the USDA's tables number them: SR28 (file NUTR_DEF) and, where the
+ * number is not there, FoodData Central (nutrient_nbr). Numbers are text, for some have decimals.
+ *
+ * Source: USDA National Nutrient Database for Standard Reference, Release 28 (2016), file NUTR_DEF, read;
+ * FoodData Central, Foundation Foods (2019), for 269.3 and 314, read; for 316, 416 and 539 from memory.
+ */
+// biome-ignore format: a table
+export const usdaNutrients: { readonly [number: string]: ComponentId } = {
+  "203": "protein", "204": "fat", "205": "carbohydrateByDifference", "207": "ash", "208": "energy", "209": "starch",
+  "221": "alcohol", "255": "water", "262": "caffeine", "263": "theobromine", "269": "sugars", "291": "fibre",
+  "301": "calcium", "303": "iron", "304": "magnesium", "305": "phosphorus", "306": "potassium", "307": "sodium",
+  "309": "zinc", "312": "copper", "313": "fluoride", "314": "iodine", "315": "manganese", "316": "molybdenum", "317": "selenium",
+  "319": "retinol", "320": "vitaminARae", "321": "betaCarotene", "322": "alphaCarotene", "323": "vitaminE",
+  "328": "vitaminD", "334": "betaCryptoxanthin", "337": "lycopene", "338": "luteinZeaxanthin",
+  "401": "vitaminC", "404": "thiamin", "405": "riboflavin", "406": "niacin", "410": "pantothenicAcid", "415": "vitaminB6",
+  "416": "biotin", "417": "folate", "418": "vitaminB12", "421": "choline", "430": "vitaminK", "431": "folicAcid", "432": "foodFolate",
+  "435": "folateDfe", "454": "betaine",
+  "501": "tryptophan", "502": "threonine", "503": "isoleucine", "504": "leucine", "505": "lysine", "506": "methionine",
+  "507": "cystine", "508": "phenylalanine", "509": "tyrosine", "510": "valine", "511": "arginine", "512": "histidine",
+  "513": "alanine", "514": "asparticAcid", "515": "glutamicAcid", "516": "glycine", "517": "proline", "518": "serine",
+  "539": "addedSugars",
+  "601": "cholesterol", "605": "transFat", "606": "saturatedFat", "621": "dha", "629": "epa", "631": "dpa", "636": "phytosterols",
+  "645": "monounsaturatedFat", "646": "polyunsaturatedFat", "675": "linoleicAcid", "851": "alphaLinolenicAcid",
+};
+
+/** What stands for a component where its own number does not, the first that is there. */
+// biome-ignore format: a table
+export const usdaInstead: { readonly [C in ComponentId]?: readonly string[] } = {
+  energy: ["958", "957"], // Atwater specific factors, then general ones
+  sugars: ["269.3"], // by the label's definition
+};
+
+/** The part of a component that was added to the food. */
+export const usdaAdded: { readonly [number: string]: ComponentId } = {
+  "573": "vitaminE",
+  "578": "vitaminB12",
+};
+
+/** Figures that another number gives in another unit, or in part. */
+export const usdaToldElsewhere: { readonly [number: string]: string } = { "268": "208", "324": "328" };

@@ -1,0 +1,93 @@
+import { type Exact, over } from "../../number/exact.ts";
+import { Told } from "../../number/told.ts";
+import { valueAt } from "../../scale/engine/linear.ts";
+import { gather } from "../../scale/engine/model.ts";
+import type { SolvedMet, SolvedMissed } from "../../scale/engine/solveTask.ts";
+import { type Answer, type FitOutcome, type NotProven, notProvenOf } from "../../scale/fit/answer.ts";
+import { standingText, standingTogether } from "../../scale/fit/conflict.ts";
+import type { DayTask } from "./dayTask.ts";
+
+/** What a meal brings of a day's energy. */
+export interface DayShare {
+  readonly meal: string;
+  /** What it was to bring, 0 to 1: as told, or as the recipes are written. */
+  readonly asked: Exact;
+  /** Ends that it had to keep to; nothing where no shares were told. */
+  readonly least: Exact | undefined;
+  readonly most: Exact | undefined;
+  /** What it brings; nothing where the day has no energy. */
+  readonly brings: Exact | undefined;
+}
+
+/** How a person's day was fitted as one, before a kitchen measures. */
+export class DayFit extends Told {
+  readonly status: "met" | "out-of-reach" | "not-served";
+  readonly #day: DayTask;
+  readonly #solved: SolvedMet | SolvedMissed;
+  readonly #answer: Answer | undefined;
+  #text: string | undefined;
+
+  /** @internal */
+  constructor(day: DayTask, solved: SolvedMet | SolvedMissed) {
+    super();
+    this.#day = day;
+    this.#solved = solved;
+    this.#answer = solved.found ? solved.answer : solved.nearest();
+    this.status = solved.found ? "met" : this.#answer ? "out-of-reach" : "not-served";
+  }
+
+  /** How much of a whole day is eaten in the plan, 0 to 1: what is asked of the day is asked of so much. */
+  get eaten(): Exact {
+    return this.#day.shares.eaten;
+  }
+
+  /** What was asked of the day, and what it brings. */
+  get outcomes(): readonly FitOutcome[] {
+    return this.#outcomesOf(({ within }) => within === undefined);
+  }
+
+  /** What a meal had to meet by itself, by its id in the plan. */
+  limits(meal: string): readonly FitOutcome[] {
+    const asked = new Set(this.#day.limits.get(meal)?.map(({ demand }) => demand));
+    return this.#outcomesOf(({ within, demand }) => within !== undefined && asked.has(demand.demand));
+  }
+
+  #outcomesOf(is: (asked: DayTask["task"]["asked"][number]) => boolean): readonly FitOutcome[] {
+    const all = this.#answer?.outcomes ?? [];
+    return this.#day.task.asked.flatMap((asked, i) => (is(asked) ? (all[i] ?? []) : []));
+  }
+
+  /** What each meal brings of the day's energy. */
+  get shares(): readonly DayShare[] {
+    const meals = [...this.#day.shares.shares.keys()];
+    return (this.#day.task.shares ?? []).map(({ share, least, most, value, per }, i): DayShare => {
+      const answer = this.#answer;
+      const at = (of: typeof value) => answer && valueAt(gather(answer.problem.model, of), answer.point);
+      const [own, whole] = [at(value), at(per)];
+      const brings = own && whole && whole.n !== 0n ? over(own, whole) : undefined;
+      return { meal: meals[i] ?? "", asked: share, least, most, brings };
+    });
+  }
+
+  /** Demands that lines are silent on, or whose figures could break them: not proven. */
+  get notProven(): readonly NotProven[] {
+    return notProvenOf(this.#day.task);
+  }
+
+  /** Why not everything is met; empty where it is. */
+  get text(): string {
+    this.#text ??= this.#why();
+    return this.#text;
+  }
+
+  #why(): string {
+    if (this.#solved.found) return "";
+    const { problem, task } = this.#solved;
+    const set = standingTogether(problem, task.pivots).map(standingText);
+    const shown = set.length > SHOWN ? [...set.slice(0, SHOWN), `and ${set.length - SHOWN} more`] : set;
+    return `These cannot stand together in one day: ${shown.join("; ")}.`;
+  }
+}
+
+/** How many of what cannot stand together a sentence names. */
+const SHOWN = 8;
