@@ -62,6 +62,11 @@ export interface MeasuredPortion {
   /** What this person measures with. */
   readonly kitchen: Kitchen | undefined;
   readonly factors: LineFactors;
+  /** With every line of pots and additions rounded for itself. */
+  readonly lineByLine: LineFactors;
+  readonly tolerance: Exact;
+  /** Whether some of it stays as it was found. */
+  readonly unrounded: boolean;
   readonly amounts: ReadonlyMap<string, LineAmounts>;
   readonly drift: (sheets: () => readonly Sheet[]) => PortionDrift;
   readonly notes: readonly KitchenNote[];
@@ -95,6 +100,11 @@ export class ServedPortion extends Told implements Portion {
   /** How its day was fitted as one; nothing where meals were planned one by one. */
   dayFit(): DayFit | undefined {
     return this.#made.answer.day;
+  }
+
+  /** What was found before a kitchen measured, and what that made of it. */
+  found(): { readonly exact: LineFactors; readonly measured: MeasuredPortion | undefined } {
+    return { exact: this.#made.answer.factors, measured: this.#measured };
   }
 
   /** Of one portion as written, by dish; nothing where nothing is served. */
