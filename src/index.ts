@@ -35,7 +35,8 @@ export type { LabelInput, LabelWord } from "./food/labelDocument.ts";
 export { type Lender, type LendersOptions, lenders } from "./food/lend.ts";
 export type { BorrowBasis } from "./food/lending.ts";
 export type { PackedFood, PackedFoods } from "./food/packed.ts";
-export { type RetentionCode, type RetentionTable, retentionCodes } from "./food/retention.ts";
+export { type RetentionCode, retentionCodes } from "./food/retention.ts";
+export type { RetentionRow, RetentionTable } from "./food/retentionTable.ts";
 export { FoodTable, foodTable, type StoredFoods } from "./food/table.ts";
 export {
   type Amount,

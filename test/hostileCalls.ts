@@ -184,6 +184,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
     [foods, "rolled oats"],
     [foods, "beans", { state: "cooked", known: ["iron"], limit: 2 }],
   ],
+  linesFromText: [["2 eggs\n1/2 cup milk (optional)", foods, { measures: "us" }]],
   foodFromLabel: [[label]],
   foodTable: [[[foods.get("farm-oats")]]],
   formatAmount: [

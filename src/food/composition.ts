@@ -13,6 +13,15 @@ import { presumed } from "./presumed.ts";
 export interface Shares extends ReadonlyMap<ComponentId, Exact> {
   /** Whether they were said of another food: what they change is presumed. */
   readonly presumed?: boolean;
+  /** How far analyses of like foods lie apart, where that is known. */
+  readonly spread?: ReadonlyMap<ComponentId, ShareSpread>;
+}
+
+/** Between which shares nine analyses in ten of a like food lie, and how many there were of just this one. */
+export interface ShareSpread {
+  readonly low: Exact;
+  readonly high: Exact;
+  readonly count: number;
 }
 
 /**

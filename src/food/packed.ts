@@ -7,7 +7,7 @@ import { freezeAll } from "../number/freeze.ts";
 import { componentId } from "./componentSchema.ts";
 import { type ComponentId, componentIds } from "./components.ts";
 import type { Figure, FoodInput } from "./food.ts";
-import { type RetentionTable, retentionTableSchema } from "./retention.ts";
+import { type RetentionTable, retentionTableSchema } from "./retentionTable.ts";
 
 /**
  * Foods in a third of the room: what their figures speak of is named once, and so is what figures say of

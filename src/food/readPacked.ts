@@ -6,7 +6,7 @@ import { type Fault, fault, quote, throwIfAny } from "../number/error.ts";
 import { componentId } from "./componentSchema.ts";
 import type { Figure, FoodInput } from "./food.ts";
 import { type Mark, PACKED_FORMAT, type PackedFood, type PackedFoods, record, unpacked } from "./packed.ts";
-import { type RetentionTable, retentionTableSchema } from "./retention.ts";
+import { type RetentionTable, retentionTableSchema } from "./retentionTable.ts";
 import { figuresSchema, foodSchema } from "./schema.ts";
 
 /** Foods of which no more is read yet than what they are called. */

@@ -1,35 +1,48 @@
-import { isRecord, refuseUnsafe } from "../document/safe.ts";
-import { leaf, type Schema } from "../document/schema.ts";
-import { type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
-import { type Exact, exact, fraction, type Value } from "../number/exact.ts";
+import { fault, kindOf, quote } from "../number/error.ts";
+import {
+  type Exact,
+  exact,
+  fraction,
+  greatest,
+  least,
+  minus,
+  ONE,
+  over,
+  plus,
+  times,
+  type Value,
+  ZERO,
+} from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
-import { type ComponentId, isComponentId } from "./components.ts";
-import type { Shares } from "./composition.ts";
+import type { ComponentId } from "./components.ts";
+import type { ShareSpread, Shares } from "./composition.ts";
+import { checkRetention, type RetentionRow, type RetentionTable } from "./retentionTable.ts";
 
-/** Retention as written: shares left after cooking by component, or a code of the retention table. */
-export type RetentionInput = string | { readonly [C in ComponentId]?: Value };
+/** Shares left after cooking by component; with a code of the retention table, those that it says otherwise. */
+export type RetentionShares = { readonly [C in ComponentId]?: Value } & { readonly code?: string };
 
-/** Published retention factors, by the code of a food cooked in some way. */
-export interface RetentionTable {
-  readonly source: string;
-  /** What each figure of a row speaks of: one component or several that keep the same share. */
-  readonly columns: readonly (readonly ComponentId[])[];
-  /** Of each code its name, and what is left in whole per cents, one for each column, between spaces. */
-  readonly codes: { readonly [code: string]: readonly [name: string, percents: string] };
-}
+/** Retention as written: a code of the retention table, or shares left after cooking by component. */
+export type RetentionInput = string | RetentionShares;
 
 /** One row of a retention table, read. */
 export interface RetentionCode {
   readonly code: string;
   readonly name: string;
+  /** The table that it stands in. */
+  readonly source: string;
   /** The share of each component that is left, 0 to 1, as a recipe line takes it for its `retention`. */
   readonly shares: { readonly [C in ComponentId]?: Exact };
+  /** Where the table tells it, between which shares nine analyses in ten of a like food lie, and how many there were. */
+  readonly spread?: { readonly [C in ComponentId]?: ShareSpread };
+  /** The yield that the shares are told at, where they move with it. */
+  readonly usualYield?: Exact;
 }
 
-/** What a line says of cooking: what it leaves, and whether that was said of another food in its place. */
+/** What a line says of cooking: what it leaves, what it weighs then, and whether that was said of another food. */
 export interface LineRetention {
   readonly retention?: RetentionInput;
   readonly retentionPresumed?: boolean;
+  readonly yieldFactor?: Value;
 }
 
 const ALL: Shares = /* @__PURE__ */ new Map();
@@ -40,31 +53,69 @@ const ALL: Shares = /* @__PURE__ */ new Map();
  * Throws `retention-unknown` for a code that the table does not have, or where there is no table.
  */
 export function retentionShares(
-  { retention, retentionPresumed }: LineRetention,
+  { retention, retentionPresumed, yieldFactor }: LineRetention,
   table: RetentionTable | undefined,
 ): Shares {
   if (retention === undefined) return ALL;
-  const shares = sharesSaid(retention, table);
-  return retentionPresumed ? Object.assign(new Map(shares), { presumed: true }) : shares;
+  const { code, ...own } = typeof retention === "string" ? { code: retention } : retention;
+  const named = code === undefined ? undefined : foundRow(code, table);
+  const shares = named
+    ? rowShares(named.table, named.row, yieldFactor)
+    : { left: new Map(), spread: new Map() };
+  for (const [id, share] of Object.entries(own)) {
+    shares.left.set(id as ComponentId, exact(share as Value));
+    shares.spread.delete(id as ComponentId);
+  }
+  const { left, spread } = shares;
+  const said = { ...(spread.size > 0 && { spread }), ...(retentionPresumed && { presumed: true }) };
+  return Object.assign(left, said);
 }
 
-function sharesSaid(
-  retention: RetentionInput,
+/** The code that a line's retention names, if it names one. */
+export function retentionCode(retention: RetentionInput | undefined): string | undefined {
+  return typeof retention === "object" ? retention.code : retention;
+}
+
+/** The row of a code and the table that it stands in, this one or one beside it. */
+export function findRow(
+  code: string,
   table: RetentionTable | undefined,
-): ReadonlyMap<ComponentId, Exact> {
-  if (typeof retention !== "string")
-    return new Map(Object.entries(retention).map(([id, share]) => [id as ComponentId, exact(share)]));
+): { readonly table: RetentionTable; readonly row: RetentionRow } | undefined {
+  if (!table) return undefined;
+  const row = Object.hasOwn(table.codes, code) ? table.codes[code] : undefined;
+  return row ? { table, row } : findRow(code, table.beside);
+}
+
+function foundRow(code: string, table: RetentionTable | undefined): NonNullable<ReturnType<typeof findRow>> {
   if (!table) {
     throw fault(
       "retention-unknown",
-      `no table of retention factors has the code ${quote(retention)}`,
+      `no table of retention factors has the code ${quote(code)}`,
       "give the foods one, with foods.withRetention(usdaRetention), or shares from 0 to 1 by component",
     );
   }
-  const row = Object.hasOwn(table.codes, retention) ? table.codes[retention] : undefined;
-  if (row) return sharesOf(table, row[1]);
-  const hint = didYouMean(retention, Object.keys(table.codes), "retentionCodes(table, words) finds codes");
-  throw fault("retention-unknown", `${table.source} has no code ${quote(retention)}`, hint);
+  const found = findRow(code, table);
+  if (found) return found;
+  const codes = tablesOf(table).flatMap(({ codes }) => Object.keys(codes));
+  const hint = didYouMean(code, codes, "retentionCodes(table, words) finds codes");
+  throw fault("retention-unknown", `${table.source} has no code ${quote(code)}`, hint);
+}
+
+function tablesOf(table: RetentionTable): readonly RetentionTable[] {
+  return [table, ...(table.beside ? tablesOf(table.beside) : [])];
+}
+
+/** A table with no more than these codes, of itself and what stands beside it; undefined where none is left. */
+export function onlyCodes(
+  table: RetentionTable | undefined,
+  named: ReadonlySet<string>,
+): RetentionTable | undefined {
+  if (!table) return undefined;
+  const { beside, ...own } = table;
+  const rest = onlyCodes(beside, new Set([...named].filter((code) => !Object.hasOwn(table.codes, code))));
+  const codes = Object.entries(table.codes).filter(([code]) => named.has(code));
+  if (codes.length === 0) return rest;
+  return { ...own, codes: Object.fromEntries(codes), ...(rest && { beside: rest }) };
 }
 
 /**
@@ -75,6 +126,8 @@ function sharesSaid(
  * ```ts
  * const [code] = retentionCodes(usdaRetention, "greens boiled drained");
  * console.log(code.code, code.name); // => 3004 vegetables, greens, boiled, little water, drained
+ * const [own] = retentionCodes(analysedRetention, "legumes boiled slow");
+ * console.log(own.code, `${own.shares.folate}`); // => legumes-boiled 0.85
  * ```
  */
 export function retentionCodes(table: RetentionTable, words = ""): readonly RetentionCode[] {
@@ -86,58 +139,44 @@ export function retentionCodes(table: RetentionTable, words = ""): readonly Rete
       'write them as text: "boiled"',
     );
   const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
-  return Object.entries(table.codes)
-    .filter(([, [name]]) => wanted.every((word) => name.toLowerCase().includes(word)))
-    .map(([code, [name, percents]]) => ({
-      code,
-      name,
-      shares: Object.fromEntries(sharesOf(table, percents)),
-    }));
+  return tablesOf(table).flatMap((each) =>
+    Object.entries(each.codes)
+      .filter(([, [name]]) => wanted.every((word) => name.toLowerCase().includes(word)))
+      .map(([code, row]) => {
+        const { left, spread } = rowShares(each, row);
+        const [name, , , usual] = row;
+        return {
+          ...{ code, name, source: each.source, shares: Object.fromEntries(left) },
+          ...(spread.size > 0 && { spread: Object.fromEntries(spread) }),
+          ...(usual !== undefined && { usualYield: exact(usual) }),
+        };
+      }),
+  );
 }
 
-/** The schema of a retention table in a document. */
-export function retentionTableSchema(): Schema<RetentionTable> {
-  return leaf("a table of retention factors", { type: "object" }, isRecord, (given) => {
-    checkRetention(given as unknown as RetentionTable);
-    return given as unknown as RetentionTable;
-  });
-}
-
-/** Checks a table from outside. Throws `retention-malformed`, all faults at once. */
-export function checkRetention(table: RetentionTable): void {
-  refuseUnsafe(table, "retention-malformed");
-  const isTable = typeof table === "object" && table !== null && Array.isArray(table.columns);
-  if (!isTable || typeof table.codes !== "object" || table.codes === null || Array.isArray(table.codes))
-    throw fault("retention-malformed", "not a table of retention factors", "give source, columns and codes");
-  const faults: Fault[] = [];
-  const wrong = (path: (string | number)[], message: string, hint: string): void => {
-    faults.push({ code: "retention-malformed", path, message, hint });
-  };
-  if (typeof table.source !== "string") wrong(["source"], "no source", "say where the factors come from");
-  table.columns.forEach((ids: readonly unknown[], i) => {
-    const unknown = Array.isArray(ids) ? ids.filter((id) => !isComponentId(id)) : [ids];
-    for (const id of unknown)
-      wrong(["columns", i], `no component is called ${quote(id)}`, "use ids of the component registry");
-  });
-  for (const [code, row] of Object.entries(table.codes)) {
-    const percents = Array.isArray(row) && typeof row[1] === "string" ? row[1].split(" ") : [];
-    const sound = percents.every((p) => /^\d{1,3}$/.test(p) && Number(p) <= 100);
-    if (!Array.isArray(row) || typeof row[0] !== "string")
-      wrong(["codes", code], "a code without a name", 'give its name and per cents: ["boiled", "100 75"]');
-    else if (percents.length !== table.columns.length || !sound)
-      wrong(
-        ["codes", code],
-        `not ${table.columns.length} per cents`,
-        "write one whole number from 0 to 100 for each column",
-      );
-  }
-  throwIfAny(faults);
-}
-
-function sharesOf(table: RetentionTable, percents: string): ReadonlyMap<ComponentId, Exact> {
-  const shares = new Map<ComponentId, Exact>();
+/** A row's shares; at a line's own yield rather than the usual one, where they move with it. */
+function rowShares(
+  { columns, follows }: RetentionTable,
+  [, percents, spread, usual]: RetentionRow,
+  yieldFactor?: Value,
+): { left: Map<ComponentId, Exact>; spread: Map<ComponentId, ShareSpread> } {
+  const slopes = follows?.split(" ") ?? [];
+  const told = spread?.split(" ") ?? [];
+  const less =
+    usual === undefined || yieldFactor === undefined
+      ? ZERO
+      : minus(over(exact(yieldFactor), exact(usual)), ONE);
+  const made = { left: new Map<ComponentId, Exact>(), spread: new Map<ComponentId, ShareSpread>() };
   percents.split(" ").forEach((percent, i) => {
-    for (const id of table.columns[i] ?? []) shares.set(id, fraction(BigInt(percent), 100n));
+    const by = greatest(ZERO, plus(ONE, times(fraction(BigInt(slopes[i] ?? 0), 100n), less)));
+    const left = least(ONE, times(fraction(BigInt(percent), 100n), by));
+    const [low, high, count] = (told[i] ?? "-").split(/[-:]/);
+    for (const id of columns[i] ?? []) {
+      made.left.set(id, left);
+      if (!low || !high) continue;
+      const at = (end: string): Exact => times(fraction(BigInt(end), 100n), by);
+      made.spread.set(id, { low: at(low), high: at(high), count: Number(count) });
+    }
   });
-  return shares;
+  return made;
 }

@@ -11,7 +11,7 @@ import { type Composition, compose } from "./composition.ts";
 import type { FoodInput } from "./food.ts";
 import { PACKED_FORMAT, type PackedFoods, packedSchema, packFoods, unpacked } from "./packed.ts";
 import { readWhenAsked } from "./readPacked.ts";
-import { checkRetention, type RetentionTable, retentionTableSchema } from "./retention.ts";
+import { checkRetention, type RetentionTable, retentionTableSchema } from "./retentionTable.ts";
 import { foodSchema } from "./schema.ts";
 
 /** A food that the library has read: what was written, and its figures ready to be added up. */
@@ -82,8 +82,13 @@ export class FoodTable {
     return freezeAll(this.food(id).input);
   }
 
-  /** A table with these foods added; one with an id already here takes its place. Throws as {@link foodTable}. */
-  with(foods: readonly FoodInput[]): FoodTable {
+  /**
+   * A table with these foods added, a list of them or another table; one with an id already here takes its
+   * place. Throws as {@link foodTable}.
+   */
+  with(foods: readonly FoodInput[] | FoodTable): FoodTable {
+    if (foods instanceof FoodTable)
+      return new FoodTable(new Map([...this.#foods, ...foods.#foods]), this.retention ?? foods.retention);
     return new FoodTable(
       new Map([...this.#foods, ...tableOf(read(foodsSchema(), foods, "food-malformed"))]),
       this.retention,

@@ -87,4 +87,6 @@ export type ErrorCode =
   | "foods-unreadable"
   // table
   | "table-malformed"
-  | "figure-malformed";
+  | "figure-malformed"
+  // interchange
+  | "line-several-foods";

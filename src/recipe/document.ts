@@ -1,5 +1,5 @@
 import type { Json } from "../document/leaves.ts";
-import type { ComponentId } from "../food/components.ts";
+import type { RetentionInput } from "../food/retention.ts";
 import type { Measures } from "../measure/measures.ts";
 import type { Value } from "../number/exact.ts";
 
@@ -15,8 +15,11 @@ export type Scaling = "held" | "adjustable" | "per-portion";
 /** An amount as a document holds it: text as a cook writes it, or a value with its unit. */
 export type WrittenAmount = string | { readonly value: Value; readonly unit: string };
 
-/** Shares of components left after cooking (0 to 1), or a code of the retention table. */
-export type Retention = string | { readonly [C in ComponentId]?: Value };
+/**
+ * A code of the retention table, or shares of components left after cooking (0 to 1); both together where
+ * shares stand beside the `code` that they say otherwise than: `{ code: "521", fat: "0.8" }`.
+ */
+export type Retention = RetentionInput;
 
 /** One row of a recipe as written. Exactly one of `food` and `recipe` is given. */
 export interface LineInput {

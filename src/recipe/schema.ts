@@ -1,10 +1,12 @@
 import { flag, meta, text, value, word } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
 import { isRecord } from "../document/safe.ts";
 import {
   andThen,
   choice,
   fields,
   later,
+  leaf,
   list,
   once,
   optional,
@@ -13,6 +15,7 @@ import {
   type Schema,
 } from "../document/schema.ts";
 import { byComponent } from "../food/componentSchema.ts";
+import { componentIds } from "../food/components.ts";
 import { checkFoodless } from "../measure/foodless.ts";
 import { measures } from "../measure/measures.ts";
 import { checkLine, checkRecipe } from "./across.ts";
@@ -111,10 +114,23 @@ export function writtenAmount(): Schema<WrittenAmount> {
 
 function retentionSchema(): Schema<Retention> {
   const code = text(200);
-  const shares: Schema<Retention> = byComponent(value({ from: 0, to: 1 }));
+  const shares = byComponent(value({ from: 0, to: 1 }));
+  const withCode = fields<{ readonly code: string }>({ code });
+  const json = {
+    type: "object",
+    properties: { code: { type: "string" } },
+    propertyNames: { enum: ["code", ...componentIds] },
+    additionalProperties: { type: ["number", "string"], minimum: 0, maximum: 1 },
+  };
+  const record = leaf<Readonly<Record<string, unknown>>, Retention>("an object", json, isRecord, (given) => {
+    if (!("code" in given)) return read(shares, given, "recipe-malformed");
+    const { code: named, ...others } = given;
+    const told = read(withCode, { code: named }, "recipe-malformed");
+    return { ...told, ...(read(shares, others, "recipe-malformed") as object) };
+  });
   return choice<Retention>(
-    [code, shares],
-    (given) => (isRecord(given) ? shares : typeof given === "string" ? code : undefined),
+    [code, record],
+    (given) => (isRecord(given) ? record : typeof given === "string" ? code : undefined),
     "a code of the retention table, or shares from 0 to 1 by component",
   );
 }

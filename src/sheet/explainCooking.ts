@@ -2,7 +2,7 @@ import { type ComponentId, components } from "../food/components.ts";
 import { readFigure, type Shares } from "../food/composition.ts";
 import { componentsOf, likelySystem } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
-import type { RetentionInput } from "../food/retention.ts";
+import { findRow, type RetentionInput, retentionCode } from "../food/retention.ts";
 import type { FoodTable } from "../food/table.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { equals, isZero, ONE } from "../number/exact.ts";
@@ -24,10 +24,15 @@ export function cookingSteps(
     const before = (each: ComponentId): ReadFigure => readFigure(food, each, ...cookings.slice(0, k));
     const after = readFigure(food, id, ...cookings.slice(0, k + 1));
     if (equals(after.value, before(id).value)) return [];
-    const own = shares.get(id);
     const again = k > 0 ? " again" : "";
-    const said = `${saidBy(told[k], foods)}${shares.presumed ? ", presumed: it was said of another food in this place" : ""}`;
-    if (own) return [`${showPercent(own)} left after cooking${again}${said}`];
+    const own = shares.get(id);
+    const isOverride = own !== undefined && typeof told[k] === "object" && Object.hasOwn(told[k], id);
+    const said = `${isOverride ? ", as the recipe says" : saidBy(told[k], foods)}${shares.presumed ? ", presumed: it was said of another food in this place" : ""}`;
+    const spread = shares.spread?.get(id);
+    const lay = spread
+      ? ` (nine analyses in ten lay from ${showPercent(spread.low)} to ${showPercent(spread.high)})`
+      : "";
+    if (own) return [`${showPercent(own)} left after cooking${again}${lay}${said}`];
     const isGiven = id === "energy" && after.formula === undefined;
     const { system } = likelySystem(food);
     const causes = isGiven ? componentsOf(system) : termsOf(after);
@@ -58,7 +63,8 @@ function termsOf({ formula }: ReadFigure): readonly ComponentId[] {
 
 /** Code and name of a published factor, or the recipe. */
 function saidBy(told: RetentionInput | undefined, { retention: table }: FoodTable): string {
-  if (typeof told !== "string" || !table) return ", as the recipe says";
-  const name = Object.hasOwn(table.codes, told) ? `, ${table.codes[told]?.[0]}` : "";
-  return `: code ${told}${name}, ${table.source}`;
+  const code = retentionCode(told);
+  if (code === undefined || !table) return ", as the recipe says";
+  const found = findRow(code, table);
+  return `: code ${code}${found ? `, ${found.row[0]}` : ""}, ${(found?.table ?? table).source}`;
 }

@@ -1,7 +1,7 @@
 import { atwaterGeneral } from "../food/data/energyFao77.ts";
 import type { FoodInput } from "../food/food.ts";
 import { type PackedFoods, packFoods } from "../food/packed.ts";
-import type { RetentionTable } from "../food/retention.ts";
+import { onlyCodes, retentionCode } from "../food/retention.ts";
 import type { Recipe, WrittenAmount } from "../recipe/document.ts";
 import type { StoredCell } from "./grid.ts";
 import { cellKey, type Entry, isFailure } from "./own.ts";
@@ -84,7 +84,8 @@ function gather(
   codes: Set<string>,
 ): void {
   for (const { line, source, nested } of s.plan.lines) {
-    if (typeof line.retention === "string") codes.add(line.retention);
+    const code = retentionCode(line.retention);
+    if (code !== undefined) codes.add(code);
     if (source.food) foods.set(source.food.input.id, source.food.input);
     if (!nested) continue;
     if (typeof line.recipe === "string") {
@@ -93,15 +94,6 @@ function gather(
     }
     gather(nested, recipes, foods, codes);
   }
-}
-
-function onlyCodes(
-  table: RetentionTable | undefined,
-  named: ReadonlySet<string>,
-): RetentionTable | undefined {
-  if (!table || named.size === 0) return undefined;
-  const codes = Object.entries(table.codes).filter(([code]) => named.has(code));
-  return { ...table, codes: Object.fromEntries(codes) };
 }
 
 function storedOwn(s: Sheet): StoredOwn | undefined {

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
-import { starterFoods, usdaRetention } from "../../src/foods.ts";
+import { analysedRetention, starterFoods } from "../../src/foods.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { explain } from "../../src/sheet/explain.ts";
@@ -16,7 +16,7 @@ describe("a boundary", () => {
   it("gives every food back from JSON, figures and retention factors literally", () => {
     const back = foodTable(JSON.parse(JSON.stringify(starterFoods)));
     expect(back.ids).toEqual(starterFoods.ids);
-    expect(back.retention).toEqual(usdaRetention);
+    expect(back.retention).toEqual(analysedRetention);
     expect(JSON.parse(JSON.stringify(back))).toEqual(JSON.parse(JSON.stringify(starterFoods)));
     const again = sheet(soup.origin, back);
     expect(again.portion("iron").toJSON()).toEqual(soup.portion("iron").toJSON());

@@ -90,8 +90,10 @@ export const recipeJsonSchema: JsonSchema = {
                   { type: "string", minLength: 1, maxLength: 200 },
                   {
                     type: "object",
+                    properties: { code: { type: "string" } },
                     propertyNames: {
                       enum: [
+                        "code",
                         "energy",
                         "protein",
                         "fat",
@@ -187,7 +189,7 @@ export const recipeJsonSchema: JsonSchema = {
                         "serine",
                       ],
                     },
-                    additionalProperties: { type: ["number", "string"], minimum: 0, maximum: 1 },
+                    additionalProperties: { type: ["number", "string"] },
                   },
                 ],
               },
@@ -1410,8 +1412,10 @@ export const planJsonSchema: JsonSchema = {
                       { type: "string", minLength: 1, maxLength: 200 },
                       {
                         type: "object",
+                        properties: { code: { type: "string" } },
                         propertyNames: {
                           enum: [
+                            "code",
                             "energy",
                             "protein",
                             "fat",
@@ -1507,7 +1511,7 @@ export const planJsonSchema: JsonSchema = {
                             "serine",
                           ],
                         },
-                        additionalProperties: { type: ["number", "string"], minimum: 0, maximum: 1 },
+                        additionalProperties: { type: ["number", "string"] },
                       },
                     ],
                   },

@@ -1,4 +1,4 @@
-import type { RetentionTable } from "../retention.ts";
+import type { RetentionTable } from "../retentionTable.ts";
 
 /**
  * USDA Table of Nutrient Retention Factors, Release 6 (December 2007; DOI 10.15482/USDA.ADC/1409034),

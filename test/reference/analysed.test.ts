@@ -1,0 +1,84 @@
+import { describe, expect, it } from "vitest";
+import type { ComponentId } from "../../src/food/components.ts";
+import { analysedRetention } from "../../src/food/data/retentionAnalysed.ts";
+import { retentionShares } from "../../src/food/retention.ts";
+import { exact, over, times } from "../../src/number/exact.ts";
+import { compare } from "../../src/number/ratio.ts";
+import { median } from "./retention/estimate.ts";
+import { type Observation, observations, pairsAreHere } from "./retention/pairs.ts";
+import { ways } from "./retention/ways.ts";
+import { writtenTable } from "./retention/written.ts";
+
+const TEN: readonly ComponentId[] = [
+  "iron",
+  "zinc",
+  "potassium",
+  "magnesium",
+  "folate",
+  "thiamin",
+  "riboflavin",
+  "niacin",
+  "vitaminB6",
+  "vitaminC",
+];
+
+const codeOf = new Map(ways.map(({ usda, code }) => [usda, code]));
+
+/** What 100 g of the cooked food hold by the table, against the analysis, and whether that lies in the interval. */
+function judged(o: Observation): { readonly off: number; readonly isWithin: boolean | undefined } {
+  const retention = codeOf.get(o.code) ?? "";
+  const left = retentionShares({ retention, yieldFactor: o.yieldFactor }, analysedRetention);
+  const whole = over(exact(o.was), exact(o.yieldFactor));
+  const made = times(whole, left.get(o.component) ?? exact(1));
+  const between = left.spread?.get(o.component);
+  const isWithin =
+    between &&
+    compare(times(whole, between.low), exact(o.is)) <= 0 &&
+    compare(exact(o.is), times(whole, between.high)) <= 0;
+  return { off: Math.abs(made.toNumber() / Number(o.is) - 1), isWithin };
+}
+
+/**
+ * Judged by pairs that nothing was estimated from: foods of USDA SR28 (2016) analysed raw and cooked, the
+ * cooked one with an NDB number divisible by 3; yield by solids.
+ */
+describe.runIf(pairsAreHere)("the analysed table of retention factors", () => {
+  it("is what the estimates make of SR28", async () => {
+    await expect(writtenTable()).toMatchFileSnapshot("../../src/food/data/retentionAnalysed.ts");
+  }, 60_000);
+
+  it("comes nearer to analysed cooked foods than Release 6", () => {
+    const all = observations().filter(({ isForJudging }) => isForJudging);
+    const percent = (some: readonly number[]): number => 100 * median(some);
+    const rows = TEN.map((component) => {
+      const some = all.filter((o) => o.component === component);
+      const own = percent(some.map((o) => judged(o).off));
+      const usda = percent(some.map((o) => Math.abs(o.byRelease6 / o.left - 1)));
+      return { component, pairs: some.length, own, usda, held: heldBy(some) };
+    });
+    const shown = rows.map(({ component, pairs, own, usda, held }) =>
+      [
+        component.padEnd(12),
+        `${pairs}`.padStart(5),
+        ...[own, usda, held].map((each) => each.toFixed(1).padStart(7)),
+      ].join(" "),
+    );
+    console.log(["median error in %  pairs  own  Release 6  held", ...shown].join("\n"));
+    for (const { component, own, usda } of rows) expect([component, own < usda]).toEqual([component, true]);
+    expect(rows.filter(({ own, usda }) => own <= 0.8 * usda).length).toBeGreaterThanOrEqual(8);
+
+    const legumes = all.filter((o) => o.component === "folate" && ["501", "521"].includes(o.code));
+    expect(legumes.length).toBeGreaterThan(3);
+    expect(percent(legumes.map((o) => judged(o).off))).toBeLessThan(10);
+
+    const held = heldBy(all);
+    expect(held).toBeGreaterThanOrEqual(85);
+    expect(held).toBeLessThanOrEqual(95);
+  });
+});
+
+/** Per cent of the analysed values that lie in the stated interval. */
+function heldBy(some: readonly Observation[]): number {
+  const told = some.map((o) => judged(o).isWithin).filter((is) => is !== undefined);
+  return (100 * told.filter(Boolean).length) / told.length;
+}
