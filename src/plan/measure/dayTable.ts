@@ -1,19 +1,24 @@
 import { type Exact, ONE, plus, sum, ZERO } from "../../number/exact.ts";
 import type { ReadDemand, Subject } from "../../scale/engine/readDemand.ts";
 import { type Figures, heldBefore, holdsWithin } from "../../scale/round/heldBefore.ts";
-import type { Plate } from "./plate.ts";
+
+/** A plate of the day: what it brings of a subject as it was found, and as it stands. */
+export interface DayPlate {
+  readonly found: (subject: Subject) => Figures;
+  readonly stands: (subject: Subject) => Figures;
+}
 
 /**
  * One person's plates of a day that was fitted as one. They are measured one after the other, each
  * knowing what those before it cost, so that the day's drift so far is carried forward.
  */
 export class DayTable {
-  readonly #plates: readonly Plate[];
+  readonly #plates: readonly DayPlate[];
   readonly #standing: readonly ReadDemand[];
   readonly #besides: (subject: Subject) => Figures;
 
   constructor(
-    plates: readonly Plate[],
+    plates: readonly DayPlate[],
     demands: readonly ReadDemand[],
     tolerance: Exact,
     besides: (subject: Subject) => Figures,
@@ -27,7 +32,7 @@ export class DayTable {
   }
 
   /** What a plate is held to for the day's sake, the others as they stand. */
-  heldFor(plate: Plate): readonly { readonly demand: ReadDemand; readonly beside: Figures }[] {
+  heldFor(plate: DayPlate): readonly { readonly demand: ReadDemand; readonly beside: Figures }[] {
     return this.#standing
       .filter(({ least, most }) => least !== undefined || most !== undefined)
       .map((demand) => {
