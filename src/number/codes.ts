@@ -86,6 +86,9 @@ export type ErrorCode =
   | "schedule-malformed"
   // interchange
   | "foods-unreadable"
+  | "workbook-malformed"
   // table
   | "table-malformed"
-  | "figure-malformed";
+  | "figure-malformed"
+  // interchange
+  | "line-several-foods";

@@ -36,6 +36,7 @@ import { energyTidy } from "./energyRecords.ts";
 import { explanationTables, explanationTidy } from "./explanationTables.ts";
 import { metTidy, missedTidy } from "./fitRecords.ts";
 import { metTables, outOfReachTables } from "./fitTables.ts";
+import type { Parts } from "./parts.ts";
 import { avoidedTidy } from "./peopleRecords.ts";
 import { planTidy } from "./planRecords.ts";
 import { planTables } from "./planTables.ts";
@@ -68,7 +69,7 @@ export type Told =
 /** How one kind of result is shown to a person, and told to a data frame. */
 interface Maker<T> {
   /** `most` is how many rows of each table will be shown. */
-  tables(x: T, language: Language, most?: number): readonly Table[];
+  tables(x: T, language: Language, most?: number, parts?: Parts): readonly Table[];
   rows(x: T, asked: Asked): Tidy;
 }
 

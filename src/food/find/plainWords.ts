@@ -15,7 +15,7 @@ const irregular: { readonly [word: string]: string } = {
   sundaes: "sundae",
   molasses: "molasses",
   hummus: "hummus",
-  swiss: "swiss",
+  anis: "anise",
   gas: "gas",
 };
 
@@ -47,7 +47,7 @@ export function singular(word: string): string {
   const known = irregular[word];
   if (known !== undefined) return known;
   if (word.length < 4 || !word.endsWith("s")) return word;
-  if (/(?:ss|us|is)$/.test(word)) return word;
+  if (/(?:ss|us)$/.test(word)) return word;
   if (/ies$/.test(word)) return `${word.slice(0, -3)}y`;
   if (/(?:oes|sses|xes|zes|ches|shes)$/.test(word)) return word.slice(0, -2);
   return word.slice(0, -1);

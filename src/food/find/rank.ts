@@ -1,4 +1,4 @@
-import { cookedSigns, rawSigns, smallWords } from "./data/smallWords.ts";
+import { cookedSigns, kindWords, rawSigns, smallWords } from "./data/smallWords.ts";
 import { costOf, type Entry, type FoodIndex } from "./foodIndex.ts";
 import type { Reading } from "./readings.ts";
 
@@ -13,13 +13,19 @@ export interface Ranked {
  * counting more; whether its name begins with them; and how much else its name says that nobody asked for.
  */
 export function rank(index: FoodIndex, reading: Reading): Ranked[] {
-  const plain = reading.core.filter((word) => !cookedSigns.has(word));
+  const isOfState = (word: string): boolean => cookedSigns.has(word) || UNCOOKED.has(word);
+  const plain = reading.core.filter((word) => !isOfState(word));
   const core = [...new Set(plain)].map((word) => {
     const hits = index.with(word);
     return { word, hits, weight: weightOf(word, hits.size, index.entries.length) };
   });
   const ways = reading.core.filter((word) => cookedSigns.has(word));
-  const unless = new Set(reading.soft.filter((word) => ways.length === 0 || !rawSigns.has(word)));
+  const uncooked = reading.core.filter((word) => UNCOOKED.has(word));
+  const isSaidOtherwise = (word: string): boolean =>
+    (ways.length > 0 && rawSigns.has(word)) ||
+    (reading.core.includes("fresh") && DRIED.has(word)) ||
+    (reading.core.includes("dried") && UNCOOKED.has(word));
+  const unless = new Set([...uncooked, ...reading.soft].filter((word) => !isSaidOtherwise(word)));
   const soft = [...unless].map((word) => ({ word, hits: index.with(word) }));
   const whole = core.reduce((sum, { weight }) => sum + weight, 0);
   const asked = new Set([...reading.core, ...unless]);
@@ -28,6 +34,7 @@ export function rank(index: FoodIndex, reading: Reading): Ranked[] {
     const entry = index.entries[place];
     if (!entry || whole === 0) return [];
     const share = core.reduce((sum, { hits, weight }) => sum + weight * (hits.get(place) ?? 0), 0) / whole;
+    if (share < LEAST_SHARE) return [];
     const has = soft.filter(({ word, hits }) => hits.get(place) === 1 || entry.group.has(word)).length;
     const begins = shareOfHead(entry, core, asked, place);
     const score = share * (0.6 + 0.25 * begins) + 0.15 * (soft.length === 0 ? 1 : has / soft.length) * share;
@@ -38,9 +45,14 @@ export function rank(index: FoodIndex, reading: Reading): Ranked[] {
 }
 
 const SMALL = 0.1;
+const LEAST_SHARE = 0.25;
+const DRIED: ReadonlySet<string> = new Set(["dried", "ground", "spice"]);
+const UNCOOKED: ReadonlySet<string> = new Set(["raw", "fresh", "uncooked", "unprepared"]);
+const OF_A_KIND = 0.35;
 
 function weightOf(word: string, foods: number, all: number): number {
-  return smallWords.has(word) ? SMALL : Math.log(1 + all / Math.max(foods, 0.5));
+  if (smallWords.has(word)) return SMALL;
+  return Math.log(1 + all / Math.max(foods, 0.5)) * (kindWords.has(word) ? OF_A_KIND : 1);
 }
 
 /** How much of what a name begins with was asked for. */

@@ -7,7 +7,7 @@ export const smallWords: ReadonlySet<string> = new Set(
 
 /** Words in a food's name that cost it nothing: what a plain food is unless said. */
 export const plainSigns: ReadonlySet<string> = new Set(
-  "raw fresh dry uncooked unprepared regular plain all commercial variety type whole with without and or a the of in made from includes include product mixed specie various average year round spice seed nut fluid added solid unspecified mature usda commodity salt not fortified enriched bleached".split(
+  "raw fresh dry uncooked unprepared regular plain all commercial variety type whole with without and or a the of in made from includes include product mixed specie various average year round spice nut fluid added solid unspecified mature usda commodity salt not fortified enriched bleached".split(
     " ",
   ),
 );
@@ -62,3 +62,13 @@ export const keptSigns: ReadonlySet<string> = new Set(
     " ",
   ),
 );
+
+/** Kinds that a cook may name with a food and a table may leave out, or the other way about: mozzarella cheese. */
+export const kindWords: ReadonlySet<string> = new Set([
+  "cheese",
+  "meat",
+  "fish",
+  "oil",
+  "alcoholic",
+  "beverage",
+]);

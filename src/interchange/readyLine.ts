@@ -1,0 +1,95 @@
+import { type FoundFood, findFoods } from "../food/findFoods.ts";
+import type { FoodInput } from "../food/food.ts";
+import type { FoodTable } from "../food/table.ts";
+import type { ReadySet } from "../measure/measures.ts";
+import { collect, type Fault, quote } from "../number/error.ts";
+import type { LineInput } from "../recipe/document.ts";
+import { amountReader } from "../recipe/resolve.ts";
+import type { ReadLine } from "./readLine.ts";
+import { searchWords } from "./searchWords.ts";
+import type { Written } from "./text/written.ts";
+import { waysToWrite } from "./waysToWrite.ts";
+
+/** A food whose score is below this is offered, and not taken. */
+const CLEAR = 0.75;
+/** Foods offered with a line. */
+const OFFERED = 5;
+
+/** A line with the foods that may be meant, and the line of a document where food and amount are clear. */
+export function readyLine(
+  { several, ...written }: Written,
+  foods: FoodTable,
+  set: ReadySet | undefined,
+): ReadLine {
+  if (written.food === "") return { ...written, candidates: [] };
+  const names = searchWords(written);
+  const candidates = names.map((words) => findFoods(foods, words, { limit: OFFERED })).reduce(inTurn, []);
+  const read = { ...written, candidates: candidates.slice(0, OFFERED) };
+  const [first] = candidates;
+  if (first === undefined || first.score < CLEAR) return { ...read, unclear: notFound(written.food, first) };
+  if (several || names.length > 1) return { ...read, unclear: severalFoods(written.food) };
+  if (written.amounts.length === 0) return { ...read, unclear: noAmount(written.food) };
+  const faults: Fault[] = [];
+  const food = foods.get(first.id);
+  const amount = amountFor(written, food, set, faults);
+  const [unclear] = faults;
+  if (amount === undefined) return unclear ? { ...read, unclear } : read;
+  return { ...read, line: lineOf(written, food, amount) };
+}
+
+/** Foods of several names, each name's best first. */
+function inTurn(a: readonly FoundFood[], b: readonly FoundFood[]): readonly FoundFood[] {
+  const turns = Array.from({ length: Math.max(a.length, b.length) }, (_, i) => [a[i], b[i]]);
+  const all = turns.flat().filter((each) => each !== undefined);
+  return all.filter((each, i) => all.findIndex(({ id }) => id === each.id) === i);
+}
+
+/** The first way of writing the amount that the food can be measured in. */
+function amountFor(
+  written: Omit<Written, "several">,
+  food: FoodInput,
+  set: ReadySet | undefined,
+  faults: Fault[],
+): string | undefined {
+  const reader = amountReader(food, set?.measures);
+  for (const way of waysToWrite(written, food)) {
+    const read = collect(faults, [], () => reader.toGrams(reader.read(way)));
+    if (read) return way;
+  }
+  return undefined;
+}
+
+function lineOf(written: Omit<Written, "several">, food: FoodInput, amount: string): LineInput {
+  const prep = written.preparation.join(", ");
+  return { food: food.id, amount, ...(prep !== "" && { prep }) };
+}
+
+function notFound(food: string, nearest: FoundFood | undefined): Fault {
+  const hint = nearest
+    ? `choose one of the candidates, the nearest being ${quote(nearest.name)}, or add the food to the table`
+    : "add the food to the table, or write another name of it";
+  return {
+    code: "food-unknown",
+    path: ["food"],
+    message: `no food of the table is clearly ${quote(food)}`,
+    hint,
+  };
+}
+
+function severalFoods(food: string): Fault {
+  return {
+    code: "line-several-foods",
+    path: ["food"],
+    message: `${quote(food)} names several foods on one line`,
+    hint: "write a line for each of them",
+  };
+}
+
+function noAmount(food: string): Fault {
+  return {
+    code: "amount-empty",
+    path: ["amounts"],
+    message: `${quote(food)} has no amount`,
+    hint: 'weigh it once, and write a mass: "3 g"',
+  };
+}
