@@ -493,7 +493,7 @@ describe("a week of a measured plan", () => {
       people: [{ id: "a" }, { id: "b", demands: { factor: "1234/1365" } }],
       kitchen: "metric",
     });
-    expect(toText(plan)).toContain("1365 g");
+    expect(toText(plan, { parts: "all" })).toContain("1365 g");
     const shown = toText(cookingSchedule(plan, { days: ["Mon", "Tue"], cook: ["Mon"] }));
     expect(shown).toMatch(/ a +Mon, Tue +2 +1365 g/);
     expect(shown).toMatch(/ b +Mon, Tue +2 +1234 g/);
