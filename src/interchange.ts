@@ -2,5 +2,5 @@ export { type LinesOptions, linesFromText } from "./interchange/linesFromText.ts
 export type { LineKind, ReadAmount, ReadLine, StatedAmount } from "./interchange/readLine.ts";
 export type { LeftOut, WhyLeftOut } from "./interchange/rows.ts";
 export { type FoodsRead, foodsFromSr, type SrFiles } from "./interchange/sr.ts";
-export { stateOf } from "./interchange/stateOf.ts";
 export type { TextIn } from "./interchange/textIn.ts";
+export { type SheetsByName, type WorkbookOptions, workbook } from "./interchange/workbook/workbook.ts";
