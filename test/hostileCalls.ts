@@ -165,6 +165,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   energyNeed: [[lightweight, { equation: "henry-2005" }]],
   energyShares: [[bowl, { system: "eu-1169" }]],
   explain: [[bowl, "energy", "portion"]],
+  uncertainty: [[bowl, "iron", "portion", { coverage: 2, weighing: { step: 1 }, less: bowl }]],
   estimatedEnergyRequirement: [[lightweight, { activity: "active" }]],
   energyRangesFor: [["eu", lightweight]],
   exact: [["1/3"]],

@@ -56,6 +56,7 @@ export type ErrorCode =
   | "sheet-empty"
   | "sheet-malformed"
   | "sheet-format-newer"
+  | "uncertainty-of-nothing"
   | "energy-system-unknown"
   // scale
   | "target-malformed"
