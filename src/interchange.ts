@@ -1,6 +1,11 @@
+export type { JsonLdTimes } from "./interchange/jsonLd/readNode.ts";
 export { type LinesOptions, linesFromText } from "./interchange/linesFromText.ts";
 export type { LineKind, ReadAmount, ReadLine, StatedAmount } from "./interchange/readLine.ts";
+export { type JsonLdRead, recipeFromJsonLd } from "./interchange/recipeFromJsonLd.ts";
+export { recipeFromText } from "./interchange/recipeFromText.ts";
+export type { RecipeRead, RecipeReadOptions } from "./interchange/recipeOf.ts";
 export type { LeftOut, WhyLeftOut } from "./interchange/rows.ts";
 export { type FoodsRead, foodsFromSr, type SrFiles } from "./interchange/sr.ts";
 export { stateOf } from "./interchange/stateOf.ts";
 export type { TextIn } from "./interchange/textIn.ts";
+export { type JsonLd, toJsonLd } from "./interchange/toJsonLd.ts";

@@ -89,4 +89,5 @@ export type ErrorCode =
   | "table-malformed"
   | "figure-malformed"
   // interchange
+  | "json-ld-malformed"
   | "line-several-foods";
