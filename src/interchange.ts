@@ -6,6 +6,6 @@ export { recipeFromText } from "./interchange/recipeFromText.ts";
 export type { RecipeRead, RecipeReadOptions } from "./interchange/recipeOf.ts";
 export type { LeftOut, WhyLeftOut } from "./interchange/rows.ts";
 export { type FoodsRead, foodsFromSr, type SrFiles } from "./interchange/sr.ts";
-export { stateOf } from "./interchange/stateOf.ts";
 export type { TextIn } from "./interchange/textIn.ts";
 export { type JsonLd, toJsonLd } from "./interchange/toJsonLd.ts";
+export { type SheetsByName, type WorkbookOptions, workbook } from "./interchange/workbook/workbook.ts";

@@ -2,8 +2,10 @@ export { americanEnglish } from "./show/american.ts";
 export { type CsvOptions, toCsv } from "./show/csv.ts";
 export { type HtmlOptions, toHtml } from "./show/html.ts";
 export { type MarkdownOptions, toMarkdown } from "./show/markdown.ts";
+export type { Parts, PlanPart, SchedulePart } from "./show/parts.ts";
 export { type RecordsOptions, type TidyRecord, toRecords } from "./show/records.ts";
 export { Shown } from "./show/shown.ts";
+export { summary } from "./show/summary.ts";
 export {
   type Cell,
   type Column,

@@ -48,6 +48,8 @@ class Rows {
   readonly #way: Way;
   readonly #asked: readonly Quantity[];
   readonly #apart = new Map<number, readonly Cell[]>();
+  readonly hasUnreached: boolean;
+  readonly #bounds = new Map<number, Uint8Array>();
   solved = 0;
 
   constructor(way: Way, length: number, asked: readonly Quantity[]) {
@@ -58,7 +60,16 @@ class Rows {
     this.status = new Uint8Array(length);
     this.pieceOf = new Int16Array(length);
     way.place(this.at, this.status);
-    for (let i = 0; i < length; i += 1) this.pieceOf[i] = this.#settle(i);
+    for (let i = 0; i < length; i += 1) {
+      const [first] = this.pieces;
+      // Where figures take no turn, all that is left lies in the one piece.
+      if (first && first.margins.length === 0 && !way.isRefused(first)) {
+        for (let k = i; k < length; k += 1) this.pieceOf[k] = this.status[k] === REACHED ? 0 : NOWHERE;
+        break;
+      }
+      this.pieceOf[i] = this.#settle(i);
+    }
+    this.hasUnreached = this.status.some((code) => code !== REACHED);
     const [only] = this.pieces;
     this.factor = way.count === 1 ? this.at : new Float64Array(length);
     for (let i = 0; i < length; i += 1) {
@@ -88,6 +99,15 @@ class Rows {
     if (!piece) return this.#stand(i, solved);
     pieces.push(piece);
     return standsIn(piece, at, i) > 0 ? pieces.length - 1 : this.#stand(i, solved);
+  }
+
+  /** One array for all columns that are bounded alike throughout. */
+  boundedBy(code: number): Uint8Array {
+    const made = this.#bounds.get(code) ?? new Uint8Array(this.length).fill(code);
+    if (this.hasUnreached && !this.#bounds.has(code))
+      for (let i = 0; i < made.length; i += 1) if (this.status[i] !== REACHED) made[i] = UNKNOWN;
+    this.#bounds.set(code, made);
+    return made;
   }
 
   #refuse(i: number): number {
@@ -142,9 +162,9 @@ function columnOf(rows: Rows, of: Quantity, c: number, none: Float64Array): Port
           none,
           lost,
         );
-  const made = { value, least: end("least"), most: end("most"), bound: new Uint8Array(length) };
+  const ends = { value, least: end("least"), most: end("most") };
+  const made = { ...ends, bound: boundsOf(rows, forms, ends, lost) };
   const marks = new MarksSeen(length);
-  setBounds(rows, forms, made, lost);
   for (const [k, form] of forms.entries()) marks.ofPiece(k, form.marks);
   if (pieces.length > 1) for (let i = 0; i < length; i += 1) marks.set(i, rows.pieceOf[i] as number);
   const cells = new Map<number, Cell>();
@@ -179,7 +199,7 @@ function withOwn(made: Figures, cells: ReadonlyMap<number, Cell>, none: Float64A
   };
   const least = written(made.least, ({ least }) => least);
   const most = written(made.most, ({ most }) => most);
-  return { value: written(value, ofValue), least, most, bound: made.bound };
+  return { value: written(value, ofValue), least, most, bound: made.bound.slice() };
 }
 
 /** One figure of every row, `NaN` where there is none. Rows of which too many digits are lost go into `lost`. */
@@ -213,28 +233,29 @@ function read(
   return made;
 }
 
-/** Sets how each value bounds the truth. */
-function setBounds(rows: Rows, forms: readonly Form[], made: Figures, lost: Set<number>): void {
+/** How each value bounds the truth. */
+function boundsOf(
+  rows: Rows,
+  forms: readonly Form[],
+  { value, least, most }: Omit<Figures, "bound">,
+  lost: Set<number>,
+): Uint8Array {
   const codes = forms.map(({ bound }) => (bound === "narrow" ? -1 : boundCodes.indexOf(bound)));
-  const [only] = codes;
-  const { bound, value, least, most } = made;
-  if (codes.length === 1 && only !== undefined && only >= 0) bound.fill(only);
+  const [only = UNKNOWN] = codes;
+  if (only >= 0 && codes.every((code) => code === only)) return rows.boundedBy(only);
   const { length, pieceOf, status } = rows;
+  const bound = new Uint8Array(length);
   for (let i = 0; i < length; i += 1) {
-    if (status[i] !== REACHED) {
-      bound[i] = UNKNOWN;
-      continue;
-    }
     const code = codes[pieceOf[i] as number];
-    if (code === undefined) continue;
-    if (code >= 0) {
-      bound[i] = code;
-      continue;
+    if (status[i] !== REACHED) bound[i] = UNKNOWN;
+    else if (code !== undefined && code >= 0) bound[i] = code;
+    else if (code !== undefined) {
+      const said = boundWithin(value[i] as number, least[i] as number, most[i] as number);
+      if (said) bound[i] = boundCodes.indexOf(said);
+      else lost.add(i);
     }
-    const said = boundWithin(value[i] as number, least[i] as number, most[i] as number);
-    if (said) bound[i] = boundCodes.indexOf(said);
-    else lost.add(i);
   }
+  return bound;
 }
 
 /** As `boundOfEnds` has it, but for where doubles cannot tell. */

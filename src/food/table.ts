@@ -82,8 +82,13 @@ export class FoodTable {
     return freezeAll(this.food(id).input);
   }
 
-  /** A table with these foods added; one with an id already here takes its place. Throws as {@link foodTable}. */
-  with(foods: readonly FoodInput[]): FoodTable {
+  /**
+   * A table with these foods added, a list of them or another table; one with an id already here takes its
+   * place. Throws as {@link foodTable}.
+   */
+  with(foods: readonly FoodInput[] | FoodTable): FoodTable {
+    if (foods instanceof FoodTable)
+      return new FoodTable(new Map([...this.#foods, ...foods.#foods]), this.retention ?? foods.retention);
     return new FoodTable(
       new Map([...this.#foods, ...tableOf(read(foodsSchema(), foods, "food-malformed"))]),
       this.retention,

@@ -6,6 +6,7 @@ import { type FoodTable, trustedPacked } from "../food/table.ts";
 import { toText } from "../number/digits.ts";
 import { type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
 import { exact, minus, over } from "../number/exact.ts";
+import { didYouMean } from "../number/near.ts";
 import { SR_ASSUMED_ZERO, srAnalysed, srBorrowed, srCalculated, srSource } from "./data/srDerivations.ts";
 import { usdaAdded, usdaNutrients, usdaToldElsewhere } from "./data/usdaNutrients.ts";
 import { densityOf, measuresOf, type PrintedWeight } from "./measuresOf.ts";
@@ -101,6 +102,11 @@ function checkFiles(files: unknown): void {
       `expected the files, got ${kindOf(files)}`,
       `give ${FILES.join(", ")} by name`,
     );
+  const strange = Object.keys(files).find((name) => !FILES.some((each) => each === name));
+  if (strange !== undefined) {
+    const hint = didYouMean(strange, FILES, `give ${FILES.join(", ")}`);
+    throw fault("foods-unreadable", `no file is called ${quote(strange)}`, hint, [strange]);
+  }
   for (const name of FILES) {
     const text = (files as { readonly [file: string]: unknown })[name];
     if (text !== undefined || NEEDED.has(name)) checkText(text, name);

@@ -18,6 +18,7 @@ import type { EnergyCheck } from "../sheet/energyCheck.ts";
 import type { Explanation } from "../sheet/explanation.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Tally } from "../sheet/tally.ts";
+import type { Uncertainty } from "../sheet/uncertain.ts";
 import type { ShoppingList } from "../shop/list.ts";
 import { allergenTables, allergenTidy } from "./allergenTables.ts";
 import { avoidedTables } from "./avoidedTable.ts";
@@ -35,6 +36,7 @@ import { energyTidy } from "./energyRecords.ts";
 import { explanationTables, explanationTidy } from "./explanationTables.ts";
 import { metTidy, missedTidy } from "./fitRecords.ts";
 import { metTables, outOfReachTables } from "./fitTables.ts";
+import type { Parts } from "./parts.ts";
 import { avoidedTidy } from "./peopleRecords.ts";
 import { planTidy } from "./planRecords.ts";
 import { planTables } from "./planTables.ts";
@@ -55,10 +57,11 @@ import { sweepTables } from "./sweepTables.ts";
 import type { Table } from "./table.ts";
 import { energyTables, tallyTables, tallyTidy } from "./tallyTables.ts";
 import type { Asked, Tidy } from "./tidy.ts";
+import { uncertaintyTables, uncertaintyTidy } from "./uncertaintyTables.ts";
 
 /** A result of the library, of this copy of the package or of another: it says what it is. */
 export type Told =
-  | (Sheet | Tally | EnergyShares | EnergyCheck | Difference | CookingBalance | Explanation)
+  | (Sheet | Tally | EnergyShares | EnergyCheck | Difference | CookingBalance | Explanation | Uncertainty)
   | (Met | Missed | Measured | RoundingOutOfReach | Substitutes | Sweep)
   | (Comparison | DoseCheck | Allergens | ProteinQuality)
   | (Plan | PlanAvoided | CookingSchedule | ShoppingList);
@@ -66,7 +69,7 @@ export type Told =
 /** How one kind of result is shown to a person, and told to a data frame. */
 interface Maker<T> {
   /** `most` is how many rows of each table will be shown. */
-  tables(x: T, language: Language, most?: number): readonly Table[];
+  tables(x: T, language: Language, most?: number, parts?: Parts): readonly Table[];
   rows(x: T, asked: Asked): Tidy;
 }
 
@@ -79,6 +82,7 @@ const MAKERS: { readonly [Is in Told["is"]]: Maker<Extract<Told, { readonly is: 
   "steelyard/difference@1": { tables: differenceTables, rows: differenceTidy },
   "steelyard/cooking@1": { tables: cookingTables, rows: cookingTidy },
   "steelyard/explanation@1": { tables: explanationTables, rows: explanationTidy },
+  "steelyard/uncertainty@1": { tables: uncertaintyTables, rows: uncertaintyTidy },
   "steelyard/fit@1": { tables: metTables, rows: metTidy },
   "steelyard/fit-out-of-reach@1": { tables: outOfReachTables, rows: missedTidy },
   "steelyard/rounding@1": { tables: roundedTables, rows: roundedTidy },

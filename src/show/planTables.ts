@@ -10,8 +10,10 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote, stated } from "../sheet/stated.ts";
 import { figure, legend } from "./figure.ts";
 import { driftTables } from "./measuredTables.ts";
+import { isAsked, type Parts, type PlanPart } from "./parts.ts";
 import { peopleTables } from "./peopleTables.ts";
 import { potTables } from "./potTables.ts";
+import { summaryTables } from "./summaryTables.ts";
 import { type Row, type Table, table } from "./table.ts";
 import { rangedNotes, silentNotes, tallyFigure } from "./tallyFigure.ts";
 
@@ -40,17 +42,29 @@ export const shownComponents: readonly ComponentId[] = [
   "vitaminB12",
 ]; // prettier-ignore
 
-/** Amounts by dish, then figures by meal, people as columns; then drift where a kitchen was given, then what is not met. */
-export function planTables(plan: Plan, language: Language): readonly Table[] {
-  return [...portionTables(plan, language), ...peopleTables(plan.about(), language)];
-}
-
-function portionTables(plan: Plan, language: Language): Table[] {
+/**
+ * Amounts by dish, then figures by meal, people as columns; then drift where a kitchen was given, then what is
+ * not met. The summary says the same on one screen, and is shown where it is asked for by name.
+ */
+export function planTables(
+  plan: Plan,
+  language: Language,
+  _most?: number,
+  parts: Parts = "all",
+): readonly Table[] {
+  const has = (part: PlanPart): boolean => isAsked(parts, part);
+  const summed = parts !== "all" && has("summary");
   const meals = plan.meals.flatMap((meal) => [
-    ...[...meal.dishes.values()].flatMap((dish) => dishTables(plan, meal, dish, language)),
-    portionFigures(plan, meal, language),
+    ...[...meal.dishes.values()].flatMap((dish) => dishTables(plan, meal, dish, has, language)),
+    ...(has("nutrients") ? [portionFigures(plan, meal, language)] : []),
   ]);
-  return [...meals, ...driftTables(plan, language), ...unmetTables(plan, language)];
+  return [
+    ...(summed ? summaryTables(plan, language) : []),
+    ...meals,
+    ...(has("rounding") ? driftTables(plan, language) : []),
+    ...(has("unmet") ? unmetTables(plan, language) : []),
+    ...(has("people") ? peopleTables(plan.about(), language) : []),
+  ];
 }
 
 function unmetTables(plan: Plan, language: Language): readonly Table[] {
@@ -81,12 +95,18 @@ function unmetTables(plan: Plan, language: Language): readonly Table[] {
   ];
 }
 
-function dishTables(plan: Plan, meal: PlannedMeal, dish: PlannedDish, language: Language): readonly Table[] {
+function dishTables(
+  plan: Plan,
+  meal: PlannedMeal,
+  dish: PlannedDish,
+  has: (part: PlanPart) => boolean,
+  language: Language,
+): readonly Table[] {
   const title = meal.dishes.size > 1 ? `${meal.name}: ${dish.batch.name}` : meal.name;
   const nameOf = (person: string): string => plan.people.find(({ id }) => id === person)?.name ?? person;
   return [
-    amountsTable({ plan, meal, dish, title, language }),
-    ...potTables({ dish, title, nameOf, language }),
+    ...(has("amounts") ? [amountsTable({ plan, meal, dish, title, language })] : []),
+    ...(has("pots") ? potTables({ dish, title, nameOf, language }) : []),
   ];
 }
 

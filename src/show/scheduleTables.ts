@@ -4,21 +4,30 @@ import type { DishPot } from "../cook/session.ts";
 import { type Language, say } from "../document/language.ts";
 import { sum } from "../number/exact.ts";
 import { figure } from "./figure.ts";
+import { isAsked, type Parts, type SchedulePart } from "./parts.ts";
 import { type Names, where } from "./scheduleShows.ts";
 import { servedTables } from "./servedTables.ts";
 import { batchTables, potTables } from "./sessionPotTables.ts";
 import { type Cell, type Table, table } from "./table.ts";
 
-export function scheduleTables(schedule: CookingSchedule, language: Language): readonly Table[] {
+/** What is made first and when, each batch and pot, what everyone is served, and what to heed. */
+export function scheduleTables(
+  schedule: CookingSchedule,
+  language: Language,
+  _most?: number,
+  parts: Parts = "all",
+): readonly Table[] {
+  const asked: Parts = parts === "summary" ? "all" : parts;
+  const has = (part: SchedulePart): boolean => isAsked(asked, part);
   const shows = schedule.shows(language);
   const names = namesIn(shows);
   return [
-    ...(shows.batches.length === 0 ? [] : [aheadTable(shows, names, language)]),
-    whenTable(shows, names, language),
-    ...shows.batches.flatMap((batch) => batchTables(batch, names, language)),
-    ...shows.sessions.flatMap((session) => potTables(session, names, language)),
-    ...servedTables(shows, names, language),
-    ...heedTables(shows, names, language),
+    ...(has("order") && shows.batches.length > 0 ? [aheadTable(shows, names, language)] : []),
+    ...(has("order") ? [whenTable(shows, names, language)] : []),
+    ...(has("batches") ? shows.batches.flatMap((batch) => batchTables(batch, names, language)) : []),
+    ...(has("pots") ? shows.sessions.flatMap((session) => potTables(session, names, language)) : []),
+    ...(has("servings") ? servedTables(shows, names, language) : []),
+    ...(has("notes") ? heedTables(shows, names, language) : []),
   ];
 }
 

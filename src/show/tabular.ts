@@ -6,6 +6,7 @@ import { refuseHole } from "../document/safe.ts";
 import { fields, once, optional, type Schema, type Shape } from "../document/schema.ts";
 import { throwIfAny } from "../number/error.ts";
 import { isTold, makerOf, type Told } from "./makers.ts";
+import { type Parts, partsSchema } from "./parts.ts";
 import { type Column, checkTable, type Row, type Table, tableFaults } from "./table.ts";
 import type { Asked, Tidy } from "./tidy.ts";
 
@@ -36,6 +37,12 @@ export interface ShowOptions {
 export interface RowsOptions extends ShowOptions {
   /** The most rows to show of each table; the rest are counted in a note. */
   readonly rows?: number;
+  /**
+   * Which parts of a plan or a cooking schedule to show: `"all"`, or some by name. Of a plan `summary`,
+   * `amounts`, `pots`, `nutrients`, `rounding`, `unmet`, `people`; of a schedule `order`, `batches`, `pots`,
+   * `servings`, `notes`. Unless told, text shows the summary of a plan, and all of everything else.
+   */
+  readonly parts?: Parts;
 }
 
 /** @internal The schema of {@link RowsOptions}. */
@@ -45,7 +52,8 @@ export const rowsHow: () => Schema<RowsOptions> = /* @__PURE__ */ once(() =>
 
 /** @internal Its fields, for options that have more. */
 export function rowsShape(): Shape<RowsOptions> {
-  return { language: optional(language()), rows: optional(size("how many rows to show at most: 50")) };
+  const rows = optional(size("how many rows to show at most: 50"));
+  return { language: optional(language()), rows, parts: optional(partsSchema()) };
 }
 
 /**
@@ -66,11 +74,8 @@ export function tablesOf(x: Showable, how: RowsOptions = {}): readonly Table[] {
 }
 
 /** @internal As {@link tablesOf}, its options read. */
-export function tablesFrom(
-  x: Showable,
-  { language, rows }: ShowOptions & { readonly rows?: number } = {},
-): readonly Table[] {
-  if (isTold(x)) return checked(makerOf(x).tables(x, readLanguage(language), rows));
+export function tablesFrom(x: Showable, { language, rows, parts }: RowsOptions = {}): readonly Table[] {
+  if (isTold(x)) return checked(makerOf(x).tables(x, readLanguage(language), rows, parts));
   if (isTabular(x)) return checked(x.toTables(language, rows));
   if (isTables(x)) return checked(x);
   checkTable(x);

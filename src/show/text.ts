@@ -2,6 +2,7 @@ import { size } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { clean, isolate } from "./clean.ts";
+import type { Parts } from "./parts.ts";
 import type { Table } from "./table.ts";
 import {
   firstRows,
@@ -26,6 +27,8 @@ const textHow: () => Schema<TextOptions> = /* @__PURE__ */ once(() =>
   }),
 );
 
+/** A plan of many people is thousands of lines: on a terminal its summary comes first. */
+const TEXT_PARTS: Parts = "summary";
 const GAP = "  ";
 const RULE = "─";
 /** Words are wrapped no narrower than this; after that the columns go into blocks below each other. */
@@ -36,11 +39,13 @@ const NARROWEST = 16;
  * columns do not fit beside each other, blocks that each repeat the first column. Text from
  * outside cannot move its neighbours: see the rules in `clean.ts`. No trailing newline.
  *
+ * Of a plan it shows the summary, unless `parts` asks for more.
+ *
  * Throws `table-malformed`.
  */
 export function toText(x: Showable, how: TextOptions = {}): string {
   const { width = 100 } = read(textHow(), how, "table-malformed");
-  return tablesFrom(x, how)
+  return tablesFrom(x, { parts: TEXT_PARTS, ...how })
     .map((t) => tableText(firstRows(t, how), width))
     .join("\n\n");
 }

@@ -57,7 +57,7 @@ describe("a line that was written as purchased", () => {
   });
 
   it("says so in the plan's amounts, its pot and what is added, with what of it is eaten", () => {
-    const shown = toText(planned(), { width: 200 });
+    const shown = toText(planned(), { parts: "all", width: 200 });
     const [amounts = "", pot = "", served = ""] = shown.split("dinner: ");
     expect(amounts).toMatch(
       /Kale, raw +100 g as purchased \(72 g edible\).* 200 g as purchased \(144 g edible\)/,
@@ -68,7 +68,7 @@ describe("a line that was written as purchased", () => {
   });
 
   it("is told in pounds as it was written", () => {
-    const shown = toText(planned(undefined, "1/2 lb"), { width: 200 });
+    const shown = toText(planned(undefined, "1/2 lb"), { parts: "all", width: 200 });
     // 226.796185 g, of which 72 % are eaten.
     expect(shown).toContain("1/2 lb as purchased (163 g edible)");
   });
@@ -84,7 +84,7 @@ describe("a line that was written as purchased", () => {
     const plan = planned("metric");
     const [pot] = plan.dish("dinner").pots;
     expect(pot?.sheet.lines[0]?.amount.value.toString()).toBe("200");
-    expect(toText(plan, { width: 200 })).toContain("200 g as purchased (144 g edible)");
+    expect(toText(plan, { parts: "all", width: 200 })).toContain("200 g as purchased (144 g edible)");
     expect(plain(personCard(plan, "cox"))).toContain("100 g (as purchased) Kale");
   });
 

@@ -7,7 +7,8 @@ import { shelves, starterFoodInputs } from "../../src/food/starter/index.ts";
 import { iodine } from "../../src/food/starter/iodine.ts";
 import { lenders } from "../../src/food/starter/lenders.ts";
 import { panels } from "../../src/food/starter/row.ts";
-import { foodTable } from "../../src/food/table.ts";
+import { FoodTable, foodTable } from "../../src/food/table.ts";
+import * as foods from "../../src/foods.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { exact } from "../../src/number/exact.ts";
 import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
@@ -437,5 +438,23 @@ describe("cautions of starter foods", () => {
   it("leave cooked beans without the caution of raw ones", () => {
     expect(food("kidney-beans-red-boiled").cautions).toBeUndefined();
     expect(food("kidney-beans-red-canned-drained").cautions).toBeUndefined();
+  });
+});
+
+describe("starter foods by group", () => {
+  const { starterFoods: all, usdaRetention: _, ...rest } = foods;
+  const groups = Object.values(rest).filter((each) => each instanceof FoodTable);
+
+  it("are all of them, each in one group, figure for figure", () => {
+    expect(groups.length).toBe(8);
+    expect(groups.flatMap(({ ids }) => ids)).toEqual(all.ids);
+    for (const group of groups) for (const id of group.ids) expect(group.get(id)).toEqual(all.get(id));
+  });
+
+  it("are put together again by one table with another", () => {
+    const joined = groups.reduce((table, next) => table.with(next));
+    expect(joined.ids).toEqual(all.ids);
+    expect(joined.retention).toBe(all.retention);
+    expect(JSON.stringify(joined)).toBe(JSON.stringify(all));
   });
 });

@@ -143,7 +143,7 @@ describe("someone who is away for a meal", () => {
       meals,
       people: crew.map((p) => (p.id === "cox" ? { ...p, away: ["supper"] } : p)),
     });
-    expect(toText(plan)).toMatch(/^as eaten +away +\d+ g +\d+ g +\d+ g$/m);
+    expect(toText(plan, { parts: "all" })).toMatch(/^as eaten +away +\d+ g +\d+ g +\d+ g$/m);
     expect(personCard(plan, "cox")).toContain("Away.");
     expect(personCard(plan, "bow")).not.toContain("Away.");
   });

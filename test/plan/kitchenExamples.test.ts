@@ -98,7 +98,7 @@ describe("a kitchen handed to a plan", () => {
     expect(
       exactText(plain.portion("cox", "breakfast").dishes.get("breakfast")?.values.grams[0] ?? exact(0)),
     ).toBe("42.64");
-    expect(toText(plain)).not.toContain("Drift");
+    expect(toText(plain, { parts: "all" })).not.toContain("Drift");
   });
 
   it("tells of each person twice, found and measured", () => {
@@ -144,7 +144,9 @@ describe("a measured pot", () => {
     const [one, rest] = odd.dish("breakfast").servings;
     expect([one?.isRest, rest?.isRest, rest?.weighed]).toEqual([false, true, undefined]);
     expect(
-      toText(breakfast([{ ...oats, amount: "1 cup" }, milk, honey], [cox, bow], { kitchen: "metric" })),
+      toText(breakfast([{ ...oats, amount: "1 cup" }, milk, honey], [cox, bow], { kitchen: "metric" }), {
+        parts: "all",
+      }),
     ).toMatch(/the rest \(\d+ g\)/);
   });
 
@@ -174,7 +176,9 @@ describe("a measured pot", () => {
       ["13/21", undefined],
     ]);
     expect(
-      toText(breakfast([{ ...oats, amount: "1 cup" }, milk, honey], [cox, bow], { kitchen: hut })),
+      toText(breakfast([{ ...oats, amount: "1 cup" }, milk, honey], [cox, bow], { kitchen: hut }), {
+        parts: "all",
+      }),
     ).toContain("the kitchen has no scale");
   });
 
@@ -202,7 +206,7 @@ describe("what a kitchen cannot do", () => {
     const own = plan.portion("cox", "breakfast");
     expect(own.drift?.status).toBe("unrounded");
     expect(own.kitchenNotes.map(({ code }) => code)).toEqual(["not-rounded"]);
-    expect(toText(plan)).toContain("what must hold for someone would not");
+    expect(toText(plan, { parts: "all" })).toContain("what must hold for someone would not");
     expect(own.dishes.get("breakfast")?.mass.portion.toString()).toBe("53.3");
     // Bow eats of the same pot, so that stays exact too.
     expect(plan.dish("breakfast").pots[0]?.notes.map(({ code }) => code)).toEqual(["not-rounded"]);
@@ -219,7 +223,7 @@ describe("what a kitchen cannot do", () => {
     ]);
     // 55 g for 53.3 g: 55 ÷ 53.3 − 1.
     expect(drift?.demands[0]?.off?.toFixed(4)).toBe("0.0319");
-    expect(toText(plan)).toContain("+3.2%");
+    expect(toText(plan, { parts: "all" })).toContain("+3.2%");
     // What was found is met; what a kitchen can measure is not.
     expect([plan.unmet.length, plan.offTarget.map(({ person }) => person)]).toEqual([0, ["cox"]]);
     const exactly = breakfast([oats], people, {});
@@ -248,7 +252,7 @@ describe("a person's own kitchen", () => {
     const plan = breakfast([oats, honey], [cox, { ...bow, kitchen: "us" }], { kitchen: "metric" });
     const added = plan.dish("breakfast").servings.map((serving) => serving.added?.lines[0]?.amount.measures);
     expect(added).toEqual(["metric", "us"]);
-    const shown = toText(plan);
+    const shown = toText(plan, { parts: "all" });
     expect(shown).toMatch(/US (tsp|tbsp)/);
     // 1/768 and 1/256 of a US gallon of 231 cubic inches: NIST Handbook 44, appendix C.
     expect(shown).toMatch(/1 US tsp is 4\.929 ml|1 US tbsp is 14\.79 ml/);

@@ -129,7 +129,7 @@ describe("doses of a plan", () => {
     expect(short.doses?.rows.map(({ checked }) => checked)).toContainEqual(["stroke"]);
     expect(short.doses?.rows.some(({ checked }) => checked.includes("cox"))).toBe(false);
     expect(short.cautions("cox", "supper")).toEqual([]);
-    expect(() => toText(short)).not.toThrow();
+    expect(() => toText(short, { parts: "all" })).not.toThrow();
   });
 
   it("stand in the plan's tables by name, though two people share one", () => {
@@ -137,7 +137,7 @@ describe("doses of a plan", () => {
     const twice = portionPlan({ meals, people: twins, authority: "eu" });
     const doses = tablesOf(twice).find(({ title }) => title?.includes("upper levels"));
     expect(doses?.columns.filter(({ heading }) => heading === "Twin")).toHaveLength(2);
-    expect(toText(plan)).toContain("110% of 500 µg");
+    expect(toText(plan, { parts: "all" })).toContain("110% of 500 µg");
   });
 
   it("show a seaweed's range to a girl whose authority has no level at her age", () => {
@@ -150,7 +150,9 @@ describe("doses of a plan", () => {
       authority: "uk",
     });
     expect(uk.doses?.mayBePast.map(({ of }) => of)).toEqual(["iodine"]);
-    expect(toText(uk, { width: 160 })).toContain("15 to 627% of 500 µg (EU level: no UK level at this age)");
+    expect(toText(uk, { parts: "all", width: 160 })).toContain(
+      "15 to 627% of 500 µg (EU level: no UK level at this age)",
+    );
     // On the card of a plan by the EU's figures, the words go with both ends, silent lines or not.
     const card = (more: readonly object[]): string => {
       const dishes = sheet(
@@ -207,7 +209,7 @@ describe("a plan's people", () => {
     // What foods carry for everyone comes to a guest, too; what meets a person does not.
     expect(two.cautions("guest", "lunch").every(({ because }) => because.length === 0)).toBe(true);
     expect(two.cautions("guest", "lunch").length).toBeGreaterThan(0);
-    expect(toText(two)).toContain("To heed, person by person");
+    expect(toText(two, { parts: "all" })).toContain("To heed, person by person");
   });
 
   it("have a day that their portions can be held against", () => {

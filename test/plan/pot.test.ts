@@ -154,8 +154,10 @@ describe("a pot and what is added", () => {
   it("makes a pot that is a recipe of its own", () => {
     const plan = campDish();
     expect(plan.dish("m").why).toMatch(/^one pot/);
-    expect(toText(plan)).toMatch(/m: what each person gets/);
-    expect(toText(plan)).toMatch(/bow +75% +\d+ g +Cinnamon, ground, dry 2 g; Salt, table.* 1 g/);
+    expect(toText(plan, { parts: "all" })).toMatch(/m: what each person gets/);
+    expect(toText(plan, { parts: "all" })).toMatch(
+      /bow +75% +\d+ g +Cinnamon, ground, dry 2 g; Salt, table.* 1 g/,
+    );
     const [pot] = plan.dish("m").pots;
     const again = pot && sheet(toRecipe(pot.sheet), starterFoods);
     expect(text(again?.masses.cooked)).toBe(text(pot?.sheet.masses.cooked));
@@ -352,7 +354,7 @@ describe("different versions of a held part", () => {
     expect(ratios.map(({ part, lines }) => [part, lines])).toEqual([["top", ["tofu", "peas"]]]);
     expect(text(times(ratios[0]?.ratio ?? ZERO, exact("1/2")))).toBe(text(over(tofu, rice)));
     expect(plan.dish("m").why).toMatch(/^2 pots, since .*: top at [\d.]+, [\d.]+ of what it has$/);
-    const shown = toText(plan);
+    const shown = toText(plan, { parts: "all" });
     expect(shown).toMatch(/m: pot 1, for p0, p2, p3/);
     expect(shown).toMatch(/p3 +1 +50% /);
     expect(shown).toContain("2 pots, since");

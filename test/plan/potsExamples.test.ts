@@ -82,7 +82,7 @@ describe("two who need other ratios", () => {
     );
     expect(plan.unmet.map(({ person }) => person)).toEqual(["cox", "bow"]);
     expect(plan.portion("bow", "m").why).toMatch(/5\.6% off at worst, of 6\.4% allowed/);
-    expect(toText(plan, { width: 200 })).toMatch(
+    expect(toText(plan, { parts: "all", width: 200 })).toMatch(
       /What is not met[\s\S]*BOW +m +protein exactly 25 g: 1\.\d+ g short; the portion brings 23\.\d+ g/,
     );
   });
@@ -183,7 +183,7 @@ describe("who shares with whom", () => {
     expect(plan.dish("m").pots).toHaveLength(1);
     expect(grams(plan, "cox")).toEqual(["150", "250"]);
     expect(plan.portion("cox", "m").misses).toEqual([]);
-    expect(toText(plan)).toMatch(/cox +m +shares a pot in ratios .* 25% off at worst/);
+    expect(toText(plan, { parts: "all" })).toMatch(/cox +m +shares a pot in ratios .* 25% off at worst/);
   });
 
   it("takes dishes in turn where several have parts, and says that fewer may be possible", () => {

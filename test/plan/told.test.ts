@@ -158,7 +158,7 @@ describe("vitamins of what is cooked without a word of losses", () => {
       { key: "base", recipe: base, amount: "1 portion" },
     ]);
     expect(figures(plan)).toContain("; 1 more");
-    expect(toText(plan)).toContain(note);
+    expect(toText(plan, { parts: "all" })).toContain(note);
     const kept = { key: "base", recipe: base, amount: "1 portion", retention: { vitaminC: "0.5" } };
     expect(figures(planned([{ of: "energy", exactly: 300 }], {}, [kept]))).not.toContain(note);
   });

@@ -22,7 +22,10 @@ export const shelves: readonly (readonly Shelf[])[] = [
   pantry,
 ];
 
-/** The starter foods as plain food data. A food's figures are read when first asked for. */
-export const starterFoodInputs: readonly FoodInput[] = /* @__PURE__ */ shelves.flatMap((file) =>
-  file.flatMap((shelf) => shelf.foods.map((row) => foodInput(shelf, row))),
-);
+/** The foods of some shelves as plain food data. A food's figures are read when first asked for. */
+export function foodsOf(file: readonly Shelf[]): readonly FoodInput[] {
+  return file.flatMap((shelf) => shelf.foods.map((row) => foodInput(shelf, row)));
+}
+
+/** The starter foods as plain food data. */
+export const starterFoodInputs: readonly FoodInput[] = /* @__PURE__ */ shelves.flatMap(foodsOf);

@@ -108,9 +108,11 @@ export class PortionDrift extends Told {
       const { value, per } = by.at(subject, factors);
       return isZero(per) ? null : over(value, per);
     };
-    const [before, brings, alone] = [at(exact, figuresBefore), at(measured), at(lineByLine)];
+    // Of thousands of portions few are looked at closely: the rest is worked out when it is.
+    const before = lazy(() => at(exact, figuresBefore));
+    const bound = lazy(() => boundAt(this.#sheets(), subject, figures.brought(subject)));
+    const brings = at(measured);
     const off = brings && offOf(demand, brings);
-    const bound = boundAt(this.#sheets(), subject, figures.brought(subject));
     const slack = slackOf(demand, tolerance);
     const holds = (value: Exact | null): boolean =>
       (!least && !most) || (value !== null && holdsWithin(demand, slack, { value, per: ONE }));
@@ -120,14 +122,24 @@ export class PortionDrift extends Told {
       asked: askedText(demand),
       unit: subjectUnit(subject),
       limit,
-      before,
+      get before() {
+        return before();
+      },
       brings,
-      lineByLine: alone,
-      bound,
+      get lineByLine() {
+        return at(lineByLine);
+      },
+      get bound() {
+        return bound();
+      },
       off,
       holds: holds(brings),
-      heldBefore: holds(before),
-      text: outcomeText(demand, brings, bound),
+      get heldBefore() {
+        return holds(before());
+      },
+      get text() {
+        return outcomeText(demand, brings, bound());
+      },
     };
   }
 }
@@ -165,4 +177,13 @@ function offOf(demand: ReadDemand, brings: Exact): Exact | null {
   if (isZero(miss)) return ZERO;
   const end = (miss.n < 0n ? demand.least : demand.most) ?? ZERO;
   return isZero(end) ? null : over(miss, end);
+}
+
+/** Works a value out when it is first asked for. */
+function lazy<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
 }
