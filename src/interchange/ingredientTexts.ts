@@ -1,18 +1,18 @@
-import type { FoodTable } from "../food/table.ts";
-import { toText } from "../number/digits.ts";
-import { exact } from "../number/exact.ts";
-import type { Line, Recipe } from "../recipe/document.ts";
+import type { Recipe, WrittenAmount } from "../recipe/document.ts";
+import { recipeNow } from "../sheet/recipeNow.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { shownAmount } from "../sheet/stated.ts";
 
-/** The ingredients of a recipe as lines of text: `150 g Oats, rolled, dry (soaked)`. */
-export function ingredientTexts({ lines }: Recipe, foods: FoodTable): readonly string[] {
-  return lines.map((line) => {
-    const { amount, prep } = line;
-    const written = typeof amount === "string" ? amount : `${toText(exact(amount.value))} ${amount.unit}`;
-    return `${written} ${nameOf(line, foods)}${prep === undefined ? "" : ` (${prep})`}`.replace(/\s+/g, " ");
+/** The ingredients of a sheet as lines of text: `150 g Oats, rolled, dry (soaked)`. */
+export function ingredientTexts(s: Sheet, recipe: Recipe = recipeNow(s)): readonly string[] {
+  return s.lines.map(({ amount, name }, i) => {
+    const { amount: written = "", prep } = recipe.lines[i] ?? {};
+    const text = isShort(written) ? written : shownAmount(amount, recipe.measures);
+    return `${text} ${name}${prep === undefined ? "" : ` (${prep})`}`.replace(/\s+/g, " ");
   });
 }
 
-function nameOf({ food, recipe }: Line, foods: FoodTable): string {
-  if (food !== undefined) return foods.has(food) ? foods.get(food).name : food;
-  return typeof recipe === "string" ? recipe : (recipe?.name ?? "");
+/** Whether an amount reads as a cook would write it: no fraction of hundredths, no long decimal. */
+function isShort(written: WrittenAmount): written is string {
+  return typeof written === "string" && written.length <= 40 && !/\/ ?\d{3}|\.\d{4}/.test(written);
 }

@@ -4,6 +4,7 @@ import { checkFoodTable, type FoodTable } from "../food/table.ts";
 import { collect, type Fault, fault, throwIfAny } from "../number/error.ts";
 import type { Recipe } from "../recipe/document.ts";
 import { recipe } from "../recipe/recipe.ts";
+import { sheet } from "../sheet/build.ts";
 import { ingredientTexts } from "./ingredientTexts.ts";
 import { recipesIn } from "./jsonLd/nodes.ts";
 import { type JsonLdRecipe, type JsonLdTimes, readNode } from "./jsonLd/readNode.ts";
@@ -81,11 +82,11 @@ function parsed(json: string): unknown {
   }
 }
 
-/** Our own document of the recipe, where the ingredients are still those that it writes. */
+/** Our own document of the recipe, where its foods are in the table and the ingredients are still those that it writes. */
 function ownRecipe(encoded: string, ingredients: readonly string[], foods: FoodTable): Recipe | undefined {
   return collect([], [], () => {
     const own = recipe(parsed(encoded));
-    const written = ingredientTexts(own, foods);
+    const written = ingredientTexts(sheet(own, foods));
     return written.length === ingredients.length && written.every((text, i) => text === ingredients[i])
       ? own
       : undefined;

@@ -70,7 +70,7 @@ export function toJsonLd(s: Sheet): JsonLd {
     "@type": "Recipe",
     name,
     recipeYield: `${portions} ${portions === "1" ? "portion" : "portions"}`,
-    recipeIngredient: ingredientTexts(recipe, s.plan.foods),
+    recipeIngredient: ingredientTexts(s, recipe),
     ...(method && {
       recipeInstructions: method.map((step) => ({ "@type": "HowToStep", text: namedIn(step, s) }) as const),
     }),
