@@ -1986,6 +1986,8 @@ export const planJsonSchema: JsonSchema = {
           propertyNames: { type: "string" },
           additionalProperties: { $ref: "#/$defs/__schema12" },
         },
+        instead: { type: "object", propertyNames: { type: "string" }, additionalProperties: {} },
+        leaveOut: { type: "array", items: { type: "string" } },
         demands: { $ref: "#/$defs/__schema13" },
         byMeal: {
           type: "object",
