@@ -15,6 +15,7 @@ const doors: { readonly [name: string]: string } = {
   decimal: "src/number/decimal.ts",
   zod: "src/document/zod.ts",
   convertUnits: "src/cook/convertUnits.ts",
+  fflate: "src/interchange/fflate.ts",
   miniSearch: "src/food/find/miniSearch.ts",
 };
 

@@ -142,3 +142,11 @@ export { type Changes, type LineChanges, revise } from "./sheet/revise.ts";
 export { Sheet, type SheetLine } from "./sheet/sheet.ts";
 export type { StoredOrigin, StoredOwn, StoredSheet } from "./sheet/stored.ts";
 export { type Bound, type Marks, Tally, type TallyData } from "./sheet/tally.ts";
+export { type LineUncertainty, Uncertainty } from "./sheet/uncertain.ts";
+export {
+  type UncertainSubject,
+  type UncertaintyOptions,
+  type UncertainWhere,
+  uncertainty,
+  type WeighingInput,
+} from "./sheet/uncertainty.ts";

@@ -45,6 +45,7 @@ export {
   type DayShare,
   type DemandDrift,
   type DishSharing,
+  type DishVersion,
   type KitchenNote,
   PersonDay,
   PersonMean,
@@ -67,7 +68,14 @@ export {
   type RatioDrift,
   type Serving,
 } from "./plan/plan.ts";
-export type { StoredDay, StoredDish, StoredMeal, StoredPlan, StoredPortion } from "./plan/storedPlan.ts";
+export type {
+  StoredDay,
+  StoredDish,
+  StoredMeal,
+  StoredPerson,
+  StoredPlan,
+  StoredPortion,
+} from "./plan/storedPlan.ts";
 export {
   type BoughtPack,
   type Cost,

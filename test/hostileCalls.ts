@@ -165,6 +165,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   energyNeed: [[lightweight, { equation: "henry-2005" }]],
   energyShares: [[bowl, { system: "eu-1169" }]],
   explain: [[bowl, "energy", "portion"]],
+  uncertainty: [[bowl, "iron", "portion", { coverage: 2, weighing: { step: 1 }, less: bowl }]],
   estimatedEnergyRequirement: [[lightweight, { activity: "active" }]],
   energyRangesFor: [["eu", lightweight]],
   exact: [["1/3"]],
@@ -187,6 +188,32 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   linesFromText: [["2 eggs\n1/2 cup milk (optional)", foods, { measures: "us" }]],
   foodFromLabel: [[label]],
   foodTable: [[[foods.get("farm-oats")]]],
+  foodsFromCsv: [
+    [
+      "name,FE (mg)\nOats,4",
+      { source: "own", columns: { x: null }, per: "100 g", delimiter: ",", decimal: ".", unknown: ["-"] },
+    ],
+  ],
+  foodsFromFdc: [
+    [
+      {
+        "food.csv": "fdc_id,description\n7,Kale",
+        "nutrient.csv": "id,name,unit_name,nutrient_nbr\n1089,Iron,MG,303",
+        "food_nutrient.csv": "fdc_id,nutrient_id,amount\n7,1089,1.6",
+      },
+    ],
+  ],
+  foodsToCsv: [[foods]],
+  foodsFromSr: [
+    [
+      {
+        FOOD_DES: "~11090~^~1100~^~Broccoli, raw~^~BROCCOLI,RAW~^~~^~~^~Y~^~~^39^~~^6.25^2.44^8.37^3.57",
+        NUTR_DEF: "~303~^~mg~^~FE~^~Iron, Fe~^~2~^~5400~",
+        NUT_DATA: "~11090~^~303~^0.73^33^0.031^~1~^~A~^~~^~~^4^0.52^1.05^^^^~~^08/2013^",
+        WEIGHT: "~11090~^1^1^~cup chopped~^91^^",
+      },
+    ],
+  ],
   formatAmount: [
     [amount("100/3 g"), { significant: 3, measures: "us", decimal: "comma" }],
     [amount("1 us cup"), { places: 1, denominators: [2, 4] }],
@@ -310,6 +337,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   upperLimits: [[intakes, "1/4"]],
   vitaminDFromIu: [[400]],
   vitaminDToIu: [[10]],
+  workbook: [[bowl, { language: britishEnglish }], [{ breakfast: bowl }], [plan]],
 };
 
 /** Good calls with every list that `calls` leaves out, to be handed in with holes. */

@@ -56,6 +56,7 @@ export type ErrorCode =
   | "sheet-empty"
   | "sheet-malformed"
   | "sheet-format-newer"
+  | "uncertainty-of-nothing"
   | "energy-system-unknown"
   // scale
   | "target-malformed"
@@ -85,6 +86,7 @@ export type ErrorCode =
   | "schedule-malformed"
   // interchange
   | "foods-unreadable"
+  | "workbook-malformed"
   // table
   | "table-malformed"
   | "figure-malformed"

@@ -5,6 +5,8 @@ import { EatenPortion } from "../person/portion/eaten.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { combine, type Tally } from "../sheet/tally.ts";
 import type { DayFit } from "./find/dayFit.ts";
+import { dayDrift } from "./measure/dayDrift.ts";
+import type { PortionDrift } from "./measure/drift.ts";
 import type { Portion, PortionStatus, ServedPortion } from "./portion.ts";
 
 /** A day of a plan. */
@@ -25,6 +27,7 @@ export class PersonDay extends Told {
   readonly portions: readonly Portion[];
   /** How it was fitted as one; nothing where meals were planned one by one, or none is eaten. */
   readonly fit: DayFit | undefined;
+  readonly #served: readonly ServedPortion[];
   readonly #names: ReadonlyMap<string, string>;
   #eaten: EatenPortion | undefined;
 
@@ -39,8 +42,17 @@ export class PersonDay extends Told {
     this.person = person;
     this.day = day;
     this.portions = portions;
+    this.#served = portions;
     this.fit = portions.map((portion) => portion.dayFit()).find((fit) => fit !== undefined);
     this.#names = names;
+  }
+
+  /**
+   * What measurable amounts cost the day in accuracy, all meals together; nothing where no kitchen was
+   * given, or the day was not fitted as one.
+   */
+  get drift(): PortionDrift | undefined {
+    return this.fit && dayDrift(this.fit, this.#served, () => [...this.dishes.values()]);
   }
 
   /** The worst of its portions; `away` where they are there for none of them. */

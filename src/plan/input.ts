@@ -102,6 +102,13 @@ export interface PersonInput {
   /** What this person measures additions with; the plan's kitchen unless told. */
   readonly kitchen?: Kitchen | KitchenName;
   /**
+   * What they eat instead of a dish, by its name, `supper/stew` or `mon/supper/stew`: their own version of
+   * it, which shares the pot where it differs in nothing that is cooked with it.
+   */
+  readonly instead?: Readonly<Record<string, Sheet>>;
+  /** What they have left out of a dish: `["stew/cream"]`. The rest keeps its ratios. */
+  readonly leaveOut?: readonly string[];
+  /**
    * By what this person's additions are measured, as the plan's `lines`; beside those, which these
    * outdo, unless the kitchen is their own.
    */

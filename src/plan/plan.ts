@@ -1,8 +1,10 @@
 import type { Json } from "../document/leaves.ts";
 import { collect, type Fault, throwIfAny } from "../number/error.ts";
+import { ONE } from "../number/exact.ts";
 import { groupBy } from "../number/groupBy.ts";
 import { Lookup } from "../number/told.ts";
 import { PlannedDish } from "./dish.ts";
+import type { DishVersions } from "./dishVersion.ts";
 import { findDay } from "./find/dayFinder.ts";
 import { PortionFinder } from "./find/portionFinder.ts";
 import { Watch } from "./find/watch.ts";
@@ -11,15 +13,19 @@ import { inKitchens, type Settled } from "./measure/inKitchens.ts";
 import { AboutPeople } from "./people/about.ts";
 import { Plan, type PlannedMeal } from "./planned.ts";
 import type { ServedPortion } from "./portion.ts";
+import type { EatenMeal } from "./read/eatenMeals.ts";
 import type { ReadMeal } from "./read/readMeal.ts";
 import { type ReadPlan, readPlan } from "./read/readPlan.ts";
+import { pooledFactors, type Version, type Versions } from "./read/versions.ts";
 import type { Group } from "./share/groups.ts";
+import type { LineFactors } from "./share/lineFactors.ts";
 import { type SharedPots, sharePots } from "./share/sharePots.ts";
 import type { DishSharing } from "./share/sharing.ts";
 import { type PlanOf, planOfInput } from "./storedPlan.ts";
 
 export { PersonDay, type PlannedDay } from "./day.ts";
 export { PlannedDish, type PlanQuestion } from "./dish.ts";
+export type { DishVersion } from "./dishVersion.ts";
 export { DayFit, type DayShare } from "./find/dayFit.ts";
 export { type DayEnd, PersonMean } from "./mean.ts";
 export { type DemandDrift, PortionDrift, type RatioDrift } from "./measure/drift.ts";
@@ -192,30 +198,54 @@ function* stepsOf(read: ReadPlan, input: PlanOf): Generator<PlanProgress, Plan, 
   return planOf(read, settled, sharing, input);
 }
 
-function* findAll({ days, meals, people, silence }: ReadPlan): Generator<PlanProgress, Portions, void> {
+function* findAll({
+  days,
+  meals,
+  pooled,
+  people,
+  silence,
+}: ReadPlan): Generator<PlanProgress, Portions, void> {
   const faults: Fault[] = [];
   const watch = new Watch(people, meals);
-  const finders = new Map(meals.map((meal) => [meal.id, new PortionFinder(meal, silence)]));
-  const byId = new Map(meals.map((meal) => [meal.id, meal]));
+  const finders = new Map<ReadMeal, PortionFinder>();
+  const finderOf = (meal: ReadMeal): PortionFinder => {
+    const found = finders.get(meal) ?? new PortionFinder(meal, silence);
+    finders.set(meal, found);
+    return found;
+  };
   const portions: ServedPortion[] = [];
   for (const [i, person] of people.entries()) {
     const { id, daily, away } = person;
     for (const day of days) {
-      const menu = day.meals.flatMap((meal) => byId.get(meal) ?? []);
-      const found = daily
+      const eaten = day.meals.flatMap((meal) => pooled.get(meal)?.eatenBy(id) ?? []);
+      const menu = eaten.map(({ meal }) => meal);
+      const own = daily
         ? collect(faults, [], () => findDay({ person: id, daily, menu, away, besides: [] }))
-        : menu.flatMap((meal) => collect(faults, [], () => finders.get(meal.id)?.find(person)) ?? []);
+        : menu.flatMap((meal) => collect(faults, [], () => finderOf(meal).find(person)) ?? []);
+      const found = own?.map((portion) => {
+        const versions = eaten.find(({ meal }) => meal.id === portion.meal)?.versions;
+        return portion.among(pooled.get(portion.meal)?.meal as ReadMeal, versions);
+      });
       portions.push(...(found ?? []));
       if (person.avoids.length === 0) continue;
-      for (const { id: meal } of menu) {
-        const served = found?.find((portion) => portion.meal === meal);
-        faults.push(...watch.faults({ person: id, meal, factors: () => served?.factors() }));
+      for (const { meal, versions } of eaten) {
+        const served = found?.find((portion) => portion.meal === meal.id);
+        const all = (): LineFactors | undefined => served?.factors() ?? (versions && onesOf(meal, versions));
+        faults.push(...watch.faults({ person: id, meal: meal.id, factors: all }));
       }
     }
     yield { person: person.id, done: i + 1, of: people.length };
   }
   throwIfAny(faults);
   return portions;
+}
+
+/** All that is in someone's own versions, where their portion is not known. */
+function onesOf({ dishes }: ReadMeal, versions: Versions): LineFactors {
+  return pooledFactors(
+    new Map([...dishes].map(([dish, s]) => [dish, s.plan.lines.map(() => ONE)])),
+    versions,
+  );
 }
 
 type Portions = readonly ServedPortion[];
@@ -227,9 +257,16 @@ function planOf(
   input: PlanOf,
 ): Plan {
   const byMeal = groupBy(portions, ({ meal }) => meal);
+  const people = read.people.map(({ id }) => id);
   const meals = read.meals.map((meal) => {
     const { id } = meal;
-    return plannedMeal(meal, byMeal.get(id) ?? [], { groups: groups.get(id), sharing: sharing.get(id) });
+    const pooled = read.pooled.get(id);
+    const eaten = pooled?.isVaried ? people.map((person) => [person, pooled.eatenBy(person)] as const) : [];
+    return plannedMeal(meal, byMeal.get(id) ?? [], {
+      groups: groups.get(id),
+      sharing: sharing.get(id),
+      versions: (dish) => versionsIn(dish, eaten, pooled?.usual),
+    });
   });
   return new Plan({
     people: read.people.map(({ id, name, meta }) => ({ id, name, ...withMeta(meta) })),
@@ -247,19 +284,44 @@ function planOf(
 interface SettledMeal {
   readonly groups: ReadonlyMap<string, readonly Group[]> | undefined;
   readonly sharing: ReadonlyMap<string, DishSharing> | undefined;
+  readonly versions: (dish: string) => DishVersions | undefined;
+}
+
+/** Who eats which version of a dish; nothing where nobody has one of their own. */
+function versionsIn(
+  dish: string,
+  eaten: readonly (readonly [string, EatenMeal])[],
+  usual: Versions | undefined,
+): DishVersions | undefined {
+  const of = new Map(
+    eaten.flatMap(([person, { versions }]): [string, Version][] => {
+      const own = versions?.get(dish);
+      return own ? [[person, own]] : [];
+    }),
+  );
+  const own = usual?.get(dish);
+  return [...of.values()].some((version) => version !== own) ? { usual: own, of } : undefined;
 }
 
 function plannedMeal(
   meal: ReadMeal,
   portions: readonly ServedPortion[],
-  { groups, sharing }: SettledMeal,
+  { groups, sharing, versions }: SettledMeal,
 ): PlannedMeal {
   const { id, name, day, own, meta, dishes: bases, made } = meal;
   const dishes = new Lookup<PlannedDish>();
   for (const [dish, base] of bases) {
     const eaters = portions.flatMap((portion) => portion.eating(dish) ?? []);
     const read = made.get(dish);
-    const at = { meal: id, name: dish, base, eaters, groups: groups?.get(dish), sharing: sharing?.get(dish) };
+    const at = {
+      meal: id,
+      name: dish,
+      base,
+      eaters,
+      groups: groups?.get(dish),
+      sharing: sharing?.get(dish),
+      versions: versions(dish),
+    };
     if (read) dishes.set(dish, new PlannedDish({ ...at, read }));
   }
   const batch = new Lookup([...dishes].map(([dish, whole]) => [dish, whole.batch]));

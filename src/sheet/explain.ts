@@ -74,7 +74,7 @@ function rangedStep(total: Tally, unit: string): string {
   return `${ends}: the figure is a middle one, since a range is published for ${total.ranged.join(", ")}`;
 }
 
-function checkWhere(where: unknown): void {
+export function checkWhere(where: unknown): void {
   const line = typeof where === "object" && where !== null && "line" in where;
   if (where === "total" || where === "portion" || line) return;
   const message = `${typeof where === "string" ? quote(where) : kindOf(where)} is nothing that can be explained`;

@@ -18,6 +18,7 @@ import type { EnergyCheck } from "../sheet/energyCheck.ts";
 import type { Explanation } from "../sheet/explanation.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Tally } from "../sheet/tally.ts";
+import type { Uncertainty } from "../sheet/uncertain.ts";
 import type { ShoppingList } from "../shop/list.ts";
 import { allergenTables, allergenTidy } from "./allergenTables.ts";
 import { avoidedTables } from "./avoidedTable.ts";
@@ -56,10 +57,11 @@ import { sweepTables } from "./sweepTables.ts";
 import type { Table } from "./table.ts";
 import { energyTables, tallyTables, tallyTidy } from "./tallyTables.ts";
 import type { Asked, Tidy } from "./tidy.ts";
+import { uncertaintyTables, uncertaintyTidy } from "./uncertaintyTables.ts";
 
 /** A result of the library, of this copy of the package or of another: it says what it is. */
 export type Told =
-  | (Sheet | Tally | EnergyShares | EnergyCheck | Difference | CookingBalance | Explanation)
+  | (Sheet | Tally | EnergyShares | EnergyCheck | Difference | CookingBalance | Explanation | Uncertainty)
   | (Met | Missed | Measured | RoundingOutOfReach | Substitutes | Sweep)
   | (Comparison | DoseCheck | Allergens | ProteinQuality)
   | (Plan | PlanAvoided | CookingSchedule | ShoppingList);
@@ -80,6 +82,7 @@ const MAKERS: { readonly [Is in Told["is"]]: Maker<Extract<Told, { readonly is: 
   "steelyard/difference@1": { tables: differenceTables, rows: differenceTidy },
   "steelyard/cooking@1": { tables: cookingTables, rows: cookingTidy },
   "steelyard/explanation@1": { tables: explanationTables, rows: explanationTidy },
+  "steelyard/uncertainty@1": { tables: uncertaintyTables, rows: uncertaintyTidy },
   "steelyard/fit@1": { tables: metTables, rows: metTidy },
   "steelyard/fit-out-of-reach@1": { tables: outOfReachTables, rows: missedTidy },
   "steelyard/rounding@1": { tables: roundedTables, rows: roundedTidy },

@@ -1,13 +1,11 @@
 import { existsSync, readFileSync } from "node:fs";
 import { gunzipSync } from "node:zlib";
+import { isLong } from "../runs.ts";
 
 /** Where the published files lie, where they do: `sr28` as the USDA published them, each packed. */
 const folder = new URL("../../../shared/fooddata/", import.meta.url);
 
 export const isHere: boolean = existsSync(folder);
-
-/** Whether everything is gone through, or a small part of it. */
-export const isLong: boolean = Number(process.env.STEELYARD_RUNS ?? 0.1) >= 1;
 
 /** A file of SR28, of every food or of those of a slice. */
 export function srFile(name: string): string {

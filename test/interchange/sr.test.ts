@@ -3,7 +3,8 @@ import { type ComponentId, components, exact, type FoodInput, foodTable, recipe,
 import { type FoodsRead, foodsFromSr, type SrFiles } from "steelyard/interchange";
 import { beforeAll, describe, expect, it } from "vitest";
 import { errorOf } from "../number/errorOf.ts";
-import { isHere, isLong, sharedJson, srFile, srRows } from "./shared.ts";
+import { isLong, runs } from "../runs.ts";
+import { isHere, sharedJson, srFile, srRows } from "./shared.ts";
 
 /** A made sample in the form of the files; its figures are made up. */
 const made = {
@@ -130,7 +131,7 @@ describe("foods from the files of SR28", () => {
         const chunks = (text: string) => text.match(new RegExp(`[^]{1,${size}}`, "g")) ?? [];
         expect(inPieces(chunks)).toBe(whole);
       }),
-      { numRuns: 20 },
+      { numRuns: runs(20) },
     );
   });
 

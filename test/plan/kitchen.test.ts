@@ -189,7 +189,7 @@ describe("a plan for a kitchen", () => {
         }
       }
     });
-    expect(weighed).toBeGreaterThan(5);
+    expect(weighed).toBeGreaterThan(2);
   });
 
   it("leaves what is the same for everyone as it is", () => {
@@ -225,7 +225,7 @@ describe("a plan for a kitchen", () => {
         if (told.has("not-rounded")) expect(portion.drift?.status).toBe("unrounded");
       }
     }, 120);
-    expect(firm).toBeGreaterThan(30);
+    expect(firm).toBeGreaterThan(12);
   });
 
   it("tells its drift as the sheets have it", () => {

@@ -166,7 +166,7 @@ describe("a fit that is met", () => {
       },
       250,
     );
-    expect(moved).toBeGreaterThan(15);
+    expect(moved).toBeGreaterThan(4);
   });
 
   it("does not mind the order of demands and lines", () => {
@@ -281,7 +281,7 @@ describe("a fit and one factor", () => {
       if (equals(b.factor, times(c, a.factor))) same += 1;
       else expect(compare(away(b.factor), away(times(c, a.factor)))).toBe(-1);
     });
-    expect(same).toBeGreaterThan(60);
+    expect(same).toBeGreaterThan(18);
   });
 });
 
@@ -349,7 +349,7 @@ describe("a fit that is out of reach", () => {
         expect(within(ends.filter((each) => each !== spared))).toBe("met");
       }
     });
-    expect(ranges).toBeGreaterThan(100);
+    expect(ranges).toBeGreaterThan(30);
   });
 
   it("suggests only what does open it, and eases no further than it must", () => {
@@ -384,8 +384,8 @@ describe("a fit that is out of reach", () => {
         expect(fit(s, with_(short)).status).toBe("out-of-reach");
       }
     });
-    expect(freed).toBeGreaterThan(20);
-    expect(eased).toBeGreaterThan(100);
+    expect(freed).toBeGreaterThan(6);
+    expect(eased).toBeGreaterThan(30);
   });
 
   it("suggests several together only where no one is enough, and they are", () => {
@@ -421,7 +421,7 @@ describe("a fit that is out of reach", () => {
       },
       200,
     );
-    expect(pairs).toBeGreaterThan(20);
+    expect(pairs).toBeGreaterThan(6);
     expect(more).toBeGreaterThan(0);
   });
 
@@ -443,7 +443,7 @@ describe("a fit that is out of reach", () => {
         if (brings) expect(toText(brings)).toBe(toText(brought(demand, missed.nearest)));
       }
     });
-    expect(kept).toBeGreaterThan(80);
+    expect(kept).toBeGreaterThan(24);
   });
 });
 
@@ -466,7 +466,7 @@ describe("what comes nearest", () => {
       expect(missesByKind(b.outcomes)).toEqual(missesByKind(a.outcomes));
       if (a.status !== "met" && a.nearest) missed += 1;
     });
-    expect(missed).toBeGreaterThan(40);
+    expect(missed).toBeGreaterThan(12);
   });
 
   it("has the energy asked wherever that can be had, however far shares and ratios are", () => {
@@ -480,7 +480,7 @@ describe("what comes nearest", () => {
       expect(near && toText(near.portion("energy").value)).toBe(energy);
       if (fitted.status !== "met") missed += 1;
     });
-    expect(missed).toBeGreaterThan(20);
+    expect(missed).toBeGreaterThan(6);
   });
 });
 
@@ -553,7 +553,7 @@ describe("a shadow price", () => {
         if (Math.abs(rate - price) <= 1e-6 * (1e-9 + price)) same += 1;
       }
     });
-    expect(all).toBeGreaterThan(100);
+    expect(all).toBeGreaterThan(30);
     // Where several bounds meet in one point, the price may say more than a step buys.
     expect(same / all).toBeGreaterThan(0.8);
   });
@@ -577,7 +577,7 @@ describe("a shadow price", () => {
         expect(toText(eased.departure)).toBe(toText(easing.to));
       }
     });
-    expect(all).toBeGreaterThan(30);
+    expect(all).toBeGreaterThan(9);
   });
 });
 
@@ -619,8 +619,8 @@ describe("what is not known", () => {
       },
       300,
     );
-    expect(kept).toBeGreaterThan(20);
-    expect(free).toBeGreaterThan(20);
+    expect(kept).toBeGreaterThan(6);
+    expect(free).toBeGreaterThan(6);
   });
 
   it("does not bend a fit by limits on what no line tells", () => {

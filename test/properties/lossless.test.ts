@@ -47,6 +47,7 @@ const more: readonly (readonly [string, unknown])[] = [
     face.roundToKitchen(bowl, "metric", { demands: [{ of: "energy", exactly: "601.234 kcal", firm: true }] }),
   ],
   ["an explanation", explain(bowl, "protein", "portion")],
+  ["an uncertainty", face.uncertainty(bowl, "iron", "portion")],
   ["energy shares", energyShares(bowl)],
   ["a cell of one's own", face.cellValue(bowl, "twice", "total")],
   ["a tally of one line", bowl.cell("tofu", "iodine")],

@@ -78,9 +78,9 @@ describe("rounding", () => {
         expect(heldBefore).toBe(then?.firm && isZero(then.excess));
       }
     });
-    expect(seen.met).toBeGreaterThan(50);
-    expect(seen.nearest).toBeGreaterThan(30);
-    expect(seen["out-of-reach"]).toBeGreaterThan(5);
+    expect(seen.met).toBeGreaterThan(15);
+    expect(seen.nearest).toBeGreaterThan(9);
+    expect(seen["out-of-reach"]).toBeGreaterThan(1);
     expect(seen.stopped).toBe(0);
   });
 
@@ -99,7 +99,7 @@ describe("rounding", () => {
         } else if (measurable) expect(fault).toBeUndefined();
       });
     });
-    expect(checked).toBeGreaterThan(400);
+    expect(checked).toBeGreaterThan(120);
   });
 
   it("touches no per-portion line, and lets no line vanish", () => {
@@ -130,7 +130,7 @@ describe("rounding", () => {
       expect(excess === 0 ? drift : excess).toBeLessThanOrEqual(0);
       if ((excess || drift) < 0) better += 1;
     });
-    expect(better).toBeGreaterThan(25);
+    expect(better).toBeGreaterThan(7);
   });
 
   it("told of line by line, tells the truth: each line's nearest, and what that comes to", () => {
@@ -253,7 +253,7 @@ describe("rounding", () => {
       const drift = compare(short.drift.ratios, short.lineByLine.ratios);
       expect(excess === 0 ? drift : excess).toBeLessThanOrEqual(0);
     });
-    expect(cut).toBeGreaterThan(20);
+    expect(cut).toBeGreaterThan(6);
   });
 });
 

@@ -81,6 +81,7 @@ type Result = Told;
 const results: readonly (readonly [string, Result])[] = [
   ["a sheet", bowl],
   ["an explanation", explain(bowl, "iron", "portion")],
+  ["an uncertainty", face.uncertainty(bowl, "iron", "portion")],
   ["a difference", face.difference(bowl, face.revise(larger, { remove: ["honey"] }))],
   ["a sweep", face.sweep(plain, [{ target: "energy", values: [300, "1000/3"] }])],
   ["a cooking balance", face.cooking(bowl)],

@@ -28,6 +28,7 @@ const plan = face.portionPlan({
 const results: readonly (readonly [string, Result])[] = [
   ["a sheet", camp],
   ["an explanation", explain(camp, "protein", "portion")],
+  ["an uncertainty", face.uncertainty(camp, "iron", "portion")],
   ["a difference", face.difference(camp, larger)],
   ["a sweep", face.sweep(camp, [{ target: "energy", values: [300, "1000/3"] }])],
   ["a cooking balance", face.cooking(camp)],

@@ -1,13 +1,14 @@
-import { energySystems } from "../../food/energy.ts";
+import { type EnergySystem, energySystems } from "../../food/energy.ts";
 import type { Exact } from "../../number/exact.ts";
-import { isZero, minus, ONE, over, plus, sum, times, ZERO } from "../../number/exact.ts";
+import { fraction, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../../number/exact.ts";
 import { compare } from "../../number/ratio.ts";
 import { compareText } from "../../number/text.ts";
 import { type Asked, broughtBy, withinDishes } from "../../scale/engine/brought.ts";
-import type { Dish } from "../../scale/engine/model.ts";
-import type { ReadDemand } from "../../scale/engine/readDemand.ts";
+import type { ByLine, Dish } from "../../scale/engine/model.ts";
+import type { ReadDemand, Subject } from "../../scale/engine/readDemand.ts";
 import type { MealShare, Task } from "../../scale/engine/task.ts";
 import { splitOf } from "../../scale/linear.ts";
+import type { Figures } from "../../scale/round/heldBefore.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { ReadDaily } from "../read/readDaily.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
@@ -34,6 +35,7 @@ export interface DayTask {
   readonly task: Task;
   readonly dishes: readonly DayDish[];
   readonly shares: DayShares;
+  readonly system: EnergySystem;
   /** What is asked of the day, in the order of the task; then of its meals. */
   readonly demands: readonly ReadDemand[];
   readonly limits: ReadonlyMap<string, readonly ReadDemand[]>;
@@ -117,9 +119,22 @@ export function dayTaskOf(
     },
     dishes,
     shares,
+    system,
     demands,
     limits,
   };
+}
+
+/** What of a subject is eaten besides the plan's meals. */
+export function besidesIn({ dishes, system }: DayTask, subject: Subject): Figures {
+  const places = dishes.flatMap(({ own }, d) => (own === undefined ? [d] : []));
+  if (places.length === 0) return { value: ZERO, per: ZERO };
+  const { value, per } = withinDishes(broughtBy(dishes, subject, system), places);
+  const all = ({ lines, scale }: ByLine): Exact => {
+    const total = lines.flat().reduce((a, b) => a + b, 0n);
+    return fraction(total, scale);
+  };
+  return { value: all(value), per: per ? all(per) : ZERO };
 }
 
 /** Ranges that meals tell of their parts, by the names that these have in the day. */

@@ -32,6 +32,7 @@ import { avoidSchema, declaredBy, type KnownFoods, type ReadAvoid, readAvoid } f
 import { type ReadBody, readBody } from "./readBody.ts";
 import { byMealId, type DailyFields, dailyShape, type ReadDaily, readDaily } from "./readDaily.ts";
 import type { MealNames } from "./readMenu.ts";
+import { type VersionFields, versionShape } from "./readVersions.ts";
 
 /** What a portion is to bring, and where in the input that stands. */
 export type Want = { readonly path: Path } & Asked;
@@ -66,6 +67,8 @@ export interface ReadPerson {
   /** Wishes for their additions, to be read where lines are known, and as they are then. */
   readonly lines: { readonly given: Readonly<Record<string, string>> | undefined; readonly path: Path };
   readonly wishes: LineWishes;
+  /** Their own versions of dishes, as they were told. */
+  readonly own: Pick<VersionFields, "instead" | "leaveOut">;
   readonly body: ReadBody | undefined;
   readonly avoids: readonly ReadAvoid[];
   readonly meta?: Json;
@@ -80,7 +83,7 @@ export interface PersonSetting {
 }
 
 /** A person's fields as they are read. */
-interface PersonFields extends DailyFields {
+interface PersonFields extends DailyFields, VersionFields {
   readonly id: string;
   readonly name?: string;
   readonly person?: Person;
@@ -104,6 +107,7 @@ export const eaterSchema: () => Schema<PersonFields> = /* @__PURE__ */ once(() =
     aim: optional(readAs(aimSchema(), "an aim", (given) => given as Aim)),
     avoid: optional(avoidSchema()),
     ...dailyShape(),
+    ...versionShape(),
     demands: optional(asked),
     byMeal: optional(byName(asked, { like: "{ breakfast: { energy: 450 } }" })),
     away: optional(list(anyText(), { like: '["dinner"]' })),
@@ -167,6 +171,10 @@ export function readPerson(
     kitchen,
     lines: { given: lines, path: [...path, "lines"] },
     wishes: new LineWishes(),
+    own: {
+      ...(given.instead && { instead: given.instead }),
+      ...(given.leaveOut && { leaveOut: given.leaveOut }),
+    },
     body,
     avoids: body ? [...avoided, ...declaredBy(body.facts, avoided, [...path, "person"])] : avoided,
     ...(meta !== undefined && { meta }),

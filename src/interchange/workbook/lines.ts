@@ -1,0 +1,71 @@
+import { type Language, say } from "../../document/language.ts";
+import { type ComponentId, componentIds } from "../../food/components.ts";
+import { toText } from "../../number/digits.ts";
+import { type Exact, fraction } from "../../number/exact.ts";
+import type { PlanLine } from "../../sheet/plan.ts";
+import type { Sheet } from "../../sheet/sheet.ts";
+
+/** What is known of a component in 100 g of a line, as eaten. */
+export interface KnownFigure {
+  /** What is added up, or what stands in place of a figure, `trace`; undefined where nothing is known. */
+  readonly value: Exact | string | undefined;
+  /** Of a nested recipe of which a part says nothing: the figure is a floor. */
+  readonly inPart: boolean;
+  /** What the figure says of itself, where it does not come from its source as it is. */
+  readonly note: string;
+}
+
+/** A line of a page: one food, or nested recipe, in one state and cooked in one way. */
+export interface PageLine {
+  readonly name: string;
+  readonly state: string;
+  readonly source: string;
+  readonly added: "cooking" | "serving";
+  readonly figures: readonly KnownFigure[];
+  /** Tells lines apart that share a key and not their figures. */
+  readonly alike: string;
+}
+
+/** The line of a sheet in that place, with its figures as eaten but for what the pot does to water. */
+export function pageLine(s: Sheet, i: number, language: Language): PageLine {
+  const { line, source } = s.plan.lines[i] as PlanLine;
+  const figures = componentIds.map((_, k) => knownFigure(source, k, language));
+  const written = figures.map(({ value, inPart }) =>
+    value === undefined ? "" : `${typeof value === "string" ? value : toText(value)}${inPart ? "+" : ""}`,
+  );
+  return {
+    name: say(language, source.name),
+    state: say(language, source.state ?? ""),
+    source: source.food?.input.source ?? "",
+    added: line.added,
+    figures,
+    alike: [line.key, source.id, line.added, ...written].join("\n"),
+  };
+}
+
+const FLOOR: ReadonlySet<string> = /* @__PURE__ */ new Set(["missing", "trace", "below"]);
+
+function knownFigure(source: PlanLine["source"], k: number, language: Language): KnownFigure {
+  const value = fraction(source.values[k] ?? 0n, source.scale);
+  const own = source.figure(k);
+  if (own === undefined) {
+    const floors = source.marks(k).filter(({ kind }) => FLOOR.has(kind));
+    const silent = floors.some(({ kind, share }) => kind === "missing" && share.eq(1));
+    const nothing = silent && value.isZero();
+    return { value: nothing ? undefined : value, inPart: floors.length > 0 && !nothing, note: "" };
+  }
+  const { kind, note = "", high } = own;
+  if (kind === "missing") return { value: undefined, inPart: false, note: "" };
+  if (kind === "trace") return { value: say(language, "trace"), inPart: false, note };
+  if (kind === "below")
+    return { value: say(language, "below {limit}", { limit: high?.toString() ?? "" }), inPart: false, note };
+  const told =
+    kind === "known" ? note : note === "" ? say(language, kind) : `${say(language, kind)}: ${note}`;
+  const floor = own.inputs?.some((each) => FLOOR.has(each)) ?? false;
+  return { value, inPart: floor, note: told };
+}
+
+/** Components of which some line knows something, in the order of the registry. */
+export function knownComponents(lines: readonly PageLine[]): readonly ComponentId[] {
+  return componentIds.filter((_, k) => lines.some(({ figures }) => figures[k]?.value !== undefined));
+}
