@@ -43,6 +43,11 @@ export interface LineInput {
   readonly retention?: Retention;
   /** Whether `retention` was said of another food, which this one took the place of: what it changes is presumed. */
   readonly retentionPresumed?: boolean;
+  /**
+   * Cooked mass ÷ raw mass of this line, above 0. What a retention table tells to move with the yield does so
+   * by it; and where the recipe gives neither `cookedMass` nor `yieldFactor`, its lines' yields make its own.
+   */
+  readonly yieldFactor?: Value;
   /** `serving` lines are added after cooking: the yield factor and retention do not touch them. */
   readonly added?: "cooking" | "serving";
   readonly prep?: string;

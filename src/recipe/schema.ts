@@ -88,6 +88,7 @@ function lineSchema(): Schema<ReadLine> {
       most: optional(writtenAmount()),
       retention: optional(retentionSchema()),
       retentionPresumed: optional(flag()),
+      yieldFactor: optional(value({ above: 0 })),
       added: optional(word(["cooking", "serving"])),
       prep: optional(text()),
       meta: optional(meta()),

@@ -201,10 +201,11 @@ const AS_WEIGHED: Cooking = { by: "factor", factor: ONE };
 const NO_SHARES: Shares = /* @__PURE__ */ new Map();
 
 /** What is cooked weighs what the recipe says, which has been found to be a mass above 0. */
-function cookingOf({ cookedMass, yieldFactor, yieldPresumed }: Recipe): Cooking {
+function cookingOf({ cookedMass, yieldFactor, yieldPresumed, lines }: Recipe): Cooking {
   const mass = cookedMass === undefined ? undefined : gramsOf(amount(cookedMass));
   if (mass) return { by: "mass", mass };
-  if (yieldFactor === undefined) return AS_WEIGHED;
+  if (yieldFactor === undefined)
+    return lines.some((line) => line.yieldFactor !== undefined) ? { by: "lines" } : AS_WEIGHED;
   return { by: "factor", factor: exact(yieldFactor), ...(yieldPresumed && { presumed: true }) };
 }
 

@@ -41,6 +41,7 @@ function amountNow(s: Sheet, i: number): WrittenAmount {
 function cookingNow(s: Sheet): { cookedMass?: string; yieldFactor?: string; yieldPresumed?: boolean } {
   const { cooking } = s.values;
   if (cooking.by === "mass") return { cookedMass: `${toText(cooking.mass)} g` };
+  if (cooking.by === "lines") return {};
   if (cooking.presumed) return { yieldFactor: toText(cooking.factor), yieldPresumed: true };
   return s.origin.yieldFactor === undefined ? {} : { yieldFactor: toText(exact(s.origin.yieldFactor)) };
 }
