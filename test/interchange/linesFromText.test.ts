@@ -192,6 +192,15 @@ describe("a line for the recipe document", () => {
     expect(unclear?.hint).not.toBe("");
   });
 
+  it("asks for a density by name, with what foods of its kind weigh", () => {
+    const { unclear } = only("2 tbsp chia seeds");
+    expect(unclear?.message).toContain("Chia seeds");
+    // Ends of the seeds' measures in SR28: pumpkin kernels 129 g and linseed 168 g a cup of 236.6 ml.
+    expect(unclear?.hint).toMatch(
+      /of its kind, a millilitre weighs from 0\.55 g \(Pumpkin seeds.*\) to \d\.\d\d g/,
+    );
+  });
+
   it("asks whose spoons are meant", () => {
     const [line] = linesFromText("2 tbsp olive oil", starterFoods);
     expect(line?.unclear?.code).toBe("measures-needed");
