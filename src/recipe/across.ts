@@ -56,7 +56,7 @@ function checkMass(written: WrittenAmount | undefined, field: string, what: stri
 
 /** What holds between the fields of one line. */
 export function checkLine(given: Given, read: Partial<ReadLine>, refuse: Refuse): void {
-  const { food, recipe, part, retention } = given;
+  const { food, recipe, part, retention, yieldFactor } = given;
   if ((food === undefined) === (recipe === undefined)) {
     const message = food === undefined ? "neither food nor recipe" : "both food and recipe";
     refuse(message, "name one food or one nested recipe", ["food"]);
@@ -71,6 +71,10 @@ export function checkLine(given: Given, read: Partial<ReadLine>, refuse: Refuse)
   if (retention !== undefined && added === "serving")
     refuse("retention on a line that is added after cooking", "leave out retention, or the added", [
       "retention",
+    ]);
+  if (yieldFactor !== undefined && added === "serving")
+    refuse("a yield on a line that is added after cooking", "leave out yieldFactor, or the added", [
+      "yieldFactor",
     ]);
 }
 
