@@ -12,7 +12,7 @@ import { compare } from "../number/ratio.ts";
 import { LEAST_ABOVE_MOST, LEAST_HINT } from "../recipe/across.ts";
 import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
 import { recipeAsFar, unknownRecipe } from "../recipe/recipe.ts";
-import { type AmountReader, amountReader } from "../recipe/resolve.ts";
+import { type AmountReader, amountReader, readWritten } from "../recipe/resolve.ts";
 import { recipeSchema } from "../recipe/schema.ts";
 import { type PlanLine, type RecipesById, SheetPlan } from "./plan.ts";
 import { Sheet } from "./sheet.ts";
@@ -212,7 +212,7 @@ function cookingOf({ cookedMass, yieldFactor, yieldPresumed, lines }: Recipe): C
 /** A nested recipe is measured by mass as eaten, by its portions, or as a share of its batch. */
 function nestedReader(nested: Sheet): AmountReader {
   return {
-    read: (written) => amount(written, { own: ["portion", "batch"] }),
+    read: (written) => readWritten(written, { own: ["portion", "batch"] }),
     toGrams: (a) => {
       const grams = gramsOf(a);
       if (grams !== undefined) return { grams, by: { kind: "mass" } };
