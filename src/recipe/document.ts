@@ -79,6 +79,8 @@ export interface RecipeInput {
   readonly yieldFactor?: Value;
   /** Whether nobody measured that factor: an earlier cooked mass implied it, and lines have changed since. */
   readonly yieldPresumed?: boolean;
+  /** What a person is usually served of it, as eaten: a mass. Plans tell how far a portion is from it. */
+  readonly normalPortion?: WrittenAmount;
   /** Steps; `{key}` names a line. */
   readonly method?: readonly string[];
   readonly notes?: readonly RecipeNote[];

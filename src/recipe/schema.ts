@@ -42,6 +42,7 @@ export const documentSchema: () => Schema<ReadRecipe> = /* @__PURE__ */ once(() 
       cookedMass: optional(writtenAmount()),
       yieldFactor: optional(value({ above: 0 })),
       yieldPresumed: optional(flag()),
+      normalPortion: optional(writtenAmount()),
       method: optional(list(text(10_000))),
       notes: optional(list(noteSchema())),
       meta: optional(meta()),
