@@ -23,9 +23,11 @@ export {
 export { inReaderUnits } from "./cook/readerUnits.ts";
 export type {
   Avoided,
+  Besides,
   DayInput,
   DishInput,
   FewestPots,
+  KeptPortion,
   MealInput,
   PersonInput,
   PlanAnswer,
@@ -46,7 +48,9 @@ export {
   type DemandDrift,
   type DishSharing,
   type DishVersion,
+  type GroupEaten,
   type KitchenNote,
+  type LevelOfDays,
   PersonDay,
   PersonMean,
   Plan,
@@ -60,6 +64,7 @@ export {
   PortionDrift,
   type PortionFit,
   type PortionSharing,
+  type PortionSize,
   type PortionStatus,
   type Pot,
   type PotRatio,
@@ -68,6 +73,7 @@ export {
   type RatioDrift,
   type Serving,
 } from "./plan/plan.ts";
+export { type InAndOut, type PlanDifference, planDifference } from "./plan/planDifference.ts";
 export type {
   StoredDay,
   StoredDish,

@@ -185,6 +185,11 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
     [foods, "rolled oats"],
     [foods, "beans", { state: "cooked", known: ["iron"], limit: 2 }],
   ],
+  recipeFromText: [["Oats\nServes 2\n- 100 g rolled oats", foods, { measures: "us" }]],
+  recipeFromJsonLd: [
+    [{ "@type": "Recipe", name: "Oats", recipeYield: 2, recipeIngredient: ["100 g rolled oats"] }, foods],
+  ],
+  toJsonLd: [[bowl]],
   linesFromText: [["2 eggs\n1/2 cup milk (optional)", foods, { measures: "us" }]],
   foodFromLabel: [[label]],
   foodTable: [[[foods.get("farm-oats")]]],

@@ -198,12 +198,21 @@ function mealOf(
 
 /** With their own sheets; all else is `portionPlan`'s to read. */
 function personOf(person: StoredPerson, path: Path, at: (place: number, path: Path) => Sheet): unknown {
-  if (!isRecord(person) || !isRecord(person.instead)) return person;
-  const own = Object.entries(person.instead).map(([dish, place]) => [
-    dish,
-    typeof place === "number" ? at(place, [...path, "instead", dish]) : place,
-  ]);
-  return { ...person, instead: Object.fromEntries(own) };
+  if (!isRecord(person)) return person;
+  const { instead, besides } = person;
+  const placed = (place: unknown, ...field: Path): unknown =>
+    typeof place === "number" ? at(place, [...path, ...field]) : place;
+  const own = isRecord(instead)
+    ? Object.entries(instead).map(([dish, place]) => [dish, placed(place, "instead", dish)])
+    : undefined;
+  const eaten = Array.isArray(besides)
+    ? besides.map((each: unknown, i) =>
+        isRecord(each) && "sheet" in each
+          ? { ...each, sheet: placed(each.sheet, "besides", i, "sheet") }
+          : each,
+      )
+    : undefined;
+  return { ...person, ...(own && { instead: Object.fromEntries(own) }), ...(eaten && { besides: eaten }) };
 }
 
 /** The fields that `portionPlan` reads, handed on as they are. */

@@ -6,6 +6,8 @@ import { Lookup } from "../number/told.ts";
 import { PlannedDish } from "./dish.ts";
 import type { DishVersions } from "./dishVersion.ts";
 import { findDay } from "./find/dayFinder.ts";
+import { type BesideOfDay, besidesOf } from "./find/dayTask.ts";
+import { besidesOfKept, keptPortion } from "./find/kept.ts";
 import { PortionFinder } from "./find/portionFinder.ts";
 import { Watch } from "./find/watch.ts";
 import type { PlanInput } from "./input.ts";
@@ -14,7 +16,10 @@ import { AboutPeople } from "./people/about.ts";
 import { Plan, type PlannedMeal } from "./planned.ts";
 import type { ServedPortion } from "./portion.ts";
 import type { EatenMeal } from "./read/eatenMeals.ts";
+import type { ReadDaily } from "./read/readDaily.ts";
 import type { ReadMeal } from "./read/readMeal.ts";
+import type { ReadDay } from "./read/readMenu.ts";
+import type { ReadPerson } from "./read/readPerson.ts";
 import { type ReadPlan, readPlan } from "./read/readPlan.ts";
 import { pooledFactors, type Version, type Versions } from "./read/versions.ts";
 import type { Group } from "./share/groups.ts";
@@ -27,9 +32,11 @@ export { PersonDay, type PlannedDay } from "./day.ts";
 export { PlannedDish, type PlanQuestion } from "./dish.ts";
 export type { DishVersion } from "./dishVersion.ts";
 export { DayFit, type DayShare } from "./find/dayFit.ts";
-export { type DayEnd, PersonMean } from "./mean.ts";
+export { type DayEnd, type GroupEaten, PersonMean } from "./mean.ts";
 export { type DemandDrift, PortionDrift, type RatioDrift } from "./measure/drift.ts";
+export type { PortionSize } from "./normalPortion.ts";
 export { type AvoidedServed, type AvoidedUnknown, type Avoider, PlanAvoided } from "./people/avoided.ts";
+export type { LevelOfDays } from "./people/levels.ts";
 export { Plan, type PlannedMeal } from "./planned.ts";
 export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
 export type { KitchenNote } from "./share/groups.ts";
@@ -215,13 +222,16 @@ function* findAll({
   };
   const portions: ServedPortion[] = [];
   for (const [i, person] of people.entries()) {
-    const { id, daily, away } = person;
+    const { id, daily } = person;
     for (const day of days) {
       const eaten = day.meals.flatMap((meal) => pooled.get(meal)?.eatenBy(id) ?? []);
       const menu = eaten.map(({ meal }) => meal);
+      const kept = collect(faults, [], () => keptOf(person, menu)) ?? new Map<string, ServedPortion>();
       const own = daily
-        ? collect(faults, [], () => findDay({ person: id, daily, menu, away, besides: [] }))
-        : menu.flatMap((meal) => collect(faults, [], () => finderOf(meal).find(person)) ?? []);
+        ? collect(faults, [], () => dayOf(person, daily, day, menu, kept))
+        : menu.flatMap(
+            (meal) => kept.get(meal.id) ?? collect(faults, [], () => finderOf(meal).find(person)) ?? [],
+          );
       const found = own?.map((portion) => {
         const versions = eaten.find(({ meal }) => meal.id === portion.meal)?.versions;
         return portion.among(pooled.get(portion.meal)?.meal as ReadMeal, versions);
@@ -238,6 +248,53 @@ function* findAll({
   }
   throwIfAny(faults);
   return portions;
+}
+
+/** What people eat besides, by person and day. */
+function besidesByDay({ people, days }: ReadPlan): (person: string, day: string) => readonly BesideOfDay[] {
+  const all = new Map(people.map((person) => [person.id, person.besides]));
+  const byId = new Map(days.map((day) => [day.id, day]));
+  return (person, id) => {
+    const day = byId.get(id);
+    return day ? besidesOf(all.get(person) ?? [], day) : [];
+  };
+}
+
+/** Portions of a day that stay as they were, by meal; those of a meal that the person is away for are none. */
+function keptOf(
+  { id, keep: { amounts, path }, away }: ReadPerson,
+  menu: readonly ReadMeal[],
+): ReadonlyMap<string, ServedPortion> {
+  return new Map(
+    menu.flatMap((meal) => {
+      const own = amounts.get(meal.id);
+      return own && !away.has(meal.id)
+        ? [[meal.id, keptPortion(id, meal, own, [...path, meal.id])] as const]
+        : [];
+    }),
+  );
+}
+
+/** A day that is fitted as one around what is kept of it. */
+function dayOf(
+  person: ReadPerson,
+  daily: ReadDaily,
+  day: ReadDay,
+  menu: readonly ReadMeal[],
+  kept: ReadonlyMap<string, ServedPortion>,
+): readonly ServedPortion[] {
+  const stays = menu.flatMap((meal) => {
+    const portion = kept.get(meal.id);
+    return portion ? besidesOfKept(portion, meal) : [];
+  });
+  const found = findDay({
+    person: person.id,
+    daily,
+    menu,
+    away: new Set([...person.away, ...kept.keys()]),
+    besides: [...besidesOf(person.besides, day), ...stays],
+  });
+  return found.map((portion) => kept.get(portion.meal) ?? portion);
 }
 
 /** All that is in someone's own versions, where their portion is not known. */
@@ -274,6 +331,7 @@ function planOf(
     days: read.days.map(({ meta, ...day }) => ({ ...day, ...withMeta(meta) })),
     meals,
     portions,
+    besides: besidesByDay(read),
     input,
     kitchen: read.kitchen,
     about: new AboutPeople(read.people, read.meals, portions),

@@ -12,6 +12,7 @@ import { moveLines, notesOn, type ScaleNote } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { DayFit } from "./find/dayFit.ts";
 import type { PortionDrift } from "./measure/drift.ts";
+import { type PortionSize, sizesOf } from "./normalPortion.ts";
 import type { ReadMeal } from "./read/readMeal.ts";
 import { ownFactors, pooledFactors, type Versions } from "./read/versions.ts";
 import type { Eater, KitchenNote } from "./share/groups.ts";
@@ -52,6 +53,8 @@ export interface Portion {
   readonly shared: PortionSharing | undefined;
   /** What measurable amounts cost in accuracy; nothing where no kitchen was given. */
   readonly drift: PortionDrift | undefined;
+  /** Its size beside a normal portion, of each dish whose recipe tells one. */
+  readonly sizes: readonly PortionSize[];
   /** What a cook should know of its size. */
   readonly notes: readonly ScaleNote[];
   /** What a cook should know of its measured amounts; empty where no kitchen was given. */
@@ -192,6 +195,10 @@ export class ServedPortion extends Told implements Portion {
     const day = this.#made.answer.day;
     if (day) return day.text;
     return this.fit?.status === "out-of-reach" ? this.fit.text : "";
+  }
+
+  get sizes(): readonly PortionSize[] {
+    return sizesOf(this.dishes);
   }
 
   get notes(): readonly ScaleNote[] {

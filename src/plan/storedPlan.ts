@@ -1,7 +1,7 @@
 import { exact, isNumeric } from "../number/exact.ts";
 import { Sheet } from "../sheet/sheet.ts";
 import { type StoredSheet, storedSheet } from "../sheet/stored.ts";
-import type { DayInput, DishInput, MealInput, PersonInput, PlanInput } from "./input.ts";
+import type { Besides, DayInput, DishInput, MealInput, PersonInput, PlanInput } from "./input.ts";
 import type { Portion, PortionStatus } from "./portion.ts";
 
 /** The format that this version writes: the first had no menu of days. */
@@ -19,7 +19,8 @@ export interface StoredPlan extends Omit<PlanInput, "days" | "meals" | "people">
 }
 
 /** A person whose own sheets stand in the plan's `sheets`, by their place there. */
-export interface StoredPerson extends Omit<PersonInput, "instead"> {
+export interface StoredPerson extends Omit<PersonInput, "instead" | "besides"> {
+  readonly besides?: readonly (Omit<Besides, "sheet"> & { readonly sheet?: number })[];
   readonly instead?: { readonly [dish: string]: number };
 }
 
@@ -66,10 +67,17 @@ export function planOfInput(input: PlanInput, defaults: Pick<PlanInput, "toleran
     return { ...meal, dishes: named };
   };
   const { days, meals, people: given, ...rest } = input;
-  const people = given.map(({ instead, ...person }): StoredPerson => {
-    if (!instead) return person;
-    const places = Object.entries(instead).map(([dish, s]) => [dish, placeOf(s)]);
-    return { ...person, instead: Object.fromEntries(places) };
+  const people = given.map(({ instead, besides, ...person }): StoredPerson => {
+    const places = Object.entries(instead ?? {}).map(([dish, s]) => [dish, placeOf(s)]);
+    const eaten = besides?.map(({ sheet, ...each }) => ({
+      ...each,
+      ...(sheet && { sheet: placeOf(sheet) }),
+    }));
+    return {
+      ...person,
+      ...(instead && { instead: Object.fromEntries(places) }),
+      ...(eaten && { besides: eaten }),
+    };
   });
   const menu = {
     ...(days && { days: days.map((day): StoredDay => ({ ...day, meals: day.meals.map(storedMeal) })) }),

@@ -263,6 +263,7 @@ export const recipeJsonSchema: JsonSchema = {
                 ],
               },
               retentionPresumed: { type: "boolean" },
+              yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
               added: { enum: ["cooking", "serving"] },
               prep: { type: "string", minLength: 1, maxLength: 2000 },
               meta: {},
@@ -288,6 +289,20 @@ export const recipeJsonSchema: JsonSchema = {
         },
         yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
         yieldPresumed: { type: "boolean" },
+        normalPortion: {
+          anyOf: [
+            { type: "string", minLength: 1, maxLength: 1000 },
+            {
+              type: "object",
+              properties: {
+                value: { type: ["number", "string"] },
+                unit: { type: "string", minLength: 1, maxLength: 100 },
+              },
+              required: ["value", "unit"],
+              additionalProperties: false,
+            },
+          ],
+        },
         method: { type: "array", items: { type: "string", minLength: 1, maxLength: 10000 } },
         notes: {
           type: "array",
@@ -1999,6 +2014,7 @@ export const planJsonSchema: JsonSchema = {
                     ],
                   },
                   retentionPresumed: { type: "boolean" },
+                  yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
                   added: { enum: ["cooking", "serving"] },
                   prep: { type: "string", minLength: 1, maxLength: 2000 },
                   meta: {},
@@ -2024,6 +2040,20 @@ export const planJsonSchema: JsonSchema = {
             },
             yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
             yieldPresumed: { type: "boolean" },
+            normalPortion: {
+              anyOf: [
+                { type: "string", minLength: 1, maxLength: 1000 },
+                {
+                  type: "object",
+                  properties: {
+                    value: { type: ["number", "string"] },
+                    unit: { type: "string", minLength: 1, maxLength: 100 },
+                  },
+                  required: ["value", "unit"],
+                  additionalProperties: false,
+                },
+              ],
+            },
             method: { type: "array", items: { type: "string", minLength: 1, maxLength: 10000 } },
             notes: {
               type: "array",
@@ -2615,6 +2645,38 @@ export const planJsonSchema: JsonSchema = {
         },
         away: { type: "array", items: { type: "string" } },
         kitchen: { $ref: "#/$defs/__schema14" },
+        besides: {
+          type: "array",
+          items: {
+            type: "object",
+            properties: {
+              name: { type: "string", minLength: 1, maxLength: 200 },
+              days: { type: "array", items: { type: "string" } },
+              meal: { type: "string" },
+              sheet: {},
+              brings: {
+                type: "object",
+                propertyNames: { type: "string" },
+                additionalProperties: { type: ["number", "string"] },
+              },
+            },
+            required: ["name"],
+            additionalProperties: false,
+          },
+        },
+        keep: {
+          type: "object",
+          propertyNames: { type: "string" },
+          additionalProperties: {
+            type: "object",
+            propertyNames: { type: "string" },
+            additionalProperties: {
+              type: "object",
+              propertyNames: { type: "string" },
+              additionalProperties: { type: ["number", "string"], minimum: 0 },
+            },
+          },
+        },
         lines: {
           type: "object",
           propertyNames: { type: "string" },

@@ -27,7 +27,10 @@ export function pooledMeals(
 ): readonly PooledMeal[] {
   const known = new Map<Sheet, Map<string, Pooled>>();
   const ids = new Map<Sheet, number>();
-  const idOf = (s: Sheet): number => ids.get(s) ?? (ids.set(s, ids.size), ids.size - 1);
+  const idOf = (s: Sheet): number => {
+    if (!ids.has(s)) ids.set(s, ids.size);
+    return ids.get(s) ?? 0;
+  };
   const poolOf = (base: Sheet, versions: readonly Sheet[]): Pooled => {
     const all = known.get(base) ?? new Map<string, Pooled>();
     known.set(base, all);

@@ -1,4 +1,4 @@
-import { anyText, type Json, meta } from "../../document/leaves.ts";
+import { anyText, type Json, meta, number } from "../../document/leaves.ts";
 import { isRecord } from "../../document/safe.ts";
 import {
   andThen,
@@ -26,9 +26,11 @@ import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import { demandsSchema } from "../../scale/fit/demands.ts";
 import { wishesSchema } from "../../scale/round/wish.ts";
 import { portionTarget, type ReadTarget } from "../../scale/target.ts";
+import type { KeptAmounts } from "../share/lineFactors.ts";
 import { LineWishes } from "./lineWishes.ts";
 import { name } from "./name.ts";
 import { avoidSchema, declaredBy, type KnownFoods, type ReadAvoid, readAvoid } from "./readAvoid.ts";
+import { type BesidesFields, besidesSchema, type EatenBeside, readBesides } from "./readBesides.ts";
 import { type ReadBody, readBody } from "./readBody.ts";
 import { byMealId, type DailyFields, dailyShape, type ReadDaily, readDaily } from "./readDaily.ts";
 import type { MealNames } from "./readMenu.ts";
@@ -60,6 +62,9 @@ export interface ReadPerson {
   readonly wants: ReadonlyMap<string, Want>;
   /** What their days are to bring; nothing where meals are planned one by one. */
   readonly daily: ReadDaily | undefined;
+  readonly besides: readonly EatenBeside[];
+  /** Portions that stay as they were, by the meal's id. */
+  readonly keep: { readonly amounts: ReadonlyMap<string, KeptAmounts>; readonly path: Path };
   /** Ids of the meals that they are not there for. */
   readonly away: ReadonlySet<string>;
   /** Of one's own; the plan's where there is none. */
@@ -93,6 +98,8 @@ interface PersonFields extends DailyFields, VersionFields {
   readonly byMeal?: { readonly [meal: string]: Asked };
   readonly away?: readonly string[];
   readonly kitchen?: Kitchen;
+  readonly besides?: readonly BesidesFields[];
+  readonly keep?: { readonly [meal: string]: KeptAmounts };
   readonly lines?: Readonly<Record<string, string>>;
   readonly meta?: Json;
 }
@@ -112,6 +119,12 @@ export const eaterSchema: () => Schema<PersonFields> = /* @__PURE__ */ once(() =
     byMeal: optional(byName(asked, { like: "{ breakfast: { energy: 450 } }" })),
     away: optional(list(anyText(), { like: '["dinner"]' })),
     kitchen: optional(kitchenGiven()),
+    besides: optional(besidesSchema()),
+    keep: optional(
+      byName(byName(byName(number({ from: 0 }))), {
+        like: '{ "mon/breakfast": { porridge: { oats: 60 } } }',
+      }),
+    ),
     lines: optional(coded("rounding-malformed", wishesSchema())),
     meta: optional(meta()),
   });
@@ -167,6 +180,13 @@ export function readPerson(
     name: name ?? id,
     wants: new Map(meals.ids.map((meal) => [meal, wantOf(meal)])),
     daily,
+    keep: {
+      amounts: byMealId(given.keep ?? {}, meals, (name) =>
+        faults.push(meals.unknown(name, [...path, "keep", name])),
+      ),
+      path: [...path, "keep"],
+    },
+    besides: readBesides(faults, given.besides ?? [], [...path, "besides"], meals),
     away: new Set(gone),
     kitchen,
     lines: { given: lines, path: [...path, "lines"] },
