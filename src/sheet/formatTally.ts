@@ -1,5 +1,10 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
+import { count, flag, word } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { language } from "../document/readLanguage.ts";
+import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { type FigureOptions, showBound, showFigure, showRange } from "../measure/showFigure.ts";
+import { fault, kindOf } from "../number/error.ts";
 import type { Tally } from "./tally.ts";
 
 /** How a tally is written: figures as {@link FigureOptions} say, and whether its marks are. */
@@ -30,6 +35,28 @@ const MARKS = ["borrowed", "calculated", "derived", "presumed"] as const;
  * ```
  */
 export function formatTally(t: Tally, how: TallyOptions = {}): string {
+  if (typeof t !== "object" || t === null || !("bound" in t && "coverage" in t && "nil" in t))
+    throw fault(
+      "figure-malformed",
+      `${kindOf(t)} is not a tally`,
+      'take one from a sheet: s.portion("iron")',
+    );
+  return tallyText(t, read(tallyOptions(), how, "figure-malformed"));
+}
+
+const tallyOptions: () => Schema<TallyOptions> = /* @__PURE__ */ once(() =>
+  fields<TallyOptions>({
+    significant: optional(count(1, 34)),
+    places: optional(count(0, 34)),
+    zeros: optional(word(["trim", "keep"])),
+    grouped: optional(flag()),
+    language: optional(language()),
+    marks: optional(flag()),
+  }),
+);
+
+/** As {@link formatTally}, of what is trusted. */
+export function tallyText(t: Tally, how: TallyOptions = {}): string {
   const { marks = true, language = britishEnglish, ...digits } = how;
   if (t.bound === "unknown") return say(language, "not known");
   const figure = figureOf(t, t.unit === "" ? { ...digits, language } : { ...digits, language, unit: t.unit });
