@@ -57,6 +57,7 @@ export class SheetPlan {
   #order: readonly number[] | undefined;
   readonly #lineMarks: (readonly LineMark[] | undefined)[] = [];
   readonly #marks: (KeptMarks | undefined)[] = [];
+  readonly #kept: (KeptMarks | undefined)[][] = [];
 
   constructor(recipe: Recipe, foods: FoodTable, lines: readonly PlanLine[], recipes: RecipesById) {
     this.recipe = recipe;
@@ -103,6 +104,15 @@ export class SheetPlan {
     return marks.map((mark) => {
       return { line: i, key: mark.at === "" ? line.key : `${line.key}/${mark.at}`, mark };
     });
+  }
+
+  /** The same, by kind. */
+  keptOf(i: number, component: number): KeptMarks {
+    const own = this.#kept[i] ?? [];
+    this.#kept[i] = own;
+    const made = own[component] ?? gatherMarks(this.marksOf(i, component));
+    own[component] = made;
+    return made;
   }
 
   /** Every mark of a component, per-portion lines first: a gap in a dose matters most. */

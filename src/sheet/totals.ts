@@ -77,12 +77,24 @@ export class Totals {
     const { unit } = components[id];
     const d = this.#now.weights.denominator;
     const isEmpty = isZero(this.#values.grams[i] ?? ZERO);
-    const marks = isEmpty ? UNMARKED : this.#plan.marksOf(i, c);
-    if (marks.length === 0) return new Tally(n, d, unit, NO_MARKS, wholly);
-    const covered = (): Exact => minus(ONE, sum(marks.filter(isMissing).map((m) => m.mark.share)));
+    const marks = isEmpty ? NO_MARKS : this.#plan.keptOf(i, c);
+    if (marks === NO_MARKS) return new Tally(n, d, unit, NO_MARKS, wholly);
     const [plan, { grams }] = [this.#plan, this.#values];
+    const covered =
+      marks.missing.length === 0
+        ? wholly
+        : (): Exact =>
+            minus(
+              ONE,
+              sum(
+                plan
+                  .marksOf(i, c)
+                  .filter(isMissing)
+                  .map((m) => m.mark.share),
+              ),
+            );
     const ends = (): Ends => lineEnds(plan, grams, i, c);
-    return new Tally(n, d, unit, gatherMarks(marks), covered, undefined, ends);
+    return new Tally(n, d, unit, marks, covered, undefined, ends);
   }
 
   /** What the figures of a component say of themselves, as shares of this sheet's mass. */
@@ -184,8 +196,6 @@ function waterEnds(plan: SheetPlan, grams: readonly Exact[], change: Exact): End
     );
   return sumOf([driedBy(of("cooking"), change), of("serving")]);
 }
-
-const UNMARKED: readonly LineMark[] = [];
 
 const wholly = (): Exact => ONE;
 

@@ -16,7 +16,7 @@ export function sweepTables(s: Sweep): readonly Table[] {
     table({
       title: "One portion as eaten",
       columns: [
-        ...s.axes.map((axis) => ({ key: `at ${axis}`, heading: axis })),
+        ...s.axes.map((axis) => ({ key: `at_${axis.replace(/\s+/g, "_")}`, heading: axis })),
         ...s.components.map((id) => ({
           key: id,
           heading: components[id].name,
