@@ -5,7 +5,8 @@ import { language } from "../document/readLanguage.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { type FigureOptions, showBound, showFigure, showRange } from "../measure/showFigure.ts";
 import { fault, kindOf } from "../number/error.ts";
-import type { Tally } from "./tally.ts";
+import type { Exact } from "../number/exact.ts";
+import type { Bound } from "./bound.ts";
 
 /** How a tally is written: figures as {@link FigureOptions} say, and whether its marks are. */
 export interface TallyOptions extends Omit<FigureOptions, "unit" | "rounding"> {
@@ -14,6 +15,15 @@ export interface TallyOptions extends Omit<FigureOptions, "unit" | "rounding"> {
 }
 
 const MARKS = ["borrowed", "calculated", "derived", "presumed"] as const;
+
+/** What is read of a tally, which writes itself by this: so it is told by its parts, not by its class. */
+interface Formatted extends Readonly<Record<(typeof MARKS)[number], readonly string[]>> {
+  readonly value: Exact;
+  readonly unit: string;
+  readonly bound: Bound;
+  readonly least: Exact | undefined;
+  readonly most: Exact | undefined;
+}
 
 /**
  * Writes a tally as a person reads it, with its unit: the figure, what it bounds, and in words how it is known
@@ -34,8 +44,8 @@ const MARKS = ["borrowed", "calculated", "derived", "presumed"] as const;
  * formatTally(porridge.portion("iodine"), { marks: false }); // => at least 46 µg
  * ```
  */
-export function formatTally(t: Tally, how: TallyOptions = {}): string {
-  if (typeof t !== "object" || t === null || !("bound" in t && "coverage" in t && "nil" in t))
+export function formatTally(t: Formatted, how: TallyOptions = {}): string {
+  if (typeof t !== "object" || t === null || !("bound" in t && "missing" in t && "derived" in t))
     throw fault(
       "figure-malformed",
       `${kindOf(t)} is not a tally`,
@@ -56,7 +66,7 @@ const tallyOptions: () => Schema<TallyOptions> = /* @__PURE__ */ once(() =>
 );
 
 /** As {@link formatTally}, of what is trusted. */
-export function tallyText(t: Tally, how: TallyOptions = {}): string {
+export function tallyText(t: Formatted, how: TallyOptions = {}): string {
   const { marks = true, language = britishEnglish, ...digits } = how;
   if (t.bound === "unknown") return say(language, "not known");
   const figure = figureOf(t, t.unit === "" ? { ...digits, language } : { ...digits, language, unit: t.unit });
@@ -66,7 +76,7 @@ export function tallyText(t: Tally, how: TallyOptions = {}): string {
   return say(language, "{figure} ({marks})", { figure, marks: words });
 }
 
-function figureOf(t: Tally, how: FigureOptions & { readonly language: Language }): string {
+function figureOf(t: Formatted, how: FigureOptions & { readonly language: Language }): string {
   if (t.bound === "at-least" || t.bound === "at-most") return showBound(t.value, t.bound, how);
   if (t.bound !== "between") return showFigure(t.value, how);
   const { least, most } = t;
