@@ -36,6 +36,7 @@ export type {
   PotChoice,
 } from "./plan/input.ts";
 export { type OpenPlanOptions, openPlan } from "./plan/openPlan.ts";
+export { type Swapped, type SwapOf, type SwapOptions, swapFor } from "./plan/swapFor.ts";
 export {
   type Addition,
   type ApartWhy,
