@@ -33,7 +33,7 @@ function asNamed(text: string, foods: FoodTable, { measures }: ReadOptions): Rea
     alternatives: [],
     note: "",
   };
-  return readyFor(written, food, [{ id: food.id, name: food.name, score: 1 }], measures);
+  return readyFor(written, food, [{ id: food.id, name: food.name, score: 1 }], measures, foods);
 }
 
 const made: WeakMap<FoodTable, ReadonlyMap<string, FoodInput>> = /* @__PURE__ */ new WeakMap();

@@ -1,5 +1,6 @@
 import type { CookingSchedule } from "../cook/schedule.ts";
 import type { Language } from "../document/language.ts";
+import type { FoodTable } from "../food/table.ts";
 import type { ProteinQuality } from "../person/amino/quality.ts";
 import type { Comparison } from "../person/compare/comparison.ts";
 import type { Allergens } from "../person/portion/allergens.ts";
@@ -36,6 +37,7 @@ import { energyTidy } from "./energyRecords.ts";
 import { explanationTables, explanationTidy } from "./explanationTables.ts";
 import { metTidy, missedTidy } from "./fitRecords.ts";
 import { metTables, outOfReachTables } from "./fitTables.ts";
+import { foodsTables, foodsTidy } from "./foodsTables.ts";
 import type { Parts } from "./parts.ts";
 import { avoidedTidy } from "./peopleRecords.ts";
 import { planTidy } from "./planRecords.ts";
@@ -64,6 +66,7 @@ export type Told =
   | (Sheet | Tally | EnergyShares | EnergyCheck | Difference | CookingBalance | Explanation | Uncertainty)
   | (Met | Missed | Measured | RoundingOutOfReach | Substitutes | Sweep)
   | (Comparison | DoseCheck | Allergens | ProteinQuality)
+  | FoodTable
   | (Plan | PlanAvoided | CookingSchedule | ShoppingList);
 
 /** How one kind of result is shown to a person, and told to a data frame. */
@@ -75,6 +78,7 @@ interface Maker<T> {
 
 /** A maker for each kind, by what results call themselves. */
 const MAKERS: { readonly [Is in Told["is"]]: Maker<Extract<Told, { readonly is: Is }>> } = {
+  "steelyard/foods@1": { tables: foodsTables, rows: foodsTidy },
   "steelyard/sheet@1": { tables: sheetTables, rows: sheetTidy },
   "steelyard/tally@1": { tables: tallyTables, rows: tallyTidy },
   "steelyard/energy-shares@1": { tables: energyTables, rows: energyTidy },
