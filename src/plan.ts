@@ -36,7 +36,6 @@ export type {
   PotChoice,
 } from "./plan/input.ts";
 export { type OpenPlanOptions, openPlan } from "./plan/openPlan.ts";
-export { type Swapped, type SwapOf, type SwapOptions, swapFor } from "./plan/swapFor.ts";
 export {
   type Addition,
   type ApartWhy,
@@ -83,6 +82,7 @@ export type {
   StoredPlan,
   StoredPortion,
 } from "./plan/storedPlan.ts";
+export { type SwapOf, type SwapOptions, type Swapped, swapFor } from "./plan/swapFor.ts";
 export {
   type BoughtPack,
   type Cost,
