@@ -133,6 +133,7 @@ export {
 } from "./sheet/energyCheck.ts";
 export { explain, type Where } from "./sheet/explain.ts";
 export { Explanation } from "./sheet/explanation.ts";
+export { formatTally, type TallyOptions } from "./sheet/formatTally.ts";
 export type { ColumnFormula, ColumnView, RowFormula, RowView } from "./sheet/grid.ts";
 export { openSheet, type Refreshed, refresh } from "./sheet/openSheet.ts";
 export type { CellRef, CellValue, Failure, FormulaResult, RowRef } from "./sheet/own.ts";
