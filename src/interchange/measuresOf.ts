@@ -1,6 +1,7 @@
 import type { FoodInput, FoodMeasure } from "../food/food.ts";
 import { avoirdupois } from "../measure/data/avoirdupois.ts";
 import { usCustomary } from "../measure/data/usCustomary.ts";
+import { sameMeasure } from "../measure/own.ts";
 import { toText } from "../number/digits.ts";
 import { absolute, type Exact, equals, exact, minus, over, times } from "../number/exact.ts";
 import { compare } from "../number/ratio.ts";
@@ -49,8 +50,8 @@ export function measuresOf(weights: readonly PrintedWeight[]): readonly FoodMeas
   const made = new Map<string, string>();
   for (const { name, each } of kept) {
     const ownName =
-      kept.find((other) => sameName(other.name, name) && other.single) ??
-      kept.find((other) => sameName(other.name, name));
+      kept.find((other) => sameMeasure(other.name, name) && other.single) ??
+      kept.find((other) => sameMeasure(other.name, name));
     const weight = toText(each);
     const isTaken = (called: string): boolean => made.has(called) && made.get(called) !== weight;
     let called = name;
@@ -59,15 +60,6 @@ export function measuresOf(weights: readonly PrintedWeight[]): readonly FoodMeas
     made.set(called, weight);
   }
   return [...made].map(([name, grams]) => ({ name, grams }));
-}
-
-/** Whether a written amount could mean either: case and plural make no difference there. */
-function sameName(a: string, b: string): boolean {
-  return a === b || singular(a) === singular(b);
-}
-
-function singular(name: string): string {
-  return name.toLowerCase().replace(/(?:es|s)(?=[\s,()]|$)/g, "");
 }
 
 /** A name that a measure can have: it begins with a word and ends with one. */

@@ -34,6 +34,14 @@ export function matchOwn(text: string, own: readonly string[]): OwnMatch | undef
   return best;
 }
 
+/** Whether a written amount could mean either of two measures: case, commas and plural make no difference. */
+export function sameMeasure(a: string, b: string): boolean {
+  const [one, other] = [a, b].map((name) => tokens(plainFractions(name), MOST_WORDS));
+  return (
+    one?.length === other?.length && (one ?? []).every(({ word }, i) => sameWord(word, other?.[i]?.word))
+  );
+}
+
 /** More words than the name of any measure has. */
 const MOST_WORDS = 50;
 

@@ -185,9 +185,13 @@ describe("foods to values between commas and back", () => {
     () => {
       const names = ["FOOD_DES", "NUTR_DEF", "NUT_DATA", "WEIGHT", "FD_GROUP"] as const;
       const { foods } = foodsFromSr(Object.fromEntries(names.map((name) => [name, srFile(name)])) as never);
-      expect(written(back(foods))).toEqual(written(foods));
+      const again = back(foods);
+      const part = (table: FoodTable, at: number): unknown =>
+        foodTable(table.ids.slice(at, at + 500).map((id) => ({ ...table.get(id) }))).toJSON();
+      expect(again.ids).toEqual(foods.ids);
+      for (let at = 0; at < foods.ids.length; at += 500) expect(part(again, at)).toEqual(part(foods, at));
     },
-    120_000,
+    300_000,
   );
 
   it("are read by another reader as they were written", () => {
