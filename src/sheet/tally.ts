@@ -1,4 +1,5 @@
 import { type MarkKind, markKinds } from "../food/figure.ts";
+import { showFigure } from "../measure/showFigure.ts";
 import { toText } from "../number/digits.ts";
 import { fault } from "../number/error.ts";
 import {
@@ -94,6 +95,7 @@ export class Tally implements Marks {
     this.#covered = covered;
     this.#bound = bound;
     this.#endsOrHow = ends;
+    if (!isTaught) teach();
   }
 
   /** Gathered when first asked for: most figures are read without a look at what is behind them. */
@@ -277,6 +279,15 @@ export class Tally implements Marks {
     );
   }
 
+  /** In a line, in British English: `at least 4.1 mg`. */
+  toString(): string {
+    const figure = (x: Exact | undefined): string => (x ? showFigure(x, { unit: this.unit }) : "?");
+    const { bound } = this;
+    if (bound === "unknown") return "not known";
+    if (bound === "between") return `${figure(this.least)} to ${figure(this.most)}`;
+    return bound === "exact" ? figure(this.value) : `${bound.replace("-", " ")} ${figure(this.value)}`;
+  }
+
   get is(): "steelyard/tally@1" {
     return "steelyard/tally@1";
   }
@@ -296,6 +307,20 @@ export class Tally implements Marks {
       ...marks,
     };
   }
+}
+
+let isTaught = false;
+
+/** Gives the prototype, when the first tally is made, what Node's console asks for by symbol. */
+function teach(): void {
+  isTaught = true;
+  Object.defineProperty(Tally.prototype, Symbol.for("nodejs.util.inspect.custom"), {
+    value(this: Tally) {
+      return this.toString();
+    },
+    configurable: true,
+    writable: true,
+  });
 }
 
 /** A number that is known, as a tally. */

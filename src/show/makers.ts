@@ -7,6 +7,7 @@ import type { Allergens } from "../person/portion/allergens.ts";
 import type { DoseCheck } from "../person/portion/doses.ts";
 import type { PlanAvoided } from "../plan/people/avoided.ts";
 import type { Plan } from "../plan/planned.ts";
+import type { ServedPortion } from "../plan/portion.ts";
 import type { Met } from "../scale/fit/met.ts";
 import type { Missed } from "../scale/fit/missed.ts";
 import type { Measured, RoundingOutOfReach } from "../scale/round/result.ts";
@@ -45,6 +46,7 @@ import type { Parts } from "./parts.ts";
 import { avoidedTidy } from "./peopleRecords.ts";
 import { planTidy } from "./planRecords.ts";
 import { planTables } from "./planTables.ts";
+import { portionTables, portionTidy } from "./portionTables.ts";
 import { qualityTidy } from "./qualityRecords.ts";
 import { qualityTables } from "./qualityTable.ts";
 import { rankingTables, rankingTidy } from "./rankingTables.ts";
@@ -69,6 +71,7 @@ import { uncertaintyTables, uncertaintyTidy } from "./uncertaintyTables.ts";
 export type Told =
   | (Sheet | Tally | EnergyShares | EnergyCheck | Difference | CookingBalance | Explanation | Uncertainty)
   | (Met | Missed | Measured | RoundingOutOfReach | Substitutes | Sweep)
+  | ServedPortion
   | (Influence | Citations | FoodRanking)
   | (Comparison | DoseCheck | Allergens | ProteinQuality)
   | (Plan | PlanAvoided | CookingSchedule | ShoppingList);
@@ -103,6 +106,7 @@ const MAKERS: { readonly [Is in Told["is"]]: Maker<Extract<Told, { readonly is: 
   "steelyard/doses@1": { tables: doseTables, rows: doseTidy },
   "steelyard/allergens@1": { tables: allergenTables, rows: allergenTidy },
   "steelyard/protein-quality@1": { tables: qualityTables, rows: qualityTidy },
+  "steelyard/portion@1": { tables: portionTables, rows: portionTidy },
   "steelyard/plan@1": { tables: planTables, rows: planTidy },
   "steelyard/avoided@1": { tables: avoidedTables, rows: avoidedTidy },
   "steelyard/schedule@1": { tables: scheduleTables, rows: scheduleTidy },
