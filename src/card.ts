@@ -4,5 +4,9 @@ export {
   type CardDay,
   type CardDayFigure,
   type CardOptions,
+  type CookCardOptions,
+  cardPages,
+  cookCard,
+  type PagesOptions,
   personCard,
 } from "./card/personCard.ts";

@@ -26,7 +26,7 @@ export { usdaRetention } from "./food/data/retentionUsdaR6.ts";
  *
  * @example
  * ```ts
- * starterFoods.get("oats-rolled-dry").per100g.protein; // => 13.15
+ * starterFoods.get("oats-rolled-dry").per100g.protein; // => { value: '13.15', error: '0.053', count: 4 }
  * ```
  */
 export const starterFoods: FoodTable = /* @__PURE__ */ trustedTable(starterFoodInputs, analysedRetention);
@@ -37,7 +37,7 @@ export const starterFoods: FoodTable = /* @__PURE__ */ trustedTable(starterFoodI
  *
  * @example
  * ```ts
- * pulseFoods.get("chickpeas-boiled").per100g.protein; // => 8.86
+ * pulseFoods.get("chickpeas-boiled").per100g.protein; // => { value: '8.86', error: '0.205', count: 23 }
  * grainFoods.has("chickpeas-boiled"); // => false
  * ```
  */

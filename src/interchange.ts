@@ -1,6 +1,14 @@
+export { type FdcFiles, foodsFromFdc } from "./interchange/fdc.ts";
+export { type CsvColumn, type FoodsFromCsvOptions, foodsFromCsv } from "./interchange/foodsFromCsv.ts";
+export { foodsToCsv } from "./interchange/foodsToCsv.ts";
+export type { JsonLdTimes } from "./interchange/jsonLd/readNode.ts";
 export { type LinesOptions, linesFromText } from "./interchange/linesFromText.ts";
 export type { LineKind, ReadAmount, ReadLine, StatedAmount } from "./interchange/readLine.ts";
+export { type JsonLdRead, recipeFromJsonLd } from "./interchange/recipeFromJsonLd.ts";
+export { recipeFromText } from "./interchange/recipeFromText.ts";
+export type { RecipeRead, RecipeReadOptions } from "./interchange/recipeOf.ts";
 export type { LeftOut, WhyLeftOut } from "./interchange/rows.ts";
 export { type FoodsRead, foodsFromSr, type SrFiles } from "./interchange/sr.ts";
 export type { TextIn } from "./interchange/textIn.ts";
+export { type JsonLd, toJsonLd } from "./interchange/toJsonLd.ts";
 export { type SheetsByName, type WorkbookOptions, workbook } from "./interchange/workbook/workbook.ts";

@@ -23,9 +23,11 @@ export {
 export { inReaderUnits } from "./cook/readerUnits.ts";
 export type {
   Avoided,
+  Besides,
   DayInput,
   DishInput,
   FewestPots,
+  KeptPortion,
   MealInput,
   PersonInput,
   PlanAnswer,
@@ -45,7 +47,10 @@ export {
   type DayShare,
   type DemandDrift,
   type DishSharing,
+  type DishVersion,
+  type GroupEaten,
   type KitchenNote,
+  type LevelOfDays,
   PersonDay,
   PersonMean,
   Plan,
@@ -59,6 +64,7 @@ export {
   PortionDrift,
   type PortionFit,
   type PortionSharing,
+  type PortionSize,
   type PortionStatus,
   type Pot,
   type PotRatio,
@@ -67,7 +73,15 @@ export {
   type RatioDrift,
   type Serving,
 } from "./plan/plan.ts";
-export type { StoredDay, StoredDish, StoredMeal, StoredPlan, StoredPortion } from "./plan/storedPlan.ts";
+export { type InAndOut, type PlanDifference, planDifference } from "./plan/planDifference.ts";
+export type {
+  StoredDay,
+  StoredDish,
+  StoredMeal,
+  StoredPerson,
+  StoredPlan,
+  StoredPortion,
+} from "./plan/storedPlan.ts";
 export {
   type BoughtPack,
   type Cost,

@@ -186,9 +186,30 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
     [foods, "rolled oats"],
     [foods, "beans", { state: "cooked", known: ["iron"], limit: 2 }],
   ],
+  recipeFromText: [["Oats\nServes 2\n- 100 g rolled oats", foods, { measures: "us" }]],
+  recipeFromJsonLd: [
+    [{ "@type": "Recipe", name: "Oats", recipeYield: 2, recipeIngredient: ["100 g rolled oats"] }, foods],
+  ],
+  toJsonLd: [[bowl]],
   linesFromText: [["2 eggs\n1/2 cup milk (optional)", foods, { measures: "us" }]],
   foodFromLabel: [[label]],
   foodTable: [[[foods.get("farm-oats")]]],
+  foodsFromCsv: [
+    [
+      "name,FE (mg)\nOats,4",
+      { source: "own", columns: { x: null }, per: "100 g", delimiter: ",", decimal: ".", unknown: ["-"] },
+    ],
+  ],
+  foodsFromFdc: [
+    [
+      {
+        "food.csv": "fdc_id,description\n7,Kale",
+        "nutrient.csv": "id,name,unit_name,nutrient_nbr\n1089,Iron,MG,303",
+        "food_nutrient.csv": "fdc_id,nutrient_id,amount\n7,1089,1.6",
+      },
+    ],
+  ],
+  foodsToCsv: [[foods]],
   foodsFromSr: [
     [
       {

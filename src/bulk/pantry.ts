@@ -45,11 +45,13 @@ export class Pantry {
 
   /** Throws what a sheet of the line would. */
   draw(line: Line, measures: Recipe["measures"]): Drawn {
-    const { food = "", weighed, retention, retentionPresumed } = line;
+    const { food = "", weighed, retention, retentionPresumed, yieldFactor } = line;
     const kept = this.#drawn.get(measures) ?? new Map<string, Drawn>();
     this.#drawn.set(measures, kept);
     const isPlain = weighed === undefined && retention === undefined;
-    const key = isPlain ? food : JSON.stringify([food, weighed, retention, retentionPresumed]);
+    const key = isPlain
+      ? food
+      : JSON.stringify([food, weighed, retention, retentionPresumed, retention && yieldFactor]);
     const found = kept.get(key);
     if (found) return found;
     const { source, reader } = this.#alone(line, measures);

@@ -252,12 +252,13 @@ function unlessRefused(step: () => boolean): boolean {
 }
 
 /** Cooked over raw mass; undefined where a sheet has to tell. */
-function yieldOf({ yieldFactor, cookedMass }: Recipe, pot: number): number | undefined {
+function yieldOf({ yieldFactor, cookedMass, lines }: Recipe, pot: number): number | undefined {
   if (cookedMass !== undefined) {
     const grams = gramsOf(amount(cookedMass));
     return grams && pot > 0 ? toFloat(grams) / pot : undefined;
   }
-  return yieldFactor === undefined ? 1 : toFloat(exact(yieldFactor));
+  if (yieldFactor !== undefined) return toFloat(exact(yieldFactor));
+  return lines.some((line) => line.yieldFactor !== undefined) ? undefined : 1;
 }
 
 interface Said {

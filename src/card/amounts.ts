@@ -15,14 +15,17 @@ import type { AmountGroup, AmountRow } from "./card.ts";
 /** Stands beside what is measured before it is trimmed. */
 export const AS_PURCHASED = "as purchased, {grams} of it edible";
 
-/** A dish's lines: what is cooked, and what is added when it is served. */
+/** A dish's lines, of those that are shown: what is cooked, and what is added when it is served. */
 export function amountGroups(
   s: Sheet,
   serving: Pick<Serving, "measured" | "kitchen">,
   language: Language,
+  isShown: (key: string) => boolean = () => true,
 ): readonly AmountGroup[] {
   const rows = (added: SheetLine["added"]): readonly AmountRow[] =>
-    s.lines.flatMap((line, i) => (line.added === added ? [amountRow(s, i, line, serving, language)] : []));
+    s.lines.flatMap((line, i) =>
+      line.added === added && isShown(line.key) ? [amountRow(s, i, line, serving, language)] : [],
+    );
   const [cooked, served] = [rows("cooking"), rows("serving")];
   if (served.length === 0) return [{ heading: undefined, rows: cooked }];
   const atServing = { heading: say(language, "Add when serving"), rows: served };

@@ -29,11 +29,19 @@ export interface AmountGroup {
   readonly rows: readonly AmountRow[];
 }
 
+/** What to take of a pot. */
+export interface PotShare {
+  /** Days on which it is this much; empty where it is every time. */
+  readonly when: string;
+  readonly weigh: string;
+  readonly measure: string;
+}
+
 export interface CardDish {
   readonly name: string;
   readonly groups: readonly AmountGroup[];
-  /** This person's share of what is cooked for several; nothing where nothing is. */
-  readonly pot: { readonly weigh: string; readonly measure: string } | undefined;
+  /** This person's share of what is cooked for several, each time; empty where nothing is. */
+  readonly pots: readonly PotShare[];
   /** As eaten. */
   readonly mass: string;
   readonly method: readonly (readonly Piece[])[];
@@ -103,6 +111,8 @@ export interface Card {
   readonly factor: Exact;
   readonly energy: EnergyPicture | undefined;
   readonly day: readonly DayRow[];
+  /** Of how many days the figures are the mean; 1 where they are of what is shown. */
+  readonly days: number;
   /** Whether any row has a day to be held against. */
   readonly against: boolean;
   readonly cautions: readonly Sourced[];

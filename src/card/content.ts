@@ -1,20 +1,21 @@
 import { methodOf } from "../cook/methodOf.ts";
-import { settledAmount, weighed } from "../cook/settledAmount.ts";
+import { CookingSchedule } from "../cook/schedule.ts";
+import { weighed } from "../cook/settledAmount.ts";
 import { britishEnglish, type Language, say } from "../document/language.ts";
 import { type ComponentId, component } from "../food/components.ts";
-import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { collect, type Fault, fault, throwIfAny } from "../number/error.ts";
-import { ONE } from "../number/exact.ts";
+import { fraction, ONE } from "../number/exact.ts";
 import { allergensOf } from "../person/portion/allergens.ts";
 import { type EatenPortion, readEaten } from "../person/portion/eaten.ts";
 import { lossesNote } from "../plan/losses.ts";
 import { missedOf } from "../plan/missed.ts";
 import type { Plan, PlannedDish, Portion, Serving } from "../plan/plan.ts";
+import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote } from "../sheet/stated.ts";
 import { legend } from "../show/figure.ts";
 import { amountGroups } from "./amounts.ts";
-import type { Card, CardDish, CardMeal } from "./card.ts";
+import type { Card, CardDish, CardMeal, PotShare } from "./card.ts";
 import {
   allergenCautions,
   avoidedCautions,
@@ -28,12 +29,15 @@ import { cardComponents, dayRow, overCaution, ownDay, type ReadDay, readDay } fr
 import { energyOf } from "./energy.ts";
 import { Footnotes, foodSources, joined } from "./footnotes.ts";
 import type { CardCaution, CardOptions } from "./how.ts";
+import { potShare } from "./potShare.ts";
 import { silentFoods } from "./silent.ts";
 
 /** Gathers what stands on a person's card. Throws as {@link personCard}. */
-export function cardOf(plan: Plan, person: string, how: CardOptions): Card {
+export function cardOf(of: Plan | CookingSchedule, person: string, how: CardOptions): Card {
   const language = how.language ?? britishEnglish;
-  const { portions, dishes, ids, day } = read(plan, person, how);
+  const plan = of instanceof CookingSchedule ? of.plan : of;
+  const schedule = of instanceof CookingSchedule ? of : undefined;
+  const { portions, dishes, ids, day, days } = read(plan, person, how);
   const eaten = dishes.size === 0 ? undefined : readEaten(dishes, "card-malformed");
   const rows = eaten ? ids.map((id) => dayRow(id, eaten.brings(id), day.get(id), language)) : [];
   const energy = eaten && energyOf(eaten, how.energyBy ?? "atwater-general", language);
@@ -49,10 +53,11 @@ export function cardOf(plan: Plan, person: string, how: CardOptions): Card {
     date: how.date,
     version: how.version,
     about: aboutLines(how, language),
-    meals: portions.map((portion) => mealOf(plan, portion, language)),
+    meals: portions.map((portion) => mealOf(plan, portion, schedule, language)),
     factor: portions[0]?.factor ?? ONE,
     energy: energy?.picture,
     day: rows,
+    days,
     against: rows.some(({ share }) => share !== undefined),
     cautions,
     notes: [
@@ -82,11 +87,16 @@ interface Read {
   readonly dishes: ReadonlyMap<string, Sheet>;
   readonly ids: readonly ComponentId[];
   readonly day: ReadonlyMap<ComponentId, ReadDay>;
+  /** Of how many days the dishes are the mean. */
+  readonly days: number;
 }
 
 function read(plan: Plan, person: string, how: CardOptions): Read {
   const faults: Fault[] = [];
-  const meals = how.meals ?? plan.meals.map(({ id }) => id);
+  for (const [i, id] of (how.days ?? []).entries()) collect(faults, ["days", i], () => plan.day(person, id));
+  throwIfAny(faults);
+  const shown = plan.meals.filter((meal) => how.days?.includes(meal.day) ?? true);
+  const meals = how.meals ?? shown.map(({ id }) => id);
   if (meals.length === 0) {
     throw fault("card-malformed", "a card of no meals", "give the id of one, or leave `meals` out", [
       "meals",
@@ -95,7 +105,10 @@ function read(plan: Plan, person: string, how: CardOptions): Read {
   const portions = meals.flatMap((meal) => collect(faults, [], () => plan.portion(person, meal)) ?? []);
   const ids = [...new Set(how.components ?? cardComponents)];
   for (const [i, id] of ids.entries()) collect(faults, ["components", i], () => component(id));
-  const dishes = dishesOf(portions);
+  const dayOf = new Map(plan.meals.map((meal) => [meal.id, meal.day]));
+  const served = portions.filter(({ dishes }) => dishes.size > 0).map(({ meal }) => dayOf.get(meal));
+  const days = Math.max(1, new Set(served).size);
+  const dishes = dishesOf(portions, days);
   // Nobody's day is looked up for a card that is refused.
   const intakes = how.day || faults.length > 0 ? undefined : plan.intakes(person);
   const own = intakes ? ownDay(intakes, ids, how.personal ?? "hide") : [];
@@ -103,22 +116,32 @@ function read(plan: Plan, person: string, how: CardOptions): Read {
     readDay(how.day ?? own, how.personal ?? "hide", how.language ?? britishEnglish),
   );
   throwIfAny(faults);
-  return { portions, dishes, ids, day: day ?? new Map() };
+  return { portions, dishes, ids, day: day ?? new Map(), days };
 }
 
-/** Every dish under a name of its own, however meals and dishes are called. */
-function dishesOf(portions: readonly Portion[]): ReadonlyMap<string, Sheet> {
-  return new Map(portions.flatMap(({ dishes }, i) => [...dishes].map(([name, s]) => [`${i} ${name}`, s])));
+/** Every dish under a name of its own, however meals and dishes are called; of several days on their mean. */
+function dishesOf(portions: readonly Portion[], days: number): ReadonlyMap<string, Sheet> {
+  const mean = (s: Sheet): Sheet => (days === 1 ? s : moveLines(s, [], fraction(BigInt(days))));
+  return new Map(
+    portions.flatMap(({ dishes }, i) => [...dishes].map(([name, s]) => [`${i} ${name}`, mean(s)])),
+  );
 }
 
-function mealOf(plan: Plan, portion: Portion, language: Language): CardMeal {
+function mealOf(
+  plan: Plan,
+  portion: Portion,
+  schedule: CookingSchedule | undefined,
+  language: Language,
+): CardMeal {
   const { meal, status, dishes } = portion;
   const missed = missedOf(portion, language).map(({ text }) => text);
   const nothing = say(language, "Nothing is served, since what must hold cannot.");
   return {
     name: plan.meals.find(({ id }) => id === meal)?.name ?? meal,
     missed: status === "not-served" ? [nothing] : status === "away" ? [say(language, "Away.")] : missed,
-    dishes: [...dishes].map(([name, s]) => dishOf(s, plan.dish(meal, name), portion.person, language)),
+    dishes: [...dishes].map(([name, s]) =>
+      dishOf(s, { planned: plan.dish(meal, name), person: portion.person, schedule }, language),
+    ),
     notes: kitchenNotes(plan, portion, language),
   };
 }
@@ -137,14 +160,27 @@ function kitchenNotes(
   return [...new Set(told.map(({ text }) => say(language, text)))];
 }
 
-function dishOf(s: Sheet, planned: PlannedDish, person: string, language: Language): CardDish {
+interface Served {
+  readonly planned: PlannedDish;
+  readonly person: string;
+  /** What is cooked when, where it is told: the cook has the pots then. */
+  readonly schedule: CookingSchedule | undefined;
+}
+
+/** A pot that a cook makes for several is told by what to take of it: only what is one's own is weighed out. */
+function dishOf(s: Sheet, { planned, person, schedule }: Served, language: Language): CardDish {
   const serving = planned.serving(person);
-  const { steps, unnamed } = methodOf(s, serving.measured, language);
+  const { pot, added } = serving;
+  const isCooked = pot !== undefined && (schedule !== undefined || pot.people.length > 1);
+  const own = new Set((added?.lines ?? []).map(({ key }) => key));
+  const { steps, unnamed } = isCooked ? NO_METHOD : methodOf(s, serving.measured, language);
   const lines = unnamed.join("; ");
   return {
     name: s.name,
-    groups: amountGroups(s, serving, language),
-    pot: potShare(serving, language),
+    groups: amountGroups(s, serving, language, (key) => !isCooked || own.has(key)).filter(
+      ({ rows }) => rows.length > 0,
+    ),
+    pots: isCooked ? sharesOf(planned, serving, schedule, language) : [],
     mass: weighed(s.masses.cooked, language),
     method: steps,
     notes: [
@@ -154,24 +190,25 @@ function dishOf(s: Sheet, planned: PlannedDish, person: string, language: Langua
   };
 }
 
-/** What to take of a pot that several people eat from. */
-function potShare(
-  { pot, grams: exactGrams, share: exactShare, millilitres, weighed: onScale, isRest }: Serving,
+const NO_METHOD: ReturnType<typeof methodOf> = { steps: [], unnamed: [] };
+
+/** What to take each time: as it is cooked, where that is told. */
+function sharesOf(
+  { meal, name }: PlannedDish,
+  serving: Serving,
+  schedule: CookingSchedule | undefined,
   language: Language,
-): CardDish["pot"] | undefined {
-  if (!pot || pot.people.length < 2) return undefined;
-  const read = onScale && settledAmount(onScale, undefined, language);
-  const isGrams = onScale?.unit === "g";
-  const volume = millilitres ? showFigure(millilitres, { places: 0, unit: "ml", language }) : "";
-  const grams = isGrams && read !== undefined ? read : weighed(exactGrams, language);
-  // Grams say nothing to a kitchen that cannot weigh them.
-  const unweighed = pot.notes.some(({ code }) => code === "shares-exact");
-  const share = showPercent(exactShare, { significant: 2, language });
-  const part = unweighed && volume === "" ? say(language, "{share} of it", { share }) : volume;
-  return {
-    weigh: isRest ? say(language, "the rest ({grams})", { grams }) : grams,
-    measure: read === undefined || isGrams ? part : read,
-  };
+): readonly PotShare[] {
+  const found = schedule?.servings.filter(
+    (each) => each.person === serving.person && each.meal === meal && each.dish === name,
+  );
+  if (!found || found.length === 0) {
+    return [{ when: "", ...potShare(serving, serving.share, language) }];
+  }
+  return found.map(({ days, portion }) => ({
+    when: found.length === 1 ? "" : days.join(", "),
+    ...potShare(portion, undefined, language),
+  }));
 }
 
 function aboutLines({ about }: CardOptions, language: Language): readonly string[] {
@@ -182,14 +219,14 @@ function aboutLines({ about }: CardOptions, language: Language): readonly string
   ];
 }
 
-interface Served extends Read {
+interface ServedRead extends Read {
   readonly eaten: EatenPortion | undefined;
 }
 
 /** What could do harm stands first. */
 function cautionsOf(
   plan: Plan,
-  { portions, dishes, eaten, ids, day }: Served,
+  { portions, dishes, eaten, ids, day }: Omit<ServedRead, "days">,
   how: CardOptions,
 ): readonly CardCaution[] {
   const language = how.language ?? britishEnglish;

@@ -1,3 +1,4 @@
+import { CookingSchedule } from "../cook/schedule.ts";
 import { anyText, asWritten, thing, word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { language } from "../document/readLanguage.ts";
@@ -7,16 +8,16 @@ import { fault, kindOf } from "../number/error.ts";
 import { Comparison } from "../person/compare/comparison.ts";
 import { Plan } from "../plan/planned.ts";
 import { energyBy } from "../sheet/energy.ts";
-import type { CardAbout, CardCaution, CardDay, CardDayFigure, CardOptions } from "./how.ts";
+import type { CardAbout, CardCaution, CardDay, CardDayFigure, CardOptions, CookCardOptions } from "./how.ts";
 
 /**
  * Checks what a card is asked for: kinds of values alone, what they say is read where it is used.
  * Throws `card-malformed`, all faults at once.
  */
-export function checkCard(plan: unknown, how: unknown): void {
-  if (!(plan instanceof Plan)) {
+export function checkCard(of: unknown, how: unknown): void {
+  if (!(of instanceof Plan) && !(of instanceof CookingSchedule)) {
     const hint = "make one with portionPlan({ … })";
-    throw fault("card-malformed", `expected a plan, got ${kindOf(plan)}`, hint, ["plan"]);
+    throw fault("card-malformed", `expected a plan, got ${kindOf(of)}`, hint, ["plan"]);
   }
   read(cardHow(), how, "card-malformed");
 }
@@ -28,6 +29,7 @@ const cardHow: () => Schema<Omit<CardOptions, "energyBy">> = /* @__PURE__ */ onc
     date: text,
     version: text,
     meals: optional(list(anyText(), { like: "ids of the plan's meals" })),
+    days: optional(list(anyText(), { like: "ids of the menu's days" })),
     components: optional(list(anyText(), { like: '["iron", "fibre"]' })) as Schema<
       readonly ComponentId[] | undefined
     >,
@@ -66,3 +68,17 @@ function daySchema(): Schema<readonly CardDay[] | Comparison> {
     "a list",
   );
 }
+
+/** Checks what a cook's page is asked for. Throws `card-malformed`, all faults at once. */
+export function checkCookCard(schedule: unknown, how: unknown): void {
+  if (!(schedule instanceof CookingSchedule)) {
+    const hint = "make one with cookingSchedule(plan)";
+    throw fault("card-malformed", `expected a cooking schedule, got ${kindOf(schedule)}`, hint, ["schedule"]);
+  }
+  read(cookHow(), how, "card-malformed");
+}
+
+const cookHow: () => Schema<CookCardOptions> = /* @__PURE__ */ once(() => {
+  const text = optional(anyText());
+  return fields<CookCardOptions>({ day: text, date: text, version: text, language: optional(language()) });
+});

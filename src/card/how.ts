@@ -47,6 +47,8 @@ export interface CardOptions {
   readonly version?: string;
   /** Ids of the meals to show, in this order; all of them unless told. */
   readonly meals?: readonly string[];
+  /** Days of the menu to show, by id; all of them unless told. Nutrients of several days stand for their mean. */
+  readonly days?: readonly string[];
   /** What to show of nutrients, in this order; energy and what meals often lack or overdo unless told. */
   readonly components?: readonly ComponentId[];
   /**
@@ -66,6 +68,18 @@ export interface CardOptions {
   readonly about?: CardAbout;
   /** The factors by which energy is shared; general Atwater factors unless told. */
   readonly energyBy?: EnergyBy;
+  /** British English unless told. */
+  readonly language?: Language;
+}
+
+/** Options of {@link cookCard}. */
+export interface CookCardOptions {
+  /** The day of cooking to show; all of them unless told. */
+  readonly day?: string;
+  /** When it was made, as it should stand there; the library has no clock. */
+  readonly date?: string;
+  /** Which edition of the plan this is. */
+  readonly version?: string;
   /** British English unless told. */
   readonly language?: Language;
 }

@@ -16,12 +16,41 @@ const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; 
 
 /** A card as one page that needs nothing from anywhere. */
 export function cardHtml(card: Card, language: Language): string {
-  const page = new Page(language);
-  const direction = RIGHT_TO_LEFT.includes(language.tag.split("-")[0] ?? "") ? ' dir="rtl"' : "";
   const title = [card.person, ...card.meals.map(({ name }) => name)].join(", ");
+  return documentHtml({ title, language, type: typeSize(card), parts: cardParts(card, language, "") });
+}
+
+/** What stands in a person's page; `at` tells its marks from those of other pages in one document. */
+export function cardParts(card: Card, language: Language, at: string): readonly string[] {
+  const page = new Page(language, at);
+  return [
+    page.header(card),
+    "<main>",
+    ...card.meals.map((meal, i) => page.meal(meal, i)),
+    page.brings(card),
+    page.cautions(card.cautions),
+    "</main>",
+    page.footer(card),
+  ];
+}
+
+/** A document that asks for nothing and runs nothing. */
+export function documentHtml({
+  title,
+  language,
+  type,
+  parts,
+}: {
+  readonly title: string;
+  readonly language: Language;
+  /** The size of type in print, in points. */
+  readonly type: number;
+  readonly parts: readonly string[];
+}): string {
+  const direction = RIGHT_TO_LEFT.includes(language.tag.split("-")[0] ?? "") ? ' dir="rtl"' : "";
   return [
     "<!doctype html>",
-    `<html lang="${attribute(language.tag)}"${direction} style="--type:${typeSize(card)}pt">`,
+    `<html lang="${attribute(language.tag)}"${direction} style="--type:${type}pt">`,
     "<head>",
     '<meta charset="utf-8">',
     `<meta http-equiv="Content-Security-Policy" content="${POLICY}">`,
@@ -32,13 +61,7 @@ export function cardHtml(card: Card, language: Language): string {
     "</head>",
     "<body>",
     patterns(),
-    page.header(card),
-    "<main>",
-    ...card.meals.map((meal, i) => page.meal(meal, i)),
-    page.brings(card),
-    page.cautions(card.cautions),
-    "</main>",
-    page.footer(card),
+    ...parts,
     "</body>",
     "</html>",
     "",
@@ -46,12 +69,12 @@ export function cardHtml(card: Card, language: Language): string {
 }
 
 /** Text for an attribute or a title: on one line. */
-function attribute(text: string): string {
+export function attribute(text: string): string {
   return escapeHtml(clean(text).replaceAll("\n", " "));
 }
 
 /** Text set apart, so that a name that runs the other way leaves its neighbours alone. */
-function apart(text: string): string {
+export function apart(text: string): string {
   return `<bdi>${escapeHtml(text)}</bdi>`;
 }
 
@@ -61,9 +84,11 @@ const SHORT = 5;
 /** The parts of a page in one language. */
 class Page {
   readonly #language: Language;
+  readonly #at: string;
 
-  constructor(language: Language) {
+  constructor(language: Language, at: string) {
     this.#language = language;
+    this.#at = at;
   }
 
   header({ person, date, version, about, factor }: Card): string {
@@ -83,7 +108,7 @@ class Page {
   }
 
   meal({ name, missed, dishes, notes }: CardMeal, i: number): string {
-    const id = `meal-${i + 1}`;
+    const id = `${this.#at}meal-${i + 1}`;
     return [
       `<section aria-labelledby="${id}">`,
       `<h2 id="${id}">${apart(name)}</h2>`,
@@ -94,11 +119,12 @@ class Page {
     ].join("\n");
   }
 
-  #dish({ name, groups, pot, mass, method, notes }: CardDish, id: string): string {
+  #dish({ name, groups, pots, mass, method, notes }: CardDish, id: string): string {
     const spoons =
-      (pot?.measure ?? "") !== "" || groups.some(({ rows }) => rows.some(({ measure }) => measure !== ""));
-    const sum = (text: string, weigh: string, measure: string): string =>
-      `<tr><th scope="row">${this.#say(text)}</th><td class="weigh">${escapeHtml(weigh)}</td>${spoons ? `<td class="measure">${escapeHtml(measure)}</td>` : ""}</tr>`;
+      pots.some(({ measure }) => measure !== "") ||
+      groups.some(({ rows }) => rows.some(({ measure }) => measure !== ""));
+    const sum = (text: string, weigh: string, measure: string, gaps = {}): string =>
+      `<tr><th scope="row">${this.#say(text, gaps)}</th><td class="weigh">${escapeHtml(weigh)}</td>${spoons ? `<td class="measure">${escapeHtml(measure)}</td>` : ""}</tr>`;
     const heads = [
       `<th scope="col">${this.#say("What")}</th>`,
       `<th scope="col" class="weigh">${this.#say("Weigh")}</th>`,
@@ -109,9 +135,11 @@ class Page {
       `<h3 id="${id}">${apart(name)}</h3>`,
       `<table aria-labelledby="${id}">`,
       `<thead><tr>${heads.join("")}</tr></thead>`,
+      pots.length === 0
+        ? ""
+        : `<tbody class="pot-share">${pots.map(({ when, weigh, measure }) => sum(when === "" ? "From the pot" : "From the pot, {when}", weigh, measure, { when })).join("")}</tbody>`,
       ...groups.map((group) => this.#group(group, spoons)),
       "<tfoot>",
-      pot === undefined ? "" : sum("Share of the pot, cooked", pot.weigh, pot.measure),
       sum("As eaten", mass, ""),
       "</tfoot>",
       "</table>",
@@ -152,12 +180,12 @@ class Page {
         ? []
         : [`<li>${swatch("unknown")}${this.#say("not all known: {parts}", { parts: open })}</li>`];
     return [
-      '<section aria-labelledby="brings">',
-      `<h2 id="brings">${this.#say("What it brings")}</h2>`,
+      `<section aria-labelledby="${this.#at}brings">`,
+      `<h2 id="${this.#at}brings">${this.#say(card.days > 1 ? "Nutrients a day, mean of {days} days" : "Nutrients", { days: String(card.days) })}</h2>`,
       energy === undefined
         ? ""
-        : `<figure>${energySvg(energy, "energy-title").replace("{title}", () => attribute(energy.spoken))}<figcaption><ul class="key">${[...(key ?? []), ...rest].join("")}</ul></figcaption></figure>`,
-      '<table aria-labelledby="brings">',
+        : `<figure>${energySvg(energy, `${this.#at}energy-title`).replace("{title}", () => attribute(energy.spoken))}<figcaption><ul class="key">${[...(key ?? []), ...rest].join("")}</ul></figcaption></figure>`,
+      `<table aria-labelledby="${this.#at}brings">`,
       against ? `<caption>${this.#dayCaption(day)}</caption>` : "",
       `<thead><tr>${heads.map((text, i) => `<th scope="col"${i > 0 && i < 3 ? ' class="brings"' : ""}>${this.#say(text)}</th>`).join("")}</tr></thead>`,
       `<tbody>${day.map((row) => this.#nutrient(row, against)).join("\n")}</tbody>`,
@@ -190,8 +218,8 @@ class Page {
     if (all.length === 0) return "";
     const items = all.map(({ text, footnote }) => `<li>${escapeHtml(text)}${this.#reference(footnote)}</li>`);
     return [
-      '<section class="cautions" aria-labelledby="cautions">',
-      `<h2 id="cautions">${this.#say("Take care")}</h2>`,
+      `<section class="cautions" aria-labelledby="${this.#at}cautions">`,
+      `<h2 id="${this.#at}cautions">${this.#say("Take care")}</h2>`,
       `<ul>${items.join("")}</ul>`,
       "</section>",
     ].join("\n");
@@ -200,11 +228,11 @@ class Page {
   #reference(footnote: number | undefined): string {
     if (footnote === undefined) return "";
     const label = attribute(say(this.#language, "source {number}", { number: String(footnote) }));
-    return `<sup><a href="#source-${footnote}" aria-label="${label}">${footnote}</a></sup>`;
+    return `<sup><a href="#${this.#at}source-${footnote}" aria-label="${label}">${footnote}</a></sup>`;
   }
 
   footer({ notes, sources }: Card): string {
-    const list = sources.map((source, i) => `<li id="source-${i + 1}">${escapeHtml(source)}</li>`);
+    const list = sources.map((source, i) => `<li id="${this.#at}source-${i + 1}">${escapeHtml(source)}</li>`);
     return [
       "<footer>",
       `<ul>${notes.map((note) => `<li>${escapeHtml(note)}</li>`).join("")}</ul>`,
@@ -228,7 +256,7 @@ function figureHtml(text: string): string {
   return escapeHtml(text).replace(/(?<=\d.*) /g, "&nbsp;");
 }
 
-function dated(date: string): string {
+export function dated(date: string): string {
   return /^\d{4}-\d{2}-\d{2}$/.test(date) ? `<time datetime="${date}">${date}</time>` : escapeHtml(date);
 }
 

@@ -1,3 +1,4 @@
+import type { CookingSchedule } from "../cook/schedule.ts";
 import { readLanguage } from "../document/readLanguage.ts";
 import type { Plan } from "../plan/plan.ts";
 import { cardOf } from "./content.ts";
@@ -5,12 +6,14 @@ import { checkCard } from "./given.ts";
 import type { CardOptions } from "./how.ts";
 import { cardHtml } from "./html.ts";
 
-export type { CardAbout, CardCaution, CardDay, CardDayFigure, CardOptions } from "./how.ts";
+export type { CardAbout, CardCaution, CardDay, CardDayFigure, CardOptions, CookCardOptions } from "./how.ts";
+export { cardPages, cookCard, type PagesOptions } from "./pages.ts";
 
 /**
  * A person's card, to hang on a kitchen wall: one page of HTML that needs no script and no network.
- * For each meal it says what to weigh and what that is in spoons, with states, and the method with
- * amounts in place; then what the portion brings, as figures and as pictures, against the person's
+ * For each meal it says what to take of a pot that a cook makes for several, and what to add; of a pot of
+ * their own what to weigh, what that is in spoons, with states, and the method with amounts in place. Of a
+ * schedule it says what is taken as it is cooked, as the cook's page does. Then what the portion brings, as figures and as pictures, against the person's
  * day where one is given; what to heed; and in a footnote where figures come from. It heeds the
  * reader's choice of light and dark, is read by screen readers, and prints on one sheet of A4 or A5:
  * type goes down to 7 points (4.9 on A5) as a card grows, after that it goes on to a second sheet.
@@ -50,8 +53,8 @@ export type { CardAbout, CardCaution, CardDay, CardDayFigure, CardOptions } from
  * console.log(page.includes("<li>Simmer <b>100 g <bdi>Oats</bdi></b> in plenty of water.</li>")); // => true
  * ```
  */
-export function personCard(plan: Plan, person: string, how: CardOptions = {}): string {
-  checkCard(plan, how);
+export function personCard(of: Plan | CookingSchedule, person: string, how: CardOptions = {}): string {
+  checkCard(of, how);
   const language = readLanguage(how.language);
-  return cardHtml(cardOf(plan, person, how), language);
+  return cardHtml(cardOf(of, person, how), language);
 }

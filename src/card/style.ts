@@ -67,6 +67,23 @@ footer h2{font-size:1em;margin:.3em 0 0;color:inherit}
 footer ol{margin-top:0}
 footer ol>li{margin:0}
 footer ol>li::marker{font-weight:400;color:inherit}
+.page+.page{margin-top:3rem;border-top:.3rem double var(--rule);padding-top:1.2rem}
+.pot-share .weigh{font-size:1.7em}
+.pot-share th{font-weight:700}
+.order{font-size:1.05em;margin-bottom:.4em}
+.pot{break-inside:avoid-page;border-top:.06rem solid var(--rule);padding-bottom:.7em}
+.facts{color:var(--quiet)}
+.work{display:grid;grid-template-columns:minmax(0,1fr) minmax(0,1.2fr);gap:0 1.6rem;align-items:start}
+.served{margin-top:.5em}
+.served .weigh{padding-inline-end:1em}
+.added{width:45%}
+@media (max-width:40rem){.work{grid-template-columns:minmax(0,1fr)}
+.served thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.served tr{display:grid;grid-template-columns:minmax(0,1fr) auto;gap:0 .6em;padding:.2em 0}
+.served th,.served td{padding:0}
+.served .weigh{grid-area:1/2;padding:0}
+.served .added{grid-column:1/-1;width:auto}}
+@media (min-width:60rem){main.cook{columns:1}}
 @media (max-width:24rem){body{padding:.8rem}.share{min-width:2.5em}tbody th[scope=row]{min-width:5em}}
 @media (min-width:60rem){main{columns:2;column-gap:2.4rem}footer{columns:2;column-gap:2.4rem}}
 @page{margin:9mm}
@@ -76,6 +93,10 @@ html{font-size:var(--type);line-height:1.25;print-color-adjust:exact;-webkit-pri
 body{padding:0;max-width:none}
 main,footer{columns:2;column-gap:1.6rem}
 main{orphans:1;widows:1}
+main.cook{columns:1}
+.page{break-after:page}
+.page:last-child{break-after:auto}
+.page+.page{margin-top:0;border-top:0;padding-top:0}
 }
 @media print and (max-width:160mm){html{font-size:calc(var(--type)*.7)}}
 `;

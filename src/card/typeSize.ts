@@ -57,14 +57,20 @@ function headingHeight(text: string, size: number, width: number): number {
   return size * prose(text, width / size) + 0.8 * size;
 }
 
-function dishHeight({ name, groups, method, notes }: CardDish, column: number): number {
+function dishHeight({ name, groups, pots, method, notes }: CardDish, column: number): number {
   const rows = groups.flatMap((group) => group.rows.map((row) => amountHeight(row, column)));
   const steps = method.map((step) => {
     const text = step.map((piece) => ("text" in piece ? piece.text : `${piece.amount ?? ""} ${piece.name}`));
     return prose(text.join(""), column - 1.6) + 0.3;
   });
   const small = notes.map((note) => prose(note, column));
-  return headingHeight(name, 1.1, column) + groups.length * 2 + 6 + total([...rows, ...steps, ...small]);
+  return (
+    headingHeight(name, 1.1, column) +
+    groups.length * 2 +
+    2 * pots.length +
+    4 +
+    total([...rows, ...steps, ...small])
+  );
 }
 
 /** Beside the name stand what to weigh, and spoons in what is left. */

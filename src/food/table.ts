@@ -1,9 +1,9 @@
 import { versioned } from "../document/format.ts";
-import { word } from "../document/leaves.ts";
+import { isCallable, text, word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { trust } from "../document/safe.ts";
 import { andThen, asFar, attemptAt, fields, list, once, optional, type Schema } from "../document/schema.ts";
-import { fault, kindOf, quote } from "../number/error.ts";
+import { collect, type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import { uncloned } from "../number/uncloned.ts";
@@ -48,6 +48,7 @@ export class Food {
  * ```
  */
 export class FoodTable {
+  readonly is = "steelyard/foods@1";
   /** @internal Refuses a structured clone, which would keep no food. */
   readonly cloned: symbol = uncloned;
   readonly #foods: ReadonlyMap<string, Food>;
@@ -95,6 +96,22 @@ export class FoodTable {
     );
   }
 
+  /** A table of these foods and another's, whose foods and retention factors take the place of those of the same name. */
+  merge(other: FoodTable): FoodTable {
+    checkFoodTable(other);
+    return new FoodTable(new Map([...this.#foods, ...other.#foods]), other.retention ?? this.retention);
+  }
+
+  /**
+   * A table of some of these foods: those of these ids, in their order here, or those that `which` says yes to.
+   * Throws `food-unknown` for ids that there are not, all at once, and `food-malformed` for what picks none.
+   */
+  subset(which: readonly string[] | ((food: FoodInput) => boolean)): FoodTable {
+    const isWanted = isCallable<(food: FoodInput) => boolean>(which) ? which : among(this, which);
+    const kept = [...this.#foods].filter(([, { input }]) => isWanted(freezeAll(input)));
+    return new FoodTable(new Map(kept), this.retention);
+  }
+
   /**
    * The same foods with a table of retention factors, whose codes recipe lines may then name.
    * Throws `retention-malformed`.
@@ -117,6 +134,15 @@ export class FoodTable {
     const hint = didYouMean(id, this.#foods.keys(), "add it with .with([…]), or use an id from .ids");
     throw fault("food-unknown", `the table has no food ${quote(id)}`, hint);
   }
+}
+
+/** Whether a food is among those of some ids, all of which have to be in the table. */
+function among(table: FoodTable, ids: unknown): (food: FoodInput) => boolean {
+  const wanted = new Set(read(list(text(200)), ids, "food-malformed"));
+  const faults: Fault[] = [];
+  for (const id of wanted) collect(faults, [], () => table.food(id));
+  throwIfAny(faults);
+  return ({ id }) => wanted.has(id);
 }
 
 const FOODS_FORMAT = "steelyard-foods/1" as const;

@@ -4,9 +4,8 @@ import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { checkFoodTable, type FoodTable } from "../food/table.ts";
 import { type Measures, measures, type ReadySet } from "../measure/measures.ts";
 import type { ReadLine } from "./readLine.ts";
-import { readyLine } from "./readyLine.ts";
+import { readLineOf } from "./readLineOf.ts";
 import { physicalLines } from "./text/physicalLines.ts";
-import { readWritten } from "./text/written.ts";
 
 /** By what lines of text are read. */
 export interface LinesOptions {
@@ -37,13 +36,13 @@ export function linesFromText(
   options: LinesOptions = {},
 ): readonly ReadLine[] {
   checkFoodTable(foods);
-  const { measures: set } = read(linesOptions(), options, "format-malformed");
+  const how = read(linesOptions(), options, "format-malformed");
   const whole = read(text(LONGEST_TEXT), given, "format-malformed");
-  return physicalLines(whole).map((line) => readyLine(readWritten(line), foods, set));
+  return physicalLines(whole).map((line) => readLineOf(line, foods, how));
 }
 
 /** The longest text that is read, in characters. */
-const LONGEST_TEXT = 1_000_000;
+export const LONGEST_TEXT = 1_000_000;
 
 const linesOptions: () => Schema<{ readonly measures?: ReadySet }> = /* @__PURE__ */ once(() =>
   fields<{ readonly measures?: ReadySet }>({ measures: optional(measures()) }),

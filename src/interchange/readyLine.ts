@@ -2,9 +2,10 @@ import { type FoundFood, findFoods } from "../food/findFoods.ts";
 import type { FoodInput } from "../food/food.ts";
 import type { FoodTable } from "../food/table.ts";
 import type { ReadySet } from "../measure/measures.ts";
-import { collect, type Fault, quote } from "../number/error.ts";
+import { collect, type Fault, quote, within } from "../number/error.ts";
 import type { LineInput } from "../recipe/document.ts";
 import { amountReader } from "../recipe/resolve.ts";
+import { ofItsKind } from "./ofItsKind.ts";
 import type { ReadLine } from "./readLine.ts";
 import { searchWords } from "./searchWords.ts";
 import type { Written } from "./text/written.ts";
@@ -20,21 +21,51 @@ export function readyLine(
   { several, ...written }: Written,
   foods: FoodTable,
   set: ReadySet | undefined,
+  means: { readonly [words: string]: string } = {},
 ): ReadLine {
   if (written.food === "") return { ...written, candidates: [] };
+  const named = namedFood(written, foods, means);
+  if (named) return readyFor(written, named, [{ id: named.id, name: named.name, score: 1 }], set, foods);
   const names = searchWords(written);
   const candidates = names.map((words) => findFoods(foods, words, { limit: OFFERED })).reduce(inTurn, []);
   const read = { ...written, candidates: candidates.slice(0, OFFERED) };
   const [first] = candidates;
   if (first === undefined || first.score < CLEAR) return { ...read, unclear: notFound(written.food, first) };
   if (several || names.length > 1) return { ...read, unclear: severalFoods(written.food) };
+  return readyFor(written, foods.get(first.id), read.candidates, set, foods);
+}
+
+/** A line of a food that is known, where its amount is clear. */
+export function readyFor(
+  written: Omit<Written, "several">,
+  food: FoodInput,
+  candidates: readonly FoundFood[],
+  set: ReadySet | undefined,
+  foods: FoodTable,
+): ReadLine {
+  const read = { ...written, candidates };
   if (written.amounts.length === 0) return { ...read, unclear: noAmount(written.food) };
   const faults: Fault[] = [];
-  const food = foods.get(first.id);
   const amount = amountFor(written, food, set, faults);
   const [unclear] = faults;
-  if (amount === undefined) return unclear ? { ...read, unclear } : read;
+  if (amount === undefined) return unclear ? { ...read, unclear: withKind(unclear, food, foods) } : read;
   return { ...read, line: lineOf(written, food, amount) };
+}
+
+/** The food that the caller says the words mean. Throws `food-unknown` where the table has none of that id. */
+function namedFood(
+  { food }: Omit<Written, "several">,
+  foods: FoodTable,
+  means: { readonly [words: string]: string },
+): FoodInput | undefined {
+  const id = Object.hasOwn(means, food) ? means[food] : undefined;
+  return id === undefined ? undefined : within(["means", food], () => foods.get(id));
+}
+
+/** A food without a density is asked for one, with what foods of its kind weigh. */
+function withKind(why: Fault, food: FoodInput, foods: FoodTable): Fault {
+  const kind = why.code === "density-needed" ? ofItsKind(food, foods) : undefined;
+  return kind === undefined ? why : { ...why, hint: `${why.hint}; ${kind}` };
 }
 
 /** Foods of several names, each name's best first. */

@@ -7,13 +7,13 @@ import { toText } from "../number/digits.ts";
 import { type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
 import { exact, minus, over } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
-import { SR_ASSUMED_ZERO, srAnalysed, srBorrowed, srCalculated, srSource } from "./data/srDerivations.ts";
 import { usdaAdded, usdaNutrients, usdaToldElsewhere } from "./data/usdaNutrients.ts";
 import { densityOf, measuresOf, type PrintedWeight } from "./measuresOf.ts";
 import { type LeftOut, LeftOuts, Rows } from "./rows.ts";
 import { stateOf } from "./stateOf.ts";
 import { checkText, linesOf, type TextIn } from "./textIn.ts";
 import { figureUnit, toUnitOf } from "./units.ts";
+import { provenance } from "./usdaFigures.ts";
 
 /** The files of SR28 by their names, as they were published: read as Latin-1 text, whole or piece by piece. */
 export interface SrFiles {
@@ -230,24 +230,6 @@ function readFigures(
     else leftOut.add({ ...of, why: "second" });
   }
   return { rows, figures, leftOut: leftOut.list(), added };
-}
-
-/** What a figure says of how the source came by it. */
-function provenance(source: string, derivation: string, lender: string | undefined): object {
-  const code = [source, derivation].filter((each) => each !== "").join(" ");
-  const sourceCode = code === "" ? {} : { sourceCode: code };
-  if (source === SR_ASSUMED_ZERO) return { presumed: true, ...sourceCode };
-  const borrowed = srBorrowed[derivation];
-  const isBorrowed = borrowed !== undefined || lender !== undefined;
-  const from = [lender ?? "a like food, or another form of it", borrowed].filter(Boolean).join(", ");
-  const isCalculated = !srAnalysed.has(source) && borrowed === undefined;
-  return {
-    ...(isBorrowed && { borrowedFrom: from.length > 200 ? `${from.slice(0, 199)}…` : from }),
-    ...(isCalculated && {
-      calculated: srCalculated[derivation] ?? srSource[source] ?? "the source does not say how",
-    }),
-    ...sourceCode,
-  };
 }
 
 const isNumber = (text: string): boolean => /^(?:\d+\.?\d*|\.\d+)$/.test(text);

@@ -1,4 +1,5 @@
 import { type ComponentId, components } from "../food/components.ts";
+import { vitaminDFromIu } from "../food/internationalUnits.ts";
 import { toText } from "../number/digits.ts";
 import { type Exact, exact, over, times } from "../number/exact.ts";
 
@@ -36,10 +37,14 @@ const inOne: { readonly [pair: string]: string } = {
   "kJ kcal": "1/4.184",
 };
 
-/** Brings a figure to its component's unit; undefined where the units are not of one kind. */
+/**
+ * Brings a figure to its component's unit; undefined where the units are not of one kind. Of vitamins in
+ * international units only D turns into a mass without its form being known.
+ */
 export function toUnitOf(id: ComponentId, value: string, unit: string): string | undefined {
   const own = components[id].unit;
   if (unit === own) return value;
+  if (id === "vitaminD" && unit === "IU") return toText(vitaminDFromIu(value));
   const factor = inOne[`${unit} ${own}`];
   return factor === undefined ? undefined : toText(times(exact(value), factorOf(factor)));
 }

@@ -53,6 +53,8 @@ function waysOf(amount: ReadAmount, written: Omit<Written, "several">, food: Foo
     ...forms,
     ...names,
     ...names.map((name) => `medium ${name}`),
+
+    ...names.flatMap((name) => onlyOne(ofWord(name, measures))),
   ].map((name) => text(amount, name));
 }
 
@@ -84,6 +86,11 @@ function timesText(decimal: string, times: string): string {
 
 const SIZES: ReadonlySet<string> = new Set(["small", "large", "extra large"]);
 
+/** One measure where there is one alone; of several, a medium one. */
+function onlyOne(names: readonly string[]): readonly string[] {
+  return names.length === 1 ? names : ofWord("medium", names);
+}
+
 /** A bare count is of the food's own piece, else of medium ones. */
 function countWays(amount: ReadAmount, measures: readonly string[], food: FoodInput): string[] {
   const name = food.name.toLowerCase();
@@ -91,7 +98,17 @@ function countWays(amount: ReadAmount, measures: readonly string[], food: FoodIn
     (each) => each === "fruit" || each === "piece" || name.includes(each.toLowerCase()),
   );
   const sizes = measures.filter((each) => SIZES.has(each));
-  return [...pieces, "medium", ...(sizes.length === 1 ? sizes : [])].map((each) => text(amount, each));
+  const medium = ["medium", ...ofWord("medium", measures)];
+  return [...pieces, ...medium, ...(sizes.length === 1 ? sizes : [])].map((each) => text(amount, each));
+}
+
+/** Measures of a piece that say a size or piece among other words: `stalk, medium (7-1/2" - 8" long)`. */
+function ofWord(word: string, measures: readonly string[]): string[] {
+  return measures.filter((name) => {
+    const [before = ""] = name.toLowerCase().split("(");
+    const words: readonly string[] = before.match(/\p{L}+/gu) ?? [];
+    return !/^(?:cup|tbsp|tsp|fl oz|nlea)\b/.test(before) && words.includes(word);
+  });
 }
 
 /** An amount as a recipe document writes it. */

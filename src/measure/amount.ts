@@ -6,7 +6,7 @@ import { toText } from "../number/digits.ts";
 import { fault, quote } from "../number/error.ts";
 import { type Exact, equals, over, plus, times, type Value, ZERO } from "../number/exact.ts";
 import { compare } from "../number/ratio.ts";
-import { readData } from "./amountData.ts";
+import { readData, readEnds } from "./amountData.ts";
 import { type Measures, measures, type ReadySet } from "./measures.ts";
 import type { DecimalMark } from "./numberText.ts";
 import { parseAmount, type ReadContext, type ReadPart } from "./parse.ts";
@@ -29,8 +29,16 @@ export interface Amount {
   readonly measures?: Measures;
   /** The parts of an amount written in several (`1 lb 4 oz`); the figure is their sum in the largest unit. */
   readonly parts?: readonly Amount[];
+  /** The ends of an amount that a recipe gave as a range, in the unit; the figure is their middle. */
+  readonly range?: AmountRange;
   /** What `amount` reads back as exactly this amount. */
   toJSON(): AmountData;
+}
+
+/** The ends of an amount that was written as a range: `2-3 tbsp`. */
+export interface AmountRange {
+  readonly least: Exact;
+  readonly most: Exact;
 }
 
 /** An amount as JSON holds it. */
@@ -43,6 +51,8 @@ export interface PartData {
   readonly measures?: Measures;
   /** Set where the unit is one of the food's own measures. */
   readonly kind?: "own";
+  /** The ends of an amount that a recipe gave as a range. */
+  readonly range?: { readonly least: string; readonly most: string };
 }
 
 /** An amount as a caller may hand it in. */
@@ -107,7 +117,22 @@ export interface ReadAmountOptions extends Omit<AmountOptions, "measures"> {
 export function readAmount(input: AmountInput, context: ReadContext): Amount {
   if (input instanceof Written) return input;
   if (typeof input === "string") return together(parseAmount(input, context).map(simple));
-  return together(readData(input, context).map(simple));
+  const read = together(readData(input, context).map(simple));
+  const range = readRange(input);
+  return range ? ranged(read, read.value, range) : read;
+}
+
+/** The ends of an amount given as data, about its value. */
+function readRange(input: object): AmountRange | undefined {
+  if (!("range" in input) || input.range === undefined) return undefined;
+  const { least, most } = readEnds(input.range);
+  return { least, most };
+}
+
+/** @internal An amount that a recipe gave as a range, with its middle. */
+export function ranged(a: Amount, middle: Exact, range: AmountRange): Amount {
+  if (equals(range.least, range.most)) return withExact(a, middle);
+  return new Written(middle, a.unit, a.kind, a.size, a.measures, undefined, range);
 }
 
 /** Grams in a mass, exactly; nothing where it is not a mass. */
@@ -120,9 +145,12 @@ export function millilitresOf(a: Amount): Exact | undefined {
   return a.kind === "volume" && a.size ? times(a.value, a.size) : undefined;
 }
 
-/** The amount times an exact factor, in the same unit; parts are drawn together unless the factor is 1. */
+/** The amount times an exact factor, in the same unit, its ends with it; parts are drawn together unless the factor is 1. */
 export function timesAmount(a: Amount, factor: Exact): Amount {
-  return withExact(a, times(a.value, factor));
+  const figure = times(a.value, factor);
+  if (!a.range || equals(a.value, figure)) return withExact(a, figure);
+  const { least, most } = a.range;
+  return ranged(a, figure, { least: times(least, factor), most: times(most, factor) });
 }
 
 /** Another figure in the same unit; the amount itself, as written, where the figure is its own. */
@@ -135,6 +163,7 @@ export function withExact(a: Amount, figure: Exact): Amount {
 export function sameAmount(a: Amount, b: Amount): boolean {
   const sizes = a.size && b.size ? equals(a.size, b.size) : a.size === b.size;
   if (!sizes || a.unit !== b.unit || a.kind !== b.kind || !equals(a.value, b.value)) return false;
+  if (JSON.stringify(a.range) !== JSON.stringify(b.range)) return false;
   const [left, right] = [a.parts ?? [], b.parts ?? []];
   return (
     left.length === right.length &&
@@ -188,6 +217,7 @@ class Written implements Amount {
   declare readonly size?: Exact;
   declare readonly measures?: Measures;
   declare readonly parts?: readonly Amount[];
+  declare readonly range?: AmountRange;
 
   constructor(
     figure: Exact,
@@ -196,6 +226,7 @@ class Written implements Amount {
     size: Exact | undefined,
     measures: Measures | undefined,
     parts?: readonly Amount[],
+    range?: AmountRange,
   ) {
     this.value = figure;
     this.unit = unit;
@@ -203,6 +234,7 @@ class Written implements Amount {
     if (size) this.size = size;
     if (measures) this.measures = measures;
     if (parts) this.parts = Object.freeze([...parts]);
+    if (range) this.range = Object.freeze({ ...range });
     Object.freeze(this);
   }
 
@@ -213,7 +245,8 @@ class Written implements Amount {
   }
 }
 
-function partData({ value, unit, kind, measures }: Amount): PartData {
+function partData({ value, unit, kind, measures, range }: Amount): PartData {
   const whose = measures === undefined ? {} : { measures };
-  return { value: toText(value), unit, ...whose, ...(kind === "own" ? { kind } : {}) };
+  const ends = range && { range: { least: toText(range.least), most: toText(range.most) } };
+  return { value: toText(value), unit, ...whose, ...(kind === "own" ? { kind } : {}), ...ends };
 }

@@ -1,6 +1,7 @@
 import { refuseHole } from "../document/safe.ts";
 import { collect, type Fault, fault, kindOf, quote, throwIfAny, within } from "../number/error.ts";
 import { type Exact, exact, type Value } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { cleanText } from "./clean.ts";
 import { readyMeasures } from "./measures.ts";
 import { type DecimalMark, readNumber } from "./numberText.ts";
@@ -48,6 +49,20 @@ function readPart(input: unknown, context: ReadContext): ReadPart {
   throwIfAny(faults);
   if (!figure || !read) throw fault("amount-malformed", "not an amount", 'write { value: 100, unit: "g" }');
   return { value: figure, unit: read };
+}
+
+/** The ends of a range given as data. Throws `amount-malformed` and `amount-range`. */
+export function readEnds(range: unknown): { readonly least: Exact; readonly most: Exact } {
+  return within(["range"], () => {
+    checkObject(range);
+    const [least, most] = [
+      within(["least"], () => readValue(range.least)),
+      within(["most"], () => readValue(range.most)),
+    ];
+    if (compare(least, most) > 0)
+      throw fault("amount-range", "the range ends with its smaller end", "give the smaller one as least");
+    return { least, most };
+  });
 }
 
 export function readValue(value: unknown): Exact {

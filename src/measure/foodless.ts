@@ -7,17 +7,22 @@ import { readValue } from "./amountData.ts";
 import { cleanText } from "./clean.ts";
 import type { Measures } from "./measures.ts";
 import { rangeFault, readNumber, refuseAfter } from "./numberText.ts";
+import { endsOf } from "./range.ts";
 import { spelled } from "./unitText.ts";
 
 /**
  * Refuses a written amount for what is wrong with it whatever the food is: a malformed figure, one
- * below 0, a range, no unit. What a unit means is the food's to say, so that units pass.
+ * below 0, no unit, and a range unless it may be one. What a unit means is the food's to say, so that units pass.
  *
  * Throws `amount-…` and `number-…` codes.
  */
-export function checkFoodless(written: unknown): string | { readonly value: Value; readonly unit: string } {
+export function checkFoodless(
+  written: unknown,
+  mayRange = false,
+): string | { readonly value: Value; readonly unit: string } {
   if (typeof written === "string") {
-    checkText(written);
+    const ends = mayRange ? endsOf(written) : undefined;
+    for (const end of ends ?? [written]) checkText(end);
     return written;
   }
   if (!isRecord(written)) {

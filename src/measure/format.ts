@@ -147,7 +147,12 @@ function ownText(name: string, category: string, words: UnitWords): string {
   const first = /^[^\s,(]+/.exec(name)?.[0] ?? "";
   const nouns = words.nouns ?? {};
   const many = category !== "one" && Object.hasOwn(nouns, first) ? nouns[first] : undefined;
-  return many === undefined ? name : many + name.slice(first.length);
+  if (many !== undefined) return many + name.slice(first.length);
+  // A size may stand before it: `medium stalk`.
+  const [, size = "", noun = "", rest = ""] =
+    /^((?:extra )?(?:small|medium|large) )([^\s,]+)(.*)$/.exec(name) ?? [];
+  const sized = category !== "one" && Object.hasOwn(nouns, noun) ? nouns[noun] : undefined;
+  return sized === undefined ? name : `${size}${sized}${rest}`;
 }
 
 /** Whose measure it is, where the reader would take another. */

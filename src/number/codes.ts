@@ -91,4 +91,5 @@ export type ErrorCode =
   | "table-malformed"
   | "figure-malformed"
   // interchange
+  | "json-ld-malformed"
   | "line-several-foods";

@@ -5,6 +5,9 @@ import { EatenPortion } from "../person/portion/eaten.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { combine, type Tally } from "../sheet/tally.ts";
 import type { DayFit } from "./find/dayFit.ts";
+import type { BesideOfDay } from "./find/dayTask.ts";
+import { dayDrift } from "./measure/dayDrift.ts";
+import type { PortionDrift } from "./measure/drift.ts";
 import type { Portion, PortionStatus, ServedPortion } from "./portion.ts";
 
 /** A day of a plan. */
@@ -17,6 +20,14 @@ export interface PlannedDay {
   readonly meta?: Json;
 }
 
+interface DayAt {
+  readonly person: string;
+  readonly day: string;
+  readonly portions: readonly ServedPortion[];
+  readonly names: ReadonlyMap<string, string>;
+  readonly besides: readonly BesideOfDay[];
+}
+
 /** One person's day: all that they eat of it. */
 export class PersonDay extends Told {
   readonly person: string;
@@ -25,22 +36,31 @@ export class PersonDay extends Told {
   readonly portions: readonly Portion[];
   /** How it was fitted as one; nothing where meals were planned one by one, or none is eaten. */
   readonly fit: DayFit | undefined;
+  readonly #served: readonly ServedPortion[];
   readonly #names: ReadonlyMap<string, string>;
   #eaten: EatenPortion | undefined;
 
+  /** What is eaten that day besides what the plan serves. */
+  readonly besides: readonly BesideOfDay[];
+
   /** @internal Use `plan.day`. */
-  constructor(
-    person: string,
-    day: string,
-    portions: readonly ServedPortion[],
-    names: ReadonlyMap<string, string>,
-  ) {
+  constructor({ person, day, portions, names, besides }: DayAt) {
     super();
     this.person = person;
     this.day = day;
     this.portions = portions;
+    this.#served = portions;
     this.fit = portions.map((portion) => portion.dayFit()).find((fit) => fit !== undefined);
     this.#names = names;
+    this.besides = besides;
+  }
+
+  /**
+   * What measurable amounts cost the day in accuracy, all meals together; nothing where no kitchen was
+   * given, or the day was not fitted as one.
+   */
+  get drift(): PortionDrift | undefined {
+    return this.fit && dayDrift(this.fit, this.#served, () => [...this.dishes.values()]);
   }
 
   /** The worst of its portions; `away` where they are there for none of them. */
@@ -49,19 +69,27 @@ export class PersonDay extends Told {
     return WORST_FIRST.find((status) => all.includes(status)) ?? "away";
   }
 
-  /** Whether all that they eat that day is in the plan: they are there for every meal, and served each. */
+  /** Whether all that they eat that day is known: they are served each meal, or it is told what they eat instead. */
   get isWhole(): boolean {
-    return this.portions.every(({ status }) => status !== "away" && status !== "not-served");
+    const told = new Set(this.besides.map(({ meal }) => meal));
+    return this.portions.every(
+      ({ status, meal }) => (status !== "away" && status !== "not-served") || told.has(meal),
+    );
   }
 
-  /** What they eat, by `meal/dish`: what `compare` takes for the day. */
+  /** What they eat, by `meal/dish`, and besides by its name: what `compare` takes for the day. */
   get dishes(): ReadonlyMap<string, Sheet> {
-    return new Map(
-      this.portions.flatMap(({ meal, dishes }) => {
-        const own = this.#names.get(meal) ?? meal;
-        return [...dishes].map(([dish, s]) => [dish === own ? own : `${own}/${dish}`, s] as const);
-      }),
-    );
+    const served = this.portions.flatMap(({ meal, dishes }) => {
+      const own = this.#names.get(meal) ?? meal;
+      return [...dishes].map(([dish, s]) => [dish === own ? own : `${own}/${dish}`, s] as const);
+    });
+    const all = new Map(served);
+    for (const { name, sheet } of this.besides) {
+      let key = name;
+      for (let n = 2; all.has(key); n += 1) key = `${name} (${n})`;
+      all.set(key, sheet);
+    }
+    return all;
   }
 
   /** What the day brings of a component, all meals together. */

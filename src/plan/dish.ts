@@ -5,6 +5,7 @@ import { didYouMean } from "../number/near.ts";
 import { compare } from "../number/ratio.ts";
 import { Told } from "../number/told.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { type DishVersion, type DishVersions, versionsOf } from "./dishVersion.ts";
 import type { PotChoice } from "./input.ts";
 import { type Parted, partDish } from "./pot.ts";
 import type { ReadDish } from "./read/readDish.ts";
@@ -38,6 +39,8 @@ interface DishAt {
   /** Who eats of one pot, where that is settled. */
   readonly groups?: readonly Group[] | undefined;
   readonly sharing?: DishSharing | undefined;
+  /** Where someone has a version of their own. */
+  readonly versions?: DishVersions | undefined;
 }
 
 /** A dish for everyone: what is cooked once, and what each person gets of it. */
@@ -82,15 +85,23 @@ export class PlannedDish extends Told {
     return this.#apart.pots;
   }
 
+  /** Versions of it that people eat instead, and what each costs in pots; empty where nobody has one. */
+  get versions(): readonly DishVersion[] {
+    const { versions } = this.#at;
+    return versions ? versionsOf(this.#base, versions, this.#apart.groups) : [];
+  }
+
   /** How many pots there are and why, and what it costs whom where they were brought together. */
   get why(): string {
-    return this.sharing ? `${this.#why}. ${this.sharing.text}` : this.#why;
+    const versions = this.versions.map(({ people, text }) => `${people.join(", ")}, ${text}`);
+    return [this.#why, ...versions, ...(this.sharing ? [this.sharing.text] : [])].join(". ");
   }
 
   get #why(): string {
     const { pots } = this;
     if (pots.length === 0) return "nothing of it is cooked for more than one person";
     if (pots.length === 1) return "one pot: what is held keeps the same ratios for everyone";
+    if (pots.every(({ ratios }) => ratios.length === 0)) return `${pots.length} pots, one for each version`;
     const parts = [...new Set(pots.flatMap(({ ratios }) => ratios.map(({ part }) => part)))];
     const each = parts.map((part) => {
       const all = pots.map(({ ratios }) => ratios.find((own) => own.part === part)?.ratio ?? ONE);

@@ -1,6 +1,7 @@
 // What a plan is handed in: meals, people, and what the cook has to measure with.
 import type { Json } from "../document/leaves.ts";
 import type { Allergen } from "../food/allergens.ts";
+import type { ComponentId } from "../food/components.ts";
 import type { Kitchen, KitchenName } from "../measure/kitchen.ts";
 import type { Value } from "../number/exact.ts";
 import type { Aim } from "../person/aim.ts";
@@ -50,6 +51,24 @@ export type Avoided =
   | { readonly allergen: Allergen; readonly override?: string }
   | { readonly food: string; readonly override?: string }
   | { readonly origin: "animal"; readonly override?: string };
+
+/**
+ * Something that someone eats besides what a plan serves: a supplement, milk, or a meal that was written
+ * down elsewhere. One portion of a `sheet`, or what it `brings` of components, of which nothing else is known.
+ */
+export interface Besides {
+  readonly name: string;
+  /** Days that it is eaten on; every day unless told. */
+  readonly days?: readonly string[];
+  /** The meal that it counts in, by id; of a meal that they are away for it is what they eat instead. */
+  readonly meal?: string;
+  readonly sheet?: Sheet;
+  /** In the components' own units, or with a unit: `{ vitaminD: "10 µg" }`. */
+  readonly brings?: Readonly<Partial<Record<ComponentId, Value>>>;
+}
+
+/** A portion to be kept: grams of each line, by dish. */
+export type KeptPortion = Readonly<Record<string, Readonly<Record<string, Value>>>>;
 
 /** Someone who is fed, and what each meal's portion must bring. */
 export interface PersonInput {
@@ -101,6 +120,20 @@ export interface PersonInput {
   readonly away?: readonly string[];
   /** What this person measures additions with; the plan's kitchen unless told. */
   readonly kitchen?: Kitchen | KitchenName;
+  /**
+   * Portions that stay as they were while the rest is planned again: grams by meal, dish and line, as
+   * `plan.kept` gives them. What is not named of a kept portion is not in it.
+   */
+  readonly keep?: Readonly<Record<string, KeptPortion>>;
+  /** What they eat besides what the plan serves: it counts in their days' demands, shares and levels. */
+  readonly besides?: readonly Besides[];
+  /**
+   * What they eat instead of a dish, by its name, `supper/stew` or `mon/supper/stew`: their own version of
+   * it, which shares the pot where it differs in nothing that is cooked with it.
+   */
+  readonly instead?: Readonly<Record<string, Sheet>>;
+  /** What they have left out of a dish: `["stew/cream"]`. The rest keeps its ratios. */
+  readonly leaveOut?: readonly string[];
   /**
    * By what this person's additions are measured, as the plan's `lines`; beside those, which these
    * outdo, unless the kitchen is their own.

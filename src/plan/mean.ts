@@ -1,7 +1,9 @@
 import { type ComponentId, components } from "../food/components.ts";
 import { type Exact, fraction, greatest, least, ONE, over, ZERO } from "../number/exact.ts";
 import { compare } from "../number/ratio.ts";
+import { compareText } from "../number/text.ts";
 import { Told } from "../number/told.ts";
+import { readEaten } from "../person/portion/eaten.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { combine, NO_MARKS, Tally } from "../sheet/tally.ts";
@@ -15,6 +17,13 @@ export interface DayEnd {
   readonly day: string | undefined;
 }
 
+/** A group of foods, on which days it is eaten, and which foods of it. */
+export interface GroupEaten {
+  readonly group: string;
+  readonly days: readonly string[];
+  readonly foods: readonly string[];
+}
+
 /** What a person eats on the mean of the days that are wholly eaten in the plan. */
 export class PersonMean extends Told {
   readonly person: string;
@@ -23,11 +32,13 @@ export class PersonMean extends Told {
   /** Days that are not wholly eaten in the plan, and do not count. */
   readonly others: readonly string[];
   readonly #days: readonly PersonDay[];
+  readonly #all: readonly PersonDay[];
 
   /** @internal Use `plan.mean`. */
   constructor(person: string, days: readonly PersonDay[]) {
     super();
     this.person = person;
+    this.#all = days;
     this.#days = days.filter(({ isWhole }) => isWhole);
     this.days = this.#days.map(({ day }) => day);
     this.others = days.filter(({ isWhole }) => !isWhole).map(({ day }) => day);
@@ -41,6 +52,27 @@ export class PersonMean extends Told {
         [...dishes].map(([name, s]) => [`${day}/${name}`, moveLines(s, [], count)] as const),
       ),
     );
+  }
+
+  /**
+   * Which groups of foods they eat, and on which days, of all that are in the plan: plain counts. Foods
+   * that say no group are left out.
+   */
+  get variety(): readonly GroupEaten[] {
+    const found = new Map<string, { readonly days: Set<string>; readonly foods: Set<string> }>();
+    for (const { day, dishes } of this.#all) {
+      if (dishes.size === 0) continue;
+      for (const { food } of readEaten(dishes, "plan-malformed").foods) {
+        if (food.group === undefined) continue;
+        const own = found.get(food.group) ?? { days: new Set(), foods: new Set() };
+        own.days.add(day);
+        own.foods.add(food.name);
+        found.set(food.group, own);
+      }
+    }
+    return [...found]
+      .map(([group, { days, foods }]) => ({ group, days: [...days], foods: [...foods] }))
+      .sort((a, b) => b.days.length - a.days.length || compareText(a.group, b.group));
   }
 
   /** The mean of a component over the days; unknown where there is none of them. */

@@ -1,6 +1,7 @@
 import { versioned } from "../document/format.ts";
 import { count, meta, text, value, word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
+import { isRecord } from "../document/safe.ts";
 import {
   asFar,
   byName,
@@ -25,6 +26,7 @@ import {
   type StoredDay,
   type StoredDish,
   type StoredMeal,
+  type StoredPerson,
   type StoredPlan,
   type StoredPortion,
   storedPortion,
@@ -152,7 +154,8 @@ function storedAs(format: string, menu: Partial<Shape<Pick<Read, "days" | "meals
         }),
         ...(meals && { meals: made(meals, ["meals"]) }),
       };
-      return { input: { ...rest, ...menu } as PlanInput, portions };
+      const people = rest.people?.map((person, i) => personOf(person, ["people", i], at));
+      return { input: { ...rest, people, ...menu } as PlanInput, portions };
     },
   );
 }
@@ -191,6 +194,25 @@ function mealOf(
     return [[name, { ...how, sheet: at(sheet, [...path, "dishes", k, "sheet"]) }]];
   });
   return { ...own, dishes: Object.fromEntries(named) };
+}
+
+/** With their own sheets; all else is `portionPlan`'s to read. */
+function personOf(person: StoredPerson, path: Path, at: (place: number, path: Path) => Sheet): unknown {
+  if (!isRecord(person)) return person;
+  const { instead, besides } = person;
+  const placed = (place: unknown, ...field: Path): unknown =>
+    typeof place === "number" ? at(place, [...path, ...field]) : place;
+  const own = isRecord(instead)
+    ? Object.entries(instead).map(([dish, place]) => [dish, placed(place, "instead", dish)])
+    : undefined;
+  const eaten = Array.isArray(besides)
+    ? besides.map((each: unknown, i) =>
+        isRecord(each) && "sheet" in each
+          ? { ...each, sheet: placed(each.sheet, "besides", i, "sheet") }
+          : each,
+      )
+    : undefined;
+  return { ...person, ...(own && { instead: Object.fromEntries(own) }), ...(eaten && { besides: eaten }) };
 }
 
 /** The fields that `portionPlan` reads, handed on as they are. */

@@ -1,9 +1,13 @@
 import type { Json } from "../document/leaves.ts";
 import { collect, type Fault, throwIfAny } from "../number/error.ts";
+import { ONE } from "../number/exact.ts";
 import { groupBy } from "../number/groupBy.ts";
 import { Lookup } from "../number/told.ts";
 import { PlannedDish } from "./dish.ts";
+import type { DishVersions } from "./dishVersion.ts";
 import { findDay } from "./find/dayFinder.ts";
+import { type BesideOfDay, besidesOf } from "./find/dayTask.ts";
+import { besidesOfKept, keptPortion } from "./find/kept.ts";
 import { PortionFinder } from "./find/portionFinder.ts";
 import { Watch } from "./find/watch.ts";
 import type { PlanInput } from "./input.ts";
@@ -11,19 +15,28 @@ import { inKitchens, type Settled } from "./measure/inKitchens.ts";
 import { AboutPeople } from "./people/about.ts";
 import { Plan, type PlannedMeal } from "./planned.ts";
 import type { ServedPortion } from "./portion.ts";
+import type { EatenMeal } from "./read/eatenMeals.ts";
+import type { ReadDaily } from "./read/readDaily.ts";
 import type { ReadMeal } from "./read/readMeal.ts";
+import type { ReadDay } from "./read/readMenu.ts";
+import type { ReadPerson } from "./read/readPerson.ts";
 import { type ReadPlan, readPlan } from "./read/readPlan.ts";
+import { pooledFactors, type Version, type Versions } from "./read/versions.ts";
 import type { Group } from "./share/groups.ts";
+import type { LineFactors } from "./share/lineFactors.ts";
 import { type SharedPots, sharePots } from "./share/sharePots.ts";
 import type { DishSharing } from "./share/sharing.ts";
 import { type PlanOf, planOfInput } from "./storedPlan.ts";
 
 export { PersonDay, type PlannedDay } from "./day.ts";
 export { PlannedDish, type PlanQuestion } from "./dish.ts";
+export type { DishVersion } from "./dishVersion.ts";
 export { DayFit, type DayShare } from "./find/dayFit.ts";
-export { type DayEnd, PersonMean } from "./mean.ts";
+export { type DayEnd, type GroupEaten, PersonMean } from "./mean.ts";
 export { type DemandDrift, PortionDrift, type RatioDrift } from "./measure/drift.ts";
+export type { PortionSize } from "./normalPortion.ts";
 export { type AvoidedServed, type AvoidedUnknown, type Avoider, PlanAvoided } from "./people/avoided.ts";
+export type { LevelOfDays } from "./people/levels.ts";
 export { Plan, type PlannedMeal } from "./planned.ts";
 export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
 export type { KitchenNote } from "./share/groups.ts";
@@ -192,30 +205,104 @@ function* stepsOf(read: ReadPlan, input: PlanOf): Generator<PlanProgress, Plan, 
   return planOf(read, settled, sharing, input);
 }
 
-function* findAll({ days, meals, people, silence }: ReadPlan): Generator<PlanProgress, Portions, void> {
+function* findAll({
+  days,
+  meals,
+  pooled,
+  people,
+  silence,
+}: ReadPlan): Generator<PlanProgress, Portions, void> {
   const faults: Fault[] = [];
   const watch = new Watch(people, meals);
-  const finders = new Map(meals.map((meal) => [meal.id, new PortionFinder(meal, silence)]));
-  const byId = new Map(meals.map((meal) => [meal.id, meal]));
+  const finders = new Map<ReadMeal, PortionFinder>();
+  const finderOf = (meal: ReadMeal): PortionFinder => {
+    const found = finders.get(meal) ?? new PortionFinder(meal, silence);
+    finders.set(meal, found);
+    return found;
+  };
   const portions: ServedPortion[] = [];
   for (const [i, person] of people.entries()) {
-    const { id, daily, away } = person;
+    const { id, daily } = person;
     for (const day of days) {
-      const menu = day.meals.flatMap((meal) => byId.get(meal) ?? []);
-      const found = daily
-        ? collect(faults, [], () => findDay({ person: id, daily, menu, away, besides: [] }))
-        : menu.flatMap((meal) => collect(faults, [], () => finders.get(meal.id)?.find(person)) ?? []);
+      const eaten = day.meals.flatMap((meal) => pooled.get(meal)?.eatenBy(id) ?? []);
+      const menu = eaten.map(({ meal }) => meal);
+      const kept = collect(faults, [], () => keptOf(person, menu)) ?? new Map<string, ServedPortion>();
+      const own = daily
+        ? collect(faults, [], () => dayOf(person, daily, day, menu, kept))
+        : menu.flatMap(
+            (meal) => kept.get(meal.id) ?? collect(faults, [], () => finderOf(meal).find(person)) ?? [],
+          );
+      const found = own?.map((portion) => {
+        const versions = eaten.find(({ meal }) => meal.id === portion.meal)?.versions;
+        return portion.among(pooled.get(portion.meal)?.meal as ReadMeal, versions);
+      });
       portions.push(...(found ?? []));
       if (person.avoids.length === 0) continue;
-      for (const { id: meal } of menu) {
-        const served = found?.find((portion) => portion.meal === meal);
-        faults.push(...watch.faults({ person: id, meal, factors: () => served?.factors() }));
+      for (const { meal, versions } of eaten) {
+        const served = found?.find((portion) => portion.meal === meal.id);
+        const all = (): LineFactors | undefined => served?.factors() ?? (versions && onesOf(meal, versions));
+        faults.push(...watch.faults({ person: id, meal: meal.id, factors: all }));
       }
     }
     yield { person: person.id, done: i + 1, of: people.length };
   }
   throwIfAny(faults);
   return portions;
+}
+
+/** What people eat besides, by person and day. */
+function besidesByDay({ people, days }: ReadPlan): (person: string, day: string) => readonly BesideOfDay[] {
+  const all = new Map(people.map((person) => [person.id, person.besides]));
+  const byId = new Map(days.map((day) => [day.id, day]));
+  return (person, id) => {
+    const day = byId.get(id);
+    return day ? besidesOf(all.get(person) ?? [], day) : [];
+  };
+}
+
+/** Portions of a day that stay as they were, by meal; those of a meal that the person is away for are none. */
+function keptOf(
+  { id, keep: { amounts, path }, away }: ReadPerson,
+  menu: readonly ReadMeal[],
+): ReadonlyMap<string, ServedPortion> {
+  return new Map(
+    menu.flatMap((meal) => {
+      const own = amounts.get(meal.id);
+      return own && !away.has(meal.id)
+        ? [[meal.id, keptPortion(id, meal, own, [...path, meal.id])] as const]
+        : [];
+    }),
+  );
+}
+
+/** A day that is fitted as one around what is kept of it. */
+function dayOf(
+  person: ReadPerson,
+  daily: ReadDaily,
+  day: ReadDay,
+  menu: readonly ReadMeal[],
+  kept: ReadonlyMap<string, ServedPortion>,
+): readonly ServedPortion[] {
+  const stays = menu.flatMap((meal) => {
+    const portion = kept.get(meal.id);
+    return portion ? besidesOfKept(portion, meal) : [];
+  });
+  const found = findDay({
+    person: person.id,
+    daily,
+    menu,
+    away: new Set([...person.away, ...kept.keys()]),
+    besides: [...besidesOf(person.besides, day), ...stays],
+  });
+  return found.map((portion) => kept.get(portion.meal) ?? portion);
+}
+
+/** All that is in someone's own versions, where their portion is not known. */
+function onesOf({ dishes }: ReadMeal, versions: Versions): LineFactors {
+  return pooledFactors(
+    new Map([...dishes].map(([dish, s]) => [dish, s.plan.lines.map(() => ONE)])),
+    versions,
+  );
 }
 
 type Portions = readonly ServedPortion[];
@@ -227,9 +314,16 @@ function planOf(
   input: PlanOf,
 ): Plan {
   const byMeal = groupBy(portions, ({ meal }) => meal);
+  const people = read.people.map(({ id }) => id);
   const meals = read.meals.map((meal) => {
     const { id } = meal;
-    return plannedMeal(meal, byMeal.get(id) ?? [], { groups: groups.get(id), sharing: sharing.get(id) });
+    const pooled = read.pooled.get(id);
+    const eaten = pooled?.isVaried ? people.map((person) => [person, pooled.eatenBy(person)] as const) : [];
+    return plannedMeal(meal, byMeal.get(id) ?? [], {
+      groups: groups.get(id),
+      sharing: sharing.get(id),
+      versions: (dish) => versionsIn(dish, eaten, pooled?.usual),
+    });
   });
   return new Plan({
     people: read.people.map(({ id, name, meta }) => ({ id, name, ...withMeta(meta) })),
@@ -237,6 +331,7 @@ function planOf(
     days: read.days.map(({ meta, ...day }) => ({ ...day, ...withMeta(meta) })),
     meals,
     portions,
+    besides: besidesByDay(read),
     input,
     kitchen: read.kitchen,
     about: new AboutPeople(read.people, read.meals, portions),
@@ -247,19 +342,44 @@ function planOf(
 interface SettledMeal {
   readonly groups: ReadonlyMap<string, readonly Group[]> | undefined;
   readonly sharing: ReadonlyMap<string, DishSharing> | undefined;
+  readonly versions: (dish: string) => DishVersions | undefined;
+}
+
+/** Who eats which version of a dish; nothing where nobody has one of their own. */
+function versionsIn(
+  dish: string,
+  eaten: readonly (readonly [string, EatenMeal])[],
+  usual: Versions | undefined,
+): DishVersions | undefined {
+  const of = new Map(
+    eaten.flatMap(([person, { versions }]): [string, Version][] => {
+      const own = versions?.get(dish);
+      return own ? [[person, own]] : [];
+    }),
+  );
+  const own = usual?.get(dish);
+  return [...of.values()].some((version) => version !== own) ? { usual: own, of } : undefined;
 }
 
 function plannedMeal(
   meal: ReadMeal,
   portions: readonly ServedPortion[],
-  { groups, sharing }: SettledMeal,
+  { groups, sharing, versions }: SettledMeal,
 ): PlannedMeal {
   const { id, name, day, own, meta, dishes: bases, made } = meal;
   const dishes = new Lookup<PlannedDish>();
   for (const [dish, base] of bases) {
     const eaters = portions.flatMap((portion) => portion.eating(dish) ?? []);
     const read = made.get(dish);
-    const at = { meal: id, name: dish, base, eaters, groups: groups?.get(dish), sharing: sharing?.get(dish) };
+    const at = {
+      meal: id,
+      name: dish,
+      base,
+      eaters,
+      groups: groups?.get(dish),
+      sharing: sharing?.get(dish),
+      versions: versions(dish),
+    };
     if (read) dishes.set(dish, new PlannedDish({ ...at, read }));
   }
   const batch = new Lookup([...dishes].map(([dish, whole]) => [dish, whole.batch]));

@@ -12,11 +12,14 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { combine, type Tally } from "../sheet/tally.ts";
 import { PersonDay, type PlannedDay } from "./day.ts";
 import type { PlannedDish, PlanQuestion } from "./dish.ts";
+import type { BesideOfDay } from "./find/dayTask.ts";
+import type { KeptPortion } from "./input.ts";
 import { PersonMean } from "./mean.ts";
 import type { AboutPeople } from "./people/about.ts";
 import type { PlanAvoided } from "./people/avoided.ts";
+import { type LevelOfDays, levelsOf } from "./people/levels.ts";
 import type { Portion, ServedPortion } from "./portion.ts";
-import { type PlanOf, type StoredPlan, storedPlan } from "./storedPlan.ts";
+import { type PlanOf, type StoredPlan, storedPlan, storedPortion } from "./storedPlan.ts";
 
 /** A meal for everyone: the dishes as cooked for all, each the sum of the portions. */
 export interface PlannedMeal {
@@ -48,6 +51,7 @@ export class Plan extends Result {
   readonly portions: readonly Portion[];
   readonly #byKey: ReadonlyMap<string, ServedPortion>;
   readonly #about: AboutPeople;
+  readonly #besides: (person: string, day: string) => readonly BesideOfDay[];
   readonly #input: PlanOf;
   readonly #kitchen: Kitchen | undefined;
 
@@ -58,6 +62,7 @@ export class Plan extends Result {
     readonly days: readonly PlannedDay[];
     readonly meals: readonly PlannedMeal[];
     readonly portions: readonly ServedPortion[];
+    readonly besides: (person: string, day: string) => readonly BesideOfDay[];
     readonly about: AboutPeople;
     readonly input: PlanOf;
     readonly kitchen: Kitchen | undefined;
@@ -69,6 +74,7 @@ export class Plan extends Result {
     this.meals = made.meals;
     this.portions = made.portions;
     this.#about = made.about;
+    this.#besides = made.besides;
     this.#input = made.input;
     this.#kitchen = made.kitchen;
     this.#byKey = new Map(made.portions.map((p) => [keyOf(p.person, p.meal), p]));
@@ -112,6 +118,14 @@ export class Plan extends Result {
   }
 
   /**
+   * A person's portion as `keep` takes it, to stay as it is while the rest is planned again: grams of each
+   * line, by dish. Throws `plan-malformed` where the plan has no such portion.
+   */
+  kept(person: string, meal: string): KeptPortion {
+    return storedPortion(this.#portion(person, meal)).dishes;
+  }
+
+  /**
    * One person's day, all meals together; the day may be left out where the plan has one. Throws
    * `plan-malformed` where the plan has no such day or person.
    */
@@ -134,7 +148,13 @@ export class Plan extends Result {
     }
     const own = new Map(this.meals.map((meal) => [meal.id, meal.own.id]));
     const portions = found.meals.map((meal) => this.#portion(person, meal));
-    return new PersonDay(person, found.id, portions, own);
+    return new PersonDay({
+      person,
+      day: found.id,
+      portions,
+      names: own,
+      besides: this.#besides(person, found.id),
+    });
   }
 
   /**
@@ -145,6 +165,23 @@ export class Plan extends Result {
     return new PersonMean(
       person,
       this.days.map(({ id }) => this.day(person, id)),
+    );
+  }
+
+  /**
+   * Holds what a person eats against the upper levels that count food: the mean of the days that are
+   * wholly eaten in the plan, and each day that is above one by itself. Nothing where the plan has no
+   * `authority`, or this one no `person`. Throws `plan-malformed` for nobody's id.
+   */
+  levels(person: string): readonly LevelOfDays[] | undefined {
+    const intakes = this.intakes(person);
+    return (
+      intakes &&
+      levelsOf(
+        this.mean(person),
+        this.days.map(({ id }) => this.day(person, id)),
+        intakes,
+      )
     );
   }
 

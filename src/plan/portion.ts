@@ -14,7 +14,9 @@ import { moveLines, notesOn, type ScaleNote } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { DayFit } from "./find/dayFit.ts";
 import type { PortionDrift } from "./measure/drift.ts";
+import { type PortionSize, sizesOf } from "./normalPortion.ts";
 import type { ReadMeal } from "./read/readMeal.ts";
+import { ownFactors, pooledFactors, type Versions } from "./read/versions.ts";
 import type { Eater, KitchenNote } from "./share/groups.ts";
 import type { LineAmounts, LineFactors } from "./share/lineFactors.ts";
 import { withAmounts } from "./share/lines.ts";
@@ -53,6 +55,8 @@ export interface Portion {
   readonly shared: PortionSharing | undefined;
   /** What measurable amounts cost in accuracy; nothing where no kitchen was given. */
   readonly drift: PortionDrift | undefined;
+  /** Its size beside a normal portion, of each dish whose recipe tells one. */
+  readonly sizes: readonly PortionSize[];
   /** What a cook should know of its size. */
   readonly notes: readonly ScaleNote[];
   /** What a cook should know of its measured amounts; empty where no kitchen was given. */
@@ -64,6 +68,11 @@ export interface MeasuredPortion {
   /** What this person measures with. */
   readonly kitchen: Kitchen | undefined;
   readonly factors: LineFactors;
+  /** With every line of pots and additions rounded for itself. */
+  readonly lineByLine: LineFactors;
+  readonly tolerance: Exact;
+  /** Whether some of it stays as it was found. */
+  readonly unrounded: boolean;
   readonly amounts: ReadonlyMap<string, LineAmounts>;
   readonly drift: (sheets: () => readonly Sheet[]) => PortionDrift;
   readonly notes: readonly KitchenNote[];
@@ -79,10 +88,17 @@ export class ServedPortion extends Result implements Portion {
   readonly drift: PortionDrift | undefined;
   readonly shared: PortionSharing | undefined;
   readonly #made: { readonly meal: ReadMeal; readonly answer: Answered };
+  readonly #versions: Versions | undefined;
   readonly #measured: MeasuredPortion | undefined;
   #dishes: ReadonlyMap<string, Sheet> | undefined;
 
-  constructor(person: string, meal: ReadMeal, answer: Answered, measured?: MeasuredPortion) {
+  constructor(
+    person: string,
+    meal: ReadMeal,
+    answer: Answered,
+    measured?: MeasuredPortion,
+    versions?: Versions,
+  ) {
     super();
     this.person = person;
     this.meal = meal.id;
@@ -93,6 +109,14 @@ export class ServedPortion extends Result implements Portion {
     this.drift = measured?.drift(() => [...this.dishes.values()]);
     this.#made = { meal, answer };
     this.#measured = measured;
+    this.#versions = versions;
+  }
+
+  /** The same among the versions of everyone: `meal` has the lines of all of them. */
+  among(meal: ReadMeal, versions: Versions | undefined): ServedPortion {
+    const { answer } = this.#made;
+    const factors = versions ? pooledFactors(answer.factors, versions) : answer.factors;
+    return new ServedPortion(this.person, meal, { ...answer, factors }, undefined, versions);
   }
 
   override toString(): string {
@@ -106,6 +130,17 @@ export class ServedPortion extends Result implements Portion {
     return this.#made.answer.day;
   }
 
+  /** What was found before a kitchen measured, and what that made of it. */
+  found(): { readonly exact: LineFactors; readonly measured: MeasuredPortion | undefined } {
+    const own = (of: LineFactors): LineFactors => ownFactors(of, this.#versions);
+    const measured = this.#measured && {
+      ...this.#measured,
+      factors: own(this.#measured.factors),
+      lineByLine: own(this.#measured.lineByLine),
+    };
+    return { exact: own(this.#made.answer.factors), measured };
+  }
+
   /** Of one portion as written, by dish; nothing where nothing is served. */
   factors(): LineFactors {
     return this.#measured?.factors ?? this.#made.answer.factors;
@@ -114,12 +149,12 @@ export class ServedPortion extends Result implements Portion {
   /** The same portion in amounts that kitchens can measure. */
   measuredAs(measured: MeasuredPortion | undefined): ServedPortion {
     const { meal, answer } = this.#made;
-    return measured ? new ServedPortion(this.person, meal, answer, measured) : this;
+    return measured ? new ServedPortion(this.person, meal, answer, measured, this.#versions) : this;
   }
 
   /** The same person's portion from a pot that others share. */
   sharing(answer: Answered): ServedPortion {
-    return new ServedPortion(this.person, this.#made.meal, answer);
+    return new ServedPortion(this.person, this.#made.meal, answer, undefined, this.#versions);
   }
 
   /** What this person eats of a dish; nothing where that is nothing. */
@@ -127,7 +162,16 @@ export class ServedPortion extends Result implements Portion {
     const factors = this.factors().get(dish);
     const amounts = this.#measured?.amounts.get(dish);
     const kitchen = this.#measured?.kitchen;
-    return factors && { person: this.person, factors, kitchen, ...(amounts && { amounts }) };
+    const lacks = this.#versions?.get(dish)?.lacks;
+    return (
+      factors && {
+        person: this.person,
+        factors,
+        kitchen,
+        ...(amounts && { amounts }),
+        ...(lacks && { lacks }),
+      }
+    );
   }
 
   readonly factor: Exact;
@@ -135,9 +179,14 @@ export class ServedPortion extends Result implements Portion {
   get dishes(): ReadonlyMap<string, Sheet> {
     this.#dishes ??= new Lookup(
       [...this.factors()].flatMap(([name, factors]): [string, Sheet][] => {
-        const base = this.#made.meal.dishes.get(name);
+        const version = this.#versions?.get(name);
+        const base = version?.sheet ?? this.#made.meal.dishes.get(name);
         if (!base) return [];
-        return [[name, withAmounts(moveLines(base, factors, ONE), this.#measured?.amounts.get(name))]];
+        const amounts = this.#measured?.amounts.get(name);
+        const own = version ? version.own(factors) : factors;
+        return [
+          [name, withAmounts(moveLines(base, own, ONE), version ? version.ownAmounts(amounts) : amounts)],
+        ];
       }),
     );
     return this.#dishes;
@@ -157,9 +206,15 @@ export class ServedPortion extends Result implements Portion {
     return this.fit?.status === "out-of-reach" ? this.fit.text : "";
   }
 
+  get sizes(): readonly PortionSize[] {
+    return sizesOf(this.dishes);
+  }
+
   get notes(): readonly ScaleNote[] {
     const { dishes } = this.#made.meal;
-    return [...this.dishes].flatMap(([name, s]) => notesOn(dishes.get(name) ?? s, s));
+    return [...this.dishes].flatMap(([name, s]) =>
+      notesOn(this.#versions?.get(name)?.sheet ?? dishes.get(name) ?? s, s),
+    );
   }
 
   get kitchenNotes(): readonly KitchenNote[] {

@@ -75,7 +75,7 @@ function potOf(base: Sheet, { eaters, pot: lines, measured }: Group, subsets: Su
 /** Held lines by how they left the first line of the base; whoever shares a pot has left it alike. */
 function ratiosOf(base: Sheet, eaters: readonly Eater[]): readonly PotRatio[] {
   const held = base.plan.lines.flatMap(({ line }, i) =>
-    line.added === "cooking" && line.scaling === "held"
+    line.added === "cooking" && line.scaling === "held" && !eaters[0]?.lacks?.has(i)
       ? [{ line, factor: eaters[0]?.factors[i] ?? ZERO }]
       : [],
   );

@@ -1,20 +1,27 @@
 import { exact, isNumeric } from "../number/exact.ts";
 import { Sheet } from "../sheet/sheet.ts";
 import { type StoredSheet, storedSheet } from "../sheet/stored.ts";
-import type { DayInput, DishInput, MealInput, PersonInput, PlanInput } from "./input.ts";
+import type { Besides, DayInput, DishInput, MealInput, PersonInput, PlanInput } from "./input.ts";
 import type { Portion, PortionStatus } from "./portion.ts";
 
 /** The format that this version writes: the first had no menu of days. */
 export const PLAN_FORMAT = "steelyard-plan/2" as const;
 
 /** A plan as plain data: what it was made from, and every portion that was found. `openPlan` opens it. */
-export interface StoredPlan extends Omit<PlanInput, "days" | "meals"> {
+export interface StoredPlan extends Omit<PlanInput, "days" | "meals" | "people"> {
   readonly format: typeof PLAN_FORMAT;
   /** The sheets of all dishes, each once. */
   readonly sheets: readonly StoredSheet[];
+  readonly people: readonly StoredPerson[];
   readonly days?: readonly StoredDay[];
   readonly meals?: readonly StoredMeal[];
   readonly portions: readonly StoredPortion[];
+}
+
+/** A person whose own sheets stand in the plan's `sheets`, by their place there. */
+export interface StoredPerson extends Omit<PersonInput, "instead" | "besides"> {
+  readonly besides?: readonly (Omit<Besides, "sheet"> & { readonly sheet?: number })[];
+  readonly instead?: { readonly [dish: string]: number };
 }
 
 /** A day whose meals name their sheets by place. */
@@ -59,12 +66,24 @@ export function planOfInput(input: PlanInput, defaults: Pick<PlanInput, "toleran
     });
     return { ...meal, dishes: named };
   };
-  const { days, meals, ...rest } = input;
+  const { days, meals, people: given, ...rest } = input;
+  const people = given.map(({ instead, besides, ...person }): StoredPerson => {
+    const places = Object.entries(instead ?? {}).map(([dish, s]) => [dish, placeOf(s)]);
+    const eaten = besides?.map(({ sheet, ...each }) => ({
+      ...each,
+      ...(sheet && { sheet: placeOf(sheet) }),
+    }));
+    return {
+      ...person,
+      ...(instead && { instead: Object.fromEntries(places) }),
+      ...(eaten && { besides: eaten }),
+    };
+  });
   const menu = {
     ...(days && { days: days.map((day): StoredDay => ({ ...day, meals: day.meals.map(storedMeal) })) }),
     ...(meals && { meals: meals.map(storedMeal) }),
   };
-  return { ...plainData({ ...defaults, ...rest, ...menu }), of };
+  return { ...plainData({ ...defaults, ...rest, people, ...menu }), of };
 }
 
 /** What JSON makes of data; a number without end is the greatest that JSON has, a clone of an exact one its text. */
@@ -88,7 +107,7 @@ export function storedPlan({ of, ...input }: PlanOf, portions: readonly Portion[
 }
 
 /** Foods that people avoid are named in the plan, whether or not a recipe has them. */
-function foodsAvoided({ avoid = [] }: PersonInput): readonly string[] {
+function foodsAvoided({ avoid = [] }: StoredPerson): readonly string[] {
   return avoid.flatMap((each) => (typeof each === "object" && "food" in each ? each.food : []));
 }
 

@@ -20,7 +20,8 @@ export function checkRecipe(given: Given, read: Partial<ReadRecipe>, refuse: Ref
     refuse("a presumed yield without a yieldFactor", "give one, or leave this out", ["yieldPresumed"]);
   if (given.cookedMass !== undefined && given.yieldFactor !== undefined)
     refuse("both cookedMass and yieldFactor", "give one; the other follows from it", ["yieldFactor"]);
-  checkCookedMass(read.cookedMass, refuse);
+  checkMass(read.cookedMass, "cookedMass", "the cooked mass", refuse);
+  checkMass(read.normalPortion, "normalPortion", "the normal portion", refuse);
   const { lines } = read;
   if (lines === undefined) return;
   lines.forEach((line, i) => {
@@ -44,18 +45,18 @@ function nestedName(lines: unknown, i: number): string | undefined {
   return typeof name === "string" ? name : undefined;
 }
 
-function checkCookedMass(written: WrittenAmount | undefined, refuse: Refuse): void {
+function checkMass(written: WrittenAmount | undefined, field: string, what: string, refuse: Refuse): void {
   if (written === undefined) return;
-  attemptAt(refuse, ["cookedMass"], () => {
+  attemptAt(refuse, [field], () => {
     const grams = gramsOf(amount(written));
     if (grams === undefined || isZero(grams))
-      refuse("the cooked mass is not a mass above 0", 'weigh it: "850 g"', ["cookedMass"]);
+      refuse(`${what} is not a mass above 0`, 'weigh it: "850 g"', [field]);
   });
 }
 
 /** What holds between the fields of one line. */
 export function checkLine(given: Given, read: Partial<ReadLine>, refuse: Refuse): void {
-  const { food, recipe, part, retention } = given;
+  const { food, recipe, part, retention, yieldFactor } = given;
   if ((food === undefined) === (recipe === undefined)) {
     const message = food === undefined ? "neither food nor recipe" : "both food and recipe";
     refuse(message, "name one food or one nested recipe", ["food"]);
@@ -70,6 +71,10 @@ export function checkLine(given: Given, read: Partial<ReadLine>, refuse: Refuse)
   if (retention !== undefined && added === "serving")
     refuse("retention on a line that is added after cooking", "leave out retention, or the added", [
       "retention",
+    ]);
+  if (yieldFactor !== undefined && added === "serving")
+    refuse("a yield on a line that is added after cooking", "leave out yieldFactor, or the added", [
+      "yieldFactor",
     ]);
 }
 

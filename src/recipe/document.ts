@@ -28,7 +28,10 @@ export interface LineInput {
   readonly food?: string;
   /** A nested recipe: its id, looked up in `recipes`, or the document itself. */
   readonly recipe?: string | RecipeInput;
-  /** For the batch as written, of the edible portion unless `weighed` says otherwise. */
+  /**
+   * For the batch as written, of the edible portion unless `weighed` says otherwise. It may be a range
+   * (`2-3 tbsp`): its middle is used, and its ends are carried.
+   */
   readonly amount: WrittenAmount;
   /** `as-purchased` counts peel, bone and core in; the food's edible share takes them off. */
   readonly weighed?: "edible" | "as-purchased";
@@ -40,6 +43,11 @@ export interface LineInput {
   readonly retention?: Retention;
   /** Whether `retention` was said of another food, which this one took the place of: what it changes is presumed. */
   readonly retentionPresumed?: boolean;
+  /**
+   * Cooked mass ÷ raw mass of this line, above 0. What a retention table tells to move with the yield does so
+   * by it; and where the recipe gives neither `cookedMass` nor `yieldFactor`, its lines' yields make its own.
+   */
+  readonly yieldFactor?: Value;
   /** `serving` lines are added after cooking: the yield factor and retention do not touch them. */
   readonly added?: "cooking" | "serving";
   readonly prep?: string;
@@ -71,6 +79,8 @@ export interface RecipeInput {
   readonly yieldFactor?: Value;
   /** Whether nobody measured that factor: an earlier cooked mass implied it, and lines have changed since. */
   readonly yieldPresumed?: boolean;
+  /** What a person is usually served of it, as eaten: a mass. Plans tell how far a portion is from it. */
+  readonly normalPortion?: WrittenAmount;
   /** Steps; `{key}` names a line. */
   readonly method?: readonly string[];
   readonly notes?: readonly RecipeNote[];

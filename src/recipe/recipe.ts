@@ -10,9 +10,9 @@ import { documentSchema, recipeSchema } from "./schema.ts";
  * Reads a recipe document: JSON in, JSON out. Keys and defaults are filled in, everything is
  * frozen, and a document read twice is the same document.
  *
- * Of amounts it refuses what is wrong whatever the food is: a malformed figure, one below 0, a range,
- * a least above its most. What a unit comes to is `sheet`'s to say, because "1 can" and "2 medium"
- * mean what the food says.
+ * Of amounts it refuses what is wrong whatever the food is: a malformed figure, one below 0, a
+ * least above its most. What a unit comes to is `sheet`'s to say, because "1 can" and "2 medium" mean what
+ * the food says.
  *
  * Throws one error with every fault that can be told, a fault in one field hiding none in another:
  * `recipe-malformed`, `recipe-format-newer`, `line-duplicate`, `method-unknown-line`,

@@ -1,6 +1,7 @@
 import type { FoodInput } from "../food/food.ts";
-import { type Amount, amount, gramsOf, millilitresOf } from "../measure/amount.ts";
+import { type Amount, type AmountOptions, amount, gramsOf, millilitresOf } from "../measure/amount.ts";
 import type { Measures } from "../measure/measures.ts";
+import { readRanged } from "../measure/range.ts";
 import { toText } from "../number/digits.ts";
 import { fault, quote } from "../number/error.ts";
 import { absolute, type Exact, exact, minus, over, times } from "../number/exact.ts";
@@ -36,7 +37,7 @@ export function amountReader(food: FoodInput, measures: Measures | undefined): A
   const { measures: own, names } = ownMeasures(food);
   const how = measures === undefined ? { own: names } : { measures, own: names };
   return {
-    read: (written) => amount(written, how),
+    read: (written) => readWritten(written, how),
     toGrams: (a) => {
       const grams = gramsOf(a);
       if (grams !== undefined) return { grams, by: { kind: "mass" } };
@@ -45,6 +46,12 @@ export function amountReader(food: FoodInput, measures: Measures | undefined): A
       return byOwnMeasure(food, own, a, measures);
     },
   };
+}
+
+/** A written amount, which may be a range. */
+export function readWritten(written: WrittenAmount, how: AmountOptions): Amount {
+  if (typeof written !== "string") return amount(written, how);
+  return readRanged(written, (text) => amount(text, how));
 }
 
 function byVolume(food: FoodInput, own: readonly OwnMeasure[], a: Amount, ml: Exact): Conversion {

@@ -42,6 +42,7 @@ export const documentSchema: () => Schema<ReadRecipe> = /* @__PURE__ */ once(() 
       cookedMass: optional(writtenAmount()),
       yieldFactor: optional(value({ above: 0 })),
       yieldPresumed: optional(flag()),
+      normalPortion: optional(writtenAmount()),
       method: optional(list(text(10_000))),
       notes: optional(list(noteSchema())),
       meta: optional(meta()),
@@ -80,7 +81,7 @@ function lineSchema(): Schema<ReadLine> {
           "a recipe's id or its document",
         ),
       ),
-      amount: writtenAmount(),
+      amount: rangedAmount(),
       weighed: optional(word(["edible", "as-purchased"])),
       scaling: optional(word(["held", "adjustable", "per-portion"])),
       part: optional(text(200)),
@@ -88,6 +89,7 @@ function lineSchema(): Schema<ReadLine> {
       most: optional(writtenAmount()),
       retention: optional(retentionSchema()),
       retentionPresumed: optional(flag()),
+      yieldFactor: optional(value({ above: 0 })),
       added: optional(word(["cooking", "serving"])),
       prep: optional(text()),
       meta: optional(meta()),
@@ -103,12 +105,21 @@ function refuseMarks(key: string, refuse: Refuse): void {
 
 /** An amount as a document holds it; what its unit comes to is the food's to say. */
 export function writtenAmount(): Schema<WrittenAmount> {
+  return amountSchema((given) => checkFoodless(given));
+}
+
+/** A line's amount, which may be a range: its middle is used, and its ends are carried. */
+export function rangedAmount(): Schema<WrittenAmount> {
+  return amountSchema((given) => checkFoodless(given, true));
+}
+
+function amountSchema(check: (given: unknown) => WrittenAmount): Schema<WrittenAmount> {
   const written = text(1000);
   const data = fields<Exclude<WrittenAmount, string>>({ value: value(), unit: text(100) });
   return readAs(
     choice<WrittenAmount>([written, data], () => undefined, ""),
     'an amount: text such as "1 1/2 tbsp", or { value, unit }',
-    (given) => checkFoodless(given),
+    check,
   );
 }
 

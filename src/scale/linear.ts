@@ -2,6 +2,7 @@ import { component } from "../food/components.ts";
 import { type Exact, fraction, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../number/exact.ts";
 import { componentIndex } from "../sheet/plan.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { lineYield } from "../sheet/values.ts";
 import type { Quantity } from "./demand.ts";
 
 /**
@@ -11,16 +12,17 @@ import type { Quantity } from "./demand.ts";
  */
 export function lineContributions(s: Sheet, of: Quantity): Exact[] {
   const { yieldFactor } = s.masses;
-  const change = minus(yieldFactor, ONE);
+  const isByLines = s.values.cooking.by === "lines";
   const c = of === "mass" ? 0 : componentIndex(of);
   const isDried = of === "water" && !isZero(s.water.beyond);
   return s.plan.lines.map(({ line, source }, i) => {
     const grams = over(s.values.grams[i] ?? ZERO, s.values.portions);
     const cooked = line.added === "cooking";
-    if (of === "mass") return cooked ? times(grams, yieldFactor) : grams;
+    const factor = isByLines ? lineYield(s.plan, i) : yieldFactor;
+    if (of === "mass") return cooked ? times(grams, factor) : grams;
     const brought = times(grams, fraction(source.values[c] ?? 0n, source.scale * 100n));
     if (of !== "water" || !cooked) return brought;
-    return isDried ? ZERO : plus(brought, times(grams, change));
+    return isDried ? ZERO : plus(brought, times(grams, minus(factor, ONE)));
   });
 }
 

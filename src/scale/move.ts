@@ -21,7 +21,7 @@ export function moveLines(s: Sheet, factors: readonly Exact[], portions: Exact):
   const amounts = s.values.amounts.map((a, i) => timesAmount(a, factors[i] ?? ONE));
   const cooking = impliedYield(s.values.cooking, s.masses);
   const moved = { amounts, grams, portions, cooking };
-  if (s.values.cooking.by === "factor" || !isPotScaled(s, factors)) return s.version(moved);
+  if (s.values.cooking.by !== "mass" || !isPotScaled(s, factors)) return s.version(moved);
   return s.version({ ...moved, cooking: { by: "mass", mass: massesOf(s.plan, moved).pot } });
 }
 

@@ -12,7 +12,7 @@ import { compare } from "../number/ratio.ts";
 import { LEAST_ABOVE_MOST, LEAST_HINT } from "../recipe/across.ts";
 import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
 import { recipeAsFar, unknownRecipe } from "../recipe/recipe.ts";
-import { type AmountReader, amountReader } from "../recipe/resolve.ts";
+import { type AmountReader, amountReader, readWritten } from "../recipe/resolve.ts";
 import { recipeSchema } from "../recipe/schema.ts";
 import { type PlanLine, type RecipesById, SheetPlan } from "./plan.ts";
 import { Sheet } from "./sheet.ts";
@@ -201,17 +201,18 @@ const AS_WEIGHED: Cooking = { by: "factor", factor: ONE };
 const NO_SHARES: Shares = /* @__PURE__ */ new Map();
 
 /** What is cooked weighs what the recipe says, which has been found to be a mass above 0. */
-function cookingOf({ cookedMass, yieldFactor, yieldPresumed }: Recipe): Cooking {
+function cookingOf({ cookedMass, yieldFactor, yieldPresumed, lines }: Recipe): Cooking {
   const mass = cookedMass === undefined ? undefined : gramsOf(amount(cookedMass));
   if (mass) return { by: "mass", mass };
-  if (yieldFactor === undefined) return AS_WEIGHED;
+  if (yieldFactor === undefined)
+    return lines.some((line) => line.yieldFactor !== undefined) ? { by: "lines" } : AS_WEIGHED;
   return { by: "factor", factor: exact(yieldFactor), ...(yieldPresumed && { presumed: true }) };
 }
 
 /** A nested recipe is measured by mass as eaten, by its portions, or as a share of its batch. */
 function nestedReader(nested: Sheet): AmountReader {
   return {
-    read: (written) => amount(written, { own: ["portion", "batch"] }),
+    read: (written) => readWritten(written, { own: ["portion", "batch"] }),
     toGrams: (a) => {
       const grams = gramsOf(a);
       if (grams !== undefined) return { grams, by: { kind: "mass" } };

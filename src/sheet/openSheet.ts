@@ -19,7 +19,7 @@ import { fault, within } from "../number/error.ts";
 import type { Value } from "../number/exact.ts";
 import type { Recipe } from "../recipe/document.ts";
 import { recipe as recipeRead } from "../recipe/recipe.ts";
-import { recipeSchema, writtenAmount } from "../recipe/schema.ts";
+import { rangedAmount, recipeSchema, writtenAmount } from "../recipe/schema.ts";
 import { sheet } from "./build.ts";
 import { withColumn, withConstant, withRow, withStored } from "./columns.ts";
 import { type Difference, difference } from "./difference.ts";
@@ -130,7 +130,7 @@ const storedSchema: () => Schema<ReadStored> = /* @__PURE__ */ once(() =>
       origin: optional(
         fields<StoredOrigin>({
           portions: text(100_000),
-          amounts: byName(writtenAmount()),
+          amounts: byName(rangedAmount()),
           cookedMass: optional(writtenAmount()),
           yieldFactor: optional(value()),
           yieldPresumed: optional(flag()),

@@ -1,3 +1,4 @@
+import { type Amount, withExact } from "../measure/amount.ts";
 import { formatAmount } from "../measure/format.ts";
 import { toText } from "../number/digits.ts";
 import { equals, exact } from "../number/exact.ts";
@@ -28,14 +29,19 @@ function amountNow(s: Sheet, i: number): WrittenAmount {
   const set = JSON.stringify(written.measures) === JSON.stringify(now.measures);
   // Nor are 2 cups and 4 tablespoons written as 2 1/4 cups, which they come to.
   const parts = JSON.stringify(written.parts) === JSON.stringify(now.parts);
-  const same = unit === now.unit && equals(figure, now.value) && sizes && set && parts;
+  const ends = JSON.stringify(written.range) === JSON.stringify(now.range);
+  const same = unit === now.unit && equals(figure, now.value) && sizes && set && parts && ends;
+  if (same) return line.amount;
   const { measures } = s.origin;
-  return same ? line.amount : formatAmount(now, measures === undefined ? {} : { measures });
+  const text = (a: Amount): string => formatAmount(a, measures === undefined ? {} : { measures });
+  if (!now.range) return text(now);
+  return `${text(withExact(now, now.range.least))} to ${text(withExact(now, now.range.most))}`;
 }
 
 function cookingNow(s: Sheet): { cookedMass?: string; yieldFactor?: string; yieldPresumed?: boolean } {
   const { cooking } = s.values;
   if (cooking.by === "mass") return { cookedMass: `${toText(cooking.mass)} g` };
+  if (cooking.by === "lines") return {};
   if (cooking.presumed) return { yieldFactor: toText(cooking.factor), yieldPresumed: true };
   return s.origin.yieldFactor === undefined ? {} : { yieldFactor: toText(exact(s.origin.yieldFactor)) };
 }

@@ -49,7 +49,16 @@ export interface Changes {
 /** What of a line can be changed; null takes it away. */
 export type LineChanges = { readonly [F in LineField]?: LineInput[F] | null };
 
-type LineField = "scaling" | "part" | "least" | "most" | "retention" | "added" | "prep" | "weighed";
+type LineField =
+  | "scaling"
+  | "part"
+  | "least"
+  | "most"
+  | "retention"
+  | "yieldFactor"
+  | "added"
+  | "prep"
+  | "weighed";
 
 /**
  * A sheet of the changed recipe, with its own columns and rows. It is the sheet that the changed
@@ -102,7 +111,7 @@ function isPotSame(a: Sheet, b: Sheet): boolean {
 function withImpliedYield(before: Sheet, after: Sheet): RecipeInput {
   const { cooking } = after.values;
   const written = toRecipe(after);
-  if (cooking.by === "factor") return written;
+  if (cooking.by !== "mass") return written;
   const { cookedMass: _, ...rest } = written;
   return { ...rest, yieldFactor: toText(before.masses.yieldFactor), yieldPresumed: true };
 }
@@ -140,6 +149,7 @@ function lineChanges(): Schema<LineChanges> {
     least: optional(asWritten()),
     most: optional(asWritten()),
     retention: optional(asWritten()),
+    yieldFactor: optional(asWritten()),
     added: optional(asWritten()),
     prep: optional(asWritten()),
     weighed: optional(asWritten()),

@@ -1,8 +1,8 @@
 import { timesAmount } from "../measure/amount.ts";
 import { fault } from "../number/error.ts";
-import { type Exact, ONE, over, plus, sum, times } from "../number/exact.ts";
+import { type Exact, isZero, ONE, over, plus, sum, times } from "../number/exact.ts";
 import type { SheetPlan } from "./plan.ts";
-import { type Cooking, cookedMasses, type Masses, massesOf, type Values } from "./values.ts";
+import { type Cooking, cookedMasses, lineYield, type Masses, massesOf, type Values } from "./values.ts";
 
 /** Where scaled values come from: those that were first scaled, and all factors since as one. */
 export interface FromOrigin {
@@ -51,7 +51,7 @@ export function scaledValues(plan: SheetPlan, from: FromOrigin): Values {
     grams: () => origin.grams.map((g, i) => times(g, factor(i))),
     portions: () => portions,
     cooking: (): Cooking =>
-      origin.cooking.by === "factor" ? origin.cooking : { by: "mass", mass: scaledMasses(plan, from).pot },
+      origin.cooking.by === "mass" ? { by: "mass", mass: scaledMasses(plan, from).pot } : origin.cooking,
   });
 }
 
@@ -59,13 +59,20 @@ export function scaledValues(plan: SheetPlan, from: FromOrigin): Values {
 export function scaledMasses(plan: SheetPlan, from: FromOrigin): Masses {
   const { grams } = from.origin;
   const { held, dose } = factorsOf(from);
-  const of = (added: "cooking" | "serving"): Exact => {
-    const all = grams.map((g, i) => [g, i] as const).filter(([, i]) => plan.lines[i]?.line.added === added);
+  const of = (added: "cooking" | "serving", weighed: readonly Exact[] = grams): Exact => {
+    const all = weighed.map((g, i) => [g, i] as const).filter(([, i]) => plan.lines[i]?.line.added === added);
     const doses = sum(all.flatMap(([g, i]) => (isDose(plan, i) ? g : [])));
     const rest = sum(all.flatMap(([g, i]) => (isDose(plan, i) ? [] : g)));
     return plus(times(rest, held), times(doses, dose));
   };
-  return cookedMasses(of("cooking"), of("serving"), massesOf(plan, from.origin).yieldFactor);
+  const [raw, served] = [of("cooking"), of("serving")];
+  if (from.origin.cooking.by !== "lines" || isZero(raw))
+    return cookedMasses(raw, served, massesOf(plan, from.origin).yieldFactor);
+  const pot = of(
+    "cooking",
+    grams.map((g, i) => times(g, lineYield(plan, i))),
+  );
+  return cookedMasses(raw, served, over(pot, raw));
 }
 
 /** What lines of the batch are multiplied by: those that a factor moves, and the doses. */

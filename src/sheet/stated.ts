@@ -1,5 +1,5 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
-import { type Amount, amount } from "../measure/amount.ts";
+import { type Amount, amount, withExact } from "../measure/amount.ts";
 import { type FormatOptions, formatAmount } from "../measure/format.ts";
 import type { Measures } from "../measure/measures.ts";
 import { type FigureOptions, showBound, showFigure, showRange } from "../measure/showFigure.ts";
@@ -29,8 +29,13 @@ export function shownAmount(
   measures: Measures | undefined,
   language: Language = britishEnglish,
 ): string {
-  const how = { ...amountHow(language), significant: 3 };
-  return formatAmount(a, measures === undefined ? how : { ...how, measures });
+  const how = { ...amountHow(language), significant: 3, ...(measures !== undefined && { measures }) };
+  if (!a.range) return formatAmount(a, how);
+  const [least, most] = [withExact(a, a.range.least), withExact(a, a.range.most)];
+  return say(language, "{least} to {most}", {
+    least: formatAmount(least, how),
+    most: formatAmount(most, how),
+  });
 }
 
 /** Says how large the spoons and cups are that amounts are written in, where any is. */

@@ -1,11 +1,12 @@
 import type { Amount } from "../measure/amount.ts";
 import { fault } from "../number/error.ts";
-import { type Exact, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../number/exact.ts";
+import { type Exact, exact, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../number/exact.ts";
 import { lcm } from "../number/ratio.ts";
 import type { SheetPlan } from "./plan.ts";
 
-/** How the cooked mass is known: as a factor of the raw mass, or as a mass on the scale. */
+/** How the cooked mass is known: as a factor of the raw mass, as a mass on the scale, or line by line. */
 export type Cooking =
+  | { readonly by: "lines" }
   | { readonly by: "factor"; readonly factor: Exact; readonly presumed?: boolean }
   | { readonly by: "mass"; readonly mass: Exact };
 
@@ -34,7 +35,7 @@ export interface Masses {
 
 /** A mass that was weighed is of what was weighed: of anything else only the yield that it implied is known, presumed. */
 export function impliedYield(cooking: Cooking, { yieldFactor }: Masses): Cooking {
-  return cooking.by === "factor" ? cooking : { by: "factor", factor: yieldFactor, presumed: true };
+  return cooking.by === "mass" ? { by: "factor", factor: yieldFactor, presumed: true } : cooking;
 }
 
 /** Whether the cooked mass is reckoned from a yield that nobody measured. */
@@ -46,7 +47,7 @@ export function isPresumed({ cooking }: Values): boolean {
 export function checkedValues(plan: SheetPlan, values: Values): Values {
   const { cooking, grams } = values;
   const cooked = plan.lines.some(({ line }, i) => line.added === "cooking" && !isZero(grams[i] ?? ZERO));
-  if (cooking.by === "factor" || cooked) return values;
+  if (cooking.by !== "mass" || cooked) return values;
   const hint = "leave out cookedMass, or give a line in cooking an amount above 0";
   throw fault("recipe-malformed", "a cooked mass, but nothing is cooked", hint, ["cookedMass"]);
 }
@@ -55,9 +56,21 @@ export function massesOf(plan: SheetPlan, { grams, cooking }: Values): Masses {
   const raw = sum(grams);
   const served = sum(grams.filter((_, i) => plan.lines[i]?.line.added === "serving"));
   const potRaw = minus(raw, served);
-  const yieldFactor =
-    cooking.by === "factor" ? cooking.factor : isZero(potRaw) ? ONE : over(cooking.mass, potRaw);
-  return cookedMasses(potRaw, served, yieldFactor);
+  if (cooking.by === "factor") return cookedMasses(potRaw, served, cooking.factor);
+  const pot =
+    cooking.by === "mass"
+      ? cooking.mass
+      : sum(grams.flatMap((g, i) => (isCooked(plan, i) ? times(g, lineYield(plan, i)) : [])));
+  return cookedMasses(potRaw, served, isZero(potRaw) ? ONE : over(pot, potRaw));
+}
+
+function isCooked(plan: SheetPlan, i: number): boolean {
+  return plan.lines[i]?.line.added === "cooking";
+}
+
+/** Cooked ÷ raw mass of a line that is cooked, by what it says itself. */
+export function lineYield(plan: SheetPlan, i: number): Exact {
+  return exact(plan.lines[i]?.line.yieldFactor ?? ONE);
 }
 
 /** The masses of so much in the pot, and so much added at serving. */

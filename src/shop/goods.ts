@@ -2,6 +2,7 @@ import type { Allergen } from "../food/allergens.ts";
 import type { FoodCaution, FoodInput, State } from "../food/food.ts";
 import { toText } from "../number/digits.ts";
 import { type Exact, exact, fraction, ONE, over, times } from "../number/exact.ts";
+import { volumeOfGram } from "./byVolume.ts";
 import type { PackSize } from "./packs.ts";
 
 /** What a shop needs to know of a food, read exactly. */
@@ -13,6 +14,10 @@ export interface Goods {
   /** What of it is eaten; nothing where the food does not say. */
   readonly edibleShare: Exact | undefined;
   readonly packs: readonly PackSize[];
+  /** Millilitres of a gram, where a shop sells it by volume. */
+  readonly mlPerGram: Exact | undefined;
+  /** Whether it comes out of the tap: nobody buys it. */
+  readonly isFromTheTap: boolean;
   readonly currency: string | undefined;
   /** Of one gram as purchased. */
   readonly perGram: Exact | undefined;
@@ -40,6 +45,8 @@ export function goodsOf(food: FoodInput): Goods {
     aisle: food.aisle?.trim() ?? OTHER_AISLE,
     edibleShare,
     packs,
+    mlPerGram: volumeOfGram(food),
+    isFromTheTap: /^water, tap\b/i.test(food.name),
     currency: price?.currency,
     perGram,
     allergens: food.allergens,

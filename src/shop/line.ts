@@ -1,6 +1,7 @@
 import type { Allergen } from "../food/allergens.ts";
 import type { FoodCaution, State } from "../food/food.ts";
 import { type Exact, fraction, least, minus, ONE, over, sum, times, ZERO } from "../number/exact.ts";
+import { pouredOut } from "./byVolume.ts";
 import type { Cost } from "./cost.ts";
 import type { Stock } from "./cupboard.ts";
 import type { Goods } from "./goods.ts";
@@ -41,6 +42,8 @@ export interface ShoppingLine {
    * 10 g below 1 kg, 50 g below 10 kg, and 100 g from there on. It is what is paid for.
    */
   readonly weighOut: Exact | undefined;
+  /** The same in millilitres, where a shop sells it by volume: rounded up to 5 ml below 100 ml, 10 ml below 1 l, else 100 ml. */
+  readonly pourOut: Exact | undefined;
   /** About how many pieces that is, where it is bought by weight and the food has a measure for one. */
   readonly pieces: { readonly name: string; readonly count: Exact } | undefined;
   /** Nothing where no refuse is known of: it is then bought as eaten. */
@@ -94,7 +97,14 @@ export function pricedLine(
   had: Stock["had"] | undefined,
   pieces: (grams: Exact) => ShoppingLine["pieces"],
 ): Priced {
-  const fromCupboard = had === undefined ? ZERO : had === "enough" ? needed : least(had, needed);
+  const fromCupboard =
+    goods.isFromTheTap && had === undefined
+      ? needed
+      : had === undefined
+        ? ZERO
+        : had === "enough"
+          ? needed
+          : least(had, needed);
   const toBuy = minus(needed, fromCupboard);
   const bill = toBuy.n === 0n ? NOT_BOUGHT : purchase(goods, toBuy);
   const { bought, asPurchased, weighOut, price, packs, proven } = bill;
@@ -113,6 +123,7 @@ export function pricedLine(
     proven,
     asPurchased,
     weighOut,
+    pourOut: weighOut && goods.mlPerGram && pouredOut(times(toBuy, goods.mlPerGram)),
     pieces: weighOut && pieces(toBuy),
     edibleShare,
     allergens: goods.allergens,

@@ -1,6 +1,6 @@
 import { type Language, say } from "../document/language.ts";
 import { type Allergen, allergens } from "../food/allergens.ts";
-import { showPercent } from "../measure/showFigure.ts";
+import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { equals, ONE } from "../number/exact.ts";
 import type { ShoppingLine } from "./line.ts";
 import type { ShoppingList } from "./list.ts";
@@ -12,6 +12,7 @@ export function shoppingNotes(list: ShoppingList, language: Language): readonly 
   return [
     ...(bought.length === 0 ? [say(language, empty)] : []),
     ...weighedNotes(bought, language),
+    ...tapNotes(list.lines, language),
     ...refuseNotes(bought, language),
     ...priceNotes(list, language),
     ...unprovenNotes(bought, language),
@@ -33,13 +34,28 @@ function weighedNotes(lines: readonly ShoppingLine[], language: Language): reado
   return rounded ? [say(language, "weights to buy are rounded up to what a shop weighs out")] : [];
 }
 
+/** What comes out of the tap is needed, but not bought. */
+function tapNotes(lines: readonly ShoppingLine[], language: Language): readonly string[] {
+  const tap = lines.filter(({ name, bought }) => /^water, tap\b/i.test(name) && bought.n === 0n);
+  return listing(
+    "from the tap, not bought: {list}",
+    tap.map((line) =>
+      say(language, "{food} {grams}", {
+        food: nameOf(line, language),
+        grams: showFigure(line.needed, { places: 0, unit: "g", language }),
+      }),
+    ),
+    language,
+  );
+}
+
 /** Packs say themselves what of them is eaten. */
 function refuseNotes(lines: readonly ShoppingLine[], language: Language): readonly string[] {
   const weighed = lines.filter(({ asPurchased }) => asPurchased !== undefined);
   const peeled = weighed.filter(({ edibleShare }) => edibleShare && !equals(edibleShare, ONE));
   return [
     ...listing(
-      "weighed with what is not eaten of it: {list}",
+      "weight includes peel and trimmings: {list}",
       peeled.map((line) =>
         say(language, "{food} ({share} is eaten)", {
           food: nameOf(line, language),

@@ -22,8 +22,14 @@ const WHOLE: readonly string[] = [
   "tin",
 ];
 const SIZES: readonly string[] = ["extra small", "small", "medium", "large", "extra large", "jumbo"];
-/** What a size may be said of: `medium stalk`, but no `medium leaf`. */
-const SIZED: readonly string[] = ["", "stalk", "spear", ...WHOLE];
+/** What a size may be said of: `medium head`, but no `medium stalk`, which no shop sells by itself. */
+const SIZED: readonly string[] = ["", ...WHOLE];
+/** Words that say that a food comes in a tin or jar: nobody counts what is in it. */
+const TINNED: RegExp = /\b(canned|tinned|bottled|in (brine|juice|oil|syrup|water))\b/i;
+const TINS: readonly string[] = ["can", "tin", "jar"];
+/** A heap of more nobody counts at a shop, but for eggs. Common practice, no source. */
+const MOST: Exact = /* @__PURE__ */ fraction(24n);
+
 /** Lighter ones nobody counts: raisins, grapes, nuts. Common practice, no source. */
 const LIGHTEST: Exact = /* @__PURE__ */ fraction(15n);
 
@@ -32,11 +38,16 @@ const LIGHTEST: Exact = /* @__PURE__ */ fraction(15n);
  * food in, else by its medium one, else by the first that the food names. Nothing where it names none.
  */
 export function piecesOf(food: FoodInput, grams: Exact, used: ReadonlySet<string>): ShoppingLine["pieces"] {
-  const all = ownMeasures(food).measures.filter((measure) => isPiece(measure, food));
+  const isTinned = TINNED.test(food.name);
+  const all = ownMeasures(food).measures.filter((measure) =>
+    isTinned ? TINS.some((tin) => measure.unit.toLowerCase().startsWith(tin)) : isPiece(measure, food),
+  );
   const found =
     all.find(({ name }) => used.has(name)) ?? all.find(({ unit }) => /^medium\b/.test(unit)) ?? all[0];
   if (!found || compare(found.grams, LIGHTEST) < 0) return undefined;
-  return { name: found.name, count: fraction(ceiling(over(grams, found.grams))) };
+  const count = fraction(ceiling(over(grams, found.grams)));
+  const isCounted = isTinned || /\begg/i.test(food.name) || compare(count, MOST) <= 0;
+  return isCounted ? { name: found.name, count } : undefined;
 }
 
 function isPiece({ ml, unit }: OwnMeasure, { name }: FoodInput): boolean {

@@ -84,9 +84,20 @@ function field(cell: Cell, how: CsvOptions): string {
 }
 
 const FORMULA = /(^|[;\n])(?=[\p{Zs}"']*[=＝﹦⁼₌⩵⩶+＋﹢⁺₊﬩\-－﹣−⁻₋@＠﹫])/gu;
+const GUARDED = /(^|[;\n])'(?=[\p{Zs}"']*[=＝﹦⁼₌⩵⩶+＋﹢⁺₊﬩\-－﹣−⁻₋@＠﹫])/gu;
 
 function inert(text: string): string {
-  return clean(text).replace(FORMULA, "$1'");
+  return guardedText(clean(text));
+}
+
+/** Text with an apostrophe before what a spreadsheet program would run as a formula. */
+export function guardedText(text: string): string {
+  return text.replace(FORMULA, "$1'");
+}
+
+/** Takes the apostrophes of {@link guardedText} away again. */
+export function unguardedText(text: string): string {
+  return text.replace(GUARDED, "$1");
 }
 
 function quoted(text: string): string {

@@ -1,6 +1,7 @@
 import type { CookingSchedule } from "../cook/schedule.ts";
 import type { Language } from "../document/language.ts";
 import type { FoodRanking } from "../food/rankFoods.ts";
+import type { FoodTable } from "../food/table.ts";
 import type { ProteinQuality } from "../person/amino/quality.ts";
 import type { Comparison } from "../person/compare/comparison.ts";
 import type { Allergens } from "../person/portion/allergens.ts";
@@ -41,6 +42,7 @@ import { energyTidy } from "./energyRecords.ts";
 import { explanationTables, explanationTidy } from "./explanationTables.ts";
 import { metTidy, missedTidy } from "./fitRecords.ts";
 import { metTables, outOfReachTables } from "./fitTables.ts";
+import { foodsTables, foodsTidy } from "./foodsTables.ts";
 import { influenceTables, influenceTidy } from "./influenceTables.ts";
 import type { Parts } from "./parts.ts";
 import { avoidedTidy } from "./peopleRecords.ts";
@@ -74,6 +76,7 @@ export type Told =
   | ServedPortion
   | (Influence | Citations | FoodRanking)
   | (Comparison | DoseCheck | Allergens | ProteinQuality)
+  | FoodTable
   | (Plan | PlanAvoided | CookingSchedule | ShoppingList);
 
 /** How one kind of result is shown to a person, and told to a data frame. */
@@ -85,6 +88,7 @@ interface Maker<T> {
 
 /** A maker for each kind, by what results call themselves. */
 const MAKERS: { readonly [Is in Told["is"]]: Maker<Extract<Told, { readonly is: Is }>> } = {
+  "steelyard/foods@1": { tables: foodsTables, rows: foodsTidy },
   "steelyard/sheet@1": { tables: sheetTables, rows: sheetTidy },
   "steelyard/tally@1": { tables: tallyTables, rows: tallyTidy },
   "steelyard/energy-shares@1": { tables: energyTables, rows: energyTidy },

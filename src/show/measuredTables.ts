@@ -21,7 +21,7 @@ export function driftTables(plan: Plan, language: Language): readonly Table[] {
   const end = { align: "end" } as const;
   return [
     table({
-      title: say(language, "Drift: what measurable amounts cost"),
+      title: say(language, "Effect of rounding to kitchen measures"),
       columns: [
         { key: "person", heading: say(language, "Person") },
         { key: "meal", heading: say(language, "Meal") },
@@ -63,7 +63,7 @@ function driftRows(plan: Plan, portion: Portion, drift: PortionDrift, language: 
   if (!ratio) return demands;
   const farthest = (worst: RatioDrift | undefined): string => offText(worst?.drift ?? null, language);
   const name = lineName(plan, portion, ratio, language);
-  const of = say(language, "ratios, worst of {line}", { line: name });
+  const of = say(language, "largest ratio change: {line}", { line: name });
   return [...demands, [of, "", "", "", farthest(ratio), farthest(lineByLineRatio)]];
 }
 

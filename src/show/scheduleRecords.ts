@@ -39,13 +39,14 @@ function* scheduleRows(
 function* batchRows({ day, recipe, sheet, draws, left }: CookedBatch, want: Wanted): Generator<TidyRow> {
   const whose: Whose = { day, dish: recipe, sheet: sheet.name, what: "batch", own: { times: ONE } };
   for (const i of sheet.lines.keys()) yield* writtenRows(sheet, i, whose, want);
-  yield { ...whose, row: "total", component: "mass", ...pointRow(sheet.masses.cooked, "g") };
-  yield { ...whose, row: "total", component: "portions", ...pointRow(sheet.values.portions, "") };
+  const named = { ...whose, own: { times: ONE, name: sheet.name } };
+  yield { ...named, row: "total", component: "mass", ...pointRow(sheet.masses.cooked, "g") };
+  yield { ...named, row: "total", component: "portions", ...pointRow(sheet.values.portions, "") };
   for (const { meal, dish, recipe: into, person, day: on, grams } of draws) {
     const at = { day: on, meal, dish: dish ?? into, person, sheet: sheet.name };
     yield { ...at, row: "total", what: "draw", component: "mass", ...pointRow(grams, "g") };
   }
-  yield { ...whose, row: "total", what: "left", component: "mass", ...pointRow(left, "g") };
+  yield { ...named, row: "total", what: "left", component: "mass", ...pointRow(left, "g") };
 }
 
 function* cookedRows(

@@ -1,7 +1,8 @@
 import { type Language, say } from "../document/language.ts";
 import { amount } from "../measure/amount.ts";
 import { formatAmount } from "../measure/format.ts";
-import type { Exact } from "../number/exact.ts";
+import { showFigure } from "../measure/showFigure.ts";
+import { type Exact, fraction, over } from "../number/exact.ts";
 import { amountHow, stated } from "../sheet/stated.ts";
 import type { ShoppingLine } from "../shop/line.ts";
 import type { ShoppingList } from "../shop/list.ts";
@@ -79,6 +80,7 @@ function toBuy(line: ShoppingLine, language: Language): Cell {
   const { weighOut } = line;
   if (weighOut) {
     const grams = figure(weighOut, { unit: "g", language });
+    if (line.pourOut) return { ...grams, text: pouredText(line.pourOut, language) };
     const pieces = piecesText(line, language);
     if (pieces === undefined) return grams;
     return { ...grams, text: say(language, "{grams} (about {pieces})", { grams: grams.text, pieces }) };
@@ -89,6 +91,16 @@ function toBuy(line: ShoppingLine, language: Language): Cell {
     )
     .join("; ");
 }
+
+/** In litres from one litre up. */
+function pouredText(millilitres: Exact, language: Language): string {
+  const litres = over(millilitres, LITRE);
+  return litres.n >= litres.d
+    ? showFigure(litres, { unit: "l", language })
+    : showFigure(millilitres, { unit: "ml", language });
+}
+
+const LITRE: Exact = /* @__PURE__ */ fraction(1000n);
 
 function piecesText({ pieces }: ShoppingLine, language: Language): string | undefined {
   if (!pieces) return undefined;
@@ -107,9 +119,9 @@ function cupboardTable(list: ShoppingList, language: Language): Table {
     title: say(language, "From the cupboard"),
     columns: [
       { key: "food", heading: say(language, "Food") },
-      { key: "had", heading: say(language, "There"), ...mass },
-      { key: "used", heading: say(language, "Used"), ...mass },
-      { key: "left", heading: say(language, "Left"), ...mass },
+      { key: "had", heading: say(language, "In stock"), ...mass },
+      { key: "used", heading: say(language, "Use"), ...mass },
+      { key: "left", heading: say(language, "Remaining"), ...mass },
     ],
     rows: list.cupboard.map(({ name, state, had, used, left }) => [
       stated(name, state, language),

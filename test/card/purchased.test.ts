@@ -23,7 +23,7 @@ const lines: readonly LineInput[] = [
   },
 ];
 
-function planned(kitchen?: "metric", amount = "200 g"): Plan {
+function planned(kitchen?: "metric", amount = "200 g", people: readonly string[] = ["cox", "bow"]): Plan {
   const [kale, ...others] = lines;
   const recipe = {
     name: "Stew",
@@ -34,10 +34,7 @@ function planned(kitchen?: "metric", amount = "200 g"): Plan {
   };
   return portionPlan({
     meals: [{ id: "dinner", dishes: sheet(recipe, starterFoods) }],
-    people: [
-      { id: "cox", name: "Cox" },
-      { id: "bow", name: "Bow" },
-    ],
+    people: people.map((id) => ({ id })),
     ...(kitchen && { kitchen }),
   });
 }
@@ -74,7 +71,7 @@ describe("a line that was written as purchased", () => {
   });
 
   it("says so on the card, and in the method", () => {
-    const card = plain(personCard(planned(), "cox"));
+    const card = plain(personCard(planned(undefined, "200 g", ["cox"]), "cox"));
     expect(card).toContain("Kale, raw as purchased, 72 g of it edible 100 g");
     expect(card).toContain("sliced · as purchased, 96 g of it edible 150 g");
     expect(card).toContain("Simmer 100 g (as purchased) Kale with 150 g Chickpeas");
@@ -85,7 +82,9 @@ describe("a line that was written as purchased", () => {
     const [pot] = plan.dish("dinner").pots;
     expect(pot?.sheet.lines[0]?.amount.value.toString()).toBe("200");
     expect(toText(plan, { parts: "all", width: 200 })).toContain("200 g as purchased (144 g edible)");
-    expect(plain(personCard(plan, "cox"))).toContain("100 g (as purchased) Kale");
+    expect(plain(personCard(planned("metric", "200 g", ["cox"]), "cox"))).toContain(
+      "100 g (as purchased) Kale",
+    );
   });
 
   it("says so where it is cooked, and is bought by what was written", () => {

@@ -254,7 +254,7 @@ describe("iodine of starter foods", () => {
     ["laver-raw", 16, 36.9, 200],
   ])("of seaweeds is that of surveys, with the water that they hold raw: %s", (id, low, mean, high) => {
     const { iodine: figure, water } = food(id).per100g;
-    const dry = 100 - Number(water);
+    const dry = 100 - Number((water as { value?: string })?.value ?? water);
     const { value, low: least, high: most } = figure as { value: string; low: string; high: string };
     [low, mean, high].forEach((perGram, i) => {
       expect(Math.abs(Number([least, value, most][i]) - perGram * dry)).toBeLessThan(0.5);

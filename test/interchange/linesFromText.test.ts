@@ -192,6 +192,36 @@ describe("a line for the recipe document", () => {
     expect(unclear?.hint).not.toBe("");
   });
 
+  it.each([
+    ["2 celery sticks", '2 stalk, medium (7-1/2" - 8" long)'],
+    ["2 medium celery", '2 stalk, medium (7-1/2" - 8" long)'],
+    ["3 celery", '3 stalk, medium (7-1/2" - 8" long)'],
+    ["1 large celery", '1 stalk, large (11"-12" long)'],
+  ])("finds the piece among measures that say more of it: %s", (text, amount) => {
+    // Celery's measures as SR28 names and weighs them (WEIGHT, food 11143).
+    const measures = [
+      { name: "cup chopped", grams: 101 },
+      { name: 'stalk, large (11"-12" long)', grams: 64 },
+      { name: 'stalk, medium (7-1/2" - 8" long)', grams: 40 },
+      { name: 'stalk, small (5" long)', grams: 17 },
+    ];
+    const table = foodTable([{ id: "celery", name: "Celery, raw", source: "SR28", per100g: {}, measures }]);
+    const [line] = linesFromText(text, table);
+    expect(line?.line).toEqual({ food: "celery", amount });
+    expect(() =>
+      sheet({ name: "One", portions: 1, lines: [{ food: "celery", amount }] }, table),
+    ).not.toThrow();
+  });
+
+  it("asks for a density by name, with what foods of its kind weigh", () => {
+    const { unclear } = only("2 tbsp chia seeds");
+    expect(unclear?.message).toContain("Chia seeds");
+    // Ends of the seeds' measures in SR28: pumpkin kernels 129 g and linseed 168 g a cup of 236.6 ml.
+    expect(unclear?.hint).toMatch(
+      /of its kind, a millilitre weighs from 0\.55 g \(Pumpkin seeds.*\) to \d\.\d\d g/,
+    );
+  });
+
   it("asks whose spoons are meant", () => {
     const [line] = linesFromText("2 tbsp olive oil", starterFoods);
     expect(line?.unclear?.code).toBe("measures-needed");

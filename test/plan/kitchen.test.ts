@@ -281,7 +281,7 @@ describe("a plan for a kitchen", () => {
   it("shows itself whatever was measured", () => {
     always((_, plan) => {
       const shown = toText(plan, { parts: "all" });
-      expect(shown.includes("Drift")).toBe(plan.portions.some(({ drift }) => drift));
+      expect(shown.includes("Effect of rounding")).toBe(plan.portions.some(({ drift }) => drift));
     }, 60);
   });
 });

@@ -98,7 +98,7 @@ describe("a kitchen handed to a plan", () => {
     expect(
       exactText(plain.portion("cox", "breakfast").dishes.get("breakfast")?.values.grams[0] ?? exact(0)),
     ).toBe("42.64");
-    expect(toText(plain, { parts: "all" })).not.toContain("Drift");
+    expect(toText(plain, { parts: "all" })).not.toContain("Effect of rounding");
   });
 
   it("tells of each person twice, found and measured", () => {

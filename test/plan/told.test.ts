@@ -102,24 +102,24 @@ describe("limits in the table of drift", () => {
     { of: "vitaminD", most: 100 },
     { of: "chromium", most: 3000 },
   ];
-  const of = (plan: Plan): unknown[] => rows(plan, /^Drift/).map(([, , demand]) => demand);
+  const of = (plan: Plan): unknown[] => rows(plan, /^Effect of rounding/).map(([, , demand]) => demand);
 
   it("are shown from four fifths of them on, or where they are missed; the drift itself has all", () => {
     const rest = { kitchen: coarse, silent: "accept" } as const;
     const far = planned(demands(5.4), rest);
-    expect(of(far)).toEqual(["energy", "ratios, worst of Oats, rolled, dry"]);
+    expect(of(far)).toEqual(["energy", "largest ratio change: Oats, rolled, dry"]);
     expect(
       far
         .portion("cox", "dinner")
         .drift?.demands.map((each) => each.of)
         .sort(),
     ).toEqual(["chromium", "energy", "iron", "vitamin D (D2 and D3)"]);
-    expect(titled(far, /^Drift/)?.notes[0]).toBe(
+    expect(titled(far, /^Effect of rounding/)?.notes[0]).toBe(
       "limits of which a portion brings less than 80%, as far as is known, are left out: 3",
     );
     expect(of(planned(demands(5.3), rest))).toContain("iron");
     expect(of(planned(demands(3), rest))).toContain("iron");
-    expect(titled(planned([{ of: "energy", exactly: 379 }], rest), /^Drift/)?.notes).toEqual([]);
+    expect(titled(planned([{ of: "energy", exactly: 379 }], rest), /^Effect of rounding/)?.notes).toEqual([]);
   });
 });
 

@@ -171,7 +171,7 @@ describe("what is handed in as a sheet", () => {
 
 describe("edit", () => {
   it("tells every fault at once, each by its line", () => {
-    const { faults } = errorOf(() => bowl.edit({ oats: "x", milk: "2-3 g", zz: "1 g" }));
+    const { faults } = errorOf(() => bowl.edit({ oats: "x", milk: "3-2 g", zz: "1 g" }));
     expect(faults.map((f) => [f.code, f.path])).toEqual([
       ["amount-no-number", ["oats"]],
       ["amount-range", ["milk"]],
@@ -248,7 +248,7 @@ describe("revise", () => {
   });
 
   it("tells unknown lines, foods and amounts in one error", () => {
-    const changes = { remove: ["x"], swap: { milk: "cream" }, amounts: { oats: "2-3 g" } };
+    const changes = { remove: ["x"], swap: { milk: "cream" }, amounts: { oats: "3-2 g" } };
     expect(errorOf(() => revise(bowl, changes)).faults.map((f) => f.code)).toEqual([
       "line-unknown",
       "amount-range",

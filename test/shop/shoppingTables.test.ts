@@ -87,7 +87,7 @@ Bananas, raw             250                        400 g              6        
 ────────────────  ──────────  ───────────────────────────  ─────────────  ─────────────
 Total                                                                     at least 2.89
 weights to buy are rounded up to what a shop weighs out
-weighed with what is not eaten of it: Bananas (64% is eaten)
+weight includes peel and trimmings: Bananas (64% is eaten)
 no refuse known, bought as eaten: Honey
 no price known of: Honey
 costs are rounded so that they add up to the total: each down, then the largest remainders up
@@ -96,10 +96,10 @@ Allergens are not known of Honey; Salt: unknown is not free from
 Honey: Not for infants. (made up)
 
 From the cupboard
-Food              There (g)  Used (g)  Left (g)
-────────────────  ─────────  ────────  ────────
-Rolled oats, dry        100       100         0
-Salt                 enough         3    enough
+Food              In stock (g)  Use (g)  Remaining (g)
+────────────────  ────────────  ───────  ─────────────
+Rolled oats, dry           100      100              0
+Salt                    enough        3         enough
 
 What portions cost
 Dish       Portions     Cost (GBP)  Per portion (GBP)

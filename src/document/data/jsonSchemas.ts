@@ -189,11 +189,12 @@ export const recipeJsonSchema: JsonSchema = {
                         "serine",
                       ],
                     },
-                    additionalProperties: { type: ["number", "string"] },
+                    additionalProperties: { type: ["number", "string"], minimum: 0, maximum: 1 },
                   },
                 ],
               },
               retentionPresumed: { type: "boolean" },
+              yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
               added: { enum: ["cooking", "serving"] },
               prep: { type: "string", minLength: 1, maxLength: 2000 },
               meta: {},
@@ -219,6 +220,20 @@ export const recipeJsonSchema: JsonSchema = {
         },
         yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
         yieldPresumed: { type: "boolean" },
+        normalPortion: {
+          anyOf: [
+            { type: "string", minLength: 1, maxLength: 1000 },
+            {
+              type: "object",
+              properties: {
+                value: { type: ["number", "string"] },
+                unit: { type: "string", minLength: 1, maxLength: 100 },
+              },
+              required: ["value", "unit"],
+              additionalProperties: false,
+            },
+          ],
+        },
         method: { type: "array", items: { type: "string", minLength: 1, maxLength: 10000 } },
         notes: {
           type: "array",
@@ -1511,11 +1526,12 @@ export const planJsonSchema: JsonSchema = {
                             "serine",
                           ],
                         },
-                        additionalProperties: { type: ["number", "string"] },
+                        additionalProperties: { type: ["number", "string"], minimum: 0, maximum: 1 },
                       },
                     ],
                   },
                   retentionPresumed: { type: "boolean" },
+                  yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
                   added: { enum: ["cooking", "serving"] },
                   prep: { type: "string", minLength: 1, maxLength: 2000 },
                   meta: {},
@@ -1541,6 +1557,20 @@ export const planJsonSchema: JsonSchema = {
             },
             yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
             yieldPresumed: { type: "boolean" },
+            normalPortion: {
+              anyOf: [
+                { type: "string", minLength: 1, maxLength: 1000 },
+                {
+                  type: "object",
+                  properties: {
+                    value: { type: ["number", "string"] },
+                    unit: { type: "string", minLength: 1, maxLength: 100 },
+                  },
+                  required: ["value", "unit"],
+                  additionalProperties: false,
+                },
+              ],
+            },
             method: { type: "array", items: { type: "string", minLength: 1, maxLength: 10000 } },
             notes: {
               type: "array",
@@ -1984,6 +2014,8 @@ export const planJsonSchema: JsonSchema = {
           propertyNames: { type: "string" },
           additionalProperties: { $ref: "#/$defs/__schema12" },
         },
+        instead: { type: "object", propertyNames: { type: "string" }, additionalProperties: {} },
+        leaveOut: { type: "array", items: { type: "string" } },
         demands: { $ref: "#/$defs/__schema13" },
         byMeal: {
           type: "object",
@@ -1992,6 +2024,38 @@ export const planJsonSchema: JsonSchema = {
         },
         away: { type: "array", items: { type: "string" } },
         kitchen: { $ref: "#/$defs/__schema14" },
+        besides: {
+          type: "array",
+          items: {
+            type: "object",
+            properties: {
+              name: { type: "string", minLength: 1, maxLength: 200 },
+              days: { type: "array", items: { type: "string" } },
+              meal: { type: "string" },
+              sheet: {},
+              brings: {
+                type: "object",
+                propertyNames: { type: "string" },
+                additionalProperties: { type: ["number", "string"] },
+              },
+            },
+            required: ["name"],
+            additionalProperties: false,
+          },
+        },
+        keep: {
+          type: "object",
+          propertyNames: { type: "string" },
+          additionalProperties: {
+            type: "object",
+            propertyNames: { type: "string" },
+            additionalProperties: {
+              type: "object",
+              propertyNames: { type: "string" },
+              additionalProperties: { type: ["number", "string"], minimum: 0 },
+            },
+          },
+        },
         lines: {
           type: "object",
           propertyNames: { type: "string" },

@@ -17,6 +17,7 @@ export const dairyAndEggs: readonly Shelf[] = [
     foods: [
       {
         id: "milk-whole", ndb: "01211", state: "as sold", name: "Milk, whole, 3.25 % fat, not fortified",
+        errors: "~1 0.029:27 0.024:27 ~4 0.050:28 0.004:24 ~14 0.549:12 0.548:42 1.985:41 1.760:16 0.116:42 1.087:42 0.002:46 0.007:42 0.001:42 ~2 0.185:29 ~1 0.001:24 0.001:23 0.003:24 0.003:8 ~1 0.534:8 0.534:8 ~2 0.021:14 0.003:24 ~1 0.007:8 ~2 1.926:4 0.618:10",
         measures: "cup 244; tbsp 15; fl oz 30.5", density: "cup", refuse: "0",
         allergens: ["milk"],
         proximates: "61n 3.15 3.27 4.78n 0.0i 5.05 - 88.13 0.67 0.0*",
@@ -29,6 +30,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "milk-whole-vitamin-d", ndb: "01077", state: "as sold", name: "Milk, whole, 3.25 % fat, with added vitamin D",
+        errors: "~1 0.029:27 ~5 0.050:28 0.004:24 ~14 0.549:12 0.548:42 1.985:41 1.760:16 0.116:42 1.087:42 0.002:46 0.007:42 0.001:42 ~2 0.185:29 ~1 0.001:24 0.001:23 0.003:24 0.003:8 ~1 0.534:8 0.534:8 ~2 0.021:14 0.003:24 ~1 0.007:8 ~2 1.926:4 0.618:10",
         fortifiedWith: ["vitaminD"],
         measures: "cup 244; fl oz 30.5; tbsp 15", density: "cup", refuse: "0", factors: "4.27 8.79 3.87",
         allergens: ["milk"],
@@ -42,6 +44,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "milk-semi-skimmed", ndb: "01174", lenders: "01211", state: "as sold", name: "Milk, 2 % fat, not fortified",
+        errors: "~1 0.033:13 ~3 0.061:13 ~1 0.193:17 0.035:13 ~14 0.090:5 0.832:31 2.114:31 0.707:4 0.098:31 0.526:28 0.002:4 0.015:29 ~2 0.397:4 0.174:30 ~1 0.005:13 0.003:13 0.002:12 0.019:5 0.001:13 0.149:12 0.149:12 ~2 0.033:4 0.003:12 ~1 0.048:4",
         measures: "cup 246", density: "cup", refuse: "0", factors: "4.27 8.79 3.87",
         allergens: ["milk"],
         proximates: "50n 3.30 1.98j 4.80n 0.0* 5.06 - 89.21 0.71 0.0*",
@@ -54,6 +57,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "milk-skimmed", ndb: "01151", lenders: "01211", state: "as sold", name: "Milk, skimmed, not fortified",
+        errors: "~1 0.032:12 0.009:12 ~2 0.048:12 ~1 0.032:12 0.006:12 ~15 0.421:40 0.764:26 0.946:4 0.071:41 0.424:39 0.003:4 0.003:27 ~2 0.055:5 0.260:11 ~1 0.004:12 0.004:12 0.004:12 0.005:4 0.001:12 ~4 0.069:4 0.002:12",
         measures: "cup 245", density: "cup", refuse: "0",
         allergens: ["milk"],
         proximates: "34n 3.37 0.08 4.96n 0.0* 5.09 - 90.84 0.75 0.0*",
@@ -78,6 +82,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "yoghurt-plain-low-fat", ndb: "01117", lenders: "01077", state: "as sold", name: "Yoghurt, plain, low fat",
+        errors: "~1 0.104:30 0.072:38 ~4 0.304:28 0.034:16 ~14 0.589:5 ~2 5.716:14 1.036:4 5.951:16 0.008:4 0.102:12 ~3 0.332:17 0.199:8 0.002:26 0.009:11 ~1 0.052:9 0.008:10 1.300:4 1.300:4 ~2 0.054:8 ~2 0.120:9",
         measures: "cup 245", density: "cup", refuse: "0", factors: "4.27 8.79 3.87",
         allergens: ["milk"],
         proximates: "63n 5.25 1.55 7.04n 0.0i 7.04r - 85.07 1.09 0.0*",
@@ -90,6 +95,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "yoghurt-greek-fat-free", ndb: "01256", lenders: "01118", state: "as sold", name: "Yoghurt, Greek style, plain, fat free",
+        errors: "~1 0.179:16 0.032:18 ~4 0.059:18 0.010:18 ~14 0.050:9 0.321:18 0.514:18 0.351:18 0.056:18 0.535:18 0.003:18 0.004:18 ~3 0.118:9 ~1 0.002:9 0.007:9 0.006:9 0.001:6 0.001:9 ~4 0.009:9",
         refuse: "0",
         allergens: ["milk"],
         proximates: "59n 10.19 0.39 3.60n 0.0h 3.24 - 85.10 0.72 0.0*",
@@ -101,6 +107,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "cottage-cheese-low-fat", ndb: "01015", lenders: "01009", state: "as sold", name: "Cottage cheese, 2 % fat",
+        errors: "~1 0.291:15 0.052:15 ~4 0.128:15 0.026:15 ~14 0.051:8 4.229:15 5.396:15 6.589:15 0.242:15 3.455:15 0.008:15 0.023:15 0.003:15 ~2 0.105:8 ~2 0.001:8 ~7 0.027:8",
         measures: "cup 226", density: "cup", refuse: "0",
         allergens: ["milk"],
         proximates: "81n 10.45 2.27 4.76n 0.0i 4.00 - 81.24 1.27 0.0*",
@@ -113,6 +120,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "cheddar", ndb: "01009", state: "as sold", name: "Cheddar",
+        errors: "~1 0.132:39 0.156:39 ~4 0.190:39 0.028:39 ~11 0.001:40 0.001:40 ~1 0.507:29 13.172:39 1.669:39 9.090:39 0.309:39 3.702:39 0.006:39 0.040:39 0.002:39 0.002:39 ~1 1.055:29 ~2 0.014:27 0.006:28 0.018:25 0.003:28 ~4 0.054:28 0.001:13",
         measures: "cup, diced 132; cup, melted 244; cup, shredded 113; slice 28", refuse: "0",
         allergens: ["milk"],
         proximates: "404n 22.87 33.31 3.09n 0.0i 0.48 - 37.02 3.71 0.0*",
@@ -125,6 +133,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "feta", ndb: "01019", lenders: "01009", state: "as sold", name: "Feta",
+        errors: "~1 0.515:9 0.893:23 ~4 1.126:23 ~17 5.702:5 42.411:4 2.199:4 15.985:4 0.148:4 0.202:4",
         measures: "cup, crumbled 150; wedge 38", refuse: "0", factors: "4.27 8.79 3.87",
         allergens: ["milk"],
         proximates: "264n 14.21 21.28 4.09n 0.0i 4.09r - 55.22 5.20 0.0*",
@@ -137,6 +146,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "mozzarella", ndb: "01026", lenders: "01009", state: "as sold", name: "Mozzarella, whole milk",
+        errors: "~1 0.182:6 0.244:6 ~4 0.118:6 0.030:6 ~14 3.649:6 11.119:6 2.206:6 2.838:6 0.154:6 2.581:6 0.084:6 0.074:6 0.011:6 0.002:6 ~1 0.524:3 ~2 0.002:6 0.010:6 0.004:3 ~5 0.064:6",
         measures: "cup, shredded 112; slice 85/3", refuse: "0", factors: "4.27 8.79 3.87",
         allergens: ["milk"],
         proximates: "300n 22.17 22.35 2.19n 0.0i 1.03n - 50.01 3.28 0.0*",
@@ -149,6 +159,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "parmesan", ndb: "01033", lenders: "01032", state: "as sold", name: "Parmesan, hard",
+        errors: "~1 0.793:13 0.726:24 ~4 0.623:10 0.314:8 ~14 2.998:4 ~1 5.964:4 29.713:23 0.872:4 20.997:19 0.193:4 0.043:4 ~6 0.016:4 0.047:12 ~1 0.003:15 0.737:20 0.737:20",
         refuse: "0", factors: "4.27 8.79 3.87",
         allergens: ["milk"],
         proximates: "392n 35.75 25.83 3.22n 0.0i 0.80N0 - 29.16 6.04 0.0*",
@@ -161,6 +172,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "ricotta", ndb: "01036", lenders: "01009", state: "as sold", name: "Ricotta, whole milk",
+        errors: "~1 0.630:9 0.761:9 ~4 1.224:9 0.124:6 ~15 29.332:4 12.944:4 37.765:4 0.901:4 27.395:4 ~7 0.002:4 0.017:4 0.020:4 ~1 0.019:4 ~4 0.061:4",
         measures: "cup 246", density: "cup", refuse: "0", factors: "4.27 8.79 3.87",
         allergens: ["milk"],
         proximates: "174n 11.26 12.98 3.04n 0.0i 0.27N0 - 71.70 1.02 0.0*",
@@ -173,6 +185,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "cream-heavy", ndb: "01053", lenders: "01001", state: "as sold", name: "Cream, heavy, for whipping",
+        errors: "~1 0.238:7 0.520:6 ~2 0.053:6 ~1 0.540:7 0.038:7 ~11 0.001:6 0.001:6 ~1 1.853:6 1.075:9 1.697:9 0.894:9 0.100:9 0.855:9 0.029:9 0.005:9 0.001:9 ~5 0.007:6 0.003:6 0.021:4 0.002:6 ~4 0.010:6 0.080:4",
         measures: "cup, whipped 120; cup 238; tbsp 15; fl oz 29.8", density: "cup", refuse: "0", factors: "4.27 8.79 3.87",
         allergens: ["milk"],
         proximates: "340n 2.84 36.08 2.74n 0.0i 2.92 - 57.81 0.53 0.0*",
@@ -185,6 +198,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "butter-salted", ndb: "01001", state: "as sold", name: "Butter, salted",
+        errors: "~1 0.074:16 0.065:580 ~4 0.061:522 0.054:35 ~14 1.261:3 ~1 0.622:18 0.789:17 0.047:18 0.463:17 0.011:18 0.011:18 ~2 0.674:19 0.820:37 ~1 0.001:3 0.004:9",
         measures: "pat 5; tbsp 14.2; cup 227; stick 113", density: "cup", refuse: "0", factors: "4.27 8.79 3.87",
         allergens: ["milk"],
         proximates: "717n 0.85 81.11 0.06n 0.0i 0.06r - 15.87 2.11 0.0*",
@@ -197,6 +211,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "butter-unsalted", ndb: "01145", lenders: "01002", state: "as sold", name: "Butter, unsalted",
+        errors: "~23 1.261:3 ~1 0.622:18 0.789:17 0.047:18 0.463:17 0.011:18 0.011:18 ~2 0.674:19 0.820:37",
         measures: "pat 5; tbsp 14.2; cup 227; stick 113", density: "cup", refuse: "0", factors: "4.27 8.79 3.87",
         allergens: ["milk"],
         proximates: "717n 0.85 81.11 0.06n 0.0* 0.06r - 17.94 0.09r 0.0*",
@@ -216,6 +231,7 @@ export const dairyAndEggs: readonly Shelf[] = [
     foods: [
       {
         id: "egg-raw", ndb: "01123", state: "raw", name: "Egg, hen's, whole, raw",
+        errors: "~1 0.102:12 0.115:12 ~2 0.008:6 ~1 0.121:12 0.034:12 ~13 0.002:12 6.718:12 1.138:6 1.476:6 0.697:6 0.240:6 1.939:6 0.044:6 0.017:6 0.001:6 0.001:6 ~1 2.129:6 ~1 0.003:6 0.020:6 0.002:6 0.049:6 0.004:6 4.966:23 4.966:23 ~2 0.092:6 0.116:6 ~2 4.687:6 ~1 6.614:6 ~2 0.673:6 ~1 20.991:6 0.028:6",
         measures: "large 50; extra large 56; jumbo 63; cup 243; medium 44; small 38", density: "cup", refuse: "12", factors: "4.36 9.02 3.68",
         allergens: ["egg"],
         proximates: "143n 12.56 9.51 0.72n 0.0 0.37 - 76.15 1.06 0.0*",
@@ -228,6 +244,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "egg-white-raw", ndb: "01124", state: "raw", name: "Egg white, hen's, raw",
+        errors: "~1 0.137:12 0.018:12 ~4 0.124:12 0.029:12 ~15 1.842:12 1.848:12 0.320:12 0.178:12 0.409:12 0.004:12 0.004:12 0.002:12 ~2 5.364:4 ~2 0.008:12 0.002:4 ~10 0.129:4 ~7 0.047:4",
         measures: "large 33; cup 243", density: "cup", refuse: "0", factors: "4.36 9.02 3.68",
         allergens: ["egg"],
         proximates: "52n 10.90 0.17 0.73n 0.0* 0.71 - 87.57 0.63 0.0*",
@@ -240,6 +257,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "egg-yolk-raw", ndb: "01125", lenders: "01123", state: "raw", name: "Egg yolk, hen's, raw",
+        errors: "~1 0.087:12 0.240:12 ~4 0.204:12 0.028:12 ~15 1.657:12 3.859:12 2.670:12 0.225:12 9.897:12 0.144:12 0.085:12 0.006:12 0.004:12 ~1 8.030:4 ~1 0.021:4 0.027:12 0.002:4 ~2 6.989:7 6.989:7 ~2 0.316:12 ~6 12.173:4 4.877:4 2.862:4 ~2 0.100:4",
         measures: "large 17; cup 243", density: "cup", refuse: "0", factors: "4.36 9.02 3.68",
         allergens: ["egg"],
         proximates: "322n 15.86 26.54 3.59n 0.0i 0.56 - 52.31 1.71 0.0*",
@@ -252,6 +270,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       },
       {
         id: "egg-hard-boiled", ndb: "01129", lenders: "01123", state: "cooked", name: "Egg, hen's, hard-boiled",
+        errors: "~1 0.180:14 0.050:7 ~4 0.140:14 0.022:14 ~15 1.845:14 2.228:14 0.650:14 0.275:14 3.551:14 0.047:14 0.047:14 ~1 0.001:14 0.576:66 1.160:69 ~1 0.003:14 0.010:14 0.002:14 0.028:14 0.003:14 2.248:14 2.248:14 ~2 0.060:14 ~11 0.033:4",
         measures: "cup, chopped 136; tbsp 8.5; large 50", refuse: "12", factors: "4.36 9.02 3.68",
         allergens: ["egg"],
         proximates: "155n 12.58 10.61 1.12n 0.0* 1.12r - 74.62 1.08 0.0*",

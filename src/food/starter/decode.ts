@@ -51,9 +51,12 @@ function readFigures(row: Row, standIn: boolean): FoodInput["per100g"] {
   const figures: { [C in ComponentId]?: Figure } = {};
   const acids: { [A in FattyAcid]?: Printed } = {};
   const longChain: { [C in "epa" | "dpa" | "dha"]?: Printed } = {};
+  const told = row.dryMatter === undefined ? statisticsOf(row.errors) : [];
+  let at = 0;
   for (const name of Object.keys(panels) as PanelName[]) {
     const cells = row[name]?.split(" ") ?? [];
     panels[name].forEach((column: Column, i) => {
+      const sure = told[at++];
       const cell = readCell(cells[i], column, row);
       if (!cell) return;
       if ("acid" in column) {
@@ -61,7 +64,7 @@ function readFigures(row: Row, standIn: boolean): FoodInput["per100g"] {
         return;
       }
       const id = column.component;
-      figures[id] = bare(cell);
+      figures[id] = sure ? { ...cell, ...scaled(sure, column) } : bare(cell);
       if (id === "epa" || id === "dpa" || id === "dha") longChain[id] = cell;
     });
   }
@@ -75,6 +78,26 @@ function readFigures(row: Row, standIn: boolean): FoodInput["per100g"] {
     ...(iodineFigure && { iodine: iodineFigure }),
     ...(coumarinFigure && { coumarin: coumarinFigure }),
   };
+}
+
+interface Statistic {
+  readonly error: string;
+  readonly count: number;
+}
+
+/** Standard errors and counts by column, all panels one after another. */
+function statisticsOf(errors = ""): readonly (Statistic | undefined)[] {
+  return errors.split(" ").flatMap((token): (Statistic | undefined)[] => {
+    if (token.startsWith("~")) return Array.from({ length: Number(token.slice(1)) });
+    const [error, count] = token.split(":");
+    if (!error || !count) return [];
+    return [{ error, count: Number(count) }];
+  });
+}
+
+function scaled({ error, count }: Statistic, column: Column): Statistic {
+  const by = "scale" in column ? column.scale : undefined;
+  return { error: by === undefined ? error : toText(over(exact(error), fraction(BigInt(by)))), count };
 }
 
 const CELL = /^([\d.]+)(\*|[A-Za-z])?(\d)?$/;

@@ -17,6 +17,7 @@ export const fishAndMeat: readonly Shelf[] = [
     foods: [
       {
         id: "salmon-wild-raw", ndb: "15076", state: "raw", name: "Salmon, Atlantic, wild, raw",
+        errors: "~1 0.662:9 1.772:7 ~4 1.146:21 0.894:6 ~16 30.234:3 4.117:3 ~9 0.038:11 0.147:6 0.618:13 0.375:5 0.035:4 ~4 0.312:10",
         measures: "fillet 396", refuse: "0", factors: "4.27 9.02 3.87",
         allergens: ["fish"],
         proximates: "142n 19.84 6.34 0.00* 0.0* - - 68.50 2.54 -",
@@ -28,6 +29,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "salmon-farmed-raw", ndb: "15236", lenders: "15085", state: "raw", name: "Salmon, Atlantic, farmed, raw",
+        errors: "~1 0.360:4 1.275:4 ~4 0.677:4 0.047:4 ~11 0.105:4 0.054:4 0.125:4 1.237:4 11.244:4 5.515:4 0.718:4 0.402:4 4.230:4 0.018:4 0.010:4 0.004:4 ~2 1.252:4 ~1 0.017:4 0.009:4 0.080:4 0.125:4 0.064:4 ~4 0.867:4 0.263:4",
         measures: "fillet 396", factors: "4.27 9.02 3.87",
         allergens: ["fish"],
         proximates: "208n 20.42 13.42 0.00* 0.0* 0.00z0 - 64.89 1.13 0.0z0",
@@ -52,6 +54,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "cod-raw", ndb: "15015", lenders: "15016", state: "raw", name: "Cod, Atlantic, raw",
+        errors: "~1 0.040:605 0.007:293 ~4 0.040:537 0.013:165 ~14 0.969:37 3.370:44 11.091:49 1.489:101 1.273:30 3.657:75 0.031:26 0.012:188 0.001:136 ~2 2.412:11 ~1 0.004:40 0.004:68 0.074:69 0.009:45 0.035:4 ~4 0.051:55",
         measures: "fillet 231", refuse: "0", factors: "4.27 9.02 3.87",
         allergens: ["fish"],
         proximates: "82n 17.81 0.67 0.00* 0.0* 0.00* - 81.22 1.16 0.0*",
@@ -64,6 +67,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "cod-baked", ndb: "15016", lenders: "15015", state: "cooked", name: "Cod, Atlantic, baked or grilled",
+        errors: "~34 1.558:29",
         measures: "fillet 180", refuse: "0", factors: "4.27 9.02 3.87",
         allergens: ["fish"],
         proximates: "105n 22.83 0.86 0.00* 0.0* 0.00* - 75.92 1.49 0.0*",
@@ -76,6 +80,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "mackerel-raw", ndb: "15046", state: "raw", name: "Mackerel, Atlantic, raw",
+        errors: "~1 0.171:83 0.380:364 ~4 0.657:142 0.032:60 ~15 7.283:14 19.569:10 2.437:7 ~1 11.557:8 0.398:3 0.017:82 0.004:81 ~2 2.285:11 ~1 0.050:6 0.032:7 1.278:11 0.113:7 0.045:16 ~4 1.332:9",
         measures: "fillet 112", refuse: "0", factors: "4.27 9.02 3.87",
         allergens: ["fish"],
         proximates: "205n 18.60 13.89 0.00* 0.0* 0.00* - 63.55 1.35 0.0*",
@@ -88,6 +93,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "tuna-light-canned-water-drained", ndb: "15121", lenders: "15127", state: "drained", name: "Tuna, light, canned in water, drained",
+        errors: "~1 0.167:24 0.022:24 ~4 0.198:24 0.020:24 ~11 0.002:12 ~1 0.008:12 ~1 10.616:24 1.761:24 0.567:24 0.318:24 0.940:24 0.069:24 0.036:24 0.001:24 0.001:24 ~8 0.610:7 0.610:7",
         measures: "can, drained 165; cup 154", refuse: "0",
         aisle: "pulses and tins", allergens: ["fish"],
         proximates: "86n 19.44 0.96 0.00* 0.0* 0.00* - 78.14 0.95 0.0*",
@@ -100,6 +106,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "sardines-canned-oil-drained", ndb: "15088", state: "drained", name: "Sardines, Atlantic, canned in oil, drained, with bones",
+        errors: "~1 0.452:13 0.310:13 ~4 0.643:13 0.135:35 ~14 7.364:4 ~2 14.917:22 ~1 15.351:22 0.225:7 ~6 0.031:9 0.045:7 0.066:4 ~1 0.022:3",
         measures: "cup 149; can, drained 92; sardine 12", refuse: "0", factors: "4.27 9.00 3.87",
         aisle: "pulses and tins", allergens: ["fish"],
         proximates: "208n 24.62 11.45 0.00* 0.0* 0.00* - 59.61 3.38 0.0*",
@@ -124,6 +131,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "mussels-cooked", ndb: "15165", none: ["alcohol"], state: "cooked", name: "Mussels, blue, boiled or steamed",
+        errors: "~24 18.253:18 10.371:18 1.905:18 1.268:18 3.535:27 0.233:18 0.116:18 0.009:18",
         refuse: "0", factors: "4.27 9.02 4.11",
         allergens: ["molluscs"],
         proximates: "172n 23.80 4.48 7.39n 0.0* - - 61.15 3.18 -",
@@ -142,6 +150,7 @@ export const fishAndMeat: readonly Shelf[] = [
     foods: [
       {
         id: "chicken-breast-raw", ndb: "05062", lenders: "05071", state: "raw", name: "Chicken breast, no skin or bone, raw",
+        errors: "~1 0.238:6 0.220:6 ~4 0.260:6 0.010:6 ~14 2.904:3 2.309:6 3.420:6 0.338:6 0.473:6 2.442:6 0.013:6 0.030:6 0.003:6 ~2 3.403:3 ~1 0.011:3 0.012:3 0.656:3 ~1 0.045:3 ~4 0.007:3",
         measures: "piece 272", refuse: "0", factors: "4.27 9.02 3.87",
         allergens: [],
         proximates: "120n 22.50 2.62 0.00* 0.0* 0.00* - 73.90 1.13 0.0*",
@@ -154,6 +163,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "chicken-breast-roasted", ndb: "05064", lenders: "05013", state: "cooked", name: "Chicken breast, meat only, roasted",
+        errors: "~1 0.373:16 0.213:16 ~4 0.335:16 0.037:16 ~15 3.112:16 7.674:16 0.796:16 0.544:16 7.592:16 0.061:16 0.026:16 0.002:16 0.001:16 ~1 2.916:20 ~1 0.006:8 0.009:8 0.701:8",
         measures: "cup, chopped 140; breast 172", factors: "4.27 9.02 3.87",
         allergens: [],
         proximates: "165n 31.02 3.57 0.00* 0.0* 0.00* - 65.26 1.06 0.0*",
@@ -166,6 +176,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "chicken-thigh-raw", ndb: "05096", lenders: "05062", state: "raw", name: "Chicken thigh, meat only, raw",
+        errors: "~1 0.111:7 0.091:7 ~4 0.089:7 0.005:7 ~12 0.001:5 ~1 1.656:5 7.711:6 5.133:6 0.304:6 0.344:6 5.263:6 0.040:6 0.031:6 0.003:6 0.001:6 ~1 1.927:5 ~1 0.006:5 0.009:5 0.085:5 ~1 0.014:5 ~4 0.090:5",
         measures: "thigh 149", factors: "4.27 9.02 3.87",
         allergens: [],
         proximates: "121n 19.66 4.12 0.00* 0.0* 0.00* - 76.22 0.95 0.0*",
@@ -178,6 +189,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "chicken-thigh-roasted", ndb: "05098", lenders: "05062 05013", state: "cooked", name: "Chicken thigh, meat only, roasted",
+        errors: "~1 0.218:7 0.302:7 ~4 0.248:7 0.011:7 ~12 0.001:5 ~1 1.099:5 3.674:6 5.269:6 0.133:6 0.538:6 14.788:6 0.021:6 0.049:6 0.002:6 0.001:6 ~1 2.162:5 ~1 0.002:5 0.002:5 0.152:5 ~1 0.008:5 ~4 0.027:5",
         measures: "thigh 116", factors: "4.27 9.02 3.87",
         allergens: [],
         proximates: "179n 24.76 8.15 0.00* 0.0* 0.00* - 67.00 1.04 0.0*",
@@ -190,6 +202,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "turkey-breast-raw", ndb: "05219", lenders: "05697", state: "raw", name: "Turkey breast, meat only, raw",
+        errors: "~1 0.349:4 0.064:4 ~4 0.341:4 0.015:4 ~14 1.118:4 6.188:4 5.157:10 0.571:4 1.392:4 6.559:4 0.056:4 0.109:4 0.003:4 ~2 1.943:6 ~3 0.222:8 ~6 0.147:3 0.012:3",
         factors: "4.27 9.02 3.87",
         allergens: [],
         proximates: "114n 23.66 1.48 0.14r 0.0* 0.05 0.09 74.89 1.04 0.0*",
@@ -202,6 +215,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "turkey-breast-roasted", ndb: "05220", lenders: "05013", state: "cooked", name: "Turkey breast, meat only, roasted",
+        errors: "~1 0.956:4 0.063:4 ~4 0.949:4 0.064:4 ~11 0.001:6 ~2 2.872:4 8.289:4 3.094:10 0.545:4 1.032:4 6.546:4 0.005:4 0.030:4 0.001:4 0.001:10 ~1 2.091:6 ~3 0.237:8 ~7 0.006:3",
         factors: "4.27 9.02 3.87",
         allergens: [],
         proximates: "147n 30.13 2.08 0.00* 0.0* 0.00* - 67.88 1.22 0.0*",
@@ -214,6 +228,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "chicken-liver-raw", ndb: "05027", state: "raw", name: "Chicken liver, raw",
+        errors: "~1 0.276:4 0.774:4 ~4 0.563:4 0.031:4 ~4 0.022:4 ~9 5.236:4 5.542:4 13.720:4 1.040:4 0.545:4 8.109:4 0.403:4 0.045:4 0.102:4 0.014:4 ~1 8.247:4 ~1 0.006:4 0.128:4 0.333:4 0.327:4 0.036:4 46.779:4 46.779:4 ~2 1.656:4 ~5 239.548:4 ~5 2.907:4",
         measures: "liver 44", refuse: "0", factors: "4.27 9.02 3.87",
         allergens: [], cautions: ["vitamin-a-liver"],
         proximates: "119n 16.92 4.83 0.73n 0.0* 0.00* - 76.46 1.06 0.0*",
@@ -233,6 +248,7 @@ export const fishAndMeat: readonly Shelf[] = [
     foods: [
       {
         id: "beef-mince-10-fat-raw", ndb: "23562", state: "raw", name: "Beef mince, 10 % fat, raw",
+        errors: "~1 0.190:72 ~5 0.156:107 0.025:72 ~14 1.521:36 1.070:36 3.483:36 2.403:36 0.255:36 2.161:36 0.053:36 0.076:36 0.002:36 0.001:36 ~1 0.914:72 ~1 0.002:36 0.010:36 0.131:36 0.040:6 0.015:36 1.049:6 1.049:6 ~2 0.070:36 0.007:19 0.012:16 0.203:12 2.613:12 ~1 0.272:6 ~5 0.565:12",
         refuse: "0", factors: "4.27 9.02 3.87",
         allergens: [],
         proximates: "176n 20.00 10.00 0.00* 0.0* 0.00* - 69.45 0.98 0.0*",
@@ -245,6 +261,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "beef-mince-10-fat-browned", ndb: "23565", state: "cooked", name: "Beef mince, 10 % fat, browned in a pan",
+        errors: "~1 0.292:36 0.358:36 ~4 0.491:36 0.047:36 ~14 2.378:12 2.346:12 9.341:12 3.963:12 0.420:12 4.071:12 0.111:12 0.119:12 0.009:12 0.001:12 ~1 1.216:12 ~1 0.004:12 0.009:12 0.170:12 0.036:6 0.019:12 1.089:6 1.089:6 ~2 0.337:12",
         refuse: "0", factors: "4.27 9.02 3.87",
         allergens: [],
         proximates: "230n 28.45 12.04 0.00* 0.0* 0.00* - 58.58 1.28 0.0*",
@@ -257,6 +274,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "pork-tenderloin-raw", ndb: "10060", state: "raw", name: "Pork tenderloin, lean only, raw",
+        errors: "~1 0.555:12 0.132:12 ~4 0.358:12 0.032:12 ~14 5.199:12 6.102:12 16.350:12 0.210:12 0.963:12 7.715:12 0.032:12 0.082:12 0.005:12 0.001:12 ~1 3.704:12 ~1 0.093:12 0.027:12 0.330:12 0.061:4 0.041:4 ~4 0.051:4 ~3 3.227:4 ~7 0.300:4",
         factors: "4.27 9.02 3.87",
         allergens: [],
         proximates: "109n 20.95 2.17 0.00* 0.0* 0.00* - 76.00 1.03 0.0*",
@@ -269,6 +287,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "pork-tenderloin-roasted", ndb: "10061", state: "cooked", name: "Pork tenderloin, lean only, roasted",
+        errors: "~1 0.592:12 0.258:12 ~4 0.506:12 0.026:12 ~14 2.658:12 8.380:12 4.578:12 0.214:12 0.324:12 7.034:12 0.024:12 0.062:12 0.004:12 ~2 4.858:12 ~1 0.064:12 0.028:12 0.349:12 0.055:4 0.039:4 ~4 0.075:4 ~3 7.169:4 ~7 0.250:4",
         factors: "4.27 9.02 3.87",
         allergens: [],
         proximates: "143n 26.17 3.51 0.00* 0.0* 0.00* - 69.45 1.21 0.0*",
@@ -281,6 +300,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "lamb-leg-lean-raw", ndb: "17013", state: "raw", name: "Lamb leg, lean only, raw",
+        errors: "~1 0.181:32 0.180:32 ~4 0.268:32 0.009:32 ~14 1.390:16 2.601:32 13.735:32 0.371:32 0.879:32 3.924:16 0.087:32 0.120:32 0.004:32 ~4 0.007:16 0.013:16 0.188:16 0.017:16 ~1 1.390:16 1.390:16 ~2 0.132:16",
         factors: "4.27 9.02 3.87",
         allergens: [],
         proximates: "128n 20.56 4.51 0.00* 0.0* - - 74.11 1.07 -",
@@ -292,6 +312,7 @@ export const fishAndMeat: readonly Shelf[] = [
       },
       {
         id: "beef-liver-braised", ndb: "13326", lenders: "13325", state: "cooked", name: "Beef liver, braised",
+        errors: "~1 0.273:4 0.310:4 ~4 0.523:4 0.054:4 ~4 0.011:4 ~9 9.340:4 1.522:4 8.196:4 0.236:4 1.220:4 13.219:4 0.289:4 0.138:4 2.902:4 0.040:4 ~1 1.581:4 ~1 0.010:4 0.158:4 0.594:4 0.151:4 0.032:4 35.836:4 35.836:4 ~2 9.397:4 ~2 0.905:4 14.562:4 ~1 554.487:4 52.642:4 ~4 1.041:4",
         measures: "slice 68", refuse: "0", factors: "4.27 9.02 3.87",
         allergens: [], cautions: ["vitamin-a-liver"],
         proximates: "191n 29.08 5.26 5.13n 0.0* 0.00* - 58.81 1.74 0.0*",

@@ -17,6 +17,7 @@ export const grains: readonly Shelf[] = [
     foods: [
       {
         id: "oats-rolled-dry", ndb: "08120", lenders: "08121", state: "dry", name: "Oats, rolled, dry",
+        errors: "~1 0.053:4 0.182:4 ~1 0.473:4 0.022:4 0.189:4 0.302:4 0.018:4 ~15 0.409:4 4.210:4 0.923:33 1.732:4 10.553:4 0.065:4 0.095:4 0.008:4 0.001:5 ~1 1.700:4 ~1 0.034:4 0.058:4 0.048:4 0.066:4 0.004:4 3.485:24 ~4 0.037:4 ~1 0.159:4",
         measures: "cup 81", density: "cup", refuse: "0", factors: "3.46 8.37 4.12",
         allergens: ["gluten"],
         proximates: "379n 13.15 6.52 67.70n 10.1 0.99 57.92 10.84 1.77 0.0*",
@@ -29,6 +30,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "oat-porridge-water", ndb: "08121", state: "cooked", name: "Oat porridge, made with water, no salt",
+        errors: "~1 0.082:8 0.040:8 ~1 0.082:7 0.024:8 0.280:8 0.392:8 0.014:8 ~15 0.417:8 1.725:8 0.378:4 0.402:8 2.219:8 0.067:8 0.109:8 0.003:8 0.099:8 27.493:21 0.263:8 ~1 0.025:8 0.006:8 0.016:8 0.019:8 0.003:8 0.639:8 ~4 0.005:8 ~1 0.057:8",
         measures: "cup 234; tbsp 14.6", density: "cup", refuse: "0", factors: "3.46 8.37 4.12",
         allergens: ["gluten"],
         proximates: "71n 2.54 1.52 12.00n 1.7 0.27 11.60 83.61 0.34 0.0m",
@@ -41,6 +43,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "oat-bran-dry", ndb: "20033", lenders: "08120", state: "dry", name: "Oat bran, dry",
+        errors: "~1 1.452:9 0.274:6 ~4 0.850:8 0.493:8 ~15 0.996:8 36.718:8 6.316:8 11.707:8 26.002:5 0.626:8 0.388:7 0.027:7 0.094:4 ~3 0.089:5 0.063:7 0.060:7 0.264:6 0.009:6 8.623:6 8.623:6",
         measures: "cup 94", density: "cup", refuse: "0", factors: "1.82 8.37 2.35",
         allergens: ["gluten"],
         proximates: "246n 17.30 7.03 66.22n 15.4 1.45z0 - 6.55 2.89 0.0*",
@@ -53,6 +56,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "barley-pearl-dry", ndb: "20005", lenders: "20130", state: "dry", name: "Barley, pearl, dry",
+        errors: "~1 0.425:23 0.060:18 ~4 0.366:18 0.063:18 ~15 2.228:13 10.233:13 1.599:11 3.972:11 11.212:15 0.137:27 0.108:23 0.025:22 0.080:20 ~3 0.015:15 0.021:10 0.222:12 0.056:10 0.020:11 1.222:8 1.222:8",
         measures: "cup 200", density: "cup", refuse: "0", factors: "3.55 8.37 3.95",
         allergens: ["gluten"],
         proximates: "352n 9.91 1.16 77.72n 15.6 0.80z0 - 10.09 1.11 0.0*",
@@ -65,6 +69,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "barley-pearl-boiled", ndb: "20006", lenders: "20005 20130", state: "cooked", name: "Barley, pearl, boiled",
+        errors: "~1 0.151:4 0.058:5 ~4 2.514:5 0.011:5 ~16 21.316:5 2.387:4 2.160:5 2.338:5 0.331:5 0.125:5 0.032:5 ~4 0.017:4 0.002:3 0.630:3 0.063:3 0.032:3 8.849:3 8.849:3",
         measures: "cup 157", density: "cup", refuse: "0", factors: "3.55 8.37 3.95",
         allergens: ["gluten"],
         proximates: "123n 2.26 0.44 28.22n 3.8 0.28S0 - 68.80 0.27 0.0*",
@@ -77,6 +82,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "rye-flour-dark", ndb: "20063", lenders: "20062", state: "dry", name: "Rye flour, dark",
+        errors: "~1 0.178:12 0.037:12 ~1 1.199:13 ~2 0.250:13 0.079:12 ~16 24.313:12 1.079:12 7.202:12 19.206:12 0.196:12 0.191:12 0.020:12 0.313:12 ~1 2.315:12 ~6 0.848:12 0.848:12 ~3 0.057:12",
         measures: "cup 128", density: "cup", refuse: "0", factors: "2.96 8.37 3.78",
         allergens: ["gluten"],
         proximates: "325n 15.91 2.22 68.63n 23.8 2.31 - 10.75 2.50 0.0*",
@@ -89,6 +95,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "wheat-flour-white", ndb: "20481", lenders: "20081", state: "dry", name: "Wheat flour, white, plain, not enriched",
+        errors: "~1 0.131:61 0.038:29 ~4 0.184:72 0.015:61 ~15 0.226:82 2.696:94 0.370:113 0.586:129 2.395:47 ~1 0.020:136 0.006:49 0.030:48 ~1 3.192:46 ~4 0.093:10 0.003:45 3.672:15 3.672:15",
         measures: "cup 125", density: "cup", refuse: "0", factors: "4.05 8.37 4.12",
         allergens: ["gluten", "wheat"],
         proximates: "364n 10.33 0.98 76.31n 2.7i 0.27z0 - 11.92 0.47 0.0*",
@@ -101,6 +108,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "wheat-flour-wholemeal", ndb: "20080", state: "dry", name: "Wheat flour, wholemeal",
+        errors: "~1 1.185:3 0.081:3 ~1 0.269:7 0.030:3 1.017:3 1.455:6 0.012:3 ~15 0.058:3 12.019:3 1.202:3 8.819:3 3.333:3 0.153:3 ~1 0.012:3 0.376:3 ~1 10.591:6 ~1 0.018:3 0.002:3 0.231:3 0.015:3 0.023:3 4.194:7 4.194:7 ~3 0.050:3",
         measures: "cup 120", density: "cup", refuse: "0", factors: "3.59 8.37 3.78",
         allergens: ["gluten", "wheat"],
         proximates: "340n 13.21 2.50 71.97n 10.7 0.41 57.77 10.74 1.58 0.0*",
@@ -113,6 +121,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "bulgur-dry", ndb: "20012", lenders: "20080 20013", state: "dry", name: "Bulgur wheat, dry",
+        errors: "~1 0.432:5 0.114:7 ~4 0.462:6 0.027:7 ~15 5.124:6 37.960:9 5.694:10 23.365:9 36.990:9 0.294:9 0.251:11 0.028:11 0.222:4 ~3 0.018:6 0.043:6 0.384:5 0.250:6 0.025:5 3.034:5 3.034:5",
         measures: "cup 140", density: "cup", refuse: "0", factors: "3.59 8.37 3.78",
         allergens: ["gluten", "wheat"],
         proximates: "342n 12.29 1.33 75.87n 12.5o 0.41z0 - 9.00 1.51 0.0*",
@@ -125,6 +134,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "bulgur-cooked", ndb: "20013", lenders: "20012", state: "cooked", name: "Bulgur wheat, cooked",
+        errors: "~1 0.438:4 0.023:7 ~4 1.005:7 0.013:4 ~15 0.058:3 8.771:3 0.036:3 1.947:3 9.664:3 0.281:3 0.058:3 0.008:3 ~4 0.005:5 0.007:5 0.170:3 0.114:4 0.017:3 3.538:3 3.538:3",
         measures: "cup 182; tbsp 8.4", density: "cup", refuse: "0", factors: "3.59 8.37 3.78",
         allergens: ["gluten", "wheat"],
         proximates: "83n 3.08 0.24 18.58n 4.5 0.10S0 - 77.76 0.34 0.0*",
@@ -137,6 +147,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "couscous-dry", ndb: "20028", state: "dry", name: "Couscous, dry",
+        errors: "~1 0.820:6 0.244:6 ~4 0.377:6 0.110:6 ~15 2.073:5 17.521:6 2.132:6 2.856:6 11.311:5 0.180:6 0.243:5 0.022:6 ~4 0.018:5 0.013:5 0.083:4 0.275:5 0.024:4 2.876:4 2.876:4",
         measures: "cup 173", density: "cup", refuse: "0", factors: "4.05 8.37 4.12",
         allergens: ["gluten", "wheat"],
         proximates: "376n 12.76 0.64 77.43n 5.0 - - 8.56 0.62 -",
@@ -148,6 +159,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "couscous-cooked", ndb: "20029", lenders: "20083 20081", state: "cooked", name: "Couscous, cooked",
+        errors: "~1 0.149:3 0.061:7 ~4 0.155:7 0.008:4 ~15 0.495:4 4.557:3 0.248:4 1.181:4 13.273:4 0.028:4 0.062:4 0.011:3 ~4 0.006:5 0.011:5 0.155:3 0.148:4 0.001:3 8.665:3 8.665:3",
         measures: "cup 157", density: "cup", refuse: "0", factors: "4.05 8.37 4.12",
         allergens: ["gluten", "wheat"],
         proximates: "112n 3.79 0.16 23.22n 1.4i 0.10S0 - 72.57 0.26 0.0*",
@@ -160,6 +172,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "pasta-dry", ndb: "20420", lenders: "20120", state: "dry", name: "Pasta, white, not enriched, dry",
+        errors: "~1 0.187:6 0.202:8 ~1 0.066:6 0.103:5 0.529:5 0.274:9 0.011:5 ~15 1.880:6 3.188:5 0.502:4 1.003:5 4.717:5 ~1 0.075:5 0.007:5 0.062:5 ~1 2.653:26 ~4 0.026:27 ~1 1.430:30 1.430:30 ~3 0.037:6 ~1 0.075:3",
         measures: "cup, spaghetti 91; cup, elbows 122; cup, penne 95; cup, farfalle 81; cup, rotini 96; cup, shells 64; cup, lasagne 90", refuse: "0", factors: "3.91 8.37 4.12",
         allergens: ["gluten", "wheat"],
         proximates: "371n 13.04 1.51 74.67n 3.2 2.67 62.45 9.90 0.88 0.0*",
@@ -171,6 +184,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "pasta-cooked", ndb: "20421", state: "cooked", name: "Pasta, white, not enriched, cooked without salt",
+        errors: "~1 0.103:19 0.026:19 ~1 0.100:18 0.135:12 0.462:11 0.583:26 0.007:13 ~15 0.132:39 2.640:52 0.299:51 0.636:56 2.627:56 ~1 0.029:52 0.003:56 0.015:52 ~1 1.459:50 ~4 0.009:32 0.004:6 0.886:22 0.886:22 ~3 0.005:5 ~1 0.017:4",
         measures: "cup, spaghetti 124; cup, spaghetti, packed 151; cup, elbows 120; cup, elbows, packed 132; cup, penne 107; cup, rotini 107; cup, farfalle 107; cup, shells 105; cup, lasagne 116", refuse: "0", factors: "3.91 8.37 4.12",
         allergens: ["gluten", "wheat"],
         proximates: "158n 5.80 0.93 30.86n 1.8 0.56 26.01 62.13 0.27 0.0*",
@@ -183,6 +197,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "pasta-wholewheat-dry", ndb: "20124", state: "dry", name: "Pasta, wholewheat, dry",
+        errors: "~1 0.069:10 0.062:10 ~1 0.411:6 ~1 1.159:6 0.108:10 0.048:10 ~15 0.194:10 4.147:10 1.189:10 2.163:10 3.007:10 0.087:10 0.053:10 0.009:10 0.088:10 ~1 11.772:6 ~1 0.032:6 0.037:6 0.440:6 0.025:4 0.012:6 12.248:6 12.248:6",
         measures: "cup, spaghetti 91; cup, elbows 122; cup, penne 95; cup, farfalle 81; cup, rotini 96; cup, shells 64; cup, lasagne 90", refuse: "0", factors: "3.59 8.37 3.78",
         allergens: ["gluten", "wheat"],
         proximates: "352n 13.87 2.93 73.37n 9.2 2.74 56.75 8.21 1.62 -",
@@ -193,6 +208,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "pasta-wholewheat-cooked", ndb: "20125", lenders: "20080", state: "cooked", name: "Pasta, wholewheat, cooked",
+        errors: "~1 0.110:10 0.034:10 ~1 0.085:6 ~1 0.393:6 0.828:10 0.020:10 ~15 0.011:10 3.151:10 0.538:10 1.016:10 2.725:10 0.046:10 0.020:10 0.003:10 0.031:10 ~1 2.938:6 ~1 0.007:6 0.009:6 0.090:6 0.006:4 0.006:6 2.706:6 2.706:6",
         measures: "cup, spaghetti 117; cup, spaghetti, packed 151; cup, elbows 117; cup, penne 97; cup, shells 105; cup, lasagne 116; cup, rotini 107; cup, farfalle 107", refuse: "0", factors: "3.59 8.37 3.78",
         allergens: ["gluten", "wheat"],
         proximates: "149n 5.99 1.71 30.07n 3.9 0.75 25.51 61.80 0.44 0.0*",
@@ -205,6 +221,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "rice-white-long-dry", ndb: "20444", lenders: "20044", state: "dry", name: "Rice, white, long grain, not enriched, dry",
+        errors: "~1 0.134:70 0.053:23 ~4 0.332:58 0.022:60 ~15 1.051:10 10.363:17 3.052:22 1.776:13 3.642:15 ~1 0.068:13 0.016:13 0.049:6 ~1 5.193:7 ~2 0.011:19 ~1 0.194:6 0.008:7 0.962:5 0.962:5",
         measures: "cup 185", density: "cup", refuse: "0", factors: "3.82 8.37 4.16",
         allergens: [], cautions: ["rice-keeping"],
         proximates: "365n 7.13 0.66 79.95n 1.3i 0.12z0 - 11.62 0.64 0.0*",
@@ -217,6 +234,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "rice-white-long-boiled", ndb: "20445", lenders: "20045", state: "cooked", name: "Rice, white, long grain, not enriched, boiled without salt",
+        errors: "~1 0.060:20 0.030:6 ~4 0.398:23 0.060:20 ~15 0.314:13 1.936:34 0.868:33 0.566:38 1.833:27 ~1 0.026:43 0.005:42 0.024:35 ~1 0.459:47 ~2 0.001:9 ~1 0.033:13 0.012:12 0.184:8 0.184:8",
         measures: "cup 158", density: "cup", refuse: "0", factors: "3.82 8.37 4.16",
         allergens: [], cautions: ["rice-keeping"],
         proximates: "130n 2.69 0.28 28.17n 0.4 0.05z0 - 68.44 0.41 0.0*",
@@ -229,6 +247,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "rice-brown-long-dry", ndb: "20036", state: "dry", name: "Rice, brown, long grain, dry",
+        errors: "~1 0.088:6 0.072:6 ~1 0.163:3 0.042:3 0.922:3 0.170:6 0.028:6 ~15 0.017:6 6.089:6 0.244:6 3.762:6 8.196:6 0.089:6 0.036:6 0.025:6 0.063:6 ~1 0.084:3 ~1 0.054:3 0.001:3 0.658:3 ~1 0.050:3 0.084:3 0.084:3",
         measures: "cup 185", density: "cup", refuse: "0", factors: "3.41 8.37 4.12",
         allergens: [], cautions: ["rice-keeping"],
         proximates: "367n 7.54 3.20 76.25n 3.6 0.66 72.51 11.80 1.21 0.0*",
@@ -241,6 +260,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "rice-brown-long-boiled", ndb: "20037", state: "cooked", name: "Rice, brown, long grain, boiled",
+        errors: "~1 0.049:6 0.031:6 ~1 0.050:3 0.042:3 0.210:3 0.489:6 0.020:6 ~16 3.907:6 0.091:6 1.607:6 4.503:6 0.031:6 0.036:6 0.011:6 0.067:6 ~1 0.126:3 ~1 0.017:3 0.001:3 0.147:3 ~2 0.126:3 0.126:3",
         measures: "cup 202", density: "cup", refuse: "0", factors: "3.41 8.37 4.12",
         allergens: [], cautions: ["rice-keeping"],
         proximates: "123n 2.74 0.97 25.58n 1.6 0.24 24.79 70.27 0.44 0.0*",
@@ -253,6 +273,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "quinoa-dry", ndb: "20035", state: "dry", name: "Quinoa, dry",
+        errors: "~1 0.955:3 0.302:3 ~1 0.551:3 ~1 0.394:3 0.501:3 0.016:3 ~13 0.009:3 ~1 0.921:3 38.442:3 0.333:3 6.667:3 23.333:3 0.167:3 0.100:3 0.059:3 0.684:3 ~1 3.240:3 ~1 0.015:3 0.011:3 0.103:3 0.037:3 0.042:3 8.373:3 8.373:3 ~3 0.188:3",
         measures: "cup 170", density: "cup", refuse: "0", factors: "4.00 9.00 4.00",
         allergens: [],
         proximates: "368n 14.12 6.07 64.16n 7.0 - 52.22 13.28 2.38 -",
@@ -265,6 +286,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "quinoa-cooked", ndb: "20137", lenders: "20035", state: "cooked", name: "Quinoa, cooked",
+        errors: "~1 0.823:3 0.272:3 ~1 0.371:3 ~1 2.184:3 3.951:3 0.104:3 ~15 3.170:3 25.129:3 2.887:3 12.365:3 29.400:3 0.295:3 0.211:3 0.031:3 0.145:3 ~1 0.562:3 ~1 0.022:3 0.021:3 0.073:3 ~1 0.033:3 3.756:3 3.756:3 ~3 0.128:3",
         measures: "cup 185", density: "cup", refuse: "0", factors: "4.00 9.00 4.00",
         allergens: [],
         proximates: "120n 4.40 1.92 21.30n 2.8 0.87o 17.63 71.61 0.76 0.0*",
@@ -277,6 +299,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "buckwheat-roasted-dry", ndb: "20009", state: "dry", name: "Buckwheat groats, roasted, dry",
+        errors: "~1 1.464:5 0.555:5 ~4 0.569:5 0.460:5 ~16 103.806:5 1.271:5 39.768:4 114.955:4 0.605:4 0.326:5 0.074:5 ~4 0.110:5 0.076:5 0.911:4 0.145:5 0.105:4 4.005:3 4.005:3",
         measures: "cup 164", density: "cup", refuse: "0", factors: "3.37 8.37 3.78",
         allergens: [],
         proximates: "346n 11.73 2.71 74.95n 10.3i - - 8.41 2.20 0.0*",
@@ -289,6 +312,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "buckwheat-roasted-cooked", ndb: "20010", lenders: "20011 20080", state: "cooked", name: "Buckwheat groats, roasted, cooked",
+        errors: "~1 0.114:5 0.051:8 ~4 2.133:5 0.043:5 ~15 0.198:5 19.635:4 0.664:5 7.520:5 19.311:4 0.126:5 0.039:5 0.009:5 ~4 0.017:6 0.007:6 0.106:4 0.025:5 0.020:4 7.187:4 7.187:4",
         measures: "cup 168", density: "cup", refuse: "0", factors: "3.37 8.37 3.78",
         allergens: [],
         proximates: "92n 3.38 0.62 19.94n 2.7i 0.90 - 75.63 0.43 0.0*",
@@ -301,6 +325,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "millet-dry", ndb: "20031", state: "dry", name: "Millet, dry",
+        errors: "~1 0.685:9 0.228:9 ~4 0.584:8 0.350:8 ~15 0.741:19 5.610:19 0.388:19 4.733:19 ~1 0.096:19 0.114:19 0.028:19 0.076:19",
         measures: "cup 200", density: "cup", refuse: "0", factors: "3.87 8.37 4.12",
         allergens: [],
         proximates: "378n 11.02 4.22 72.85n 8.5 - - 8.67 3.25 -",
@@ -324,6 +349,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "maize-meal-wholegrain", ndb: "20020", lenders: "20022", state: "dry", name: "Maize meal, yellow, wholegrain",
+        errors: "~1 0.306:7 0.227:7 ~4 0.140:10 0.032:7 ~15 5.498:6 9.760:6 1.029:9 18.535:6 9.435:3 0.371:9 0.109:6 0.021:6 0.020:3 ~3 0.052:8 0.034:9 0.537:8 0.054:6 0.035:3",
         measures: "cup 122", density: "cup", refuse: "0", factors: "2.73 8.37 4.03",
         allergens: [],
         proximates: "362n 8.12 3.59 76.89n 7.3 0.64z0 - 10.26 1.13 0.0*",
@@ -336,6 +362,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "maize-starch", ndb: "20027", lenders: "20022", state: "dry", name: "Maize starch (cornflour)",
+        errors: "~1 0.026:5 0.025:3 ~4 0.705:5 0.003:4 ~15 2.545:4 0.398:7 0.534:7 0.124:7 0.598:3 0.125:6 0.018:6 ~1 0.023:3 ~1 0.336:8",
         measures: "cup 128", density: "cup", refuse: "0", factors: "3.46 8.37 4.16",
         allergens: [],
         proximates: "381n 0.26 0.05 91.27n 0.9i 0.00 - 8.32 0.09 0.0*",
@@ -348,6 +375,7 @@ export const grains: readonly Shelf[] = [
       },
       {
         id: "bread-wholemeal", ndb: "18075", state: "as sold", name: "Bread, wholemeal wheat, bought",
+        errors: "~1 0.241:10 0.072:10 ~1 0.391:7 0.417:7 1.470:7 0.220:10 0.076:10 ~15 25.287:10 10.154:10 15.821:10 1.795:10 5.529:10 0.185:10 0.039:10 0.007:10 0.039:10 ~1 3.559:7 ~1 0.028:7 0.007:7 0.139:7 0.011:3 0.010:7 4.875:7 ~4 1.874:5",
         measures: "slice 32", refuse: "0",
         origin: "mixed", aisle: "bakery", cautions: ["bread-read-label"],
         proximates: "252n 12.45 3.50 42.71n 6.0 4.34 28.73 39.01 2.32 0.0*",

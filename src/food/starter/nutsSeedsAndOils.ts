@@ -17,6 +17,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
     foods: [
       {
         id: "almonds", ndb: "12061", state: "as sold", name: "Almonds",
+        errors: "~1 0.117:91 0.286:90 ~1 0.295:89 ~1 0.101:4 0.219:90 0.040:90 ~15 0.467:85 16.386:88 7.668:89 1.371:88 6.308:88 0.139:89 0.062:86 0.050:86 0.075:88 ~1 2.447:26 ~1 0.009:85 0.115:88 0.150:88 0.025:88 0.006:47 6.482:41 6.482:41 ~3 0.290:90 ~5 0.676:26 ~4 0.051:5",
         measures: "cup, whole 143; cup, sliced 92; cup, slivered 108; cup, ground 95; almond 1.2", factors: "3.47 8.37 4.07",
         allergens: ["nuts"],
         proximates: "579n 21.15 49.93 21.55n 12.5 4.35 0.72 4.41 2.97 0.0*",
@@ -29,6 +30,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       },
       {
         id: "walnuts", ndb: "12155", state: "as sold", name: "Walnuts",
+        errors: "~1 0.238:7 0.494:7 ~1 0.549:7 0.094:7 0.011:7 0.155:7 0.019:7 ~15 0.837:7 6.471:7 3.009:7 1.204:7 3.689:7 0.086:7 0.083:7 0.026:7 0.122:7 ~1 0.417:6 0.184:7 0.010:7 0.003:7 0.055:8 0.011:7 0.026:7 3.889:7 3.889:7 ~3 0.321:13 ~1 0.253:8 ~1 0.613:6 ~1 7.358:6 ~3 0.180:3 0.019:5",
         measures: "cup, chopped 117; cup, ground 80; cup, halves 100; cup, pieces 120", factors: "3.47 8.37 4.07",
         allergens: ["nuts"],
         proximates: "654n 15.23 65.21 13.71n 6.7 2.61 0.06 4.07 1.78 0.0*",
@@ -41,6 +43,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       },
       {
         id: "hazelnuts", ndb: "12120", state: "as sold", name: "Hazelnuts",
+        errors: "~1 0.156:4 0.386:4 ~1 0.374:4 0.071:4 0.068:4 0.196:4 0.017:4 ~15 0.048:4 7.920:4 1.031:4 2.496:4 5.774:4 0.071:4 0.029:4 0.025:4 0.165:4 ~1 0.561:8 0.479:4 0.011:4 0.003:4 0.071:4 0.006:4 0.008:4 1.810:4 1.810:4 ~3 0.395:4 ~1 1.137:8 ~3 10.238:5 3.015:5 ~2 9.565:4 0.099:5",
         measures: "cup, chopped 115; cup, ground 75; cup, whole 135; nut 1.4", factors: "3.47 8.37 4.07",
         allergens: ["nuts"],
         proximates: "628n 14.95 60.75 16.70n 9.7 4.34 0.48 5.31 2.29 0.0*",
@@ -64,6 +67,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       },
       {
         id: "pecan-nuts", ndb: "12142", state: "as sold", name: "Pecan nuts",
+        errors: "~1 0.088:3 0.120:3 ~1 0.406:3 0.153:3 0.049:3 0.114:3 0.055:3 ~16 17.247:3 4.767:3 4.096:3 17.638:3 0.260:3 0.133:3 0.058:3 1.050:3 ~1 0.114:9 0.430:3 0.021:3 0.030:3 0.033:3 0.078:3 0.021:3 3.808:3 3.808:3 ~3 0.076:9 ~1 0.413:8 ~3 1.105:9 ~1 1.711:8 ~1 1.653:8 0.074:5",
         measures: "cup, chopped 109; cup, halves 99", factors: "3.47 8.37 4.07",
         allergens: ["nuts"],
         proximates: "691n 9.17 71.97 13.86n 9.6 3.97 0.46 3.52 1.49 0.0*",
@@ -76,6 +80,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       },
       {
         id: "pistachio-nuts-raw", ndb: "12151", state: "raw", name: "Pistachio nuts, raw",
+        errors: "~1 0.217:11 0.961:10 ~1 0.361:10 0.178:9 ~1 0.473:10 0.109:10 ~16 64.643:8 2.408:9 ~2 0.247:9 ~22 54.217:4 10.000:3",
         measures: "cup 123; kernel 0.7", factors: "3.47 8.37 4.07",
         allergens: ["nuts"],
         proximates: "560n 20.16 45.32 27.17n 10.6 7.66 1.67 4.37 2.99 0.0*",
@@ -88,6 +93,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       },
       {
         id: "brazil-nuts", ndb: "12078", state: "as sold", name: "Brazil nuts",
+        errors: "~1 0.146:7 0.583:11 ~1 0.232:3 0.078:7 ~1 0.255:10 0.079:8 ~15 0.252:7 8.853:7 5.660:7 3.746:7 5.614:7 0.030:7 0.043:7 0.021:7 0.052:7 ~1 231.798:15 ~1 0.053:7 0.001:7 0.019:7 0.012:7 0.004:7 2.316:4 2.316:4 ~3 1.091:9",
         measures: "cup, whole 133; kernel 5", factors: "3.47 8.37 4.07",
         allergens: ["nuts"], cautions: ["selenium-brazil-nuts"],
         proximates: "659n 14.32 67.10 11.74n 7.5 2.33 0.25 3.42 3.43 0.0*",
@@ -112,6 +118,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       },
       {
         id: "coconut-milk-canned", ndb: "12118", state: "as sold", name: "Coconut milk, canned",
+        errors: "~1 0.785:3 8.350:3 ~4 8.667:3",
         measures: "cup 226; tbsp 15", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         aisle: "pulses and tins", cautions: ["coconut-lists-differ"],
         proximates: "197n 2.02 21.33 2.81n - - - 72.88 0.97 -",
@@ -131,6 +138,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
     foods: [
       {
         id: "linseed", ndb: "12220", state: "as sold", name: "Linseed (flaxseed), whole",
+        errors: "~1 0.917:7 3.188:6 ~1 0.323:3 ~2 1.636:3 0.026:3 ~15 3.989:7 9.340:7 35.614:7 20.100:7 20.250:3 0.555:7 0.118:7 0.075:7 0.186:7 ~2 0.108:3 1.111:3 0.071:3 0.130:3 0.415:3 0.138:3 24.975:3 24.975:3 ~3 0.006:6 ~9 52.611:9",
         measures: "tbsp, whole 10.3; cup, whole 168; tbsp, ground 7; tsp, whole 3.4; tsp, ground 2.5", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "534n 18.29 42.16 28.88n 27.3 1.55 - 6.96 3.72 0.0*",
@@ -143,6 +151,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       },
       {
         id: "chia-seeds", ndb: "12006", state: "as sold", name: "Chia seeds, dried",
+        errors: "~1 1.238:21 0.786:24",
         refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "486n 16.54 30.74 42.12n 34.4 - - 5.80 4.80 -",
@@ -164,6 +173,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       },
       {
         id: "pumpkin-seeds", ndb: "12014", lenders: "12516", state: "as sold", name: "Pumpkin seeds, kernels, dried",
+        errors: "~1 0.586:3 0.640:3 ~1 0.186:3 0.066:3 0.088:3 0.577:3 0.078:3 ~16 15.344:3 0.639:3 7.055:3 21.858:3 0.442:3 0.189:3 0.017:3 0.170:3 ~3 0.029:3 0.003:3 0.179:3 ~1 0.003:3 ~5 0.017:3 ~1 0.788:3",
         measures: "cup 129", density: "cup", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "559n 30.23 49.05 10.71n 6.0 1.40 1.47 5.23 4.78 0.0*",
@@ -176,6 +186,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       },
       {
         id: "sunflower-seeds", ndb: "12036", lenders: "12537 12538", state: "as sold", name: "Sunflower seeds, kernels, dried",
+        errors: "~4 1.883:5 ~2 0.255:5 ~26 8.050:11 ~11 4.981:5",
         measures: "cup 140", density: "cup", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "584n 20.78 51.46 20.00n 8.6 2.62S0 - 4.73 3.02 0.0*",
@@ -188,6 +199,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       },
       {
         id: "sesame-seeds", ndb: "12023", lenders: "12201", state: "as sold", name: "Sesame seeds, whole, dried",
+        errors: "~1 0.256:61 0.501:58 ~2 0.006:3 ~1 0.180:65 0.152:59 ~15 6.384:3 34.612:4 102.528:21 23.961:3 23.830:20 1.587:16 0.536:4 1.277:4 0.723:3 ~1 6.162:16 ~1 0.084:8 0.034:10 0.227:10",
         measures: "cup 144; tbsp 9", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: ["sesame"],
         proximates: "573n 17.73 49.67 23.45n 11.8 0.30 - 4.69 4.45 0.0*",
@@ -219,6 +231,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
     foods: [
       {
         id: "olive-oil", ndb: "04053", state: "as sold", name: "Olive oil",
+        errors: "~24 0.323:4 0.149:4 0.189:4 0.050:4 ~1 0.081:4 ~16 1.535:6 ~13 41.923:13",
         measures: "tbsp 13.5; cup 216; tsp 4.5", density: "cup", refuse: "0",
         allergens: [],
         proximates: "884n 0.00 100.00o 0.00n 0.0i 0.00* - 0.00 0.00 0.0*",
@@ -231,6 +244,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       },
       {
         id: "rapeseed-oil", ndb: "04582", state: "as sold", name: "Rapeseed (canola) oil",
+        errors: "~46 0.424:10 ~1 5.102:4",
         measures: "tbsp 14; cup 218; tsp 4.5", density: "cup", refuse: "0",
         allergens: [],
         proximates: "884n 0.00 100.00j 0.00n 0.0i 0.00* - 0.00j 0.00 0.0*",
@@ -242,6 +256,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       },
       {
         id: "sunflower-oil", ndb: "04506", state: "as sold", name: "Sunflower oil, high linoleic",
+        errors: "~48 1.938:18",
         measures: "tbsp 13.6; cup 218; tsp 4.5", density: "cup", refuse: "0",
         allergens: [],
         proximates: "884n 0.00 100.00 0.00 0.0i 0.00* - 0.00 0.00 0.0*",
@@ -254,6 +269,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       },
       {
         id: "sesame-oil", ndb: "04058", state: "as sold", name: "Sesame oil",
+        errors: "~46 0.097:5 ~1 2.621:7",
         measures: "tbsp 13.6; cup 218; tsp 4.5", density: "cup", refuse: "0",
         allergens: ["sesame"],
         proximates: "884n 0.00 100.00 0.00 0.0i 0.00* - 0.00 0.00 0.0*",
@@ -266,6 +282,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       },
       {
         id: "coconut-oil", ndb: "04047", state: "as sold", name: "Coconut oil",
+        errors: "~2 0.113:6 ~4 0.013:6 0.004:6 ~17 0.065:4 ~2 0.012:4 0.002:4 ~15 0.061:3 ~13 1.561:19",
         measures: "tbsp 13.6; cup 218; tsp 4.5", density: "cup", refuse: "0",
         cautions: ["coconut-lists-differ"],
         proximates: "892n 0.00 99.06 0.00 0.0i 0.00* - 0.03 0.03 0.0*",

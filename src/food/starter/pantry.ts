@@ -17,6 +17,7 @@ export const pantry: readonly Shelf[] = [
     foods: [
       {
         id: "sugar-white", ndb: "19335", state: "as sold", name: "Sugar, white, granulated",
+        errors: "~5 0.109:7 ~1 0.007:8 ~17 0.220:8 0.302:8 ~2 0.007:8 0.001:8 ~6 0.006:3",
         measures: "sachet 2.8; tsp 4.2; cup 200; cube 2.3", density: "cup", refuse: "0",
         allergens: [],
         proximates: "387n 0.00 0.00 99.98n 0.0i 99.80 - 0.02 0.01r 0.0*",
@@ -28,6 +29,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "sugar-brown", ndb: "19334", state: "as sold", name: "Sugar, brown",
+        errors: "~1 0.018:15 ~3 0.506:15 ~1 0.064:15 0.070:15 ~15 4.559:15 15.039:15 16.518:14 0.579:15 1.579:15 0.067:15 0.006:15 0.007:15 0.024:15 ~5 0.031:4 0.009:4 0.009:4",
         measures: "tsp 3; cup, packed 220; cup 145; tsp, packed 4.6", density: "cup", refuse: "0", factors: "4.00 0.00 3.87",
         allergens: [],
         proximates: "380n 0.12 0.00 98.09n 0.0i 97.02 - 1.34 0.45 0.0*",
@@ -39,6 +41,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "honey", ndb: "19296", state: "as sold", name: "Honey",
+        errors: "~1 0.007:508 0.002:3 ~4 0.071:509 0.009:508 ~15 0.560:14 9.923:14 0.396:13 0.159:14 0.348:13 0.110:14 0.042:12 0.008:14 0.026:14 ~2 0.141:4 ~1 0.012:4 0.025:4 0.009:4 0.005:4",
         measures: "cup 339; tbsp 21; sachet 14", density: "cup", refuse: "0", factors: "3.36 8.37 3.68",
         origin: "animal", aisle: "spreads and syrups", allergens: [], cautions: ["honey-infants"],
         proximates: "304n 0.30 0.00 82.40n 0.2i 82.12r - 17.10 0.20 0.0*",
@@ -51,6 +54,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "maple-syrup", ndb: "19353", state: "as sold", name: "Maple syrup",
+        errors: "~1 0.037:8 0.058:8 ~21 4.228:16 12.410:16 6.652:16 0.203:16 0.929:3 0.003:8 0.772:16 ~1 0.608:16 ~3 0.027:5 0.201:5 0.010:5 0.003:3 0.002:3 0.167:3 0.167:3",
         measures: "tbsp 20; cup 315", density: "cup", refuse: "0", factors: "3.36 8.37 3.87",
         aisle: "spreads and syrups", allergens: [],
         proximates: "260n 0.04 0.06 67.04n 0.0h 60.46r - 32.39 0.47 0.0*",
@@ -69,6 +73,7 @@ export const pantry: readonly Shelf[] = [
     foods: [
       {
         id: "cocoa-powder", ndb: "19165", lenders: "19078", state: "dry", name: "Cocoa powder, unsweetened",
+        errors: "~1 0.520:8 0.495:8 ~4 0.305:8 0.558:7 ~15 3.184:8 74.068:6 8.030:9 11.115:9 19.765:9 1.608:9 0.256:9 0.146:9 0.104:9 ~1 3.095:3 ~1 0.020:6 0.061:6 0.455:6 0.064:5 0.035:6",
         measures: "cup 86; tbsp 5.4", density: "cup", refuse: "0", factors: "1.83 8.37 1.33",
         allergens: [],
         proximates: "228n 19.60 13.70 57.90n 37.0h 1.75C0 - 3.00 5.80 0.0*",
@@ -81,6 +86,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "chocolate-dark-70", ndb: "19904", state: "as sold", name: "Chocolate, dark, 70 to 85 % cocoa solids",
+        errors: "~2 0.170:4",
         refuse: "0",
         // Its own figures are such as milk brings: 3 mg of cholesterol, 0.28 µg of vitamin B12, retinol.
         origin: "mixed", cautions: ["read-label"],
@@ -135,6 +141,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "baking-powder", ndb: "18369", state: "dry", name: "Baking powder, double acting, sodium aluminium sulphate",
+        errors: "~27 1.895:4 40.266:4 1.171:4",
         measures: "tsp 4.6", density: "tsp", refuse: "0", factors: "1.50 8.40 1.90",
         // Mineral salts and starch. Mixed would be taken for what may hold something of animals.
         origin: "mineral", cautions: ["read-label"],
@@ -154,6 +161,7 @@ export const pantry: readonly Shelf[] = [
     foods: [
       {
         id: "salt", ndb: "02047", state: "dry", name: "Salt, table",
+        errors: "~25 1.667:3 11.857:3 0.509:3 ~1 0.186:3",
         measures: "tsp 6; tbsp 18; cup 292; dash 0.4", density: "cup", refuse: "0",
         allergens: [],
         proximates: "0n 0.00 0.00 0.00i 0.0i 0.00* - 0.20 99.80 0.0i",
@@ -173,6 +181,7 @@ export const pantry: readonly Shelf[] = [
     foods: [
       {
         id: "black-pepper", ndb: "02030", state: "dry", name: "Black pepper",
+        errors: "~1 0.353:4 0.166:198 ~1 1.677:6 ~2 0.485:6 0.586:6 ~15 2.746:5 297.552:6 73.167:6 17.750:6 8.413:6 4.732:4 0.208:6 0.263:6 0.850:6 ~1 0.118:3 ~1 0.027:6 0.033:4 0.175:5 0.053:5 0.049:8 3.927:3 3.927:3 ~9 58.563:4 4.795:4 18.405:4 17.478:4 20.942:4",
         measures: "tsp, ground 2.3; tbsp, ground 6.9; tsp, whole 2.9; dash 0.1", refuse: "0", factors: "1.83 8.37 3.20",
         allergens: [],
         proximates: "251n 10.39 3.26 63.95n 25.3 0.64 - 12.46 4.49 0.0*",
@@ -185,6 +194,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "cayenne", ndb: "02031", lenders: "02028", state: "dry", name: "Cayenne pepper",
+        errors: "~1 0.320:77 0.501:171 ~4 0.295:121 0.101:385 ~15 8.367:5 128.117:8 8.224:50 10.942:4 10.373:51 0.620:31 0.614:4 ~4 11.427:40 0.033:34 0.093:34 0.735:29",
         measures: "tsp 1.8; tbsp 5.3", density: "tbsp", refuse: "0", factors: "3.36 8.37 2.35",
         allergens: [],
         proximates: "318n 12.01 17.27 56.63n 27.2i 10.34z0 - 8.05 6.04 0.0i",
@@ -196,6 +206,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "cinnamon-ground", ndb: "02010", state: "dry", name: "Cinnamon, ground",
+        errors: "~1 0.073:5 ~2 1.217:9 ~2 0.863:9 0.187:5 ~18 7.551:5 ~1 0.787:5 ~1 0.021:5 0.659:5 ~3 0.005:5 0.016:5 0.250:5 0.164:5 0.063:9 0.065:3 0.065:3 ~9 90.994:5 0.933:3 129.000:3 14.600:3 197.968:3",
         measures: "tsp 2.6; tbsp 7.8", density: "tbsp", refuse: "0", factors: "1.82 8.37 2.85",
         allergens: [], cautions: ["coumarin-cassia"],
         proximates: "247n 3.99 1.24j 80.59n 53.1 2.17 - 10.58 3.60 0.0*",
@@ -208,6 +219,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "cloves-ground", ndb: "02011", state: "dry", name: "Cloves, ground",
+        errors: "~7 2.968:3 ~21 7.857:3 0.474:3 ~4 0.188:3 ~4 0.199:3",
         measures: "tsp 2.1; tbsp 6.5", density: "tbsp", refuse: "0", factors: "1.82 8.37 2.35",
         allergens: [],
         proximates: "274n 5.97 13.00 65.53n 33.9 2.38 - 9.87 5.63 0.0*",
@@ -220,6 +232,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "coriander-seed", ndb: "02013", state: "dry", name: "Coriander seed",
+        errors: "~1 0.316:11 2.015:12 ~4 0.260:38 0.107:43 ~15 4.156:7 80.423:7 62.533:6 36.102:3 18.268:4 4.363:7",
         measures: "tsp 1.8; tbsp 5", density: "tbsp", refuse: "0", factors: "3.36 8.37 1.95",
         allergens: [],
         proximates: "298n 12.37 17.77 54.99n 41.9i - - 8.86 6.02 -",
@@ -231,6 +244,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "cumin-seed", ndb: "02014", lenders: "02024", state: "dry", name: "Cumin seed",
+        errors: "~1 0.260:12 2.604:13 ~4 0.237:47 0.205:48 ~15 18.620:6 136.155:6 102.082:7 33.420:4 22.932:7 2.507:35 0.569:3 ~4 4.713:3 0.053:3 0.035:6 2.011:3 ~1 0.035:4",
         measures: "tsp, whole 2.1; tbsp, whole 6", refuse: "0", factors: "3.36 8.37 2.90",
         allergens: [],
         proximates: "375n 17.81 22.27 44.24n 10.5i 2.25 - 8.06 7.62 0.0*",
@@ -242,6 +256,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "ginger-ground", ndb: "02021", state: "dry", name: "Ginger, ground",
+        errors: "~4 0.954:3 ~35 0.215:3",
         measures: "tsp 1.8; tbsp 5.2", density: "tbsp", refuse: "0", factors: "2.78 8.37 3.84",
         allergens: [],
         proximates: "335n 8.98 4.24 71.62n 14.1 3.39 - 9.94 5.22 0.0*",
@@ -254,6 +269,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "mustard-seed-ground", ndb: "02024", state: "dry", name: "Mustard seed, ground",
+        errors: "~7 0.236:3 ~26 74.542:3 ~3 0.813:3 0.007:3 0.125:5 ~15 117.955:3",
         measures: "tsp 2; tbsp 6.3", density: "tbsp", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: ["mustard"],
         proximates: "508n 26.08j 36.24j 28.09n 12.2j 6.79 - 5.27 4.33j 0.0*",
@@ -266,6 +282,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "nutmeg-ground", ndb: "02025", lenders: "02033 02011", state: "dry", name: "Nutmeg, ground",
+        errors: "~1 0.111:20 0.479:76 ~4 0.367:78 0.064:119 ~15 2.672:5 74.231:5 22.525:5 24.037:3 9.465:4 0.535:5 0.352:4 ~3 0.150:4 ~2 0.049:5 0.143:5",
         measures: "tsp 2.2; tbsp 7", density: "tbsp", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [], cautions: ["nutmeg-dose"],
         proximates: "525n 5.84 36.31 49.29n 20.8 2.99z0 - 6.23 2.34 0.0*",
@@ -277,6 +294,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "oregano-dried", ndb: "02027", state: "dry", name: "Oregano, dried",
+        errors: "~1 0.029:3 0.061:3 ~1 0.767:3 ~2 0.349:3 0.029:3 ~15 1.133:3 33.333:3 26.667:3 17.333:3 3.000:3 5.467:3 0.123:3 0.031:3 0.117:3 ~3 0.003:3 ~1 0.403:3 0.043:3 0.655:5",
         measures: "tsp, leaves 1; tsp, ground 1.8", refuse: "0", factors: "2.44 8.37 3.00",
         allergens: [],
         proximates: "265n 9.00 4.28 68.92n 42.5 4.09 - 9.93 7.87 0.0*",
@@ -289,6 +307,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "paprika", ndb: "02028", state: "dry", name: "Paprika",
+        errors: "~1 0.158:3 0.304:3 ~1 3.233:3 ~2 0.471:3 0.175:3 ~15 4.033:3 120.000:3 5.667:3 3.000:3 3.333:3 1.150:4 1.948:4 0.167:4 0.268:4 ~3 0.046:3 0.017:3 0.073:3 0.173:3 0.993:5 ~11 6757.275:8 24.257:3 3717.737:5 ~1 8560.636:5",
         measures: "tsp 2.3; tbsp 6.8", density: "tbsp", refuse: "0", factors: "3.36 8.37 2.35",
         allergens: [],
         proximates: "282n 14.14 12.89 53.99n 34.9 10.34 - 11.24 7.74 0.0*",
@@ -301,6 +320,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "thyme-dried", ndb: "02042", lenders: "02003 02044 02027", state: "dry", name: "Thyme, dried",
+        errors: "~1 1.857:6 0.483:22 ~4 0.379:8 0.372:46 ~15 12.461:10 47.332:27 196.495:4 56.952:4 30.728:4 16.055:5 0.684:4",
         measures: "tsp, leaves 1; tbsp, leaves 2.7; tsp, ground 1.4; tbsp, ground 4.3", refuse: "0", factors: "2.44 8.37 3.00",
         allergens: [],
         proximates: "276n 9.11 7.43 63.94n 37.0i 1.71z0 - 7.79 11.74 0.0*",
@@ -313,6 +333,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "turmeric-ground", ndb: "02043", state: "dry", name: "Turmeric, ground",
+        errors: "~40 0.073:3",
         measures: "tsp 3; tbsp 9.4", density: "tbsp", refuse: "0", factors: "2.78 8.37 3.84",
         allergens: [],
         proximates: "312n 9.68 3.25 67.14n 22.7 3.21 - 12.85 7.08 0.0i",
@@ -332,6 +353,7 @@ export const pantry: readonly Shelf[] = [
     foods: [
       {
         id: "cider-vinegar", ndb: "02048", lenders: "02053", state: "as sold", name: "Cider vinegar",
+        errors: "~7 0.092:3 0.003:3 ~18 0.485:3 0.244:3 ~1 0.005:3 ~1 0.057:3",
         measures: "tbsp 14.9; cup 239; tsp 5", density: "cup", refuse: "0",
         cautions: ["read-label"],
         proximates: "21r 0.00 0.00 0.93r 0.0i 0.40n - 93.81 0.17 0.0i",
@@ -351,6 +373,7 @@ export const pantry: readonly Shelf[] = [
     foods: [
       {
         id: "water-tap", ndb: "14411", lenders: "14429", state: "as sold", name: "Water, tap",
+        errors: "~24 0.322:287 0.110:287 0.138:287 0.049:287 0.001:287 ~1 0.001:287 0.002:287 ~1 2.821:288",
         measures: "fl oz 29.6; litre 1000", density: "litre", refuse: "0",
         origin: "mineral", allergens: [],
         proximates: "0n 0.00z 0.00z0 0.00n0 0.0z0 0.00* - 99.90z0 0.10z0 0.0z",
@@ -362,6 +385,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "coffee-brewed", ndb: "14209", state: "as sold", name: "Coffee, brewed",
+        errors: "~2 0.003:6 ~4 0.019:10 0.025:10 ~15 0.131:11 0.667:11 0.023:11 0.039:11 0.035:11 ~1 0.001:11 ~1 0.001:11 ~1 0.003:9 ~2 0.004:6 ~1 0.026:6 ~1 0.082:6 0.082:6 ~15 0.476:8",
         measures: "fl oz 29.6; cup 237", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "1n 0.12 0.02 0.00r 0.0* 0.00 - 99.39 0.35 0.0*",
@@ -374,6 +398,7 @@ export const pantry: readonly Shelf[] = [
       },
       {
         id: "tea-black-brewed", ndb: "14355", state: "as sold", name: "Tea, black, brewed",
+        errors: "~33 6.229:63 ~7 0.610:7 0.610:7",
         measures: "fl oz 29.6; cup 237", density: "cup", refuse: "0", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "1n 0.00 0.00 0.30n 0.0i 0.00* - 99.70 0.04o 0.0*",

@@ -17,6 +17,7 @@ export const pulses: readonly Shelf[] = [
     foods: [
       {
         id: "lentils-dry", ndb: "16069", lenders: "16144 16070", state: "dry", name: "Lentils, green or brown, dry",
+        errors: "~1 0.270:56 0.033:9 ~3 0.471:56 0.075:55 0.032:46 ~15 1.420:4 10.794:38 1.250:38 1.591:38 8.062:28 0.559:38 0.124:38 0.023:28 0.082:28 ~1 0.006:38 ~1 0.042:8 0.004:8 0.049:8 0.043:8 0.017:8 24.872:8 24.872:8",
         measures: "cup 192; tbsp 12", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "352n 24.63 1.06 63.35n 10.7S0 2.03n 49.90 8.26 2.71 0.0*",
@@ -29,6 +30,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "lentils-boiled", ndb: "16070", lenders: "16069", state: "cooked", name: "Lentils, green or brown, boiled without salt",
+        errors: "~1 0.191:23 0.014:22 ~4 0.753:23 0.040:22 ~15 0.153:16 25.073:20 0.369:20 1.850:20 11.314:20 0.239:20 0.057:21 0.011:21 0.009:20 ~3 0.022:20 0.002:20 0.092:20 0.027:8 0.004:8 6.984:8 6.984:8",
         measures: "cup 198; tbsp 12.3", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "116n 9.02 0.38 20.13n 7.9 1.80T - 69.64 0.83 0.0*",
@@ -41,6 +43,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "lentils-red-dry", ndb: "16144", state: "dry", name: "Lentils, red, split, dry",
+        errors: "~1 0.706:13 ~4 1.478:13 0.137:13 0.065:7 ~16 22.961:12 2.824:12 1.720:12 ~1 0.431:12 0.151:12 ~1 0.170:6 ~1 0.006:12",
         measures: "cup 192", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "358n 23.91 2.17 63.10n 10.8 - 47.62 7.82 3.00 -",
@@ -53,6 +56,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "kidney-beans-red-dry", ndb: "16032", lenders: "16042", state: "dry", name: "Kidney beans, red, dry",
+        errors: "~1 0.225:61 0.058:65 ~4 0.216:58 0.065:58 ~15 2.153:44 24.742:51 4.973:50 4.450:49 11.195:50 0.243:51 0.064:51 0.038:50 0.055:48 0.250:36 ~2 0.046:48 0.008:48 0.108:47 0.022:32 0.007:32 13.422:32 13.422:32",
         measures: "cup 184; tbsp 12.2", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [], cautions: ["beans-boil"],
         proximates: "337n 22.53 1.06 61.29n 15.2i 2.10S0 - 11.75 3.37 0.0*",
@@ -65,6 +69,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "kidney-beans-red-boiled", ndb: "16033", lenders: "16028", state: "cooked", name: "Kidney beans, red, boiled without salt",
+        errors: "~1 0.097:23 0.015:23 ~4 0.208:20 0.028:23 ~15 0.419:21 11.701:31 1.913:30 0.888:29 5.977:30 0.180:30 0.029:32 0.012:32 0.025:31 ~3 0.017:23 0.003:23 0.038:23 0.006:8 0.006:8 3.817:8 3.817:8",
         measures: "cup 177; tbsp 11", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "127n 8.67 0.50 22.80n 7.4 0.32S0 - 66.94 1.09 0.0*",
@@ -77,6 +82,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "kidney-beans-red-canned-drained", ndb: "16145", lenders: "16034", state: "drained", name: "Kidney beans, red, canned, drained",
+        errors: "~1 0.048:4 0.120:4 ~1 0.567:3 ~3 0.128:4 ~15 28.332:4 6.076:4 4.193:4 0.934:4 3.926:4 0.046:4 0.022:4 0.003:4 0.016:4 ~2 0.017:4 0.003:4 0.001:4 0.016:4",
         measures: "can, drained 266", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "124n 7.98 1.05 21.49n 5.5 3.80 - 68.11 1.36 0.0*",
@@ -89,6 +95,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "haricot-beans-dry", ndb: "16037", lenders: "16042", state: "dry", name: "Haricot beans, dry",
+        errors: "~1 0.256:72 ~32 1.732:3",
         measures: "cup 208", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [], cautions: ["beans-boil"],
         proximates: "337n 22.33 1.50j 60.75n 15.3S0 3.88 32.90 12.10j 3.32j 0.0S0",
@@ -101,6 +108,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "haricot-beans-boiled", ndb: "16038", lenders: "16037", state: "cooked", name: "Haricot beans, boiled without salt",
+        errors: "~33 0.250:36 ~7 6.063:8 6.063:8",
         measures: "cup 182", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "140n 8.23j 0.62j 26.05n 10.5 0.37 15.40 63.81j 1.30j 0.0*",
@@ -113,6 +121,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "black-beans-dry", ndb: "16014", lenders: "16042", state: "dry", name: "Black beans, dry",
+        errors: "~1 0.304:36 0.064:12 ~4 0.320:40 0.066:15 ~15 0.620:4 ~1 11.539:11 2.602:26 13.750:11 0.566:28 0.360:27 0.047:27 0.041:26 ~3 0.016:26 0.007:26 0.062:30 0.017:8 0.006:9 33.838:8 33.838:8",
         measures: "cup 194; tbsp 12.1", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [], cautions: ["beans-boil"],
         proximates: "341n 21.60 1.42 62.36n 15.5S0 2.12S0 - 11.02 3.60 0.0*",
@@ -125,6 +134,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "black-beans-boiled", ndb: "16015", lenders: "16043", state: "cooked", name: "Black beans, boiled without salt",
+        errors: "~1 0.152:8 0.033:8 ~4 1.551:9 0.033:8 ~15 0.025:4 25.963:14 2.294:14 4.590:14 3.628:8 0.154:8 0.050:9 0.017:9 0.020:8 ~3 0.006:8 0.005:8 0.026:8 0.011:8 0.004:8 11.150:8 11.150:8",
         measures: "cup 172", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "132n 8.86 0.54 23.71n 8.7 0.32S0 - 65.74 1.15 0.0*",
@@ -137,6 +147,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "chickpeas-dry", ndb: "16056", state: "dry", name: "Chickpeas, dry",
+        errors: "~1 0.411:54 0.130:60 ~4 0.089:54 0.037:38 ~15 3.228:35 18.818:34 2.242:35 1.498:35 13.713:19 0.106:35 0.089:35 0.033:19 17.106:19 ~1 0.007:35 1.000:3 0.033:42 0.011:48 0.068:43 0.063:20 0.013:26 27.048:16 27.048:16",
         measures: "cup 200; tbsp 12.5", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "378n 20.47 6.04 62.95n 12.2T 10.70T - 7.68 2.85 0.0*",
@@ -149,6 +160,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "chickpeas-boiled", ndb: "16057", lenders: "16056", state: "cooked", name: "Chickpeas, boiled without salt",
+        errors: "~1 0.205:23 0.091:24 ~4 0.607:23 0.037:24 ~15 0.859:17 10.596:21 1.926:21 1.264:21 7.270:21 0.147:21 0.057:27 0.026:27 0.051:21 ~3 0.005:21 0.002:21 0.038:21 0.036:8 0.010:8 9.671:8 9.671:8",
         measures: "cup 164", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "164n 8.86 2.59 27.42n 7.6 4.80T - 60.21 0.92 0.0*",
@@ -161,6 +173,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "chickpeas-canned-drained", ndb: "16358", lenders: "16057", state: "drained", name: "Chickpeas, canned, drained",
+        errors: "~1 0.307:4 0.144:4 ~4 0.510:4 0.092:4 ~15 20.418:4 7.653:4 5.225:4 0.862:4 4.494:4 0.033:4 0.065:4 0.015:4 0.143:4 ~2 0.057:4 0.003:4 ~1 0.006:4",
         measures: "can, drained 253", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "139n 7.05 2.77 22.53n 6.4S0 4.01S0 - 66.72 0.91 0.0*",
@@ -173,6 +186,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "split-peas-dry", ndb: "16085", lenders: "16086", state: "dry", name: "Split peas, dry",
+        errors: "~1 0.297:87 0.062:63 ~4 0.073:87 0.022:74 ~15 2.534:53 10.891:67 1.825:67 1.203:67 3.959:54 0.675:67 0.090:67 0.034:54 0.034:54 ~1 1.002:67 ~4 0.057:24 0.006:24 24.358:27 24.358:27",
         measures: "cup 197", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "352n 23.82 1.16 63.74n 25.5i 8.00T - 8.62 2.66 0.0*",
@@ -185,6 +199,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "split-peas-boiled", ndb: "16086", lenders: "16085", state: "cooked", name: "Split peas, boiled without salt",
+        errors: "~1 0.276:20 0.021:20 ~4 1.521:25 0.033:20 ~15 0.129:16 27.305:20 0.266:20 1.428:20 5.920:20 0.074:20 0.053:20 0.009:20 0.010:20 ~3 0.020:20 0.002:20 0.059:20 0.035:8 0.002:8 14.314:13 14.314:13",
         measures: "cup 196; tbsp 12.2", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "118n 8.34 0.39 21.10n 8.3 2.90T - 69.49 0.68 0.0*",
@@ -197,6 +212,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "lupin-seeds-boiled", ndb: "16077", none: ["alcohol"], state: "cooked", name: "Lupin seeds, boiled without salt",
+        errors: "~1 0.238:3 0.196:3 ~4 0.589:3 0.029:3",
         measures: "cup 166", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: ["lupin"],
         proximates: "119n 15.57 2.92 9.88n 2.8i - - 71.08 0.55 -",
@@ -208,6 +224,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "peanuts-raw", ndb: "16087", lenders: "16090", state: "raw", name: "Peanuts, raw",
+        errors: "~1 0.242:78 0.297:98 ~4 0.093:31 0.064:26 ~27 0.034:24 0.005:20 0.305:24 0.100:8 0.020:8 15.874:8 15.874:8 ~14 0.101:4",
         measures: "cup 146", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         aisle: "dried fruit, nuts and seeds", allergens: ["peanut"],
         proximates: "567n 25.80 49.24 16.13n 8.5 4.72S0 - 6.50 2.33 0.0*",
@@ -220,6 +237,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "peanut-butter-unsalted", ndb: "16398", state: "as sold", name: "Peanut butter, smooth, no salt",
+        errors: "~1 0.104:18 0.148:18 ~1 0.255:9 0.151:9 0.149:6 ~1 0.015:18 ~16 2.257:18 0.785:18 1.132:18 1.836:18 0.027:18 0.013:18 0.006:18 0.020:18 ~1 0.188:9 ~1 0.005:9 0.003:9 0.190:9 0.012:6 0.016:9 1.204:9 1.204:9 ~3 0.304:6 ~2 1.583:5 ~7 0.248:5",
         measures: "tbsp 16; cup 258", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         aisle: "spreads and syrups", allergens: ["peanut"],
         proximates: "598n 22.21 51.36 22.31n 5.0 10.49 3.56 1.23 2.89 0.0*",
@@ -239,6 +257,7 @@ export const pulses: readonly Shelf[] = [
     foods: [
       {
         id: "soybeans-dry", ndb: "16108", lenders: "16109", state: "dry", name: "Soya beans, dry",
+        errors: "~1 0.205:454 0.183:364 ~4 0.142:433 0.092:190 ~15 1.084:5 28.702:56 5.268:71 9.190:49 11.330:82 0.741:78 0.073:60 0.029:60 0.099:58 ~3 0.039:50 0.196:21 0.303:32 0.189:6 0.065:6",
         measures: "cup 186", density: "cup", refuse: "0",
         aisle: "pulses and tins", allergens: ["soya"],
         proximates: "446n 36.49 19.94 30.16n 9.3i 7.33S0 - 8.54 4.87 0.0*",
@@ -251,6 +270,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "soybeans-boiled", ndb: "16109", lenders: "16108", state: "cooked", name: "Soya beans, boiled without salt",
+        errors: "~2 0.125:69 ~4 0.209:69 ~28 0.004:68 ~3 0.098:5 2.839:4 2.839:4",
         measures: "cup 172; tbsp 10.7", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
         aisle: "pulses and tins", allergens: ["soya"],
         proximates: "172n 18.21 8.97 8.36n 6.0 3.00T - 62.55 1.91 0.0*",
@@ -275,6 +295,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "tofu-firm", ndb: "16426", none: ["alcohol"], lenders: "16159", state: "as sold", name: "Tofu, firm, set with calcium sulphate",
+        errors: "~1 0.493:6 0.591:6",
         measures: "cup 252; block 324", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: ["soya"],
         proximates: "144n 17.27 8.72 2.78n 2.3z - - 69.83 1.40 -",
@@ -285,6 +306,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "tofu-firm-nigari", ndb: "16126", lenders: "16127", state: "as sold", name: "Tofu, firm, set with calcium sulphate and nigari",
+        errors: "~1 0.225:4 0.120:7 ~5 0.069:7 ~15 3.706:7 8.812:7 26.326:7 1.971:5 5.846:6 0.131:7 0.029:6 0.010:6 0.037:6 ~3 0.009:6 0.004:6 0.031:6 0.009:4 0.008:6 3.496:6 3.496:6",
         measures: "cup 252; block 324", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: ["soya"],
         proximates: "78n 9.04 4.17 2.85n 0.9 0.60 - 82.93 1.01 0.0*",
@@ -330,6 +352,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "soya-protein-isolate", ndb: "16122", lenders: "16117", state: "dry", name: "Soya protein isolate",
+        errors: "~1 0.111:233 0.078:124 ~5 0.056:166 ~15 6.605:592 1.352:102 6.618:176 1.672:155 7.476:163 0.329:125 0.150:132 0.028:122 0.060:146 ~3 0.016:118 0.004:118 0.218:120 0.003:109 ~1 3.286:112 3.286:112",
         refuse: "0", factors: "3.47 8.37 4.07",
         aisle: "baking", allergens: ["soya"],
         proximates: "335n 88.32 3.39 0.00n 0.0* 0.00* - 4.98 3.58 0.0*",
@@ -342,6 +365,7 @@ export const pulses: readonly Shelf[] = [
       },
       {
         id: "soy-sauce", ndb: "16123", lenders: "16424", state: "as sold", name: "Soy sauce, from soya and wheat",
+        errors: "~1 0.029:6 0.041:6 ~4 0.037:6 0.016:6 ~15 42.869:6 3.887:6 0.178:6 0.196:6 0.667:6 0.041:6 0.010:6 0.003:6 0.004:6",
         measures: "tbsp 16; tsp 5.3; cup 255", density: "cup", refuse: "0", factors: "3.50 8.40 4.00",
         aisle: "oils, vinegars and sauces", allergens: ["gluten", "wheat", "soya"],
         proximates: "53n 8.14 0.57 4.93n 0.8 0.40 - 71.15 15.21 0.0*",

@@ -134,6 +134,12 @@ export interface Row extends Partial<Readonly<Record<PanelName, string>>> {
   readonly name: string;
   /** The food's number in SR28. */
   readonly ndb: string;
+  /**
+   * Standard errors of analysed figures (source code 1) and of how many data points each is the mean, as
+   * printed in SR28's NUT_DATA, in all columns, panel after panel: `0.055:9`, and `~3` for three columns
+   * of which it has none. `npx vitest run test/food/starterStatistics.test.ts` holds them to it.
+   */
+  readonly errors?: string;
   /** Numbers in SR28 of the foods that some of its figures were taken from. */
   readonly lenders?: string;
   readonly state: State;

@@ -17,6 +17,7 @@ export const vegetables: readonly Shelf[] = [
     foods: [
       {
         id: "spinach-raw", ndb: "11457", lenders: "11463", state: "raw", name: "Spinach, raw",
+        errors: "~1 0.112:9 0.032:7 ~5 0.035:8 ~15 10.835:10 28.703:10 4.996:9 4.794:7 3.479:7 0.522:10 0.039:7 0.007:7 0.048:6 ~1 0.335:5 4.129:7 0.008:9 0.008:9 0.032:9 0.008:6 0.008:6 35.597:6 35.597:6 ~3 0.152:7 ~5 766.716:5 ~3 1930.873:7",
         measures: "cup 30; bunch 340; leaf 10", refuse: "28", factors: "2.44 8.37 3.57",
         allergens: [], cautions: ["vitamin-k-steady", "oxalate-high"],
         proximates: "23n 2.86 0.39 3.63n 2.2 0.42n - 91.40j 1.72 0.0*",
@@ -29,6 +30,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "spinach-boiled-drained", ndb: "11458", lenders: "11457 11464", state: "cooked", name: "Spinach, boiled without salt, drained",
+        errors: "~1 0.158:16 0.045:16 ~4 0.222:19 0.097:16 ~15 4.351:8 18.532:12 3.285:12 4.795:12 2.198:12 0.996:12 0.044:16 0.012:16 0.061:15 16.290:20 0.300:5 1.545:12 0.004:12 0.007:12 0.032:12 0.008:12 0.006:12 13.229:3 13.229:3 ~9 1002.379:28 ~3 2650.977:24",
         measures: "cup 180", refuse: "0", factors: "2.44 8.37 3.57",
         allergens: [], cautions: ["vitamin-k-steady", "oxalate-high"],
         proximates: "23n 2.97 0.26 3.75n 2.4 0.43S0 - 91.21 1.81 0.0*",
@@ -41,6 +43,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "kale-raw", ndb: "11233", lenders: "11234", state: "raw", name: "Kale, raw",
+        errors: "~52 1215.090:4",
         measures: "cup, chopped 16", refuse: "28", factors: "2.44 8.37 3.57",
         allergens: [], cautions: ["vitamin-k-steady"],
         proximates: "49n 4.28 0.93 8.75n 3.6S0 2.26S0 - 84.04 2.01 0.0*",
@@ -52,6 +55,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "broccoli-raw", ndb: "11090", state: "raw", name: "Broccoli, raw",
+        errors: "~48 3.897:8 ~7 40.093:7 ~4 0.003:4 0.002:4 0.002:4 0.005:4 0.003:4 0.001:4 ~2 0.002:4 0.003:4 0.006:4 ~1 0.004:4 0.013:4 0.030:4 0.003:4 0.015:4 0.005:4",
         measures: "cup, chopped 91; bunch 608; spear 31; stalk 151", refuse: "39", factors: "2.44 8.37 3.57",
         allergens: [], cautions: ["vitamin-k-steady"],
         proximates: "34n 2.82j 0.37j 6.64n 2.6 1.70n 0.00 89.30j 0.87 0.0*",
@@ -64,6 +68,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "broccoli-boiled-drained", ndb: "11091", state: "cooked", name: "Broccoli, boiled without salt, drained",
+        errors: "~1 0.417:4 0.033:4 ~5 0.037:4 ~15 7.091:4 11.927:4 3.918:4 1.796:4 1.847:4 0.036:4 0.029:4 0.008:4 0.009:4 ~1 0.107:4 ~1 0.013:4 0.004:4 0.046:4 0.119:4 0.013:4 30.577:4 30.577:4 ~3 0.103:3 ~1 15.830:4 ~3 42.666:17 ~3 98.112:12",
         measures: "cup, chopped 156; large stalk 280; medium stalk 180; small stalk 140; spear 37", refuse: "0", factors: "2.44 8.37 3.57",
         allergens: [], cautions: ["vitamin-k-steady"],
         proximates: "35n 2.38 0.41 7.18n 3.3 1.39 0.00 89.25 0.77 0.0*",
@@ -76,6 +81,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "brussels-sprouts-raw", ndb: "11098", lenders: "11109", state: "raw", name: "Brussels sprouts, raw",
+        errors: "~7 0.435:8 ~16 2.873:4 21.971:4 ~15 6.336:3 6.336:3 ~9 56.991:21 5.650:19",
         measures: "cup 88; sprout 19", refuse: "10", factors: "2.44 8.37 3.57",
         allergens: [], cautions: ["vitamin-k-steady"],
         proximates: "43n 3.38 0.30 8.95n 3.8i 2.20T - 86.00 1.37 0.0*",
@@ -88,6 +94,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "cabbage-raw", ndb: "11109", state: "raw", name: "Cabbage, white or green, raw",
+        errors: "~1 0.097:4 ~6 0.039:4 ~15 1.651:46 ~9 0.174:20 3.388:4 0.007:4 0.002:4 0.069:4 0.008:4 0.020:4 7.223:19 7.223:19 ~3 0.019:9 ~5 0.860:25 ~3 10.455:22",
         measures: "cup, chopped 89; cup, shredded 70; large head 1248; large leaf 33; medium head 908; medium leaf 23; small head 714; leaf 15", refuse: "20", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "25n 1.28 0.10j 5.80n 2.5 3.20n 0.00 92.18j 0.64 0.0*",
@@ -100,6 +107,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "cabbage-red-raw", ndb: "11112", state: "raw", name: "Cabbage, red, raw",
+        errors: "~1 0.091:4 0.067:4 ~1 0.048:4 ~3 0.010:4 ~15 1.801:4 11.244:4 1.116:4 1.379:4 1.733:4 0.269:4 0.017:4 ~1 0.011:4 ~3 0.005:4 0.002:4 0.029:4 0.025:4 0.007:4 0.628:4 0.628:4 ~5 3.204:4 ~3 410.811:4 ~2 15.212:4 254.939:4",
         measures: "cup, chopped 89; cup, shredded 70; large head 1134; leaf 23; medium head 839; small head 567", refuse: "20", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "31n 1.43 0.16 7.37n 2.1 3.83n 0.00 90.39 0.64 0.0*",
@@ -112,6 +120,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "cauliflower-raw", ndb: "11135", lenders: "11136", state: "raw", name: "Cauliflower, raw",
+        errors: "~1 0.039:4 ~3 0.094:4 ~35 5.290:27 5.290:27 ~13 0.102:4",
         measures: "cup, chopped 107; floret 13; large head 840; medium head 588; small head 265", refuse: "61", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "25n 1.92 0.28j 4.97n 2.0 1.91 - 92.07j 0.76 0.0*",
@@ -124,6 +133,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "carrots-raw", ndb: "11124", state: "raw", name: "Carrots, raw",
+        errors: "~33 0.466:21 0.038:39 ~18 531.987:190 ~1 0.800:8",
         measures: "cup, chopped 128; cup, grated 110; cup, sliced 122; large 72; medium 61; small 50; slice 3", refuse: "11", factors: "2.78 8.37 3.84",
         allergens: [],
         proximates: "41n 0.93j 0.24j 9.58n 2.8 4.74n 1.43 88.29j 0.97 0.0*",
@@ -136,6 +146,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "carrots-boiled-drained", ndb: "11125", lenders: "11124", state: "cooked", name: "Carrots, boiled without salt, drained",
+        errors: "~1 0.048:4 0.071:4 ~1 0.041:4 ~2 0.195:4 0.041:4 ~15 5.252:4 18.143:4 1.157:4 0.397:4 1.702:4 0.036:4 0.008:4 ~1 0.038:4 ~1 0.201:4 0.931:4 0.003:4 0.002:4 0.031:4 0.006:4 0.004:4 0.944:12 0.944:12 ~3 0.085:4 ~1 1.622:4 ~3 95.030:21 47.860:21 ~2 70.697:4",
         measures: "tbsp 9.7; cup, sliced 156; carrot 46", refuse: "0", factors: "2.78 8.37 3.84",
         allergens: [],
         proximates: "35n 0.76 0.18 8.22n 3.0 3.45 0.17 90.17 0.67 0.0*",
@@ -148,6 +159,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "beetroot-raw", ndb: "11080", lenders: "11082", state: "raw", name: "Beetroot, raw",
+        errors: "~1 0.140:9 0.051:9 ~4 0.723:21 0.108:8 ~15 10.198:13 14.960:11 1.810:5 1.834:5 4.927:5 0.195:8 0.041:14 0.013:14 0.053:15 ~2 1.544:5 0.009:5 0.007:5 0.026:5 0.010:4 0.005:4 12.313:8 12.313:8",
         measures: "cup 136; beetroot 82", refuse: "33", factors: "2.78 8.37 3.84",
         allergens: [], cautions: ["oxalate-high"],
         proximates: "43n 1.61 0.17 9.56n 2.8 6.76o - 87.58 1.08 0.0*",
@@ -160,6 +172,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "celery-raw", ndb: "11143", lenders: "11144", state: "raw", name: "Celery, raw",
+        errors: "~1 0.047:8 ~2 0.145:8 ~3 0.032:8 ~26 1.189:8 0.001:8 0.005:8 0.043:6 0.019:8 0.011:8 10.113:8 10.113:8 ~9 35.501:6 ~3 37.081:6",
         measures: "cup, chopped 101; tbsp 7.5; large stalk 64; medium stalk 40; small stalk 17", refuse: "11",
         allergens: ["celery"],
         proximates: "16n 0.69 0.17j 2.97n 1.6 1.34o 0.00 95.43j 0.75 0.0*",
@@ -172,6 +185,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "cucumber-raw", ndb: "11205", lenders: "11206", state: "raw", name: "Cucumber, with peel, raw",
+        errors: "~24 0.261:54 ~8 0.650:11",
         measures: "cup, sliced 104; cucumber 301", refuse: "3", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "15n 0.65 0.11j 3.63n 0.5 1.67n 0.83 95.23j 0.38 0.0*",
@@ -184,6 +198,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "lettuce-cos-raw", ndb: "11251", state: "raw", name: "Lettuce, cos, raw",
+        errors: "~5 0.137:4 ~18 0.657:4 ~9 0.063:7 ~6 32.743:7 32.743:7 ~3 0.027:5 ~1 7.222:8 0.381:3 ~2 510.272:6 ~3 331.464:6",
         measures: "cup, shredded 47; inner leaf 6; outer leaf 28; head 626", refuse: "6", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "17n 1.23j 0.30 3.29n 2.1 1.19 0.00 94.61 0.58 0.0*",
@@ -208,6 +223,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "aubergine-raw", ndb: "11209", lenders: "11210 11333", state: "raw", name: "Aubergine, raw",
+        errors: "~35 0.275:6 0.003:6 0.003:6 0.038:6 0.019:6 0.003:6 2.079:6 2.079:6",
         measures: "cup, cubes 82; aubergine 548", refuse: "19", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "25n 0.98j 0.18 5.88n 3.0 3.53 - 92.30 0.66 0.0*",
@@ -220,6 +236,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "butternut-squash-raw", ndb: "11485", lenders: "11643 11486", state: "raw", name: "Butternut squash, raw",
+        errors: "~7 1.623:5 ~33 5.163:3 5.163:3 ~9 2125.514:9 101.500:8",
         measures: "cup, cubes 140", refuse: "16", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "45n 1.00 0.10 11.69n 2.0S0 2.20T - 86.41 0.80 0.0*",
@@ -232,6 +249,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "asparagus-raw", ndb: "11011", lenders: "11012", state: "raw", name: "Asparagus, raw",
+        errors: "~1 0.023:4 ~6 0.009:4 ~15 0.257:17 8.357:4 1.276:4 0.388:4 0.492:4 1.353:4 0.021:4 0.028:4 0.015:4 ~2 0.210:4 0.016:4 0.007:4 0.034:4 0.020:4 0.009:4 6.390:4 6.390:4 ~5 2.704:4 ~3 76.317:6 5.026:6",
         measures: "cup 134; small spear 12; medium spear 16; large spear 20; extra large spear 24", refuse: "47", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "20n 2.20 0.12j 3.88n 2.1 1.88n - 93.22j 0.58 0.0*",
@@ -244,6 +262,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "green-beans-raw", ndb: "11052", lenders: "11060 11061 11722", state: "raw", name: "Green beans, raw",
+        errors: "~5 0.235:4 0.141:4 ~26 6.600:36 ~18 48.979:77 10.133:70 ~2 50.000:6",
         measures: "cup, chopped 100; bean 5.5", refuse: "12", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "31n 1.83 0.22 6.97n 2.7 3.26 0.88 90.32 0.66 0.0*",
@@ -256,6 +275,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "green-beans-boiled-drained", ndb: "11053", lenders: "11052 11061", state: "cooked", name: "Green beans, boiled without salt, drained",
+        errors: "~1 0.288:5 0.066:5 ~4 1.145:6 0.072:5 ~15 0.149:28 8.783:28 1.918:27 0.810:28 1.056:27 0.029:28 0.011:28 0.005:28 0.016:28 ~1 0.167:18 0.256:9",
         measures: "cup 125", refuse: "0", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "35n 1.89 0.28 7.88n 3.2 3.63S0 - 89.22 0.73 0.0*",
@@ -268,6 +288,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "peas-frozen", ndb: "11312", lenders: "11313", state: "raw", name: "Peas, garden, frozen",
+        errors: "~6 0.203:3 ~27 0.420:19 0.655:77 ~10 0.003:6",
         measures: "cup 134", refuse: "0", factors: "3.47 8.37 4.07",
         aisle: "frozen", allergens: [],
         proximates: "77n 5.22 0.40j 13.62n 4.5 5.00n 4.17 79.98j 0.78 0.0*",
@@ -280,6 +301,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "peas-frozen-boiled-drained", ndb: "11313", lenders: "11306 11304", state: "cooked", name: "Peas, garden, frozen, boiled without salt, drained",
+        errors: "~1 0.205:11 0.049:11 ~4 0.681:11 0.100:11 ~15 4.091:47 3.108:48 0.765:47 0.521:48 1.458:47 0.043:48 0.024:48 0.003:47 0.009:48 ~1 0.228:40 0.906:9 0.022:11 0.005:11 0.053:9 0.018:3 0.008:11 3.802:18 3.802:18 ~9 50.000:7",
         measures: "cup 160", refuse: "0", factors: "3.47 8.37 4.07",
         aisle: "frozen", allergens: [],
         proximates: "78n 5.15 0.27 14.26n 4.5S0 4.40n - 79.52 0.80 0.0*",
@@ -292,6 +314,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "sweetcorn-frozen", ndb: "11178", lenders: "11179", state: "raw", name: "Sweetcorn kernels, frozen",
+        errors: "~6 0.569:3 ~26 12.231:6 0.159:7 1.549:68 ~5 5.490:6 5.490:6",
         measures: "cup 136", refuse: "0", factors: "2.44 8.37 3.57",
         aisle: "frozen", allergens: [],
         proximates: "88n 3.02 0.78 20.71n 2.1 2.50n 15.10 75.00 0.48 0.0*",
@@ -304,6 +327,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "okra-frozen", ndb: "11280", lenders: "11279", state: "raw", name: "Okra, frozen",
+        errors: "~1 0.024:41 0.027:40 ~4 0.148:44 0.022:41 ~15 0.416:9 5.189:10 4.167:41 2.232:12 6.169:24 0.047:41 0.018:10 0.002:10 0.066:10 ~2 0.808:39 0.004:41 0.010:41 0.023:40 0.085:5 0.002:16 25.095:3 25.095:3",
         refuse: "0", factors: "2.44 8.37 3.57",
         aisle: "frozen", allergens: [],
         proximates: "30n 1.69 0.25 6.63n 2.2i 2.97S0 - 90.82 0.61 0.0*",
@@ -328,6 +352,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "mushrooms-white-raw", ndb: "11260", state: "raw", name: "Mushrooms, white, raw",
+        errors: "~48 0.020:3",
         measures: "cup, sliced 70; cup, whole 96; large 23; medium 18; small 10", refuse: "3", factors: "2.62 8.37 3.48",
         allergens: [], otherIsomers: true,
         proximates: "22n 3.09j 0.34j 3.26n 1.0j 1.98j 0.00 92.45j 0.85j 0.0*",
@@ -340,6 +365,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "onions-raw", ndb: "11282", lenders: "11289", state: "raw", name: "Onions, raw",
+        errors: "~4 0.048:10 ~28 0.100:12 ~1 0.053:17 ~5 0.059:17 0.059:17",
         measures: "cup, chopped 160; cup, sliced 115; tbsp, chopped 10; large 150; medium 110; small 70", refuse: "10", factors: "2.78 8.37 3.84",
         allergens: [],
         proximates: "40n 1.10j 0.10j 9.34n 1.7 4.24n 0.00 89.11j 0.35 0.0*",
@@ -352,6 +378,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "spring-onions-raw", ndb: "11291", lenders: "11246", state: "raw", name: "Spring onions, bulb and tops, raw",
+        errors: "~1 0.183:3 0.067:3 ~4 0.878:21 0.084:4 ~15 5.791:12 1.323:4 15.746:3 1.514:4 0.835:3 0.874:4 0.093:4 0.013:4 ~9 11.007:11 11.007:11",
         measures: "cup, chopped 100; tbsp, chopped 6; large 25; medium 15; small 5", refuse: "4", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "32n 1.83 0.19 7.34n 2.6 2.33S0 - 89.83 0.81 0.0*",
@@ -376,6 +403,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "garlic-raw", ndb: "11215", lenders: "11282", state: "raw", name: "Garlic, raw",
+        errors: "~1 0.203:8 ~5 0.432:8 ~16 1.183:8 25.544:8 25.131:8 1.049:8 7.945:8 ~5 3.198:5 1.645:11",
         measures: "cup 136; tsp 2.8; clove 3", refuse: "13", factors: "2.78 8.37 3.84",
         allergens: [],
         proximates: "149n 6.36 0.50 33.06n 2.1i 1.00T - 58.58 1.50 0.0*",
@@ -400,6 +428,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "peppers-green-raw", ndb: "11333", state: "raw", name: "Peppers, sweet, green, raw",
+        errors: "~4 0.016:18 ~3 0.025:4 ~44 0.331:61 6.586:7",
         measures: "cup, chopped 149; cup, sliced 92; tbsp 9.3; large 164; medium 119; small 74", refuse: "18", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "20n 0.86j 0.17j 4.64n 1.7 2.40n 0.00 93.89 0.43 0.0*",
@@ -412,6 +441,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "peppers-red-raw", ndb: "11821", lenders: "11333", state: "raw", name: "Peppers, sweet, red, raw",
+        errors: "~1 0.035:4 0.009:4 ~4 0.399:4 0.031:4 ~16 7.761:4 0.489:4 0.260:4 0.723:4 0.035:4 0.033:4 ~1 0.013:4 ~2 47.179:4 0.005:4 0.004:4 0.085:4 0.044:4 0.041:4 ~7 0.609:4 ~3 158.823:8 ~1 5.129:5 ~1 8.033:4",
         measures: "cup, chopped 149; cup, sliced 92; tbsp 9.3; large 164; medium 119; small 74", refuse: "18",
         allergens: [],
         proximates: "31n 0.99 0.30 6.03n 2.1S0 4.20 0.00 92.21 0.47 0.0*",
@@ -424,6 +454,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "chillies-red-raw", ndb: "11819", lenders: "11329", state: "raw", name: "Chillies, red, raw",
+        errors: "~1 0.089:4 ~5 1.278:7 ~16 1.537:4 34.277:4 1.875:4 1.811:4 2.183:4 0.212:4 ~5 57.063:4 0.015:4 0.007:4 0.171:4 ~2 0.520:5 0.520:5",
         measures: "chilli 45; cup, chopped 150", refuse: "27", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "40n 1.87 0.44 8.81n 1.5i 5.30T - 88.02 0.87 0.0*",
@@ -436,6 +467,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "tomatoes-raw", ndb: "11529", state: "raw", name: "Tomatoes, red, raw",
+        errors: "~52 2.491:70 101.455:66 ~1 54.368:13 4.493:10",
         measures: "cup, cherry 149; cup, chopped 180; cherry 17; large 182; medium 123; slice 20; plum 62; small 91", refuse: "9", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "18n 0.88j 0.20j 3.89n 1.2 2.63n 0.00 94.52j 0.50 0.0*",
@@ -448,6 +480,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "tomatoes-canned", ndb: "11531", lenders: "11530", state: "as sold", name: "Tomatoes, red, canned in their juice",
+        errors: "~1 0.033:18 0.035:18 ~1 0.177:3 0.071:9 ~1 0.163:18 0.024:18 ~15 6.645:18 2.428:18 2.278:18 0.147:18 0.251:18 0.071:18 0.003:18 0.001:18 0.002:18 1.368:12 0.214:3 2.631:4 0.351:4 0.004:4 0.004:4 0.002:3 0.003:3 ~5 0.007:3",
         measures: "cup 240; tbsp 15; large 164; medium 111; small 82", density: "cup", refuse: "0", factors: "2.44 8.37 3.57",
         aisle: "pulses and tins", allergens: [],
         proximates: "16n 0.79 0.25 3.47n 1.9 2.55 - 94.75 0.74 0.0*",
@@ -460,6 +493,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "tomato-paste", ndb: "11546", state: "as sold", name: "Tomato paste, no added salt",
+        errors: "~6 0.035:3 ~20 2.242:6 2.875:6 ~1 0.042:6 0.047:5 0.012:6 ~1 0.882:3 ~1 0.007:6 0.003:6 0.055:6 ~1 0.010:6 0.344:6 0.344:6 ~5 1.033:3",
         measures: "cup 262; tbsp 16", density: "cup", refuse: "0", factors: "2.44 8.37 3.57",
         aisle: "pulses and tins", allergens: [],
         proximates: "82n 4.32j 0.47 18.91n 4.1 12.18 0.22 73.50j 2.80 0.0*",
@@ -472,6 +506,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "potatoes-raw", ndb: "11352", lenders: "11353", state: "raw", name: "Potatoes, flesh and skin, raw",
+        errors: "~1 0.048:11 0.012:11 ~3 1.525:11 0.373:11 0.098:11 ~15 0.760:73 14.169:11 1.511:11 0.593:11 1.293:11 0.054:11 0.003:11 0.017:11 0.027:11 ~2 0.769:141 0.006:11 0.013:11 0.035:10 0.037:11 0.153:11 3.036:11 3.036:11 ~5 0.675:11 ~7 2.208:10",
         measures: "cup, diced 150; large 369; medium 213; small 170", refuse: "25", factors: "2.78 8.37 4.03",
         allergens: [],
         proximates: "77n 2.05 0.09 17.49n 2.1 0.82 15.29 79.25 1.11 0.0*",
@@ -484,6 +519,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "potatoes-boiled", ndb: "11367", lenders: "11352 11357", state: "cooked", name: "Potatoes, boiled without skin or salt",
+        errors: "~1 0.047:6 ~5 1.121:6 0.055:6 ~15 0.668:6 ~1 3.105:6 1.181:6 2.023:6 0.073:6 0.031:6 0.019:6 0.009:6 ~2 0.596:3 0.006:6 0.002:6 0.176:6 ~1 0.006:6 0.525:6 0.525:6",
         measures: "cup 156; large 300; medium 167; small 125", refuse: "0", factors: "2.78 8.37 4.03",
         allergens: [],
         proximates: "86n 1.71 0.10 20.01n 1.8 0.89S0 - 77.46 0.72 0.0*",
@@ -508,6 +544,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "sweet-potatoes-raw", ndb: "11507", lenders: "11508", state: "raw", name: "Sweet potatoes, raw",
+        errors: "~1 0.145:4 0.033:4 ~3 2.709:4 ~1 0.056:4 ~15 26.394:3 27.552:3 4.632:3 3.180:3 7.413:3 0.070:3 0.033:3 0.015:3 0.052:3 ~2 1.038:4 0.007:4 0.005:4 0.076:4 0.152:4 0.014:4 1.685:4 1.685:4 ~9 224.125:43 3.110:41",
         measures: "cup, cubes 133; medium 130", refuse: "28", factors: "2.78 8.37 4.03",
         allergens: [],
         proximates: "86n 1.57 0.05 20.12n 3.0 4.18n 12.65 77.28 0.99 0.0*",
@@ -520,6 +557,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "sweet-potatoes-baked", ndb: "11508", lenders: "11510", state: "cooked", name: "Sweet potatoes, baked in the skin, flesh, no salt",
+        errors: "~1 0.169:4 ~2 0.160:4 0.627:3 2.607:4 ~1 0.093:4 ~26 8.543:4 0.018:3 0.005:4 0.284:4 0.130:4 0.056:4 2.319:4 2.319:4",
         measures: "cup 200; large 180; medium 114; small 60", refuse: "22", factors: "2.78 8.37 4.03",
         allergens: [],
         proximates: "90n 2.01 0.15j 20.71n 3.3 6.48 7.05 75.78j 1.35 0.0*",
@@ -539,6 +577,7 @@ export const vegetables: readonly Shelf[] = [
     foods: [
       {
         id: "parsley-fresh", ndb: "11297", state: "raw", name: "Parsley, fresh",
+        errors: "~1 0.426:3 0.267:3 ~4 0.668:11 ~16 19.862:7 77.704:7 6.838:4 10.578:4 8.035:4 ~1 0.391:3 0.013:3 ~3 30.935:3 0.015:3 0.007:3 0.334:3 ~2 21.740:5 21.740:5 ~9 310.986:7 ~3 2753.943:7",
         measures: "cup, chopped 60; tbsp 3.8; sprig 1", refuse: "5", factors: "2.44 8.37 3.57",
         allergens: [], cautions: ["vitamin-k-steady"],
         proximates: "36n 2.97 0.79 6.33n 3.3 0.85T - 87.71 2.20 0.0*",
@@ -551,6 +590,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "coriander-leaf-fresh", ndb: "11165", state: "raw", name: "Coriander leaf, fresh",
+        errors: "~1 0.224:3 0.047:3 ~4 0.270:7 0.186:3 ~15 10.403:3 43.979:3 ~1 4.735:3 7.143:3 0.641:3 ~5 12.941:3 0.023:3 0.033:3 0.195:3 ~1 0.019:3",
         measures: "cup 16; sprig 20/9", refuse: "15", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "23n 2.13 0.52 3.67n 2.8 0.87o - 92.21 1.47 0.0*",
@@ -562,6 +602,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "basil-fresh", ndb: "02044", state: "raw", name: "Basil, fresh",
+        errors: "~1 0.607:3 0.030:3 ~1 0.195:3 ~2 1.105:3 0.060:3 ~16 166.750:3 23.050:3 17.150:3 12.800:3 ~1 0.039:3 0.095:3 0.298:3 ~3 0.007:3 0.003:3 0.023:3 0.029:3 0.026:3 4.419:3 4.419:3 ~9 1361.178:10 ~1 43.250:7 ~1 1400.000:7",
         measures: "leaf 0.5; tbsp, chopped 2.65; cup, whole leaves 24", refuse: "36", factors: "2.44 8.37 3.57",
         allergens: [],
         proximates: "23n 3.15 0.64 2.65n 1.6 0.30 - 92.06 1.49 0.0*",
@@ -593,6 +634,7 @@ export const vegetables: readonly Shelf[] = [
     foods: [
       {
         id: "kelp-raw", ndb: "11445", state: "raw", name: "Kelp, raw",
+        errors: "~1 0.185:3 ~5 1.750:8 0.620:9 ~15 149.706:3 ~1 20.086:6 6.813:3 ~1 1.350:6 0.174:5 0.028:8",
         measures: "tbsp 5", refuse: "0", factors: "2.44 8.37 3.57",
         allergens: [], cautions: ["iodine-seaweed"], otherIsomers: true,
         proximates: "43n 1.68 0.56 9.57n 1.3i 0.60T - 81.58 6.61 0.0*",
@@ -605,6 +647,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "wakame-raw", ndb: "11669", lenders: "11446", state: "raw", name: "Wakame, raw",
+        errors: "~1 0.202:3 ~5 2.635:4 0.925:4 ~22 0.170:4",
         measures: "tbsp 5", refuse: "0", factors: "2.44 8.37 3.57",
         allergens: [], cautions: ["iodine-seaweed"], otherIsomers: true,
         proximates: "45n 3.03 0.64 9.14n 0.5i 0.65S0 - 79.99 7.20 0.0*",
@@ -617,6 +660,7 @@ export const vegetables: readonly Shelf[] = [
       },
       {
         id: "laver-raw", ndb: "11446", lenders: "11445", state: "raw", name: "Laver (nori), raw",
+        errors: "~7 2.302:7 1.485:5 ~15 18.290:3 ~1 13.288:3 ~4 0.162:4 ~5 0.070:4",
         measures: "tbsp 5", refuse: "0", factors: "2.44 8.37 3.57",
         allergens: [], cautions: ["iodine-nori"], otherIsomers: true,
         proximates: "35n 5.81 0.28 5.11n 0.3i 0.49S0 - 85.03 3.77 0.0*",

@@ -6,7 +6,7 @@ import type { ReadDaily } from "../read/readDaily.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
 import type { LineFactors } from "../share/lineFactors.ts";
 import { DayFit } from "./dayFit.ts";
-import { type DayTask, dayTaskOf, type EatenBeside } from "./dayTask.ts";
+import { type BesideOfDay, type DayTask, dayTaskOf } from "./dayTask.ts";
 import { AWAY } from "./portionFinder.ts";
 
 /** Someone's day: what it is to bring, and of what. */
@@ -16,7 +16,7 @@ export interface DayOf {
   /** All meals of the day, in their order. */
   readonly menu: readonly ReadMeal[];
   readonly away: ReadonlySet<string>;
-  readonly besides: readonly EatenBeside[];
+  readonly besides: readonly BesideOfDay[];
 }
 
 /** Fits a person's day as one. Throws the codes of `fit`, from where the demands stand in the input. */

@@ -2,6 +2,7 @@ import { type Exact, over } from "../../number/exact.ts";
 import { Told } from "../../number/told.ts";
 import { valueAt } from "../../scale/engine/linear.ts";
 import { gather } from "../../scale/engine/model.ts";
+import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import type { SolvedMet, SolvedMissed } from "../../scale/engine/solveTask.ts";
 import { type Answer, type FitOutcome, type NotProven, notProvenOf } from "../../scale/fit/answer.ts";
 import { standingText, standingTogether } from "../../scale/fit/conflict.ts";
@@ -34,6 +35,16 @@ export class DayFit extends Told {
     this.#solved = solved;
     this.#answer = solved.found ? solved.answer : solved.nearest();
     this.status = solved.found ? "met" : this.#answer ? "out-of-reach" : "not-served";
+  }
+
+  /** @internal */
+  day(): DayTask {
+    return this.#day;
+  }
+
+  /** @internal What the day has to bring, as read, for so much of it as is eaten in the plan. */
+  asked(): readonly ReadDemand[] {
+    return this.#day.demands;
   }
 
   /** How much of a whole day is eaten in the plan, 0 to 1: what is asked of the day is asked of so much. */

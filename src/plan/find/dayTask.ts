@@ -1,24 +1,36 @@
-import { energySystems } from "../../food/energy.ts";
+import { type EnergySystem, energySystems } from "../../food/energy.ts";
 import type { Exact } from "../../number/exact.ts";
-import { isZero, minus, ONE, over, plus, sum, times, ZERO } from "../../number/exact.ts";
+import { fraction, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../../number/exact.ts";
 import { compare } from "../../number/ratio.ts";
 import { compareText } from "../../number/text.ts";
 import { type Asked, broughtBy, withinDishes } from "../../scale/engine/brought.ts";
-import type { Dish } from "../../scale/engine/model.ts";
-import type { ReadDemand } from "../../scale/engine/readDemand.ts";
+import type { ByLine, Dish } from "../../scale/engine/model.ts";
+import type { ReadDemand, Subject } from "../../scale/engine/readDemand.ts";
 import type { MealShare, Task } from "../../scale/engine/task.ts";
 import { splitOf } from "../../scale/linear.ts";
+import type { Figures } from "../../scale/round/heldBefore.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
+import type { EatenBeside } from "../read/readBesides.ts";
 import type { ReadDaily } from "../read/readDaily.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
+import type { ReadDay } from "../read/readMenu.ts";
 import { type DayShares, factorTo, type MealEnergy, sharesOf } from "./mealShares.ts";
 
-/** Something that is eaten besides what the plan serves. */
-export interface EatenBeside {
+/** Something that is eaten that day besides what the plan serves. */
+export interface BesideOfDay {
   readonly name: string;
   readonly sheet: Sheet;
   /** The meal that it counts in; of no meal where there is none. */
   readonly meal: string | undefined;
+}
+
+/** What someone eats on a day besides, and of which meal. */
+export function besidesOf(besides: readonly EatenBeside[], day: ReadDay): readonly BesideOfDay[] {
+  return besides
+    .filter(({ days, meals }) =>
+      days ? days.includes(day.id) : meals.length === 0 || day.meals.some((id) => meals.includes(id)),
+    )
+    .map(({ name, sheet, meals }) => ({ name, sheet, meal: day.meals.find((id) => meals.includes(id)) }));
 }
 
 /** A dish of a day: which meal's it is, if it is the plan's. */
@@ -34,13 +46,14 @@ export interface DayTask {
   readonly task: Task;
   readonly dishes: readonly DayDish[];
   readonly shares: DayShares;
+  readonly system: EnergySystem;
   /** What is asked of the day, in the order of the task; then of its meals. */
   readonly demands: readonly ReadDemand[];
   readonly limits: ReadonlyMap<string, readonly ReadDemand[]>;
 }
 
 /** Of all the meals of a day, one portion of each dish, in the order of their names, and what is eaten besides. */
-export function dishesOfDay(meals: readonly ReadMeal[], besides: readonly EatenBeside[]): readonly DayDish[] {
+export function dishesOfDay(meals: readonly ReadMeal[], besides: readonly BesideOfDay[]): readonly DayDish[] {
   const own = meals.flatMap(({ id, own, together }) =>
     together.map(({ name, sheet }): DayDish => {
       const path = name === undefined ? own.id : `${own.id}/${name}`;
@@ -62,10 +75,18 @@ export function dayTaskOf(
   menu: readonly ReadMeal[],
   isAway: (meal: string) => boolean,
   daily: ReadDaily,
-  besides: readonly EatenBeside[],
+  given: readonly BesideOfDay[],
 ): DayTask {
   const there = menu.filter(({ id }) => !isAway(id));
-  const energies = menu.map((meal) => energyOf(meal, daily, besides, isAway(meal.id)));
+  // A meal that was eaten elsewhere, and is told, is of no meal of the plan.
+  const logged = new Set(given.flatMap(({ meal }) => (meal !== undefined && isAway(meal) ? [meal] : [])));
+  const besides = given.map((each) =>
+    each.meal !== undefined && logged.has(each.meal) ? { ...each, meal: undefined } : each,
+  );
+  const energies = menu.map((meal) => ({
+    ...energyOf(meal, daily, besides, isAway(meal.id)),
+    isLogged: logged.has(meal.id),
+  }));
   const apart = sum(besides.flatMap((each) => (each.meal === undefined ? energyIn(each.sheet) : [])));
   const shares = sharesOf(energies, apart);
   const demands = daily.demands.map((demand) => partOf(demand, shares.eaten));
@@ -117,9 +138,22 @@ export function dayTaskOf(
     },
     dishes,
     shares,
+    system,
     demands,
     limits,
   };
+}
+
+/** What of a subject is eaten besides the plan's meals. */
+export function besidesIn({ dishes, system }: DayTask, subject: Subject): Figures {
+  const places = dishes.flatMap(({ own }, d) => (own === undefined ? [d] : []));
+  if (places.length === 0) return { value: ZERO, per: ZERO };
+  const { value, per } = withinDishes(broughtBy(dishes, subject, system), places);
+  const all = ({ lines, scale }: ByLine): Exact => {
+    const total = lines.flat().reduce((a, b) => a + b, 0n);
+    return fraction(total, scale);
+  };
+  return { value: all(value), per: per ? all(per) : ZERO };
 }
 
 /** Ranges that meals tell of their parts, by the names that these have in the day. */
@@ -134,9 +168,9 @@ function partsOf(meals: readonly ReadMeal[]): Task["ranges"]["parts"] {
 function energyOf(
   { id, together }: ReadMeal,
   { shares }: ReadDaily,
-  besides: readonly EatenBeside[],
+  besides: readonly BesideOfDay[],
   isAway: boolean,
-): MealEnergy {
+): Omit<MealEnergy, "isLogged"> {
   const splits = together.map(({ sheet }) => splitOf(sheet, "energy"));
   const beside = besides.flatMap((each) => (each.meal === id ? energyIn(each.sheet) : []));
   return {

@@ -24,6 +24,8 @@ export interface MealEnergy {
   /** The share that was told. */
   readonly told: Exact | undefined;
   readonly isAway: boolean;
+  /** Whether what is eaten instead, elsewhere, is told. */
+  readonly isLogged: boolean;
 }
 
 /** Which share of a day each meal is to bring. */
@@ -54,11 +56,14 @@ export function sharesOf(meals: readonly MealEnergy[], besides: Exact): DayShare
       : times(left, over(energyOf(meal), written));
   };
   const there = meals.filter(({ isAway }) => !isAway);
-  const missed = sum(meals.filter(({ isAway }) => isAway).map(shareOf));
+  const missed = sum(meals.filter(({ isAway, isLogged }) => isAway && !isLogged).map(shareOf));
   const eaten = minus(ONE, missed);
+  // Beside a meal that was told, those of the plan share what it leaves, whatever that is.
+  const isLogged = meals.some((meal) => meal.isLogged);
+  const whole = isLogged ? sum(there.map(shareOf)) : eaten;
   return {
-    shares: new Map(there.map((meal) => [meal.id, isZero(eaten) ? ZERO : over(shareOf(meal), eaten)])),
-    countsBesides,
+    shares: new Map(there.map((meal) => [meal.id, isZero(whole) ? ZERO : over(shareOf(meal), whole)])),
+    countsBesides: countsBesides && !isLogged,
     eaten,
   };
 }

@@ -4,7 +4,8 @@ import { askedOf } from "../../scale/engine/brought.ts";
 import { type Dish, nameIn } from "../../scale/engine/model.ts";
 import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import { moveLines } from "../../scale/move.ts";
-import { endsOf } from "../../scale/round/problem.ts";
+import type { Figures } from "../../scale/round/heldBefore.ts";
+import { endsOf, type HeldEnd } from "../../scale/round/problem.ts";
 import type { Wish } from "../../scale/round/wish.ts";
 import type { LineAmounts, LineFactors } from "../share/lineFactors.ts";
 import { choose, type LineChoice } from "./choose.ts";
@@ -25,6 +26,8 @@ export interface AdditionsTask {
   readonly figures: MealFigures;
   /** What the portion is held to: see {@link heldBefore}. */
   readonly standing: readonly ReadDemand[];
+  /** What the day is held to that it is a part of, and what the rest of the day brings of that. */
+  readonly ofDay: readonly { readonly demand: ReadDemand; readonly beside: Figures }[];
   readonly kitchen: Kitchen;
   readonly tolerance: Exact;
   /** What the pots leave as it stands: lines that someone shares, by dish. */
@@ -40,7 +43,7 @@ export interface AdditionsTask {
  * shares of the pots meets what was asked; nothing where no amounts keep the firm demands.
  */
 export function roundAdditions(task: AdditionsTask): RoundedAdditions | undefined {
-  const { figures, standing, kitchen, tolerance, inPot, wishesFor, factors } = task;
+  const { figures, standing, ofDay, kitchen, tolerance, inPot, wishesFor, factors } = task;
   const dishes = figures.dishes.flatMap(({ name = "", sheet }): Dish[] => {
     const own = factors.get(name);
     return own ? [{ name, sheet: moveLines(sheet, own, ONE) }] : [];
@@ -53,7 +56,12 @@ export function roundAdditions(task: AdditionsTask): RoundedAdditions | undefine
       if (key !== undefined) wishes.set(nameIn(dish, key), "as-written");
     }
   }
-  const ends = endsOf(askedOf(dishes, standing, figures.system), tolerance);
+  const heldTo = (demands: readonly ReadDemand[]): readonly HeldEnd[] =>
+    endsOf(askedOf(dishes, demands, figures.system), tolerance);
+  const ends = [
+    ...heldTo(standing),
+    ...ofDay.flatMap(({ demand, beside }) => heldTo([demand]).map((end) => ({ ...end, beside }))),
+  ];
   const found = choose({ dishes, kitchen, wishes, ends }, "additions");
   if (!found) return undefined;
   const of = (choices: readonly LineChoice[], d: number): ReadonlyMap<number, LineChoice> =>

@@ -59,6 +59,10 @@ export class MeasuredMeal {
     }
   }
 
+  plateOf(person: string): Plate | undefined {
+    return this.#plates.get(person);
+  }
+
   measureFor(person: string): void {
     if (this.#plates.get(person)?.measure() === false) this.#failing.add(person);
   }

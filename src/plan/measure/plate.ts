@@ -1,12 +1,14 @@
 import type { Kitchen } from "../../measure/kitchen.ts";
 import type { Exact } from "../../number/exact.ts";
-import type { ReadDemand } from "../../scale/engine/readDemand.ts";
+import type { ReadDemand, Subject } from "../../scale/engine/readDemand.ts";
+import type { Figures } from "../../scale/round/heldBefore.ts";
 import { heldBefore } from "../../scale/round/heldBefore.ts";
 import type { Wish } from "../../scale/round/wish.ts";
 import type { MeasuredPortion, ServedPortion } from "../portion.ts";
 import type { KitchenNote } from "../share/groups.ts";
 import type { LineAmounts, LineFactors } from "../share/lineFactors.ts";
 import { type RoundedAdditions, roundAdditions } from "./additions.ts";
+import type { DayTable } from "./dayTable.ts";
 import { PortionDrift } from "./drift.ts";
 import type { MealFigures } from "./figures.ts";
 import { firmHold } from "./limits.ts";
@@ -30,6 +32,8 @@ export class Plate {
   readonly #at: At;
   /** The pots that this person eats from, one a dish at most. */
   readonly pots: SharedPot[] = [];
+  /** The day that it is a part of, where that was fitted as one. */
+  day: DayTable | undefined;
   #additions: RoundedAdditions | undefined;
 
   constructor(at: At) {
@@ -56,6 +60,16 @@ export class Plate {
     return this.#shared(this.served.factors());
   }
 
+  /** What the portion brings as it was found. */
+  found(subject: Subject): Figures {
+    return this.#at.figures.at(subject, this.served.factors());
+  }
+
+  /** What it brings as it stands. */
+  stands(subject: Subject): Figures {
+    return this.#at.figures.at(subject, this.#additions?.factors ?? this.withPots);
+  }
+
   /**
    * Rounds what is added, as the pots stand. Whether the firm demands hold then, be it that additions
    * had to stay as they were found.
@@ -65,9 +79,11 @@ export class Plate {
     const { withPots: factors, heldTo } = this;
     const { demands, standing } = heldTo;
     const inPot = new Map(this.pots.map(({ dish, group }) => [dish, new Set(group.pot)]));
-    const task = { figures, standing, tolerance, inPot, wishesFor, factors };
+    const ofDay = this.day?.heldFor(this) ?? [];
+    const task = { figures, standing, ofDay, tolerance, inPot, wishesFor, factors };
     this.#additions = kitchen && roundAdditions({ ...task, kitchen });
-    return this.#additions !== undefined || firmHold(figures, demands, factors);
+    if (this.#additions) return true;
+    return firmHold(figures, demands, factors) && (this.day?.firmHold ?? true);
   }
 
   /** How it was measured; nothing where nobody measures anything of it. */
@@ -84,6 +100,9 @@ export class Plate {
     return {
       kitchen,
       factors: measured,
+      lineByLine: alone,
+      tolerance,
+      unrounded,
       amounts: this.#amounts(),
       drift: (sheets) => new PortionDrift(of, sheets),
       notes: this.#notes(exactAdditions),

@@ -71,6 +71,28 @@ function takeAnswer(
   plan.put(meal, dish, answer === "serving" ? movedToServing(s, place) : followingPot(s, place));
 }
 
+/** Answers as they concern other versions of the dishes that they speak of. */
+export function withAnswers(
+  own: ReadonlyMap<string, ReadonlyMap<string, Sheet>>,
+  answers: readonly (Partial<PlanAnswer> | undefined)[],
+): ReadonlyMap<string, ReadonlyMap<string, Sheet>> {
+  const changed = (meal: string, dish: string, s: Sheet, alone: boolean): Sheet =>
+    answers.reduce((now, answer) => {
+      if (answer?.meal !== meal || (answer.dish ?? (alone ? dish : undefined)) !== dish) return now;
+      const place = now.plan.lines.findIndex(
+        ({ line }) => line.key === answer.line && line.scaling === "per-portion" && line.added === "cooking",
+      );
+      if (place < 0) return now;
+      return answer.answer === "serving" ? movedToServing(now, place) : followingPot(now, place);
+    }, s);
+  return new Map(
+    [...own].map(([meal, sheets]) => [
+      meal,
+      new Map([...sheets].map(([dish, s]) => [dish, changed(meal, dish, s, sheets.size === 1)])),
+    ]),
+  );
+}
+
 function isOneOf(
   faults: Fault[],
   given: string,

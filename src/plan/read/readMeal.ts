@@ -103,10 +103,26 @@ function mealOf({ isAlone, ...meal }: Made): ReadMeal {
 /** A sheet that is served on several days is one dish, and what it brings is read once. */
 const PORTIONS: WeakMap<Sheet, Sheet> = /* @__PURE__ */ new WeakMap();
 
-function onePortion(written: Sheet): Sheet {
+/** One portion of a sheet. */
+export function onePortion(written: Sheet): Sheet {
   const made = PORTIONS.get(written) ?? written.scaled(ONE, ONE);
   PORTIONS.set(written, made);
   return made;
+}
+
+/** The meal with other dishes, one portion of each; a dish that it had is made as it was. */
+export function mealWith(meal: ReadMeal, dishes: ReadonlyMap<string, Sheet>): ReadMeal {
+  const isAlone = meal.together[0]?.name === undefined && [...dishes.keys()].join() === meal.own.id;
+  const made = new Map(
+    [...dishes].map(([dish, s]): [string, ReadDish] => {
+      const before = meal.made.get(dish);
+      return [
+        dish,
+        { density: before?.density, written: meal.dishes.get(dish) === s && before ? before.written : s },
+      ];
+    }),
+  );
+  return { ...meal, made, dishes, together: inOrder(dishes, isAlone) };
 }
 
 /** A meal's sheets as they were handed in, by dish. */

@@ -1,4 +1,4 @@
-import { anyText, type Json, meta } from "../../document/leaves.ts";
+import { anyText, type Json, meta, number } from "../../document/leaves.ts";
 import { isRecord } from "../../document/safe.ts";
 import {
   andThen,
@@ -26,12 +26,15 @@ import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import { demandsSchema } from "../../scale/fit/demands.ts";
 import { wishesSchema } from "../../scale/round/wish.ts";
 import { portionTarget, type ReadTarget } from "../../scale/target.ts";
+import type { KeptAmounts } from "../share/lineFactors.ts";
 import { LineWishes } from "./lineWishes.ts";
 import { name } from "./name.ts";
 import { avoidSchema, declaredBy, type KnownFoods, type ReadAvoid, readAvoid } from "./readAvoid.ts";
+import { type BesidesFields, besidesSchema, type EatenBeside, readBesides } from "./readBesides.ts";
 import { type ReadBody, readBody } from "./readBody.ts";
 import { byMealId, type DailyFields, dailyShape, type ReadDaily, readDaily } from "./readDaily.ts";
 import type { MealNames } from "./readMenu.ts";
+import { type VersionFields, versionShape } from "./readVersions.ts";
 
 /** What a portion is to bring, and where in the input that stands. */
 export type Want = { readonly path: Path } & Asked;
@@ -59,6 +62,9 @@ export interface ReadPerson {
   readonly wants: ReadonlyMap<string, Want>;
   /** What their days are to bring; nothing where meals are planned one by one. */
   readonly daily: ReadDaily | undefined;
+  readonly besides: readonly EatenBeside[];
+  /** Portions that stay as they were, by the meal's id. */
+  readonly keep: { readonly amounts: ReadonlyMap<string, KeptAmounts>; readonly path: Path };
   /** Ids of the meals that they are not there for. */
   readonly away: ReadonlySet<string>;
   /** Of one's own; the plan's where there is none. */
@@ -66,6 +72,8 @@ export interface ReadPerson {
   /** Wishes for their additions, to be read where lines are known, and as they are then. */
   readonly lines: { readonly given: Readonly<Record<string, string>> | undefined; readonly path: Path };
   readonly wishes: LineWishes;
+  /** Their own versions of dishes, as they were told. */
+  readonly own: Pick<VersionFields, "instead" | "leaveOut">;
   readonly body: ReadBody | undefined;
   readonly avoids: readonly ReadAvoid[];
   readonly meta?: Json;
@@ -80,7 +88,7 @@ export interface PersonSetting {
 }
 
 /** A person's fields as they are read. */
-interface PersonFields extends DailyFields {
+interface PersonFields extends DailyFields, VersionFields {
   readonly id: string;
   readonly name?: string;
   readonly person?: Person;
@@ -90,6 +98,8 @@ interface PersonFields extends DailyFields {
   readonly byMeal?: { readonly [meal: string]: Asked };
   readonly away?: readonly string[];
   readonly kitchen?: Kitchen;
+  readonly besides?: readonly BesidesFields[];
+  readonly keep?: { readonly [meal: string]: KeptAmounts };
   readonly lines?: Readonly<Record<string, string>>;
   readonly meta?: Json;
 }
@@ -104,10 +114,17 @@ export const eaterSchema: () => Schema<PersonFields> = /* @__PURE__ */ once(() =
     aim: optional(readAs(aimSchema(), "an aim", (given) => given as Aim)),
     avoid: optional(avoidSchema()),
     ...dailyShape(),
+    ...versionShape(),
     demands: optional(asked),
     byMeal: optional(byName(asked, { like: "{ breakfast: { energy: 450 } }" })),
     away: optional(list(anyText(), { like: '["dinner"]' })),
     kitchen: optional(kitchenGiven()),
+    besides: optional(besidesSchema()),
+    keep: optional(
+      byName(byName(byName(number({ from: 0 }))), {
+        like: '{ "mon/breakfast": { porridge: { oats: 60 } } }',
+      }),
+    ),
     lines: optional(coded("rounding-malformed", wishesSchema())),
     meta: optional(meta()),
   });
@@ -163,10 +180,21 @@ export function readPerson(
     name: name ?? id,
     wants: new Map(meals.ids.map((meal) => [meal, wantOf(meal)])),
     daily,
+    keep: {
+      amounts: byMealId(given.keep ?? {}, meals, (name) =>
+        faults.push(meals.unknown(name, [...path, "keep", name])),
+      ),
+      path: [...path, "keep"],
+    },
+    besides: readBesides(faults, given.besides ?? [], [...path, "besides"], meals),
     away: new Set(gone),
     kitchen,
     lines: { given: lines, path: [...path, "lines"] },
     wishes: new LineWishes(),
+    own: {
+      ...(given.instead && { instead: given.instead }),
+      ...(given.leaveOut && { leaveOut: given.leaveOut }),
+    },
     body,
     avoids: body ? [...avoided, ...declaredBy(body.facts, avoided, [...path, "person"])] : avoided,
     ...(meta !== undefined && { meta }),

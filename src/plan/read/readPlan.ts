@@ -10,18 +10,22 @@ import type { Authority } from "../../person/intakes/table.ts";
 import { wishesSchema } from "../../scale/round/wish.ts";
 import { type Silence, silence } from "../../scale/target.ts";
 import type { PlanAnswer } from "../input.ts";
+import { type PooledMeal, pooledMeals } from "./eatenMeals.ts";
 import { knownFoods } from "./knownFoods.ts";
 import { LineWishes, readLineWishes } from "./lineWishes.ts";
-import { answersSchema, takeAnswers } from "./readAnswers.ts";
+import { answersSchema, takeAnswers, withAnswers } from "./readAnswers.ts";
 import { type ReadMeal, sheetsOf, withSheet } from "./readMeal.ts";
 import { daysSchema, distinct, mealsSchema, type ReadDay, readMenu } from "./readMenu.ts";
 import { eaterSchema, type ReadPerson, readPerson } from "./readPerson.ts";
 import { potsSchema, type ReadPots } from "./readPots.ts";
+import { type OwnSheets, VersionReader } from "./readVersions.ts";
 
 export interface ReadPlan {
   readonly days: readonly ReadDay[];
   /** Of all days, in their order. */
   readonly meals: readonly ReadMeal[];
+  /** The same by id, and how each person eats of them. */
+  readonly pooled: ReadonlyMap<string, PooledMeal>;
   readonly people: readonly ReadPerson[];
   readonly silence: Silence;
   /** Nothing where everyone keeps the ratios that suit them best. */
@@ -97,7 +101,9 @@ export function readPlan(input: unknown): ReadPlan {
     },
   });
   // Lines are known where every meal is; an answer may change how they scale.
-  const all = [...answered.values()];
+  const own = isWhole ? ownSheets(faults, people, [...answered.values()], given.answers ?? []) : new Map();
+  const pooled = pooledMeals([...answered.values()], own);
+  const all = pooled.map(({ meal }) => meal);
   const wishes = isWhole
     ? readLineWishes(faults, given.lines, ["lines"], { meals: all, kitchen })
     : NO_WISHES;
@@ -111,6 +117,7 @@ export function readPlan(input: unknown): ReadPlan {
   return {
     days,
     meals: all,
+    pooled: new Map(pooled.map((each) => [each.meal.id, each])),
     people: served,
     silence: silent,
     pots,
@@ -119,6 +126,24 @@ export function readPlan(input: unknown): ReadPlan {
     wishes,
     ...(meta !== undefined && { meta }),
   };
+}
+
+/** People's own versions of dishes, by person. An answer speaks of every version that has the line. */
+function ownSheets(
+  faults: Fault[],
+  people: readonly ReadPerson[],
+  meals: readonly ReadMeal[],
+  answers: readonly (Partial<PlanAnswer> | undefined)[],
+): ReadonlyMap<string, OwnSheets> {
+  const reader = new VersionReader(meals);
+  return new Map(
+    people.flatMap((person): [string, OwnSheets][] => {
+      const { instead, leaveOut } = person.own;
+      if (!instead && !leaveOut) return [];
+      const read = reader.read(faults, person.own, person.lines.path.slice(0, -1));
+      return [[person.id, withAnswers(read, answers)]];
+    }),
+  );
 }
 
 const NO_WISHES: LineWishes = /* @__PURE__ */ new LineWishes();

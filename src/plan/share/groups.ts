@@ -8,6 +8,8 @@ import type { LineAmounts } from "./lineFactors.ts";
 export interface Eater {
   readonly person: string;
   readonly factors: readonly Exact[];
+  /** Lines that are not in their own version of the dish. */
+  readonly lacks?: ReadonlySet<number>;
   /** This portion's, where a kitchen measured it. */
   readonly amounts?: LineAmounts;
   /** What this person measures with, where there is a kitchen. */

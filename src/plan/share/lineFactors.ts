@@ -6,3 +6,6 @@ export type LineFactors = ReadonlyMap<string, readonly Exact[]>;
 
 /** Amounts as they were measured, by line; nothing where a line was not. */
 export type LineAmounts = readonly (Amount | undefined)[];
+
+/** Grams of each line that someone keeps of a meal, by dish. */
+export type KeptAmounts = { readonly [dish: string]: { readonly [line: string]: Exact } };

@@ -38,7 +38,7 @@ export function withAmounts(s: Sheet, amounts: LineAmounts | undefined): Sheet {
 /** The same sheet with a line that is the same for everyone added at serving, so that cooking spares it. */
 export function movedToServing(s: Sheet, at: number): Sheet {
   return withLine(s, at, ({ line, source, nested, ...rest }) => {
-    const { retention: _, retentionPresumed: __, ...kept } = line;
+    const { retention: _, retentionPresumed: __, yieldFactor: ___, ...kept } = line;
     const raw = line.retention === undefined ? source : uncooked(source, nested);
     return { ...rest, nested, source: raw, line: { ...kept, added: "serving" } };
   });
@@ -86,7 +86,7 @@ function withLines(s: Sheet, taken: readonly Taken[]): Sheet {
 
 /** The yield factor stays; a mass that was weighed is of all that was cooked, and presumed of some of it. */
 function cookingOf({ values, masses }: Sheet, raw: Exact): Cooking {
-  if (values.cooking.by === "factor" || equals(raw, minus(masses.pot, masses.change))) return values.cooking;
+  if (values.cooking.by !== "mass" || equals(raw, minus(masses.pot, masses.change))) return values.cooking;
   return isZero(raw) ? { by: "factor", factor: ONE } : impliedYield(values.cooking, masses);
 }
 

@@ -34,6 +34,8 @@ export function sharePots(read: ReadPlan, portions: readonly ServedPortion[]): S
   const moved = new Map<ServedPortion, ServedPortion>();
   const sharing = new Map<string, ReadonlyMap<string, DishSharing>>();
   for (const meal of read.meals) {
+    // What suits someone with a version of their own is not looked for: pots stay as they were found.
+    if (read.pooled.get(meal.id)?.isVaried) continue;
     const diners = portions.flatMap((served): Diner[] => {
       const want = served.meal === meal.id ? people.get(served.person)?.wants.get(meal.id) : undefined;
       return want && served.factors().size > 0 ? [{ served, want }] : [];

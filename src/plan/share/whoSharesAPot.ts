@@ -41,7 +41,8 @@ function sortLines(s: Sheet, eaters: readonly Eater[], held: readonly number[]):
   const everyone = (line: number): boolean => eaters.every(({ factors }) => !isZero(factors[line] ?? ZERO));
   const by = held.find(everyone) ?? largest(s, cooked.filter(everyone), eaters);
   const isShared = by === undefined ? (): boolean => false : sharedWith(by, eaters);
-  const pot = cooked.filter(isShared);
+  // What is in none of their versions goes into no pot of theirs.
+  const pot = cooked.filter((line) => isShared(line) && eaters.some(({ lacks }) => !lacks?.has(line)));
   const inPot = new Set(pot);
   return { eaters, pot, apart: s.plan.lines.flatMap((_, i) => (inPot.has(i) ? [] : [i])), by };
 }

@@ -48,7 +48,7 @@ function lineOf({ plan }: Sheet, old: PlanLine, id: string, { grams, by }: Repla
       ...(least !== undefined && bounds.least && { least: inGrams(bounds.least) }),
       ...(most !== undefined && bounds.most && { most: inGrams(bounds.most) }),
     },
-    source: foodSource(food, retentionShares(cooked, plan.foods.retention)),
+    source: foodSource(food, retentionShares({ ...line, ...cooked }, plan.foods.retention)),
     nested: undefined,
     reader: amountReader(food.input, plan.recipe.measures),
   };

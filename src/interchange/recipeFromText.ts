@@ -1,0 +1,72 @@
+import { text } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { checkFoodTable, type FoodTable } from "../food/table.ts";
+import { LONGEST_TEXT } from "./linesFromText.ts";
+import { readLineOf } from "./readLineOf.ts";
+import { type RecipeRead, type RecipeReadOptions, readOptions, recipeOf } from "./recipeOf.ts";
+import { physicalLines } from "./text/physicalLines.ts";
+import { isItem, plainLine } from "./text/plainLine.ts";
+import { portionsOf, saysPortions } from "./text/portionsOf.ts";
+import { readWritten } from "./text/written.ts";
+
+/**
+ * Reads a whole recipe as people write it: a title, how many it serves, ingredients as
+ * {@link linesFromText} reads them, and the steps below a heading such as "Method". The `recipe` holds what is
+ * clear; all that is not is told in `unclear`, and `means` settles which food is meant.
+ *
+ * Throws `food-malformed` for what is no table of foods, and `format-malformed` for other options or what is
+ * no text.
+ *
+ * @example
+ * ```ts
+ * const pasted = "Lentil pot\nServes 4\n\n- 300 g red lentils\n- 2 onions, chopped\n- salt\n\nMethod\nSimmer all.";
+ * const { recipe: pot, unclear } = recipeFromText(pasted, starterFoods);
+ * console.log(pot?.name, pot?.portions, pot?.lines.map((line) => line.food)); // => Lentil pot 4 [ 'lentils-red-dry', 'onions-raw' ]
+ * console.log(unclear.map(({ message }) => message)); // => [ '"salt" has no amount' ]
+ * ```
+ */
+export function recipeFromText(given: string, foods: FoodTable, options: RecipeReadOptions = {}): RecipeRead {
+  checkFoodTable(foods);
+  const how = read(readOptions(), options, "format-malformed");
+  const all = physicalLines(read(text(LONGEST_TEXT), given, "format-malformed"));
+  const title = titleOf(all);
+  const below = title === undefined ? all : all.slice(1);
+  const at = below.findIndex((line) => METHOD.test(plainLine(line)));
+  const above = at < 0 ? below : below.slice(0, at);
+  const method =
+    at < 0
+      ? []
+      : below
+          .slice(at + 1)
+          .map(stepOf)
+          .filter((step) => step !== "");
+  const serves = above.findIndex((line) => !isItem(line) && saysPortions(plainLine(line)));
+  const written = above.filter((line, i) => i !== serves && !INGREDIENTS.test(plainLine(line)));
+  const portions = serves < 0 ? undefined : portionsOf(plainLine(above[serves] ?? ""));
+  const lines = written.map((line) => readLineOf(line, foods, how));
+  return recipeOf({ name: title, portions, method }, lines, how);
+}
+
+const METHOD = /^(?:method|instructions?|directions?|preparation|steps|how to make it|to make)\s*:?$/i;
+const INGREDIENTS = /^(?:ingredients?|you will need|what you need)\s*:?$/i;
+
+/** The first line is a title where it stands above the rest: no item, no amount, no heading of a part. */
+function titleOf([first, second]: readonly string[]): string | undefined {
+  if (first === undefined || second === undefined || isItem(first)) return undefined;
+  const plain = plainLine(first);
+  if (METHOD.test(plain) || INGREDIENTS.test(plain) || saysPortions(plain) || /[:：]$/.test(plain))
+    return undefined;
+  const { kind } = readWritten(first);
+  const isApart =
+    /^\s*#/.test(first) ||
+    isItem(second) ||
+    saysPortions(plainLine(second)) ||
+    INGREDIENTS.test(plainLine(second));
+  return kind !== "ingredient" && plain.length <= 200 && isApart ? plain : undefined;
+}
+
+function stepOf(line: string): string {
+  return plainLine(line)
+    .replace(/^(?:step )?\d{1,2}[.):]\s+/i, "")
+    .slice(0, 10_000);
+}

@@ -1,0 +1,72 @@
+import { equals, isZero, over, ZERO } from "../number/exact.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Version } from "./read/versions.ts";
+import type { Group } from "./share/groups.ts";
+
+/** A version of a dish that some people eat instead of it. */
+export interface DishVersion {
+  readonly people: readonly string[];
+  /** Names of what it lacks of the dish, and of what it has beside it. */
+  readonly without: readonly string[];
+  readonly withMore: readonly string[];
+  /** Names of what it has in another proportion. */
+  readonly otherAmounts: readonly string[];
+  /** Whether it comes out of a pot that others eat of, or is one more to cook; `none` where nothing of it is cooked. */
+  readonly pot: "shared" | "own" | "none";
+  /** In a phrase: `without Milk, with Soya milk: one more pot to cook`. */
+  readonly text: string;
+}
+
+/** Who eats which version of a dish; `usual` is the dish as the meal has it. */
+export interface DishVersions {
+  readonly usual: Version | undefined;
+  readonly of: ReadonlyMap<string, Version>;
+}
+
+/** Tells the versions of a dish apart; `all` is the sheet of all of them. */
+export function versionsOf(
+  all: Sheet,
+  { usual, of }: DishVersions,
+  groups: readonly Group[],
+): readonly DishVersion[] {
+  const people = new Map<Version, string[]>();
+  for (const { eaters } of groups) {
+    for (const { person } of eaters) {
+      const version = of.get(person);
+      if (version && version !== usual) people.set(version, [...(people.get(version) ?? []), person]);
+    }
+  }
+  return [...people].map(([version, eaters]): DishVersion => {
+    const named = (places: readonly number[]): readonly string[] =>
+      places.map((place) => all.plan.lines[place]?.source.name ?? "");
+    const without = named((usual?.at ?? []).filter((place) => !version.at.includes(place)));
+    const withMore = named(version.at.filter((place) => !usual?.at.includes(place)));
+    const otherAmounts = usual ? named(differing(version, usual)) : [];
+    const own = groups.filter((group) => group.eaters.some(({ person }) => eaters.includes(person)));
+    const isCooked = own.some((group) => group.pot.length > 0);
+    const isShared = own.some((group) => group.eaters.some(({ person }) => !eaters.includes(person)));
+    const pot = isShared ? "shared" : isCooked ? "own" : "none";
+    const said = [
+      ...(without.length > 0 ? [`without ${without.join(", ")}`] : []),
+      ...(withMore.length > 0 ? [`with ${withMore.join(", ")}`] : []),
+      ...(otherAmounts.length > 0 ? [`with other amounts of ${otherAmounts.join(", ")}`] : []),
+    ].join(", ");
+    const text = `${said === "" ? "as the dish is" : said}: ${POT[pot]}`;
+    return { people: eaters, without, withMore, otherAmounts, pot, text };
+  });
+}
+
+const POT: { readonly [P in DishVersion["pot"]]: string } = {
+  shared: "it shares the pot",
+  own: "one more pot to cook",
+  none: "nothing of it is cooked",
+};
+
+/** Lines of both that keep another proportion to the first line of both. */
+function differing(version: Version, usual: Version): readonly number[] {
+  const gramsOf = ({ sheet, at }: Version, place: number) => sheet.values.grams[at.indexOf(place)] ?? ZERO;
+  const both = version.at.filter((place) => usual.at.includes(place) && !isZero(gramsOf(usual, place)));
+  const ratio = (place: number) => over(gramsOf(version, place), gramsOf(usual, place));
+  const [first] = both;
+  return first === undefined ? [] : both.filter((place) => !equals(ratio(place), ratio(first)));
+}

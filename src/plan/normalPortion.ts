@@ -1,0 +1,36 @@
+import { amount, gramsOf } from "../measure/amount.ts";
+import { showFigure } from "../measure/showFigure.ts";
+import { type Exact, fraction, isZero, over, ZERO } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+
+/** How large someone's portion of a dish is beside what its recipe calls normal. */
+export interface PortionSize {
+  readonly dish: string;
+  /** In grams, as eaten. */
+  readonly normal: Exact;
+  /** So many times the normal portion. */
+  readonly times: Exact;
+  /** Beyond double, or under half: something to look at before it is served. Common practice, no source. */
+  readonly flag: "large" | "small" | undefined;
+  readonly text: string;
+}
+
+const DOUBLE: Exact = /* @__PURE__ */ fraction(2n);
+const HALF: Exact = /* @__PURE__ */ fraction(1n, 2n);
+
+/** Tells it of each dish whose recipe says what a normal portion is. */
+export function sizesOf(dishes: ReadonlyMap<string, Sheet>): readonly PortionSize[] {
+  return [...dishes].flatMap(([dish, s]): PortionSize[] => {
+    const { normalPortion } = s.origin;
+    const normal = normalPortion === undefined ? ZERO : (gramsOf(amount(normalPortion)) ?? ZERO);
+    const served = s.mass.portion;
+    if (isZero(normal) || isZero(served)) return [];
+    const times = over(served, normal);
+    const flag = compare(times, DOUBLE) > 0 ? "large" : compare(times, HALF) < 0 ? "small" : undefined;
+    const size = `${showFigure(times)} times a normal portion of ${showFigure(normal, { unit: "g" })}`;
+    const text =
+      flag === undefined ? size : `${size}: ${flag === "large" ? "more than double" : "less than half"}`;
+    return [{ dish, normal, times, flag, text }];
+  });
+}
