@@ -1,6 +1,7 @@
 import { fault, quote } from "../number/error.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
+import { componentDetails, type DetailId } from "./data/componentDetails.ts";
 
 /** The unit that figures of a component are written and shown in. */
 export type ComponentUnit = "kcal" | "g" | "mg" | "µg";
@@ -16,8 +17,11 @@ export type ComponentGroup =
   | "aminoAcid"
   | "other";
 
+/** The id of a component. */
+export type ComponentId = ListedId | DetailId;
+
 // biome-ignore format: as in the registry below
-export type ComponentId =
+type ListedId =
   | "energy"
   | "protein" | "fat" | "carbohydrateByDifference" | "availableCarbohydrate" | "fibre" | "solubleFibre" | "sugars"
   | "addedSugars" | "polyols" | "organicAcids" | "starch" | "water" | "ash" | "alcohol" | "saturatedFat"
@@ -48,18 +52,8 @@ export interface Component {
   readonly group: ComponentGroup;
 }
 
-/**
- * Every component that the library knows, by id.
- *
- * Tagnames: INFOODS Food Component Identifiers (Klensin, Feskanich, Lin, Truswell & Southgate 1989,
- * with the FAO/INFOODS revisions to 2010), read in the published tagname files. `VITA_RAE` and
- * `LUT+ZEA` are not on that list: they are the names used by the USDA National Nutrient Database for
- * Standard Reference, Release 28 (2016). INFOODS `VITA` is retinol equivalents, not activity
- * equivalents; `CHOAVLDF` is carbohydrate by difference less fibre; `F18D3CN3` and `CRYPXB` name the
- * isomer where shorter tags leave it open.
- */
 // biome-ignore format: one component a line
-export const components: { readonly [C in ComponentId]: Component } = /* @__PURE__ */ freezeAll({
+const listed: { readonly [C in ListedId]: Component } = {
   energy: { id: "energy", tagname: "ENERC", name: "energy", unit: "kcal", group: "energy", tagUnit: "kJ" },
 
   protein: { id: "protein", tagname: "PROCNT", name: "protein", unit: "g", group: "proximate" },
@@ -157,10 +151,53 @@ export const components: { readonly [C in ComponentId]: Component } = /* @__PURE
   glycine: { id: "glycine", tagname: "GLY", name: "glycine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
   proline: { id: "proline", tagname: "PRO", name: "proline", unit: "g", group: "aminoAcid", tagUnit: "mg" },
   serine: { id: "serine", tagname: "SER", name: "serine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
+};
+
+/**
+ * Every component that the library knows, by id.
+ *
+ * Tagnames: INFOODS Food Component Identifiers (Klensin, Feskanich, Lin, Truswell & Southgate 1989,
+ * with the FAO/INFOODS revisions to 2010), read in the published tagname files. `VITA_RAE` and
+ * `LUT+ZEA` are not on that list: they are the names used by the USDA National Nutrient Database for
+ * Standard Reference, Release 28 (2016). INFOODS `VITA` is retinol equivalents, not activity
+ * equivalents; `CHOAVLDF` is carbohydrate by difference less fibre; `F18D3CN3` and `CRYPXB` name the
+ * isomer where shorter tags leave it open. Single sugars, fatty acids, vitamers and sterols come last:
+ * tables list them where a recipe holds some, and records where they are asked for.
+ */
+export const components: { readonly [C in ComponentId]: Component } = /* @__PURE__ */ freezeAll({
+  ...listed,
+  ...details(),
 });
+
+/** Components of which rows name no more than they have to. */
+function details(): { readonly [C in DetailId]: Component } {
+  const rows = componentDetails.trim().split("\n");
+  const made = rows.map((row): readonly [string, Component] => {
+    const [id = "", tagname = "", name = "", unit, group, tagUnit, tagList] = row.split("|");
+    const found = {
+      id,
+      tagname,
+      name,
+      unit,
+      group,
+      ...(tagUnit && { tagUnit }),
+      ...(tagList && { tagList }),
+    };
+    return [id, found as Component];
+  });
+  return Object.fromEntries(made) as { readonly [C in DetailId]: Component };
+}
+
+/** Components that tables and records list without being asked: all but single sugars, fatty acids and the like. */
+export const listedIds: readonly ComponentId[] = /* @__PURE__ */ Object.keys(listed) as ComponentId[];
 
 /** All component ids, in the order of the registry. */
 export const componentIds: readonly ComponentId[] = /* @__PURE__ */ Object.keys(components) as ComponentId[];
+
+/** Whether a component is listed without being asked for. */
+export function isListed(id: ComponentId): boolean {
+  return Object.hasOwn(listed, id);
+}
 
 /** Whether a value from outside is the id of a component. */
 export function isComponentId(id: unknown): id is ComponentId {

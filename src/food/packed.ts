@@ -43,6 +43,9 @@ export const PACKED_FORMAT = "steelyard-foods/3" as const;
 /** Formats that are read; the second has no numbers beside the value but in its marks. */
 const PACKED_FORMATS = [PACKED_FORMAT, "steelyard-foods/2"] as const;
 
+/** As many packed foods are read at once; of more each when it is asked for, and they are packed as they were. */
+export const AT_ONCE = 1000;
+
 const NUMBERS = ["error", "count", "least", "most", "low", "high"] as const;
 
 /** The row that a food's figures are still to be read from. */
@@ -75,7 +78,7 @@ interface HowToUnpack {
 
 /** Packs foods, as plain data. */
 export function packFoods(foods: readonly FoodInput[], retention?: RetentionTable): PackedFoods {
-  const { packing, packed } = packedAlike(foods) ?? packedAnew(foods);
+  const { packing, packed } = (foods.length > AT_ONCE && packedAlike(foods)) || packedAnew(foods);
   return { format: PACKED_FORMAT, ...packing, foods: packed, ...(retention && { retention }) };
 }
 

@@ -9,7 +9,7 @@ import { didYouMean } from "../number/near.ts";
 import { uncloned } from "../number/uncloned.ts";
 import { type Composition, compose } from "./composition.ts";
 import type { FoodInput } from "./food.ts";
-import { PACKED_FORMAT, type PackedFoods, packedSchema, packFoods, unpacked } from "./packed.ts";
+import { AT_ONCE, PACKED_FORMAT, type PackedFoods, packedSchema, packFoods, unpacked } from "./packed.ts";
 import { readWhenAsked } from "./readPacked.ts";
 import { checkRetention, type RetentionTable, retentionTableSchema } from "./retentionTable.ts";
 import { foodSchema } from "./schema.ts";
@@ -180,9 +180,6 @@ export function foodTable(foods: readonly FoodInput[] | StoredFoods | PackedFood
 function isStored(foods: unknown): foods is StoredFoods | PackedFoods {
   return typeof foods === "object" && foods !== null && !Array.isArray(foods) && "format" in foods;
 }
-
-/** As many packed foods are read at once. */
-const AT_ONCE = 1000;
 
 function isPacked(foods: StoredFoods | PackedFoods): foods is PackedFoods {
   return foods.format === PACKED_FORMAT && Array.isArray(foods.foods);

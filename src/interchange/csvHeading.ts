@@ -44,7 +44,7 @@ export type Heading =
 // biome-ignore format: a table
 const OTHER_TAGS: { readonly [tag: string]: readonly [ComponentId, string?] } = {
   ENERC_KCAL: ["energy", "kcal"], ENERC_KJ: ["energy", "kJ"], FLD: ["fluoride"], CRYPX: ["betaCryptoxanthin"],
-  F20D5: ["epa"], F22D5: ["dpa"], F22D6: ["dha"],
+  F20D5: ["epa"], F22D5: ["dpa"], F22D6: ["dha"], F18D3CN6: ["gammaLinolenicAcid"],
   TRP_G: ["tryptophan", "g"], THR_G: ["threonine", "g"], ILE_G: ["isoleucine", "g"], LEU_G: ["leucine", "g"],
   LYS_G: ["lysine", "g"], MET_G: ["methionine", "g"], CYS_G: ["cystine", "g"], PHE_G: ["phenylalanine", "g"],
   TYR_G: ["tyrosine", "g"], VAL_G: ["valine", "g"], ARG_G: ["arginine", "g"], HISTN_G: ["histidine", "g"],

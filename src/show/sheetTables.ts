@@ -1,5 +1,11 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
-import { type ComponentGroup, type ComponentId, componentIds, components } from "../food/components.ts";
+import {
+  type ComponentGroup,
+  type ComponentId,
+  componentIds,
+  components,
+  isListed,
+} from "../food/components.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { type Exact, isZero, over } from "../number/exact.ts";
 import type { Grid } from "../sheet/grid.ts";
@@ -108,7 +114,7 @@ export function linesTable(
  */
 export function figuresTable(
   s: Sheet,
-  ids: readonly ComponentId[] = componentIds,
+  ids: readonly ComponentId[] = listedOf(s),
   language: Language = britishEnglish,
   most?: number,
 ): Table {
@@ -162,6 +168,11 @@ export function figuresTable(
   });
 }
 
+/** Components that are listed without being asked for: of single sugars, fatty acids and the like those that it holds. */
+function listedOf(s: Sheet): readonly ComponentId[] {
+  return componentIds.filter((id) => isListed(id) || s.total(id).value.n > 0n);
+}
+
 /** Of a recipe with no mass there are no 100 g. */
 function per100g(s: Sheet, id: ComponentId): Tally | undefined {
   return isZero(s.masses.cooked) ? undefined : s.per100g(id);
@@ -213,7 +224,7 @@ export function ownTables(
   }
   const names = [...grid.own.rows.keys()];
   if (names.length > 0) {
-    const known = [...componentIds.filter((id) => s.total(id).bound !== "unknown"), "grams", ...columns];
+    const known = [...listedOf(s).filter((id) => s.total(id).bound !== "unknown"), "grams", ...columns];
     const rows = known.map((column) => [
       column,
       ...names.map((row) => shown(grid.value({ column, row: { row } }))),

@@ -1,4 +1,4 @@
-import { type ComponentId, componentIds, isComponentId } from "../food/components.ts";
+import { type ComponentId, componentIds, isComponentId, listedIds } from "../food/components.ts";
 import { fault, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
 import { type Asked, checkAsked } from "./tidy.ts";
@@ -18,7 +18,7 @@ export interface Wanted {
 export function wanted(asked: Asked, own: Iterable<string> = []): Wanted {
   checkAsked(asked);
   const { components } = asked;
-  if (components === undefined) return { ids: componentIds, has: () => true };
+  if (components === undefined) return { ids: listedIds, has: () => true };
   const others = new Set([...own, "mass", "amount"]);
   components.forEach((name, i) => {
     if (isComponentId(name) || others.has(name)) return;

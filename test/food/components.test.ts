@@ -1,6 +1,7 @@
+import { existsSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { component, componentIds, components, isComponentId } from "../../src/food/components.ts";
+import { component, componentIds, components, isComponentId, listedIds } from "../../src/food/components.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 /** The ids that users of the library rely on, by the unit of their figures. */
@@ -118,7 +119,7 @@ const infoods: Readonly<Record<string, string>> = {
 
 describe("the component registry", () => {
   it.each(Object.entries(promised))("has every promised id in %s, and no other", (unit, ids) => {
-    const here = componentIds.filter((id) => components[id].unit === unit);
+    const here = listedIds.filter((id) => components[id].unit === unit);
     expect([...here].sort()).toEqual(ids.split(/\s+/).sort());
   });
 
@@ -133,15 +134,54 @@ describe("the component registry", () => {
   });
 
   it("takes every tagname from the INFOODS list, or says from where else", () => {
-    const elsewhere = componentIds.map(component).filter((c) => c.tagList !== undefined);
+    const elsewhere = listedIds.map(component).filter((c) => c.tagList !== undefined);
     expect(elsewhere.map((c) => [c.tagname, c.tagList])).toEqual([
       ["COUMARIN", "own"],
       ["VITA_RAE", "SR28"],
       ["LUT+ZEA", "SR28"],
     ]);
-    for (const c of componentIds.map(component)) {
+    for (const c of listedIds.map(component)) {
       if (c.tagList !== undefined || c.tagname === "BETN") continue;
       expect([c.tagname, c.tagUnit ?? c.unit]).toEqual([c.tagname, infoods[c.tagname]]);
+    }
+  });
+});
+
+interface Tag {
+  readonly sr: string;
+  readonly srTag: string | null;
+  readonly srUnit: string;
+  readonly infoods: string | null;
+  readonly infoodsDefaultUnit: string | null;
+  readonly id: string;
+}
+
+/** Notes on the tagnames of SR28's nutrients: NUTR_DEF, and the INFOODS list as above. */
+const notes = new URL("../../../shared/standards/infoods_tagnames.json", import.meta.url);
+
+describe("single sugars, fatty acids, vitamers and sterols", () => {
+  const details = componentIds.filter((id) => !listedIds.includes(id)).map(component);
+
+  it("are named in SR28, but for the parts that were added and what no mass can be told of", () => {
+    expect(details).toHaveLength(69);
+    expect(Object.keys(components)).toEqual(componentIds);
+    const ofTheirOwn = details.filter(({ tagList }) => tagList === "own").map(({ name }) => name);
+    expect(ofTheirOwn).toEqual([
+      "18:2, mixed isomers",
+      "18:2, trans, not further defined",
+      "18:3, mixed isomers",
+    ]);
+  });
+
+  it.skipIf(!existsSync(notes))("have the tagname and unit of the lists", () => {
+    const { numbers } = JSON.parse(readFileSync(notes, "utf8")) as { numbers: readonly Tag[] };
+    for (const { id, tagname, tagList, unit, tagUnit } of details) {
+      const own = tagList === "own";
+      const found = numbers.find((each) => (tagList === "SR28" ? each.srTag : each.infoods) === tagname);
+      expect([id, own || found !== undefined]).toEqual([id, true]);
+      if (found) expect([id, unit]).toEqual([id, found.srUnit]);
+      if (found && tagList === undefined)
+        expect([id, tagUnit ?? unit]).toEqual([id, found.infoodsDefaultUnit]);
     }
   });
 });

@@ -2,7 +2,7 @@ import * as Plot from "@observablehq/plot";
 import { desc, from, op } from "arquero";
 import { parseHTML } from "linkedom";
 import { describe, expect, it } from "vitest";
-import { componentIds } from "../../src/food/components.ts";
+import { listedIds } from "../../src/food/components.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { toText } from "../../src/number/digits.ts";
 import { type Exact, equals, exact, plus, ZERO } from "../../src/number/exact.ts";
@@ -71,7 +71,7 @@ describe("the records of a plan", () => {
         .filter(isServed)
         .map((r) => r.component),
     );
-    expect([...all].sort()).toEqual([...componentIds].sort());
+    expect([...all].sort()).toEqual([...listedIds].sort());
   });
 
   // arquero's own groupby and rollup, in binary floats: 1e-9 apart at most.

@@ -26,6 +26,8 @@ export function lost(x: unknown, y: unknown, path = "", seen: Seen = new Map()):
   if (x === undefined || typeof x === "function" || typeof x === "symbol") return [];
   const fault = [`${path}: ${show(x)} became ${show(y)}`];
   if (typeof x !== "object" || x === null) return Object.is(x, y) || x === y ? [] : fault;
+  // Bytes are saved or sent as they are, never as JSON.
+  if (x instanceof Uint8Array) return [];
   if (seen.get(x)?.has(y)) return [];
   seen.set(x, (seen.get(x) ?? new Set()).add(y));
   const reads = reader(x);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type ComponentId, componentIds, components } from "../../src/food/components.ts";
+import { type ComponentId, components, listedIds } from "../../src/food/components.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import type { WrittenAmount } from "../../src/recipe/document.ts";
@@ -122,9 +122,9 @@ describe("a sheet as text", () => {
     const [, figures] = tablesOf(bowl);
     const rows = new Set((figures?.rows ?? []).flatMap((row) => (row.kind === "body" ? [row.cells[0]] : [])));
     const note = figures?.notes?.find((each) => each.startsWith("nothing is known of: ")) ?? "";
-    const absent = componentIds.filter((id) => !rows.has(components[id].name));
+    const absent = listedIds.filter((id) => !rows.has(components[id].name));
     expect(note).toBe(`nothing is known of: ${absent.map((id) => components[id].name).join(", ")}`);
-    expect(absent).toEqual(componentIds.filter((id) => bowl.total(id).bound === "unknown"));
+    expect(absent).toEqual(listedIds.filter((id) => bowl.total(id).bound === "unknown"));
     expect(absent).toContain("biotin");
     expect(absent).not.toContain("iodine");
     expect(toText(bowl, { width: 400 } as never)).toContain(note.slice(0, 60));

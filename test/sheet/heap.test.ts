@@ -1,7 +1,7 @@
 import { setFlagsFromString } from "node:v8";
 import { runInNewContext } from "node:vm";
 import { describe, expect, it } from "vitest";
-import { componentIds } from "../../src/food/components.ts";
+import { listedIds } from "../../src/food/components.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { recipe } from "../../src/recipe/recipe.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -27,7 +27,7 @@ function heapOnce(make: (i: number) => Sheet): number {
   const before = process.memoryUsage().heapUsed;
   const kept = Array.from({ length: 1000 }, (_, i) => {
     const s = make(i);
-    for (const id of componentIds) s.total(id);
+    for (const id of listedIds) s.total(id);
     return s;
   });
   collect();
@@ -44,7 +44,7 @@ function heapOf(make: (i: number) => Sheet): number {
 describe("a thousand versions", () => {
   it("cost a fraction of a thousand sheets: lines, foods, gaps and untouched totals are shared", () => {
     const base = withColumn(sheet(written, starterFoods), "x", (at) => at.get("protein").times(2));
-    for (const id of componentIds) base.total(id);
+    for (const id of listedIds) base.total(id);
     let last = base;
     const chained = heapOf((i) => {
       last = last.edit({ "line-3": `${i + 1} g` });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it, vi } from "vitest";
-import { componentIds } from "../../src/food/components.ts";
+import { listedIds } from "../../src/food/components.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { toText } from "../../src/number/digits.ts";
 import { minus, over, sum } from "../../src/number/exact.ts";
@@ -75,7 +75,7 @@ describe("a sheet of very many lines", () => {
     expect(calls).toBe(2000);
     expect(protein).toHaveLength(2003);
     expect(toRecords(s).filter(({ row, what }) => row === "line" && what === "eaten")).toHaveLength(
-      2000 * componentIds.length,
+      2000 * listedIds.length,
     );
   });
 });

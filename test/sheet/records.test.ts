@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { componentIds } from "../../src/food/components.ts";
+import { listedIds } from "../../src/food/components.ts";
 import { markKinds } from "../../src/food/figure.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { toText } from "../../src/number/digits.ts";
@@ -51,7 +51,7 @@ describe("the records of a sheet", () => {
         const s = sheet(recipe, table);
         const records = toRecords(s, { figures: "exact" }).filter(({ what }) => what === "eaten");
         const by = new Map(records.map((r) => [`${r.row} ${r.line} ${r.component}`, r]));
-        for (const id of componentIds) {
+        for (const id of listedIds) {
           for (const { key } of s.lines) says(by.get(`line ${key} ${id}`), s.cell(key, id));
           says(by.get(`total null ${id}`), s.total(id));
           says(by.get(`portion null ${id}`), s.portion(id));

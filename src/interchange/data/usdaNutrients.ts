@@ -24,6 +24,21 @@ export const usdaNutrients: { readonly [number: string]: ComponentId } = {
   "539": "addedSugars",
   "601": "cholesterol", "605": "transFat", "606": "saturatedFat", "621": "dha", "629": "epa", "631": "dpa", "636": "phytosterols",
   "645": "monounsaturatedFat", "646": "polyunsaturatedFat", "675": "linoleicAcid", "851": "alphaLinolenicAcid",
+  "210": "sucrose", "211": "glucose", "212": "fructose", "213": "lactose", "214": "maltose", "287": "galactose",
+  "325": "vitaminD2", "326": "vitaminD3", "341": "betaTocopherol", "342": "gammaTocopherol",
+  "343": "deltaTocopherol", "344": "alphaTocotrienol", "345": "betaTocotrienol", "346": "gammaTocotrienol",
+  "347": "deltaTocotrienol", "428": "menaquinone4", "429": "dihydrophylloquinone", "521": "hydroxyproline",
+  "607": "butyricAcid", "608": "caproicAcid", "609": "caprylicAcid", "610": "capricAcid", "611": "lauricAcid",
+  "612": "myristicAcid", "613": "palmiticAcid", "614": "stearicAcid", "615": "arachidicAcid", "617": "fa18d1",
+  "618": "fa18d2", "619": "fa18d3", "620": "fa20d4", "624": "behenicAcid", "625": "fa14d1", "626": "fa16d1",
+  "627": "fa18d4", "628": "fa20d1", "630": "fa22d1", "638": "stigmasterol", "639": "campesterol",
+  "641": "betaSitosterol", "652": "pentadecanoicAcid", "653": "margaricAcid", "654": "lignocericAcid",
+  "662": "fa16d1t", "663": "fa18d1t", "664": "fa22d1t", "665": "fa18d2t", "666": "fa18d2i", "669": "fa18d2tt",
+  "670": "conjugatedLinoleicAcids", "671": "fa24d1c", "672": "fa20d2cn6", "673": "fa16d1c", "674": "fa18d1c",
+  "676": "fa22d1c", "685": "gammaLinolenicAcid", "687": "fa17d1", "689": "fa20d3",
+  "693": "transMonounsaturatedFat", "695": "transPolyunsaturatedFat", "696": "tridecanoicAcid", "697": "fa15d1",
+  "852": "fa20d3n3", "853": "dihomoGammaLinolenicAcid", "855": "arachidonicAcid", "856": "fa18d3i",
+  "857": "fa21d5", "858": "fa22d4", "859": "fa18d1tn7",
 };
 
 /** What stands for a component where its own number does not, the first that is there. */

@@ -1,5 +1,5 @@
 import { type Language, say } from "../../document/language.ts";
-import { type ComponentId, componentIds } from "../../food/components.ts";
+import { type ComponentId, componentIds, isListed } from "../../food/components.ts";
 import { toText } from "../../number/digits.ts";
 import { type Exact, fraction } from "../../number/exact.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
@@ -67,5 +67,12 @@ function knownFigure(source: PlanLine["source"], k: number, language: Language):
 
 /** Components of which some line knows something, in the order of the registry. */
 export function knownComponents(lines: readonly PageLine[]): readonly ComponentId[] {
-  return componentIds.filter((_, k) => lines.some(({ figures }) => figures[k]?.value !== undefined));
+  return componentIds.filter((id, k) =>
+    lines.some(({ figures }) => {
+      const value = figures[k]?.value;
+      return isListed(id) || typeof value === "string"
+        ? value !== undefined
+        : value !== undefined && value.n > 0n;
+    }),
+  );
 }
