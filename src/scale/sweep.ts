@@ -9,7 +9,8 @@ import { Result } from "../number/result.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { type ScaleOptions, scale, scaleShape } from "./scale.ts";
-import { type Axis, readAxes, type Setting } from "./sweep/axes.ts";
+import { type Axis, readAxes } from "./sweep/axes.ts";
+import type { Setting } from "./sweep/axis.ts";
 
 export type { Axis } from "./sweep/axes.ts";
 

@@ -12,6 +12,7 @@ import type { Sheet } from "../../sheet/sheet.ts";
 import type { Quantity } from "../demand.ts";
 import { unitOf } from "../linear.ts";
 import { quantity } from "../quantity.ts";
+import type { ReadAxis, Setting } from "./axis.ts";
 import { type VariedAxis, variedAxis, variedSchema, variedSchemas } from "./varied.ts";
 
 /**
@@ -28,26 +29,6 @@ interface LineAxis {
 interface TargetAxis {
   readonly target: Quantity | "factor" | "portions";
   readonly values: readonly Value[];
-}
-
-/** One place on an axis. */
-export interface Setting {
-  readonly name: string;
-  /** As it was written. */
-  readonly shown: string;
-  /** As a number in the axis's unit; nothing where the axis has none. */
-  readonly figure: Exact | undefined;
-  readonly line: WrittenAmount | undefined;
-  readonly target: Value | undefined;
-  /** Makes another sheet of it, for what is no amount and no target. */
-  readonly vary?: (s: Sheet) => Sheet;
-}
-
-/** An axis, read. */
-export interface ReadAxis {
-  readonly name: string;
-  readonly unit: string | undefined;
-  readonly settings: readonly Setting[];
 }
 
 const HINT = "give one or two axes: { line, amounts } or { target, values }, or one of what is known";

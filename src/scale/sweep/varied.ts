@@ -10,7 +10,7 @@ import { sheet } from "../../sheet/build.ts";
 import { toRecipe } from "../../sheet/recipe.ts";
 import { revise } from "../../sheet/revise.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import type { ReadAxis } from "./axes.ts";
+import type { ReadAxis } from "./axis.ts";
 
 /** What is known, varied: of cooking, or of a food wherever it stands. */
 export type VariedAxis =
