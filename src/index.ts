@@ -136,6 +136,7 @@ export {
 } from "./sheet/energyCheck.ts";
 export { explain, type Where } from "./sheet/explain.ts";
 export { Explanation } from "./sheet/explanation.ts";
+export { formatTally, type TallyOptions } from "./sheet/formatTally.ts";
 export type { ColumnFormula, ColumnView, RowFormula, RowView } from "./sheet/grid.ts";
 export {
   type BarPlot,

@@ -82,6 +82,7 @@ export type {
   StoredPlan,
   StoredPortion,
 } from "./plan/storedPlan.ts";
+export { type SwapOf, type SwapOptions, type Swapped, swapFor } from "./plan/swapFor.ts";
 export {
   type BoughtPack,
   type Cost,

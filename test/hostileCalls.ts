@@ -314,6 +314,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   shoppingList: [
     [plan, { cupboard: { "tofu-firm": { amount: "50 g", weighed: "edible" } }, measures: "metric" }],
   ],
+  formatTally: [[bowl.portion("iodine"), { significant: 2 }]],
   withColumn: [[bowl, "thrice", (at: RowView) => at.get("protein").times(3)]],
   withRow: [[bowl, "batch", (at: ColumnView) => at.total()]],
   withConstant: [[bowl, "portion price", "1.50", "GBP"]],

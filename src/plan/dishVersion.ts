@@ -47,10 +47,10 @@ export function versionsOf(
     const isShared = own.some((group) => group.eaters.some(({ person }) => !eaters.includes(person)));
     const pot = isShared ? "shared" : isCooked ? "own" : "none";
     const said = [
-      ...(without.length > 0 ? [`without ${without.join(", ")}`] : []),
-      ...(withMore.length > 0 ? [`with ${withMore.join(", ")}`] : []),
-      ...(otherAmounts.length > 0 ? [`with other amounts of ${otherAmounts.join(", ")}`] : []),
-    ].join(", ");
+      ...(without.length > 0 ? [`without ${without.join("; ")}`] : []),
+      ...(withMore.length > 0 ? [`with ${withMore.join("; ")}`] : []),
+      ...(otherAmounts.length > 0 ? [`with other amounts of ${otherAmounts.join("; ")}`] : []),
+    ].join("; ");
     const text = `${said === "" ? "as the dish is" : said}: ${POT[pot]}`;
     return { people: eaters, without, withMore, otherAmounts, pot, text };
   });

@@ -20,6 +20,7 @@ import {
 import type { Ratio } from "../number/ratio.ts";
 import { uncloned } from "../number/uncloned.ts";
 import { type Bound, boundOfProduct, boundOfQuotient, boundOfSum, opposite } from "./bound.ts";
+import { tallyText } from "./formatTally.ts";
 
 export type { Bound } from "./bound.ts";
 
@@ -102,6 +103,11 @@ export class Tally implements Marks {
   get #marks(): KeptMarks {
     if (typeof this.#marksOrHow === "function") this.#marksOrHow = this.#marksOrHow();
     return this.#marksOrHow;
+  }
+
+  /** In a line, in British English: `at least 4.1 mg`. {@link formatTally} takes a language, digits and marks. */
+  toString(): string {
+    return tallyText(this, { marks: false });
   }
 
   /** @internal The value as it was summed, not in lowest terms: all that a double is made of. */

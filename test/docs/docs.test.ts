@@ -2,7 +2,7 @@
  * Runs every `ts` block of the pages and every example of the docstrings, and holds what they print
  * against what they say they print. The convention is in DEVELOPERS.md, "Examples in the docs".
  */
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import ts from "typescript";
@@ -13,7 +13,8 @@ import { docstringExamples, examplesIn } from "./extract.ts";
 import { type Load, play } from "./play.ts";
 import { headerFor, scopeOf } from "./scope.ts";
 
-const pages = ["README.md", "DEVELOPERS.md"];
+const guides = readdirSync(join(root, "examples/guides")).map((name) => `examples/guides/${name}`);
+const pages = ["README.md", "DEVELOPERS.md", ...guides];
 const publicNames = new Map(entries.map(({ name, file }) => [name, join(root, `src/${file}.ts`)]));
 
 const load: Load = (name) => {

@@ -15,7 +15,7 @@ import { describe, expect, it } from "vitest";
 import { errorOf } from "../number/errorOf.ts";
 import { lost } from "../properties/lossless.ts";
 import { runs } from "../runs.ts";
-import { madePlan } from "../stored/made.ts";
+import { madePlan, madeWeek } from "../stored/made.ts";
 import { written } from "../written.ts";
 import { planWorlds } from "./kitchenWorlds.ts";
 
@@ -97,6 +97,13 @@ describe("a stored plan", () => {
   it("opens as it was, of every format", () => {
     expect(openPlan(stored()).portions).toHaveLength(4);
     expect(written(openPlan(stored()))).toEqual(written(openPlan(good)));
+    const week: unknown = JSON.parse(readFileSync(new URL("../stored/plan-2.json", import.meta.url), "utf8"));
+    expect(written(openPlan(week))).toEqual(written(madeWeek()));
+    expect(
+      openPlan(week)
+        .day("cox", "mon")
+        .besides.map(({ name }) => name),
+    ).toEqual(["Tablet", "More oats"]);
   });
 
   it("is opened from another copy of the package, and by whoever has the plan itself", () => {

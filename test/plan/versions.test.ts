@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
 import { type ComponentId, components, type LineInput, revise, type Sheet, sheet } from "../../src/index.ts";
 import type { DayInput, PersonInput, PlanInput } from "../../src/plan/input.ts";
-import { openPlan, type Plan, portionPlan } from "../../src/plan.ts";
+import { openPlan, type Plan, portionPlan, swapFor } from "../../src/plan.ts";
 import { errorOf } from "../number/errorOf.ts";
 import { runs } from "../runs.ts";
 
@@ -162,6 +162,40 @@ describe("a person's own version of a dish", () => {
       'people.0.leaveOut.2: no dish is called ""',
     ]);
     expect(told({ instead: { curry: "tofu" } })).toHaveLength(1);
+  });
+});
+
+describe("a swap for one person", () => {
+  it("gives them a version with the closest food that they may eat, named after it", () => {
+    const cow = { ...cox, avoid: ["milk"] } as const;
+    const at = { dish: "breakfast", sheet: porridge, line: "milk" };
+    const {
+      person,
+      chosen,
+      substitutes: all,
+    } = swapFor(cow, at, { among: ["milk-skimmed", "soya-drink-sweetened"] });
+    expect([chosen?.food, all.avoided.map(({ food }) => food)]).toEqual([
+      "soya-drink-sweetened",
+      ["milk-skimmed"],
+    ]);
+    const spared = { ...person, leaveOut: ["curry/cream"] };
+    expect(
+      planned([bow, spared]).portion("cox", "mon/breakfast").dishes.get("breakfast")?.lines[1]?.name,
+    ).toBe(chosen?.name);
+    const none = swapFor(cow, at, { among: ["milk-skimmed"] });
+    expect([none.chosen, none.person]).toEqual([undefined, cow]);
+  });
+
+  it("and what is left out are told by the dish's name, where that speaks of it", () => {
+    const named = of(
+      "Chicken curry",
+      curry.lines.slice(0, 2).map(({ key, food }) => ({ key, food: food as string, amount: "100 g" })),
+    );
+    const plan = portionPlan({
+      meals: [{ id: "supper", dishes: { curry: named } }],
+      people: [{ ...cox, leaveOut: ["curry/chicken"] }],
+    });
+    expect(plan.portion("cox", "supper").dishes.get("curry")?.name).toContain("without");
   });
 });
 

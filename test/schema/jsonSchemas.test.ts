@@ -127,7 +127,7 @@ const documents: { readonly [N in Name]: readonly [(given: never) => unknown, re
       { of: "mass", exactly: "1/3" },
     ],
   ],
-  plan: [openPlan, [stored("plan-1.json")]],
+  plan: [openPlan, [stored("plan-1.json"), stored("plan-2.json")]],
   kitchen: [kitchen, Object.values(kitchens).map(plain)],
 };
 

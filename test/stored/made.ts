@@ -197,3 +197,50 @@ export const madePlan: () => Plan = () => {
     lines: { more: "g" },
   });
 };
+
+/** A menu of days with all that one can hold. */
+export const madeWeek: () => Plan = () => {
+  const savoury = made();
+  const greens = sheet(seasoning, foods.with([{ ...foods.get("salt"), density: "1.2" }]));
+  const plain = sheet(
+    { name: "Plain oats", portions: 2, lines: [{ key: "oats", food: "oats", amount: "150 g" }] },
+    foods.with([{ ...foods.get("salt"), density: "1.2" }]),
+  );
+  return portionPlan({
+    days: ["mon", "tue"].map((id) => ({
+      id,
+      ...(id === "mon" && { name: "Monday", meta: { shift: 1 } }),
+      meals: [
+        { id: "early", dishes: plain },
+        { id: "late", name: "Late", dishes: { oats: savoury, greens: { sheet: greens, density: "1.1" } } },
+      ],
+    })),
+    people: [
+      {
+        id: "cox",
+        daily: [
+          { of: "mass", least: "200 g" },
+          { of: "energy", exactly: "1800 kcal" },
+        ],
+        shares: { early: "2/5", "tue/early": "45 %" },
+        shareBand: "20 %",
+        limits: { late: [{ of: "protein", least: 5 }] },
+        instead: { greens: plain },
+        leaveOut: ["oats/more"],
+        besides: [
+          { name: "Tablet", brings: { vitaminC: "80 mg" }, days: ["mon"] },
+          { name: "More oats", sheet: plain, meal: "early" },
+        ],
+      },
+      {
+        id: "bow",
+        byMeal: { early: { factor: 2 }, "tue/early": { factor: "1/2" } },
+        keep: { "mon/late": { greens: { leaves: "100", salt: 1 } } },
+        away: ["tue/late"],
+      },
+      { id: "stroke", away: ["tue"] },
+    ],
+    silent: "accept",
+    meta: { camp: 8 },
+  });
+};

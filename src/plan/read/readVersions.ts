@@ -2,6 +2,7 @@ import { anyText, thing } from "../../document/leaves.ts";
 import { byName, list, optional, type Shape } from "../../document/schema.ts";
 import { type Fault, type Path, quote } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
+import { nameAfter } from "../../sheet/nameAfter.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { onlyLines } from "../share/lines.ts";
 import { onePortion, type ReadMeal } from "./readMeal.ts";
@@ -86,7 +87,7 @@ export class VersionReader {
     this.#left.set(s, known);
     const id = [...keys].sort().join("\n");
     const kept = s.plan.lines.flatMap(({ line }, i) => (keys.includes(line.key) ? [] : [i]));
-    const made = known.get(id) ?? onlyLines(s, kept);
+    const made = known.get(id) ?? named(onlyLines(s, kept), nameAfter(s, { remove: keys }));
     known.set(id, made);
     return made;
   }
@@ -97,6 +98,11 @@ export class VersionReader {
     const hint = didYouMean(name, names, `use ${few.join(", ")}`);
     faults.push({ code: "plan-malformed", path, message: `no dish is called ${quote(name)}`, hint });
   }
+}
+
+/** With a name that speaks of nothing which is not in it. */
+function named({ plan, values }: Sheet, name: string): Sheet {
+  return new Sheet(plan.withLines(plan.lines, { ...plan.recipe, name }), values);
 }
 
 /** Names that speak of more dishes come first, so that the narrower wins. */
