@@ -49,7 +49,8 @@ export function measuresOf(weights: readonly PrintedWeight[]): readonly FoodMeas
   const made = new Map<string, string>();
   for (const { name, each } of kept) {
     const ownName =
-      kept.find((other) => other.name === name && other.single) ?? kept.find((other) => other.name === name);
+      kept.find((other) => sameName(other.name, name) && other.single) ??
+      kept.find((other) => sameName(other.name, name));
     const weight = toText(each);
     const isTaken = (called: string): boolean => made.has(called) && made.get(called) !== weight;
     let called = name;
@@ -58,6 +59,15 @@ export function measuresOf(weights: readonly PrintedWeight[]): readonly FoodMeas
     made.set(called, weight);
   }
   return [...made].map(([name, grams]) => ({ name, grams }));
+}
+
+/** Whether a written amount could mean either: case and plural make no difference there. */
+function sameName(a: string, b: string): boolean {
+  return a === b || singular(a) === singular(b);
+}
+
+function singular(name: string): string {
+  return name.toLowerCase().replace(/(?:es|s)(?=[\s,()]|$)/g, "");
 }
 
 /** A name that a measure can have: it begins with a word and ends with one. */
