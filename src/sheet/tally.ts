@@ -1,5 +1,4 @@
 import { type MarkKind, markKinds } from "../food/figure.ts";
-import { showFigure } from "../measure/showFigure.ts";
 import { toText } from "../number/digits.ts";
 import { fault } from "../number/error.ts";
 import {
@@ -283,15 +282,6 @@ export class Tally implements Marks {
       markKinds.every((kind) => sameList(this.#marks[kind], other[kind])) &&
       (WIDENS.every((kind) => this.#marks[kind].length === 0) || sameEnds(this.ends, other.ends))
     );
-  }
-
-  /** In a line, in British English: `at least 4.1 mg`. */
-  toString(): string {
-    const figure = (x: Exact | undefined): string => (x ? showFigure(x, { unit: this.unit }) : "?");
-    const { bound } = this;
-    if (bound === "unknown") return "not known";
-    if (bound === "between") return `${figure(this.least)} to ${figure(this.most)}`;
-    return bound === "exact" ? figure(this.value) : `${bound.replace("-", " ")} ${figure(this.value)}`;
   }
 
   get is(): "steelyard/tally@1" {
