@@ -24,7 +24,7 @@ const alone = sheet({ name: "Dish", portions: 1, lines: lines.slice(0, 1) }, foo
 it.each([
   [`${s.portion("iron")}`, "at least 2 mg"],
   [`${alone.portion("iron")}`, "2 mg"],
-  [`${s.portion("zinc")}`, "1 mg to 4.5 mg"],
+  [`${s.portion("zinc")}`, "1 to 4.5 mg"],
   [`${s.portion("iodine")}`, "not known"],
   [inspect({ iron: alone.portion("iron") }), "{ iron: 2 mg }"],
 ])("a figure reads as %s", (shown, expected) => {
