@@ -35,6 +35,7 @@ export type { LabelInput, LabelWord } from "./food/labelDocument.ts";
 export { type Lender, type LendersOptions, lenders } from "./food/lend.ts";
 export type { BorrowBasis } from "./food/lending.ts";
 export type { PackedFood, PackedFoods } from "./food/packed.ts";
+export { FoodRanking, type RankedFood, type RankFoodsOptions, rankFoods } from "./food/rankFoods.ts";
 export { type RetentionCode, retentionCodes } from "./food/retention.ts";
 export type { RetentionRow, RetentionTable } from "./food/retentionTable.ts";
 export { FoodTable, foodTable, type StoredFoods } from "./food/table.ts";
@@ -61,6 +62,7 @@ export type { DecimalMark } from "./measure/numberText.ts";
 export { type ErrorCode, type Fault, type Path, SteelyardError } from "./number/error.ts";
 export { Exact, exact, type Value } from "./number/exact.ts";
 export { toDecimal } from "./number/toDecimal.ts";
+export { version } from "./number/version.ts";
 export type {
   Line,
   LineInput,
@@ -115,6 +117,7 @@ export { type Axis, Sweep, type SweepOptions, type SweepPoint, sweep } from "./s
 export type { Silence, Target } from "./scale/target.ts";
 export { type Between, type BetweenOptions, between, type WidenedLine } from "./sheet/between.ts";
 export { type SheetOptions, sheet } from "./sheet/build.ts";
+export { type Citation, Citations, type Cited, type CitedOptions, citations } from "./sheet/citations.ts";
 export { cellFeeds, cellReads, cellValue, withColumn, withConstant, withRow } from "./sheet/columns.ts";
 export { type Balance, CookingBalance, cooking } from "./sheet/cooking.ts";
 export {
@@ -135,6 +138,14 @@ export { explain, type Where } from "./sheet/explain.ts";
 export { Explanation } from "./sheet/explanation.ts";
 export { formatTally, type TallyOptions } from "./sheet/formatTally.ts";
 export type { ColumnFormula, ColumnView, RowFormula, RowView } from "./sheet/grid.ts";
+export {
+  type BarPlot,
+  Influence,
+  type InfluenceOptions,
+  influence,
+  type LineInfluence,
+} from "./sheet/influence.ts";
+export { type MethodsOptions, methods } from "./sheet/methods.ts";
 export { openSheet, type Refreshed, refresh } from "./sheet/openSheet.ts";
 export type { CellRef, CellValue, Failure, FormulaResult, RowRef } from "./sheet/own.ts";
 export type { RecipesById } from "./sheet/plan.ts";

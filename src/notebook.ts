@@ -3,8 +3,10 @@
  * `import "steelyard/notebook"`, once. Without it they show as one line.
  */
 import { Result } from "./number/result.ts";
+import { Tally } from "./sheet/tally.ts";
 import { teach } from "./show/shown.ts";
 
 teach(Result.prototype);
+teach(Tally.prototype);
 
 export { type NotebookDisplay, notebookDisplay } from "./show/shown.ts";

@@ -131,6 +131,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
     ],
   ],
   cautionsFor: [[bowl, lightweight]],
+  citations: [[bowl, { components: ["iron"] }], [[bowl, kept]], [plan]],
   coefficients: [[bowl, ["iron", "water"]]],
   compare: [
     [bowl, intakes, { person: lightweight, components: ["protein"], system: "eu-1169" }],
@@ -268,6 +269,9 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
     [bowl, { energy: Float64Array.of(500), protein: Float64Array.of(20) }, ["iron"]],
   ],
   portionsOfMany: [[[bowlDocument], foods, ["iron", "water"], { slice: 2, recipes: {} }]],
+  influence: [[bowl, "iron", { where: "per100g" }]],
+  methods: [[[bowl, kept], { components: ["iron"], language: britishEnglish }]],
+  rankFoods: [[foods, "iron", { per: "energy", group: "grains", most: 3 }]],
   portionPlan: [[planInput]],
   portionPlanSteps: [[planInput]],
   proteinQuality: [[bowl, { person: lightweight, patterns: ["iom-2002"], digestibility: { rice: "0.9" } }]],

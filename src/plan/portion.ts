@@ -1,6 +1,8 @@
 import type { Kitchen } from "../measure/kitchen.ts";
-import { type Exact, ONE } from "../number/exact.ts";
-import { Lookup, Told } from "../number/told.ts";
+import { showFigure } from "../measure/showFigure.ts";
+import { type Exact, ONE, sum } from "../number/exact.ts";
+import { Result } from "../number/result.ts";
+import { Lookup } from "../number/told.ts";
 import type {
   FitMet,
   FitMetTogether,
@@ -77,7 +79,8 @@ export interface MeasuredPortion {
 }
 
 /** A portion whose sheets are made when first looked at: a plan of thousands is cheap to make. */
-export class ServedPortion extends Told implements Portion {
+export class ServedPortion extends Result implements Portion {
+  readonly is = "steelyard/portion@1";
   readonly person: string;
   readonly meal: string;
   readonly status: PortionStatus;
@@ -114,6 +117,12 @@ export class ServedPortion extends Told implements Portion {
     const { answer } = this.#made;
     const factors = versions ? pooledFactors(answer.factors, versions) : answer.factors;
     return new ServedPortion(this.person, meal, { ...answer, factors }, undefined, versions);
+  }
+
+  override toString(): string {
+    const grams = sum([...this.dishes.values()].map(({ portionMass }) => portionMass));
+    const served = grams.n === 0n ? "" : `${showFigure(grams, { unit: "g" })}, `;
+    return `${this.person}, ${this.meal}: ${served}${this.status.replaceAll("-", " ")}`;
   }
 
   /** How its day was fitted as one; nothing where meals were planned one by one. */

@@ -9,7 +9,8 @@ import { Result } from "../number/result.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { type ScaleOptions, scale, scaleShape } from "./scale.ts";
-import { type Axis, readAxes, type Setting } from "./sweep/axes.ts";
+import { type Axis, readAxes } from "./sweep/axes.ts";
+import type { Setting } from "./sweep/axis.ts";
 
 export type { Axis } from "./sweep/axes.ts";
 
@@ -67,8 +68,8 @@ export class Sweep extends Result {
 const USUAL: readonly ComponentId[] = ["energy", "protein", "fat", "carbohydrateByDifference", "fibre"];
 
 /**
- * A grid of sheets over one or two axes, each point made from `s` afresh: amounts first, then the
- * targets. A target that cannot be reached is a point without a sheet, and says why.
+ * A grid of sheets over one or two axes, each point made from `s` afresh: what is known of foods and of
+ * cooking first, then amounts, then the targets. A target that cannot be reached is a point without a sheet, and says why.
  *
  * Throws one error with every fault: `sweep-malformed` (no axis, more than two, an axis twice or with
  * nothing on it, options that there are not, more points than `most`), `target-malformed`,
@@ -117,7 +118,8 @@ function pointAt(s: Sheet, at: readonly Setting[], how: ScaleOptions): SweepPoin
   const amounts = at.flatMap(({ name, line }) => (line === undefined ? [] : [[name, line] as const]));
   const targets = at.flatMap(({ name, target }) => (target === undefined ? [] : [[name, target] as const]));
   const shown = Object.fromEntries(at.map(({ name, shown }) => [name, shown]));
-  const edited = amounts.length === 0 ? s : s.edit(Object.fromEntries(amounts));
+  const varied = at.reduce((made, { vary }) => vary?.(made) ?? made, s);
+  const edited = amounts.length === 0 ? varied : varied.edit(Object.fromEntries(amounts));
   if (targets.length === 0) return { at: shown, sheet: edited, missed: undefined };
   try {
     return { at: shown, sheet: scale(edited, Object.fromEntries(targets), how).sheet, missed: undefined };

@@ -122,6 +122,7 @@ function lineExplained(s: Sheet, i: number, id: ComponentId, place: Place): Expl
     food: source.food?.input.id,
     component: id,
     tally: s.cell(line.key, id).share(share),
+    grams: times(grams, share),
   };
   const steps = [
     `${formatAmount(amount, measures === undefined ? {} : { measures })} written`,

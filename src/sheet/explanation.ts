@@ -1,6 +1,7 @@
 import type { ComponentId } from "../food/components.ts";
 import { showFigure } from "../measure/showFigure.ts";
-import type { Exact } from "../number/exact.ts";
+import { type Exact, isZero, over } from "../number/exact.ts";
+import { compare } from "../number/ratio.ts";
 import { Result } from "../number/result.ts";
 import type { Tally } from "./tally.ts";
 
@@ -13,7 +14,14 @@ interface Explained {
   readonly line?: string | undefined;
   readonly food?: string | undefined;
   readonly source?: string | undefined;
+  readonly grams?: Exact | undefined;
   readonly from?: readonly Explanation[];
+}
+
+/** A figure that nothing stands below, with its share, 0 to 1, of what is known of the whole. */
+export interface RankedLeaf {
+  readonly explanation: Explanation;
+  readonly share: Exact;
 }
 
 /**
@@ -35,12 +43,14 @@ export class Explanation extends Result {
   readonly unit: string;
   /** Who published the figure of a food; nothing for what is added up. */
   readonly source: string | undefined;
+  /** Grams of the line that count here: of the batch, or of one portion; nothing for a sum of lines. */
+  readonly grams: Exact | undefined;
   /** How the figure came to be, step by step. */
   readonly steps: readonly string[];
   readonly from: readonly Explanation[];
 
   /** @internal */
-  constructor({ label, component: id, tally, steps, line, food, source, from = [] }: Explained) {
+  constructor({ label, component: id, tally, steps, line, food, source, grams, from = [] }: Explained) {
     super();
     this.label = label;
     this.line = line;
@@ -50,13 +60,14 @@ export class Explanation extends Result {
     this.value = tally.value;
     this.unit = tally.unit;
     this.source = source;
+    this.grams = grams;
     this.steps = steps;
     this.from = from;
   }
 
-  /** Gives all but {@link leaves}, which stand in what it comes {@link from}. */
+  /** Gives all but {@link leaves} and what is ranked of them, which stand in what it comes {@link from}. */
   override toJSON(): object {
-    const { leaves: _, ...held } = super.toJSON() as Partial<Explanation>;
+    const { leaves: _, ranked: __, unknown: ___, ...held } = super.toJSON() as Partial<Explanation>;
     return held;
   }
 
@@ -71,5 +82,22 @@ export class Explanation extends Result {
   /** The figures that nothing stands below. */
   get leaves(): readonly Explanation[] {
     return this.from.length === 0 ? [this] : this.from.flatMap((each) => each.leaves);
+  }
+
+  /** The leaves that something is known of, the largest share first. */
+  get ranked(): readonly RankedLeaf[] {
+    if (isZero(this.value)) return [];
+    return this.leaves
+      .filter(({ tally }) => tally.bound !== "unknown")
+      .map((explanation) => ({ explanation, share: over(explanation.value, this.value) }))
+      .sort((a, b) => compare(b.share, a.share));
+  }
+
+  /** The leaves that nothing is known of, the heaviest first: where a figure would tell most. */
+  get unknown(): readonly Explanation[] {
+    const grams = (each: Explanation): Exact => each.grams ?? each.value;
+    return this.leaves
+      .filter(({ tally }) => tally.bound === "unknown")
+      .sort((a, b) => compare(grams(b), grams(a)));
   }
 }

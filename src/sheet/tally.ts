@@ -95,6 +95,7 @@ export class Tally implements Marks {
     this.#covered = covered;
     this.#bound = bound;
     this.#endsOrHow = ends;
+    if (!isTaught) teach();
   }
 
   /** Gathered when first asked for: most figures are read without a look at what is behind them. */
@@ -302,6 +303,20 @@ export class Tally implements Marks {
       ...marks,
     };
   }
+}
+
+let isTaught = false;
+
+/** Gives the prototype, when the first tally is made, what Node's console asks for by symbol. */
+function teach(): void {
+  isTaught = true;
+  Object.defineProperty(Tally.prototype, Symbol.for("nodejs.util.inspect.custom"), {
+    value(this: Tally) {
+      return this.toString();
+    },
+    configurable: true,
+    writable: true,
+  });
 }
 
 /** A number that is known, as a tally. */

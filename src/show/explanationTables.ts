@@ -1,4 +1,4 @@
-import { exact } from "../number/exact.ts";
+import { exact, fraction, over, times } from "../number/exact.ts";
 import type { Explanation } from "../sheet/explanation.ts";
 import { figure, legend } from "./figure.ts";
 import { type Figure, type Table, table } from "./table.ts";
@@ -12,6 +12,7 @@ export function explanationTables(e: Explanation): readonly Table[] {
   const rows = everyStep(e, 0).map(([depth, each]) => [
     `${"· ".repeat(depth)}${each.label}`,
     shownValue(each),
+    shareOf(each, e),
     each.steps.join("; "),
   ]);
   return [
@@ -20,6 +21,7 @@ export function explanationTables(e: Explanation): readonly Table[] {
       columns: [
         { key: "what", heading: "What" },
         { key: "value", heading: "Value", unit: e.unit, align: "end" },
+        { key: "share", heading: "Share", unit: "%", align: "end" },
         { key: "steps", heading: "Because" },
       ],
       rows,
@@ -28,9 +30,17 @@ export function explanationTables(e: Explanation): readonly Table[] {
   ];
 }
 
+/** Its part of what is known of the whole. */
+function shareOf(each: Explanation, { value }: Explanation): Figure | string {
+  if (value.n === 0n || each.tally.bound === "unknown") return "";
+  return figure(times(over(each.value, value), fraction(100n)));
+}
+
 /** One row for each figure of the tree, with its depth: 0 for what is explained. */
 export function explanationTidy(e: Explanation, asked: Asked): Tidy {
-  return tidyOf(asked, ["level", "label", "steps"], () => everyStep(e, 0).map(tidyRow));
+  return tidyOf(asked, ["level", "label", "share", "grams", "steps"], () =>
+    everyStep(e, 0).map((each) => tidyRow(each, e)),
+  );
 }
 
 /** Values of the tree add up, middle figures too; what such a one lies between stands among the steps. */
@@ -43,9 +53,10 @@ function everyStep(e: Explanation, depth: number): [number, Explanation][] {
   return [[depth, e], ...e.from.flatMap((each) => everyStep(each, depth + 1))];
 }
 
-function tidyRow([depth, explained]: [number, Explanation]): TidyRow {
-  const { label, line, food, component, tally, source, steps } = explained;
-  const own = { level: exact(depth), label, steps: steps.join("; ") };
+function tidyRow([depth, explained]: [number, Explanation], { value }: Explanation): TidyRow {
+  const { label, line, food, component, tally, source, steps, grams } = explained;
+  const share = value.n === 0n || tally.bound === "unknown" ? undefined : over(explained.value, value);
+  const own = { level: exact(depth), label, share, grams, steps: steps.join("; ") };
   const row = line === undefined ? "sum" : "line";
   return { line, food, row, component, ...tallyRow(tally), source, own };
 }

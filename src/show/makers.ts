@@ -1,5 +1,6 @@
 import type { CookingSchedule } from "../cook/schedule.ts";
 import type { Language } from "../document/language.ts";
+import type { FoodRanking } from "../food/rankFoods.ts";
 import type { FoodTable } from "../food/table.ts";
 import type { ProteinQuality } from "../person/amino/quality.ts";
 import type { Comparison } from "../person/compare/comparison.ts";
@@ -7,22 +8,26 @@ import type { Allergens } from "../person/portion/allergens.ts";
 import type { DoseCheck } from "../person/portion/doses.ts";
 import type { PlanAvoided } from "../plan/people/avoided.ts";
 import type { Plan } from "../plan/planned.ts";
+import type { ServedPortion } from "../plan/portion.ts";
 import type { Met } from "../scale/fit/met.ts";
 import type { Missed } from "../scale/fit/missed.ts";
 import type { Measured, RoundingOutOfReach } from "../scale/round/result.ts";
 import type { Substitutes } from "../scale/substitutes/result.ts";
 import type { Sweep } from "../scale/sweep.ts";
+import type { Citations } from "../sheet/citations.ts";
 import type { CookingBalance } from "../sheet/cooking.ts";
 import type { Difference } from "../sheet/difference.ts";
 import type { EnergyShares } from "../sheet/energy.ts";
 import type { EnergyCheck } from "../sheet/energyCheck.ts";
 import type { Explanation } from "../sheet/explanation.ts";
+import type { Influence } from "../sheet/influence.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Tally } from "../sheet/tally.ts";
 import type { Uncertainty } from "../sheet/uncertain.ts";
 import type { ShoppingList } from "../shop/list.ts";
 import { allergenTables, allergenTidy } from "./allergenTables.ts";
 import { avoidedTables } from "./avoidedTable.ts";
+import { citationTables, citationTidy } from "./citationTables.ts";
 import { comparisonTidy } from "./comparisonRecords.ts";
 import { comparisonTables } from "./comparisonTables.ts";
 import { cookingTidy } from "./cookingRecords.ts";
@@ -38,12 +43,15 @@ import { explanationTables, explanationTidy } from "./explanationTables.ts";
 import { metTidy, missedTidy } from "./fitRecords.ts";
 import { metTables, outOfReachTables } from "./fitTables.ts";
 import { foodsTables, foodsTidy } from "./foodsTables.ts";
+import { influenceTables, influenceTidy } from "./influenceTables.ts";
 import type { Parts } from "./parts.ts";
 import { avoidedTidy } from "./peopleRecords.ts";
 import { planTidy } from "./planRecords.ts";
 import { planTables } from "./planTables.ts";
+import { portionTables, portionTidy } from "./portionTables.ts";
 import { qualityTidy } from "./qualityRecords.ts";
 import { qualityTables } from "./qualityTable.ts";
+import { rankingTables, rankingTidy } from "./rankingTables.ts";
 import { roundedTidy, unroundableTidy } from "./roundRecords.ts";
 import { roundedTables, outOfReachTables as unroundableTables } from "./roundTables.ts";
 import { scheduleTidy } from "./scheduleRecords.ts";
@@ -65,6 +73,8 @@ import { uncertaintyTables, uncertaintyTidy } from "./uncertaintyTables.ts";
 export type Told =
   | (Sheet | Tally | EnergyShares | EnergyCheck | Difference | CookingBalance | Explanation | Uncertainty)
   | (Met | Missed | Measured | RoundingOutOfReach | Substitutes | Sweep)
+  | ServedPortion
+  | (Influence | Citations | FoodRanking)
   | (Comparison | DoseCheck | Allergens | ProteinQuality)
   | FoodTable
   | (Plan | PlanAvoided | CookingSchedule | ShoppingList);
@@ -85,6 +95,9 @@ const MAKERS: { readonly [Is in Told["is"]]: Maker<Extract<Told, { readonly is: 
   "steelyard/energy-check@1": { tables: energyCheckTables, rows: energyCheckTidy },
   "steelyard/difference@1": { tables: differenceTables, rows: differenceTidy },
   "steelyard/cooking@1": { tables: cookingTables, rows: cookingTidy },
+  "steelyard/citations@1": { tables: citationTables, rows: citationTidy },
+  "steelyard/influence@1": { tables: influenceTables, rows: influenceTidy },
+  "steelyard/food-ranking@1": { tables: rankingTables, rows: rankingTidy },
   "steelyard/explanation@1": { tables: explanationTables, rows: explanationTidy },
   "steelyard/uncertainty@1": { tables: uncertaintyTables, rows: uncertaintyTidy },
   "steelyard/fit@1": { tables: metTables, rows: metTidy },
@@ -97,6 +110,7 @@ const MAKERS: { readonly [Is in Told["is"]]: Maker<Extract<Told, { readonly is: 
   "steelyard/doses@1": { tables: doseTables, rows: doseTidy },
   "steelyard/allergens@1": { tables: allergenTables, rows: allergenTidy },
   "steelyard/protein-quality@1": { tables: qualityTables, rows: qualityTidy },
+  "steelyard/portion@1": { tables: portionTables, rows: portionTidy },
   "steelyard/plan@1": { tables: planTables, rows: planTidy },
   "steelyard/avoided@1": { tables: avoidedTables, rows: avoidedTidy },
   "steelyard/schedule@1": { tables: scheduleTables, rows: scheduleTidy },

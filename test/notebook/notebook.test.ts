@@ -48,20 +48,26 @@ describe.skipIf(missing !== undefined)(missing ? `camp.ipynb (${missing})` : "ca
     expect(outputs.size).toBeGreaterThan(5);
   });
 
-  it.each(["sheet", "difference", "explanation", "plan", "comparison"])(
-    "shows a %s as tables, in the three forms that a notebook chooses from",
-    (id) => {
-      const data = shown(id);
-      expect(Object.keys(data).sort()).toEqual(["text/html", "text/markdown", "text/plain"]);
-      const page = parseFragment(String(data["text/html"]));
-      const tables = elements(page, "table");
-      expect(tables.length).toBeGreaterThan(0);
-      // A row of dashes under the headings, in GitHub Flavored Markdown, for every table of the page.
-      const headed = String(data["text/markdown"]).match(/^\|(?: :?-+:? \|)+$/gm) ?? [];
-      expect(headed).toHaveLength(tables.length);
-      expect(String(data["text/plain"])).toContain("───");
-    },
-  );
+  it.each([
+    ...["sheet", "difference", "explanation", "plan", "comparison"],
+    ...["tally", "influence", "sweep", "portion", "citations"],
+  ])("shows a %s as tables, in the three forms that a notebook chooses from", (id) => {
+    const data = shown(id);
+    expect(Object.keys(data).sort()).toEqual(["text/html", "text/markdown", "text/plain"]);
+    const page = parseFragment(String(data["text/html"]));
+    const tables = elements(page, "table");
+    expect(tables.length).toBeGreaterThan(0);
+    // A row of dashes under the headings, in GitHub Flavored Markdown, for every table of the page.
+    const headed = String(data["text/markdown"]).match(/^\|(?: :?-+:? \|)+$/gm) ?? [];
+    expect(headed).toHaveLength(tables.length);
+    expect(String(data["text/plain"])).toContain("───");
+  });
+
+  it("shows a figure", () => {
+    const [figure] = outputs.get("figure") ?? [];
+    const data = figure?.output_type === "execute_result" ? figure.data : {};
+    expect(String(data["image/svg+xml"]).match(/<rect/g)?.length).toBeGreaterThan(3);
+  });
 
   it("shows what its file records", async () => {
     let count = 0;

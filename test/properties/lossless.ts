@@ -72,7 +72,7 @@ function fields(x: object): readonly (readonly [string, unknown])[] {
       const isHidden =
         found.has(name) ||
         (x instanceof Tally && INTERNAL.includes(name)) ||
-        (x instanceof Explanation && name === "leaves");
+        (x instanceof Explanation && ["leaves", "ranked", "unknown"].includes(name));
       if (get && !isHidden) found.set(name, get.call(x));
     }
   }

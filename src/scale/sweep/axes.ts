@@ -12,31 +12,26 @@ import type { Sheet } from "../../sheet/sheet.ts";
 import type { Quantity } from "../demand.ts";
 import { unitOf } from "../linear.ts";
 import { quantity } from "../quantity.ts";
+import type { ReadAxis, Setting } from "./axis.ts";
+import { type VariedAxis, variedAxis, variedSchema, variedSchemas } from "./varied.ts";
 
-/** What to vary: one line's amount, or one target. */
-export type Axis =
-  | { readonly line: string; readonly amounts: readonly WrittenAmount[] }
-  | { readonly target: Quantity | "factor" | "portions"; readonly values: readonly Value[] };
+/**
+ * What to vary: one line's amount, or one target; what cooking leaves, as yield factors of the recipe or as
+ * shares of a component that a line keeps; a food's figure for 100 g, or its price for 100 g as purchased.
+ */
+export type Axis = LineAxis | TargetAxis | VariedAxis;
 
-/** One place on an axis. */
-export interface Setting {
-  readonly name: string;
-  /** As it was written. */
-  readonly shown: string;
-  /** As a number in the axis's unit; nothing where the axis has none. */
-  readonly figure: Exact | undefined;
-  readonly line: WrittenAmount | undefined;
-  readonly target: Value | undefined;
+interface LineAxis {
+  readonly line: string;
+  readonly amounts: readonly WrittenAmount[];
 }
 
-/** An axis, read. */
-export interface ReadAxis {
-  readonly name: string;
-  readonly unit: string | undefined;
-  readonly settings: readonly Setting[];
+interface TargetAxis {
+  readonly target: Quantity | "factor" | "portions";
+  readonly values: readonly Value[];
 }
 
-const HINT = "give one or two axes: { line, amounts } or { target, values }";
+const HINT = "give one or two axes: { line, amounts } or { target, values }, or one of what is known";
 
 /** Reads the axes, all faults at once. Throws what {@link sweep} says. */
 export function readAxes(s: Sheet, given: unknown): ReadAxis[] {
@@ -45,7 +40,11 @@ export function readAxes(s: Sheet, given: unknown): ReadAxis[] {
   const made = axes.flatMap(
     (axis, i) =>
       collect(faults, [i], () =>
-        "line" in axis ? lineAxis(s, axis.line, axis.amounts) : targetAxis(axis.target, axis.values),
+        "target" in axis
+          ? targetAxis(axis.target, axis.values)
+          : "amounts" in axis
+            ? lineAxis(s, axis.line, axis.amounts)
+            : variedAxis(s, axis),
       ) ?? [],
   );
   throwIfAny(faults);
@@ -54,17 +53,21 @@ export function readAxes(s: Sheet, given: unknown): ReadAxis[] {
 }
 
 const axesSchema: () => Schema<readonly Axis[]> = /* @__PURE__ */ once(() => {
-  const byLine = fields<Extract<Axis, { line: string }>>({
+  const byLine = fields<LineAxis>({
     line: anyText(),
     amounts: list(asWritten<WrittenAmount>(), { least: 1 }),
   });
-  const byTarget = fields<Exclude<Axis, { line: string }>>({
+  const byTarget = fields<TargetAxis>({
     target: coded("component-unknown", quantity(["factor", "portions"])),
     values: list(figureWritten(), { least: 1 }),
   });
   const pick = (given: unknown): Schema<Axis> | undefined =>
-    isRecord(given) ? (given.line === undefined ? byTarget : byLine) : undefined;
-  const axis = choice<Axis>([byLine, byTarget], pick, "an axis: { line, amounts } or { target, values }");
+    isRecord(given) ? (variedSchema(given) ?? (given.line === undefined ? byTarget : byLine)) : undefined;
+  const axis = choice<Axis>(
+    [byLine, byTarget, ...variedSchemas()],
+    pick,
+    "an axis: { line, amounts } or { target, values }",
+  );
   return list(axis, { least: 1, most: 2, like: "{ line, amounts } or { target, values }" });
 });
 
