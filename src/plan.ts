@@ -73,7 +73,12 @@ export {
   type RatioDrift,
   type Serving,
 } from "./plan/plan.ts";
-export { type InAndOut, type PlanDifference, planDifference } from "./plan/planDifference.ts";
+export {
+  type InAndOut,
+  type PlanDifference,
+  type PlanDifferenceOptions,
+  planDifference,
+} from "./plan/planDifference.ts";
 export type {
   StoredDay,
   StoredDish,

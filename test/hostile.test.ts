@@ -309,4 +309,10 @@ describe("a public function", () => {
 });
 
 /** Functions that take what was made elsewhere and may say more, or objects by a name of the caller's own. */
-const notOptions: ReadonlySet<string> = new Set(["countsFood", "retentionCodes", "shareDay", "table"]);
+const notOptions: ReadonlySet<string> = new Set([
+  "countsFood",
+  "recipeFromJsonLd",
+  "retentionCodes",
+  "shareDay",
+  "table",
+]);

@@ -14,7 +14,7 @@ import {
 } from "steelyard";
 import { starterFoods } from "steelyard/foods";
 import { labelReference, type Person, referenceIntakes } from "steelyard/person";
-import { portionPlan } from "steelyard/plan";
+import { cookingSchedule, portionPlan } from "steelyard/plan";
 import { table } from "steelyard/show";
 
 const bowlDocument: RecipeInput = {
@@ -314,6 +314,11 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   shoppingList: [
     [plan, { cupboard: { "tofu-firm": { amount: "50 g", weighed: "edible" } }, measures: "metric" }],
   ],
+  summary: [[plan, { language: britishEnglish }]],
+  planDifference: [[plan, plan, { components: ["protein"] }]],
+  swapFor: [[{ id: "cox" }, { dish: "pot", sheet: bowl, line: bowl.lines[0]?.key ?? "" }, { limit: 2 }]],
+  cookCard: [[cookingSchedule(plan, { days: ["Sun"], cook: ["Sun"] }), { date: "2026-01-12" }]],
+  cardPages: [[plan, { people: ["cox"], date: "2026-01-12" }]],
   formatTally: [[bowl.portion("iodine"), { significant: 2 }]],
   withColumn: [[bowl, "thrice", (at: RowView) => at.get("protein").times(3)]],
   withRow: [[bowl, "batch", (at: ColumnView) => at.total()]],

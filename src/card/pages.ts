@@ -1,6 +1,10 @@
 import { CookingSchedule } from "../cook/schedule.ts";
 import { type Language, say } from "../document/language.ts";
-import { readLanguage } from "../document/readLanguage.ts";
+import { anyText } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { language as readerLanguage, readLanguage } from "../document/readLanguage.ts";
+import { isRecord } from "../document/safe.ts";
+import { byName, fields, list, once, optional, type Schema } from "../document/schema.ts";
 import type { Plan } from "../plan/planned.ts";
 import { cardOf } from "./content.ts";
 import { cookDays } from "./cookContent.ts";
@@ -76,8 +80,10 @@ export interface PagesOptions extends Omit<CardOptions, "about" | "cautions" | "
  * ```
  */
 export function cardPages(of: Plan | CookingSchedule, how: PagesOptions = {}): string {
-  const { people, languages = {}, ...card } = how;
+  if (!isRecord(how)) checkCard(of, how);
+  const { people, languages = {}, ...card }: PagesOptions = how;
   checkCard(of, card);
+  read(pagesHow(), { people, languages }, "card-malformed");
   const language = readLanguage(how.language);
   const plan = of instanceof CookingSchedule ? of.plan : of;
   const cook = of instanceof CookingSchedule ? cookPages(of, dates(how), language) : [];
@@ -89,6 +95,14 @@ export function cardPages(of: Plan | CookingSchedule, how: PagesOptions = {}): s
   const title = plan.people.map(({ name }) => name).join(", ");
   return documentHtml({ title, language, type: TYPE, parts: [...cook, ...pages].map(pageHtml) });
 }
+
+/** What only the pages of several people are told; the rest is read as a card's. */
+const pagesHow: () => Schema<Pick<PagesOptions, "people" | "languages">> = /* @__PURE__ */ once(() =>
+  fields<Pick<PagesOptions, "people" | "languages">>({
+    people: optional(list(anyText(), { like: '["cox", "bow"]' })),
+    languages: optional(byName(readerLanguage(), { like: "{ cox: german }" })),
+  }),
+);
 
 function cookPages(schedule: CookingSchedule, how: CookCardOptions, language: Language): readonly string[] {
   return cookDays(schedule, how, language).map((day, i) =>

@@ -157,8 +157,12 @@ export function readBy<T>(
 }
 
 /** A thing of ours, which no JSON holds: a sheet, a plan. */
-export function thing<T>(expected: string, is: (given: unknown) => given is T): Schema<T> {
-  return leaf(expected, {}, is, (given) => given);
+export function thing<T>(
+  expected: string,
+  is: (given: unknown) => given is T,
+  json: JsonSchema = {},
+): Schema<T> {
+  return leaf(expected, json, is, (given) => given);
 }
 
 /** Anything that JSON can hold. */

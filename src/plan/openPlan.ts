@@ -154,7 +154,9 @@ function storedAs(format: string, menu: Partial<Shape<Pick<Read, "days" | "meals
         }),
         ...(meals && { meals: made(meals, ["meals"]) }),
       };
-      const people = rest.people?.map((person, i) => personOf(person, ["people", i], at));
+      const people = Array.isArray(rest.people)
+        ? rest.people.map((person, i) => personOf(person, ["people", i], at))
+        : rest.people;
       return { input: { ...rest, people, ...menu } as PlanInput, portions };
     },
   );

@@ -1,8 +1,12 @@
+import { thing } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { fields, list, once, optional, type Schema } from "../document/schema.ts";
+import { componentId } from "../food/componentSchema.ts";
 import type { ComponentId } from "../food/components.ts";
 import { type Exact, equals, ZERO } from "../number/exact.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Tally } from "../sheet/tally.ts";
-import type { Plan } from "./planned.ts";
+import { Plan } from "./planned.ts";
 
 /** What came and what went. */
 export interface InAndOut {
@@ -36,6 +40,22 @@ export interface PlanDifference {
   }[];
 }
 
+/** What {@link planDifference} can be told. */
+export interface PlanDifferenceOptions {
+  /** Whose means are looked at: energy, macronutrients and fibre unless told. */
+  readonly components?: readonly ComponentId[];
+}
+
+const asked: () => Schema<{
+  readonly before: Plan;
+  readonly after: Plan;
+  readonly how: PlanDifferenceOptions;
+}> = /* @__PURE__ */ once(() => {
+  const plan = thing("a plan, made with portionPlan({ … })", (given): given is Plan => given instanceof Plan);
+  const how = fields<PlanDifferenceOptions>({ components: optional(list(componentId())) });
+  return fields({ before: plan, after: plan, how });
+});
+
 const MACROS: readonly ComponentId[] = ["energy", "protein", "fat", "carbohydrateByDifference", "fibre"];
 
 /**
@@ -51,11 +71,8 @@ const MACROS: readonly ComponentId[] = ["energy", "protein", "fat", "carbohydrat
  * console.log(amounts.map(({ name, before, after }) => `${name}: ${before} g, then ${after} g`)); // => [ 'Oats, rolled, dry: 60 g, then 120 g' ]
  * ```
  */
-export function planDifference(
-  before: Plan,
-  after: Plan,
-  how: { readonly components?: readonly ComponentId[] } = {},
-): PlanDifference {
+export function planDifference(before: Plan, after: Plan, how: PlanDifferenceOptions = {}): PlanDifference {
+  read(asked(), { before, after, how }, "plan-malformed");
   const ids = (all: readonly { readonly id: string }[]): readonly string[] => all.map(({ id }) => id);
   const people = inAndOut(ids(before.people), ids(after.people));
   const meals = inAndOut(ids(before.meals), ids(after.meals));

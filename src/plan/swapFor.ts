@@ -1,3 +1,6 @@
+import { anyText, asWritten, thing } from "../document/leaves.ts";
+import { read } from "../document/read.ts";
+import { byName, fields, list, once, openFields, optional, type Schema } from "../document/schema.ts";
 import type { Allergen } from "../food/allergens.ts";
 import { toText } from "../number/digits.ts";
 import type { SubstitutesOptions } from "../scale/substitutes/options.ts";
@@ -5,7 +8,7 @@ import type { Substitutes } from "../scale/substitutes/result.ts";
 import type { Substitute } from "../scale/substitutes/substitute.ts";
 import { substitutes } from "../scale/substitutes.ts";
 import { revise } from "../sheet/revise.ts";
-import type { Sheet } from "../sheet/sheet.ts";
+import { Sheet } from "../sheet/sheet.ts";
 import type { PersonInput } from "./input.ts";
 
 /** A line of a dish that someone is to have another food for. */
@@ -31,6 +34,20 @@ export interface Swapped {
   readonly substitutes: Substitutes;
 }
 
+/** What is looked at here; the rest is read where it is used. */
+const swap: () => Schema<{ readonly person: object; readonly of: SwapOf; readonly how: object }> =
+  /* @__PURE__ */ once(() => {
+    const sheet = thing("a sheet, made with sheet(recipe, foods)", (s): s is Sheet => s instanceof Sheet);
+    const versions = optional(byName(sheet));
+    const avoid = optional(list(asWritten()));
+    const allergens = optional(list(asWritten()));
+    return fields<{ readonly person: object; readonly of: SwapOf; readonly how: object }>({
+      person: openFields({ instead: versions, avoid, person: optional(openFields({ allergens })) }),
+      of: fields<SwapOf>({ dish: anyText(), sheet, line: anyText() }),
+      how: openFields({ food: optional(anyText()), avoid }),
+    });
+  });
+
 /**
  * Swaps one line of a dish for one person: the closest substitute that holds none of the allergens that they
  * avoid or declare, as a version of the dish whose name says so. Where they have a version already it
@@ -49,6 +66,7 @@ export interface Swapped {
  * ```
  */
 export function swapFor(person: PersonInput, of: SwapOf, how: SwapOptions = {}): Swapped {
+  read(swap(), { person, of, how }, "plan-malformed");
   const { food, ...options } = how;
   const own = person.instead?.[of.dish] ?? of.sheet;
   const avoided = (person.avoid ?? []).flatMap((each): Allergen[] =>

@@ -104,12 +104,12 @@ export class Grid {
 
   /** The same definitions over a version of the sheet with other values. */
   over(next: Sheet): Grid {
-    return new Grid(next, { ...this.own, stored: undefined }, this.#evaluator.reusable);
+    return new Grid(next, unstored(this.own), this.#evaluator.reusable);
   }
 
   /** The same over other lines: sums of those are other cells, so nothing worked out before serves again. */
   overOtherLines(next: Sheet): Grid {
-    return new Grid(next, { ...this.own, stored: undefined });
+    return new Grid(next, unstored(this.own));
   }
 
   /** What a cell holds now. */
@@ -282,6 +282,11 @@ export class Grid {
       constant: (name) => this.#constant(name),
     };
   }
+}
+
+/** What cells came to when they were stored says nothing of other values. */
+function unstored(own: Own): Own {
+  return own.stored ? { ...own, stored: undefined } : own;
 }
 
 /** Throws `line-unknown` for what names no row, which would else be taken for the batch. */

@@ -1,4 +1,7 @@
-import { readLanguage } from "../document/readLanguage.ts";
+import { read } from "../document/read.ts";
+import { language, readLanguage } from "../document/readLanguage.ts";
+import { fields, once, optional, type Schema } from "../document/schema.ts";
+import { fault, kindOf } from "../number/error.ts";
 import type { Plan } from "../plan/planned.ts";
 import { summaryTables } from "./summaryTables.ts";
 import type { Table } from "./table.ts";
@@ -28,6 +31,17 @@ import { type ShowOptions, tablesFrom } from "./tabular.ts";
  * as eaten; where portions of one dish differ from time to time, their mean
  * ```
  */
-export function summary(plan: Plan, { language }: ShowOptions = {}): readonly Table[] {
+export function summary(plan: Plan, how: ShowOptions = {}): readonly Table[] {
+  if (typeof plan !== "object" || plan?.is !== "steelyard/plan@1")
+    throw fault(
+      "table-malformed",
+      `expected a plan, got ${kindOf(plan)}`,
+      "make one with portionPlan({ … })",
+    );
+  const { language } = read(summaryOptions(), how, "table-malformed");
   return tablesFrom(summaryTables(plan, readLanguage(language)));
 }
+
+const summaryOptions: () => Schema<ShowOptions> = /* @__PURE__ */ once(() =>
+  fields<ShowOptions>({ language: optional(language()) }),
+);

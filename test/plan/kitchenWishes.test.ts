@@ -223,7 +223,7 @@ describe("a kitchen without a scale", () => {
       dish("Porridge", { ...oats, amount: "1 cup" }),
     );
     const card = plain(personCard(plan, "cox"));
-    expect(card).toMatch(/Share of the pot, cooked \d+ g 33% of it/);
+    expect(card).toMatch(/From the pot \d+ g 33% of it/);
     expect(card).toContain("shares of the pot are not weighed: the kitchen has no scale");
   });
 

@@ -92,7 +92,7 @@ describe("a portion by demands", () => {
     expect(portion.why).toMatch(/cannot stand together/);
     expect(portion.dishes.size).toBe(1);
     expect(plan.unmet).toEqual([portion]);
-    expect(shown(plan)).toMatch(/Stroke +Lunch +protein at least 120 g: .* short/);
+    expect(shown(plan, { parts: "all" })).toMatch(/Stroke +Lunch +protein at least 120 g: .* short/);
   });
 
   it("whose firm demands cannot hold is not served, and nothing is cooked for it", () => {
@@ -113,10 +113,10 @@ describe("a portion by demands", () => {
     expect(text(plan.brings("cox", "lunch", "energy").value)).toBe("0");
     expect(text(plan.holds("lunch", "energy").value)).toBe("700");
     expect(plan.meals[0]?.batch.get("lunch")?.portions.toString()).toBe("1");
-    expect(shown(plan)).toMatch(/cox +Lunch +nothing is served/);
+    expect(shown(plan, { parts: "all" })).toMatch(/cox +Lunch +nothing is served/);
     const nobody = portionPlan({ meals, people: [{ id: "cox", demands: firm }] });
     expect(nobody.meals[0]?.batch.get("lunch")?.mass.raw.toString()).toBe("0");
-    expect(shown(nobody)).toMatch(/nothing is served/);
+    expect(shown(nobody, { parts: "all" })).toMatch(/nothing is served/);
   });
 });
 

@@ -2635,7 +2635,11 @@ export const planJsonSchema: JsonSchema = {
           propertyNames: { type: "string" },
           additionalProperties: { $ref: "#/$defs/__schema12" },
         },
-        instead: { type: "object", propertyNames: { type: "string" }, additionalProperties: {} },
+        instead: {
+          type: "object",
+          propertyNames: { type: "string" },
+          additionalProperties: { type: "integer", minimum: 0 },
+        },
         leaveOut: { type: "array", items: { type: "string" } },
         demands: { $ref: "#/$defs/__schema13" },
         byMeal: {
@@ -2653,7 +2657,7 @@ export const planJsonSchema: JsonSchema = {
               name: { type: "string", minLength: 1, maxLength: 200 },
               days: { type: "array", items: { type: "string" } },
               meal: { type: "string" },
-              sheet: {},
+              sheet: { type: "integer", minimum: 0 },
               brings: {
                 type: "object",
                 propertyNames: { type: "string" },

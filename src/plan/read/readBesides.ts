@@ -48,6 +48,8 @@ export function besidesSchema(): Schema<readonly BesidesFields[]> {
   const eaten = thing(
     "a sheet, made with sheet(recipe, foods)",
     (given): given is Sheet => given instanceof Sheet,
+    // In a stored plan sheets are named by their place.
+    { type: "integer", minimum: 0 },
   );
   const one = fields<BesidesFields>(
     {

@@ -18,6 +18,8 @@ export function versionShape(): Shape<VersionFields> {
   const sheet = thing(
     "a sheet, made with sheet(recipe, foods)",
     (given): given is Sheet => given instanceof Sheet,
+    // In a stored plan sheets are named by their place.
+    { type: "integer", minimum: 0 },
   );
   return {
     instead: optional(byName(sheet, { like: "{ stew: withoutMilk }" })),
