@@ -314,5 +314,6 @@ const notOptions: ReadonlySet<string> = new Set([
   "recipeFromJsonLd",
   "retentionCodes",
   "shareDay",
+  "swapFor",
   "table",
 ]);

@@ -18,15 +18,15 @@ export abstract class Result extends Told {
 }
 
 /**
- * @internal Gives the prototype, when the first object is made, what Node's console asks for by symbol. Not written in
+ * Gives the prototype, when the first object is made, what Node's console asks for by symbol. Not written in
  * the class: a key that is a symbol of someone else's has no type of its own to declare.
  */
-export function teach(prototype: object): void {
+function teach(prototype: object): void {
   const inspected = Symbol.for("nodejs.util.inspect.custom");
   if (Object.hasOwn(prototype, inspected)) return;
   Object.defineProperty(prototype, inspected, {
-    value(this: object) {
-      return String(this);
+    value(this: Result) {
+      return this.toString();
     },
     configurable: true,
     writable: true,

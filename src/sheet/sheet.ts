@@ -4,7 +4,7 @@ import type { Amount } from "../measure/amount.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { fault } from "../number/error.ts";
 import { type Exact, fraction, isZero, ONE, over, ZERO } from "../number/exact.ts";
-import { Result, teach } from "../number/result.ts";
+import { Result } from "../number/result.ts";
 import type { Recipe, Scaling, WrittenAmount } from "../recipe/document.ts";
 import { editedValues } from "./edit.ts";
 import type { Grid } from "./grid.ts";
@@ -12,7 +12,7 @@ import type { PlanLine, SheetPlan } from "./plan.ts";
 import { type FromOrigin, onceMore, scaledMasses, scaledValues } from "./scaled.ts";
 import type { Mark } from "./source.ts";
 import { type StoredSheet, storedSheet } from "./stored.ts";
-import { Tally } from "./tally.ts";
+import type { Tally } from "./tally.ts";
 import { Totals } from "./totals.ts";
 import { isPresumed, type Masses, massesOf, type Values } from "./values.ts";
 import type { WaterChange } from "./water.ts";
@@ -53,7 +53,6 @@ export class Sheet extends Result {
   /** @internal Use {@link sheet}. */
   constructor(plan: SheetPlan, values: Values, earlier?: Earlier, own?: OwnCells) {
     super();
-    teach(Tally.prototype);
     this.plan = plan;
     this.values = values;
     this.#origin = earlier?.origin;
