@@ -124,11 +124,13 @@ function stretches(s: Sheet, of: Quantity): Coefficient[] {
     );
     return between(turned, outer).map((stretch) => coefficient(at, of, stretch));
   });
-  return all.reduce<Coefficient[]>((made, next) => {
+  const made: Coefficient[] = [];
+  for (const next of all) {
     const last = made.at(-1);
-    if (!last || !isAlike(last, next)) return [...made, next];
-    return [...made.slice(0, -1), { ...last, to: next.to }];
-  }, []);
+    if (last && isAlike(last, next)) made[made.length - 1] = { ...last, to: next.to };
+    else made.push(next);
+  }
+  return made;
 }
 
 /** Whether nothing turns between two stretches: one of two ends that lie wide says no more than both. */

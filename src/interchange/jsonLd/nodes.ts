@@ -31,7 +31,7 @@ const WAYS = ["@graph", "mainEntity", "mainEntityOfPage", "hasPart", "itemListEl
 
 /** The recipes in a document, with their places; an untyped thing with ingredients where none is typed. */
 export function recipesIn(
-  document: unknown,
+  given: unknown,
 ): readonly { readonly node: Node; readonly path: readonly (string | number)[] }[] {
   const found: { node: Node; path: (string | number)[] }[] = [];
   const untyped: typeof found = [];
@@ -55,6 +55,6 @@ export function recipesIn(
       if (inner !== undefined) look(inner, [...path, way]);
     }
   };
-  look(document, []);
+  look(given, []);
   return found.length > 0 ? found : untyped;
 }
