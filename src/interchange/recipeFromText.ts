@@ -3,11 +3,11 @@ import { read } from "../document/read.ts";
 import { checkFoodTable, type FoodTable } from "../food/table.ts";
 import { LONGEST_TEXT } from "./linesFromText.ts";
 import { readLineOf } from "./readLineOf.ts";
-import { type RecipeRead, type RecipeReadOptions, readOptions, recipeOf } from "./recipeOf.ts";
+import { type RecipeRead, type RecipeReadOptions, readOptions, recipeFromLines } from "./recipeOf.ts";
 import { physicalLines } from "./text/physicalLines.ts";
 import { isItem, plainLine } from "./text/plainLine.ts";
 import { portionsOf, saysPortions } from "./text/portionsOf.ts";
-import { readWritten } from "./text/written.ts";
+import { leadingAmount } from "./text/written.ts";
 
 /**
  * Reads a whole recipe as people write it: a title, how many it serves, ingredients as
@@ -44,7 +44,7 @@ export function recipeFromText(given: string, foods: FoodTable, options: RecipeR
   const written = above.filter((line, i) => i !== serves && !INGREDIENTS.test(plainLine(line)));
   const portions = serves < 0 ? undefined : portionsOf(plainLine(above[serves] ?? ""));
   const lines = written.map((line) => readLineOf(line, foods, how));
-  return recipeOf({ name: title, portions, method }, lines, how);
+  return recipeFromLines({ name: title, portions, method }, lines, how);
 }
 
 const METHOD = /^(?:method|instructions?|directions?|preparation|steps|how to make it|to make)\s*:?$/i;
@@ -56,7 +56,7 @@ function titleOf([first, second]: readonly string[]): string | undefined {
   const plain = plainLine(first);
   if (METHOD.test(plain) || INGREDIENTS.test(plain) || saysPortions(plain) || /[:：]$/.test(plain))
     return undefined;
-  const { kind } = readWritten(first);
+  const { kind } = leadingAmount(first);
   const isApart =
     /^\s*#/.test(first) ||
     isItem(second) ||

@@ -14,7 +14,7 @@ import {
   times,
   ZERO,
 } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { Bound } from "./bound.ts";
 
 /**
@@ -54,7 +54,8 @@ export function boundOfEnds(value: Exact, { low, high }: Ends, hasLimits: boolea
   if (low && high) {
     if (equals(low, high)) return "exact";
     const room = times(absolute(value), NARROW);
-    const isNarrow = compare(minus(value, low), room) <= 0 && compare(minus(high, value), room) <= 0;
+    const isNarrow =
+      compareRatios(minus(value, low), room) <= 0 && compareRatios(minus(high, value), room) <= 0;
     return isNarrow && !hasLimits ? "exact" : "between";
   }
   if (low) return equals(low, value) ? "at-least" : "between";

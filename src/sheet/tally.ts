@@ -1,5 +1,5 @@
 import { type MarkKind, markKinds } from "../food/figure.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { fault } from "../number/error.ts";
 import {
   type Exact,
@@ -293,12 +293,12 @@ export class Tally implements Marks {
     const { low, high } = this.ends;
     const { nil: _, ...marks } = makeMarks((kind) => this.#marks[kind]);
     return {
-      value: toText(this.value),
+      value: exactText(this.value),
       unit: this.unit,
       bound: this.bound,
-      least: low === undefined ? null : toText(low),
-      most: high === undefined ? null : toText(high),
-      coverage: toText(this.#covered()),
+      least: low === undefined ? null : exactText(low),
+      most: high === undefined ? null : exactText(high),
+      coverage: exactText(this.#covered()),
       complete: this.complete,
       ...marks,
     };

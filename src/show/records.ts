@@ -1,7 +1,7 @@
 import { word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { fraction } from "../number/exact.ts";
 import { type Ratio, toFloat } from "../number/ratio.ts";
 import type { Told } from "./makers.ts";
@@ -177,5 +177,5 @@ function numeric(value: Ratio | undefined): number | string | null {
 }
 
 function exactly(value: Ratio | undefined): string | null {
-  return value === undefined ? null : toText(fraction(value.n, value.d));
+  return value === undefined ? null : exactText(fraction(value.n, value.d));
 }

@@ -6,7 +6,7 @@ import { type EnergySystemId, energySystems, likelySystem, weightsOf } from "../
 import type { FoodInput } from "../../src/food/food.ts";
 import { type FoodTable, foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, exact, minus, plus, sum, times } from "../../src/number/exact.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { type Between, between } from "../../src/sheet/between.ts";
@@ -157,7 +157,7 @@ describe("bran in a dish that is cooked again", () => {
       "50% left after cooking, as the recipe says",
       "a share of Mash",
     ]);
-    expect(toText(why.leaves[0]?.value ?? exact(0))).toBe("20");
+    expect(exactText(why.leaves[0]?.value ?? exact(0))).toBe("20");
     expect(explain(nested, "availableCarbohydrate", "total").leaves[0]?.steps[3]).toBe(
       "45 g left after cooking, since 50% of fibre is left, as the recipe says",
     );
@@ -208,7 +208,7 @@ const product = (a: Shares, b: Shares): Shares =>
   Object.fromEntries(
     [...new Set([...Object.keys(a), ...Object.keys(b)])].map((id) => [
       id,
-      toText(times(exact(a[id] ?? "1"), exact(b[id] ?? "1"))),
+      exactText(times(exact(a[id] ?? "1"), exact(b[id] ?? "1"))),
     ]),
   );
 
@@ -229,7 +229,7 @@ function twice(
   ];
 }
 
-const text = (f: Exact | undefined): string => (f ? toText(f) : "none");
+const text = (f: Exact | undefined): string => (f ? exactText(f) : "none");
 const inner = (keys: readonly string[]): readonly string[] => keys.map((key) => `in/${key}`);
 
 function expectSame(nested: Sheet, flat: Sheet): void {
@@ -354,7 +354,7 @@ describe("cooking after cooking", () => {
     const s = sheet({ name: "Dish", portions: 1, lines }, table);
     expect(s.total("water").value.toString()).toBe("93.25"); // (86.5 + 100) × 0.5
     const why = explain(s, "water", "total");
-    expect(toText(sum(why.leaves.map((leaf) => leaf.value)))).toBe("93.25");
+    expect(exactText(sum(why.leaves.map((leaf) => leaf.value)))).toBe("93.25");
     expect(why.leaves[0]?.steps.slice(-2)).toEqual(["50% of its water left after cooking", "a share of Pot"]);
   });
 });
@@ -376,7 +376,7 @@ describe("energy given, after cooking", () => {
         if (after.total("energy").bound !== "exact") return;
         const off = (s: Sheet): Exact =>
           minus(s.total("energy").value, energyShares(s, { system }).energy.value);
-        expect(toText(off(after))).toBe(toText(off(before)));
+        expect(exactText(off(after))).toBe(exactText(off(before)));
       }),
       { numRuns: runs(120) },
     );

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { sum } from "../../src/number/exact.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { explain } from "../../src/sheet/explain.ts";
@@ -64,7 +64,7 @@ describe("explanations of what is not known", () => {
 
   it("keep adding up to the root", () => {
     const why = explain(supper, "iodine", "portion");
-    expect(toText(sum(why.leaves.map((leaf) => leaf.value)))).toBe(toText(why.value));
+    expect(exactText(sum(why.leaves.map((leaf) => leaf.value)))).toBe(exactText(why.value));
   });
 
   it("stand in records as null, with line, unit, bound and source", () => {

@@ -2,7 +2,7 @@ import { from } from "arquero";
 import { describe, expect, it } from "vitest";
 import { components, isComponentId } from "../../src/food/components.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { exact, over } from "../../src/number/exact.ts";
 import { withColumn, withRow } from "../../src/sheet/columns.ts";
 import { explain } from "../../src/sheet/explain.ts";
@@ -129,7 +129,7 @@ function figuresIn(records: readonly TidyRecord[]): Set<string> {
     records.flatMap((r) =>
       Object.values(r)
         .filter(isNumber)
-        .map((v) => toText(exact(v))),
+        .map((v) => exactText(exact(v))),
     ),
   );
 }
@@ -155,7 +155,7 @@ describe("the records of", () => {
             continue;
           }
           const value = exact(cell.value);
-          const said = [value, over(value, exact(100))].map(toText);
+          const said = [value, over(value, exact(100))].map(exactText);
           if (!said.some((text) => known.has(text))) lost.push(at);
         }
       }

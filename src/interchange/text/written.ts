@@ -15,7 +15,7 @@ export interface Written extends Omit<ReadLine, "candidates" | "line" | "unclear
 }
 
 /** Reads one line. */
-export function readWritten(line: string): Written {
+export function leadingAmount(line: string): Written {
   const text = line.length > LONGEST_LINE ? "" : plainLine(line);
   const empty = {
     text: line,

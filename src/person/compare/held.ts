@@ -1,6 +1,6 @@
 import { type ComponentId, components } from "../../food/components.ts";
 import { type Exact, exact, over, plus, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { boundOfEnds, type Ends, sumOf } from "../../sheet/ends.ts";
 import { addUp } from "../../sheet/energy.ts";
 import { type Bound, NO_MARKS, Tally } from "../../sheet/tally.ts";
@@ -56,7 +56,11 @@ export function holdReference(portion: EatenPortion, figure: ReferenceFigure): H
   const whole = exact(figure.value);
   const { low, high } = amount.ends;
   const verdict =
-    low && compare(low, whole) >= 0 ? "whole" : high && compare(high, whole) < 0 ? "part" : "not-proven";
+    low && compareRatios(low, whole) >= 0
+      ? "whole"
+      : high && compareRatios(high, whole) < 0
+        ? "part"
+        : "not-proven";
   return { figure, amount, ...shareOf(amount, whole), verdict };
 }
 
@@ -127,7 +131,7 @@ function mostOf(portion: EatenPortion, id: ComponentId): Exact | undefined {
   if (high || !whole) return high;
   const most = portion.ends(whole).high;
   // Data that tell more of a part than of the whole bound nothing.
-  return most && compare(most, portion.brings(id).value) >= 0 ? most : undefined;
+  return most && compareRatios(most, portion.brings(id).value) >= 0 ? most : undefined;
 }
 
 function add(all: Exact | undefined, next: Exact | undefined): Exact | undefined {
