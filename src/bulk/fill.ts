@@ -263,7 +263,7 @@ function boundWithin(value: number, least: number, most: number): Bound | undefi
   const room = Math.abs(value) / 10;
   const furthest = Math.max(value - least, most - value);
   if (Math.abs(furthest - room) <= 1e-9 * Math.abs(value)) return undefined;
-  return furthest < room ? "exact" : "between";
+  return furthest < room ? "point" : "between";
 }
 
 /** The different marks that rows of a column have. */

@@ -75,7 +75,7 @@ export class Explanation extends Result {
     const { value, bound } = this.tally;
     if (bound === "unknown") return `${this.label}: not known`;
     const figure = showFigure(value, { unit: this.unit });
-    const said = bound === "exact" || bound === "between" ? figure : `${bound.replace("-", " ")} ${figure}`;
+    const said = bound === "point" || bound === "between" ? figure : `${bound.replace("-", " ")} ${figure}`;
     return `${this.label}: ${said}`;
   }
 

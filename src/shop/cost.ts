@@ -12,7 +12,7 @@ export interface Cost {
   /** Before rounding. */
   readonly unrounded: Exact;
   /** `at-least` where something that it pays for has no price. */
-  readonly bound: "exact" | "at-least";
+  readonly bound: "point" | "at-least";
 }
 
 /** What one unit of a currency is divided into: 100, unless ISO 4217 says otherwise. */

@@ -96,7 +96,7 @@ function unpricedIn(lines: readonly ShoppingLine[]): readonly ShoppingLine[] {
 
 function totalsOf(lines: readonly ShoppingLine[]): readonly Cost[] {
   const costs = lines.flatMap(({ cost }) => cost ?? []);
-  const bound = unpricedIn(lines).length === 0 ? "exact" : "at-least";
+  const bound = unpricedIn(lines).length === 0 ? "point" : "at-least";
   return [...new Set(costs.map(({ currency }) => currency))].sort().map((currency) => {
     const own = costs.filter((each) => each.currency === currency);
     return costOfPieces(currency, sum(own.map(({ unrounded }) => unrounded)), bound);

@@ -93,5 +93,5 @@ function costOfGrams(own: Grams, perGram: ReadonlyMap<string, Exact>): Ratio {
 
 function boundOf(own: Grams, lines: readonly ShoppingLine[]): Cost["bound"] {
   const unpriced = lines.some(({ food, cost, bought }) => !cost && bought.n !== 0n && own.has(food));
-  return unpriced ? "at-least" : "exact";
+  return unpriced ? "at-least" : "point";
 }

@@ -88,7 +88,7 @@ function withCosts(priced: readonly Priced[]): readonly ShoppingLine[] {
     const parts = costParts(
       currency,
       sum(raw),
-      raw.map((each) => ({ raw: each, bound: "exact" as const })),
+      raw.map((each) => ({ raw: each, bound: "point" as const })),
     );
     own.forEach((each, i) => {
       costs.set(each, parts[i]);

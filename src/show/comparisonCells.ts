@@ -28,5 +28,5 @@ export function bounded(
 ): TableFigure {
   if (value === undefined || bound === "unknown") return figureCell(null, how);
   if (bound === "between") return ends ? endsFigure({ value, ends }, how) : figureCell(null, how);
-  return figureCell(value, { ...how, ...(bound !== "exact" && { tone: bound }) });
+  return figureCell(value, { ...how, ...(bound !== "point" && { tone: bound }) });
 }

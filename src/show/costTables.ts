@@ -77,7 +77,7 @@ function peopleTable(
 
 /** Costs already in minor units, so that the sum is what a reader gets by adding them up. */
 function added(costs: readonly Cost[], currency: string): Cost {
-  const bound = costs.some((each) => each.bound === "at-least") ? "at-least" : "exact";
+  const bound = costs.some((each) => each.bound === "at-least") ? "at-least" : "point";
   return costOfPieces(currency, sum(costs.map(({ value }) => exact(value))), bound);
 }
 

@@ -58,7 +58,7 @@ function* answerRows(
     const { brings, miss, unit, bound, text } = each;
     yield* demandRows({ row: "portion", own: { ...own, text } }, each, [
       { what: "brings", value: brings, unit, bound },
-      { what: "miss", value: miss, unit, bound: "exact" },
+      { what: "miss", value: miss, unit, bound: "point" },
     ]);
   }
   yield { what: "common", component: "factor", ...pointRow(common, ""), own };

@@ -101,7 +101,7 @@ function outcomesTable(title: string, outcomes: readonly FitOutcome[], notes: re
 }
 
 function missCell(miss: Exact, unit: string, isShare: boolean): Cell {
-  const cell = outcomeCell(miss, unit, isShare, "exact");
+  const cell = outcomeCell(miss, unit, isShare, "point");
   return isShare && typeof cell !== "string" ? { ...cell, text: pointsText(miss) } : cell;
 }
 
@@ -113,7 +113,7 @@ export function outcomeCell(value: Exact, unit: string, isShare: boolean, bound:
     const text = boundText(plain ?? showFigure(value, { unit }), bound);
     return { text, value: exactText(value), tone: "between" };
   }
-  const tone = bound === "exact" ? "known" : bound;
+  const tone = bound === "point" ? "known" : bound;
   const cell = figureCell(value, { tone, ...(unit !== "" && { unit }) });
   return plain === undefined ? cell : { ...cell, text: boundText(plain, bound) };
 }

@@ -91,7 +91,7 @@ function* foodsRows(foods: FoodTable, want: WantedRows): Generator<TidyRow> {
         component,
         amount: read.value,
         unit,
-        bound: isPoint ? "exact" : read.kind === "trace" || read.kind === "below" ? "at-least" : "between",
+        bound: isPoint ? "point" : read.kind === "trace" || read.kind === "below" ? "at-least" : "between",
         least: read.low ?? read.value,
         most: read.high ?? (read.kind === "trace" ? undefined : read.value),
         marks: read.kind === "known" ? "" : read.kind,

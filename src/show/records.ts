@@ -58,7 +58,7 @@ export interface TidyRecord extends DataRecord {
  *
  * A table of one's own gives one record for each body row, by column keys. Totals and subtotals are left
  * out, for the reader will sum again; the heading of a group is given as `group`. Where a figure is only a
- * bound, its column has a second one beside it, its key followed by `Bound`: `exact`, `at-least`, `at-most`,
+ * bound, its column has a second one beside it, its key followed by `Bound`: `point`, `at-least`, `at-most`,
  * `unknown`, or `between` for a middle figure of a range, which bounds nothing.
  *
  * Words are as they were put in, uncleaned: escape them for where they go. A figure too large or small for a

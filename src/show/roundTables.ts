@@ -112,7 +112,7 @@ function demandsTable(r: Measured, language: Language): Table {
       d.asked,
       cell(d, d.before),
       cell(d, d.brings),
-      d.miss.n === 0n ? "" : cell({ ...d, bound: "exact" }, d.miss),
+      d.miss.n === 0n ? "" : cell({ ...d, bound: "point" }, d.miss),
       cell(d, d.lineByLine),
     ]),
     notes: [

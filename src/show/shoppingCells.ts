@@ -13,7 +13,7 @@ export function priceColumn(key: string, heading: string, costs: readonly Cost[]
 /** `named` writes the currency beside the figure. */
 export function money(cost: Cost, language: Language, named: boolean): Cell {
   const places = minorPlaces(cost.currency);
-  const tone = cost.bound === "exact" ? "known" : "at-least";
+  const tone = cost.bound === "point" ? "known" : "at-least";
   const how = { places, zeros: "keep", tone, language } as const;
   return figureCell(exact(cost.value), named ? { ...how, unit: cost.currency } : how);
 }

@@ -100,7 +100,7 @@ describe("borrow", () => {
       borrow(table, how),
     );
     const { borrowed, bound, complete } = s.total("iron");
-    expect([borrowed, bound, complete]).toEqual([["silent"], "exact", true]);
+    expect([borrowed, bound, complete]).toEqual([["silent"], "point", true]);
     expect(s.total("potassium").borrowed).toEqual([]);
   });
 

@@ -208,7 +208,7 @@ describe("what is uncertain of the inputs", () => {
       derived: ["x"],
       borrowed: ["x"],
       presumed: ["x"],
-      bound: "exact",
+      bound: "point",
     });
   });
 

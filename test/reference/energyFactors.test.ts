@@ -79,7 +79,7 @@ describe("energy of a label, worked by hand", () => {
   it("by US factors 4, 4 and 9", () => {
     const b = energyShares(hundred, { system: "us-101.9-b" });
     expect(b.energy.value.toString()).toBe("442");
-    expect([b.energy.bound, b.complete, b.kilojoules]).toEqual(["exact", true, undefined]);
+    expect([b.energy.bound, b.complete, b.kilojoules]).toEqual(["point", true, undefined]);
     expect(b.energy.derived).toEqual(["bar"]);
   });
 
@@ -103,7 +103,7 @@ describe("energy of a label, worked by hand", () => {
     expect([told.system, told.energy.value.toString(), told.energy.bound]).toEqual([
       "with maltitol",
       "370",
-      "exact",
+      "point",
     ]);
   });
 
@@ -234,7 +234,7 @@ describe("energy shares", () => {
       "at-least",
     );
     expect(energyShares(dishOf({ ...per100g, polyols: 0 }), { system: "us-101.9-c" }).energy.bound).toBe(
-      "exact",
+      "point",
     );
   });
 

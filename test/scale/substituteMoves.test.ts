@@ -37,7 +37,7 @@ describe("what a swap moves", () => {
     expect(new Set(records.map(({ line }) => line))).toEqual(new Set(["pulse"]));
     const moved = records.filter(({ what }) => what === "change");
     expect(moved.map(({ component, bound, unit }) => [component, bound, unit])).toEqual(
-      moved.map(() => ["sodium", "exact", "mg"]),
+      moved.map(() => ["sodium", "point", "mg"]),
     );
   });
 
@@ -55,7 +55,7 @@ describe("what a swap moves", () => {
       { numRuns: runs(20) },
     );
     const none = shares(0).map(({ amount, bound }) => [amount, bound]);
-    expect(none).toEqual(told.map(({ amount }) => [amount, "exact"]));
+    expect(none).toEqual(told.map(({ amount }) => [amount, "point"]));
     expect(exactText(exact(String(told[0]?.amount)))).toBe(
       exactText(swaps().found[0]?.changes.find(({ component }) => component === "fibre")?.share ?? exact(0)),
     );

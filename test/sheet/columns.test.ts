@@ -326,7 +326,7 @@ describe("bounds through arithmetic", () => {
     .record({
       shown: fc.integer({ min: -20, max: 40 }),
       away: fc.integer({ min: 0, max: 50 }),
-      bound: fc.constantFrom<Bound>("exact", "at-least", "at-most", "unknown"),
+      bound: fc.constantFrom<Bound>("point", "at-least", "at-most", "unknown"),
     })
     .map(({ shown, away, bound }) => {
       const value = fraction(BigInt(shown), 2n);
@@ -336,7 +336,7 @@ describe("bounds through arithmetic", () => {
           ? plus(value, by)
           : bound === "at-most"
             ? minus(value, by)
-            : bound === "exact"
+            : bound === "point"
               ? value
               : minus(by, value);
       const none = makeMarks(() => []);
@@ -345,7 +345,7 @@ describe("bounds through arithmetic", () => {
 
   const allows = (t: Tally, truth: Exact): boolean => {
     const side = compareRatios(truth, t.value);
-    if (t.bound === "exact") return side === 0;
+    if (t.bound === "point") return side === 0;
     if (t.bound === "at-least") return side >= 0;
     return t.bound === "at-most" ? side <= 0 : true;
   };

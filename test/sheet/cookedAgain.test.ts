@@ -50,7 +50,7 @@ describe("energy of what has lost alcohol", () => {
   it("falls by 7 kcal with each gram, whoever asks", () => {
     const s = one(wine, "5006");
     const energy = s.total("energy");
-    expect([energy.value.toString(), energy.bound, energy.derived]).toEqual(["29.35", "exact", ["in"]]);
+    expect([energy.value.toString(), energy.bound, energy.derived]).toEqual(["29.35", "point", ["in"]]);
     expect(energyShares(s).energy.value.toString()).toBe("29.23");
     const [line] = energyCheck(s).lines;
     expect([line?.given.value.toString(), line?.computed.value.toString(), line?.verdict]).toEqual([
@@ -372,8 +372,8 @@ describe("energy given, after cooking", () => {
           sheet({ name: "r", portions: 1, lines: [{ food: id, amount: "100 g", retention }] }, table);
         const [before, after] = [at({}), at(others)];
         const constituents = [...weightsOf(system).keys()];
-        if (constituents.some((c) => before.total(c).bound !== "exact")) return;
-        if (after.total("energy").bound !== "exact") return;
+        if (constituents.some((c) => before.total(c).bound !== "point")) return;
+        if (after.total("energy").bound !== "point") return;
         const off = (s: Sheet): Exact =>
           minus(s.total("energy").value, energyShares(s, { system }).energy.value);
         expect(exactText(off(after))).toBe(exactText(off(before)));

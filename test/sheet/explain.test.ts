@@ -83,7 +83,7 @@ describe("explanations of what is not known", () => {
       [1, "dal", null, "µg", "unknown", null],
       [2, "dal/lentils", null, "µg", "unknown", "USDA SR28, NDB 16069"],
       [2, "dal/spinach", null, "µg", "unknown", "USDA SR28, NDB 11457"],
-      [1, "milk", 56.12, "µg", "exact", expect.stringContaining("Linus Pauling Institute")],
+      [1, "milk", 56.12, "µg", "point", expect.stringContaining("Linus Pauling Institute")],
     ]);
     expect(new Set(records.map(({ component }) => component))).toEqual(new Set(["iodine"]));
     const foods = [null, null, "lentils-dry", "spinach-raw", "milk-whole"];

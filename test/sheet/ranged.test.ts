@@ -125,7 +125,7 @@ describe("a total of ranged figures", () => {
       }),
       { numRuns: runs(150) },
     );
-    expect([...seen].sort()).toEqual(["at-least", "between", "exact", "unknown"]);
+    expect([...seen].sort()).toEqual(["at-least", "between", "point", "unknown"]);
   });
 
   it("has the ends that the sum of its lines' ends makes, and those that `between` tells without like foods", () => {
@@ -277,7 +277,7 @@ describe("the range of seaweed", () => {
     const foods = foodTable([food("packet", { value: 50, low: "49.5", high: "50.5" })]);
     const s = sheet({ name: "S", portions: 1, lines: [{ food: "packet", amount: "100 g" }] }, foods);
     const { bound, least: low, most: high } = s.total("iodine");
-    expect([bound, `${low}`, `${high}`]).toEqual(["exact", "49.5", "50.5"]);
+    expect([bound, `${low}`, `${high}`]).toEqual(["point", "49.5", "50.5"]);
   });
 });
 

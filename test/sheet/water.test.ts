@@ -55,7 +55,7 @@ describe("a pot that loses more than its water", () => {
     const { raw, retained, lost } = balance.of("water");
     expect([raw, retained, lost].map((t) => t.value.toString())).toEqual(["17.94", "0", "17.94"]);
     // What went in is known; how much of the loss was water is not.
-    expect([raw, retained, lost].map((t) => t.bound)).toEqual(["exact", "unknown", "unknown"]);
+    expect([raw, retained, lost].map((t) => t.bound)).toEqual(["point", "unknown", "unknown"]);
     expect(balance.beyondWater.toString()).toBe("7.06");
     expect(balance.mass.lost.value.toString()).toBe("25");
   });
@@ -68,7 +68,7 @@ describe("a pot that loses more than its water", () => {
 
   it("dries out whole without a word: the yield that dry matter allows is known", () => {
     const water = made({ yieldFactor: "0.8206" }).total("water");
-    expect([water.bound, water.value.toString()]).toEqual(["exact", "0"]);
+    expect([water.bound, water.value.toString()]).toEqual(["point", "0"]);
   });
 
   it("is silent on water in the dish that it goes into", () => {
@@ -78,7 +78,7 @@ describe("a pot that loses more than its water", () => {
     );
     expect(outer.total("water").missing).toEqual(["ghee/butter"]);
     expect(outer.total("water").bound).toBe("unknown");
-    expect(outer.total("fat").bound).toBe("exact");
+    expect(outer.total("fat").bound).toBe("point");
   });
 
   it("may hold all of its water still, and may hold none", () => {
@@ -95,7 +95,7 @@ describe("a pot that loses more than its water", () => {
     // A dose of water in the pot: of so much butter it would no longer do, so the factor would not be true.
     const dose = { key: "broth", food: "water-tap", amount: "20 g", scaling: "per-portion" as const };
     const wet = made({ portions: 1, lines: [...clarified.lines, dose, greens] });
-    expect(wet.total("water").bound).toBe("exact");
+    expect(wet.total("water").bound).toBe("point");
     expect(errorOf(() => scale(wet, { water: 400 })).code).toBe("target-unreachable");
   });
 
@@ -122,7 +122,7 @@ describe("a pot that loses more than its water", () => {
         const isDried = left.n < 0n;
         expect(exactText(water.value)).toBe(exactText(plus(isDried ? ZERO : left, of(served))));
         expect(cooking(s).beyondWater.toJSON()).toBe(exactText(isDried ? negate(left) : ZERO));
-        if (isDried) expect(water.bound).not.toBe("exact");
+        if (isDried) expect(water.bound).not.toBe("point");
         const { least, most } = between(s, "water");
         expect(least.n >= 0n && compareRatios(least, water.value) <= 0).toBe(true);
         if (most) expect(compareRatios(water.value, most)).toBeLessThanOrEqual(0);

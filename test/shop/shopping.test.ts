@@ -377,7 +377,7 @@ describe("costs", () => {
       ),
       { cupboard: { b: "1 g" } },
     );
-    expect(covered.total().bound).toBe("exact");
+    expect(covered.total().bound).toBe("point");
   });
 
   it("are not known of packs of which one that is bought has no price", () => {
@@ -394,7 +394,7 @@ describe("costs", () => {
     expect(of("350 g").line("a").packs).toHaveLength(2);
     expect(of("350 g").line("a").cost).toBeUndefined();
     expect(of("350 g").unpriced).toHaveLength(1);
-    expect(of("100 g").total()).toMatchObject({ bound: "exact" });
+    expect(of("100 g").total()).toMatchObject({ bound: "point" });
   });
 
   it("are shared among portions by what each takes, left-overs and all", () => {

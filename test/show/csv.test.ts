@@ -166,7 +166,7 @@ describe("toCsv", () => {
     const bounded = table({ columns, rows: [...rows, { kind: "group", heading: "c" }] });
     expect(read(toCsv(bounded, { figures: "plain" }))).toEqual([
       ["Line", "Amount (g)", "Amount: bound"],
-      ["a", "40", "exact"],
+      ["a", "40", "point"],
       ["b", "4", "at-least"],
       ["c", "", ""],
     ]);

@@ -174,7 +174,7 @@ describe("the records of", () => {
         expect(keys.filter((key) => /\s/.test(key))).toEqual([]);
         const { amount, unit, bound, component } = record;
         if (amount !== null) expect([typeof unit, typeof bound]).toEqual(["string", "string"]);
-        if (bound === "exact") expect([record.least, record.most]).toEqual([amount, amount]);
+        if (bound === "point") expect([record.least, record.most]).toEqual([amount, amount]);
         if (bound === "unknown" && component !== null)
           expect(amount === null || record.what === "share-of-known").toBe(true);
       }

@@ -28,7 +28,7 @@ const t = table({
 describe("toRecords", () => {
   it("gives tidy rows: groups as a column, no totals, unknowns null", () => {
     expect(toRecords(t)).toEqual([
-      { group: "Pot", line: "Oats", grams: 40, gramsBound: "exact" },
+      { group: "Pot", line: "Oats", grams: 40, gramsBound: "point" },
       { group: "Jar", line: "Seeds", grams: null, gramsBound: "unknown" },
       { group: "Jar", line: "Honey", grams: 1 / 3, gramsBound: "at-least" },
     ]);
@@ -44,9 +44,9 @@ describe("toRecords", () => {
     ];
     const said = (tone: Exclude<Tone, "unknown" | "between">) =>
       toRecords(table({ columns: two, rows: rows(tone) })).map((r) => r.gramsBound);
-    expect(said("at-least")).toEqual(["exact", "at-least"]);
-    expect(said("at-most")).toEqual(["exact", "at-most"]);
-    expect(said("trace")).toEqual(["exact", "at-least"]);
+    expect(said("at-least")).toEqual(["point", "at-least"]);
+    expect(said("at-most")).toEqual(["point", "at-most"]);
+    expect(said("trace")).toEqual(["point", "at-least"]);
     for (const tone of ["known", "derived", "presumed", "borrowed"] as const) {
       expect(said(tone)).toEqual([undefined, undefined]);
     }
@@ -124,7 +124,7 @@ describe("toRecords", () => {
   });
 
   it("gives the tidy rows of what has them, and no others than are asked for", () => {
-    const figure = { amount: fraction(1n, 4n), unit: "g", bound: "exact" };
+    const figure = { amount: fraction(1n, 4n), unit: "g", bound: "point" };
     const rows = [
       { line: "oats", component: "protein", ...figure, own: { verdict: "part" } },
       { head: { sheet: "Oats", own: { verdict: "whole" } }, row: "total", component: "fat", ...figure },

@@ -1,5 +1,6 @@
 import type { FoodCaution } from "../food.ts";
 
+/** What bodies have cautioned of starter foods, each named below with its body. */
 export type StarterCaution =
   | "beans-boil"
   | "iodine-seaweed"

@@ -207,8 +207,8 @@ function scoreBy(
   const { name, mgPerGram, source } = aminoPatterns[pattern];
   const ratios = contents.map(({ of, mgPerGram: content }): Ratio => {
     const ratio = content && over(content.value, exact(mgPerGram[of]));
-    const isLow = content?.bound === "exact" || content?.bound === "at-least";
-    const isHigh = content?.bound === "exact" || content?.bound === "at-most";
+    const isLow = content?.bound === "point" || content?.bound === "at-least";
+    const isHigh = content?.bound === "point" || content?.bound === "at-most";
     return { of, low: ratio && isLow ? ratio : ZERO, high: ratio && isHigh ? ratio : undefined };
   });
   const known = contents.filter(({ mgPerGram: content }) => content !== undefined);

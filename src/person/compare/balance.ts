@@ -75,7 +75,7 @@ function energyOf(portion: EatenPortion, of: RangeOf): Tally | undefined {
   // Free sugars are added sugars and more: those of honey and juice.
   const isPart = of === "freeSugars" && grams.bound !== "unknown";
   const ends = (): Ends => (isPart ? { ...kcal.ends, high: undefined } : kcal.ends);
-  const whole = grams.bound === "exact" ? "at-least" : grams.bound;
+  const whole = grams.bound === "point" ? "at-least" : grams.bound;
   const part = grams.ranged.length > 0 ? boundOfEnds(kcal.value, ends(), false) : whole;
   const bound = isPart ? part : grams.bound;
   return new Tally(kcal.value.n, kcal.value.d, "kcal", grams, () => grams.coverage, bound, ends);
@@ -103,7 +103,7 @@ function verdictOf({ value: share, bound, ranged, ends }: Tally, range: EnergyRa
   if (ranged.length > 0) return verdictOfEnds(ends, least, most);
   const isUnder = least !== undefined && compareRatios(share, least) < 0;
   const isOver = most !== undefined && compareRatios(share, most) > 0;
-  if (bound === "exact") return isUnder ? "under" : isOver ? "over" : "within";
+  if (bound === "point") return isUnder ? "under" : isOver ? "over" : "within";
   if (bound === "at-least") return isOver ? "over" : !isUnder && most === undefined ? "within" : "not-proven";
   if (bound === "at-most")
     return isUnder ? "under" : !isOver && least === undefined ? "within" : "not-proven";

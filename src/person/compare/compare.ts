@@ -168,5 +168,5 @@ function rowsOf(portion: EatenPortion, { references, uppers }: Figures): Compari
 }
 
 function isFree({ figure, amount }: HeldUpper): boolean {
-  return figure.kind === "TDI" && amount.bound === "exact" && isZero(amount.value);
+  return figure.kind === "TDI" && amount.bound === "point" && isZero(amount.value);
 }

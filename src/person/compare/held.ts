@@ -92,7 +92,7 @@ function holdAdded(portion: EatenPortion, figure: UpperFigure, level: Exact): He
     fortified.map(({ amount }) => amount),
   );
   const high = fortified.map(({ most }) => most).reduce(add, ZERO);
-  const bound = held.bound === "exact" || held.bound === "at-most" ? "at-most" : "unknown";
+  const bound = held.bound === "point" || held.bound === "at-most" ? "at-most" : "unknown";
   // Nobody tells how much of it was added: from nothing to all of it.
   const ends = (): Ends => ({ low: ZERO, high, told: high });
   const own = bound === "at-most" && held.ranged.length > 0 ? boundOfEnds(held.value, ends(), false) : bound;

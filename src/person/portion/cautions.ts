@@ -109,7 +109,7 @@ function meet(meeting: TraitMeeting, portion: EatenPortion, traits: readonly Tra
       of,
       amount: told.length > 0 && !whole ? portion.bringsIn(of, told) : portion.brings(of),
     }))
-    .filter(({ amount }) => !(amount.bound === "exact" && isZero(amount.value)));
+    .filter(({ amount }) => !(amount.bound === "point" && isZero(amount.value)));
   if (told.length === 0 && amounts.length === 0) return [];
   if (!isEnough(meeting, told, amounts[0]?.amount)) return [];
   return [{ code, text, source, check, lines: told.map(({ key }) => key), because, amounts }];

@@ -204,7 +204,7 @@ function rowsOf(
 ): DoseRow[] {
   return [...levels].flatMap(([of, all]): DoseRow[] => {
     const amount = dose.brings(of);
-    if (amount.bound === "exact" && isZero(amount.value)) return [];
+    if (amount.bound === "point" && isZero(amount.value)) return [];
     const held = heldBy(amount, dose.ends(of), all);
     const [first, ...rest] = held;
     if (!first) return [];

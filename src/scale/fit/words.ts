@@ -52,7 +52,7 @@ export function pointsText(f: Exact): string {
 
 /** A figure with what is known of it: `at least 4.1 mg`, `25.7% of what is known`, `785 µg by middle figures`. */
 export function boundText(figure: string, bound: Bound): string {
-  if (bound === "exact") return figure;
+  if (bound === "point") return figure;
   if (bound === "between") return `${figure} by middle figures`;
   return bound === "unknown" ? `${figure} of what is known` : `${bound.replace("-", " ")} ${figure}`;
 }

@@ -430,7 +430,7 @@ describe("what is not known", () => {
       "unknown",
       [[[], ["under"]]],
     ]);
-    expect(told(of("plain"), { energyShareOf: "fat", most: "5 %" })).toEqual(["exact", []]);
+    expect(told(of("plain"), { energyShareOf: "fat", most: "5 %" })).toEqual(["point", []]);
     expect(met(of("under"), [{ of: "fat", most: "1 g" }]).notProven[0]?.text).toBe(
       "fat at most 1 g is not proven: under may bring more than is counted",
     );
