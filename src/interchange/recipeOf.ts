@@ -61,16 +61,14 @@ export function recipeFromLines(
   lines: readonly ReadLine[],
   options: RecipeOptionsAsRead,
 ): RecipeRead {
-  const unclear: Fault[] = lines.flatMap(({ unclear: why }, i) =>
-    why ? [{ ...why, path: ["lines", i, ...why.path] }] : [],
-  );
+  const unclear: Fault[] = lines.flatMap((line, i) => unclearIn(line, ["lines", i]));
   const name = options.name ?? said.name;
   const portions = options.portions ?? said.portions;
   if (name === undefined)
     unclear.push(missing("name", "the recipe does not say what it is called", 'name: "Lentil pot"'));
   if (portions === undefined)
     unclear.push(missing("portions", "the recipe does not say how many portions it makes", "portions: 4"));
-  const clear = lines.flatMap(({ line }): readonly LineInput[] => (line ? [line] : []));
+  const clear = lines.flatMap(clearIn);
   if (name === undefined || portions === undefined || clear.length === 0) return { lines, unclear };
   const made = collect(unclear, [], () =>
     recipe({
@@ -85,6 +83,16 @@ export function recipeFromLines(
     }),
   );
   return made ? { recipe: made, lines, unclear } : { lines, unclear };
+}
+
+function clearIn({ line, apart }: ReadLine): readonly LineInput[] {
+  return apart?.flatMap(clearIn) ?? (line ? [line] : []);
+}
+
+/** Why a line is not clear; of one that names several foods, why each of them is not. */
+function unclearIn({ unclear, apart }: ReadLine, path: Fault["path"]): readonly Fault[] {
+  if (apart) return apart.flatMap((each, i) => unclearIn(each, [...path, "apart", i]));
+  return unclear ? [{ ...unclear, path: [...path, ...unclear.path] }] : [];
 }
 
 function missing(field: string, message: string, say: string): Fault {

@@ -163,6 +163,24 @@ export const stepVerbs: ReadonlySet<string> = set(`
   remove cover drain melt peel grate roll knead spread sprinkle toss blend reduce return transfer set turn rinse wash soak
 `);
 
+/** What stands before a noun that two share: basmati or jasmine rice. */
+export const heads: ReadonlyMap<string, ReadonlySet<string>> = new Map([
+  ["rice", set("basmati jasmine arborio carnaroli long-grain short-grain medium-grain sushi wild")],
+  ["flour", set("wheat spelt rye wholemeal wholewheat almond buckwheat bread all-purpose self-raising oat corn rice barley")],
+  ["vinegar", set("cider wine balsamic malt rice sherry")],
+  ["beans", set("kidney pinto cannellini haricot butter navy broad borlotti fava adzuki mung runner")],
+  ["mince", set("beef lamb pork turkey chicken veal")],
+  ["milk", set("oat soy soya almond coconut rice cow's goat's")],
+  ["butter", set("peanut almond cashew")],
+  ["sugar", set("caster granulated cane demerara muscovado icing palm coconut")],
+  ["mushrooms", set("button chestnut portobello oyster shiitake cremini")],
+  ["tomatoes", set("cherry plum vine beef")],
+  ["seeds", set("sunflower pumpkin sesame chia flax poppy hemp cumin fennel caraway")],
+  ["cabbage", set("savoy napa pointed")],
+  ["lettuce", set("romaine cos iceberg butterhead")],
+  ["stock", set("chicken beef vegetable veggie fish pork lamb veal mushroom")],
+]); // biome-ignore format: a noun a line
+
 /** Meats: before them "ground" and "minced" make the name. */
 export const meats: ReadonlySet<string> = set(
   "beef pork lamb veal meat turkey chicken mutton venison bison sausage round chuck",

@@ -48,14 +48,13 @@ export function readOne(text: string): One | undefined {
       rest: text.slice(fraction[0].length).replace(/^ (?:of )?an? (?=\p{L})/u, " "),
       isArticle: false,
     };
-  // Three digits behind a comma are thousands: nobody weighs flour to a milligram. Common practice, no source.
-  const grouped = /^\d{1,3}(?:,\d{3})+(?![\d,.])/.exec(text);
-  if (grouped)
-    return {
-      value: grouped[0].replaceAll(",", ""),
-      rest: text.slice(grouped[0].length),
-      isArticle: false,
-    };
+  // Three digits behind one comma may be thousands or decimals, and stay as they stand; behind two commas they are thousands.
+  const grouped = /^\d{1,3}(?:,\d{3})+(?![\d,.])/.exec(text)?.[0];
+  if (grouped !== undefined) {
+    const isPlain = grouped.split(",").length > 2;
+    const value = isPlain ? grouped.replaceAll(",", "") : grouped;
+    return { value, rest: text.slice(grouped.length), isArticle: false };
+  }
   const decimal = DECIMAL.exec(text);
   if (decimal) {
     const value = decimal[0].replace(",", ".").replace(/^\./, "0.");
@@ -107,8 +106,9 @@ export function isGreaterNumber(a: string, b: string): boolean {
   return n * e > m * d;
 }
 
-/** A number text (`3`, `1.5`, `1/2`, `3 1/2`) as a ratio. */
-function ratio(text: string): readonly [bigint, bigint] {
+/** A number text (`3`, `1.5`, `1/2`, `3 1/2`, `1,000` as thousands) as a ratio. */
+function ratio(given: string): readonly [bigint, bigint] {
+  const text = given.replaceAll(",", "");
   const [whole = "0", part] = text.includes("/") && text.includes(" ") ? text.split(" ") : ["0", text];
   const [top = "0", bottom = "1"] = (part ?? "0").split("/");
   const [units = "0", decimals = ""] = top.split(".");
