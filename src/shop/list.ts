@@ -2,10 +2,10 @@ import { fault, quote } from "../number/error.ts";
 import { type Exact, isZero, plus, sum, ZERO } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import { Result } from "../number/result.ts";
-import { type Cost, costOf } from "./cost.ts";
+import { type Cost, costOfPieces } from "./cost.ts";
 import type { CupboardItem, ShoppingLine } from "./line.ts";
 import type { PortionCost } from "./portions.ts";
-import type { Names } from "./shopped.ts";
+import type { ShopNames } from "./shopped.ts";
 
 /** The day on which a list is shopped for, and the days that it is bought for. */
 export interface ShopDay {
@@ -29,7 +29,7 @@ export class ShoppingList extends Result {
   readonly totals: readonly Cost[];
   /** Undefined where the list is for all days at once. */
   readonly shopDay: ShopDay | undefined;
-  readonly #names: Names;
+  readonly #names: ShopNames;
   readonly #makePortions: () => readonly PortionCost[];
   #portions: readonly PortionCost[] | undefined;
 
@@ -37,7 +37,7 @@ export class ShoppingList extends Result {
   constructor(
     lines: readonly ShoppingLine[],
     cupboard: readonly CupboardItem[],
-    names: Names,
+    names: ShopNames,
     makePortions: () => readonly PortionCost[],
     shopDay?: ShopDay,
   ) {
@@ -55,7 +55,7 @@ export class ShoppingList extends Result {
   }
 
   /** @internal What people and meals are called. */
-  names(): Names {
+  names(): ShopNames {
     return this.#names;
   }
 
@@ -130,9 +130,9 @@ function unpricedIn(lines: readonly ShoppingLine[]): readonly ShoppingLine[] {
 
 function totalsOf(lines: readonly ShoppingLine[]): readonly Cost[] {
   const costs = lines.flatMap(({ cost }) => cost ?? []);
-  const bound = unpricedIn(lines).length === 0 ? "exact" : "at-least";
+  const bound = unpricedIn(lines).length === 0 ? "point" : "at-least";
   return [...new Set(costs.map(({ currency }) => currency))].sort().map((currency) => {
     const own = costs.filter((each) => each.currency === currency);
-    return costOf(currency, sum(own.map(({ unrounded }) => unrounded)), bound);
+    return costOfPieces(currency, sum(own.map(({ unrounded }) => unrounded)), bound);
   });
 }

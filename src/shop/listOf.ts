@@ -8,7 +8,7 @@ import type { ShoppingOptions } from "./input.ts";
 import { cupboardItem, type Priced, pricedLine, type ShoppingLine } from "./line.ts";
 import { type ShopDay, ShoppingList } from "./list.ts";
 import { Opener } from "./need.ts";
-import { byAisle, byName } from "./order.ts";
+import { byAisle, byItsName } from "./order.ts";
 import { portionCosts } from "./portions.ts";
 import type { ReadShopped } from "./shopped.ts";
 
@@ -42,7 +42,7 @@ export function listOf(
     return usedLate.length === 0 ? line : { ...line, usedLate };
   });
   const used = new Map(lines.map(({ food, fromCupboard }) => [food, fromCupboard]));
-  const cupboard = stock.map((each) => cupboardItem(each, used.get(each.food.id) ?? ZERO)).sort(byName);
+  const cupboard = stock.map((each) => cupboardItem(each, used.get(each.food.id) ?? ZERO)).sort(byItsName);
   return new ShoppingList(lines, cupboard, names, () => portionCosts(eaters(), lines, opener), one?.shopDay);
 }
 
@@ -56,7 +56,7 @@ function withCosts(priced: readonly Priced[]): readonly ShoppingLine[] {
     const parts = costParts(
       currency,
       sum(raw),
-      raw.map((each) => ({ raw: each, bound: "exact" as const })),
+      raw.map((each) => ({ raw: each, bound: "point" as const })),
     );
     own.forEach((each, i) => {
       costs.set(each, parts[i]);

@@ -6,7 +6,7 @@ import { fields, list, once, type Schema } from "../document/schema.ts";
 import { type Fault, fault, quote, throwIfAny } from "../number/error.ts";
 import { type Exact, fraction } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { Plan } from "../plan/planned.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { InCupboard, ShoppingOptions } from "./input.ts";
@@ -154,7 +154,7 @@ function keptUntil(
 }
 
 function isPast(keeps: Exact | undefined, days: number): boolean {
-  return keeps !== undefined && compare(fraction(BigInt(days)), keeps) > 0;
+  return keeps !== undefined && compareRatios(fraction(BigInt(days)), keeps) > 0;
 }
 
 function uses(sheets: readonly Sheet[], food: string): boolean {

@@ -3,7 +3,7 @@ import { ZERO } from "../number/exact.ts";
 import { stated } from "../sheet/stated.ts";
 import type { ShoppingLine } from "../shop/line.ts";
 import type { ShoppingChange, ShoppingDifference } from "../shop/shoppingDifference.ts";
-import { figure } from "./figure.ts";
+import { figureCell } from "./figure.ts";
 import { toBuy } from "./shoppingTables.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
 import { pointRow } from "./tallyRow.ts";
@@ -21,7 +21,7 @@ export function shoppingDifferenceTables(d: ShoppingDifference, language: Langua
       stated(name, state, language),
       bought(before),
       bought(after),
-      figure(by, { places: 0, language }),
+      figureCell(by, { places: 0, language }),
     ],
   });
   const aisles = [...new Set(moved.map(({ aisle }) => aisle))];
