@@ -40,6 +40,14 @@ export { type RetentionCode, retentionCodes } from "./food/retention.ts";
 export type { RetentionRow, RetentionTable } from "./food/retentionTable.ts";
 export { FoodTable, foodTable, type StoredFoods } from "./food/table.ts";
 export {
+  type PublishedYield,
+  type YieldCode,
+  type YieldInput,
+  type YieldRow,
+  type YieldTable,
+  yieldCodes,
+} from "./food/yield.ts";
+export {
   type Amount,
   type AmountData,
   type AmountInput,
