@@ -6,7 +6,7 @@ import { findRow, type RetentionInput, retentionCode } from "../food/retention.t
 import type { FoodTable } from "../food/table.ts";
 import { foundYield, isYieldCode } from "../food/yield.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { equals, isZero, ONE } from "../number/exact.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Source } from "./source.ts";
@@ -89,7 +89,7 @@ export function yieldSteps({ plan, values, origin }: Sheet): string[] {
       yieldFactor: figure,
       spread,
     } = foundYield(yieldFactor.code, plan.foods.retention);
-    const between = spread ? `, most from ${toText(spread.low)} to ${toText(spread.high)}` : "";
+    const between = spread ? `, most from ${exactText(spread.low)} to ${exactText(spread.high)}` : "";
     return [
       `${of}yield factor ${showFigure(figure, { significant: 3 })}${between}: code ${code}, ${name}, ${source}`,
     ];

@@ -1,7 +1,7 @@
 import { isYieldCode } from "../food/yield.ts";
 import { type Amount, withExact } from "../measure/amount.ts";
 import { formatAmount } from "../measure/format.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { equals, exact } from "../number/exact.ts";
 import type { Recipe, RecipeInput, WrittenAmount } from "../recipe/document.ts";
 import { recipe } from "../recipe/recipe.ts";
@@ -12,7 +12,7 @@ export function recipeNow(s: Sheet): Recipe {
   const { cookedMass: _, yieldFactor: __, yieldPresumed: ___, ...rest } = s.origin;
   return recipe({
     ...rest,
-    portions: toText(s.values.portions),
+    portions: exactText(s.values.portions),
     lines: s.plan.lines.map(({ line }, i) => ({ ...line, amount: amountNow(s, i) })),
     ...cookingNow(s),
   });
@@ -41,10 +41,10 @@ function amountNow(s: Sheet, i: number): WrittenAmount {
 
 function cookingNow(s: Sheet): Pick<RecipeInput, "cookedMass" | "yieldFactor" | "yieldPresumed"> {
   const { cooking } = s.values;
-  if (cooking.by === "mass") return { cookedMass: `${toText(cooking.mass)} g` };
+  if (cooking.by === "mass") return { cookedMass: `${exactText(cooking.mass)} g` };
   if (cooking.by === "lines") return {};
-  if (cooking.presumed) return { yieldFactor: toText(cooking.factor), yieldPresumed: true };
+  if (cooking.presumed) return { yieldFactor: exactText(cooking.factor), yieldPresumed: true };
   const { yieldFactor } = s.origin;
   if (yieldFactor === undefined) return {};
-  return { yieldFactor: isYieldCode(yieldFactor) ? yieldFactor : toText(exact(yieldFactor)) };
+  return { yieldFactor: isYieldCode(yieldFactor) ? yieldFactor : exactText(exact(yieldFactor)) };
 }
