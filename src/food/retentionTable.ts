@@ -2,7 +2,7 @@ import { isRecord, refuseUnsafe } from "../document/safe.ts";
 import { leaf, type Schema } from "../document/schema.ts";
 import { type Fault, fault, quote, throwIfAny } from "../number/error.ts";
 import { type ComponentId, isComponentId } from "./components.ts";
-import type { YieldTable } from "./yield.ts";
+import { checkYields, type YieldTable } from "./yieldTable.ts";
 
 /**
  * What a table says of one way of cooking: its name; what is left in whole per cents, one for each column,
@@ -89,35 +89,6 @@ function checkEach(table: RetentionTable, at: readonly string[], faults: Fault[]
     if (at.length >= MOST_BESIDE)
       throw fault("retention-malformed", "too many tables beside each other", "give fewer");
     checkEach(table.beside, [...at, "beside"], faults);
-  }
-}
-
-const GRAMS = /^\d{1,6}(\.\d{1,9})?$/;
-const BETWEEN = /^\d{1,4}(\.\d{1,6})?-\d{1,4}(\.\d{1,6})?:\d{1,6}$/;
-
-function checkYields(
-  yields: unknown,
-  wrong: (path: (string | number)[], message: string, hint: string) => void,
-): void {
-  if (yields === undefined) return;
-  if (!Array.isArray(yields)) {
-    wrong(["yields"], "not tables of yields", "give a list: [{ source, codes }]");
-    return;
-  }
-  for (const [i, each] of yields.entries()) {
-    if (!isRecord(each) || typeof each.source !== "string" || !isRecord(each.codes)) {
-      wrong(["yields", i], "not a table of yields", "give source and codes");
-      continue;
-    }
-    for (const [code, row] of Object.entries(each.codes)) {
-      const [name, cooked, raw, spread] = Array.isArray(row) ? row : [];
-      const isMass = (text: unknown): boolean => GRAMS.test(`${text}`) && Number(text) > 0;
-      const hint = 'give a name, the mass cooked and the mass raw: ["rice", "280", "100"]';
-      if (typeof name !== "string" || !isMass(cooked) || !isMass(raw))
-        wrong(["yields", i, code], "not a yield", hint);
-      else if (spread !== undefined && !BETWEEN.test(`${spread}`))
-        wrong(["yields", i, code], "not a spread", 'write low-high:count: "0.62-0.81:75"');
-    }
   }
 }
 

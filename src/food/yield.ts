@@ -2,19 +2,7 @@ import { fault, kindOf, quote } from "../number/error.ts";
 import { type Exact, exact, over, type Value } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import { checkRetention, type RetentionTable } from "./retentionTable.ts";
-
-/**
- * What a table says of the yield of one food or one way of cooking: its name, the mass cooked and the mass
- * that it came of, in one unit; where the table tells it, between which yields most such foods lie and how
- * many there were, as in `0.62-0.81:75`.
- */
-export type YieldRow = readonly [name: string, cooked: string, raw: string, spread?: string];
-
-/** Published yields, by code. */
-export interface YieldTable {
-  readonly source: string;
-  readonly codes: { readonly [code: string]: YieldRow };
-}
+import type { YieldRow, YieldTable } from "./yieldTable.ts";
 
 /** A yield as written: cooked mass ÷ raw mass, or the code of a published one. */
 export type YieldInput = Value | YieldCode;

@@ -1,4 +1,4 @@
-import type { YieldTable } from "../yield.ts";
+import type { YieldTable } from "../yieldTable.ts";
 
 /**
  * What foods weigh cooked, grams, and what they were raw.

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { gunzipSync } from "node:zlib";
-import type { YieldRow } from "../../../src/food/yield.ts";
+import type { YieldRow } from "../../../src/food/yieldTable.ts";
 import { median } from "./estimate.ts";
 import { observations } from "./pairs.ts";
 import { ways } from "./ways.ts";
@@ -90,7 +90,7 @@ const row = ([code, told]: readonly [string, YieldRow]): string =>
 
 /** The data file, as the two make it. */
 export function writtenYields(): string {
-  return `import type { YieldTable } from "../yield.ts";
+  return `import type { YieldTable } from "../yieldTable.ts";
 
 /**
  * What foods weigh cooked, grams, and what they were raw.
