@@ -1295,7 +1295,7 @@ export const planJsonSchema: JsonSchema = {
           },
         },
         people: { type: "array", items: { $ref: "#/$defs/__schema5" }, minItems: 1 },
-        authority: { enum: ["uk", "us", "eu"] },
+        authority: { enum: ["uk", "us", "eu", "nordic", "anz", "who"] },
         silent: { enum: ["refuse", "accept"] },
         pots: {
           anyOf: [
@@ -1435,7 +1435,7 @@ export const planJsonSchema: JsonSchema = {
           },
         },
         people: { type: "array", items: { $ref: "#/$defs/__schema5" }, minItems: 1 },
-        authority: { enum: ["uk", "us", "eu"] },
+        authority: { enum: ["uk", "us", "eu", "nordic", "anz", "who"] },
         silent: { enum: ["refuse", "accept"] },
         pots: {
           anyOf: [
