@@ -263,7 +263,17 @@ export const recipeJsonSchema: JsonSchema = {
                 ],
               },
               retentionPresumed: { type: "boolean" },
-              yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
+              yieldFactor: {
+                anyOf: [
+                  { type: ["number", "string"], exclusiveMinimum: 0 },
+                  {
+                    type: "object",
+                    properties: { code: { type: "string", minLength: 1, maxLength: 200 } },
+                    required: ["code"],
+                    additionalProperties: false,
+                  },
+                ],
+              },
               added: { enum: ["cooking", "serving"] },
               prep: { type: "string", minLength: 1, maxLength: 2000 },
               meta: {},
@@ -287,7 +297,17 @@ export const recipeJsonSchema: JsonSchema = {
             },
           ],
         },
-        yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
+        yieldFactor: {
+          anyOf: [
+            { type: ["number", "string"], exclusiveMinimum: 0 },
+            {
+              type: "object",
+              properties: { code: { type: "string", minLength: 1, maxLength: 200 } },
+              required: ["code"],
+              additionalProperties: false,
+            },
+          ],
+        },
         yieldPresumed: { type: "boolean" },
         normalPortion: {
           anyOf: [
@@ -1296,7 +1316,7 @@ export const planJsonSchema: JsonSchema = {
           },
         },
         people: { type: "array", items: { $ref: "#/$defs/__schema5" }, minItems: 1 },
-        authority: { enum: ["uk", "us", "eu"] },
+        authority: { enum: ["uk", "us", "eu", "nordic", "anz", "who"] },
         silent: { enum: ["refuse", "accept"] },
         pots: {
           anyOf: [
@@ -1436,7 +1456,7 @@ export const planJsonSchema: JsonSchema = {
           },
         },
         people: { type: "array", items: { $ref: "#/$defs/__schema5" }, minItems: 1 },
-        authority: { enum: ["uk", "us", "eu"] },
+        authority: { enum: ["uk", "us", "eu", "nordic", "anz", "who"] },
         silent: { enum: ["refuse", "accept"] },
         pots: {
           anyOf: [
@@ -1523,7 +1543,17 @@ export const planJsonSchema: JsonSchema = {
                     },
                   ],
                 },
-                yieldFactor: { type: ["number", "string"] },
+                yieldFactor: {
+                  anyOf: [
+                    { type: ["number", "string"], exclusiveMinimum: 0 },
+                    {
+                      type: "object",
+                      properties: { code: { type: "string", minLength: 1, maxLength: 200 } },
+                      required: ["code"],
+                      additionalProperties: false,
+                    },
+                  ],
+                },
                 yieldPresumed: { type: "boolean" },
               },
               required: ["portions", "amounts"],
@@ -2015,7 +2045,17 @@ export const planJsonSchema: JsonSchema = {
                     ],
                   },
                   retentionPresumed: { type: "boolean" },
-                  yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
+                  yieldFactor: {
+                    anyOf: [
+                      { type: ["number", "string"], exclusiveMinimum: 0 },
+                      {
+                        type: "object",
+                        properties: { code: { type: "string", minLength: 1, maxLength: 200 } },
+                        required: ["code"],
+                        additionalProperties: false,
+                      },
+                    ],
+                  },
                   added: { enum: ["cooking", "serving"] },
                   prep: { type: "string", minLength: 1, maxLength: 2000 },
                   meta: {},
@@ -2039,7 +2079,17 @@ export const planJsonSchema: JsonSchema = {
                 },
               ],
             },
-            yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
+            yieldFactor: {
+              anyOf: [
+                { type: ["number", "string"], exclusiveMinimum: 0 },
+                {
+                  type: "object",
+                  properties: { code: { type: "string", minLength: 1, maxLength: 200 } },
+                  required: ["code"],
+                  additionalProperties: false,
+                },
+              ],
+            },
             yieldPresumed: { type: "boolean" },
             normalPortion: {
               anyOf: [
