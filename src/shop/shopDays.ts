@@ -11,7 +11,7 @@ import { Plan } from "../plan/planned.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { InCupboard, ShoppingOptions } from "./input.ts";
 import type { ShopDay, ShoppingList } from "./list.ts";
-import { listOf } from "./listOf.ts";
+import { makeList } from "./makeList.ts";
 import { Opener } from "./need.ts";
 import { namesIn } from "./shopped.ts";
 
@@ -65,7 +65,7 @@ export function shoppingLists(x: Plan | CookingSchedule, how: ShopDaysOptions): 
         return id === undefined ? [] : [{ day: id, name: nameOf(id) }];
       }),
     };
-    const list = listOf(
+    const list = makeList(
       { sheets: days.flatMap((of) => byDay[of] ?? []), eaters: () => [], names: namesIn(schedule.plan) },
       { ...rest, cupboard },
       {

@@ -1,6 +1,6 @@
 import type { Shopped, ShoppingOptions } from "./input.ts";
 import type { ShoppingList } from "./list.ts";
-import { listOf } from "./listOf.ts";
+import { makeList } from "./makeList.ts";
 import { readShopped } from "./shopped.ts";
 
 export type { Cost } from "./cost.ts";
@@ -56,5 +56,5 @@ export { type ShoppingChange, ShoppingDifference, shoppingDifference } from "./s
  * ```
  */
 export function shoppingList(x: Shopped, how: ShoppingOptions = {}): ShoppingList {
-  return listOf(readShopped(x), how);
+  return makeList(readShopped(x), how);
 }

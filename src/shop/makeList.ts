@@ -22,7 +22,7 @@ export interface OneOfSeveral {
 }
 
 /** Makes the list of what is shopped for, after what the cupboard has. */
-export function listOf(
+export function makeList(
   { sheets, eaters, names }: ReadShopped,
   how: ShoppingOptions,
   one?: OneOfSeveral,
