@@ -1,7 +1,7 @@
 import { word } from "../document/leaves.ts";
 import { isRecord, trust } from "../document/safe.ts";
 import { andThen, fields, leaf, list, once, optional, type Refuse, type Schema } from "../document/schema.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { exact, type Value } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { componentId } from "./componentSchema.ts";
@@ -23,11 +23,11 @@ export interface PackedFoods extends Packing {
 export interface Packing {
   /** What each figure of a food speaks of, in order. */
   readonly components: readonly ComponentId[];
-  readonly marks: readonly Mark[];
+  readonly marks: readonly PackedMark[];
 }
 
 /** What a figure says beside its numbers, or in their place. */
-export type Mark = { readonly [field: string]: unknown };
+export type PackedMark = { readonly [field: string]: unknown };
 
 /**
  * A food whose figures stand between spaces: `325`, `-` where there is none, `trace`, `0:2` where the
@@ -73,7 +73,7 @@ export function unpacked(
 
 interface HowToUnpack {
   /** Reads a mark when a figure with it is first asked for. */
-  readonly markAt?: (place: number) => Mark | undefined;
+  readonly markAt?: (place: number) => PackedMark | undefined;
   readonly check?: (figures: FoodInput["per100g"]) => FoodInput["per100g"];
   readonly refuse?: (message: string, hint: string) => void;
 }
@@ -143,7 +143,7 @@ type FullFigure = Extract<Figure, { readonly value: unknown }>;
 
 /** As it was written, where that is digits. */
 function asText(value: Value): string {
-  return typeof value === "string" && /^[\d./]+$/.test(value) ? value : toText(exact(value));
+  return typeof value === "string" && /^[\d./]+$/.test(value) ? value : exactText(exact(value));
 }
 
 /** The schema of packed foods, read to foods as they were written; what these hold is still to be read. */
@@ -171,7 +171,7 @@ interface Unpacked {
   readonly retention?: RetentionTable | undefined;
 }
 
-export function record<T extends object = Mark>(expected: string): Schema<T> {
+export function record<T extends object = PackedMark>(expected: string): Schema<T> {
   return leaf(expected, { type: "object" }, isRecord, (given) => given as T);
 }
 
@@ -180,7 +180,7 @@ export function unpackFigures(
   packed: unknown,
   { components, marks }: Packing,
   refuse: (message: string, hint: string) => void = () => {},
-  markAt: (place: number) => Mark | undefined = (place) => marks[place],
+  markAt: (place: number) => PackedMark | undefined = (place) => marks[place],
 ): FoodInput["per100g"] {
   const cells = typeof packed === "string" && packed !== "" ? packed.split(" ") : [];
   if (cells.length !== components.length)
@@ -204,7 +204,7 @@ export function unpackFigures(
   return figures;
 }
 
-function named(numbers: readonly string[]): Mark {
+function named(numbers: readonly string[]): PackedMark {
   const made: { [name: string]: unknown } = {};
   numbers.forEach((each, i) => {
     const name = NUMBERS[i];

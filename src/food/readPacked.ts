@@ -5,7 +5,14 @@ import { fields, list, once, optional, type Schema } from "../document/schema.ts
 import { type Fault, fault, quote, throwIfAny } from "../number/error.ts";
 import { componentId } from "./componentSchema.ts";
 import type { Figure, FoodInput } from "./food.ts";
-import { type Mark, PACKED_FORMAT, type PackedFood, type PackedFoods, record, unpacked } from "./packed.ts";
+import {
+  PACKED_FORMAT,
+  type PackedFood,
+  type PackedFoods,
+  type PackedMark,
+  record,
+  unpacked,
+} from "./packed.ts";
 import { type RetentionTable, retentionTableSchema } from "./retentionTable.ts";
 import { figuresSchema, foodSchema } from "./schema.ts";
 
@@ -22,7 +29,7 @@ export interface FoodsToRead {
 export function readWhenAsked({ foods, ...head }: PackedFoods): FoodsToRead {
   const packing = read(headSchema(), head, "food-malformed");
   const soundMarks = new Set<number>();
-  const markAt = (place: number): Mark | undefined => {
+  const markAt = (place: number): PackedMark | undefined => {
     const mark = packing.marks[place];
     if (mark === undefined || soundMarks.has(place)) return mark;
     const figure = "below" in mark || "value" in mark ? mark : { value: "0", ...mark };

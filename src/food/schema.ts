@@ -14,7 +14,7 @@ import {
 import { measureSetNames } from "../measure/measures.ts";
 import { quote } from "../number/error.ts";
 import { exact } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { type Allergen, allergens } from "./allergens.ts";
 import { byComponent, componentId } from "./componentSchema.ts";
 import type {
@@ -148,11 +148,11 @@ function refuseOutside(
   { low, high, value: middle, least, most }: Partial<Full>,
   refuse: Refuse,
 ): void {
-  if (least !== undefined && most !== undefined && compare(exact(least), exact(most)) > 0)
+  if (least !== undefined && most !== undefined && compareRatios(exact(least), exact(most)) > 0)
     refuse("the least found is above the most", "give the least first", ["least"]);
   if (middle === undefined) return;
   const isInside =
-    (low === undefined || compare(exact(low), exact(middle)) <= 0) &&
-    (high === undefined || compare(exact(middle), exact(high)) <= 0);
+    (low === undefined || compareRatios(exact(low), exact(middle)) <= 0) &&
+    (high === undefined || compareRatios(exact(middle), exact(high)) <= 0);
   if (!isInside) refuse("the value lies outside low to high", "give low, value and high in rising order");
 }

@@ -3,7 +3,7 @@ import { read } from "../document/read.ts";
 import { checkFoodTable, type FoodTable } from "../food/table.ts";
 import { LONGEST_TEXT } from "./linesFromText.ts";
 import { readLineOf } from "./readLineOf.ts";
-import { type RecipeRead, type RecipeReadOptions, readOptions, recipeOf } from "./recipeOf.ts";
+import { type RecipeRead, type RecipeReadOptions, readOptions, recipeFromLines } from "./recipeOf.ts";
 import { physicalLines } from "./text/physicalLines.ts";
 import { isItem, plainLine } from "./text/plainLine.ts";
 import { portionsInTitle, portionsOf, saysPortions } from "./text/portionsOf.ts";
@@ -45,7 +45,7 @@ export function recipeFromText(given: string, foods: FoodTable, options: RecipeR
   const written = above.filter((line, i) => i !== serves && !INGREDIENTS.test(plainLine(line)));
   const portions = serves < 0 ? portionsInTitle(title ?? "") : portionsOf(plainLine(above[serves] ?? ""));
   const lines = written.map((line) => readLineOf(line, foods, how));
-  return recipeOf({ name: title, portions, method }, lines, how);
+  return recipeFromLines({ name: title, portions, method }, lines, how);
 }
 
 function stepOf(line: string): string {

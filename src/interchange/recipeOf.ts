@@ -30,16 +30,16 @@ export interface RecipeRead {
 }
 
 /** {@link RecipeReadOptions}, read. */
-export interface ReadOptions extends Omit<RecipeReadOptions, "measures" | "portions"> {
+export interface RecipeOptionsAsRead extends Omit<RecipeReadOptions, "measures" | "portions"> {
   readonly measures?: ReadySet;
   readonly portions?: Exact;
 }
 
-export const readOptions: () => Schema<ReadOptions> = /* @__PURE__ */ once(() =>
-  fields<ReadOptions>(readShape()),
+export const readOptions: () => Schema<RecipeOptionsAsRead> = /* @__PURE__ */ once(() =>
+  fields<RecipeOptionsAsRead>(readShape()),
 );
 
-function readShape(): Shape<ReadOptions> {
+function readShape(): Shape<RecipeOptionsAsRead> {
   return {
     measures: optional(measures()),
     name: optional(text(500)),
@@ -49,14 +49,18 @@ function readShape(): Shape<ReadOptions> {
 }
 
 /** What a recipe says of itself beside its lines. */
-export interface Said {
+export interface RecipeHead {
   readonly name: string | undefined;
   readonly portions: Exact | undefined;
   readonly method: readonly string[];
 }
 
 /** The document of what is clear among lines, and all that is not. */
-export function recipeOf(said: Said, lines: readonly ReadLine[], options: ReadOptions): RecipeRead {
+export function recipeFromLines(
+  said: RecipeHead,
+  lines: readonly ReadLine[],
+  options: RecipeOptionsAsRead,
+): RecipeRead {
   const unclear: Fault[] = lines.flatMap((line, i) => unclearIn(line, ["lines", i]));
   const name = options.name ?? said.name;
   const portions = options.portions ?? said.portions;

@@ -1,7 +1,7 @@
 import { type Exact, exact, fraction, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { Check } from "./check.ts";
-import { type Childbearing, stateOf } from "./intakes/stage.ts";
+import { type Childbearing, childbearingOf } from "./intakes/stage.ts";
 import type { Authority } from "./intakes/table.ts";
 import type { Facts } from "./person.ts";
 
@@ -65,11 +65,11 @@ const YEAR: Exact = /* @__PURE__ */ fraction(12n);
 
 /** What one authority adds for a person's state: nothing where it has no figure for it. */
 export function energyAddition(authority: Authority, facts: Facts): EnergyAddition | undefined {
-  const state = stateOf(facts);
+  const state = childbearingOf(facts);
   const { source, ages, ...published } = energyAdditions[authority];
   const isOfAge =
-    compare(facts.age, exact(ages.from)) >= 0 &&
-    (ages.below === undefined || compare(facts.age, exact(ages.below)) < 0);
+    compareRatios(facts.age, exact(ages.from)) >= 0 &&
+    (ages.below === undefined || compareRatios(facts.age, exact(ages.below)) < 0);
   if (state === undefined || !isOfAge) return undefined;
   const kcal =
     state === "pregnancy" ? published.pregnancy[(facts.pregnant ?? 1) - 1] : ofMonths(published, facts);
@@ -91,6 +91,6 @@ function ofMonths(
   facts: Facts,
 ): string | undefined {
   const months = facts.monthsSinceBirth ?? ZERO;
-  if (compare(months, HALF_YEAR) < 0) return first;
-  return compare(months, YEAR) < 0 ? second : undefined;
+  if (compareRatios(months, HALF_YEAR) < 0) return first;
+  return compareRatios(months, YEAR) < 0 ? second : undefined;
 }

@@ -10,9 +10,9 @@ import type { Tally } from "../sheet/tally.ts";
 import { balanceTables } from "./balanceTable.ts";
 import { cautionTables } from "./cautionTable.ts";
 import { boundFigure, nameOf } from "./comparisonCells.ts";
-import { figure, legend, rangeFigure } from "./figure.ts";
+import { figureCell, legend, rangeFigure } from "./figure.ts";
 import { groupHeadings } from "./sheetTables.ts";
-import { type Cell, type Figure, type Row, type Table, table } from "./table.ts";
+import { type Cell, type Row, type Table, type TableFigure, table } from "./table.ts";
 import { endsFigure, hasEnds, rangedNotes, silentNotes } from "./tallyFigure.ts";
 
 /** How an authority is named to a reader. */
@@ -182,7 +182,7 @@ function openFigure(
   amount: Tally,
   verdict: HeldReference["verdict"] | UpperVerdict,
   how: FigureOptions,
-): Figure {
+): TableFigure {
   const isOpen = verdict === "not-proven" || verdict === "may-be-past";
   return isOpen && hasEnds(amount) ? endsFigure(amount, how) : boundFigure(amount, how);
 }
@@ -195,7 +195,7 @@ function referenceCell({ figure: f }: HeldReference, language: Language): Cell {
     ? say(language, "{low} to {high}", { low, high: showFigure(exact(f.most), { language }) })
     : low;
   return {
-    ...figure(value, { language }),
+    ...figureCell(value, { language }),
     text: markUnverified(`${text} ${unit}, ${say(language, f.kind)}`, f.check, language),
   };
 }
@@ -204,7 +204,7 @@ function upperCell({ figure: f }: HeldUpper, language: Language): Cell {
   const value = exact(f.value);
   const text = showFigure(value, { unit: f.unit, language });
   return {
-    ...figure(value, { language }),
+    ...figureCell(value, { language }),
     text: markUnverified(`${text}, ${say(language, f.kind)}`, f.check, language),
   };
 }

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { intakeTables } from "../../src/person/intakes/figures.ts";
 import { labelTables } from "../../src/person/intakes/labelReference.ts";
-import type { Row } from "../../src/person/intakes/table.ts";
+import type { IntakeRow } from "../../src/person/intakes/table.ts";
 import { energyRanges } from "../../src/person/ranges/all.ts";
 
 /** A published figure: one cell of a table, an addition to it, or a range. */
@@ -14,7 +14,7 @@ interface Figure {
   readonly check: string;
 }
 
-function figuresOf(row: Row, source: string, stages: readonly string[] = []): Figure[] {
+function figuresOf(row: IntakeRow, source: string, stages: readonly string[] = []): Figure[] {
   const printed = row.values.split(" ").map((value, i) => [stages[i] ?? "", value] as const);
   const { pregnant, breastfeeding } = row.adds ?? {};
   const added = [

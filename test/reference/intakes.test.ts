@@ -4,7 +4,7 @@ import { SteelyardError } from "../../src/number/error.ts";
 import { intakeTables } from "../../src/person/intakes/figures.ts";
 import { countsFood, referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import { readStage } from "../../src/person/intakes/stage.ts";
-import type { Authority, Row } from "../../src/person/intakes/table.ts";
+import type { Authority, IntakeRow } from "../../src/person/intakes/table.ts";
 import { upperLimits } from "../../src/person/intakes/upperLimits.ts";
 import type { Person } from "../../src/person/person.ts";
 import { energyRanges, energyRangesFor } from "../../src/person/ranges/all.ts";
@@ -17,7 +17,7 @@ const man: Person = { sex: "male", age: 30, mass: "80 kg", height: "1.80 m", act
 describe("every row", () => {
   const rows = authorities.flatMap((authority) =>
     intakeTables[authority].flatMap(({ references = [], uppers = [], stages }) =>
-      [...references, ...uppers].map((row: Row) => [row, stages] as const),
+      [...references, ...uppers].map((row: IntakeRow) => [row, stages] as const),
     ),
   );
 

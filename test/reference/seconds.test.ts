@@ -4,10 +4,10 @@ import { intakeTables } from "../../src/person/intakes/figures.ts";
 import { type ReferenceIntakes, referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import type { ReferenceFigure, UpperFigure } from "../../src/person/intakes/resolve.ts";
 import { columnFor, readStage } from "../../src/person/intakes/stage.ts";
-import type { Authority, Basis, Row } from "../../src/person/intakes/table.ts";
+import type { Authority, Basis, IntakeRow } from "../../src/person/intakes/table.ts";
 import { upperLimits } from "../../src/person/intakes/upperLimits.ts";
 import type { Person } from "../../src/person/person.ts";
-import { readPerson } from "../../src/person/readPerson.ts";
+import { personFacts } from "../../src/person/readPerson.ts";
 import * as eu from "./seconds/eu.ts";
 import { peopleOf, type Second, type SecondAddition } from "./seconds/second.ts";
 import * as uk from "./seconds/uk.ts";
@@ -82,9 +82,9 @@ const tables: readonly (readonly [Authority, string, uppers.UpperTable])[] = [
 
 /** The cells of an authority's tables that hold a figure for someone, by table, row and column. */
 function cellsOf(authority: Authority, who: Who, wanted: Wanted): string[] {
-  const facts = readPerson(personOf(who));
+  const facts = personFacts(personOf(who));
   return intakeTables[authority].flatMap(({ stages, ...table }, t) =>
-    (table[wanted.in] ?? []).flatMap((row: Row, r): string[] => {
+    (table[wanted.in] ?? []).flatMap((row: IntakeRow, r): string[] => {
       const { of, basis, per } = wanted;
       const isOther =
         row.of[0] !== of || (basis && row.basis !== basis) || (row.per ?? "day") !== (per ?? "day");

@@ -111,7 +111,7 @@ export const sizes: ReadonlyMap<string, string> = map(`
 `);
 
 /** States that a food is bought or kept in. */
-export const states: ReadonlySet<string> = set(`
+export const stateWords: ReadonlySet<string> = set(`
   fresh raw canned tinned frozen dried dehydrated boneless skinless unsalted salted untreated unwaxed ripe overripe lean
   organic whole enriched pickled cooked uncooked pitted seedless unsweetened sweetened fed live smoked-dried
   bone-in skin-on skin-off free-range low-fat lowfat fat-free nonfat non-fat full-fat reduced-fat low-sodium reduced-sodium

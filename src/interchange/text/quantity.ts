@@ -1,7 +1,7 @@
 import { numberWords } from "../data/words.ts";
 
 /** A number or a range at the beginning of a text, and what follows it. */
-export interface Quantity {
+export interface SpelledNumber {
   readonly least: string;
   readonly most: string;
   readonly rest: string;
@@ -22,12 +22,12 @@ const WORD = /^([a-z]+)(?![a-z'’])/i;
 const BETWEEN = /^ ?(?:-|–|—|−|~|\.\.+|…|to|or|and up to|up to) ?(?=[\d.]|[a-z]+\b)/i;
 
 /** Reads a number in figures or words, or a range of two, at the beginning of a text. */
-export function readQuantity(text: string): Quantity | undefined {
+export function readQuantity(text: string): SpelledNumber | undefined {
   const first = readOne(text);
   if (!first) return undefined;
   const between = BETWEEN.exec(first.rest);
   const second = between && !first.isArticle ? readOne(first.rest.slice(between[0].length)) : undefined;
-  if (second && !second.isArticle && isAbove(second.value, first.value))
+  if (second && !second.isArticle && isGreaterNumber(second.value, first.value))
     return { least: first.value, most: second.value, rest: second.rest, isArticle: false };
   return { least: first.value, most: first.value, rest: first.rest, isArticle: first.isArticle };
 }
@@ -100,7 +100,7 @@ function readWords(text: string): One | undefined {
 }
 
 /** Whether one number text is above another, exactly. */
-export function isAbove(a: string, b: string): boolean {
+export function isGreaterNumber(a: string, b: string): boolean {
   const [n, d] = ratio(a);
   const [m, e] = ratio(b);
   return n * e > m * d;

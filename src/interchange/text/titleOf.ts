@@ -1,6 +1,6 @@
 import { isItem, plainLine } from "./plainLine.ts";
 import { portionsInTitle, saysPortions } from "./portionsOf.ts";
-import { readWritten } from "./written.ts";
+import { leadingAmount } from "./written.ts";
 
 export const METHOD: RegExp =
   /^(?:method|instructions?|directions?|preparation|steps|how to make it|to make)\s*:?$/i;
@@ -22,5 +22,5 @@ export function titleOf(whole: string, [first, second]: readonly string[]): stri
     saysPortions(plainLine(second)) ||
     INGREDIENTS.test(plainLine(second)) ||
     portionsInTitle(plain) !== undefined;
-  return isApart && readWritten(first).kind !== "ingredient" ? plain : undefined;
+  return isApart && leadingAmount(first).kind !== "ingredient" ? plain : undefined;
 }

@@ -30,7 +30,7 @@ export function nothingOf(text: string): Omit<Written, "kind" | "note"> {
 }
 
 /** Reads one line. */
-export function readWritten(line: string): Written {
+export function leadingAmount(line: string): Written {
   const text = line.length > LONGEST_LINE ? "" : plainLine(line);
   const empty = nothingOf(line);
   if (text === "") return { ...empty, kind: "other", note: line.trim().slice(0, LONGEST_LINE) };
@@ -78,7 +78,7 @@ function foodsApart(read: Omit<Written, "apart">, { isEach, more }: Gathered): r
     const amounts = names.length === 1 || isEach ? read.amounts : [];
     return { ...read, food, amounts, kind: amounts.length > 0 ? "ingredient" : "no-amount", apart: [] };
   });
-  const [another] = more === undefined ? [] : [readWritten(more)];
+  const [another] = more === undefined ? [] : [leadingAmount(more)];
   if (!another) return own;
   const others = another.apart.length > 0 ? another.apart : [another];
   return [...own, ...others.map((each) => ({ ...each, text: read.text }))];

@@ -1,6 +1,6 @@
 import { type Language, say } from "../../document/language.ts";
 import { type ComponentId, componentIds, isListed } from "../../food/components.ts";
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { type Exact, fraction } from "../../number/exact.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
@@ -35,7 +35,7 @@ export function pageLine(s: Sheet, i: number, language: Language): PageLine {
   const yieldFactor = lineYield(s.plan, i);
   const figures = componentIds.map((_, k) => knownFigure(source, k, language));
   const written = figures.map(({ value, inPart }) =>
-    value === undefined ? "" : `${typeof value === "string" ? value : toText(value)}${inPart ? "+" : ""}`,
+    value === undefined ? "" : `${typeof value === "string" ? value : exactText(value)}${inPart ? "+" : ""}`,
   );
   return {
     name: say(language, source.name),
@@ -44,7 +44,7 @@ export function pageLine(s: Sheet, i: number, language: Language): PageLine {
     added: line.added,
     yieldFactor,
     figures,
-    alike: [line.key, source.id, line.added, toText(yieldFactor), ...written].join("\n"),
+    alike: [line.key, source.id, line.added, exactText(yieldFactor), ...written].join("\n"),
   };
 }
 

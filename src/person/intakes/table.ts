@@ -71,7 +71,7 @@ export type StageText = string;
  * What a row says, apart from its kind. Figures stand as printed, one for each stage:
  * `-` is none, `=` the figure of the same age when neither pregnant nor breastfeeding, `3-7` a range.
  */
-export interface Row {
+export interface IntakeRow {
   /** The components that the figure counts; several are summed. */
   readonly of: readonly [ComponentId, ...ComponentId[]];
   readonly values: string;
@@ -98,11 +98,11 @@ export interface Row {
   readonly seen?: readonly (StageText | "adds pregnant" | "adds breastfeeding")[];
 }
 
-export interface ReferenceRow extends Row {
+export interface ReferenceRow extends IntakeRow {
   readonly kind: ReferenceKind;
 }
 
-export interface UpperRow extends Row {
+export interface UpperRow extends IntakeRow {
   readonly kind: UpperKind;
   readonly covers: Covers;
 }
