@@ -32,8 +32,9 @@ interface Published {
  * months are partly fed otherwise; neither SACN nor EFSA has one figure for them. EFSA's are read in its
  * Summary report of 2017 (e15121), page 12, beside 0.29, 1.1 and 2.1 MJ. The Institute of
  * Medicine reckons with what milk takes less what the body's own stores give: 500 - 170, then 400.
+ * Those of the other authorities were not read, and none is added under them.
  */
-export const energyAdditions: { readonly [A in Authority]: Published } = {
+export const energyAdditions: { readonly [A in Authority]?: Published } = {
   uk: {
     source: "SACN (UK) 2011, Dietary Reference Values for Energy",
     pregnancy: ["0", "0", "191"],
@@ -66,7 +67,9 @@ const YEAR: Exact = /* @__PURE__ */ fraction(12n);
 /** What one authority adds for a person's state: nothing where it has no figure for it. */
 export function energyAddition(authority: Authority, facts: Facts): EnergyAddition | undefined {
   const state = childbearingOf(facts);
-  const { source, ages, ...published } = energyAdditions[authority];
+  const found = energyAdditions[authority];
+  if (!found) return undefined;
+  const { source, ages, ...published } = found;
   const isOfAge =
     compareRatios(facts.age, exact(ages.from)) >= 0 &&
     (ages.below === undefined || compareRatios(facts.age, exact(ages.below)) < 0);

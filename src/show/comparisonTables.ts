@@ -20,6 +20,9 @@ const AUTHORITIES: { readonly [A in Authority]: string } = {
   uk: "United Kingdom",
   us: "United States and Canada",
   eu: "European Union",
+  nordic: "Nordic countries",
+  anz: "Australia and New Zealand",
+  who: "WHO and FAO",
 };
 
 const REFERENCE_WORDS: { readonly [V in ReferenceVerdict]: string } = {
@@ -40,8 +43,12 @@ const UPPER_WORDS: { readonly [V in UpperVerdict]: string } = {
 const KINDS: readonly (readonly [ReferenceKind | UpperKind, string])[] = [
   ["RNI", "RNI: reference nutrient intake, enough for nearly everyone"],
   ["RDA", "RDA: recommended dietary allowance, enough for nearly everyone"],
+  ["RDI", "RDI: recommended dietary intake, enough for nearly everyone"],
+  ["RI", "RI: recommended intake, enough for nearly everyone"],
   ["PRI", "PRI: population reference intake, enough for nearly everyone"],
   ["AI", "AI: adequate intake, where no more exact figure could be set"],
+  ["AMDR", "AMDR: acceptable range of intake, against chronic disease"],
+  ["SDT", "SDT: suggested dietary target, to lower the risk of chronic disease; no level of harm"],
   ["NRV", "NRV: nutrient reference value for labels"],
   ["NRV-R", "NRV-R: nutrient reference value for labels, set from requirements"],
   ["NRV-NCD", "NRV-NCD: nutrient reference value for labels, set from risk of disease"],

@@ -97,7 +97,14 @@ function isOpenTo({ verdict }: DoseFor): boolean {
 }
 
 /** How an authority is named in a table of several people. */
-const NAMES: { readonly [A in Authority]: string } = { uk: "UK", us: "US", eu: "EU" };
+const NAMES: { readonly [A in Authority]: string } = {
+  uk: "UK",
+  us: "US",
+  eu: "EU",
+  nordic: "Nordic",
+  anz: "ANZ",
+  who: "WHO",
+};
 
 /** What to do where an authority has no level at someone's age, or nobody has. */
 function askNotes(rows: readonly DoseRow[], language: Language): string[] {

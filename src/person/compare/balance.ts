@@ -30,6 +30,10 @@ const PER_GRAM: { readonly [O in RangeOf]?: readonly [ComponentId, number] } = {
   saturatedFat: ["saturatedFat", 9],
   linoleicAcid: ["linoleicAcid", 9],
   alphaLinolenicAcid: ["alphaLinolenicAcid", 9],
+  omega3: ["omega3", 9],
+  monounsaturatedFat: ["monounsaturatedFat", 9],
+  polyunsaturatedFat: ["polyunsaturatedFat", 9],
+  transFat: ["transFat", 9],
   addedSugars: ["addedSugars", 4],
   freeSugars: ["addedSugars", 4],
 };

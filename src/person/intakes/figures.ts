@@ -2,8 +2,10 @@ import type { ComponentId } from "../../food/components.ts";
 import { exact } from "../../number/exact.ts";
 import { compareRatios } from "../../number/ratio.ts";
 import type { Facts } from "../person.ts";
+import * as anz from "./anz.ts";
 import * as eu from "./euReferences.ts";
 import { euFluoride, euManganese, euUpper } from "./euUpper.ts";
+import * as nordic from "./nordic.ts";
 import {
   type IntakeSetting,
   type ReadTable,
@@ -13,18 +15,19 @@ import {
 } from "./resolve.ts";
 import { heeds, readStage } from "./stage.ts";
 import type { Authority, Covers, IntakeRow, IntakeTable } from "./table.ts";
-import { tolerable } from "./tolerable.ts";
+import { mothersCaffeine, tolerable } from "./tolerable.ts";
 import { ukFibre, ukReferences, ukSalt } from "./ukReferences.ts";
 import { ukCaffeine, ukManganese, ukUpper, ukVitaminD } from "./ukUpper.ts";
 import { usElements } from "./usElements.ts";
-import { usMacronutrients } from "./usMacronutrients.ts";
+import { usGuidelines, usMacronutrients } from "./usMacronutrients.ts";
 import { usCaffeine, usUpper } from "./usUpper.ts";
 import { usVitamins } from "./usVitamins.ts";
+import * as who from "./who.ts";
 
 /** The published tables of an authority, all of them. */
 export const intakeTables: { readonly [A in Authority]: readonly IntakeTable[] } = {
   uk: [ukReferences, ukFibre, ukSalt, ukUpper, ukManganese, ukVitaminD, ukCaffeine, tolerable],
-  us: [usVitamins, usElements, usMacronutrients, usUpper, usCaffeine, tolerable],
+  us: [usVitamins, usElements, usMacronutrients, usGuidelines, usUpper, usCaffeine, tolerable],
   eu: [
     eu.euReferences,
     eu.euProtein,
@@ -37,6 +40,24 @@ export const intakeTables: { readonly [A in Authority]: readonly IntakeTable[] }
     euUpper,
     euFluoride,
     euManganese,
+    tolerable,
+  ],
+  nordic: [
+    nordic.nordicReferences,
+    nordic.nordicProtein,
+    nordic.nordicVitaminD,
+    nordic.nordicUpper,
+    mothersCaffeine,
+    tolerable,
+  ],
+  anz: [anz.anzReferences, anz.anzProtein, anz.anzCalcium, anz.anzTargets, mothersCaffeine, tolerable],
+  who: [
+    who.whoVitamins,
+    who.whoMinerals,
+    who.whoIron,
+    who.whoIodine,
+    who.whoGoals,
+    mothersCaffeine,
     tolerable,
   ],
 };

@@ -1,4 +1,4 @@
-import { exact } from "../../number/exact.ts";
+import { exact, ZERO } from "../../number/exact.ts";
 import { compareRatios } from "../../number/ratio.ts";
 import type { Facts } from "../person.ts";
 import type { IntakeRow, StageText } from "./table.ts";
@@ -9,20 +9,28 @@ export type Letter = "M" | "F" | "P" | "L";
 export interface Stage {
   readonly text: StageText;
   readonly letter?: Letter;
+  /** The trimesters that it is of, where not all. */
+  readonly trimesters?: string;
+  /** Of breastfeeding from this month after the birth. */
+  readonly fromMonth?: number;
   readonly from: number;
   readonly below?: number;
 }
 
-const STAGE = /^(?:([MFPL]) )?(\d+)(?:-(\d+)|\+)$/;
+const STAGE = /^(?:([MF]|P[123]*|L\d*) )?(\d+)(?:-(\d+)|\+)$/;
 
 /** Reads a heading of our own tables; one that is not of the form finds nobody. */
 export function readStage(text: StageText): Stage {
-  const [, letter, from = "1000", to] = STAGE.exec(text) ?? [];
+  const [, who, from = "1000", to] = STAGE.exec(text) ?? [];
+  const letter = who?.[0] as Letter | undefined;
+  const part = who?.slice(1);
   return {
     text,
     from: Number(from),
     ...(to !== undefined && { below: Number(to) + 1 }),
-    ...(letter && { letter: letter as Letter }),
+    ...(letter && { letter }),
+    ...(letter === "P" && part && { trimesters: part }),
+    ...(letter === "L" && part && { fromMonth: Number(part) }),
   };
 }
 
@@ -39,7 +47,8 @@ export interface StageColumn {
 export function columnFor(stages: readonly Stage[], facts: Facts): StageColumn {
   const letter = stateLetter(facts);
   const at = stages.findIndex(
-    (stage) => letter !== undefined && stage.letter === letter && holdsAge(stage, facts),
+    (stage) =>
+      letter !== undefined && stage.letter === letter && holdsAge(stage, facts) && holdsTime(stage, facts),
   );
   return at >= 0 ? { at, ofState: true } : { at: usualColumn(stages, facts), ofState: false };
 }
@@ -81,4 +90,10 @@ function holdsAge(stage: Stage, facts: Facts): boolean {
     compareRatios(facts.age, exact(stage.from)) >= 0 &&
     (stage.below === undefined || compareRatios(facts.age, exact(stage.below)) < 0)
   );
+}
+
+/** Tells whether a stage is of someone's trimester, or of their months since the birth. */
+function holdsTime({ trimesters, fromMonth = 0 }: Stage, { pregnant = 1, monthsSinceBirth }: Facts): boolean {
+  if (trimesters !== undefined) return trimesters.includes(String(pregnant));
+  return fromMonth === 0 || compareRatios(monthsSinceBirth ?? ZERO, exact(fromMonth)) >= 0;
 }

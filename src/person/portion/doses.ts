@@ -6,6 +6,7 @@ import { compareRatios } from "../../number/ratio.ts";
 import { Result } from "../../number/result.ts";
 import type { Ends } from "../../sheet/ends.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
+import { authorities } from "../intakes/authority.ts";
 import {
   countsFood,
   isIntakes,
@@ -232,14 +233,12 @@ function levelsOf(
   return found;
 }
 
-const AUTHORITIES: readonly Authority[] = ["uk", "us", "eu"];
-
 /** The lowest that other authorities have of what a person's own has for people of another age alone. */
 function lentLevels({ authority, person, withoutUpper }: ReferenceIntakes): ReadonlyMap<ComponentId, Level> {
   const ids = withoutUpper.filter(({ forOthers }) => forOthers).map(({ of }) => of);
   const found = new Map<ComponentId, Level>();
   if (ids.length === 0) return found;
-  for (const other of AUTHORITIES.filter((each) => each !== authority)) {
+  for (const other of authorities.filter((each) => each !== authority)) {
     for (const [of, own] of levelsOf(referenceIntakes(other, person), ids)) {
       const before = found.get(of)?.level;
       const isHarm = own.level.kind !== "CDRR";

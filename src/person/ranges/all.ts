@@ -6,16 +6,22 @@ import { checkAuthority } from "../intakes/authority.ts";
 import type { Authority } from "../intakes/table.ts";
 import type { Facts, Person } from "../person.ts";
 import { personFacts } from "../readPerson.ts";
+import { anzRanges } from "./anz.ts";
 import { euRanges } from "./eu.ts";
+import { nordicRanges } from "./nordic.ts";
 import type { EnergyRange } from "./range.ts";
 import { ukRanges } from "./uk.ts";
 import { usRanges } from "./us.ts";
+import { whoRanges } from "./who.ts";
 
 /** Every published range of shares of energy. */
 export const energyRanges: { readonly [A in Authority]: readonly EnergyRange[] } = /* @__PURE__ */ freezeAll({
   uk: ukRanges,
   us: usRanges,
   eu: euRanges,
+  nordic: nordicRanges,
+  anz: anzRanges,
+  who: whoRanges,
 });
 
 /**
