@@ -9,6 +9,7 @@ import { type Language, say } from "../document/language.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { fault, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
+import { inSentence } from "../sheet/names.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { amountGroups } from "./amounts.ts";
 import type { AmountRow } from "./card.ts";
@@ -238,7 +239,7 @@ class CookDayOf {
       .map(({ key, weigh, measure }) =>
         this.#say("{amount} {name}", {
           amount: measure === "" ? weigh : measure,
-          name: names.get(key) ?? key,
+          name: inSentence(names.get(key) ?? key, this.#language),
         }),
       )
       .join("; ");

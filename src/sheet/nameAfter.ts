@@ -1,3 +1,4 @@
+import { kitchenNameOf } from "../food/kitchenName.ts";
 import type { Sheet } from "./sheet.ts";
 
 /** What goes of a recipe, by line key: by which food, or by none. */
@@ -19,7 +20,7 @@ interface Going {
  */
 export function nameAfter({ name, plan }: Sheet, { swap = {}, remove = [] }: Leaving): string {
   // A food that there is not is refused where the recipe is read.
-  const nameOf = (id: string): string => (plan.foods.has(id) ? plan.foods.get(id).name : "");
+  const nameOf = (id: string): string => (plan.foods.has(id) ? kitchenNameOf(plan.foods.get(id)) : "");
   const going = plan.lines.flatMap(({ line: { key }, source }): Going[] => {
     if (remove.includes(key)) return [{ key, name: source.name, instead: undefined }];
     return Object.hasOwn(swap, key) ? [{ key, name: source.name, instead: nameOf(swap[key] ?? "") }] : [];

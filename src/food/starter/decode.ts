@@ -9,6 +9,7 @@ import { coumarin } from "./coumarin.ts";
 import { derivations } from "./derivation.ts";
 import { bare, fattyAcids, type PrintedAcid } from "./fattyAcids.ts";
 import { iodine } from "./iodine.ts";
+import { kitchenNames } from "./kitchenNames.ts";
 import { starterLenders } from "./lenders.ts";
 import {
   type FattyAcid,
@@ -28,6 +29,7 @@ export function foodInput(shelf: Shelf, row: StarterRow): FoodInput {
   return {
     id: row.id,
     name: row.name,
+    ...(kitchenNames[row.id] !== undefined && { kitchenName: kitchenNames[row.id] }),
     state: row.state,
     group: shelf.group,
     origin,
