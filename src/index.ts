@@ -19,6 +19,7 @@ export {
 } from "./food/energy.ts";
 export { type FindOptions, type FoundFood, findFoods } from "./food/findFoods.ts";
 export type {
+  Division,
   EnergyFactors,
   Figure,
   FoodCaution,
@@ -66,6 +67,7 @@ export { version } from "./number/version.ts";
 export type {
   Line,
   LineInput,
+  Piece,
   Recipe,
   RecipeInput,
   RecipeNote,
