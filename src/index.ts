@@ -99,7 +99,7 @@ export type { ScaleNote } from "./scale/move.ts";
 export { type Range, type Reach, reach } from "./scale/reach.ts";
 export {
   type Drift,
-  type Kept,
+  type KeptReason,
   type RoundBound,
   Rounded,
   type RoundedDemand,

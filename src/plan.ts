@@ -51,6 +51,7 @@ export {
   type GroupEaten,
   type KitchenNote,
   type LevelOfDays,
+  type PartServing,
   PersonDay,
   PersonMean,
   Plan,
@@ -71,7 +72,6 @@ export {
   portionPlan,
   portionPlanSteps,
   type RatioDrift,
-  type Serving,
 } from "./plan/plan.ts";
 export {
   type InAndOut,

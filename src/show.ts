@@ -9,9 +9,9 @@ export { summary } from "./show/summary.ts";
 export {
   type Cell,
   type Column,
-  type Figure as TableFigure,
   type Row,
   type Table,
+  type TableFigure,
   type TableInput,
   type Tone,
   table,

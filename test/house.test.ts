@@ -46,6 +46,19 @@ const files = sourceFiles();
 const byPath = new Map(files.map((file) => [file.path, file]));
 const floorOf = (path: string): number => floors.indexOf(path.split("/")[0] ?? "");
 
+/** What a file declares and exports; nothing that it hands on. */
+function exportedBy({ tree }: SourceFile): string[] {
+  return tree.statements.flatMap((each) => {
+    const isExported =
+      ts.canHaveModifiers(each) && ts.getModifiers(each)?.some((m) => m.kind === ts.SyntaxKind.ExportKeyword);
+    if (!isExported) return [];
+    const declared = ts.isVariableStatement(each)
+      ? each.declarationList.declarations
+      : [each as ts.DeclarationStatement];
+    return declared.flatMap(({ name }) => (name && ts.isIdentifier(name) ? [name.text] : []));
+  });
+}
+
 /** The uses in a file of which `problem` says what is wrong, each with its line. */
 function faultsIn(file: SourceFile, problem: (node: ts.Node) => string | undefined): string[] {
   const found: string[] = [];
@@ -137,6 +150,17 @@ describe("src", () => {
           .map((to) => `src/${path} imports ${to}`),
       );
     expect(upward).toEqual([]);
+  });
+
+  it("exports no name from two of its files", () => {
+    const homes = new Map<string, Set<string>>();
+    for (const file of files.filter(({ path }) => !faces.includes(path)))
+      for (const name of exportedBy(file)) homes.set(name, (homes.get(name) ?? new Set()).add(file.path));
+    expect(homes.get("sheet")).toEqual(new Set(["sheet/build.ts"]));
+    const shared = [...homes]
+      .filter(([, at]) => at.size > 1)
+      .map(([name, at]) => `${name}: ${[...at].join(", ")}`);
+    expect(shared).toEqual([]);
   });
 
   it("names its own files by their full name", () => {

@@ -35,7 +35,7 @@ export function through(corner: Corner, values: readonly Exact[]): Affine {
 }
 
 /** Its value for row `i` of parameters that stand row by row. */
-export function valueAt(form: Affine, at: Float64Array, i: number): number {
+export function formValue(form: Affine, at: Float64Array, i: number): number {
   const count = form.length - 1;
   let value = form[0] as number;
   for (let d = 0; d < count; d += 1) value += (form[d + 1] as number) * (at[i * count + d] as number);
@@ -53,7 +53,7 @@ export function sizeAt(form: Affine, at: Float64Array, i: number): number {
 
 /** Its sign for that row: 0 where doubles cannot tell. */
 export function signAt(form: Affine, at: Float64Array, i: number): -1 | 0 | 1 {
-  const value = valueAt(form, at, i);
+  const value = formValue(form, at, i);
   if (Math.abs(value) <= CLOSE * sizeAt(form, at, i)) return 0;
   return value > 0 ? 1 : -1;
 }

@@ -1,6 +1,6 @@
 import { type Exact, fraction, minus, negate, over, plus, times, ZERO } from "../number/exact.ts";
 import { type Layout, objectivesOf } from "../scale/engine/programme.ts";
-import type { Basis, Span, Standing } from "../scale/solve/programme.ts";
+import type { ProgrammeBasis, SolverInterval, Standing } from "../scale/solve/programme.ts";
 
 /**
  * Where a basis puts a programme, feasible or not, and what tells whether it is the best there. Each figure is
@@ -19,7 +19,7 @@ export interface Stand {
 }
 
 /** Gives undefined where the basis does not fix one point. */
-export function standAt(layout: Layout, basis: Basis): Stand | undefined {
+export function standAt(layout: Layout, basis: ProgrammeBasis): Stand | undefined {
   const { variables } = layout.programme;
   const rows = layout.programme.rows.map((row, i) =>
     unscaled(row, layout.rows[i]?.times as Exact, variables.length),
@@ -41,7 +41,7 @@ export function standAt(layout: Layout, basis: Basis): Stand | undefined {
   if (u.n <= 0n) return undefined;
   const per = (all: readonly Exact[]): Exact[] => all.map((each) => over(each, u));
   const room = [
-    ...basic.flatMap((j) => leftTo(variables[j] as Span, x[j] as Exact)),
+    ...basic.flatMap((j) => leftTo(variables[j] as SolverInterval, x[j] as Exact)),
     ...places(basis.rows, (each) => each === "basic").flatMap((r) => {
       const { of, span } = rows[r] as Dense;
       return leftTo(span, dot(of, x));
@@ -60,7 +60,7 @@ export function standAt(layout: Layout, basis: Basis): Stand | undefined {
 /** What it would cost, objective by objective, to move what rests at an end that it could leave. */
 function costs(
   layout: Layout,
-  basis: Basis,
+  basis: ProgrammeBasis,
   rows: readonly Dense[],
   basic: readonly number[],
   tight: readonly number[],
@@ -78,9 +78,9 @@ function costs(
   });
   const inwards = (standing: Standing, cost: Exact): Exact => (standing === "upper" ? negate(cost) : cost);
   const ofVariables = places(basis.variables, (each) => each !== "basic").filter((j) =>
-    canMove(variables[j] as Span),
+    canMove(variables[j] as SolverInterval),
   );
-  const ofRows = tight.flatMap((r, k) => (canMove(rows[r]?.span as Span) ? [[r, k] as const] : []));
+  const ofRows = tight.flatMap((r, k) => (canMove(rows[r]?.span as SolverInterval) ? [[r, k] as const] : []));
   return [
     ...ofVariables.map((j) =>
       turns.map(({ cost, prices }) => {
@@ -102,7 +102,7 @@ type Matrix = readonly (readonly Exact[])[];
 /** A row as a coefficient for each variable, as it was before it was made whole. */
 interface Dense {
   readonly of: readonly Exact[];
-  readonly span: Span;
+  readonly span: SolverInterval;
 }
 
 function unscaled(
@@ -117,15 +117,15 @@ function unscaled(
   return { of, span };
 }
 
-function canMove({ lower, upper }: Span): boolean {
+function canMove({ lower, upper }: SolverInterval): boolean {
   return !lower || !upper || lower.n * upper.d !== upper.n * lower.d;
 }
 
-function restAt({ lower, upper }: Span, standing: Standing): Exact {
+function restAt({ lower, upper }: SolverInterval, standing: Standing): Exact {
   return (standing === "upper" ? upper : standing === "lower" ? lower : undefined) ?? ZERO;
 }
 
-function leftTo({ lower, upper }: Span, at: Exact): Exact[] {
+function leftTo({ lower, upper }: SolverInterval, at: Exact): Exact[] {
   return [...(lower ? [minus(at, lower)] : []), ...(upper ? [minus(upper, at)] : [])];
 }
 

@@ -2,11 +2,11 @@ import { type Language, say } from "../document/language.ts";
 import { read } from "../document/read.ts";
 import { readLanguage } from "../document/readLanguage.ts";
 import { showFigure } from "../measure/showFigure.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { absolute, type Exact, exact, minus, negate, over, plus, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { Quantity } from "../scale/demand.ts";
-import { nameOf, unitOf } from "../scale/linear.ts";
+import { quantityName, unitOf } from "../scale/linear.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Bound, Tally } from "../sheet/tally.ts";
@@ -120,7 +120,7 @@ function stretches(s: Sheet, of: Quantity): Coefficient[] {
     const margins = [first, second].map(narrowMargins);
     const corner = within(outer);
     const turned = roots(margins[0] ?? [], margins[1] ?? [], corner).filter(
-      (turn) => compare(turn, outer.from) > 0 && (!outer.to || compare(turn, outer.to) < 0),
+      (turn) => compareRatios(turn, outer.from) > 0 && (!outer.to || compareRatios(turn, outer.to) < 0),
     );
     return between(turned, outer).map((stretch) => coefficient(at, of, stretch));
   });
@@ -156,7 +156,7 @@ interface Stretch {
 
 /** Stretches from 0 on, or of another, that end at turns. */
 function between(turns: readonly Exact[], { from, to }: Stretch = { from: ZERO, to: undefined }): Stretch[] {
-  const ends = [from, ...[...turns].sort(compare)];
+  const ends = [from, ...[...turns].sort(compareRatios)];
   return ends.map((start, k) => ({ from: start, to: ends[k + 1] ?? to }));
 }
 
@@ -178,7 +178,7 @@ function roots(
     const root = over(negate(fixed), per);
     return root.n > 0n ? [root] : [];
   });
-  return found.filter((root, k) => found.findIndex((other) => compare(other, root) === 0) === k);
+  return found.filter((root, k) => found.findIndex((other) => compareRatios(other, root) === 0) === k);
 }
 
 function coefficient(at: (factor: Exact) => Sheet, of: Quantity, stretch: Stretch): Coefficient {
@@ -229,7 +229,7 @@ function tableOf({ name, rows }: Coefficients, language: Language): Table {
   const figure = (value: Exact | undefined, unit: string): Cell =>
     value === undefined
       ? { text: "?", value: null, tone: "unknown" }
-      : { text: showFigure(value, { unit, language }), value: toText(value), tone: "known" };
+      : { text: showFigure(value, { unit, language }), value: exactText(value), tone: "known" };
   const turned = new Set(rows.filter(({ to }) => to).map(({ component }) => component));
   const isTurned = turned.size > 0;
   const stretch = ({ component, from, to }: Coefficient): string => {
@@ -249,7 +249,7 @@ function tableOf({ name, rows }: Coefficients, language: Language): Table {
       { key: "silent", heading: say(language, "silent") },
     ],
     rows: rows.map((row) => [
-      nameOf(row.component),
+      quantityName(row.component),
       ...(isTurned ? [stretch(row)] : []),
       figure(row.value?.fixed, row.unit),
       figure(row.value?.perFactor, row.unit),

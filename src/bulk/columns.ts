@@ -2,7 +2,7 @@ import type { Quantity } from "../scale/demand.ts";
 import type { Bound, Marks } from "../sheet/tally.ts";
 
 /** What `bound` of a column counts: how a value bounds the truth. */
-export const boundCodes: readonly Bound[] = ["exact", "at-least", "at-most", "between", "unknown"];
+export const boundCodes: readonly Bound[] = ["point", "at-least", "at-most", "between", "unknown"];
 
 /** What became of a row. */
 export type RowStatus = "reached" | "out-of-reach" | "no-target";

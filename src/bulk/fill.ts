@@ -2,10 +2,10 @@ import type { Quantity } from "../scale/demand.ts";
 import { unitOf } from "../scale/linear.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Bound, Marks } from "../sheet/tally.ts";
-import { type Affine, sizeAt, valueAt } from "./affine.ts";
+import { type Affine, formValue, sizeAt } from "./affine.ts";
 import { boundCodes, type PortionColumn, type PortionColumns } from "./columns.ts";
-import { type Cell, cellsOf, type Form, type Piece, standsIn } from "./piece.ts";
-import type { Solved, Way } from "./way.ts";
+import { type AffineCell, type AffinePiece, cellsOf, type Form, standsIn } from "./piece.ts";
+import type { FactorWay, Solved } from "./way.ts";
 
 /** Of a sum smaller than this part of its terms too many digits are lost: it is worked out exactly. */
 const LOST = 1 / 32;
@@ -18,7 +18,7 @@ const UNKNOWN: number = /* @__PURE__ */ boundCodes.indexOf("unknown");
 /** PortionColumns for rows of targets: each row read off the piece that it lies in, or worked out by itself. */
 export function filled<Q extends Quantity>(
   s: Sheet,
-  way: Way,
+  way: FactorWay,
   length: number,
   asked: readonly Q[],
 ): PortionColumns<Q> {
@@ -42,17 +42,17 @@ class Rows {
   readonly at: Float64Array;
   readonly status: Uint8Array;
   readonly factor: Float64Array;
-  readonly pieces: Piece[] = [];
+  readonly pieces: AffinePiece[] = [];
   /** Of each row its place in `pieces`; below 0 where it lies in none. */
   readonly pieceOf: Int16Array;
-  readonly #way: Way;
+  readonly #way: FactorWay;
   readonly #asked: readonly Quantity[];
-  readonly #apart = new Map<number, readonly Cell[]>();
+  readonly #apart = new Map<number, readonly AffineCell[]>();
   readonly hasUnreached: boolean;
   readonly #bounds = new Map<number, Uint8Array>();
   solved = 0;
 
-  constructor(way: Way, length: number, asked: readonly Quantity[]) {
+  constructor(way: FactorWay, length: number, asked: readonly Quantity[]) {
     this.#way = way;
     this.#asked = asked;
     this.length = length;
@@ -76,7 +76,7 @@ class Rows {
       const piece = this.pieces[this.pieceOf[i] as number] ?? only;
       if (this.status[i] !== REACHED) this.factor[i] = Number.NaN;
       else if (way.count > 1 && piece && this.pieceOf[i] !== APART)
-        this.factor[i] = valueAt(piece.factor, this.at, i);
+        this.factor[i] = formValue(piece.factor, this.at, i);
     }
     for (const [i, factor] of this.#factors) this.factor[i] = factor;
   }
@@ -88,7 +88,7 @@ class Rows {
     const { at, pieces } = this;
     const way = this.#way;
     for (let k = 0; k < pieces.length; k += 1) {
-      const piece = pieces[k] as Piece;
+      const piece = pieces[k] as AffinePiece;
       const stands = piece.margins.length === 0 ? 1 : standsIn(piece, at, i);
       if (stands > 0) return way.isRefused(piece) ? this.#refuse(i) : k;
       if (stands === 0) return this.#stand(i, this.#solve(i));
@@ -129,12 +129,12 @@ class Rows {
   }
 
   /** The figures of rows that are worked out by themselves. */
-  get apart(): ReadonlyMap<number, readonly Cell[]> {
+  get apart(): ReadonlyMap<number, readonly AffineCell[]> {
     return this.#apart;
   }
 
   /** The figures of a row that turns out to need it. */
-  exactly(i: number, c: number): Cell | undefined {
+  exactly(i: number, c: number): AffineCell | undefined {
     if (!this.#apart.has(i)) {
       const solved = this.#solve(i);
       if (solved) this.#apart.set(i, cellsOf(solved.sheet, this.#asked));
@@ -167,8 +167,8 @@ function columnOf(rows: Rows, of: Quantity, c: number, none: Float64Array): Port
   const marks = new MarksSeen(length);
   for (const [k, form] of forms.entries()) marks.ofPiece(k, form.marks);
   if (pieces.length > 1) for (let i = 0; i < length; i += 1) marks.set(i, rows.pieceOf[i] as number);
-  const cells = new Map<number, Cell>();
-  for (const [i, own] of rows.apart) cells.set(i, own[c] as Cell);
+  const cells = new Map<number, AffineCell>();
+  for (const [i, own] of rows.apart) cells.set(i, own[c] as AffineCell);
   for (const i of lost) {
     const cell = rows.exactly(i, c);
     if (cell) cells.set(i, cell);
@@ -184,12 +184,12 @@ function columnOf(rows: Rows, of: Quantity, c: number, none: Float64Array): Port
 type Figures = Pick<PortionColumn, "value" | "least" | "most" | "bound">;
 
 /** The same with what single rows say, in arrays of their own where they shared one and no longer can. */
-function withOwn(made: Figures, cells: ReadonlyMap<number, Cell>, none: Float64Array): Figures {
+function withOwn(made: Figures, cells: ReadonlyMap<number, AffineCell>, none: Float64Array): Figures {
   if (cells.size === 0) return made;
   const all = [...cells];
   const { value } = made;
-  const ofValue = (cell: Cell): number => cell.value;
-  const written = (array: Float64Array, of: (cell: Cell) => number): Float64Array => {
+  const ofValue = (cell: AffineCell): number => cell.value;
+  const written = (array: Float64Array, of: (cell: AffineCell) => number): Float64Array => {
     const isShared = array === value && of !== ofValue;
     if (isShared && all.every(([, cell]) => Object.is(of(cell), cell.value))) return array;
     if (array === none && all.every(([, cell]) => Number.isNaN(of(cell)))) return array;
@@ -226,7 +226,7 @@ function read(
       made[i] = Number.NaN;
       continue;
     }
-    const value = valueAt(form, at, i);
+    const value = formValue(form, at, i);
     made[i] = value;
     if (Math.abs(value) < LOST * sizeAt(form, at, i)) lost.add(i);
   }
@@ -263,7 +263,7 @@ function boundWithin(value: number, least: number, most: number): Bound | undefi
   const room = Math.abs(value) / 10;
   const furthest = Math.max(value - least, most - value);
   if (Math.abs(furthest - room) <= 1e-9 * Math.abs(value)) return undefined;
-  return furthest < room ? "exact" : "between";
+  return furthest < room ? "point" : "between";
 }
 
 /** The different marks that rows of a column have. */

@@ -3,15 +3,15 @@ import { toFloat } from "../number/ratio.ts";
 import type { Quantity } from "../scale/demand.ts";
 import { lineFactorsAt } from "../scale/engine/model.ts";
 import { type Layout, layOut, pointOf } from "../scale/engine/programme.ts";
-import { meet, problemOf, type Task } from "../scale/engine/task.ts";
+import { meet, type Task, taskProblem } from "../scale/engine/task.ts";
 import { readTask } from "../scale/fit/read.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Infeasible, Optimal } from "../scale/solve/programme.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { type Affine, type Corner, pointsOf, signAt, through } from "./affine.ts";
 import { type Stand, standAt } from "./basis.ts";
-import { type Piece, pieceThrough } from "./piece.ts";
-import type { Solved, Way } from "./way.ts";
+import { type AffinePiece, pieceThrough } from "./piece.ts";
+import type { FactorWay, Solved } from "./way.ts";
 
 /** Rows of several targets, each a fit: the parameters are the targets themselves. */
 export function fitting(
@@ -19,7 +19,7 @@ export function fitting(
   of: readonly Quantity[],
   targets: readonly Float64Array[],
   asked: readonly Quantity[],
-): Way {
+): FactorWay {
   const beyond: Affine[] = [];
   const taskAt = (at: readonly Exact[]): Task =>
     readTask(
@@ -45,7 +45,7 @@ export function fitting(
     solve(i): Solved | undefined {
       const at = of.map((_, d) => exact(targets[d]?.[i] as number));
       const task = taskAt(at);
-      const problem = problemOf(task);
+      const problem = taskProblem(task);
       const found = meet(problem, task.pivots);
       if (!("point" in found)) {
         const layout = layOut(problem.model, problem.constraints, false);
@@ -64,7 +64,7 @@ export function fitting(
 }
 
 function layoutOf(task: Task): Layout {
-  const { model, constraints } = problemOf(task);
+  const { model, constraints } = taskProblem(task);
   return layOut(model, constraints, false);
 }
 
@@ -75,7 +75,7 @@ function pieceAround(
   layoutAt: (t: readonly Exact[]) => Layout,
   at: readonly Exact[],
   asked: readonly Quantity[],
-): Piece | undefined {
+): AffinePiece | undefined {
   let by = fraction(1n, 1000n);
   for (let k = 0; k < 6; k += 1, by = times(by, fraction(1n, 16n))) {
     const corner = { at, steps: at.map((each) => times(each, by)) };

@@ -23,7 +23,7 @@ export interface Brings {
 }
 
 /** A line as it is drawn on: its food, and grams of edible portion. */
-export interface Drawn {
+export interface DrawnAmount {
   readonly brings: Brings;
   grams(written: WrittenAmount): number;
 }
@@ -35,7 +35,7 @@ export interface Drawn {
 export class Pantry {
   readonly #foods: FoodTable;
   readonly #asked: readonly Quantity[];
-  readonly #drawn = new Map<unknown, Map<string, Drawn>>();
+  readonly #drawn = new Map<unknown, Map<string, DrawnAmount>>();
   readonly #brings = new Map<Source, Brings>();
 
   constructor(foods: FoodTable, asked: readonly Quantity[]) {
@@ -44,9 +44,9 @@ export class Pantry {
   }
 
   /** Throws what a sheet of the line would. */
-  draw(line: Line, measures: Recipe["measures"]): Drawn {
+  draw(line: Line, measures: Recipe["measures"]): DrawnAmount {
     const { food = "", weighed, retention, retentionPresumed, yieldFactor } = line;
-    const kept = this.#drawn.get(measures) ?? new Map<string, Drawn>();
+    const kept = this.#drawn.get(measures) ?? new Map<string, DrawnAmount>();
     this.#drawn.set(measures, kept);
     const isPlain = weighed === undefined && retention === undefined;
     const key = isPlain
@@ -97,7 +97,7 @@ function bringsOf(source: Source, asked: readonly Quantity[]): Brings {
 const PLAIN = /^(\d{1,7}(?:\.\d{1,7})?) (\p{L}[\p{L} ]*)$/u;
 
 /** Grams of a written amount, by the line's own reader. Whatever has a unit is in proportion to its number. */
-function gramsBy({ read, toGrams }: AmountReader): Drawn["grams"] {
+function gramsBy({ read, toGrams }: AmountReader): DrawnAmount["grams"] {
   const perUnit = new Map<string, number>();
   const others = new Map<string, number>();
   const exactly = (written: WrittenAmount): number => toFloat(toGrams(read(written)).grams);

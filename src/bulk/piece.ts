@@ -10,7 +10,7 @@ import { type Bound, constantTally, type Marks, type Tally } from "../sheet/tall
 import { type Affine, type Corner, signAt, through } from "./affine.ts";
 
 /** A stretch of parameters over which every figure of a portion is affine in them. */
-export interface Piece {
+export interface AffinePiece {
   /** Above 0 within the stretch, each of them. */
   readonly margins: readonly Affine[];
   /** What held lines are multiplied by. */
@@ -32,7 +32,7 @@ export interface Form {
 }
 
 /** The figures of one row as they stand in columns. */
-export interface Cell {
+export interface AffineCell {
   readonly value: number;
   readonly least: number;
   readonly most: number;
@@ -47,7 +47,7 @@ export function pieceThrough(
   asked: readonly Quantity[],
   factors: readonly Exact[],
   margins: readonly Affine[] = [],
-): Piece | undefined {
+): AffinePiece | undefined {
   const turns = asked.includes("water") ? sheets.map(waterTurns) : sheets.map(() => NO_TURNS);
   const [first = NO_TURNS] = turns;
   if (turns.some((each) => each.length !== first.length)) return undefined;
@@ -123,7 +123,7 @@ export function marksIn(tally: Tally): Marks {
 }
 
 /** The figures of a portion that was worked out exactly. */
-export function cellsOf(s: Sheet, asked: readonly Quantity[]): readonly Cell[] {
+export function cellsOf(s: Sheet, asked: readonly Quantity[]): readonly AffineCell[] {
   return asked.map((of) => {
     const tally = tallyOf(s, of);
     const { bound } = tally;
@@ -135,7 +135,7 @@ export function cellsOf(s: Sheet, asked: readonly Quantity[]): readonly Cell[] {
 }
 
 /** Whether a row of parameters lies within a piece: above 0 if so, 0 where doubles cannot tell. */
-export function standsIn({ margins }: Piece, at: Float64Array, i: number): -1 | 0 | 1 {
+export function standsIn({ margins }: AffinePiece, at: Float64Array, i: number): -1 | 0 | 1 {
   let stands: 0 | 1 = 1;
   for (const margin of margins) {
     const sign = signAt(margin, at, i);

@@ -327,7 +327,7 @@ class Sums {
 
   mass(factor: number, portions: number): Said {
     const value = (this.raw - this.pot + this.pot * factor) / portions;
-    return { value, least: value, most: value, bound: "exact", marks: 0, coverage: 1 };
+    return { value, least: value, most: value, bound: "point", marks: 0, coverage: 1 };
   }
 
   /** Water follows the yield; undefined where the pot may hold no more than it loses. */
@@ -339,7 +339,7 @@ class Sums {
     if ((marks & (BIT.missing | BIT.trace | BIT.below | BIT.ranged)) !== 0) return undefined;
     if (change < 0 && held + change < LOST * held) return undefined;
     const value = ((this.#value[c] as number) + change) / portions;
-    return { value, least: value, most: value, bound: "exact", marks: marks | BIT.derived, coverage: 1 };
+    return { value, least: value, most: value, bound: "point", marks: marks | BIT.derived, coverage: 1 };
   }
 
   /** A component of a portion; undefined where doubles cannot tell how it is bounded. */
@@ -360,13 +360,13 @@ class Sums {
   #boundOf(c: number, value: number, least: number, most: number): Bound | undefined {
     const marks = this.#marks[c] as number;
     if ((marks & BIT.ranged) === 0)
-      return (marks & (BIT.missing | BIT.trace | BIT.below)) === 0 ? "exact" : "at-least";
+      return (marks & (BIT.missing | BIT.trace | BIT.below)) === 0 ? "point" : "at-least";
     const off = this.#off[c] as number;
     if (Number.isNaN(most)) return (off & 1) === 0 ? "at-least" : "between";
     if ((marks & BIT.below) !== 0) return "between";
     const room = Math.abs(value) / 10;
     const furthest = Math.max(value - least, most - value);
     if (Math.abs(furthest - room) <= 1e-9 * Math.abs(value)) return undefined;
-    return furthest < room ? "exact" : "between";
+    return furthest < room ? "point" : "between";
   }
 }

@@ -5,8 +5,8 @@ import { silentLines, splitOf } from "../scale/linear.ts";
 import { factorFor } from "../scale/target.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { pointsOf } from "./affine.ts";
-import { type Piece, pieceThrough } from "./piece.ts";
-import type { Solved, Way } from "./way.ts";
+import { type AffinePiece, pieceThrough } from "./piece.ts";
+import type { FactorWay, Solved } from "./way.ts";
 
 /** A difference below this part of its figures is worked out exactly: as much precision is lost at most. */
 const LEAST_LEFT = 1 / 32;
@@ -20,7 +20,7 @@ export function scaling(
   of: Quantity | "factor",
   targets: Float64Array,
   asked: readonly Quantity[],
-): Way {
+): FactorWay {
   const { fixed, moving } = of === "factor" ? { fixed: ZERO, moving: ONE_EACH } : splitOf(s, of);
   const [still, each] = [toFloat(fixed), toFloat(moving)];
   const isDried = !isZero(s.water.beyond);
@@ -63,7 +63,11 @@ export function scaling(
 const ONE_EACH: Exact = /* @__PURE__ */ fraction(1n);
 
 /** The piece that a factor lies in. A factor near it of few digits serves as well, and keeps figures short. */
-function pieceAround(at: (by: Exact) => Sheet, factor: Exact, asked: readonly Quantity[]): Piece | undefined {
+function pieceAround(
+  at: (by: Exact) => Sheet,
+  factor: Exact,
+  asked: readonly Quantity[],
+): AffinePiece | undefined {
   let step = times(factor, fraction(1n, 1000n));
   for (let k = 0; k < TRIES; k += 1) {
     const corner = { at: [factor], steps: [step] };

@@ -1,9 +1,9 @@
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Corner } from "./affine.ts";
-import type { Piece } from "./piece.ts";
+import type { AffinePiece } from "./piece.ts";
 
 /** How rows of targets become portions. */
-export interface Way {
+export interface FactorWay {
   /** How many parameters a row has. */
   readonly count: number;
   /**
@@ -16,7 +16,7 @@ export interface Way {
   /** Works a row out exactly; undefined where it is out of reach. */
   solve(i: number): Solved | undefined;
   /** Whether a row that lies in a piece is out of reach all the same. */
-  isRefused(piece: Piece): boolean;
+  isRefused(piece: AffinePiece): boolean;
 }
 
 /** One portion worked out exactly. */
@@ -24,7 +24,7 @@ export interface Solved {
   readonly sheet: Sheet;
   readonly factor: number;
   /** The piece that it lies in; undefined where it lies at a turn. */
-  piece(): Piece | undefined;
+  piece(): AffinePiece | undefined;
 }
 
 export type { Corner };

@@ -4,10 +4,10 @@ import { millilitresOf } from "../measure/amount.ts";
 import type { Kitchen } from "../measure/kitchen.ts";
 import { measurable } from "../measure/measurable.ts";
 import { absolute, type Exact, fraction, minus, times, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { purchasedGrams } from "../plan/lineAmount.ts";
 import { inSpoons } from "../plan/measure/inSpoons.ts";
-import type { Serving } from "../plan/share/parts.ts";
+import type { PartServing } from "../plan/share/parts.ts";
 import type { Sheet, SheetLine } from "../sheet/sheet.ts";
 import { stated } from "../sheet/stated.ts";
 import type { AmountGroup, AmountRow } from "./card.ts";
@@ -18,7 +18,7 @@ export const AS_PURCHASED = "as purchased, {grams} of it edible";
 /** A dish's lines, of those that are shown: what is cooked, and what is added when it is served. */
 export function amountGroups(
   s: Sheet,
-  serving: Pick<Serving, "measured" | "kitchen">,
+  serving: Pick<PartServing, "measured" | "kitchen">,
   language: Language,
   isShown: (key: string) => boolean = () => true,
 ): readonly AmountGroup[] {
@@ -38,7 +38,7 @@ function amountRow(
   s: Sheet,
   i: number,
   line: SheetLine,
-  { measured: settled, kitchen }: Pick<Serving, "measured" | "kitchen">,
+  { measured: settled, kitchen }: Pick<PartServing, "measured" | "kitchen">,
   language: Language,
 ): AmountRow {
   const { measures } = s.origin;
@@ -71,7 +71,7 @@ function spooned(s: Sheet, i: number, kitchen: Kitchen, language: Language): str
   const { measures } = s.origin;
   const size = millilitresOf(aim) ?? ZERO;
   const close = measurable(kitchen, aim, { each: 1 }).find(
-    ({ value: exact }) => compare(absolute(minus(exact, size)), times(size, NEAR)) <= 0,
+    ({ value: exact }) => compareRatios(absolute(minus(exact, size)), times(size, NEAR)) <= 0,
   );
   return close
     ? say(language, "about {amount}", { amount: settledAmount(close.amount, measures, language) })

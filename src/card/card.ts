@@ -2,7 +2,7 @@ import type { Piece } from "../cook/method.ts";
 import type { ComponentId } from "../food/components.ts";
 import type { EnergyPart } from "../food/energy.ts";
 import type { Exact } from "../number/exact.ts";
-import type { Figure } from "../show/table.ts";
+import type { TableFigure } from "../show/table.ts";
 
 // A card as plain data: words in the reader's language, not yet markup. Text from outside is as it
 // came, and is made safe where it is written into the page.
@@ -61,11 +61,11 @@ export interface CardMeal {
 export interface DayRow {
   readonly id: ComponentId;
   readonly name: string;
-  readonly brings: Figure;
-  readonly share: DayShare | undefined;
+  readonly brings: TableFigure;
+  readonly share: RowDayShare | undefined;
 }
 
-export interface DayShare {
+export interface RowDayShare {
   /** What is known, of a day; 1 is all of it. */
   readonly known: Exact;
   /** Whether there may be more than is known. */

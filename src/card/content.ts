@@ -9,7 +9,7 @@ import { allergensOf } from "../person/portion/allergens.ts";
 import { type EatenPortion, readEaten } from "../person/portion/eaten.ts";
 import { lossesNote } from "../plan/losses.ts";
 import { missedOf } from "../plan/missed.ts";
-import type { Plan, PlannedDish, Portion, Serving } from "../plan/plan.ts";
+import type { PartServing, Plan, PlannedDish, Portion } from "../plan/plan.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote } from "../sheet/stated.ts";
@@ -25,7 +25,7 @@ import {
   shownCautions,
   standingNotes,
 } from "./cautions.ts";
-import { cardComponents, dayRow, overCaution, ownDay, type ReadDay, readDay } from "./day.ts";
+import { cardComponents, type DayHeldFigures, dayRow, overCaution, ownDay, readDay } from "./day.ts";
 import { energyOf } from "./energy.ts";
 import { Footnotes, foodSources, joined } from "./footnotes.ts";
 import type { CardCaution, CardOptions } from "./how.ts";
@@ -86,7 +86,7 @@ interface Read {
   /** Every dish under a name of its own. */
   readonly dishes: ReadonlyMap<string, Sheet>;
   readonly ids: readonly ComponentId[];
-  readonly day: ReadonlyMap<ComponentId, ReadDay>;
+  readonly day: ReadonlyMap<ComponentId, DayHeldFigures>;
   /** Of how many days the dishes are the mean. */
   readonly days: number;
 }
@@ -195,7 +195,7 @@ const NO_METHOD: ReturnType<typeof methodOf> = { steps: [], unnamed: [] };
 /** What to take each time: as it is cooked, where that is told. */
 function sharesOf(
   { meal, name }: PlannedDish,
-  serving: Serving,
+  serving: PartServing,
   schedule: CookingSchedule | undefined,
   language: Language,
 ): readonly PotShare[] {

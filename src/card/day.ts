@@ -10,9 +10,9 @@ import type { IntakeFigure, ReferenceFigure, UpperFigure } from "../person/intak
 import { verdictOn } from "../person/portion/verdict.ts";
 import { scaledBy } from "../sheet/ends.ts";
 import type { Tally } from "../sheet/tally.ts";
-import { figure, rangeFigure } from "../show/figure.ts";
+import { figureCell, rangeFigure } from "../show/figure.ts";
 import { endsFigure, hasEnds, tallyFigure } from "../show/tallyFigure.ts";
-import type { DayRow, DayShare } from "./card.ts";
+import type { DayRow, RowDayShare } from "./card.ts";
 import type { CardDay } from "./how.ts";
 
 /** What a card shows of nutrients unless told: few enough to be read from across a kitchen. */
@@ -34,7 +34,7 @@ export const cardComponents: readonly ComponentId[] = [
 ]; // prettier-ignore
 
 /** A day's figures once read: exact, by component. */
-export interface ReadDay {
+export interface DayHeldFigures {
   readonly reference: Exact | undefined;
   readonly upper: Exact | undefined;
   readonly sources: readonly string[];
@@ -87,10 +87,10 @@ export function readDay(
   given: readonly CardDay[] | Comparison,
   bodies: "show" | "hide",
   language: Language,
-): ReadonlyMap<ComponentId, ReadDay> {
+): ReadonlyMap<ComponentId, DayHeldFigures> {
   const day = given instanceof Comparison ? figuresOf(given, bodies) : given;
   const faults: Fault[] = [];
-  const read = new Map<ComponentId, ReadDay>();
+  const read = new Map<ComponentId, DayHeldFigures>();
   day.forEach((entry, i) => {
     const path = ["day", i];
     collect(faults, [...path, "of"], () => component(entry.of));
@@ -125,7 +125,12 @@ export function readDay(
 }
 
 /** A nutrient's row: what is brought, and what share of a day that is. */
-export function dayRow(id: ComponentId, tally: Tally, day: ReadDay | undefined, language: Language): DayRow {
+export function dayRow(
+  id: ComponentId,
+  tally: Tally,
+  day: DayHeldFigures | undefined,
+  language: Language,
+): DayRow {
   const { name, unit } = components[id];
   return {
     id,
@@ -135,7 +140,7 @@ export function dayRow(id: ComponentId, tally: Tally, day: ReadDay | undefined, 
   };
 }
 
-function shareOf(tally: Tally, reference: Exact, upper: Exact | undefined, language: Language): DayShare {
+function shareOf(tally: Tally, reference: Exact, upper: Exact | undefined, language: Language): RowDayShare {
   const isMiddle = tally.bound === "between";
   // Of a range the bar goes as far as there is certain to be.
   const known = over(isMiddle ? (tally.least ?? ZERO) : tally.value, reference);
@@ -145,7 +150,7 @@ function shareOf(tally: Tally, reference: Exact, upper: Exact | undefined, langu
   const open = unknown || tally.bound === "at-least" || isMiddle;
   const isRest = tally.bound === "at-least" || (isMiddle && tally.most === undefined);
   const percent = percentOf(known, tally, reference, language);
-  const shown = unknown ? figure(null, { language }).text : percent;
+  const shown = unknown ? figureCell(null, { language }).text : percent;
   const spoken = [
     unknown ? say(language, "not known") : say(language, "{share} of a day", { share: percent }),
     ...(isRest ? [say(language, "the rest is not known")] : []),
@@ -171,7 +176,7 @@ function percentOf(share: Exact, tally: Tally, reference: Exact, language: Langu
     return say(language, "{figure}%", { figure: text });
   }
   const tone = bound === "at-least" || bound === "at-most" ? bound : "known";
-  const shown = figure(times(share, HUNDRED), { tone, places: 0, language }).text;
+  const shown = figureCell(times(share, HUNDRED), { tone, places: 0, language }).text;
   return say(language, "{figure}%", { figure: shown });
 }
 

@@ -1,7 +1,7 @@
 import type { EnergyPart } from "../food/energy.ts";
 import { type Exact, fraction, times } from "../number/exact.ts";
-import { compare, nearest } from "../number/ratio.ts";
-import type { DayShare, EnergyPicture } from "./card.ts";
+import { compareRatios, nearest } from "../number/ratio.ts";
+import type { EnergyPicture, RowDayShare } from "./card.ts";
 
 /*
  * Pictures as inline SVG. Every part is told from its neighbour by its pattern as well as its colour;
@@ -77,9 +77,9 @@ const DAY = 100;
 const WHOLE = 120;
 
 /** A nutrient's share of a day: the known part, a hatched one where there may be more, the day's mark. */
-export function shareSvg(share: DayShare): string {
+export function shareSvg(share: RowDayShare): string {
   const known = Math.min(WHOLE, units(share.known));
-  const beyond = compare(share.known, fraction(BigInt(WHOLE), BigInt(DAY))) > 0;
+  const beyond = compareRatios(share.known, fraction(BigInt(WHOLE), BigInt(DAY))) > 0;
   const upper = share.upper === undefined ? undefined : units(share.upper);
   return [
     `<svg class="share" viewBox="0 0 ${WHOLE} 12" role="img" aria-label="{label}" preserveAspectRatio="none">`,
@@ -112,11 +112,11 @@ function beamAt(factor: Exact): number {
   let quarters = 0;
   let power = fraction(1n);
   const [two, half] = [fraction(2n), fraction(1n, 2n)];
-  while (quarters < 8 && compare(times(power, two), raised) <= 0) {
+  while (quarters < 8 && compareRatios(times(power, two), raised) <= 0) {
     power = times(power, two);
     quarters += 1;
   }
-  while (quarters > -8 && compare(power, raised) > 0) {
+  while (quarters > -8 && compareRatios(power, raised) > 0) {
     power = times(power, half);
     quarters -= 1;
   }
@@ -126,7 +126,7 @@ function beamAt(factor: Exact): number {
 function units(share: Exact): number {
   const most = fraction(BigInt(WHOLE * 10));
   const tenths = times(share, fraction(BigInt(DAY * 10)));
-  return Number(nearest(compare(tenths, most) > 0 ? most : tenths)) / 10;
+  return Number(nearest(compareRatios(tenths, most) > 0 ? most : tenths)) / 10;
 }
 
 function round(length: number): number {

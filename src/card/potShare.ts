@@ -2,7 +2,7 @@ import { settledAmount, weighed } from "../cook/settledAmount.ts";
 import { type Language, say } from "../document/language.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
 import type { Exact } from "../number/exact.ts";
-import type { Serving } from "../plan/share/parts.ts";
+import type { PartServing } from "../plan/share/parts.ts";
 import type { PotShare } from "./card.ts";
 
 /** What is taken of a pot, as a cook's page and a person's page both tell it. */
@@ -13,7 +13,7 @@ export function potShare(
     millilitres,
     weighed: onScale,
     isRest,
-  }: Pick<Serving, "pot" | "grams" | "millilitres" | "weighed" | "isRest">,
+  }: Pick<PartServing, "pot" | "grams" | "millilitres" | "weighed" | "isRest">,
   share: Exact | undefined,
   language: Language,
 ): Omit<PotShare, "when"> {

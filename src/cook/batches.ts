@@ -7,7 +7,7 @@ import type { PlanLine } from "../sheet/plan.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { type BatchDraw, Draw } from "./draw.ts";
 import { type Drawn, drawingOn, drawnBy, hasNested, RecipeKeys } from "./drawn.ts";
-import { type Span, spansOf } from "./eating.ts";
+import { type EatingSpan, spansOf } from "./eating.ts";
 import { plannedSheet } from "./lot.ts";
 import { potsOf } from "./lots.ts";
 import { MadeBatch } from "./madeBatch.ts";
@@ -185,7 +185,7 @@ export class Batches {
     nested: Sheet,
     taken: readonly number[],
     told: readonly number[] | undefined,
-  ): readonly Span[] {
+  ): readonly EatingSpan[] {
     if (!told) return whileItKeeps(taken, keepsFor(nested));
     const { spans, early } = spansOf(told, taken);
     if (early.length > 0) {
@@ -233,7 +233,7 @@ function keepsFor({ origin }: Sheet): number | undefined {
 }
 
 /** Makes it when it is first taken, and anew when it keeps no longer. */
-function whileItKeeps(taken: readonly number[], days = Number.POSITIVE_INFINITY): readonly Span[] {
+function whileItKeeps(taken: readonly number[], days = Number.POSITIVE_INFINITY): readonly EatingSpan[] {
   const spans: { readonly cooked: number; readonly eaten: number[] }[] = [];
   for (const place of taken) {
     const last = spans.at(-1);

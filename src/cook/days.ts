@@ -38,7 +38,7 @@ export class Days {
 export type RefuseAt = (path: Path, message: string, hint: string) => void;
 
 /** The schema of the days of a schedule, in order. */
-export function daysSchema(): Schema<readonly string[]> {
+export function cookingDaysSchema(): Schema<readonly string[]> {
   return list(name(), { least: 1, most: MOST_DAYS, like: '["Sun", "Mon", "Tue"]' });
 }
 

@@ -10,7 +10,7 @@ import { linesAdded } from "./session.ts";
 import { partOf } from "./vessel.ts";
 
 /** What one person eats of a meal over all days. */
-export interface Eaten {
+export interface EatenOfPot {
   readonly person: string;
   readonly meal: string;
   readonly portions: Exact;
@@ -18,9 +18,9 @@ export interface Eaten {
 }
 
 /** What each person eats, person by person and meal by meal as a plan has its portions; nobody who never does. */
-export function eatenOf(plan: Plan, { meals }: ReadSchedule, work: Work): readonly Eaten[] {
+export function eatenOf(plan: Plan, { meals }: ReadSchedule, work: Work): readonly EatenOfPot[] {
   return plan.people.flatMap(({ id: person }) =>
-    plan.meals.flatMap((meal): Eaten[] => {
+    plan.meals.flatMap((meal): EatenOfPot[] => {
       const own = meals.flatMap((scheduled) => {
         const eater = scheduled.eaterOf(person, meal.id);
         return eater === undefined ? [] : [{ scheduled, eater, count: countOf(scheduled, eater) }];

@@ -42,7 +42,7 @@ export class Eating {
 }
 
 /** What is cooked on one day, and the days on which that is eaten; none where nobody eats of it. */
-export interface Span {
+export interface EatingSpan {
   readonly cooked: number;
   readonly eaten: readonly number[];
 }
@@ -51,8 +51,8 @@ export interface Span {
 export function spansOf(
   cook: readonly number[],
   eaten: readonly number[],
-): { readonly spans: readonly Span[]; readonly early: readonly number[] } {
-  const spans = cook.map((cooked, i): Span => {
+): { readonly spans: readonly EatingSpan[]; readonly early: readonly number[] } {
+  const spans = cook.map((cooked, i): EatingSpan => {
     const next = cook[i + 1] ?? Number.POSITIVE_INFINITY;
     return { cooked, eaten: eaten.filter((day) => day >= cooked && day < next) };
   });

@@ -1,15 +1,15 @@
 import { type Language, say } from "../document/language.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { type Exact, exact, fraction } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { RecipeNote } from "../recipe/document.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Days } from "./days.ts";
-import type { Gaps, Said } from "./notes.ts";
+import type { Gaps, SpokenNote } from "./notes.ts";
 import type { DishSession } from "./session.ts";
 
 /** Says what a recipe tells of food that is kept, and whether it is kept longer. Nothing is added to what it says. */
-export function keepingNotes(session: DishSession): readonly Said[] {
+export function keepingNotes(session: DishSession): readonly SpokenNote[] {
   const { days, dish, span } = session.made();
   const isNamed = days.names.length > 0;
   const isUnsaid = !isNamed && session.pots.some(({ people }) => people.some(({ count }) => count.gt(1)));
@@ -18,7 +18,7 @@ export function keepingNotes(session: DishSession): readonly Said[] {
 }
 
 /** When something is made, and on which days it is eaten or used. */
-export interface Kept {
+export interface KeptPot {
   readonly days: Days;
   readonly made: number;
   readonly eaten: readonly number[];
@@ -29,12 +29,12 @@ export interface Kept {
 /** What is told of a recipe that is kept, in its own words; of one that is `made` ahead, or `cooked` to be eaten. */
 export function keptNotes(
   own: readonly RecipeNote[],
-  { days, made, eaten, isUnsaid }: Kept,
+  { days, made, eaten, isUnsaid }: KeptPot,
   how: "cooked" | "made",
-): readonly Said[] {
+): readonly SpokenNote[] {
   const last = eaten.at(-1) ?? made;
   const isKept = last > made || isUnsaid;
-  const asWritten = own.flatMap(({ kind, text, source }): Said[] =>
+  const asWritten = own.flatMap(({ kind, text, source }): SpokenNote[] =>
     kind === "safety" || (isKept && kind !== "general") ? [{ code: kind, phrase: text, source }] : [],
   );
   if (!isKept) return asWritten;
@@ -45,9 +45,9 @@ export function keptNotes(
     const phrase = own.some(({ kind }) => kind === "storage") ? phrases.noNumber : phrases.noLimit;
     return [{ code: "no-storage-limit", phrase, gaps: kept(last - made) }, ...asWritten];
   }
-  const beyond = limits.flatMap((note): Said[] => {
+  const beyond = limits.flatMap((note): SpokenNote[] => {
     const limit = exact(note.days ?? 0);
-    const late = eaten.filter((day) => compare(fraction(BigInt(day - made)), limit) > 0);
+    const late = eaten.filter((day) => compareRatios(fraction(BigInt(day - made)), limit) > 0);
     return late.length === 0
       ? []
       : [

@@ -2,7 +2,7 @@ import type { PlannedDish } from "../plan/dish.ts";
 import type { Plan } from "../plan/planned.ts";
 import { Batches } from "./batches.ts";
 import { hasNested } from "./drawn.ts";
-import type { Span } from "./eating.ts";
+import type { EatingSpan } from "./eating.ts";
 import { Lots } from "./lots.ts";
 import type { MadeBatch } from "./madeBatch.ts";
 import type { ReadSchedule, ScheduledMeal } from "./read.ts";
@@ -29,7 +29,7 @@ export class KitchenWork implements Work {
   }
 
   /** What is cooked of a meal's dishes for the days of a span. */
-  lots(scheduled: ScheduledMeal, span: Span): Lots {
+  lots(scheduled: ScheduledMeal, span: EatingSpan): Lots {
     this.#settle();
     return this.#lotsOf(scheduled, span);
   }
@@ -68,7 +68,7 @@ export class KitchenWork implements Work {
     }
   }
 
-  #lotsOf(scheduled: ScheduledMeal, span: Span): Lots {
+  #lotsOf(scheduled: ScheduledMeal, span: EatingSpan): Lots {
     const { meal, dishes, eating, vessel, keeps } = scheduled;
     const { cooked } = span;
     const counts = eating.counts(span.eaten);

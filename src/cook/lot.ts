@@ -2,7 +2,7 @@ import type { Amount } from "../measure/amount.ts";
 import { type Exact, equals, fraction, plus, times, ZERO } from "../number/exact.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import type { RatioDrift } from "../plan/measure/drift.ts";
-import type { Group, KitchenNote } from "../plan/share/groups.ts";
+import type { EaterGroup, KitchenNote } from "../plan/share/groups.ts";
 import type { Pot } from "../plan/share/parts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Draw } from "./draw.ts";
@@ -40,7 +40,7 @@ export interface Lot {
 /** A pot, for whom how much of it is cooked, and in what. */
 export interface LotOf {
   readonly dish: PlannedDish;
-  readonly group: Group;
+  readonly group: EaterGroup;
   readonly pot: Pot;
   /** Portions by person, above 0; others eat none. */
   readonly counts: ReadonlyMap<string, bigint>;
@@ -57,7 +57,7 @@ export function capsOf({ draws }: LotOf): ReadonlyMap<number, Exact> {
 }
 
 /** Takes from the batches what goes into a lot. */
-export function settle({ draws, group }: LotOf, { sheet }: Lot): void {
+export function settleLot({ draws, group }: LotOf, { sheet }: Lot): void {
   for (const [line, draw] of draws ?? []) {
     draw.settle(sheet.values.grams[group.pot.indexOf(line)] ?? draw.exact);
   }

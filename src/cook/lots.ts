@@ -1,7 +1,7 @@
 import type { Exact } from "../number/exact.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import type { PlannedMeal } from "../plan/planned.ts";
-import type { Group } from "../plan/share/groups.ts";
+import type { EaterGroup } from "../plan/share/groups.ts";
 import type { Pot } from "../plan/share/parts.ts";
 import type { Draw } from "./draw.ts";
 import { exactLot, type Lot, type LotOf, type LotPortion } from "./lot.ts";
@@ -11,7 +11,7 @@ import type { ReadVessel } from "./readMeal.ts";
 /** A dish's pots with who eats of them. */
 export function potsOf(
   dish: PlannedDish,
-): readonly { readonly pot: Pot; readonly group: Group; readonly number: number }[] {
+): readonly { readonly pot: Pot; readonly group: EaterGroup; readonly number: number }[] {
   const groups = dish.groups().filter(({ by }) => by !== undefined);
   return dish.pots.flatMap((pot, i) => {
     const group = groups[i];

@@ -1,7 +1,7 @@
 import { britishEnglish, type Language } from "../document/language.ts";
 import { readLanguage } from "../document/readLanguage.ts";
 import { type Exact, minus, plus, ZERO } from "../number/exact.ts";
-import { Told } from "../number/told.ts";
+import { ToldResult } from "../number/told.ts";
 import type { RatioDrift } from "../plan/measure/drift.ts";
 import type { KitchenNote } from "../plan/share/groups.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -36,7 +36,7 @@ export interface CookedBatch {
 }
 
 /** A batch whose draws are settled one after another. */
-export class MadeBatch extends Told implements CookedBatch {
+export class MadeBatch extends ToldResult implements CookedBatch {
   readonly recipe: string;
   readonly day: string | undefined;
   readonly #place: number;

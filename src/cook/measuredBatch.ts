@@ -1,12 +1,12 @@
 import { timesAmount } from "../measure/amount.ts";
 import type { Kitchen } from "../measure/kitchen.ts";
 import { type Exact, equals, fraction, ONE, over, sum, times } from "../number/exact.ts";
-import { ceiling, compare } from "../number/ratio.ts";
+import { ceiling, compareRatios } from "../number/ratio.ts";
 import { choose } from "../plan/measure/choose.ts";
 import { type RatioDrift, worstRatio } from "../plan/measure/drift.ts";
 import { lineNotes, notProven } from "../plan/measure/sharedPot.ts";
 import type { KitchenNote } from "../plan/share/groups.ts";
-import { withAmounts } from "../plan/share/lines.ts";
+import { withLineAmounts } from "../plan/share/lines.ts";
 import { quantityOf } from "../scale/engine/lines.ts";
 import { moveLines } from "../scale/move.ts";
 import type { HeldEnd } from "../scale/round/problem.ts";
@@ -70,7 +70,7 @@ export function measuredBatch(
     const made = madeOf(exact, one, runs, whole.vessel);
     const room =
       vessel && vessel.runs !== "one" ? roomOf(one.sheet, vessel.capacity, undefined).room : undefined;
-    if (!vessel || !room || compare(room, vessel.size) <= 0) return made;
+    if (!vessel || !room || compareRatios(room, vessel.size) <= 0) return made;
     count += 1n;
   }
   return whole;
@@ -100,7 +100,7 @@ function roundedRun(exact: Sheet, kitchen: Kitchen, caps: Caps): RoundedRun | un
   const portions = times(exact.values.portions, over(moved.masses.cooked, exact.masses.cooked));
   const sheet = moved.version({ ...moved.values, portions }, []);
   return {
-    sheet: withAmounts(
+    sheet: withLineAmounts(
       sheet,
       all.map((_, line) => amounts.get(line)),
     ),
@@ -156,7 +156,7 @@ function madeOf(exact: Sheet, one: RoundedRun, runs: Exact, use: VesselUse | und
 }
 
 function manyOf(one: Sheet, count: Exact): Sheet {
-  return withAmounts(
+  return withLineAmounts(
     partOf(one, count),
     one.values.amounts.map((own) => timesAmount(own, count)),
   );

@@ -12,14 +12,14 @@ import {
   times,
   ZERO,
 } from "../number/exact.ts";
-import { compare, floor } from "../number/ratio.ts";
+import { compareRatios, floor } from "../number/ratio.ts";
 import { type RatioDrift, worstRatio } from "../plan/measure/drift.ts";
 import type { PotTask } from "../plan/measure/potTask.ts";
 import { type RoundedPot, roundPot } from "../plan/measure/roundPot.ts";
 import { lineNotes, notProven } from "../plan/measure/sharedPot.ts";
 import { lineTotals } from "../plan/share/batch.ts";
-import type { Group, KitchenNote } from "../plan/share/groups.ts";
-import { withAmounts } from "../plan/share/lines.ts";
+import type { EaterGroup, KitchenNote } from "../plan/share/groups.ts";
+import { withLineAmounts } from "../plan/share/lines.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { capsOf, type Lot, type LotOf, plannedSheet } from "./lot.ts";
@@ -96,12 +96,12 @@ function fullRuns(of: LotOf, asked: LotAsked, planned: Planned): MeasuredLot | u
   const share = over(sheet.masses.raw, exact.masses.raw);
   const own = times(portions, share);
   const hasDose = sheet.lines.some(({ scaling }) => scaling === "per-portion");
-  const isTrifle = !hasDose && compare(share, asked.tolerance) <= 0;
+  const isTrifle = !hasDose && compareRatios(share, asked.tolerance) <= 0;
   const rest =
     isTrifle || share.n === 0n
       ? []
       : [roundRun(of, { totals: left, caps, portions: own, count: ONE }, nobody)];
-  if (compare(fullest(of, rest), of.vessel.size) > 0) return undefined;
+  if (compareRatios(fullest(of, rest), of.vessel.size) > 0) return undefined;
   const each = over(rest.length === 0 ? portions : minus(portions, own), fraction(count));
   const run = runOf(
     full.run.sheet.version({ ...full.run.sheet.values, portions: each }, []),
@@ -165,7 +165,7 @@ function roundRun(
   const base = dish.base();
   const rounded = roundPot({ ...asked, dish: dish.name, base, group, totals, portions, caps });
   const moved = moveLines(pot.sheet, ratiosOf(rounded.totals, group, base), portions);
-  const sheet = withAmounts(
+  const sheet = withLineAmounts(
     moved,
     group.pot.map((line) => rounded.amounts[line]),
   );
@@ -197,7 +197,7 @@ function allTimes(factors: readonly Exact[], by: Exact): readonly Exact[] {
 }
 
 /** What lines of the plan's pot are multiplied by to come to these multiples of a base portion. */
-function ratiosOf(totals: readonly Exact[], { eaters, pot }: Group, base: Sheet): readonly Exact[] {
+function ratiosOf(totals: readonly Exact[], { eaters, pot }: EaterGroup, base: Sheet): readonly Exact[] {
   const planned = lineTotals(eaters, base.plan.lines.length);
   return pot.map((line) => {
     const was = planned[line] ?? ZERO;
@@ -225,7 +225,7 @@ function made(of: LotOf, asked: LotAsked, { exact, rounded, use }: Rounded): Mea
   const totals = added((each) => each.totals);
   const lineByLine = added((each) => each.lineByLine);
   const moved = moveLines(pot.sheet, ratiosOf(totals, group, base), exact.values.portions);
-  const sheet = withAmounts(moved, amountsOf(of, rounded));
+  const sheet = withLineAmounts(moved, amountsOf(of, rounded));
   const isAsPlanned = sheet.values.grams.every((grams, i) => equals(grams, exact.values.grams[i] ?? ZERO));
   const [first, ...others] = rounded;
   const isOne = others.length === 0 && first?.run.count.eq(1) === true;
@@ -258,7 +258,7 @@ function useOf(of: LotOf, use: VesselUse, exact: Sheet, sheet: Sheet, isOne: boo
   if (!of.vessel || use.fit === "not-known") return use;
   const { capacity, size } = of.vessel;
   const room = isOne ? roomIn(of, sheet) : greatest(roomIn(of, sheet), roomIn(of, exact));
-  const one = compare(room, size) <= 0 ? "fits" : "overflows";
+  const one = compareRatios(room, size) <= 0 ? "fits" : "overflows";
   return {
     ...use,
     needs: withExact(capacity, over(room, capacity.size ?? ONE)),

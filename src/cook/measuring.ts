@@ -1,15 +1,15 @@
 import { type Exact, greatest, least, ONE, plus, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import { type DemandDrift, type DriftOf, PortionDrift } from "../plan/measure/drift.ts";
-import { type MealFigures, type Row, rowAt } from "../plan/measure/figures.ts";
+import { type DemandRow, type MealFigures, rowAt } from "../plan/measure/figures.ts";
 import type { PotAsked } from "../plan/measure/potAsked.ts";
 import type { Taster } from "../plan/measure/potTask.ts";
 import type { KitchenNote } from "../plan/share/groups.ts";
 import type { Pot } from "../plan/share/parts.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { exactLot, type Lot, type LotOf, settle } from "./lot.ts";
+import { exactLot, type Lot, type LotOf, settleLot } from "./lot.ts";
 import { type LotAsked, type MeasuredLot, measuredLot } from "./measuredLot.ts";
 import { byShares, byWeight, meanShare, type SharedOut, withShare } from "./shareOut.ts";
 
@@ -71,7 +71,7 @@ export class Measuring {
       const now = { ...asked, figures };
       this.#asked = { ...now, before: asked.figures };
       const lot = this.#measure(of, now);
-      settle(of, lot);
+      settleLot(of, lot);
       this.lots.set(of.pot, lot);
     }
   }
@@ -129,7 +129,7 @@ export class Measuring {
       .filter(({ firm }) => firm)
       .flatMap((demand) => figures.rows(demand))
       .every((row) => {
-        const side = compare(worst(row, sizes), row.end);
+        const side = compareRatios(worst(row, sizes), row.end);
         return row.side === "most" ? side <= 0 : side >= 0;
       });
   }
@@ -210,7 +210,7 @@ function isAsPlanned({ pot, counts }: LotOf): boolean {
 }
 
 /** The least a row comes to, or the most where it has to stay below an end. */
-function worst(row: Row, sizes: ReadonlyMap<string, readonly (readonly Exact[])[]>): Exact {
+function worst(row: DemandRow, sizes: ReadonlyMap<string, readonly (readonly Exact[])[]>): Exact {
   let total = ZERO;
   for (const [dish, own] of sizes) {
     const all = own.map((factors) => rowAt(row, new Map([[dish, factors]])));

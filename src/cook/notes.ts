@@ -57,7 +57,7 @@ export interface CookingNote {
 export type Gaps = (language: Language) => { readonly [name: string]: string };
 
 /** A note before it is said in a language. */
-export interface Said {
+export interface SpokenNote {
   readonly code: CookingNoteCode;
   readonly phrase: string;
   readonly gaps?: Gaps;
@@ -67,9 +67,9 @@ export interface Said {
 /** What a cook should know of one session. */
 export function sessionNotes(session: DishSession, language: Language): readonly CookingNote[] {
   const { pots, day, meal, dish } = session;
-  const said: readonly Said[] = [
+  const said: readonly SpokenNote[] = [
     ...pots.flatMap((pot) => [...roomNotes(pot), ...largeNotes(pot), ...measuredNotes(pot)]),
-    ...session.made().dish.questions.map(({ code, text }): Said => ({ code, phrase: text })),
+    ...session.made().dish.questions.map(({ code, text }): SpokenNote => ({ code, phrase: text })),
     ...keepingNotes(session),
   ];
   const days = day === undefined ? [] : [day];
@@ -89,15 +89,18 @@ export const OF_A_POT: ReadonlySet<CookingNoteCode> = /* @__PURE__ */ new Set<Co
 ]);
 
 /** What measuring a pot costs, and what could not be measured. */
-export function measuredNotes(pot: DishPot): readonly Said[] {
+export function measuredNotes(pot: DishPot): readonly SpokenNote[] {
   return costNotes(pot, pot.made().dish.base());
 }
 
 type Measured = Pick<DishPot, "sheet" | "exact" | "drift" | "kitchenNotes">;
 
 /** The same of what is made by these lines. */
-export function costNotes({ sheet, exact, drift, kitchenNotes }: Measured, lines: Sheet): readonly Said[] {
-  const moved: readonly Said[] = drift
+export function costNotes(
+  { sheet, exact, drift, kitchenNotes }: Measured,
+  lines: Sheet,
+): readonly SpokenNote[] {
+  const moved: readonly SpokenNote[] = drift
     ? [
         {
           code: "measured",
@@ -111,7 +114,7 @@ export function costNotes({ sheet, exact, drift, kitchenNotes }: Measured, lines
         },
       ]
     : [];
-  return [...moved, ...kitchenNotes.map(({ code, text }): Said => ({ code, phrase: text }))];
+  return [...moved, ...kitchenNotes.map(({ code, text }): SpokenNote => ({ code, phrase: text }))];
 }
 
 const MEASURED_ALIKE =
@@ -166,13 +169,13 @@ export function merged(notes: readonly CookingNote[]): readonly CookingNote[] {
 }
 
 /** Whether it goes into its vessel. */
-export function roomNotes({ vessel, runs }: Pick<DishPot, "vessel" | "runs">): readonly Said[] {
+export function roomNotes({ vessel, runs }: Pick<DishPot, "vessel" | "runs">): readonly SpokenNote[] {
   if (!vessel) return [];
   const { fit, silent, by } = vessel;
   const gaps =
     (more: Gaps = () => ({})): Gaps =>
     (language) => ({ ...sizes(vessel, language), ...more(language) });
-  const byLines: readonly Said[] =
+  const byLines: readonly SpokenNote[] =
     by === "lines" && fit !== "not-known" ? [{ code: "volume-by-lines", phrase: BY_LINES }] : [];
   switch (fit) {
     case "fits":
@@ -220,7 +223,7 @@ const LARGE = "{factor} times the recipe as written: {text}";
 const LARGE_RUN = "a run of {factor} times the recipe as written: {text}";
 
 /** Times, pans and the like are those of the batch as it was written, and what counts is what is cooked at once. */
-export function largeNotes({ runs }: Pick<DishPot, "runs">): readonly Said[] {
+export function largeNotes({ runs }: Pick<DishPot, "runs">): readonly SpokenNote[] {
   for (const { sheet } of runs) {
     const written = asWritten(sheet);
     const [note] = notesOn(written, sheet).filter(({ code }) => code === "large-factor");

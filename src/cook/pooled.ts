@@ -1,11 +1,11 @@
 import type { Exact } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import { MealFigures, rowAt } from "../plan/measure/figures.ts";
 import type { PotAsked } from "../plan/measure/potAsked.ts";
 import type { PlannedMeal } from "../plan/planned.ts";
-import type { Eater, Group } from "../plan/share/groups.ts";
-import { groupsOf } from "../plan/share/whoSharesAPot.ts";
+import type { Eater, EaterGroup } from "../plan/share/groups.ts";
+import { potGroups } from "../plan/share/whoSharesAPot.ts";
 import { Eating } from "./eating.ts";
 
 /** A dish of one meal of a menu, and who eats of it when. */
@@ -22,7 +22,7 @@ export interface Who {
 }
 
 /** One dish of several meals, as if it were of one whose eaters are people at meals. */
-export interface Pooled {
+export interface PooledDish {
   readonly meal: PlannedMeal;
   readonly dish: PlannedDish;
   readonly eating: Eating;
@@ -33,7 +33,7 @@ export interface Pooled {
 }
 
 /** Pools one dish over the meals that have it. */
-export function pooled(parts: readonly Part[]): Pooled | undefined {
+export function pooled(parts: readonly Part[]): PooledDish | undefined {
   const [first] = parts;
   if (!first) return undefined;
   const at = new Map(
@@ -43,7 +43,7 @@ export function pooled(parts: readonly Part[]): Pooled | undefined {
   const eaters = parts.flatMap((part) =>
     part.dish.groups().flatMap((group) => group.eaters.map((eater, i) => asFound(group, eater, i, part))),
   );
-  const groups = groupsOf(first.dish.base(), eaters).map((group) => measuredAs(group, parts));
+  const groups = potGroups(first.dish.base(), eaters).map((group) => measuredAs(group, parts));
   const dish = first.dish.with({ eaters, groups });
   const days = [...new Set(parts.flatMap(({ eating }) => eating.days))].sort((a, b) => a - b);
   const eating = new Eating({
@@ -86,7 +86,7 @@ function idOf(person: string, { meal }: Pick<Part, "meal">): string {
 }
 
 /** What goes into a pot as it was found, before one meal's pot was measured for itself; additions as they were measured. */
-function asFound({ pot, measured }: Group, eater: Eater, i: number, part: Part): Eater {
+function asFound({ pot, measured }: EaterGroup, eater: Eater, i: number, part: Part): Eater {
   const before = measured?.before[i]?.factors ?? eater.factors;
   const inPot = new Set(pot);
   const pick = <T>(line: number, own: T, other: T): T => (inPot.has(line) ? other : own);
@@ -100,7 +100,7 @@ function asFound({ pot, measured }: Group, eater: Eater, i: number, part: Part):
 }
 
 /** Ratios alone are held to: what each person asks is judged meal by meal. */
-function measuredAs(group: Group, parts: readonly Part[]): Group {
+function measuredAs(group: EaterGroup, parts: readonly Part[]): EaterGroup {
   const found = parts.flatMap(({ dish }) =>
     dish.groups().flatMap(({ measured }) => measured?.asked ?? []),
   )[0];
@@ -137,7 +137,7 @@ function keepsFirm(person: string, { meal, dish }: Part, factors: readonly Exact
     .filter(({ firm }) => firm)
     .flatMap((demand) => asked.figures.rows(demand))
     .every((row) => {
-      const side = compare(rowAt(row, plate), row.end);
+      const side = compareRatios(rowAt(row, plate), row.end);
       return row.side === "most" ? side <= 0 : side >= 0;
     });
 }

@@ -9,17 +9,17 @@ import { Plan, type PlannedMeal } from "../plan/planned.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { type AwayDays, awayOf, awaySchema } from "./away.ts";
 import {
+  cookingDaysSchema,
   type Days,
   dayList,
   daysOf,
-  daysSchema,
   known,
   placesOf,
   type RefuseAt,
   someDaysSchema,
   someOf,
 } from "./days.ts";
-import { Eating, type Span, spansOf } from "./eating.ts";
+import { Eating, type EatingSpan, spansOf } from "./eating.ts";
 import { type Part, pooled, type Who } from "./pooled.ts";
 import {
   EVERY_DAY,
@@ -35,7 +35,7 @@ export interface ScheduledMeal {
   readonly meal: PlannedMeal;
   readonly dishes: readonly PlannedDish[];
   readonly eating: Eating;
-  readonly spans: readonly Span[];
+  readonly spans: readonly EatingSpan[];
   readonly vessel: (dish: string) => ReadVessel | undefined;
   /** Who an eater is: of a dish that is cooked for several meals, a person at one of them. */
   readonly who: (eater: string) => Who;
@@ -67,7 +67,7 @@ interface ScheduleFields {
 
 const scheduleSchema: () => Schema<ScheduleFields> = /* @__PURE__ */ once(() =>
   fields<ScheduleFields>({
-    days: optional(daysSchema()),
+    days: optional(cookingDaysSchema()),
     cook: optional(cookSchema()),
     vessels: optional(byName(vesselSchema(), { like: '{ rice: "6 l" }' })),
     away: optional(awaySchema()),
@@ -117,7 +117,7 @@ export function readSchedule(plan: unknown, how: unknown): ReadSchedule {
   // Days that were refused say nothing of what is eaten when.
   const isSure = faults.length === 0;
   const refused = new Set<readonly number[]>();
-  const spansFor = ({ on, path }: Cooked, eating: Eating, name: string): readonly Span[] => {
+  const spansFor = ({ on, path }: Cooked, eating: Eating, name: string): readonly EatingSpan[] => {
     const { spans, early } = spansOf(on ?? eating.days, eating.days);
     if (isSure && on && early.length > 0 && !refused.has(on)) {
       refuseEarly(refuse, name, path, days, early, spans[0]);
@@ -263,7 +263,7 @@ function refuseEarly(
   path: Path,
   days: Days,
   early: readonly number[],
-  first: Span | undefined,
+  first: EatingSpan | undefined,
 ): void {
   const eaten = dayList(days, early);
   const cooked = first && quote(days.names[first.cooked] ?? "");

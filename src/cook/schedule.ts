@@ -4,7 +4,7 @@ import type { Plan } from "../plan/planned.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { batchNotes } from "./batchNotes.ts";
 import { ownFoods } from "./drawn.ts";
-import { type Eaten, eatenOf } from "./eaten.ts";
+import { type EatenOfPot, eatenOf } from "./eaten.ts";
 import { KitchenWork } from "./kitchenWork.ts";
 import type { CookedBatch } from "./madeBatch.ts";
 import { type CookingNote, merged, sessionNotes } from "./notes.ts";
@@ -61,7 +61,7 @@ export class CookingSchedule extends Result {
   }
 
   /** @internal What each person eats of each meal over all days. */
-  eaten(): readonly Eaten[] {
+  eaten(): readonly EatenOfPot[] {
     return eatenOf(this.plan, this.#read, this.#kitchen);
   }
 

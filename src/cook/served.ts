@@ -1,11 +1,11 @@
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { type Exact, fraction, over, times } from "../number/exact.ts";
 import type { PlannedDish } from "../plan/dish.ts";
-import type { Serving } from "../plan/share/parts.ts";
+import type { PartServing } from "../plan/share/parts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Days } from "./days.ts";
 import { hasNested } from "./drawn.ts";
-import type { Span } from "./eating.ts";
+import type { EatingSpan } from "./eating.ts";
 import type { Lot, LotPortion } from "./lot.ts";
 import { isMeasured, type Lots } from "./lots.ts";
 import type { ScheduledMeal } from "./read.ts";
@@ -25,7 +25,7 @@ export interface DishServing {
   /** Portions in all. */
   readonly count: Exact;
   /** One portion: the share of the pot, in grams as cooked and where it can be told in millilitres. */
-  readonly portion: Pick<Serving, "pot" | "grams" | "weighed" | "isRest" | "millilitres">;
+  readonly portion: Pick<PartServing, "pot" | "grams" | "weighed" | "isRest" | "millilitres">;
   /** What is added to one portion when it is served, uncooked; nothing where nothing is. */
   readonly added: Sheet | undefined;
 }
@@ -33,7 +33,7 @@ export interface DishServing {
 /** What is made of dishes. */
 export interface Work {
   /** What is cooked of a meal's dishes for the days of a span. */
-  lots(scheduled: ScheduledMeal, span: Span): Lots;
+  lots(scheduled: ScheduledMeal, span: EatingSpan): Lots;
   /** A dish as it is made of the batches at hand when it is cooked, and when it is served. */
   dish(dish: PlannedDish, cooked: number, served: number): PlannedDish;
 }
@@ -61,7 +61,7 @@ export function servingsOf(
 
 /** Portions of one size, and the days on which they are eaten. */
 interface Size {
-  readonly serving: Serving;
+  readonly serving: PartServing;
   readonly portion: DishServing["portion"];
   readonly days: readonly number[];
   readonly count: bigint;
@@ -86,7 +86,7 @@ function servingOf(
 }
 
 /** The plan's own portion. It is what others leave only where each of them takes one. */
-function planned(serving: Serving, isOnce: boolean): DishServing["portion"] {
+function planned(serving: PartServing, isOnce: boolean): DishServing["portion"] {
   return {
     pot: serving.pot,
     weighed: serving.weighed,
@@ -117,7 +117,7 @@ function sizesOf(dish: PlannedDish, person: string, scheduled: ScheduledMeal, wo
       // What is added may be of another batch than what was cooked.
       const plated = work.dish(dish, span.cooked, day);
       const place = made.includes(plated) ? made.indexOf(plated) : made.push(plated) - 1;
-      const key = [toText(grams), isRest, weighed !== undefined, count, place].join(" ");
+      const key = [exactText(grams), isRest, weighed !== undefined, count, place].join(" ");
       const size = found.get(key) ?? { serving: plated.serving(person), portion, days: [], count: 0n };
       size.days.push(day);
       size.count += count;
@@ -134,7 +134,12 @@ interface Turn {
 }
 
 /** Day by day, the portions of a lot that fall to it. */
-function inTurn(serving: Serving, lot: Lot | undefined, days: Span["eaten"], each: bigint): readonly Turn[] {
+function inTurn(
+  serving: PartServing,
+  lot: Lot | undefined,
+  days: EatingSpan["eaten"],
+  each: bigint,
+): readonly Turn[] {
   const own = lot?.portions?.get(serving.person);
   if (!own || !lot) {
     const isOnce = lot?.sheet.values.portions.n === BigInt(serving.pot?.people.length ?? 0);
@@ -159,7 +164,7 @@ function inTurn(serving: Serving, lot: Lot | undefined, days: Span["eaten"], eac
 }
 
 /** A share of what is cooked, told as the plan tells it. */
-function portionOf(serving: Serving, { sheet }: Lot, size: LotPortion): DishServing["portion"] {
+function portionOf(serving: PartServing, { sheet }: Lot, size: LotPortion): DishServing["portion"] {
   const grams = times(sheet.masses.cooked, size.share);
   const perGram = volumeOfGram(serving);
   return {
@@ -172,6 +177,6 @@ function portionOf(serving: Serving, { sheet }: Lot, size: LotPortion): DishServ
 }
 
 /** Millilitres of a gram; nothing where the plan was told none. */
-function volumeOfGram({ millilitres, grams }: Serving): Exact | undefined {
+function volumeOfGram({ millilitres, grams }: PartServing): Exact | undefined {
   return millilitres && grams.n !== 0n ? over(millilitres, grams) : undefined;
 }

@@ -1,7 +1,7 @@
 import { britishEnglish, type Language } from "../document/language.ts";
 import { readLanguage } from "../document/readLanguage.ts";
 import { type Exact, fraction } from "../number/exact.ts";
-import { Told } from "../number/told.ts";
+import { ToldResult } from "../number/told.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import type { RatioDrift } from "../plan/measure/drift.ts";
 import type { KitchenNote } from "../plan/share/groups.ts";
@@ -9,7 +9,7 @@ import { onlyLines } from "../plan/share/lines.ts";
 import type { Pot } from "../plan/share/parts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Days } from "./days.ts";
-import type { Eating, Span } from "./eating.ts";
+import type { Eating, EatingSpan } from "./eating.ts";
 import type { Lot } from "./lot.ts";
 import type { Lots } from "./lots.ts";
 import type { PersonDrift } from "./measuring.ts";
@@ -79,14 +79,14 @@ interface Made {
   readonly days: Days;
   readonly dish: PlannedDish;
   readonly eating: Eating;
-  readonly span: Span;
+  readonly span: EatingSpan;
   readonly lots: Lots;
   readonly who: (eater: string) => { readonly person: string; readonly meal: string };
   readonly nameOf: (person: string) => string;
 }
 
 /** A session whose pots are made when first looked at. */
-export class DishSession extends Told implements CookingSession {
+export class DishSession extends ToldResult implements CookingSession {
   readonly day: string | undefined;
   readonly meal: string;
   readonly meals: readonly string[];
@@ -179,7 +179,7 @@ export function linesAdded(added: Sheet, when: "cooking" | "serving"): Sheet | u
 }
 
 /** A pot whose sheets are made when first looked at. */
-export class DishPot extends Told implements CookedPot {
+export class DishPot extends ToldResult implements CookedPot {
   readonly number: number;
   readonly people: readonly PersonPortions[];
   readonly #made: Made;

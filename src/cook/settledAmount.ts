@@ -4,7 +4,7 @@ import { type FormatOptions, formatAmount } from "../measure/format.ts";
 import type { Measures } from "../measure/measures.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { absolute, type Exact, fraction, minus, times } from "../number/exact.ts";
-import { compare, nearest } from "../number/ratio.ts";
+import { compareRatios, nearest } from "../number/ratio.ts";
 import { amountHow } from "../sheet/stated.ts";
 
 /** Keys of lines whose amounts a kitchen measured: they are shown as they are, and not rounded again. */
@@ -36,7 +36,7 @@ export function measured(a: Amount, measures: Measures | undefined, language: La
   }
   const miss = nearestMiss(a.value);
   if (miss.n === 0n) return formatAmount(a, { ...how, denominators: DENOMINATORS });
-  const close = compare(miss, times(a.value, CLOSE)) <= 0;
+  const close = compareRatios(miss, times(a.value, CLOSE)) <= 0;
   const amount = formatAmount(a, close ? { ...how, denominators: DENOMINATORS } : { ...how, significant: 2 });
   return say(language, "about {amount}", { amount });
 }
@@ -51,5 +51,5 @@ function nearestMiss(figure: Exact): Exact {
       const near = fraction(nearest(times(figure, parts)), BigInt(d));
       return absolute(minus(near, figure));
     })
-    .reduce((best, miss) => (compare(miss, best) < 0 ? miss : best));
+    .reduce((best, miss) => (compareRatios(miss, best) < 0 ? miss : best));
 }

@@ -1,5 +1,5 @@
 import { type Exact, fraction, greatest, minus, ONE, over, plus, sum, times, ZERO } from "../number/exact.ts";
-import { ceiling, compare, floor } from "../number/ratio.ts";
+import { ceiling, compareRatios, floor } from "../number/ratio.ts";
 import { shareEnds } from "../plan/measure/limits.ts";
 import { scaleFor, TOO_COARSE } from "../plan/measure/sharedPot.ts";
 import { type ShareWish, weighShares } from "../plan/measure/weighShares.ts";
@@ -110,7 +110,7 @@ function bowlsOf(
 function alike(bowls: readonly Bowls[], scale: Scale, tolerance: Exact): SharedOut["portions"] | undefined {
   let left = bowls.reduce((total, { steps, count }) => total + (steps % count), 0n);
   const more = new Set<string>();
-  for (const { person, count, short } of [...bowls].sort((a, b) => compare(b.short, a.short))) {
+  for (const { person, count, short } of [...bowls].sort((a, b) => compareRatios(b.short, a.short))) {
     if (count > left || short.n <= 0n) continue;
     left -= count;
     more.add(person);
@@ -121,7 +121,7 @@ function alike(bowls: readonly Bowls[], scale: Scale, tolerance: Exact): SharedO
     each: each.steps / each.count + (more.has(each.person) ? 1n : 0n),
   }));
   const last = sized.find(({ isLast }) => isLast);
-  if (!last || compare(rest, times(tolerance, fraction(last.each))) > 0) return undefined;
+  if (!last || compareRatios(rest, times(tolerance, fraction(last.each))) > 0) return undefined;
   return new Map(
     sized.map(({ person, count, each, isLast }) => {
       const hasRest = isLast && rest.n > 0n;

@@ -1,6 +1,6 @@
 import { type Language, say } from "../document/language.ts";
 import { readNumber } from "../measure/numberText.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import {
   absolute,
   type Exact,
@@ -14,7 +14,7 @@ import {
   toStep,
   ZERO,
 } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { temperature } from "./convertUnits.ts";
 
 type Scale = "celsius" | "fahrenheit";
@@ -61,10 +61,10 @@ function converted(written: string, to: Scale, isDifference: boolean): string {
   const exactly =
     to === "fahrenheit" ? plus(times(degrees, perDegree), from) : over(minus(degrees, from), perDegree);
   const hot = to === "fahrenheit" ? degrees : exactly;
-  const isRound = compare(hot, fraction(100n)) >= 0 && times(degrees, fraction(1n, 5n)).d === 1n;
+  const isRound = compareRatios(hot, fraction(100n)) >= 0 && times(degrees, fraction(1n, 5n)).d === 1n;
   const shown = toStep(exactly, fraction(isRound ? 5n : 1n));
-  const text = toText(absolute(shown));
-  return compare(shown, ZERO) < 0 ? `${minusSign || "-"}${text}` : text;
+  const text = exactText(absolute(shown));
+  return compareRatios(shown, ZERO) < 0 ? `${minusSign || "-"}${text}` : text;
 }
 
 /**

@@ -1,5 +1,5 @@
 import { type Language, say } from "../document/language.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { Sheet, SheetLine } from "../sheet/sheet.ts";
 import { methodWith, type Piece, shortNames } from "./method.ts";
 import { asMeasured, inPlace } from "./methodOf.ts";
@@ -69,7 +69,7 @@ function stepsFor({ runs, measured }: Made, whole: Sheet, language: Language): C
 /** Dry before the rest, then by mass. Common practice, no source. */
 function loading(a: SheetLine, b: SheetLine): number {
   const isWet = ({ state }: SheetLine): number => (state === "dry" ? 0 : 1);
-  return isWet(a) - isWet(b) || compare(a.grams, b.grams);
+  return isWet(a) - isWet(b) || compareRatios(a.grams, b.grams);
 }
 
 function asText(piece: Piece, language: Language): string {

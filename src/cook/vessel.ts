@@ -14,7 +14,7 @@ import {
   times,
   ZERO,
 } from "../number/exact.ts";
-import { ceiling, compare, floor } from "../number/ratio.ts";
+import { ceiling, compareRatios, floor } from "../number/ratio.ts";
 import { ownMeasures } from "../recipe/ownMeasures.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -65,12 +65,12 @@ export function inVessel(
 }
 
 function fitOf(how: RunsOptions, size: Exact, room: Exact): VesselFit {
-  if (compare(room, size) <= 0) return "fits";
+  if (compareRatios(room, size) <= 0) return "fits";
   return how === "one" ? "overflows" : "several";
 }
 
 function runsOf(pot: Sheet, how: RunsOptions, size: Exact, room: Exact): readonly CookingRun[] {
-  if (how === "one" || compare(room, size) <= 0) return [wholeOf(pot)];
+  if (how === "one" || compareRatios(room, size) <= 0) return [wholeOf(pot)];
   const fills = over(room, size);
   if (how === "equal") return [runOf(pot, ceiling(fills), fraction(1n, ceiling(fills)))];
   const full = runOf(pot, floor(fills), over(ONE, fills));
@@ -135,7 +135,7 @@ function densityOf(food: FoodInput): Exact | undefined {
   return (plain.length > 0 ? plain : filled)
     .map(({ grams, ml }) => over(grams, ml ?? ONE))
     .reduce<Exact | undefined>(
-      (least, each) => (least && compare(least, each) < 0 ? least : each),
+      (least, each) => (least && compareRatios(least, each) < 0 ? least : each),
       undefined,
     );
 }

@@ -1,7 +1,7 @@
 import { type ErrorCode, isClass, quote } from "../number/error.ts";
 import { type Exact, exact, isNumeric, isRatio, type Value } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { isRecord } from "./safe.ts";
 import { type JsonSchema, leaf, type Refuse, type Schema } from "./schema.ts";
 
@@ -81,15 +81,15 @@ export function flag(): Schema<boolean> {
 }
 
 /** Limits of a number; they count in but for `above`. */
-export interface Range {
+export interface NumberLimits {
   readonly above?: number;
   readonly from?: number;
   readonly to?: number;
 }
 
 /** A number as a document may hold it, kept as it is written; the clone of an exact one becomes one again. */
-export function value(range: Range = {}): Schema<Value> {
-  return figure(
+export function value(range: NumberLimits = {}): Schema<Value> {
+  return figureLeaf(
     (given) => exact(given),
     range,
     (given, read) => (isRatio(given) ? read : given),
@@ -97,8 +97,8 @@ export function value(range: Range = {}): Schema<Value> {
 }
 
 /** A number, read exactly. */
-export function number(range: Range = {}): Schema<Exact> {
-  return figure(
+export function number(range: NumberLimits = {}): Schema<Exact> {
+  return figureLeaf(
     (given) => exact(given),
     range,
     (_, read) => read,
@@ -106,9 +106,9 @@ export function number(range: Range = {}): Schema<Exact> {
 }
 
 /** A number in the words of `reader`, within a range of what it comes to, read. */
-export function figure<T>(
+export function figureLeaf<T>(
   reader: (given: Value) => Exact,
-  range: Range,
+  range: NumberLimits,
   made: (given: Value, read: Exact, refuse: Refuse) => T,
 ): Schema<T> {
   const { above, from, to } = range;
@@ -120,11 +120,11 @@ export function figure<T>(
   };
   return leaf(NUMBER, json, isValue, (given, refuse) => {
     const read = reader(given);
-    if (above !== undefined && compare(read, exact(above)) <= 0)
+    if (above !== undefined && compareRatios(read, exact(above)) <= 0)
       refuse(`${quote(given)} is not above ${above}`, `give a number above ${above}`);
-    if (from !== undefined && compare(read, exact(from)) < 0)
+    if (from !== undefined && compareRatios(read, exact(from)) < 0)
       refuse(`${quote(given)} is below ${from}`, `give ${from} or more`);
-    if (to !== undefined && compare(read, exact(to)) > 0)
+    if (to !== undefined && compareRatios(read, exact(to)) > 0)
       refuse(`${quote(given)} is above ${to}`, `give ${to} or less`);
     return made(given, read, refuse);
   });

@@ -1,7 +1,7 @@
 import { collect, type ErrorCode, type Fault, type Path, quote, throwIfAny } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
 import { refuseUnsafe } from "./safe.ts";
-import { type Issue, namesOf, run, type Schema, type Told } from "./schema.ts";
+import { type Issue, namesOf, run, type Schema, type ToldFault } from "./schema.ts";
 
 /**
  * Reads what was handed in by its schema: the value, or one error with every fault, each with its place
@@ -54,12 +54,12 @@ export function readFar<T>(
 /** Names of one object told apart one by one; of more, nobody reads. */
 const MOST_NAMES = 100;
 
-function toldOf({ told, keys = [], inst }: Issue): readonly Told[] {
+function toldOf({ told, keys = [], inst }: Issue): readonly ToldFault[] {
   if (told) return [{ path: [], ...told }];
   const shape = inst?._zod.def.shape ?? {};
   const known = Object.keys(shape);
   const own = "meta" in shape ? "put an app's own data in meta, or use" : "use";
-  const strange: Told[] = keys.slice(0, MOST_NAMES).map((key) => ({
+  const strange: ToldFault[] = keys.slice(0, MOST_NAMES).map((key) => ({
     path: [key],
     message: `${quote(key)} is not a field here`,
     hint: didYouMean(key, known, `${own} ${namesOf(shape)}`),

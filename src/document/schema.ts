@@ -6,7 +6,7 @@ import { $ZodObject, $ZodType } from "./zod.ts";
 export type Schema<T> = $ZodType<T>;
 
 /** A fault as a schema tells it: without a code it takes that of the document. */
-export type Told = Omit<Fault, "code"> & { readonly code?: ErrorCode | undefined };
+export type ToldFault = Omit<Fault, "code"> & { readonly code?: ErrorCode | undefined };
 
 /** What a schema is run on, and what it leaves there: a value, and what is wrong with it. */
 export interface Payload {
@@ -21,7 +21,7 @@ export interface Issue {
   /** Of `unrecognized_keys`, with the object's schema. */
   readonly keys?: readonly string[];
   readonly inst?: { readonly _zod: { readonly def: { readonly shape: object } } };
-  readonly told?: Omit<Told, "path">;
+  readonly told?: Omit<ToldFault, "path">;
   /** Code of all faults of this place that have none of their own. */
   place?: ErrorCode;
 }
@@ -316,7 +316,7 @@ export function attemptAt<T>(refuse: Refuse, path: Path, step: () => T): T | und
   }
 }
 
-function tell(payload: Payload, { path, ...told }: Told): void {
+function tell(payload: Payload, { path, ...told }: ToldFault): void {
   // A copy, for zod puts the way to it before.
   payload.issues.push({ path: [...path], told });
 }

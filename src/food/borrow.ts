@@ -1,7 +1,7 @@
 import { flag, text, word } from "../document/leaves.ts";
 import { readFar } from "../document/read.ts";
 import { fields, list, once, optional, type Schema } from "../document/schema.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { collect, type Fault, fault, quote, throwIfAny } from "../number/error.ts";
 import { times } from "../number/exact.ts";
 import { componentId } from "./componentSchema.ts";
@@ -132,13 +132,13 @@ function refusal(path: (string | number)[], id: ComponentId, reason: string, fro
 }
 
 function borrowed({ figure, ratio, by }: Exclude<Loan, { refused: string }>, from: FoodInput): Figure {
-  const brought = (value: typeof figure.value): string => toText(times(value, ratio));
+  const brought = (value: typeof figure.value): string => exactText(times(value, ratio));
   const note = figure.note === undefined ? "" : `, there ${figure.note}`;
   return {
     value: brought(figure.value),
     ...(figure.low === undefined ? {} : { low: brought(figure.low) }),
     ...(figure.high === undefined ? {} : { high: brought(figure.high) }),
     borrowedFrom: from.id,
-    source: `by ${by}, × ${toText(ratio)}; ${from.source}${note}`,
+    source: `by ${by}, × ${exactText(ratio)}; ${from.source}${note}`,
   };
 }

@@ -5,7 +5,7 @@ import { type ComponentId, componentIds } from "./components.ts";
 import type { Formula } from "./data/formulas.ts";
 import { apply, derive } from "./derive.ts";
 import { energyLeft } from "./energyLeft.ts";
-import { MISSING, presuming, type ReadFigure, read, share } from "./figure.ts";
+import { figureAsRead, MISSING, presuming, type ReadFigure, shareOfFigure } from "./figure.ts";
 import type { FoodInput } from "./food.ts";
 import { presumed } from "./presumed.ts";
 
@@ -92,7 +92,7 @@ function cooking(
   };
   const after = (id: ComponentId, figure = before(id)): ReadFigure => {
     const own = shares.get(id);
-    if (own) return equals(own, ONE) ? figure : share(figure, own);
+    if (own) return equals(own, ONE) ? figure : shareOfFigure(figure, own);
     const formula = followed(id, figure);
     if (formula) return (changes(id, figure) && apply(formula, (input) => after(input))) || figure;
     if (id !== "energy") return figure;
@@ -121,7 +121,7 @@ function whole(food: FoodInput, id: ComponentId): ReadFigure {
 
 function given(food: FoodInput, id: ComponentId): ReadFigure | undefined {
   const figure = Object.hasOwn(food.per100g, id) ? food.per100g[id] : undefined;
-  return figure === undefined ? undefined : read(figure);
+  return figure === undefined ? undefined : figureAsRead(figure);
 }
 
 /** What formulas read: figures that are given or presumed, never ones that another formula made. */

@@ -3,11 +3,11 @@ import type { ComponentId } from "./components.ts";
 import { ownEnergyFormula } from "./data/energyAtwaterOwn.ts";
 import { generalEnergyFormula } from "./data/energyFao77.ts";
 import { type Formula, formulas } from "./data/formulas.ts";
-import { marksOf, type ReadFigure } from "./figure.ts";
+import { figureMarks, type ReadFigure } from "./figure.ts";
 import type { FoodInput } from "./food.ts";
 
 /** How a derivation asks for a figure that the food gives or that may be presumed; never a derived one. */
-export type Given = (id: ComponentId) => ReadFigure;
+export type GivenFigure = (id: ComponentId) => ReadFigure;
 
 /**
  * The figure of a component that a food does not give, by the first formula of which every input is
@@ -17,7 +17,7 @@ export type Given = (id: ComponentId) => ReadFigure;
  *
  * A difference that comes out below 0, as rounded figures of tables can make it, is 0.
  */
-export function derive(food: FoodInput, id: ComponentId, given: Given): ReadFigure | undefined {
+export function derive(food: FoodInput, id: ComponentId, given: GivenFigure): ReadFigure | undefined {
   for (const formula of formulasOf(food, id)) {
     const made = apply(formula, given);
     if (made) return made;
@@ -33,7 +33,7 @@ function formulasOf(food: FoodInput, id: ComponentId): readonly Formula[] {
 }
 
 /** Works a formula out, or nothing where an input is not known. */
-export function apply(formula: Formula, given: Given): ReadFigure | undefined {
+export function apply(formula: Formula, given: GivenFigure): ReadFigure | undefined {
   const start = exact(formula.from ?? "0");
   let value: Exact = start;
   let low: Exact | undefined = start;
@@ -50,7 +50,7 @@ export function apply(formula: Formula, given: Given): ReadFigure | undefined {
     value = plus(value, times(counted, weight));
     low = sumEnd(low, takenOff ? figure.high : figure.low, weight);
     high = sumEnd(high, takenOff ? figure.low : figure.high, weight);
-    for (const kind of marksOf(figure)) if (kind !== "missing") inputs.add(kind);
+    for (const kind of figureMarks(figure)) if (kind !== "missing") inputs.add(kind);
   }
   const zero = (end: Exact): Exact => (end.n < 0n ? ZERO : end);
   return {

@@ -1,7 +1,7 @@
 import { type Exact, greatest, isZero, least, minus, ONE, plus, sum, times, ZERO } from "../number/exact.ts";
 import { type ComponentId, components } from "./components.ts";
 import { likelySystem, systemFor, weightsOf } from "./energy.ts";
-import { type FigureKind, marksOf, type ReadFigure } from "./figure.ts";
+import { type FigureKind, figureMarks, type ReadFigure } from "./figure.ts";
 import type { FoodInput } from "./food.ts";
 
 /** One cooking as it bears on a food's figures. */
@@ -90,7 +90,7 @@ type Said = NonNullable<ReadFigure["inputs"]>[number];
 
 /** What energy and what was lost of it say of themselves, where that is not plainly known. */
 function saidOf(energy: ReadFigure, lost: readonly ReadFigure[], isBound: boolean): readonly Said[] {
-  const kinds = [energy, ...lost].flatMap(marksOf);
+  const kinds = [energy, ...lost].flatMap(figureMarks);
   const said = kinds.filter((kind): kind is Said => HOW_KNOWN.includes(kind));
   return [...new Set<Said>(isBound ? [...said, "below"] : said)];
 }

@@ -1,5 +1,5 @@
 import { type Exact, exact, isZero, times, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { Formula } from "./data/formulas.ts";
 import type { Figure } from "./food.ts";
 
@@ -50,13 +50,13 @@ export const MISSING: ReadFigure = { kind: "missing", value: ZERO };
 
 /** Whether the value is a middle figure of an interval; of a trace or a limit it is what is known at least. */
 export function isRanged({ kind, value, low, high, inputs = [] }: ReadFigure): boolean {
-  if (low !== undefined && low !== value && compare(low, value) < 0) return true;
+  if (low !== undefined && low !== value && compareRatios(low, value) < 0) return true;
   const isFloor = [kind, ...inputs].some((each) => each === "trace" || each === "below");
-  return !isFloor && high !== undefined && high !== value && compare(high, value) > 0;
+  return !isFloor && high !== undefined && high !== value && compareRatios(high, value) > 0;
 }
 
 /** Reads a figure as a food gives it. */
-export function read(figure: Figure): ReadFigure {
+export function figureAsRead(figure: Figure): ReadFigure {
   if (figure === "trace") return { kind: "trace", value: ZERO, low: ZERO };
   if (typeof figure !== "object" || "toFixed" in figure) return point(figure, "known");
   if ("below" in figure)
@@ -85,7 +85,7 @@ function statistics({ error, count, least, most, sourceCode }: FullFigure): Part
 type FullFigure = Extract<Figure, { readonly value: unknown }>;
 
 /** What a figure says of itself, one entry for each thing to be said. */
-export function marksOf({ kind, inputs = [] }: ReadFigure): readonly Exclude<FigureKind, "known">[] {
+export function figureMarks({ kind, inputs = [] }: ReadFigure): readonly Exclude<FigureKind, "known">[] {
   return kind === "known" ? inputs : [...new Set([kind, ...inputs])];
 }
 
@@ -93,7 +93,7 @@ export function marksOf({ kind, inputs = [] }: ReadFigure): readonly Exclude<Fig
  * A figure of which a share is left: worked out, whatever it was before. Of nothing nothing can go, and a
  * trace stays one.
  */
-export function share(figure: ReadFigure, left: Exact): ReadFigure {
+export function shareOfFigure(figure: ReadFigure, left: Exact): ReadFigure {
   const { kind, inputs = [] } = figure;
   if (kind === "missing" || kind === "trace" || (figure.high && isZero(figure.high))) return figure;
   const said = kind === "known" || kind === "derived" ? inputs : [kind, ...inputs];

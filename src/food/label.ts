@@ -2,7 +2,7 @@ import { isValue } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { asFar, attemptAt, once, type Refuse, type Schema } from "../document/schema.ts";
 import { type Amount, amount, gramsOf, millilitresOf } from "../measure/amount.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { fault, quote, SteelyardError } from "../number/error.ts";
 import { type Exact, exact, fraction, isZero, ONE, over, times, type Value } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
@@ -95,7 +95,7 @@ function servingOf(
   const taken = measures?.some(({ name }) => name === "serving");
   return {
     to100g: over(fraction(100n), grams),
-    measure: printedPer100 || taken ? undefined : { name: "serving", grams: toText(grams) },
+    measure: printedPer100 || taken ? undefined : { name: "serving", grams: exactText(grams) },
   };
 }
 
@@ -146,7 +146,7 @@ function figureOf(
   const printed = readPrinted(written, row.component);
   if (printed.kind === "trace") return "trace";
   const source = [`${said}: ${describe(written)}`, ...(row.note ? [row.note] : [])].join("; ");
-  const limit = (value: Exact): Figure => ({ below: toText(times(value, to100g)), source });
+  const limit = (value: Exact): Figure => ({ below: exactText(times(value, to100g)), source });
   if (printed.kind === "below") {
     if (isZero(printed.limit)) throw bad("less than nothing", "write 0, or the limit that is printed");
     return limit(printed.limit);
@@ -154,7 +154,7 @@ function figureOf(
   const { value, unit, rule, scale } = ruled(printed, row, style);
   if (isZero(value)) return limit(dailyTrifle(row) ?? times(limitOfZero(rule, unit), scale));
   const { low, high } = roundedFrom(value, rule, unit);
-  const [v, l, h] = [value, low, high].map((each) => toText(times(times(each, scale), to100g)));
+  const [v, l, h] = [value, low, high].map((each) => exactText(times(times(each, scale), to100g)));
   return { value: v ?? "0", low: l ?? "0", high: h ?? "0", source };
 }
 

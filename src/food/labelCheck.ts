@@ -1,8 +1,8 @@
 import { type Fault, throwIfAny } from "../number/error.ts";
 import { type Exact, exact, fraction, sum, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { type ComponentId, components } from "./components.ts";
-import { read } from "./figure.ts";
+import { figureAsRead } from "./figure.ts";
 import type { FoodInput } from "./food.ts";
 
 /** Each of these is part of the other. */
@@ -35,7 +35,7 @@ export function refuseImpossible(per100g: FoodInput["per100g"], style: "us" | "e
   for (const [part, whole] of parts) {
     const most = endOf(per100g, whole, "high");
     const least = endOf(per100g, part, "low");
-    if (most && least && compare(least, most) > 0)
+    if (most && least && compareRatios(least, most) > 0)
       refuse(part, `more ${components[part].name} than ${components[whole].name}`, "check both figures");
   }
   const heavy: readonly ComponentId[] =
@@ -43,7 +43,7 @@ export function refuseImpossible(per100g: FoodInput["per100g"], style: "us" | "e
       ? ["protein", "fat", "carbohydrateByDifference"]
       : ["protein", "fat", "availableCarbohydrate", "fibre", "salt"];
   const mass = sum(heavy.map((id) => endOf(per100g, id, "low") ?? ZERO));
-  if (compare(mass, HUNDRED) > 0)
+  if (compareRatios(mass, HUNDRED) > 0)
     faults.push({
       code: "label-malformed",
       path: ["per"],
@@ -52,7 +52,7 @@ export function refuseImpossible(per100g: FoodInput["per100g"], style: "us" | "e
     });
   const energy = endOf(per100g, "energy", "low");
   // Fat has the most energy of all that is eaten: 9 kcal a gram.
-  if (energy && compare(energy, exact(900)) > 0)
+  if (energy && compareRatios(energy, exact(900)) > 0)
     refuse("energy", "more energy than pure fat has", "check the serving, and kcal against kJ");
   throwIfAny(faults);
 }
@@ -61,5 +61,5 @@ const HUNDRED: Exact = /* @__PURE__ */ fraction(100n);
 
 function endOf(per100g: FoodInput["per100g"], id: ComponentId, end: "low" | "high"): Exact | undefined {
   const figure = per100g[id];
-  return figure === undefined ? undefined : read(figure)[end];
+  return figure === undefined ? undefined : figureAsRead(figure)[end];
 }

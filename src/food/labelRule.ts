@@ -1,5 +1,5 @@
 import { type Exact, exact, fraction, greatest, least, minus, over, plus } from "../number/exact.ts";
-import { compare, magnitude } from "../number/ratio.ts";
+import { compareRatios, magnitude } from "../number/ratio.ts";
 
 /** Amounts from `from` to `to` are printed to the nearest multiple of `nearest`. Exact text. */
 export interface RoundingBand {
@@ -24,7 +24,7 @@ export type RoundingRule =
   | { readonly by: "printed"; readonly steps?: readonly string[] };
 
 /** The interval that a printed figure may have been rounded from, and whether it was printed as nothing. */
-export interface Rounded {
+export interface RoundedFrom {
   readonly low: Exact;
   readonly high: Exact;
 }
@@ -38,7 +38,7 @@ export function limitOfZero(rule: RoundingRule, unit: Exact): Exact {
  * All that a printed figure above 0 may stand for. Ends count in, since no rule says which way a half
  * goes. A figure finer than its rule allows was rounded to its own last digit.
  */
-export function roundedFrom(printed: Exact, rule: RoundingRule, unit: Exact): Rounded {
+export function roundedFrom(printed: Exact, rule: RoundingRule, unit: Exact): RoundedFrom {
   if (rule.by === "significant") {
     const step = power(magnitude(printed) - rule.digits + 1);
     return around(printed, divides(step, printed) ? greatest(step, unit) : unit);
@@ -56,16 +56,17 @@ function inBands(
   printed: Exact,
   { bands, binding }: Extract<RoundingRule, { by: "bands" }>,
   unit: Exact,
-): Rounded | undefined {
-  const all = bands.flatMap((band): Rounded[] => {
+): RoundedFrom | undefined {
+  const all = bands.flatMap((band): RoundedFrom[] => {
     const step = exact(band.nearest);
     if (!divides(step, printed)) return [];
     const { low, high } = around(printed, binding === "guidance" ? greatest(step, unit) : step);
     // Guidance binds nobody: what it would print as 0 may be printed all the same.
-    const isTrifle = band === bands[0] && binding === "guidance" && compare(printed, exact(band.from)) < 0;
+    const isTrifle =
+      band === bands[0] && binding === "guidance" && compareRatios(printed, exact(band.from)) < 0;
     const from = isTrifle ? low : greatest(low, exact(band.from));
     const to = band.to === undefined ? high : least(high, exact(band.to));
-    return compare(from, to) <= 0 ? [{ low: from, high: to }] : [];
+    return compareRatios(from, to) <= 0 ? [{ low: from, high: to }] : [];
   });
   const [first, ...rest] = all;
   return (
@@ -73,7 +74,7 @@ function inBands(
   );
 }
 
-function around(printed: Exact, step: Exact): Rounded {
+function around(printed: Exact, step: Exact): RoundedFrom {
   const half = over(step, TWO);
   return { low: minus(printed, half), high: plus(printed, half) };
 }

@@ -1,5 +1,5 @@
 import { readNumber } from "../measure/numberText.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { fault, quote, SteelyardError } from "../number/error.ts";
 import {
   absolute,
@@ -14,7 +14,7 @@ import {
   times,
   type Value,
 } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { type ComponentId, type ComponentUnit, components } from "./components.ts";
 import { VITAMIN_D_IU } from "./internationalUnits.ts";
 
@@ -50,7 +50,7 @@ const equivalents: { readonly [C in ComponentId]?: RegExp } = {
 
 /** Reads one printed figure. A bare number is in the unit of the component. Throws `label-malformed`. */
 export function readPrinted(written: Value, id: ComponentId): Printed {
-  const text = typeof written === "string" ? tidy(written) : toText(exact(written));
+  const text = typeof written === "string" ? tidy(written) : exactText(exact(written));
   if (TRACE.test(text)) return { kind: "trace" };
   if (id === "energy") return readEnergy(text);
   const below = BELOW.exec(text);
@@ -110,7 +110,7 @@ function oneEnergy(text: string): Energy {
  */
 function refuseStrangers(text: string, kcal: Exact, kjAsKcal: Exact): void {
   const most = plus(ONE, times(fraction(6n, 100n), greatest(kcal, kjAsKcal)));
-  if (compare(absolute(minus(kcal, kjAsKcal)), most) > 0)
+  if (compareRatios(absolute(minus(kcal, kjAsKcal)), most) > 0)
     throw malformed(text, "kJ and kcal do not speak of the same energy: check both");
 }
 

@@ -2,7 +2,7 @@ import { flag, size } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { fields, list, once, optional, type Schema } from "../document/schema.ts";
 import { absolute, type Exact, fraction, minus, over, sum, times } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { componentId } from "./componentSchema.ts";
 import { type ComponentId, componentIds } from "./components.ts";
 import { readFigure } from "./composition.ts";
@@ -105,7 +105,7 @@ export function lenders(table: FoodTable, id: string, how: LendersOptions = {}):
       (a, b) =>
         Number(b.sameGroup) - Number(a.sameGroup) ||
         Number(likeStates(into, b.from)) - Number(likeStates(into, a.from)) ||
-        compare(a.apart, b.apart) ||
+        compareRatios(a.apart, b.apart) ||
         (a.from.id < b.from.id ? -1 : 1),
     );
   const found: Lender[] = [];

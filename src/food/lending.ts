@@ -2,7 +2,7 @@ import { type Exact, fraction, isZero, minus, ONE, over, plus, ZERO } from "../n
 import { type ComponentId, components } from "./components.ts";
 import { readFigure } from "./composition.ts";
 import { formulas } from "./data/formulas.ts";
-import { type ReadFigure, read } from "./figure.ts";
+import { figureAsRead, type ReadFigure } from "./figure.ts";
 import type { FoodInput } from "./food.ts";
 
 /** What the rest of a food is brought over by: solids, solids but fat, or the food as it weighs. */
@@ -28,7 +28,7 @@ export function loanOf(into: FoodInput, from: FoodInput, id: ComponentId, basis?
   if (into.per100g[id] !== undefined) return { refused: `${into.id} has a figure of its own` };
   const given = from.per100g[id];
   if (given === undefined) return { refused: `${from.id} does not give it either` };
-  const figure = read(given);
+  const figure = figureAsRead(given);
   const refused = whyNotLent(figure, from) ?? whyAdded(into, from, id);
   if (refused !== undefined) return { refused };
   const ratio = ratioOf(into, from, id, basis);
@@ -67,7 +67,7 @@ function whyAdded(into: FoodInput, from: FoodInput, id: ComponentId): string | u
 function addedTo(food: FoodInput): ReadonlySet<ComponentId> {
   const added = new Set<ComponentId>(food.fortifiedWith ?? []);
   const folicAcid = food.per100g.folicAcid;
-  if (folicAcid !== undefined && !isKnownZero(read(folicAcid))) added.add("folicAcid");
+  if (folicAcid !== undefined && !isKnownZero(figureAsRead(folicAcid))) added.add("folicAcid");
   if (added.has("vitaminARae") || added.has("vitaminARe")) added.add("retinol");
   const named = [...added];
   // A difference from what was added is what was there before.

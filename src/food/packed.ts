@@ -1,7 +1,7 @@
 import { word } from "../document/leaves.ts";
 import { isRecord, trust } from "../document/safe.ts";
 import { andThen, fields, leaf, list, once, optional, type Refuse, type Schema } from "../document/schema.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { exact, type Value } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { componentId } from "./componentSchema.ts";
@@ -23,11 +23,11 @@ export interface PackedFoods extends Packing {
 export interface Packing {
   /** What each figure of a food speaks of, in order. */
   readonly components: readonly ComponentId[];
-  readonly marks: readonly Mark[];
+  readonly marks: readonly PackedMark[];
 }
 
 /** What a figure says beside its numbers, or in their place. */
-export type Mark = { readonly [field: string]: unknown };
+export type PackedMark = { readonly [field: string]: unknown };
 
 /**
  * A food whose figures stand between spaces: `325`, `-` where there is none, `trace`, `0:2` where the
@@ -141,7 +141,7 @@ type FullFigure = Extract<Figure, { readonly value: unknown }>;
 
 /** As it was written, where that is digits. */
 function asText(value: Value): string {
-  return typeof value === "string" && /^[\d./]+$/.test(value) ? value : toText(exact(value));
+  return typeof value === "string" && /^[\d./]+$/.test(value) ? value : exactText(exact(value));
 }
 
 /** The schema of packed foods, read to foods as they were written; what these hold is still to be read. */
@@ -169,7 +169,7 @@ interface Unpacked {
   readonly retention?: RetentionTable | undefined;
 }
 
-export function record<T extends object = Mark>(expected: string): Schema<T> {
+export function record<T extends object = PackedMark>(expected: string): Schema<T> {
   return leaf(expected, { type: "object" }, isRecord, (given) => given as T);
 }
 
@@ -201,7 +201,7 @@ export function unpackFigures(
   return figures;
 }
 
-function named(numbers: readonly string[]): Mark {
+function named(numbers: readonly string[]): PackedMark {
   const made: { [name: string]: unknown } = {};
   numbers.forEach((each, i) => {
     const name = NUMBERS[i];

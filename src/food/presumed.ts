@@ -1,6 +1,6 @@
 import { isZero, ZERO } from "../number/exact.ts";
 import { type ComponentId, components } from "./components.ts";
-import { type ReadFigure, read } from "./figure.ts";
+import { figureAsRead, type ReadFigure } from "./figure.ts";
 import type { Figure, FoodInput, State } from "./food.ts";
 
 /** Components that plants do not make; a plant food that says nothing of them is presumed to have none. */
@@ -81,7 +81,7 @@ function isUnfermented({ name, state, group = "", origin }: FoodInput): boolean 
 /** A nought that somebody stands for: neither a gap, nor a trace, nor a limit. */
 function isPlainZero(given: Figure | undefined): boolean {
   if (given === undefined) return false;
-  const { kind, value } = read(given);
+  const { kind, value } = figureAsRead(given);
   return kind !== "trace" && kind !== "below" && isZero(value);
 }
 

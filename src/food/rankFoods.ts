@@ -3,12 +3,12 @@ import { read } from "../document/read.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { type Exact, fraction, over, times } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { Result } from "../number/result.ts";
 import { compareText } from "../number/text.ts";
 import { componentId } from "./componentSchema.ts";
 import { type ComponentId, component, components } from "./components.ts";
-import { marksOf, type ReadFigure } from "./figure.ts";
+import { figureMarks, type ReadFigure } from "./figure.ts";
 import type { State } from "./food.ts";
 import { checkFoodTable, type FoodTable } from "./table.ts";
 
@@ -112,11 +112,11 @@ export function rankFoods(table: FoodTable, id: ComponentId, how: RankFoodsOptio
         state: input.state,
         group: input.group,
         value: per === "energy" ? times(value, fraction(100n)) : value,
-        marks: [...new Set([figure, ...(other ? [other] : [])].flatMap(marksOf))],
+        marks: [...new Set([figure, ...(other ? [other] : [])].flatMap(figureMarks))],
       },
     ];
   });
-  ranked.sort((a, b) => compare(b.value, a.value) || compareText(a.id, b.id));
+  ranked.sort((a, b) => compareRatios(b.value, a.value) || compareText(a.id, b.id));
   return new FoodRanking(id, per, ranked.slice(0, most), unknown);
 }
 

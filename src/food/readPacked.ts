@@ -5,7 +5,14 @@ import { asFar, attemptAt, fields, list, once, optional, type Schema } from "../
 import { type Fault, fault, quote, throwIfAny } from "../number/error.ts";
 import { componentId } from "./componentSchema.ts";
 import type { Figure, FoodInput } from "./food.ts";
-import { type Mark, PACKED_FORMAT, type PackedFood, type PackedFoods, record, unpacked } from "./packed.ts";
+import {
+  PACKED_FORMAT,
+  type PackedFood,
+  type PackedFoods,
+  type PackedMark,
+  record,
+  unpacked,
+} from "./packed.ts";
 import { type RetentionTable, retentionTableSchema } from "./retentionTable.ts";
 import { figuresSchema, foodSchema } from "./schema.ts";
 
@@ -78,7 +85,7 @@ const PLAIN_ID = /^[\w.-]{1,200}$/;
 const DIGITS = /^\d+(?:\.\d+)?$/;
 
 /** What figures say beside their numbers, or in their place: read as a figure of each would be. */
-function marksSchema(): Schema<readonly Mark[]> {
+function marksSchema(): Schema<readonly PackedMark[]> {
   return asFar(list(record("what figures say beside their value")), (marks, refuse) => {
     marks.forEach((mark, i) => {
       const figure = mark && ("below" in mark || "value" in mark ? mark : { value: "0", ...mark });

@@ -1,4 +1,4 @@
-import { count, figure, meta, text, value, word } from "../document/leaves.ts";
+import { count, figureLeaf, meta, text, value, word } from "../document/leaves.ts";
 import { isRecord } from "../document/safe.ts";
 import {
   choice,
@@ -15,7 +15,7 @@ import { measureSetNames } from "../measure/measures.ts";
 import { quote } from "../number/error.ts";
 import { exact, isRatio, type Value } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { type Allergen, allergens } from "./allergens.ts";
 import { byComponent, componentId } from "./componentSchema.ts";
 import type {
@@ -95,7 +95,7 @@ export function refuseNumberFirst(name: string, refuse: Refuse): void {
 
 /** The least part of a piece that is taken: 1 over a whole number, which a knife can cut. */
 export function step(): Schema<Value> {
-  return figure(
+  return figureLeaf(
     (given) => exact(given),
     { above: 0, to: 1 },
     (given, read, refuse) => {
@@ -175,11 +175,11 @@ function refuseOutside(
   { low, high, value: middle, least, most }: Partial<Full>,
   refuse: Refuse,
 ): void {
-  if (least !== undefined && most !== undefined && compare(exact(least), exact(most)) > 0)
+  if (least !== undefined && most !== undefined && compareRatios(exact(least), exact(most)) > 0)
     refuse("the least found is above the most", "give the least first", ["least"]);
   if (middle === undefined) return;
   const isInside =
-    (low === undefined || compare(exact(low), exact(middle)) <= 0) &&
-    (high === undefined || compare(exact(middle), exact(high)) <= 0);
+    (low === undefined || compareRatios(exact(low), exact(middle)) <= 0) &&
+    (high === undefined || compareRatios(exact(middle), exact(high)) <= 0);
   if (!isInside) refuse("the value lies outside low to high", "give low, value and high in rising order");
 }

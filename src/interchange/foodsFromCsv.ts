@@ -8,7 +8,7 @@ import type { Figure, FoodInput } from "../food/food.ts";
 import type { PackedFood } from "../food/packed.ts";
 import { figuresSchema, foodSchema } from "../food/schema.ts";
 import { trustedPacked } from "../food/table.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { type Fault, quote, throwIfAny } from "../number/error.ts";
 import { exact, over } from "../number/exact.ts";
 import { unguardedText } from "../show/csv.ts";
@@ -313,10 +313,12 @@ class Reader {
       ]);
       return undefined;
     }
-    const value = per === "100 ml" ? toText(over(exact(own), exact(food.density ?? "1"))) : own;
+    const value = per === "100 ml" ? exactText(over(exact(own), exact(food.density ?? "1"))) : own;
     if (less !== "") return exact(value).isZero() ? { value: "0" } : { below: value };
     const derived =
-      per === "100 ml" ? { derived: `from 100 ml, of ${toText(exact(food.density ?? "1"))} g per ml` } : {};
+      per === "100 ml"
+        ? { derived: `from 100 ml, of ${exactText(exact(food.density ?? "1"))} g per ml` }
+        : {};
     if (bracket !== "") return { value, calculated: ESTIMATE, ...derived };
     return per === "100 ml" ? { value, ...derived } : value;
   }

@@ -2,7 +2,7 @@ import { isRecord } from "../document/safe.ts";
 import { componentIds } from "../food/components.ts";
 import type { Figure, FoodInput } from "../food/food.ts";
 import { checkFoodTable, type FoodTable } from "../food/table.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { exact, type Value } from "../number/exact.ts";
 import { guardedText } from "../show/csv.ts";
 import { aboutFields, DETAILS, ESTIMATE, headingFor, isJsonField } from "./csvHeading.ts";
@@ -44,7 +44,7 @@ function fieldText(food: FoodInput, field: (typeof aboutFields)[number]): string
   const value = food[field];
   if (value === undefined) return "";
   if (isJsonField(field)) return JSON.stringify(value);
-  return typeof value === "string" ? guardedText(value) : toText(exact(value as Value));
+  return typeof value === "string" ? guardedText(value) : exactText(exact(value as Value));
 }
 
 function figureText(figure: Figure | undefined): string {
@@ -59,7 +59,7 @@ function figureText(figure: Figure | undefined): string {
 type FullFigure = Extract<Figure, { readonly value: unknown }>;
 
 function valueText(value: Value): string {
-  return typeof value === "string" && /^[\d./]+$/.test(value) ? value : toText(exact(value));
+  return typeof value === "string" && /^[\d./]+$/.test(value) ? value : exactText(exact(value));
 }
 
 /** Whether brackets say all that a figure says beside its value. */

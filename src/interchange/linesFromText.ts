@@ -6,6 +6,8 @@ import { type Measures, measures, type ReadySet } from "../measure/measures.ts";
 import type { ReadLine } from "./readLine.ts";
 import { readLineOf } from "./readLineOf.ts";
 import { physicalLines } from "./text/physicalLines.ts";
+import { titleOf } from "./text/titleOf.ts";
+import { nothingOf } from "./text/written.ts";
 
 /** By what lines of text are read. */
 export interface LinesOptions {
@@ -17,8 +19,8 @@ export interface LinesOptions {
  * Reads the ingredient lines of a recipe as people write them. Every line that says something comes back, in
  * order, with its words: its amounts (a range keeps both ends, two statements of one amount are both kept, a
  * pack keeps its size), food, state, preparation, what is optional and what may stand instead, foods of the
- * table that may be meant, and, where food and amount are clear, the `line` for a recipe document. What is
- * unclear says why, and nothing is made up.
+ * table that may be meant, and, where food and amount are clear, the `line` for a recipe document; a line that
+ * names several foods has each of them in `apart`. What is unclear says why, and nothing is made up.
  *
  * Throws `food-malformed` for what is no table of foods, and `format-malformed` for other options or what is
  * no text.
@@ -38,7 +40,16 @@ export function linesFromText(
   checkFoodTable(foods);
   const how = read(linesOptions(), options, "format-malformed");
   const whole = read(text(LONGEST_TEXT), given, "format-malformed");
-  return physicalLines(whole).map((line) => readLineOf(line, foods, how));
+  const lines = physicalLines(whole);
+  const title = titleOf(whole, lines);
+  return lines.map((line, i) =>
+    i === 0 && title !== undefined ? headingLine(line, title) : readLineOf(line, foods, how),
+  );
+}
+
+function headingLine(text: string, note: string): ReadLine {
+  const { apart: _, ...nothing } = nothingOf(text);
+  return { ...nothing, kind: "heading", note, candidates: [] };
 }
 
 /** The longest text that is read, in characters. */

@@ -2,9 +2,9 @@ import type { FoodInput, FoodMeasure } from "../food/food.ts";
 import { avoirdupois } from "../measure/data/avoirdupois.ts";
 import { usCustomary } from "../measure/data/usCustomary.ts";
 import { sameMeasure } from "../measure/own.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { absolute, type Exact, equals, exact, minus, over, times } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 
 /** A household weight as a table prints it: so many of a measure weigh so much. */
 export interface PrintedWeight {
@@ -52,7 +52,7 @@ export function measuresOf(weights: readonly PrintedWeight[]): readonly FoodMeas
     const ownName =
       kept.find((other) => sameMeasure(other.name, name) && other.single) ??
       kept.find((other) => sameMeasure(other.name, name));
-    const weight = toText(each);
+    const weight = exactText(each);
     const isTaken = (called: string): boolean => made.has(called) && made.get(called) !== weight;
     let called = name;
     if (ownName && !equals(ownName.each, each))
@@ -72,7 +72,7 @@ const MASSES: { readonly [name: string]: string } = { ...avoirdupois };
 
 /** Whether a weight is what it should be, but for what was rounded off it: 1.5 in 100. */
 function isNear(weight: Exact, mass: Exact): boolean {
-  return compare(absolute(minus(weight, mass)), times(mass, exact("0.015"))) <= 0;
+  return compareRatios(absolute(minus(weight, mass)), times(mass, exact("0.015"))) <= 0;
 }
 
 /** Measures of volume that a density follows from, the best first. */
@@ -90,7 +90,7 @@ export function densityOf(measures: readonly FoodMeasure[]): Pick<FoodInput, "de
   for (const [name, unit] of Object.entries(VOLUMES)) {
     const measure = measures.find((each) => each.name === name);
     const ml = usCustomary.ml[unit];
-    if (measure && ml !== undefined) return { density: toText(over(exact(measure.grams), exact(ml))) };
+    if (measure && ml !== undefined) return { density: exactText(over(exact(measure.grams), exact(ml))) };
   }
   return {};
 }

@@ -2,7 +2,7 @@ import type { FoodInput } from "../food/food.ts";
 import type { FoodTable } from "../food/table.ts";
 import { fixedText } from "../number/digits.ts";
 import { exact } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 
 /**
  * What a millilitre of foods of the same group weighs, the lightest and the heaviest of those of which the
@@ -14,7 +14,7 @@ export function ofItsKind({ id, group }: FoodInput, foods: FoodTable): string | 
   for (const food of foods)
     if (food.group === group && food.id !== id && food.density !== undefined)
       known.push({ name: food.name, density: exact(food.density) });
-  known.sort((a, b) => compare(a.density, b.density));
+  known.sort((a, b) => compareRatios(a.density, b.density));
   const [lightest, heaviest] = [known[0], known.at(-1)];
   if (!lightest || !heaviest) return undefined;
   const told = ({ name, density }: typeof lightest): string => `${fixedText(density, 2)} g (${name})`;

@@ -8,7 +8,10 @@ import type { LineInput } from "../recipe/document.ts";
  */
 export type LineKind = "ingredient" | "no-amount" | "heading" | "other";
 
-/** An amount or a size as a line states it: text of exact numbers, equal unless it states a range. */
+/**
+ * An amount or a size as a line states it: text of exact numbers, equal unless it states a range. A figure that
+ * could be read in two ways (`1,000`) stands as it was written.
+ */
 export interface StatedAmount {
   readonly least: string;
   readonly most: string;
@@ -47,6 +50,8 @@ export interface ReadLine {
   readonly candidates: readonly FoundFood[];
   /** The line for a recipe document, where the food and its amount are clear. */
   readonly line?: LineInput;
+  /** Each food of a line that names several (`salt and pepper`, `2 carrots and 1 onion`), as a line of its own. */
+  readonly apart?: readonly ReadLine[];
   /** Why there is no `line` though there is a food, and what would give one. */
   readonly unclear?: Fault;
 }

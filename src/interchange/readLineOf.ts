@@ -2,18 +2,18 @@ import type { FoodInput } from "../food/food.ts";
 import type { FoodTable } from "../food/table.ts";
 import type { ReadLine } from "./readLine.ts";
 import { readyFor, readyLine } from "./readyLine.ts";
-import type { ReadOptions } from "./recipeOf.ts";
+import type { RecipeOptionsAsRead } from "./recipeOf.ts";
 import { readAmounts } from "./text/amounts.ts";
 import { isPreparation, preparationsIn } from "./text/phrases.ts";
 import { plainLine } from "./text/plainLine.ts";
-import { readWritten } from "./text/written.ts";
+import { leadingAmount } from "./text/written.ts";
 
 /** Reads a line; one that calls a food just as the table does is of that food. */
-export function readLineOf(text: string, foods: FoodTable, how: ReadOptions): ReadLine {
-  return asNamed(text, foods, how) ?? readyLine(readWritten(text), foods, how.measures, how.means);
+export function readLineOf(text: string, foods: FoodTable, how: RecipeOptionsAsRead): ReadLine {
+  return asNamed(text, foods, how) ?? readyLine(leadingAmount(text), foods, how.measures, how.means);
 }
 
-function asNamed(text: string, foods: FoodTable, { measures }: ReadOptions): ReadLine | undefined {
+function asNamed(text: string, foods: FoodTable, { measures }: RecipeOptionsAsRead): ReadLine | undefined {
   const found = readAmounts(plainLine(text));
   if (!found) return undefined;
   const [, name = "", prep] = /^(.*?)(?: \(([^()]*)\))?$/.exec(found.rest) ?? [];

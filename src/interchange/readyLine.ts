@@ -18,7 +18,7 @@ const OFFERED = 5;
 
 /** A line with the foods that may be meant, and the line of a document where food and amount are clear. */
 export function readyLine(
-  { several, ...written }: Written,
+  { apart, ...written }: Written,
   foods: FoodTable,
   set: ReadySet | undefined,
   means: { readonly [words: string]: string } = {},
@@ -26,18 +26,27 @@ export function readyLine(
   if (written.food === "") return { ...written, candidates: [] };
   const named = namedFood(written, foods, means);
   if (named) return readyFor(written, named, [{ id: named.id, name: named.name, score: 1 }], set, foods);
-  const names = searchWords(written);
-  const candidates = names.map((words) => findFoods(foods, words, { limit: OFFERED })).reduce(inTurn, []);
-  const read = { ...written, candidates: candidates.slice(0, OFFERED) };
+  if (apart.length > 0) {
+    const lines = apart.map((each) => readyLine(each, foods, set, means));
+    const candidates = lines.map((each) => each.candidates).reduce(inTurn, []);
+    const names = apart.map(({ food }) => food);
+    return {
+      ...written,
+      candidates: candidates.slice(0, OFFERED),
+      apart: lines,
+      unclear: severalFoods(names),
+    };
+  }
+  const candidates = findFoods(foods, searchWords(written), { limit: OFFERED });
   const [first] = candidates;
-  if (first === undefined || first.score < CLEAR) return { ...read, unclear: notFound(written.food, first) };
-  if (several || names.length > 1) return { ...read, unclear: severalFoods(written.food) };
-  return readyFor(written, foods.get(first.id), read.candidates, set, foods);
+  if (first === undefined || first.score < CLEAR)
+    return { ...written, candidates, unclear: notFound(written.food, first) };
+  return readyFor(written, foods.get(first.id), candidates, set, foods);
 }
 
 /** A line of a food that is known, where its amount is clear. */
 export function readyFor(
-  written: Omit<Written, "several">,
+  written: Omit<Written, "apart">,
   food: FoodInput,
   candidates: readonly FoundFood[],
   set: ReadySet | undefined,
@@ -54,7 +63,7 @@ export function readyFor(
 
 /** The food that the caller says the words mean. Throws `food-unknown` where the table has none of that id. */
 function namedFood(
-  { food }: Omit<Written, "several">,
+  { food }: Omit<Written, "apart">,
   foods: FoodTable,
   means: { readonly [words: string]: string },
 ): FoodInput | undefined {
@@ -77,7 +86,7 @@ function inTurn(a: readonly FoundFood[], b: readonly FoundFood[]): readonly Foun
 
 /** The first way of writing the amount that the food can be measured in. */
 function amountFor(
-  written: Omit<Written, "several">,
+  written: Omit<Written, "apart">,
   food: FoodInput,
   set: ReadySet | undefined,
   faults: Fault[],
@@ -90,7 +99,7 @@ function amountFor(
   return undefined;
 }
 
-function lineOf(written: Omit<Written, "several">, food: FoodInput, amount: string): LineInput {
+function lineOf(written: Omit<Written, "apart">, food: FoodInput, amount: string): LineInput {
   const prep = written.preparation.join(", ");
   return { food: food.id, amount, ...(prep !== "" && { prep }) };
 }
@@ -107,12 +116,12 @@ function notFound(food: string, nearest: FoundFood | undefined): Fault {
   };
 }
 
-function severalFoods(food: string): Fault {
+function severalFoods(names: readonly string[]): Fault {
   return {
     code: "line-several-foods",
     path: ["food"],
-    message: `${quote(food)} names several foods on one line`,
-    hint: "write a line for each of them",
+    message: `one line names ${names.map((name) => quote(name)).join(" and ")}`,
+    hint: "take the lines of `apart`, one for each food, or write a line for each",
   };
 }
 

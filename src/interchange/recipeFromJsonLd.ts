@@ -9,7 +9,7 @@ import { ingredientTexts } from "./ingredientTexts.ts";
 import { recipesIn } from "./jsonLd/nodes.ts";
 import { type JsonLdRecipe, type JsonLdTimes, readNode } from "./jsonLd/readNode.ts";
 import { readLineOf } from "./readLineOf.ts";
-import { type RecipeRead, type RecipeReadOptions, readOptions, recipeOf } from "./recipeOf.ts";
+import { type RecipeRead, type RecipeReadOptions, readOptions, recipeFromLines } from "./recipeOf.ts";
 
 /** A recipe that was read from JSON-LD. */
 export interface JsonLdRead extends RecipeRead {
@@ -62,7 +62,7 @@ export function recipeFromJsonLd(
     encoded === undefined || options.name !== undefined || options.portions !== undefined
       ? undefined
       : ownRecipe(encoded, ingredients, foods);
-  return ours ? { recipe: ours, lines, unclear: [], times } : { ...recipeOf(rest, lines, how), times };
+  return ours ? { recipe: ours, lines, unclear: [], times } : { ...recipeFromLines(rest, lines, how), times };
 }
 
 const LONGEST_JSON = 5_000_000;

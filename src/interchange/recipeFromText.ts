@@ -3,11 +3,11 @@ import { read } from "../document/read.ts";
 import { checkFoodTable, type FoodTable } from "../food/table.ts";
 import { LONGEST_TEXT } from "./linesFromText.ts";
 import { readLineOf } from "./readLineOf.ts";
-import { type RecipeRead, type RecipeReadOptions, readOptions, recipeOf } from "./recipeOf.ts";
+import { type RecipeRead, type RecipeReadOptions, readOptions, recipeFromLines } from "./recipeOf.ts";
 import { physicalLines } from "./text/physicalLines.ts";
 import { isItem, plainLine } from "./text/plainLine.ts";
-import { portionsOf, saysPortions } from "./text/portionsOf.ts";
-import { readWritten } from "./text/written.ts";
+import { portionsInTitle, portionsOf, saysPortions } from "./text/portionsOf.ts";
+import { INGREDIENTS, METHOD, titleOf } from "./text/titleOf.ts";
 
 /**
  * Reads a whole recipe as people write it: a title, how many it serves, ingredients as
@@ -28,8 +28,9 @@ import { readWritten } from "./text/written.ts";
 export function recipeFromText(given: string, foods: FoodTable, options: RecipeReadOptions = {}): RecipeRead {
   checkFoodTable(foods);
   const how = read(readOptions(), options, "format-malformed");
-  const all = physicalLines(read(text(LONGEST_TEXT), given, "format-malformed"));
-  const title = titleOf(all);
+  const whole = read(text(LONGEST_TEXT), given, "format-malformed");
+  const all = physicalLines(whole);
+  const title = titleOf(whole, all);
   const below = title === undefined ? all : all.slice(1);
   const at = below.findIndex((line) => METHOD.test(plainLine(line)));
   const above = at < 0 ? below : below.slice(0, at);
@@ -42,27 +43,9 @@ export function recipeFromText(given: string, foods: FoodTable, options: RecipeR
           .filter((step) => step !== "");
   const serves = above.findIndex((line) => !isItem(line) && saysPortions(plainLine(line)));
   const written = above.filter((line, i) => i !== serves && !INGREDIENTS.test(plainLine(line)));
-  const portions = serves < 0 ? undefined : portionsOf(plainLine(above[serves] ?? ""));
+  const portions = serves < 0 ? portionsInTitle(title ?? "") : portionsOf(plainLine(above[serves] ?? ""));
   const lines = written.map((line) => readLineOf(line, foods, how));
-  return recipeOf({ name: title, portions, method }, lines, how);
-}
-
-const METHOD = /^(?:method|instructions?|directions?|preparation|steps|how to make it|to make)\s*:?$/i;
-const INGREDIENTS = /^(?:ingredients?|you will need|what you need)\s*:?$/i;
-
-/** The first line is a title where it stands above the rest: no item, no amount, no heading of a part. */
-function titleOf([first, second]: readonly string[]): string | undefined {
-  if (first === undefined || second === undefined || isItem(first)) return undefined;
-  const plain = plainLine(first);
-  if (METHOD.test(plain) || INGREDIENTS.test(plain) || saysPortions(plain) || /[:：]$/.test(plain))
-    return undefined;
-  const { kind } = readWritten(first);
-  const isApart =
-    /^\s*#/.test(first) ||
-    isItem(second) ||
-    saysPortions(plainLine(second)) ||
-    INGREDIENTS.test(plainLine(second));
-  return kind !== "ingredient" && plain.length <= 200 && isApart ? plain : undefined;
+  return recipeFromLines({ name: title, portions, method }, lines, how);
 }
 
 function stepOf(line: string): string {

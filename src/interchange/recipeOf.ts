@@ -30,16 +30,16 @@ export interface RecipeRead {
 }
 
 /** {@link RecipeReadOptions}, read. */
-export interface ReadOptions extends Omit<RecipeReadOptions, "measures" | "portions"> {
+export interface RecipeOptionsAsRead extends Omit<RecipeReadOptions, "measures" | "portions"> {
   readonly measures?: ReadySet;
   readonly portions?: Exact;
 }
 
-export const readOptions: () => Schema<ReadOptions> = /* @__PURE__ */ once(() =>
-  fields<ReadOptions>(readShape()),
+export const readOptions: () => Schema<RecipeOptionsAsRead> = /* @__PURE__ */ once(() =>
+  fields<RecipeOptionsAsRead>(readShape()),
 );
 
-function readShape(): Shape<ReadOptions> {
+function readShape(): Shape<RecipeOptionsAsRead> {
   return {
     measures: optional(measures()),
     name: optional(text(500)),
@@ -49,24 +49,26 @@ function readShape(): Shape<ReadOptions> {
 }
 
 /** What a recipe says of itself beside its lines. */
-export interface Said {
+export interface RecipeHead {
   readonly name: string | undefined;
   readonly portions: Exact | undefined;
   readonly method: readonly string[];
 }
 
 /** The document of what is clear among lines, and all that is not. */
-export function recipeOf(said: Said, lines: readonly ReadLine[], options: ReadOptions): RecipeRead {
-  const unclear: Fault[] = lines.flatMap(({ unclear: why }, i) =>
-    why ? [{ ...why, path: ["lines", i, ...why.path] }] : [],
-  );
+export function recipeFromLines(
+  said: RecipeHead,
+  lines: readonly ReadLine[],
+  options: RecipeOptionsAsRead,
+): RecipeRead {
+  const unclear: Fault[] = lines.flatMap((line, i) => unclearIn(line, ["lines", i]));
   const name = options.name ?? said.name;
   const portions = options.portions ?? said.portions;
   if (name === undefined)
     unclear.push(missing("name", "the recipe does not say what it is called", 'name: "Lentil pot"'));
   if (portions === undefined)
     unclear.push(missing("portions", "the recipe does not say how many portions it makes", "portions: 4"));
-  const clear = lines.flatMap(({ line }): readonly LineInput[] => (line ? [line] : []));
+  const clear = lines.flatMap(clearIn);
   if (name === undefined || portions === undefined || clear.length === 0) return { lines, unclear };
   const made = collect(unclear, [], () =>
     recipe({
@@ -81,6 +83,16 @@ export function recipeOf(said: Said, lines: readonly ReadLine[], options: ReadOp
     }),
   );
   return made ? { recipe: made, lines, unclear } : { lines, unclear };
+}
+
+function clearIn({ line, apart }: ReadLine): readonly LineInput[] {
+  return apart?.flatMap(clearIn) ?? (line ? [line] : []);
+}
+
+/** Why a line is not clear; of one that names several foods, why each of them is not. */
+function unclearIn({ unclear, apart }: ReadLine, path: Fault["path"]): readonly Fault[] {
+  if (apart) return apart.flatMap((each, i) => unclearIn(each, [...path, "apart", i]));
+  return unclear ? [{ ...unclear, path: [...path, ...unclear.path] }] : [];
 }
 
 function missing(field: string, message: string, say: string): Fault {

@@ -1,7 +1,7 @@
 import type { ComponentId } from "../food/components.ts";
 import { componentIds } from "../food/components.ts";
 import type { Figure } from "../food/food.ts";
-import { type Mark, packFigure } from "../food/packed.ts";
+import { type PackedMark, packFigure } from "../food/packed.ts";
 
 /** What of a table found no place among the components, by name, and how many figures of it there were. */
 export interface LeftOut {
@@ -81,7 +81,7 @@ export class Rows {
     return (this.#rows.get(food) ?? new Array<string>(componentIds.length).fill("-")).join(" ");
   }
 
-  get marks(): readonly Mark[] {
+  get marks(): readonly PackedMark[] {
     return [...this.#marks.keys()].map((mark) => JSON.parse(mark));
   }
 

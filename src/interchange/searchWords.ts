@@ -9,14 +9,9 @@ const SPOONS: ReadonlySet<string | null> = new Set(["tsp", "tbsp", "pinch", "das
 const FRESH: ReadonlySet<string | null> = new Set(["sprig", "twig", "bunch", "handful", "cup", "stalk"]);
 
 /** The words to look a line's food up by: its name, its state, and what its unit says of the form it is in. */
-export function searchWords(written: Omit<Written, "several">): readonly string[] {
-  const { food, state, preparation, amounts } = written;
-  const names = food.split(/,\s+|\s+(?:and|&|\+)\s+/).filter((each) => each !== "");
-  const isTwo = names.length > 1 && !/\bhalf and half\b/.test(food);
-  return (isTwo ? names : [food]).map((name) => {
-    const said = [...state.filter((each) => !NOT_SEARCHED.has(each)), name];
-    return [...said, ...formSaid(name, state, preparation, amounts)].join(" ");
-  });
+export function searchWords({ food, state, preparation, amounts }: Omit<Written, "apart">): string {
+  const said = [...state.filter((each) => !NOT_SEARCHED.has(each)), food];
+  return [...said, ...formSaid(food, state, preparation, amounts)].join(" ");
 }
 
 /** States that no table tells foods apart by. */

@@ -3,7 +3,7 @@ import { componentIds } from "../food/components.ts";
 import type { FoodInput } from "../food/food.ts";
 import type { PackedFood } from "../food/packed.ts";
 import { type FoodTable, trustedPacked } from "../food/table.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
 import { exact, minus, over } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
@@ -292,5 +292,5 @@ function foodOf(
 }
 
 function edibleShare(refused: string): string {
-  return toText(over(minus(exact("100"), exact(refused)), exact("100")));
+  return exactText(over(minus(exact("100"), exact(refused)), exact("100")));
 }

@@ -80,7 +80,7 @@ export function toJsonLd(s: Sheet): JsonLd {
       ...Object.fromEntries(
         FIELDS.flatMap(([field, id]) => {
           const { bound, value } = s.portion(id);
-          return bound === "exact" && value ? [[field, `${shown(value)} ${components[id].unit}`]] : [];
+          return bound === "point" && value ? [[field, `${shown(value)} ${components[id].unit}`]] : [];
         }),
       ),
     },

@@ -1,6 +1,6 @@
 import { type ComponentId, components } from "../food/components.ts";
 import { vitaminDFromIu } from "../food/internationalUnits.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { type Exact, exact, over, times } from "../number/exact.ts";
 
 /** Spellings of the units of figures; a µ that was read by another code page is no other letter. */
@@ -44,9 +44,9 @@ const inOne: { readonly [pair: string]: string } = {
 export function toUnitOf(id: ComponentId, value: string, unit: string): string | undefined {
   const own = components[id].unit;
   if (unit === own) return value;
-  if (id === "vitaminD" && unit === "IU") return toText(vitaminDFromIu(value));
+  if (id === "vitaminD" && unit === "IU") return exactText(vitaminDFromIu(value));
   const factor = inOne[`${unit} ${own}`];
-  return factor === undefined ? undefined : toText(times(exact(value), factorOf(factor)));
+  return factor === undefined ? undefined : exactText(times(exact(value), factorOf(factor)));
 }
 
 function factorOf(text: string): Exact {

@@ -24,14 +24,14 @@ const SPOONS: ReadonlySet<string> = new Set(["tsp", "tbsp"]);
  * The ways that a line's amount may be written for a food, the surest first: what is weighed; what it
  * says otherwise; packs by what they hold; pieces by the food's own measures.
  */
-export function waysToWrite(written: Omit<Written, "several">, food: FoodInput): readonly string[] {
+export function waysToWrite(written: Omit<Written, "apart">, food: FoodInput): readonly string[] {
   const rankOf = ({ unit }: ReadAmount): number => (MASSES.has(unit) ? 0 : METRIC.has(unit) ? 1 : 2);
   const surest = [...written.amounts].sort((a, b) => rankOf(a) - rankOf(b));
   const all = surest.flatMap((amount) => waysOf(amount, written, food));
   return [...new Set(all)];
 }
 
-function waysOf(amount: ReadAmount, written: Omit<Written, "several">, food: FoodInput): string[] {
+function waysOf(amount: ReadAmount, written: Omit<Written, "apart">, food: FoodInput): string[] {
   const { unit, each, plus } = amount;
   const measures = (food.measures ?? []).map(({ name }) => name);
   if (plus) return [`${text(amount)} + ${text(plus)}`];
@@ -67,7 +67,8 @@ function packWays(
 ): string[] {
   const own = measures.filter((name) => name.split(",")[0] === amount.unit).map((name) => text(amount, name));
   if (food.state === "drained") return own;
-  const isOne = amount.least === "1" && amount.most === "1";
+  // A size that could be read in two ways is left to whoever refuses it, with both readings.
+  const isOne = (amount.least === "1" && amount.most === "1") || each.least.includes(",");
   const isWhole = /^\d+$/.test(amount.least) && amount.least === amount.most;
   const held = isOne
     ? [text(each)]

@@ -2,10 +2,10 @@ import { anyText, word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { unitWords } from "../document/readLanguage.ts";
 import { fields, list, once, optional, type Schema, type Shape } from "../document/schema.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { fault, quote } from "../number/error.ts";
 import { type Exact, equals, over, plus, times, type Value, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { readData, readEnds } from "./amountData.ts";
 import { type Measures, measures, type ReadySet } from "./measures.ts";
 import type { DecimalMark } from "./numberText.ts";
@@ -116,8 +116,8 @@ export interface ReadAmountOptions extends Omit<AmountOptions, "measures"> {
 /** @internal Reads an amount in a context that was read before. */
 export function readAmount(input: AmountInput, context: ReadContext): Amount {
   if (input instanceof Written) return input;
-  if (typeof input === "string") return together(parseAmount(input, context).map(simple));
-  const read = together(readData(input, context).map(simple));
+  if (typeof input === "string") return sumOfAmounts(parseAmount(input, context).map(simple));
+  const read = sumOfAmounts(readData(input, context).map(simple));
   const range = readRange(input);
   return range ? ranged(read, read.value, range) : read;
 }
@@ -182,7 +182,7 @@ export function simple(part: ReadPart): Amount {
 /**
  * @internal Several amounts as one, in the largest of their units. Throws `amount-mixed-kinds`.
  */
-export function together(parts: readonly Amount[]): Amount {
+export function sumOfAmounts(parts: readonly Amount[]): Amount {
   const [first, ...others] = parts;
   if (!first) throw fault("amount-empty", "the amount is empty", 'write a figure and a unit: "100 g"');
   if (others.length === 0) return first;
@@ -196,7 +196,7 @@ export function together(parts: readonly Amount[]): Amount {
       "write them as two lines, or both by weight",
     );
   }
-  const largest = parts.reduce((a, b) => (compare(b.size ?? ZERO, a.size ?? ZERO) > 0 ? b : a));
+  const largest = parts.reduce((a, b) => (compareRatios(b.size ?? ZERO, a.size ?? ZERO) > 0 ? b : a));
   const total = parts.reduce((sum, part) => plus(sum, inUnit(part, largest)), ZERO);
   return new Written(total, largest.unit, largest.kind, largest.size, largest.measures, parts);
 }
@@ -247,6 +247,6 @@ class Written implements Amount {
 
 function partData({ value, unit, kind, measures, range }: Amount): PartData {
   const whose = measures === undefined ? {} : { measures };
-  const ends = range && { range: { least: toText(range.least), most: toText(range.most) } };
-  return { value: toText(value), unit, ...whose, ...(kind === "own" ? { kind } : {}), ...ends };
+  const ends = range && { range: { least: exactText(range.least), most: exactText(range.most) } };
+  return { value: exactText(value), unit, ...whose, ...(kind === "own" ? { kind } : {}), ...ends };
 }

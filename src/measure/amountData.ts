@@ -1,7 +1,7 @@
 import { refuseHole } from "../document/safe.ts";
 import { collect, type Fault, fault, kindOf, quote, throwIfAny, within } from "../number/error.ts";
 import { type Exact, exact, type Value } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { cleanText } from "./clean.ts";
 import { readyMeasures } from "./measures.ts";
 import { type DecimalMark, readNumber } from "./numberText.ts";
@@ -59,7 +59,7 @@ export function readEnds(range: unknown): { readonly least: Exact; readonly most
       within(["least"], () => readValue(range.least)),
       within(["most"], () => readValue(range.most)),
     ];
-    if (compare(least, most) > 0)
+    if (compareRatios(least, most) > 0)
       throw fault("amount-range", "the range ends with its smaller end", "give the smaller one as least");
     return { least, most };
   });

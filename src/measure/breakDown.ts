@@ -14,7 +14,7 @@ import {
   type Value,
   ZERO,
 } from "../number/exact.ts";
-import { compare, floor } from "../number/ratio.ts";
+import { compareRatios, floor } from "../number/ratio.ts";
 import {
   type Amount,
   type AmountOptions,
@@ -23,7 +23,7 @@ import {
   readAmount,
   readContext,
   simple,
-  together,
+  sumOfAmounts,
 } from "./amount.ts";
 import { readyMeasures } from "./measures.ts";
 import type { Unit } from "./units.ts";
@@ -56,7 +56,7 @@ export function breakDown(a: Amount | string, units: readonly string[], how: Bre
   const set = context.set ?? (whole.measures && readyMeasures(whole.measures));
   const falling = units
     .map((unit) => readUnit(unit, { ...context, set }))
-    .sort((x, y) => compare(y.size, x.size));
+    .sort((x, y) => compareRatios(y.size, x.size));
   const odd = falling.find((unit) => unit.kind !== whole.kind);
   if (odd || size === undefined) {
     const message = `${quote(whole.unit)} does not break down into ${quote(odd?.id ?? units[0])}`;
@@ -97,7 +97,7 @@ function carried(
 ): readonly Exact[] {
   const [above, last] = falling.slice(-2);
   const figure = figures.at(-1);
-  if (!step || !above || !last || !figure || compare(times(figure, last.size), above.size) < 0)
+  if (!step || !above || !last || !figure || compareRatios(times(figure, last.size), above.size) < 0)
     return figures;
   const total = figures.reduce((sum, f, i) => plus(sum, times(f, falling[i]?.size ?? ZERO)), ZERO);
   return shareOut(total, falling, undefined);
@@ -109,5 +109,5 @@ function asAmount(figures: readonly Exact[], falling: readonly Unit[]): Amount {
     return figure && !isZero(figure) ? [simple({ value: figure, unit })] : [];
   });
   const smallest = falling.at(-1);
-  return parts.length > 0 || !smallest ? together(parts) : simple({ value: ZERO, unit: smallest });
+  return parts.length > 0 || !smallest ? sumOfAmounts(parts) : simple({ value: ZERO, unit: smallest });
 }

@@ -1,13 +1,13 @@
 import { isRecord } from "../document/safe.ts";
 import { collect, type Fault, fault, kindOf, throwIfAny } from "../number/error.ts";
 import { type Exact, times, type Value } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { amount } from "./amount.ts";
 import { readValue } from "./amountData.ts";
 import { cleanText } from "./clean.ts";
 import type { Measures } from "./measures.ts";
 import { rangeFault, readNumber, refuseAfter } from "./numberText.ts";
-import { endsOf } from "./range.ts";
+import { rangeEnds } from "./range.ts";
 import { spelled } from "./unitText.ts";
 
 /**
@@ -21,7 +21,7 @@ export function checkFoodless(
   mayRange = false,
 ): string | { readonly value: Value; readonly unit: string } {
   if (typeof written === "string") {
-    const ends = mayRange ? endsOf(written) : undefined;
+    const ends = mayRange ? rangeEnds(written) : undefined;
     for (const end of ends ?? [written]) checkText(end);
     return written;
   }
@@ -71,7 +71,7 @@ function checkText(text: string): void {
  */
 export function isAbove(a: unknown, b: unknown, measures: Measures | undefined): boolean {
   const [left, right] = [sizeOf(a, measures), sizeOf(b, measures)];
-  return left !== undefined && left.kind === right?.kind && compare(left.size, right.size) > 0;
+  return left !== undefined && left.kind === right?.kind && compareRatios(left.size, right.size) > 0;
 }
 
 function sizeOf(

@@ -5,7 +5,7 @@ import { fields, list, once, optional, type Schema } from "../document/schema.ts
 import { decimalText, fixedText } from "../number/digits.ts";
 import { fault, kindOf, quote } from "../number/error.ts";
 import { absolute, Exact, equals, exact, fraction, isZero, minus, times, toStep } from "../number/exact.ts";
-import { compare, floor, magnitude, nearest } from "../number/ratio.ts";
+import { compareRatios, floor, magnitude, nearest } from "../number/ratio.ts";
 import type { Amount } from "./amount.ts";
 import { LONGEST_AMOUNT, trimZeros } from "./clean.ts";
 import { householdUnits } from "./measureSet.ts";
@@ -132,7 +132,7 @@ function nearestFraction(figure: Exact, denominators: readonly number[]): Exact 
   const distance = (a: Exact): Exact => absolute(minus(a, figure));
   return [1, ...denominators]
     .map((d) => fraction(nearest(times(figure, fraction(BigInt(d)))), BigInt(d)))
-    .reduce((best, each) => (compare(distance(each), distance(best)) < 0 ? each : best));
+    .reduce((best, each) => (compareRatios(distance(each), distance(best)) < 0 ? each : best));
 }
 
 function unitText(a: Amount, shown: Exact, words: UnitWords): string {

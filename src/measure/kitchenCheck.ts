@@ -1,4 +1,4 @@
-import { figure, type Json, meta, text, word } from "../document/leaves.ts";
+import { figureLeaf, type Json, meta, text, word } from "../document/leaves.ts";
 import {
   andThen,
   attemptAt,
@@ -10,12 +10,12 @@ import {
   type Refuse,
   type Schema,
 } from "../document/schema.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { type Path, quote } from "../number/error.ts";
 import { type Exact, exact, isZero, ONE, type Value, ZERO } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 
 import { type Amount, readAmount } from "./amount.ts";
 import type { HouseholdUnit, Measures } from "./measureSet.ts";
@@ -82,13 +82,13 @@ export const kitchenSchema: () => Schema<ReadyKitchen> = /* @__PURE__ */ once(()
 );
 
 function part(): Schema<Exact> {
-  return figure(
+  return figureLeaf(
     (given) => exact(given),
     {},
     (_, read, refuse) => {
-      if (compare(read, ZERO) > 0 && compare(read, ONE) < 0 && read.d <= 100n) return read;
+      if (compareRatios(read, ZERO) > 0 && compareRatios(read, ONE) < 0 && read.d <= 100n) return read;
       refuse(
-        `a part of ${quote(toText(read))}`,
+        `a part of ${quote(exactText(read))}`,
         "give parts above 0 and below 1, with a denominator of at most 100",
       );
       return read;
@@ -132,10 +132,10 @@ function spoonsOf(set: ReadySet, drawer: KitchenParts["drawer"], refuse: Refuse)
   const spoons = Object.entries(drawer).flatMap(([id, parts]): DrawerMeasure[] => {
     const unit = has.find((each) => each === id);
     const size = unit && set.units.get(unit)?.size;
-    if (unit && size) return [{ unit, ml: size, parts: [...(parts ?? [])].sort(compare) }];
+    if (unit && size) return [{ unit, ml: size, parts: [...(parts ?? [])].sort(compareRatios) }];
     const hint = didYouMean(id, has, `use ${has.join(", ")}`);
     refuse(`the ${set.name} measures have no ${quote(id)}`, hint, ["drawer", id]);
     return [];
   });
-  return spoons.sort((a, b) => compare(b.ml, a.ml));
+  return spoons.sort((a, b) => compareRatios(b.ml, a.ml));
 }

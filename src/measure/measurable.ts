@@ -1,4 +1,4 @@
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { fault, quote } from "../number/error.ts";
 import {
   type Exact,
@@ -12,7 +12,7 @@ import {
   type Value,
   ZERO,
 } from "../number/exact.ts";
-import { compare, floor } from "../number/ratio.ts";
+import { compareRatios, floor } from "../number/ratio.ts";
 import { type Amount, gramsOf, millilitresOf, withExact } from "./amount.ts";
 import { breakDown } from "./breakDown.ts";
 import { type KitchenName, readyKitchen } from "./kitchen.ts";
@@ -91,9 +91,9 @@ function weighed({ scale }: ReadyKitchen, grams: Exact, each: number): Measurabl
 function poured(ready: ReadyKitchen, a: Amount, ml: Exact, each: number): readonly Measurable[] {
   const grid = gridOf(ready);
   const least = ready.jug && millilitresOf(ready.jug.least);
-  const jugged = ready.jug && least && compare(ml, least) >= 0;
+  const jugged = ready.jug && least && compareRatios(ml, least) >= 0;
   // Spoons alone give way to the jug from its lowest mark on; cups do not.
-  const spooned = grid && (!jugged || (isHousehold(a) && compare(grid.largest.ml, least) >= 0));
+  const spooned = grid && (!jugged || (isHousehold(a) && compareRatios(grid.largest.ml, least) >= 0));
   if (spooned) return nearestSums(ready, grid, ml, each);
   const step = ready.jug && millilitresOf(ready.jug.step);
   if (!ready.jug || !step || !least) return [];
@@ -130,7 +130,7 @@ const HALF: Exact = /* @__PURE__ */ fraction(1n, 2n);
 function partsBy(step: Exact): readonly Exact[] {
   if (step.n !== 1n || step.d > 100n) {
     const hint = 'give 1 over a whole number of at most 100: 1, "1/2", "1/4"';
-    throw fault("format-malformed", `pieces in parts of ${quote(toText(step))}`, hint, ["piece"]);
+    throw fault("format-malformed", `pieces in parts of ${quote(exactText(step))}`, hint, ["piece"]);
   }
   return Array.from({ length: Number(step.d) - 1 }, (_, i) => fraction(BigInt(i) + 1n, step.d));
 }
@@ -145,9 +145,9 @@ function around(figure: Exact, parts: readonly Exact[], each: number): Exact[] {
   for (let w = lowest; w <= whole + reach + 1n; w += 1n)
     all.push(...parts.map((part) => plus(fraction(w), part)));
   const usable = all.filter((f) => f.n > 0n);
-  const below = usable.filter((f) => compare(f, figure) < 0).slice(-each);
+  const below = usable.filter((f) => compareRatios(f, figure) < 0).slice(-each);
   const same = usable.filter((f) => equals(f, figure));
-  const above = usable.filter((f) => compare(f, figure) > 0).slice(0, each);
+  const above = usable.filter((f) => compareRatios(f, figure) > 0).slice(0, each);
   return [...below, ...same, ...above];
 }
 
@@ -164,7 +164,7 @@ function multiples(
   const first = steps.d === 1n ? low - BigInt(each) : low - BigInt(each) + 1n;
   return Array.from({ length: 2 * each + (steps.d === 1n ? 1 : 0) }, (_, i) => first + BigInt(i))
     .map((k) => ({ times: k, value: times(step, fraction(k)) }))
-    .filter(({ times: k, value }) => k > 0n && compare(value, least) >= 0);
+    .filter(({ times: k, value }) => k > 0n && compareRatios(value, least) >= 0);
 }
 
 function timesStep(step: Amount, k: bigint): Amount {

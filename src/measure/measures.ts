@@ -1,4 +1,4 @@
-import { figure, text, word } from "../document/leaves.ts";
+import { figureLeaf, text, word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import {
   andThen,
@@ -11,7 +11,7 @@ import {
   readAs,
   type Schema,
 } from "../document/schema.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { fault, kindOf, quote } from "../number/error.ts";
 import { exact } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
@@ -95,17 +95,17 @@ function unitOfSet(id: string, refuse: Refuse): void {
 
 /** From a drop's fraction to a vat, in figures of a length that keeps sums of spoons quick. */
 function spoonSize(): Schema<string> {
-  return figure(
+  return figureLeaf(
     (size) => exact(size),
     {},
     (_, size, refuse) => {
       const isSpoonSized = size.n * 100n >= size.d && size.n <= 100_000n * size.d && size.d <= 10n ** 15n;
       if (!isSpoonSized)
         refuse(
-          `one of ${quote(toText(size))} ml`,
+          `one of ${quote(exactText(size))} ml`,
           "give millilitres from 0.01 to 100000, with at most 15 decimals",
         );
-      return toText(size);
+      return exactText(size);
     },
   );
 }

@@ -1,6 +1,6 @@
 import { type Exact, fraction, isZero, plus, times, ZERO } from "../number/exact.ts";
 import { floor } from "../number/ratio.ts";
-import { type Amount, simple, together } from "./amount.ts";
+import { type Amount, simple, sumOfAmounts } from "./amount.ts";
 import type { ReadyKitchen } from "./kitchenCheck.ts";
 import { type Place, type SpoonGrid, spoonGrid, type Way, worthIt } from "./spoons.ts";
 
@@ -103,5 +103,5 @@ function asAmount(ready: ReadyKitchen, grid: SpoonGrid, { turns, way }: Spot): A
     const unit = ready.set.units.get(measure.unit);
     return unit ? [simple({ value: figure, unit })] : [];
   });
-  return together(parts);
+  return sumOfAmounts(parts);
 }

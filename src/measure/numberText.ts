@@ -1,7 +1,7 @@
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { fault, quote, type SteelyardError } from "../number/error.ts";
 import { type Exact, exact, fraction, ONE, plus } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { sizeless } from "./data/spellings.ts";
 
 /**
@@ -42,11 +42,11 @@ export function readNumber(text: string, mark?: DecimalMark): NumberRead {
   const mixed = MIXED.exec(rest);
   if (!mixed) return { value: exact(token), rest };
   const part = ratio(mixed[1], mixed[2]);
-  if (compare(part, ONE) >= 0) {
+  if (compareRatios(part, ONE) >= 0) {
     throw fault(
       "amount-ambiguous",
       `${quote(token + mixed[0])} is a whole number beside a fraction of 1 or more`,
-      `write "${toText(plus(exact(token), part))}" if that is the sum you mean`,
+      `write "${exactText(plus(exact(token), part))}" if that is the sum you mean`,
     );
   }
   return { value: plus(exact(token), part), rest: rest.slice(mixed[0].length) };
@@ -82,8 +82,8 @@ function readDecimal(token: string, mark: DecimalMark | undefined): Exact {
   if (mark === undefined && isComma && asGrouped !== undefined) {
     throw fault(
       "amount-ambiguous",
-      `${quote(token)} could be ${asGrouped} or ${toText(exact(asDecimal))}`,
-      `write ${asGrouped} or ${toText(exact(asDecimal))}`,
+      `${quote(token)} could be ${asGrouped} or ${exactText(exact(asDecimal))}`,
+      `write ${asGrouped} or ${exactText(exact(asDecimal))}`,
     );
   }
   return exact(asDecimal);

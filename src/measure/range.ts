@@ -1,6 +1,6 @@
 import { collect, type Fault, fault, quote } from "../number/error.ts";
 import { exact, over, plus, times } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { type Amount, ranged } from "./amount.ts";
 import { cleanText } from "./clean.ts";
 import { readNumber } from "./numberText.ts";
@@ -12,7 +12,7 @@ const DASH = /^ ?[-–—‒−] ?$/;
  * The two ends of a written range, each with its unit: `2-3 tbsp` is `2 tbsp` and `3 tbsp`. Nothing where the
  * text is no range; `1-1/2 cups` is one and a half or a range, which nobody can tell.
  */
-export function endsOf(text: string): readonly [string, string] | undefined {
+export function rangeEnds(text: string): readonly [string, string] | undefined {
   const clean = cleanText(text);
   for (const { 0: mark, index } of clean.matchAll(BETWEEN)) {
     const [left, right] = [clean.slice(0, index), clean.slice(index + mark.length)];
@@ -33,7 +33,7 @@ export function endsOf(text: string): readonly [string, string] | undefined {
  * the wrong order.
  */
 export function readRanged(text: string, read: (text: string) => Amount): Amount {
-  const ends = endsOf(text);
+  const ends = rangeEnds(text);
   if (!ends) return read(text);
   const faults: Fault[] = [];
   const [least, most] = ends.map((end) => collect(faults, [], () => read(end)));
@@ -45,7 +45,7 @@ export function readRanged(text: string, read: (text: string) => Amount): Amount
     throw fault("amount-mixed-kinds", `${quote(text)} has ends that cannot be compared`, hint);
   }
   const low = least.size && most.size ? over(times(least.value, least.size), most.size) : least.value;
-  if (compare(low, most.value) > 0) {
+  if (compareRatios(low, most.value) > 0) {
     const hint = "write the smaller end first, or the one figure to use";
     throw fault("amount-range", `${quote(text)} ends with its smaller end`, hint);
   }

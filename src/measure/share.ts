@@ -2,7 +2,7 @@ import { isValue, NUMBER } from "../document/leaves.ts";
 import { leaf, type Schema } from "../document/schema.ts";
 import { type ErrorCode, fault, quote } from "../number/error.ts";
 import { type Exact, exact, fraction, ONE, over, type Value } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { wholeNumber } from "./amountData.ts";
 import { hinting } from "./figure.ts";
 
@@ -31,7 +31,7 @@ export function share(): Schema<Exact> {
 const HINT = 'write 0 to 1, or per cent: "25 %"';
 
 function isShare(share: Exact): boolean {
-  return share.n >= 0n && compare(share, ONE) <= 0;
+  return share.n >= 0n && compareRatios(share, ONE) <= 0;
 }
 
 function shareOf(value: Value): Exact {

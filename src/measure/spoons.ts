@@ -1,9 +1,9 @@
 import { type Exact, fraction, greatest, isZero, least, ONE, over, plus, times } from "../number/exact.ts";
-import { compare, floor, lcm } from "../number/ratio.ts";
+import { compareRatios, floor, lcm } from "../number/ratio.ts";
 import type { DrawerMeasure } from "./kitchenCheck.ts";
 
 /** One figure of one spoon or cup. */
-export interface Term {
+export interface SpoonCount {
   readonly measure: DrawerMeasure;
   readonly figure: Exact;
   /** The volume, in steps of the grid. */
@@ -11,7 +11,7 @@ export interface Term {
 }
 
 /** A way to measure a volume: nothing, one figure, or two of different measures, the larger first. */
-export type Way = readonly Term[];
+export type Way = readonly SpoonCount[];
 
 /** A volume that can be measured, and how. */
 export interface Place {
@@ -87,13 +87,13 @@ export function worthIt(last: bigint, whole: bigint): boolean {
 }
 
 /** Figures of a measure, below one of the next larger, and few where that has parts to begin with. */
-function termsOf(measure: DrawerMeasure, larger: DrawerMeasure | undefined, perMl: bigint): Term[] {
+function termsOf(measure: DrawerMeasure, larger: DrawerMeasure | undefined, perMl: bigint): SpoonCount[] {
   const most = larger ? least(over(larger.ml, measure.ml), fewest(measure, larger)) : ONE;
   const scoops = floor(most) < MOST_SCOOPS ? floor(most) : MOST_SCOOPS;
   const wholes = Array.from({ length: Number(scoops) + 1 }, (_, i) => fraction(BigInt(i)));
   return wholes
     .flatMap((whole) => [whole, ...measure.parts.map((part) => plus(whole, part))])
-    .filter((figure) => !isZero(figure) && compare(figure, most) < 0)
+    .filter((figure) => !isZero(figure) && compareRatios(figure, most) < 0)
     .map((figure) => ({ measure, figure, steps: floor(times(times(measure.ml, figure), fraction(perMl))) }));
 }
 

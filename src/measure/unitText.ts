@@ -1,8 +1,8 @@
-import { fixedText, toText } from "../number/digits.ts";
+import { exactText, fixedText } from "../number/digits.ts";
 import { fault, quote, type SteelyardError } from "../number/error.ts";
 import type { Exact } from "../number/exact.ts";
 import { nearNames } from "../number/near.ts";
-import { compare, magnitude } from "../number/ratio.ts";
+import { compareRatios, magnitude } from "../number/ratio.ts";
 import { trimZeros } from "./clean.ts";
 import { ambiguous, setSpellings, sizeless, spellings, unlevel } from "./data/spellings.ts";
 import { type HouseholdUnit, householdUnits } from "./measureSet.ts";
@@ -96,12 +96,12 @@ function measuresNeeded(unit: HouseholdUnit, set: ReadySet | undefined): Steelya
   for (const name of measureSetNames) {
     const size = readyMeasures(name).units.get(unit)?.size;
     if (!size) continue;
-    const known = sizes.get(toText(size));
+    const known = sizes.get(exactText(size));
     if (known) known.names.push(name);
-    else sizes.set(toText(size), { size, names: [name] });
+    else sizes.set(exactText(size), { size, names: [name] });
   }
   const listed = [...sizes.values()]
-    .sort((a, b) => compare(a.size, b.size))
+    .sort((a, b) => compareRatios(a.size, b.size))
     .map(({ size, names }) => `${shortMl(size)} ml (${names.join(", ")})`);
   const message = set
     ? `the ${set.name} measures have no ${unit}; one is ${listed.join(", ")}`

@@ -20,7 +20,7 @@ const SHORT = 100000000000000000000n;
 const MOST_PLACES = 1000;
 
 /** Writes a figure exactly: `3`, `0.25` or `1/3`, a fraction too where a thousand decimals do not end it. */
-export function toText(a: Ratio): string {
+export function exactText(a: Ratio): string {
   return decimalText(a) ?? `${a.n}/${a.d}`;
 }
 

@@ -1,8 +1,8 @@
 import type { Decimal } from "decimal.js";
-import { fixedText, readText, toText } from "./digits.ts";
+import { exactText, fixedText, readText } from "./digits.ts";
 import { fault, kindOf, quote } from "./error.ts";
 import { gcd } from "./gcd.ts";
-import { compare, magnitude, nearest, type Ratio, toFloat } from "./ratio.ts";
+import { compareRatios, magnitude, nearest, type Ratio, toFloat } from "./ratio.ts";
 
 /**
  * A number as a caller may hand it in: text (`"0.1"`, `"1/3"`, `"2e3"`), a number, an exact number
@@ -73,7 +73,7 @@ export class Exact {
 
   /** Gives -1, 0 or 1, as this is less than, equal to or greater than the other. */
   comparedTo(other: Value): -1 | 0 | 1 {
-    return compare(this, exact(other));
+    return compareRatios(this, exact(other));
   }
 
   /** Tells if both are the same number. */
@@ -136,7 +136,7 @@ export class Exact {
 
   /** Writes it exactly: `3`, `0.25` or `1/3`. Every input takes that back. */
   toJSON(): string {
-    return toText(this);
+    return exactText(this);
   }
 
   /** Reads as text, counts as a double; refuses `+` and `==`, which cannot tell the two apart. Throws `number-operator`. */
@@ -345,11 +345,11 @@ export function isZero(a: Exact): boolean {
 }
 
 export function least(a: Exact, b: Exact): Exact {
-  return compare(a, b) <= 0 ? a : b;
+  return compareRatios(a, b) <= 0 ? a : b;
 }
 
 export function greatest(a: Exact, b: Exact): Exact {
-  return compare(a, b) >= 0 ? a : b;
+  return compareRatios(a, b) >= 0 ? a : b;
 }
 
 /** Rounds `a` to the nearest multiple of `step`, a half going away from zero. */

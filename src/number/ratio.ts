@@ -7,7 +7,7 @@ export interface Ratio {
 }
 
 /** Below zero, zero or above zero, as `a` is less than, equal to or greater than `b`. */
-export function compare(a: Ratio, b: Ratio): -1 | 0 | 1 {
+export function compareRatios(a: Ratio, b: Ratio): -1 | 0 | 1 {
   const left = a.n * b.d;
   const right = b.n * a.d;
   return left < right ? -1 : left > right ? 1 : 0;

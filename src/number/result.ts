@@ -1,10 +1,10 @@
-import { Told } from "./told.ts";
+import { ToldResult } from "./told.ts";
 
 /**
  * What every result extends: it says what it is (`is`), so that whoever shows it need not know its class, and
  * reads as one short line in a template string and on Node's console.
  */
-export abstract class Result extends Told {
+export abstract class Result extends ToldResult {
   /** Kind and version: `steelyard/sheet@1`. */
   abstract readonly is: string;
 

@@ -1,6 +1,6 @@
 import { fault } from "./error.ts";
 import { type Exact, fraction, minus, over, sum, times } from "./exact.ts";
-import { compare, floor } from "./ratio.ts";
+import { compareRatios, floor } from "./ratio.ts";
 
 /**
  * Shares a whole number of units out in proportion to weights, so that the shares are whole and
@@ -30,7 +30,7 @@ export function apportion(units: bigint, weights: readonly Exact[]): bigint[] {
   const left = units - shares.reduce((a, b) => a + b, 0n);
   const byRemainder = ideal
     .map((share, i) => ({ i, remainder: minus(share, fraction(shares[i] ?? 0n)) }))
-    .sort((a, b) => compare(b.remainder, a.remainder) || a.i - b.i);
+    .sort((a, b) => compareRatios(b.remainder, a.remainder) || a.i - b.i);
   for (const { i } of byRemainder.slice(0, Number(left))) shares[i] = (shares[i] ?? 0n) + 1n;
   return shares;
 }

@@ -4,7 +4,7 @@ import { uncloned } from "./uncloned.ts";
  * What is more than its own fields: it refuses a structured clone, and writes its getters into JSON beside
  * its fields. What no reader should be told is behind a method or private.
  */
-export abstract class Told {
+export abstract class ToldResult {
   /** @internal Refuses a structured clone. */
   readonly cloned: symbol = uncloned;
 

@@ -1,6 +1,6 @@
 import { type Exact, exact, times } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { Check } from "./check.ts";
 import type { ActivityClass } from "./person.ts";
 
@@ -93,7 +93,7 @@ export function classAt(
 
 function childActivityAt(age: Exact): ChildActivity | undefined {
   return childActivity.find(
-    ({ from, below }) => compare(age, exact(from)) >= 0 && compare(age, exact(below)) < 0,
+    ({ from, below }) => compareRatios(age, exact(from)) >= 0 && compareRatios(age, exact(below)) < 0,
   );
 }
 
@@ -110,8 +110,8 @@ export function unusualLevel(level: Exact, age: Exact): UnusualLevel | undefined
     vigorous: activityClasses.vigorous.most,
   };
   const most = young ? times(exact(vigorous), exact(GROWTH)) : exact(vigorous);
-  const isBelow = compare(level, exact(sedentary)) < 0;
-  if (!isBelow && compare(level, most) <= 0) return undefined;
+  const isBelow = compareRatios(level, exact(sedentary)) < 0;
+  if (!isBelow && compareRatios(level, most) <= 0) return undefined;
   const side = isBelow ? "below" : "above";
   const span = sedentary === vigorous ? sedentary : `${sedentary} to ${vigorous}`;
   const whose = young ? "that EFSA reckons with at this age" : "that people keep up for long";

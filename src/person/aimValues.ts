@@ -1,7 +1,7 @@
 import { figure } from "../measure/figure.ts";
 import { fault, quote } from "../number/error.ts";
 import { type Exact, exact, type Value, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 
 /** Reads a per cent of the day's need, above 0 to 100: 15, `"15"` or `"15 %"`. */
 export function readPercent(value: Value): Exact {
@@ -27,7 +27,7 @@ export function readGramsPer1000kcal(value: Value): Exact {
 }
 
 function within(read: Exact, written: Value, [above, to]: readonly [string, string], unit: string): Exact {
-  if (compare(read, exact(above)) > 0 && compare(read, exact(to)) <= 0) return read;
+  if (compareRatios(read, exact(above)) > 0 && compareRatios(read, exact(to)) <= 0) return read;
   throw fault(
     "aim-malformed",
     `${quote(written)} is not above ${above} and up to ${to} ${unit}`,

@@ -1,6 +1,6 @@
 import { fixedText } from "../number/digits.ts";
 import { type Exact, exact, minus, over, times } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { Facts } from "./person.ts";
 
 const ADULT = "18";
@@ -28,7 +28,7 @@ const TALL = "2";
 
 /** Tells whether someone is under 18. */
 export function isUnder18(facts: Facts): boolean {
-  return compare(facts.age, exact(ADULT)) < 0;
+  return compareRatios(facts.age, exact(ADULT)) < 0;
 }
 
 /** Returns the body mass index, kg per square metre, where the height is known. */
@@ -38,7 +38,7 @@ export function bodyMassIndex(facts: Facts): Exact | undefined {
 
 /** Returns the index below which an adult of an age counts as underweight; children have growth charts, not a cut-off. */
 export function leastIndex(facts: Facts): string | undefined {
-  return UNDERWEIGHT.find(({ from }) => compare(facts.age, exact(from)) >= 0)?.below;
+  return UNDERWEIGHT.find(({ from }) => compareRatios(facts.age, exact(from)) >= 0)?.below;
 }
 
 /** Tells whether an adult counts as underweight at their age. */
@@ -50,7 +50,7 @@ export function isUnderweight(facts: Facts): boolean {
 /** Tells whether an adult's body mass index is known to be below one. */
 export function isBelowIndex(facts: Facts, index: string): boolean {
   const own = bodyMassIndex(facts);
-  return own !== undefined && !isUnder18(facts) && compare(own, exact(index)) < 0;
+  return own !== undefined && !isUnder18(facts) && compareRatios(own, exact(index)) < 0;
 }
 
 /** Returns what an adult has to lose before they count as underweight, kg; below zero where they do already. */
@@ -63,12 +63,12 @@ export function massToUnderweight(facts: Facts): Exact | undefined {
 /** Returns the mass by which figures per kilogram are reckoned for someone, kg: theirs, up to that of an index of 30. */
 export function countedMass(facts: Facts): Exact {
   const most = massAt(FULL_INDEX, facts.height ?? exact(TALL));
-  return compare(facts.mass, most) > 0 ? most : facts.mass;
+  return compareRatios(facts.mass, most) > 0 ? most : facts.mass;
 }
 
 /** Says by what mass figures per kilogram were reckoned, where that is not the whole of someone's. */
 export function countedText(facts: Facts): string | undefined {
-  if (compare(countedMass(facts), facts.mass) === 0) return undefined;
+  if (compareRatios(countedMass(facts), facts.mass) === 0) return undefined;
   const index = facts.height ? "of this height" : "2 m tall, since no height is given";
   return `by ${fixedText(countedMass(facts), 0)} kg, the mass at a body mass index of 30 of someone ${index}: figures per kilogram are of bodies of a usual mass`;
 }

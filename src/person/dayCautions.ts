@@ -1,6 +1,6 @@
 import { fixedText } from "../number/digits.ts";
 import { type Exact, exact, minus, over, times, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import {
   countedMass,
   isBelowIndex,
@@ -48,14 +48,14 @@ export function targetCautions(day: Day): Caution[] {
   const isAdultDiet = aimed.direction === "lose" && !isUnder18(facts);
   return [
     ...refeeding(facts, target),
-    ...(isAdultDiet && compare(target, exact(VERY_LOW)) <= 0 ? [caution("energy-below-800")] : []),
-    ...(compare(target, resting) < 0 ? [caution("energy-below-resting")] : []),
-    ...(facts.lean && compare(target, times(exact(LEAST_AVAILABLE), facts.lean)) < 0
+    ...(isAdultDiet && compareRatios(target, exact(VERY_LOW)) <= 0 ? [caution("energy-below-800")] : []),
+    ...(compareRatios(target, resting) < 0 ? [caution("energy-below-resting")] : []),
+    ...(facts.lean && compareRatios(target, times(exact(LEAST_AVAILABLE), facts.lean)) < 0
       ? [caution("low-energy-availability")]
       : []),
     ...lossCautions(facts, minus(ZERO, kgPerWeek)),
     ...gainCautions(facts, kgPerWeek),
-    ...(compare(target, times(exact(SUSTAINED), resting)) > 0 ? [caution("energy-beyond-limit")] : []),
+    ...(compareRatios(target, times(exact(SUSTAINED), resting)) > 0 ? [caution("energy-beyond-limit")] : []),
     ...macroCautions(day),
     ...proteinCautions(day),
   ];
@@ -67,14 +67,14 @@ function refeeding(facts: Facts, target: Exact): Caution[] {
   const rule = rules.find(({ below }) => isBelowIndex(facts, below));
   if (!rule) return [];
   const start = times(exact(rule.perKg), facts.mass);
-  if (compare(target, start) <= 0) return [];
+  if (compareRatios(target, start) <= 0) return [];
   const text = `A body mass index below ${rule.below}${rule.below === "18.5" ? ", and insulin," : ""} is a high risk of refeeding problems, which can kill: after a time of eating little, food starts under clinical care at ${rule.perKg} kcal per kg a day or less, here ${fixedText(start, 0)} kcal, with vitamins, and with potassium, phosphate and magnesium watched. This day is of ${fixedText(target, 0)} kcal.`;
   return [caution("refeeding", rule.below === "14" ? { text, check: "unverified" } : { text })];
 }
 
 /** What a gain, in kg a week, gives cause to say; a loss is below zero. */
 function gainCautions(facts: Facts, gain: Exact): Caution[] {
-  if (compare(gain, times(exact(FASTEST_GAIN), countedMass(facts))) <= 0) return [];
+  if (compareRatios(gain, times(exact(FASTEST_GAIN), countedMass(facts))) <= 0) return [];
   // Neither a thin body that is to fill out nor a mother is one that trains to gain muscle.
   if (isUnderweight(facts) || facts.pregnant) return [];
   if (!isUnder18(facts)) return [caution("fast-gain")];
@@ -86,9 +86,9 @@ function gainCautions(facts: Facts, gain: Exact): Caution[] {
 /** What a loss, in kg a week, gives cause to say; a gain is below zero. */
 function lossCautions(facts: Facts, loss: Exact): Caution[] {
   if (loss.n <= 0n) return [];
-  const isFastForMass = compare(loss, times(exact(FASTEST_LOSS_OF_MASS), facts.mass)) > 0;
+  const isFastForMass = compareRatios(loss, times(exact(FASTEST_LOSS_OF_MASS), facts.mass)) > 0;
   return [
-    ...(compare(loss, exact(FASTEST_LOSS)) > 0 ? [caution("fast-loss")] : []),
+    ...(compareRatios(loss, exact(FASTEST_LOSS)) > 0 ? [caution("fast-loss")] : []),
     ...(isFastForMass ? [caution("fast-loss-for-mass")] : []),
     ...underweightSoon(facts, loss),
   ];

@@ -1,6 +1,6 @@
 import { read } from "../document/read.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { fault, throwIfAny, together } from "../number/error.ts";
 import { type Exact, exact, fraction, minus, over, plus, times, ZERO } from "../number/exact.ts";
 import type { Demand } from "../scale/demand.ts";
@@ -16,7 +16,7 @@ import { needOf } from "./need.ts";
 import { needCautions } from "./needCautions.ts";
 import type { Facts, Person } from "./person.ts";
 import { readAim } from "./readAim.ts";
-import { readPerson } from "./readPerson.ts";
+import { personFacts } from "./readPerson.ts";
 import { refusals, supervision } from "./refusals.ts";
 import { weightRule } from "./weightRule.ts";
 
@@ -69,7 +69,7 @@ const DAYS: Exact = /* @__PURE__ */ fraction(7n);
 export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: Authority } = {}): DayTarget {
   const { asked, facts, aimed } = together({
     asked: () => read(dayHow(), how, "aim-malformed"),
-    facts: () => readPerson(person),
+    facts: () => personFacts(person),
     aimed: () => readAim(aim),
   });
   const { authority } = asked;
@@ -91,10 +91,15 @@ export function dayTarget(person: Person, aim: Aim, how: { readonly authority?: 
   throwIfAny(macroFaults(aimed, macroEnergy(facts, aimed, target), target));
   return {
     demands: [
-      { of: "energy", exactly: toText(target) },
+      { of: "energy", exactly: exactText(target) },
       ...macros,
       ...(aimed.fibrePer1000
-        ? [{ of: "fibre" as const, least: toText(over(times(aimed.fibrePer1000, target), fraction(1000n))) }]
+        ? [
+            {
+              of: "fibre" as const,
+              least: exactText(over(times(aimed.fibrePer1000, target), fraction(1000n))),
+            },
+          ]
         : []),
     ],
     cautions: [
@@ -165,9 +170,9 @@ function amountOf(
   band: Band,
   by: (f: Exact) => Exact,
 ): { exactly: string } | { least: string; most?: string } | { most: string } {
-  if (band.exactly) return { exactly: toText(by(band.exactly)) };
+  if (band.exactly) return { exactly: exactText(by(band.exactly)) };
   if (band.least) {
-    return { least: toText(by(band.least)), ...(band.most && { most: toText(by(band.most)) }) };
+    return { least: exactText(by(band.least)), ...(band.most && { most: exactText(by(band.most)) }) };
   }
-  return { most: toText(by(band.most ?? ZERO)) };
+  return { most: exactText(by(band.most ?? ZERO)) };
 }

@@ -22,7 +22,7 @@ import { upperLimits } from "./intakes/upperLimits.ts";
 import type { Person } from "./person.ts";
 import { personCautions } from "./personCautions.ts";
 import { readAim } from "./readAim.ts";
-import { readPerson } from "./readPerson.ts";
+import { personFacts } from "./readPerson.ts";
 import { mealDemands } from "./shareDay.ts";
 import { stateEnergyOf } from "./stateCautions.ts";
 
@@ -79,7 +79,7 @@ export function demandsFor(person: Person, authority: Authority, how: DemandsOpt
   const { asked } = together({
     asked: () => read(demandsHow(), how, "aim-malformed"),
     authority: () => checkAuthority(authority),
-    person: () => readPerson(person),
+    person: () => personFacts(person),
     aim: () => how?.aim !== undefined && readAim(how.aim),
   });
   const { aim, share = ONE, limits = share, guidance = "tell", ...options } = asked;
@@ -92,7 +92,7 @@ export function demandsFor(person: Person, authority: Authority, how: DemandsOpt
   return {
     demands: [...(day ? mealDemands(day.demands, share) : []), ...upperLimits(intakes, limits, { guidance })],
     cautions: [
-      ...(day ? day.cautions : personCautions(readPerson(person), stateEnergyOf(intakes))),
+      ...(day ? day.cautions : personCautions(personFacts(person), stateEnergyOf(intakes))),
       ...unlimited(intakes),
       ...(guidance === "tell" ? guidanceCautions(intakes) : []),
     ],

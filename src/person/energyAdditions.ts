@@ -1,7 +1,7 @@
 import { type Exact, exact, fraction, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { Check } from "./check.ts";
-import { type Childbearing, stateOf } from "./intakes/stage.ts";
+import { type Childbearing, childbearingOf } from "./intakes/stage.ts";
 import type { Authority } from "./intakes/table.ts";
 import type { Facts } from "./person.ts";
 
@@ -32,8 +32,9 @@ interface Published {
  * months are partly fed otherwise; neither SACN nor EFSA has one figure for them. EFSA's are read in its
  * Summary report of 2017 (e15121), page 12, beside 0.29, 1.1 and 2.1 MJ. The Institute of
  * Medicine reckons with what milk takes less what the body's own stores give: 500 - 170, then 400.
+ * Those of the other authorities were not read, and none is added under them.
  */
-export const energyAdditions: { readonly [A in Authority]: Published } = {
+export const energyAdditions: { readonly [A in Authority]?: Published } = {
   uk: {
     source: "SACN (UK) 2011, Dietary Reference Values for Energy",
     pregnancy: ["0", "0", "191"],
@@ -65,11 +66,13 @@ const YEAR: Exact = /* @__PURE__ */ fraction(12n);
 
 /** What one authority adds for a person's state: nothing where it has no figure for it. */
 export function energyAddition(authority: Authority, facts: Facts): EnergyAddition | undefined {
-  const state = stateOf(facts);
-  const { source, ages, ...published } = energyAdditions[authority];
+  const state = childbearingOf(facts);
+  const found = energyAdditions[authority];
+  if (!found) return undefined;
+  const { source, ages, ...published } = found;
   const isOfAge =
-    compare(facts.age, exact(ages.from)) >= 0 &&
-    (ages.below === undefined || compare(facts.age, exact(ages.below)) < 0);
+    compareRatios(facts.age, exact(ages.from)) >= 0 &&
+    (ages.below === undefined || compareRatios(facts.age, exact(ages.below)) < 0);
   if (state === undefined || !isOfAge) return undefined;
   const kcal =
     state === "pregnancy" ? published.pregnancy[(facts.pregnant ?? 1) - 1] : ofMonths(published, facts);
@@ -91,6 +94,6 @@ function ofMonths(
   facts: Facts,
 ): string | undefined {
   const months = facts.monthsSinceBirth ?? ZERO;
-  if (compare(months, HALF_YEAR) < 0) return first;
-  return compare(months, YEAR) < 0 ? second : undefined;
+  if (compareRatios(months, HALF_YEAR) < 0) return first;
+  return compareRatios(months, YEAR) < 0 ? second : undefined;
 }

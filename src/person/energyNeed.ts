@@ -7,10 +7,10 @@ import { type Caution, practitionerNote } from "./caution.ts";
 import type { Check } from "./check.ts";
 import { additionsFor, type EnergyAddition } from "./energyAdditions.ts";
 import type { EquationId } from "./equations/equation.ts";
-import { equationName, isWithin, needOf, spreadOf } from "./need.ts";
+import { equationName, isWithin, needOf, needsByEquation } from "./need.ts";
 import { needCautions } from "./needCautions.ts";
 import type { ActivityClass, Facts, Person } from "./person.ts";
-import { readPerson } from "./readPerson.ts";
+import { personFacts } from "./readPerson.ts";
 
 /** What a person needs in a day by one equation, and how far the others lie from it. kcal. */
 export interface EnergyNeed {
@@ -82,10 +82,10 @@ export interface ActivityTaken {
 export function energyNeed(person: Person, how: { readonly equation?: EquationId } = {}): EnergyNeed {
   const { facts, asked } = together({
     asked: () => read(needHow(), how, "person-malformed"),
-    facts: () => readPerson(person),
+    facts: () => personFacts(person),
   });
   const need = needOf(facts, asked.equation);
-  const spread = spreadOf(facts, need);
+  const spread = needsByEquation(facts, need);
   const totals = spread.map((each) => times(each.resting, need.level));
   const { equation } = need;
   return {

@@ -1,6 +1,6 @@
 import { fixedText } from "../number/digits.ts";
 import { absolute, type Exact, exact, minus, negate, over, times } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { childActivity } from "./activity.ts";
 import { isUnder18 } from "./body.ts";
 import { type Caution, caution } from "./caution.ts";
@@ -30,8 +30,8 @@ interface Step {
  */
 export function stepCautions(facts: Facts, need: NeedFigures): Caution[] {
   const steps = [...defaultStep(facts, need), ...ownSteps(facts, need)];
-  const [step] = steps.sort((a, b) => compare(sizeOf(b, need), sizeOf(a, need)));
-  if (!step || compare(sizeOf(step, need), exact(WORTH)) < 0) return [];
+  const [step] = steps.sort((a, b) => compareRatios(sizeOf(b, need), sizeOf(a, need)));
+  if (!step || compareRatios(sizeOf(step, need), exact(WORTH)) < 0) return [];
   const { other } = step;
   const closer = {
     text: wordsOf(facts, need, step),
@@ -46,7 +46,7 @@ function defaultStep(facts: Facts, need: NeedFigures): Step[] {
   if (need.chosen !== undefined || !facts.height || isUnder18(facts)) return [];
   const mifflin = energyEquations["mifflin-st-jeor"];
   const { from, to = from } = mifflin.ages;
-  const isOld = compare(facts.age, exact((from + to) / 2)) > 0;
+  const isOld = compareRatios(facts.age, exact((from + to) / 2)) > 0;
   const at = isOld ? to + 1 : from;
   const isTaken = need.equation === mifflin;
   if (isTaken && !isNear(facts.age, at)) return [];
@@ -72,11 +72,11 @@ function ownSteps(facts: Facts, need: NeedFigures): Step[] {
 
 function isNear(age: Exact, at: number): boolean {
   const past = minus(age, exact(at));
-  return compare(past, negate(exact(NEAR))) >= 0 && compare(past, exact(NEAR)) < 0;
+  return compareRatios(past, negate(exact(NEAR))) >= 0 && compareRatios(past, exact(NEAR)) < 0;
 }
 
 function isPast(age: Exact, at: number): boolean {
-  return compare(age, exact(at)) >= 0;
+  return compareRatios(age, exact(at)) >= 0;
 }
 
 function sizeOf({ other }: Step, need: NeedFigures): Exact {
@@ -89,7 +89,7 @@ function wordsOf(facts: Facts, need: NeedFigures, { at, other }: Step): string {
   const than = percent.startsWith("-") ? `${percent.slice(1)} % less` : `${percent} % more`;
   const past = isPast(facts.age, at);
   if (other.equation === need.equation) {
-    const also = compare(other.level, need.level) === 0 ? "" : " and of activity";
+    const also = compareRatios(other.level, need.level) === 0 ? "" : " and of activity";
     return `At ${at} years the figures of ${need.equation.name}${also} change in one step: ${kcal(past ? need : other)} from then on, ${kcal(past ? other : need)} before. No body changes so in a day.`;
   }
   const when = past ? "before" : "from then on";

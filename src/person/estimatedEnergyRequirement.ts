@@ -3,7 +3,7 @@ import { read } from "../document/read.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { fault, together } from "../number/error.ts";
 import { type Exact, exact, fraction, plus, times } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { practitionerNote } from "./caution.ts";
 import type { Check } from "./check.ts";
 import {
@@ -15,7 +15,7 @@ import {
   requirementSource,
 } from "./equations/eer2023.ts";
 import type { Facts, Person } from "./person.ts";
-import { readPerson } from "./readPerson.ts";
+import { personFacts } from "./readPerson.ts";
 
 /** What the Dietary Reference Intakes of 2023 reckon that a person needs in a day. */
 export interface EstimatedEnergyRequirement {
@@ -63,7 +63,7 @@ export function estimatedEnergyRequirement(
 ): EstimatedEnergyRequirement {
   const { asked, facts } = together({
     asked: () => read(requirementOptions(), how, "person-malformed"),
-    facts: () => readPerson(person),
+    facts: () => personFacts(person),
   });
   const group = requirementGroups.find((each) => each.sex === facts.sex && isOfAge(facts, each));
   const ages = requirementAges.find((each) => isOfAge(facts, each));
@@ -103,17 +103,21 @@ function spanOf({ activity }: Facts, { begin }: RequirementAges): RequirementAct
     const hint = `give one of ${choices} as activity in the second argument, or the person's level, such as 1.6`;
     throw fault("person-needs", "the energy requirement needs a span of activity", hint, ["activity"]);
   }
-  if (compare(activity, exact(LEVEL_BELOW)) >= 0) {
+  if (compareRatios(activity, exact(LEVEL_BELOW)) >= 0) {
     throw unsuitable(`its levels of activity end below ${LEVEL_BELOW}`, "activity");
   }
-  return [...ACTIVITIES].reverse().find((each) => compare(activity, exact(begin[each])) >= 0) ?? "inactive";
+  return (
+    [...ACTIVITIES].reverse().find((each) => compareRatios(activity, exact(begin[each])) >= 0) ?? "inactive"
+  );
 }
 
 function isOfAge(
   { age }: Facts,
   { from, below }: { readonly from: number; readonly below?: number },
 ): boolean {
-  return compare(age, exact(from)) >= 0 && (below === undefined || compare(age, exact(below)) < 0);
+  return (
+    compareRatios(age, exact(from)) >= 0 && (below === undefined || compareRatios(age, exact(below)) < 0)
+  );
 }
 
 function unsuitable(why: string, field: string): Error {

@@ -3,14 +3,14 @@ import { read } from "../document/read.ts";
 import { isRecord } from "../document/safe.ts";
 import { asFar, attemptAt, byName, once, type Refuse, type Schema } from "../document/schema.ts";
 import { componentIds } from "../food/components.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { quote, together } from "../number/error.ts";
 import { type Exact, greatest, minus, type Value, ZERO } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
 import { readDemands } from "../scale/fit/demands.ts";
-import { figureOf, isQuantity, withAmounts } from "./shareDay.ts";
+import { figureOf, isQuantity, withFigures } from "./shareDay.ts";
 
 /** What earlier meals bring: a number in the component's own unit, or text with a unit; `mass` in grams. */
 export type Totals = { readonly [Q in Quantity]?: Value };
@@ -63,7 +63,9 @@ export function leftOfDay(demands: readonly Demand[], eaten: Totals): LeftOfDay 
     if (room && room.n < 0n) over.push({ of: demand.of, by: minus(ZERO, room) });
     const rest = withoutMet(demand, had);
     if (!rest) continue;
-    left.push(withAmounts(rest, (value) => toText(greatest(minus(figureOf(demand.of, value), had), ZERO))));
+    left.push(
+      withFigures(rest, (value) => exactText(greatest(minus(figureOf(demand.of, value), had), ZERO))),
+    );
   }
   return { demands: left, over, unknown, wholeDay };
 }
@@ -71,7 +73,7 @@ export function leftOfDay(demands: readonly Demand[], eaten: Totals): LeftOfDay 
 /** Drops a lower limit that what was eaten meets; undefined where nothing else is asked. */
 function withoutMet(demand: Demand & { readonly of: Quantity }, had: Exact): Demand | undefined {
   const { least, most, ...rest } = demand;
-  if (least === undefined || compare(figureOf(demand.of, least), had) > 0) return demand;
+  if (least === undefined || compareRatios(figureOf(demand.of, least), had) > 0) return demand;
   return most === undefined ? undefined : ({ ...rest, most } as Demand);
 }
 

@@ -1,7 +1,7 @@
 import { fixedText } from "../number/digits.ts";
 import type { Fault } from "../number/error.ts";
 import { type Exact, exact, fraction, ONE, over, plus, times, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { AimFacts, MacroName } from "./aim.ts";
 import type { Facts } from "./person.ts";
 
@@ -37,14 +37,14 @@ export function macroEnergy(facts: Facts, { macros }: AimFacts, target: Exact): 
 
 /** On which side of the day's energy protein, fat and carbohydrate as asked come to lie by general factors. */
 export function sideOfEnergy({ least, most }: MacroEnergy, target: Exact): "more" | "less" | undefined {
-  if (compare(least, target) > 0) return "more";
-  return most !== undefined && compare(most, target) < 0 ? "less" : undefined;
+  if (compareRatios(least, target) > 0) return "more";
+  return most !== undefined && compareRatios(most, target) < 0 ? "less" : undefined;
 }
 
 /** What cannot be met whatever is eaten: macros that bring more than the day's energy, or cannot bring it. */
 export function macroFaults({ macros }: AimFacts, { least, most }: MacroEnergy, target: Exact): Fault[] {
-  const isOver = compare(over(least, target), plus(ONE, STRAY)) > 0;
-  const isUnder = most !== undefined && compare(plus(over(most, target), STRAY), ONE) < 0;
+  const isOver = compareRatios(over(least, target), plus(ONE, STRAY)) > 0;
+  const isUnder = most !== undefined && compareRatios(plus(over(most, target), STRAY), ONE) < 0;
   if (!isOver && !isUnder) return [];
   const [name = "protein"] = (Object.keys(KCAL) as MacroName[]).filter((each) => macros[each]);
   const kcal = (energy: Exact): string => fixedText(energy, 0);

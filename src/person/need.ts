@@ -2,7 +2,7 @@ import { word } from "../document/leaves.ts";
 import { coded, type Schema } from "../document/schema.ts";
 import { fault } from "../number/error.ts";
 import { type Exact, exact, fraction, plus, times, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { levelOfClass } from "./activity.ts";
 import { isUnder18 } from "./body.ts";
 import type { Check } from "./check.ts";
@@ -59,7 +59,10 @@ export function needBy(
 }
 
 /** Every equation that the data serve. Those made from adults are left out for children. */
-export function spreadOf(facts: Facts, need: NeedFigures): { equation: EnergyEquation; resting: Exact }[] {
+export function needsByEquation(
+  facts: Facts,
+  need: NeedFigures,
+): { equation: EnergyEquation; resting: Exact }[] {
   return Object.values(energyEquations).flatMap((equation) => {
     const line = lineFor(equation, facts);
     const serves = isWithin(equation, facts) || !isUnder18(facts) || equation === need.equation;
@@ -92,8 +95,8 @@ function lineFor(equation: EnergyEquation, facts: Facts): EquationLine | undefin
   return equation.lines.find(
     (line) =>
       (line.sex === undefined || line.sex === facts.sex) &&
-      (line.from === undefined || compare(facts.age, exact(line.from)) >= 0) &&
-      (line.below === undefined || compare(facts.age, exact(line.below)) < 0),
+      (line.from === undefined || compareRatios(facts.age, exact(line.from)) >= 0) &&
+      (line.below === undefined || compareRatios(facts.age, exact(line.below)) < 0),
   );
 }
 
@@ -123,7 +126,10 @@ function restingBy(line: EquationLine, facts: Facts): Exact {
 
 export function isWithin(equation: EnergyEquation, facts: Facts): boolean {
   const { from, to } = equation.ages;
-  return compare(facts.age, exact(from)) >= 0 && (to === undefined || compare(facts.age, exact(to + 1)) < 0);
+  return (
+    compareRatios(facts.age, exact(from)) >= 0 &&
+    (to === undefined || compareRatios(facts.age, exact(to + 1)) < 0)
+  );
 }
 
 function levelOf(facts: Facts): Exact {

@@ -1,5 +1,5 @@
 import { exact } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { isUnder18, isUnderweight, leastIndex } from "./body.ts";
 import { type Caution, caution } from "./caution.ts";
 import type { Facts } from "./person.ts";
@@ -15,7 +15,7 @@ const OLDER = "65";
 export function personCautions(facts: Facts, energy?: StateEnergy): Caution[] {
   return [
     ...(isUnder18(facts) ? [caution("under-18")] : []),
-    ...(compare(facts.age, exact(OLDER)) >= 0 ? [caution("over-65")] : []),
+    ...(compareRatios(facts.age, exact(OLDER)) >= 0 ? [caution("over-65")] : []),
     ...stateCautions(facts, energy).map(({ caution }) => caution),
     ...(isUnderweight(facts) ? [underweight(facts)] : []),
     ...facts.conditions.map((condition) => ({ ...caution(condition), because: [condition] })),

@@ -1,6 +1,6 @@
 import { fixedText } from "../number/digits.ts";
 import { type Exact, exact, over, times } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { AimFacts, Band } from "./aim.ts";
 import { countedMass, isUnder18 } from "./body.ts";
 import { type Caution, caution } from "./caution.ts";
@@ -47,7 +47,7 @@ export function proteinCautions({ facts, aimed, target, authority = "eu" }: Prot
 }
 
 function low(grams: Exact | undefined, reference: ReferenceFigure | undefined, facts: Facts): Caution[] {
-  if (!grams || !reference || compare(grams, exact(reference.value)) >= 0) return [];
+  if (!grams || !reference || compareRatios(grams, exact(reference.value)) >= 0) return [];
   const { value, kind, leavesOut, source, check } = reference;
   const own = exact(value);
   const without = leavesOut ? `, which leaves out what ${leavesOut} adds` : "";
@@ -59,7 +59,7 @@ function low(grams: Exact | undefined, reference: ReferenceFigure | undefined, f
 /** The mass that figures are reckoned by, as a reader needs it told. */
 function ofMass(facts: Facts): string {
   const counted = countedMass(facts);
-  if (compare(counted, facts.mass) === 0) return "kg of body mass";
+  if (compareRatios(counted, facts.mass) === 0) return "kg of body mass";
   return `kg of ${fixedText(counted, 0)} kg, the mass at a body mass index of 30, by which larger bodies are reckoned here`;
 }
 
@@ -81,10 +81,11 @@ function stageOf(facts: Facts): string {
  * eat more than that for each kilogram in ordinary diets: of them the share of energy speaks.
  */
 function high(grams: Exact | undefined, reference: ReferenceFigure | undefined, facts: Facts): Caution[] {
-  if (!grams || compare(facts.age, exact(TRAINED_FROM)) < 0) return [];
+  if (!grams || compareRatios(facts.age, exact(TRAINED_FROM)) < 0) return [];
   const limit = times(exact(TRAINED_MOST), countedMass(facts));
-  if (compare(grams, limit) <= 0) return [];
-  const isTwice = reference !== undefined && compare(grams, times(exact(2), exact(reference.value))) > 0;
+  if (compareRatios(grams, limit) <= 0) return [];
+  const isTwice =
+    reference !== undefined && compareRatios(grams, times(exact(2), exact(reference.value))) > 0;
   const text = `More than ${TRAINED_MOST} g of protein a day per ${ofMass(facts)}: above the range given for people in training (1.4 to 2.0)${isTwice ? ", and above twice the reference intake" : ""}.`;
   return [caution("protein-high", { text })];
 }
@@ -96,8 +97,8 @@ function shares(band: Band, facts: Facts): Caution[] {
   const percent = (end: string): Exact => over(exact(end), exact(100));
   const lowEnd = band.exactly ?? band.most;
   const highEnd = band.exactly ?? band.least;
-  const isBelow = lowEnd !== undefined && compare(lowEnd, percent(range.least)) < 0;
-  const isAbove = highEnd !== undefined && compare(highEnd, percent(range.most)) > 0;
+  const isBelow = lowEnd !== undefined && compareRatios(lowEnd, percent(range.least)) < 0;
+  const isAbove = highEnd !== undefined && compareRatios(highEnd, percent(range.most)) > 0;
   if (!isBelow && !isAbove) return [];
   const { source, check } = range;
   return [caution("protein-share", { text: shareText(range, isBelow), source, check })];

@@ -12,9 +12,9 @@ import {
   type Schema,
 } from "../document/schema.ts";
 import { readShare } from "../measure/share.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { type Exact, fraction, ONE, over, plus, times, type Value, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { AimFacts, Band, MacroName, ReadMacro, ReadRate } from "./aim.ts";
 import { readGramsPer1000kcal, readGramsPerKg, readKcal, readPercent } from "./aimValues.ts";
 import { energyEquations } from "./equations/all.ts";
@@ -77,7 +77,7 @@ function wanted(reader: (value: Value) => Exact): Schema<Band> {
 
 function refuseTurned({ least, most }: Band, refuse: Refuse): Band {
   if (!least && !most) refuse("a band without limits", "give least, most or both");
-  if (least && most && compare(least, most) > 0)
+  if (least && most && compareRatios(least, most) > 0)
     refuse("least is more than most", "give the limits in rising order");
   return { ...(least && { least }), ...(most && { most }) };
 }
@@ -130,15 +130,15 @@ function refuseOtherWhole(facts: AimFacts, refuse: Refuse): void {
   const ceilings = bands.map((band) => band?.exactly ?? band?.most);
   const ceiling = ceilings.every((each) => each !== undefined) ? ceilings.reduce(plus, ZERO) : ONE;
   const first = macroNames.find((_, i) => bands[i]) ?? "protein";
-  if (compare(floor, ONE) > 0)
+  if (compareRatios(floor, ONE) > 0)
     refuse(
       "the energy shares add up to more than the whole",
       "let the shares of protein, fat and carbohydrate total at most 1",
       [first, "share"],
     );
-  else if (compare(ceiling, ONE) < 0)
+  else if (compareRatios(ceiling, ONE) < 0)
     refuse(
-      `the energy shares of protein, fat and carbohydrate total ${toText(times(ceiling, fraction(100n)))} % at most, and nothing brings the rest`,
+      `the energy shares of protein, fat and carbohydrate total ${exactText(times(ceiling, fraction(100n)))} % at most, and nothing brings the rest`,
       "let the three total 100 %, or leave one of them free",
       [first, "share"],
     );

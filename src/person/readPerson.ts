@@ -5,7 +5,7 @@ import { type Allergen, allergens } from "../food/allergens.ts";
 import { readShare } from "../measure/share.ts";
 import { fault } from "../number/error.ts";
 import { type Exact, exact, minus, ONE, times, type Value } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { ActivityClass, Condition, Facts, Person } from "./person.ts";
 import { readHeight, readMass } from "./size.ts";
 
@@ -32,7 +32,7 @@ const conditions: readonly Condition[] = [
  *
  * Throws `person-malformed`, and the number codes.
  */
-export function readPerson(input: unknown): Facts {
+export function personFacts(input: unknown): Facts {
   return read(personSchema(), input, "person-malformed");
 }
 
@@ -102,7 +102,7 @@ function size(
 ): Schema<Exact> {
   return readBy((value: Value) => {
     const size = reader(value);
-    if (compare(size, exact(least)) >= 0 && compare(size, exact(most)) <= 0) return size;
+    if (compareRatios(size, exact(least)) >= 0 && compareRatios(size, exact(most)) <= 0) return size;
     const hint = "check the figure and its unit";
     throw fault("person-malformed", `not within ${least} to ${most} ${unit}`, hint);
   });
@@ -123,7 +123,7 @@ function readActivity(value: ActivityClass | Value): ActivityClass | Exact {
   } catch {
     throw fault("person-malformed", "not an activity", hint);
   }
-  if (compare(level, ONE) < 0 || compare(level, exact(5)) > 0) {
+  if (compareRatios(level, ONE) < 0 || compareRatios(level, exact(5)) > 0) {
     throw fault("person-malformed", "a physical activity level outside 1 to 5", hint);
   }
   return level;
@@ -137,9 +137,9 @@ function refuseContradictions(person: Partial<PersonFields>, refuse: Refuse): vo
     refuse("breastfeeding and male", "check sex", ["breastfeeding"]);
   if (leanMass !== undefined && bodyFat !== undefined)
     refuse("both lean mass and body fat", "give one of them", ["bodyFat"]);
-  if (leanMass && mass && compare(leanMass, mass) > 0)
+  if (leanMass && mass && compareRatios(leanMass, mass) > 0)
     refuse("more lean mass than body mass", "check the figures and their units", ["leanMass"]);
-  if (bodyFat && compare(bodyFat, ONE) === 0)
+  if (bodyFat && compareRatios(bodyFat, ONE) === 0)
     refuse("a body of nothing but fat", "write the share of fat, as in 0.22", ["bodyFat"]);
   if (person.monthsSinceBirth && !person.breastfeeding)
     refuse("months since a birth, but not breastfeeding", "set breastfeeding as well", ["monthsSinceBirth"]);

@@ -4,7 +4,7 @@ import { byName, once, type Schema } from "../document/schema.ts";
 import { isComponentId } from "../food/components.ts";
 import { figure } from "../measure/figure.ts";
 import { readShare, share } from "../measure/share.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { fault, quote, SteelyardError, together, within } from "../number/error.ts";
 import { type Exact, equals, exact, ONE, sum, times, type Value } from "../number/exact.ts";
 import type { Demand, Quantity } from "../scale/demand.ts";
@@ -45,7 +45,7 @@ export function shareDay(
   if (!equals(total, ONE)) {
     throw fault(
       "shares-impossible",
-      `the meals' shares total ${toText(total)}, not 1`,
+      `the meals' shares total ${exactText(total)}, not 1`,
       "let the shares add up to 1, or to 100 %",
     );
   }
@@ -73,11 +73,11 @@ const sharesSchema: () => Schema<{ readonly [meal: string]: Exact }> = /* @__PUR
 
 function demandPart(demand: Demand, share: Exact): Demand {
   if (demand.of === undefined) return demand;
-  return withAmounts(demand, (value) => partOf(demand.of, value, share));
+  return withFigures(demand, (value) => partOf(demand.of, value, share));
 }
 
 /** The same demand with each of its figures changed. */
-export function withAmounts(demand: Demand, change: (value: Value) => Value): Demand {
+export function withFigures(demand: Demand, change: (value: Value) => Value): Demand {
   if (demand.exactly !== undefined) return { ...demand, exactly: change(demand.exactly) };
   if (demand.least !== undefined) {
     return {
@@ -98,7 +98,7 @@ function partOf(of: Quantity, value: Value, share: Exact): Value {
   const [, number, unit = ""] = typeof value === "string" ? (PLAIN.exec(value) ?? []) : [undefined, "", ""];
   const own = number === undefined ? unitOf(of) : unit;
   const amount = number === undefined || number === "" ? whole : exact(number);
-  const part = toText(times(amount, share));
+  const part = exactText(times(amount, share));
   return own === "" ? part : `${part} ${own}`;
 }
 

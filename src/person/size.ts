@@ -4,7 +4,7 @@ import { hinting } from "../measure/figure.ts";
 import { readNumber } from "../measure/numberText.ts";
 import { fault, quote, SteelyardError } from "../number/error.ts";
 import { type Exact, exact, fraction, ONE, over, plus, times, type Value, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 
 /** A unit of height, in metres. The inch is 25.4 mm: international yard and pound agreement, 1959. */
 interface LengthUnit {
@@ -94,7 +94,7 @@ function refuseOdd(unit: LengthUnit, previous: string, count: Exact, text: strin
   if (unit.after?.unit !== previous) {
     throw malformed(`${quote(text)} mixes units that do not go together`, heightHint);
   }
-  if (compare(count, fraction(unit.after.full)) >= 0) {
+  if (compareRatios(count, fraction(unit.after.full)) >= 0) {
     throw malformed(
       `${quote(text)}: ${unit.after.full} ${unit.written[0]} make a whole ${previous}`,
       heightHint,

@@ -21,6 +21,9 @@ const bodies: { readonly [A in Authority]: string } = {
   uk: "SACN (UK)",
   us: "the Institute of Medicine (US, Canada)",
   eu: "EFSA",
+  nordic: "the Nordic Nutrition Recommendations of 2023",
+  anz: "NHMRC (Australia, New Zealand)",
+  who: "WHO and FAO",
 };
 
 /** What is said of each state: of whom, what energy is for, when, how a figure is missed, and what it costs. */
@@ -81,6 +84,8 @@ function stateCaution(state: StateCaution["state"], energy: StateEnergy | undefi
     return say(`only what ${addition.for} adds is counted in, and this energy leaves out ${costs}`);
   if (authority === undefined)
     return say(`the day's energy was given, and taken as it is: let it hold ${costs}`);
-  const done = `${bodies[authority]} has no figure ${published}, and this energy leaves out ${costs}`;
-  return say(done, { source: energyAdditions[authority].source, check: "unverified" });
+  const own = energyAdditions[authority];
+  const lack = own ? `has no figure ${published}` : "has no figure here";
+  const done = `${bodies[authority]} ${lack}, and this energy leaves out ${costs}`;
+  return own ? say(done, { source: own.source, check: "unverified" }) : say(done);
 }

@@ -1,6 +1,6 @@
 import type { Json } from "../document/leaves.ts";
 import { type ComponentId, components } from "../food/components.ts";
-import { Told } from "../number/told.ts";
+import { ToldResult } from "../number/told.ts";
 import { EatenPortion } from "../person/portion/eaten.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { combine, type Tally } from "../sheet/tally.ts";
@@ -29,7 +29,7 @@ interface DayAt {
 }
 
 /** One person's day: all that they eat of it. */
-export class PersonDay extends Told {
+export class PersonDay extends ToldResult {
   readonly person: string;
   readonly day: string;
   /** Of each meal, in the menu's order. */

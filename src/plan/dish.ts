@@ -2,16 +2,16 @@ import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { fault, quote } from "../number/error.ts";
 import { type Exact, ONE } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
-import { compare } from "../number/ratio.ts";
-import { Told } from "../number/told.ts";
+import { compareRatios } from "../number/ratio.ts";
+import { ToldResult } from "../number/told.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { type DishVersion, type DishVersions, versionsOf } from "./dishVersion.ts";
 import type { PotChoice } from "./input.ts";
 import { type Parted, partDish } from "./pot.ts";
 import type { ReadDish } from "./read/readDish.ts";
 import { batchOf } from "./share/batch.ts";
-import type { Eater, Group } from "./share/groups.ts";
-import type { Pot, Serving } from "./share/parts.ts";
+import type { Eater, EaterGroup } from "./share/groups.ts";
+import type { PartServing, Pot } from "./share/parts.ts";
 import type { DishSharing } from "./share/sharing.ts";
 
 /** Something that only the cook can decide; the answer goes into `answers`. */
@@ -37,14 +37,14 @@ interface DishAt {
   readonly eaters: readonly Eater[];
   readonly read: ReadDish;
   /** Who eats of one pot, where that is settled. */
-  readonly groups?: readonly Group[] | undefined;
+  readonly groups?: readonly EaterGroup[] | undefined;
   readonly sharing?: DishSharing | undefined;
   /** Where someone has a version of their own. */
   readonly versions?: DishVersions | undefined;
 }
 
 /** A dish for everyone: what is cooked once, and what each person gets of it. */
-export class PlannedDish extends Told {
+export class PlannedDish extends ToldResult {
   readonly meal: string;
   readonly name: string;
   /** All that everyone is served, cooked and added: the sum of the portions. */
@@ -54,7 +54,7 @@ export class PlannedDish extends Told {
   readonly #base: Sheet;
   readonly #eaters: readonly Eater[];
   readonly #read: ReadDish;
-  readonly #groups: readonly Group[] | undefined;
+  readonly #groups: readonly EaterGroup[] | undefined;
   readonly #at: DishAt;
   #parted: Parted | undefined;
 
@@ -111,12 +111,12 @@ export class PlannedDish extends Told {
   }
 
   /** What everyone gets: a share of a pot, and what is added to it. Together they are the portion. */
-  get servings(): readonly Serving[] {
+  get servings(): readonly PartServing[] {
     return this.#apart.servings;
   }
 
   /** One person's part. Throws `plan-malformed` where the person has none. */
-  serving(person: string): Serving {
+  serving(person: string): PartServing {
     const found = this.servings.find((each) => each.person === person);
     if (found) return found;
     const people = this.servings.map((each) => each.person);
@@ -130,7 +130,7 @@ export class PlannedDish extends Told {
     return asked.filter(({ line }, i) => asked.findIndex((other) => other.line === line) === i);
   }
 
-  #asked(group: Group): readonly PlanQuestion[] {
+  #asked(group: EaterGroup): readonly PlanQuestion[] {
     if (group.pot.length === 0) return [];
     const doses = group.apart.flatMap((i) => {
       const own = this.#base.plan.lines[i];
@@ -147,14 +147,14 @@ export class PlannedDish extends Told {
   }
 
   /** The least and the most that someone takes of the pot. */
-  #shares({ eaters }: Group): string {
+  #shares({ eaters }: EaterGroup): string {
     const shares = eaters.map(({ person }) => this.serving(person).share);
     const end = (better: (a: Exact, b: Exact) => boolean): string =>
       showPercent(
         shares.reduce((best, each) => (better(each, best) ? each : best)),
         { significant: 3 },
       );
-    return `from ${end((a, b) => compare(a, b) < 0)} to ${end((a, b) => compare(a, b) > 0)}`;
+    return `from ${end((a, b) => compareRatios(a, b) < 0)} to ${end((a, b) => compareRatios(a, b) > 0)}`;
   }
 
   /** @internal The same dish with lines that draw on another sheet of the same recipe. */
@@ -173,7 +173,7 @@ export class PlannedDish extends Told {
   }
 
   /** @internal Who eats of one pot, and what goes into it; those without a pot have no line to tell shares by. */
-  groups(): readonly Group[] {
+  groups(): readonly EaterGroup[] {
     return this.#apart.groups;
   }
 

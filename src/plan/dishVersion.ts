@@ -1,7 +1,7 @@
 import { equals, isZero, over, ZERO } from "../number/exact.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Version } from "./read/versions.ts";
-import type { Group } from "./share/groups.ts";
+import type { EaterGroup } from "./share/groups.ts";
 
 /** A version of a dish that some people eat instead of it. */
 export interface DishVersion {
@@ -27,7 +27,7 @@ export interface DishVersions {
 export function versionsOf(
   all: Sheet,
   { usual, of }: DishVersions,
-  groups: readonly Group[],
+  groups: readonly EaterGroup[],
 ): readonly DishVersion[] {
   const people = new Map<Version, string[]>();
   for (const { eaters } of groups) {

@@ -1,8 +1,8 @@
 import { type ComponentId, components } from "../food/components.ts";
 import { type Exact, fraction, greatest, least, ONE, over, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { compareText } from "../number/text.ts";
-import { Told } from "../number/told.ts";
+import { ToldResult } from "../number/told.ts";
 import { readEaten } from "../person/portion/eaten.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -25,7 +25,7 @@ export interface GroupEaten {
 }
 
 /** What a person eats on the mean of the days that are wholly eaten in the plan. */
-export class PersonMean extends Told {
+export class PersonMean extends ToldResult {
   readonly person: string;
   /** The days that it is the mean of. */
   readonly days: readonly string[];
@@ -133,5 +133,5 @@ function endOf(all: readonly (Exact | undefined)[], of: (a: Exact, b: Exact) => 
 }
 
 function isUnder(a: Exact | undefined, b: Exact | undefined): boolean {
-  return a !== undefined && b !== undefined && compare(a, b) <= 0;
+  return a !== undefined && b !== undefined && compareRatios(a, b) <= 0;
 }

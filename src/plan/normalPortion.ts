@@ -1,7 +1,7 @@
 import { amount, gramsOf } from "../measure/amount.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { type Exact, fraction, isZero, over, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
 /** How large someone's portion of a dish is beside what its recipe calls normal. */
@@ -27,7 +27,8 @@ export function sizesOf(dishes: ReadonlyMap<string, Sheet>): readonly PortionSiz
     const served = s.mass.portion;
     if (isZero(normal) || isZero(served)) return [];
     const times = over(served, normal);
-    const flag = compare(times, DOUBLE) > 0 ? "large" : compare(times, HALF) < 0 ? "small" : undefined;
+    const flag =
+      compareRatios(times, DOUBLE) > 0 ? "large" : compareRatios(times, HALF) < 0 ? "small" : undefined;
     const size = `${showFigure(times)} times a normal portion of ${showFigure(normal, { unit: "g" })}`;
     const text =
       flag === undefined ? size : `${size}: ${flag === "large" ? "more than double" : "less than half"}`;

@@ -11,7 +11,7 @@ import { besidesOfKept, keptPortion } from "./find/kept.ts";
 import { PortionFinder } from "./find/portionFinder.ts";
 import { Watch } from "./find/watch.ts";
 import type { PlanInput } from "./input.ts";
-import { inKitchens, type Settled } from "./measure/inKitchens.ts";
+import { inKitchens, type SettledInKitchen } from "./measure/inKitchens.ts";
 import { AboutPeople } from "./people/about.ts";
 import { Plan, type PlannedMeal } from "./planned.ts";
 import type { ServedPortion } from "./portion.ts";
@@ -22,7 +22,7 @@ import type { ReadDay } from "./read/readMenu.ts";
 import type { ReadPerson } from "./read/readPerson.ts";
 import { type ReadPlan, readPlan } from "./read/readPlan.ts";
 import { pooledFactors, type Version, type Versions } from "./read/versions.ts";
-import type { Group } from "./share/groups.ts";
+import type { EaterGroup } from "./share/groups.ts";
 import type { LineFactors } from "./share/lineFactors.ts";
 import { type SharedPots, sharePots } from "./share/sharePots.ts";
 import type { DishSharing } from "./share/sharing.ts";
@@ -40,7 +40,7 @@ export type { LevelOfDays } from "./people/levels.ts";
 export { Plan, type PlannedMeal } from "./planned.ts";
 export type { Portion, PortionFit, PortionStatus } from "./portion.ts";
 export type { KitchenNote } from "./share/groups.ts";
-export type { Addition, ApartWhy, Pot, PotRatio, Serving } from "./share/parts.ts";
+export type { Addition, ApartWhy, PartServing, Pot, PotRatio } from "./share/parts.ts";
 export type { DishSharing, PortionSharing } from "./share/sharing.ts";
 
 /** How far a plan has come: one person's portions are all found, or all measured. */
@@ -309,7 +309,7 @@ type Portions = readonly ServedPortion[];
 
 function planOf(
   read: ReadPlan,
-  { portions, groups }: Settled,
+  { portions, groups }: SettledInKitchen,
   sharing: SharedPots["sharing"],
   input: PlanOf,
 ): Plan {
@@ -340,7 +340,7 @@ function planOf(
 
 /** What was settled for all of a meal, by dish. */
 interface SettledMeal {
-  readonly groups: ReadonlyMap<string, readonly Group[]> | undefined;
+  readonly groups: ReadonlyMap<string, readonly EaterGroup[]> | undefined;
   readonly sharing: ReadonlyMap<string, DishSharing> | undefined;
   readonly versions: (dish: string) => DishVersions | undefined;
 }

@@ -19,7 +19,7 @@ import type { ReadMeal } from "./read/readMeal.ts";
 import { ownFactors, pooledFactors, type Versions } from "./read/versions.ts";
 import type { Eater, KitchenNote } from "./share/groups.ts";
 import type { LineAmounts, LineFactors } from "./share/lineFactors.ts";
-import { withAmounts } from "./share/lines.ts";
+import { withLineAmounts } from "./share/lines.ts";
 import type { PortionSharing } from "./share/sharing.ts";
 
 /** The answer of a fit, where a person's demands were a list. */
@@ -185,7 +185,7 @@ export class ServedPortion extends Result implements Portion {
         const amounts = this.#measured?.amounts.get(name);
         const own = version ? version.own(factors) : factors;
         return [
-          [name, withAmounts(moveLines(base, own, ONE), version ? version.ownAmounts(amounts) : amounts)],
+          [name, withLineAmounts(moveLines(base, own, ONE), version ? version.ownAmounts(amounts) : amounts)],
         ];
       }),
     );

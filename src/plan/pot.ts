@@ -2,17 +2,17 @@ import { type Exact, equals, fraction, isZero, ONE, over, sum, ZERO } from "../n
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { lineTotals } from "./share/batch.ts";
-import type { Eater, Group } from "./share/groups.ts";
-import { withAmounts } from "./share/lines.ts";
-import type { Pot, PotRatio, Serving } from "./share/parts.ts";
+import type { Eater, EaterGroup } from "./share/groups.ts";
+import { withLineAmounts } from "./share/lines.ts";
+import type { PartServing, Pot, PotRatio } from "./share/parts.ts";
 import { PotServing, Subsets } from "./share/serving.ts";
-import { groupsOf } from "./share/whoSharesAPot.ts";
+import { potGroups } from "./share/whoSharesAPot.ts";
 
 /** A dish, apart into what is cooked once and what is added person by person. */
 export interface Parted {
-  readonly groups: readonly Group[];
+  readonly groups: readonly EaterGroup[];
   readonly pots: readonly Pot[];
-  readonly servings: readonly Serving[];
+  readonly servings: readonly PartServing[];
 }
 
 /**
@@ -23,13 +23,13 @@ export function partDish(
   base: Sheet,
   eaters: readonly Eater[],
   density: Exact | undefined,
-  settled?: readonly Group[],
+  settled?: readonly EaterGroup[],
 ): Parted {
-  const groups = settled ?? groupsOf(base, eaters);
+  const groups = settled ?? potGroups(base, eaters);
   const subsets = new Subsets(base);
   const parted = groups.map((group) => partGroup(base, group, subsets, density));
   const order = new Map(eaters.map(({ person }, i) => [person, i]));
-  const place = ({ person }: Serving): number => order.get(person) ?? 0;
+  const place = ({ person }: PartServing): number => order.get(person) ?? 0;
   return {
     groups,
     pots: parted.flatMap(({ pot }) => pot ?? []),
@@ -39,10 +39,10 @@ export function partDish(
 
 function partGroup(
   base: Sheet,
-  group: Group,
+  group: EaterGroup,
   subsets: Subsets,
   density: Exact | undefined,
-): { readonly pot: Pot | undefined; readonly servings: readonly Serving[] } {
+): { readonly pot: Pot | undefined; readonly servings: readonly PartServing[] } {
   const { eaters, by } = group;
   const pot = by === undefined ? undefined : potOf(base, group, subsets);
   const shared = (eater: Eater): Exact => (by === undefined ? ZERO : (eater.factors[by] ?? ZERO));
@@ -57,10 +57,10 @@ function partGroup(
   };
 }
 
-function potOf(base: Sheet, { eaters, pot: lines, measured }: Group, subsets: Subsets): Pot {
+function potOf(base: Sheet, { eaters, pot: lines, measured }: EaterGroup, subsets: Subsets): Pot {
   const totals = lineTotals(eaters, base.plan.lines.length);
   const factors = lines.map((line) => totals[line] ?? ZERO);
-  const sheet = withAmounts(
+  const sheet = withLineAmounts(
     moveLines(subsets.get(lines), factors, fraction(BigInt(eaters.length))),
     measured && lines.map((line) => measured.amounts[line]),
   );

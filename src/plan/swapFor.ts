@@ -2,7 +2,7 @@ import { anyText, asWritten, thing } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { byName, fields, list, once, openFields, optional, type Schema } from "../document/schema.ts";
 import type { Allergen } from "../food/allergens.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import type { SubstitutesOptions } from "../scale/substitutes/options.ts";
 import type { Substitutes } from "../scale/substitutes/result.ts";
 import type { Substitute } from "../scale/substitutes/substitute.ts";
@@ -78,7 +78,7 @@ export function swapFor(person: PersonInput, of: SwapOf, how: SwapOptions = {}):
   if (!chosen) return { person, chosen, substitutes: all };
   const version = revise(own, {
     swap: { [of.line]: chosen.food },
-    amounts: { [of.line]: `${toText(chosen.grams)} g` },
+    amounts: { [of.line]: `${exactText(chosen.grams)} g` },
   });
   return {
     person: { ...person, instead: { ...person.instead, [of.dish]: version } },

@@ -9,7 +9,7 @@ import { type Path, quote } from "../number/error.ts";
 import { isZero } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import type { WrittenAmount } from "./document.ts";
-import type { ReadLine, ReadRecipe } from "./readRecipe.ts";
+import type { LineAsRead, ReadRecipe } from "./readRecipe.ts";
 
 /**
  * What holds between the fields of a recipe document, looked at as far as they could be read, so that a
@@ -67,7 +67,7 @@ function checkMass(written: WrittenAmount | undefined, path: Path, what: string,
 }
 
 /** What holds between the fields of one line. */
-export function checkLine(given: Given, read: Partial<ReadLine>, refuse: Refuse): void {
+export function checkLine(given: Given, read: Partial<LineAsRead>, refuse: Refuse): void {
   const { food, recipe, part, retention, yieldFactor } = given;
   if ((food === undefined) === (recipe === undefined)) {
     const message = food === undefined ? "neither food nor recipe" : "both food and recipe";
@@ -93,7 +93,7 @@ export function checkLine(given: Given, read: Partial<ReadLine>, refuse: Refuse)
 export const LEAST_ABOVE_MOST = "least is above most, so no amount lies between them";
 export const LEAST_HINT = "give the lower bound as least and the upper as most";
 
-function checkKeys(lines: readonly (ReadLine | undefined)[], refuse: Refuse): void {
+function checkKeys(lines: readonly (LineAsRead | undefined)[], refuse: Refuse): void {
   const seen = new Set<string>();
   lines.forEach((line, i) => {
     const key = line?.key;
@@ -110,7 +110,7 @@ function checkKeys(lines: readonly (ReadLine | undefined)[], refuse: Refuse): vo
 }
 
 /** What a line's key is made from. */
-type Named = Pick<ReadLine, "key" | "food" | "recipe">;
+type Named = Pick<LineAsRead, "key" | "food" | "recipe">;
 
 /** The key of each line: the one written, or the food's id, numbered where it comes again. */
 export function keysOf(lines: readonly Named[]): string[] {

@@ -1,9 +1,9 @@
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { exact, isNumeric } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { keysOf } from "./across.ts";
 import { type Line, RECIPE_FORMAT, type Recipe } from "./document.ts";
-import type { ReadLine, ReadRecipe } from "./readRecipe.ts";
+import type { LineAsRead, ReadRecipe } from "./readRecipe.ts";
 
 /** Recipes that were made here: frozen, so they need no second reading. */
 const made: WeakSet<object> = /* @__PURE__ */ new WeakSet();
@@ -20,21 +20,21 @@ export function recipeOf(written: ReadRecipe): Recipe {
   const recipe: Recipe = freezeAll({
     format: RECIPE_FORMAT,
     ...plain(rest),
-    portions: toText(exact(portions)),
+    portions: exactText(exact(portions)),
     lines: lines.map((line, i) => lineOf(line, keys[i] ?? "")),
   });
   made.add(recipe);
   return recipe;
 }
 
-function lineOf({ recipe, scaling = "held", added = "cooking", ...rest }: ReadLine, key: string): Line {
+function lineOf({ recipe, scaling = "held", added = "cooking", ...rest }: LineAsRead, key: string): Line {
   const own = { ...plain(rest), key, scaling, added };
   return recipe === undefined ? own : { ...own, recipe };
 }
 
 /** Numbers and Decimals become exact text, so that JSON holds what was meant; an app's own data stay. */
 function plain<T>(data: T): T {
-  if (typeof data === "number" || isNumeric(data)) return toText(exact(data)) as T;
+  if (typeof data === "number" || isNumeric(data)) return exactText(exact(data)) as T;
   if (Array.isArray(data)) return data.map(plain) as T;
   if (typeof data !== "object" || data === null) return data;
   return Object.fromEntries(

@@ -2,10 +2,10 @@ import type { FoodInput } from "../food/food.ts";
 import { type Amount, type AmountOptions, amount, gramsOf, millilitresOf } from "../measure/amount.ts";
 import type { Measures } from "../measure/measures.ts";
 import { readRanged } from "../measure/range.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { fault, quote } from "../number/error.ts";
 import { absolute, type Exact, exact, minus, over, times } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { WrittenAmount } from "./document.ts";
 import { type OwnMeasure, ownMeasures, volumeOf } from "./ownMeasures.ts";
 
@@ -65,7 +65,7 @@ function byVolume(food: FoodInput, own: readonly OwnMeasure[], a: Amount, ml: Ex
     return byDensity(
       ml,
       over(chosen.grams, chosen.ml),
-      `its own measure: 1 ${chosen.name} is ${toText(chosen.grams)} g`,
+      `its own measure: 1 ${chosen.name} is ${exactText(chosen.grams)} g`,
     );
   if (food.density !== undefined) return byDensity(ml, exact(food.density), "its density");
   const forms = volumes.map((m) => `"1 ${m.name}"`).join(", ");
@@ -81,7 +81,7 @@ function byDensity(ml: Exact, gramsPerMl: Exact, from: string): Conversion {
 
 function nearestMeasure(all: readonly OwnMeasure[], ml: Exact): OwnMeasure | undefined {
   const distance = (m: OwnMeasure): Exact => absolute(minus(m.ml ?? ml, ml));
-  return [...all].sort((a, b) => compare(distance(a), distance(b)))[0];
+  return [...all].sort((a, b) => compareRatios(distance(a), distance(b)))[0];
 }
 
 function only(all: readonly OwnMeasure[]): OwnMeasure | undefined {
@@ -119,6 +119,6 @@ function byOwnMeasure(
   return byDensity(
     times(a.value, ml),
     over(found.grams, found.ml),
-    `its own measure: 1 ${found.name} is ${toText(found.grams)} g`,
+    `its own measure: 1 ${found.name} is ${exactText(found.grams)} g`,
   );
 }

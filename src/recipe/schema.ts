@@ -22,7 +22,7 @@ import { measures } from "../measure/measures.ts";
 import { checkLine, checkRecipe } from "./across.ts";
 import type { Piece, Recipe, RecipeNote, Retention, WrittenAmount } from "./document.ts";
 import { isRead, recipeOf } from "./make.ts";
-import type { ReadLine, ReadRecipe } from "./readRecipe.ts";
+import type { LineAsRead, ReadRecipe } from "./readRecipe.ts";
 
 /** The schema of a recipe document, and of a recipe that was read from one. */
 export const recipeSchema: () => Schema<Recipe> = /* @__PURE__ */ once(() => {
@@ -75,10 +75,10 @@ function noteSchema(): Schema<RecipeNote> {
 }
 
 /** A line by itself; what hangs together with other lines is the recipe's to check. */
-function lineSchema(): Schema<ReadLine> {
+function lineSchema(): Schema<LineAsRead> {
   const id = text(200);
   const nested = later(recipeSchema);
-  return fields<ReadLine>(
+  return fields<LineAsRead>(
     {
       key: optional(text(200, refuseMarks)),
       food: optional(text(200)),

@@ -49,6 +49,6 @@ export function unitOf(of: Quantity): string {
 }
 
 /** The name that a person knows a quantity by. */
-export function nameOf(of: Quantity): string {
+export function quantityName(of: Quantity): string {
   return of === "mass" ? "mass" : component(of).name;
 }

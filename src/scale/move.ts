@@ -1,6 +1,6 @@
 import { timesAmount } from "../measure/amount.ts";
 import { type Exact, equals, fraction, isZero, ONE, over, times, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { impliedYield, massesOf } from "../sheet/values.ts";
 
@@ -44,12 +44,12 @@ export function notesOn(before: Sheet, after: Sheet): ScaleNote[] {
 function boundNotes(s: Sheet): ScaleNote[] {
   return s.plan.lines.flatMap(({ line, least, most }, i): ScaleNote[] => {
     const grams = over(s.values.grams[i] ?? ZERO, s.values.portions);
-    if (least !== undefined && compare(grams, least) < 0) {
+    if (least !== undefined && compareRatios(grams, least) < 0) {
       return [
         { code: "below-least", line: line.key, text: `${line.key} is below the least for one portion` },
       ];
     }
-    if (most !== undefined && compare(grams, most) > 0) {
+    if (most !== undefined && compareRatios(grams, most) > 0) {
       return [{ code: "above-most", line: line.key, text: `${line.key} is above the most for one portion` }];
     }
     return [];
@@ -60,7 +60,7 @@ function boundNotes(s: Sheet): ScaleNote[] {
 function innerDoses(before: Sheet, after: Sheet): ScaleNote[] {
   return after.plan.lines.flatMap(({ line, nested }, i): ScaleNote[] => {
     const per = (s: Sheet): Exact => over(s.values.grams[i] ?? ZERO, s.values.portions);
-    if (!nested || compare(per(before), per(after)) === 0) return [];
+    if (!nested || compareRatios(per(before), per(after)) === 0) return [];
     return dosesWithin(nested).map((inner) => {
       const key = `${line.key}/${inner}`;
       return {
@@ -83,7 +83,7 @@ function largeFactor(before: Sheet, after: Sheet): ScaleNote[] {
   const [was, is] = [before.masses.raw, after.masses.raw];
   if (was.n === 0n || is.n === 0n) return [];
   const ratio = over(is, was);
-  const large = compare(ratio, fraction(LARGE)) > 0 || compare(ratio, fraction(1n, LARGE)) < 0;
+  const large = compareRatios(ratio, fraction(LARGE)) > 0 || compareRatios(ratio, fraction(1n, LARGE)) < 0;
   const text =
     "cooking times, pans, leavening and strong spices do not follow the amounts: check them by eye and taste";
   return large ? [{ code: "large-factor", line: undefined, text }] : [];

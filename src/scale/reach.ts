@@ -1,5 +1,5 @@
 import { type Exact, isZero, over, plus, times, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Quantity } from "./demand.ts";
@@ -50,9 +50,9 @@ function factorBounds(s: Sheet): { low: Exact; high: Exact | undefined } | null 
   for (const [i, { line, least, most }] of s.plan.lines.entries()) {
     const grams = over(s.values.grams[i] ?? ZERO, s.values.portions);
     if (line.scaling === "per-portion" || isZero(grams)) continue;
-    if (least !== undefined && compare(over(least, grams), low) > 0) low = over(least, grams);
-    if (most !== undefined && (high === undefined || compare(over(most, grams), high) < 0))
+    if (least !== undefined && compareRatios(over(least, grams), low) > 0) low = over(least, grams);
+    if (most !== undefined && (high === undefined || compareRatios(over(most, grams), high) < 0))
       high = over(most, grams);
   }
-  return high !== undefined && compare(low, high) > 0 ? null : { low, high };
+  return high !== undefined && compareRatios(low, high) > 0 ? null : { low, high };
 }

@@ -5,7 +5,7 @@ import { findRounding } from "./round/choose.ts";
 import { type RoundOptions, readRounding } from "./round/read.ts";
 import { Rounded, RoundedTogether, RoundingOutOfReach } from "./round/result.ts";
 
-export type { Kept } from "./round/candidates.ts";
+export type { KeptReason } from "./round/candidates.ts";
 export type { RoundOptions } from "./round/read.ts";
 export type { Drift, RoundedDemand, RoundedLine } from "./round/report.ts";
 export { type RoundBound, Rounded, RoundedTogether, RoundingOutOfReach } from "./round/result.ts";

@@ -2,7 +2,7 @@ import type { Allergen } from "../food/allergens.ts";
 import type { FoodInput } from "../food/food.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import type { LeftOut } from "./substitutes/leftOut.ts";
+import type { FoodsLeftOut } from "./substitutes/leftOut.ts";
 import { tryFood } from "./substitutes/match.ts";
 import { openingOf } from "./substitutes/opening.ts";
 import type { SubstitutesOptions } from "./substitutes/options.ts";
@@ -57,7 +57,7 @@ export function substitutes(s: Sheet, lineKey: string, how: SubstitutesOptions =
   const i = s.plan.indexOf(lineKey);
   const read = readSubstitutes(s, i, how);
   const { candidates, avoid, match, untold, most } = read;
-  const left: LeftOut = { avoided: [], unknown: [], without: [], outside: [] };
+  const left: FoodsLeftOut = { avoided: [], unknown: [], without: [], outside: [] };
   const free = candidates.filter((food) => isFree(food, avoid, left));
   const found = free
     .flatMap((food) => {
@@ -74,7 +74,7 @@ export function substitutes(s: Sheet, lineKey: string, how: SubstitutesOptions =
 }
 
 /** Whether a food is known to hold nothing of what is to be avoided; one that does, or does not say, is listed. */
-function isFree(food: FoodInput, avoid: readonly Allergen[], left: LeftOut): boolean {
+function isFree(food: FoodInput, avoid: readonly Allergen[], left: FoodsLeftOut): boolean {
   if (avoid.length === 0) return true;
   const holds = food.allergens?.filter((a) => avoid.includes(a));
   if (!holds) left.unknown.push(food.id);

@@ -6,11 +6,11 @@ import { showFigure } from "../measure/showFigure.ts";
 import { fault, quote } from "../number/error.ts";
 import { type Exact, exact, isZero, minus, ONE, over, sum, type Value, ZERO } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Tally } from "../sheet/tally.ts";
 import type { Quantity } from "./demand.ts";
-import { nameOf, silentLines, splitOf, unitOf } from "./linear.ts";
+import { quantityName, silentLines, splitOf, unitOf } from "./linear.ts";
 
 /**
  * One target for a portion as eaten: a component (`{ energy: "650 kcal" }`, or a number in the
@@ -82,7 +82,7 @@ function targetOf(given: { readonly [name: string]: Value }, refuse: Refuse): Re
     if (name === "mass" || isComponentId(name))
       return attemptAt(refuse, [name], () => figure(value, unitOf(name)));
     const read = OTHERS.includes(name) ? attemptAt(refuse, [name], () => exact(value)) : undefined;
-    if (read && compare(read, ZERO) <= 0)
+    if (read && compareRatios(read, ZERO) <= 0)
       refuse(`${name} ${quote(value)} is not above 0`, `give ${name} above 0`, [name]);
     return read;
   };
@@ -110,7 +110,7 @@ export function factorFor(sheets: readonly Sheet[], aim: ReadTarget["aim"], sile
       'use a food with a figure, borrow one, or pass { silent: "accept" } to take them as bringing none';
     throw fault(
       "target-silent",
-      `nothing is known of the ${nameOf(of)} in ${silent.slice(0, 5).join(", ")}`,
+      `nothing is known of the ${quantityName(of)} in ${silent.slice(0, 5).join(", ")}`,
       hint,
       [of],
     );
@@ -122,7 +122,7 @@ export function factorFor(sheets: readonly Sheet[], aim: ReadTarget["aim"], sile
   if (isZero(moving)) {
     const has = isZero(fixed)
       ? noneOf(sheets, of)
-      : `only per-portion lines bring ${nameOf(of)}, ${show(fixed)} a portion`;
+      : `only per-portion lines bring ${quantityName(of)}, ${show(fixed)} a portion`;
     throw fault(
       "target-unreachable",
       `${has}, so no factor changes it`,
@@ -131,13 +131,13 @@ export function factorFor(sheets: readonly Sheet[], aim: ReadTarget["aim"], sile
     );
   }
   const factor = over(minus(amount, fixed), moving);
-  if (compare(factor, ZERO) > 0) {
+  if (compareRatios(factor, ZERO) > 0) {
     if (of === "water") refuseDried(sheets, factor);
     return factor;
   }
   throw fault(
     "target-unreachable",
-    `${show(amount)} of ${nameOf(of)} is not above the ${show(fixed)} that the per-portion lines alone bring`,
+    `${show(amount)} of ${quantityName(of)} is not above the ${show(fixed)} that the per-portion lines alone bring`,
     `any target above ${show(fixed)} can be reached`,
     [of],
   );
@@ -151,10 +151,11 @@ function noneOf(sheets: readonly Sheet[], of: Quantity): string {
     totals.flatMap(marked).slice(0, 5).join(", ");
   const trace = some((t) => [...t.trace, ...t.below]);
   const silent = some((t) => t.missing);
-  if (trace === "" && silent === "") return `the recipe has no ${nameOf(of)}`;
-  const traces = trace === "" ? "" : `only traces, or less than a stated limit, of ${nameOf(of)} in ${trace}`;
+  if (trace === "" && silent === "") return `the recipe has no ${quantityName(of)}`;
+  const traces =
+    trace === "" ? "" : `only traces, or less than a stated limit, of ${quantityName(of)} in ${trace}`;
   const unknown =
-    silent === "" ? "" : `nothing is known of ${traces ? "it" : `the ${nameOf(of)}`} in ${silent}`;
+    silent === "" ? "" : `nothing is known of ${traces ? "it" : `the ${quantityName(of)}`} in ${silent}`;
   return [traces, unknown].filter((each) => each !== "").join(" and ");
 }
 

@@ -21,7 +21,7 @@ import {
   times,
   ZERO,
 } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { checkSheet } from "./given.ts";
 import { componentIndex } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
@@ -173,7 +173,7 @@ function foodRange(source: Source, foods: FoodTable, id: ComponentId, how: Betwe
   if (!figure || !food) return { low: ZERO, high: undefined, lines: [] };
   const { low = figure.value, high } = figure;
   const known = figure.kind !== "missing" && high !== undefined;
-  if (known && compare(low, high) === 0) return { low, high, lines: [] };
+  if (known && compareRatios(low, high) === 0) return { low, high, lines: [] };
   const like = known ? [] : likeFoods(food, foods, how).flatMap((each) => endsOf(each, source, id));
   const ends: Ends = known ? { low, high } : widest(figure, like);
   return {

@@ -5,7 +5,7 @@ import type { Exact } from "../number/exact.ts";
  * from `least` to `most`; of these `most` is nothing where lines are silent, too. Ends within a tenth of
  * the value, as rounding leaves them, are `exact`: `least` and `most` tell them.
  */
-export type Bound = "exact" | "at-least" | "at-most" | "between" | "unknown";
+export type Bound = "point" | "at-least" | "at-most" | "between" | "unknown";
 
 /**
  * How bounds pass through arithmetic. A tally's value is a bound of the truth; what is true of a
@@ -20,30 +20,30 @@ export function opposite(bound: Bound): Bound {
 
 /** The bound of a sum. */
 export function boundOfSum(a: Bound, b: Bound): Bound {
-  if (a === "exact") return b;
-  if (b === "exact" || a === b) return a;
+  if (a === "point") return b;
+  if (b === "point" || a === b) return a;
   return "unknown";
 }
 
 /** The bound of a product. */
 export function boundOfProduct(a: Bound, x: Exact, b: Bound, y: Exact): Bound {
-  if (a === "exact") return byKnown(b, x);
-  if (b === "exact") return byKnown(a, y);
+  if (a === "point") return byKnown(b, x);
+  if (b === "point") return byKnown(a, y);
   // Only of two numbers that are both known not to be below zero does the product grow with each.
   return a === "at-least" && b === "at-least" && x.n >= 0n && y.n >= 0n ? "at-least" : "unknown";
 }
 
 /** The bound of a quotient; the divisor is not zero. */
 export function boundOfQuotient(a: Bound, x: Exact, b: Bound, y: Exact): Bound {
-  if (b === "exact") return byKnown(a, y);
+  if (b === "point") return byKnown(a, y);
   // Of a divisor with a bound, the truth must lie on the same side of zero.
   if (b !== "at-least" || y.n <= 0n) return "unknown";
-  if (a === "exact") return x.n >= 0n ? (x.n === 0n ? "exact" : "at-most") : "at-least";
+  if (a === "point") return x.n >= 0n ? (x.n === 0n ? "point" : "at-most") : "at-least";
   return a === "at-most" && x.n >= 0n ? "at-most" : "unknown";
 }
 
 /** The bound of `bound` times a known number. */
 function byKnown(bound: Bound, known: Exact): Bound {
-  if (known.n === 0n) return bound === "unknown" ? "unknown" : "exact";
+  if (known.n === 0n) return bound === "unknown" ? "unknown" : "point";
   return known.n > 0n ? bound : opposite(bound);
 }

@@ -8,7 +8,7 @@ import { type Amount, amount, gramsOf } from "../measure/amount.ts";
 import type { Measures } from "../measure/measures.ts";
 import { collect, type Fault, fault, kindOf, quote, throwIfAny, within } from "../number/error.ts";
 import { type Exact, exact, ONE, times, type Value } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { LEAST_ABOVE_MOST, LEAST_HINT, NESTED_UNITS } from "../recipe/across.ts";
 import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
 import { recipeAsFar, unknownRecipe } from "../recipe/recipe.ts";
@@ -127,7 +127,7 @@ class Builder {
       });
     };
     const [amount, least, most] = [read("amount"), read("least")?.grams, read("most")?.grams];
-    if (least && most && compare(least, most) > 0)
+    if (least && most && compareRatios(least, most) > 0)
       faults.push({ code: "recipe-malformed", path: ["least"], message: LEAST_ABOVE_MOST, hint: LEAST_HINT });
     throwIfAny(faults);
     return amount && { line: { line: line as Line, source, nested, reader, least, most }, ...amount };

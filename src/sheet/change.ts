@@ -95,9 +95,9 @@ function boundOf(moved: readonly Moved[]): Bound {
   if (moved.length > 0 && moved.every(({ cell }) => cell.bound === "unknown")) return "unknown";
   // A figure is never below 0, so a gain of which something is unknown is at least what is known.
   return moved.reduce<Bound>((all, { cell, grams }) => {
-    const gain: Bound = cell.bound === "exact" ? "exact" : "at-least";
+    const gain: Bound = cell.bound === "point" ? "point" : "at-least";
     return boundOfSum(all, grams.n < 0n ? opposite(gain) : gain);
-  }, "exact");
+  }, "point");
 }
 
 function coverage(moved: readonly Moved[]): Exact {

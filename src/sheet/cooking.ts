@@ -109,7 +109,7 @@ function balance(raw: Tally, retained: Tally, changes: readonly Exact[]): Balanc
 
 /** The ends of middle figures do not move in step with what single lines gain or lose; nothing is nothing. */
 function boundLike({ bound }: Tally, value: Exact): Bound {
-  return bound !== "between" ? bound : isZero(value) ? "exact" : "unknown";
+  return bound !== "between" ? bound : isZero(value) ? "point" : "unknown";
 }
 
 /**

@@ -14,7 +14,7 @@ import {
   times,
   ZERO,
 } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { Bound } from "./bound.ts";
 
 /**
@@ -43,7 +43,7 @@ export function pointEnds(value: Exact): Ends {
 
 /** What a bound says of the ends. */
 export function endsOfBound(value: Exact, bound: Bound): Ends {
-  if (bound === "exact") return pointEnds(value);
+  if (bound === "point") return pointEnds(value);
   if (bound === "at-least") return { low: value, high: undefined, told: value };
   return bound === "at-most" ? { low: undefined, high: value, told: value } : NO_ENDS;
 }
@@ -52,10 +52,11 @@ export function endsOfBound(value: Exact, bound: Bound): Ends {
 export function boundOfEnds(value: Exact, { low, high }: Ends, hasLimits: boolean): Bound {
   if (low === undefined && high === undefined) return "unknown";
   if (low && high) {
-    if (equals(low, high)) return "exact";
+    if (equals(low, high)) return "point";
     const room = times(absolute(value), NARROW);
-    const isNarrow = compare(minus(value, low), room) <= 0 && compare(minus(high, value), room) <= 0;
-    return isNarrow && !hasLimits ? "exact" : "between";
+    const isNarrow =
+      compareRatios(minus(value, low), room) <= 0 && compareRatios(minus(high, value), room) <= 0;
+    return isNarrow && !hasLimits ? "point" : "between";
   }
   if (low) return equals(low, value) ? "at-least" : "between";
   return high && equals(high, value) ? "at-most" : "between";

@@ -279,7 +279,7 @@ export function addUp(unit: string, terms: readonly Tally[], ofMass?: readonly E
       ? minus(ONE, sum(terms.map((t, i) => times(minus(ONE, t.coverage), ofMass[i] ?? ZERO))))
       : terms.reduce((all, t) => least(all, t.coverage), ONE);
   const known = terms.filter((t) => !isZero(t.coverage));
-  const sofar = known.length < terms.length ? "at-least" : "exact";
+  const sofar = known.length < terms.length ? "at-least" : "point";
   const bound =
     known.length === 0 && terms.length > 0
       ? "unknown"

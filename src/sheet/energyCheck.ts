@@ -17,10 +17,10 @@ import {
   type Value,
   ZERO,
 } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { Result } from "../number/result.ts";
 import { addUp, type EnergyBy, energyBy, lineEnergies, type NamedSystem } from "./energy.ts";
-import { gapBetween, type Interval, reckon } from "./energyInterval.ts";
+import { type EnergyInterval, gapBetween, reckon } from "./energyInterval.ts";
 import { checkSheet } from "./given.ts";
 import { componentIndex } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
@@ -192,7 +192,7 @@ function lineOf(
   const difference = minus(computed.value, given.value);
   const reckoned = reckon(own, raw);
   const allowed = greatest(times(limits.tolerance, energy.value), limits.floor);
-  const isOff = (by: Interval): boolean => compare(gapBetween(energy, by), allowed) > 0;
+  const isOff = (by: EnergyInterval): boolean => compareRatios(gapBetween(energy, by), allowed) > 0;
   if (isOff(reckoned)) return { ...base, difference, verdict: "differs" };
   if (isOff({ ...reckoned, high: reckoned.highAsStated }))
     return { ...base, difference: undefined, verdict: "unknown", why: AT_LEAST };

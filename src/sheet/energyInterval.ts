@@ -4,7 +4,7 @@ import type { ReadFigure } from "../food/figure.ts";
 import { type Exact, greatest, isZero, minus, sum, times, ZERO } from "../number/exact.ts";
 
 /** The least and the most that energy may be. */
-export interface Interval {
+export interface EnergyInterval {
   readonly low: Exact;
   /** Nothing where a factor is but the least that it may be. */
   readonly high: Exact | undefined;
@@ -20,7 +20,7 @@ type FigureOf = (id: ComponentId) => ReadFigure | undefined;
  * component counts once with all that it does, so that what is taken off one constituent and added to
  * another does not vary twice.
  */
-export function reckon(system: EnergySystem, figureOf: FigureOf): Interval {
+export function reckon(system: EnergySystem, figureOf: FigureOf): EnergyInterval {
   const ends = [...weightsOf(system)].map(([id, weight]): Ends => {
     const { low, high } = endsOf(figureOf(id));
     const [a, b] = [times(low, weight), times(high, weight)];
@@ -34,7 +34,7 @@ export function reckon(system: EnergySystem, figureOf: FigureOf): Interval {
 }
 
 /** How far what is given lies from what is computed; nothing where the two touch. */
-export function gapBetween(given: ReadFigure, computed: Interval): Exact {
+export function gapBetween(given: ReadFigure, computed: EnergyInterval): Exact {
   const { low, high } = endsOf(given);
   const above = computed.high ? minus(low, computed.high) : ZERO;
   return greatest(ZERO, greatest(above, minus(computed.low, high)));

@@ -6,7 +6,7 @@ import type { RetentionInput } from "../food/retention.ts";
 import type { Amount } from "../measure/amount.ts";
 import { formatAmount } from "../measure/format.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { fault, kindOf, quote } from "../number/error.ts";
 import { type Exact, equals, isZero, ONE, over, times, ZERO } from "../number/exact.ts";
 import type { Conversion } from "../recipe/resolve.ts";
@@ -52,7 +52,7 @@ export function explain(s: Sheet, id: ComponentId, where: Where): Explanation {
   checkWhere(where);
   if (typeof where === "object") return lineExplained(s, s.plan.indexOf(where.line), id, { share: ONE });
   const share = where === "portion" ? over(ONE, s.values.portions) : ONE;
-  const among = where === "portion" ? [`shared among ${toText(s.values.portions)} portions`] : [];
+  const among = where === "portion" ? [`shared among ${exactText(s.values.portions)} portions`] : [];
   const { name, unit } = components[id];
   const lines = s.plan.lines.map((_, i) => lineExplained(s, i, id, { share, among }));
   const tally = s.total(id).share(share);

@@ -1,7 +1,7 @@
 import type { ComponentId } from "../food/components.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { type Exact, isZero, over } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { Result } from "../number/result.ts";
 import type { Tally } from "./tally.ts";
 
@@ -75,7 +75,7 @@ export class Explanation extends Result {
     const { value, bound } = this.tally;
     if (bound === "unknown") return `${this.label}: not known`;
     const figure = showFigure(value, { unit: this.unit });
-    const said = bound === "exact" || bound === "between" ? figure : `${bound.replace("-", " ")} ${figure}`;
+    const said = bound === "point" || bound === "between" ? figure : `${bound.replace("-", " ")} ${figure}`;
     return `${this.label}: ${said}`;
   }
 
@@ -90,7 +90,7 @@ export class Explanation extends Result {
     return this.leaves
       .filter(({ tally }) => tally.bound !== "unknown")
       .map((explanation) => ({ explanation, share: over(explanation.value, this.value) }))
-      .sort((a, b) => compare(b.share, a.share));
+      .sort((a, b) => compareRatios(b.share, a.share));
   }
 
   /** The leaves that nothing is known of, the heaviest first: where a figure would tell most. */
@@ -98,6 +98,6 @@ export class Explanation extends Result {
     const grams = (each: Explanation): Exact => each.grams ?? each.value;
     return this.leaves
       .filter(({ tally }) => tally.bound === "unknown")
-      .sort((a, b) => compare(grams(b), grams(a)));
+      .sort((a, b) => compareRatios(grams(b), grams(a)));
   }
 }

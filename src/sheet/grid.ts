@@ -12,11 +12,11 @@ import { didYouMean } from "../number/near.ts";
 import { Definitions } from "./definitions.ts";
 import {
   type CarriedOver,
+  type CellEntry,
   type CellRef,
   type CellValue,
   cellKey,
   cellLabel,
-  type Entry,
   Evaluator,
   type Failure,
   type FormulaResult,
@@ -158,7 +158,7 @@ export class Grid {
   }
 
   /** Evaluates every cell of one's own, in the order of definitions. */
-  all(): readonly Entry[] {
+  all(): readonly CellEntry[] {
     const rows = this.#rows();
     const columns = this.#columns();
     const refs = [

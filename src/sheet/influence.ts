@@ -4,7 +4,7 @@ import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { type ComponentId, component, components } from "../food/components.ts";
 import { timesAmount } from "../measure/amount.ts";
 import { type Exact, fraction, isZero, minus, ONE, over, plus, times, ZERO } from "../number/exact.ts";
-import { compare, toFloat } from "../number/ratio.ts";
+import { compareRatios, toFloat } from "../number/ratio.ts";
 import { Result } from "../number/result.ts";
 import { checkSheet } from "./given.ts";
 import type { PlanLine } from "./plan.ts";
@@ -158,8 +158,8 @@ const TENTH: Exact = /* @__PURE__ */ fraction(1n, 10n);
 const MORE: Exact = /* @__PURE__ */ fraction(11n, 10n);
 
 function byShare(a: LineInfluence, b: LineInfluence): number {
-  if (a.share && b.share) return compare(b.share, a.share);
-  return a.share ? -1 : b.share ? 1 : compare(b.grams, a.grams);
+  if (a.share && b.share) return compareRatios(b.share, a.share);
+  return a.share ? -1 : b.share ? 1 : compareRatios(b.grams, a.grams);
 }
 
 /** The sheet with a tenth more of one line, cooked as it is. */

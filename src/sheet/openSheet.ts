@@ -143,7 +143,7 @@ const storedSchema: () => Schema<ReadStored> = /* @__PURE__ */ once(() =>
         fields<ReadOwn>({
           constants: byName(fields<{ value: Value; unit: string }>({ value: value(), unit: anyText() })),
           untold: fields<ReadOwn["untold"]>({ columns: list(text()), rows: list(text()) }),
-          cells: list(leaf("a cell", cellJson, isStoredCell, (given) => given)),
+          cells: list(leaf("a cell", cellJson, isStoredCell, inTodaysWords)),
         }),
       ),
     }),
@@ -171,6 +171,13 @@ function isStoredCell(given: unknown): given is StoredCell {
   const { row } = given;
   if (row === "total" || row === "portion" || row === "per100g") return true;
   return isRecord(row) && (typeof row.line === "string" || typeof row.row === "string");
+}
+
+/** Sheets were once stored with the word `exact` for the bound that is now called `point`. */
+function inTodaysWords(given: StoredCell): StoredCell {
+  const { value } = given;
+  const bound: string | undefined = "bound" in value ? value.bound : undefined;
+  return "bound" in value && bound === "exact" ? { ...given, value: { ...value, bound: "point" } } : given;
 }
 
 /** What cells came to goes with the sheet until their formulas are given again, so that storing it loses nothing. */

@@ -45,7 +45,7 @@ export function cellKey({ column, row }: CellRef): string {
 }
 
 /** A cell's value with what it read to get there. */
-export interface Entry {
+export interface CellEntry {
   readonly ref: CellRef;
   readonly value: CellValue;
   readonly reads: readonly { readonly ref: CellRef; readonly value: CellValue }[];
@@ -54,9 +54,9 @@ export interface Entry {
 /** What a sheet carries over from the one that it was made from. */
 export interface CarriedOver {
   /** Entries of an earlier version, each of which serves again where what it read comes out equal. */
-  readonly earlier: ReadonlyMap<string, Entry>;
+  readonly earlier: ReadonlyMap<string, CellEntry>;
   /** Entries of the same values, which nothing that changed reaches: they stand as they are. */
-  readonly settled: Map<string, Entry>;
+  readonly settled: Map<string, CellEntry>;
   /**
    * Every name that is written or read in those, and more: what is not among them cannot change any. All
    * versions share it.
@@ -100,7 +100,7 @@ class Running {
 interface Frame {
   readonly key: string;
   readonly ref: CellRef;
-  readonly reads: Entry["reads"][number][];
+  readonly reads: CellEntry["reads"][number][];
 }
 
 /**
@@ -109,8 +109,8 @@ interface Frame {
  * reaches. A cycle gives every cell on it the same failure.
  */
 export class Evaluator {
-  readonly entries: Map<string, Entry>;
-  readonly #earlier: ReadonlyMap<string, Entry>;
+  readonly entries: Map<string, CellEntry>;
+  readonly #earlier: ReadonlyMap<string, CellEntry>;
   readonly #names: Set<string>;
   #running: Running | undefined;
   /** Set once another sheet goes on writing in the entries: a second one then needs its own. */
@@ -158,8 +158,8 @@ export class Evaluator {
     }
     for (const key of reached) for (const reader of readers.get(key) ?? []) reached.add(reader);
     const again: CellRef[] = [];
-    const earlier = new Map<string, Entry>();
-    const settled = new Map<string, Entry>();
+    const earlier = new Map<string, CellEntry>();
+    const settled = new Map<string, CellEntry>();
     for (const [key, entry] of this.#earlier)
       if (!this.entries.has(key) && !defined(entry.ref)) earlier.set(key, entry);
     for (const [key, entry] of own) {
@@ -274,7 +274,7 @@ export class Evaluator {
   }
 
   /** The entry of an earlier version, where all that it read is as it was. */
-  #again(key: string, look: (ref: CellRef) => CellValue): Entry | undefined {
+  #again(key: string, look: (ref: CellRef) => CellValue): CellEntry | undefined {
     const earlier = this.#earlier.get(key);
     if (!earlier) return undefined;
     const frame = { key, ref: earlier.ref, reads: [] };
@@ -284,7 +284,7 @@ export class Evaluator {
     return isSame && !this.#run.cycles.has(key) ? earlier : undefined;
   }
 
-  #evaluate(key: string, ref: CellRef, formula: () => FormulaResult): Entry {
+  #evaluate(key: string, ref: CellRef, formula: () => FormulaResult): CellEntry {
     const frame: Frame = { key, ref, reads: [] };
     const value = this.#within(frame, (): CellValue => {
       try {

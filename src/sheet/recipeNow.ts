@@ -1,6 +1,6 @@
 import { type Amount, withExact } from "../measure/amount.ts";
 import { formatAmount } from "../measure/format.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { equals, exact } from "../number/exact.ts";
 import type { Recipe, WrittenAmount } from "../recipe/document.ts";
 import { recipe } from "../recipe/recipe.ts";
@@ -11,7 +11,7 @@ export function recipeNow(s: Sheet): Recipe {
   const { cookedMass: _, yieldFactor: __, yieldPresumed: ___, ...rest } = s.origin;
   return recipe({
     ...rest,
-    portions: toText(s.values.portions),
+    portions: exactText(s.values.portions),
     lines: s.plan.lines.map(({ line }, i) => ({ ...line, amount: amountNow(s, i) })),
     ...cookingNow(s),
   });
@@ -40,8 +40,8 @@ function amountNow(s: Sheet, i: number): WrittenAmount {
 
 function cookingNow(s: Sheet): { cookedMass?: string; yieldFactor?: string; yieldPresumed?: boolean } {
   const { cooking } = s.values;
-  if (cooking.by === "mass") return { cookedMass: `${toText(cooking.mass)} g` };
+  if (cooking.by === "mass") return { cookedMass: `${exactText(cooking.mass)} g` };
   if (cooking.by === "lines") return {};
-  if (cooking.presumed) return { yieldFactor: toText(cooking.factor), yieldPresumed: true };
-  return s.origin.yieldFactor === undefined ? {} : { yieldFactor: toText(exact(s.origin.yieldFactor)) };
+  if (cooking.presumed) return { yieldFactor: exactText(cooking.factor), yieldPresumed: true };
+  return s.origin.yieldFactor === undefined ? {} : { yieldFactor: exactText(exact(s.origin.yieldFactor)) };
 }

@@ -4,7 +4,7 @@ import { isRecord } from "../document/safe.ts";
 import { byName, fields, leaf, list, once, optional, type Schema } from "../document/schema.ts";
 import type { FoodTable } from "../food/table.ts";
 import type { Measures } from "../measure/measures.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { collect, type Fault, throwIfAny } from "../number/error.ts";
 import { equals, exact, isZero, ONE, type Value, ZERO } from "../number/exact.ts";
 import type { Line, LineInput, Recipe, RecipeInput, RecipeNote, WrittenAmount } from "../recipe/document.ts";
@@ -100,7 +100,7 @@ function isPotSame(a: Sheet, b: Sheet): boolean {
     plan.lines
       .flatMap(({ line, source }, i) => {
         const grams = values.grams[i] ?? ZERO;
-        return line.added === "serving" || isZero(grams) ? [] : `${source.id} ${toText(grams)}`;
+        return line.added === "serving" || isZero(grams) ? [] : `${source.id} ${exactText(grams)}`;
       })
       .sort()
       .join("\n");
@@ -113,7 +113,7 @@ function withImpliedYield(before: Sheet, after: Sheet): RecipeInput {
   const written = toRecipe(after);
   if (cooking.by !== "mass") return written;
   const { cookedMass: _, ...rest } = written;
-  return { ...rest, yieldFactor: toText(before.masses.yieldFactor), yieldPresumed: true };
+  return { ...rest, yieldFactor: exactText(before.masses.yieldFactor), yieldPresumed: true };
 }
 
 /** A method that was not changed is at fault because a line went that it names: what to change is the method. */

@@ -13,7 +13,7 @@ import { type FromOrigin, onceMore, scaledMasses, scaledValues } from "./scaled.
 import type { Mark } from "./source.ts";
 import { type StoredSheet, storedSheet } from "./stored.ts";
 import type { Tally } from "./tally.ts";
-import { Totals } from "./totals.ts";
+import { SheetTotals } from "./totals.ts";
 import { isPresumed, type Masses, massesOf, type Values } from "./values.ts";
 import type { WaterChange } from "./water.ts";
 
@@ -47,7 +47,7 @@ export class Sheet extends Result {
   readonly #grid: Grid | undefined;
   readonly #origin: FromOrigin | undefined;
   #masses: Masses | undefined;
-  #sums: Totals | undefined;
+  #sums: SheetTotals | undefined;
   #lines: readonly SheetLine[] | undefined;
 
   /** @internal Use {@link sheet}. */
@@ -59,7 +59,7 @@ export class Sheet extends Result {
     const from = earlier?.sheet;
     // What carries over is taken now, so that no version holds the one before it.
     if (from && from.plan === plan && earlier.changed)
-      this.#sums = new Totals(plan, values, this.masses, from.#totals, earlier.changed);
+      this.#sums = new SheetTotals(plan, values, this.masses, from.#totals, earlier.changed);
     this.#grid = own?.(this);
   }
 
@@ -88,8 +88,8 @@ export class Sheet extends Result {
     return this.#masses;
   }
 
-  get #totals(): Totals {
-    this.#sums ??= new Totals(this.plan, this.values, this.masses);
+  get #totals(): SheetTotals {
+    this.#sums ??= new SheetTotals(this.plan, this.values, this.masses);
     return this.#sums;
   }
 

@@ -1,6 +1,6 @@
 import { type ComponentId, componentIds } from "../food/components.ts";
 import { type Composition, cook, overOneScale, type Shares } from "../food/composition.ts";
-import { isRanged, MISSING, marksOf, type ReadFigure } from "../food/figure.ts";
+import { figureMarks, isRanged, MISSING, type ReadFigure } from "../food/figure.ts";
 import type { State } from "../food/food.ts";
 import type { Food } from "../food/table.ts";
 import { type Exact, equals, isZero, ONE, over, times, ZERO } from "../number/exact.ts";
@@ -80,7 +80,7 @@ function cookedFood(food: Food, made: Composition, left: Shares, cookings: reado
 }
 
 function kindsOf(figure: ReadFigure): readonly KeptKind[] {
-  const own = marksOf(figure);
+  const own = figureMarks(figure);
   if (own.length > 0 && isNothing(figureEnds(figure))) return [...own, "nil"];
   return isRanged(figure) ? [...own, "ranged"] : own;
 }

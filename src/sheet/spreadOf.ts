@@ -14,7 +14,7 @@ export type Weighing =
   | { readonly spread: Exact };
 
 /** Something that is not known sharply, and how a sum on a line moves with it. */
-export interface Term {
+export interface SpreadTerm {
   /** What it is: terms of one name move together, others apart from each other. */
   readonly of: string;
   readonly variance: Exact;
@@ -26,7 +26,7 @@ export interface Term {
 
 /** The terms of a sum, and the lines that bring something of which nobody says how sure it is. */
 export interface Spread {
-  readonly terms: readonly Term[];
+  readonly terms: readonly SpreadTerm[];
   readonly unsaid: readonly string[];
 }
 
@@ -80,7 +80,7 @@ function lineSpread({ line, source }: PlanLine, id: ComponentId, grams: Exact): 
   };
 }
 
-type FigureTerm = Omit<Term, "line">;
+type FigureTerm = Omit<SpreadTerm, "line">;
 
 /** What a food's figure rests on per 100 g, after these cookings. */
 function figureTerms(food: Food, id: ComponentId, cookings: readonly Shares[]): readonly FigureTerm[] {
@@ -137,7 +137,7 @@ function byFormula(
   );
 }
 
-function weighed({ line, source }: PlanLine, id: ComponentId, grams: Exact, how: Weighing): Term {
+function weighed({ line, source }: PlanLine, id: ComponentId, grams: Exact, how: Weighing): SpreadTerm {
   const per100g = fraction(source.values[componentIndex(id)] ?? 0n, source.scale);
   const variance =
     "step" in how

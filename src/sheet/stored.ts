@@ -4,7 +4,7 @@ import { type PackedFoods, packFoods } from "../food/packed.ts";
 import { onlyCodes, retentionCode } from "../food/retention.ts";
 import type { Recipe, WrittenAmount } from "../recipe/document.ts";
 import type { StoredCell } from "./grid.ts";
-import { cellKey, type Entry, isFailure } from "./own.ts";
+import { type CellEntry, cellKey, isFailure } from "./own.ts";
 import { recipeNow } from "./recipeNow.ts";
 import type { Sheet } from "./sheet.ts";
 
@@ -111,7 +111,7 @@ function storedOwn(s: Sheet): StoredOwn | undefined {
 }
 
 /** What a cell came to; undefined where its formula is still to be given again. */
-function storedCell({ ref, value }: Entry): StoredCell | readonly [] | undefined {
+function storedCell({ ref, value }: CellEntry): StoredCell | readonly [] | undefined {
   if (!isFailure(value)) return value.bound === "unknown" ? [] : { ...ref, value: value.toJSON() };
   return value.code === "column-untold" ? undefined : { ...ref, value };
 }

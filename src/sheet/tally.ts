@@ -1,5 +1,5 @@
 import { type MarkKind, markKinds } from "../food/figure.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { fault } from "../number/error.ts";
 import {
   type Exact,
@@ -153,7 +153,7 @@ export class Tally implements Marks {
   /** @internal Asked for only where something widens the value: a total of plain figures is its own ends. */
   get ends(): Ends {
     if (typeof this.#endsOrHow === "function") {
-      this.#endsOrHow = this.isPoint ? endsOfBound(this.value, "exact") : this.#endsOrHow();
+      this.#endsOrHow = this.isPoint ? endsOfBound(this.value, "point") : this.#endsOrHow();
     }
     return this.#endsOrHow ?? endsOfBound(this.value, this.bound);
   }
@@ -163,7 +163,7 @@ export class Tally implements Marks {
     const { missing, trace, below, ranged } = this.#marks;
     if (missing.length > 0 && this.#covered().n === 0n) return "unknown";
     if (ranged.length > 0) return boundOfEnds(this.value, this.ends, below.length > 0);
-    return missing.length + trace.length + below.length > 0 ? "at-least" : "exact";
+    return missing.length + trace.length + below.length > 0 ? "at-least" : "point";
   }
 
   get missing(): readonly string[] {
@@ -293,12 +293,12 @@ export class Tally implements Marks {
     const { low, high } = this.ends;
     const { nil: _, ...marks } = makeMarks((kind) => this.#marks[kind]);
     return {
-      value: toText(this.value),
+      value: exactText(this.value),
       unit: this.unit,
       bound: this.bound,
-      least: low === undefined ? null : toText(low),
-      most: high === undefined ? null : toText(high),
-      coverage: toText(this.#covered()),
+      least: low === undefined ? null : exactText(low),
+      most: high === undefined ? null : exactText(high),
+      coverage: exactText(this.#covered()),
       complete: this.complete,
       ...marks,
     };

@@ -20,7 +20,7 @@ interface Kept {
  * The totals of one version, each summed when first asked for: from the earlier version's sum where
  * few lines changed, else from all lines. A total that no change reaches is the earlier one itself.
  */
-export class Totals {
+export class SheetTotals {
   readonly #plan: SheetPlan;
   readonly #values: Values;
   readonly #masses: Masses;
@@ -35,7 +35,7 @@ export class Totals {
     plan: SheetPlan,
     values: Values,
     masses: Masses,
-    earlier?: Totals,
+    earlier?: SheetTotals,
     changed: readonly number[] = [],
   ) {
     this.#plan = plan;

@@ -20,12 +20,12 @@ import {
   type Value,
   ZERO,
 } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { rootUp } from "../number/root.ts";
 import { checkWhere, type Where } from "./explain.ts";
 import { checkSheet } from "./given.ts";
 import { Sheet } from "./sheet.ts";
-import { type Spread, spreadOf, type Term, type Weighing } from "./spreadOf.ts";
+import { type Spread, type SpreadTerm, spreadOf, type Weighing } from "./spreadOf.ts";
 import { type LineUncertainty, Uncertainty } from "./uncertain.ts";
 import { unitOfQuotient } from "./unit.ts";
 
@@ -141,7 +141,10 @@ function ratio(a: Quantity, b: Quantity): Quantity {
   if (isZero(b.value))
     throw fault("uncertainty-of-nothing", "a ratio to nothing", "ask for a component that there is some of");
   const value = over(a.value, b.value);
-  const by = (t: Term, slope: Exact): Term => ({ ...t, slope: over(times(t.slope, slope), b.value) });
+  const by = (t: SpreadTerm, slope: Exact): SpreadTerm => ({
+    ...t,
+    slope: over(times(t.slope, slope), b.value),
+  });
   return {
     value,
     terms: [...a.terms.map((t) => by(t, ONE)), ...b.terms.map((t) => by(t, negate(value)))],
@@ -187,7 +190,7 @@ function made(
 
 /** What each line has in the variance: how it moves with each thing, times how all lines do. They add up to it. */
 function byLine(
-  terms: readonly Term[],
+  terms: readonly SpreadTerm[],
   together: ReadonlyMap<string, { readonly slope: Exact; readonly variance: Exact }>,
   variance: Exact,
 ): readonly LineUncertainty[] {
@@ -199,7 +202,7 @@ function byLine(
   }
   return [...lines]
     .map(([line, own]) => ({ line, variance: own, share: isZero(variance) ? ZERO : over(own, variance) }))
-    .sort((a, b) => compare(b.variance, a.variance));
+    .sort((a, b) => compareRatios(b.variance, a.variance));
 }
 
 function isShare(where: UncertainWhere): where is { readonly line: string; readonly shareOf: "total" } {

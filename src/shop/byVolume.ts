@@ -1,6 +1,6 @@
 import type { FoodInput } from "../food/food.ts";
 import { type Exact, exact, fraction, ONE, over, times } from "../number/exact.ts";
-import { ceiling, compare } from "../number/ratio.ts";
+import { ceiling, compareRatios } from "../number/ratio.ts";
 import { ownMeasures } from "../recipe/ownMeasures.ts";
 
 /** Words for what a shop sells by volume, in a food's first words. Common practice, no source. */
@@ -20,7 +20,7 @@ export function volumeOfGram(food: FoodInput): Exact | undefined {
 
 /** Rounded up to what bottles and cartons are told in: 5 ml below 100 ml, 10 ml below 1 l, 100 ml from there on. */
 export function pouredOut(millilitres: Exact): Exact {
-  const below = (ml: bigint): boolean => compare(millilitres, fraction(ml)) < 0;
+  const below = (ml: bigint): boolean => compareRatios(millilitres, fraction(ml)) < 0;
   const step = fraction(below(100n) ? 5n : below(1000n) ? 10n : 100n);
   return times(fraction(ceiling(over(millilitres, step))), step);
 }

@@ -1,6 +1,6 @@
 import { type Exact, fraction, over, times } from "../number/exact.ts";
-import { compare, nearest, type Ratio } from "../number/ratio.ts";
-import { Told } from "../number/told.ts";
+import { compareRatios, nearest, type Ratio } from "../number/ratio.ts";
+import { ToldResult } from "../number/told.ts";
 import { minorUnits } from "./minorUnits.ts";
 
 /** An amount of money. */
@@ -12,7 +12,7 @@ export interface Cost {
   /** Before rounding. */
   readonly unrounded: Exact;
   /** `at-least` where something that it pays for has no price. */
-  readonly bound: "exact" | "at-least";
+  readonly bound: "point" | "at-least";
 }
 
 /** What one unit of a currency is divided into: 100, unless ISO 4217 says otherwise. */
@@ -26,13 +26,13 @@ export function minorPlaces(currency: string): number {
 }
 
 /** A cost by itself, rounded to the nearest minor unit, a half up. */
-export function costOf(currency: string, unrounded: Exact, bound: Cost["bound"]): Cost {
+export function costOfPieces(currency: string, unrounded: Exact, bound: Cost["bound"]): Cost {
   const minors = minorsIn(currency);
   return { currency, unrounded, bound, value: over(fraction(nearest(times(unrounded, minors))), minors) };
 }
 
 /** One part of a cost. Many are never asked for more than their value, so what it is exactly is worked out late. */
-class Part extends Told implements Cost {
+class Part extends ToldResult implements Cost {
   readonly currency: string;
   readonly value: Exact;
   readonly bound: Cost["bound"];
@@ -76,7 +76,7 @@ export function costParts(currency: string, whole: Exact, parts: readonly Unroun
   const wanted = nearest(times(whole, minors)) - cut.reduce((total, { units }) => total + units, 0n);
   const ranked = cut
     .map(({ left }, i) => ({ i, left, near: (left.n * NEAR) / left.d }))
-    .sort((a, b) => order(b.near, a.near) || compare(b.left, a.left) || a.i - b.i);
+    .sort((a, b) => order(b.near, a.near) || compareRatios(b.left, a.left) || a.i - b.i);
   const more = new Set(ranked.slice(0, Number(wanted)).map(({ i }) => i));
   return parts.map((part, i) => {
     const units = (cut[i]?.units ?? 0n) + (more.has(i) ? 1n : 0n);

@@ -1,6 +1,6 @@
 import type { Allergen } from "../food/allergens.ts";
 import type { FoodCaution, FoodInput, State } from "../food/food.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { type Exact, exact, fraction, ONE, over, times } from "../number/exact.ts";
 import { volumeOfGram } from "./byVolume.ts";
 import type { PackSize } from "./packs.ts";
@@ -60,7 +60,7 @@ export function sameGoods(a: Goods, b: Goods): boolean {
 }
 
 function asText(goods: Goods): string {
-  return JSON.stringify(goods, (_, value: unknown) => (isFraction(value) ? toText(value) : value));
+  return JSON.stringify(goods, (_, value: unknown) => (isFraction(value) ? exactText(value) : value));
 }
 
 function isFraction(value: unknown): value is Exact {

@@ -2,10 +2,10 @@ import { fault, quote } from "../number/error.ts";
 import { sum } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import { Result } from "../number/result.ts";
-import { type Cost, costOf } from "./cost.ts";
+import { type Cost, costOfPieces } from "./cost.ts";
 import type { CupboardItem, ShoppingLine } from "./line.ts";
 import type { PortionCost } from "./portions.ts";
-import type { Names } from "./shopped.ts";
+import type { ShopNames } from "./shopped.ts";
 
 /** What to buy, for everyone and every dish together. */
 export class ShoppingList extends Result {
@@ -16,7 +16,7 @@ export class ShoppingList extends Result {
   readonly cupboard: readonly CupboardItem[];
   /** One for each currency, by its code; `at-least` where something that is bought has no price. */
   readonly totals: readonly Cost[];
-  readonly #names: Names;
+  readonly #names: ShopNames;
   readonly #makePortions: () => readonly PortionCost[];
   #portions: readonly PortionCost[] | undefined;
 
@@ -24,7 +24,7 @@ export class ShoppingList extends Result {
   constructor(
     lines: readonly ShoppingLine[],
     cupboard: readonly CupboardItem[],
-    names: Names,
+    names: ShopNames,
     makePortions: () => readonly PortionCost[],
   ) {
     super();
@@ -40,7 +40,7 @@ export class ShoppingList extends Result {
   }
 
   /** @internal What people and meals are called. */
-  names(): Names {
+  names(): ShopNames {
     return this.#names;
   }
 
@@ -96,9 +96,9 @@ function unpricedIn(lines: readonly ShoppingLine[]): readonly ShoppingLine[] {
 
 function totalsOf(lines: readonly ShoppingLine[]): readonly Cost[] {
   const costs = lines.flatMap(({ cost }) => cost ?? []);
-  const bound = unpricedIn(lines).length === 0 ? "exact" : "at-least";
+  const bound = unpricedIn(lines).length === 0 ? "point" : "at-least";
   return [...new Set(costs.map(({ currency }) => currency))].sort().map((currency) => {
     const own = costs.filter((each) => each.currency === currency);
-    return costOf(currency, sum(own.map(({ unrounded }) => unrounded)), bound);
+    return costOfPieces(currency, sum(own.map(({ unrounded }) => unrounded)), bound);
   });
 }

@@ -3,21 +3,21 @@ import { OTHER_AISLE } from "./goods.ts";
 /** By aisle, `other` last, then by name. No alphabet is heeded, so the order is the same everywhere. */
 export function byAisle(a: Placed, b: Placed): number {
   const last = (aisle: string): number => (aisle === OTHER_AISLE ? 1 : 0);
-  return last(a.aisle) - last(b.aisle) || inOrder(a.aisle, b.aisle) || byName(a, b);
+  return last(a.aisle) - last(b.aisle) || inOrder(a.aisle, b.aisle) || byItsName(a, b);
 }
 
 /** What is put in order by its name. */
-export interface Named {
+export interface InOrder {
   readonly name: string;
   readonly food: string;
 }
 
 /** What stands in an aisle. */
-export interface Placed extends Named {
+export interface Placed extends InOrder {
   readonly aisle: string;
 }
 
-export function byName(a: Named, b: Named): number {
+export function byItsName(a: InOrder, b: InOrder): number {
   return inOrder(a.name, b.name) || inOrder(a.food, b.food);
 }
 

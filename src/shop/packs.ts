@@ -1,6 +1,6 @@
 import { type Exact, fraction, ONE, times, ZERO } from "../number/exact.ts";
 import { gcd } from "../number/gcd.ts";
-import { ceiling, compare, lcm } from "../number/ratio.ts";
+import { ceiling, compareRatios, lcm } from "../number/ratio.ts";
 
 /** A pack as it is sold, in exact grams of what of it is used. */
 export interface PackSize {
@@ -93,7 +93,7 @@ function order<T extends bigint | string | number>(a: T, b: T): number {
 }
 
 function isCheaperByMass(a: Item, b: Item): boolean {
-  return compare({ n: a.cost, d: a.size }, { n: b.cost, d: b.size }) < 0;
+  return compareRatios({ n: a.cost, d: a.size }, { n: b.cost, d: b.size }) < 0;
 }
 
 const NOTHING: Sum = { size: 0n, cost: 0n, count: 0, last: undefined, before: undefined };

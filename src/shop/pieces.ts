@@ -1,6 +1,6 @@
 import type { FoodInput } from "../food/food.ts";
 import { type Exact, fraction, over } from "../number/exact.ts";
-import { ceiling, compare } from "../number/ratio.ts";
+import { ceiling, compareRatios } from "../number/ratio.ts";
 import { type OwnMeasure, ownMeasures } from "../recipe/ownMeasures.ts";
 import type { ShoppingLine } from "./line.ts";
 
@@ -44,9 +44,9 @@ export function piecesOf(food: FoodInput, grams: Exact, used: ReadonlySet<string
   );
   const found =
     all.find(({ name }) => used.has(name)) ?? all.find(({ unit }) => /^medium\b/.test(unit)) ?? all[0];
-  if (!found || compare(found.grams, LIGHTEST) < 0) return undefined;
+  if (!found || compareRatios(found.grams, LIGHTEST) < 0) return undefined;
   const count = fraction(ceiling(over(grams, found.grams)));
-  const isCounted = isTinned || /\begg/i.test(food.name) || compare(count, MOST) <= 0;
+  const isCounted = isTinned || /\begg/i.test(food.name) || compareRatios(count, MOST) <= 0;
   return isCounted ? { name: found.name, count } : undefined;
 }
 

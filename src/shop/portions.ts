@@ -1,7 +1,7 @@
 import { type Exact, equals, ONE, over, plus, sum, ZERO } from "../number/exact.ts";
 import type { Ratio } from "../number/ratio.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { type Cost, costOf, costParts } from "./cost.ts";
+import { type Cost, costOfPieces, costParts } from "./cost.ts";
 import type { ShoppingLine } from "./line.ts";
 import type { Grams, Opener } from "./need.ts";
 
@@ -24,14 +24,14 @@ export interface PortionCost {
 }
 
 /** Who eats of what is bought. */
-export interface Eater extends Pick<PortionCost, "person" | "meal" | "dish"> {
+export interface ShopEater extends Pick<PortionCost, "person" | "meal" | "dish"> {
   readonly portions: Exact;
   readonly sheets: readonly Sheet[];
 }
 
 /** Shares the costs of lines out among those who eat of them. */
 export function portionCosts(
-  eaters: readonly Eater[],
+  eaters: readonly ShopEater[],
   lines: readonly ShoppingLine[],
   opener: Opener,
 ): readonly PortionCost[] {
@@ -50,7 +50,9 @@ export function portionCosts(
     const costs = byCurrency.flatMap((each) => each[i] ?? []);
     const perPortion = equals(portions, ONE)
       ? costs
-      : costs.map(({ currency, unrounded, bound }) => costOf(currency, over(unrounded, portions), bound));
+      : costs.map(({ currency, unrounded, bound }) =>
+          costOfPieces(currency, over(unrounded, portions), bound),
+        );
     return { person, meal, dish, portions, costs, perPortion };
   });
 }
@@ -91,5 +93,5 @@ function costOfGrams(own: Grams, perGram: ReadonlyMap<string, Exact>): Ratio {
 
 function boundOf(own: Grams, lines: readonly ShoppingLine[]): Cost["bound"] {
   const unpriced = lines.some(({ food, cost, bought }) => !cost && bought.n !== 0n && own.has(food));
-  return unpriced ? "at-least" : "exact";
+  return unpriced ? "at-least" : "point";
 }

@@ -4,10 +4,10 @@ import { type Fault, fault, type Path, throwIfAny } from "../number/error.ts";
 import { ONE, plus } from "../number/exact.ts";
 import { Plan } from "../plan/planned.ts";
 import { Sheet } from "../sheet/sheet.ts";
-import type { Eater } from "./portions.ts";
+import type { ShopEater } from "./portions.ts";
 
 /** What people and meals are called, by id, in the plan's order. */
-export interface Names {
+export interface ShopNames {
   readonly people: ReadonlyMap<string, string>;
   readonly meals: ReadonlyMap<string, string>;
 }
@@ -15,8 +15,8 @@ export interface Names {
 /** What is cooked, who eats of it, and what they are called. */
 export interface ReadShopped {
   readonly sheets: readonly Sheet[];
-  readonly eaters: () => readonly Eater[];
-  readonly names: Names;
+  readonly eaters: () => readonly ShopEater[];
+  readonly names: ShopNames;
 }
 
 const HINT = "give a plan, a schedule, a sheet, or a list of them";
@@ -50,9 +50,9 @@ function refuse(faults: Fault[], path: Path): [] {
 
 /** Of what several name alike, the first says what it is called. */
 function together(all: readonly ReadShopped[]): ReadShopped {
-  const named = (of: keyof Names): ReadonlyMap<string, string> =>
+  const named = (of: keyof ShopNames): ReadonlyMap<string, string> =>
     new Map([...all].reverse().flatMap(({ names }) => [...names[of]]));
-  const inOrder = (of: keyof Names): ReadonlyMap<string, string> => {
+  const inOrder = (of: keyof ShopNames): ReadonlyMap<string, string> => {
     const names = named(of);
     const ids = new Set(all.flatMap((each) => [...each.names[of].keys()]));
     return new Map([...ids].map((id) => [id, names.get(id) ?? id]));
@@ -65,8 +65,8 @@ function together(all: readonly ReadShopped[]): ReadShopped {
 }
 
 /** Whoever eats of a meal in several plans is one eater of it. */
-function merged(eaters: readonly Eater[]): readonly Eater[] {
-  const found = new Map<string, Eater>();
+function merged(eaters: readonly ShopEater[]): readonly ShopEater[] {
+  const found = new Map<string, ShopEater>();
   eaters.forEach((eater, i) => {
     const { person, meal, portions, sheets } = eater;
     const key = person === undefined ? String(i) : JSON.stringify([person, meal]);
@@ -106,7 +106,7 @@ function scheduled(schedule: CookingSchedule): ReadShopped {
   };
 }
 
-function namesIn({ people, meals }: Plan): Names {
+function namesIn({ people, meals }: Plan): ShopNames {
   return {
     people: new Map(people.map(({ id, name }) => [id, name])),
     meals: new Map(meals.map(({ id, name }) => [id, name])),

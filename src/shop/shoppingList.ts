@@ -7,7 +7,7 @@ import type { Shopped, ShoppingOptions } from "./input.ts";
 import { cupboardItem, type Priced, pricedLine, type ShoppingLine } from "./line.ts";
 import { ShoppingList } from "./list.ts";
 import { Opener } from "./need.ts";
-import { byAisle, byName } from "./order.ts";
+import { byAisle, byItsName } from "./order.ts";
 import { portionCosts } from "./portions.ts";
 import { readShopped } from "./shopped.ts";
 
@@ -74,7 +74,7 @@ export function shoppingList(x: Shopped, how: ShoppingOptions = {}): ShoppingLis
   });
   const lines = withCosts(priced.sort((a, b) => byAisle(a.line, b.line)));
   const used = new Map(lines.map(({ food, fromCupboard }) => [food, fromCupboard]));
-  const cupboard = stock.map((each) => cupboardItem(each, used.get(each.food.id) ?? ZERO)).sort(byName);
+  const cupboard = stock.map((each) => cupboardItem(each, used.get(each.food.id) ?? ZERO)).sort(byItsName);
   return new ShoppingList(lines, cupboard, names, () => portionCosts(eaters(), lines, opener));
 }
 
@@ -88,7 +88,7 @@ function withCosts(priced: readonly Priced[]): readonly ShoppingLine[] {
     const parts = costParts(
       currency,
       sum(raw),
-      raw.map((each) => ({ raw: each, bound: "exact" as const })),
+      raw.map((each) => ({ raw: each, bound: "point" as const })),
     );
     own.forEach((each, i) => {
       costs.set(each, parts[i]);

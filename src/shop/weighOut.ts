@@ -1,5 +1,5 @@
 import { type Exact, fraction, over, times } from "../number/exact.ts";
-import { ceiling, compare } from "../number/ratio.ts";
+import { ceiling, compareRatios } from "../number/ratio.ts";
 
 /**
  * To what a shop weighs out, in grams: up to a whole gram below 20 g, to 5 g below 100 g, to 10 g below
@@ -15,7 +15,7 @@ const LARGEST = 100n;
 
 /** Grams rounded up to what a shop weighs out, so that it covers what is needed. */
 export function weighedOut(grams: Exact): Exact {
-  const found = STEPS.find(({ below }) => compare(grams, fraction(below)) < 0);
+  const found = STEPS.find(({ below }) => compareRatios(grams, fraction(below)) < 0);
   const step = fraction(found?.step ?? LARGEST);
   return times(fraction(ceiling(over(grams, step))), step);
 }

@@ -4,8 +4,8 @@ import type { FigureOptions } from "../measure/showFigure.ts";
 import type { Exact } from "../number/exact.ts";
 import type { Ends } from "../sheet/ends.ts";
 import type { Bound, Tally } from "../sheet/tally.ts";
-import { figure } from "./figure.ts";
-import type { Figure } from "./table.ts";
+import { figureCell } from "./figure.ts";
+import type { TableFigure } from "./table.ts";
 import { endsFigure, tallyFigure } from "./tallyFigure.ts";
 
 /** Components by name, as one. */
@@ -14,14 +14,19 @@ export function nameOf(of: readonly ComponentId[], language: Language): string {
 }
 
 /** As a tally is shown; a part that is known to be less than the whole says so. */
-export function boundFigure(tally: Tally, how: FigureOptions): Figure {
+export function boundFigure(tally: Tally, how: FigureOptions): TableFigure {
   const isPart = tally.bound === "at-least" && tally.trace.length === 0;
-  return isPart ? figure(tally.value, { ...how, tone: "at-least" }) : tallyFigure(tally, how);
+  return isPart ? figureCell(tally.value, { ...how, tone: "at-least" }) : tallyFigure(tally, how);
 }
 
 /** A figure with its bound, a middle one with its ends; unknown where it has none. */
-export function bounded(value: Exact | undefined, bound: Bound, how: FigureOptions, ends?: Ends): Figure {
-  if (value === undefined || bound === "unknown") return figure(null, how);
-  if (bound === "between") return ends ? endsFigure({ value, ends }, how) : figure(null, how);
-  return figure(value, { ...how, ...(bound !== "exact" && { tone: bound }) });
+export function bounded(
+  value: Exact | undefined,
+  bound: Bound,
+  how: FigureOptions,
+  ends?: Ends,
+): TableFigure {
+  if (value === undefined || bound === "unknown") return figureCell(null, how);
+  if (bound === "between") return ends ? endsFigure({ value, ends }, how) : figureCell(null, how);
+  return figureCell(value, { ...how, ...(bound !== "point" && { tone: bound }) });
 }

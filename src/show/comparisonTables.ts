@@ -10,9 +10,9 @@ import type { Tally } from "../sheet/tally.ts";
 import { balanceTables } from "./balanceTable.ts";
 import { cautionTables } from "./cautionTable.ts";
 import { boundFigure, nameOf } from "./comparisonCells.ts";
-import { figure, legend, rangeFigure } from "./figure.ts";
+import { figureCell, legend, rangeFigure } from "./figure.ts";
 import { groupHeadings } from "./sheetTables.ts";
-import { type Cell, type Figure, type Row, type Table, table } from "./table.ts";
+import { type Cell, type Row, type Table, type TableFigure, table } from "./table.ts";
 import { endsFigure, hasEnds, rangedNotes, silentNotes } from "./tallyFigure.ts";
 
 /** How an authority is named to a reader. */
@@ -20,6 +20,9 @@ const AUTHORITIES: { readonly [A in Authority]: string } = {
   uk: "United Kingdom",
   us: "United States and Canada",
   eu: "European Union",
+  nordic: "Nordic countries",
+  anz: "Australia and New Zealand",
+  who: "WHO and FAO",
 };
 
 const REFERENCE_WORDS: { readonly [V in ReferenceVerdict]: string } = {
@@ -40,8 +43,12 @@ const UPPER_WORDS: { readonly [V in UpperVerdict]: string } = {
 const KINDS: readonly (readonly [ReferenceKind | UpperKind, string])[] = [
   ["RNI", "RNI: reference nutrient intake, enough for nearly everyone"],
   ["RDA", "RDA: recommended dietary allowance, enough for nearly everyone"],
+  ["RDI", "RDI: recommended dietary intake, enough for nearly everyone"],
+  ["RI", "RI: recommended intake, enough for nearly everyone"],
   ["PRI", "PRI: population reference intake, enough for nearly everyone"],
   ["AI", "AI: adequate intake, where no more exact figure could be set"],
+  ["AMDR", "AMDR: acceptable range of intake, against chronic disease"],
+  ["SDT", "SDT: suggested dietary target, to lower the risk of chronic disease; no level of harm"],
   ["NRV", "NRV: nutrient reference value for labels"],
   ["NRV-R", "NRV-R: nutrient reference value for labels, set from requirements"],
   ["NRV-NCD", "NRV-NCD: nutrient reference value for labels, set from risk of disease"],
@@ -182,7 +189,7 @@ function openFigure(
   amount: Tally,
   verdict: HeldReference["verdict"] | UpperVerdict,
   how: FigureOptions,
-): Figure {
+): TableFigure {
   const isOpen = verdict === "not-proven" || verdict === "may-be-past";
   return isOpen && hasEnds(amount) ? endsFigure(amount, how) : boundFigure(amount, how);
 }
@@ -195,7 +202,7 @@ function referenceCell({ figure: f }: HeldReference, language: Language): Cell {
     ? say(language, "{low} to {high}", { low, high: showFigure(exact(f.most), { language }) })
     : low;
   return {
-    ...figure(value, { language }),
+    ...figureCell(value, { language }),
     text: markUnverified(`${text} ${unit}, ${say(language, f.kind)}`, f.check, language),
   };
 }
@@ -204,7 +211,7 @@ function upperCell({ figure: f }: HeldUpper, language: Language): Cell {
   const value = exact(f.value);
   const text = showFigure(value, { unit: f.unit, language });
   return {
-    ...figure(value, { language }),
+    ...figureCell(value, { language }),
     text: markUnverified(`${text}, ${say(language, f.kind)}`, f.check, language),
   };
 }

@@ -3,7 +3,7 @@ import { componentIds, components } from "../food/components.ts";
 import { type Exact, fraction, isZero, over, times } from "../number/exact.ts";
 import type { Balance, CookingBalance } from "../sheet/cooking.ts";
 import { driedNote } from "../sheet/water.ts";
-import { figure, legend } from "./figure.ts";
+import { figureCell, legend } from "./figure.ts";
 import { type Row, type Table, table } from "./table.ts";
 import { marksColumn, marksOf, plainFigure } from "./tallyFigure.ts";
 
@@ -48,8 +48,8 @@ export function cookingTables(cooking: CookingBalance): readonly Table[] {
   ];
 }
 
-function leftOf({ raw, retained }: Balance): ReturnType<typeof figure> {
-  return isZero(raw.value) ? figure(null) : figure(times(over(retained.value, raw.value), HUNDRED));
+function leftOf({ raw, retained }: Balance): ReturnType<typeof figureCell> {
+  return isZero(raw.value) ? figureCell(null) : figureCell(times(over(retained.value, raw.value), HUNDRED));
 }
 
 const HUNDRED: Exact = /* @__PURE__ */ fraction(100n);

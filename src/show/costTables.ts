@@ -1,15 +1,15 @@
 import { type Language, say } from "../document/language.ts";
 import { exact, sum } from "../number/exact.ts";
-import { type Cost, costOf } from "../shop/cost.ts";
+import { type Cost, costOfPieces } from "../shop/cost.ts";
 import type { PortionCost } from "../shop/portions.ts";
-import type { Names } from "../shop/shopped.ts";
+import type { ShopNames } from "../shop/shopped.ts";
 import { money } from "./shoppingCells.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
 
 /** What portions cost, one table for each currency: people by meals, or dishes. */
 export function costTables(
   portions: readonly PortionCost[],
-  names: Names,
+  names: ShopNames,
   language: Language,
 ): readonly Table[] {
   const currencies = [...new Set(portions.flatMap(({ costs }) => costs.map(({ currency }) => currency)))];
@@ -23,7 +23,7 @@ export function costTables(
 
 function peopleTable(
   portions: readonly PortionCost[],
-  { people, meals }: Names,
+  { people, meals }: ShopNames,
   currency: string,
   language: Language,
 ): Table {
@@ -77,8 +77,8 @@ function peopleTable(
 
 /** Costs already in minor units, so that the sum is what a reader gets by adding them up. */
 function added(costs: readonly Cost[], currency: string): Cost {
-  const bound = costs.some((each) => each.bound === "at-least") ? "at-least" : "exact";
-  return costOf(currency, sum(costs.map(({ value }) => exact(value))), bound);
+  const bound = costs.some((each) => each.bound === "at-least") ? "at-least" : "point";
+  return costOfPieces(currency, sum(costs.map(({ value }) => exact(value))), bound);
 }
 
 function dishTable(portions: readonly PortionCost[], currency: string, language: Language): Table {

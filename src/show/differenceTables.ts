@@ -1,7 +1,7 @@
 import { components } from "../food/components.ts";
 import { type Exact, exact, ZERO } from "../number/exact.ts";
 import type { ComponentChange, Difference, LineChange, MassChange } from "../sheet/difference.ts";
-import { figure, legend } from "./figure.ts";
+import { figureCell, legend } from "./figure.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
 import { tallyFigure } from "./tallyFigure.ts";
 
@@ -12,12 +12,12 @@ export function differenceTables({ lines, mass, components: changed }: Differenc
 
 /** Two figures and what lies between them, with the decimals that it takes to see it. */
 function figuresOf(before: Exact | null, after: Exact | null, by: Exact): readonly Cell[] {
-  const moved = figure(by);
+  const moved = figureCell(by);
   const cell = (grams: Exact | null): Cell => {
-    if (grams === null) return { ...figure(ZERO), text: "none" };
-    const plain = figure(exact(grams));
+    if (grams === null) return { ...figureCell(ZERO), text: "none" };
+    const plain = figureCell(exact(grams));
     const places = Math.max(decimalsOf(plain.text), decimalsOf(moved.text));
-    return places === 0 ? plain : figure(exact(grams), { places });
+    return places === 0 ? plain : figureCell(exact(grams), { places });
   };
   return [cell(before), cell(after), moved];
 }

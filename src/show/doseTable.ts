@@ -2,12 +2,12 @@ import { type Language, say } from "../document/language.ts";
 import { components } from "../food/components.ts";
 import { type FigureOptions, showFigure } from "../measure/showFigure.ts";
 import { type Exact, exact, fraction, times } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { practitionerNote } from "../person/caution.ts";
 import type { Authority } from "../person/intakes/table.ts";
 import type { DoseCheck, DoseEater, DoseFor, DoseRow } from "../person/portion/doses.ts";
 import type { Tally } from "../sheet/tally.ts";
-import { figure, legend, rangeFigure } from "./figure.ts";
+import { figureCell, legend, rangeFigure } from "./figure.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
 import { endsFigure, hasEnds, rangedNotes, tallyFigure } from "./tallyFigure.ts";
 
@@ -28,7 +28,7 @@ function doseTable(
   const words = (text: string, gaps?: { readonly [gap: string]: string }): string =>
     say(language, text, gaps);
   const shown = all.filter(({ people }) =>
-    people.some(({ share, verdict }) => verdict !== "under" || !share || compare(share, SHOWN) >= 0),
+    people.some(({ share, verdict }) => verdict !== "under" || !share || compareRatios(share, SHOWN) >= 0),
   );
   const names = new Map(who.map(({ id, name }) => [id, name]));
   const rows = shown.map(({ line, of, amount, people, riskiest, checked }): Row => {
@@ -97,7 +97,14 @@ function isOpenTo({ verdict }: DoseFor): boolean {
 }
 
 /** How an authority is named in a table of several people. */
-const NAMES: { readonly [A in Authority]: string } = { uk: "UK", us: "US", eu: "EU" };
+const NAMES: { readonly [A in Authority]: string } = {
+  uk: "UK",
+  us: "US",
+  eu: "EU",
+  nordic: "Nordic",
+  anz: "ANZ",
+  who: "WHO",
+};
 
 /** What to do where an authority has no level at someone's age, or nobody has. */
 function askNotes(rows: readonly DoseRow[], language: Language): string[] {
@@ -131,7 +138,7 @@ function levelCell(amount: Tally, own: DoseFor, language: Language): Cell {
     ? say(language, lent, { level: figureOf, authority: NAMES[authority], own: NAMES[noLevelBy] })
     : figureOf;
   if (exactShare === undefined) {
-    const unknown = figure(null, { language });
+    const unknown = figureCell(null, { language });
     return { ...unknown, text: say(language, "{share} of {level}", { share: unknown.text, level: of }) };
   }
   const percent = tallyFigure(amount.times(100).over(level.value), { places: 0, language });

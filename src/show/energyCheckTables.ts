@@ -1,7 +1,7 @@
 import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { exact } from "../number/exact.ts";
 import { AT_LEAST, type EnergyCheck, type EnergyCheckLine } from "../sheet/energyCheck.ts";
-import { figure, legend } from "./figure.ts";
+import { figureCell, legend } from "./figure.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
 import { tallyFigure } from "./tallyFigure.ts";
 
@@ -41,12 +41,12 @@ function cellsOf({
   silent,
 }: EnergyCheckLine): Cell[] {
   const known = verdict !== "unknown";
-  const off = difference === undefined ? figure(null) : figure(exact(difference));
+  const off = difference === undefined ? figureCell(null) : figureCell(exact(difference));
   const counted = known && silent.length > 0 ? `${verdict}; ${silent.join(", ")} not known` : verdict;
   return [
     key.includes("/") ? `${key}: ${name}` : name,
     tallyFigure(given),
-    known || why === AT_LEAST ? tallyFigure(computed) : figure(null),
+    known || why === AT_LEAST ? tallyFigure(computed) : figureCell(null),
     off,
     why ?? counted,
     system ?? "",

@@ -20,7 +20,7 @@ function* energyRows({ system, source, energy, kilojoules, shares }: EnergyShare
   for (const { of, energy: own, share, percent } of shares) {
     const row = { ...head, component: of };
     yield { ...row, what: "energy", ...tallyRow(own) };
-    const isKnown = energy.bound === "exact" && own.bound === "exact";
+    const isKnown = energy.bound === "point" && own.bound === "point";
     // Of what is not all known the share is one of what is known, and bounds nothing.
     yield isKnown
       ? { ...row, what: "share", ...pointRow(share, "") }

@@ -1,7 +1,7 @@
 import { exact, fraction, over, times } from "../number/exact.ts";
 import type { Explanation } from "../sheet/explanation.ts";
-import { figure, legend } from "./figure.ts";
-import { type Figure, type Table, table } from "./table.ts";
+import { figureCell, legend } from "./figure.ts";
+import { type Table, type TableFigure, table } from "./table.ts";
 import { tallyFigure } from "./tallyFigure.ts";
 import { tallyRow } from "./tallyRow.ts";
 import type { Asked, Tidy, TidyRow } from "./tidy.ts";
@@ -31,9 +31,9 @@ export function explanationTables(e: Explanation): readonly Table[] {
 }
 
 /** Its part of what is known of the whole. */
-function shareOf(each: Explanation, { value }: Explanation): Figure | string {
+function shareOf(each: Explanation, { value }: Explanation): TableFigure | string {
   if (value.n === 0n || each.tally.bound === "unknown") return "";
-  return figure(times(over(each.value, value), fraction(100n)));
+  return figureCell(times(over(each.value, value), fraction(100n)));
 }
 
 /** One row for each figure of the tree, with its depth: 0 for what is explained. */
@@ -44,9 +44,9 @@ export function explanationTidy(e: Explanation, asked: Asked): Tidy {
 }
 
 /** Values of the tree add up, middle figures too; what such a one lies between stands among the steps. */
-function shownValue({ tally }: Explanation): Figure {
+function shownValue({ tally }: Explanation): TableFigure {
   if (tally.bound !== "between") return tallyFigure(tally);
-  return { ...figure(tally.value), tone: "between" };
+  return { ...figureCell(tally.value), tone: "between" };
 }
 
 function everyStep(e: Explanation, depth: number): [number, Explanation][] {

@@ -1,8 +1,8 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
 import { type FigureOptions, showBound, showFigure, showRange } from "../measure/showFigure.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import type { Exact } from "../number/exact.ts";
-import type { Cell, Figure, Table, Tone } from "./table.ts";
+import type { Cell, Table, TableFigure, Tone } from "./table.ts";
 
 /**
  * A figure for a table's cell: its text, with bound and mark as its tone asks, and its exact value.
@@ -16,10 +16,10 @@ import type { Cell, Figure, Table, Tone } from "./table.ts";
  * figure(null).text; // => ?
  * ```
  */
-export function figure(
+export function figureCell(
   value: Exact | null,
   how: FigureOptions & { readonly tone?: Exclude<Tone, "unknown" | "between"> } = {},
-): Figure {
+): TableFigure {
   const language = how.language ?? britishEnglish;
   if (value === null) return { text: say(language, "?"), value, tone: "unknown" };
   const tone = how.tone ?? "known";
@@ -29,12 +29,12 @@ export function figure(
       : say(language, tone === "trace" && value.n === 0n ? "trace" : PATTERNS[tone], {
           figure: showFigure(value, how),
         });
-  return { text, value: toText(value), tone };
+  return { text, value: exactText(value), tone };
 }
 
 /** The ends of a range for a table's cell, rounded so that both still hold; its value is a middle figure. */
-export function rangeFigure(value: Exact, low: Exact, high: Exact, how: FigureOptions = {}): Figure {
-  return { text: showRange(low, high, how), value: toText(value), tone: "between" };
+export function rangeFigure(value: Exact, low: Exact, high: Exact, how: FigureOptions = {}): TableFigure {
+  return { text: showRange(low, high, how), value: exactText(value), tone: "between" };
 }
 
 const PATTERNS: { readonly [T in Exclude<Tone, "unknown" | "between" | "at-least" | "at-most">]: string } = {

@@ -8,7 +8,7 @@ import { lineColumns, writtenRows } from "./sheetRecords.ts";
 import { pointRow } from "./tallyRow.ts";
 import type { Asked, Tidy, TidyRow } from "./tidy.ts";
 import { tidyOf } from "./tidyOf.ts";
-import type { Wanted } from "./wanted.ts";
+import type { WantedRows } from "./wanted.ts";
 
 const OWN: readonly string[] = [...lineColumns, ...demandColumns, "status", "kind", "kept", "text"];
 
@@ -18,7 +18,7 @@ export function metTidy(met: Met, asked: Asked): Tidy {
   return tidyOf(asked, OWN, (want) => metRows(met, met.fitted(), want), [...names, "factor"]);
 }
 
-function* metRows(met: Met, sheets: readonly Sheet[], want: Wanted): Generator<TidyRow> {
+function* metRows(met: Met, sheets: readonly Sheet[], want: WantedRows): Generator<TidyRow> {
   const own = { status: met.status };
   yield* answerRows(met, met.factor, sheets, own, want);
   for (const { kind, line, text, price, unit } of met.binding)
@@ -31,7 +31,7 @@ export function missedTidy(missed: Missed, asked: Asked): Tidy {
   return tidyOf(asked, OWN, (want) => missedRows(missed, missed.nearestSheets(), want), [...names, "factor"]);
 }
 
-function* missedRows(missed: Missed, sheets: readonly Sheet[], want: Wanted): Generator<TidyRow> {
+function* missedRows(missed: Missed, sheets: readonly Sheet[], want: WantedRows): Generator<TidyRow> {
   const own = { status: missed.status };
   for (const { kind, text } of missed.conflict) yield { what: "conflict", own: { ...own, kind, text } };
   for (const { text } of missed.alone) yield { what: "alone", own: { ...own, text } };
@@ -52,13 +52,13 @@ function* answerRows(
   common: Exact,
   sheets: readonly Sheet[],
   own: { readonly status: string },
-  want: Wanted,
+  want: WantedRows,
 ): Generator<TidyRow> {
   for (const each of outcomes) {
     const { brings, miss, unit, bound, text } = each;
     yield* demandRows({ row: "portion", own: { ...own, text } }, each, [
       { what: "brings", value: brings, unit, bound },
-      { what: "miss", value: miss, unit, bound: "exact" },
+      { what: "miss", value: miss, unit, bound: "point" },
     ]);
   }
   yield { what: "common", component: "factor", ...pointRow(common, ""), own };

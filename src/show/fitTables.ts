@@ -1,5 +1,5 @@
 import { showFigure, showPercent } from "../measure/showFigure.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import type { Exact } from "../number/exact.ts";
 import type { FitFactor, FitOutcome } from "../scale/fit/answer.ts";
 import { proportionText } from "../scale/fit/conflict.ts";
@@ -8,7 +8,7 @@ import type { Missed } from "../scale/fit/missed.ts";
 import { boundText, departureText, pointsText } from "../scale/fit/words.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Bound } from "../sheet/tally.ts";
-import { figure } from "./figure.ts";
+import { figureCell } from "./figure.ts";
 import { linesTable } from "./sheetTables.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
 
@@ -92,7 +92,7 @@ function outcomesTable(title: string, outcomes: readonly FitOutcome[], notes: re
       const isShare = demand.energyShareOf !== undefined;
       return [
         asked,
-        brings ? outcomeCell(brings, unit, isShare, bound) : figure(null),
+        brings ? outcomeCell(brings, unit, isShare, bound) : figureCell(null),
         miss.n === 0n ? "" : missCell(miss, unit, isShare),
       ];
     }),
@@ -101,7 +101,7 @@ function outcomesTable(title: string, outcomes: readonly FitOutcome[], notes: re
 }
 
 function missCell(miss: Exact, unit: string, isShare: boolean): Cell {
-  const cell = outcomeCell(miss, unit, isShare, "exact");
+  const cell = outcomeCell(miss, unit, isShare, "point");
   return isShare && typeof cell !== "string" ? { ...cell, text: pointsText(miss) } : cell;
 }
 
@@ -111,10 +111,10 @@ export function outcomeCell(value: Exact, unit: string, isShare: boolean, bound:
   if (bound === "unknown") return boundText(plain ?? showFigure(value, { unit }), bound);
   if (bound === "between") {
     const text = boundText(plain ?? showFigure(value, { unit }), bound);
-    return { text, value: toText(value), tone: "between" };
+    return { text, value: exactText(value), tone: "between" };
   }
-  const tone = bound === "exact" ? "known" : bound;
-  const cell = figure(value, { tone, ...(unit !== "" && { unit }) });
+  const tone = bound === "point" ? "known" : bound;
+  const cell = figureCell(value, { tone, ...(unit !== "" && { unit }) });
   return plain === undefined ? cell : { ...cell, text: boundText(plain, bound) };
 }
 
@@ -127,10 +127,10 @@ function factorsTable(common: Exact, factors: readonly FitFactor[]): Table {
       { key: "ratio", heading: "For the size of the dish" },
     ],
     rows: [
-      ["the dish", figure(common), ""],
+      ["the dish", figureCell(common), ""],
       ...factors.map(({ kind, name, factor, ratio, kept }) => [
         kind === "line" ? name : `the ${name} ${kind}`,
-        figure(factor),
+        figureCell(factor),
         kept
           ? "kept as written: not all is known of it"
           : kind === "sheet"

@@ -3,11 +3,11 @@ import { type ComponentId, componentIds, components } from "../food/components.t
 import type { ReadFigure } from "../food/figure.ts";
 import type { FoodInput } from "../food/food.ts";
 import type { FoodTable } from "../food/table.ts";
-import { figure, legend } from "./figure.ts";
-import { type Cell, type Figure, type Table, table } from "./table.ts";
+import { figureCell, legend } from "./figure.ts";
+import { type Cell, type Table, type TableFigure, table } from "./table.ts";
 import type { Asked, Tidy, TidyRow } from "./tidy.ts";
 import { tidyOf } from "./tidyOf.ts";
-import type { Wanted } from "./wanted.ts";
+import type { WantedRows } from "./wanted.ts";
 
 /** What a list of foods shows of each; `toRecords` has all that is known. */
 const SHOWN: readonly ComponentId[] = [
@@ -66,10 +66,10 @@ function rowOf({ id, name, state, group }: FoodInput, foods: FoodTable, language
   ];
 }
 
-function cellOf(read: ReadFigure | undefined, language: Language): Figure {
-  if (!read || read.kind === "missing") return figure(null, { language });
-  if (read.kind === "below") return figure(read.high ?? null, { tone: "at-most", language });
-  return figure(read.value, { tone: read.kind, language });
+function cellOf(read: ReadFigure | undefined, language: Language): TableFigure {
+  if (!read || read.kind === "missing") return figureCell(null, { language });
+  if (read.kind === "below") return figureCell(read.high ?? null, { tone: "at-most", language });
+  return figureCell(read.value, { tone: read.kind, language });
 }
 
 /** A row for each food and component of which something is known, per 100 g. */
@@ -77,7 +77,7 @@ export function foodsTidy(foods: FoodTable, asked: Asked): Tidy {
   return tidyOf(asked, ["name", "state", "group"], (want) => foodsRows(foods, want));
 }
 
-function* foodsRows(foods: FoodTable, want: Wanted): Generator<TidyRow> {
+function* foodsRows(foods: FoodTable, want: WantedRows): Generator<TidyRow> {
   for (const { id, name, state, group } of foods) {
     const { figures } = foods.food(id).composition;
     const head: TidyRow = { food: id, row: "food", what: "per 100 g", own: { name, state, group } };
@@ -91,7 +91,7 @@ function* foodsRows(foods: FoodTable, want: Wanted): Generator<TidyRow> {
         component,
         amount: read.value,
         unit,
-        bound: isPoint ? "exact" : read.kind === "trace" || read.kind === "below" ? "at-least" : "between",
+        bound: isPoint ? "point" : read.kind === "trace" || read.kind === "below" ? "at-least" : "between",
         least: read.low ?? read.value,
         most: read.high ?? (read.kind === "trace" ? undefined : read.value),
         marks: read.kind === "known" ? "" : read.kind,

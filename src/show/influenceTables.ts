@@ -2,7 +2,7 @@ import { type Language, say } from "../document/language.ts";
 import { components } from "../food/components.ts";
 import { type Exact, fraction, times } from "../number/exact.ts";
 import type { Influence, LineInfluence } from "../sheet/influence.ts";
-import { figure, legend } from "./figure.ts";
+import { figureCell, legend } from "./figure.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
 import { tallyFigure } from "./tallyFigure.ts";
 import { tallyRow } from "./tallyRow.ts";
@@ -13,13 +13,13 @@ import { tidyOf } from "./tidyOf.ts";
 export function influenceTables(x: Influence, language: Language): readonly Table[] {
   const { component, unit, where, name } = x;
   const change = (by: Exact | undefined): Cell =>
-    by ? figure(by, { language }) : figure(null, { language });
+    by ? figureCell(by, { language }) : figureCell(null, { language });
   const rows: Row[] = x.lines.map(({ name, brings, share, byAmount, byFigure, byYield }) => ({
     kind: "body",
     cells: [
       name,
       tallyFigure(brings, { language }),
-      share ? figure(times(share, fraction(100n)), { language }) : figure(null, { language }),
+      share ? figureCell(times(share, fraction(100n)), { language }) : figureCell(null, { language }),
       change(byAmount),
       change(byFigure),
       change(byYield),

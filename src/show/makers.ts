@@ -53,7 +53,7 @@ import { qualityTidy } from "./qualityRecords.ts";
 import { qualityTables } from "./qualityTable.ts";
 import { rankingTables, rankingTidy } from "./rankingTables.ts";
 import { roundedTidy, unroundableTidy } from "./roundRecords.ts";
-import { roundedTables, outOfReachTables as unroundableTables } from "./roundTables.ts";
+import { roundedTables, roundOutOfReachTables as unroundableTables } from "./roundTables.ts";
 import { scheduleTidy } from "./scheduleRecords.ts";
 import { scheduleTables } from "./scheduleTables.ts";
 import { sheetTidy } from "./sheetRecords.ts";

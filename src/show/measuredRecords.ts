@@ -13,7 +13,7 @@ export function* driftRows({ person, meal, drift, status }: Portion): Generator<
       { what: "brings", value: each.brings, unit, bound },
       { what: "line-by-line", value: each.lineByLine, unit, bound },
       // A share of what is asked.
-      { what: "off", value: each.off, unit: "", bound: "exact" },
+      { what: "off", value: each.off, unit: "", bound: "point" },
     ]);
   }
   const worst = { drift: drift.ratio, "line-by-line-drift": drift.lineByLineRatio };
@@ -21,6 +21,6 @@ export function* driftRows({ person, meal, drift, status }: Portion): Generator<
     if (!ratio) continue;
     const { dish, line, drift: moved } = ratio;
     const of = { ...head, dish, line, row: "line", what, component: "mass" };
-    yield { ...of, amount: moved, unit: "", bound: "exact", least: moved, most: moved };
+    yield { ...of, amount: moved, unit: "", bound: "point", least: moved, most: moved };
   }
 }

@@ -1,11 +1,11 @@
 import { type Language, say } from "../document/language.ts";
 import { showPercent } from "../measure/showFigure.ts";
 import { type Exact, fraction, isZero, times } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { DemandDrift, PortionDrift, RatioDrift } from "../plan/measure/drift.ts";
 import type { Plan } from "../plan/planned.ts";
 import type { Portion } from "../plan/portion.ts";
-import { figure } from "./figure.ts";
+import { figureCell } from "./figure.ts";
 import { outcomeCell } from "./fitTables.ts";
 import { isParted } from "./potTables.ts";
 import { type Cell, type Table, table } from "./table.ts";
@@ -45,7 +45,7 @@ const NEARED: Exact = /* @__PURE__ */ fraction(4n, 5n);
 function isFar({ limit, holds, before, brings }: DemandDrift): boolean {
   if (!limit || !holds || isZero(limit)) return false;
   const neared = times(limit, NEARED);
-  return [before, brings].every((figure) => figure !== null && compare(figure, neared) < 0);
+  return [before, brings].every((figure) => figure !== null && compareRatios(figure, neared) < 0);
 }
 
 function driftRows(plan: Plan, portion: Portion, drift: PortionDrift, language: Language): Cell[][] {
@@ -78,7 +78,7 @@ function farNote(plan: Plan, language: Language): string[] {
 }
 
 function cell({ unit, demand, bound }: DemandDrift, value: Exact | null): Cell {
-  return value ? outcomeCell(value, unit, demand.energyShareOf !== undefined, bound) : figure(null);
+  return value ? outcomeCell(value, unit, demand.energyShareOf !== undefined, bound) : figureCell(null);
 }
 
 function offText(off: Exact | null, language: Language): string {

@@ -4,7 +4,7 @@ import type { PlannedDish } from "../plan/dish.ts";
 import type { AboutPeople } from "../plan/people/about.ts";
 import type { Plan, PlannedMeal } from "../plan/planned.ts";
 import type { Portion } from "../plan/portion.ts";
-import type { Serving } from "../plan/share/parts.ts";
+import type { PartServing } from "../plan/share/parts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Tally } from "../sheet/tally.ts";
 import { demandColumns } from "./fitDemandRecords.ts";
@@ -13,7 +13,7 @@ import { aboutColumns, aboutRows } from "./peopleRecords.ts";
 import { lineColumns, lineRows, sumRows, type Whose, writtenRows } from "./sheetRecords.ts";
 import { cellRow, pointRow } from "./tallyRow.ts";
 import type { Asked, Tidy, TidyRow } from "./tidy.ts";
-import { type Wanted, wanted } from "./wanted.ts";
+import { type WantedRows, wanted } from "./wanted.ts";
 
 /** Columns of a plan's records beside those of every result. */
 const OWN: readonly string[] = [...lineColumns, "pot", "status", ...demandColumns, ...aboutColumns];
@@ -27,7 +27,7 @@ export function planTidy(plan: Plan, asked: Asked): Tidy {
   return { own: OWN, rows: planRows(plan, plan.about(), wanted(asked)) };
 }
 
-function* planRows(plan: Plan, about: AboutPeople, want: Wanted): Generator<TidyRow> {
+function* planRows(plan: Plan, about: AboutPeople, want: WantedRows): Generator<TidyRow> {
   for (const portion of plan.portions) yield* portionRows(plan, portion, want);
   for (const meal of plan.meals) {
     for (const dish of meal.dishes.values()) yield* dishRows(meal, dish, want);
@@ -39,7 +39,7 @@ function* planRows(plan: Plan, about: AboutPeople, want: Wanted): Generator<Tidy
 }
 
 /** What one person is served of one meal: of who is away nothing, as `status` says. */
-function* portionRows(plan: Plan, portion: Portion, want: Wanted): Generator<TidyRow> {
+function* portionRows(plan: Plan, portion: Portion, want: WantedRows): Generator<TidyRow> {
   const { person, meal, status } = portion;
   const who = { person, meal, own: { status } };
   for (const [dish, s] of portion.dishes) {
@@ -56,7 +56,7 @@ function* togetherRows(
   head: TidyRow,
   sheets: readonly Sheet[],
   brings: (id: ComponentId) => Tally,
-  want: Wanted,
+  want: WantedRows,
 ): Generator<TidyRow> {
   const eaten = { ...head, what: "eaten" };
   if (want.has("mass"))
@@ -65,7 +65,7 @@ function* togetherRows(
 }
 
 /** A dish for everyone: all that goes in, each pot, and what each person gets of it. */
-function* dishRows(meal: PlannedMeal, dish: PlannedDish, want: Wanted): Generator<TidyRow> {
+function* dishRows(meal: PlannedMeal, dish: PlannedDish, want: WantedRows): Generator<TidyRow> {
   const whose: Whose = { meal: meal.id, dish: dish.name, sheet: dish.batch.name };
   for (const i of dish.batch.lines.keys()) yield* lineRows(dish.batch, i, whose, want);
   yield* sumRows(dish.batch, "total", whose, want);
@@ -80,9 +80,9 @@ function* dishRows(meal: PlannedMeal, dish: PlannedDish, want: Wanted): Generato
 /** One person's part of a dish: by mass, by volume and as a share of the pot, and what is added to it. */
 function* servingRows(
   dish: PlannedDish,
-  serving: Serving,
+  serving: PartServing,
   { own: _, ...whose }: Whose,
-  want: Wanted,
+  want: WantedRows,
 ): Generator<TidyRow> {
   const { person, pot, share, grams, millilitres, weighed, added } = serving;
   const head = { ...whose, person, row: "portion" };

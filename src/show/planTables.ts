@@ -8,7 +8,7 @@ import { missedOf } from "../plan/missed.ts";
 import type { Plan, PlannedMeal } from "../plan/planned.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote, stated } from "../sheet/stated.ts";
-import { figure, legend } from "./figure.ts";
+import { figureCell, legend } from "./figure.ts";
 import { driftTables } from "./measuredTables.ts";
 import { isAsked, type Parts, type PlanPart } from "./parts.ts";
 import { peopleTables } from "./peopleTables.ts";
@@ -133,7 +133,7 @@ function amountsTable({ plan, meal, dish, title, language }: Dish): Table {
       ...sheets.map((s, i) =>
         portions[i]?.status === "away"
           ? say(language, "away")
-          : figure(s?.masses.cooked ?? ZERO, { unit: "g", language }),
+          : figureCell(s?.masses.cooked ?? ZERO, { unit: "g", language }),
       ),
     ],
   };

@@ -3,9 +3,9 @@ import type { Amount } from "../measure/amount.ts";
 import { showPercent } from "../measure/showFigure.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import { lineAmount } from "../plan/lineAmount.ts";
-import type { Pot, Serving } from "../plan/share/parts.ts";
+import type { PartServing, Pot } from "../plan/share/parts.ts";
 import { measuresNote, shownAmount, stated } from "../sheet/stated.ts";
-import { figure } from "./figure.ts";
+import { figureCell } from "./figure.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
 
 /** A dish of a plan, with what its tables are headed by. */
@@ -37,7 +37,7 @@ function potTable({ dish, title, nameOf, language }: Titled, pot: Pot, i: number
   ]);
   const cooked: Row = {
     kind: "total",
-    cells: [say(language, "as cooked"), figure(s.masses.cooked, { unit: "g", language })],
+    cells: [say(language, "as cooked"), figureCell(s.masses.cooked, { unit: "g", language })],
   };
   return table({
     title: say(language, several ? "{name}: pot {number}, for {people}" : "{name}: the pot", gaps),
@@ -89,7 +89,7 @@ function servingsTable({ dish, title, nameOf, language }: Titled): Table {
 }
 
 /** Amounts in spoons of a kitchen whose measures are not the recipe's. */
-function otherSpoons(servings: readonly Serving[]): readonly Amount[] {
+function otherSpoons(servings: readonly PartServing[]): readonly Amount[] {
   return servings.flatMap(({ added }) =>
     (added?.values.amounts ?? []).filter(
       ({ measures }) => measures !== undefined && measures !== added?.origin.measures,
@@ -97,24 +97,24 @@ function otherSpoons(servings: readonly Serving[]): readonly Amount[] {
   );
 }
 
-function shareCells(serving: Serving, byVolume: boolean, language: Language): Cell[] {
+function shareCells(serving: PartServing, byVolume: boolean, language: Language): Cell[] {
   const { pot, share: exactShare, millilitres } = serving;
-  const volume = millilitres === undefined ? "" : figure(millilitres, { unit: "ml", language });
+  const volume = millilitres === undefined ? "" : figureCell(millilitres, { unit: "ml", language });
   if (!pot) return byVolume ? ["", "", ""] : ["", ""];
   const share = showPercent(exactShare, { language, significant: 3 });
   return [share, massCell(serving, language), ...(byVolume ? [volume] : [])];
 }
 
 /** As the scale shows it, where it is weighed out. */
-function massCell({ grams: exactGrams, weighed, isRest, pot }: Serving, language: Language): Cell {
-  const grams = figure(exactGrams, { unit: "g", language });
+function massCell({ grams: exactGrams, weighed, isRest, pot }: PartServing, language: Language): Cell {
+  const grams = figureCell(exactGrams, { unit: "g", language });
   if (isRest) return say(language, "the rest ({grams})", { grams: grams.text });
   if (!weighed || weighed.unit === "g") return grams;
   return `${shownAmount(weighed, pot?.sheet.origin.measures, language)} (${grams.text})`;
 }
 
 /** Lines that are weighed out for one person. */
-function addedText({ added }: Serving, language: Language): string {
+function addedText({ added }: PartServing, language: Language): string {
   const lines = added?.lines ?? [];
   return lines
     .map((line, i) => {

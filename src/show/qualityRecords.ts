@@ -58,6 +58,6 @@ function* scoreRows(head: TidyRow, score: PortionScore): Generator<TidyRow> {
 
 function endsOf(least: PortionScore["least"], most: PortionScore["most"]): TidyRow {
   const isPoint = most?.eq(least);
-  if (isPoint) return { amount: least, bound: "exact", least, most };
+  if (isPoint) return { amount: least, bound: "point", least, most };
   return most === undefined ? { amount: least, bound: "at-least", least } : { bound: "between", least, most };
 }

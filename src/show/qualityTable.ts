@@ -1,11 +1,11 @@
 import { type Language, say } from "../document/language.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { type Exact, exact, fraction, isZero, times } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { PortionScore, ProteinQuality } from "../person/amino/quality.ts";
 import { aminoPatterns } from "../person/amino/score.ts";
 import { bounded } from "./comparisonCells.ts";
-import { figure, legend } from "./figure.ts";
+import { figureCell, legend } from "./figure.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
 import { silentNotes, tallyFigure } from "./tallyFigure.ts";
 
@@ -16,7 +16,7 @@ export function qualityTables(q: ProteinQuality, language: Language): Table[] {
   const isHeld = q.aminoAcids.some(({ requirement }) => requirement !== undefined);
   const rows = q.aminoAcids.map(({ of, mgPerGram, requirement }): Row => {
     const ratios = q.scores.map(({ pattern }): Cell => {
-      if (!mgPerGram) return figure(null, { language });
+      if (!mgPerGram) return figureCell(null, { language });
       return tallyFigure(mgPerGram.times(100).over(aminoPatterns[pattern].mgPerGram[of]), {
         places: 0,
         language,
@@ -25,7 +25,7 @@ export function qualityTables(q: ProteinQuality, language: Language): Table[] {
     const percent = requirement && times(requirement.share, fraction(100n));
     // Of a middle figure the ends are not told here, and the middle alone would pass for exact.
     const share = bounded(percent, requirement?.bound ?? "unknown", { places: 0, language });
-    const content = mgPerGram ? tallyFigure(mgPerGram, { language }) : figure(null, { language });
+    const content = mgPerGram ? tallyFigure(mgPerGram, { language }) : figureCell(null, { language });
     return { kind: "body", cells: [words(of), content, ...ratios, ...(isHeld ? [share] : [])] };
   });
   const scores: Row = {
@@ -81,7 +81,7 @@ export function qualityTables(q: ProteinQuality, language: Language): Table[] {
 function scoreText({ least: exactLeast, most: exactMost }: PortionScore, language: Language): string {
   const percent = (f: Exact, rounding: "down" | "up" | "nearest"): string =>
     showFigure(times(f, fraction(100n)), { places: 0, rounding, language });
-  if (exactMost && compare(exactLeast, exactMost) === 0) return percent(exactLeast, "nearest");
+  if (exactMost && compareRatios(exactLeast, exactMost) === 0) return percent(exactLeast, "nearest");
   const low = percent(exactLeast, "down");
   if (exactMost === undefined) {
     return isZero(exactLeast) ? say(language, "?") : say(language, "at least {figure}", { figure: low });

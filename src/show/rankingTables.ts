@@ -2,7 +2,7 @@ import { type Language, say } from "../document/language.ts";
 import { components } from "../food/components.ts";
 import type { FoodRanking, RankedFood } from "../food/rankFoods.ts";
 import { showFigure } from "../measure/showFigure.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { type Table, table } from "./table.ts";
 import { pointRow } from "./tallyRow.ts";
 import type { Asked, Tidy, TidyRow } from "./tidy.ts";
@@ -23,7 +23,7 @@ export function rankingTables(x: FoodRanking, language: Language): readonly Tabl
       rows: x.foods.map(({ name, state, value, marks }) => [
         name,
         state === undefined ? "" : say(language, state),
-        { text: showFigure(value, { language }), value: toText(value), tone: "known" },
+        { text: showFigure(value, { language }), value: exactText(value), tone: "known" },
         marks.map((mark) => say(language, mark)).join(", "),
       ]),
       notes:

@@ -1,7 +1,7 @@
 import { word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
-import { toText } from "../number/digits.ts";
+import { exactText } from "../number/digits.ts";
 import { fraction } from "../number/exact.ts";
 import { type Ratio, toFloat } from "../number/ratio.ts";
 import type { Told } from "./makers.ts";
@@ -58,7 +58,7 @@ export interface TidyRecord extends DataRecord {
  *
  * A table of one's own gives one record for each body row, by column keys. Totals and subtotals are left
  * out, for the reader will sum again; the heading of a group is given as `group`. Where a figure is only a
- * bound, its column has a second one beside it, its key followed by `Bound`: `exact`, `at-least`, `at-most`,
+ * bound, its column has a second one beside it, its key followed by `Bound`: `point`, `at-least`, `at-most`,
  * `unknown`, or `between` for a middle figure of a range, which bounds nothing.
  *
  * Words are as they were put in, uncleaned: escape them for where they go. A figure too large or small for a
@@ -177,5 +177,5 @@ function numeric(value: Ratio | undefined): number | string | null {
 }
 
 function exactly(value: Ratio | undefined): string | null {
-  return value === undefined ? null : toText(fraction(value.n, value.d));
+  return value === undefined ? null : exactText(fraction(value.n, value.d));
 }

@@ -53,7 +53,7 @@ function* roundedDemand(each: RoundedDemand, own: { readonly status: string }): 
     { what: "before", value: before, unit, bound },
     { what: "brings", value: brings, unit, bound },
     { what: "line-by-line", value: lineByLine, unit, bound },
-    { what: "miss", value: miss, unit, bound: "exact" },
+    { what: "miss", value: miss, unit, bound: "point" },
   ]);
 }
 

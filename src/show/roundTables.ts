@@ -2,11 +2,11 @@ import { britishEnglish, type Language, say } from "../document/language.ts";
 import { type Amount, sameAmount } from "../measure/amount.ts";
 import { showPercent } from "../measure/showFigure.ts";
 import type { Exact } from "../number/exact.ts";
-import type { Kept } from "../scale/round/candidates.ts";
+import type { KeptReason } from "../scale/round/candidates.ts";
 import type { RoundedDemand, RoundedLine } from "../scale/round/report.ts";
 import type { Measured, RoundingOutOfReach } from "../scale/round/result.ts";
 import { measuresNote, shownAmount, stated } from "../sheet/stated.ts";
-import { figure } from "./figure.ts";
+import { figureCell } from "./figure.ts";
 import { outcomeCell } from "./fitTables.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
 
@@ -21,7 +21,7 @@ const TITLES: { readonly [S in Measured["status"]]: string } = {
   stopped: "Amounts to measure, the best that was found",
 };
 
-const KEPT: { readonly [K in Kept]: string } = {
+const KEPT: { readonly [K in KeptReason]: string } = {
   "per-portion": "the same for everyone",
   nothing: "nothing of it",
   "as-written": "as written",
@@ -66,7 +66,7 @@ function amountsTable(r: Measured, language: Language): Table {
   });
 }
 
-function keptText({ measurable }: RoundedLine, kept: Kept, language: Language): string {
+function keptText({ measurable }: RoundedLine, kept: KeptReason, language: Language): string {
   const why = say(language, KEPT[kept]);
   if (measurable || kept === "not-measurable" || kept === "nothing") return why;
   return `${why}; ${say(language, KEPT["not-measurable"])}`;
@@ -112,7 +112,7 @@ function demandsTable(r: Measured, language: Language): Table {
       d.asked,
       cell(d, d.before),
       cell(d, d.brings),
-      d.miss.n === 0n ? "" : cell({ ...d, bound: "exact" }, d.miss),
+      d.miss.n === 0n ? "" : cell({ ...d, bound: "point" }, d.miss),
       cell(d, d.lineByLine),
     ]),
     notes: [
@@ -125,11 +125,11 @@ function demandsTable(r: Measured, language: Language): Table {
 }
 
 function cell({ unit, demand, bound }: RoundedDemand, value: Exact | null): Cell {
-  return value ? outcomeCell(value, unit, demand.energyShareOf !== undefined, bound) : figure(null);
+  return value ? outcomeCell(value, unit, demand.energyShareOf !== undefined, bound) : figureCell(null);
 }
 
 /** Which limits, and how near they can be kept. */
-export function outOfReachTables(r: RoundingOutOfReach, language: Language = britishEnglish): Table[] {
+export function roundOutOfReachTables(r: RoundingOutOfReach, language: Language = britishEnglish): Table[] {
   return [
     table({
       title: say(language, "Out of reach: limits that no measurable amounts keep"),

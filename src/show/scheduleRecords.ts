@@ -9,7 +9,7 @@ import { lineColumns, type Whose, writtenRows } from "./sheetRecords.ts";
 import { pointRow } from "./tallyRow.ts";
 import type { Asked, Tidy, TidyRow } from "./tidy.ts";
 import { tidyOf } from "./tidyOf.ts";
-import type { Wanted } from "./wanted.ts";
+import type { WantedRows } from "./wanted.ts";
 
 /** Columns of a schedule's records beside those of every result. */
 const OWN: readonly string[] = [...lineColumns, "pot", "times", "eatenOn", "step", "code", "text"];
@@ -27,7 +27,7 @@ export function scheduleTidy(schedule: CookingSchedule, asked: Asked): Tidy {
 
 function* scheduleRows(
   { batches, sessions, servings, notes }: CookingSchedule,
-  want: Wanted,
+  want: WantedRows,
 ): Generator<TidyRow> {
   for (const batch of batches) yield* batchRows(batch, want);
   for (const session of sessions) yield* cookedRows(session, want);
@@ -36,7 +36,7 @@ function* scheduleRows(
 }
 
 /** A nested recipe as it is made, what each draw takes of it, and what is left. */
-function* batchRows({ day, recipe, sheet, draws, left }: CookedBatch, want: Wanted): Generator<TidyRow> {
+function* batchRows({ day, recipe, sheet, draws, left }: CookedBatch, want: WantedRows): Generator<TidyRow> {
   const whose: Whose = { day, dish: recipe, sheet: sheet.name, what: "batch", own: { times: ONE } };
   for (const i of sheet.lines.keys()) yield* writtenRows(sheet, i, whose, want);
   const named = { ...whose, own: { times: ONE, name: sheet.name } };
@@ -51,7 +51,7 @@ function* batchRows({ day, recipe, sheet, draws, left }: CookedBatch, want: Want
 
 function* cookedRows(
   { day, meal, dish, eaten, pots, apart }: CookingSession,
-  want: Wanted,
+  want: WantedRows,
 ): Generator<TidyRow> {
   const at = { day, meal, dish };
   const rows = function* (s: Sheet, what: string, times: Exact, more: TidyRow): Generator<TidyRow> {
@@ -91,7 +91,7 @@ function* potRows(head: TidyRow, pot: CookedPot): Generator<TidyRow> {
 
 function* servedRows(
   { meal, dish, person, days, count, portion, added }: DishServing,
-  want: Wanted,
+  want: WantedRows,
 ): Generator<TidyRow> {
   const own = { times: over(count, fraction(BigInt(Math.max(1, days.length)))) };
   for (const day of days.length === 0 ? [undefined] : days) {

@@ -1,7 +1,7 @@
 import type { TableInput } from "./table.ts";
 
 /** What people, days and dishes are called. */
-export interface Names {
+export interface ScheduleNames {
   readonly day: (id: string | undefined) => string;
   readonly days: (ids: readonly string[]) => string;
   /** What is cooked at once, beside its day: of several meals the dish alone. */

@@ -3,11 +3,11 @@ import type { CookingSchedule, Shows } from "../cook/schedule.ts";
 import type { DishPot } from "../cook/session.ts";
 import { type Language, say } from "../document/language.ts";
 import { sum } from "../number/exact.ts";
-import { figure } from "./figure.ts";
+import { figureCell } from "./figure.ts";
 import { isAsked, type Parts, type SchedulePart } from "./parts.ts";
-import { type Names, where } from "./scheduleShows.ts";
+import { type ScheduleNames, where } from "./scheduleShows.ts";
 import { servedTables } from "./servedTables.ts";
-import { batchTables, potTables } from "./sessionPotTables.ts";
+import { batchTables, sessionPotTables } from "./sessionPotTables.ts";
 import { type Cell, type Table, table } from "./table.ts";
 
 /** What is made first and when, each batch and pot, what everyone is served, and what to heed. */
@@ -25,14 +25,14 @@ export function scheduleTables(
     ...(has("order") && shows.batches.length > 0 ? [aheadTable(shows, names, language)] : []),
     ...(has("order") ? [whenTable(shows, names, language)] : []),
     ...(has("batches") ? shows.batches.flatMap((batch) => batchTables(batch, names, language)) : []),
-    ...(has("pots") ? shows.sessions.flatMap((session) => potTables(session, names, language)) : []),
+    ...(has("pots") ? shows.sessions.flatMap((session) => sessionPotTables(session, names, language)) : []),
     ...(has("servings") ? servedTables(shows, names, language) : []),
     ...(has("notes") ? heedTables(shows, names, language) : []),
   ];
 }
 
 /** What has to be there before the first pot is cooked. */
-function aheadTable({ days, batches }: Shows, names: Names, language: Language): Table {
+function aheadTable({ days, batches }: Shows, names: ScheduleNames, language: Language): Table {
   const dated = days.length > 0;
   return table({
     title: say(language, "Made first"),
@@ -46,15 +46,15 @@ function aheadTable({ days, batches }: Shows, names: Names, language: Language):
     rows: batches.map(({ day, name, sheet: s, left }): Cell[] => [
       ...(dated ? [names.day(day)] : []),
       name,
-      figure(s.values.portions, { language }),
-      figure(s.masses.cooked, { unit: "g", language }),
-      left.n === 0n ? "" : figure(left, { unit: "g", language }),
+      figureCell(s.values.portions, { language }),
+      figureCell(s.masses.cooked, { unit: "g", language }),
+      left.n === 0n ? "" : figureCell(left, { unit: "g", language }),
     ]),
   });
 }
 
 /** What everything of a schedule is called. */
-function namesIn({ plan: { people, meals, days }, batches }: Shows): Names {
+function namesIn({ plan: { people, meals, days }, batches }: Shows): ScheduleNames {
   const recipes = new Map(batches.map(({ recipe, name }) => [recipe, name]));
   const persons = new Map(people.map(({ id, name }) => [id, name]));
   const dated = new Map(days.map(({ id, name }) => [id, name]));
@@ -83,7 +83,7 @@ function namesIn({ plan: { people, meals, days }, batches }: Shows): Names {
   };
 }
 
-function whenTable({ days, sessions }: Shows, names: Names, language: Language): Table {
+function whenTable({ days, sessions }: Shows, names: ScheduleNames, language: Language): Table {
   const dated = days.length > 0;
   const numbered = sessions.some((session) => session.made().dish.pots.length > 1);
   const inVessels = sessions.some(({ pots }) => pots.some(({ vessel }) => vessel !== undefined));
@@ -92,9 +92,9 @@ function whenTable({ days, sessions }: Shows, names: Names, language: Language):
       ...(dated ? [names.day(session.day)] : []),
       names.cooked(session),
       ...(numbered ? [String(pot.number)] : []),
-      figure(pot.sheet.values.portions, { language }),
+      figureCell(pot.sheet.values.portions, { language }),
       ...(dated ? [names.days(session.eaten)] : []),
-      figure(pot.sheet.masses.cooked, { unit: "g", language }),
+      figureCell(pot.sheet.masses.cooked, { unit: "g", language }),
       ...(inVessels ? [runsText(pot, language)] : []),
     ]),
   );
@@ -117,11 +117,11 @@ function whenTable({ days, sessions }: Shows, names: Names, language: Language):
 /** How many runs; unknown where nothing says how much room the pot takes. */
 function runsText({ vessel, runs }: DishPot, language: Language): Cell {
   if (!vessel) return "";
-  if (vessel.fit === "not-known") return figure(null, { language });
-  return figure(sum(runs.map(({ count }) => count)), { language });
+  if (vessel.fit === "not-known") return figureCell(null, { language });
+  return figureCell(sum(runs.map(({ count }) => count)), { language });
 }
 
-function heedTables({ days, notes: all }: Shows, names: Names, language: Language): readonly Table[] {
+function heedTables({ days, notes: all }: Shows, names: ScheduleNames, language: Language): readonly Table[] {
   const notes = all.filter(({ code }) => !OF_A_POT.has(code));
   if (notes.length === 0) return [];
   const dated = days.length > 0;

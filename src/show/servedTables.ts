@@ -5,12 +5,12 @@ import { type Language, say } from "../document/language.ts";
 import { lineAmount } from "../plan/lineAmount.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { stated } from "../sheet/stated.ts";
-import { figure } from "./figure.ts";
-import { type Names, where } from "./scheduleShows.ts";
+import { figureCell } from "./figure.ts";
+import { type ScheduleNames, where } from "./scheduleShows.ts";
 import { type Cell, type Table, table } from "./table.ts";
 
 /** What is cooked for one person alone, and what everyone is served each time. */
-export function servedTables(shows: Shows, names: Names, language: Language): readonly Table[] {
+export function servedTables(shows: Shows, names: ScheduleNames, language: Language): readonly Table[] {
   const apart = shows.sessions.some((session) => session.apart.length > 0);
   return [
     ...(apart ? [apartTable(shows, names, language)] : []),
@@ -18,7 +18,7 @@ export function servedTables(shows: Shows, names: Names, language: Language): re
   ];
 }
 
-function apartTable({ days, sessions }: Shows, names: Names, language: Language): Table {
+function apartTable({ days, sessions }: Shows, names: ScheduleNames, language: Language): Table {
   const dated = days.length > 0;
   return table({
     title: say(language, "Cooked for one person alone"),
@@ -39,7 +39,7 @@ function apartTable({ days, sessions }: Shows, names: Names, language: Language)
   });
 }
 
-function servingTable({ days, servings }: Shows, names: Names, language: Language): Table {
+function servingTable({ days, servings }: Shows, names: ScheduleNames, language: Language): Table {
   const dated = days.length > 0;
   const byVolume = servings.some(({ portion }) => portion.millilitres !== undefined);
   const added = servings.some((each) => each.added !== undefined);
@@ -58,7 +58,7 @@ function servingTable({ days, servings }: Shows, names: Names, language: Languag
       names.dish(each),
       names.person(each.person),
       ...(dated ? [names.days(each.days)] : []),
-      figure(each.count, { language }),
+      figureCell(each.count, { language }),
       ...shareCells(each, byVolume, language),
       ...(added ? [each.added ? linesText(each.added, language) : ""] : []),
     ]),
@@ -68,7 +68,7 @@ function servingTable({ days, servings }: Shows, names: Names, language: Languag
 function shareCells({ portion }: DishServing, byVolume: boolean, language: Language): readonly Cell[] {
   const { pot, millilitres } = portion;
   if (!pot) return byVolume ? ["", ""] : [""];
-  const volume = millilitres ? figure(millilitres, { unit: "ml", language }) : "";
+  const volume = millilitres ? figureCell(millilitres, { unit: "ml", language }) : "";
   return byVolume ? [massCell(portion, language), volume] : [massCell(portion, language)];
 }
 
@@ -77,7 +77,7 @@ function massCell(
   { pot, grams: exactGrams, weighed, isRest }: DishServing["portion"],
   language: Language,
 ): Cell {
-  const grams = figure(exactGrams, { unit: "g", language });
+  const grams = figureCell(exactGrams, { unit: "g", language });
   if (isRest) return say(language, "the rest ({grams})", { grams: grams.text });
   if (!weighed) return grams;
   const read = settledAmount(weighed, pot?.sheet.origin.measures, language);

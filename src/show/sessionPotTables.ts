@@ -1,17 +1,21 @@
 import type { CookedBatch } from "../cook/madeBatch.ts";
-import { costNotes, measuredNotes, OF_A_POT, type Said } from "../cook/notes.ts";
+import { costNotes, measuredNotes, OF_A_POT, type SpokenNote } from "../cook/notes.ts";
 import type { DishPot, DishSession } from "../cook/session.ts";
 import type { CookingRun } from "../cook/vessel.ts";
 import { type Language, say } from "../document/language.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { lineAmount, purchasedGrams } from "../plan/lineAmount.ts";
 import { measuresNote, stated } from "../sheet/stated.ts";
-import { figure } from "./figure.ts";
-import { type Names, where } from "./scheduleShows.ts";
+import { figureCell } from "./figure.ts";
+import { type ScheduleNames, where } from "./scheduleShows.ts";
 import { type Table, table } from "./table.ts";
 
 /** Each pot of a session line by line, and how to make it. */
-export function potTables(session: DishSession, names: Names, language: Language): readonly Table[] {
+export function sessionPotTables(
+  session: DishSession,
+  names: ScheduleNames,
+  language: Language,
+): readonly Table[] {
   return session.pots.flatMap((pot) => {
     const title = titleOf(session, pot, names, language);
     return [amountsTable(pot, measuredNotes(pot), title, language), stepsTable(pot, title, language)];
@@ -19,7 +23,7 @@ export function potTables(session: DishSession, names: Names, language: Language
 }
 
 /** Each batch of a nested recipe line by line, how to make it, and what takes of it. */
-export function batchTables(batch: CookedBatch, names: Names, language: Language): readonly Table[] {
+export function batchTables(batch: CookedBatch, names: ScheduleNames, language: Language): readonly Table[] {
   const { day, name } = batch;
   const title =
     day === undefined ? name : say(language, "{day}: {dish}", { day: names.day(day), dish: name });
@@ -30,9 +34,14 @@ export function batchTables(batch: CookedBatch, names: Names, language: Language
   ];
 }
 
-function drawsTable({ draws, left }: CookedBatch, names: Names, title: string, language: Language): Table {
+function drawsTable(
+  { draws, left }: CookedBatch,
+  names: ScheduleNames,
+  title: string,
+  language: Language,
+): Table {
   const dated = draws.some(({ day }) => day !== undefined);
-  const grams = (value: CookedBatch["left"]) => figure(value, { unit: "g", language });
+  const grams = (value: CookedBatch["left"]) => figureCell(value, { unit: "g", language });
   const dishOf = ({ meal, dish, recipe }: CookedBatch["draws"][number]): string =>
     recipe === undefined ? names.dish({ meal: meal ?? "", dish: dish ?? "" }) : names.recipe(recipe);
   const rest = [...(dated ? [""] : []), say(language, "left over"), "", grams(left)];
@@ -59,7 +68,7 @@ function drawsTable({ draws, left }: CookedBatch, names: Names, title: string, l
 function titleOf(
   session: DishSession,
   { number, people }: DishPot,
-  names: Names,
+  names: ScheduleNames,
   language: Language,
 ): string {
   const { day } = session;
@@ -76,7 +85,7 @@ function titleOf(
 
 type Made = Pick<CookedBatch, "sheet" | "runs" | "measured" | "steps">;
 
-function amountsTable(pot: Made, cost: readonly Said[], title: string, language: Language): Table {
+function amountsTable(pot: Made, cost: readonly SpokenNote[], title: string, language: Language): Table {
   const { sheet: s, runs } = pot;
   const parted = runs.some(({ sheet }) => sheet !== s) ? runs : [];
   const sheets = [s, ...parted.map(({ sheet }) => sheet)];
@@ -89,11 +98,11 @@ function amountsTable(pot: Made, cost: readonly Said[], title: string, language:
     stated(line.name, line.state, language),
     ...sheets.map((each) =>
       each === s && isSummed(line.key, i)
-        ? figure(line.grams, { unit: "g", language })
+        ? figureCell(line.grams, { unit: "g", language })
         : lineAmount(each, i, language),
     ),
   ]);
-  const cooked = sheets.map(({ masses }) => figure(masses.cooked, { unit: "g", language }));
+  const cooked = sheets.map(({ masses }) => figureCell(masses.cooked, { unit: "g", language }));
   return table({
     title,
     columns: [

@@ -7,7 +7,7 @@ import { componentIndex, type PlanLine } from "../sheet/plan.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { cellRow, type FigureRow, pointRow, tallyRow } from "./tallyRow.ts";
 import type { Asked, Tidy, TidyRow } from "./tidy.ts";
-import { type Wanted, wanted } from "./wanted.ts";
+import { type WantedRows, wanted } from "./wanted.ts";
 
 /** Columns of lines that every result with sheets in it has. */
 export const lineColumns: readonly string[] = ["name", "state", "scaling", "part", "weighed"];
@@ -27,7 +27,7 @@ export function sheetTidy(s: Sheet, asked: Asked): Tidy {
   return { own: [...lineColumns, "failed"], rows: sheetRows(s, want) };
 }
 
-function* sheetRows(s: Sheet, want: Wanted): Generator<TidyRow> {
+function* sheetRows(s: Sheet, want: WantedRows): Generator<TidyRow> {
   const whose = { sheet: s.name };
   const grid = s.grid;
   const columns = [...(grid?.own.columns.keys() ?? [])].filter((name) => want.has(name));
@@ -85,7 +85,7 @@ function headOf(s: Sheet, i: number, { sheet, person, day, meal, dish, what, own
 }
 
 /** One line: what it weighs as weighed in and as written, and what it brings as eaten. */
-export function lineRows(s: Sheet, i: number, whose: Whose, want: Wanted): TidyRow[] {
+export function lineRows(s: Sheet, i: number, whose: Whose, want: WantedRows): TidyRow[] {
   const head = headOf(s, i, whose);
   const { source } = s.plan.lines[i] as PlanLine;
   const food = source.food?.input;
@@ -99,11 +99,11 @@ export function lineRows(s: Sheet, i: number, whose: Whose, want: Wanted): TidyR
 }
 
 /** What one line weighs, as weighed in and as written; nothing of what it brings. */
-export function writtenRows(s: Sheet, i: number, whose: Whose, want: Wanted): TidyRow[] {
+export function writtenRows(s: Sheet, i: number, whose: Whose, want: WantedRows): TidyRow[] {
   return weights(s, i, headOf(s, i, whose), want);
 }
 
-function weights(s: Sheet, i: number, head: TidyRow, want: Wanted): TidyRow[] {
+function weights(s: Sheet, i: number, head: TidyRow, want: WantedRows): TidyRow[] {
   const [grams, amount] = [s.values.grams[i], s.values.amounts[i]];
   const rows: TidyRow[] = [];
   if (grams && want.has("mass"))
@@ -119,7 +119,7 @@ export function sumRows(
   s: Sheet,
   row: "total" | "portion" | "per100g",
   { own, ...whose }: Whose,
-  want: Wanted,
+  want: WantedRows,
 ): TidyRow[] {
   const isEmpty = s.masses.cooked.n === 0n;
   if (row === "per100g" && isEmpty) return [];

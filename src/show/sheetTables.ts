@@ -16,7 +16,7 @@ import { measuresNote, shownAmount } from "../sheet/stated.ts";
 import type { Tally } from "../sheet/tally.ts";
 import { isPresumed } from "../sheet/values.ts";
 import { driedNote } from "../sheet/water.ts";
-import { figure, legend } from "./figure.ts";
+import { figureCell, legend } from "./figure.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
 import { marksColumn, marksOf, plainFigure, rangedNotes, silentNotes, tallyFigure } from "./tallyFigure.ts";
 
@@ -72,14 +72,14 @@ export function linesTable(
       say(language, line.name),
       say(language, line.state ?? ""),
       writtenAmount(s, i, language),
-      figure(line.grams, { language }),
+      figureCell(line.grams, { language }),
       line.scaling === "held" ? (line.part ?? "") : say(language, line.scaling),
     ];
   });
   const { raw, cooked } = s.masses;
   const mass = (heading: string, grams: Exact): Row => ({
     kind: "total",
-    cells: [say(language, heading), "", "", figure(grams, { language }), ""],
+    cells: [say(language, heading), "", "", figureCell(grams, { language }), ""],
   });
   const portions = showFigure(s.values.portions, { language });
   const title = portions === "1" ? "{name}: 1 portion" : "{name}: {count} portions";
@@ -130,7 +130,7 @@ export function figuresTable(
     for (const id of inGroup) {
       const { name, unit } = components[id];
       const figures = [s.portion(id), per100g(s, id), s.total(id)].map((t) =>
-        t ? plainFigure(t, { language }) : figure(null, { language }),
+        t ? plainFigure(t, { language }) : figureCell(null, { language }),
       );
       const cells = [say(language, name), say(language, unit), ...figures, ...marks.cell(known.indexOf(id))];
       rows.push({ kind: "body", cells });

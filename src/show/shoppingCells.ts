@@ -1,7 +1,7 @@
 import type { Language } from "../document/language.ts";
 import { type Exact, exact } from "../number/exact.ts";
 import { type Cost, minorPlaces } from "../shop/cost.ts";
-import { figure } from "./figure.ts";
+import { figureCell } from "./figure.ts";
 import type { Cell, Table } from "./table.ts";
 
 /** The currency stands in the heading where there is one, else beside each figure. */
@@ -13,14 +13,14 @@ export function priceColumn(key: string, heading: string, costs: readonly Cost[]
 /** `named` writes the currency beside the figure. */
 export function money(cost: Cost, language: Language, named: boolean): Cell {
   const places = minorPlaces(cost.currency);
-  const tone = cost.bound === "exact" ? "known" : "at-least";
+  const tone = cost.bound === "point" ? "known" : "at-least";
   const how = { places, zeros: "keep", tone, language } as const;
-  return figure(exact(cost.value), named ? { ...how, unit: cost.currency } : how);
+  return figureCell(exact(cost.value), named ? { ...how, unit: cost.currency } : how);
 }
 
 /** Grams as a kitchen scale is read. */
 export function grams(of: Exact, language: Language): Cell {
-  return figure(of, { ...weighing(of), language });
+  return figureCell(of, { ...weighing(of), language });
 }
 
 /** Whole grams from 10 g up, tenths from 1 g, hundredths below. */

@@ -71,7 +71,7 @@ function* massRows(
 /** Money, in whole minor units; at least so much where something that it pays for has no price. */
 function costRow({ currency, value, bound }: Cost): TidyRow {
   const row = pointRow(value, currency);
-  return { component: "cost", ...row, bound, most: bound === "exact" ? row.most : undefined };
+  return { component: "cost", ...row, bound, most: bound === "point" ? row.most : undefined };
 }
 
 /** Where there is enough, as the cupboard says without a figure, nothing is known of how much. */

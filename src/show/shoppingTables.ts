@@ -8,7 +8,7 @@ import type { ShoppingLine } from "../shop/line.ts";
 import type { ShoppingList } from "../shop/list.ts";
 import { shoppingNotes } from "../shop/notes.ts";
 import { costTables } from "./costTables.ts";
-import { figure } from "./figure.ts";
+import { figureCell } from "./figure.ts";
 import { grams, money, priceColumn } from "./shoppingCells.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
 
@@ -39,7 +39,7 @@ function toBuyTable(list: ShoppingList, language: Language): Table {
         line.packs.length > 0 || line.leftOver.n > 0n ? grams(line.leftOver, language) : "",
       ),
       ...optional(priced, () =>
-        line.cost ? money(line.cost, language, others.length > 0) : figure(null, { language }),
+        line.cost ? money(line.cost, language, others.length > 0) : figureCell(null, { language }),
       ),
     ],
   });
@@ -79,7 +79,7 @@ function toBuyTable(list: ShoppingList, language: Language): Table {
 function toBuy(line: ShoppingLine, language: Language): Cell {
   const { weighOut } = line;
   if (weighOut) {
-    const grams = figure(weighOut, { unit: "g", language });
+    const grams = figureCell(weighOut, { unit: "g", language });
     if (line.pourOut) return { ...grams, text: pouredText(line.pourOut, language) };
     const pieces = piecesText(line, language);
     if (pieces === undefined) return grams;

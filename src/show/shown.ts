@@ -1,5 +1,5 @@
 import type { Language } from "../document/language.ts";
-import { Told } from "../number/told.ts";
+import { ToldResult } from "../number/told.ts";
 import { toHtml } from "./html.ts";
 import { toMarkdown } from "./markdown.ts";
 import type { Table } from "./table.ts";
@@ -44,7 +44,7 @@ export function notebookDisplay(x: Showable): NotebookDisplay {
  * Cox
  * ```
  */
-export abstract class Shown extends Told implements Tabular {
+export abstract class Shown extends ToldResult implements Tabular {
   constructor() {
     super();
     // A call while the module loads would keep the module in every bundle.

@@ -2,13 +2,13 @@ import { allergens } from "../food/allergens.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { type Exact, fraction } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { matchName } from "../scale/substitutes/match.ts";
 import { movesOf } from "../scale/substitutes/moves.ts";
 import type { Substitutes } from "../scale/substitutes/result.ts";
 import type { Tally } from "../sheet/tally.ts";
-import { figure } from "./figure.ts";
-import { type Figure, type Table, table } from "./table.ts";
+import { figureCell } from "./figure.ts";
+import { type Table, type TableFigure, table } from "./table.ts";
 import { plainFigure } from "./tallyFigure.ts";
 
 /** What could stand in and what it would change, the closest first. */
@@ -38,12 +38,12 @@ export function substitutesTables(s: Substitutes): readonly Table[] {
       rows: s.found.map((found) => {
         const moves = movesOf(s.of().sheet, found);
         const told = new Set([...found.changes, ...found.also].map(({ component }) => component));
-        const cell = (id: ComponentId, by: (id: ComponentId) => Tally): Figure =>
-          told.has(id) ? plainFigure(by(id), { significant: 2 }) : figure(null);
+        const cell = (id: ComponentId, by: (id: ComponentId) => Tally): TableFigure =>
+          told.has(id) ? plainFigure(by(id), { significant: 2 }) : figureCell(null);
         return [
           found.name,
           found.state ?? "",
-          figure(found.grams),
+          figureCell(found.grams),
           ...changed.map((id) => cell(id, (each) => moves.share(each).times(HUNDRED))),
           ...beside.map((id) => cell(id, moves.by)),
         ];
@@ -77,7 +77,7 @@ function leftNotes(s: Substitutes): string[] {
   const { without, outside } = s;
   const grams = (f: Exact): string => showFigure(f, { unit: "g" });
   const amounts = outside.map(({ food, grams: needed, least, most }) => {
-    const end = compare(needed, most) > 0 ? `at most ${grams(most)}` : `at least ${grams(least)}`;
+    const end = compareRatios(needed, most) > 0 ? `at most ${grams(most)}` : `at least ${grams(least)}`;
     return `${food} (${grams(needed)}, served ${end})`;
   });
   return [

@@ -2,7 +2,7 @@ import { type Language, say } from "../document/language.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { absolute, type Exact, fraction, ONE, over, plus, sum, ZERO } from "../number/exact.ts";
-import { compare } from "../number/ratio.ts";
+import { compareRatios } from "../number/ratio.ts";
 import { missedOf } from "../plan/missed.ts";
 import type { Plan } from "../plan/planned.ts";
 import type { Portion } from "../plan/portion.ts";
@@ -85,7 +85,7 @@ function meanNotes(plan: Plan, language: Language): readonly string[] {
 function furthest(plan: Plan, missing: readonly Portion[], language: Language): string {
   const [worst] = missing
     .map((portion) => ({ portion, off: offOf(portion) }))
-    .sort((a, b) => compare(b.off, a.off));
+    .sort((a, b) => compareRatios(b.off, a.off));
   if (!worst) return "";
   const [first, ...others] = missedOf(worst.portion, language);
   const meal = nameOf(plan.meals, worst.portion.meal);
@@ -100,7 +100,7 @@ function farthestMet(plan: Plan, served: readonly Portion[], language: Language)
   const all = served.flatMap(({ meal, drift }) =>
     (drift?.demands ?? []).flatMap(({ of, off }) => (off && off.n !== 0n ? [{ meal, of, off }] : [])),
   );
-  const [worst] = all.sort((a, b) => compare(absolute(b.off), absolute(a.off)));
+  const [worst] = all.sort((a, b) => compareRatios(absolute(b.off), absolute(a.off)));
   if (!worst) return "";
   const off = `${worst.off.n > 0n ? "+" : ""}${showPercent(worst.off, { significant: 2, language })}`;
   const told = say(language, "{component} {off}", { component: say(language, worst.of), off });
@@ -110,7 +110,7 @@ function farthestMet(plan: Plan, served: readonly Portion[], language: Language)
 
 function offOf({ drift, misses }: Portion): Exact {
   const measured = drift?.demands.flatMap(({ off, holds }) => (off && !holds ? [absolute(off)] : [])) ?? [];
-  if (measured.length > 0) return measured.reduce((a, b) => (compare(a, b) > 0 ? a : b));
+  if (measured.length > 0) return measured.reduce((a, b) => (compareRatios(a, b) > 0 ? a : b));
   return fraction(BigInt(misses.length));
 }
 
@@ -139,7 +139,7 @@ function servedTable(plan: Plan, language: Language): Table {
           { key: "all", heading: say(language, "In all"), ...end },
         ],
     rows: dishes.map(({ name, times, each, all }): Cell[] => {
-      const sorted = [...each].sort(([, a], [, b]) => compare(a, b));
+      const sorted = [...each].sort(([, a], [, b]) => compareRatios(a, b));
       const told = (found: readonly [string, Exact] | undefined): string =>
         found
           ? say(language, "{grams}, {person}", {

@@ -22,7 +22,7 @@ const TONES = [
 ] as const;
 
 /** A number in a table: what a person reads, and the exact value that a program reads. */
-export interface Figure {
+export interface TableFigure {
   /** As shown, bound and mark included: `at least 4.1`, `?`. Never empty. */
   readonly text: string;
   /** Exact decimal or fraction text (`61.5`, `1/3`) in the column's unit; null where unknown. */
@@ -31,7 +31,7 @@ export interface Figure {
 }
 
 /** One place in a table: words, or a figure. */
-export type Cell = string | Figure;
+export type Cell = string | TableFigure;
 
 export interface Column {
   /** Names the column in records: not empty, not repeated, not `__proto__`. */
@@ -196,7 +196,7 @@ function checkFigure(cell: unknown, path: Path, faults: Fault[]): void {
     faults.push(wrong(path, "this is neither words nor a figure", "give text, or text, value and tone"));
     return;
   }
-  const { text, value, tone } = cell as { [K in keyof Figure]?: unknown };
+  const { text, value, tone } = cell as { [K in keyof TableFigure]?: unknown };
   if (typeof text !== "string" || text.trim() === "") {
     faults.push(wrong([...path, "text"], "a figure that shows nothing", 'show a number, or "?" if unknown'));
   }

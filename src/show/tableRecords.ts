@@ -33,7 +33,7 @@ export function boundedColumns(t: Table): (readonly [key: string, column: number
     const bound = `${key}Bound`;
     const isBounded = t.rows.some((row) => {
       const said = row.kind === "body" ? boundOf(row.cells[i]) : null;
-      return said !== null && said !== "exact";
+      return said !== null && said !== "point";
     });
     return isBounded && !keys.includes(bound) ? [[bound, i] as const] : [];
   });
@@ -42,13 +42,13 @@ export function boundedColumns(t: Table): (readonly [key: string, column: number
 /** How a figure bounds the truth; nothing of words. */
 export function boundOf(
   cell: Cell | undefined,
-): "exact" | "at-least" | "at-most" | "between" | "unknown" | null {
+): "point" | "at-least" | "at-most" | "between" | "unknown" | null {
   if (cell === undefined || typeof cell === "string") return null;
   if (cell.value === null) return "unknown";
   if (cell.tone === "trace") return "at-least";
   const { tone } = cell;
   const isBound = tone === "at-least" || tone === "at-most" || tone === "between" || tone === "unknown";
-  return isBound ? tone : "exact";
+  return isBound ? tone : "point";
 }
 
 function datum(cell: Cell | null, figures: "number" | "exact"): string | number | null {

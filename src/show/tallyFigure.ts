@@ -1,25 +1,25 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
 import type { FigureOptions } from "../measure/showFigure.ts";
 import type { Tally } from "../sheet/tally.ts";
-import { figure, markOf, rangeFigure } from "./figure.ts";
-import type { Column, Figure, Tone } from "./table.ts";
+import { figureCell, markOf, rangeFigure } from "./figure.ts";
+import type { Column, TableFigure, Tone } from "./table.ts";
 
 /**
  * A tally as a table shows it: bound and provenance said, unknown looking unknown. A middle figure is
  * not shown for what it is no bound of: its ends are, or the one end that there is.
  */
-export function tallyFigure(tally: Tally, how: FigureOptions = {}): Figure {
+export function tallyFigure(tally: Tally, how: FigureOptions = {}): TableFigure {
   const tone = toneOf(tally);
-  if (tone === "unknown") return figure(null, how);
-  return tone === "between" ? endsFigure(tally, how) : figure(tally.value, { ...how, tone });
+  if (tone === "unknown") return figureCell(null, how);
+  return tone === "between" ? endsFigure(tally, how) : figureCell(tally.value, { ...how, tone });
 }
 
 /** A tally as {@link tallyFigure} shows it, its letter left to a column of marks: see {@link marksOf}. */
-export function plainFigure(tally: Tally, how: FigureOptions = {}): Figure {
+export function plainFigure(tally: Tally, how: FigureOptions = {}): TableFigure {
   const shown = tallyFigure(tally, how);
   const isLetter =
     MARKED.some((tone) => tone === shown.tone) && (shown.tone !== "trace" || tally.value.n !== 0n);
-  return isLetter ? { ...figure(tally.value, how), tone: shown.tone } : shown;
+  return isLetter ? { ...figureCell(tally.value, how), tone: shown.tone } : shown;
 }
 
 const MARKED = ["trace", "borrowed", "calculated", "derived", "presumed"] as const;
@@ -60,10 +60,10 @@ export function marksColumn(
 export function endsFigure(
   { value, ends: { low, high } }: Pick<Tally, "value" | "ends">,
   how: FigureOptions = {},
-): Figure {
+): TableFigure {
   if (low && high) return rangeFigure(value, low, high, how);
-  if (low) return figure(low, { ...how, tone: "at-least" });
-  return high ? figure(high, { ...how, tone: "at-most" }) : figure(null, how);
+  if (low) return figureCell(low, { ...how, tone: "at-least" });
+  return high ? figureCell(high, { ...how, tone: "at-most" }) : figureCell(null, how);
 }
 
 /** Whether the ends tell more than the bound does: the most is known, or the value is a middle figure. */

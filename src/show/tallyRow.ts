@@ -25,7 +25,7 @@ export function pointRow(amount: Ratio, unit: string): FigureRow {
   return {
     amount,
     unit,
-    bound: "exact",
+    bound: "point",
     least: amount,
     most: amount,
     coverage: WHOLE,

@@ -2,7 +2,7 @@ import { type Language, say } from "../document/language.ts";
 import { fraction } from "../number/exact.ts";
 import type { EnergyShares } from "../sheet/energy.ts";
 import type { Tally } from "../sheet/tally.ts";
-import { figure, legend } from "./figure.ts";
+import { figureCell, legend } from "./figure.ts";
 import { type Row, type Table, table } from "./table.ts";
 import { silentNotes, tallyFigure } from "./tallyFigure.ts";
 import { tallyRow } from "./tallyRow.ts";
@@ -35,7 +35,7 @@ export function tallyTidy(tally: Tally, asked: Asked): Tidy {
 export function energyTables(e: EnergyShares, language: Language): readonly Table[] {
   const rows: Row[] = [
     ...e.shares.map(({ of, energy, percent }): Row => {
-      const share = figure(fraction(BigInt(percent)), { language });
+      const share = figureCell(fraction(BigInt(percent)), { language });
       return { kind: "body", cells: [say(language, of), tallyFigure(energy, { language }), share] };
     }),
     { kind: "total", cells: [say(language, "Energy"), tallyFigure(e.energy, { language }), ""] },

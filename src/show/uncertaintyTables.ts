@@ -1,7 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { fraction, times } from "../number/exact.ts";
 import type { Uncertainty } from "../sheet/uncertain.ts";
-import { figure } from "./figure.ts";
+import { figureCell } from "./figure.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
 import { pointRow } from "./tallyRow.ts";
 import type { Asked, Tidy, TidyRow } from "./tidy.ts";
@@ -19,7 +19,7 @@ export function uncertaintyTables(u: Uncertainty, language: Language): readonly 
         { key: "what", heading: say(language, "What") },
         { key: "value", heading: say(language, "Value"), align: "end", ...unit },
       ],
-      rows: shown(u).map(([what, value]) => row(say(language, what), figure(value, { language }))),
+      rows: shown(u).map(([what, value]) => row(say(language, what), figureCell(value, { language }))),
       notes:
         unsaid === ""
           ? []
@@ -31,7 +31,7 @@ export function uncertaintyTables(u: Uncertainty, language: Language): readonly 
         { key: "line", heading: say(language, "Line") },
         { key: "share", heading: say(language, "Share of the variance"), unit: "%", align: "end" },
       ],
-      rows: u.by.map(({ line, share }) => row(line, figure(times(share, fraction(100n)), { language }))),
+      rows: u.by.map(({ line, share }) => row(line, figureCell(times(share, fraction(100n)), { language }))),
     }),
   ];
 }

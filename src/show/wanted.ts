@@ -4,7 +4,7 @@ import { didYouMean } from "../number/near.ts";
 import { type Asked, checkAsked } from "./tidy.ts";
 
 /** Which rows are wanted, by what they are of. */
-export interface Wanted {
+export interface WantedRows {
   /** Components in registry order. */
   readonly ids: readonly ComponentId[];
   /** Whether rows of this are wanted: a component, `mass`, a column of one's own. */
@@ -15,7 +15,7 @@ export interface Wanted {
  * Reads what records are asked for. Other names than those of components are `mass`, `amount` (as a recipe writes it) and those that the
  * result has of its own. Throws `table-malformed` for what asks for none, and `component-unknown` for the first name that nothing is called by.
  */
-export function wanted(asked: Asked, own: Iterable<string> = []): Wanted {
+export function wanted(asked: Asked, own: Iterable<string> = []): WantedRows {
   checkAsked(asked);
   const { components } = asked;
   if (components === undefined) return { ids: listedIds, has: () => true };

@@ -18,10 +18,10 @@ import type { BorrowBasis } from "../../src/food/lending.ts";
 import type { FoodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { exact } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import { between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { figure } from "../../src/show/figure.ts";
+import { figureCell } from "../../src/show/figure.ts";
 import { type Cell, table } from "../../src/show/table.ts";
 import { toText } from "../../src/show/text.ts";
 
@@ -88,13 +88,13 @@ function quantile(sorted: readonly number[], share: number): number {
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0;
 }
 
-const cell = (x: number): ReturnType<typeof figure> =>
-  Number.isNaN(x) ? figure(null) : figure(exact(x.toFixed(6)), { significant: 2 });
+const cell = (x: number): ReturnType<typeof figureCell> =>
+  Number.isNaN(x) ? figureCell(null) : figureCell(exact(x.toFixed(6)), { significant: 2 });
 
 function distribution(
   name: string,
   trials: readonly Trial[],
-): readonly (string | ReturnType<typeof figure>)[] {
+): readonly (string | ReturnType<typeof figureCell>)[] {
   const real = trials.filter((t) => t.hidden > 0);
   const errors = real.map((t) => (100 * Math.abs(t.borrowed - t.hidden)) / t.hidden).sort((a, b) => a - b);
   const within = (most: number): number => (100 * errors.filter((e) => e <= most).length) / errors.length;
@@ -126,7 +126,7 @@ function rangeRow(group: ComponentGroup): readonly Cell[] {
       const limited = most !== undefined;
       return {
         limited,
-        held: limited && compare(least, hidden) <= 0 && compare(hidden, most) <= 0,
+        held: limited && compareRatios(least, hidden) <= 0 && compareRatios(hidden, most) <= 0,
       };
     });
   });

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { bench, describe } from "vitest";
 import { layOut, objectivesOf, solve } from "../../src/scale/engine/programme.ts";
-import { problemOf } from "../../src/scale/engine/task.ts";
+import { taskProblem } from "../../src/scale/engine/task.ts";
 import { readTask } from "../../src/scale/fit/read.ts";
 import { fit } from "../../src/scale/fit.ts";
 import { runs } from "../runs.ts";
@@ -35,7 +35,7 @@ for (const moving of [2, 4, 8, 16, 200]) {
   };
   const all: World[] = fc.sample(worlds(shape), { seed: 1, numRuns: runs(moving < 100 ? 64 : 8) });
   const laidOut = all.map(({ sheet, demands }) => {
-    const { model, constraints } = problemOf(readTask(sheet, demands, {}));
+    const { model, constraints } = taskProblem(readTask(sheet, demands, {}));
     const layout = layOut(model, constraints, false);
     return { layout, objectives: objectivesOf(layout) };
   });

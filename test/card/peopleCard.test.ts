@@ -61,7 +61,7 @@ describe("the card of someone whose body the plan knows", () => {
       ]),
       allergens: fc.subarray(["celery", "egg"] as const),
     });
-    const plain = {
+    const plain: { readonly [A in Authority]?: string } = {
       uk: card(planFor({ person: { ...body, mass: "60 kg" } }, "uk")),
       us: card(planFor({ person: { ...body, mass: "60 kg" } }, "us")),
       eu: card(planFor({ person: { ...body, mass: "60 kg" } }, "eu")),

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { personCard } from "../../src/card/personCard.ts";
 import { cookingSchedule } from "../../src/cook/cookingSchedule.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText as exactText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { LineInput } from "../../src/recipe/document.ts";
 import { sheet } from "../../src/sheet/build.ts";

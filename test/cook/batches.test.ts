@@ -7,7 +7,7 @@ import {
 } from "../../src/cook/cookingSchedule.ts";
 import { partOf } from "../../src/cook/vessel.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, minus, over, plus, sum, ZERO } from "../../src/number/exact.ts";
 import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
@@ -131,14 +131,14 @@ function holds(schedule: CookingSchedule): void {
     const own = schedule.batches.filter(({ recipe }) => recipe === id);
     for (const { left, draws, sheet: s, exact } of own) {
       expect(left.n >= 0n).toBe(true);
-      expect(toText(plus(left, sum(draws.map(({ grams }) => grams))))).toBe(toText(s.masses.cooked));
+      expect(exactText(plus(left, sum(draws.map(({ grams }) => grams))))).toBe(exactText(s.masses.cooked));
       expect(minus(s.masses.cooked, exact.masses.cooked).n >= 0n).toBe(true);
     }
     for (const of of quantities) {
       const batch = sum(own.map((each) => of(each.sheet)));
       const rest = sum(own.map(({ sheet: s, left }) => of(partOf(s, over(left, s.masses.cooked)))));
       const taken = sum(allSheets(schedule).map((s) => drawnIn(s, id, of)));
-      expect(toText(batch)).toBe(toText(plus(taken, rest)));
+      expect(exactText(batch)).toBe(exactText(plus(taken, rest)));
     }
   }
 }
@@ -220,7 +220,7 @@ describe("nested recipes", () => {
             }
           }
           for (const { food, needed } of list.lines)
-            expect(toText(needed)).toBe(toText(grams.get(food) ?? ZERO));
+            expect(exactText(needed)).toBe(exactText(grams.get(food) ?? ZERO));
         },
       ),
       { numRuns: runs(8) },
@@ -251,8 +251,8 @@ describe("nested recipes", () => {
     const inPot = session?.pots[0]?.sheet.plan.lines.find(({ line }) => line.key === "paste");
     const batch = schedule.batches.find(({ recipe }) => recipe === "paste");
     expect(schedule.batches.some(({ drift }) => drift !== undefined)).toBe(true);
-    expect(toText(inPot?.nested?.per100g("sodium").value ?? ZERO)).toBe(
-      toText(batch?.sheet.per100g("sodium").value ?? ZERO),
+    expect(exactText(inPot?.nested?.per100g("sodium").value ?? ZERO)).toBe(
+      exactText(batch?.sheet.per100g("sodium").value ?? ZERO),
     );
   });
 });

@@ -5,7 +5,7 @@ import {
   type ScheduleOptions,
 } from "../../src/cook/cookingSchedule.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, fraction, plus, sum, times, ZERO } from "../../src/number/exact.ts";
 import type { DayInput, PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
@@ -126,24 +126,26 @@ describe("a menu of days, cooked", () => {
       }
       for (const [dish, grams] of cooked) {
         const own = schedule.servings.filter((each) => each.dish === dish);
-        expect(toText(sum(own.map(({ portion, count }) => times(portion.grams, count))))).toBe(toText(grams));
+        expect(exactText(sum(own.map(({ portion, count }) => times(portion.grams, count))))).toBe(
+          exactText(grams),
+        );
       }
       // Bow is served three times, cox four, each what the plan has for that meal but for rounding.
       for (const { person, meal, portion, count } of schedule.servings.filter(
         (each) => each.dish === "dal",
       )) {
-        expect(toText(count)).toBe("1");
+        expect(exactText(count)).toBe("1");
         const planned = plan.dish(meal, "dal").serving(person).grams;
         const off = portion.grams.minus(planned).abs();
         expect(off.comparedTo(kitchen ? fraction(6n) : ZERO) <= 0).toBe(true);
       }
-      const needed = (food: string): string => toText(shoppingList(schedule).line(food).needed);
+      const needed = (food: string): string => exactText(shoppingList(schedule).line(food).needed);
       const eaten = schedule.eaten().flatMap(({ sheets }) => sheets);
       for (const food of ["lentils-red-dry", "rice-white-long-dry", "pumpkin-seeds"]) {
         const all = eaten.flatMap((s) =>
           s.lines.filter((line) => line.food === food).map(({ grams }) => grams),
         );
-        expect(needed(food)).toBe(toText(sum(all)));
+        expect(needed(food)).toBe(exactText(sum(all)));
       }
     }
   });

@@ -9,7 +9,7 @@ import {
 import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText as exactText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import {
   type Exact,
   equals,
@@ -21,7 +21,7 @@ import {
   times,
   ZERO,
 } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import type { PersonInput, PortionDemands } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
@@ -170,13 +170,13 @@ describe("a cooking schedule", () => {
         for (const { pots } of cookingSchedule(w.plan, w.how).sessions) {
           for (const { sheet: s, runs, vessel } of pots) {
             const room = (of: Sheet): Exact =>
-              compare(of.masses.raw, of.masses.cooked) > 0 ? of.masses.raw : of.masses.cooked;
+              compareRatios(of.masses.raw, of.masses.cooked) > 0 ? of.masses.raw : of.masses.cooked;
             const size = vessel?.capacity.value ?? ZERO;
             for (const [, of] of quantities(w.plan)) {
               const parts = runs.map((run) => times(of(run.sheet), run.count));
               expect(text(sum(parts))).toBe(text(of(s)));
             }
-            const fits = (of: Exact): boolean => compare(of, size) <= 0;
+            const fits = (of: Exact): boolean => compareRatios(of, size) <= 0;
             const count = sum(runs.map(({ count }) => count)).n;
             expect(text(vessel?.needs?.value ?? exact(-1))).toBe(text(room(s)));
             if (vessel?.fit === "fits") expect([fits(room(s)), count]).toEqual([true, 1n]);

@@ -9,7 +9,7 @@ import { partOf } from "../../src/cook/vessel.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { amount, gramsOf } from "../../src/measure/amount.ts";
 import type { Kitchen } from "../../src/measure/kitchen.ts";
-import { toText as exactText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
 import {
   absolute,
@@ -22,7 +22,7 @@ import {
   times,
   ZERO,
 } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { Demand } from "../../src/scale/demand.ts";
@@ -246,7 +246,7 @@ describe("a session for a plan's kitchen", () => {
               );
               const [first = ZERO] = sizes;
               for (const size of sizes)
-                expect(compare(absolute(minus(size, first)), step)).toBeLessThanOrEqual(0);
+                expect(compareRatios(absolute(minus(size, first)), step)).toBeLessThanOrEqual(0);
             }
           }
         }
@@ -282,8 +282,8 @@ describe("a session for a plan's kitchen", () => {
         if (!vessel || vessel.fit === "overflows") continue;
         for (const { sheet: s } of runs) {
           const { raw, cooked } = s.masses;
-          const room = compare(raw, cooked) > 0 ? raw : cooked;
-          expect(compare(room, vessel.capacity.value)).toBeLessThanOrEqual(0);
+          const room = compareRatios(raw, cooked) > 0 ? raw : cooked;
+          expect(compareRatios(room, vessel.capacity.value)).toBeLessThanOrEqual(0);
         }
         const all = sum(runs.map(({ count }) => count)).n;
         expect(vessel.fit).toBe(all === 1n ? "fits" : "several");
@@ -369,7 +369,7 @@ describe("a week of a measured plan", () => {
     );
     const [pot] = wednesday?.pots ?? [];
     expect(pot?.drift?.line).toBeDefined();
-    expect(compare(absolute(pot?.drift?.drift ?? exact(1)), exact("0.03"))).toBe(-1);
+    expect(compareRatios(absolute(pot?.drift?.drift ?? exact(1)), exact("0.03"))).toBe(-1);
     expect(shown).toContain("rounded to what the kitchen can measure: ");
     expect(wednesday?.notes.map(({ code }) => code)).toContain("measured");
     // It stands under the pot that it speaks of, and is no row of what to heed.
@@ -474,7 +474,7 @@ describe("a week of a measured plan", () => {
     for (const { person, portion, count: exactCount, days: on } of rests) {
       const [own] = sizes(person);
       const more = minus(portion.grams, own?.portion.grams ?? ZERO);
-      expect(compare(more, times(own?.portion.grams ?? ZERO, exact("0.02")))).toBeLessThanOrEqual(0);
+      expect(compareRatios(more, times(own?.portion.grams ?? ZERO, exact("0.02")))).toBeLessThanOrEqual(0);
       expect([exactCount.n, on]).toEqual([1n, ["Thu"]]);
     }
   });

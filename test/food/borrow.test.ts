@@ -3,14 +3,14 @@ import { describe, expect, it } from "vitest";
 import { type BorrowOptions, borrow } from "../../src/food/borrow.ts";
 import { type ComponentId, componentIds, components } from "../../src/food/components.ts";
 import { readFigure } from "../../src/food/composition.ts";
-import { marksOf } from "../../src/food/figure.ts";
+import { figureMarks } from "../../src/food/figure.ts";
 import type { FoodInput } from "../../src/food/food.ts";
 import { lenders } from "../../src/food/lend.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, exact, fraction, minus, times } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/errorOf.ts";
 import { runs } from "../runs.ts";
@@ -24,7 +24,7 @@ const food = (id: string, per100g: FoodInput["per100g"], more: Partial<FoodInput
   ...more,
 });
 const value = (f: FoodInput, id: ComponentId): Exact => readFigure(f, id).value;
-const inGrams = (f: FoodInput, id: ComponentId): string => toText(value(f, id));
+const inGrams = (f: FoodInput, id: ComponentId): string => exactText(value(f, id));
 
 /** A lender as complete as SR28 has it, and a food of half its protein, a quarter of its fat and twice its solids. */
 const lender = food("lender", {
@@ -61,7 +61,7 @@ describe("borrow", () => {
     expect(inGrams(borrow(table, { ...how, basis: "weight" }).get("silent"), "iron")).toBe("2");
     // Neither water nor fat: 19 g against 6 g.
     expect(inGrams(borrow(table, { ...how, basis: "fat-free-dry-matter" }).get("silent"), "iron")).toBe(
-      toText(exact("19/3")),
+      exactText(exact("19/3")),
     );
     expect(inGrams(borrow(table, { ...how, basis: "weight" }).get("silent"), "leucine")).toBe("0.3");
   });
@@ -69,7 +69,7 @@ describe("borrow", () => {
   it("goes by weight where a water is not known, and says so", () => {
     const dry = foodTable([lender, food("silent", { protein: 4 })]);
     const { value: iron, note } = readFigure(borrow(dry, how).get("silent"), "iron");
-    expect([toText(iron), note]).toEqual(["2", "lender: by weight, × 1; test"]);
+    expect([exactText(iron), note]).toEqual(["2", "lender: by weight, × 1; test"]);
     expect(
       errorOf(() => borrow(dry, { ...how, components: ["iron"], basis: "dry-matter" })).faults[0]?.message,
     ).toMatch(/dry matter of silent is not known/);
@@ -77,7 +77,7 @@ describe("borrow", () => {
 
   it("keeps intervals, and says lender, ratio and what the lender said", () => {
     const { kind, low, high, note } = readFigure(full, "lysine");
-    expect([kind, low && toText(low), high && toText(high), note]).toEqual([
+    expect([kind, low && exactText(low), high && exactText(high), note]).toEqual([
       "borrowed",
       "0.15",
       "0.25",
@@ -100,7 +100,7 @@ describe("borrow", () => {
       borrow(table, how),
     );
     const { borrowed, bound, complete } = s.total("iron");
-    expect([borrowed, bound, complete]).toEqual([["silent"], "exact", true]);
+    expect([borrowed, bound, complete]).toEqual([["silent"], "point", true]);
     expect(s.total("potassium").borrowed).toEqual([]);
   });
 
@@ -294,7 +294,7 @@ describe("borrowing, as a property", () => {
           }
           if (figure.kind !== "borrowed") continue;
           // What the lender has borrowed itself, here or in its source, goes no further.
-          expect(marksOf(readFigure(from, id))).not.toContain("borrowed");
+          expect(figureMarks(readFigure(from, id))).not.toContain("borrowed");
           expect(ids.includes(id) || starterFoods.get(a).per100g[id] === undefined).toBe(true);
           const { group } = components[id];
           const base = (f: FoodInput): Exact =>
@@ -307,7 +307,7 @@ describe("borrowing, as a property", () => {
           const [mine, theirs] = weighed
             ? [figure.value, value(from, id)]
             : [times(figure.value, base(from)), times(value(from, id), base(into))];
-          expect([id, compare(mine, theirs)]).toEqual([id, 0]);
+          expect([id, compareRatios(mine, theirs)]).toEqual([id, 0]);
         }
       }),
       { numRuns: runs(150) },
@@ -319,7 +319,8 @@ describe("borrowing, as a property", () => {
       fc.property(fc.constantFrom(...raw), hidden, (id, ids) => {
         const kept = ids.filter((each) => !["protein", "fat", "water", "energy", "folicAcid"].includes(each));
         const twin = { ...starterFoods.get(id), id: "twin" };
-        const lends = (each: ComponentId): boolean => !marksOf(readFigure(twin, each)).includes("borrowed");
+        const lends = (each: ComponentId): boolean =>
+          !figureMarks(readFigure(twin, each)).includes("borrowed");
         const given = kept.filter((each) => twin.per100g[each] !== undefined && lends(each));
         if (given.length === 0) return;
         const back = borrow(starterFoods.with([without(id, given), twin]), { into: id, from: "twin" }).get(
@@ -328,7 +329,7 @@ describe("borrowing, as a property", () => {
         for (const each of given) {
           // Amino acids of a food with no protein have nothing to go by, and are presumed zero anyway.
           const read = readFigure(back, each);
-          expect([each, toText(read.value)]).toEqual([each, inGrams(twin, each)]);
+          expect([each, exactText(read.value)]).toEqual([each, inGrams(twin, each)]);
         }
       }),
       { numRuns: runs(150) },

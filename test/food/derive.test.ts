@@ -5,7 +5,7 @@ import { compose, readFigure } from "../../src/food/composition.ts";
 import { formulas } from "../../src/food/data/formulas.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, exact, fraction, plus } from "../../src/number/exact.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { cooking } from "../../src/sheet/cooking.ts";
@@ -17,7 +17,7 @@ function food(per100g: FoodInput["per100g"], more: Partial<FoodInput> = {}): Foo
 
 const value = (f: FoodInput, id: ComponentId): string | undefined => {
   const figure = readFigure(f, id);
-  return figure.kind === "missing" ? undefined : toText(figure.value);
+  return figure.kind === "missing" ? undefined : exactText(figure.value);
 };
 
 describe("derived figures", () => {
@@ -81,7 +81,7 @@ describe("derived figures", () => {
   ];
   it.each(cases)("%s", (_, per100g, id, expected) => {
     const made = readFigure(food(per100g), id);
-    expect([made.kind, toText(made.value)]).toEqual(["derived", expected]);
+    expect([made.kind, exactText(made.value)]).toEqual(["derived", expected]);
     expect(made.note).toBe(made.formula?.formula);
     for (const input of Object.keys(per100g) as ComponentId[]) {
       const { [input]: _, ...rest } = per100g;
@@ -94,13 +94,13 @@ describe("derived figures", () => {
     fc.assert(
       fc.property(hundredths, hundredths, (retinol, more) => {
         // Activity equivalents are never less than the retinol among them.
-        const vitaminARae = toText(plus(exact(retinol), exact(more)));
+        const vitaminARae = exactText(plus(exact(retinol), exact(more)));
         const vitaminARe = value(food({ vitaminARae, retinol }), "vitaminARe") ?? "none";
         expect(value(food({ vitaminARe, retinol }), "vitaminARae")).toBe(vitaminARae);
         const salt = value(food({ sodium: more }), "salt") ?? "none";
-        expect(value(food({ salt }), "sodium")).toBe(toText(exact(more)));
+        expect(value(food({ salt }), "sodium")).toBe(exactText(exact(more)));
         const folate = value(food({ foodFolate: more, folicAcid: retinol }), "folate") ?? "none";
-        expect(value(food({ folate, folicAcid: retinol }), "foodFolate")).toBe(toText(exact(more)));
+        expect(value(food({ folate, folicAcid: retinol }), "foodFolate")).toBe(exactText(exact(more)));
         // Both ways to dietary folate equivalents come to the same.
         expect(value(food({ folate, folicAcid: retinol }), "folateDfe")).toBe(
           value(food({ foodFolate: more, folicAcid: retinol }), "folateDfe"),
@@ -147,7 +147,7 @@ describe("derived figures", () => {
       food({ carbohydrateByDifference: "10.0", fibre: "10.4" }),
       "availableCarbohydrate",
     );
-    expect(toText(made.value)).toBe("0");
+    expect(exactText(made.value)).toBe("0");
     expect(made.note).toMatch(/below 0/);
   });
 });
@@ -155,7 +155,7 @@ describe("derived figures", () => {
 describe("what is uncertain of the inputs", () => {
   const kinds = (f: FoodInput, id: ComponentId): unknown => {
     const { kind, inputs, value: v, low, high } = readFigure(f, id);
-    return { kind, inputs, value: toText(v), low: low && toText(low), high: high && toText(high) };
+    return { kind, inputs, value: exactText(v), low: low && exactText(low), high: high && exactText(high) };
   };
 
   it("stays: a trace or a limit that is added leaves the sum at least", () => {
@@ -208,7 +208,7 @@ describe("what is uncertain of the inputs", () => {
       derived: ["x"],
       borrowed: ["x"],
       presumed: ["x"],
-      bound: "exact",
+      bound: "point",
     });
   });
 
@@ -319,12 +319,12 @@ describe("retention", () => {
   const leaving = (shares: readonly (readonly [ComponentId, string])[]): ((id: ComponentId) => string) => {
     const left = new Map(shares.map(([id, share]) => [id, exact(share)]));
     const { figures } = compose(carrot, left);
-    return (id) => toText(figures[componentIds.indexOf(id)]?.value ?? fraction(-1n));
+    return (id) => exactText(figures[componentIds.indexOf(id)]?.value ?? fraction(-1n));
   };
 
   it("of an input carries over to what is computed from it, unless that has a share of its own", () => {
     // 8000/12 + 3000/24 = 791.66…; with half the beta-carotene 8000/24 + 3000/24.
-    expect(leaving([["betaCarotene", "0.5"]])("vitaminARae")).toBe(toText(exact("11000/24")));
+    expect(leaving([["betaCarotene", "0.5"]])("vitaminARae")).toBe(exactText(exact("11000/24")));
     expect(
       leaving([
         ["betaCarotene", "0.5"],
@@ -337,6 +337,6 @@ describe("retention", () => {
     const wine = food({ water: 80, protein: 0, fat: 0, ash: 0, alcohol: 10 });
     const left = new Map<ComponentId, Exact>([["alcohol", exact("0.4")]]);
     const at = componentIds.indexOf("carbohydrateByDifference");
-    expect(toText(compose(wine, left).figures[at]?.value ?? exact(-1))).toBe("10");
+    expect(exactText(compose(wine, left).figures[at]?.value ?? exact(-1))).toBe("10");
   });
 });

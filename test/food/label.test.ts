@@ -8,7 +8,7 @@ import type { FoodInput } from "../../src/food/food.ts";
 import { foodFromLabel } from "../../src/food/label.ts";
 import type { LabelInput } from "../../src/food/labelDocument.ts";
 import { foodTable } from "../../src/food/table.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
 import { exact } from "../../src/number/exact.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -32,8 +32,8 @@ const eu = (figures: LabelInput["figures"], per = "100 g"): FoodInput =>
 function span(food: FoodInput, id: ComponentId): string {
   const { kind, value, low, high } = readFigure(food, id);
   return kind === "below"
-    ? `below ${toText(high ?? exact(-1))}`
-    : `${toText(value)} [${low && toText(low)}, ${high && toText(high)}]`;
+    ? `below ${exactText(high ?? exact(-1))}`
+    : `${exactText(value)} [${low && exactText(low)}, ${high && exactText(high)}]`;
 }
 
 describe("a US label", () => {
@@ -148,7 +148,7 @@ describe("an EU label", () => {
       "energy",
       "1046 kJ",
       "energy",
-      `250 [${toText(exact("1045500/4184"))}, ${toText(exact("1046500/4184"))}]`,
+      `250 [${exactText(exact("1045500/4184"))}, ${exactText(exact("1046500/4184"))}]`,
     ],
     ["fat", "3.2 g", "fat", "3.2 [3.15, 3.25]"],
     ["fat", "3,2 g", "fat", "3.2 [3.15, 3.25]"],

@@ -5,7 +5,7 @@ import type { FoodInput } from "../../src/food/food.ts";
 import { derivations } from "../../src/food/starter/derivation.ts";
 import { shelves, starterFoodInputs } from "../../src/food/starter/index.ts";
 import { iodine } from "../../src/food/starter/iodine.ts";
-import { lenders } from "../../src/food/starter/lenders.ts";
+import { starterLenders } from "../../src/food/starter/lenders.ts";
 import { panels } from "../../src/food/starter/row.ts";
 import { FoodTable, foodTable } from "../../src/food/table.ts";
 import * as foods from "../../src/foods.ts";
@@ -156,12 +156,15 @@ describe("starter foods", () => {
       const places = new Set(cells.flatMap((cell) => /[A-Za-z](\d)$/.exec(cell)?.[1] ?? []));
       const named = row.lenders?.split(" ") ?? [];
       expect([row.id, [...places].sort()]).toEqual([row.id, named.map((_, i) => String(i))]);
-      for (const ndb of named) expect([row.id, ndb, lenders[ndb]]).toEqual([row.id, ndb, expect.any(String)]);
+      for (const ndb of named)
+        expect([row.id, ndb, starterLenders[ndb]]).toEqual([row.id, ndb, expect.any(String)]);
       for (const cell of cells) for (const letter of cell.match(/[A-Za-z]/g) ?? []) letters.add(letter);
     }
     for (const letter of letters) expect([letter, derivations[letter]]).toEqual([letter, expect.anything()]);
     expect(Object.keys(derivations).filter((letter) => !letters.has(letter))).toEqual([]);
-    expect(Object.keys(lenders).filter((ndb) => !rows.some((row) => row.lenders?.includes(ndb)))).toEqual([]);
+    expect(
+      Object.keys(starterLenders).filter((ndb) => !rows.some((row) => row.lenders?.includes(ndb))),
+    ).toEqual([]);
   });
 
   it("read a food's figures once", () => {

@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { gunzipSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
 import { shelves } from "../../src/food/starter/index.ts";
-import { type Column, type PanelName, panels } from "../../src/food/starter/row.ts";
+import { type PanelName, panels, type StarterColumn } from "../../src/food/starter/row.ts";
 
 /**
  * The published files of the USDA National Nutrient Database for Standard Reference, Release 28 (May 2016),
@@ -12,7 +12,9 @@ import { type Column, type PanelName, panels } from "../../src/food/starter/row.
 const folder = new URL("../../../shared/fooddata/sr28/", import.meta.url);
 const here = existsSync(new URL("NUT_DATA.txt.gz", folder));
 
-const columns = (Object.keys(panels) as PanelName[]).flatMap((name): readonly Column[] => panels[name]);
+const columns = (Object.keys(panels) as PanelName[]).flatMap(
+  (name): readonly StarterColumn[] => panels[name],
+);
 
 /** `0.055:9` is a standard error and a count; `~3` leaves three columns out. */
 function statisticsOf(ndb: string, printed: ReadonlyMap<string, string>): string {

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { compose, readFigure } from "../../src/food/composition.ts";
-import { share } from "../../src/food/figure.ts";
+import { shareOfFigure } from "../../src/food/figure.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { openSheet, recipe, sheet } from "../../src/index.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { Exact, exact } from "../../src/number/exact.ts";
 import { errorOf } from "../number/errorOf.ts";
 
@@ -22,7 +22,7 @@ const withIron = (more: object): FoodInput[] => [{ ...oats, per100g: { iron: { v
 
 /** Exact numbers as their text. */
 const told = (figure: object): object =>
-  Object.fromEntries(Object.entries(figure).map(([k, v]) => [k, v instanceof Exact ? toText(v) : v]));
+  Object.fromEntries(Object.entries(figure).map(([k, v]) => [k, v instanceof Exact ? exactText(v) : v]));
 
 describe("what a source tells of how good a figure is", () => {
   it("is kept as written, in a table and what it writes of itself", () => {
@@ -59,7 +59,7 @@ describe("what a source tells of how good a figure is", () => {
   });
 
   it("shrinks with what is left of the figure, the count and the code staying", () => {
-    expect(told(share(readFigure(oats, "iron"), exact("1/2")))).toMatchObject({
+    expect(told(shareOfFigure(readFigure(oats, "iron"), exact("1/2")))).toMatchObject({
       value: "2.125",
       error: "0.085",
       least: "1.81",

@@ -246,7 +246,7 @@ describe("a sheet as JSON-LD", () => {
       ["transFatContent", "transFat"],
       ["sugarContent", "sugars"],
     ] as const)
-      expect(nutrition[field] !== undefined).toBe(porridge.portion(id).bound === "exact");
+      expect(nutrition[field] !== undefined).toBe(porridge.portion(id).bound === "point");
   });
 
   it("comes back as the same recipe, scaled or not", () => {

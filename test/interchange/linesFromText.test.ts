@@ -112,7 +112,7 @@ describe("a whole text", () => {
   it("comes back line by line, in order, with nothing lost", () => {
     const lines = linesFromText(text, starterFoods);
     expect(lines.map(({ kind, food }) => [kind, food])).toEqual([
-      ["no-amount", "lentils of the camp"],
+      ["heading", ""],
       ["ingredient", "red lentils"],
       ["ingredient", "chickpeas"],
       ["ingredient", "olive oil"],
@@ -161,6 +161,31 @@ describe("a whole text", () => {
   });
 });
 
+describe("a line that names several foods", () => {
+  it.each([
+    ["salt and pepper", [undefined, undefined], ["amount-empty", "amount-empty"]],
+    [
+      "salt, pepper and paprika",
+      [undefined, undefined, undefined],
+      ["amount-empty", "amount-empty", "amount-empty"],
+    ],
+    ["2 carrots and 1 onion", ["carrots-raw", "onions-raw"], [undefined, undefined]],
+    ["1 tsp each salt and sugar", ["salt", "sugar-white"], [undefined, undefined]],
+    ["200 g carrots and onions", [undefined, undefined], ["amount-empty", "amount-empty"]],
+  ])("has a line for each: %s", (text, foods, codes) => {
+    const read = only(text);
+    expect(read.line).toBeUndefined();
+    expect(read.apart?.map(({ line }) => line?.food)).toEqual(foods);
+    expect(read.apart?.map(({ unclear }) => unclear?.code)).toEqual(codes);
+  });
+
+  it("reads a figure that could be a thousand or one by what else the line says, and as neither alone", () => {
+    expect(only("1,000 g (1 kg) flour").line?.amount).toBe("1 kg");
+    expect(only("1,000 g flour").unclear?.message).toBe('"1,000" could be 1000 or 1');
+    expect(only("1,000 g flour").amounts[0]?.least).toBe("1,000");
+  });
+});
+
 describe("a line for the recipe document", () => {
   it.each([
     ["1 1/2 cups (120 g) rolled oats", { food: "oats-rolled-dry", amount: "120 g" }],
@@ -185,6 +210,8 @@ describe("a line for the recipe document", () => {
     ["a pinch of salt", "amount-no-size"],
     ["2 tbsp chia seeds", "density-needed"],
     ["olive oil", "amount-empty"],
+    ["1,000 g flour", "amount-ambiguous"],
+    ["2 x 1,000 g flour", "amount-ambiguous"],
   ])("is not made up: %s", (text, code) => {
     const { line, unclear } = only(text);
     expect(line).toBeUndefined();

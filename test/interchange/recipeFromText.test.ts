@@ -59,6 +59,34 @@ describe("a recipe pasted whole", () => {
     expect([error.code, error.path]).toEqual(["food-unknown", ["means", "gochujang"]]);
   });
 
+  it.each([
+    ["Porridge for two\n80 g rolled oats\n300 ml milk", "Porridge for two", "2"],
+    ["Lentil soup\n\n200 g red lentils\n1 litre water", "Lentil soup", undefined],
+    ["Pancakes (serves 4)\n\n200 g flour", "Pancakes (serves 4)", "4"],
+    ["Porridge for two\nServes 3\n80 g rolled oats", "Porridge for two", "3"],
+  ])("has a title that stands apart, and portions where it tells them: %j", (text, name, portions) => {
+    const titled = recipeFromText(text, starterFoods);
+    expect(titled.lines.map(({ kind }) => kind)).not.toContain("no-amount");
+    expect(recipeFromText(text, starterFoods, { portions: 9 }).recipe?.name).toBe(name);
+    expect(titled.recipe?.portions).toBe(portions);
+  });
+
+  it("takes each food of a line that names several", () => {
+    const two = recipeFromText(
+      "Pot for two\n200 g rolled oats\n2 carrots and 1 onion\nsalt and pepper",
+      starterFoods,
+    );
+    expect(two.recipe?.lines.map(({ food }) => food)).toEqual([
+      "oats-rolled-dry",
+      "carrots-raw",
+      "onions-raw",
+    ]);
+    expect(two.unclear.map(({ message, path }) => [message, path])).toEqual([
+      ['"salt" has no amount', ["lines", 2, "apart", 0, "amounts"]],
+      ['"pepper" has no amount', ["lines", 2, "apart", 1, "amounts"]],
+    ]);
+  });
+
   it("asks for a name and portions that it does not say, and takes those given", () => {
     const bare = recipeFromText("200 g rolled oats\n400 ml milk", starterFoods);
     expect(bare.recipe).toBeUndefined();

@@ -10,13 +10,13 @@ import {
   withExact,
 } from "../../src/measure/amount.ts";
 import { setSpellings, spellings } from "../../src/measure/data/spellings.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { exact, fraction } from "../../src/number/exact.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const read = (text: string, how?: AmountOptions): string => {
   const a = amount(text, how);
-  return `${toText(a.value)} ${a.unit}`;
+  return `${exactText(a.value)} ${a.unit}`;
 };
 
 describe("figures", () => {
@@ -124,7 +124,7 @@ describe("units", () => {
     for (const measures of [undefined, "metric", "us", "imperial"] as const) {
       for (const [text, ml] of millilitres) {
         const a = amount(text, measures === undefined ? {} : { measures });
-        expect(toText(millilitresOf(a) ?? exact(-1)), text).toBe(ml);
+        expect(exactText(millilitresOf(a) ?? exact(-1)), text).toBe(ml);
       }
     }
     for (const [set, names] of Object.entries(setSpellings)) {
@@ -134,8 +134,8 @@ describe("units", () => {
 
   it("reads spoons and cups by the measures, and keeps whose they are", () => {
     expect(amount("1 tbsp", { measures: "australian" }).measures).toBe("australian");
-    expect(toText(millilitresOf(amount("1 Tbsp", { measures: "australian" })) ?? exact(-1))).toBe("20");
-    expect(toText(millilitresOf(amount("1 level tbsp", { measures: "us" })) ?? exact(-1))).toBe(
+    expect(exactText(millilitresOf(amount("1 Tbsp", { measures: "australian" })) ?? exact(-1))).toBe("20");
+    expect(exactText(millilitresOf(amount("1 level tbsp", { measures: "us" })) ?? exact(-1))).toBe(
       "14.78676478125",
     );
     expect(amount("1 g", { measures: "us" }).measures).toBeUndefined();
@@ -143,8 +143,8 @@ describe("units", () => {
 
   it("reads cubic and Nordic measures", () => {
     for (const text of ["1 in3", "1 in³", "1 cu. in.", "1 cubic inch"])
-      expect(toText(millilitresOf(amount(text)) ?? exact(-1)), text).toBe("16.387064");
-    expect(toText(millilitresOf(amount("2 kkp")) ?? exact(-1))).toBe("300");
+      expect(exactText(millilitresOf(amount(text)) ?? exact(-1)), text).toBe("16.387064");
+    expect(exactText(millilitresOf(amount("2 kkp")) ?? exact(-1))).toBe("300");
     expect(amount("1 cm³").unit).toBe("ml");
   });
 
@@ -191,7 +191,7 @@ describe("compound amounts", () => {
 
   it("takes spoons of different sets for what they are", () => {
     const a = amount("1 us cup + 1 australian tbsp");
-    expect(toText(millilitresOf(a) ?? exact(-1))).toBe("256.5882365");
+    expect(exactText(millilitresOf(a) ?? exact(-1))).toBe("256.5882365");
   });
 });
 

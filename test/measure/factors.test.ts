@@ -2,27 +2,27 @@ import { describe, expect, it } from "vitest";
 import { amount, gramsOf, millilitresOf } from "../../src/measure/amount.ts";
 import { convert } from "../../src/measure/convert.ts";
 import { measureSetNames, measureSets } from "../../src/measure/measures.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, exact, fraction, over, times } from "../../src/number/exact.ts";
 
-const ml = (text: string): string => toText(millilitresOf(amount(text)) ?? exact(-1));
-const grams = (text: string): string => toText(gramsOf(amount(text)) ?? exact(-1));
+const ml = (text: string): string => exactText(millilitresOf(amount(text)) ?? exact(-1));
+const grams = (text: string): string => exactText(gramsOf(amount(text)) ?? exact(-1));
 
 /** `a` divided by a whole number, as text. */
-const part = (a: Exact, by: number): string => toText(over(a, fraction(BigInt(by))));
+const part = (a: Exact, by: number): string => exactText(over(a, fraction(BigInt(by))));
 
 describe("exact factors, from their definitions", () => {
   it("avoirdupois: the pound is 453.59237 g, the ounce 1/16 of it (Weights and Measures Act 1985, Sch. 1 Part V), the stone 14", () => {
     const pound = exact("453.59237");
-    expect(grams("1 lb")).toBe(toText(pound));
+    expect(grams("1 lb")).toBe(exactText(pound));
     expect(grams("1 oz")).toBe(part(pound, 16));
-    expect(grams("1 st")).toBe(toText(times(pound, exact(14))));
+    expect(grams("1 st")).toBe(exactText(times(pound, exact(14))));
   });
 
   it("US liquid measures: 231 cubic inches of 2.54 cm to the gallon, and exact divisions (NIST Handbook 44, App. C)", () => {
     const inch = exact("2.54");
     const gallon = times(exact(231), times(inch, times(inch, inch)));
-    expect(toText(gallon)).toBe("3785.411784");
+    expect(exactText(gallon)).toBe("3785.411784");
     const divisions = { gallon: 1, quart: 4, pint: 8, cup: 16, gill: 32, "fl oz": 128, tbsp: 256, tsp: 768 };
     for (const [unit, by] of Object.entries(divisions))
       expect(ml(`1 us ${unit}`), unit).toBe(part(gallon, by));
@@ -36,7 +36,7 @@ describe("exact factors, from their definitions", () => {
       "5",
     ]);
     // The same paragraph's ounce of 28 g is a label's rounding; an ounce stays an ounce.
-    expect(toText(gramsOf(amount("1 oz", { measures: "us-label" })) ?? exact(0))).toBe("28.349523125");
+    expect(exactText(gramsOf(amount("1 oz", { measures: "us-label" })) ?? exact(0))).toBe("28.349523125");
   });
 
   it("imperial measures: 4.54609 litres to the gallon, quart 1/4, pint 1/8, gill 1/4 pint, fluid ounce 1/20 pint (Weights and Measures Act 1985, Sch. 1 Part IV)", () => {
@@ -79,7 +79,7 @@ describe("exact factors, from their definitions", () => {
   });
 
   it("lengths: the inch is 25.4 mm and the foot 12 of it (NIST Handbook 44, App. C)", () => {
-    expect(["1 in", "1 ft", "1 m", "1 cm"].map((text) => toText(convert(text, "mm").value))).toEqual([
+    expect(["1 in", "1 ft", "1 m", "1 cm"].map((text) => exactText(convert(text, "mm").value))).toEqual([
       "25.4",
       "304.8",
       "1000",
@@ -90,9 +90,9 @@ describe("exact factors, from their definitions", () => {
   it("cubic measures: the inch of 2.54 cm to the third power, and 1728 of them (NIST Handbook 44, App. C)", () => {
     const inch = exact("2.54");
     const cubed = times(inch, times(inch, inch));
-    expect(toText(convert("1 in3", "ml").value)).toBe("16.387064");
-    expect(ml("1 in3")).toBe(toText(cubed));
-    expect(ml("1 ft3")).toBe(toText(times(cubed, exact(1728))));
+    expect(exactText(convert("1 in3", "ml").value)).toBe("16.387064");
+    expect(ml("1 in3")).toBe(exactText(cubed));
+    expect(ml("1 ft3")).toBe(exactText(times(cubed, exact(1728))));
     // The gallon by its own definition: 231 in³.
     expect(ml("231 in3")).toBe(ml("1 us gallon"));
     expect(ml("1 cm3")).toBe("1");

@@ -1,7 +1,7 @@
 import Decimal from "decimal.js";
 import { describe, expect, it } from "vitest";
 import { figure } from "../../src/measure/figure.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 describe("figures for components", () => {
@@ -29,7 +29,7 @@ describe("figures for components", () => {
     [new Decimal("0.25"), "g", "0.25"],
   ];
   it.each(read)("%s for a component in %s is %s", (value, unit, expected) => {
-    const text = toText(figure(value, unit));
+    const text = exactText(figure(value, unit));
     expect(text).toBe(expected);
   });
 

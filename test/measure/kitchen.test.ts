@@ -5,9 +5,9 @@ import { formatAmount } from "../../src/measure/format.ts";
 import { type Kitchen, type KitchenName, kitchen, kitchens } from "../../src/measure/kitchen.ts";
 import { measurable } from "../../src/measure/measurable.ts";
 import { measureSet } from "../../src/measure/measures.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, exact, fraction, isZero, over, plus, times } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import { errorOf } from "../number/errorOf.ts";
 import { runs } from "../runs.ts";
 
@@ -140,9 +140,9 @@ describe("what a kitchen can measure", () => {
       const wanted = table.find(([to]) => hundredths <= to)?.[1];
       if (below === undefined) throw new Error("no neighbour");
       const from = plus(part, exact(1));
-      const nearer = above && compare(plus(from, from), plus(below, above)) >= 0 ? above : below;
-      const found = compare(below, from) === 0 ? below : nearer;
-      expect(toText(plus(found, exact(-1))), `${hundredths}`).toBe(wanted);
+      const nearer = above && compareRatios(plus(from, from), plus(below, above)) >= 0 ? above : below;
+      const found = compareRatios(below, from) === 0 ? below : nearer;
+      expect(exactText(plus(found, exact(-1))), `${hundredths}`).toBe(wanted);
     }
   });
 
@@ -230,7 +230,7 @@ describe("neighbours", () => {
         const wanted = withExact(amount(`1 ${of}`), f);
         const base = (a: Amount): Exact => gramsOf(a) ?? millilitresOf(a) ?? exact(0);
         const found = measurable(place, wanted, { each });
-        const sides = found.map((m) => compare(m.value, base(wanted)));
+        const sides = found.map((m) => compareRatios(m.value, base(wanted)));
         expect(sides).toEqual([...sides].sort());
         expect(sides.filter((side) => side > 0)).toHaveLength(each);
         expect(sides.filter((side) => side === 0).length).toBeLessThanOrEqual(1);
@@ -238,7 +238,7 @@ describe("neighbours", () => {
           expect(base(m.amount)).toEqual(m.value);
           expect(isZero(m.value)).toBe(false);
           const next = found[i + 1];
-          if (next) expect(compare(m.value, next.value)).toBe(-1);
+          if (next) expect(compareRatios(m.value, next.value)).toBe(-1);
           expect(m.amount.parts?.length ?? 1).toBeLessThanOrEqual(2);
         });
       }),
@@ -274,8 +274,8 @@ describe("neighbours", () => {
     const step = over(exact("4.92892159375"), exact(48));
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 6 * 48 * 48 }), fc.integer({ min: 1, max: 6 }), (at, each) => {
-        const wanted = amount({ value: toText(fraction(BigInt(at), 2304n)), unit: "us cup" });
-        const found = measurable("us", wanted, { each }).map((m) => toText(over(m.value, step)));
+        const wanted = amount({ value: exactText(fraction(BigInt(at), 2304n)), unit: "us cup" });
+        const found = measurable("us", wanted, { each }).map((m) => exactText(over(m.value, step)));
         const below = grid.filter((g) => g < at).slice(-each);
         const same = grid.filter((g) => g === at);
         const above = grid.filter((g) => g > at).slice(0, each);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { amount, millilitresOf } from "../../src/measure/amount.ts";
 import { measureSet, measureSetNames, measureSets } from "../../src/measure/measures.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { exact } from "../../src/number/exact.ts";
 import { errorOf } from "../number/errorOf.ts";
 
@@ -16,8 +16,8 @@ describe("sets of spoons and cups", () => {
       source: "her kitchen drawer",
     });
     expect(Object.isFrozen(set) && Object.isFrozen(set.ml)).toBe(true);
-    expect(toText(millilitresOf(amount("3 tbsp", { measures: set })) ?? exact(0))).toBe("40");
-    expect(toText(millilitresOf(amount("1 grandmother cup", { measures: set })) ?? exact(0))).toBe("200");
+    expect(exactText(millilitresOf(amount("3 tbsp", { measures: set })) ?? exact(0))).toBe("40");
+    expect(exactText(millilitresOf(amount("1 grandmother cup", { measures: set })) ?? exact(0))).toBe("200");
   });
 
   it("handed in as plain data are checked as they are used", () => {

@@ -1,7 +1,7 @@
 import { Decimal } from "decimal.js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { decimalText, fixedText, toText } from "../../src/number/digits.ts";
+import { decimalText, exactText, fixedText } from "../../src/number/digits.ts";
 import {
   absolute,
   type Exact,
@@ -22,7 +22,7 @@ import {
   ZERO,
 } from "../../src/number/exact.ts";
 import { gcd } from "../../src/number/gcd.ts";
-import { ceiling, compare, floor, lcm, magnitude, nearest } from "../../src/number/ratio.ts";
+import { ceiling, compareRatios, floor, lcm, magnitude, nearest } from "../../src/number/ratio.ts";
 import { FACE_DIGITS, ratioToDecimal, toDecimal } from "../../src/number/toDecimal.ts";
 import { runs } from "../runs.ts";
 import { anyFraction, nonZero } from "./arbitraries.ts";
@@ -89,12 +89,12 @@ describe("order", () => {
     fc.assert(
       fc.property(anyFraction, anyFraction, (a, b) => {
         const difference = minus(a, b).n;
-        expect(compare(a, b)).toBe(difference < 0n ? -1 : difference > 0n ? 1 : 0);
-        expect(compare(a, b)).toBe(precisely(a).comparedTo(precisely(b)));
-        expect(compare(b, a)).toBe(compare(a, b) === 0 ? 0 : -compare(a, b));
-        expect(equals(a, b)).toBe(compare(a, b) === 0);
+        expect(compareRatios(a, b)).toBe(difference < 0n ? -1 : difference > 0n ? 1 : 0);
+        expect(compareRatios(a, b)).toBe(precisely(a).comparedTo(precisely(b)));
+        expect(compareRatios(b, a)).toBe(compareRatios(a, b) === 0 ? 0 : -compareRatios(a, b));
+        expect(equals(a, b)).toBe(compareRatios(a, b) === 0);
         expect(isZero(a)).toBe(equals(a, ZERO));
-        expect(compare(least(a, b), greatest(a, b))).toBeLessThanOrEqual(0);
+        expect(compareRatios(least(a, b), greatest(a, b))).toBeLessThanOrEqual(0);
         expect(sum([least(a, b), greatest(a, b)])).toEqual(plus(a, b));
       }),
     );
@@ -105,7 +105,7 @@ describe("text", () => {
   it("reads back exactly what it wrote", () => {
     fc.assert(
       fc.property(anyFraction, (a) => {
-        expect(exact(toText(a))).toEqual(a);
+        expect(exact(exactText(a))).toEqual(a);
       }),
     );
   });
@@ -133,7 +133,7 @@ describe("text", () => {
     ["  7/21 ", "1/3"],
     ["1e-7", "0.0000001"],
   ])("reads %j as %s", (written, shown) => {
-    expect(toText(exact(written))).toBe(shown);
+    expect(exactText(exact(written))).toBe(shown);
   });
 
   it("takes a number for its shortest decimal text, not for the binary fraction beside it", () => {
@@ -259,11 +259,11 @@ describe("rounding", () => {
       fc.property(anyFraction, nonZero.map(absolute), (a, step) => {
         const stepped = toStep(a, step);
         expect(over(stepped, step).d).toBe(1n);
-        expect(compare(absolute(minus(a, stepped)), over(step, fraction(2n)))).toBeLessThanOrEqual(0);
+        expect(compareRatios(absolute(minus(a, stepped)), over(step, fraction(2n)))).toBeLessThanOrEqual(0);
         expect(toStep(stepped, step)).toEqual(stepped);
       }),
     );
-    expect(toText(toStep(exact("0.375"), exact("0.25")))).toBe("0.5");
+    expect(exactText(toStep(exact("0.375"), exact("0.25")))).toBe("0.5");
   });
 
   it("writes as many places as asked, by decimal.js", () => {

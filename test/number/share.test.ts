@@ -1,9 +1,9 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
 import { type Exact, fraction, isZero, minus, over, sum, times, ZERO } from "../../src/number/exact.ts";
-import { ceiling, compare, floor } from "../../src/number/ratio.ts";
+import { ceiling, compareRatios, floor } from "../../src/number/ratio.ts";
 import { apportion, split } from "../../src/number/share.ts";
 import { anyFraction, notNegative } from "./arbitraries.ts";
 
@@ -58,7 +58,7 @@ describe("apportion", () => {
         for (let i = 0; i < all.length; i++) {
           for (let j = 0; j < all.length; j++) {
             if (!up[i] || up[j]) continue;
-            const order = compare(left[i] ?? ZERO, left[j] ?? ZERO);
+            const order = compareRatios(left[i] ?? ZERO, left[j] ?? ZERO);
             expect(order > 0 || (order === 0 && i < j)).toBe(true);
           }
         }
@@ -81,7 +81,7 @@ describe("apportion", () => {
   it("heeds order among equal remainders only", () => {
     fc.assert(
       fc.property(units, weights, (n, all) => {
-        const distinct = new Set(remainders(n, all).map(toText)).size === all.length;
+        const distinct = new Set(remainders(n, all).map(exactText)).size === all.length;
         fc.pre(distinct);
         expect(apportion(n, [...all].reverse())).toEqual(apportion(n, all).reverse());
       }),

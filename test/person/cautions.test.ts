@@ -94,7 +94,7 @@ describe("a food that meets a person", () => {
     const [both] = cautionsFor(drink(food("Coffee", 40), food("Oat drink")), mother);
     expect(both?.lines).toEqual(["Coffee"]);
     expect(both?.amounts.map(({ amount }) => [amount.bound, amount.value.toNumber()])).toEqual([
-      ["exact", 80],
+      ["point", 80],
     ]);
   });
 

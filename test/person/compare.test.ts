@@ -59,9 +59,9 @@ describe("a portion's share of a day", () => {
     // UK RNI for women of 19 to 50: iron 14.8 mg, calcium 700 mg, vitamin C 40 mg (COMA 1991).
     const s = dish(food("a", { iron: "3.7", calcium: 700, vitaminC: "50" }));
     const uk = referenceIntakes("uk", woman);
-    expect(reference(s, uk, "iron")).toEqual(["0.25", "exact", "part"]);
-    expect(reference(s, uk, "calcium")).toEqual(["1", "exact", "whole"]);
-    expect(reference(s, uk, "vitaminC")).toEqual(["1.25", "exact", "whole"]);
+    expect(reference(s, uk, "iron")).toEqual(["0.25", "point", "part"]);
+    expect(reference(s, uk, "calcium")).toEqual(["1", "point", "whole"]);
+    expect(reference(s, uk, "vitaminC")).toEqual(["1.25", "point", "whole"]);
   });
 
   it("of a man and a woman is of their own figures: vitamin A 900 and 700 µg, UK vitamin E 4 and 3 mg", () => {
@@ -72,11 +72,11 @@ describe("a portion's share of a day", () => {
       reference(s, referenceIntakes("uk", p), "vitaminE"),
     ];
     expect(shares(man)).toEqual([
-      ["0.7", "exact", "part"],
+      ["0.7", "point", "part"],
       ["0.3", "at-least", "not-proven"],
     ]);
     expect(shares(woman)).toEqual([
-      ["0.9", "exact", "part"],
+      ["0.9", "point", "part"],
       ["0.4", "at-least", "not-proven"],
     ]);
   });
@@ -106,7 +106,7 @@ describe("like is held against like", () => {
   it("vitamin A: activity equivalents in the US, retinol equivalents in the UK and EU", () => {
     // Retinol 300 µg and beta-carotene 4,800 µg: RAE 300 + 4800/12 = 700, RE 300 + 4800/6 = 1100.
     const s = dish(food("a", { retinol: 300, betaCarotene: 4800, alphaCarotene: 0, betaCryptoxanthin: 0 }));
-    expect(reference(s, referenceIntakes("us", woman), "vitaminARae")).toEqual(["1", "exact", "whole"]);
+    expect(reference(s, referenceIntakes("us", woman), "vitaminARae")).toEqual(["1", "point", "whole"]);
     const uk = row(s, referenceIntakes("uk", woman), "vitaminARe").reference;
     expect([uk?.amount.value.toString(), uk?.figure.value.toString()]).toEqual(["1100", "600"]);
   });
@@ -114,7 +114,7 @@ describe("like is held against like", () => {
   it("folate: plain in the UK, dietary folate equivalents in the US and EU", () => {
     // 100 µg of food folate and 100 µg of folic acid: 200 µg plain, 100 + 1.7 x 100 = 270 µg DFE.
     const s = dish(food("a", { foodFolate: 100, folicAcid: 100 }));
-    expect(reference(s, referenceIntakes("uk", woman), "folate")).toEqual(["1", "exact", "whole"]);
+    expect(reference(s, referenceIntakes("uk", woman), "folate")).toEqual(["1", "point", "whole"]);
     // 270 over 330 µg DFE (EFSA 2014).
     const eu = row(s, referenceIntakes("eu", woman), "folateDfe").reference;
     expect([eu?.amount.value.toString(), eu?.share?.toFixed(4)]).toEqual(["270", "0.8182"]);
@@ -133,7 +133,7 @@ describe("like is held against like", () => {
     const s = dish(food("a", { thiamin: "0.25", protein: "24.9", energy: 500 }));
     const thiamin = row(s, eu, "thiamin").reference;
     expect(thiamin?.share?.toFixed(8)).toBe("0.25000000");
-    expect(reference(s, eu, "protein")).toEqual(["0.5", "exact", "part"]);
+    expect(reference(s, eu, "protein")).toEqual(["0.5", "point", "part"]);
   });
 
   it("EPA and DHA together", () => {
@@ -141,7 +141,7 @@ describe("like is held against like", () => {
     const eu = referenceIntakes("eu", woman);
     expect(reference(dish(food("a", { epa: "0.05", dha: "0.15", fat: 5 })), eu, "epa")).toEqual([
       "0.8",
-      "exact",
+      "point",
       "part",
     ]);
     const dhaOnly = reference(dish(food("a", { dha: "0.15", fat: 5 })), eu, "dha");
@@ -190,11 +190,11 @@ describe("upper levels", () => {
         folicAcid: 0,
       }),
     );
-    expect(upper(greens, eu, "retinol")).toEqual(["0", "exact", "under"]);
-    expect(upper(greens, eu, "folicAcid")).toEqual(["0", "exact", "under"]);
+    expect(upper(greens, eu, "retinol")).toEqual(["0", "point", "under"]);
+    expect(upper(greens, eu, "folicAcid")).toEqual(["0", "point", "under"]);
     expect(row(greens, eu, "vitaminARe").upper).toBeUndefined();
     // 3,000 µg: liver passes it.
-    expect(upper(dish(food("a", { retinol: 9000 })), eu, "retinol")).toEqual(["3", "exact", "past"]);
+    expect(upper(dish(food("a", { retinol: 9000 })), eu, "retinol")).toEqual(["3", "point", "past"]);
   });
 
   it("of supplements are not held against food: magnesium of food above the US level is no alarm", () => {
@@ -244,9 +244,9 @@ describe("upper levels", () => {
     const rich = food("rich", { selenium: 300 });
     const poor = food("poor", { selenium: 100 });
     const silent = food("silent", {});
-    expect(upper(dish(rich), eu, "selenium")).toMatchObject([expect.any(String), "exact", "past"]);
+    expect(upper(dish(rich), eu, "selenium")).toMatchObject([expect.any(String), "point", "past"]);
     expect(upper(dish(rich, silent), eu, "selenium")).toMatchObject([expect.any(String), "at-least", "past"]);
-    expect(upper(dish(poor), eu, "selenium")).toMatchObject([expect.any(String), "exact", "under"]);
+    expect(upper(dish(poor), eu, "selenium")).toMatchObject([expect.any(String), "point", "under"]);
     expect(upper(dish(poor, silent), eu, "selenium")).toMatchObject([
       expect.any(String),
       "at-least",
@@ -261,10 +261,10 @@ describe("upper levels", () => {
   });
 
   it("exactly met are not past: a level is the most that is safe, itself included", () => {
-    expect(upper(dish(food("a", { selenium: 255 })), eu, "selenium")).toEqual(["1", "exact", "under"]);
+    expect(upper(dish(food("a", { selenium: 255 })), eu, "selenium")).toEqual(["1", "point", "under"]);
     expect(upper(dish(food("a", { selenium: "255.0001" })), eu, "selenium")).toMatchObject([
       expect.any(String),
-      "exact",
+      "point",
       "past",
     ]);
   });
@@ -275,11 +275,11 @@ describe("upper levels", () => {
     expect(most({ below: 300 })).toMatchObject([expect.any(String), "at-least", "may-be-past"]);
     expect(most({ value: 260, low: 250, high: 270 })).toMatchObject([
       expect.any(String),
-      "exact",
+      "point",
       "may-be-past",
     ]);
-    expect(most({ value: 280, low: 270, high: 290 })).toMatchObject([expect.any(String), "exact", "past"]);
-    expect(most({ value: 240, low: 230, high: 250 })).toMatchObject([expect.any(String), "exact", "under"]);
+    expect(most({ value: 280, low: 270, high: 290 })).toMatchObject([expect.any(String), "point", "past"]);
+    expect(most({ value: 240, low: 230, high: 250 })).toMatchObject([expect.any(String), "point", "under"]);
   });
 
   it("are shown beside both ends of a range, and the words go with the figures", () => {
@@ -357,9 +357,9 @@ describe("a packet's figures", () => {
       });
       return upper(dish(soup), us, "sodium");
     };
-    expect(verdict("2300 mg")).toEqual(["1", "exact", "may-be-past"]);
-    expect(verdict("2290 mg")).toMatchObject([expect.any(String), "exact", "under"]);
-    expect(verdict("2310 mg")).toMatchObject([expect.any(String), "exact", "past"]);
+    expect(verdict("2300 mg")).toEqual(["1", "point", "may-be-past"]);
+    expect(verdict("2290 mg")).toMatchObject([expect.any(String), "point", "under"]);
+    expect(verdict("2310 mg")).toMatchObject([expect.any(String), "point", "past"]);
     expect(verdict("0 mg")).toEqual(["0", "at-least", "under"]);
   });
 });
@@ -503,8 +503,8 @@ describe("a comparison shown", () => {
     const of = (component: string, what: string): (typeof records)[number] | undefined =>
       records.find((r) => r.component === component && r.against === "reference" && r.what === what);
     expect(new Set(records.map((r) => r.against))).toEqual(new Set(["reference", "upper-level", null]));
-    expect(of("iron", "reference")).toMatchObject({ amount: 8.7, unit: "mg", kind: "RNI", bound: "exact" });
-    expect(of("iron", "eaten")).toMatchObject({ bound: "exact", verdict: "part", coverage: 1 });
+    expect(of("iron", "reference")).toMatchObject({ amount: 8.7, unit: "mg", kind: "RNI", bound: "point" });
+    expect(of("iron", "eaten")).toMatchObject({ bound: "point", verdict: "part", coverage: 1 });
     expect(Number(of("iron", "share")?.amount)).toBeCloseTo(Number(of("iron", "eaten")?.amount) / 8.7, 12);
     expect(of("iodine", "share")).toMatchObject({ amount: null, verdict: "not-proven", coverage: 0 });
     expect(of("iodine", "eaten")).toMatchObject({ amount: null, bound: "unknown" });

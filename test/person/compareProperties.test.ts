@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { ComponentId } from "../../src/food/components.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { exact, plus, times } from "../../src/number/exact.ts";
 import { compare } from "../../src/person/compare/compare.ts";
 import type { Comparison } from "../../src/person/compare/comparison.ts";
@@ -178,7 +178,9 @@ describe("a share", () => {
           const more = [...(twice[i]?.references ?? []), ...(twice[i]?.uppers ?? [])];
           held.forEach(({ share, bound }, k) => {
             expect(more[k]?.bound).toBe(bound);
-            expect(more[k]?.share && toText(more[k].share)).toBe(share && toText(times(share, exact(2))));
+            expect(more[k]?.share && exactText(more[k].share)).toBe(
+              share && exactText(times(share, exact(2))),
+            );
           });
         });
       }),
@@ -196,7 +198,7 @@ describe("a share", () => {
         together.rows.forEach(({ reference }, i) => {
           const [x, y] = [ca.rows[i]?.reference, cb.rows[i]?.reference];
           if (!reference || !x?.share || !y?.share) return;
-          expect(reference.share && toText(reference.share)).toBe(toText(plus(x.share, y.share)));
+          expect(reference.share && exactText(reference.share)).toBe(exactText(plus(x.share, y.share)));
           expect(turned.rows[i]?.reference?.share).toEqual(reference.share);
         });
       }),
@@ -251,8 +253,8 @@ describe("what a portion can hold, least and most", () => {
           for (const id of ids) {
             const range = between(s, id, { where: "portion", like: () => [] });
             const { low, high } = portion.ends(id);
-            expect(low && toText(low), id).toBe(toText(range.least));
-            expect(high && toText(high), id).toBe(range.most && toText(range.most));
+            expect(low && exactText(low), id).toBe(exactText(range.least));
+            expect(high && exactText(high), id).toBe(range.most && exactText(range.most));
           }
         }
       }),

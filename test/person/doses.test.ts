@@ -4,7 +4,7 @@ import type { ComponentId } from "../../src/food/components.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText as toFractionText } from "../../src/number/digits.ts";
+import { exactText as toFractionText } from "../../src/number/digits.ts";
 import { exact, sum } from "../../src/number/exact.ts";
 import { compare } from "../../src/person/compare/compare.ts";
 import { type DemandsOptions, demandsFor } from "../../src/person/demandsFor.ts";

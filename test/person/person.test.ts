@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Fault, SteelyardError } from "../../src/number/error.ts";
-import { readPerson } from "../../src/person/readPerson.ts";
+import { personFacts } from "../../src/person/readPerson.ts";
 
 const cox = { sex: "female", age: 24, mass: "50 kg", height: "1.60 m", activity: "active" };
 
 function faultsOf(input: unknown): readonly Fault[] {
   try {
-    readPerson(input as Parameters<typeof readPerson>[0]);
+    personFacts(input as Parameters<typeof personFacts>[0]);
   } catch (error) {
     if (error instanceof SteelyardError) return error.faults;
     throw error;
@@ -95,8 +95,8 @@ describe("a person from outside", () => {
   });
 
   it("is read exactly", () => {
-    const facts = readPerson({ ...cox, sex: "female", activity: "1.6", bodyFat: "22 %" });
-    expect(toText(facts.lean ?? facts.age)).toBe("39");
+    const facts = personFacts({ ...cox, sex: "female", activity: "1.6", bodyFat: "22 %" });
+    expect(exactText(facts.lean ?? facts.age)).toBe("39");
     expect(facts.activity).toEqual({ n: 8n, d: 5n });
     expect(facts.breastfeeding).toBe(false);
   });

@@ -4,7 +4,7 @@ import type { ComponentId } from "../../src/food/components.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import { type AminoName, aminoAcids, type PatternId } from "../../src/person/amino/pattern.ts";
 import { type PortionScore, proteinQuality } from "../../src/person/amino/quality.ts";
 import { aminoPatterns, aminoScore } from "../../src/person/amino/score.ts";
@@ -183,9 +183,9 @@ describe("the score of a portion", () => {
         told.scores.forEach((score, i) => {
           const real = truth.scores[i];
           if (!real) throw new Error("no score");
-          expect(compare(score.least, real.least)).toBeLessThanOrEqual(0);
-          if (score.most) expect(compare(real.least, score.most)).toBeLessThanOrEqual(0);
-          if (!score.most || compare(score.least, score.most) < 0) open += 1;
+          expect(compareRatios(score.least, real.least)).toBeLessThanOrEqual(0);
+          if (score.most) expect(compareRatios(real.least, score.most)).toBeLessThanOrEqual(0);
+          if (!score.most || compareRatios(score.least, score.most) < 0) open += 1;
           if (score.proven) expect(score.limiting).toBe(real.limiting);
         });
       }),

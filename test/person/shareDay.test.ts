@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
 import { type Exact, exact, plus, ZERO } from "../../src/number/exact.ts";
 import { leftOfDay, type Totals } from "../../src/person/leftOfDay.ts";
@@ -43,7 +43,7 @@ describe("a day shared among meals", () => {
             const total = demand[key];
             if (total === undefined) continue;
             const sum = meals.map((m) => number(m.demands[i]?.[key])).reduce(plus, ZERO);
-            expect(toText(sum)).toBe(toText(number(total)));
+            expect(exactText(sum)).toBe(exactText(number(total)));
           }
         }
       }),
@@ -125,11 +125,11 @@ describe("what is left of a day", () => {
       fc.property(fc.integer({ min: 0, max: 1000 }), (thousandths) => {
         const first = mealDemands(day, `${thousandths}/1000`);
         const eaten: Totals = {
-          energy: toText(number(first[0]?.exactly)),
-          protein: toText(number(first[1]?.least)),
+          energy: exactText(number(first[0]?.exactly)),
+          protein: exactText(number(first[1]?.least)),
         };
         const left = leftOfDay(day.slice(0, 1), eaten);
-        expect(toText(plus(number(left.demands[0]?.exactly), number(first[0]?.exactly)))).toBe("6751/3");
+        expect(exactText(plus(number(left.demands[0]?.exactly), number(first[0]?.exactly)))).toBe("6751/3");
       }),
     );
   });

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
 import { readHeight, readMass } from "../../src/person/size.ts";
 
-const mass = (text: string | number): string => toText(readMass(text));
-const height = (text: string): string => toText(readHeight(text));
+const mass = (text: string | number): string => exactText(readMass(text));
+const height = (text: string): string => exactText(readHeight(text));
 
 describe("body mass", () => {
   it("is exact in every unit", () => {

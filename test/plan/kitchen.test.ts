@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { amount, gramsOf } from "../../src/measure/amount.ts";
 import type { Kitchen } from "../../src/measure/kitchen.ts";
-import { toText as exactText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
 import {
   absolute,
@@ -17,8 +17,8 @@ import {
   times,
   ZERO,
 } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
-import { type Plan, portionPlan, type Serving } from "../../src/plan/plan.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
+import { type PartServing, type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { Portion } from "../../src/plan/portion.ts";
 import type { Demand } from "../../src/scale/demand.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
@@ -66,7 +66,7 @@ const quantities: readonly (readonly [string, (s: Sheet) => Exact])[] = [
   ),
 ];
 
-function made({ pot, share: exactShare, added }: Serving, of: (s: Sheet) => Exact): Exact {
+function made({ pot, share: exactShare, added }: PartServing, of: (s: Sheet) => Exact): Exact {
   const share = pot ? times(of(pot.sheet), exactShare) : ZERO;
   return added ? plus(share, of(added)) : share;
 }
@@ -173,7 +173,9 @@ describe("a plan for a kitchen", () => {
           }
           if (!step) throw new Error("shares without a scale are not weighed, and that is told");
           weighed += 1;
-          const largest = eating.map(({ share }) => share).reduce((a, b) => (compare(a, b) >= 0 ? a : b));
+          const largest = eating
+            .map(({ share }) => share)
+            .reduce((a, b) => (compareRatios(a, b) >= 0 ? a : b));
           const parts = eating.filter(({ grams }) => over(grams, step).d !== 1n);
           expect(parts.map(({ isRest }) => isRest)).toEqual(parts.length === 0 ? [] : [true]);
           const firm = input.people.some(({ demands }) => Array.isArray(demands));
@@ -183,7 +185,7 @@ describe("a plan for a kitchen", () => {
             if (firm) continue;
             const asked = before.dish("meal", name).serving(person).share;
             const off = times(absolute(minus(share, asked)), sheet.masses.cooked);
-            expect(compare(off, times(step, fraction(isRest ? 2n : 1n)))).toBeLessThanOrEqual(0);
+            expect(compareRatios(off, times(step, fraction(isRest ? 2n : 1n)))).toBeLessThanOrEqual(0);
             if (isRest) expect(text(share)).toBe(text(largest));
           }
         }
@@ -243,7 +245,7 @@ describe("a plan for a kitchen", () => {
           expect(text(own.brings)).toBe(text(figureOf(sheets, own.demand)));
           expect(text(own.before)).toBe(text(figureOf(exactly, own.demand)));
           const [low, high] = endsOf(own.demand);
-          const end = low && own.brings && compare(own.brings, low) < 0 ? low : high;
+          const end = low && own.brings && compareRatios(own.brings, low) < 0 ? low : high;
           const isOff = own.off !== null && own.off.n !== 0n;
           if (isOff && end && own.brings) {
             expect(text(own.off)).toBe(text(minus(over(own.brings, end), ONE)));
@@ -306,8 +308,8 @@ function endsOf({ exactly, least, most }: Demand): readonly [Exact | undefined, 
 function holds(demand: Demand, brings: Exact | null, slack: Exact): boolean {
   const [low, high] = endsOf(demand);
   if (!brings) return false;
-  if (low && compare(brings, times(low, minus(ONE, slack))) < 0) return false;
-  return !(high && compare(brings, times(high, plus(ONE, slack))) > 0);
+  if (low && compareRatios(brings, times(low, minus(ONE, slack))) < 0) return false;
+  return !(high && compareRatios(brings, times(high, plus(ONE, slack))) > 0);
 }
 
 /** The line whose share of the mass, doses left out, moved most. */
@@ -320,7 +322,7 @@ function worst(before: readonly Sheet[], after: readonly Sheet[]): Exact | undef
   const [old, now] = [shares(was), shares(is)];
   const moved = old.flatMap((share, i) => (share.n === 0n ? [] : [minus(over(now[i] ?? ZERO, share), ONE)]));
   return moved.reduce<Exact | undefined>(
-    (far, each) => (far && compare(absolute(far), absolute(each)) >= 0 ? far : each),
+    (far, each) => (far && compareRatios(absolute(far), absolute(each)) >= 0 ? far : each),
     undefined,
   );
 }

@@ -3,9 +3,9 @@ import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
 import { formatAmount } from "../../src/measure/format.ts";
 import { type Kitchen, kitchen } from "../../src/measure/kitchen.ts";
-import { toText as exactText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { absolute, type Exact, exact, fraction, minus, over, sum, times } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { type ShareWish, weighShares } from "../../src/plan/measure/weighShares.ts";
 import { type Plan, portionPlan, portionPlanSteps } from "../../src/plan/plan.ts";
@@ -243,7 +243,7 @@ describe("what a kitchen cannot do", () => {
     expect(drift?.status).toBe("met");
     const off = (of: "brings" | "lineByLine"): Exact =>
       absolute(minus(drift?.demands[0]?.[of] ?? exact(0), exact(450)));
-    expect(compare(off("brings"), off("lineByLine"))).toBeLessThan(0);
+    expect(compareRatios(off("brings"), off("lineByLine"))).toBeLessThan(0);
   });
 });
 
@@ -310,7 +310,7 @@ describe("shares in steps of a scale", () => {
           const shares = wishes.map(({ person }) => found.shares.get(person) ?? exact(0));
           expect(exactText(sum(shares))).toBe("1");
           // Steps below one a head are made up for by others; elsewhere it is the known method.
-          if (wishes.some(({ share }) => compare(times(share, steps), exact(1)) < 0)) return;
+          if (wishes.some(({ share }) => compareRatios(times(share, steps), exact(1)) < 0)) return;
           const known = largestRemainder(wishes, steps, whole);
           const inSteps = shares.map((share) => times(share, steps)).map(({ n, d }) => n / d);
           expect(inSteps).toEqual(known);
@@ -331,8 +331,8 @@ describe("shares in steps of a scale", () => {
         const mass = exact(100_000);
         const found = weighShares(capped, mass, exact(1));
         const own = capped[one];
-        if (!own?.most || wishes.length < 2 || compare(times(own.most, mass), exact(1)) < 0) return;
-        expect(compare(found?.shares.get(own.person) ?? exact(2), own.most)).toBeLessThanOrEqual(0);
+        if (!own?.most || wishes.length < 2 || compareRatios(times(own.most, mass), exact(1)) < 0) return;
+        expect(compareRatios(found?.shares.get(own.person) ?? exact(2), own.most)).toBeLessThanOrEqual(0);
       }),
     );
   });
@@ -341,14 +341,14 @@ describe("shares in steps of a scale", () => {
 /** By number/share.ts: whole parts, then one each by remainder; ties by the larger share. */
 function largestRemainder(wishes: readonly ShareWish[], steps: Exact, whole: bigint): bigint[] {
   const order = wishes.map((wish, i) => ({ wish, i }));
-  order.sort((a, b) => compare(b.wish.share, a.wish.share) || a.i - b.i);
+  order.sort((a, b) => compareRatios(b.wish.share, a.wish.share) || a.i - b.i);
   // The same whole parts and remainders, by the whole pot, as one weight more for what is left of a step.
   const ideal = order.map(({ wish }) => times(wish.share, steps));
   const floors = ideal.map(({ n, d }) => n / d);
   const left = whole - floors.reduce((a, b) => a + b, 0n);
   const ranked = ideal
     .map((each, i) => ({ i, rest: minus(each, fraction(floors[i] ?? 0n)) }))
-    .sort((a, b) => compare(b.rest, a.rest) || a.i - b.i);
+    .sort((a, b) => compareRatios(b.rest, a.rest) || a.i - b.i);
   for (const { i } of ranked.slice(0, Number(left))) floors[i] = (floors[i] ?? 0n) + 1n;
   const out: bigint[] = [];
   for (const [at, { i }] of order.entries()) out[i] = floors[at] ?? 0n;

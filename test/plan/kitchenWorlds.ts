@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import type { Kitchen } from "../../src/measure/kitchen.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, exact, fraction, over, sum, times } from "../../src/number/exact.ts";
 import type { PersonInput, PlanInput, PortionDemands } from "../../src/plan/input.ts";
 import type { LineInput, RecipeInput } from "../../src/recipe/document.ts";
@@ -73,7 +73,7 @@ function demandsFor(sheets: readonly Sheet[], { kind, size, limit, room }: Wish)
   const part = fraction(BigInt(size), 100n);
   const of = (id: "energy" | "mass" | "protein" | "sodium"): Exact =>
     times(figureOf(sheets, { of: id }) ?? exact(1), part);
-  const show = (f: Exact): string => toText(f);
+  const show = (f: Exact): string => exactText(f);
   if (kind === "nothing") return undefined;
   if (kind === "factor") return { factor: show(part) };
   if (kind === "energy" || kind === "mass") return { [kind]: show(of(kind)) };

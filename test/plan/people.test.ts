@@ -457,7 +457,7 @@ describe("the entries", () => {
       { id: "c", person: null },
       { id: "d", avoid: ["mlik"], person: { sex: "male", age: "20", mass: "80 kg", allergies: [] } },
     ];
-    const input = { meals, people, authority: "who" } as unknown as PlanInput;
+    const input = { meals, people, authority: "moon" } as unknown as PlanInput;
     const paths = errorOf(() => portionPlan(input)).faults.map(
       ({ code, path }) => `${code} ${path.join(".")}`,
     );

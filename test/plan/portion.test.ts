@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, exact, over, sum, times, ZERO } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import type { Demand } from "../../src/scale/demand.ts";
 import { fit } from "../../src/scale/fit.ts";
@@ -14,7 +14,7 @@ import { arbitraryRecipe, watched } from "../arbitraries.ts";
 import { errorOf } from "../number/errorOf.ts";
 import { runs } from "../runs.ts";
 
-const text = (f: Exact | undefined): string => toText(f ?? exact(-1));
+const text = (f: Exact | undefined): string => exactText(f ?? exact(-1));
 
 const bowl = sheet(
   {
@@ -152,7 +152,7 @@ describe("a batch", () => {
             ];
             // A portion that loses more than its water has an unknown amount left, counted as none: not less.
             if (id === "water" && served.some((s) => s.water.beyond.n !== 0n))
-              expect(compare(portions, all)).toBeGreaterThanOrEqual(0);
+              expect(compareRatios(portions, all)).toBeGreaterThanOrEqual(0);
             else expect(text(portions)).toBe(text(all));
           }
         },

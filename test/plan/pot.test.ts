@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import { toText as exactText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, equals, exact, over, plus, sum, times, ZERO } from "../../src/number/exact.ts";
 import type { PlanInput } from "../../src/plan/input.ts";
-import type { Pot, Serving } from "../../src/plan/plan.ts";
+import type { PartServing, Pot } from "../../src/plan/plan.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
@@ -32,7 +32,7 @@ function water(s: Sheet): Exact {
 }
 
 /** A share of the pot and what is added to it. */
-function made({ pot, share: exactShare, added }: Serving, of: (s: Sheet) => Exact): Exact {
+function made({ pot, share: exactShare, added }: PartServing, of: (s: Sheet) => Exact): Exact {
   const share = pot ? times(of(pot.sheet), exactShare) : ZERO;
   return added ? plus(share, of(added)) : share;
 }

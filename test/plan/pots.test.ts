@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { toText as exactText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import {
   absolute,
   type Exact,
@@ -13,7 +13,7 @@ import {
   times,
   ZERO,
 } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { type Plan, type Portion, portionPlan } from "../../src/plan/plan.ts";
 import type { Demand, Quantity } from "../../src/scale/demand.ts";
@@ -57,8 +57,8 @@ function missed(portion: Portion, demand: Demand): Exact {
       : brings(portion, demand.of as Quantity);
   const read = (end: unknown): Exact | undefined => (end === undefined ? undefined : exact(String(end)));
   const [least, most] = [read(demand.exactly ?? demand.least), read(demand.exactly ?? demand.most)];
-  if (least && compare(value, least) < 0) return over(minus(least, value), least);
-  return most && compare(value, most) > 0 ? over(minus(value, most), most) : ZERO;
+  if (least && compareRatios(value, least) < 0) return over(minus(least, value), least);
+  return most && compareRatios(value, most) > 0 ? over(minus(value, most), most) : ZERO;
 }
 
 const tolerances = fc.integer({ min: 0, max: 15 }).map((n) => `${n}/100`);
@@ -78,12 +78,14 @@ describe("the fewest pots within a tolerance", () => {
           const asked = Array.isArray(demands) ? (demands as readonly Demand[]) : [];
           const off = asked.map((demand) => missed(portion, demand));
           asked.forEach((demand, i) => {
-            expect(compare(off[i] ?? ZERO, demand.firm ? ZERO : exact(tolerance))).toBeLessThanOrEqual(0);
+            expect(compareRatios(off[i] ?? ZERO, demand.firm ? ZERO : exact(tolerance))).toBeLessThanOrEqual(
+              0,
+            );
           });
           if (!portion.shared) continue;
           moved += 1;
           if (Array.isArray(demands)) {
-            const worst = off.reduce((a, b) => (compare(a, b) > 0 ? a : b), ZERO);
+            const worst = off.reduce((a, b) => (compareRatios(a, b) > 0 ? a : b), ZERO);
             expect(text(portion.shared.worst)).toBe(text(worst));
             expect(portion.misses.length).toBe(off.filter((each) => each.n > 0n).length);
           } else if ("energy" in (demands ?? {})) {
@@ -98,9 +100,9 @@ describe("the fewest pots within a tolerance", () => {
                 return [absolute(minus(over(own, factor), ONE))];
               }),
             );
-            const worst = offBy.reduce((a, b) => (compare(a, b) > 0 ? a : b), ZERO);
+            const worst = offBy.reduce((a, b) => (compareRatios(a, b) > 0 ? a : b), ZERO);
             expect(text(portion.shared.worst)).toBe(text(worst));
-            expect(compare(worst, exact(tolerance))).toBeLessThanOrEqual(0);
+            expect(compareRatios(worst, exact(tolerance))).toBeLessThanOrEqual(0);
           }
           expect(portion.status).toBe(portion.shared.worst.n === 0n ? "met" : "within-tolerance");
         }
@@ -153,7 +155,7 @@ describe("the fewest pots within a tolerance", () => {
   it("are never more as the tolerance grows, nor more than without one", () => {
     fc.assert(
       fc.property(potsWorlds(shape), tolerances, tolerances, (world, one, other) => {
-        const [small, large] = [one, other].sort((a, b) => compare(exact(a), exact(b)));
+        const [small, large] = [one, other].sort((a, b) => compareRatios(exact(a), exact(b)));
         const counts = ["exact" as const, { tolerance: 0 }, { tolerance: small }, { tolerance: large }].map(
           (pots) => potsOf(planned(world, world.people, pots as PlanInput["pots"])),
         );

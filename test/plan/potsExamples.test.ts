@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
-import { toText as exactText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import type { Exact } from "../../src/number/exact.ts";
 import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";

@@ -4,7 +4,7 @@ import { parseHTML } from "linkedom";
 import { describe, expect, it } from "vitest";
 import { listedIds } from "../../src/food/components.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, equals, exact, plus, ZERO } from "../../src/number/exact.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -35,8 +35,8 @@ describe("the records of a plan", () => {
       const own = precise.filter((r) => r.person === person && r.meal === "breakfast");
       for (const id of looked) {
         const rows = own.filter((r) => r.component === id && isServed(r));
-        const brings = toText(plan.brings(person, "breakfast", id).value);
-        expect(toText(total(rows))).toBe(brings);
+        const brings = exactText(plan.brings(person, "breakfast", id).value);
+        expect(exactText(total(rows))).toBe(brings);
         const [meal] = own.filter((r) => r.component === id && r.row === "meal" && r.what === "eaten");
         expect(meal?.amount ?? "0").toBe(brings);
       }
@@ -47,7 +47,7 @@ describe("the records of a plan", () => {
     }
     const all = precise.filter((r) => r.person === null && r.row === "total" && r.dish === null);
     for (const { component, amount } of all.filter((r) => r.component !== "mass"))
-      expect(amount ?? "0").toBe(toText(plan.holds("breakfast", component as "iron").value));
+      expect(amount ?? "0").toBe(exactText(plan.holds("breakfast", component as "iron").value));
   });
 
   it("give what is not known as no amount, never as zero, and say so", () => {

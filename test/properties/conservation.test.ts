@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, exact, ONE, over, sum, times } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -13,7 +13,7 @@ import { arbitraryFactor, arbitraryRecipe, watched } from "../arbitraries.ts";
 
 /** Held literally, as exact fractions, never to so many digits. */
 
-const text = (f: Exact): string => toText(f);
+const text = (f: Exact): string => exactText(f);
 
 /** Everything a sheet says, exactly. */
 function said(s: Sheet): unknown {
@@ -169,7 +169,7 @@ describe("a plan", () => {
             const [served, held] = [sum(portions), plan.holds("meal", id).value];
             // A portion that loses more than its water has an unknown amount left, counted as none: not less.
             if (id === "water" && plan.portions.some((p) => p.dishes.get("dish")?.water.beyond.n !== 0n))
-              expect(compare(served, held)).toBeGreaterThanOrEqual(0);
+              expect(compareRatios(served, held)).toBeGreaterThanOrEqual(0);
             else expect(text(served)).toBe(text(held));
           }
           const batch = plan.meals[0]?.batch.get("dish");

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { ComponentId } from "../../src/food/components.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
 import { type Exact, exact, sum, times } from "../../src/number/exact.ts";
 import type { RecipeInput, WrittenAmount } from "../../src/recipe/document.ts";
@@ -20,7 +20,7 @@ import { runs, seedFor } from "../runs.ts";
 
 /** Any sequence of edits equals building afresh from the edited recipe. */
 
-const text = (f: Exact): string => toText(f);
+const text = (f: Exact): string => exactText(f);
 
 const amounts = fc.oneof(
   fc.integer({ min: 0, max: 90 }).map((g) => `${g}.5 g`),

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Amount, sameAmount } from "../../src/measure/amount.ts";
 import { formatAmount } from "../../src/measure/format.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import {
   absolute,
   type Exact,
@@ -16,7 +16,7 @@ import {
   sum,
   ZERO,
 } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { Rounded, RoundingOutOfReach, roundToKitchen } from "../../src/scale/round.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
@@ -62,17 +62,17 @@ describe("rounding", () => {
       const ends = standing(s, demands, tolerance);
       const { excess, firm } = judged(found.sheet, ends, tolerance);
       expect(firm).toBe(true);
-      expect(toText(found.drift.excess)).toBe(toText(excess));
+      expect(exactText(found.drift.excess)).toBe(exactText(excess));
       const all = judged(found.sheet, endsOf(demands), tolerance);
       expect(found.status).toBe(isZero(all.excess) ? "met" : "nearest");
       const drift = driftOf(ratiosIn(found, s), isSizeHeld(ends));
-      expect(toText(found.drift.ratios)).toBe(toText(drift));
-      expect(toText(sum(found.lines.map(({ drift: exactDrift }) => absolute(exactDrift))))).toBe(
-        toText(drift),
+      expect(exactText(found.drift.ratios)).toBe(exactText(drift));
+      expect(exactText(sum(found.lines.map(({ drift: exactDrift }) => absolute(exactDrift))))).toBe(
+        exactText(drift),
       );
       for (const { demand, before, brings, holds, heldBefore } of found.demands) {
-        expect(brings && toText(brings)).toEqual(textOf(broughtBy(found.sheet, demand)));
-        expect(before && toText(before)).toEqual(textOf(broughtBy(s, demand)));
+        expect(brings && exactText(brings)).toEqual(textOf(broughtBy(found.sheet, demand)));
+        expect(before && exactText(before)).toEqual(textOf(broughtBy(s, demand)));
         const [now, then] = [found.sheet, s].map((each) => judged(each, endsOf([demand]), tolerance));
         expect(holds).toBe(now?.firm && isZero(now.excess));
         expect(heldBefore).toBe(then?.firm && isZero(then.excess));
@@ -106,7 +106,7 @@ describe("rounding", () => {
     check("doses", some, (world) => {
       const found = round(world);
       if (!(found instanceof Rounded)) return;
-      expect(toText(exact(found.sheet.portions))).toBe(toText(exact(world.sheet.portions)));
+      expect(exactText(exact(found.sheet.portions))).toBe(exactText(exact(world.sheet.portions)));
       found.sheet.lines.forEach((line, i) => {
         const was = world.sheet.lines[i];
         if (!was) throw new Error("a line too many");
@@ -125,8 +125,8 @@ describe("rounding", () => {
     check("line by line", some, (world) => {
       const found = round(world);
       if (!(found instanceof Rounded) || !found.lineByLine.limitsHold) return;
-      const excess = compare(found.drift.excess, found.lineByLine.excess);
-      const drift = compare(found.drift.ratios, found.lineByLine.ratios);
+      const excess = compareRatios(found.drift.excess, found.lineByLine.excess);
+      const drift = compareRatios(found.drift.ratios, found.lineByLine.ratios);
       expect(excess === 0 ? drift : excess).toBeLessThanOrEqual(0);
       if ((excess || drift) < 0) better += 1;
     });
@@ -141,15 +141,15 @@ describe("rounding", () => {
       const each = remade(s, new Map(found.lines.map((line) => [line.line, line.lineByLine])));
       const { excess, firm } = judged(each, standing(s, demands, tolerance), tolerance);
       expect(found.lineByLine.limitsHold).toBe(firm);
-      expect(toText(found.lineByLine.excess)).toBe(toText(excess));
+      expect(exactText(found.lineByLine.excess)).toBe(exactText(excess));
       for (const [i, line] of found.lines.entries()) {
         if (line.kept !== undefined) continue;
         const aim = s.lines[i]?.grams ?? ZERO;
         const off = (of: Sheet): Exact => absolute(minus(of.lines[i]?.grams ?? ZERO, aim));
-        expect(compare(off(each), off(found.sheet))).toBeLessThanOrEqual(0);
+        expect(compareRatios(off(each), off(found.sheet))).toBeLessThanOrEqual(0);
       }
       for (const { demand, lineByLine } of found.demands)
-        expect(lineByLine && toText(lineByLine)).toEqual(textOf(broughtBy(each, demand)));
+        expect(lineByLine && exactText(lineByLine)).toEqual(textOf(broughtBy(each, demand)));
     });
   });
 
@@ -160,7 +160,7 @@ describe("rounding", () => {
       if (!(once instanceof Rounded)) throw new Error("nothing was asked");
       const twice = roundToKitchen(once.sheet, place);
       if (!(twice instanceof Rounded)) throw new Error("nothing was asked");
-      expect(toText(twice.drift.ratios)).toBe("0");
+      expect(exactText(twice.drift.ratios)).toBe("0");
       expect(gramsIn(twice.sheet)).toEqual(gramsIn(once.sheet));
     });
   });
@@ -170,7 +170,7 @@ describe("rounding", () => {
       const found = roundToKitchen(s, place);
       if (!(found instanceof Rounded)) throw new Error("nothing was asked");
       expect(found.status).toBe("met");
-      expect(toText(found.drift.ratios)).toBe(toText(found.lineByLine.ratios));
+      expect(exactText(found.drift.ratios)).toBe(exactText(found.lineByLine.ratios));
     });
   });
 
@@ -180,8 +180,8 @@ describe("rounding", () => {
       if (!(found instanceof Rounded)) return;
       const again = build(JSON.parse(JSON.stringify(toRecipe(found.sheet))) as RecipeInput);
       expect(gramsIn(again)).toEqual(gramsIn(found.sheet));
-      expect(toText(again.portion("energy").value)).toBe(toText(found.sheet.portion("energy").value));
-      expect(toText(again.portionMass)).toBe(toText(found.sheet.portionMass));
+      expect(exactText(again.portion("energy").value)).toBe(exactText(found.sheet.portion("energy").value));
+      expect(exactText(again.portionMass)).toBe(exactText(found.sheet.portionMass));
     });
   });
 
@@ -209,9 +209,9 @@ describe("rounding", () => {
         expect(wide?.status).toBe(tight?.status);
         return;
       }
-      expect(compare(wide.drift.excess, tight.drift.excess)).toBeLessThanOrEqual(0);
+      expect(compareRatios(wide.drift.excess, tight.drift.excess)).toBeLessThanOrEqual(0);
       if (tight.status === "met")
-        expect(compare(wide.drift.ratios, tight.drift.ratios)).toBeLessThanOrEqual(0);
+        expect(compareRatios(wide.drift.ratios, tight.drift.ratios)).toBeLessThanOrEqual(0);
     });
   });
 
@@ -220,9 +220,9 @@ describe("rounding", () => {
       const [narrow, wide] = [1, 3].map((each) => roundToKitchen(s, place, { demands, tolerance, each }));
       if (!(narrow instanceof Rounded)) return;
       if (!(wide instanceof Rounded)) throw new Error("what few amounts keep, more do");
-      const order = compare(wide.drift.excess, narrow.drift.excess);
+      const order = compareRatios(wide.drift.excess, narrow.drift.excess);
       expect(order).toBeLessThanOrEqual(0);
-      if (order === 0) expect(compare(wide.drift.ratios, narrow.drift.ratios)).toBeLessThanOrEqual(0);
+      if (order === 0) expect(compareRatios(wide.drift.ratios, narrow.drift.ratios)).toBeLessThanOrEqual(0);
     });
   });
 
@@ -245,12 +245,12 @@ describe("rounding", () => {
       cut += 1;
       expect(short.proven).toBe(false);
       expect(judged(short.sheet, endsOf(demands), "0").firm).toBe(true);
-      expect(compare(short.bound.excess, whole.drift.excess)).toBeLessThanOrEqual(0);
-      expect(compare(whole.drift.excess, short.drift.excess)).toBeLessThanOrEqual(0);
-      expect(compare(short.bound.ratios, whole.drift.ratios)).toBeLessThanOrEqual(0);
+      expect(compareRatios(short.bound.excess, whole.drift.excess)).toBeLessThanOrEqual(0);
+      expect(compareRatios(whole.drift.excess, short.drift.excess)).toBeLessThanOrEqual(0);
+      expect(compareRatios(short.bound.ratios, whole.drift.ratios)).toBeLessThanOrEqual(0);
       if (!short.lineByLine.limitsHold) return;
-      const excess = compare(short.drift.excess, short.lineByLine.excess);
-      const drift = compare(short.drift.ratios, short.lineByLine.ratios);
+      const excess = compareRatios(short.drift.excess, short.lineByLine.excess);
+      const drift = compareRatios(short.drift.ratios, short.lineByLine.ratios);
       expect(excess === 0 ? drift : excess).toBeLessThanOrEqual(0);
     });
     expect(cut).toBeGreaterThan(6);
@@ -258,11 +258,11 @@ describe("rounding", () => {
 });
 
 function textOf(f: Exact | null): string | null {
-  return f && toText(f);
+  return f && exactText(f);
 }
 
 function gramsIn(s: Sheet): [string, string][] {
-  return s.lines.map(({ key, grams }) => [key, toText(grams)]);
+  return s.lines.map(({ key, grams }) => [key, exactText(grams)]);
 }
 
 /** The same dish with other amounts, cooked as before. */
@@ -273,7 +273,7 @@ function remade(s: Sheet, amounts: ReadonlyMap<string, Amount>): Sheet {
     const after = amounts.get(line.key);
     return after ? { ...line, amount: formatAmount(after, measures) } : line;
   });
-  return build({ ...recipe, lines, yieldFactor: toText(s.masses.yieldFactor) });
+  return build({ ...recipe, lines, yieldFactor: exactText(s.masses.yieldFactor) });
 }
 
 function turnedBy<T>(all: readonly T[], by: number): T[] {

@@ -3,7 +3,7 @@ import type { ComponentId } from "../../src/food/components.ts";
 import { analysedRetention } from "../../src/food/data/retentionAnalysed.ts";
 import { retentionShares } from "../../src/food/retention.ts";
 import { exact, over, times } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import { median } from "./retention/estimate.ts";
 import { type Observation, observations, pairsAreHere } from "./retention/pairs.ts";
 import { ways } from "./retention/ways.ts";
@@ -33,8 +33,8 @@ function judged(o: Observation): { readonly off: number; readonly isWithin: bool
   const between = left.spread?.get(o.component);
   const isWithin =
     between &&
-    compare(times(whole, between.low), exact(o.is)) <= 0 &&
-    compare(exact(o.is), times(whole, between.high)) <= 0;
+    compareRatios(times(whole, between.low), exact(o.is)) <= 0 &&
+    compareRatios(exact(o.is), times(whole, between.high)) <= 0;
   return { off: Math.abs(made.toNumber() / Number(o.is) - 1), isWithin };
 }
 

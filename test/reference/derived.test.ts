@@ -8,7 +8,7 @@ import { vitaminDFromIu, vitaminDToIu } from "../../src/food/internationalUnits.
 import { starterFoodInputs } from "../../src/food/starter/index.ts";
 import { trustedTable } from "../../src/food/table.ts";
 import { absolute, exact, minus } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { energyCheck } from "../../src/sheet/energyCheck.ts";
 
@@ -40,7 +40,7 @@ function agreement(
     const derived = readFigure(hide(food, id), id);
     if (published.kind === "missing" || published.formula || derived.kind !== "derived") continue;
     of += 1;
-    if (compare(absolute(minus(published.value, derived.value)), exact(within)) > 0) off.push(food.id);
+    if (compareRatios(absolute(minus(published.value, derived.value)), exact(within)) > 0) off.push(food.id);
   }
   return { of, off, rate: 1 - off.length / of };
 }

@@ -6,7 +6,7 @@ import type { FoodInput } from "../../src/food/food.ts";
 import { foodFromLabel } from "../../src/food/label.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { exact, sum, times } from "../../src/number/exact.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { energyShares } from "../../src/sheet/energy.ts";
@@ -40,7 +40,9 @@ const hundred = sheet(
 );
 
 const bySystem = (s: Sheet, system: EnergySystemId): Record<string, string> =>
-  Object.fromEntries(energyShares(s, { system }).shares.map((part) => [part.of, toText(part.energy.value)]));
+  Object.fromEntries(
+    energyShares(s, { system }).shares.map((part) => [part.of, exactText(part.energy.value)]),
+  );
 
 const dishOf = (per100g: FoodInput["per100g"]): Sheet =>
   sheet(
@@ -77,7 +79,7 @@ describe("energy of a label, worked by hand", () => {
   it("by US factors 4, 4 and 9", () => {
     const b = energyShares(hundred, { system: "us-101.9-b" });
     expect(b.energy.value.toString()).toBe("442");
-    expect([b.energy.bound, b.complete, b.kilojoules]).toEqual(["exact", true, undefined]);
+    expect([b.energy.bound, b.complete, b.kilojoules]).toEqual(["point", true, undefined]);
     expect(b.energy.derived).toEqual(["bar"]);
   });
 
@@ -101,7 +103,7 @@ describe("energy of a label, worked by hand", () => {
     expect([told.system, told.energy.value.toString(), told.energy.bound]).toEqual([
       "with maltitol",
       "370",
-      "exact",
+      "point",
     ]);
   });
 
@@ -139,7 +141,7 @@ describe("energy shares", () => {
     fc.assert(
       fc.property(foods, (all) => {
         const { energy, shares, kilojoules } = energyShares(made(all), { system });
-        expect(toText(sum(shares.map((part) => part.energy.value)))).toBe(toText(energy.value));
+        expect(exactText(sum(shares.map((part) => part.energy.value)))).toBe(exactText(energy.value));
         expect([0, 100]).toContain(shares.reduce((total, part) => total + part.percent, 0));
         expect(kilojoules === undefined).toBe(system !== "eu-1169");
         for (const part of shares) expect(part.energy.value.n >= 0n).toBe(true);
@@ -161,8 +163,8 @@ describe("energy shares", () => {
         );
         const flat = made([...outer, ...inner]);
         const [a, b] = [nested, flat].map((s) => energyShares(s, { system }));
-        expect(a?.shares.map((part) => toText(part.energy.value))).toEqual(
-          b?.shares.map((part) => toText(part.energy.value)),
+        expect(a?.shares.map((part) => exactText(part.energy.value))).toEqual(
+          b?.shares.map((part) => exactText(part.energy.value)),
         );
         expect(a?.energy.bound).toBe(b?.energy.bound);
       }),
@@ -180,7 +182,7 @@ describe("energy shares", () => {
           const expected = termsOf(energySystems[system]).map(([, t]) =>
             times(s.total(t.component).value, exact(t.factor)),
           );
-          expect(toText(energyShares(s, { system }).energy.value)).toBe(toText(sum(expected)));
+          expect(exactText(energyShares(s, { system }).energy.value)).toBe(exactText(sum(expected)));
         },
       ),
       { numRuns: runs(60) },
@@ -232,7 +234,7 @@ describe("energy shares", () => {
       "at-least",
     );
     expect(energyShares(dishOf({ ...per100g, polyols: 0 }), { system: "us-101.9-c" }).energy.bound).toBe(
-      "exact",
+      "point",
     );
   });
 

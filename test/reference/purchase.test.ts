@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { fixedText, toText } from "../../src/number/digits.ts";
+import { exactText, fixedText } from "../../src/number/digits.ts";
 import { type Exact, exact, minus, over, times, ZERO } from "../../src/number/exact.ts";
 import { floor } from "../../src/number/ratio.ts";
 import { scale } from "../../src/scale/scale.ts";
@@ -45,23 +45,23 @@ describe("edible portion to as purchased", () => {
     );
     const list = shoppingList(s);
     const edible = list.lines[0]?.needed ?? ZERO;
-    expect(toText(over(edible, pound))).toBe("8");
-    expect(toText(over(edible, ounce))).toBe("128");
+    expect(exactText(over(edible, pound))).toBe("8");
+    expect(exactText(over(edible, ounce))).toBe("128");
     const portions = over(edible, times(ounce, exact(3)));
     expect(fixedText(portions, 2)).toBe("42.67");
     expect(floor(portions)).toBe(42n);
-    expect(toText(over(asPurchased(list), pound))).toBe("10");
+    expect(exactText(over(asPurchased(list), pound))).toBe("10");
   });
 
   it("B2, same deck: five portions of 3 oz of green beans at 88 % are 15 oz EP, 17.05 oz AP (READ, last step derived)", () => {
     const one = recipeOf({ edibleShare: "0.88" }, "3 oz");
     const list = shoppingList(scale(one, { portions: 5 }).sheet);
-    expect(toText(over(list.lines[0]?.needed ?? ZERO, ounce))).toBe("15");
+    expect(exactText(over(list.lines[0]?.needed ?? ZERO, ounce))).toBe("15");
     expect(fixedText(over(asPurchased(list), ounce), 2)).toBe("17.05");
   });
 
   it("B2, same deck: orders are rounded up, 3.4 lb to 4 lb (READ)", () => {
-    const byThePound = { packs: [{ name: "1 lb", edible: toText(pound) }] };
+    const byThePound = { packs: [{ name: "1 lb", edible: exactText(pound) }] };
     expect(packs(shoppingList(recipeOf(byThePound, "3.4 lb")))).toEqual(["4"]);
   });
 });
@@ -78,14 +78,14 @@ describe("B3 USDA Food Buying Guide for Child Nutrition Programs: units per 100 
     );
     const list = shoppingList(scale(cups, { portions: 460 }).sheet);
     const cans = over(list.lines[0]?.needed ?? ZERO, exact(can.packs[0]?.edible ?? 1));
-    expect(toText(cans)).toBe("27.6");
+    expect(exactText(cans)).toBe("27.6");
     expect(packs(list)).toEqual(["28"]);
   });
 
   it("ground beef, 20 % fat, 8.5 lb per 100 servings of 1 oz: 230 servings of 2 oz are 39.1 lb (READ, last step derived)", () => {
     // 8.5 lb for 100 oz cooked, as the column prints it.
     const list = shoppingList(scale(recipeOf({ edibleShare: "100/136" }, "2 oz"), { portions: 230 }).sheet);
-    expect(toText(over(asPurchased(list), pound))).toBe("39.1");
+    expect(exactText(over(asPurchased(list), pound))).toBe("39.1");
     // By the yield printed beside it, 0.74 lb a pound, a quarter of a pound less: 8.5 is 8.446 rounded up.
     const byYield = shoppingList(scale(recipeOf({ edibleShare: "0.74" }, "2 oz"), { portions: 230 }).sheet);
     expect(fixedText(over(asPurchased(byYield), pound), 2)).toBe("38.85");
@@ -94,20 +94,20 @@ describe("B3 USDA Food Buying Guide for Child Nutrition Programs: units per 100 
 
   it("corn on the cob: 75 servings at 2.44 a pound are 30.74 lb, at 41.0 lb per 100 are 30.75 lb (READ; the table rounds)", () => {
     const share = (servings: string, pounds: string): string =>
-      toText(over(times(exact(servings), exact(serving)), times(exact(pounds), pound)));
+      exactText(over(times(exact(servings), exact(serving)), times(exact(pounds), pound)));
     const bought = (edibleShare: string): Exact =>
       over(
         asPurchased(shoppingList(scale(recipeOf({ edibleShare }, `${serving} g`), { portions: 75 }).sheet)),
         pound,
       );
     expect(fixedText(bought(share("2.44", "1")), 2)).toBe("30.74");
-    expect(toText(bought(share("100", "41.0")))).toBe("30.75");
+    expect(exactText(bought(share("100", "41.0")))).toBe("30.75");
   });
 });
 
 describe("B4 USDA SR28, refuse in per cent (DATA: recomputed from the agency's file FOOD_DES)", () => {
-  const edibleOf100 = (s: Sheet): string => toText(shoppingList(s).lines[0]?.needed ?? ZERO);
-  const bought = (s: Sheet): string => toText(asPurchased(shoppingList(s)));
+  const edibleOf100 = (s: Sheet): string => exactText(shoppingList(s).lines[0]?.needed ?? ZERO);
+  const bought = (s: Sheet): string => exactText(asPurchased(shoppingList(s)));
 
   it.each([
     ["ginger-root-raw", 7],
@@ -132,12 +132,12 @@ describe("B4 USDA SR28, refuse in per cent (DATA: recomputed from the agency's f
     const had = (held: string): string => {
       const cupboard = { "bananas-raw": { amount: held, weighed: "as-purchased" as const } };
       const [line] = shoppingList(of("5 medium", "edible"), { cupboard }).lines;
-      return toText(line?.fromCupboard ?? ZERO);
+      return exactText(line?.fromCupboard ?? ZERO);
     };
     expect([had("1 medium"), had("100 g")]).toEqual(["118", "64"]);
   });
 
   it("honeydew melon, 54 %, is none of the starter foods: its share is written here", () => {
-    expect(bought(recipeOf({ edibleShare: toText(minus(exact(1), exact("0.54"))) }, "46 g"))).toBe("100");
+    expect(bought(recipeOf({ edibleShare: exactText(minus(exact(1), exact("0.54"))) }, "46 g"))).toBe("100");
   });
 });

@@ -5,7 +5,7 @@ import { usdaRetention } from "../../src/food/data/retentionUsdaR6.ts";
 import { retentionCodes, retentionShares } from "../../src/food/retention.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { fixedText, toText } from "../../src/number/digits.ts";
+import { exactText, fixedText } from "../../src/number/digits.ts";
 import { exact, fraction } from "../../src/number/exact.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/errorOf.ts";
@@ -59,7 +59,7 @@ describe(here ? "retention factors" : "retention factors (the published file is 
       for (const [nutrient, percent] of Object.entries(pct)) {
         for (const id of columns[nutrient] ?? []) {
           const ours = shares.get(id);
-          if (toText(ours ?? fraction(-1n)) !== toText(fraction(BigInt(percent), 100n)))
+          if (exactText(ours ?? fraction(-1n)) !== exactText(fraction(BigInt(percent), 100n)))
             differing.push(`${code} ${nutrient} ${id}: ${percent}`);
         }
         figures += 1;
@@ -126,7 +126,7 @@ describe("boiled okra from raw", () => {
       { id: "okra", name: "Okra, frozen", state: "raw", source: "USDA SR28, NDB 11280", per100g },
     ]).withRetention(usdaRetention);
     // Solids are kept: water is 90.82 % of the raw and 91.12 % of the boiled okra.
-    const yieldFactor = toText(fraction(10000n - 9082n, 10000n - 9112n));
+    const yieldFactor = exactText(fraction(10000n - 9082n, 10000n - 9112n));
     const boiled = sheet(
       {
         name: "Okra, boiled",
@@ -157,9 +157,9 @@ describe("a retention code", () => {
   it("works with the starter foods, and with foods added to them", () => {
     // SR28 11457: 28.1 mg of vitamin C in raw spinach; the table leaves 60 %.
     const c = sheet(line("3004"), starterFoods).total("vitaminC").value;
-    expect(toText(c)).toBe("16.86");
+    expect(exactText(c)).toBe("16.86");
     const more = starterFoods.with([{ id: "x", name: "X", source: "test", per100g: {} }]);
-    expect(toText(sheet(line("3004"), more).total("vitaminC").value)).toBe(toText(c));
+    expect(exactText(sheet(line("3004"), more).total("vitaminC").value)).toBe(exactText(c));
   });
 
   it.each([[""], ["x".repeat(10_000)]])(

@@ -3,7 +3,7 @@ import { foodTable } from "../../src/food/table.ts";
 import { amount } from "../../src/measure/amount.ts";
 import { breakDown } from "../../src/measure/breakDown.ts";
 import { formatAmount } from "../../src/measure/format.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, exact, fraction, over, times, toStep } from "../../src/number/exact.ts";
 import { floor } from "../../src/number/ratio.ts";
 import { scale } from "../../src/scale/scale.ts";
@@ -16,7 +16,9 @@ const plain = (...ids: string[]) =>
   foodTable(ids.map((id) => ({ id, name: id, source: "mass only", per100g: {} })));
 
 const grams = (text: string): string =>
-  toText(sheet({ name: "x", portions: 1, lines: [{ food: "x", amount: text }] }, plain("x")).lines[0]!.grams);
+  exactText(
+    sheet({ name: "x", portions: 1, lines: [{ food: "x", amount: text }] }, plain("x")).lines[0]!.grams,
+  );
 
 describe("armed-forces recipe cards (US DoD, Armed Forces Recipe Service, A. General Information No. 1; read in the published text)", () => {
   const card = (portions: number, lines: [string, string][]) =>
@@ -30,7 +32,7 @@ describe("armed-forces recipe cards (US DoD, Armed Forces Recipe Service, A. Gen
     const line = scaled.lines[0]!;
     expect(line.amount.value.toString()).toBe("4.35");
     const ounces = over(line.grams, exact(grams("1 oz")));
-    expect(toText(toStep(ounces, exact("1/4")))).toBe(toText(exact("69.5"))); // 4 lb 5.5 oz
+    expect(exactText(toStep(ounces, exact("1/4")))).toBe(exactText(exact("69.5"))); // 4 lb 5.5 oz
     const card14 = breakDown(line.amount, ["lb", "oz"], { step: "1/4" });
     expect(formatAmount(card14)).toBe("4 lb 5 1/2 oz");
   });
@@ -50,8 +52,8 @@ describe("armed-forces recipe cards (US DoD, Armed Forces Recipe Service, A. Gen
     const scaled = scale(s, { portions: 333 }).sheet.lines[0]!.amount;
     expect(scaled.value.toString()).toBe("19.98");
     const spoons = breakDown(scaled, ["gallon", "quart", "pint", "cup", "tbsp", "tsp"], { step: "1/4" });
-    expect(toText(spoons.value)).toBe(
-      toText(amount("19 gal 3 qt 1 pt 1 c 10 tbsp 2 3/4 tsp", { measures: "us" }).value),
+    expect(exactText(spoons.value)).toBe(
+      exactText(amount("19 gal 3 qt 1 pt 1 c 10 tbsp 2 3/4 tsp", { measures: "us" }).value),
     );
   });
 
@@ -87,7 +89,7 @@ describe("quantity recipes", () => {
     );
     const doubled = scale(s, { portions: 50 }).sheet;
     lines.forEach(([, , expected], i) => {
-      expect(toText(doubled.lines[i]!.grams)).toBe(grams(expected));
+      expect(exactText(doubled.lines[i]!.grams)).toBe(grams(expected));
     });
   });
 });
@@ -104,7 +106,7 @@ describe("baker's percentage: every ingredient per 100 of flour", () => {
     );
   const percent = (s: ReturnType<typeof dough>, food: string, flour = "flour"): string => {
     const of = (key: string) => s.lines.find((l) => l.key === key)!.grams;
-    return toText(times(exact(100), over(of(food), of(flour))));
+    return exactText(times(exact(100), over(of(food), of(flour))));
   };
 
   it("PMQ dough: 640 oz of flour with 11.2, 2.4, 6.4 and 371.2 oz is 1.75, 0.375, 1 and 58 %; to 800 oz: 14, 3, 8 oz (read)", () => {
@@ -236,7 +238,7 @@ describe("cooked dishes", () => {
     const s = sheet({ name: "x", portions: 1, lines: [{ food: "x", amount: "200 g" }] }, foods);
     // (27.5 − 10.5) × 2, which the sheet works out and says of itself that it did.
     const net = s.total("availableCarbohydrate");
-    expect([net.value.toString(), net.bound, net.derived]).toEqual(["34", "exact", ["x"]]);
+    expect([net.value.toString(), net.bound, net.derived]).toEqual(["34", "point", ["x"]]);
     expect(explain(s, "availableCarbohydrate", "total").leaves[0]?.steps.join()).toContain("fibre");
   });
 

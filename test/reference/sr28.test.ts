@@ -5,7 +5,7 @@ import { type ComponentId, componentIds, components } from "../../src/food/compo
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { derivations } from "../../src/food/starter/derivation.ts";
 import { starterFoodInputs } from "../../src/food/starter/index.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { equals, exact, over, times } from "../../src/number/exact.ts";
 
 /**
@@ -231,8 +231,8 @@ describe.skipIf(!here)(title, () => {
         }
         const scale = inOne[`${components[id].unit} ${theirs.unit}`];
         if (scale === undefined) throw new Error(`${name}: ${theirs.unit} is not ${components[id].unit}`);
-        const value = toText(over(exact(theirs.value), exact(scale)));
-        expect([food.id, id, ours && toText(exact(ours.value)), ours?.presumed]).toEqual([
+        const value = exactText(over(exact(theirs.value), exact(scale)));
+        expect([food.id, id, ours && exactText(exact(ours.value)), ours?.presumed]).toEqual([
           food.id,
           id,
           value,
@@ -255,7 +255,7 @@ describe.skipIf(!here)(title, () => {
       if (figure === undefined || typeof figure !== "object" || !("value" in figure)) continue;
       const { value, source } = figures.get(name) as Theirs;
       const raw = over(times(exact(figure.value), exact(dry.toFixed(2))), exact(100));
-      expect([id, toText(raw)]).toEqual([id, toText(exact(value))]);
+      expect([id, exactText(raw)]).toEqual([id, exactText(exact(value))]);
       if (source === "4") expect(["energy", "carbohydrateByDifference"]).toContain(id);
       compared += 1;
     }

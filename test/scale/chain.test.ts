@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, exact, fraction, ONE, times } from "../../src/number/exact.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { scale } from "../../src/scale/scale.ts";
@@ -26,7 +26,7 @@ const base = sheet(written, starterFoods);
 
 /** The same sheet by one scaling after the other. */
 const chained = (s: Sheet, factors: readonly Exact[]): Sheet =>
-  factors.reduce((at, factor) => scale(at, { factor: toText(factor) }).sheet, s);
+  factors.reduce((at, factor) => scale(at, { factor: exactText(factor) }).sheet, s);
 
 /** Whether two sheets weigh and bring the same, literally. */
 const same = (a: Sheet, b: Sheet): void => {
@@ -44,7 +44,7 @@ describe("a chain of scalings", () => {
     fc.assert(
       fc.property(fc.array(some, { maxLength: 6 }), fc.integer({ min: 1, max: 7 }), (factors, portions) => {
         const product = factors.reduce(times, ONE);
-        const once = scale(base, { factor: toText(product), portions }).sheet;
+        const once = scale(base, { factor: exactText(product), portions }).sheet;
         const many = scale(chained(base, factors), { factor: 1, portions }).sheet;
         same(once, many);
         same(many, sheet(toRecipe(many), starterFoods));
@@ -56,7 +56,7 @@ describe("a chain of scalings", () => {
   it("goes on from what was edited on the way", () => {
     const edited = chained(base, [exact("1.5")]).edit({ oats: "90 g" });
     const there = chained(edited, [exact("2"), exact("1/3")]);
-    expect(there.lines.map(({ grams }) => toText(grams))).toEqual(["60", "400", "3", "30"]);
+    expect(there.lines.map(({ grams }) => exactText(grams))).toEqual(["60", "400", "3", "30"]);
     same(there, sheet(toRecipe(there), starterFoods));
   });
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { SteelyardError } from "../../src/number/error.ts";
 import { exact } from "../../src/number/exact.ts";
 import { fit } from "../../src/scale/fit.ts";
@@ -36,14 +36,14 @@ describe("one target", () => {
   it("is (target − per-portion lines) ÷ the rest: worked by hand", () => {
     // One portion: 50 g oats 200 kcal, 100 g milk 60 kcal, 2 g kelp 0.8 kcal. (520.8 − 0.8) ÷ 260 = 2.
     const { sheet: s, factor } = scale(bowl, { energy: "520.8 kcal" });
-    expect(toText(factor)).toBe("2");
+    expect(exactText(factor)).toBe("2");
     expect(s.lines.map((l) => l.grams.toString())).toEqual(["200", "400", "4"]);
     expect(s.portions.toString()).toBe("2");
   });
 
   it("in kilojoules is the same target (1 kcal = 4.184 kJ, the thermochemical calorie)", () => {
     const kilojoules = scale(bowl, { energy: `${520.8 * 4.184} kJ` }).factor;
-    expect(toText(kilojoules)).toBe("2");
+    expect(exactText(kilojoules)).toBe("2");
   });
 
   it("with portions follows both: held lines by factor and portions, doses by portions alone", () => {
@@ -54,7 +54,7 @@ describe("one target", () => {
 
   it("of a mass counts every line", () => {
     // 152 g a portion now, 2 of them kelp: (302 − 2) ÷ 150 = 2.
-    expect(toText(scale(bowl, { mass: "302 g" }).factor)).toBe("2");
+    expect(exactText(scale(bowl, { mass: "302 g" }).factor)).toBe("2");
   });
 
   it("that lines are silent on is refused, naming them, unless told otherwise", () => {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { exact } from "../../src/number/exact.ts";
 import { substitutes } from "../../src/scale/substitutes.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -37,7 +37,7 @@ describe("what a swap moves", () => {
     expect(new Set(records.map(({ line }) => line))).toEqual(new Set(["pulse"]));
     const moved = records.filter(({ what }) => what === "change");
     expect(moved.map(({ component, bound, unit }) => [component, bound, unit])).toEqual(
-      moved.map(() => ["sodium", "exact", "mg"]),
+      moved.map(() => ["sodium", "point", "mg"]),
     );
   });
 
@@ -55,9 +55,9 @@ describe("what a swap moves", () => {
       { numRuns: runs(20) },
     );
     const none = shares(0).map(({ amount, bound }) => [amount, bound]);
-    expect(none).toEqual(told.map(({ amount }) => [amount, "exact"]));
-    expect(toText(exact(String(told[0]?.amount)))).toBe(
-      toText(swaps().found[0]?.changes.find(({ component }) => component === "fibre")?.share ?? exact(0)),
+    expect(none).toEqual(told.map(({ amount }) => [amount, "point"]));
+    expect(exactText(exact(String(told[0]?.amount)))).toBe(
+      exactText(swaps().found[0]?.changes.find(({ component }) => component === "fibre")?.share ?? exact(0)),
     );
   });
 

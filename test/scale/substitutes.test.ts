@@ -7,7 +7,7 @@ import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { amount, gramsOf } from "../../src/measure/amount.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { absolute, exact, fraction, minus, over, sum, times, ZERO } from "../../src/number/exact.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import type { SubstitutesOptions } from "../../src/scale/substitutes/options.ts";
@@ -63,8 +63,8 @@ describe("substitutes", () => {
     // What is not known has no say: the amounts are those of a search for what is known alone.
     const known = substitutes(chilli, "beans", { components: ["energy", "protein"], among });
     expect(asked.untold).toEqual(["vitaminE", "choline", "vitaminK"]);
-    expect(asked.found.map(({ grams }) => toText(grams))).toEqual(
-      known.found.map(({ grams }) => toText(grams)),
+    expect(asked.found.map(({ grams }) => exactText(grams))).toEqual(
+      known.found.map(({ grams }) => exactText(grams)),
     );
     expect(asked.found.map(({ tells, silent }) => [tells.length, silent.length])).toEqual([
       [3, 0],
@@ -84,7 +84,7 @@ describe("substitutes", () => {
     const grams = over(canned?.grams ?? ZERO, camp.values.portions);
     const before = camp.cell("beans", "sodium").value;
     const brought = minus(times(grams, perGram), over(before, camp.values.portions));
-    expect(sodium && toText(minus(sodium.after.value, sodium.before.value))).toBe(toText(brought));
+    expect(sodium && exactText(minus(sodium.after.value, sodium.before.value))).toBe(exactText(brought));
     expect(shown(substitutes(camp, "beans", { among }), { width: 200 })).toContain("sodium (mg more)");
     expect(substitutes(camp, "beans", { among, components: ["protein", "sodium"] }).found[0]?.also).toEqual(
       [],
@@ -99,11 +99,11 @@ describe("substitutes", () => {
       ["beans", "black-beans-boiled", "adjustable"],
       ["oil", "olive-oil", "per-portion"],
     ]);
-    expect(made.lines[1] && toText(made.lines[1].grams)).toBe(first && toText(first.grams));
+    expect(made.lines[1] && exactText(made.lines[1].grams)).toBe(first && exactText(first.grams));
     expect(made.lines[0]?.grams.toString()).toBe("400");
     const again = sheet(toRecipe(made), starterFoods);
     for (const id of ["energy", "protein", "iron"] as const)
-      expect(toText(again.total(id).value)).toBe(toText(made.total(id).value));
+      expect(exactText(again.total(id).value)).toBe(exactText(made.total(id).value));
   });
 
   it("keep columns of one's own", () => {
@@ -117,14 +117,14 @@ describe("substitutes", () => {
   it("say what moves, and that exactly", () => {
     for (const { sheet: made, changes, distance } of substitutes(camp, "beans").found) {
       for (const { component, before, after, share } of changes) {
-        expect(toText(before.value)).toBe(toText(camp.portion(component).value));
-        expect(toText(after.value)).toBe(toText(made.portion(component).value));
+        expect(exactText(before.value)).toBe(exactText(camp.portion(component).value));
+        expect(exactText(after.value)).toBe(exactText(made.portion(component).value));
         expect(share.toNumber()).toBeCloseTo(after.value.div(before.value).minus(1).toNumber(), 10);
       }
       const total = sum(
         changes.map(({ before, after }) => absolute(over(minus(after.value, before.value), before.value))),
       );
-      expect(toText(total)).toBe(toText(distance));
+      expect(exactText(total)).toBe(exactText(distance));
     }
   });
 
@@ -179,7 +179,7 @@ describe("substitutes", () => {
     const double = Object.fromEntries(
       (["energy", "protein", "fat", "carbohydrateByDifference", "fibre", "sodium"] as const).map((id) => [
         id,
-        toText(times(readFigure(beans, id).value, fraction(2n, 1n))),
+        exactText(times(readFigure(beans, id).value, fraction(2n, 1n))),
       ]),
     );
     const strong: FoodInput = { ...beans, id: "strong", per100g: double };
@@ -205,8 +205,8 @@ describe("substitutes", () => {
     );
     const [first] = substitutes(stew, "leaf", { among: ["kale-raw"], match: "protein" }).found;
     // Both keep half: 2.86 × 200 = 4.28 × 133.6…
-    expect(first && toText(first.grams)).toBe(toText(over(exact("572"), exact("4.28"))));
-    expect(first && toText(first.sheet.cell("leaf", "protein").value)).toBe("2.86");
+    expect(first && exactText(first.grams)).toBe(exactText(over(exact("572"), exact("4.28"))));
+    expect(first && exactText(first.sheet.cell("leaf", "protein").value)).toBe("2.86");
   });
 });
 
@@ -241,12 +241,12 @@ describe("what is matched", () => {
     const beans = substitutes(camp, "beans", { match: "energy" });
     expect(beans.match).toBe("energy");
     for (const { sheet: made } of beans.found)
-      expect(toText(made.portion("energy").value)).toBe(toText(camp.portion("energy").value));
+      expect(exactText(made.portion("energy").value)).toBe(exactText(camp.portion("energy").value));
     expect(shown(beans)).toContain(
       "each brings as much energy as Kidney beans, red, boiled without salt did",
     );
     const byMass = substitutes(camp, "beans", { match: "mass" }).found;
-    expect(byMass.map(({ grams }) => toText(grams))).toEqual(byMass.map(() => "300"));
+    expect(byMass.map(({ grams }) => exactText(grams))).toEqual(byMass.map(() => "300"));
   });
 
   it("must be there to be matched", () => {
@@ -357,7 +357,7 @@ describe("the amount of a substitute", () => {
             expect([food, fits(food, batch.toNumber() / portions)]).toEqual([food, true]);
             const was = match === "mass" ? s.lines[0]?.grams : s.cell("line", match).value;
             const is = match === "mass" ? made.lines[0]?.grams : made.cell("line", match).value;
-            expect(is && toText(is)).toBe(was && toText(was));
+            expect(is && exactText(is)).toBe(was && exactText(was));
           }
           for (const { food, grams: batch, least, most } of outside) {
             seen.outside += 1;

@@ -71,10 +71,10 @@ describe("a sweep of what is known", () => {
     ]);
     const rows = toRecords(grid);
     expect(rows.map((row) => [row.at_leaf_iron, row.at_energy, row.amount, row.bound, row.least])).toEqual([
-      [1, 40, 1, "exact", 1],
-      [1, 80, 2, "exact", 2],
-      [4, 40, 4, "exact", 4],
-      [4, 80, 8, "exact", 8],
+      [1, 40, 1, "point", 1],
+      [1, 80, 2, "point", 2],
+      [4, 40, 4, "point", 4],
+      [4, 80, 8, "point", 8],
     ]);
   });
 

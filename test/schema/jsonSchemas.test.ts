@@ -9,7 +9,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
 import { foodTable, kitchen, kitchens, recipe, SteelyardError } from "../../src/index.ts";
-import { readPerson } from "../../src/person/readPerson.ts";
+import { personFacts } from "../../src/person/readPerson.ts";
 import { openPlan } from "../../src/plan.ts";
 import { readDemands } from "../../src/scale/fit/demands.ts";
 import {
@@ -94,7 +94,7 @@ const documents: { readonly [N in Name]: readonly [(given: never) => unknown, re
     ],
   ],
   person: [
-    readPerson,
+    personFacts,
     [
       {
         sex: "female",

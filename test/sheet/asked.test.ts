@@ -311,8 +311,8 @@ describe("a change of a component", () => {
 
   it("is exact where the silent line stayed: it cancels", () => {
     // Kelp is silent on energy; 50 g of oats at 400 kcal in 100 g are 200 kcal.
-    expect(energy(plate.edit({ oats: "150 g" }))).toEqual(["200", "exact", []]);
-    expect(energy(revise(plate, { amounts: { oats: "50 g" } }))).toEqual(["-200", "exact", []]);
+    expect(energy(plate.edit({ oats: "150 g" }))).toEqual(["200", "point", []]);
+    expect(energy(revise(plate, { amounts: { oats: "50 g" } }))).toEqual(["-200", "point", []]);
   });
 
   it("is bounded by the silent lines that moved, and unknown where nothing else did", () => {

@@ -6,8 +6,8 @@ import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodFromLabel } from "../../src/food/label.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { exactText } from "../../src/number/digits.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { type Between, type BetweenOptions, between } from "../../src/sheet/between.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -24,7 +24,7 @@ const dish = (...lines: readonly (readonly [string, number])[]): RecipeInput => 
   portions: 2,
   lines: lines.map(([id, grams]) => ({ food: id, amount: `${grams} g` })),
 });
-const ends = ({ least, most }: Between): string[] => [toText(least), most ? toText(most) : "no limit"];
+const ends = ({ least, most }: Between): string[] => [exactText(least), most ? exactText(most) : "no limit"];
 
 const foods = foodTable([
   food("silent"),
@@ -184,12 +184,12 @@ describe("between, as a property", () => {
               if (lender === undefined) return [];
               const { value } = readFigure(hidden.get(lender), id);
               const line = hidden.get(key);
-              return [{ ...line, per100g: { ...line.per100g, [id]: toText(value) } }];
+              return [{ ...line, per100g: { ...line.per100g, [id]: exactText(value) } }];
             }),
           );
           const full = sheet(dish(...lines), filled).total(id).value;
-          expect([id, compare(range.least, full) <= 0]).toEqual([id, true]);
-          if (range.most) expect([id, compare(full, range.most) <= 0]).toEqual([id, true]);
+          expect([id, compareRatios(range.least, full) <= 0]).toEqual([id, true]);
+          if (range.most) expect([id, compareRatios(full, range.most) <= 0]).toEqual([id, true]);
         },
       ),
       { numRuns: runs(200) },
@@ -202,7 +202,11 @@ describe("between, as a property", () => {
         const s = sheet(dish(...lines), starterFoods);
         const range = between(s, id);
         if (range.widened.length > 0) return;
-        expect([id, ...ends(range)]).toEqual([id, toText(s.total(id).value), toText(s.total(id).value)]);
+        expect([id, ...ends(range)]).toEqual([
+          id,
+          exactText(s.total(id).value),
+          exactText(s.total(id).value),
+        ]);
       }),
       { numRuns: runs(100) },
     );

@@ -6,7 +6,7 @@ import { type EnergySystemId, energySystems, likelySystem, weightsOf } from "../
 import type { FoodInput } from "../../src/food/food.ts";
 import { type FoodTable, foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, exact, minus, plus, sum, times } from "../../src/number/exact.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { type Between, between } from "../../src/sheet/between.ts";
@@ -50,7 +50,7 @@ describe("energy of what has lost alcohol", () => {
   it("falls by 7 kcal with each gram, whoever asks", () => {
     const s = one(wine, "5006");
     const energy = s.total("energy");
-    expect([energy.value.toString(), energy.bound, energy.derived]).toEqual(["29.35", "exact", ["in"]]);
+    expect([energy.value.toString(), energy.bound, energy.derived]).toEqual(["29.35", "point", ["in"]]);
     expect(energyShares(s).energy.value.toString()).toBe("29.23");
     const [line] = energyCheck(s).lines;
     expect([line?.given.value.toString(), line?.computed.value.toString(), line?.verdict]).toEqual([
@@ -157,7 +157,7 @@ describe("bran in a dish that is cooked again", () => {
       "50% left after cooking, as the recipe says",
       "a share of Mash",
     ]);
-    expect(toText(why.leaves[0]?.value ?? exact(0))).toBe("20");
+    expect(exactText(why.leaves[0]?.value ?? exact(0))).toBe("20");
     expect(explain(nested, "availableCarbohydrate", "total").leaves[0]?.steps[3]).toBe(
       "45 g left after cooking, since 50% of fibre is left, as the recipe says",
     );
@@ -208,7 +208,7 @@ const product = (a: Shares, b: Shares): Shares =>
   Object.fromEntries(
     [...new Set([...Object.keys(a), ...Object.keys(b)])].map((id) => [
       id,
-      toText(times(exact(a[id] ?? "1"), exact(b[id] ?? "1"))),
+      exactText(times(exact(a[id] ?? "1"), exact(b[id] ?? "1"))),
     ]),
   );
 
@@ -229,7 +229,7 @@ function twice(
   ];
 }
 
-const text = (f: Exact | undefined): string => (f ? toText(f) : "none");
+const text = (f: Exact | undefined): string => (f ? exactText(f) : "none");
 const inner = (keys: readonly string[]): readonly string[] => keys.map((key) => `in/${key}`);
 
 function expectSame(nested: Sheet, flat: Sheet): void {
@@ -354,7 +354,7 @@ describe("cooking after cooking", () => {
     const s = sheet({ name: "Dish", portions: 1, lines }, table);
     expect(s.total("water").value.toString()).toBe("93.25"); // (86.5 + 100) × 0.5
     const why = explain(s, "water", "total");
-    expect(toText(sum(why.leaves.map((leaf) => leaf.value)))).toBe("93.25");
+    expect(exactText(sum(why.leaves.map((leaf) => leaf.value)))).toBe("93.25");
     expect(why.leaves[0]?.steps.slice(-2)).toEqual(["50% of its water left after cooking", "a share of Pot"]);
   });
 });
@@ -372,11 +372,11 @@ describe("energy given, after cooking", () => {
           sheet({ name: "r", portions: 1, lines: [{ food: id, amount: "100 g", retention }] }, table);
         const [before, after] = [at({}), at(others)];
         const constituents = [...weightsOf(system).keys()];
-        if (constituents.some((c) => before.total(c).bound !== "exact")) return;
-        if (after.total("energy").bound !== "exact") return;
+        if (constituents.some((c) => before.total(c).bound !== "point")) return;
+        if (after.total("energy").bound !== "point") return;
         const off = (s: Sheet): Exact =>
           minus(s.total("energy").value, energyShares(s, { system }).energy.value);
-        expect(toText(off(after))).toBe(toText(off(before)));
+        expect(exactText(off(after))).toBe(exactText(off(before)));
       }),
       { numRuns: runs(120) },
     );

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { componentIds } from "../../src/food/components.ts";
 import { usdaRetention } from "../../src/food/data/retentionUsdaR6.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { equals, plus } from "../../src/number/exact.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -59,7 +59,7 @@ describe("cooking", () => {
         for (const id of componentIds) {
           const all = balance.of(id);
           expect([id, holds(all)]).toEqual([id, true]);
-          expect([id, toText(all.retained.value)]).toEqual([id, toText(s.total(id).value)]);
+          expect([id, exactText(all.retained.value)]).toEqual([id, exactText(s.total(id).value)]);
           for (const line of s.lines)
             expect([id, line.key, holds(balance.line(line.key, id))]).toEqual([id, line.key, true]);
         }
@@ -76,7 +76,7 @@ describe("cooking", () => {
         const cooked = cooking(sheet({ ...recipe, yieldFactor: factor }, starterFoods));
         const uncooked = sheet({ ...recipe, lines: raw }, starterFoods);
         for (const id of componentIds)
-          expect([id, toText(cooked.of(id).raw.value)]).toEqual([id, toText(uncooked.total(id).value)]);
+          expect([id, exactText(cooked.of(id).raw.value)]).toEqual([id, exactText(uncooked.total(id).value)]);
       }),
       { numRuns: runs(60) },
     );

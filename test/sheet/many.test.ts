@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it, vi } from "vitest";
 import { listedIds } from "../../src/food/components.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { minus, over, sum } from "../../src/number/exact.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { cellFeeds, cellValue, withColumn, withRow } from "../../src/sheet/columns.ts";
@@ -91,7 +91,7 @@ describe("a difference", () => {
           const each = before.lines.map(({ key }) =>
             minus(after.cell(key, component).value, before.cell(key, component).value),
           );
-          expect(toText(over(sum(each), before.values.portions))).toBe(toText(change.value));
+          expect(exactText(over(sum(each), before.values.portions))).toBe(exactText(change.value));
         }
       }),
       { numRuns: runs(25) },
@@ -119,10 +119,10 @@ describe("very many columns that read each other", () => {
     // Two lines, the batch, a portion and 100 g.
     expect(calls).toBe((N - 1) * 5);
     const last = cellValue(s, `c${N - 1}`, { line: "line-0" });
-    expect(isFailure(last) ? last.message : toText(last.value)).toBe(String(N)); // 1 g, N times
+    expect(isFailure(last) ? last.message : exactText(last.value)).toBe(String(N)); // 1 g, N times
     calls = 0;
     const edited = cellValue(s.edit({ "line-0": "3 g" }), `c${N - 1}`, { line: "line-0" });
-    expect(isFailure(edited) ? edited.message : toText(edited.value)).toBe(String(3 * N));
+    expect(isFailure(edited) ? edited.message : exactText(edited.value)).toBe(String(3 * N));
     // What is settled first is begun once more for each stretch of the chain: no more than a tenth on top.
     expect(calls).toBeLessThan(N * 1.1);
     calls = 0;
@@ -147,7 +147,7 @@ describe("very many columns that read each other", () => {
     const plain = withRow(base, "half", (at) => at.total().over(3));
     const text = (s: Sheet, column: string, row: RowRef): string => {
       const value = cellValue(s, column, row);
-      return isFailure(value) ? value.code : toText(value.value);
+      return isFailure(value) ? value.code : exactText(value.value);
     };
     const of = (s: Sheet): string[] => [text(s, "x", "total"), text(s, "x", { row: "half" })];
     expect(of(base)).toEqual(["column-unknown", "column-unknown"]);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../src/food/table.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { revise } from "../../src/sheet/revise.ts";
@@ -32,7 +32,7 @@ describe("what is added at serving", () => {
       // 400 g raw, 1,000 g cooked, and 20 g of oil: 420 in, 1,020 out, 510 to each of two.
       expect(masses(s)).toEqual(["420", "1020", "510"]);
       // 1,400 + 180 kcal in 1,020 g.
-      expect(toText(s.per100g("energy").value)).toBe("7900/51");
+      expect(exactText(s.per100g("energy").value)).toBe("7900/51");
     }
   });
 

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
 import { amount, gramsOf } from "../../src/measure/amount.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { exact, over, times, ZERO } from "../../src/number/exact.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { substitutes } from "../../src/scale/substitutes.ts";
@@ -41,9 +41,9 @@ const salad = sheet(
 function knowsItsRecipes(s: Sheet): void {
   const more = revise(s, { portions: 3 });
   expect(more.portions.toString()).toBe("3");
-  expect(toText(more.total("fat").value)).toBe(toText(s.total("fat").value));
+  expect(exactText(more.total("fat").value)).toBe(exactText(s.total("fat").value));
   const again = sheet(toRecipe(s), starterFoods, { recipes });
-  expect(toText(again.total("energy").value)).toBe(toText(s.total("energy").value));
+  expect(exactText(again.total("energy").value)).toBe(exactText(s.total("energy").value));
 }
 
 describe("a sheet made of another", () => {
@@ -60,10 +60,13 @@ describe("a sheet made of another", () => {
       { ...toRecipe(salad), lines: [{ food: "chickpeas-boiled", amount: "1/2 cup" }] },
       starterFoods,
     ).lines;
-    const grams = (written: unknown): string => toText(gramsOf(amount(String(written))) ?? ZERO);
+    const grams = (written: unknown): string => exactText(gramsOf(amount(String(written))) ?? ZERO);
     // As far from the amount as they were.
     const half = times(cup?.grams ?? ZERO, over(first?.grams ?? ZERO, exact(300)));
-    expect([grams(line?.least), grams(line?.most)]).toEqual([toText(half), toText(times(half, exact(4)))]);
+    expect([grams(line?.least), grams(line?.most)]).toEqual([
+      exactText(half),
+      exactText(times(half, exact(4))),
+    ]);
   });
 
   it("in a plan, of its pots and portions, knows them too", () => {

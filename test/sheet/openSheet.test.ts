@@ -13,6 +13,7 @@ import {
   toRecipe,
 } from "steelyard";
 import { starterFoods, usdaRetention } from "steelyard/foods";
+import { openPlan } from "steelyard/plan";
 import { describe, expect, it } from "vitest";
 import { roundToKitchen } from "../../src/scale/round.ts";
 import { cellValue, withColumn, withConstant } from "../../src/sheet/columns.ts";
@@ -175,6 +176,13 @@ describe("a stored sheet", () => {
 describe("stored documents of every format", () => {
   it("open as they were: a sheet", () => {
     expect(figuresOf(openSheet(stored("sheet-1")))).toEqual(stored("sheet-1.figures"));
+  });
+
+  it("are stored again in the words of today: the bound of a figure known to a point", () => {
+    const words = (x: unknown): boolean => JSON.stringify(x).includes('"bound":"exact"');
+    expect(words(stored("sheet-1"))).toBe(true);
+    expect(words(openSheet(stored("sheet-1")).toJSON())).toBe(false);
+    expect(words(openPlan(stored("plan-1")).toJSON())).toBe(false);
   });
 
   it("open as they were: foods, in all of their formats", () => {

@@ -4,9 +4,9 @@ import type { ComponentId } from "../../src/food/components.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText as fractionText } from "../../src/number/digits.ts";
+import { exactText as fractionText } from "../../src/number/digits.ts";
 import { type Exact, exact, fraction } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import { compare as comparison } from "../../src/person/compare/compare.ts";
 import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import { fit } from "../../src/scale/fit.ts";
@@ -74,10 +74,10 @@ const text = (f: Exact | undefined): string | undefined => f && fractionText(f);
 
 function holds(tally: Tally, truth: Exact, what: string): void {
   const { least: low, most: high, bound, value } = tally;
-  if (low) expect(compare(low, truth), what).toBeLessThanOrEqual(0);
-  if (high) expect(compare(truth, high), what).toBeLessThanOrEqual(0);
-  if (bound === "at-least") expect(compare(value, truth), what).toBeLessThanOrEqual(0);
-  if (bound === "at-most") expect(compare(truth, value), what).toBeLessThanOrEqual(0);
+  if (low) expect(compareRatios(low, truth), what).toBeLessThanOrEqual(0);
+  if (high) expect(compareRatios(truth, high), what).toBeLessThanOrEqual(0);
+  if (bound === "at-least") expect(compareRatios(value, truth), what).toBeLessThanOrEqual(0);
+  if (bound === "at-most") expect(compareRatios(truth, value), what).toBeLessThanOrEqual(0);
 }
 
 /** The ends that a cell of a table shows. */
@@ -117,15 +117,15 @@ describe("a total of ranged figures", () => {
           seen.add(of.bound);
           const { text: shown } = tallyFigure(of);
           const { low, high } = shownEnds(shown);
-          if (low) expect(compare(low, is.value), shown).toBeLessThanOrEqual(0);
-          if (high) expect(compare(is.value, high), shown).toBeLessThanOrEqual(0);
+          if (low) expect(compareRatios(low, is.value), shown).toBeLessThanOrEqual(0);
+          if (high) expect(compareRatios(is.value, high), shown).toBeLessThanOrEqual(0);
           // A middle figure is never shown for what it is not.
           if (of.bound === "between") expect(low ?? high, shown).toBeDefined();
         }
       }),
       { numRuns: runs(150) },
     );
-    expect([...seen].sort()).toEqual(["at-least", "between", "exact", "unknown"]);
+    expect([...seen].sort()).toEqual(["at-least", "between", "point", "unknown"]);
   });
 
   it("has the ends that the sum of its lines' ends makes, and those that `between` tells without like foods", () => {
@@ -277,7 +277,7 @@ describe("the range of seaweed", () => {
     const foods = foodTable([food("packet", { value: 50, low: "49.5", high: "50.5" })]);
     const s = sheet({ name: "S", portions: 1, lines: [{ food: "packet", amount: "100 g" }] }, foods);
     const { bound, least: low, most: high } = s.total("iodine");
-    expect([bound, `${low}`, `${high}`]).toEqual(["exact", "49.5", "50.5"]);
+    expect([bound, `${low}`, `${high}`]).toEqual(["point", "49.5", "50.5"]);
   });
 });
 

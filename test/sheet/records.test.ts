@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { listedIds } from "../../src/food/components.ts";
 import { markKinds } from "../../src/food/figure.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { exact, sum } from "../../src/number/exact.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { withColumn } from "../../src/sheet/columns.ts";
@@ -31,14 +31,14 @@ const bowl = withColumn(
 
 /** What a record must say of a tally, literally. */
 function says(record: TidyRecord | undefined, tally: Tally): void {
-  const end = (value: Tally["least"]): string | null => (value === undefined ? null : toText(value));
+  const end = (value: Tally["least"]): string | null => (value === undefined ? null : exactText(value));
   expect(record).toMatchObject({
-    amount: tally.bound === "unknown" ? null : toText(tally.value),
+    amount: tally.bound === "unknown" ? null : exactText(tally.value),
     unit: tally.unit,
     bound: tally.bound,
     least: end(tally.least),
     most: end(tally.most),
-    coverage: toText(tally.coverage),
+    coverage: exactText(tally.coverage),
     marks: markKinds.filter((kind) => tally[kind].length > 0).join(" "),
     silent: tally.missing.join(", "),
   });
@@ -66,7 +66,7 @@ describe("the records of a sheet", () => {
     const records = toRecords(bowl, { components: ["mass", "amount", "portions"], figures: "exact" });
     const raw = records.filter(({ row, what }) => row === "line" && what === "raw");
     const total = records.find(({ row, what }) => row === "total" && what === "raw");
-    expect(toText(sum(raw.map(({ amount }) => exact(String(amount)))))).toBe(total?.amount);
+    expect(exactText(sum(raw.map(({ amount }) => exact(String(amount)))))).toBe(total?.amount);
     const written = records.filter(({ component, line }) => component === "amount" && line === "oats");
     expect(written.map(({ amount, unit }) => [amount, unit])).toEqual([
       ["1", "lb"],

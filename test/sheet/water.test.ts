@@ -1,9 +1,9 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { equals, minus, negate, plus, sum, ZERO } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
 import { fit } from "../../src/scale/fit.ts";
 import { scale } from "../../src/scale/scale.ts";
@@ -55,7 +55,7 @@ describe("a pot that loses more than its water", () => {
     const { raw, retained, lost } = balance.of("water");
     expect([raw, retained, lost].map((t) => t.value.toString())).toEqual(["17.94", "0", "17.94"]);
     // What went in is known; how much of the loss was water is not.
-    expect([raw, retained, lost].map((t) => t.bound)).toEqual(["exact", "unknown", "unknown"]);
+    expect([raw, retained, lost].map((t) => t.bound)).toEqual(["point", "unknown", "unknown"]);
     expect(balance.beyondWater.toString()).toBe("7.06");
     expect(balance.mass.lost.value.toString()).toBe("25");
   });
@@ -68,7 +68,7 @@ describe("a pot that loses more than its water", () => {
 
   it("dries out whole without a word: the yield that dry matter allows is known", () => {
     const water = made({ yieldFactor: "0.8206" }).total("water");
-    expect([water.bound, water.value.toString()]).toEqual(["exact", "0"]);
+    expect([water.bound, water.value.toString()]).toEqual(["point", "0"]);
   });
 
   it("is silent on water in the dish that it goes into", () => {
@@ -78,7 +78,7 @@ describe("a pot that loses more than its water", () => {
     );
     expect(outer.total("water").missing).toEqual(["ghee/butter"]);
     expect(outer.total("water").bound).toBe("unknown");
-    expect(outer.total("fat").bound).toBe("exact");
+    expect(outer.total("fat").bound).toBe("point");
   });
 
   it("may hold all of its water still, and may hold none", () => {
@@ -95,7 +95,7 @@ describe("a pot that loses more than its water", () => {
     // A dose of water in the pot: of so much butter it would no longer do, so the factor would not be true.
     const dose = { key: "broth", food: "water-tap", amount: "20 g", scaling: "per-portion" as const };
     const wet = made({ portions: 1, lines: [...clarified.lines, dose, greens] });
-    expect(wet.total("water").bound).toBe("exact");
+    expect(wet.total("water").bound).toBe("point");
     expect(errorOf(() => scale(wet, { water: 400 })).code).toBe("target-unreachable");
   });
 
@@ -120,12 +120,12 @@ describe("a pot that loses more than its water", () => {
         const of = (lines: typeof pot) => sum(lines.map((line) => s.cell(line.key, "water").value));
         const left = plus(of(pot), minus(s.masses.cooked, s.masses.raw));
         const isDried = left.n < 0n;
-        expect(toText(water.value)).toBe(toText(plus(isDried ? ZERO : left, of(served))));
-        expect(cooking(s).beyondWater.toJSON()).toBe(toText(isDried ? negate(left) : ZERO));
-        if (isDried) expect(water.bound).not.toBe("exact");
+        expect(exactText(water.value)).toBe(exactText(plus(isDried ? ZERO : left, of(served))));
+        expect(cooking(s).beyondWater.toJSON()).toBe(exactText(isDried ? negate(left) : ZERO));
+        if (isDried) expect(water.bound).not.toBe("point");
         const { least, most } = between(s, "water");
-        expect(least.n >= 0n && compare(least, water.value) <= 0).toBe(true);
-        if (most) expect(compare(water.value, most)).toBeLessThanOrEqual(0);
+        expect(least.n >= 0n && compareRatios(least, water.value) <= 0).toBe(true);
+        if (most) expect(compareRatios(water.value, most)).toBeLessThanOrEqual(0);
       }),
       { numRuns: runs(300) },
     );

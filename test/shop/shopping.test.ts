@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import {
   Exact,
   exact,
@@ -16,7 +16,7 @@ import {
   times,
   ZERO,
 } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { LineInput, RecipeInput } from "../../src/recipe/document.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -70,7 +70,7 @@ const dish = (lines: readonly LineInput[], about: Partial<RecipeInput> = {}): Sh
   sheet({ name: "Dish", portions: 2, lines, ...about }, foods);
 const texts = (all: object): Record<string, string | undefined> =>
   Object.fromEntries(
-    Object.entries(all).flatMap(([key, f]) => (f instanceof Exact ? [[key, toText(f)]] : [])),
+    Object.entries(all).flatMap(([key, f]) => (f instanceof Exact ? [[key, exactText(f)]] : [])),
   );
 const costs = (list: ShoppingList): (string | undefined)[] =>
   list.lines.map(({ cost }) => cost?.value.toFixed());
@@ -79,8 +79,8 @@ describe("from edible portion to as purchased", () => {
   it("brings a line that was weighed as purchased back to what was written, literally", () => {
     const s = dish([{ food: "bananas", amount: "1/3 lb", weighed: "as-purchased" }]);
     const grams = shoppingList(s).line("bananas");
-    expect(toText(times(grams.asPurchased ?? ZERO, fraction(3n)))).toBe("453.59237");
-    expect(toText(times(grams.needed, fraction(3n)))).toBe("290.2991168"); // 64 % of a pound
+    expect(exactText(times(grams.asPurchased ?? ZERO, fraction(3n)))).toBe("453.59237");
+    expect(exactText(times(grams.needed, fraction(3n)))).toBe("290.2991168"); // 64 % of a pound
   });
 
   it("buys a food of which no refuse is known as it is eaten, and says so", () => {
@@ -119,8 +119,8 @@ describe("from edible portion to as purchased", () => {
     );
     // 2 of 8 portions, and half of 50 g of 200 g: 3/8 of the topping, and 10 g more.
     const list = shoppingList(s);
-    expect(toText(list.line("oats").needed)).toBe("122.5");
-    expect(toText(list.line("salt").needed)).toBe("1.5");
+    expect(exactText(list.line("oats").needed)).toBe("122.5");
+    expect(exactText(list.line("salt").needed)).toBe("1.5");
   });
 
   it("takes what is nested deep and wide in bounded time", () => {
@@ -134,7 +134,7 @@ describe("from edible portion to as purchased", () => {
       recipes,
     });
     const start = performance.now();
-    expect(toText(shoppingList(s).line("oats").needed)).toBe(String(2n ** 12n));
+    expect(exactText(shoppingList(s).line("oats").needed)).toBe(String(2n ** 12n));
     expect(performance.now() - start).toBeLessThan(5_000);
   }, 60_000);
 });
@@ -161,14 +161,14 @@ describe("what is weighed out in the shop", () => {
     expect(line.bought.toString()).toBe(asked);
     const grams = need.endsWith("kg") ? "10010" : need.replace(" g", "");
     expect([line.needed.toString(), line.asPurchased?.toString()]).toEqual([grams, grams]);
-    expect(toText(minus(line.bought, line.leftOver))).toBe(grams);
+    expect(exactText(minus(line.bought, line.leftOver))).toBe(grams);
   });
 
   it("is what is paid for", () => {
     const list = shoppingList(dish([{ food: "bananas", amount: "250 g" }]));
     // 390.625 g with peel, of which 400 g are asked for at 0.12 for 100 g.
     expect(list.total().value.toString()).toBe("0.48");
-    expect(toText(list.total().unrounded)).toBe("0.48");
+    expect(exactText(list.total().unrounded)).toBe("0.48");
   });
 
   it("is told in pieces where the food has a measure of one: by the recipes' own, else the medium one", () => {
@@ -348,7 +348,7 @@ describe("costs", () => {
         .total()
         .value.toString(),
     ).toBe("0.12");
-    expect(toText(bought(priced("a", "0.12345", "EUR")).total().unrounded)).toBe("0.12345");
+    expect(exactText(bought(priced("a", "0.12345", "EUR")).total().unrounded)).toBe("0.12345");
   });
 
   it("are not added up across currencies", () => {
@@ -377,7 +377,7 @@ describe("costs", () => {
       ),
       { cupboard: { b: "1 g" } },
     );
-    expect(covered.total().bound).toBe("exact");
+    expect(covered.total().bound).toBe("point");
   });
 
   it("are not known of packs of which one that is bought has no price", () => {
@@ -394,7 +394,7 @@ describe("costs", () => {
     expect(of("350 g").line("a").packs).toHaveLength(2);
     expect(of("350 g").line("a").cost).toBeUndefined();
     expect(of("350 g").unpriced).toHaveLength(1);
-    expect(of("100 g").total()).toMatchObject({ bound: "exact" });
+    expect(of("100 g").total()).toMatchObject({ bound: "point" });
   });
 
   it("are shared among portions by what each takes, left-overs and all", () => {
@@ -556,40 +556,42 @@ describe("properties", () => {
           if (!line) continue;
           const grams = line;
           const { packs } = line;
-          expect(toText(grams.needed)).toBe(toText(needed));
-          expect(toText(minus(plus(grams.fromCupboard, grams.bought), grams.leftOver))).toBe(toText(needed));
+          expect(exactText(grams.needed)).toBe(exactText(needed));
+          expect(exactText(minus(plus(grams.fromCupboard, grams.bought), grams.leftOver))).toBe(
+            exactText(needed),
+          );
           expect(grams.leftOver.n >= 0n).toBe(true);
           const item = list.cupboard.find((each) => each.food === id);
           expect(item !== undefined).toBe(Object.hasOwn(cupboard, id));
-          expect(toText(item?.used ?? ZERO)).toBe(toText(grams.fromCupboard));
+          expect(exactText(item?.used ?? ZERO)).toBe(exactText(grams.fromCupboard));
           if (item?.had && item.left) {
             expect(item.left.n >= 0n).toBe(true);
-            expect(toText(item.had)).toBe(toText(plus(item.left, item.used)));
+            expect(exactText(item.had)).toBe(exactText(plus(item.left, item.used)));
             // Nothing is bought while there is some left.
             expect(isZero(item.left) || isZero(grams.bought)).toBe(true);
           }
           const sizes = packs.map(({ count, edible }) => times(exact(count), exact(edible)));
           const sold = (table.get(id).packs ?? []).length > 0;
-          if (sold) expect(toText(sum(sizes))).toBe(toText(grams.bought));
+          if (sold) expect(exactText(sum(sizes))).toBe(exactText(grams.bought));
           for (const { edible, count } of packs) {
             expect(count.gt(0)).toBe(true);
             const fewer = minus(plus(grams.fromCupboard, grams.bought), exact(edible));
-            expect(compare(fewer, needed)).toBeLessThan(0);
+            expect(compareRatios(fewer, needed)).toBeLessThan(0);
           }
           if (!sold && grams.asPurchased && grams.weighOut) {
             const share = exact(table.get(id).edibleShare ?? 1);
             const toBuy = minus(grams.needed, grams.fromCupboard);
-            expect(toText(times(grams.asPurchased, share))).toBe(toText(toBuy));
-            expect(toText(times(grams.weighOut, share))).toBe(toText(grams.bought));
+            expect(exactText(times(grams.asPurchased, share))).toBe(exactText(toBuy));
+            expect(exactText(times(grams.weighOut, share))).toBe(exactText(grams.bought));
             // Less than a step more than is needed, and whole steps, as the documentation has them.
             const size = Number(
-              toText(grams.asPurchased)
+              exactText(grams.asPurchased)
                 .split("/")
                 .reduce((n, d) => String(Number(n) / Number(d))),
             );
             const step = size < 20 ? 1 : size < 100 ? 5 : size < 1000 ? 10 : size < 10_000 ? 50 : 100;
             expect(over(grams.weighOut, exact(step)).d).toBe(1n);
-            expect(compare(minus(grams.weighOut, grams.asPurchased), exact(step))).toBe(-1);
+            expect(compareRatios(minus(grams.weighOut, grams.asPurchased), exact(step))).toBe(-1);
           }
         }
       }),
@@ -607,13 +609,13 @@ describe("properties", () => {
               all.filter((each) => each.currency === currency),
             );
             for (const all of [lines, parts]) {
-              expect(toText(sum(all.map((each) => exact(each.value))))).toBe(toText(exact(value)));
-              expect(toText(sum(all.map((each) => each.unrounded)))).toBe(toText(whole));
+              expect(exactText(sum(all.map((each) => exact(each.value))))).toBe(exactText(exact(value)));
+              expect(exactText(sum(all.map((each) => each.unrounded)))).toBe(exactText(whole));
               for (const each of all) {
                 // Within one minor unit: the thousandth of a dinar, a penny, a yen.
                 const unit = { GBP: "0.01", JPY: "1", KWD: "0.001" }[currency] ?? "";
                 const off = over(minus(exact(each.value), each.unrounded), exact(unit));
-                expect(compare(off, ONE) < 0 && compare(off, minus(ZERO, ONE)) > 0).toBe(true);
+                expect(compareRatios(off, ONE) < 0 && compareRatios(off, minus(ZERO, ONE)) > 0).toBe(true);
                 expect(exact(each.value).d <= exact(unit).d).toBe(true);
               }
             }
@@ -651,7 +653,7 @@ describe("properties", () => {
         const some = shoppingList(others);
         const all = shoppingList([...(first ? [first] : []), ...others]);
         for (const { food: id, needed } of some.lines) {
-          expect(compare(all.line(id).needed, needed)).toBeGreaterThanOrEqual(0);
+          expect(compareRatios(all.line(id).needed, needed)).toBeGreaterThanOrEqual(0);
         }
       }),
       { numRuns: runs(50) },

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { exact } from "../../src/number/exact.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
@@ -69,7 +69,7 @@ describe("what cannot be shopped for", () => {
     // The same food said in other words is the same.
     const same = foodTable([{ ...oats, packs: [{ name: "bag", edible: "500.0", price: 0.9 }] }]);
     const again = sheet({ name: "Again", portions: 1, lines: [{ food: "oats", amount: "1 g" }] }, same);
-    expect(toText(shoppingList([porridge, again]).line("oats").needed)).toBe("61");
+    expect(exactText(shoppingList([porridge, again]).line("oats").needed)).toBe("61");
   });
 });
 
@@ -150,7 +150,7 @@ describe("figures beyond any shop", () => {
       const list = shoppingList(s);
       const grams = list.line("oats");
       expect(grams.leftOver.n >= 0n).toBe(true);
-      expect(toText(grams.needed)).toBe(toText(exact(amount)));
+      expect(exactText(grams.needed)).toBe(exactText(exact(amount)));
       expect(tablesOf(list).length).toBe(2);
       expect(performance.now() - start).toBeLessThan(5_000);
     }

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, exact, fraction, minus, plus, sum, times, ZERO } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import { choosePacks, type PackChoice, type PackSize } from "../../src/shop/packs.ts";
 import { runs } from "../runs.ts";
 
@@ -23,8 +23,9 @@ function bestByTrial(need: Exact, packs: readonly PackSize[]): [Exact, Exact, nu
   let best: [Exact, Exact, number] | undefined;
   const walk = (i: number, cost: Exact, grams: Exact, count: number): void => {
     const found = [cost, grams, count] as [Exact, Exact, number];
-    if (compare(grams, need) >= 0) {
-      const order = best && (compare(cost, best[0]) || compare(grams, best[1]) || count - best[2]);
+    if (compareRatios(grams, need) >= 0) {
+      const order =
+        best && (compareRatios(cost, best[0]) || compareRatios(grams, best[1]) || count - best[2]);
       if (order === undefined || order < 0) best = found;
       return;
     }
@@ -60,17 +61,19 @@ describe("choosing packs", () => {
   it("is the best of all ways to buy, tried one by one", () => {
     fc.assert(
       fc.property(anyPacks, fc.integer({ min: 1, max: 60 }), (packs, n) => {
-        const smallest = packs.map(({ edible }) => edible).reduce((a, b) => (compare(a, b) < 0 ? a : b));
-        const largest = packs.map(({ edible }) => edible).reduce((a, b) => (compare(a, b) > 0 ? a : b));
+        const smallest = packs
+          .map(({ edible }) => edible)
+          .reduce((a, b) => (compareRatios(a, b) < 0 ? a : b));
+        const largest = packs.map(({ edible }) => edible).reduce((a, b) => (compareRatios(a, b) > 0 ? a : b));
         // At most a dozen of the smallest, so that trying stays short.
         const most = times(smallest, fraction(12n));
-        const need = times(compare(largest, most) < 0 ? largest : most, fraction(BigInt(n), 20n));
+        const need = times(compareRatios(largest, most) < 0 ? largest : most, fraction(BigInt(n), 20n));
         const found = choosePacks(need, packs);
         const priced = packs.every(({ price }) => price !== undefined);
         const [cost, grams, count] = bestByTrial(need, packs);
         expect(found.proven).toBe(true);
-        expect(toText(inPacks(found, packs, "edible"))).toBe(toText(grams));
-        if (priced) expect(toText(inPacks(found, packs, "price"))).toBe(toText(cost));
+        expect(exactText(inPacks(found, packs, "edible"))).toBe(exactText(grams));
+        if (priced) expect(exactText(inPacks(found, packs, "price"))).toBe(exactText(cost));
         expect(found.counts.reduce((a, b) => a + b, 0n)).toBe(BigInt(count));
       }),
       { numRuns: runs(600) },
@@ -84,9 +87,9 @@ describe("choosing packs", () => {
         const wanted = fraction(n, d);
         const found = choosePacks(wanted, packs);
         const grams = inPacks(found, packs, "edible");
-        expect(compare(grams, wanted)).toBeGreaterThanOrEqual(0);
+        expect(compareRatios(grams, wanted)).toBeGreaterThanOrEqual(0);
         packs.forEach(({ edible }, i) => {
-          if (found.counts[i]) expect(compare(minus(grams, edible), wanted)).toBeLessThan(0);
+          if (found.counts[i]) expect(compareRatios(minus(grams, edible), wanted)).toBeLessThan(0);
         });
       }),
       { numRuns: runs(300) },
@@ -157,9 +160,9 @@ describe("choosing packs", () => {
     expect(performance.now() - start).toBeLessThan(20_000);
     expect(found.proven).toBe(false);
     const grams = inPacks(found, packs, "edible");
-    expect(compare(grams, exact(need))).toBeGreaterThanOrEqual(0);
+    expect(compareRatios(grams, exact(need))).toBeGreaterThanOrEqual(0);
     packs.forEach(({ edible }, i) => {
-      if (found.counts[i]) expect(compare(minus(grams, edible), exact(need))).toBeLessThan(0);
+      if (found.counts[i]) expect(compareRatios(minus(grams, edible), exact(need))).toBeLessThan(0);
     });
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { cookingSchedule } from "../../src/cook/cookingSchedule.ts";
 import type { FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, exact, fraction, plus, sum, times, ZERO } from "../../src/number/exact.ts";
 import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import type { RecipeInput } from "../../src/recipe/document.ts";
@@ -95,7 +95,7 @@ const week = fc.record({
 });
 
 const needs = (list: ShoppingList): Record<string, string> =>
-  Object.fromEntries(list.lines.map(({ food: id, needed }) => [id, toText(needed)]));
+  Object.fromEntries(list.lines.map(({ food: id, needed }) => [id, exactText(needed)]));
 
 describe("a schedule, shopped for", () => {
   it("is bought as everyone eats of it on all days, line by line", () => {
@@ -120,7 +120,7 @@ describe("a schedule, shopped for", () => {
         }
         const found = needs(shoppingList(schedule));
         const wanted = [...needed].filter(([, grams]) => grams.n !== 0n);
-        expect(found).toEqual(Object.fromEntries(wanted.map(([id, grams]) => [id, toText(grams)])));
+        expect(found).toEqual(Object.fromEntries(wanted.map(([id, grams]) => [id, exactText(grams)])));
       }),
       { numRuns: runs(100) },
     );
@@ -151,8 +151,8 @@ describe("a schedule, shopped for", () => {
         );
         for (const { currency, value, unrounded: whole } of list.totals) {
           const parts = list.portions.flatMap(({ costs }) => costs.filter((c) => c.currency === currency));
-          expect(toText(sum(parts.map((part) => part.unrounded)))).toBe(toText(whole));
-          expect(toText(sum(parts.map((part) => exact(part.value))))).toBe(toText(exact(value)));
+          expect(exactText(sum(parts.map((part) => part.unrounded)))).toBe(exactText(whole));
+          expect(exactText(sum(parts.map((part) => exact(part.value))))).toBe(exactText(exact(value)));
         }
         expect(list.portions.every(({ portions }) => portions.gt(0))).toBe(true);
       }),
@@ -191,7 +191,7 @@ describe("several things, shopped for together", () => {
     const list = shoppingList(all);
     const each = all.map((one) => needs(shoppingList(one)));
     for (const { food: id, needed } of list.lines) {
-      expect(toText(needed)).toBe(toText(sum(each.map((one) => exact(one[id] ?? 0)))));
+      expect(exactText(needed)).toBe(exactText(sum(each.map((one) => exact(one[id] ?? 0)))));
     }
     const tins = (of: ShoppingList): number => of.line("beans").packs[0]?.count.toNumber() ?? 0;
     const apart = all.map((one) => tins(shoppingList(one))).reduce((a, b) => a + b);
@@ -212,6 +212,6 @@ describe("several things, shopped for together", () => {
     expect(text).not.toContain("Guests");
     const [total] = list.totals;
     const paid = list.portions.flatMap(({ costs }) => costs.map(({ unrounded: own }) => own));
-    expect(toText(sum(paid))).toBe(toText(total?.unrounded ?? ZERO));
+    expect(exactText(sum(paid))).toBe(exactText(total?.unrounded ?? ZERO));
   });
 });

@@ -3,7 +3,7 @@ import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
 import { exact } from "../../src/number/exact.ts";
 import { toCsv } from "../../src/show/csv.ts";
-import { figure } from "../../src/show/figure.ts";
+import { figureCell } from "../../src/show/figure.ts";
 import { type Table, table } from "../../src/show/table.ts";
 import { runs } from "../runs.ts";
 import { grid, HOSTILE, headingText, hostileText, neutral, shown, tables } from "./hostile.ts";
@@ -42,8 +42,8 @@ describe("toCsv", () => {
     const t = table({
       columns,
       rows: [
-        ['Oats, "rolled"', figure(exact("40"))],
-        ["two\nlines", figure(exact("1/3"))],
+        ['Oats, "rolled"', figureCell(exact("40"))],
+        ["two\nlines", figureCell(exact("1/3"))],
       ],
     });
     expect(toCsv(t)).toBe('Line,Amount (g)\r\n"Oats, ""rolled""",40\r\n"two\nlines",0.333\r\n');
@@ -122,11 +122,11 @@ describe("toCsv", () => {
 
   it("leaves numbers numbers, and what is not quite one as it is shown", () => {
     const cells = [
-      figure(exact("-3.5")),
-      figure(exact("-1234"), { grouped: true }),
-      figure(exact("-3.5"), { unit: "g" }),
-      figure(exact("4.1"), { tone: "at-least" }),
-      figure(null),
+      figureCell(exact("-3.5")),
+      figureCell(exact("-1234"), { grouped: true }),
+      figureCell(exact("-3.5"), { unit: "g" }),
+      figureCell(exact("4.1"), { tone: "at-least" }),
+      figureCell(null),
     ];
     const t = table({ columns: [columns[1]], rows: cells.map((c) => [c]) });
     expect(read(toCsv(t)).slice(1).flat()).toEqual(["-3.5", "-1,234", "'-3.5 g", "at least 4.1", "?"]);
@@ -137,14 +137,14 @@ describe("toCsv", () => {
   it("lets no number at the start of a record begin a sum with the words after it", () => {
     const t = table({
       columns: [columns[1], columns[0]],
-      rows: [[figure(exact("-3")), "5+cmd|'/c calc'!A0"]],
+      rows: [[figureCell(exact("-3")), "5+cmd|'/c calc'!A0"]],
     });
     expect(toCsv(t).split("\r\n")[1]).toBe("-3,\"5+cmd|'/c calc'!A0\"");
   });
 
   it("gives plain figures where asked, unknowns as empty fields", () => {
     const plain = (text: string): string =>
-      toCsv(table({ columns: [columns[1]], rows: [[figure(exact(text))]] }), {
+      toCsv(table({ columns: [columns[1]], rows: [[figureCell(exact(text))]] }), {
         figures: "plain",
       }).split("\r\n")[1] ?? "";
     expect(["1/3", "-2/3", "40", "0", "1234567.891", "1e-7", "-1e20"].map(plain)).toEqual([
@@ -156,17 +156,17 @@ describe("toCsv", () => {
       "0.0000001",
       "-100000000000000000000",
     ]);
-    const unknown = table({ columns, rows: [["a", figure(null)]] });
+    const unknown = table({ columns, rows: [["a", figureCell(null)]] });
     expect(read(toCsv(unknown, { figures: "plain" }))[1]).toEqual(["a", "", "unknown"]);
     // A bare number would pass for exact: how it bounds the truth stands beside it.
     const rows = [
-      ["a", figure(exact("40"))],
-      ["b", figure(exact("4"), { tone: "at-least" })],
+      ["a", figureCell(exact("40"))],
+      ["b", figureCell(exact("4"), { tone: "at-least" })],
     ] as const;
     const bounded = table({ columns, rows: [...rows, { kind: "group", heading: "c" }] });
     expect(read(toCsv(bounded, { figures: "plain" }))).toEqual([
       ["Line", "Amount (g)", "Amount: bound"],
-      ["a", "40", "exact"],
+      ["a", "40", "point"],
       ["b", "4", "at-least"],
       ["c", "", ""],
     ]);
@@ -191,7 +191,7 @@ describe("toCsv", () => {
 
   it("writes 100,000 rows, and long hostile cells, in bounded time", () => {
     const start = performance.now();
-    const rows = Array.from({ length: 100_000 }, (_, i) => [`=Line ${i}`, figure(exact(-i))]);
+    const rows = Array.from({ length: 100_000 }, (_, i) => [`=Line ${i}`, figureCell(exact(-i))]);
     const back = read(toCsv(table({ columns, rows })));
     expect(back).toHaveLength(100_001);
     expect(back[100_000]).toEqual(["'=Line 99999", "-99999"]);

@@ -2,7 +2,7 @@ import { from } from "arquero";
 import { describe, expect, it } from "vitest";
 import { components, isComponentId } from "../../src/food/components.ts";
 import { starterFoods } from "../../src/foods.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { exact, over } from "../../src/number/exact.ts";
 import { withColumn, withRow } from "../../src/sheet/columns.ts";
 import { explain } from "../../src/sheet/explain.ts";
@@ -129,7 +129,7 @@ function figuresIn(records: readonly TidyRecord[]): Set<string> {
     records.flatMap((r) =>
       Object.values(r)
         .filter(isNumber)
-        .map((v) => toText(exact(v))),
+        .map((v) => exactText(exact(v))),
     ),
   );
 }
@@ -155,7 +155,7 @@ describe("the records of", () => {
             continue;
           }
           const value = exact(cell.value);
-          const said = [value, over(value, exact(100))].map(toText);
+          const said = [value, over(value, exact(100))].map(exactText);
           if (!said.some((text) => known.has(text))) lost.push(at);
         }
       }
@@ -174,7 +174,7 @@ describe("the records of", () => {
         expect(keys.filter((key) => /\s/.test(key))).toEqual([]);
         const { amount, unit, bound, component } = record;
         if (amount !== null) expect([typeof unit, typeof bound]).toEqual(["string", "string"]);
-        if (bound === "exact") expect([record.least, record.most]).toEqual([amount, amount]);
+        if (bound === "point") expect([record.least, record.most]).toEqual([amount, amount]);
         if (bound === "unknown" && component !== null)
           expect(amount === null || record.what === "share-of-known").toBe(true);
       }

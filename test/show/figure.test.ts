@@ -3,11 +3,11 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { britishEnglish, type Language, say } from "../../src/document/language.ts";
 import { type FigureOptions, showFigure, showPercent } from "../../src/measure/showFigure.ts";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { type Exact, exact, fraction, minus, times } from "../../src/number/exact.ts";
-import { compare } from "../../src/number/ratio.ts";
+import { compareRatios } from "../../src/number/ratio.ts";
 import { americanEnglish } from "../../src/show/american.ts";
-import { figure, legend } from "../../src/show/figure.ts";
+import { figureCell, legend } from "../../src/show/figure.ts";
 import { table } from "../../src/show/table.ts";
 import { runs } from "../runs.ts";
 import { anyFraction } from "./hostile.ts";
@@ -22,7 +22,8 @@ const comma: Language = {
 
 /** Kitchen-sized: from a microgram in kilograms to tonnes in grams. */
 const kitchenSized = anyFraction.filter(
-  (f) => f.n === 0n || (compare(abs(f), exact("1e-9")) >= 0 && compare(abs(f), exact("1e15")) < 0),
+  (f) =>
+    f.n === 0n || (compareRatios(abs(f), exact("1e-9")) >= 0 && compareRatios(abs(f), exact("1e15")) < 0),
 );
 const abs = (f: Exact): Exact => (f.n < 0n ? fraction(-f.n, f.d) : f);
 
@@ -95,7 +96,7 @@ describe("showFigure", () => {
     fc.assert(
       fc.property(kitchenSized, kitchenSized, fc.integer({ min: 1, max: 6 }), (a, b, significant) => {
         const [x, y] = [a, b].map((f) => exact(showFigure(f, { significant }))) as [Exact, Exact];
-        expect(compare(a, b) * compare(x, y)).toBeGreaterThanOrEqual(0);
+        expect(compareRatios(a, b) * compareRatios(x, y)).toBeGreaterThanOrEqual(0);
       }),
     );
   });
@@ -139,7 +140,7 @@ describe("showFigure", () => {
     { places: Number.NaN },
   ])("refuses %o", (how) => {
     expect(() => show("1", how)).toThrow(expect.objectContaining({ code: "figure-malformed" }));
-    expect(() => figure(exact("1"), { ...how, tone: "at-least" })).toThrow(
+    expect(() => figureCell(exact("1"), { ...how, tone: "at-least" })).toThrow(
       expect.objectContaining({ code: "figure-malformed" }),
     );
   });
@@ -163,12 +164,12 @@ describe("showPercent", () => {
 
 describe("figure", () => {
   it("shows an unknown as unknown", () => {
-    expect(figure(null)).toEqual({ text: "?", value: null, tone: "unknown" });
+    expect(figureCell(null)).toEqual({ text: "?", value: null, tone: "unknown" });
   });
 
   it("says bounds and marks", () => {
     const texts = (["known", "derived", "presumed", "borrowed", "trace", "at-least", "at-most"] as const).map(
-      (tone) => figure(exact("4.1"), { tone, unit: "mg" }).text,
+      (tone) => figureCell(exact("4.1"), { tone, unit: "mg" }).text,
     );
     expect(texts).toEqual([
       "4.1 mg",
@@ -179,30 +180,30 @@ describe("figure", () => {
       "at least 4.1 mg",
       "at most 4.1 mg",
     ]);
-    expect(figure(exact("0"), { tone: "trace", unit: "mg" }).text).toBe("trace");
-    expect(figure(exact("4.1"), { tone: "at-least", language: comma }).text).toBe("mindestens 4,1");
+    expect(figureCell(exact("0"), { tone: "trace", unit: "mg" }).text).toBe("trace");
+    expect(figureCell(exact("4.1"), { tone: "at-least", language: comma }).text).toBe("mindestens 4,1");
   });
 
   it("rounds a bound so that it still holds", () => {
-    expect(figure(exact("4.149"), { tone: "at-least" }).text).toBe("at least 4.14");
-    expect(figure(exact("4.141"), { tone: "at-most" }).text).toBe("at most 4.15");
-    expect(figure(exact("9.999"), { tone: "at-most" }).text).toBe("at most 10");
-    expect(figure(exact("0.7"), { tone: "at-least", places: 0 }).text).toBe("over 0");
-    expect(figure(exact("0.2"), { tone: "at-most", places: 0 }).text).toBe("at most 1");
-    expect(figure(exact("-0.7"), { tone: "at-most", places: 0 }).text).toBe("under 0");
+    expect(figureCell(exact("4.149"), { tone: "at-least" }).text).toBe("at least 4.14");
+    expect(figureCell(exact("4.141"), { tone: "at-most" }).text).toBe("at most 4.15");
+    expect(figureCell(exact("9.999"), { tone: "at-most" }).text).toBe("at most 10");
+    expect(figureCell(exact("0.7"), { tone: "at-least", places: 0 }).text).toBe("over 0");
+    expect(figureCell(exact("0.2"), { tone: "at-most", places: 0 }).text).toBe("at most 1");
+    expect(figureCell(exact("-0.7"), { tone: "at-most", places: 0 }).text).toBe("under 0");
     const precision = fc.oneof(
       fc.record({ significant: fc.integer({ min: 1, max: 6 }) }),
       fc.record({ places: fc.integer({ min: 0, max: 4 }) }),
     );
     fc.assert(
       fc.property(kitchenSized, precision, (f, how) => {
-        const low = figure(f, { ...how, tone: "at-least" }).text;
-        const high = figure(f, { ...how, tone: "at-most" }).text;
+        const low = figureCell(f, { ...how, tone: "at-least" }).text;
+        const high = figureCell(f, { ...how, tone: "at-most" }).text;
         expect(low).toMatch(/^(at least -?[\d.]+|over 0)$/);
         expect(high).toMatch(/^(at most -?[\d.]+|under 0)$/);
         const number = (text: string): Exact => exact(text.split(" ").at(-1) ?? "");
-        expect(compare(number(low), f)).toBeLessThanOrEqual(0);
-        expect(compare(number(high), f)).toBeGreaterThanOrEqual(0);
+        expect(compareRatios(number(low), f)).toBeLessThanOrEqual(0);
+        expect(compareRatios(number(high), f)).toBeGreaterThanOrEqual(0);
       }),
     );
   });
@@ -210,8 +211,8 @@ describe("figure", () => {
   it("keeps the exact value beside what it shows, and makes a cell that a table takes", () => {
     fc.assert(
       fc.property(fc.option(anyFraction), (f) => {
-        const cell = figure(f);
-        expect(cell.value).toBe(f === null ? null : toText(f));
+        const cell = figureCell(f);
+        expect(cell.value).toBe(f === null ? null : exactText(f));
         if (f !== null && cell.value !== null) expect(minus(exact(cell.value), f).n).toBe(0n);
         expect(() => table({ columns: [{ key: "a", heading: "A" }], rows: [[cell]] })).not.toThrow();
       }),
@@ -223,11 +224,11 @@ describe("figure", () => {
       fc.property(
         kitchenSized.filter((f) => f.n !== 0n),
         (f) => {
-          const off = abs(minus(exact(figure(f).text), f));
+          const off = abs(minus(exact(figureCell(f).text), f));
           // Half a unit in the third digit is at most 1/200 of the figure, and of whole units at most 1/2.
-          expect(compare(off, times(abs(f), exact("1/200"))) <= 0 || compare(off, exact("1/2")) <= 0).toBe(
-            true,
-          );
+          expect(
+            compareRatios(off, times(abs(f), exact("1/200"))) <= 0 || compareRatios(off, exact("1/2")) <= 0,
+          ).toBe(true);
           expect(off.lte(abs(f))).toBe(true);
         },
       ),
@@ -239,15 +240,15 @@ describe("legend", () => {
   it("explains each mark that a table uses, once", () => {
     const four = exact("4");
     const rows = [
-      ["a", figure(four, { tone: "borrowed" }), figure(null)],
-      ["b", figure(four, { tone: "borrowed" }), figure(four, { tone: "at-least" })],
+      ["a", figureCell(four, { tone: "borrowed" }), figureCell(null)],
+      ["b", figureCell(four, { tone: "borrowed" }), figureCell(four, { tone: "at-least" })],
     ];
     expect(legend(rows)).toEqual(["b: all or part borrowed from a like food", "?: not known"]);
-    expect(legend([["a", figure(four), figure(exact("0"), { tone: "trace" })]])).toEqual([]);
+    expect(legend([["a", figureCell(four), figureCell(exact("0"), { tone: "trace" })]])).toEqual([]);
     expect(
       legend([
         { kind: "group", heading: "g" },
-        { kind: "total", cells: [figure(four, { tone: "trace" })] },
+        { kind: "total", cells: [figureCell(four, { tone: "trace" })] },
       ]),
     ).toEqual(["t: trace amounts not counted"]);
   });

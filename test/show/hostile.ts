@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { exact, fraction, greatest, least } from "../../src/number/exact.ts";
-import { figure, rangeFigure } from "../../src/show/figure.ts";
+import { figureCell, rangeFigure } from "../../src/show/figure.ts";
 import type { Cell, Column, Row, Table, Tone } from "../../src/show/table.ts";
 
 /** Texts that have broken renderers before, whole or in pieces. */
@@ -82,9 +82,9 @@ export const anyFraction = fc
   .map(([n, d]) => fraction(n, d));
 
 export const anyFigure = fc.oneof(
-  fc.constant(figure(null)),
-  fc.tuple(anyFraction, tones).map(([f, tone]) => figure(f, { tone })),
-  fc.integer({ min: -5000, max: 5000 }).map((n) => figure(exact(n), { grouped: true })),
+  fc.constant(figureCell(null)),
+  fc.tuple(anyFraction, tones).map(([f, tone]) => figureCell(f, { tone })),
+  fc.integer({ min: -5000, max: 5000 }).map((n) => figureCell(exact(n), { grouped: true })),
   fc.tuple(anyFraction, anyFraction).map(([a, b]) => rangeFigure(a, least(a, b), greatest(a, b))),
 );
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { type DefaultTreeAdapterMap, parseFragment } from "parse5";
 import { describe, expect, it } from "vitest";
 import { exact } from "../../src/number/exact.ts";
-import { figure } from "../../src/show/figure.ts";
+import { figureCell } from "../../src/show/figure.ts";
 import { escapeHtml, toHtml } from "../../src/show/html.ts";
 import { table } from "../../src/show/table.ts";
 import { runs } from "../runs.ts";
@@ -80,11 +80,11 @@ describe("toHtml", () => {
       ],
       rows: [
         { kind: "group", heading: "Pot" },
-        ["Oats", figure(exact("40"))],
-        { kind: "subtotal", cells: ["Pot", figure(exact("40"), { tone: "borrowed" })] },
+        ["Oats", figureCell(exact("40"))],
+        { kind: "subtotal", cells: ["Pot", figureCell(exact("40"), { tone: "borrowed" })] },
         { kind: "group", heading: "Jar" },
-        ["Seeds", figure(null)],
-        { kind: "total", cells: ["All", figure(exact("40"), { tone: "at-least" })] },
+        ["Seeds", figureCell(null)],
+        { kind: "total", cells: ["All", figureCell(exact("40"), { tone: "at-least" })] },
       ],
       notes: ["?: not known"],
     });

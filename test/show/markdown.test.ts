@@ -4,7 +4,7 @@ import { marked } from "marked";
 import { parseFragment } from "parse5";
 import { describe, expect, it } from "vitest";
 import { exact } from "../../src/number/exact.ts";
-import { figure } from "../../src/show/figure.ts";
+import { figureCell } from "../../src/show/figure.ts";
 import { toMarkdown } from "../../src/show/markdown.ts";
 import { table } from "../../src/show/table.ts";
 import { runs } from "../runs.ts";
@@ -77,8 +77,8 @@ describe("toMarkdown", () => {
       ],
       rows: [
         { kind: "group", heading: "Pot" },
-        ["Oats, rolled", figure(exact("40.5"))],
-        { kind: "total", cells: ["All", figure(exact("40.5"), { tone: "at-least" })] },
+        ["Oats, rolled", figureCell(exact("40.5"))],
+        { kind: "total", cells: ["All", figureCell(exact("40.5"), { tone: "at-least" })] },
       ],
       notes: ["common practice, no source"],
     });

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { toText } from "../../src/number/digits.ts";
+import { exactText } from "../../src/number/digits.ts";
 import { exact, fraction } from "../../src/number/exact.ts";
-import { figure } from "../../src/show/figure.ts";
+import { figureCell } from "../../src/show/figure.ts";
 import { toRecords } from "../../src/show/records.ts";
 import { type Table, type Tone, table } from "../../src/show/table.ts";
 import { runs } from "../runs.ts";
@@ -16,19 +16,19 @@ const t = table({
   columns,
   rows: [
     { kind: "group", heading: "Pot" },
-    ["Oats", figure(exact("40"))],
+    ["Oats", figureCell(exact("40"))],
     { kind: "group", heading: "Jar" },
-    ["Seeds", figure(null)],
-    ["Honey", figure(exact("1/3"), { tone: "at-least" })],
-    { kind: "subtotal", cells: ["Jar", figure(exact("1/3"))] },
-    { kind: "total", cells: ["All", figure(exact("121/3"))] },
+    ["Seeds", figureCell(null)],
+    ["Honey", figureCell(exact("1/3"), { tone: "at-least" })],
+    { kind: "subtotal", cells: ["Jar", figureCell(exact("1/3"))] },
+    { kind: "total", cells: ["All", figureCell(exact("121/3"))] },
   ],
 });
 
 describe("toRecords", () => {
   it("gives tidy rows: groups as a column, no totals, unknowns null", () => {
     expect(toRecords(t)).toEqual([
-      { group: "Pot", line: "Oats", grams: 40, gramsBound: "exact" },
+      { group: "Pot", line: "Oats", grams: 40, gramsBound: "point" },
       { group: "Jar", line: "Seeds", grams: null, gramsBound: "unknown" },
       { group: "Jar", line: "Honey", grams: 1 / 3, gramsBound: "at-least" },
     ]);
@@ -39,14 +39,14 @@ describe("toRecords", () => {
   it("never lets a bound pass for exact, and says nothing where all are", () => {
     const two = [columns[0], columns[1]] as const;
     const rows = (tone: Exclude<Tone, "unknown" | "between">) => [
-      ["Oats", figure(fraction(40n))] as const,
-      ["Seeds", figure(fraction(4n), { tone })] as const,
+      ["Oats", figureCell(fraction(40n))] as const,
+      ["Seeds", figureCell(fraction(4n), { tone })] as const,
     ];
     const said = (tone: Exclude<Tone, "unknown" | "between">) =>
       toRecords(table({ columns: two, rows: rows(tone) })).map((r) => r.gramsBound);
-    expect(said("at-least")).toEqual(["exact", "at-least"]);
-    expect(said("at-most")).toEqual(["exact", "at-most"]);
-    expect(said("trace")).toEqual(["exact", "at-least"]);
+    expect(said("at-least")).toEqual(["point", "at-least"]);
+    expect(said("at-most")).toEqual(["point", "at-most"]);
+    expect(said("trace")).toEqual(["point", "at-least"]);
     for (const tone of ["known", "derived", "presumed", "borrowed"] as const) {
       expect(said(tone)).toEqual([undefined, undefined]);
     }
@@ -62,8 +62,8 @@ describe("toRecords", () => {
   it("round-trips: exact text is the fraction put in, a number the nearest double to it", () => {
     fc.assert(
       fc.property(anyFraction, (f) => {
-        const one = table({ columns: [columns[1]], rows: [[figure(f)]] });
-        expect(toRecords(one, { figures: "exact" })[0]?.grams).toBe(toText(f));
+        const one = table({ columns: [columns[1]], rows: [[figureCell(f)]] });
+        expect(toRecords(one, { figures: "exact" })[0]?.grams).toBe(exactText(f));
         // Both halves are below 2^53 and so exact; IEEE 754 division rounds to the nearest.
         expect(toRecords(one)[0]?.grams).toBe(f.n === 0n ? 0 : Number(f.n) / Number(f.d));
       }),
@@ -114,8 +114,8 @@ describe("toRecords", () => {
   });
 
   it("keeps as text what no double can hold, and never makes nothing of something", () => {
-    const of = (value: Parameters<typeof figure>[0]): unknown =>
-      toRecords(table({ columns: [columns[1]], rows: [[figure(value)]] }))[0]?.grams;
+    const of = (value: Parameters<typeof figureCell>[0]): unknown =>
+      toRecords(table({ columns: [columns[1]], rows: [[figureCell(value)]] }))[0]?.grams;
     const huge = fraction(10n ** 400n);
     expect(of(huge)).toBe(`1${"0".repeat(400)}`);
     expect(of(fraction(1n, 10n ** 400n))).toMatch(/^0\.0+1$/);
@@ -124,7 +124,7 @@ describe("toRecords", () => {
   });
 
   it("gives the tidy rows of what has them, and no others than are asked for", () => {
-    const figure = { amount: fraction(1n, 4n), unit: "g", bound: "exact" };
+    const figure = { amount: fraction(1n, 4n), unit: "g", bound: "point" };
     const rows = [
       { line: "oats", component: "protein", ...figure, own: { verdict: "part" } },
       { head: { sheet: "Oats", own: { verdict: "whole" } }, row: "total", component: "fat", ...figure },
@@ -155,7 +155,10 @@ describe("toRecords", () => {
 
   it("gives 100,000 rows in bounded time", () => {
     const start = performance.now();
-    const rows = Array.from({ length: 100_000 }, (_, i) => [`Line ${i}`, figure(fraction(BigInt(i), 7n))]);
+    const rows = Array.from({ length: 100_000 }, (_, i) => [
+      `Line ${i}`,
+      figureCell(fraction(BigInt(i), 7n)),
+    ]);
     expect(toRecords(table({ columns, rows }))[99_999]).toEqual({ line: "Line 99999", grams: 99_999 / 7 });
     expect(performance.now() - start).toBeLessThan(20_000);
   });

@@ -1,7 +1,7 @@
 import { inspect } from "node:util";
 import { describe, expect, it } from "vitest";
 import { exact } from "../../src/number/exact.ts";
-import { figure } from "../../src/show/figure.ts";
+import { figureCell } from "../../src/show/figure.ts";
 import { toHtml } from "../../src/show/html.ts";
 import { toMarkdown } from "../../src/show/markdown.ts";
 import { Shown } from "../../src/show/shown.ts";
@@ -15,7 +15,7 @@ class Rota extends Shown {
     this.crew = crew;
   }
   override toTables(): readonly Table[] {
-    const rows = this.crew.map((who) => [who, figure(exact("1"))]);
+    const rows = this.crew.map((who) => [who, figureCell(exact("1"))]);
     const columns = [
       { key: "who", heading: "Who" },
       { key: "n", heading: "Bowls", align: "end" },

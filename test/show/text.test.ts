@@ -2,7 +2,7 @@ import fc from "fast-check";
 import stringWidth from "string-width";
 import { describe, expect, it } from "vitest";
 import { exact } from "../../src/number/exact.ts";
-import { figure } from "../../src/show/figure.ts";
+import { figureCell } from "../../src/show/figure.ts";
 import { type Table, table } from "../../src/show/table.ts";
 import { toText } from "../../src/show/text.ts";
 import { runs } from "../runs.ts";
@@ -62,9 +62,9 @@ const camp: Table = table({
   ],
   rows: [
     { kind: "group", heading: "Porridge" },
-    ["Oats, rolled", figure(exact("40")), figure(exact("61.538"))],
-    ["Sunflower seeds", figure(exact("4.1"), { tone: "at-least" }), figure(null)],
-    { kind: "total", cells: ["Total", figure(exact("44.1"), { tone: "at-least" }), figure(null)] },
+    ["Oats, rolled", figureCell(exact("40")), figureCell(exact("61.538"))],
+    ["Sunflower seeds", figureCell(exact("4.1"), { tone: "at-least" }), figureCell(null)],
+    { kind: "total", cells: ["Total", figureCell(exact("44.1"), { tone: "at-least" }), figureCell(null)] },
   ],
   notes: ["?: not known"],
 });
@@ -220,7 +220,10 @@ describe("toText", () => {
 
   it("lets no name turn the figures beside it round", () => {
     for (const name of HOSTILE) {
-      const t = table({ columns: camp.columns, rows: [[name, figure(exact("12")), figure(exact("34"))]] });
+      const t = table({
+        columns: camp.columns,
+        rows: [[name, figureCell(exact("12")), figureCell(exact("34"))]],
+      });
       const text = toText(t);
       expect(withoutIsolates(text)).not.toMatch(/[\u202A-\u202E\u2066-\u2069\u200E\u200F\u061C]/);
       // UAX #9: each isolate is closed before the cell ends, so the figures stand outside it.
@@ -251,8 +254,8 @@ describe("toText", () => {
     const start = performance.now();
     const rows = Array.from({ length: 100_000 }, (_, i) => [
       `Line ${i} ${i % 7 ? "" : "燕麦"}`,
-      figure(exact(i)),
-      figure(null),
+      figureCell(exact(i)),
+      figureCell(null),
     ]);
     expect(toText(table({ columns: camp.columns, rows })).split("\n")).toHaveLength(100_002);
     for (const cell of ["x".repeat(10_000), "🥣".repeat(10_000), "a ".repeat(5000), "\n".repeat(10_000)]) {

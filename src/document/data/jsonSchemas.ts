@@ -1327,7 +1327,7 @@ export const planJsonSchema: JsonSchema = {
           },
         },
         people: { type: "array", items: { $ref: "#/$defs/__schema5" }, minItems: 1 },
-        authority: { enum: ["uk", "us", "eu"] },
+        authority: { enum: ["uk", "us", "eu", "nordic", "anz", "who"] },
         silent: { enum: ["refuse", "accept"] },
         pots: {
           anyOf: [
@@ -1467,7 +1467,7 @@ export const planJsonSchema: JsonSchema = {
           },
         },
         people: { type: "array", items: { $ref: "#/$defs/__schema5" }, minItems: 1 },
-        authority: { enum: ["uk", "us", "eu"] },
+        authority: { enum: ["uk", "us", "eu", "nordic", "anz", "who"] },
         silent: { enum: ["refuse", "accept"] },
         pots: {
           anyOf: [

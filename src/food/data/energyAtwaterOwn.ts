@@ -1,4 +1,4 @@
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { exact } from "../../number/exact.ts";
 import type { EnergySystem } from "../energySystem.ts";
 import type { EnergyFactors } from "../food.ts";
@@ -23,9 +23,9 @@ export const atwaterOwn: EnergySystem = {
 
 /** A food's own factors as one sum. */
 export function ownEnergyFormula(factors: EnergyFactors): Formula {
-  const protein = toText(exact(factors.protein));
-  const fat = toText(exact(factors.fat));
-  const carbohydrate = toText(exact(factors.carbohydrate));
+  const protein = exactText(exact(factors.protein));
+  const fat = exactText(exact(factors.fat));
+  const carbohydrate = exactText(exact(factors.carbohydrate));
   return {
     gives: "energy",
     terms: { protein, fat, carbohydrateByDifference: carbohydrate, alcohol: "6.93" },

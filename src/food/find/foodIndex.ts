@@ -5,7 +5,7 @@ import { MiniSearch } from "./miniSearch.ts";
 import { plainWords } from "./plainWords.ts";
 
 /** A food with the words of its names. */
-export interface Entry {
+export interface IndexEntry {
   readonly food: FoodInput;
   /** The words of its name. */
   readonly words: ReadonlySet<string>;
@@ -19,7 +19,7 @@ export interface Entry {
 
 /** A table's foods by their words. */
 export interface FoodIndex {
-  readonly entries: readonly Entry[];
+  readonly entries: readonly IndexEntry[];
   /** The foods that have a word: their place among the entries, and how nearly it is the word, up to 1. */
   with(word: string): ReadonlyMap<number, number>;
 }
@@ -81,7 +81,7 @@ const NEARLY = 0.7;
 /** Words whose foods are kept in mind. */
 const MOST_KEPT = 5000;
 
-function entryOf(food: FoodInput): Entry {
+function entryOf(food: FoodInput): IndexEntry {
   const segments = food.name.split(/[,;(]/).map(plainWords);
   const first = segments.findIndex((each) => each.length > 0 && !kindsBefore.has(each.join(" ")));
   return {
@@ -98,7 +98,7 @@ function otherWords({ otherNames = [] }: FoodInput): string[] {
 }
 
 /** What a word of a food's name costs it where nobody asked for it. */
-export function costOf(word: string): number {
+export function editCost(word: string): number {
   if (plainSigns.has(word)) return 0;
   if (keptSigns.has(word)) return 0.06;
   return cookedSigns.has(word) ? 0.04 : 0.015;

@@ -1,4 +1,4 @@
-import { spellings } from "./data/spellings.ts";
+import { foodSpellings } from "./data/spellings.ts";
 
 /** Plurals that no rule makes, and words that end in `s` without being one. */
 const irregular: { readonly [word: string]: string } = {
@@ -39,7 +39,7 @@ export function plainWords(text: string): string[] {
 /** One word in its plain form. */
 function plainWord(word: string): string {
   const one = singular(word);
-  return spellings.get(one) ?? one;
+  return foodSpellings.get(one) ?? one;
 }
 
 /** The singular of an English noun, near enough: the same rule reads both a food's name and what is looked for. */

@@ -1,6 +1,6 @@
 import { cookedSigns, kindWords, rawSigns, smallWords } from "./data/smallWords.ts";
-import { costOf, type Entry, type FoodIndex } from "./foodIndex.ts";
-import type { Reading } from "./readings.ts";
+import { editCost, type FoodIndex, type IndexEntry } from "./foodIndex.ts";
+import type { WordReading } from "./readings.ts";
 
 /** A food's place in the index, and how well it answers the words: up to 1. */
 export interface Ranked {
@@ -12,7 +12,7 @@ export interface Ranked {
  * How well each food answers one reading of the words: the share of them that it has, rare words
  * counting more; whether its name begins with them; and how much else its name says that nobody asked for.
  */
-export function rank(index: FoodIndex, reading: Reading): Ranked[] {
+export function rank(index: FoodIndex, reading: WordReading): Ranked[] {
   const isOfState = (word: string): boolean => cookedSigns.has(word) || UNCOOKED.has(word);
   const plain = reading.core.filter((word) => !isOfState(word));
   const core = [...new Set(plain)].map((word) => {
@@ -57,22 +57,22 @@ function weightOf(word: string, foods: number, all: number): number {
 
 /** How much of what a name begins with was asked for. */
 function shareOfHead(
-  { head }: Entry,
+  { head }: IndexEntry,
   core: readonly { readonly word: string; readonly hits: ReadonlyMap<number, number> }[],
   asked: ReadonlySet<string>,
   place: number,
 ): number {
   if (head.some((word) => asked.has(word)))
-    return head.filter((word) => asked.has(word) || costOf(word) === 0).length / head.length;
+    return head.filter((word) => asked.has(word) || editCost(word) === 0).length / head.length;
   return core.some(({ word, hits }) => hits.has(place) && head.some((each) => each.startsWith(word)))
     ? 0.4
     : 0;
 }
 
 /** What a name costs by all that it says and nobody asked for. */
-function excess({ words, isBranded }: Entry, asked: ReadonlySet<string>): number {
+function excess({ words, isBranded }: IndexEntry, asked: ReadonlySet<string>): number {
   let cost = isBranded ? BRANDED : 0;
-  for (const word of words) if (!asked.has(word)) cost += costOf(word);
+  for (const word of words) if (!asked.has(word)) cost += editCost(word);
   return Math.min(cost, MOST_EXCESS);
 }
 
@@ -80,7 +80,11 @@ const BRANDED = 0.1;
 const MOST_EXCESS = 0.25;
 
 /** A food is raw unless a way of cooking was asked for; then it is cooked, best in that way. */
-function otherwiseMade({ words, food }: Entry, asked: ReadonlySet<string>, ways: readonly string[]): number {
+function otherwiseMade(
+  { words, food }: IndexEntry,
+  asked: ReadonlySet<string>,
+  ways: readonly string[],
+): number {
   const signs = [...words].filter((word) => cookedSigns.has(word));
   if (ways.length === 0) {
     const isCooked =

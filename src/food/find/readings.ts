@@ -2,7 +2,7 @@ import { kitchenNames } from "./data/kitchenNames.ts";
 import { plainWords } from "./plainWords.ts";
 
 /** What words may mean: those that a food should have, and those that it has unless another is said. */
-export interface Reading {
+export interface WordReading {
   readonly core: readonly string[];
   readonly soft: readonly string[];
   /** What it counts less than the likeliest one. */
@@ -12,15 +12,15 @@ export interface Reading {
 /** Words of a kitchen's name, and what it means. */
 interface Rule {
   readonly words: readonly string[];
-  readonly means: readonly Reading[];
+  readonly means: readonly WordReading[];
 }
 
 let rules: ReadonlyMap<string, Rule> | undefined;
 
 /** What words may mean: as they stand, and with the longest kitchen's name among them put into a table's words. */
-export function readingsOf(words: readonly string[]): Reading[] {
+export function readingsOf(words: readonly string[]): WordReading[] {
   const rule = ruleFor(words);
-  const asWritten: Reading = { core: words, soft: [], less: rule ? AS_WRITTEN : 0 };
+  const asWritten: WordReading = { core: words, soft: [], less: rule ? AS_WRITTEN : 0 };
   if (!rule) return [asWritten];
   const rest = words.filter((word) => !rule.words.includes(word));
   const meant = rule.means.map(({ core, ...others }) => ({ core: [...core, ...rest], ...others }));
@@ -72,7 +72,7 @@ const NEXT = 0.01;
 /** What is only near the thing meant. */
 const NEAR = 0.3;
 
-function readMeaning(meaning: string, less: number): Reading {
+function readMeaning(meaning: string, less: number): WordReading {
   const [core = "", soft = ""] = meaning.split(":");
   return { core: plainWords(core), soft: plainWords(soft), less };
 }

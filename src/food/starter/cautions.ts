@@ -1,6 +1,7 @@
 import type { FoodCaution } from "../food.ts";
 
-export type CautionCode =
+/** What bodies have cautioned of starter foods, each named below with its body. */
+export type StarterCaution =
   | "beans-boil"
   | "iodine-seaweed"
   | "iodine-nori"
@@ -21,7 +22,7 @@ export type CautionCode =
  * Cautions that bodies have issued on starter foods, in our own words. The body is named with each.
  * Read at the issuer or in a copy, unless a comment says unverified. Local advice comes first.
  */
-export const cautions: { readonly [C in CautionCode]: Omit<FoodCaution, "code"> } = {
+export const cautions: { readonly [C in StarterCaution]: Omit<FoodCaution, "code"> } = {
   "beans-boil": {
     text: "Raw or half-cooked common beans, red kidney beans above all, make people ill. Soak for at least 5 hours, throw that water away, then boil in fresh water for at least 30 minutes; a slow cooker alone does not get hot enough.",
     source: "US FDA, Bad Bug Book: phytohaemagglutinin",

@@ -1,5 +1,5 @@
 import { usCustomary } from "../../measure/data/usCustomary.ts";
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { exact, fraction, minus, over, times } from "../../number/exact.ts";
 import { freezeAll } from "../../number/freeze.ts";
 import type { ComponentId } from "../components.ts";
@@ -7,21 +7,21 @@ import type { Figure, FoodInput, FoodMeasure } from "../food.ts";
 import { cautions } from "./cautions.ts";
 import { coumarin } from "./coumarin.ts";
 import { derivations } from "./derivation.ts";
-import { bare, fattyAcids, type Printed } from "./fattyAcids.ts";
+import { bare, fattyAcids, type PrintedAcid } from "./fattyAcids.ts";
 import { iodine } from "./iodine.ts";
-import { lenders } from "./lenders.ts";
+import { starterLenders } from "./lenders.ts";
 import {
-  type Column,
   type FattyAcid,
   type PanelName,
   panels,
-  type Row,
   type Shelf,
+  type StarterColumn,
+  type StarterRow,
   type VolumeMeasure,
 } from "./row.ts";
 
 /** Turns a row into a food. Its figures are read when they are first asked for. */
-export function foodInput(shelf: Shelf, row: Row): FoodInput {
+export function foodInput(shelf: Shelf, row: StarterRow): FoodInput {
   const measures = readMeasures(row.measures ?? "");
   const origin = row.origin ?? shelf.origin;
   let figures: FoodInput["per100g"] | undefined;
@@ -48,15 +48,15 @@ export function foodInput(shelf: Shelf, row: Row): FoodInput {
   };
 }
 
-function readFigures(row: Row, standIn: boolean): FoodInput["per100g"] {
+function readFigures(row: StarterRow, standIn: boolean): FoodInput["per100g"] {
   const figures: { [C in ComponentId]?: Figure } = {};
-  const acids: { [A in FattyAcid]?: Printed } = {};
-  const longChain: { [C in "epa" | "dpa" | "dha"]?: Printed } = {};
+  const acids: { [A in FattyAcid]?: PrintedAcid } = {};
+  const longChain: { [C in "epa" | "dpa" | "dha"]?: PrintedAcid } = {};
   const told = row.dryMatter === undefined ? statisticsOf(row.errors) : [];
   let at = 0;
   for (const name of Object.keys(panels) as PanelName[]) {
     const cells = row[name]?.split(" ") ?? [];
-    panels[name].forEach((column: Column, i) => {
+    panels[name].forEach((column: StarterColumn, i) => {
       const sure = told[at++];
       const cell = readCell(cells[i], column, row);
       if (!cell) return;
@@ -96,33 +96,33 @@ function statisticsOf(errors = ""): readonly (Statistic | undefined)[] {
   });
 }
 
-function scaled({ error, count }: Statistic, column: Column): Statistic {
+function scaled({ error, count }: Statistic, column: StarterColumn): Statistic {
   const by = "scale" in column ? column.scale : undefined;
-  return { error: by === undefined ? error : toText(over(exact(error), fraction(BigInt(by)))), count };
+  return { error: by === undefined ? error : exactText(over(exact(error), fraction(BigInt(by)))), count };
 }
 
 const CELL = /^([\d.]+)(\*|[A-Za-z])?(\d)?$/;
 
-function readCell(cell: string | undefined, column: Column, row: Row): Printed | undefined {
+function readCell(cell: string | undefined, column: StarterColumn, row: StarterRow): PrintedAcid | undefined {
   const [, printed, letter, place] = CELL.exec(cell ?? "-") ?? [];
   if (printed === undefined) return undefined;
   const scale = "scale" in column ? column.scale : undefined;
-  const value = scale === undefined ? printed : toText(over(exact(printed), fraction(BigInt(scale))));
+  const value = scale === undefined ? printed : exactText(over(exact(printed), fraction(BigInt(scale))));
   const how = said(letter, place === undefined ? undefined : row.lenders?.split(" ")[Number(place)]);
   const { dryMatter } = row;
   if (dryMatter === undefined || how.presumed) return { value, ...how };
-  const dried = toText(over(times(exact(value), fraction(100n)), exact(dryMatter)));
+  const dried = exactText(over(times(exact(value), fraction(100n)), exact(dryMatter)));
   return { value: dried, derived: `by dry matter, ${dryMatter} g in 100 g of the raw food`, ...how };
 }
 
 /** What the source says of how it came by a figure: of a letter, and of the number of a lender. */
-function said(letter: string | undefined, lender: string | undefined): Omit<Printed, "value"> {
+function said(letter: string | undefined, lender: string | undefined): Omit<PrintedAcid, "value"> {
   if (letter === "*") return { presumed: true };
   const how = letter === undefined ? undefined : derivations[letter];
   if (how === undefined) return {};
   const { calculated, borrowed = "" } = how;
   const from =
-    lender === undefined ? "a like food, or another form of it" : `${lenders[lender]} (NDB ${lender})`;
+    lender === undefined ? "a like food, or another form of it" : `${starterLenders[lender]} (NDB ${lender})`;
   const isBorrowed = how.borrowed !== undefined || lender !== undefined;
   return {
     ...(isBorrowed && { borrowedFrom: borrowed === "" ? from : `${from}, ${borrowed}` }),
@@ -145,7 +145,7 @@ function readMeasures(text: string): readonly FoodMeasure[] {
 function density(from: VolumeMeasure, measures: readonly FoodMeasure[]): string {
   const grams = measures.find((m) => m.name === from)?.grams ?? "0";
   const millilitres = from === "litre" ? "1000" : (usCustomary.ml[from] ?? "1");
-  return toText(over(exact(grams), exact(millilitres)));
+  return exactText(over(exact(grams), exact(millilitres)));
 }
 
 function division(text: string): NonNullable<FoodInput["divides"]> {
@@ -154,7 +154,7 @@ function division(text: string): NonNullable<FoodInput["divides"]> {
 }
 
 function edibleShare(refuse: string): string {
-  return toText(over(minus(fraction(100n), exact(refuse)), fraction(100n)));
+  return exactText(over(minus(fraction(100n), exact(refuse)), fraction(100n)));
 }
 
 function energyFactors(text: string): NonNullable<FoodInput["energyFactors"]> {

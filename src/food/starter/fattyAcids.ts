@@ -1,11 +1,11 @@
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { exact, fraction, isZero, plus } from "../../number/exact.ts";
 import type { ComponentId } from "../components.ts";
 import type { Figure } from "../food.ts";
 import type { FattyAcid } from "./row.ts";
 
 /** A figure of the source: as printed, and what it says of how it came by it. */
-export interface Printed {
+export interface PrintedAcid {
   readonly value: string;
   readonly presumed?: true;
   readonly calculated?: string;
@@ -14,14 +14,14 @@ export interface Printed {
 }
 
 /** A figure, as its bare value where there is nothing to say of it. */
-export function bare(printed: Printed): Figure {
+export function bare(printed: PrintedAcid): Figure {
   return Object.keys(printed).length === 1 ? printed.value : printed;
 }
 
-export type Acids = { readonly [A in FattyAcid]?: Printed };
+export type Acids = { readonly [A in FattyAcid]?: PrintedAcid };
 
 type Made = { -readonly [C in ComponentId]?: Figure };
-type Term = readonly [name: string, of: Printed | undefined];
+type Term = readonly [name: string, of: PrintedAcid | undefined];
 
 /**
  * Linoleic and alpha-linolenic acid as the source gives them. Where it does not, and `standIn` is
@@ -31,7 +31,7 @@ type Term = readonly [name: string, of: Printed | undefined];
  */
 export function fattyAcids(
   acids: Acids,
-  longChain: { readonly [C in "epa" | "dpa" | "dha"]?: Printed },
+  longChain: { readonly [C in "epa" | "dpa" | "dha"]?: PrintedAcid },
   standIn: boolean,
 ): Made {
   const made: Made = {};
@@ -52,8 +52,8 @@ export function fattyAcids(
 
 function named(
   acid: "18:2 n-6" | "18:3 n-3",
-  given: Printed | undefined,
-  undifferentiated: Printed | undefined,
+  given: PrintedAcid | undefined,
+  undifferentiated: PrintedAcid | undefined,
 ): { readonly figure: Figure; readonly term: Term } | undefined {
   if (given) return { figure: bare(given), term: [acid, given] };
   if (!undifferentiated) return undefined;
@@ -68,7 +68,7 @@ function named(
 function sum(...terms: readonly (Term | undefined)[]): Figure | undefined {
   let total = fraction(0n);
   const names: string[] = [];
-  const given: Printed[] = [];
+  const given: PrintedAcid[] = [];
   for (const term of terms) {
     if (!term?.[1]) return undefined;
     total = plus(total, exact(term[1].value));
@@ -83,7 +83,7 @@ function sum(...terms: readonly (Term | undefined)[]): Figure | undefined {
   };
   const [calculated, borrowedFrom] = [all("calculated"), all("borrowedFrom")];
   return {
-    value: toText(total),
+    value: exactText(total),
     derived: names.join(" + "),
     ...(calculated !== undefined && { calculated }),
     ...(borrowedFrom !== undefined && { borrowedFrom }),

@@ -4,7 +4,7 @@
  * Source: USDA National Nutrient Database for Standard Reference, Release 28 (2015, revised May 2016),
  * file FOOD_DES, names as printed; public domain.
  */
-export const lenders: { readonly [ndb: string]: string } = {
+export const starterLenders: { readonly [ndb: string]: string } = {
   "01001": "Butter, salted",
   "01002": "Butter, whipped, with salt",
   "01009": "Cheese, cheddar",

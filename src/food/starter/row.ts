@@ -1,14 +1,14 @@
 import type { Allergen } from "../allergens.ts";
 import type { ComponentId } from "../components.ts";
 import type { Origin, State } from "../food.ts";
-import type { CautionCode } from "./cautions.ts";
+import type { StarterCaution } from "./cautions.ts";
 
 /**
  * The columns of the starter tables, panel by panel, in the order that a row's figures are written
  * in. `nutrient` is the number of the figure in USDA SR28 (file NUTR_DEF). `scale: 1000` marks a
  * column written in a unit a thousand times smaller than the component's own.
  */
-export const panels: { readonly [P in PanelName]: readonly Column[] } = {
+export const panels: { readonly [P in PanelName]: readonly StarterColumn[] } = {
   proximates: [
     { nutrient: "208", component: "energy" },
     { nutrient: "203", component: "protein" },
@@ -105,7 +105,7 @@ export const panels: { readonly [P in PanelName]: readonly Column[] } = {
 };
 
 /** A column: a component of the registry, or a fatty acid that the decoder makes components of. */
-export type Column =
+export type StarterColumn =
   | { readonly nutrient: string; readonly component: ComponentId; readonly scale?: 1000 }
   | { readonly nutrient: string; readonly acid: FattyAcid };
 
@@ -129,7 +129,7 @@ export type VolumeMeasure = "cup" | "fl oz" | "tbsp" | "tsp" | "litre";
  * after it says how the source came by it where nobody measured it (derivation.ts), a digit behind the
  * letter from which of the row's lenders: `0.414S1` is of the second of them, brought over by solids.
  */
-export interface Row extends Partial<Readonly<Record<PanelName, string>>> {
+export interface StarterRow extends Partial<Readonly<Record<PanelName, string>>> {
   readonly id: string;
   readonly name: string;
   /** The food's number in SR28. */
@@ -167,7 +167,7 @@ export interface Row extends Partial<Readonly<Record<PanelName, string>>> {
   readonly origin?: Origin;
   readonly aisle?: string;
   readonly allergens?: readonly Allergen[];
-  readonly cautions?: readonly CautionCode[];
+  readonly cautions?: readonly StarterCaution[];
 }
 
 /** Foods that share a group, and an origin and an aisle unless a row says otherwise. */
@@ -175,5 +175,5 @@ export interface Shelf {
   readonly group: string;
   readonly origin: Origin;
   readonly aisle: string;
-  readonly foods: readonly Row[];
+  readonly foods: readonly StarterRow[];
 }

@@ -111,7 +111,7 @@ export const sizes: ReadonlyMap<string, string> = map(`
 `);
 
 /** States that a food is bought or kept in. */
-export const states: ReadonlySet<string> = set(`
+export const stateWords: ReadonlySet<string> = set(`
   fresh raw canned tinned frozen dried dehydrated boneless skinless unsalted salted untreated unwaxed ripe overripe lean
   organic whole enriched pickled cooked uncooked pitted seedless unsweetened sweetened fed live smoked-dried
   bone-in skin-on skin-off free-range low-fat lowfat fat-free nonfat non-fat full-fat reduced-fat low-sodium reduced-sodium
@@ -162,6 +162,24 @@ export const stepVerbs: ReadonlySet<string> = set(`
   preheat heat chop mix add stir cook bake boil fry combine place put serve pour whisk cut slice season bring simmer let leave
   remove cover drain melt peel grate roll knead spread sprinkle toss blend reduce return transfer set turn rinse wash soak
 `);
+
+/** What stands before a noun that two share: basmati or jasmine rice. */
+export const heads: ReadonlyMap<string, ReadonlySet<string>> = new Map([
+  ["rice", set("basmati jasmine arborio carnaroli long-grain short-grain medium-grain sushi wild")],
+  ["flour", set("wheat spelt rye wholemeal wholewheat almond buckwheat bread all-purpose self-raising oat corn rice barley")],
+  ["vinegar", set("cider wine balsamic malt rice sherry")],
+  ["beans", set("kidney pinto cannellini haricot butter navy broad borlotti fava adzuki mung runner")],
+  ["mince", set("beef lamb pork turkey chicken veal")],
+  ["milk", set("oat soy soya almond coconut rice cow's goat's")],
+  ["butter", set("peanut almond cashew")],
+  ["sugar", set("caster granulated cane demerara muscovado icing palm coconut")],
+  ["mushrooms", set("button chestnut portobello oyster shiitake cremini")],
+  ["tomatoes", set("cherry plum vine beef")],
+  ["seeds", set("sunflower pumpkin sesame chia flax poppy hemp cumin fennel caraway")],
+  ["cabbage", set("savoy napa pointed")],
+  ["lettuce", set("romaine cos iceberg butterhead")],
+  ["stock", set("chicken beef vegetable veggie fish pork lamb veal mushroom")],
+]); // biome-ignore format: a noun a line
 
 /** Meats: before them "ground" and "minced" make the name. */
 export const meats: ReadonlySet<string> = set(

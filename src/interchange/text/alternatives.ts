@@ -1,3 +1,4 @@
+import { heads } from "../data/words.ts";
 import { readAmounts } from "./amounts.ts";
 import { wordsOf } from "./phrases.ts";
 
@@ -17,7 +18,22 @@ export function alternativesIn(phrase: string): string[] {
   // "red or green lentils": the noun stands behind the second alone.
   const nouns = wordsOf(second);
   if (isAdjective(name) && nouns.length > 1) return [`${name} ${nouns.slice(1).join(" ")}`, ...others];
+  const head = nouns.at(-1) ?? "";
+  if (nouns.length > 1 && heads.get(head)?.has(name)) return [`${name} ${head}`, ...others];
+  // "chicken breast or thigh": the animal stands before the first alone.
+  const before = wordsOf(name);
+  const cut = before.pop() ?? "";
+  if (CUTS.test(cut) && before.length > 0 && CUTS.test(second))
+    return [name, ...others.map((each) => (CUTS.test(each) ? `${before.at(-1)} ${each}` : each))];
   return [name, ...others];
+}
+
+const CUTS = /^(?:breasts?|thighs?|legs?|wings?|drumsticks?|shoulder|loin|belly|shank|cheeks?)$/;
+
+/** What may stand behind a food instead of before it: `red or green` of lentils. */
+export function isChoice(phrase: string): boolean {
+  const parts = phrase.split(/\s+(?:and\/or|or)\s+/i);
+  return parts.length > 1 && parts.every(isAdjective);
 }
 
 const STOCKS = / (stock|broth|bouillon)(?: cubes?)?$/;

@@ -1,7 +1,7 @@
 import { liquidPacks, loose, sized } from "../data/words.ts";
 import type { ReadAmount, StatedAmount } from "../readLine.ts";
-import { isAbove, type Quantity, readOne, readQuantity } from "./quantity.ts";
-import { readUnit, type UnitFound } from "./unit.ts";
+import { isGreaterNumber, readOne, readQuantity, type SpelledNumber } from "./quantity.ts";
+import { leadingUnit, type UnitFound } from "./unit.ts";
 
 /** Amounts at the beginning of a text, and what follows them. */
 export interface AmountsFound {
@@ -64,7 +64,7 @@ function readAmount(given: string): AmountFound | undefined {
 }
 
 /** `a thumb-sized piece` is a piece. */
-function withoutShape(quantity: Quantity | undefined): Quantity | undefined {
+function withoutShape(quantity: SpelledNumber | undefined): SpelledNumber | undefined {
   return (
     quantity && {
       ...quantity,
@@ -74,14 +74,14 @@ function withoutShape(quantity: Quantity | undefined): Quantity | undefined {
 }
 
 /** `2 400 g cans`, `1 12 oz. bottle`, `a 14-ounce tin`, `2 x 400 g`. */
-function packs(quantity: Quantity, isAbout: boolean): AmountFound | undefined {
+function packs(quantity: SpelledNumber, isAbout: boolean): AmountFound | undefined {
   const times = /^ ?[x×*] ?/i.exec(quantity.rest);
   const after = times ? quantity.rest.slice(times[0].length) : quantity.rest.replace(/^ /, "");
   if (!/^(?:\d|\.\d|an?\b|half\b)/i.test(after) || !/^\d+$/.test(quantity.least)) return undefined;
   const size = readQuantity(after);
-  const unit = size && readUnit(size.rest);
+  const unit = size && leadingUnit(size.rest);
   if (!size || !unit || unit.kind === "count" || unit.kind === "size") return undefined;
-  const pack = readUnit(unit.rest.replace(/^-/, " "));
+  const pack = leadingUnit(unit.rest.replace(/^-/, " "));
   const isPack = pack?.kind === "count" && sized.has(pack.unit);
   // "two 8-ounce fillets": the hyphen says that it is each one's.
   const isHyphened = /^-\p{L}/u.test(size.rest);
@@ -103,8 +103,8 @@ export function asPoured(each: StatedAmount, pack: string): StatedAmount {
   return each.unit === "oz" && liquidPacks.has(pack) ? { ...each, unit: "fl oz" } : each;
 }
 
-function measured(quantity: Quantity, isAbout: boolean): AmountFound | undefined {
-  const unit = readUnit(quantity.rest);
+function measured(quantity: SpelledNumber, isAbout: boolean): AmountFound | undefined {
+  const unit = leadingUnit(quantity.rest);
   if (!unit) {
     // An article before a food is one of it, if something is named at all.
     if (!/^(?: ?$| ?[,(/]| )/.test(quantity.rest)) return undefined;
@@ -115,12 +115,12 @@ function measured(quantity: Quantity, isAbout: boolean): AmountFound | undefined
     };
   }
   if (unit.kind === "size") {
-    const piece = readUnit(unit.rest);
+    const piece = leadingUnit(unit.rest);
     if (piece?.kind === "count" && piece.rest !== "") return ended(quantity, piece, isAbout);
     return ended(quantity, unit, isAbout);
   }
   if (unit.kind !== "count") {
-    const pack = readUnit(unit.rest.replace(/^-/, " "));
+    const pack = leadingUnit(unit.rest.replace(/^-/, " "));
     if (pack?.kind === "count" && sized.has(pack.unit) && !pack.isPlural && !quantity.isArticle) {
       const each = asPoured(stated(quantity, unit.unit), pack.unit);
       const one = { least: "1", most: "1", unit: pack.unit, each, approximate: isAbout };
@@ -131,16 +131,16 @@ function measured(quantity: Quantity, isAbout: boolean): AmountFound | undefined
 }
 
 /** The rest of an amount whose unit was read: the end of a range, what is added. */
-function ended(quantity: Quantity, unit: UnitFound, isAbout: boolean): AmountFound {
+function ended(quantity: SpelledNumber, unit: UnitFound, isAbout: boolean): AmountFound {
   let { most } = quantity;
   let { rest } = unit;
   const until = UNTIL.exec(rest);
   const end = until ? readOne(rest.slice(until[0].length)) : undefined;
-  const again = end && readUnit(end.rest);
+  const again = end && leadingUnit(end.rest);
   let isLoose = false;
   if (
     end &&
-    isAbove(end.value, most) &&
+    isGreaterNumber(end.value, most) &&
     (again ? again.unit === unit.unit : !/^ ?\p{L}/u.test(end.rest) && until)
   ) {
     most = end.value;
@@ -164,7 +164,7 @@ function plusOf(rest: string, unit: UnitFound): { amount: StatedAmount; rest: st
   if (unit.kind !== "mass" && unit.kind !== "volume") return undefined;
   const mark = ADDED.exec(rest);
   const more = mark ? readQuantity(rest.slice(mark[0].length)) : undefined;
-  const other = more && readUnit(more.rest);
+  const other = more && leadingUnit(more.rest);
   const isSaid = /\+|plus/i.test(mark?.[0] ?? "");
   if (!more || other?.kind !== unit.kind || (other.unit === unit.unit && !isSaid)) return undefined;
   return { amount: stated(more, other.unit), rest: other.rest };
@@ -172,14 +172,14 @@ function plusOf(rest: string, unit: UnitFound): { amount: StatedAmount; rest: st
 
 /** `pinch of salt`, `tablespoon of oil`: one of it. */
 function bareUnit(text: string, isAbout: boolean): AmountFound | undefined {
-  const unit = readUnit(text);
+  const unit = leadingUnit(text);
   if (!unit || unit.kind === "size" || !/^ of /i.test(unit.rest)) return undefined;
   if (unit.kind === "mass" || unit.kind === "length" || unit.isPlural) return undefined;
   const amount = { least: "1", most: "1", unit: unit.unit, approximate: isAbout || loose.has(unit.unit) };
   return { amount, kind: unit.kind, rest: unit.rest };
 }
 
-function stated({ least, most }: Quantity, unit: string | null): StatedAmount {
+function stated({ least, most }: SpelledNumber, unit: string | null): StatedAmount {
   return { least, most, unit };
 }
 

@@ -1,5 +1,5 @@
 import { sizes } from "../data/words.ts";
-import { alternativesIn, isAdjective } from "./alternatives.ts";
+import { alternativesIn, isAdjective, isChoice } from "./alternatives.ts";
 import { readAmounts } from "./amounts.ts";
 import { readBracket, readSegment } from "./asides.ts";
 import { type Gathered, NOTE, takeNotes } from "./gathered.ts";
@@ -11,6 +11,8 @@ export function readFood(given: string, inside: readonly string[], got: Gathered
   let head = takeNotes(first, got);
   while (others.length > 0 && (isState(head) || isPreparation(head)))
     head = `${head} ${takeNotes(others.shift() ?? "", got)}`;
+  const choice = others.findIndex(isChoice);
+  if (choice >= 0) head = `${others.splice(choice, 1)[0]} ${head}`;
   const [name, ...instead] = alternativesIn(takeSize(head, got));
   const isCounted =
     got.amounts.some(({ unit }) => unit === null || sizes.has(unit)) ||
@@ -19,7 +21,7 @@ export function readFood(given: string, inside: readonly string[], got: Gathered
   got.alternatives.push(...instead.map((each) => (isAdjective(each) ? `${each} ${phrase.food}` : each)));
   got.state.push(...phrase.state);
   got.preparation.push(...phrase.preparation);
-  if (got.amounts.length === 0 || got.several)
+  if (got.amounts.length === 0 || got.isEach)
     others.splice(0, others.length, ...listed(others, phrase.food, got));
   const isList = others.some((each) => /^(?:and\/)?or\b/i.test(each));
   for (const each of others) readSegment(each, isList, got);
@@ -42,7 +44,7 @@ const FOODS_BY_PIECE: ReadonlySet<string> = new Set(["clove"]);
 function takeEach(given: string, got: Gathered): string {
   const each = /^\s*each(?: of(?: the)?)?(?: (?:of )?)(?=\p{L})/iu.exec(given);
   if (!each) return given;
-  got.several = true;
+  got.isEach = true;
   got.notes.push("each");
   return given.slice(each[0].length);
 }
@@ -59,7 +61,7 @@ function takeMore(given: string, got: Gathered): string {
     got.amounts = [{ ...first, plus: { least, most, unit } }, ...others];
     if (found.rest !== "") got.notes.push(found.rest.toLowerCase());
   } else {
-    got.several = true;
+    got.more = more[2] ?? "";
     got.notes.push(`plus ${(more[2] ?? "").toLowerCase()}`);
   }
   return more[1] ?? "";
@@ -100,12 +102,10 @@ function takeSize(phrase: string, got: Gathered): string {
 function listed(others: readonly string[], first: string, got: Gathered): readonly string[] {
   const isName = (each: string): boolean =>
     /^(?:(?:and|&) )?\p{L}+(?: \p{L}+)?(?: and \p{L}+)?$/u.test(each) &&
-    !isState(each) &&
-    !isPreparation(each) &&
+    !each.split(" and ").some((part) => isState(part) || isPreparation(part) || isAdjective(part)) &&
     takesNoNote(each);
-  if (first === "" || (others.length < 2 && !got.several) || others.length === 0 || !others.every(isName))
-    return others;
-  got.several = true;
+  const isList = others.length > 1 || got.isEach || / and /.test(others[0] ?? "");
+  if (first === "" || !isList || others.length === 0 || !others.every(isName)) return others;
   got.listed = others.map((each) => each.toLowerCase().replace(/^(?:and|&) /, ""));
   return [];
 }

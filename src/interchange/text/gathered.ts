@@ -8,7 +8,10 @@ export interface Gathered {
   readonly alternatives: string[];
   readonly notes: string[];
   optional: boolean;
-  several: boolean;
+  /** Whether the amount is of each of several foods. */
+  isEach: boolean;
+  /** Another food with an amount of its own, as it is written. */
+  more: string | undefined;
   /** Foods named behind the first, where no amount tells them apart. */
   listed: readonly string[];
   /** Whether a bracket stands right behind the number: 4 (6 ounce) fillets. */

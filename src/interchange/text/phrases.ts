@@ -1,4 +1,4 @@
-import { acts, behindFood, countUnits, manners, meats, preparations, states } from "../data/words.ts";
+import { acts, behindFood, countUnits, manners, meats, preparations, stateWords } from "../data/words.ts";
 
 /** A food's words, taken apart from what is said of its state and what is done to it. */
 export interface FoodPhrase {
@@ -37,7 +37,7 @@ export function isPreparation(phrase: string): boolean {
 /** Whether a phrase says no more than the state that a food is in. */
 export function isState(phrase: string): boolean {
   const words = wordsOf(phrase.toLowerCase());
-  return words.length > 0 && words.every((word) => states.has(word));
+  return words.length > 0 && words.every((word) => stateWords.has(word));
 }
 
 /** Several preparations in one phrase: `peeled and chopped` is two. */
@@ -65,11 +65,12 @@ export function foodPhrase(phrase: string, isCounted: boolean): FoodPhrase {
     else if (
       manners.has(word) &&
       words.length > 2 &&
-      (acts.has(next) || states.has(next) || next === "ground")
+      (acts.has(next) || stateWords.has(next) || next === "ground")
     )
       before.push(words.shift() ?? "");
     else if (isNameOf(word, words)) break;
-    else if (states.has(word) || (word === "ground" && before.length === 0)) state.push(words.shift() ?? "");
+    else if (stateWords.has(word) || (word === "ground" && before.length === 0))
+      state.push(words.shift() ?? "");
     else if (acts.has(word)) {
       preparation.push([...before, words.shift() ?? ""].join(" "));
       before = [];
@@ -84,7 +85,7 @@ export function foodPhrase(phrase: string, isCounted: boolean): FoodPhrase {
       tail.unshift(words.pop() ?? "");
   }
   if (tail.length > 0) preparation.push(...preparationsIn(tail.join(" ")));
-  while (words.length > 1 && states.has(words.at(-1) ?? "") && !NAME_ENDS.has(words.at(-1) ?? ""))
+  while (words.length > 1 && stateWords.has(words.at(-1) ?? "") && !NAME_ENDS.has(words.at(-1) ?? ""))
     state.push(words.pop() ?? "");
   const [one = "", of] = words;
   const counted = isCounted && of === "of" ? countUnits.get(one) : undefined;

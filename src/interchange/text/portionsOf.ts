@@ -15,6 +15,17 @@ export function saysPortions(line: string): boolean {
   return /^ ?(?:people|persons?|servings?|portions?)\.?$/i.test(quantity.rest);
 }
 
+const IN_TITLE =
+  /^(?!(?:enough|about|for)\b)\p{L}[^,:;\d]*?[\s(]+(?:for|serves|makes|feeds) ([\d/.]+|\p{L}+)(?: (?:people|persons?|portions?|servings?|adults?))?\)?$/iu;
+
+/** The portions that a title ends with: `Porridge for two`, `Pancakes (serves 4)`. */
+export function portionsInTitle(text: string): Exact | undefined {
+  const said = IN_TITLE.exec(text)?.[1];
+  return said !== undefined && saysPortions(`for ${said}`) && !/^an?$/i.test(said)
+    ? portionsOf(said)
+    : undefined;
+}
+
 /** The portions that a text tells, exactly; nothing where it tells none, or a range of them. */
 export function portionsOf(text: string): Exact | undefined {
   const from = text.replace(SERVES, "");
@@ -24,6 +35,7 @@ export function portionsOf(text: string): Exact | undefined {
   const quantity = at ? readQuantity(from.slice(at.index)) : undefined;
   if (!quantity || quantity.least !== quantity.most) return undefined;
   const [whole = "", part] = quantity.least.split(" ");
+  if (whole.includes(",")) return undefined;
   const value = part === undefined ? exact(whole) : exact(whole).plus(exact(part));
   return value.n > 0n ? value : undefined;
 }

@@ -1,7 +1,7 @@
 import { numberWords } from "../data/words.ts";
 
 /** A number or a range at the beginning of a text, and what follows it. */
-export interface Quantity {
+export interface SpelledNumber {
   readonly least: string;
   readonly most: string;
   readonly rest: string;
@@ -22,12 +22,12 @@ const WORD = /^([a-z]+)(?![a-z'’])/i;
 const BETWEEN = /^ ?(?:-|–|—|−|~|\.\.+|…|to|or|and up to|up to) ?(?=[\d.]|[a-z]+\b)/i;
 
 /** Reads a number in figures or words, or a range of two, at the beginning of a text. */
-export function readQuantity(text: string): Quantity | undefined {
+export function readQuantity(text: string): SpelledNumber | undefined {
   const first = readOne(text);
   if (!first) return undefined;
   const between = BETWEEN.exec(first.rest);
   const second = between && !first.isArticle ? readOne(first.rest.slice(between[0].length)) : undefined;
-  if (second && !second.isArticle && isAbove(second.value, first.value))
+  if (second && !second.isArticle && isGreaterNumber(second.value, first.value))
     return { least: first.value, most: second.value, rest: second.rest, isArticle: false };
   return { least: first.value, most: first.value, rest: first.rest, isArticle: first.isArticle };
 }
@@ -48,14 +48,13 @@ export function readOne(text: string): One | undefined {
       rest: text.slice(fraction[0].length).replace(/^ (?:of )?an? (?=\p{L})/u, " "),
       isArticle: false,
     };
-  // Three digits behind a comma are thousands: nobody weighs flour to a milligram. Common practice, no source.
-  const grouped = /^\d{1,3}(?:,\d{3})+(?![\d,.])/.exec(text);
-  if (grouped)
-    return {
-      value: grouped[0].replaceAll(",", ""),
-      rest: text.slice(grouped[0].length),
-      isArticle: false,
-    };
+  // Three digits behind one comma may be thousands or decimals, and stay as they stand; behind two commas they are thousands.
+  const grouped = /^\d{1,3}(?:,\d{3})+(?![\d,.])/.exec(text)?.[0];
+  if (grouped !== undefined) {
+    const isPlain = grouped.split(",").length > 2;
+    const value = isPlain ? grouped.replaceAll(",", "") : grouped;
+    return { value, rest: text.slice(grouped.length), isArticle: false };
+  }
   const decimal = DECIMAL.exec(text);
   if (decimal) {
     const value = decimal[0].replace(",", ".").replace(/^\./, "0.");
@@ -101,14 +100,15 @@ function readWords(text: string): One | undefined {
 }
 
 /** Whether one number text is above another, exactly. */
-export function isAbove(a: string, b: string): boolean {
+export function isGreaterNumber(a: string, b: string): boolean {
   const [n, d] = ratio(a);
   const [m, e] = ratio(b);
   return n * e > m * d;
 }
 
-/** A number text (`3`, `1.5`, `1/2`, `3 1/2`) as a ratio. */
-function ratio(text: string): readonly [bigint, bigint] {
+/** A number text (`3`, `1.5`, `1/2`, `3 1/2`, `1,000` as thousands) as a ratio. */
+function ratio(given: string): readonly [bigint, bigint] {
+  const text = given.replaceAll(",", "");
   const [whole = "0", part] = text.includes("/") && text.includes(" ") ? text.split(" ") : ["0", text];
   const [top = "0", bottom = "1"] = (part ?? "0").split("/");
   const [units = "0", decimals = ""] = top.split(".");

@@ -18,7 +18,7 @@ const WORD = /^ ?-? ?([\p{L}µ]+\.?(?:-[\p{L}]+)?)/u;
 const TWO_WORDS = /^ ?-? ?([\p{L}]+\.? [\p{L}]+\.?)(?![\p{L}])/u;
 
 /** Reads a unit at the beginning of what follows a number. */
-export function readUnit(text: string): UnitFound | undefined {
+export function leadingUnit(text: string): UnitFound | undefined {
   const whose = WHOSE.exec(text);
   if (whose) {
     const found = readPlain(text.slice(whose[0].length));

@@ -6,29 +6,36 @@ import { readFood } from "./foodOf.ts";
 import { type Gathered, takeOptional } from "./gathered.ts";
 import { wordsOf } from "./phrases.ts";
 import { LONGEST_LINE, plainLine } from "./plainLine.ts";
+import { portionsInTitle, saysPortions } from "./portionsOf.ts";
 import { readOne } from "./quantity.ts";
 
 /** A line as it reads by itself, without a table of foods. */
-export interface Written extends Omit<ReadLine, "candidates" | "line" | "unclear"> {
-  /** Whether its amount is of several foods. */
-  readonly several: boolean;
+export interface Written extends Omit<ReadLine, "candidates" | "line" | "unclear" | "apart"> {
+  /** Each food of a line that names several; none where it names one. */
+  readonly apart: readonly Written[];
 }
 
-/** Reads one line. */
-export function readWritten(line: string): Written {
-  const text = line.length > LONGEST_LINE ? "" : plainLine(line);
-  const empty = {
-    text: line,
+/** A line that says nothing of a food. */
+export function nothingOf(text: string): Omit<Written, "kind" | "note"> {
+  return {
+    text,
     amounts: [],
     food: "",
     state: [],
     preparation: [],
     optional: false,
     alternatives: [],
-    several: false,
+    apart: [],
   };
+}
+
+/** Reads one line. */
+export function leadingAmount(line: string): Written {
+  const text = line.length > LONGEST_LINE ? "" : plainLine(line);
+  const empty = nothingOf(line);
   if (text === "") return { ...empty, kind: "other", note: line.trim().slice(0, LONGEST_LINE) };
   if (isHeading(line, text)) return { ...empty, kind: "heading", note: text };
+  if (saysPortions(text)) return { ...empty, kind: "other", note: text };
   const got: Gathered = {
     amounts: [],
     state: [],
@@ -36,7 +43,8 @@ export function readWritten(line: string): Written {
     alternatives: [],
     notes: [],
     optional: false,
-    several: false,
+    isEach: false,
+    more: undefined,
     listed: [],
     isBracketFirst: /^\d+ ?[([]/.test(text),
   };
@@ -55,19 +63,31 @@ export function readWritten(line: string): Written {
   const food = readFood(rest, inside, got);
   if (isSpoken || food === "" || (isTool(food) && isToolish(food, got)))
     return { ...empty, kind: "other", note: text };
-  const { amounts, state, preparation, alternatives, notes, optional, several } = got;
-  return {
-    text: line,
-    kind: amounts.length > 0 ? "ingredient" : "no-amount",
-    amounts,
-    food,
-    state,
-    preparation,
-    optional,
-    alternatives,
-    several,
-    note: notes.join("; "),
-  };
+  const { amounts, state, preparation, alternatives, notes, optional } = got;
+  const kind = amounts.length > 0 ? "ingredient" : "no-amount";
+  const note = notes.join("; ");
+  const read = { text: line, kind, amounts, food, state, preparation, optional, alternatives, note } as const;
+  return { ...read, apart: foodsApart(read, got) };
+}
+
+/** Each food of a line that names several: of an amount for all of them together none knows its own. */
+function foodsApart(read: Omit<Written, "apart">, { isEach, more }: Gathered): readonly Written[] {
+  const names = namesIn(read.food);
+  if (names.length === 1 && more === undefined) return [];
+  const own = names.map((food): Written => {
+    const amounts = names.length === 1 || isEach ? read.amounts : [];
+    return { ...read, food, amounts, kind: amounts.length > 0 ? "ingredient" : "no-amount", apart: [] };
+  });
+  const [another] = more === undefined ? [] : [leadingAmount(more)];
+  if (!another) return own;
+  const others = another.apart.length > 0 ? another.apart : [another];
+  return [...own, ...others.map((each) => ({ ...each, text: read.text }))];
+}
+
+/** The foods that a phrase names: `salt and pepper` is two, `half and half` is one. */
+function namesIn(food: string): readonly string[] {
+  const names = food.split(/,\s+|\s+(?:and|&|\+)\s+/).filter((each) => each !== "");
+  return names.length > 1 && !/\bhalf and half\b/.test(food) ? names : [food];
 }
 
 /** `For the sauce:`, `## Dough`, `To serve`. */
@@ -76,6 +96,7 @@ function isHeading(line: string, text: string): boolean {
   if (/^\s*(?:\*\*|__)[^*_\d]+(?:\*\*|__)\s*$/.test(line)) return true;
   if (/^(?:ingredients|method|instructions|directions|preparation|steps|notes)$/i.test(text)) return true;
   if (/[:：]$/.test(text)) return !/\d/.test(text) || text.length < 40;
+  if (portionsInTitle(text) !== undefined) return true;
   return (
     /^(?:for|to) (?:the|serve|garnish|decorate|finish|assemble|make)\b/i.test(text) &&
     !/[\d,]/.test(text) &&

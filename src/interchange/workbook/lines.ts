@@ -1,6 +1,6 @@
 import { type Language, say } from "../../document/language.ts";
 import { type ComponentId, componentIds, isListed } from "../../food/components.ts";
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { type Exact, fraction } from "../../number/exact.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
@@ -31,7 +31,7 @@ export function pageLine(s: Sheet, i: number, language: Language): PageLine {
   const { line, source } = s.plan.lines[i] as PlanLine;
   const figures = componentIds.map((_, k) => knownFigure(source, k, language));
   const written = figures.map(({ value, inPart }) =>
-    value === undefined ? "" : `${typeof value === "string" ? value : toText(value)}${inPart ? "+" : ""}`,
+    value === undefined ? "" : `${typeof value === "string" ? value : exactText(value)}${inPart ? "+" : ""}`,
   );
   return {
     name: say(language, source.name),

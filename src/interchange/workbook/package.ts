@@ -1,5 +1,5 @@
 import { strToU8, zipSync } from "../fflate.ts";
-import { type Cell, cellName, columnName, type Look, type Page, quotedName } from "./page.ts";
+import { cellName, columnName, type Look, type Page, type PageCell, quotedName } from "./page.ts";
 import { cellText, xmlText } from "./xmlText.ts";
 
 /**
@@ -107,7 +107,7 @@ function pane({ rows, columns }: Page["heading"]): string {
   return `<pane${split} topLeftCell="${cellName(rows, columns)}" activePane="${active}" state="frozen"/>`;
 }
 
-function cellXml(cell: Cell, at: string): string {
+function cellXml(cell: PageCell, at: string): string {
   if (cell === undefined) return "";
   const look = cell.look ?? ("text" in cell ? "text" : "figure");
   const open = `<c r="${at}" s="${LOOKS.indexOf(look)}"`;

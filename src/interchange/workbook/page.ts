@@ -4,7 +4,7 @@ import type { Exact } from "../../number/exact.ts";
 export type Look = "text" | "figure" | "heading" | "title" | "total" | "totalText" | "input";
 
 /** A cell: text that stays text, a figure, or a formula with what it comes to; undefined is empty. */
-export type Cell =
+export type PageCell =
   | { readonly text: string; readonly look?: Look }
   | { readonly value: Exact; readonly look?: Look }
   | { readonly formula: string; readonly value: Exact | string; readonly look?: Look }
@@ -13,7 +13,7 @@ export type Cell =
 /** One page of a workbook. */
 export interface Page {
   readonly name: string;
-  readonly rows: readonly (readonly Cell[])[];
+  readonly rows: readonly (readonly PageCell[])[];
   /** Widths of its first columns, in digits; of the others `otherWidth`. */
   readonly widths: readonly number[];
   readonly otherWidth: number;

@@ -4,10 +4,10 @@ import { type Exact, fraction, isZero, ONE, over, sum, ZERO } from "../../number
 import type { Sheet } from "../../sheet/sheet.ts";
 import { shownAmount } from "../../sheet/stated.ts";
 import { knownComponents, type PageLine, pageLine } from "./lines.ts";
-import { type Cell, cellName, columnName, type Page, quotedName, rangeName } from "./page.ts";
+import { cellName, columnName, type Page, type PageCell, quotedName, rangeName } from "./page.ts";
 
 /** Who eats, or the batch: a column of grams. */
-export interface Eaten {
+export interface EaterColumn {
   readonly name: string;
   readonly sheet: Sheet;
 }
@@ -30,7 +30,7 @@ const GRAMS = 3;
 export function recipePage(
   name: string,
   title: string,
-  eaten: readonly Eaten[],
+  eaten: readonly EaterColumn[],
   language: Language,
 ): RecipePage {
   const tell = (phrase: string, gaps?: { readonly [gap: string]: string }): string =>
@@ -47,8 +47,8 @@ export function recipePage(
   const portionsAt = (k: number): string => cellName(1, GRAMS + k, true);
   const yieldAt = (k: number): string => cellName(2, GRAMS + k, true);
 
-  const across = (of: (k: number) => Cell): Cell[] => eaten.map((_, k) => of(k));
-  const rows: Cell[][] = [
+  const across = (of: (k: number) => PageCell): PageCell[] => eaten.map((_, k) => of(k));
+  const rows: PageCell[][] = [
     [{ text: title, look: "title" }],
     [
       { text: tell("Portions") },
@@ -64,25 +64,25 @@ export function recipePage(
     ],
     [],
     [
-      ...["Line", "State", "Amount"].map((text): Cell => ({ text: tell(text), look: "heading" })),
-      ...eaten.map((each): Cell => ({ text: tell("{name}, g", { name: each.name }), look: "heading" })),
+      ...["Line", "State", "Amount"].map((text): PageCell => ({ text: tell(text), look: "heading" })),
+      ...eaten.map((each): PageCell => ({ text: tell("{name}, g", { name: each.name }), look: "heading" })),
       { text: tell("Goes into the pot: 1, added at serving: 0"), look: "heading" },
-      ...known.map((id): Cell => {
+      ...known.map((id): PageCell => {
         const { name: of, unit } = components[id];
         const gaps = { component: tell(of), unit: tell(unit) };
         return { text: tell("{component}, {unit} in 100 g", gaps), look: "heading" };
       }),
     ],
-    ...lines.map((line, i): Cell[] => [
+    ...lines.map((line, i): PageCell[] => [
       { text: line.name },
       { text: line.state },
       { text: amounts[i] ?? "" },
-      ...across((k): Cell => {
+      ...across((k): PageCell => {
         const value = grams[k]?.[i];
         return value && { value, look: "input" };
       }),
       { value: line.added === "cooking" ? ONE : ZERO },
-      ...known.map((id): Cell => {
+      ...known.map((id): PageCell => {
         const { value } = line.figures[componentIds.indexOf(id)] ?? {};
         return value === undefined ? undefined : typeof value === "string" ? { text: value } : { value };
       }),
@@ -119,19 +119,19 @@ export function recipePage(
   );
 
   const places = new Map<number, number>();
-  const blank = Array.from({ length: pot }, (): Cell => undefined);
+  const blank = Array.from({ length: pot }, (): PageCell => undefined);
   const figures = (
     heading: string,
-    of: (id: ComponentId) => Cell,
-    floor: (id: ComponentId) => Cell,
+    of: (id: ComponentId) => PageCell,
+    floor: (id: ComponentId) => PageCell,
   ): void => {
-    const head = (text: string): Cell[] => [{ text, look: "totalText" }, ...blank];
+    const head = (text: string): PageCell[] => [{ text, look: "totalText" }, ...blank];
     rows.push([...head(heading), ...known.map(of)], [...head(""), ...known.map(floor)]);
   };
   eaten.forEach(({ name: who, sheet: s }, k) => {
     const row = rows.length;
     const batch = (id: ComponentId): string => cellName(row, columnOf(id));
-    const floorBelow = (id: ComponentId): Cell => ({
+    const floorBelow = (id: ComponentId): PageCell => ({
       formula: cellName(row + 1, columnOf(id)),
       value: isFloor(s, id) ? tell("at least") : "",
       look: "totalText",
@@ -197,7 +197,7 @@ export function recipePage(
   }
 
   function sheetOf(k: number): Sheet {
-    return (eaten[k] as Eaten).sheet;
+    return (eaten[k] as EaterColumn).sheet;
   }
   function portions(k: number): Exact {
     return sheetOf(k).portions;
@@ -238,7 +238,7 @@ interface Gathered {
 }
 
 /** Lines of all columns, those that are alike once, with the grams of each column. */
-function gather(eaten: readonly Eaten[], language: Language): Gathered {
+function gather(eaten: readonly EaterColumn[], language: Language): Gathered {
   const lines = new Map<string, PageLine>();
   const amounts: string[] = [];
   const grams = eaten.map(() => new Map<string, Exact>());

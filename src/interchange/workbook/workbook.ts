@@ -3,13 +3,13 @@ import { read } from "../../document/read.ts";
 import { language as languageSchema } from "../../document/readLanguage.ts";
 import { fields, once, optional, type Schema } from "../../document/schema.ts";
 import { componentIds, components } from "../../food/components.ts";
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { fault, kindOf } from "../../number/error.ts";
 import { sum } from "../../number/exact.ts";
 import type { Plan, PlannedDay } from "../../plan/plan.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { packPages } from "./package.ts";
-import { type Cell, type Page, pageNames } from "./page.ts";
+import { type Page, type PageCell, pageNames } from "./page.ts";
 import { isFloor, type RecipePage, recipePage } from "./recipePage.ts";
 
 /** Options of {@link workbook}. */
@@ -130,10 +130,10 @@ function dayPage(
     }),
   );
   const known = componentIds.filter((id) => eats.some((all) => all.some(({ page, k }) => page.at(k, id))));
-  const rows = known.map((id): Cell[] => [
+  const rows = known.map((id): PageCell[] => [
     { text: tell(components[id].name) },
     { text: tell(components[id].unit) },
-    ...eats.flatMap((all): Cell[] => {
+    ...eats.flatMap((all): PageCell[] => {
       const told = all.flatMap(({ page, k }) => page.at(k, id) ?? []);
       if (told.length === 0) return [undefined, undefined];
       const untold = told.length < all.length;
@@ -154,8 +154,11 @@ function dayPage(
       ];
     }),
   ]);
-  const people = plan.people.flatMap((person): Cell[] => [{ text: person.name, look: "heading" }, undefined]);
-  const heading: Cell[] = [
+  const people = plan.people.flatMap((person): PageCell[] => [
+    { text: person.name, look: "heading" },
+    undefined,
+  ]);
+  const heading: PageCell[] = [
     { text: tell("Component"), look: "heading" },
     { text: tell("Unit"), look: "heading" },
     ...people,
@@ -171,7 +174,7 @@ function dayPage(
 
 /** Where each line's figures come from, and what single figures say of themselves. */
 function sourcesPage(name: string, recipes: readonly RecipePage[], language: Language): Page {
-  const rows: Cell[][] = [
+  const rows: PageCell[][] = [
     ["Page", "Line", "Component", "In 100 g", "Unit", "Source"].map((text) => ({
       text: say(language, text),
       look: "heading",
@@ -183,11 +186,11 @@ function sourcesPage(name: string, recipes: readonly RecipePage[], language: Lan
       figures.forEach(({ value, note }, k) => {
         const id = componentIds[k];
         if (id === undefined || value === undefined) return;
-        const exact = typeof value === "string" ? value : toText(value);
+        const exact = typeof value === "string" ? value : exactText(value);
         if (note === "" && !exact.includes("/")) return;
         const { name: of, unit } = components[id];
         const figure = [say(language, of), exact, say(language, unit), note];
-        rows.push([{ text: page.name }, { text: line }, ...figure.map((text): Cell => ({ text }))]);
+        rows.push([{ text: page.name }, { text: line }, ...figure.map((text): PageCell => ({ text }))]);
       });
     }
   }

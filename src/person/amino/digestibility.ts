@@ -29,7 +29,7 @@ function proteinLines(portion: EatenPortion): { key: string; protein: Tally; tol
     sheet.lines.map(({ key }) => ({
       key: name === undefined ? key : `${name}/${key}`,
       protein: sheet.cell(key, "protein").share(over(ONE, sheet.values.portions)),
-      told: ids.every((id) => sheet.cell(key, id).bound === "exact"),
+      told: ids.every((id) => sheet.cell(key, id).bound === "point"),
     })),
   );
 }
@@ -56,10 +56,10 @@ export function digestedShare(
       throw fault("comparison-malformed", `no line is called ${quote(key)}`, hint, ["digestibility", key]);
     }
   }
-  const some = lines.filter(({ protein }) => protein.bound !== "exact" || !isZero(protein.value));
+  const some = lines.filter(({ protein }) => protein.bound !== "point" || !isZero(protein.value));
   const digested = some.map(({ key, protein }) => {
     const share: Exact | undefined = given.get(key);
-    return share === undefined || protein.bound !== "exact" ? undefined : times(protein.value, share);
+    return share === undefined || protein.bound !== "point" ? undefined : times(protein.value, share);
   });
   const whole = sum(some.map(({ protein }) => protein.value));
   const all = digested.filter((each) => each !== undefined);

@@ -4,7 +4,7 @@ import { fields, list, once, optional, type Schema } from "../../document/schema
 import { showFigure } from "../../measure/showFigure.ts";
 import { together } from "../../number/error.ts";
 import { type Exact, exact, fraction, isZero, least, over, times, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { Result } from "../../number/result.ts";
 import { addUp } from "../../sheet/energy.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
@@ -207,8 +207,8 @@ function scoreBy(
   const { name, mgPerGram, source } = aminoPatterns[pattern];
   const ratios = contents.map(({ of, mgPerGram: content }): Ratio => {
     const ratio = content && over(content.value, exact(mgPerGram[of]));
-    const isLow = content?.bound === "exact" || content?.bound === "at-least";
-    const isHigh = content?.bound === "exact" || content?.bound === "at-most";
+    const isLow = content?.bound === "point" || content?.bound === "at-least";
+    const isHigh = content?.bound === "point" || content?.bound === "at-most";
     return { of, low: ratio && isLow ? ratio : ZERO, high: ratio && isHigh ? ratio : undefined };
   });
   const known = contents.filter(({ mgPerGram: content }) => content !== undefined);
@@ -216,7 +216,7 @@ function scoreBy(
     over(content?.value ?? ZERO, exact(mgPerGram[of]));
   const [first, ...rest] = known;
   const lowest =
-    first && rest.reduce((low, each) => (compare(ratioOf(each), ratioOf(low)) < 0 ? each : low), first);
+    first && rest.reduce((low, each) => (compareRatios(ratioOf(each), ratioOf(low)) < 0 ? each : low), first);
   const limiting = ratios.find(({ of }) => of === lowest?.of);
   const others = ratios.filter((each) => each !== limiting);
   const exactLeast = ratios.map(({ low }) => low).reduce(least);
@@ -229,7 +229,7 @@ function scoreBy(
     least: exactLeast,
     most: exactMost,
     limiting: lowest?.of,
-    proven: limit !== undefined && others.every(({ low }) => compare(limit, low) <= 0),
+    proven: limit !== undefined && others.every(({ low }) => compareRatios(limit, low) <= 0),
     corrected: digested && {
       least: times(exactLeast, digested),
       most: exactMost && times(exactMost, digested),

@@ -14,7 +14,7 @@ import {
   times,
   type Value,
 } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { fao1991Preschool } from "./fao1991.ts";
 import { fao2013Child, fao2013Infant, fao2013Older } from "./fao2013.ts";
 import { iom2002 } from "./iom2002.ts";
@@ -97,7 +97,7 @@ export function aminoScore(
   }
   const [first, ...rest] = known;
   if (!first) throw fault("food-malformed", "no amino acid to score", "give grams of the amino acids");
-  const limiting = rest.reduce((low, each) => (compare(each.ratio, low.ratio) < 0 ? each : low), first);
+  const limiting = rest.reduce((low, each) => (compareRatios(each.ratio, low.ratio) < 0 ? each : low), first);
   return {
     pattern,
     score: times(limiting.ratio, digestibility),

@@ -1,6 +1,6 @@
 import type { ComponentId } from "../../food/components.ts";
 import { type Exact, exact, isZero, over } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { boundOfEnds, type Ends } from "../../sheet/ends.ts";
 import { addUp, type EnergyBy } from "../../sheet/energy.ts";
 import { type Bound, Tally } from "../../sheet/tally.ts";
@@ -30,6 +30,10 @@ const PER_GRAM: { readonly [O in RangeOf]?: readonly [ComponentId, number] } = {
   saturatedFat: ["saturatedFat", 9],
   linoleicAcid: ["linoleicAcid", 9],
   alphaLinolenicAcid: ["alphaLinolenicAcid", 9],
+  omega3: ["omega3", 9],
+  monounsaturatedFat: ["monounsaturatedFat", 9],
+  polyunsaturatedFat: ["polyunsaturatedFat", 9],
+  transFat: ["transFat", 9],
   addedSugars: ["addedSugars", 4],
   freeSugars: ["addedSugars", 4],
 };
@@ -75,7 +79,7 @@ function energyOf(portion: EatenPortion, of: RangeOf): Tally | undefined {
   // Free sugars are added sugars and more: those of honey and juice.
   const isPart = of === "freeSugars" && grams.bound !== "unknown";
   const ends = (): Ends => (isPart ? { ...kcal.ends, high: undefined } : kcal.ends);
-  const whole = grams.bound === "exact" ? "at-least" : grams.bound;
+  const whole = grams.bound === "point" ? "at-least" : grams.bound;
   const part = grams.ranged.length > 0 ? boundOfEnds(kcal.value, ends(), false) : whole;
   const bound = isPart ? part : grams.bound;
   return new Tally(kcal.value.n, kcal.value.d, "kcal", grams, () => grams.coverage, bound, ends);
@@ -101,9 +105,9 @@ function verdictOf({ value: share, bound, ranged, ends }: Tally, range: EnergyRa
     text === undefined ? undefined : over(exact(text), exact(100));
   const [least, most] = [end(range.least), end(range.most)];
   if (ranged.length > 0) return verdictOfEnds(ends, least, most);
-  const isUnder = least !== undefined && compare(share, least) < 0;
-  const isOver = most !== undefined && compare(share, most) > 0;
-  if (bound === "exact") return isUnder ? "under" : isOver ? "over" : "within";
+  const isUnder = least !== undefined && compareRatios(share, least) < 0;
+  const isOver = most !== undefined && compareRatios(share, most) > 0;
+  if (bound === "point") return isUnder ? "under" : isOver ? "over" : "within";
   if (bound === "at-least") return isOver ? "over" : !isUnder && most === undefined ? "within" : "not-proven";
   if (bound === "at-most")
     return isUnder ? "under" : !isOver && least === undefined ? "within" : "not-proven";
@@ -111,10 +115,10 @@ function verdictOf({ value: share, bound, ranged, ends }: Tally, range: EnergyRa
 }
 
 function verdictOfEnds({ low, high }: Ends, least: Exact | undefined, most: Exact | undefined): RangeVerdict {
-  if (least && high && compare(high, least) < 0) return "under";
-  if (most && low && compare(low, most) > 0) return "over";
-  const isEnough = least === undefined || (low !== undefined && compare(low, least) >= 0);
-  const isFew = most === undefined || (high !== undefined && compare(high, most) <= 0);
+  if (least && high && compareRatios(high, least) < 0) return "under";
+  if (most && low && compareRatios(low, most) > 0) return "over";
+  const isEnough = least === undefined || (low !== undefined && compareRatios(low, least) >= 0);
+  const isFew = most === undefined || (high !== undefined && compareRatios(high, most) <= 0);
   return isEnough && isFew ? "within" : "not-proven";
 }
 

@@ -13,7 +13,7 @@ import type { Facts, Person } from "../person.ts";
 import { type PortionCaution, portionCautions } from "../portion/cautions.ts";
 import { type Eaten, type EatenPortion, readEaten } from "../portion/eaten.ts";
 import { energyRangesFor } from "../ranges/all.ts";
-import { personSchema, readPerson } from "../readPerson.ts";
+import { personFacts, personSchema } from "../readPerson.ts";
 import { type StateEnergy, stateCautions, stateEnergyOf } from "../stateCautions.ts";
 import { balanceOf, ratiosOf } from "./balance.ts";
 import { Comparison, type ComparisonRow } from "./comparison.ts";
@@ -69,7 +69,7 @@ export function compare(
   });
   const wanted = new Set(asked.components ?? componentIds);
   const person = how.person ?? ("person" in intakes ? intakes.person : undefined);
-  const facts = asked.person ?? (person && readPerson(person));
+  const facts = asked.person ?? (person && personFacts(person));
   const ranges = person && "person" in intakes ? energyRangesFor(intakes.authority, person) : [];
   // Energy that was reckoned for somebody else holds nothing for this person's state.
   const counted = "person" in intakes && person === intakes.person ? stateEnergyOf(intakes) : undefined;
@@ -168,5 +168,5 @@ function rowsOf(portion: EatenPortion, { references, uppers }: Figures): Compari
 }
 
 function isFree({ figure, amount }: HeldUpper): boolean {
-  return figure.kind === "TDI" && amount.bound === "exact" && isZero(amount.value);
+  return figure.kind === "TDI" && amount.bound === "point" && isZero(amount.value);
 }

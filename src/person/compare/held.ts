@@ -1,6 +1,6 @@
 import { type ComponentId, components } from "../../food/components.ts";
 import { type Exact, exact, over, plus, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { boundOfEnds, type Ends, sumOf } from "../../sheet/ends.ts";
 import { addUp } from "../../sheet/energy.ts";
 import { type Bound, NO_MARKS, Tally } from "../../sheet/tally.ts";
@@ -56,7 +56,11 @@ export function holdReference(portion: EatenPortion, figure: ReferenceFigure): H
   const whole = exact(figure.value);
   const { low, high } = amount.ends;
   const verdict =
-    low && compare(low, whole) >= 0 ? "whole" : high && compare(high, whole) < 0 ? "part" : "not-proven";
+    low && compareRatios(low, whole) >= 0
+      ? "whole"
+      : high && compareRatios(high, whole) < 0
+        ? "part"
+        : "not-proven";
   return { figure, amount, ...shareOf(amount, whole), verdict };
 }
 
@@ -88,7 +92,7 @@ function holdAdded(portion: EatenPortion, figure: UpperFigure, level: Exact): He
     fortified.map(({ amount }) => amount),
   );
   const high = fortified.map(({ most }) => most).reduce(add, ZERO);
-  const bound = held.bound === "exact" || held.bound === "at-most" ? "at-most" : "unknown";
+  const bound = held.bound === "point" || held.bound === "at-most" ? "at-most" : "unknown";
   // Nobody tells how much of it was added: from nothing to all of it.
   const ends = (): Ends => ({ low: ZERO, high, told: high });
   const own = bound === "at-most" && held.ranged.length > 0 ? boundOfEnds(held.value, ends(), false) : bound;
@@ -127,7 +131,7 @@ function mostOf(portion: EatenPortion, id: ComponentId): Exact | undefined {
   if (high || !whole) return high;
   const most = portion.ends(whole).high;
   // Data that tell more of a part than of the whole bound nothing.
-  return most && compare(most, portion.brings(id).value) >= 0 ? most : undefined;
+  return most && compareRatios(most, portion.brings(id).value) >= 0 ? most : undefined;
 }
 
 function add(all: Exact | undefined, next: Exact | undefined): Exact | undefined {

@@ -1,30 +1,33 @@
 import type { ComponentId } from "../../food/components.ts";
 import { exact } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { Facts } from "../person.ts";
+import * as anz from "./anz.ts";
 import * as eu from "./euReferences.ts";
 import { euFluoride, euManganese, euUpper } from "./euUpper.ts";
+import * as nordic from "./nordic.ts";
 import {
+  type IntakeSetting,
   type ReadTable,
   type ReferenceFigure,
   resolveRow,
-  type Setting,
   type UpperFigure,
 } from "./resolve.ts";
 import { heeds, readStage } from "./stage.ts";
-import type { Authority, Covers, IntakeTable, Row } from "./table.ts";
-import { tolerable } from "./tolerable.ts";
+import type { Authority, Covers, IntakeRow, IntakeTable } from "./table.ts";
+import { mothersCaffeine, tolerable } from "./tolerable.ts";
 import { ukFibre, ukReferences, ukSalt } from "./ukReferences.ts";
 import { ukCaffeine, ukManganese, ukUpper, ukVitaminD } from "./ukUpper.ts";
 import { usElements } from "./usElements.ts";
-import { usMacronutrients } from "./usMacronutrients.ts";
+import { usGuidelines, usMacronutrients } from "./usMacronutrients.ts";
 import { usCaffeine, usUpper } from "./usUpper.ts";
 import { usVitamins } from "./usVitamins.ts";
+import * as who from "./who.ts";
 
 /** The published tables of an authority, all of them. */
 export const intakeTables: { readonly [A in Authority]: readonly IntakeTable[] } = {
   uk: [ukReferences, ukFibre, ukSalt, ukUpper, ukManganese, ukVitaminD, ukCaffeine, tolerable],
-  us: [usVitamins, usElements, usMacronutrients, usUpper, usCaffeine, tolerable],
+  us: [usVitamins, usElements, usMacronutrients, usGuidelines, usUpper, usCaffeine, tolerable],
   eu: [
     eu.euReferences,
     eu.euProtein,
@@ -39,10 +42,28 @@ export const intakeTables: { readonly [A in Authority]: readonly IntakeTable[] }
     euManganese,
     tolerable,
   ],
+  nordic: [
+    nordic.nordicReferences,
+    nordic.nordicProtein,
+    nordic.nordicVitaminD,
+    nordic.nordicUpper,
+    mothersCaffeine,
+    tolerable,
+  ],
+  anz: [anz.anzReferences, anz.anzProtein, anz.anzCalcium, anz.anzTargets, mothersCaffeine, tolerable],
+  who: [
+    who.whoVitamins,
+    who.whoMinerals,
+    who.whoIron,
+    who.whoIodine,
+    who.whoGoals,
+    mothersCaffeine,
+    tolerable,
+  ],
 };
 
 /** What an authority's tables hold for someone. */
-export interface Figures {
+export interface HeldFigures {
   readonly references: readonly ReferenceFigure[];
   readonly uppers: readonly UpperFigure[];
   /** Components whose figure wants the day's energy, and none is known. */
@@ -55,9 +76,9 @@ export interface Figures {
 export function figuresFor(
   authority: Authority,
   facts: Facts,
-  setting: Setting,
+  setting: IntakeSetting,
   only?: ComponentId,
-): Figures {
+): HeldFigures {
   const references: ReferenceFigure[] = [];
   const uppers: UpperFigure[] = [];
   const needEnergy = new Set<ComponentId>();
@@ -88,7 +109,7 @@ export function figuresFor(
   };
 }
 
-function isOfMothers({ stages }: ReadTable, { values }: Row): boolean {
+function isOfMothers({ stages }: ReadTable, { values }: IntakeRow): boolean {
   return values.split(" ").every((text, at) => text === "-" || /[PL]/.test(stages[at]?.letter ?? ""));
 }
 
@@ -112,8 +133,8 @@ function rowsOf({ source, stages, references = [], uppers = [] }: IntakeTable, o
 function withinLevel(figure: ReferenceFigure, uppers: readonly UpperFigure[]): ReferenceFigure {
   const [level] = uppers
     .filter(({ of, covers }) => of.join(" ") === figure.of.join(" ") && covers === "all sources")
-    .sort((a, b) => compare(exact(a.value), exact(b.value)));
-  if (!figure.per || !level || compare(exact(figure.value), exact(level.value)) <= 0) return figure;
+    .sort((a, b) => compareRatios(exact(a.value), exact(b.value)));
+  if (!figure.per || !level || compareRatios(exact(figure.value), exact(level.value)) <= 0) return figure;
   const held = `${figure.value} ${figure.unit} by this body, held to the ${level.kind} (${level.source})`;
   return { ...figure, value: level.value, note: figure.note ? `${figure.note}; ${held}` : held };
 }

@@ -10,11 +10,11 @@ import { energyAddition } from "../energyAdditions.ts";
 import type { EquationId } from "../equations/equation.ts";
 import { equationName, needOf } from "../need.ts";
 import type { Facts, Person } from "../person.ts";
-import { readPerson } from "../readPerson.ts";
+import { personFacts } from "../readPerson.ts";
 import { checkAuthority } from "./authority.ts";
 import { figuresFor, isOfFood } from "./figures.ts";
-import { noted, type ReferenceFigure, type Setting, type UpperFigure } from "./resolve.ts";
-import { stateOf } from "./stage.ts";
+import { type IntakeSetting, noted, type ReferenceFigure, type UpperFigure } from "./resolve.ts";
+import { childbearingOf } from "./stage.ts";
 import type { Authority } from "./table.ts";
 
 /** What an authority publishes of one nutrient for a person. */
@@ -121,7 +121,9 @@ const forms: readonly (readonly ComponentId[])[] = [
  *
  * `"uk"`: COMA 1991 with SACN's updates, and the EVM's safe upper and guidance levels of 2003, for adults. `"us"`:
  * the Dietary Reference Intakes of the United States and Canada. `"eu"`: EFSA's reference values and
- * upper levels. A figure holds for a day's average over time, for healthy people; where none is
+ * upper levels. `"nordic"`: Nordic Nutrition Recommendations 2023. `"anz"`: the Nutrient Reference Values of
+ * Australia and New Zealand, with its targets against chronic disease. `"who"`: the recommended intakes of WHO and
+ * FAO, which set no upper levels here, and WHO's goals for populations. A figure holds for a day's average over time, for healthy people; where none is
  * published the entry is empty, which says nothing of safety. Where a table has no figure for pregnancy
  * or breastfeeding at this age, that of the same sex and age stands in, and `leavesOut` says so.
  *
@@ -142,10 +144,10 @@ export function referenceIntakes(
   const { facts, asked } = together({
     authority: () => checkAuthority(authority),
     asked: () => read(intakeOptions(), how, "person-malformed"),
-    facts: () => readPerson(person),
+    facts: () => personFacts(person),
   });
   const day = energyOf(authority, facts, asked.energy, asked.equation);
-  const setting: Setting = {
+  const setting: IntakeSetting = {
     phytate: String(asked.phytate ?? 600),
     ...(day && { energy: day.value }),
   };
@@ -237,7 +239,7 @@ function energyOf(
   const added = energyAddition(authority, facts);
   const value = added ? plus(total, added.value) : total;
   const base = { ...figure, value, source: equation.source, check };
-  if (!added) return { ...base, ...noted({ note: equation.name }, stateOf(facts)) };
+  if (!added) return { ...base, ...noted({ note: equation.name }, childbearingOf(facts)) };
   const note = `${equation.name}, with ${added.value} kcal for ${added.for} (${added.source})`;
   return { ...base, addition: added, note };
 }

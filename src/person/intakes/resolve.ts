@@ -1,20 +1,20 @@
 import { type ComponentId, type ComponentUnit, components } from "../../food/components.ts";
 import { type Exact, exact, fraction, over, plus, times, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { countedMass, countedText } from "../body.ts";
 import type { Check } from "../check.ts";
 import type { EnergyAddition } from "../energyAdditions.ts";
 import type { Facts } from "../person.ts";
 import {
   type Childbearing,
+  childbearingOf,
   columnFor,
   hasColumns,
   type Stage,
   stateLetter,
-  stateOf,
   usualColumn,
 } from "./stage.ts";
-import type { Basis, Covers, Per, ReferenceKind, Row, UpperKind } from "./table.ts";
+import type { Basis, Covers, IntakeRow, Per, ReferenceKind, UpperKind } from "./table.ts";
 
 /** One published figure, as it stands for a person. */
 export interface IntakeFigure {
@@ -51,7 +51,7 @@ export interface UpperFigure extends IntakeFigure {
 }
 
 /** What a figure needs that is not in the table: energy in kcal a day, phytate in mg a day. */
-export interface Setting {
+export interface IntakeSetting {
   readonly energy?: Exact;
   readonly phytate: string;
 }
@@ -81,9 +81,9 @@ export interface Reading {
 /** Reads a row for a person: a figure, or what it lacks, or nothing where none is published. */
 export function resolveRow(
   table: ReadTable,
-  row: Row,
+  row: IntakeRow,
   facts: Facts,
-  setting: Setting,
+  setting: IntakeSetting,
   reading: Reading = {},
 ): IntakeFigure | Unresolved | undefined {
   if (!isMeantFor(row, facts, setting)) return undefined;
@@ -126,7 +126,7 @@ interface Printed {
   readonly leavesOut?: Childbearing;
 }
 
-function printedFor(table: ReadTable, row: Row, facts: Facts, reading: Reading): Printed | undefined {
+function printedFor(table: ReadTable, row: IntakeRow, facts: Facts, reading: Reading): Printed | undefined {
   const texts = row.values.split(" ");
   const own = columnFor(table.stages, facts);
   const isSame = texts[own.at] === "=";
@@ -139,7 +139,7 @@ function printedFor(table: ReadTable, row: Row, facts: Facts, reading: Reading):
   const wholly = seen(table.stages[at]?.text ?? "") && (name === undefined || seen(name));
   const isOfState = (own.ofState && !isLost) || name !== undefined;
   const isHeeded = reading.isHeeded === true || hasColumns(table.stages, stateLetter(facts));
-  const state = isHeeded && !isOfState ? stateOf(facts) : undefined;
+  const state = isHeeded && !isOfState ? childbearingOf(facts) : undefined;
   return {
     value: exact(low),
     add: exact(add),
@@ -155,7 +155,7 @@ function readRange(text: string | undefined): [low?: string, high?: string] {
   return high === undefined ? [low] : [low, high];
 }
 
-function additionFor(row: Row, facts: Facts): { add: string; name?: string } {
+function additionFor(row: IntakeRow, facts: Facts): { add: string; name?: string } {
   const letter = stateLetter(facts);
   if (letter === "P" && row.adds) {
     const { pregnant = "0" } = row.adds;
@@ -166,13 +166,13 @@ function additionFor(row: Row, facts: Facts): { add: string; name?: string } {
     const { breastfeeding = "0" } = row.adds;
     if (typeof breastfeeding === "string") return { add: breastfeeding, name: "adds breastfeeding" };
     const { first, later, fromMonth } = breastfeeding;
-    const isLater = compare(facts.monthsSinceBirth ?? ZERO, fraction(BigInt(fromMonth))) >= 0;
+    const isLater = compareRatios(facts.monthsSinceBirth ?? ZERO, fraction(BigInt(fromMonth))) >= 0;
     return { add: isLater ? later : first, name: "adds breastfeeding" };
   }
   return { add: "0" };
 }
 
-function isMeantFor(row: Row, facts: Facts, setting: Setting): boolean {
+function isMeantFor(row: IntakeRow, facts: Facts, setting: IntakeSetting): boolean {
   if (row.when === undefined) return true;
   if (typeof row.when === "object") return row.when.phytate === setting.phytate;
   // Where it is not said, the age at which other authorities part women: from 51.
@@ -181,7 +181,7 @@ function isMeantFor(row: Row, facts: Facts, setting: Setting): boolean {
 }
 
 /** What a printed figure is multiplied by to stand for this person's day. */
-function factorFor(row: Row, facts: Facts, setting: Setting): Exact | "energy" {
+function factorFor(row: IntakeRow, facts: Facts, setting: IntakeSetting): Exact | "energy" {
   if (row.per === "kg") return countedMass(facts);
   if (row.per !== "MJ" && row.per !== "% energy") return fraction(1n);
   if (!setting.energy) return "energy";

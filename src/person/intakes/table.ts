@@ -1,17 +1,27 @@
 import type { ComponentId } from "../../food/components.ts";
 import type { Check } from "../check.ts";
 
-export type Authority = "uk" | "us" | "eu";
+/**
+ * Whose figures: `"nordic"` the Nordic and Baltic countries, `"anz"` Australia and New Zealand, `"who"` the World
+ * Health Organization and FAO.
+ */
+export type Authority = "uk" | "us" | "eu" | "nordic" | "anz" | "who";
 
 /** What kind of figure a reference is, in its authority's own words; an energy need is no published figure. */
 export type ReferenceKind =
   | "energy need"
   | "RNI"
   | "RDA"
+  | "RDI"
+  | "RI"
   | "AI"
   | "PRI"
   | "safe intake"
+  | "acceptable intake"
   | "safe and adequate intake"
+  | "AMDR"
+  | "SDT"
+  | "dietary guideline"
   | "population goal"
   | "NRV"
   | "NRV-R"
@@ -29,6 +39,7 @@ export type UpperKind =
   | "guidance level"
   | "safe level of intake"
   | "CDRR"
+  | "SDT"
   | "TDI"
   | "ADI"
   | "population goal"
@@ -63,7 +74,8 @@ export type Per = "day" | "kg" | "MJ" | "% energy";
 
 /**
  * A group of people as a table heads its columns: a letter (M men and boys, F women and girls, P
- * pregnant, L breastfeeding, none for both sexes) and an age in completed years, `19-30` or `71+`.
+ * pregnant, L breastfeeding, none for both sexes) and an age in completed years, `19-30` or `71+`. `P23 14-18` is
+ * of the second and third trimester, `L6 18+` of breastfeeding from six months after the birth: the later stands first.
  */
 export type StageText = string;
 
@@ -71,7 +83,7 @@ export type StageText = string;
  * What a row says, apart from its kind. Figures stand as printed, one for each stage:
  * `-` is none, `=` the figure of the same age when neither pregnant nor breastfeeding, `3-7` a range.
  */
-export interface Row {
+export interface IntakeRow {
   /** The components that the figure counts; several are summed. */
   readonly of: readonly [ComponentId, ...ComponentId[]];
   readonly values: string;
@@ -98,11 +110,11 @@ export interface Row {
   readonly seen?: readonly (StageText | "adds pregnant" | "adds breastfeeding")[];
 }
 
-export interface ReferenceRow extends Row {
+export interface ReferenceRow extends IntakeRow {
   readonly kind: ReferenceKind;
 }
 
-export interface UpperRow extends Row {
+export interface UpperRow extends IntakeRow {
   readonly kind: UpperKind;
   readonly covers: Covers;
 }

@@ -20,3 +20,22 @@ export const tolerable: IntakeTable = {
     },
   ],
 };
+
+/**
+ * EFSA 2015, caffeine of mothers: it stands under authorities of whom none was read, since what it guards
+ * against is the same everywhere.
+ */
+export const mothersCaffeine: IntakeTable = {
+  source: "EFSA 2015, safety of caffeine, EFSA Journal 13(5):4102",
+  stages: ["P 10+", "L 10+"],
+  uppers: [
+    {
+      of: ["caffeine"],
+      kind: "safe level of intake",
+      covers: "all sources",
+      values: "200 200",
+      note: "EFSA's, where this authority's own was not read",
+      check: "issuer",
+    },
+  ],
+};

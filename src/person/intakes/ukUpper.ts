@@ -6,8 +6,10 @@ import type { IntakeTable } from "./table.ts";
  * Vitamins and Minerals. A safe upper level (SUL) rests on adequate evidence; a guidance level is a
  * rougher figure. Adults; mostly of supplements alone, taken daily over a life. Its guidance level of
  * vitamin D, 25 µg from supplements, has been superseded and stands in no row. The report itself was not
- * found: vitamins were read in a university's textbook (Human Nutrition, Hawaii, appendix A), retinol,
- * calcium and phosphorus in the advice of the NHS, biotin in a list of the Food Standards Agency's advice.
+ * found: vitamins were read in a university's textbook (Human Nutrition, Hawaii, appendix A) or in notes of
+ * the NHS's advice; retinol, calcium and phosphorus in the advice of the NHS itself, potassium and zinc in that
+ * of Food Standards Scotland, biotin in a list of the Food Standards Agency's advice, magnesium in that of
+ * the Health and Food Supplements Information Service.
  */
 const copy: Check = "copy";
 const unread: Check = "unverified";
@@ -23,20 +25,20 @@ export const ukUpper: IntakeTable = {
     { of: ["vitaminK"], kind: "guidance level", unit: "mg", covers: "supplements", values: "1", check: copy },
     { of: ["thiamin"], kind: "guidance level", covers: "supplements", values: "100", check: copy },
     { of: ["riboflavin"], kind: "guidance level", covers: "supplements", values: "40", check: copy },
-    { of: ["niacin"], kind: "guidance level", basis: "nicotinic acid", covers: "supplements", values: "17", check: unread },
+    { of: ["niacin"], kind: "guidance level", basis: "nicotinic acid", covers: "supplements", values: "17", check: copy },
     { of: ["niacin"], kind: "guidance level", basis: "nicotinamide", covers: "supplements", values: "500", check: copy },
-    { of: ["pantothenicAcid"], kind: "guidance level", covers: "supplements", values: "200", check: unread },
+    { of: ["pantothenicAcid"], kind: "guidance level", covers: "supplements", values: "200", check: copy },
     { of: ["vitaminB6"], kind: "SUL", covers: "supplements", values: "10", check: copy },
     { of: ["biotin"], kind: "guidance level", unit: "mg", covers: "supplements", values: "0.9", check: copy },
-    { of: ["folicAcid"], kind: "guidance level", unit: "mg", basis: "folic acid", covers: "added folic acid", values: "1", check: unread },
-    { of: ["vitaminB12"], kind: "guidance level", unit: "mg", covers: "supplements", values: "2", check: unread },
-    { of: ["vitaminC"], kind: "guidance level", covers: "supplements", values: "1000", check: unread },
+    { of: ["folicAcid"], kind: "guidance level", unit: "mg", basis: "folic acid", covers: "added folic acid", values: "1", check: copy },
+    { of: ["vitaminB12"], kind: "guidance level", unit: "mg", covers: "supplements", values: "2", check: copy },
+    { of: ["vitaminC"], kind: "guidance level", covers: "supplements", values: "1000", check: copy },
     { of: ["calcium"], kind: "guidance level", covers: "supplements", values: "1500", check: "issuer" },
     { of: ["phosphorus"], kind: "guidance level", covers: "supplements", values: "250", check: "issuer" },
-    { of: ["magnesium"], kind: "guidance level", covers: "supplements", values: "400", check: unread },
-    { of: ["potassium"], kind: "guidance level", covers: "supplements", values: "3700", check: unread },
+    { of: ["magnesium"], kind: "guidance level", covers: "supplements", values: "400", check: copy },
+    { of: ["potassium"], kind: "guidance level", covers: "supplements", values: "3700", check: "issuer" },
     { of: ["iron"], kind: "guidance level", covers: "supplements", values: "17", check: unread },
-    { of: ["zinc"], kind: "SUL", covers: "supplements", values: "25", check: unread },
+    { of: ["zinc"], kind: "SUL", covers: "supplements", values: "25", check: "issuer" },
     { of: ["copper"], kind: "SUL", covers: "all sources", values: "10", check: unread },
     { of: ["selenium"], kind: "SUL", covers: "all sources", values: "450", check: unread },
     { of: ["iodine"], kind: "guidance level", unit: "mg", covers: "all sources", values: "0.94", note: "0.5 mg of it from supplements", check: unread },

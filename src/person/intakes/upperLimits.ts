@@ -1,7 +1,7 @@
 import { read } from "../../document/read.ts";
 import { fields, once, optional, type Schema } from "../../document/schema.ts";
 import type { ComponentId } from "../../food/components.ts";
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { fault, kindOf } from "../../number/error.ts";
 import type { Exact, Value } from "../../number/exact.ts";
 import type { Demand } from "../../scale/demand.ts";
@@ -57,7 +57,7 @@ export function upperLimits(
       if (before === undefined || upper.value.lt(before)) limits.set(of, upper.value);
     }
   }
-  const demands = [...limits].map(([of, most]): Demand => ({ of, most: toText(most), firm: true }));
+  const demands = [...limits].map(([of, most]): Demand => ({ of, most: exactText(most), firm: true }));
   return mealDemands(demands, share);
 }
 

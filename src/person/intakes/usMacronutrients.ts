@@ -34,3 +34,19 @@ export const usMacronutrients: IntakeTable = {
     { of: ["alphaLinolenicAcid"], kind: "AI", values: "0.7 0.9 1.2 1.6 1.6 1.6 1.6 1.6 1.0 1.1 1.1 1.1 1.1 1.1 1.4 1.4 1.4 1.3 1.3 1.3", check },
   ],
 };
+
+/** Dietary Guidelines for Americans 2025-2030 (2026): what they serve of protein, besides what nobody goes short on. */
+export const usGuidelines: IntakeTable = {
+  source: "Dietary Guidelines for Americans 2025-2030, page 3",
+  stages: ["19+", "P 10+", "L 10+"],
+  references: [
+    {
+      of: ["protein"],
+      kind: "dietary guideline",
+      per: "kg",
+      values: "1.2-1.6 - -",
+      note: "a goal of what is served; the guidelines name no age, and adults are taken",
+      check: "copy",
+    },
+  ],
+};

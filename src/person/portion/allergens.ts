@@ -7,7 +7,7 @@ import { quote, throwIfAny, together } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
 import { Result } from "../../number/result.ts";
 import type { Person } from "../person.ts";
-import { readPerson } from "../readPerson.ts";
+import { personFacts } from "../readPerson.ts";
 import { type Eaten, type EatenFood, type EatenPortion, readEaten } from "./eaten.ts";
 
 /** The law whose list is read: the EU's fourteen, the United States' nine, or both. */
@@ -130,7 +130,7 @@ export function allergenCheck(
   const { asked, portion, facts } = together({
     asked: () => read(checkHow(), how, "comparison-malformed"),
     portion: () => readEaten(eaten, "comparison-malformed"),
-    facts: () => readPerson(person),
+    facts: () => personFacts(person),
   });
   const { override = {} } = asked;
   const { contains, unknown } = heldOf(portion, facts.allergens);

@@ -2,13 +2,13 @@ import type { ComponentId } from "../../food/components.ts";
 import type { FoodCaution } from "../../food/food.ts";
 import { together } from "../../number/error.ts";
 import { exact, isZero } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import type { Check } from "../check.ts";
 import type { Facts, Person } from "../person.ts";
-import { readPerson } from "../readPerson.ts";
+import { personFacts } from "../readPerson.ts";
 import { type Eaten, type EatenFood, type EatenPortion, readEaten } from "./eaten.ts";
-import { type Meeting, meetings, type Trait } from "./meetings.ts";
+import { meetings, type Trait, type TraitMeeting } from "./meetings.ts";
 import { carries, type ToldBy, tellKind } from "./tellKind.ts";
 
 /** Something to heed about a portion, and for whom. */
@@ -54,7 +54,7 @@ export interface PortionCaution {
 export function cautionsFor(eaten: Eaten, person: Person): readonly PortionCaution[] {
   const { portion, facts } = together({
     portion: () => readEaten(eaten, "comparison-malformed"),
-    facts: () => readPerson(person),
+    facts: () => personFacts(person),
   });
   return portionCautions(portion, facts);
 }
@@ -93,12 +93,12 @@ const AGES: readonly { readonly trait: Trait; readonly below?: number; readonly 
 function agesOf({ age }: Facts): Trait[] {
   return AGES.filter(
     ({ below, from }) =>
-      (below !== undefined && compare(age, exact(below)) < 0) ||
-      (from !== undefined && compare(age, exact(from)) >= 0),
+      (below !== undefined && compareRatios(age, exact(below)) < 0) ||
+      (from !== undefined && compareRatios(age, exact(from)) >= 0),
   ).map(({ trait }) => trait);
 }
 
-function meet(meeting: Meeting, portion: EatenPortion, traits: readonly Trait[]): PortionCaution[] {
+function meet(meeting: TraitMeeting, portion: EatenPortion, traits: readonly Trait[]): PortionCaution[] {
   const because = meeting.traits.filter((trait) => traits.includes(trait));
   if (because.length === 0 || meeting.unless?.some((trait) => traits.includes(trait))) return [];
   const told = toldFoods(meeting, portion);
@@ -109,7 +109,7 @@ function meet(meeting: Meeting, portion: EatenPortion, traits: readonly Trait[])
       of,
       amount: told.length > 0 && !whole ? portion.bringsIn(of, told) : portion.brings(of),
     }))
-    .filter(({ amount }) => !(amount.bound === "exact" && isZero(amount.value)));
+    .filter(({ amount }) => !(amount.bound === "point" && isZero(amount.value)));
   if (told.length === 0 && amounts.length === 0) return [];
   if (!isEnough(meeting, told, amounts[0]?.amount)) return [];
   return [{ code, text, source, check, lines: told.map(({ key }) => key), because, amounts }];
@@ -120,7 +120,7 @@ interface ToldFood extends EatenFood {
   readonly by: ToldBy;
 }
 
-function toldFoods({ code, foods = [], kind }: Meeting, portion: EatenPortion): ToldFood[] {
+function toldFoods({ code, foods = [], kind }: TraitMeeting, portion: EatenPortion): ToldFood[] {
   return portion.foods.flatMap((each) => {
     const said = carries(each.food, [code, ...foods]) ? "said" : undefined;
     const by = said ?? (kind && tellKind(each.food, kind));
@@ -129,8 +129,12 @@ function toldFoods({ code, foods = [], kind }: Meeting, portion: EatenPortion): 
 }
 
 /** Whether an amount is worth a word. Unknown is not little: it counts for foods that may hold it, or where any may. */
-function isEnough({ least, kind }: Meeting, told: readonly ToldFood[], amount: Tally | undefined): boolean {
-  if (least === undefined || (amount && compare(amount.value, exact(least)) >= 0)) return true;
+function isEnough(
+  { least, kind }: TraitMeeting,
+  told: readonly ToldFood[],
+  amount: Tally | undefined,
+): boolean {
+  if (least === undefined || (amount && compareRatios(amount.value, exact(least)) >= 0)) return true;
   if (told.some(({ by }) => by === "said" || by === "silent")) return true;
   return kind === undefined && amount !== undefined && amount.missing.length > 0;
 }

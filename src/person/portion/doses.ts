@@ -2,10 +2,11 @@ import type { ComponentId } from "../../food/components.ts";
 import type { FoodCaution } from "../../food/food.ts";
 import { fault, quote } from "../../number/error.ts";
 import { type Exact, exact, isZero, over, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { Result } from "../../number/result.ts";
 import type { Ends } from "../../sheet/ends.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
+import { authorities } from "../intakes/authority.ts";
 import {
   countsFood,
   isIntakes,
@@ -14,7 +15,7 @@ import {
 } from "../intakes/referenceIntakes.ts";
 import type { UpperFigure } from "../intakes/resolve.ts";
 import type { Authority } from "../intakes/table.ts";
-import { readPerson } from "../readPerson.ts";
+import { personFacts } from "../readPerson.ts";
 import { type Dose, type Eaten, type EatenPortion, readEaten } from "./eaten.ts";
 import { type LevelVerdict, verdictOn } from "./verdict.ts";
 
@@ -109,7 +110,7 @@ export class DoseCheck extends Result {
  * Checks the lines that are the same for everyone (`scaling: "per-portion"`) against upper levels: one
  * size for all weighs most on the smallest. Each line is held by itself against the level of a whole
  * day, person by person, in the terms that the level counts; what else is eaten comes on top of it
- * ({@link compare}). What the line's foods say to heed stands with it: a figure that is not known, or
+ * ({@link compareRatios}). What the line's foods say to heed stands with it: a figure that is not known, or
  * varies as seaweed's iodine does, is no reason to be easy. A figure that is published as a range is held
  * with both its ends.
  *
@@ -192,7 +193,7 @@ function readPeople(who: unknown): DosedPerson[] {
     if (!isIntakes(intakes)) {
       throw fault("comparison-malformed", `${quote(name)} is not a person's intakes`, hint, [name]);
     }
-    return dosedPerson(name, intakes, readPerson(intakes.person).mass);
+    return dosedPerson(name, intakes, personFacts(intakes.person).mass);
   });
 }
 
@@ -204,7 +205,7 @@ function rowsOf(
 ): DoseRow[] {
   return [...levels].flatMap(([of, all]): DoseRow[] => {
     const amount = dose.brings(of);
-    if (amount.bound === "exact" && isZero(amount.value)) return [];
+    if (amount.bound === "point" && isZero(amount.value)) return [];
     const held = heldBy(amount, dose.ends(of), all);
     const [first, ...rest] = held;
     if (!first) return [];
@@ -232,14 +233,12 @@ function levelsOf(
   return found;
 }
 
-const AUTHORITIES: readonly Authority[] = ["uk", "us", "eu"];
-
 /** The lowest that other authorities have of what a person's own has for people of another age alone. */
 function lentLevels({ authority, person, withoutUpper }: ReferenceIntakes): ReadonlyMap<ComponentId, Level> {
   const ids = withoutUpper.filter(({ forOthers }) => forOthers).map(({ of }) => of);
   const found = new Map<ComponentId, Level>();
   if (ids.length === 0) return found;
-  for (const other of AUTHORITIES.filter((each) => each !== authority)) {
+  for (const other of authorities.filter((each) => each !== authority)) {
     for (const [of, own] of levelsOf(referenceIntakes(other, person), ids)) {
       const before = found.get(of)?.level;
       const isHarm = own.level.kind !== "CDRR";
@@ -271,7 +270,8 @@ function heldBy(
   const place = placesOf([...byValue.values()]);
   return held
     .sort(
-      (a, b) => (place.get(a.against) ?? 0) - (place.get(b.against) ?? 0) || compare(a.one.mass, b.one.mass),
+      (a, b) =>
+        (place.get(a.against) ?? 0) - (place.get(b.against) ?? 0) || compareRatios(a.one.mass, b.one.mass),
     )
     .map(({ one: { id, mass }, own, against: share }) => ({
       who: id,
@@ -284,12 +284,12 @@ function heldBy(
 
 /** The place of each by share, the largest first; equals share theirs. */
 function placesOf(all: readonly Against[]): ReadonlyMap<Against, number> {
-  const falling = [...all].sort((a, b) => compare(shareOr0(b), shareOr0(a)));
+  const falling = [...all].sort((a, b) => compareRatios(shareOr0(b), shareOr0(a)));
   const places = new Map<Against, number>();
   let place = 0;
   falling.forEach((each, i) => {
     const before = falling[i - 1];
-    if (before && compare(shareOr0(before), shareOr0(each)) !== 0) place = i;
+    if (before && compareRatios(shareOr0(before), shareOr0(each)) !== 0) place = i;
     places.set(each, place);
   });
   return places;

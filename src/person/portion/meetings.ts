@@ -14,7 +14,7 @@ export type Trait =
   | "over-65";
 
 /** A caution that holds where a trait of the person meets a food, or a component of a portion. */
-export interface Meeting {
+export interface TraitMeeting {
   /** A food that carries a caution of this code meets it, whatever the food is called. */
   readonly code: string;
   /** Any one of them. */
@@ -44,7 +44,7 @@ const nhsPregnancyPage: Check = "issuer";
  * then what an illness or a medicine makes matter, then how much of a food. Foods' own cautions ride
  * along besides.
  */
-export const meetings: readonly Meeting[] = [
+export const meetings: readonly TraitMeeting[] = [
   {
     code: "coeliac-gluten",
     traits: ["coeliac-disease"],

@@ -2,7 +2,7 @@ import type { Allergen } from "../../food/allergens.ts";
 import { readFigure } from "../../food/composition.ts";
 import type { FoodInput } from "../../food/food.ts";
 import { exact } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { holdsAllergen } from "./allergens.ts";
 import type { Kind } from "./kinds.ts";
 
@@ -18,7 +18,7 @@ export function tellKind(food: FoodInput, kind: Kind): ToldBy | undefined {
   if (kind.not?.some((other) => tellKind(food, other))) return undefined;
   if (carries(food, kind.codes ?? []) || saysSo(food, kind)) return "said";
   const figure = kind.above && readFigure(food, kind.above.of);
-  if (kind.above && figure && compare(figure.value, exact(kind.above.in100g)) > 0) return "figure";
+  if (kind.above && figure && compareRatios(figure.value, exact(kind.above.in100g)) > 0) return "figure";
   if (!mayBe(food, kind)) return undefined;
   const said = wordsOf(food);
   if (kind.but?.test(said)) return undefined;

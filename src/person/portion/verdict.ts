@@ -1,5 +1,5 @@
 import type { Exact } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { Ends } from "../../sheet/ends.ts";
 
 /**
@@ -10,8 +10,8 @@ import type { Ends } from "../../sheet/ends.ts";
 export type LevelVerdict = "under" | "past" | "may-be-past" | "not-proven";
 
 export function verdictOn({ low, high, told }: Ends, level: Exact): LevelVerdict {
-  if (low && compare(low, level) > 0) return "past";
-  if (high && compare(high, level) <= 0) return "under";
+  if (low && compareRatios(low, level) > 0) return "past";
+  if (high && compareRatios(high, level) <= 0) return "under";
   const known = high ?? told;
-  return known && compare(known, level) > 0 ? "may-be-past" : "not-proven";
+  return known && compareRatios(known, level) > 0 ? "may-be-past" : "not-proven";
 }

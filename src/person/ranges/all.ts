@@ -1,21 +1,27 @@
 import { together } from "../../number/error.ts";
 import { exact } from "../../number/exact.ts";
 import { freezeAll } from "../../number/freeze.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { checkAuthority } from "../intakes/authority.ts";
 import type { Authority } from "../intakes/table.ts";
 import type { Facts, Person } from "../person.ts";
-import { readPerson } from "../readPerson.ts";
+import { personFacts } from "../readPerson.ts";
+import { anzRanges } from "./anz.ts";
 import { euRanges } from "./eu.ts";
+import { nordicRanges } from "./nordic.ts";
 import type { EnergyRange } from "./range.ts";
 import { ukRanges } from "./uk.ts";
 import { usRanges } from "./us.ts";
+import { whoRanges } from "./who.ts";
 
 /** Every published range of shares of energy. */
 export const energyRanges: { readonly [A in Authority]: readonly EnergyRange[] } = /* @__PURE__ */ freezeAll({
   uk: ukRanges,
   us: usRanges,
   eu: euRanges,
+  nordic: nordicRanges,
+  anz: anzRanges,
+  who: whoRanges,
 });
 
 /**
@@ -26,7 +32,7 @@ export const energyRanges: { readonly [A in Authority]: readonly EnergyRange[] }
 export function energyRangesFor(authority: Authority, person: Person): readonly EnergyRange[] {
   const { facts } = together({
     authority: () => checkAuthority(authority),
-    facts: () => readPerson(person),
+    facts: () => personFacts(person),
   });
   return rangesOf(authority, facts);
 }
@@ -35,6 +41,6 @@ export function energyRangesFor(authority: Authority, person: Person): readonly 
 export function rangesOf(authority: Authority, { age }: Facts): readonly EnergyRange[] {
   return energyRanges[authority].filter(
     ({ from, below }) =>
-      compare(age, exact(from)) >= 0 && (below === undefined || compare(age, exact(below)) < 0),
+      compareRatios(age, exact(from)) >= 0 && (below === undefined || compareRatios(age, exact(below)) < 0),
   );
 }

@@ -3,10 +3,18 @@ import type { EnergyShareOf } from "../../scale/demand.ts";
 import type { Check } from "../check.ts";
 import type { Authority } from "../intakes/table.ts";
 
-/** What a published range is of: a share of energy, or one fatty acid's share. */
+/** What a published range is of: a share of energy, or that of some fatty acids. */
 export type RangeOf =
   | EnergyShareOf
-  | Extract<ComponentId, "linoleicAcid" | "alphaLinolenicAcid">
+  | Extract<
+      ComponentId,
+      | "linoleicAcid"
+      | "alphaLinolenicAcid"
+      | "omega3"
+      | "monounsaturatedFat"
+      | "polyunsaturatedFat"
+      | "transFat"
+    >
   | "freeSugars";
 
 /** A range of shares of energy, in per cent, as published. */

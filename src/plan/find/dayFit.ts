@@ -1,6 +1,6 @@
 import { type Exact, over } from "../../number/exact.ts";
-import { Told } from "../../number/told.ts";
-import { valueAt } from "../../scale/engine/linear.ts";
+import { ToldResult } from "../../number/told.ts";
+import { pointValue } from "../../scale/engine/linear.ts";
 import { gather } from "../../scale/engine/model.ts";
 import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import type { SolvedMet, SolvedMissed } from "../../scale/engine/solveTask.ts";
@@ -21,7 +21,7 @@ export interface DayShare {
 }
 
 /** How a person's day was fitted as one, before a kitchen measures. */
-export class DayFit extends Told {
+export class DayFit extends ToldResult {
   readonly status: "met" | "out-of-reach" | "not-served";
   readonly #day: DayTask;
   readonly #solved: SolvedMet | SolvedMissed;
@@ -73,7 +73,7 @@ export class DayFit extends Told {
     const meals = [...this.#day.shares.shares.keys()];
     return (this.#day.task.shares ?? []).map(({ share, least, most, value, per }, i): DayShare => {
       const answer = this.#answer;
-      const at = (of: typeof value) => answer && valueAt(gather(answer.problem.model, of), answer.point);
+      const at = (of: typeof value) => answer && pointValue(gather(answer.problem.model, of), answer.point);
       const [own, whole] = [at(value), at(per)];
       const brings = own && whole && whole.n !== 0n ? over(own, whole) : undefined;
       return { meal: meals[i] ?? "", asked: share, least, most, brings };

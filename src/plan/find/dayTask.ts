@@ -1,14 +1,14 @@
 import { type EnergySystem, energySystems } from "../../food/energy.ts";
 import type { Exact } from "../../number/exact.ts";
 import { fraction, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { compareText } from "../../number/text.ts";
-import { type Asked, broughtBy, withinDishes } from "../../scale/engine/brought.ts";
+import { type AskedDemand, broughtBy, withinDishes } from "../../scale/engine/brought.ts";
 import type { ByLine, Dish } from "../../scale/engine/model.ts";
 import type { ReadDemand, Subject } from "../../scale/engine/readDemand.ts";
-import type { MealShare, Task } from "../../scale/engine/task.ts";
+import type { MealEnergyShare, Task } from "../../scale/engine/task.ts";
 import { splitOf } from "../../scale/linear.ts";
-import type { Figures } from "../../scale/round/heldBefore.ts";
+import type { SubjectFigures } from "../../scale/round/heldBefore.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { EatenBeside } from "../read/readBesides.ts";
 import type { ReadDaily } from "../read/readDaily.ts";
@@ -102,12 +102,12 @@ export function dayTaskOf(
   const placesOf = (is: (dish: DayDish) => boolean): readonly number[] =>
     dishes.flatMap((dish, d) => (is(dish) ? [d] : []));
   const asked = demands.map(
-    (demand): Asked => ({ demand, brought: broughtBy(dishes, demand.subject, system) }),
+    (demand): AskedDemand => ({ demand, brought: broughtBy(dishes, demand.subject, system) }),
   );
   const limits = new Map(there.map(({ id }) => [id, daily.limits.get(id) ?? []]));
   const limited = [...limits].flatMap(([meal, own]) => {
     const within = placesOf((dish) => dish.meal === meal);
-    return own.map((demand): Asked => {
+    return own.map((demand): AskedDemand => {
       const brought = withinDishes(broughtBy(dishes, demand.subject, system), within);
       return { demand, brought, within };
     });
@@ -117,7 +117,7 @@ export function dayTaskOf(
     energy,
     placesOf(({ meal }) => meal !== undefined || shares.countsBesides),
   ).value;
-  const ofMeals = there.map(({ id, name }): MealShare => {
+  const ofMeals = there.map(({ id, name }): MealEnergyShare => {
     const share = shares.shares.get(id) ?? ZERO;
     const value = withinDishes(
       energy,
@@ -145,7 +145,7 @@ export function dayTaskOf(
 }
 
 /** What of a subject is eaten besides the plan's meals. */
-export function besidesIn({ dishes, system }: DayTask, subject: Subject): Figures {
+export function besidesIn({ dishes, system }: DayTask, subject: Subject): SubjectFigures {
   const places = dishes.flatMap(({ own }, d) => (own === undefined ? [d] : []));
   if (places.length === 0) return { value: ZERO, per: ZERO };
   const { value, per } = withinDishes(broughtBy(dishes, subject, system), places);
@@ -189,7 +189,7 @@ function energyIn(s: Sheet): Exact {
 
 /** What of a day's demand is left where some of the day is eaten elsewhere: shares of energy and ratios stay. */
 function partOf(demand: ReadDemand, eaten: Exact): ReadDemand {
-  if (demand.subject.kind !== "amount" || compare(eaten, ONE) === 0) return demand;
+  if (demand.subject.kind !== "amount" || compareRatios(eaten, ONE) === 0) return demand;
   const { least, most } = demand;
   return { ...demand, least: least && times(least, eaten), most: most && times(most, eaten) };
 }
@@ -214,6 +214,6 @@ function energyAsked(demands: readonly ReadDemand[], written: Exact): Exact {
   if (!asked) return written;
   const { least, most } = asked;
   if (least && most) return over(plus(least, most), plus(ONE, ONE));
-  if (least) return compare(written, least) < 0 ? least : written;
-  return most && compare(written, most) > 0 && !isZero(most) ? most : written;
+  if (least) return compareRatios(written, least) < 0 ? least : written;
+  return most && compareRatios(written, most) > 0 && !isZero(most) ? most : written;
 }

@@ -12,7 +12,7 @@ import {
   times,
   ZERO,
 } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 
 /** What a meal brings of energy to one portion, as written. */
 export interface MealEnergy {
@@ -47,7 +47,7 @@ export function sharesOf(meals: readonly MealEnergy[], besides: Exact): DayShare
   const told = sum(meals.flatMap((meal) => meal.told ?? []));
   const open = meals.filter((meal) => meal.told === undefined);
   const written = sum(open.map(energyOf));
-  const countsBesides = open.length === 0 && compare(told, ONE) < 0 && !isZero(besides);
+  const countsBesides = open.length === 0 && compareRatios(told, ONE) < 0 && !isZero(besides);
   const left = minus(ONE, told);
   const shareOf = (meal: MealEnergy): Exact => {
     if (meal.told) return open.length === 0 && !countsBesides ? over(meal.told, told) : meal.told;

@@ -1,6 +1,6 @@
 import { collect, type Fault, throwIfAny } from "../../number/error.ts";
 import { type Exact, isZero, minus, ONE, over, sum, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { Quantity } from "../../scale/demand.ts";
 import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import { solveTask } from "../../scale/engine/solveTask.ts";
@@ -57,7 +57,7 @@ export class PortionFinder {
   #factor(aim: (Want & { kind: "target" })["aim"]): Exact {
     if (aim.of === "factor") return aim.factor;
     const { fixed, moving, silent } = this.#split(aim.of);
-    const reached = !isZero(moving) && compare(aim.amount, fixed) > 0;
+    const reached = !isZero(moving) && compareRatios(aim.amount, fixed) > 0;
     if (reached && !(silent && this.#silence === "refuse")) return over(minus(aim.amount, fixed), moving);
     // What is refused, and what can be reached, is said there.
     return factorFor([...this.#meal.dishes.values()], aim, this.#silence);

@@ -14,7 +14,7 @@ export interface ServedLines {
 }
 
 /** Something that someone avoids, and what of a meal holds it. */
-export interface Meeting {
+export interface WatchedMeeting {
   readonly avoid: ReadAvoid;
   readonly dish: string;
   readonly foods: readonly DishFood[];
@@ -38,11 +38,11 @@ export class Watch {
   }
 
   /** What a portion holds of what the person avoids, overridden or not. */
-  meetings(served: ServedLines): readonly Meeting[] {
+  meetings(served: ServedLines): readonly WatchedMeeting[] {
     const { person, meal } = served;
     const { avoids } = this.#people.get(person) ?? { avoids: [] };
     return avoids.flatMap((avoid) =>
-      [...this.#foods.servedOf(avoid, meal, served.factors())].flatMap(([dish, foods]): Meeting[] =>
+      [...this.#foods.servedOf(avoid, meal, served.factors())].flatMap(([dish, foods]): WatchedMeeting[] =>
         foods.length > 0 ? [{ avoid, dish, foods }] : [],
       ),
     );

@@ -4,8 +4,8 @@ import { askedOf } from "../../scale/engine/brought.ts";
 import { type Dish, nameIn } from "../../scale/engine/model.ts";
 import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import { moveLines } from "../../scale/move.ts";
-import type { Figures } from "../../scale/round/heldBefore.ts";
-import { endsOf, type HeldEnd } from "../../scale/round/problem.ts";
+import type { SubjectFigures } from "../../scale/round/heldBefore.ts";
+import { demandEnds, type HeldEnd } from "../../scale/round/problem.ts";
 import type { Wish } from "../../scale/round/wish.ts";
 import type { LineAmounts, LineFactors } from "../share/lineFactors.ts";
 import { choose, type LineChoice } from "./choose.ts";
@@ -34,7 +34,7 @@ export interface AdditionsTask {
   /** What the portion is held to: see {@link heldBefore}. */
   readonly standing: readonly ReadDemand[];
   /** What the day is held to that it is a part of, and what the rest of the day brings of that. */
-  readonly ofDay: readonly { readonly demand: ReadDemand; readonly beside: Figures }[];
+  readonly ofDay: readonly { readonly demand: ReadDemand; readonly beside: SubjectFigures }[];
   readonly kitchen: Kitchen;
   readonly tolerance: Exact;
   /** What the pots leave as it stands: lines that someone shares, by dish. */
@@ -64,7 +64,7 @@ export function roundAdditions(task: AdditionsTask): RoundedAdditions | undefine
     }
   }
   const heldTo = (demands: readonly ReadDemand[]): readonly HeldEnd[] =>
-    endsOf(askedOf(dishes, demands, figures.system), tolerance);
+    demandEnds(askedOf(dishes, demands, figures.system), tolerance);
   const ends = [
     ...heldTo(standing),
     ...ofDay.flatMap(({ demand, beside }) => heldTo([demand]).map((end) => ({ ...end, beside }))),

@@ -1,6 +1,6 @@
 import type { Amount } from "../../measure/amount.ts";
 import { absolute, type Exact, fraction, minus, ONE, over } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import {
   type LineOffers,
   lineOffers,
@@ -23,7 +23,7 @@ export interface LineChoice {
 }
 
 /** One amount for every line that is measured. */
-export interface Chosen {
+export interface ChosenAmounts {
   readonly choices: readonly LineChoice[];
   /** The same, each line rounded for itself. */
   readonly lineByLine: readonly LineChoice[];
@@ -56,7 +56,7 @@ export interface ChooseTask extends Omit<OfferTask, "each"> {
  * keeps the firm demands. A `pot` keeps its ratios, whatever its size. `additions` are what can still
  * make up for all that was settled before them: they are tried further off, and the size is settled.
  */
-export function choose(task: ChooseTask, of: "pot" | "additions"): Chosen | undefined {
+export function choose(task: ChooseTask, of: "pot" | "additions"): ChosenAmounts | undefined {
   const wide = of === "additions";
   const all = { ...task, each: wide ? WIDE : NEAR };
   for (const lines of waysOf(all, wide)) {
@@ -70,7 +70,7 @@ function chosenOf(
   { ends, wishes }: ChooseTask,
   lines: readonly LineOffers[],
   wide: boolean,
-): Chosen | undefined {
+): ChosenAmounts | undefined {
   const own = problemOf(ends, lines);
   const problem: AmountsProblem = wide ? { ...own, common: ONE } : own;
   const moving = movingIn(lines);
@@ -129,7 +129,8 @@ function search(problem: AmountsProblem): Found | undefined {
 function nothingMoves({ demands }: AmountsProblem): Found | undefined {
   const holds = demands.every(
     ({ firm, constant, lower, upper }) =>
-      !firm || (!(lower && compare(constant, lower) < 0) && !(upper && compare(constant, upper) > 0)),
+      !firm ||
+      (!(lower && compareRatios(constant, lower) < 0) && !(upper && compareRatios(constant, upper) > 0)),
   );
   return holds ? { chosen: [], proven: true } : undefined;
 }
@@ -140,10 +141,11 @@ function choiceOf({ dish, line, grams }: LineOffers, offer: Offer | undefined): 
 
 function thinned(line: LineOffers): LineOffers {
   const { grams, offers } = line;
-  const below = offers.filter((offer) => compare(offer.grams, grams) < 0).reverse();
-  const above = offers.filter((offer) => compare(offer.grams, grams) > 0);
-  const same = offers.filter((offer) => compare(offer.grams, grams) === 0);
-  const isNear = (offer: Offer): boolean => compare(absolute(minus(over(offer.grams, grams), ONE)), FAR) <= 0;
+  const below = offers.filter((offer) => compareRatios(offer.grams, grams) < 0).reverse();
+  const above = offers.filter((offer) => compareRatios(offer.grams, grams) > 0);
+  const same = offers.filter((offer) => compareRatios(offer.grams, grams) === 0);
+  const isNear = (offer: Offer): boolean =>
+    compareRatios(absolute(minus(over(offer.grams, grams), ONE)), FAR) <= 0;
   const some = (side: readonly Offer[]): Offer[] =>
     PLACES.flatMap((place) => {
       const offer = side[place - 1];

@@ -1,11 +1,11 @@
 import { type Exact, ONE, plus, sum, ZERO } from "../../number/exact.ts";
 import type { ReadDemand, Subject } from "../../scale/engine/readDemand.ts";
-import { type Figures, heldBefore, holdsWithin } from "../../scale/round/heldBefore.ts";
+import { heldBefore, holdsWithin, type SubjectFigures } from "../../scale/round/heldBefore.ts";
 
 /** A plate of the day: what it brings of a subject as it was found, and as it stands. */
 export interface DayPlate {
-  readonly found: (subject: Subject) => Figures;
-  readonly stands: (subject: Subject) => Figures;
+  readonly found: (subject: Subject) => SubjectFigures;
+  readonly stands: (subject: Subject) => SubjectFigures;
 }
 
 /**
@@ -15,13 +15,13 @@ export interface DayPlate {
 export class DayTable {
   readonly #plates: readonly DayPlate[];
   readonly #standing: readonly ReadDemand[];
-  readonly #besides: (subject: Subject) => Figures;
+  readonly #besides: (subject: Subject) => SubjectFigures;
 
   constructor(
     plates: readonly DayPlate[],
     demands: readonly ReadDemand[],
     tolerance: Exact,
-    besides: (subject: Subject) => Figures,
+    besides: (subject: Subject) => SubjectFigures,
   ) {
     this.#plates = plates;
     this.#besides = besides;
@@ -32,7 +32,7 @@ export class DayTable {
   }
 
   /** What a plate is held to for the day's sake, the others as they stand. */
-  heldFor(plate: DayPlate): readonly { readonly demand: ReadDemand; readonly beside: Figures }[] {
+  heldFor(plate: DayPlate): readonly { readonly demand: ReadDemand; readonly beside: SubjectFigures }[] {
     return this.#standing
       .filter(({ least, most }) => least !== undefined || most !== undefined)
       .map((demand) => {
@@ -53,7 +53,7 @@ export class DayTable {
       });
   }
 
-  #together(subject: Subject, all: readonly Figures[]): Figures {
+  #together(subject: Subject, all: readonly SubjectFigures[]): SubjectFigures {
     const { value, per } = this.#besides(subject);
     return {
       value: plus(value, sum(all.map((each) => each.value))),

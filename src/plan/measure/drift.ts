@@ -1,6 +1,6 @@
 import { absolute, type Exact, isZero, minus, ONE, over, sum, times, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
-import { Told } from "../../number/told.ts";
+import { compareRatios } from "../../number/ratio.ts";
+import { ToldResult } from "../../number/told.ts";
 import type { Demand } from "../../scale/demand.ts";
 import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import { missOf, outcomeText } from "../../scale/fit/answer.ts";
@@ -62,7 +62,7 @@ export interface DriftOf {
 }
 
 /** What measurable amounts cost a portion in accuracy. Worked out when first looked at. */
-export class PortionDrift extends Told {
+export class PortionDrift extends ToldResult {
   readonly #of: DriftOf;
   readonly #sheets: () => readonly Sheet[];
   #demands: readonly DemandDrift[] | undefined;
@@ -168,7 +168,7 @@ export function worstRatio(
 }
 
 function worse(worst: RatioDrift | undefined, each: RatioDrift): RatioDrift {
-  return worst && compare(absolute(worst.drift), absolute(each.drift)) >= 0 ? worst : each;
+  return worst && compareRatios(absolute(worst.drift), absolute(each.drift)) >= 0 ? worst : each;
 }
 
 /** A miss as a share of the end that is missed. */

@@ -3,13 +3,13 @@ import { type Exact, fraction, minus, ONE, plus, sum, times, ZERO } from "../../
 import { type Brought, broughtBy } from "../../scale/engine/brought.ts";
 import type { ByLine, Dish } from "../../scale/engine/model.ts";
 import type { ReadDemand, Subject } from "../../scale/engine/readDemand.ts";
-import type { Figures } from "../../scale/round/heldBefore.ts";
+import type { SubjectFigures } from "../../scale/round/heldBefore.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
 import type { LineFactors } from "../share/lineFactors.ts";
 
 /** One end of a demand, as a sum over lines: `Σ per base portion × factor` on the side of `end`. */
-export interface Row {
+export interface DemandRow {
   readonly side: "least" | "most";
   readonly end: Exact;
   readonly firm: boolean;
@@ -62,7 +62,7 @@ export class MealFigures {
   }
 
   /** What a portion with these factors brings of a subject, `value / per`. */
-  at(subject: Subject, factors: LineFactors): Figures {
+  at(subject: Subject, factors: LineFactors): SubjectFigures {
     const { value, per } = this.brought(subject);
     const all = (of: ByLine): Exact =>
       sum([...factors].map(([dish, own]) => sum(own.map((f, line) => times(f, this.#of(of, dish, line))))));
@@ -70,9 +70,9 @@ export class MealFigures {
   }
 
   /** The ends of a demand; those of a quotient stand over its divisor, with 0 as their end. */
-  rows({ subject, least, most, firm }: ReadDemand): readonly Row[] {
+  rows({ subject, least, most, firm }: ReadDemand): readonly DemandRow[] {
     const { value, per } = this.brought(subject);
-    const row = (side: Row["side"], end: Exact): Row => ({
+    const row = (side: DemandRow["side"], end: Exact): DemandRow => ({
       side,
       firm,
       end: per ? ZERO : end,
@@ -90,7 +90,7 @@ export class MealFigures {
 }
 
 /** What a row comes to for a portion. */
-export function rowAt({ brings }: Row, factors: LineFactors): Exact {
+export function rowAt({ brings }: DemandRow, factors: LineFactors): Exact {
   let total = ZERO;
   for (const [dish, own] of factors) {
     for (const [line, factor] of own.entries()) total = plus(total, times(factor, brings(dish, line)));
@@ -100,7 +100,7 @@ export function rowAt({ brings }: Row, factors: LineFactors): Exact {
 
 /** What some lines of one dish come to for a row. */
 export function potBrings(
-  { brings }: Row,
+  { brings }: DemandRow,
   dish: string,
   pot: readonly number[],
   factors: readonly Exact[],

@@ -1,6 +1,6 @@
 import { withExact } from "../../measure/amount.ts";
 import { type Exact, fraction, ONE, times } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { LineOffers, OfferTask } from "../../scale/round/candidates.ts";
 import { gram, type Wish } from "../../scale/round/wish.ts";
 import { inSpoons } from "./inSpoons.ts";
@@ -50,5 +50,5 @@ function isCounted({ offers }: LineOffers): boolean {
 /** Whether the least that can be measured is more than so many times what is wanted. */
 function isAbove({ grams, offers }: LineOffers, factor: Exact): boolean {
   const most = times(grams, factor);
-  return offers.length > 0 && offers.every((offer) => compare(offer.grams, most) > 0);
+  return offers.length > 0 && offers.every((offer) => compareRatios(offer.grams, most) > 0);
 }

@@ -1,14 +1,14 @@
 import { besidesIn } from "../find/dayTask.ts";
 import type { ServedPortion } from "../portion.ts";
 import type { ReadPlan } from "../read/readPlan.ts";
-import type { Group } from "../share/groups.ts";
+import type { EaterGroup } from "../share/groups.ts";
 import { DayTable } from "./dayTable.ts";
 import { MeasuredMeal } from "./measuredMeal.ts";
 
 /** Portions, and who eats of one pot where that was settled: by meal and dish. */
-export interface Settled {
+export interface SettledInKitchen {
   readonly portions: readonly ServedPortion[];
-  readonly groups: ReadonlyMap<string, ReadonlyMap<string, readonly Group[]>>;
+  readonly groups: ReadonlyMap<string, ReadonlyMap<string, readonly EaterGroup[]>>;
 }
 
 /** A person whose portions are measured. */
@@ -26,7 +26,7 @@ interface Step {
 export function* inKitchens(
   read: ReadPlan,
   portions: readonly ServedPortion[],
-): Generator<Step, Settled, void> {
+): Generator<Step, SettledInKitchen, void> {
   const { people } = read;
   if (!read.kitchen && people.every(({ kitchen }) => !kitchen)) return { portions, groups: new Map() };
   const meals = read.meals.map(
@@ -65,7 +65,7 @@ function setDays(read: ReadPlan, meals: readonly MeasuredMeal[], portions: reado
 }
 
 /** In the order that they came in. */
-function settled(meals: readonly MeasuredMeal[], before: readonly ServedPortion[]): Settled {
+function settled(meals: readonly MeasuredMeal[], before: readonly ServedPortion[]): SettledInKitchen {
   const made = meals.map((meal) => {
     const portions = meal.portions();
     return { meal: meal.id, portions, groups: meal.groups(portions) };

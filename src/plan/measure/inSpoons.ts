@@ -2,7 +2,7 @@ import { type Amount, amount, withExact } from "../../measure/amount.ts";
 import { type Kitchen, readyKitchen } from "../../measure/kitchen.ts";
 import { SteelyardError } from "../../number/error.ts";
 import { type Exact, ONE, over, times } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
 
 /**
@@ -24,7 +24,7 @@ export function inSpoons(line: PlanLine, grams: Exact, kitchen: Kitchen): Amount
     const weighs = gramsIn(line, one);
     if (!weighs) continue;
     const aim = withExact(one, over(grams, weighs));
-    if (compare(times(weighs, least), grams) <= 0) return aim;
+    if (compareRatios(times(weighs, least), grams) <= 0) return aim;
     smallest = aim;
   }
   return smallest;

@@ -1,5 +1,5 @@
 import { type Exact, greatest, least as lesser, minus, over } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import type { LineFactors } from "../share/lineFactors.ts";
 import { type MealFigures, potBrings, rowAt } from "./figures.ts";
@@ -41,7 +41,7 @@ export function firmHold(
     .filter(({ firm }) => firm)
     .flatMap((demand) => figures.rows(demand))
     .every((row) => {
-      const side = compare(rowAt(row, factors), row.end);
+      const side = compareRatios(rowAt(row, factors), row.end);
       return row.side === "most" ? side <= 0 : side >= 0;
     });
 }

@@ -2,8 +2,8 @@ import type { ServedPortion } from "../portion.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
 import { demandsOf } from "../read/readPerson.ts";
 import type { ReadPlan } from "../read/readPlan.ts";
-import type { Group } from "../share/groups.ts";
-import { groupsOf } from "../share/whoSharesAPot.ts";
+import type { EaterGroup } from "../share/groups.ts";
+import { potGroups } from "../share/whoSharesAPot.ts";
 import { MealFigures } from "./figures.ts";
 import { Plate } from "./plate.ts";
 import { SharedPot } from "./sharedPot.ts";
@@ -19,7 +19,7 @@ export class MeasuredMeal {
   readonly #figures: MealFigures;
   readonly #plates: ReadonlyMap<string, Plate>;
   readonly #pots: readonly SharedPot[];
-  readonly #groups: ReadonlyMap<string, readonly Group[]>;
+  readonly #groups: ReadonlyMap<string, readonly EaterGroup[]>;
   /** People for whom what must hold does not. */
   readonly #failing = new Set<string>();
 
@@ -88,11 +88,11 @@ export class MeasuredMeal {
   }
 
   /** Who eats of one pot, and how it was measured, by dish. */
-  groups(portions: ReadonlyMap<string, ServedPortion>): ReadonlyMap<string, readonly Group[]> {
+  groups(portions: ReadonlyMap<string, ServedPortion>): ReadonlyMap<string, readonly EaterGroup[]> {
     return new Map(
       [...this.#groups].map(([dish, groups]) => [
         dish,
-        groups.map((group): Group => {
+        groups.map((group): EaterGroup => {
           const pot = this.#pots.find((each) => each.group === group);
           const eaters = group.eaters.map((eater) => portions.get(eater.person)?.eating(dish) ?? eater);
           return { ...group, eaters, ...(pot && { measured: pot.measured }) };
@@ -101,13 +101,13 @@ export class MeasuredMeal {
     );
   }
 
-  #groupsOf(dish: string): readonly Group[] {
+  #groupsOf(dish: string): readonly EaterGroup[] {
     const base = this.#meal.dishes.get(dish);
     const eaters = [...this.#plates.values()].flatMap(({ served }) => served.eating(dish) ?? []);
-    return base ? groupsOf(base, eaters) : [];
+    return base ? potGroups(base, eaters) : [];
   }
 
-  #potsOf(dish: string, groups: readonly Group[]): readonly SharedPot[] {
+  #potsOf(dish: string, groups: readonly EaterGroup[]): readonly SharedPot[] {
     const base = this.#meal.dishes.get(dish);
     if (!base) return [];
     return groups

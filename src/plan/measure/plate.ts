@@ -1,7 +1,7 @@
 import type { Kitchen } from "../../measure/kitchen.ts";
 import type { Exact } from "../../number/exact.ts";
 import type { ReadDemand, Subject } from "../../scale/engine/readDemand.ts";
-import type { Figures } from "../../scale/round/heldBefore.ts";
+import type { SubjectFigures } from "../../scale/round/heldBefore.ts";
 import { heldBefore } from "../../scale/round/heldBefore.ts";
 import type { Wish } from "../../scale/round/wish.ts";
 import type { MeasuredPortion, ServedPortion } from "../portion.ts";
@@ -61,12 +61,12 @@ export class Plate {
   }
 
   /** What the portion brings as it was found. */
-  found(subject: Subject): Figures {
+  found(subject: Subject): SubjectFigures {
     return this.#at.figures.at(subject, this.served.factors());
   }
 
   /** What it brings as it stands. */
-  stands(subject: Subject): Figures {
+  stands(subject: Subject): SubjectFigures {
     return this.#at.figures.at(subject, this.#additions?.factors ?? this.withPots);
   }
 

@@ -1,11 +1,11 @@
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { type Exact, greatest, isZero, least, minus, ONE, over, times, ZERO } from "../../number/exact.ts";
 import { groupBy } from "../../number/groupBy.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { type Brought, broughtBy } from "../../scale/engine/brought.ts";
 import type { Dish } from "../../scale/engine/model.ts";
 import type { ReadDemand, Subject } from "../../scale/engine/readDemand.ts";
-import { endsOf, type HeldEnd } from "../../scale/round/problem.ts";
+import { demandEnds, type HeldEnd } from "../../scale/round/problem.ts";
 import type { LineFactors } from "../share/lineFactors.ts";
 import type { PotTask, Taster } from "./potTask.ts";
 
@@ -45,7 +45,7 @@ export function potEnds(task: PotTask, dishes: readonly Dish[], exact: readonly 
       value: over(minus(plate.value, pot.value), on.share),
       per: isQuotient ? over(minus(plate.per, pot.per), on.share) : ZERO,
     };
-    return endsOf([{ demand, brought }], tolerance).map((held) => {
+    return demandEnds([{ demand, brought }], tolerance).map((held) => {
       const end = held.side === "least" ? least(held.end, now) : greatest(held.end, now);
       return { ...held, end: over(end, of), asked: over(held.asked, of), beside };
     });
@@ -70,15 +70,17 @@ function tightest(ends: readonly HeldEnd[]): readonly HeldEnd[] {
   const groups = groupBy(wanting, ({ brought, side, firm, beside }) => {
     const place = places.get(brought) ?? places.size;
     places.set(brought, place);
-    const rest = beside ? `${toText(beside.value)} ${toText(beside.per)}` : "";
+    const rest = beside ? `${exactText(beside.value)} ${exactText(beside.per)}` : "";
     return `${place} ${side} ${firm} ${rest}`;
   });
   return [...groups.values()].flatMap((group) => {
     const sign = group[0]?.side === "least" ? -1 : 1;
-    const sorted = group.sort((a, b) => sign * compare(a.end, b.end) || compare(a.asked, b.asked));
+    const sorted = group.sort(
+      (a, b) => sign * compareRatios(a.end, b.end) || compareRatios(a.asked, b.asked),
+    );
     let finest: Exact | undefined;
     return sorted.filter(({ asked, firm }) => {
-      if (finest && (firm || compare(asked, finest) >= 0)) return false;
+      if (finest && (firm || compareRatios(asked, finest) >= 0)) return false;
       finest = asked;
       return true;
     });

@@ -1,6 +1,6 @@
 import type { Exact } from "../../number/exact.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import type { Group } from "../share/groups.ts";
+import type { EaterGroup } from "../share/groups.ts";
 import type { LineFactors } from "../share/lineFactors.ts";
 import type { HeldTo, PotAsked } from "./potAsked.ts";
 
@@ -14,7 +14,7 @@ export interface PotTask extends PotAsked {
   readonly tasters: readonly Taster[];
   readonly dish: string;
   readonly base: Sheet;
-  readonly group: Pick<Group, "pot" | "by">;
+  readonly group: Pick<EaterGroup, "pot" | "by">;
   /** What each line of one base portion is multiplied by for all of it; lines that are not in the pot say nothing. */
   readonly totals: readonly Exact[];
   readonly portions: Exact;

@@ -5,7 +5,7 @@ import { type Exact, equals, fraction, ONE, over, sum, times, ZERO } from "../..
 import { moveLines } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { lineTotals } from "../share/batch.ts";
-import type { Group, KitchenNote, MeasuredPot } from "../share/groups.ts";
+import type { EaterGroup, KitchenNote, MeasuredPot } from "../share/groups.ts";
 import type { LineAmounts } from "../share/lineFactors.ts";
 import { shareEnds } from "./limits.ts";
 import { pieceOf, stepIn } from "./pieces.ts";
@@ -20,7 +20,7 @@ type Weighing = Pick<PotTask, "kitchen" | "figures" | "tasters">;
 export class SharedPot {
   readonly dish: string;
   readonly base: Sheet;
-  readonly group: Group;
+  readonly group: EaterGroup;
   #rounded: RoundedPot | undefined;
   #shares: ReadonlyMap<string, Exact>;
   #weighed: ReadonlyMap<string, Amount> = new Map();
@@ -28,7 +28,7 @@ export class SharedPot {
   #notes: readonly KitchenNote[] = [];
   #asked: PotAsked | undefined;
 
-  constructor(dish: string, base: Sheet, group: Group) {
+  constructor(dish: string, base: Sheet, group: EaterGroup) {
     this.dish = dish;
     this.base = base;
     this.group = group;
@@ -140,7 +140,7 @@ export class SharedPot {
   }
 }
 
-function exactShares({ eaters, by }: Group): ReadonlyMap<string, Exact> {
+function exactShares({ eaters, by }: EaterGroup): ReadonlyMap<string, Exact> {
   const own = eaters.map(({ person, factors }) => [person, factors[by ?? -1] ?? ZERO] as const);
   const whole = sum(own.map(([, factor]) => factor));
   return new Map(own.map(([person, factor]) => [person, whole.n === 0n ? ZERO : over(factor, whole)]));
@@ -162,7 +162,7 @@ interface ShareScale {
 }
 
 /** In what steps a pot that weighs so much is shared out: by weight, or by the pieces it is made into; where shares stay exact, why. */
-export function scaleFor(kitchen: Kitchen, base: Sheet, { pot }: Group, mass: Exact): ShareScale {
+export function scaleFor(kitchen: Kitchen, base: Sheet, { pot }: EaterGroup, mass: Exact): ShareScale {
   const { plan } = base;
   const { scale } = readyKitchen(kitchen);
   const piece = pieceOf(base);

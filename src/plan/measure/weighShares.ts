@@ -1,5 +1,5 @@
 import { type Exact, fraction, minus, over, plus, times } from "../../number/exact.ts";
-import { ceiling, compare, floor } from "../../number/ratio.ts";
+import { ceiling, compareRatios, floor } from "../../number/ratio.ts";
 import { compareText } from "../../number/text.ts";
 import { whoGetsTheRemainder } from "./remainder.ts";
 
@@ -86,7 +86,7 @@ function atLeastOne(steps: bigint): bigint {
 }
 
 function largestFirst(a: Bowl, b: Bowl): number {
-  return compare(b.exact, a.exact) || compareText(a.person, b.person);
+  return compareRatios(b.exact, a.exact) || compareText(a.person, b.person);
 }
 
 function takes({ steps, low, high }: Bowl, by: bigint): boolean {
@@ -98,7 +98,7 @@ function nextFor(bowls: readonly Bowl[], by: bigint): Bowl {
   const side = Number(by);
   let best: Bowl | undefined;
   for (const bowl of bowls) {
-    if (takes(bowl, by) && (!best || compare(bowl.short, best.short) * side > 0)) best = bowl;
+    if (takes(bowl, by) && (!best || compareRatios(bowl.short, best.short) * side > 0)) best = bowl;
   }
   return best ?? (bowls.find(({ steps }) => steps + by > 0n) as Bowl);
 }

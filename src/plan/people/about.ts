@@ -1,4 +1,4 @@
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { ZERO } from "../../number/exact.ts";
 import { groupBy } from "../../number/groupBy.ts";
 import type { ReferenceIntakes } from "../../person/intakes/referenceIntakes.ts";
@@ -122,6 +122,6 @@ function sameDoses(portions: readonly EatenBy[], { dishes }: ReadMeal): readonly
   );
   if (lines.length === 0) return [];
   const dosesIn = (portion: EatenBy): string =>
-    lines.map(({ dish, at }) => toText(portion.factors().get(dish)?.[at] ?? ZERO)).join(" ");
+    lines.map(({ dish, at }) => exactText(portion.factors().get(dish)?.[at] ?? ZERO)).join(" ");
   return [...groupBy(portions, dosesIn).values()];
 }

@@ -1,7 +1,7 @@
 import type { Sheet } from "../../sheet/sheet.ts";
 import { mealWith, type ReadMeal } from "./readMeal.ts";
 import type { OwnSheets } from "./readVersions.ts";
-import { type Pooled, poolVersions, type Versions } from "./versions.ts";
+import { type PooledVersions, poolVersions, type Versions } from "./versions.ts";
 
 /** A meal as one person eats it. */
 export interface EatenMeal {
@@ -25,14 +25,14 @@ export function pooledMeals(
   meals: readonly ReadMeal[],
   own: ReadonlyMap<string, OwnSheets>,
 ): readonly PooledMeal[] {
-  const known = new Map<Sheet, Map<string, Pooled>>();
+  const known = new Map<Sheet, Map<string, PooledVersions>>();
   const ids = new Map<Sheet, number>();
   const idOf = (s: Sheet): number => {
     if (!ids.has(s)) ids.set(s, ids.size);
     return ids.get(s) ?? 0;
   };
-  const poolOf = (base: Sheet, versions: readonly Sheet[]): Pooled => {
-    const all = known.get(base) ?? new Map<string, Pooled>();
+  const poolOf = (base: Sheet, versions: readonly Sheet[]): PooledVersions => {
+    const all = known.get(base) ?? new Map<string, PooledVersions>();
     known.set(base, all);
     const id = versions.map(idOf).join(" ");
     const made = all.get(id) ?? poolVersions(base, versions);
@@ -45,7 +45,7 @@ export function pooledMeals(
 function pooledMeal(
   meal: ReadMeal,
   own: ReadonlyMap<string, OwnSheets>,
-  poolOf: (base: Sheet, versions: readonly Sheet[]) => Pooled,
+  poolOf: (base: Sheet, versions: readonly Sheet[]) => PooledVersions,
 ): PooledMeal {
   const mine = new Map([...own].flatMap(([person, all]) => [[person, all.get(meal.id)] as const]));
   const isVaried = [...mine.values()].some((sheets) => sheets !== undefined);
@@ -93,7 +93,7 @@ function pooledMeal(
 function dishesApart(
   meal: ReadMeal,
   mine: ReadonlyMap<string, ReadonlyMap<string, Sheet> | undefined>,
-  pools: ReadonlyMap<string, Pooled>,
+  pools: ReadonlyMap<string, PooledVersions>,
 ): ReadonlyMap<Sheet, string> {
   const taken = new Set(meal.dishes.keys());
   const apart = new Map<Sheet, string>();

@@ -3,7 +3,7 @@ import { byName, fields, list, optional, type Schema } from "../../document/sche
 import { type ComponentId, components, isComponentId } from "../../food/components.ts";
 import { foodTable } from "../../food/table.ts";
 import { figure } from "../../measure/figure.ts";
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { collect, type Fault, type Path, quote, throwIfAny } from "../../number/error.ts";
 import {
   type Exact,
@@ -124,11 +124,11 @@ function broughtBy(name: string, brings: { readonly [component: string]: Value }
   throwIfAny(faults);
   const grams = massFor(read);
   const per100g = Object.fromEntries(
-    read.map(([id, amount]) => [id, toText(over(times(amount, fraction(100n)), grams))]),
+    read.map(([id, amount]) => [id, exactText(over(times(amount, fraction(100n)), grams))]),
   );
   const foods = foodTable([{ id: "eaten", name, source: "as told in the plan", per100g }]);
   return sheet(
-    { name, portions: 1, lines: [{ key: "eaten", food: "eaten", amount: `${toText(grams)} g` }] },
+    { name, portions: 1, lines: [{ key: "eaten", food: "eaten", amount: `${exactText(grams)} g` }] },
     foods,
   );
 }

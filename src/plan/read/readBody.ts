@@ -6,7 +6,7 @@ import type { Authority } from "../../person/intakes/table.ts";
 import { needOf } from "../../person/need.ts";
 import type { Facts, Person } from "../../person/person.ts";
 import { readAim } from "../../person/readAim.ts";
-import { readPerson } from "../../person/readPerson.ts";
+import { personFacts } from "../../person/readPerson.ts";
 
 /** Someone's body, read, with an authority's figures for it where the plan names one. */
 export class ReadBody {
@@ -19,7 +19,7 @@ export class ReadBody {
 
   constructor(person: Person, aim: Aim | undefined, authority: Authority | undefined) {
     this.target = aim && dayTarget(person, aim, authority ? { authority } : {});
-    this.facts = readPerson(person);
+    this.facts = personFacts(person);
     // What the caller does to theirs later is no matter of this plan.
     this.#person = { ...person };
     this.#authority = authority;

@@ -2,7 +2,7 @@ import { byName, coded, optional, type Shape } from "../../document/schema.ts";
 import { share } from "../../measure/share.ts";
 import { type Fault, type Path, quote } from "../../number/error.ts";
 import { type Exact, fraction, ONE, sum } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import { demandsSchema, readDemands } from "../../scale/fit/demands.ts";
 import type { ReadBody } from "./readBody.ts";
@@ -78,8 +78,9 @@ export function readDaily(
   for (const day of meals.byDay) {
     const total = sum(day.flatMap((meal) => told.get(meal) ?? []));
     const open = day.filter((meal) => !told.has(meal));
-    const isOver = compare(total, ONE) > 0;
-    if (!isOver && (open.length === 0 || open.length === day.length || compare(total, ONE) < 0)) continue;
+    const isOver = compareRatios(total, ONE) > 0;
+    if (!isOver && (open.length === 0 || open.length === day.length || compareRatios(total, ONE) < 0))
+      continue;
     const left = open.map((meal) => quote(meal)).join(", ");
     const message = isOver
       ? "shares of a day that total more than 1"

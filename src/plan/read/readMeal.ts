@@ -4,10 +4,10 @@ import { collect, type Fault, type Path } from "../../number/error.ts";
 import { ONE } from "../../number/exact.ts";
 import { compareText } from "../../number/text.ts";
 import type { Dish } from "../../scale/engine/model.ts";
-import { type FitFields, fitHow, howFor, type ReadOptions } from "../../scale/fit/read.ts";
+import { type FitAsRead, type FitFields, fitHow, howFor } from "../../scale/fit/read.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { name } from "./name.ts";
-import { dishesSchema, type ReadDish } from "./readDish.ts";
+import { planDishesSchema, type ReadDish } from "./readDish.ts";
 
 /** A meal, read. */
 export interface ReadMeal {
@@ -24,7 +24,7 @@ export interface ReadMeal {
   /** The same as a fit takes them; a sheet that was given by itself has no name. */
   readonly together: readonly Dish[];
   /** How they are fitted. */
-  readonly fit: ReadOptions;
+  readonly fit: FitAsRead;
   readonly meta?: Json;
 }
 
@@ -42,7 +42,7 @@ export function mealSchema(): Schema<MealFields> {
   return fields<MealFields>({
     id: name(),
     name: optional(name()),
-    dishes: dishesSchema(),
+    dishes: planDishesSchema(),
     fit: optional(coded("fit-malformed", fitHow())),
     meta: optional(meta()),
   });
@@ -88,7 +88,7 @@ interface Made {
   readonly name: string;
   readonly day: string;
   readonly own: ReadMeal["own"];
-  readonly fit: ReadOptions;
+  readonly fit: FitAsRead;
   readonly isAlone: boolean;
   readonly made: ReadonlyMap<string, ReadDish>;
   readonly meta?: Json;

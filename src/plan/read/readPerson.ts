@@ -13,7 +13,7 @@ import {
   type Schema,
 } from "../../document/schema.ts";
 import { type Kitchen, kitchenGiven } from "../../measure/kitchen.ts";
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import type { Fault, Path } from "../../number/error.ts";
 import { ONE } from "../../number/exact.ts";
 import type { Aim } from "../../person/aim.ts";
@@ -50,7 +50,7 @@ export function demandsOf(want: Want): readonly ReadDemand[] {
   const { aim } = want;
   if (aim.of === "factor") return [];
   const { of, amount } = aim;
-  const demand: Demand = { of, exactly: toText(amount) };
+  const demand: Demand = { of, exactly: exactText(amount) };
   return [{ demand, subject: { kind: "amount", of }, least: amount, most: amount, firm: false }];
 }
 
@@ -144,7 +144,7 @@ function askedSchema(): Schema<Asked> {
 const OWN: Asked = { kind: "target", aim: { of: "factor", factor: ONE } };
 
 /** Reads on from someone's fields; undefined where they cannot be named. */
-export function readPerson(
+export function readEater(
   faults: Fault[],
   { id, name, demands, byMeal, away = [], kitchen, lines, meta, ...given }: Partial<PersonFields>,
   path: Path,

@@ -16,7 +16,7 @@ import { LineWishes, readLineWishes } from "./lineWishes.ts";
 import { answersSchema, takeAnswers, withAnswers } from "./readAnswers.ts";
 import { type ReadMeal, sheetsOf, withSheet } from "./readMeal.ts";
 import { daysSchema, distinct, mealsSchema, type ReadDay, readMenu } from "./readMenu.ts";
-import { eaterSchema, type ReadPerson, readPerson } from "./readPerson.ts";
+import { eaterSchema, type ReadPerson, readEater } from "./readPerson.ts";
 import { potsSchema, type ReadPots } from "./readPots.ts";
 import { type OwnSheets, VersionReader } from "./readVersions.ts";
 
@@ -42,7 +42,7 @@ export interface ReadPlan {
 interface PlanFields {
   readonly days?: NonNullable<Parameters<typeof readMenu>[1]["days"]>;
   readonly meals?: NonNullable<Parameters<typeof readMenu>[1]["meals"]>;
-  readonly people: readonly Parameters<typeof readPerson>[1][];
+  readonly people: readonly Parameters<typeof readEater>[1][];
   readonly authority?: Authority;
   readonly silent?: Silence;
   readonly pots?: ReadPots;
@@ -90,7 +90,7 @@ export function readPlan(input: unknown): ReadPlan {
   const { days, meals, names, isWhole } = readMenu(faults, given);
   distinct(faults, given.people?.map((person) => person?.id) ?? [], (i) => ["people", i, "id"]);
   const setting = { meals: names, foods: isWhole ? knownFoods(meals) : undefined, authority };
-  const people = partsOf(given.people, (person, i) => readPerson(faults, person, ["people", i], setting));
+  const people = partsOf(given.people, (person, i) => readEater(faults, person, ["people", i], setting));
   const answered = new Map(meals.map((meal) => [meal.id, meal]));
   takeAnswers(faults, given.answers ?? [], {
     meals: names.ids,

@@ -61,7 +61,7 @@ export function ownFactors(all: LineFactors, versions: Versions | undefined): Li
 }
 
 /** A dish and its versions, one portion of each, brought onto one sheet. */
-export interface Pooled {
+export interface PooledVersions {
   readonly all: Sheet;
   /** Of those that can be versions of the dish; others are dishes of their own. */
   readonly versions: ReadonlyMap<Sheet, Version>;
@@ -71,7 +71,7 @@ export interface Pooled {
  * Brings versions of a dish onto one sheet: its own lines, then what they have beside it. A version that
  * yields otherwise, or has nothing of the dish, is a dish of its own.
  */
-export function poolVersions(base: Sheet, versions: readonly Sheet[]): Pooled {
+export function poolVersions(base: Sheet, versions: readonly Sheet[]): PooledVersions {
   const lines: PlanLine[] = [...base.plan.lines];
   const amounts = [...base.values.amounts];
   const grams = [...base.values.grams];

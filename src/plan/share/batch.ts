@@ -2,24 +2,24 @@ import { type Amount, withExact } from "../../measure/amount.ts";
 import { type Exact, equals, fraction, isZero, ONE, sum, ZERO } from "../../number/exact.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import type { Eater, Group } from "./groups.ts";
+import type { Eater, EaterGroup } from "./groups.ts";
 import type { LineAmounts } from "./lineFactors.ts";
-import { withAmounts } from "./lines.ts";
+import { withLineAmounts } from "./lines.ts";
 
 /**
  * What everyone is served, added up line by line; `base` is one portion as written. Where a kitchen
  * measured, one pot's amounts stand as they go into it, and additions as they add up in one unit.
  */
-export function batchOf(base: Sheet, eaters: readonly Eater[], groups: readonly Group[] = []): Sheet {
+export function batchOf(base: Sheet, eaters: readonly Eater[], groups: readonly EaterGroup[] = []): Sheet {
   // Nobody served is a batch of nothing, and of one portion for want of a better word.
   const count = eaters.length === 0 ? ONE : fraction(BigInt(eaters.length));
   const batch = moveLines(base, lineTotals(eaters, base.plan.lines.length), count);
   return groups.some(({ measured }) => measured)
-    ? withAmounts(batch, measuredIn(base, eaters, groups))
+    ? withLineAmounts(batch, measuredIn(base, eaters, groups))
     : batch;
 }
 
-function measuredIn({ plan }: Sheet, eaters: readonly Eater[], groups: readonly Group[]): LineAmounts {
+function measuredIn({ plan }: Sheet, eaters: readonly Eater[], groups: readonly EaterGroup[]): LineAmounts {
   const [only, ...others] = groups;
   const pot = others.length === 0 ? only : undefined;
   return plan.lines.map((_, line) =>

@@ -1,8 +1,8 @@
 import { type Exact, fraction, minus, negate, ONE, plus, sum, times, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { stopped } from "../../scale/engine/programme.ts";
 import { minimiseInTurn } from "../../scale/solve/minimise.ts";
-import type { Objective, Row } from "../../scale/solve/programme.ts";
+import type { Objective, ProgrammeRow } from "../../scale/solve/programme.ts";
 import { type Cut, type Region, short } from "./suitingRatios.ts";
 
 /** Turns allowed; each adds something that the ratios have to keep to. */
@@ -37,7 +37,7 @@ function tightest(cuts: readonly Cut[]): readonly Cut[] {
   for (const cut of cuts) {
     const key = cut.coefficients.join();
     const now = found.get(key);
-    if (!now || compare(cut.least, now.least) > 0) found.set(key, cut);
+    if (!now || compareRatios(cut.least, now.least) > 0) found.set(key, cut);
   }
   return [...found.values()];
 }
@@ -65,7 +65,7 @@ function nearestWithin(
 const TWO: Exact = /* @__PURE__ */ fraction(2n);
 
 /** Each ratio is 1, and a rise, less a fall. */
-function rowOf({ coefficients, least }: Cut): Row {
+function rowOf({ coefficients, least }: Cut): ProgrammeRow {
   const terms = coefficients.flatMap((own, p) => {
     const coefficient = fraction(own);
     return [

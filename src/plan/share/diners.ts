@@ -1,10 +1,10 @@
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import type { Exact } from "../../number/exact.ts";
 import { groupBy } from "../../number/groupBy.ts";
 import type { Answered, ServedPortion } from "../portion.ts";
 import type { ReadMeal } from "../read/readMeal.ts";
 import type { Want } from "../read/readPerson.ts";
-import { Need, type PotGroups, ratiosIn, type Settled, wantText } from "./need.ts";
+import { Need, type PotGroups, ratiosIn, type SettledNeed, wantText } from "./need.ts";
 import { SharedCost } from "./sharing.ts";
 import { FixedRegion, HeldRegion, type Region } from "./suitingRatios.ts";
 import { portionAt } from "./tiedPortion.ts";
@@ -35,7 +35,7 @@ export class Alike {
 
   /** The ratios that suit them, where what is asked may be missed by a share of it. */
   region(tolerance: Exact): Region {
-    const key = toText(tolerance);
+    const key = exactText(tolerance);
     const known = this.#regions.get(key) ?? this.#regionAt(tolerance);
     this.#regions.set(key, known);
     return known;
@@ -105,7 +105,7 @@ function keyOf(
   settled: readonly PotGroups[],
 ): string | undefined {
   const all = [groups, ...settled].map((each) => ratiosIn(served.factors(), each));
-  const texts = all.map((ratios) => ratios?.map(toText).join(" "));
+  const texts = all.map((ratios) => ratios?.map(exactText).join(" "));
   if (texts.includes(undefined)) return undefined;
   return [stays({ served, want }) ? "stays" : wantText(want), ...texts].join("\n");
 }
@@ -116,7 +116,7 @@ function needOf(
   groups: PotGroups,
   settled: readonly PotGroups[],
 ): Need {
-  const tied = settled.flatMap((each): Settled[] => {
+  const tied = settled.flatMap((each): SettledNeed[] => {
     const ratios = ratiosIn(served.factors(), each);
     return ratios ? [{ groups: each, ratios }] : [];
   });

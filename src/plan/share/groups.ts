@@ -17,7 +17,7 @@ export interface Eater {
 }
 
 /** People who can eat of one pot: the held lines that are cooked keep the same ratios for all of them. */
-export interface Group {
+export interface EaterGroup {
   readonly eaters: readonly Eater[];
   /** Lines that go into the pot: cooked, and in the same ratios for everyone. Empty where nothing is. */
   readonly pot: readonly number[];

@@ -2,9 +2,9 @@ import { type Exact, fraction, minus, negate, ONE, plus, times, ZERO } from "../
 import { type Constraint, withEnds } from "../../scale/engine/constraints.ts";
 import { inLeast, type Linear, less } from "../../scale/engine/linear.ts";
 import { BASE, baseOfMover, type LineAt, type Model } from "../../scale/engine/model.ts";
-import { endsOf } from "../../scale/engine/programme.ts";
+import { constraintEnds } from "../../scale/engine/programme.ts";
 import type { Problem } from "../../scale/engine/task.ts";
-import type { Programme, Row, Span, Term } from "../../scale/solve/programme.ts";
+import type { Programme, ProgrammeRow, ProgrammeTerm, SolverInterval } from "../../scale/solve/programme.ts";
 
 /**
  * One portion, to be served from a pot that others share. The pot has several groups of held lines,
@@ -21,7 +21,7 @@ export interface Held {
 }
 
 /** A constraint that may be missed by a share of the figure asked; one that may not stays as it is. */
-export function eased(constraint: Constraint, by: Exact): Constraint {
+export function easedPortion(constraint: Constraint, by: Exact): Constraint {
   if (!constraint.soft || by.n === 0n) return constraint;
   const { least, most } = constraint;
   return withEnds(constraint, {
@@ -47,8 +47,8 @@ export function programmeOf(
   const { model } = problem;
   const forms = new Forms(model, groups, ratios);
   for (const constraint of problem.constraints) {
-    const own = eased(constraint, tolerance);
-    for (const end of endsOf(own)) {
+    const own = easedPortion(constraint, tolerance);
+    for (const end of constraintEnds(own)) {
       const bound = (end === "most" ? own.most : own.least) as Exact;
       forms.keep(partsOf(inLeast(less(own.value, bound, own.per)).whole, model.movers), end);
     }
@@ -76,7 +76,7 @@ type Sign = "least" | "most" | "exactly";
 /** Rows and bounds from sums over what is multiplied, each held against 0. */
 class Forms {
   readonly variables: { lower?: Exact; upper?: Exact }[] = [];
-  readonly rows: Row[] = [];
+  readonly rows: ProgrammeRow[] = [];
   readonly #pinned: number;
   /** By what is multiplied: its variable, or nothing where it is what all else is divided by. */
   readonly #at: (number | undefined)[];
@@ -100,7 +100,7 @@ class Forms {
     // Two groups of the pot that move as one for this portion: their ratios are the same.
     for (const [p, place] of twice) {
       const at = this.#at[place];
-      const other: Term[] = at === undefined ? [] : [{ variable: at, coefficient: MINUS }];
+      const other: ProgrammeTerm[] = at === undefined ? [] : [{ variable: at, coefficient: MINUS }];
       const end = at === undefined ? ONE : ZERO;
       this.rows.push({ terms: [{ variable: p, coefficient: ONE }, ...other], lower: end, upper: end });
     }
@@ -120,7 +120,7 @@ class Forms {
 
   /** Keeps a sum at or above 0, at or below it, or at it. */
   keep(parts: readonly bigint[], sign: Sign): void {
-    const terms: Term[] = [];
+    const terms: ProgrammeTerm[] = [];
     let constant = 0n;
     parts.forEach((own, c) => {
       if (own === 0n) return;
@@ -133,7 +133,7 @@ class Forms {
     else this.rows.push({ terms, ...ends(fraction(-constant), sign) });
   }
 
-  #bound({ variable, coefficient: { n } }: Term, constant: bigint, sign: Sign): void {
+  #bound({ variable, coefficient: { n } }: ProgrammeTerm, constant: bigint, sign: Sign): void {
     const span = this.variables[variable];
     if (!span) return;
     const at = fraction(-constant, n);
@@ -146,7 +146,7 @@ class Forms {
 
 const MINUS: Exact = /* @__PURE__ */ negate(ONE);
 
-function ends(at: Exact, sign: Sign): Span {
+function ends(at: Exact, sign: Sign): SolverInterval {
   return { ...(sign !== "most" && { lower: at }), ...(sign !== "least" && { upper: at }) };
 }
 

@@ -1,5 +1,5 @@
 import type { Shares } from "../../food/composition.ts";
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { type Exact, equals, isZero, minus, ONE, sum, ZERO } from "../../number/exact.ts";
 import { compareText } from "../../number/text.ts";
 import type { Line, Recipe } from "../../recipe/document.ts";
@@ -30,7 +30,7 @@ export function onlyLines(s: Sheet, lines: readonly number[]): Sheet {
 }
 
 /** The same sheet with amounts written as they were measured, where they were; they weigh the same. */
-export function withAmounts(s: Sheet, amounts: LineAmounts | undefined): Sheet {
+export function withLineAmounts(s: Sheet, amounts: LineAmounts | undefined): Sheet {
   if (!amounts?.some((own) => own)) return s;
   return s.version({ ...s.values, amounts: s.values.amounts.map((own, i) => amounts[i] ?? own) }, []);
 }
@@ -100,11 +100,11 @@ function recipeOf(s: Sheet, lines: readonly PlanLine[], cooking: Cooking): Recip
     );
   return {
     ...rest,
-    portions: toText(s.values.portions),
+    portions: exactText(s.values.portions),
     ...(method && { method: method.map(named) }),
-    ...(cooking.by === "mass" && { cookedMass: `${toText(cooking.mass)} g` }),
+    ...(cooking.by === "mass" && { cookedMass: `${exactText(cooking.mass)} g` }),
     ...(cooking.by === "factor" && yieldFactor !== undefined && { yieldFactor }),
     ...(cooking.by === "factor" &&
-      cooking.presumed && { yieldFactor: toText(cooking.factor), yieldPresumed: true }),
+      cooking.presumed && { yieldFactor: exactText(cooking.factor), yieldPresumed: true }),
   };
 }

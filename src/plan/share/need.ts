@@ -1,4 +1,4 @@
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { absolute, type Exact, fraction, greatest, ONE, over, times, ZERO } from "../../number/exact.ts";
 import { type Constraint, demandConstraint, quotientAt } from "../../scale/engine/constraints.ts";
 import { ONE_PORTION, type Point } from "../../scale/engine/linear.ts";
@@ -12,7 +12,7 @@ import {
   nameIn,
 } from "../../scale/engine/model.ts";
 import type { ReadDemand } from "../../scale/engine/readDemand.ts";
-import { type Problem, problemOf, type Task } from "../../scale/engine/task.ts";
+import { type Problem, type Task, taskProblem } from "../../scale/engine/task.ts";
 import { Answer, type FitOutcome, missOf } from "../../scale/fit/answer.ts";
 import { taskOf } from "../../scale/fit/read.ts";
 import { byDish, type ReadMeal } from "../read/readMeal.ts";
@@ -27,7 +27,7 @@ export interface PotGroups {
 }
 
 /** Ratios that a portion has already taken from a pot, of a dish that is settled. */
-export interface Settled {
+export interface SettledNeed {
   readonly groups: PotGroups;
   readonly ratios: readonly Exact[];
 }
@@ -42,12 +42,12 @@ export class Need {
   readonly #task: Task;
 
   /** `factor` is what the portion was multiplied by before; `groups` are what may move against each other. */
-  constructor(meal: ReadMeal, want: Want, factor: Exact, groups: PotGroups, settled: readonly Settled[]) {
+  constructor(meal: ReadMeal, want: Want, factor: Exact, groups: PotGroups, settled: readonly SettledNeed[]) {
     this.#meal = meal;
     const task = taskOf(meal.together, want.kind !== "target" ? want.demands : [], meal.fit);
     if (want.kind !== "target") {
       this.#task = task;
-      this.problem = problemOf(task);
+      this.problem = taskProblem(task);
     } else {
       const free = [groups, ...settled.map((each) => each.groups)].flatMap((each) =>
         linesAt(task.dishes, each),
@@ -102,7 +102,7 @@ function linesAt(dishes: Model["dishes"], { dish, lines }: PotGroups): readonly 
   return lines.map((line) => ({ dish: place, line }));
 }
 
-function withTies({ model, constraints }: Problem, settled: readonly Settled[]): Problem {
+function withTies({ model, constraints }: Problem, settled: readonly SettledNeed[]): Problem {
   const tied = settled.flatMap(({ groups, ratios }) => ties(model, linesAt(model.dishes, groups), ratios));
   return { model, constraints: [...constraints, ...tied] };
 }
@@ -167,11 +167,11 @@ export function ratiosIn(factors: LineFactors, { dish, lines }: PotGroups): read
 export function wantText(want: Want): string {
   if (want.kind !== "target") return want.demands.map(demandKey).join("; ");
   const { aim } = want;
-  return aim.of === "factor" ? `factor ${toText(aim.factor)}` : `${aim.of} ${toText(aim.amount)}`;
+  return aim.of === "factor" ? `factor ${exactText(aim.factor)}` : `${aim.of} ${exactText(aim.amount)}`;
 }
 
 /** Figures unrounded, and in whatever unit they were written. */
 function demandKey({ subject: { kind, of }, least, most, firm }: ReadDemand): string {
-  const ends = [least, most].map((end) => (end ? toText(end) : "-"));
+  const ends = [least, most].map((end) => (end ? exactText(end) : "-"));
   return [kind, String(of), ...ends, String(firm)].join(" ");
 }

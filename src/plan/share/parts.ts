@@ -33,7 +33,7 @@ export interface Pot {
 }
 
 /** One person's part of a dish: a share of a pot, and what is added to it. */
-export interface Serving {
+export interface PartServing {
   readonly person: string;
   /** Nothing where nothing is cooked for more than this person. */
   readonly pot: Pot | undefined;

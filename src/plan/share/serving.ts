@@ -1,12 +1,12 @@
 import type { Amount } from "../../measure/amount.ts";
 import type { Kitchen } from "../../measure/kitchen.ts";
 import { type Exact, isZero, ONE, over, times, ZERO } from "../../number/exact.ts";
-import { Told } from "../../number/told.ts";
+import { ToldResult } from "../../number/told.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import type { Eater, Group } from "./groups.ts";
-import { onlyLines, withAmounts } from "./lines.ts";
-import type { Addition, Pot, Serving } from "./parts.ts";
+import type { Eater, EaterGroup } from "./groups.ts";
+import { onlyLines, withLineAmounts } from "./lines.ts";
+import type { Addition, PartServing, Pot } from "./parts.ts";
 
 /** Sheets of some of the lines, each set of lines once. */
 export class Subsets {
@@ -28,7 +28,7 @@ export class Subsets {
 interface Made {
   readonly eater: Eater;
   readonly base: Sheet;
-  readonly group: Group;
+  readonly group: EaterGroup;
   readonly subsets: Subsets;
   readonly pot: Pot | undefined;
   readonly share: Exact;
@@ -37,7 +37,7 @@ interface Made {
 }
 
 /** A serving whose sheet is made when first looked at. */
-export class PotServing extends Told implements Serving {
+export class PotServing extends ToldResult implements PartServing {
   readonly person: string;
   readonly pot: Pot | undefined;
   readonly #made: Made;
@@ -109,7 +109,7 @@ export class PotServing extends Told implements Serving {
       lines.map((line) => eater.factors[line] ?? ZERO),
       ONE,
     );
-    return withAmounts(
+    return withLineAmounts(
       added,
       lines.map((line) => eater.amounts?.[line]),
     );

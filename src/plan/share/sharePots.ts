@@ -1,4 +1,4 @@
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { type Exact, equals } from "../../number/exact.ts";
 import { groupBy } from "../../number/groupBy.ts";
 import { compareText } from "../../number/text.ts";
@@ -110,7 +110,10 @@ function versions(
   groups: PotGroups,
 ): ReadonlyMap<string, readonly ServedPortion[]> {
   const all = diners.map(({ served }) => served);
-  return groupBy(all, (served) => ratiosIn(served.factors(), groups)?.map(toText).join(" ") ?? served.person);
+  return groupBy(
+    all,
+    (served) => ratiosIn(served.factors(), groups)?.map(exactText).join(" ") ?? served.person,
+  );
 }
 
 function shareDish(

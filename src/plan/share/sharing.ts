@@ -1,6 +1,6 @@
 import { showPercent } from "../../measure/showFigure.ts";
 import type { Exact } from "../../number/exact.ts";
-import { Told } from "../../number/told.ts";
+import { ToldResult } from "../../number/told.ts";
 import type { FitOutcome } from "../../scale/fit/answer.ts";
 
 /** What sharing a pot costs a portion: it is served other ratios than it would have alone. */
@@ -15,7 +15,7 @@ export interface PortionSharing {
 }
 
 /** What it costs a portion; what it brings is worked out when first looked at. */
-export class SharedCost extends Told implements PortionSharing {
+export class SharedCost extends ToldResult implements PortionSharing {
   readonly #bring: () => readonly FitOutcome[];
   #outcomes: readonly FitOutcome[] | undefined;
 

@@ -1,5 +1,5 @@
 import { ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { listText } from "../../scale/fit/words.ts";
 import type { ServedPortion } from "../portion.ts";
 import { type DishSharing, percent } from "./sharing.ts";
@@ -32,7 +32,7 @@ function offText(all: readonly ServedPortion[], nameOf: (served: ServedPortion) 
   const worst = ({ shared }: ServedPortion) => shared?.worst ?? ZERO;
   const off = all
     .filter((served) => worst(served).n > 0n)
-    .sort((a, b) => compare(worst(b), worst(a)))
+    .sort((a, b) => compareRatios(worst(b), worst(a)))
     .map((served) => `${nameOf(served)} ${percent(worst(served))}`);
   return off.length === 0 ? "" : `Off at worst: ${off.join(", ")}.`;
 }

@@ -1,7 +1,7 @@
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { type Exact, fraction, minus, plus, sum, times, ZERO } from "../../number/exact.ts";
 import { gcd } from "../../number/gcd.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { stopped } from "../../scale/engine/programme.ts";
 import { minimise, minimiseInTurn } from "../../scale/solve/minimise.ts";
 import type { Infeasible, Programme } from "../../scale/solve/programme.ts";
@@ -46,7 +46,7 @@ export class HeldRegion implements Region {
   }
 
   refuse(ratios: readonly Exact[]): Cut | undefined {
-    const key = ratios.map(toText).join();
+    const key = ratios.map(exactText).join();
     if (this.#suits.has(key)) return undefined;
     const solution = minimiseInTurn(this.#programme(ratios), [], { pivots: this.#pivots });
     if (solution.status === "stopped") throw stopped(solution.pivots);
@@ -102,7 +102,7 @@ export class FixedRegion implements Region {
 /** Whether ratios break a cut. */
 export function short({ coefficients, least }: Cut, ratios: readonly Exact[]): boolean {
   const value = sum(coefficients.map((c, p) => times(fraction(c), ratios[p] ?? ZERO)));
-  return compare(value, least) < 0;
+  return compareRatios(value, least) < 0;
 }
 
 /**

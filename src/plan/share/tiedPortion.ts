@@ -3,8 +3,8 @@ import type { Constraint } from "../../scale/engine/constraints.ts";
 import type { Linear, Point } from "../../scale/engine/linear.ts";
 import { amountAt, type LineAt, type Model, nameIn } from "../../scale/engine/model.ts";
 import { layOut } from "../../scale/engine/programme.ts";
-import { type Nearest, nearest } from "../../scale/engine/quotient.ts";
-import { eased, type Held, placeOf } from "./heldPortion.ts";
+import { type Nearest, nearestPoint } from "../../scale/engine/quotient.ts";
+import { easedPortion, type Held, placeOf } from "./heldPortion.ts";
 
 /** What a pot's ratios ask of a portion: each group at its ratio to the first. */
 export function ties(model: Model, groups: readonly LineAt[], ratios: readonly Exact[]): Constraint[] {
@@ -32,9 +32,11 @@ export function portionAt(
   pivots: number | undefined,
 ): Point {
   const { model, constraints } = problem;
-  const held = constraints.flatMap((each) => (each.soft ? [{ ...eased(each, tolerance), soft: false }] : []));
+  const held = constraints.flatMap((each) =>
+    each.soft ? [{ ...easedPortion(each, tolerance), soft: false }] : [],
+  );
   const all = [...constraints, ...(tolerance.n === 0n ? [] : held), ...ties(model, groups, ratios)];
   const mayMiss = tolerance.n > 0n;
   // The ratios suit this portion, so there is one.
-  return (nearest(layOut(model, all, mayMiss), pivots) as Nearest).point;
+  return (nearestPoint(layOut(model, all, mayMiss), pivots) as Nearest).point;
 }

@@ -1,12 +1,12 @@
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { type Exact, equals, isZero, over, sum, times, ZERO } from "../../number/exact.ts";
 import { groupBy } from "../../number/groupBy.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import type { Eater, Group } from "./groups.ts";
+import type { Eater, EaterGroup } from "./groups.ts";
 
 /** Sorts eaters by what can be cooked together for them, each group where its first eater stands. */
-export function groupsOf(s: Sheet, eaters: readonly Eater[]): readonly Group[] {
+export function potGroups(s: Sheet, eaters: readonly Eater[]): readonly EaterGroup[] {
   const held = s.plan.lines.flatMap(({ line }, i) =>
     line.added === "cooking" && line.scaling === "held" && !isZero(s.values.grams[i] ?? ZERO) ? [i] : [],
   );
@@ -33,10 +33,10 @@ function ratiosText(lines: readonly number[], factors: readonly Exact[]): string
   if (lines.length < 2) return "";
   const own = lines.map((line) => factors[line] ?? ZERO);
   const first = own.find((factor) => !isZero(factor));
-  return own.map((factor) => (first ? toText(over(factor, first)) : "0")).join(" ");
+  return own.map((factor) => (first ? exactText(over(factor, first)) : "0")).join(" ");
 }
 
-function sortLines(s: Sheet, eaters: readonly Eater[], held: readonly number[]): Group {
+function sortLines(s: Sheet, eaters: readonly Eater[], held: readonly number[]): EaterGroup {
   const cooked = s.plan.lines.flatMap(({ line }, i) => (line.added === "cooking" ? [i] : []));
   const everyone = (line: number): boolean => eaters.every(({ factors }) => !isZero(factors[line] ?? ZERO));
   const by = held.find(everyone) ?? largest(s, cooked.filter(everyone), eaters);
@@ -56,7 +56,7 @@ function largest(s: Sheet, lines: readonly number[], eaters: readonly Eater[]): 
     const [first] = left;
     const isShared = sharedWith(first, eaters);
     const total = sum(left.filter(isShared).map(weight));
-    if (best === undefined || compare(total, most) > 0) [best, most] = [first, total];
+    if (best === undefined || compareRatios(total, most) > 0) [best, most] = [first, total];
     left = left.filter((line) => !isShared(line));
   }
   return best;

@@ -27,7 +27,7 @@ export interface Brought {
 type NamedLine = LineAt & { readonly name: string };
 
 /** A demand with what the lines bring of it. */
-export interface Asked {
+export interface AskedDemand {
   readonly demand: ReadDemand;
   readonly brought: Brought;
   /** Dishes that it speaks of, by place; all unless told. */
@@ -38,7 +38,7 @@ export function askedOf(
   dishes: readonly Dish[],
   demands: readonly ReadDemand[],
   system: EnergySystem,
-): Asked[] {
+): AskedDemand[] {
   return demands.map((demand) => ({ demand, brought: broughtBy(dishes, demand.subject, system) }));
 }
 

@@ -8,10 +8,10 @@ import {
   times,
   ZERO,
 } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { compareText } from "../../number/text.ts";
 import type { Brought } from "./brought.ts";
-import { type Linear, less, ONE_PORTION, type Point, valueAt } from "./linear.ts";
+import { type Linear, less, ONE_PORTION, type Point, pointValue } from "./linear.ts";
 import { boundsOf, type LineBound } from "./lineBounds.ts";
 import {
   amountAt,
@@ -75,7 +75,7 @@ export function lineConstraints(model: Model): Constraint[] {
     const { end, factor } = at.bound;
     const id = factor === undefined ? `${end}:${at.name}` : `${end}:${place}`;
     const now = tightest.get(id)?.at.bound.factor;
-    const isTighter = !now || !factor || compare(factor, now) * (end === "least" ? 1 : -1) > 0;
+    const isTighter = !now || !factor || compareRatios(factor, now) * (end === "least" ? 1 : -1) > 0;
     if (isTighter) tightest.set(id, { at, place });
   }
   return [...tightest.values()].map(({ at: { dish, line, name, bound }, place }): Constraint => {
@@ -133,13 +133,13 @@ function boundsByName({ dishes }: Model): BoundAt[] {
 
 /** What a constraint's quotient comes to, or nothing where there is nothing to divide by. */
 export function quotientAt({ value, per }: Pick<Constraint, "value" | "per">, point: Point): Exact | null {
-  const below = valueAt(per, point);
-  return below.n === 0n ? null : over(valueAt(value, point), below);
+  const below = pointValue(per, point);
+  return below.n === 0n ? null : over(pointValue(value, point), below);
 }
 
 /** Which end a point is beyond, if it is beyond one. */
 export function sideMissed({ value, per, least, most }: Constraint, point: Point): Side | undefined {
-  const against = (bound: Exact): Exact => valueAt(less(value, bound, per), point);
+  const against = (bound: Exact): Exact => pointValue(less(value, bound, per), point);
   if (least && against(least).n < 0n) return "least";
   return most && against(most).n > 0n ? "most" : undefined;
 }
@@ -149,7 +149,7 @@ export function doseConstraints(model: Model): Constraint[] {
   if (!model.movers.some(({ isDose }) => isDose)) return [];
   return linesByName(model).flatMap((at): Constraint[] => {
     if (!model.movers[model.places[at.dish]?.[at.line] ?? BASE]?.isDose) return [];
-    const grams = gramsOf(model, at);
+    const grams = writtenGrams(model, at);
     const on = { kind: "line", ...at, isDose: true } as const;
     return [{ on, value: weightOf(model, at), per: ONE_PORTION, least: grams, most: grams, soft: false }];
   });
@@ -164,7 +164,7 @@ export function linesByName({ dishes }: Pick<Model, "dishes">): (LineAt & { read
 }
 
 /** Grams of a line in one portion as written. */
-export function gramsOf({ dishes }: Pick<Model, "dishes">, { dish, line }: LineAt): Exact {
+export function writtenGrams({ dishes }: Pick<Model, "dishes">, { dish, line }: LineAt): Exact {
   const values = dishes[dish]?.sheet.values;
   return values ? before({ dishes }, dish, over(values.grams[line] ?? ZERO, values.portions)) : ZERO;
 }
@@ -177,7 +177,7 @@ function before({ dishes }: Pick<Model, "dishes">, dish: number, grams: Exact): 
 
 /** What a single line weighs in one portion, as a quantity. */
 export function weightOf(model: Model, at: LineAt): Linear {
-  return amountAt(model.places[at.dish]?.[at.line] ?? BASE, gramsOf(model, at));
+  return amountAt(model.places[at.dish]?.[at.line] ?? BASE, writtenGrams(model, at));
 }
 
 /** The constraint with other ends; `undefined` opens one. */
@@ -190,7 +190,7 @@ export function withEnds(
 
 /** Whether one figure is asked, neither more nor less. */
 export function isExact({ least, most }: Pick<Constraint, "least" | "most">): boolean {
-  return least !== undefined && most !== undefined && (least === most || compare(least, most) === 0);
+  return least !== undefined && most !== undefined && (least === most || compareRatios(least, most) === 0);
 }
 
 /** The end of something that stands in the way. */

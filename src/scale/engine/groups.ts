@@ -1,7 +1,7 @@
 import type { Sheet } from "../../sheet/sheet.ts";
 
 /** Lines of one sheet that move as one. */
-export interface Group {
+export interface LineGroup {
   /** An adjustable line by itself, a part, or the lines without a part. */
   readonly kind: "line" | "part" | "dish";
   /** The line's key or the part's name; empty for lines without a part. */
@@ -13,18 +13,18 @@ export interface Group {
 }
 
 /** A sheet never changes, so it is sorted once for all who eat of it. */
-const AS_WRITTEN: WeakMap<Sheet, readonly Group[]> = /* @__PURE__ */ new WeakMap();
+const AS_WRITTEN: WeakMap<Sheet, readonly LineGroup[]> = /* @__PURE__ */ new WeakMap();
 
 /** The lines of a sheet by how they move, `freed` ones each alone. A dose that is not freed is in no group. */
-export function groupsOf(s: Sheet, freed: readonly number[]): readonly Group[] {
+export function lineGroups(s: Sheet, freed: readonly number[]): readonly LineGroup[] {
   if (freed.length > 0) return sorted(s, new Set(freed));
   const found = AS_WRITTEN.get(s) ?? sorted(s, new Set());
   AS_WRITTEN.set(s, found);
   return found;
 }
 
-function sorted(s: Sheet, freed: ReadonlySet<number>): Group[] {
-  const found = new Map<string, Group & { readonly lines: number[] }>();
+function sorted(s: Sheet, freed: ReadonlySet<number>): LineGroup[] {
+  const found = new Map<string, LineGroup & { readonly lines: number[] }>();
   s.plan.lines.forEach(({ line }, i) => {
     const isDose = line.scaling === "per-portion";
     if (isDose && !freed.has(i)) return;

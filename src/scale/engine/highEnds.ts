@@ -1,7 +1,7 @@
 import { type Exact, over } from "../../number/exact.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Quantity } from "../demand.ts";
-import { inWholes, type LinesOf, quantityOf, readOf } from "./lines.ts";
+import { type LinesOf, linesOverOneScale, quantityOf, readOf } from "./lines.ts";
 import type { ReadDemand, Subject } from "./readDemand.ts";
 
 /** Says how a demand counts its subject: a firm limit on an amount by high ends, since that much may be served. */
@@ -26,7 +26,7 @@ export function highEndsOf(s: Sheet, of: Quantity): LinesOf {
     const high = ranged.length > 0 ? (ends.high ?? ends.told) : undefined;
     return over(high ?? value, s.values.portions);
   });
-  const made = { ...plain, ...inWholes(lines), ranged: [], isHigh: true };
+  const made = { ...plain, ...linesOverOneScale(lines), ranged: [], isHigh: true };
   highs.set(of, made);
   return made;
 }

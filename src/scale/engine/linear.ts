@@ -57,7 +57,7 @@ function merged(a: Linear, left: bigint, b: Linear, right: bigint): Pick<Linear,
   return { movers, each };
 }
 
-export function valueAt({ still, movers, each, dose, scale }: Linear, { ratios, u }: Point): Exact {
+export function pointValue({ still, movers, each, dose, scale }: Linear, { ratios, u }: Point): Exact {
   let [n, d] = [still, 1n];
   const add = (own: bigint, at: Exact): void => {
     if (own === 0n) return;

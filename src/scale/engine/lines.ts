@@ -58,7 +58,7 @@ export function quantityOf(s: Sheet, of: Quantity): LinesOf {
   const at = (key: string): KeyAt => ({ line: s.plan.indexOf(key.split("/", 1)[0] ?? key), key });
   const loose = of === "mass" ? [] : looseIn(s.total(of));
   const made = {
-    ...inWholes(lineContributions(s, of)),
+    ...linesOverOneScale(lineContributions(s, of)),
     silent: silentLines(s, of).map(at),
     loose: loose.map(at),
     ranged: of === "mass" ? [] : rangedIn(s, of).map(at),
@@ -88,12 +88,12 @@ export function energiesOf(s: Sheet, system: EnergySystem): EnergiesOf {
     parts: termsOf(system).map((_, part) => {
       const lines = tallies.flatMap((parts) => parts[part] ?? []);
       const loose = tallies.flatMap((parts, line) => looseOf(parts.slice(part, part + 1), line));
-      const amounts = inWholes(lines.map((tally) => over(tally.value, portions)));
+      const amounts = linesOverOneScale(lines.map((tally) => over(tally.value, portions)));
       const ranged = tallies.flatMap((parts, line) => rangedOf(parts.slice(part, part + 1), line));
       return { ...amounts, silent, loose, ranged, isHigh: false };
     }),
     total: {
-      ...inWholes(tallies.map((parts) => over(sum(parts.map((p) => p.value)), portions))),
+      ...linesOverOneScale(tallies.map((parts) => over(sum(parts.map((p) => p.value)), portions))),
       silent,
       loose: tallies.flatMap(looseOf),
       ranged: tallies.flatMap(rangedOf),
@@ -116,7 +116,7 @@ function rangedIn(s: Sheet, of: ComponentId): readonly string[] {
 const NONE: readonly string[] = [];
 
 /** Over one scale; the denominators are mostly the same, or powers of ten. */
-export function inWholes(all: readonly Exact[]): Pick<LinesOf, "lines" | "scale"> {
+export function linesOverOneScale(all: readonly Exact[]): Pick<LinesOf, "lines" | "scale"> {
   let scale = 1n;
   for (const { d } of all) if (scale % d !== 0n) scale = d % scale === 0n ? d : lcm(scale, d);
   return { lines: all.map(({ n, d }) => (d === scale ? n : n * (scale / d))), scale };

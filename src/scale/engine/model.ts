@@ -1,8 +1,8 @@
 import { type Exact, ONE, over, times } from "../../number/exact.ts";
 import { compareText } from "../../number/text.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
-import { type Group, groupsOf } from "./groups.ts";
-import { ANY, lineRange, partRange, type Range } from "./halfToDouble.ts";
+import { type LineGroup, lineGroups } from "./groups.ts";
+import { ANY, type FactorRange, lineRange, partRange } from "./halfToDouble.ts";
 import type { Linear, Point } from "./linear.ts";
 
 /** A sheet to be fitted; alone it has no name. */
@@ -17,14 +17,14 @@ export interface Dish {
 
 /** What has a factor of its own: an adjustable line, a part, or a further sheet as a whole. */
 export interface Mover {
-  readonly kind: Group["kind"];
+  readonly kind: LineGroup["kind"];
   /** As the caller knows it: `tofu`, or `pot/tofu` where several sheets are fitted. */
   readonly name: string;
   readonly dish: number;
   /** Its lines, by their place in the sheet; of a sheet, those of its base. */
   readonly lines: readonly number[];
   /** Ends of its factor over its dish's; of a sheet, over the common factor. */
-  readonly range: Range;
+  readonly range: FactorRange;
   /** A line that is the same for everyone, freed to see what it would have to be: no departure. */
   readonly isDose: boolean;
 }
@@ -40,7 +40,7 @@ export interface Model {
   readonly places: readonly (readonly number[])[];
   /** By dish: the place of what has the dish's factor; `BASE` where that is the common factor. */
   readonly bases: readonly number[];
-  readonly common: Range;
+  readonly common: FactorRange;
 }
 
 /** The line follows the common factor. */
@@ -50,9 +50,9 @@ export const DOSE = -2;
 
 /** What a fit is told beside its demands. */
 export interface Ranges {
-  readonly common: Range;
+  readonly common: FactorRange;
   /** By mover name: parts, and further sheets. */
-  readonly parts: ReadonlyMap<string, Partial<Range>>;
+  readonly parts: ReadonlyMap<string, Partial<FactorRange>>;
   /** Name of the dish whose factor is the common one. */
   readonly base: string | undefined;
 }
@@ -121,7 +121,7 @@ export function nameIn({ name }: Dish, own: string): string {
 }
 
 /** A group of lines, with the dish it is in and the name that the caller knows it by. */
-interface Named extends Group {
+interface Named extends LineGroup {
   readonly dish: number;
   readonly name: string;
 }
@@ -129,7 +129,7 @@ interface Named extends Group {
 function groupsIn(dish: Dish, d: number, freed: readonly LineAt[]): Named[] {
   if (dish.isFixed) return [];
   const own = freed.flatMap((at) => (at.dish === d ? at.line : []));
-  return groupsOf(dish.sheet, own).map(({ kind, own, lines, isDose }) => {
+  return lineGroups(dish.sheet, own).map(({ kind, own, lines, isDose }) => {
     const name = kind === "dish" ? (dish.name ?? "") : nameIn(dish, own);
     return { kind, own, lines, isDose, dish: d, name };
   });
@@ -165,7 +165,7 @@ function sheetOf(dish: number, base: Named | undefined, dishes: readonly Dish[],
   return { kind: "dish", name, dish, lines: base?.lines ?? [], range, isDose: false };
 }
 
-function rangeOf(group: Named, dishes: readonly Dish[], { parts }: Ranges, freed: Freed): Range {
+function rangeOf(group: Named, dishes: readonly Dish[], { parts }: Ranges, freed: Freed): FactorRange {
   if (group.kind !== "line") {
     return partRange(parts.get(group.name));
   }
@@ -176,14 +176,14 @@ function rangeOf(group: Named, dishes: readonly Dish[], { parts }: Ranges, freed
 }
 
 /** Ends of a factor of the recipe as written, over what its dish was multiplied by beforehand. */
-export function rangeOver(range: Range, dish: Dish | undefined): Range {
+export function rangeOver(range: FactorRange, dish: Dish | undefined): FactorRange {
   const before = dish?.before;
   if (!before || before.n === 0n) return range;
   return { least: over(range.least, before), most: range.most && over(range.most, before) };
 }
 
 /** The point that the recipe was written at. */
-export function asWritten(model: Model): Point {
+export function pointAsWritten(model: Model): Point {
   return { ratios: model.movers.map(() => ONE), u: ONE };
 }
 

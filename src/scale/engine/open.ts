@@ -3,7 +3,7 @@ import type { Constraint, Side } from "./constraints.ts";
 import type { Model, Mover } from "./model.ts";
 
 /** One of those that cannot stand together: a demand or a line's bound, or the end of a range. */
-export type Standing =
+export type InTheWay =
   | { readonly on: "constraint"; readonly constraint: Constraint; readonly side: Side }
   | RangeEnd;
 
@@ -20,7 +20,7 @@ export type RangeEnd =
   | { readonly on: "common"; readonly side: Side; readonly bound: Exact };
 
 /** Whether two are the same end of the same thing. */
-export function isSame(a: Standing, b: Standing): boolean {
+export function isSame(a: InTheWay, b: InTheWay): boolean {
   if (a.side !== b.side) return false;
   if (a.on === "constraint") return b.on === "constraint" && a.constraint.on === b.constraint.on;
   if (a.on === "common") return b.on === "common";

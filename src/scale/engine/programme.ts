@@ -1,12 +1,20 @@
 import { fault } from "../../number/error.ts";
 import { type Exact, fraction, minus, negate, ONE, over, plus, times, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { begin, Descent, minimiseInTurn } from "../solve/minimise.ts";
-import type { Infeasible, Objective, Optimal, Programme, Row, Span, Term } from "../solve/programme.ts";
+import type {
+  Infeasible,
+  Objective,
+  Optimal,
+  Programme,
+  ProgrammeRow,
+  ProgrammeTerm,
+  SolverInterval,
+} from "../solve/programme.ts";
 import { type Constraint, isExact } from "./constraints.ts";
-import type { Range } from "./halfToDouble.ts";
-import { inLeast, isOnePortion, type Linear, less, type Point, valueAt } from "./linear.ts";
-import { amountAt, asWritten, BASE, baseOfMover, type Model, type Mover } from "./model.ts";
+import type { FactorRange } from "./halfToDouble.ts";
+import { inLeast, isOnePortion, type Linear, less, type Point, pointValue } from "./linear.ts";
+import { amountAt, BASE, baseOfMover, type Model, type Mover, pointAsWritten } from "./model.ts";
 
 /**
  * A fit as a linear programme, exact from end to end by the solver next door (`../solve`): it is
@@ -59,9 +67,9 @@ export function layOut(
   mayMiss: boolean,
   shares?: readonly Constraint[],
 ): Layout {
-  const variables: Span[] = [];
+  const variables: SolverInterval[] = [];
   // Most movers share one range, so that few are worked out.
-  const known = new Map<Range, readonly Span[]>();
+  const known = new Map<FactorRange, readonly SolverInterval[]>();
   for (const mover of model.movers) {
     const { range } = mover;
     const pair = baseOfMover(model, mover) === BASE ? (known.get(range) ?? spans(range)) : FREE;
@@ -69,19 +77,19 @@ export function layOut(
     variables.push(...pair);
   }
   variables.push(...spans(overCommon(model.common)));
-  const rows: (Row & RowOf)[] = [];
+  const rows: (ProgrammeRow & RowOf)[] = [];
   const misses: Miss[] = [];
   const rowOf = (
     { value, per, least, most }: Pick<Constraint, "value" | "per" | "least" | "most">,
     end: EndOf,
     of: Pick<RowOf, "of" | "place">,
-  ): Row & RowOf & { readonly terms: Term[] } => {
+  ): ProgrammeRow & RowOf & { readonly terms: ProgrammeTerm[] } => {
     const { whole, times } = inLeast(less(value, (end === "most" ? most : least) as Exact, per));
     const { terms, constant } = termsOf(model, whole);
     return { terms, ...ENDS[end](fraction(-constant)), ...of, end, times };
   };
   constraints.forEach((constraint, c) => {
-    for (const end of endsOf(constraint)) {
+    for (const end of constraintEnds(constraint)) {
       const bound = (end === "most" ? constraint.most : constraint.least) as Exact;
       const row = rowOf(constraint, end, { of: "constraint", place: c });
       const { terms, times: by } = row;
@@ -111,23 +119,23 @@ export function layOut(
     const base = baseOfMover(model, mover);
     if (base === BASE) return;
     const kept = { ...mover.range, value: amountAt(j, ONE), per: amountAt(base, ONE) };
-    for (const end of endsOf(kept)) rows.push(rowOf(kept, end, { of: "range", place: j }));
+    for (const end of constraintEnds(kept)) rows.push(rowOf(kept, end, { of: "range", place: j }));
   });
   return { model, constraints, programme: { variables, rows }, rows, misses, distances };
 }
 
 /** A rise and a fall that rows hold. */
-const FREE: readonly Span[] = [{ lower: ZERO }, { lower: ZERO }];
+const FREE: readonly SolverInterval[] = [{ lower: ZERO }, { lower: ZERO }];
 
 /** The ends that a constraint has, as rows. */
-export function endsOf(constraint: Pick<Constraint, "least" | "most">): readonly EndOf[] {
+export function constraintEnds(constraint: Pick<Constraint, "least" | "most">): readonly EndOf[] {
   const { least, most } = constraint;
   if (least && most) return isExact(constraint) ? ["exactly"] : ["least", "most"];
   return least ? ["least"] : most ? ["most"] : [];
 }
 
 /** What a row keeps to at each of them. */
-const ENDS: { readonly [E in EndOf]: (at: Exact) => Span } = {
+const ENDS: { readonly [E in EndOf]: (at: Exact) => SolverInterval } = {
   least: (at) => ({ lower: at }),
   most: (at) => ({ upper: at }),
   exactly: (at) => ({ lower: at, upper: at }),
@@ -140,30 +148,30 @@ const ENDS: { readonly [E in EndOf]: (at: Exact) => Span } = {
  */
 function weightOf(model: Model, { value, per }: Constraint, bound: Exact): Exact {
   if (bound.n !== 0n) return over(ONE, bound);
-  const written = asWritten(model);
-  const moving = valueAt({ ...value, dose: 0n }, written);
-  const base = valueAt(isOnePortion(per) ? per : { ...per, dose: 0n }, written);
+  const written = pointAsWritten(model);
+  const moving = pointValue({ ...value, dose: 0n }, written);
+  const base = pointValue(isOnePortion(per) ? per : { ...per, dose: 0n }, written);
   return moving.n === 0n || base.n === 0n ? ONE : over(base, moving);
 }
 
 /** Ends of `rise` and `fall` that keep `1 + rise − fall` within a range. */
-function spans({ least, most }: Range): [Span, Span] {
-  const above = (end: Exact): Exact => (compare(end, ONE) > 0 ? minus(end, ONE) : ZERO);
-  const below = (end: Exact): Exact => (compare(end, ONE) < 0 ? minus(ONE, end) : ZERO);
+function spans({ least, most }: FactorRange): [SolverInterval, SolverInterval] {
+  const above = (end: Exact): Exact => (compareRatios(end, ONE) > 0 ? minus(end, ONE) : ZERO);
+  const below = (end: Exact): Exact => (compareRatios(end, ONE) < 0 ? minus(ONE, end) : ZERO);
   return [
     { lower: above(least), ...(most && { upper: above(most) }) },
     { lower: most ? below(most) : ZERO, upper: below(least) },
   ];
 }
 
-function overCommon({ least, most }: Range): Range {
+function overCommon({ least, most }: FactorRange): FactorRange {
   return { least: most ? over(ONE, most) : ZERO, most: over(ONE, least) };
 }
 
 /** The terms of a whole quantity, and what is left of it where no ratio and not `u` has moved. */
-function termsOf(model: Model, whole: Linear): { terms: Term[]; constant: bigint } {
+function termsOf(model: Model, whole: Linear): { terms: ProgrammeTerm[]; constant: bigint } {
   const { movers } = model;
-  const terms: Term[] = [];
+  const terms: ProgrammeTerm[] = [];
   let constant = whole.still;
   const add = (own: bigint, j: number): void => {
     terms.push(
@@ -197,7 +205,7 @@ export function objectivesOf({
   const u = 2 * movers.length;
   const common = [u, u + 1].map((variable) => ({ variable, coefficient: ONE }));
   const each = movers.flatMap(
-    ({ isDose, kind }, j): { readonly kind: Mover["kind"]; readonly terms: Term[] }[] => {
+    ({ isDose, kind }, j): { readonly kind: Mover["kind"]; readonly terms: ProgrammeTerm[] }[] => {
       const rise = { variable: 2 * j, coefficient: ONE };
       return isDose ? [] : [{ kind, terms: [rise, { variable: 2 * j + 1, coefficient: TWO }] }];
     },
@@ -206,7 +214,7 @@ export function objectivesOf({
   if (!distances) return [alone.flat(), common, ...alone];
   const [inside, whole] = [false, true].map((isDish) =>
     each.flatMap(({ kind, terms }) => ((kind === "dish") === isDish ? terms : [])),
-  ) as [Term[], Term[]];
+  ) as [ProgrammeTerm[], ProgrammeTerm[]];
   const far = distances.map((variable) => ({ variable, coefficient: ONE }));
   return [inside, far, whole, common, ...alone];
 }
@@ -236,7 +244,7 @@ export function descend(layout: Layout, towards: Objective, pivots: number | und
 }
 
 /** Walks on; false where there is no end to it. Throws `fit-stopped`. */
-export function lessen(walk: Descent, objective: Objective): boolean {
+export function walkOn(walk: Descent, objective: Objective): boolean {
   const failed = walk.lessen(objective);
   if (failed?.status === "stopped") throw stopped(failed.pivots);
   return failed === undefined;

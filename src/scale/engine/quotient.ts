@@ -1,18 +1,18 @@
 import { type Exact, fraction, minus, negate, over, sum, times, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { Descent } from "../solve/minimise.ts";
 import type { Objective, Optimal } from "../solve/programme.ts";
-import { isOnePortion, type Linear, less, ONE_PORTION, type Point, valueAt } from "./linear.ts";
+import { isOnePortion, type Linear, less, ONE_PORTION, type Point, pointValue } from "./linear.ts";
 import {
   descend,
   type Layout,
-  lessen,
   type Miss,
   objectiveOf,
   objectivesOf,
   objectiveTimes,
   pointOf,
   stopped,
+  walkOn,
 } from "./programme.ts";
 
 /** Turns allowed; each turn's answer is a corner better than the last, and a handful are enough. */
@@ -41,12 +41,12 @@ export function extreme(
   const walk = descend(layout, aim, pivots);
   let quotient: Exact | undefined;
   for (let turn = 0; walk && turn < TURNS; turn += 1) {
-    if (!lessen(walk, aim)) return undefined;
+    if (!walkOn(walk, aim)) return undefined;
     const point = pointOf(layout, walk.answer([]));
-    const below = valueAt(per, point);
+    const below = pointValue(per, point);
     if (below.n <= 0n) return undefined;
-    const next = over(valueAt(value, point), below);
-    if (quotient && compare(next, quotient) === 0) return quotient;
+    const next = over(pointValue(value, point), below);
+    if (quotient && compareRatios(next, quotient) === 0) return quotient;
     quotient = next;
     aim = aimAt(next);
   }
@@ -77,7 +77,7 @@ interface Rank {
  * exact, and what is said of proportions does not depend on the size of the portion or of the recipe.
  * Amounts are first since, but for doses and bounds in grams, size and proportions do not conflict.
  */
-export function nearest(layout: Layout, pivots: number | undefined): Nearest | undefined {
+export function nearestPoint(layout: Layout, pivots: number | undefined): Nearest | undefined {
   const ranks = ranksOf(layout);
   const walk = descend(layout, totalOf(ranks[0]?.misses ?? []), pivots);
   if (!walk) return undefined;
@@ -87,7 +87,7 @@ export function nearest(layout: Layout, pivots: number | undefined): Nearest | u
   }
   for (const objective of objectivesOf(layout)) {
     if (walk.isSettled) break;
-    if (!lessen(walk, objective)) return undefined;
+    if (!walkOn(walk, objective)) return undefined;
     walk.hold();
   }
   return { point: pointOf(layout, walk.answer([])) };
@@ -123,20 +123,20 @@ function leastMissed(layout: Layout, { misses, per }: Rank, walk: Descent): void
   const total = totalOf(misses);
   const stand = (): { missed: Exact; below: Exact } => {
     const found = walk.answer([]);
-    return { missed: missedAt(misses, found), below: valueAt(per, pointOf(layout, found)) };
+    return { missed: missedAt(misses, found), below: pointValue(per, pointOf(layout, found)) };
   };
   let quotient: Exact = ZERO;
   for (let turn = 0; turn < TURNS; turn += 1) {
     const aim = [...total, ...objectiveTimes(layout.model, per, negate(quotient))];
-    if (!lessen(walk, aim)) throw stopped(turn);
+    if (!walkOn(walk, aim)) throw stopped(turn);
     let found = stand();
     if (minus(found.missed, times(quotient, found.below)).n === 0n) return;
     // Nothing to divide by: begin from where there is most, if there is any.
     if (found.below.n === 0n) {
-      const isLed = lessen(walk, objectiveTimes(layout.model, per, MINUS));
+      const isLed = walkOn(walk, objectiveTimes(layout.model, per, MINUS));
       found = stand();
       if (!isLed || found.below.n === 0n) {
-        lessen(walk, aim);
+        walkOn(walk, aim);
         return;
       }
     }

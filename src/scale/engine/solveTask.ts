@@ -1,13 +1,13 @@
 import { Answer } from "../fit/answer.ts";
 import type { Constraint } from "./constraints.ts";
 import { layOut } from "./programme.ts";
-import { nearest } from "./quotient.ts";
-import { type Found, meet, type Problem, problemOf, type Task } from "./task.ts";
+import { nearestPoint } from "./quotient.ts";
+import { type LeastDeparture, meet, type Problem, type Task, taskProblem } from "./task.ts";
 
 /** Everything met, with the least departure. */
 export interface SolvedMet {
   readonly task: Task;
-  readonly found: Found;
+  readonly found: LeastDeparture;
   readonly answer: Answer;
 }
 
@@ -29,13 +29,13 @@ export interface SolvedMissed {
  * `fit-stopped`. This is the inner face of `fit`, for what goes on with factors.
  */
 export function solveTask(task: Task): SolvedMet | SolvedMissed {
-  const problem = problemOf(task);
+  const problem = taskProblem(task);
   const found = meet(problem, task.pivots);
   if ("point" in found) return { task, found, answer: new Answer(task, problem, found.point) };
   let near: { readonly answer: Answer | undefined } | undefined;
   const look = (): Answer | undefined => {
     const { model, constraints, shares } = problem;
-    const at = (of: readonly Constraint[]) => nearest(layOut(model, of, true, shares), task.pivots);
+    const at = (of: readonly Constraint[]) => nearestPoint(layOut(model, of, true, shares), task.pivots);
     // Where what is firm leaves no room for a day's shares, they give way before it is served nothing.
     const least = at(constraints) ?? (shares && at(constraints.map(yielding)));
     return least && new Answer(task, problem, least.point);

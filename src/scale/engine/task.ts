@@ -1,6 +1,6 @@
 import type { Exact } from "../../number/exact.ts";
 import type { Infeasible, Optimal } from "../solve/programme.ts";
-import type { Asked } from "./brought.ts";
+import type { AskedDemand } from "./brought.ts";
 import {
   type Constraint,
   demandConstraint,
@@ -19,16 +19,16 @@ export interface Task {
   readonly dishes: readonly Dish[];
   readonly ranges: Ranges;
   /** In an order of their own. */
-  readonly asked: readonly Asked[];
+  readonly asked: readonly AskedDemand[];
   readonly pivots: number | undefined;
   /** Changes tried for suggestions. */
   readonly tries: number | undefined;
   /** Of a day: what meals bring of its energy. A task that is no day has none. */
-  readonly shares?: readonly MealShare[];
+  readonly shares?: readonly MealEnergyShare[];
 }
 
 /** What a meal is to bring of a day's energy. */
-export interface MealShare {
+export interface MealEnergyShare {
   readonly name: string;
   readonly share: Exact;
   /** Ends of it that have to hold; it comes as near to `share` as it can all the same. */
@@ -48,7 +48,7 @@ export interface Problem {
 }
 
 /** The problem of a task, perhaps with some held lines freed. */
-export function problemOf({ dishes, ranges, asked, shares }: Task, freed?: Freed): Problem {
+export function taskProblem({ dishes, ranges, asked, shares }: Task, freed?: Freed): Problem {
   const silent = asked.flatMap(({ demand, brought }) => (isLimit(demand) ? [] : brought.silent));
   const model = modelOf(dishes, ranges, silent, freed);
   const demanded = asked.map(({ demand, brought }) => demandConstraint(model, demand, brought));
@@ -63,7 +63,7 @@ export function problemOf({ dishes, ranges, asked, shares }: Task, freed?: Freed
   return { model, constraints: [...demanded, ...bands, ...bounds], shares: near };
 }
 
-function shareConstraint(model: Model, { name, value, per, least, most }: MealShare): Constraint {
+function shareConstraint(model: Model, { name, value, per, least, most }: MealEnergyShare): Constraint {
   const on = { kind: "share", name } as const;
   return { on, value: gather(model, value), per: gather(model, per), least, most, soft: false };
 }
@@ -78,7 +78,7 @@ function isLimit({ least }: ReadDemand): boolean {
 }
 
 /** Everything met with the least departure, and the proof of it. */
-export interface Found {
+export interface LeastDeparture {
   readonly problem: Problem;
   readonly layout: Layout;
   readonly solution: Optimal;
@@ -86,7 +86,7 @@ export interface Found {
 }
 
 /** Meets every constraint, or proves that nothing does. */
-export function meet(problem: Problem, pivots: number | undefined): Found | Infeasible {
+export function meet(problem: Problem, pivots: number | undefined): LeastDeparture | Infeasible {
   const layout = layOut(problem.model, problem.constraints, false, problem.shares);
   const solution = solve(layout, objectivesOf(layout), pivots);
   // Departures are never below 0, so that no walk is without end.
@@ -95,6 +95,6 @@ export function meet(problem: Problem, pivots: number | undefined): Found | Infe
 }
 
 /** What a fit makes least: the sum of departures, a fall counted twice. */
-export function totalDeparture({ solution }: Pick<Found, "solution">): Exact {
+export function totalDeparture({ solution }: Pick<LeastDeparture, "solution">): Exact {
   return solution.objectives[0] as Exact;
 }

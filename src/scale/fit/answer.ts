@@ -1,5 +1,5 @@
 import { absolute, type Exact, minus, ONE, over, times, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { Demand } from "../demand.ts";
@@ -181,8 +181,8 @@ function outcomeOf(
 
 /** How far a figure falls short of what is asked (below 0) or goes over (above 0). */
 export function missOf({ least, most }: Pick<ReadDemand, "least" | "most">, brings: Exact): Exact {
-  if (least && compare(brings, least) < 0) return minus(brings, least);
-  return most && compare(brings, most) > 0 ? minus(brings, most) : ZERO;
+  if (least && compareRatios(brings, least) < 0) return minus(brings, least);
+  return most && compareRatios(brings, most) > 0 ? minus(brings, most) : ZERO;
 }
 
 /** Says in a sentence what a portion makes of a demand. */

@@ -1,17 +1,17 @@
 import { type Exact, fraction, greatest, minus, negate, ONE, plus, times, ZERO } from "../../number/exact.ts";
-import { compare, magnitude } from "../../number/ratio.ts";
-import { Told } from "../../number/told.ts";
+import { compareRatios, magnitude } from "../../number/ratio.ts";
+import { ToldResult } from "../../number/told.ts";
 import type { Demand } from "../demand.ts";
 import type { Side } from "../engine/constraints.ts";
 import { type Constraint, isExact, withEnds } from "../engine/constraints.ts";
-import { valueAt } from "../engine/linear.ts";
-import { asWritten, proportionsAt } from "../engine/model.ts";
-import { type Found, meet, totalDeparture } from "../engine/task.ts";
+import { pointValue } from "../engine/linear.ts";
+import { pointAsWritten, proportionsAt } from "../engine/model.ts";
+import { type LeastDeparture, meet, totalDeparture } from "../engine/task.ts";
 import { moverText, proportionText, standingText } from "./conflict.ts";
 import { differenceText, factorText, gramsText, listText, subjectUnit } from "./words.ts";
 
 /** A demand, or a line's own bound, that the answer stands right at. */
-export class FitBinding extends Told {
+export class FitBinding extends ToldResult {
   readonly kind: "demand" | "line";
   readonly demand: Demand | undefined;
   /** The line whose `least` or `most` it is. */
@@ -24,7 +24,13 @@ export class FitBinding extends Told {
   #tried: Tried | undefined;
 
   /** @internal */
-  constructor(found: Found, constraint: Constraint, end: Side, price: Exact, pivots: number | undefined) {
+  constructor(
+    found: LeastDeparture,
+    constraint: Constraint,
+    end: Side,
+    price: Exact,
+    pivots: number | undefined,
+  ) {
     super();
     const { on } = constraint;
     this.kind = on.kind === "demand" ? "demand" : "line";
@@ -68,7 +74,7 @@ interface Tried {
 }
 
 /** What binds, demands first. */
-export function bindingOf(found: Found, pivots: number | undefined): FitBinding[] {
+export function bindingOf(found: LeastDeparture, pivots: number | undefined): FitBinding[] {
   const { layout, solution } = found;
   return layout.rows.flatMap((row, i) => {
     if (solution.binding.rows[i] === "neither") return [];
@@ -78,13 +84,13 @@ export function bindingOf(found: Found, pivots: number | undefined): FitBinding[
     // What lessens the objective when raised lets the upper end give, and the other way about.
     const side = price.n > 0n ? "least" : price.n < 0n ? "most" : row.end === "most" ? "most" : "least";
     const size = price.n < 0n ? negate(price) : price;
-    const perUnit = times(times(size, row.times), valueAt(constraint.per, found.point));
+    const perUnit = times(times(size, row.times), pointValue(constraint.per, found.point));
     return [new FitBinding(found, constraint, side, perUnit, pivots)];
   });
 }
 
 function tryEasing(
-  found: Found,
+  found: LeastDeparture,
   constraint: Constraint,
   side: Side,
   price: Exact,
@@ -117,18 +123,23 @@ const TENTH: Exact = /* @__PURE__ */ fraction(1n, 10n);
 const ROUND: readonly bigint[] = [5n, 2n, 1n];
 
 /** A round figure of about a tenth of the bound, and no more than there is. */
-function stepFor(found: Found, constraint: Constraint, side: Side): Exact {
+function stepFor(found: LeastDeparture, constraint: Constraint, side: Side): Exact {
   const bound = (side === "least" ? constraint.least : constraint.most) ?? ZERO;
-  const written = valueAt(constraint.value, asWritten(found.problem.model));
+  const written = pointValue(constraint.value, pointAsWritten(found.problem.model));
   const tenth = times(bound.n === 0n ? written : bound, TENTH);
   if (tenth.n <= 0n) return ONE;
   const power = magnitude(tenth);
   const ten = power >= 0 ? fraction(10n ** BigInt(power)) : fraction(1n, 10n ** BigInt(-power));
-  const digit = ROUND.find((d) => compare(times(fraction(d), ten), tenth) <= 0) ?? 1n;
+  const digit = ROUND.find((d) => compareRatios(times(fraction(d), ten), tenth) <= 0) ?? 1n;
   return times(fraction(digit), ten);
 }
 
-function easedProblem(found: Found, constraint: Constraint, side: Side, step: Exact): Found["problem"] {
+function easedProblem(
+  found: LeastDeparture,
+  constraint: Constraint,
+  side: Side,
+  step: Exact,
+): LeastDeparture["problem"] {
   const { model, constraints } = found.problem;
   const { least, most } = constraint;
   const ends =
@@ -142,7 +153,7 @@ function easedProblem(found: Found, constraint: Constraint, side: Side, step: Ex
 }
 
 /** Which ratios come nearer to what was written, the largest gain first, three at most. */
-function changesText(found: Found, eased: Found): string {
+function changesText(found: LeastDeparture, eased: LeastDeparture): string {
   const { model } = found.problem;
   const [before, after] = [proportionsAt(model, found.point), proportionsAt(model, eased.point)];
   const gains = model.movers.flatMap((mover, j) => {
@@ -150,7 +161,7 @@ function changesText(found: Found, eased: Found): string {
     const gain = minus(away(was), away(is));
     return gain.n > 0n ? [{ mover, was, is, gain }] : [];
   });
-  gains.sort((a, b) => compare(b.gain, a.gain) || (a.mover.name < b.mover.name ? -1 : 1));
+  gains.sort((a, b) => compareRatios(b.gain, a.gain) || (a.mover.name < b.mover.name ? -1 : 1));
   const changes = gains
     .slice(0, 3)
     .map(

@@ -23,7 +23,7 @@ export function boundAt(
     if (silent.length > 0 || (loose.length > 0 && looseRest.length > 0)) return "unknown";
     if (ranged.length > 0) return "between";
     // More of a part is a larger share, more of anything else a smaller one.
-    return loose.length > 0 ? "at-least" : looseRest.length > 0 ? "at-most" : "exact";
+    return loose.length > 0 ? "at-least" : looseRest.length > 0 ? "at-most" : "point";
   }
   if (isHigh) return silent.length + loose.length > 0 ? "unknown" : "at-most";
   if (subject.kind === "amount") return known(sheets, subject.of).bound;
@@ -32,10 +32,10 @@ export function boundAt(
 }
 
 function known(sheets: readonly Sheet[], of: Quantity): { readonly bound: Bound; readonly value: Exact } {
-  if (of === "mass") return { bound: "exact", value: ONE };
+  if (of === "mass") return { bound: "point", value: ONE };
   const totals = sheets.map((s) => s.total(of));
   const value = sum(totals.map((t) => t.value));
-  const bound = totals.map((t) => t.bound).reduce(boundOfSum, "exact");
+  const bound = totals.map((t) => t.bound).reduce(boundOfSum, "point");
   const isRanged = totals.some((t) => t.ranged.length > 0) && totals.every((t) => t.bound !== "unknown");
   const hasLimits = totals.some((t) => t.below.length > 0);
   return { bound: isRanged ? boundOfEnds(value, sumOf(totals.map((t) => t.ends)), hasLimits) : bound, value };

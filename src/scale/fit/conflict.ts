@@ -1,25 +1,25 @@
 import { showPercent } from "../../measure/showFigure.ts";
 import { type Exact, equals, fraction, ONE, ZERO } from "../../number/exact.ts";
 import { isExact, type Side, withEnds } from "../engine/constraints.ts";
-import type { Range } from "../engine/halfToDouble.ts";
+import type { FactorRange } from "../engine/halfToDouble.ts";
 import { BASE, baseOfMover, type Mover } from "../engine/model.ts";
-import { isSame, openEnd, type RangeEnd, type Standing } from "../engine/open.ts";
+import { type InTheWay, isSame, openEnd, type RangeEnd } from "../engine/open.ts";
 import { type Layout, layOut, solve, stopped } from "../engine/programme.ts";
 import type { Problem } from "../engine/task.ts";
 import { conflict as conflictingRows } from "../solve/conflict.ts";
 import type { Holding, Infeasible } from "../solve/programme.ts";
-import { askedText, factorText, gramsText, type Rounding, subjectName, timesText } from "./words.ts";
+import { askedText, type FigureRounding, factorText, gramsText, subjectName, timesText } from "./words.ts";
 
 /**
  * An irreducible set that cannot stand together: leave out any one, and the others can. Where firm
  * demands and bounds cannot hold by themselves the set is of those alone.
  */
-export function standingTogether(problem: Problem, pivots: number | undefined): Standing[] {
+export function standingTogether(problem: Problem, pivots: number | undefined): InTheWay[] {
   const firm = { ...problem, constraints: problem.constraints.filter(({ soft }) => !soft) };
   return among(firm, pivots) ?? among(problem, pivots) ?? [];
 }
 
-function among({ model, constraints }: Problem, pivots: number | undefined): Standing[] | undefined {
+function among({ model, constraints }: Problem, pivots: number | undefined): InTheWay[] | undefined {
   const layout = layOut(model, constraints, false);
   const yielding = layout.rows.flatMap(({ of }, i) => (of === "constraint" ? [i] : []));
   const found = conflictingRows(layout.programme, yielding, { pivots });
@@ -69,19 +69,19 @@ function neededEnds(
   return named;
 }
 
-function isAmong(all: readonly Standing[], one: Standing): boolean {
+function isAmong(all: readonly InTheWay[], one: InTheWay): boolean {
   return all.some((each) => isSame(each, one));
 }
 
 /** What a proof rests on, demands first. */
-function readProof(layout: Layout, { certificate }: Infeasible): Standing[] {
+function readProof(layout: Layout, { certificate }: Infeasible): InTheWay[] {
   const holdings = [...certificate].sort(
     (a, b) => Number(a.on === "variable") - Number(b.on === "variable") || a.index - b.index,
   );
   return distinct(holdings.flatMap((holding) => readHolding(layout, holding)));
 }
 
-function readHolding(layout: Layout, { on, index, end }: Holding): Standing[] {
+function readHolding(layout: Layout, { on, index, end }: Holding): InTheWay[] {
   const { movers, common } = layout.model;
   if (on === "row") {
     const { of, place = 0 } = layout.rows[index] ?? {};
@@ -106,24 +106,24 @@ function readHolding(layout: Layout, { on, index, end }: Holding): Standing[] {
 }
 
 /** Which end of `1 + rise − fall` a bound of the pair is; a rise or fall of nothing is no end. */
-function sideOf({ least, most }: Range, isRise: boolean, end: "lower" | "upper"): Side | undefined {
+function sideOf({ least, most }: FactorRange, isRise: boolean, end: "lower" | "upper"): Side | undefined {
   if (end === "upper") return isRise ? "most" : "least";
   if (isRise) return least.n > least.d ? "least" : undefined;
   return most && most.n < most.d ? "most" : undefined;
 }
 
-function overTurned({ least, most }: Range): Range {
-  const turn = ({ n, d }: Range["least"]): Range["least"] => fraction(d, n);
+function overTurned({ least, most }: FactorRange): FactorRange {
+  const turn = ({ n, d }: FactorRange["least"]): FactorRange["least"] => fraction(d, n);
   return { least: most ? turn(most) : ZERO, most: turn(least) };
 }
 
 /** A range's two variables may both be named. */
-function distinct(all: readonly Standing[]): Standing[] {
+function distinct(all: readonly InTheWay[]): InTheWay[] {
   return all.filter((each, i) => !isAmong(all.slice(0, i), each));
 }
 
 /** In the cook's words: `protein at least 60 g`, `tofu at most 150 g a portion`. */
-export function standingText(standing: Standing): string {
+export function standingText(standing: InTheWay): string {
   const { side } = standing;
   if (standing.on === "common") {
     return `the whole dish at ${side} ${factorText(standing.bound)} times the recipe`;
@@ -149,7 +149,11 @@ export function standingText(standing: Standing): string {
 }
 
 /** What a mover may be or is: of a sheet, so many times the common factor. */
-export function proportionText({ kind }: Pick<Mover, "kind">, ratio: Exact, rounding?: Rounding): string {
+export function proportionText(
+  { kind }: Pick<Mover, "kind">,
+  ratio: Exact,
+  rounding?: FigureRounding,
+): string {
   if (kind !== "dish") return timesText(ratio, rounding);
   return equals(ratio, ONE) ? "the common factor" : `${factorText(ratio, rounding)} times the common factor`;
 }

@@ -18,7 +18,7 @@ import { figure, hinting } from "../../measure/figure.ts";
 import { readShare } from "../../measure/share.ts";
 import { fault, quote } from "../../number/error.ts";
 import { type Exact, exact, type Value } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { Demand, EnergyShareOf, Quantity } from "../demand.ts";
 import { countedIn } from "../engine/highEnds.ts";
 import type { ReadDemand, Subject } from "../engine/readDemand.ts";
@@ -141,7 +141,7 @@ function endsOf(
     const refuseHere: Refuse = (message, hint) => refuse(message, hint, [field]);
     return attemptAt(refuseHere, [], () => amountOf(value, subject));
   });
-  if (least && most && compare(least, most) > 0)
+  if (least && most && compareRatios(least, most) > 0)
     refuse(`least ${quote(read.least)} is above most ${quote(read.most)}`, "swap them", ["most"]);
   return exactly ? { least: exactly, most: exactly } : { least: least && unlessNothing(least), most };
 }
@@ -182,6 +182,6 @@ function quantityRank(of: Quantity): number {
 }
 
 function compareEnds(a: Exact | undefined, b: Exact | undefined): number {
-  if (a && b) return compare(a, b);
+  if (a && b) return compareRatios(a, b);
   return a === b ? 0 : a ? 1 : -1;
 }

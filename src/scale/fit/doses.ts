@@ -1,5 +1,5 @@
 import { type Exact, fraction, sum, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { linesByName } from "../engine/constraints.ts";
 import { DOSE, type LineAt, type Model } from "../engine/model.ts";
 import type { ReadDemand } from "../engine/readDemand.ts";
@@ -26,8 +26,8 @@ export function dosedOver({ asked }: Task, model: Model): DosedOver[] {
         brings: fraction(brought.value.lines[at.dish]?.[at.line] ?? 0n, brought.value.scale),
       }))
       .filter(({ brings }) => brings.n > 0n)
-      .sort((a, b) => compare(b.brings, a.brings));
-    return compare(sum(lines.map(({ brings }) => brings)), most) > 0
+      .sort((a, b) => compareRatios(b.brings, a.brings));
+    return compareRatios(sum(lines.map(({ brings }) => brings)), most) > 0
       ? [{ demand, lines, isHigh: brought.isHigh }]
       : [];
   });
@@ -37,7 +37,7 @@ export function dosedOver({ asked }: Task, model: Model): DosedOver[] {
 export function dosedOverText({ demand, lines, isHigh }: DosedOver): string {
   const { subject, firm } = demand;
   const most = demand.most ?? ZERO;
-  const alone = lines.find(({ brings }) => compare(brings, most) > 0);
+  const alone = lines.find(({ brings }) => compareRatios(brings, most) > 0);
   const names = alone ? [alone.name] : lines.map(({ name }) => name);
   const brings = alone?.brings ?? sum(lines.map((line) => line.brings));
   const verb = isHigh ? "can bring" : alone ? "brings" : "bring";

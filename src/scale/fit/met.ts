@@ -7,7 +7,7 @@ import { totalDeparture } from "../engine/task.ts";
 import type { ScaleNote } from "../move.ts";
 import { type Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { bindingOf, type FitBinding } from "./binding.ts";
-import { byName, namesOf, type Sheets } from "./sheets.ts";
+import { dishNames, type Sheets, sheetsByName } from "./sheets.ts";
 
 /** Every demand is met, with the least departure. What is costly to tell is worked out when asked for. */
 export abstract class Met extends Result {
@@ -91,10 +91,10 @@ export class FitMetTogether extends Met {
   /** @internal */
   constructor(solved: SolvedMet) {
     super(solved);
-    this.#names = namesOf(solved.task);
+    this.#names = dishNames(solved.task);
   }
 
   get sheets(): Sheets {
-    return byName(this.#names, this.fitted());
+    return sheetsByName(this.#names, this.fitted());
   }
 }

@@ -3,9 +3,9 @@ import { Result } from "../../number/result.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Demand } from "../demand.ts";
 import type { Side } from "../engine/constraints.ts";
-import type { Standing } from "../engine/open.ts";
+import type { InTheWay } from "../engine/open.ts";
 import type { SolvedMissed } from "../engine/solveTask.ts";
-import { type Problem, problemOf, type Task } from "../engine/task.ts";
+import { type Problem, type Task, taskProblem } from "../engine/task.ts";
 import type { ScaleNote } from "../move.ts";
 import { type Advice, adviceFor } from "../waysOut/advice.ts";
 import type { FitSuggestion } from "../waysOut/suggestion.ts";
@@ -13,7 +13,7 @@ import { eachAlone, type FitAlone } from "./alone.ts";
 import { type Answer, type FitFactor, type FitOutcome, type NotProven, notProvenOf } from "./answer.ts";
 import { moverText, standingText, standingTogether } from "./conflict.ts";
 import { type DosedOver, dosedOver, dosedOverText } from "./doses.ts";
-import { byName, namesOf, type Sheets } from "./sheets.ts";
+import { dishNames, type Sheets, sheetsByName } from "./sheets.ts";
 import { listText } from "./words.ts";
 
 /** How many of a conflict's members a sentence names. */
@@ -25,7 +25,7 @@ export abstract class Missed extends Result {
   readonly #task: Task;
   readonly #problem: Problem;
   readonly #nearest: () => Answer | undefined;
-  #standing: readonly Standing[] | undefined;
+  #standing: readonly InTheWay[] | undefined;
   #advice: Advice | undefined;
   #doses: readonly DosedOver[] | undefined;
   #opened: Problem | undefined;
@@ -76,7 +76,7 @@ export abstract class Missed extends Result {
     });
   }
 
-  #standings(): readonly Standing[] {
+  #standings(): readonly InTheWay[] {
     this.#standing ??= standingTogether(this.#opening(), this.#task.pivots);
     return this.#standing;
   }
@@ -93,7 +93,7 @@ export abstract class Missed extends Result {
   }
 
   #withDoses(lines: DosedOver["lines"]): Problem {
-    return lines.length === 0 ? this.#problem : problemOf(this.#task, { lines, within: "any" });
+    return lines.length === 0 ? this.#problem : taskProblem(this.#task, { lines, within: "any" });
   }
 
   /**
@@ -189,12 +189,12 @@ export class FitOutOfReachTogether extends Missed {
   /** @internal */
   constructor(solved: SolvedMissed) {
     super(solved);
-    this.#names = namesOf(solved.task);
+    this.#names = dishNames(solved.task);
   }
 
   /** The sheets that miss least; nothing where even the firm demands and bounds cannot hold. */
   get nearest(): Sheets | undefined {
     const sheets = this.nearestSheets();
-    return sheets.length === 0 ? undefined : byName(this.#names, sheets);
+    return sheets.length === 0 ? undefined : sheetsByName(this.#names, sheets);
   }
 }

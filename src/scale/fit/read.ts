@@ -6,12 +6,12 @@ import type { EnergySystem } from "../../food/energy.ts";
 import { collect, type Fault, type Path, quote, throwIfAny } from "../../number/error.ts";
 import { fraction, type Value } from "../../number/exact.ts";
 import { didYouMean } from "../../number/near.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { compareText } from "../../number/text.ts";
 import { type EnergyBy, energyBy, energySystem, type NamedSystem } from "../../sheet/energy.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { askedOf } from "../engine/brought.ts";
-import type { Range } from "../engine/halfToDouble.ts";
+import type { FactorRange } from "../engine/halfToDouble.ts";
 import { type Dish, modelOf, type Ranges } from "../engine/model.ts";
 import type { ReadDemand } from "../engine/readDemand.ts";
 import type { Task } from "../engine/task.ts";
@@ -45,32 +45,32 @@ export interface FitOptions {
 }
 
 /** The options of a fit, read for the sheets that they speak of. */
-export interface ReadOptions extends Omit<Task, "dishes" | "asked"> {
+export interface FitAsRead extends Omit<Task, "dishes" | "asked"> {
   readonly system: EnergySystem;
 }
 
 /** Reads what a fit is handed, all faults at once. */
 export function readTask(given: unknown, asked: unknown, told: FitOptions): Task {
   const faults: Fault[] = [];
-  const dishes = readInto(faults, dishesSchema(), given, "fit-malformed") ?? [];
+  const dishes = readInto(faults, sheetsSchema(), given, "fit-malformed") ?? [];
   const demands = readInto(faults, demandsSchema(), asked, "demand-malformed") ?? [];
   const read = readFar(faults, fitHow(), told, "fit-malformed", ["how"]) ?? {};
   const how = collect(faults, ["how"], () => howFor(dishes, read));
   throwIfAny(faults);
-  return taskOf(dishes, demands, how as ReadOptions);
+  return taskOf(dishes, demands, how as FitAsRead);
 }
 
 /** Gives what was read as a task to solve. */
 export function taskOf(
   dishes: readonly Dish[],
   demands: readonly ReadDemand[],
-  { system, ...how }: ReadOptions,
+  { system, ...how }: FitAsRead,
 ): Task {
   return { ...how, dishes, asked: askedOf(dishes, demands, system) };
 }
 
 /** The options of a fit for these sheets. Throws `fit-malformed` where they name what is not there. */
-export function howFor(dishes: readonly Dish[], read: FitFields): ReadOptions {
+export function howFor(dishes: readonly Dish[], read: FitFields): FitAsRead {
   const faults: Fault[] = [];
   const ranges = rangesOf(read, dishes, (path, message, hint) => {
     faults.push({ code: "fit-malformed", path, message, hint });
@@ -81,7 +81,7 @@ export function howFor(dishes: readonly Dish[], read: FitFields): ReadOptions {
 }
 
 /** The schema of sheets as handed in: one, or several by name; read in the order of their names. */
-export const dishesSchema: () => Schema<readonly Dish[]> = /* @__PURE__ */ once(() => {
+export const sheetsSchema: () => Schema<readonly Dish[]> = /* @__PURE__ */ once(() => {
   const one = thing("a sheet", isSheet);
   const alone = andThen(one, (sheet): readonly Dish[] => [{ name: undefined, sheet }]);
   const several = andThen(byName(one), (sheets, refuse): readonly Dish[] => {
@@ -101,8 +101,8 @@ function isSheet(given: unknown): given is Sheet {
 
 /** Options of a fit as they are read, before the sheets are known. */
 export interface FitFields {
-  readonly common?: Partial<Range>;
-  readonly parts?: { readonly [name: string]: Partial<Range> };
+  readonly common?: Partial<FactorRange>;
+  readonly parts?: { readonly [name: string]: Partial<FactorRange> };
   readonly base?: string;
   readonly system?: NamedSystem;
   readonly pivots?: number;
@@ -128,12 +128,15 @@ export const fitHow: () => Schema<FitFields> = /* @__PURE__ */ once(() =>
 );
 
 /** Only the ends that are given. */
-function range(): Schema<Partial<Range>> {
+function range(): Schema<Partial<FactorRange>> {
   return andThen(
-    fields<Partial<Range>>({ least: optional(number({ from: 0 })), most: optional(number({ from: 0 })) }),
+    fields<Partial<FactorRange>>({
+      least: optional(number({ from: 0 })),
+      most: optional(number({ from: 0 })),
+    }),
     ({ least, most }, refuse) => {
       if (most?.n === 0n) refuse("a most of 0 leaves nothing", "give a most above 0", ["most"]);
-      if (least && most && compare(least, most) > 0)
+      if (least && most && compareRatios(least, most) > 0)
         refuse(`least ${quote(least)} is above most ${quote(most)}`, "swap them", ["most"]);
       return { ...(least && { least }), ...(most && { most }) };
     },
@@ -166,4 +169,4 @@ function rangesOf(
   return { ...plain, parts: new Map(told) };
 }
 
-const USUAL: Range = { least: /* @__PURE__ */ fraction(1n, 10n), most: /* @__PURE__ */ fraction(10n) };
+const USUAL: FactorRange = { least: /* @__PURE__ */ fraction(1n, 10n), most: /* @__PURE__ */ fraction(10n) };

@@ -7,11 +7,11 @@ export interface Sheets {
 }
 
 /** The names of a task's dishes, in their order. */
-export function namesOf({ dishes }: Task): string[] {
+export function dishNames({ dishes }: Task): string[] {
   return dishes.map(({ name }) => name ?? "");
 }
 
 /** Sheets under their names; none where there is none for a name. */
-export function byName(names: readonly string[], sheets: readonly Sheet[]): Sheets {
+export function sheetsByName(names: readonly string[], sheets: readonly Sheet[]): Sheets {
   return Object.fromEntries(names.flatMap((name, d) => (sheets[d] ? [[name, sheets[d]]] : [])));
 }

@@ -1,14 +1,14 @@
 import { showFigure, showPercent } from "../../measure/showFigure.ts";
 import { type Exact, equals, fraction, minus, ONE, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { Bound } from "../../sheet/tally.ts";
 import type { EnergyShareOf } from "../demand.ts";
 import type { ReadDemand, Subject } from "../engine/readDemand.ts";
-import { nameOf, unitOf } from "../linear.ts";
+import { quantityName, unitOf } from "../linear.ts";
 
 /** How a cook would say it. Figures are rounded so that what is shown still holds. */
 
-export type Rounding = "nearest" | "down" | "up";
+export type FigureRounding = "nearest" | "down" | "up";
 
 const SHARES: { readonly [S in EnergyShareOf]: string } = {
   protein: "protein",
@@ -27,13 +27,13 @@ export function subjectUnit(subject: Subject): string {
 
 /** What a subject is called: `protein`, `energy from fat`, `sodium to potassium`. */
 export function subjectName(subject: Subject): string {
-  if (subject.kind === "amount") return nameOf(subject.of);
+  if (subject.kind === "amount") return quantityName(subject.of);
   if (subject.kind === "share") return `energy from ${SHARES[subject.of]}`;
-  return subject.of.map(nameOf).join(" to ");
+  return subject.of.map(quantityName).join(" to ");
 }
 
 /** A figure of a subject: `60 g`, `35%`, `4`. */
-export function subjectFigure(subject: Subject, f: Exact, rounding: Rounding = "nearest"): string {
+export function subjectFigure(subject: Subject, f: Exact, rounding: FigureRounding = "nearest"): string {
   if (subject.kind === "share") return showPercent(f, { significant: 3, rounding });
   const unit = subjectUnit(subject);
   return showFigure(f, { significant: 4, rounding, ...(unit !== "" && { unit }) });
@@ -52,7 +52,7 @@ export function pointsText(f: Exact): string {
 
 /** A figure with what is known of it: `at least 4.1 mg`, `25.7% of what is known`, `785 µg by middle figures`. */
 export function boundText(figure: string, bound: Bound): string {
-  if (bound === "exact") return figure;
+  if (bound === "point") return figure;
   if (bound === "between") return `${figure} by middle figures`;
   return bound === "unknown" ? `${figure} of what is known` : `${bound.replace("-", " ")} ${figure}`;
 }
@@ -76,17 +76,17 @@ export function demandText(demand: ReadDemand): string {
 }
 
 /** Grams of a line: `212 g`. */
-export function gramsText(f: Exact, rounding: Rounding = "nearest"): string {
+export function gramsText(f: Exact, rounding: FigureRounding = "nearest"): string {
   return showFigure(f, { unit: "g", rounding });
 }
 
 /** A factor or a ratio, bare: `1.45`. */
-export function factorText(f: Exact, rounding: Rounding = "nearest"): string {
+export function factorText(f: Exact, rounding: FigureRounding = "nearest"): string {
   return showFigure(f, { rounding });
 }
 
 /** A ratio in words: `twice the recipe's proportion`, `1.45 times the recipe's proportion`. */
-export function timesText(ratio: Exact, rounding: Rounding = "nearest"): string {
+export function timesText(ratio: Exact, rounding: FigureRounding = "nearest"): string {
   const proportion = "the recipe's proportion";
   if (equals(ratio, ONE)) return proportion;
   if (equals(ratio, fraction(1n, 2n))) return `half ${proportion}`;
@@ -98,7 +98,7 @@ export function timesText(ratio: Exact, rounding: Rounding = "nearest"): string 
 export function departureText(ratio: Exact): string {
   const departure = minus(ratio, ONE);
   if (departure.n === 0n) return "as written";
-  return `${compare(ratio, ONE) > 0 ? "+" : ""}${showPercent(departure, { significant: 3 })}`;
+  return `${compareRatios(ratio, ONE) > 0 ? "+" : ""}${showPercent(departure, { significant: 3 })}`;
 }
 
 /** `a`, `a and b`, `a, b and c`. */

@@ -11,7 +11,7 @@ import {
   over,
   ZERO,
 } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { type Dish, nameIn } from "../engine/model.ts";
@@ -26,7 +26,7 @@ export interface Offer {
 }
 
 /** Why a line was left as it stands. */
-export type Kept = "per-portion" | "nothing" | "as-written" | "not-measurable" | "out-of-bounds";
+export type KeptReason = "per-portion" | "nothing" | "as-written" | "not-measurable" | "out-of-bounds";
 
 /** What one line may become. A line that is not rounded has no offers, and says why. */
 export interface LineOffers {
@@ -37,7 +37,7 @@ export interface LineOffers {
   /** Edible portion, the batch's. */
   readonly grams: Exact;
   readonly offers: readonly Offer[];
-  readonly kept: Kept | undefined;
+  readonly kept: KeptReason | undefined;
   /** Whether the kitchen can measure it: what it becomes, or what it stays. */
   readonly measurable: boolean;
   /** How it is divided, where its food or nested recipe says so and it is counted. */
@@ -47,7 +47,7 @@ export interface LineOffers {
 /** Gives what a cook takes who rounds a line alone: the nearest amount, the smaller of two as near. */
 export function nearestOffer({ grams, offers }: LineOffers): Offer | undefined {
   const off = (offer: Offer): Exact => absolute(minus(offer.grams, grams));
-  return [...offers].sort((a, b) => compare(off(a), off(b)) || compare(a.grams, b.grams))[0];
+  return [...offers].sort((a, b) => compareRatios(off(a), off(b)) || compareRatios(a.grams, b.grams))[0];
 }
 
 /** What offers are made from: the lines, and with what they are measured. */
@@ -67,7 +67,7 @@ function offersFor(task: OfferTask, dish: Dish, d: number, i: number): LineOffer
   const division = divisionOf(line, exact);
   const base = { dish: d, line: i, name, exact, grams, division };
   const how = howFor(dish.sheet, division);
-  const stays = (kept: Kept): LineOffers => {
+  const stays = (kept: KeptReason): LineOffers => {
     return { ...base, offers: [], kept, measurable: isMeasurable(task, how, exact) };
   };
   if (isZero(grams)) return stays("nothing");
@@ -119,6 +119,6 @@ function withinBounds(s: Sheet, line: PlanLine, exact: Exact, offers: readonly O
   const high = line.most && greatest(line.most, now);
   return offers.filter(({ grams }) => {
     const portion = over(grams, portions);
-    return !(low && compare(portion, low) < 0) && !(high && compare(portion, high) > 0);
+    return !(low && compareRatios(portion, low) < 0) && !(high && compareRatios(portion, high) > 0);
   });
 }

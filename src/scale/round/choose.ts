@@ -1,18 +1,18 @@
 import { type Exact, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { AmountDemand, AmountsProblem, Choice } from "../solve/amounts.ts";
 import { chooseAmounts } from "../solve/choose.ts";
-import { stated, tablesOf } from "../solve/tables.ts";
+import { choiceTables, statedChoice } from "../solve/tables.ts";
 import { type LineOffers, lineOffers, nearestOffer, type Offer } from "./candidates.ts";
-import { endsOf, movingIn, problemOf, standing } from "./problem.ts";
+import { demandEnds, movingIn, problemOf, standing } from "./problem.ts";
 import type { RoundTask } from "./read.ts";
 
 /** One offer for each line that is rounded. */
-export type Chosen = ReadonlyMap<LineOffers, Offer>;
+export type ChosenOffers = ReadonlyMap<LineOffers, Offer>;
 
 /** A choice with what each line became, and whether every limit holds. */
-export interface Rounding extends Choice {
-  readonly offers: Chosen;
+export interface RoundingChoice extends Choice {
+  readonly offers: ChosenOffers;
   readonly limitsHold: boolean;
 }
 
@@ -21,9 +21,9 @@ export interface FoundRounding {
   readonly task: RoundTask;
   readonly lines: readonly LineOffers[];
   readonly problem: AmountsProblem;
-  readonly lineByLine: Rounding;
+  readonly lineByLine: RoundingChoice;
   /** The best found; nothing where none keeps the limits. */
-  readonly best: Rounding | undefined;
+  readonly best: RoundingChoice | undefined;
   readonly status: "met" | "nearest" | "stopped" | "out-of-reach";
   /** Where the search stopped: what nothing betters. */
   readonly bound: { readonly excess: Exact; readonly drift: Exact } | undefined;
@@ -33,8 +33,8 @@ export interface FoundRounding {
 export function findRounding(task: RoundTask): FoundRounding {
   const lines = lineOffers(task);
   const moving = movingIn(lines);
-  const problem = problemOf(endsOf(standing(task, lines), task.tolerance), lines);
-  const lineByLine = roundingOf(stated(tablesOf(problem), nearestEach(moving)), problem, moving);
+  const problem = problemOf(demandEnds(standing(task, lines), task.tolerance), lines);
+  const lineByLine = roundingOf(statedChoice(choiceTables(problem), nearestEach(moving)), problem, moving);
   const found = chooseAmounts(problem, { nodes: task.nodes });
   const shared = { task, lines, problem, lineByLine, nodes: found.nodes };
   if (found.status === "infeasible")
@@ -54,7 +54,11 @@ function nearestEach(moving: readonly LineOffers[]): number[] {
   return moving.map((line) => line.offers.indexOf(nearestOffer(line) as Offer));
 }
 
-function roundingOf(choice: Choice, { demands }: AmountsProblem, moving: readonly LineOffers[]): Rounding {
+function roundingOf(
+  choice: Choice,
+  { demands }: AmountsProblem,
+  moving: readonly LineOffers[],
+): RoundingChoice {
   const offers = new Map(
     moving.flatMap((line, i) => {
       const offer = line.offers[choice.chosen[i] ?? 0];
@@ -66,15 +70,15 @@ function roundingOf(choice: Choice, { demands }: AmountsProblem, moving: readonl
 }
 
 function holds({ lower, upper }: AmountDemand, total: Exact): boolean {
-  return !(lower && compare(total, lower) < 0) && !(upper && compare(total, upper) > 0);
+  return !(lower && compareRatios(total, lower) < 0) && !(upper && compareRatios(total, upper) > 0);
 }
 
 function isBetter(a: Choice, b: Choice): boolean {
-  return (compare(a.excess, b.excess) || compare(a.drift, b.drift)) < 0;
+  return (compareRatios(a.excess, b.excess) || compareRatios(a.drift, b.drift)) < 0;
 }
 
 /** The choice that breaks the limits least, for what is out of reach; a limit's excess counts as a share of it. */
-export function leastBroken({ problem, lines, task }: FoundRounding): Rounding | undefined {
+export function leastBroken({ problem, lines, task }: FoundRounding): RoundingChoice | undefined {
   const limits = problem.demands.filter(({ firm }) => firm).map((demand) => ({ ...demand, firm: false }));
   const eased = { ...problem, demands: limits };
   const found = chooseAmounts(eased, { nodes: task.nodes });

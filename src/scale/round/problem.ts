@@ -11,11 +11,11 @@ import {
   ZERO,
 } from "../../number/exact.ts";
 import { compareText } from "../../number/text.ts";
-import type { Asked } from "../engine/brought.ts";
+import type { AskedDemand } from "../engine/brought.ts";
 import type { ByLine } from "../engine/model.ts";
 import type { AmountDemand, AmountsProblem, QuantitySum } from "../solve/amounts.ts";
 import type { LineOffers } from "./candidates.ts";
-import { type Figures, heldBefore, slackOf } from "./heldBefore.ts";
+import { heldBefore, type SubjectFigures, slackOf } from "./heldBefore.ts";
 import type { RoundTask } from "./read.ts";
 
 /** The lines that are rounded, by name, so that what comes out does not mind the recipe's order. */
@@ -24,7 +24,7 @@ export function movingIn(lines: readonly LineOffers[]): LineOffers[] {
 }
 
 /** The demands that rounding is held to: firm ones, and of the others the ends that the amounts held before. */
-export function standing({ asked, tolerance }: RoundTask, lines: readonly LineOffers[]): Asked[] {
+export function standing({ asked, tolerance }: RoundTask, lines: readonly LineOffers[]): AskedDemand[] {
   return asked.map(({ demand, brought }) => {
     const before = figuresAt(brought, lines, () => ONE);
     return { demand: heldBefore(demand, tolerance, before), brought };
@@ -33,7 +33,7 @@ export function standing({ asked, tolerance }: RoundTask, lines: readonly LineOf
 
 /** One end that a choice of amounts is held to. */
 export interface HeldEnd {
-  readonly brought: Pick<Asked["brought"], "value" | "per">;
+  readonly brought: Pick<AskedDemand["brought"], "value" | "per">;
   readonly side: "least" | "most";
   /** For one portion, with the tolerance in it: an amount, a share or a ratio. */
   readonly end: Exact;
@@ -42,11 +42,11 @@ export interface HeldEnd {
   /** A limit, which never yields. */
   readonly firm: boolean;
   /** What counts beside the lines, for one portion, and stays as it is. */
-  readonly beside?: Figures;
+  readonly beside?: SubjectFigures;
 }
 
 /** The ends of demands: a firm one is a limit and never yields; another may be off by the tolerance. */
-export function endsOf(asked: readonly Asked[], tolerance: Exact): HeldEnd[] {
+export function demandEnds(asked: readonly AskedDemand[], tolerance: Exact): HeldEnd[] {
   return asked.flatMap(({ demand, brought }): HeldEnd[] => {
     const { least, most, firm } = demand;
     const slack = slackOf(demand, tolerance);
@@ -122,7 +122,7 @@ function rowOf(held: HeldEnd, lines: readonly LineOffers[], moving: readonly Lin
   }
 }
 
-const NOTHING: Figures = { value: ZERO, per: ZERO };
+const NOTHING: SubjectFigures = { value: ZERO, per: ZERO };
 
 /** What a line brings to one portion, as the sheet stands. */
 function contribution({ lines, scale }: ByLine, { dish, line }: LineOffers): Exact {
@@ -131,10 +131,10 @@ function contribution({ lines, scale }: ByLine, { dish, line }: LineOffers): Exa
 
 /** What a demand's subject comes to, `value / per`, each line multiplied by a factor. */
 export function figuresAt(
-  { value, per }: Asked["brought"],
+  { value, per }: AskedDemand["brought"],
   lines: readonly LineOffers[],
   factorOf: (line: LineOffers) => Exact,
-): Figures {
+): SubjectFigures {
   const all = (of: ByLine): Exact => sum(lines.map((line) => times(contribution(of, line), factorOf(line))));
   return { value: all(value), per: per ? all(per) : ONE };
 }

@@ -8,11 +8,11 @@ import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
 import type { Exact, Value } from "../../number/exact.ts";
 import { type EnergyBy, energyBy, energySystem, type NamedSystem } from "../../sheet/energy.ts";
 import type { Demand } from "../demand.ts";
-import { type Asked, askedOf } from "../engine/brought.ts";
+import { type AskedDemand, askedOf } from "../engine/brought.ts";
 import type { Dish } from "../engine/model.ts";
 import type { ReadDemand } from "../engine/readDemand.ts";
 import { demandsSchema } from "../fit/demands.ts";
-import { dishesSchema } from "../fit/read.ts";
+import { sheetsSchema } from "../fit/read.ts";
 import { readWishes, type Wish, wishesSchema } from "./wish.ts";
 
 /** Options of {@link roundToKitchen}. */
@@ -40,7 +40,7 @@ export interface RoundTask {
   /** In the order of their names. */
   readonly dishes: readonly Dish[];
   readonly kitchen: Kitchen;
-  readonly asked: readonly Asked[];
+  readonly asked: readonly AskedDemand[];
   readonly tolerance: Exact;
   /** By line name. */
   readonly wishes: ReadonlyMap<string, Wish>;
@@ -54,7 +54,7 @@ const MOST_NODES = 1_000_000_000;
 /** Reads all that a rounding is handed. Throws every fault at once. */
 export function readRounding(given: unknown, place: unknown, how: unknown): RoundTask {
   const faults: Fault[] = [];
-  const dishes = readInto(faults, dishesSchema(), given, "fit-malformed") ?? [];
+  const dishes = readInto(faults, sheetsSchema(), given, "fit-malformed") ?? [];
   const kitchen = collect(faults, ["kitchen"], () => readKitchen(place));
   const {
     demands = [],

@@ -6,9 +6,9 @@ import type { Demand } from "../demand.ts";
 import { missOf } from "../fit/answer.ts";
 import { boundAt } from "../fit/bound.ts";
 import { demandText, subjectUnit } from "../fit/words.ts";
-import type { Kept, LineOffers } from "./candidates.ts";
-import type { Chosen, FoundRounding, Rounding } from "./choose.ts";
-import { type Figures, holdsWithin, slackOf } from "./heldBefore.ts";
+import type { KeptReason, LineOffers } from "./candidates.ts";
+import type { ChosenOffers, FoundRounding, RoundingChoice } from "./choose.ts";
+import { holdsWithin, type SubjectFigures, slackOf } from "./heldBefore.ts";
 import { figuresAt } from "./problem.ts";
 
 /** What became of one line of the batch. */
@@ -24,7 +24,7 @@ export interface RoundedLine {
   /** How far its ratio to the others drifted: what it is over what it was times the common factor, less 1. */
   readonly drift: Exact;
   /** Why it was left as it stood, where it was. */
-  readonly kept: Kept | undefined;
+  readonly kept: KeptReason | undefined;
   /** Whether the kitchen can measure `after`. */
   readonly measurable: boolean;
 }
@@ -62,7 +62,7 @@ export interface Drift {
   readonly limitsHold: boolean;
 }
 
-export function driftOf({ drift, common, excess, limitsHold }: Rounding): Drift {
+export function driftOf({ drift, common, excess, limitsHold }: RoundingChoice): Drift {
   return {
     ratios: drift,
     common,
@@ -71,7 +71,7 @@ export function driftOf({ drift, common, excess, limitsHold }: Rounding): Drift 
   };
 }
 
-export function roundedLines({ lines, lineByLine }: FoundRounding, best: Rounding): RoundedLine[] {
+export function roundedLines({ lines, lineByLine }: FoundRounding, best: RoundingChoice): RoundedLine[] {
   return lines.map((line) => {
     const factor = factorOf(best.offers, line);
     const moved = minus(factor, ONE);
@@ -90,7 +90,7 @@ export function roundedLines({ lines, lineByLine }: FoundRounding, best: Roundin
 }
 
 /** What a line is multiplied by; one without an offer stays. */
-export function factorOf(offers: Chosen, line: LineOffers): Exact {
+export function factorOf(offers: ChosenOffers, line: LineOffers): Exact {
   const offer = offers.get(line);
   return offer ? over(offer.grams, line.grams) : ONE;
 }
@@ -98,13 +98,14 @@ export function factorOf(offers: Chosen, line: LineOffers): Exact {
 /** Every demand, in an order of their own. */
 export function roundedDemands(
   found: FoundRounding,
-  { offers }: Rounding,
+  { offers }: RoundingChoice,
   sheets: readonly Sheet[],
 ): RoundedDemand[] {
   const { task, lines, lineByLine } = found;
   return task.asked.map((asked) => {
     const { demand, brought } = asked;
-    const at = (choice: Chosen): Figures => figuresAt(brought, lines, (line) => factorOf(choice, line));
+    const at = (choice: ChosenOffers): SubjectFigures =>
+      figuresAt(brought, lines, (line) => factorOf(choice, line));
     const after = at(offers);
     const then = figuresAt(brought, lines, () => ONE);
     const before = quotientOf(then);
@@ -127,12 +128,12 @@ export function roundedDemands(
   });
 }
 
-function quotientOf({ value, per }: Figures): Exact | null {
+function quotientOf({ value, per }: SubjectFigures): Exact | null {
   return per.n === 0n ? null : over(value, per);
 }
 
 /** Whether every demand holds, targets within the tolerance. */
-export function allHold({ task, lines }: FoundRounding, { offers }: Rounding): boolean {
+export function allHold({ task, lines }: FoundRounding, { offers }: RoundingChoice): boolean {
   return task.asked.every(({ demand, brought }) => {
     const at = figuresAt(brought, lines, (line) => factorOf(offers, line));
     return holdsWithin(demand, slackOf(demand, task.tolerance), at);

@@ -6,7 +6,7 @@ import type { Sheet } from "../../sheet/sheet.ts";
 import { type NotProven, notesOf, notProvenOf } from "../fit/answer.ts";
 import type { Sheets } from "../fit/sheets.ts";
 import { moveLines, type ScaleNote } from "../move.ts";
-import { type FoundRounding, leastBroken, type Rounding } from "./choose.ts";
+import { type FoundRounding, leastBroken, type RoundingChoice } from "./choose.ts";
 import {
   allHold,
   type Drift,
@@ -45,11 +45,11 @@ abstract class Measured extends Result {
   /** Choices looked at. */
   readonly nodes: number;
   readonly #found: FoundRounding;
-  readonly #best: Rounding;
+  readonly #best: RoundingChoice;
   #sheets: readonly Sheet[] | undefined;
 
   /** @internal */
-  constructor(found: FoundRounding, best: Rounding) {
+  constructor(found: FoundRounding, best: RoundingChoice) {
     super();
     this.#found = found;
     this.#best = best;
@@ -178,7 +178,7 @@ export class RoundingOutOfReach extends Result {
 
 export type { Measured };
 
-function statusOf(found: FoundRounding, best: Rounding): Measured["status"] {
+function statusOf(found: FoundRounding, best: RoundingChoice): Measured["status"] {
   if (found.status === "stopped" || found.status === "out-of-reach") return "stopped";
   return allHold(found, best) ? "met" : "nearest";
 }

@@ -1,5 +1,5 @@
 import type { Exact } from "../../number/exact.ts";
-import type { Span } from "./programme.ts";
+import type { SolverInterval } from "./programme.ts";
 
 /**
  * Choosing one measurable amount for every line at once.
@@ -44,7 +44,7 @@ export interface QuantitySum {
 }
 
 /** `lower ≤ constant + Σ perUnit × quantity ≤ upper`, tolerance already in the ends. */
-export interface AmountDemand extends Span, QuantitySum {
+export interface AmountDemand extends SolverInterval, QuantitySum {
   /** A firm demand never yields. */
   readonly firm: boolean;
   /**

@@ -1,6 +1,6 @@
 import { type Exact, fraction, negate, ONE, sum, times, ZERO } from "../../number/exact.ts";
 import { basicValues, reducedCost, rowPrices, type WorkingBasis } from "./basis.ts";
-import type { Holding, Infeasible, Prices, Programme, Span, Unbounded } from "./programme.ts";
+import type { Holding, Infeasible, Prices, Programme, SolverInterval, Unbounded } from "./programme.ts";
 import { allValues, type Entering, shortfallCosts } from "./simplex.ts";
 import type { WholeObjective, WholeProgramme } from "./whole.ts";
 
@@ -71,7 +71,7 @@ export function crossed(programme: Programme, on: "row" | "variable", index: num
 function gap(programme: Programme, certificate: readonly Holding[]): Exact {
   return sum(
     certificate.map(({ on, index, end, weight }) => {
-      const span = (on === "row" ? programme.rows[index] : programme.variables[index]) as Span;
+      const span = (on === "row" ? programme.rows[index] : programme.variables[index]) as SolverInterval;
       const bound = span[end] as Exact;
       return times(weight, end === "lower" ? bound : negate(bound));
     }),

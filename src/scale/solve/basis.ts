@@ -1,5 +1,5 @@
 import type { Standing } from "./programme.ts";
-import type { Column, WholeProgramme } from "./whole.ts";
+import type { WholeColumn, WholeProgramme } from "./whole.ts";
 
 /**
  * A basis of a whole-number programme and its inverse, fraction-free: `inverse / determinant` is
@@ -51,10 +51,10 @@ export function restingValue(b: WorkingBasis, j: number): bigint {
 export function columnThroughBasis(b: WorkingBasis, j: number): bigint[] {
   const { n, columns } = b.whole;
   if (j >= n) return b.inverse.map((row) => -(row[j - n] as bigint));
-  return b.inverse.map((row) => entryOf(row, columns[j] as Column));
+  return b.inverse.map((row) => entryOf(row, columns[j] as WholeColumn));
 }
 
-function entryOf(row: readonly bigint[], { rows, values }: Column): bigint {
+function entryOf(row: readonly bigint[], { rows, values }: WholeColumn): bigint {
   let total = 0n;
   for (let k = 0; k < rows.length; k += 1) {
     const entry = row[rows[k] as number] as bigint;
@@ -76,7 +76,7 @@ function findValues(b: WorkingBasis): bigint[] {
     if (b.standing[j] === "basic") continue;
     const at = restingValue(b, j);
     if (at === 0n) continue;
-    const { rows, values } = columns[j] as Column;
+    const { rows, values } = columns[j] as WholeColumn;
     for (let k = 0; k < rows.length; k += 1) {
       const i = rows[k] as number;
       moved[i] = (moved[i] as bigint) - (values[k] as bigint) * at;
@@ -118,7 +118,7 @@ export function reducedCost(
   const { n, columns } = b.whole;
   let total = b.determinant * (costs[j] as bigint);
   if (j >= n) return total + (prices[j - n] as bigint);
-  const { rows, values } = columns[j] as Column;
+  const { rows, values } = columns[j] as WholeColumn;
   for (let k = 0; k < rows.length; k += 1)
     total -= (prices[rows[k] as number] as bigint) * (values[k] as bigint);
   return total;
@@ -192,7 +192,7 @@ export function takeUp(b: WorkingBasis, proposed: readonly Standing[], limit: nu
   const through = new Array<bigint>(m).fill(0n);
   for (let j = 0; j < n; j += 1) {
     if (proposed[j] !== "basic" || b.pivots >= limit) continue;
-    for (const p of leaving) through[p] = entryOf(b.inverse[p] as bigint[], columns[j] as Column);
+    for (const p of leaving) through[p] = entryOf(b.inverse[p] as bigint[], columns[j] as WholeColumn);
     const position = leaving.find((p) => (b.basic[p] as number) >= n && through[p] !== 0n);
     if (position === undefined) continue;
     pivotAmong(b, leaving, position, j, through, proposed[n + position] as Standing);
@@ -211,7 +211,7 @@ function followUp(b: WorkingBasis, leaving: readonly number[]): void {
   for (const p of leaving) {
     const j = b.basic[p] as number;
     if (j >= n) continue;
-    const { rows, values } = columns[j] as Column;
+    const { rows, values } = columns[j] as WholeColumn;
     const from = b.inverse[p] as bigint[];
     for (let k = 0; k < rows.length; k += 1) {
       const i = rows[k] as number;

@@ -12,7 +12,7 @@ import { leastDrift } from "./drift.ts";
 import { leastExcess } from "./excess.ts";
 import type { Ordering } from "./hunt.ts";
 import { ranked, smallest } from "./restriction.ts";
-import { costsAt, stated, type Tables, tablesOf } from "./tables.ts";
+import { choiceTables, costsAt, statedChoice, type Tables } from "./tables.ts";
 
 /**
  * Chooses one candidate for every line, proven best by what {@link AmountsProblem} asks, or says how
@@ -43,7 +43,7 @@ import { costsAt, stated, type Tables, tablesOf } from "./tables.ts";
 export function chooseAmounts(problem: AmountsProblem, effort: AmountsEffort = {}): Amounts {
   throwIfAny(faultsIn(problem));
   const limit = effort.nodes ?? DEFAULT_NODES;
-  const t = tablesOf(problem);
+  const t = choiceTables(problem);
   const ordering = orderingOf(t);
   // Half is kept back, so that what is not proven to exceed least still comes out with little drift.
   const first = leastExcess(t, ordering, Math.ceil(limit / 2));
@@ -54,7 +54,7 @@ export function chooseAmounts(problem: AmountsProblem, effort: AmountsEffort = {
   }
   const second = leastDrift(t, ordering, first.excess, first.chosen, limit - first.nodes);
   const nodes = first.nodes + second.nodes;
-  const best = stated(t, second.chosen);
+  const best = statedChoice(t, second.chosen);
   if (proven && second.bound === undefined)
     return { status: best.excess.n === 0n ? "met" : "nearest", ...best, nodes };
   // Whoever exceeds less is among those within this excess, so the bound on the drift holds for all.

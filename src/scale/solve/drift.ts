@@ -1,8 +1,8 @@
 import { type Exact, fraction } from "../../number/exact.ts";
 import { hunt, type Ordering } from "./hunt.ts";
-import { charge, type Rounded, rounded } from "./multipliers.ts";
+import { charge, rounded, type ShiftedRow } from "./multipliers.ts";
 import { largest, type Restriction, ranked, shiftFor, smallest } from "./restriction.ts";
-import { settle } from "./settle.ts";
+import { settleNearby } from "./settle.ts";
 import { type AtCommon, bestCommon, costsAt, type Tables, totalOf, windows } from "./tables.ts";
 
 /** The choice of least drift among those within an excess. */
@@ -32,7 +32,7 @@ export function leastDrift(
   let nodes = 0;
   for (const at of attempts(t, demands, best)) {
     if (isOver(at, best)) break;
-    const settled = settle(at.costs, demands, best.chosen);
+    const settled = settleNearby(at.costs, demands, best.chosen);
     if (demands.every((d) => totalOf(d.values, settled) <= d.limit))
       best = better(best, standingOf(t, settled, ties));
     if (isOver(at, best)) break;
@@ -127,7 +127,7 @@ function commons({ ratios, weights, one, problem }: Tables): bigint[] {
 }
 
 /** Costs and charges together; with a limit on the cost added to its own, a restriction. */
-function chargedBy(cost: Rounded, demands: readonly Rounded[], rates: Float64Array): Restriction {
+function chargedBy(cost: ShiftedRow, demands: readonly ShiftedRow[], rates: Float64Array): Restriction {
   const by = Array.from(rates, (rate) => BigInt(Math.round(rate * 2 ** Number(FINE))));
   const values = cost.values.map((line, i) =>
     line.map((c, k) =>

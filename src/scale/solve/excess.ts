@@ -1,10 +1,10 @@
 import { type Exact, fraction, negate, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import { type HuntEnd, hunt, type Ordering } from "./hunt.ts";
 import { minimise } from "./minimise.ts";
-import type { Programme, Row, Term } from "./programme.ts";
+import type { Programme, ProgrammeRow, ProgrammeTerm } from "./programme.ts";
 import { largest, type Restriction, smallest } from "./restriction.ts";
-import { settle } from "./settle.ts";
+import { settleNearby } from "./settle.ts";
 import { costsAt, excessOf, type Tables, totalOf, varies, type Window, windows } from "./tables.ts";
 
 /** The least worst excess, and a choice that has it. */
@@ -23,7 +23,7 @@ export interface LeastExcess {
  * as they are, a restriction that binds the demands together for the search.
  */
 export function leastExcess(t: Tables, ordering: Ordering, nodes: number): LeastExcess {
-  const start = settle(
+  const start = settleNearby(
     costsAt(t, t.one),
     windows(t.demands, ZERO),
     ordering.tries.map(([first = 0]) => first),
@@ -43,12 +43,12 @@ export function leastExcess(t: Tables, ordering: Ordering, nodes: number): Least
     hunt({ ...ordering, restrictions: first, nodes: left }, (choice) => {
       const excess = excessOf(t.demands, choice);
       best = { chosen: [...choice], excess };
-      if (again || compare(excess, bound.excess) <= 0) return "enough";
+      if (again || compareRatios(excess, bound.excess) <= 0) return "enough";
       return restrictions(excess, true).map((r) => r.limit);
     });
   let end = search(known ? restrictions(known.excess, true) : restrictions(most(t), false), nodes);
   let used = end.nodes;
-  while (end.end === "enough" && best && compare(best.excess, bound.excess) > 0) {
+  while (end.end === "enough" && best && compareRatios(best.excess, bound.excess) > 0) {
     end = search(restrictions(best.excess, true), nodes - used);
     used += end.nodes;
   }
@@ -93,14 +93,14 @@ function relaxed({ demands, problem }: Tables): Relaxed | undefined {
     count += candidates.length;
   }
   const one = fraction(1n);
-  const rows: Row[] = problem.lines.map(({ candidates }, i) => ({
+  const rows: ProgrammeRow[] = problem.lines.map(({ candidates }, i) => ({
     terms: candidates.map((_, k) => ({ variable: (offsets[i] as number) + k, coefficient: one })),
     lower: one,
     upper: one,
   }));
   const ends = windows(demands, ZERO);
   for (const { values, limit, gives } of ends) {
-    const terms: Term[] = [{ variable: 0, coefficient: fraction(-(gives?.most ?? 0n)) }];
+    const terms: ProgrammeTerm[] = [{ variable: 0, coefficient: fraction(-(gives?.most ?? 0n)) }];
     for (const [i, line] of values.entries()) {
       for (const [k, v] of line.entries())
         terms.push({ variable: (offsets[i] as number) + k, coefficient: fraction(v) });

@@ -1,11 +1,11 @@
 import type { Standing } from "./programme.ts";
-import type { Column, WholeProgramme } from "./whole.ts";
+import type { WholeColumn, WholeProgramme } from "./whole.ts";
 
 /**
  * A programme and a basis of it in doubles, every row and column scaled to a greatest entry of
  * about 1: the table that {@link propose} walks about in.
  */
-export interface Table {
+export interface FloatTable {
   readonly n: number;
   readonly m: number;
   /** Which variable heads each of the m rows (basic) and n columns (off the basis). */
@@ -29,7 +29,7 @@ export function tableOf(
   whole: WholeProgramme,
   standing: readonly Standing[],
   costs: readonly bigint[],
-): Table | undefined {
+): FloatTable | undefined {
   const { n, m } = whole;
   const rates = new Array<number>(m * n).fill(0);
   const rowSizes = fillRates(whole, rates);
@@ -48,7 +48,7 @@ export function tableOf(
   for (let p = 0; p < m; p += 1) heads[p] = n + p;
   for (let c = 0; c < n; c += 1) sides[c] = c;
   const values = new Array<number>(m).fill(0);
-  const t: Table = { n, m, heads, sides, standing: [...standing], lower, upper, rates, values, slopes };
+  const t: FloatTable = { n, m, heads, sides, standing: [...standing], lower, upper, rates, values, slopes };
   for (let c = 0; c < n; c += 1) shift(t, c, resting(t, c));
   return t.values.every(Number.isFinite) && t.slopes.every(Number.isFinite) ? t : undefined;
 }
@@ -57,7 +57,7 @@ export function tableOf(
 function fillRates({ n, m, columns }: WholeProgramme, rates: number[]): number[] {
   const rowSizes = new Array<number>(m).fill(0);
   for (let j = 0; j < n; j += 1) {
-    const { rows, values } = columns[j] as Column;
+    const { rows, values } = columns[j] as WholeColumn;
     for (let k = 0; k < rows.length; k += 1) {
       const i = rows[k] as number;
       const value = Number(values[k]);
@@ -71,7 +71,7 @@ function fillRates({ n, m, columns }: WholeProgramme, rates: number[]): number[]
 
 /** Scales a column by its rows, then by its own greatest entry, which it gives. */
 function scaleColumn(rates: number[], rowSizes: number[], { n, columns }: WholeProgramme, j: number): number {
-  const { rows } = columns[j] as Column;
+  const { rows } = columns[j] as WholeColumn;
   let most = 0;
   for (let k = 0; k < rows.length; k += 1) {
     const i = rows[k] as number;
@@ -88,14 +88,14 @@ function scaleColumn(rates: number[], rowSizes: number[], { n, columns }: WholeP
 }
 
 /** Where the variable at the side of a column rests. */
-export function resting(t: Table, column: number): number {
+export function resting(t: FloatTable, column: number): number {
   const j = t.sides[column] as number;
   const standing = t.standing[j];
   return standing === "lower" ? (t.lower[j] as number) : standing === "upper" ? (t.upper[j] as number) : 0;
 }
 
 /** Moves the column's variable by `far`, and the basic ones with it. */
-export function shift(t: Table, column: number, far: number): void {
+export function shift(t: FloatTable, column: number, far: number): void {
   if (far === 0) return;
   for (let p = 0; p < t.m; p += 1) {
     t.values[p] = (t.values[p] as number) - far * (t.rates[p * t.n + column] as number);
@@ -103,7 +103,7 @@ export function shift(t: Table, column: number, far: number): void {
 }
 
 /** How far a basic variable is beyond its span: below 0 under its lower end, above 0 over its upper. */
-export function beyond(t: Table, p: number): number {
+export function beyond(t: FloatTable, p: number): number {
   const j = t.heads[p] as number;
   const value = t.values[p] as number;
   const lower = t.lower[j] as number;
@@ -113,7 +113,7 @@ export function beyond(t: Table, p: number): number {
 }
 
 /** The column's variable, moved to `value`, takes the row; what headed the row rests `to`. */
-export function exchange(t: Table, position: number, column: number, value: number, to: Standing): void {
+export function exchange(t: FloatTable, position: number, column: number, value: number, to: Standing): void {
   const { n, m, rates, slopes } = t;
   const at = position * n;
   const inverse = 1 / (rates[at + column] as number);

@@ -1,4 +1,4 @@
-import { beyond, exchange, resting, shift, type Table, TINY, tableOf } from "./floats.ts";
+import { beyond, exchange, type FloatTable, resting, shift, TINY, tableOf } from "./floats.ts";
 import type { Standing } from "./programme.ts";
 import type { WholeProgramme } from "./whole.ts";
 
@@ -30,7 +30,7 @@ export function propose(
 }
 
 /** Mends the row that is missed most; says whether one was. */
-function mend(t: Table): boolean {
+function mend(t: FloatTable): boolean {
   let position = -1;
   let missed = 0;
   for (let p = 0; p < t.m; p += 1) {
@@ -58,7 +58,7 @@ function mend(t: Table): boolean {
 }
 
 /** The column that moves a row's variable the right way at least cost, of those not yet used; else −1. */
-function cheapest(t: Table, position: number, rising: boolean, used: readonly number[]): number {
+function cheapest(t: FloatTable, position: number, rising: boolean, used: readonly number[]): number {
   let best = -1;
   let least = Number.POSITIVE_INFINITY;
   let size = 0;
@@ -75,7 +75,7 @@ function cheapest(t: Table, position: number, rising: boolean, used: readonly nu
   return best;
 }
 
-function cross(t: Table, columns: readonly number[]): void {
+function cross(t: FloatTable, columns: readonly number[]): void {
   for (const column of columns) {
     const j = t.sides[column] as number;
     const rises = t.standing[j] === "lower";
@@ -86,7 +86,7 @@ function cross(t: Table, columns: readonly number[]): void {
 }
 
 /** Moves the column's variable until the row's stands on its end, then lets it take the row. */
-function enter(t: Table, position: number, column: number, to: "lower" | "upper"): void {
+function enter(t: FloatTable, position: number, column: number, to: "lower" | "upper"): void {
   const bound = t[to][t.heads[position] as number] as number;
   const far = ((t.values[position] as number) - bound) / (t.rates[position * t.n + column] as number);
   const value = resting(t, column) + far;
@@ -95,7 +95,7 @@ function enter(t: Table, position: number, column: number, to: "lower" | "upper"
 }
 
 /** One step of the primal method, of its first phase or its second; says whether there was one. */
-function walk(t: Table, reaching: boolean): boolean {
+function walk(t: FloatTable, reaching: boolean): boolean {
   const slopes = reaching ? shortfallSlopes(t) : t.slopes;
   const column = slopes && steepest(t, slopes);
   if (slopes === undefined || column === undefined) return false;
@@ -127,7 +127,7 @@ function walk(t: Table, reaching: boolean): boolean {
 }
 
 /** Rate at which what the basic variables are beyond their spans grows; nothing where none is. */
-function shortfallSlopes(t: Table): number[] | undefined {
+function shortfallSlopes(t: FloatTable): number[] | undefined {
   let slopes: number[] | undefined;
   for (let p = 0; p < t.m; p += 1) {
     const by = beyond(t, p);
@@ -141,7 +141,7 @@ function shortfallSlopes(t: Table): number[] | undefined {
 }
 
 /** The column whose variable gains most by moving, if any does. */
-function steepest(t: Table, slopes: number[]): number | undefined {
+function steepest(t: FloatTable, slopes: number[]): number | undefined {
   let best: number | undefined;
   let most = TINY;
   for (let c = 0; c < t.n; c += 1) {

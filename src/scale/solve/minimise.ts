@@ -14,7 +14,7 @@ import {
   type Stopped,
   type Unbounded,
 } from "./programme.ts";
-import { isPinned, lessen, reach, shortfallCosts } from "./simplex.ts";
+import { isPinned, lessen, meetBounds, shortfallCosts } from "./simplex.ts";
 import { crosses, inWholes, objectiveInWholes } from "./whole.ts";
 
 /*
@@ -86,7 +86,7 @@ export function begin(
   const b = startingBasis(inWholes(programme));
   const proposed = propose(b.whole, b.standing, objectiveInWholes(towards, b.whole).costs);
   if (proposed) takeUp(b, proposed, pivots);
-  const reached = reach(b, pivots);
+  const reached = meetBounds(b, pivots);
   if (reached === "stopped") return { status: "stopped", pivots: b.pivots };
   return reached === "short" ? infeasible(programme, b) : new Descent(programme, b, pivots);
 }

@@ -12,13 +12,13 @@ import { type Restriction, shiftFor } from "./restriction.ts";
  */
 
 /** A restriction shifted down to fit doubles. Values are rounded down, so the limit may be too: whole sums stay below it. */
-export interface Rounded {
+export interface ShiftedRow {
   readonly values: readonly (readonly bigint[])[];
   readonly doubles: readonly Float64Array[];
   readonly limit: bigint;
 }
 
-export function rounded({ values, limit }: Restriction): Rounded {
+export function rounded({ values, limit }: Restriction): ShiftedRow {
   const shift = shiftFor(values);
   const small = values.map((line) => line.map((v) => v >> shift));
   return {
@@ -32,8 +32,8 @@ const STEPS = 60;
 
 /** Looks for charges that push the bound on the cost towards `aim`, from given ones. */
 export function charge(
-  cost: Rounded,
-  demands: readonly Rounded[],
+  cost: ShiftedRow,
+  demands: readonly ShiftedRow[],
   aim: number,
   from?: Float64Array,
 ): Float64Array {
@@ -80,8 +80,8 @@ export function charge(
 
 /** A line's cheapest candidate under the charges: adds what it brings to `excess`, gives its cost. */
 function takeCheapest(
-  cost: Rounded,
-  demands: readonly Rounded[],
+  cost: ShiftedRow,
+  demands: readonly ShiftedRow[],
   rates: Float64Array,
   line: number,
   excess: Float64Array,
@@ -93,7 +93,8 @@ function takeCheapest(
     let total = costs[k] as number;
     for (let r = 0; r < demands.length; r += 1) {
       const rate = rates[r] as number;
-      if (rate !== 0) total += rate * (((demands[r] as Rounded).doubles[line] as Float64Array)[k] as number);
+      if (rate !== 0)
+        total += rate * (((demands[r] as ShiftedRow).doubles[line] as Float64Array)[k] as number);
     }
     if (total < cheapest) {
       cheapest = total;
@@ -102,7 +103,7 @@ function takeCheapest(
   }
   for (let r = 0; r < demands.length; r += 1) {
     excess[r] =
-      (excess[r] as number) + (((demands[r] as Rounded).doubles[line] as Float64Array)[taken] as number);
+      (excess[r] as number) + (((demands[r] as ShiftedRow).doubles[line] as Float64Array)[taken] as number);
   }
   return cheapest;
 }

@@ -1,6 +1,14 @@
 import { type Exact, fraction, ZERO } from "../../number/exact.ts";
 import { basicValues, restingValue, type WorkingBasis } from "./basis.ts";
-import type { Basis, End, Objective, Optimal, Prices, Programme, Span } from "./programme.ts";
+import type {
+  End,
+  Objective,
+  Optimal,
+  Prices,
+  Programme,
+  ProgrammeBasis,
+  SolverInterval,
+} from "./programme.ts";
 import { objectiveInWholes, type WholeObjective, type WholeProgramme } from "./whole.ts";
 
 /** Reads the answer off the last basis, back in the caller's units. */
@@ -49,7 +57,7 @@ class Answered implements Optimal {
     return { variables: this.#ends(0, whole.n), rows: this.#ends(whole.n, standing.length) };
   }
 
-  get basis(): Basis {
+  get basis(): ProgrammeBasis {
     const { standing, whole } = this.#basis;
     return { variables: standing.slice(0, whole.n), rows: standing.slice(whole.n) };
   }
@@ -69,7 +77,7 @@ class Answered implements Optimal {
   /** What rests on an end of its span is that end, as given. */
   #restingFace(j: number): Exact {
     const { n } = this.#basis.whole;
-    const span = (j < n ? this.#programme.variables[j] : this.#programme.rows[j - n]) as Span;
+    const span = (j < n ? this.#programme.variables[j] : this.#programme.rows[j - n]) as SolverInterval;
     const at = restingValue(this.#basis, j);
     const end = endOf(this.#basis.whole, at, 1n, j);
     if (end === "neither") return fraction(at, unitOf(this.#basis.whole, j));

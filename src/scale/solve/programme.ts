@@ -7,35 +7,35 @@ import type { Exact } from "../../number/exact.ts";
  */
 
 /** Ends of an interval; an absent end is open. Equal ends pin the value. */
-export interface Span {
+export interface SolverInterval {
   readonly lower?: Exact;
   readonly upper?: Exact;
 }
 
 /** One `coefficient × variable`. A variable named twice in a row or an objective counts twice. */
-export interface Term {
+export interface ProgrammeTerm {
   readonly variable: number;
   readonly coefficient: Exact;
 }
 
 /** `lower ≤ Σ coefficient × variable ≤ upper`. A row without terms says `lower ≤ 0 ≤ upper`. */
-export interface Row extends Span {
-  readonly terms: readonly Term[];
+export interface ProgrammeRow extends SolverInterval {
+  readonly terms: readonly ProgrammeTerm[];
 }
 
 /** A linear programme without its objective: variables with their bounds, and rows over them. */
 export interface Programme {
-  readonly variables: readonly Span[];
-  readonly rows: readonly Row[];
+  readonly variables: readonly SolverInterval[];
+  readonly rows: readonly ProgrammeRow[];
 }
 
 /** A linear function to be made least. A constant belongs to the caller. */
-export type Objective = readonly Term[];
+export type Objective = readonly ProgrammeTerm[];
 
 /** Where a variable (or a row's total) stands in a basis. `free` is off the basis at zero, unbounded. */
 export type Standing = "basic" | "lower" | "upper" | "free";
 
-export interface Basis {
+export interface ProgrammeBasis {
   readonly variables: readonly Standing[];
   readonly rows: readonly Standing[];
 }
@@ -76,7 +76,7 @@ export interface Optimal {
   readonly totals: readonly Exact[];
   /** Which ends bind at `x`. */
   readonly binding: { readonly rows: readonly End[]; readonly variables: readonly End[] };
-  readonly basis: Basis;
+  readonly basis: ProgrammeBasis;
   readonly pivots: number;
 }
 

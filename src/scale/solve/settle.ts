@@ -5,7 +5,7 @@ import { type Restriction, shiftFor } from "./restriction.ts";
  * nearer to holding, or hold as before and the cost falls. It only gives the search a good choice to
  * start from; what it hands back is checked in whole numbers before it counts.
  */
-export function settle(
+export function settleNearby(
   costs: readonly (readonly bigint[])[],
   restrictions: readonly Restriction[],
   start: readonly number[],

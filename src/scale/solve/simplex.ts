@@ -32,7 +32,7 @@ export type Walk =
 const PATIENCE = 12;
 
 /** Walks to a basis that meets every bound, or as near as the sum of shortfalls comes. */
-export function reach(b: WorkingBasis, limit: number): "met" | "short" | "stopped" {
+export function meetBounds(b: WorkingBasis, limit: number): "met" | "short" | "stopped" {
   if (descend(b, undefined, limit).end === "stopped") return "stopped";
   return shortfallCosts(b, basicValues(b)) === undefined ? "met" : "short";
 }

@@ -1,5 +1,5 @@
 import { type Exact, fraction, minus, ONE, plus, times, ZERO } from "../../number/exact.ts";
-import { compare, floor, lcm } from "../../number/ratio.ts";
+import { compareRatios, floor, lcm } from "../../number/ratio.ts";
 import type { AmountDemand, AmountsProblem, Choice, QuantitySum } from "./amounts.ts";
 import { largest, type Restriction, smallest } from "./restriction.ts";
 
@@ -34,7 +34,7 @@ export interface Gives {
   readonly most: bigint;
 }
 
-export function tablesOf(problem: AmountsProblem): Tables {
+export function choiceTables(problem: AmountsProblem): Tables {
   const { lines, demands, common = ONE } = problem;
   const ratios = lines.map(({ exact, candidates }) =>
     candidates.map(({ quantity: q }) => (exact.n === 0n ? ZERO : fraction(q.n * exact.d, q.d * exact.n))),
@@ -188,7 +188,7 @@ export function totalOf(values: readonly (readonly bigint[])[], chosen: readonly
 }
 
 /** States a choice in the caller's terms, with the common factor that suits it best. */
-export function stated(t: Tables, chosen: readonly number[]): Choice {
+export function statedChoice(t: Tables, chosen: readonly number[]): Choice {
   const { problem, demands, one, weightOne } = t;
   const { common, cost } = bestCommon(t, chosen);
   return {
@@ -228,7 +228,8 @@ export function bestCommon(t: Tables, chosen: readonly number[]): AtCommon {
   )) {
     if (common === 0n) continue;
     const cost = costAt(common);
-    const side = best === undefined ? -1 : compare({ n: cost, d: common }, { n: best.cost, d: best.common });
+    const side =
+      best === undefined ? -1 : compareRatios({ n: cost, d: common }, { n: best.cost, d: best.common });
     if (side > 0) continue;
     if (side < 0) best = { common, cost };
     if (side < 0 || common < low) low = common;

@@ -1,6 +1,6 @@
 import type { Exact } from "../../number/exact.ts";
 import { lcm } from "../../number/ratio.ts";
-import type { Objective, Programme, Row, Span, Term } from "./programme.ts";
+import type { Objective, Programme, ProgrammeRow, ProgrammeTerm, SolverInterval } from "./programme.ts";
 
 /**
  * A programme in whole numbers: every variable is counted in units of `1 / unit` and the terms of row
@@ -12,7 +12,7 @@ import type { Objective, Programme, Row, Span, Term } from "./programme.ts";
 export interface WholeProgramme {
   readonly n: number;
   readonly m: number;
-  readonly columns: readonly Column[];
+  readonly columns: readonly WholeColumn[];
   readonly lower: readonly (bigint | undefined)[];
   readonly upper: readonly (bigint | undefined)[];
   readonly unit: bigint;
@@ -20,7 +20,7 @@ export interface WholeProgramme {
 }
 
 /** The coefficients of one variable; a row that names it twice is there twice. */
-export interface Column {
+export interface WholeColumn {
   readonly rows: readonly number[];
   readonly values: readonly bigint[];
 }
@@ -40,7 +40,7 @@ export function inWholes({ variables, rows }: Programme): WholeProgramme {
   const columns = emptyColumns(variables.length, rows);
   const lower: (bigint | undefined)[] = [];
   const upper: (bigint | undefined)[] = [];
-  const addEnds = (span: Span, by: bigint): void => {
+  const addEnds = (span: SolverInterval, by: bigint): void => {
     lower.push(span.lower && wholeEnd(span.lower, by));
     upper.push(span.upper && wholeEnd(span.upper, by));
   };
@@ -58,14 +58,14 @@ export function inWholes({ variables, rows }: Programme): WholeProgramme {
   return { n: variables.length, m: rows.length, columns, lower, upper, unit, scales };
 }
 
-interface FilledColumn extends Column {
+interface FilledColumn extends WholeColumn {
   readonly rows: number[];
   readonly values: bigint[];
   filled: number;
 }
 
 /** Columns with room for just what the rows name: thousands of them are made. */
-function emptyColumns(n: number, rows: readonly Row[]): FilledColumn[] {
+function emptyColumns(n: number, rows: readonly ProgrammeRow[]): FilledColumn[] {
   const sizes = new Array<number>(n).fill(0);
   for (const { terms } of rows) {
     for (const { variable, coefficient } of terms) {
@@ -95,12 +95,12 @@ export function objectiveInWholes(objective: Objective, { n, m }: WholeProgramme
 }
 
 /** Whether the ends cross, so that no value lies between them. */
-export function crosses({ lower, upper }: Span): boolean {
+export function crosses({ lower, upper }: SolverInterval): boolean {
   return lower !== undefined && upper !== undefined && lower.n * upper.d > upper.n * lower.d;
 }
 
 /** The least number that makes every term whole. */
-function scaleOf(terms: readonly Term[]): bigint {
+function scaleOf(terms: readonly ProgrammeTerm[]): bigint {
   let scale = 1n;
   for (const { coefficient } of terms) if (coefficient.d !== 1n) scale = multiple(scale, coefficient.d);
   return scale;
@@ -108,7 +108,7 @@ function scaleOf(terms: readonly Term[]): bigint {
 
 /** Gives the terms times `scale`, leaving out those of zero. */
 function eachWhole(
-  terms: readonly Term[],
+  terms: readonly ProgrammeTerm[],
   scale: bigint,
   take: (variable: number, value: bigint) => void,
 ): void {

@@ -1,9 +1,9 @@
 import type { FoodInput } from "../../food/food.ts";
 import { type Exact, exact, fraction, greatest, least as lesser, over, times } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 
 /** What one portion of a line, or so much of a food in its place, brings; nothing where it is not known. */
-export interface Serving {
+export interface Helping {
   readonly food: FoodInput;
   /** Edible portion. */
   readonly grams: Exact;
@@ -56,7 +56,7 @@ const BY_GROUP: Readonly<Record<string, number>> = {
  * the line brought more; and of what seasons, sweetens or is strewn, or is measured by the spoon alone, no
  * more than a portion of such a food, or twice what the line had of its like.
  */
-export function cooksServing(line: Serving, instead: Serving): ServingRange {
+export function cooksServing(line: Helping, instead: Helping): ServingRange {
   const mosts = [times(line.grams, OF_MASS.most)];
   const notAbove = (per: Exact | undefined, most: Exact): void => {
     if (per && per.n > 0n) mosts.push(over(times(instead.grams, most), per));
@@ -72,7 +72,7 @@ export function cooksServing(line: Serving, instead: Serving): ServingRange {
 function usualPortion({ group, measures = [] }: FoodInput): Exact | undefined {
   const own = group !== undefined && Object.hasOwn(BY_GROUP, group) ? BY_GROUP[group] : undefined;
   const spoons = measures.filter(({ name }) => /^(tsp|tbsp|dash|pinch|sachet|pat)\b/.test(name));
-  const sizes = spoons.map(({ grams }) => exact(grams)).sort(compare);
+  const sizes = spoons.map(({ grams }) => exact(grams)).sort(compareRatios);
   const bySpoon = spoons.length === measures.length ? sizes.at(-1) : undefined;
   if (own === undefined) return bySpoon && times(bySpoon, SPOONS);
   return exact(own);

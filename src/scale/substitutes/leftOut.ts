@@ -12,7 +12,7 @@ export interface OutsideServing {
 }
 
 /** Foods that were left out, by what stood against them. */
-export interface LeftOut {
+export interface FoodsLeftOut {
   readonly avoided: { readonly food: string; readonly holds: readonly Allergen[] }[];
   readonly unknown: string[];
   readonly without: string[];

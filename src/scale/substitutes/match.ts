@@ -1,11 +1,11 @@
 import { type ComponentId, component } from "../../food/components.ts";
 import type { FoodInput } from "../../food/food.ts";
 import { type Exact, fraction, isZero, over, times, ZERO } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Tally } from "../../sheet/tally.ts";
 import type { Quantity } from "../demand.ts";
-import { cooksServing, type Serving, type ServingRange } from "./cooksServing.ts";
+import { cooksServing, type Helping, type ServingRange } from "./cooksServing.ts";
 import { replaceFood } from "./replaceFood.ts";
 
 /** Below so many kcal a portion a line is there for its taste or its bulk. Common practice, no source. */
@@ -25,10 +25,10 @@ export function usualMatch(s: Sheet, i: number): Quantity {
   const isHigh =
     protein !== undefined &&
     !isZero(protein) &&
-    compare(protein, times(grams, MUCH_PROTEIN)) >= 0 &&
-    (!energy || compare(times(protein, PROTEIN_ENERGY), times(energy, HIGH_PROTEIN)) >= 0);
-  if (energy ? compare(energy, LITTLE_ENERGY) < 0 : !isHigh)
-    return sodium && compare(sodium, times(grams, MUCH_SODIUM)) >= 0 ? "sodium" : "mass";
+    compareRatios(protein, times(grams, MUCH_PROTEIN)) >= 0 &&
+    (!energy || compareRatios(times(protein, PROTEIN_ENERGY), times(energy, HIGH_PROTEIN)) >= 0);
+  if (energy ? compareRatios(energy, LITTLE_ENERGY) < 0 : !isHigh)
+    return sodium && compareRatios(sodium, times(grams, MUCH_SODIUM)) >= 0 ? "sodium" : "mass";
   return isHigh ? "protein" : "energy";
 }
 
@@ -53,7 +53,11 @@ export function tryFood(s: Sheet, i: number, { id }: FoodInput, match: Quantity)
   const range = cooksServing(servingOf(s, i), servingOf(same, i));
   const batch = { least: times(range.least, portions), most: times(range.most, portions) };
   const is =
-    compare(grams, batch.least) < 0 ? "too-little" : compare(grams, batch.most) > 0 ? "too-much" : "matched";
+    compareRatios(grams, batch.least) < 0
+      ? "too-little"
+      : compareRatios(grams, batch.most) > 0
+        ? "too-much"
+        : "matched";
   return { is, grams, range: batch };
 }
 
@@ -63,7 +67,7 @@ function bringsOf(s: Sheet, i: number, match: Quantity): Exact | undefined {
   return known(s.cell(s.plan.lines[i]?.line.key ?? "", match));
 }
 
-function servingOf(s: Sheet, i: number): Serving & { readonly protein: Exact | undefined } {
+function servingOf(s: Sheet, i: number): Helping & { readonly protein: Exact | undefined } {
   const { line, source } = s.plan.lines[i] ?? {};
   const of = (id: ComponentId): Exact | undefined => {
     const brought = known(s.cell(line?.key ?? "", id));

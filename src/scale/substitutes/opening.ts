@@ -2,7 +2,7 @@ import type { FoodInput } from "../../food/food.ts";
 import { showFigure } from "../../measure/showFigure.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Quantity } from "../demand.ts";
-import type { LeftOut, Opening } from "./leftOut.ts";
+import type { FoodsLeftOut, Opening } from "./leftOut.ts";
 import { matchName, tryFood } from "./match.ts";
 import type { ReadSubstitutes } from "./read.ts";
 import { closestFirst, substituteOf } from "./substituteOf.ts";
@@ -13,7 +13,7 @@ interface Search {
   readonly read: ReadSubstitutes;
   /** Candidates that hold nothing of what is to be avoided. */
   readonly free: readonly FoodInput[];
-  readonly left: LeftOut;
+  readonly left: FoodsLeftOut;
 }
 
 /** Foods of other groups that are looked at, so that a table of any length comes back. */

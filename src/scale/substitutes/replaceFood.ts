@@ -1,6 +1,6 @@
 import { retentionShares } from "../../food/retention.ts";
 import { amount } from "../../measure/amount.ts";
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { type Exact, isZero, ONE, over, times, ZERO } from "../../number/exact.ts";
 import { amountReader } from "../../recipe/resolve.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
@@ -55,5 +55,5 @@ function lineOf({ plan }: Sheet, old: PlanLine, id: string, { grams, by }: Repla
 }
 
 function inGrams(grams: Exact): string {
-  return `${toText(grams)} g`;
+  return `${exactText(grams)} g`;
 }

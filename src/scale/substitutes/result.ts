@@ -2,7 +2,7 @@ import type { Allergen } from "../../food/allergens.ts";
 import type { ComponentId } from "../../food/components.ts";
 import { Result } from "../../number/result.ts";
 import type { Quantity } from "../demand.ts";
-import type { LeftOut, Opening, OutsideServing } from "./leftOut.ts";
+import type { FoodsLeftOut, Opening, OutsideServing } from "./leftOut.ts";
 import type { Replaced } from "./moves.ts";
 import type { Substitute } from "./substitute.ts";
 
@@ -32,7 +32,7 @@ export class Substitutes extends Result {
   constructor(
     of: Replaced,
     found: readonly Substitute[],
-    left: LeftOut & Pick<Substitutes, "untold" | "match"> & { readonly opening: Opening | undefined },
+    left: FoodsLeftOut & Pick<Substitutes, "untold" | "match"> & { readonly opening: Opening | undefined },
   ) {
     super();
     this.#of = of;

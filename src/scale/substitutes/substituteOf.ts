@@ -1,7 +1,7 @@
 import type { ComponentId } from "../../food/components.ts";
 import type { FoodInput } from "../../food/food.ts";
 import { absolute, type Exact, sum } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
+import { compareRatios } from "../../number/ratio.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { ReadSubstitutes } from "./read.ts";
 import { replaceFood } from "./replaceFood.ts";
@@ -49,5 +49,7 @@ export function substituteOf(
 
 /** Orders substitutes: those that say all come first, then the closest. */
 export function closestFirst(a: Substitute, b: Substitute): number {
-  return a.silent.length - b.silent.length || compare(a.distance, b.distance) || (a.food < b.food ? -1 : 1);
+  return (
+    a.silent.length - b.silent.length || compareRatios(a.distance, b.distance) || (a.food < b.food ? -1 : 1)
+  );
 }

@@ -4,7 +4,7 @@ import { isRecord } from "../../document/safe.ts";
 import { choice, coded, fields, list, once, type Schema } from "../../document/schema.ts";
 import type { Amount } from "../../measure/amount.ts";
 import { figure as readFigure } from "../../measure/figure.ts";
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { collect, type Fault, fault, throwIfAny } from "../../number/error.ts";
 import { type Exact, exact, over, times, type Value } from "../../number/exact.ts";
 import type { WrittenAmount } from "../../recipe/document.ts";
@@ -118,7 +118,7 @@ function targetAxis(name: Quantity | "factor" | "portions", values: readonly Val
       unit === undefined ? exact(target) : readFigure(target, unit),
     );
     if (!figure) return [];
-    const shown = typeof target === "number" ? toText(figure) : String(target);
+    const shown = typeof target === "number" ? exactText(figure) : String(target);
     return [{ name, shown, figure, line: undefined, target }];
   });
   throwIfAny(faults);

@@ -3,7 +3,7 @@ import { coded, fields, list, once, type Schema } from "../../document/schema.ts
 import { componentId } from "../../food/componentSchema.ts";
 import { type ComponentId, components } from "../../food/components.ts";
 import type { FoodInput } from "../../food/food.ts";
-import { toText } from "../../number/digits.ts";
+import { exactText } from "../../number/digits.ts";
 import { fault, within } from "../../number/error.ts";
 import { type Exact, exact, type Value } from "../../number/exact.ts";
 import { sheet } from "../../sheet/build.ts";
@@ -65,7 +65,7 @@ export function variedAxis(s: Sheet, axis: VariedAxis): ReadAxis {
       "yield",
       "",
       axis.yieldFactor,
-      (factor) => (from) => revise(from, { yieldFactor: toText(factor) }),
+      (factor) => (from) => revise(from, { yieldFactor: exactText(factor) }),
     );
   if ("shares" in axis) {
     const { retentionIn: key, of } = axis;
@@ -111,7 +111,7 @@ function settled(
 ): ReadAxis {
   const settings = values.map((given) => {
     const figure = exact(given);
-    const shown = typeof given === "number" ? toText(figure) : String(given);
+    const shown = typeof given === "number" ? exactText(figure) : String(given);
     return { name, shown, figure, line: undefined, target: undefined, vary: vary(figure) };
   });
   return { name, unit: unit === "" ? undefined : unit, settings };

@@ -1,12 +1,12 @@
 import { sideMissed } from "../engine/constraints.ts";
-import { isSame, type Standing } from "../engine/open.ts";
+import { type InTheWay, isSame } from "../engine/open.ts";
 import { layOut } from "../engine/programme.ts";
-import { nearest } from "../engine/quotient.ts";
+import { nearestPoint } from "../engine/quotient.ts";
 import type { Problem, Task } from "../engine/task.ts";
 import { standingTogether } from "../fit/conflict.ts";
 import { ease, easeTogether, openedBy } from "./easing.ts";
 import { freeing, heldLines } from "./freeing.ts";
-import { type FitSuggestion, together } from "./suggestion.ts";
+import { allTogether, type FitSuggestion } from "./suggestion.ts";
 
 /** What was found, and how many more changes there would have been to try. */
 export interface Advice {
@@ -48,7 +48,7 @@ class Tries {
  * eased. Demands are tried before lines, and lines before bounds, as far as the tries go. Where no
  * single change is enough, pairs are tried, and then all that is missed together.
  */
-export function adviceFor(task: Task, problem: Problem, standing: readonly Standing[]): Advice {
+export function adviceFor(task: Task, problem: Problem, standing: readonly InTheWay[]): Advice {
   const tries = new Tries(task.tries ?? triesFor(problem));
   const demands = tries.some(standing.filter(isDemand));
   // Where doses break a limit by themselves, no line that is held can mend it.
@@ -64,11 +64,11 @@ export function adviceFor(task: Task, problem: Problem, standing: readonly Stand
   return { suggestions: allFor(task, problem, yielding), untried: 0 };
 }
 
-function isDemand(each: Standing): boolean {
+function isDemand(each: InTheWay): boolean {
   return each.on === "constraint" && each.constraint.on.kind === "demand";
 }
 
-function isFirm(each: Standing): boolean {
+function isFirm(each: InTheWay): boolean {
   return isDemand(each) && each.on === "constraint" && !each.constraint.soft;
 }
 
@@ -76,10 +76,10 @@ function isFirm(each: Standing): boolean {
 function pairsFor(
   task: Task,
   problem: Problem,
-  yielding: readonly Standing[],
+  yielding: readonly InTheWay[],
   tries: Tries,
 ): FitSuggestion[] {
-  const tried: (readonly [Standing, Standing])[] = [];
+  const tried: (readonly [InTheWay, InTheWay])[] = [];
   const found = tries.some(yielding).flatMap((first) => {
     const seconds = standingTogether(openedBy(problem, first), task.pivots).filter(
       (second) =>
@@ -89,7 +89,7 @@ function pairsFor(
     );
     return tries.some(seconds).flatMap((second) => {
       tried.push([first, second]);
-      return together(easeTogether(problem, [first, second], task.pivots) ?? []);
+      return allTogether(easeTogether(problem, [first, second], task.pivots) ?? []);
     });
   });
   return found.sort((a, b) => boundsIn(a) - boundsIn(b) || a.departure.comparedTo(b.departure));
@@ -101,18 +101,18 @@ function boundsIn(one: FitSuggestion): number {
 }
 
 /** All that the nearest answer misses; where firm demands cannot hold, with a bound that is in their way. */
-function allFor(task: Task, problem: Problem, yielding: readonly Standing[]): FitSuggestion[] {
+function allFor(task: Task, problem: Problem, yielding: readonly InTheWay[]): FitSuggestion[] {
   const bounds = yielding.filter((each) => !isDemand(each));
   for (const first of [[], ...bounds.map((each) => [each])]) {
     const opened = first.reduce(openedBy, problem);
-    const near = nearest(layOut(opened.model, opened.constraints, true), task.pivots);
+    const near = nearestPoint(layOut(opened.model, opened.constraints, true), task.pivots);
     if (!near) continue;
-    const missed = opened.constraints.flatMap((constraint): Standing[] => {
+    const missed = opened.constraints.flatMap((constraint): InTheWay[] => {
       const side = sideMissed(constraint, near.point);
       return constraint.soft && side ? [{ on: "constraint", constraint, side }] : [];
     });
     const found = easeTogether(problem, [...first, ...missed], task.pivots);
-    if (found) return together(found);
+    if (found) return allTogether(found);
   }
   return [];
 }

@@ -1,8 +1,8 @@
 import { type Exact, ONE, over, times } from "../../number/exact.ts";
-import { compare } from "../../number/ratio.ts";
-import { gramsOf, linesByName } from "../engine/constraints.ts";
+import { compareRatios } from "../../number/ratio.ts";
+import { linesByName, writtenGrams } from "../engine/constraints.ts";
 import { BASE, type LineAt, type Model, proportionsAt } from "../engine/model.ts";
-import { type Found, meet, problemOf, type Task, totalDeparture } from "../engine/task.ts";
+import { type LeastDeparture, meet, type Task, taskProblem, totalDeparture } from "../engine/task.ts";
 import { gramsText } from "../fit/words.ts";
 import { adjustable, type FitSuggestion } from "./suggestion.ts";
 
@@ -10,7 +10,7 @@ import { adjustable, type FitSuggestion } from "./suggestion.ts";
  * Held lines that would do if they were adjustable: each alone within the usual range, or else
  * with a bound of its own; where none does, the few that are needed together.
  */
-export function freeing(task: Task, held: readonly Named[]): FitSuggestion[] {
+export function freeing(task: Task, held: readonly NamedLine[]): FitSuggestion[] {
   const alone = held.flatMap((line) => {
     const usual = freed(task, [line], "usual");
     if (usual) return [{ turn: 0, total: totalDeparture(usual), made: adjustable([line.name], usual) }];
@@ -19,7 +19,7 @@ export function freeing(task: Task, held: readonly Named[]): FitSuggestion[] {
     return made ? [{ turn: 1, total: totalDeparture(any), made }] : [];
   });
   if (alone.length > 0) {
-    alone.sort((a, b) => a.turn - b.turn || compare(a.total, b.total));
+    alone.sort((a, b) => a.turn - b.turn || compareRatios(a.total, b.total));
     return alone.map(({ made }) => made);
   }
   const all = freed(task, held, "usual");
@@ -40,21 +40,21 @@ export function freeing(task: Task, held: readonly Named[]): FitSuggestion[] {
     : [];
 }
 
-export type Named = LineAt & { readonly name: string };
+export type NamedLine = LineAt & { readonly name: string };
 
-function freed(task: Task, lines: readonly LineAt[], within: "usual" | "any"): Found | undefined {
-  const found = meet(problemOf(task, { lines, within }), task.pivots);
+function freed(task: Task, lines: readonly LineAt[], within: "usual" | "any"): LeastDeparture | undefined {
+  const found = meet(taskProblem(task, { lines, within }), task.pivots);
   return "point" in found ? found : undefined;
 }
 
 /** A freed line with the bound that it would need; nothing where it would have to vanish. */
-function bounded(found: Found, line: Named): FitSuggestion | undefined {
+function bounded(found: LeastDeparture, line: NamedLine): FitSuggestion | undefined {
   const { model } = found.problem;
   const place = model.places[line.dish]?.[line.line] ?? BASE;
   const ratio = found.point.ratios[place];
   if (!ratio || ratio.n === 0n) return undefined;
-  const side = compare(proportionsAt(model, found.point)[place] ?? ONE, ONE) > 0 ? "most" : "least";
-  const grams = over(times(ratio, gramsOf(model, line)), found.point.u);
+  const side = compareRatios(proportionsAt(model, found.point)[place] ?? ONE, ONE) > 0 ? "most" : "least";
+  const grams = over(times(ratio, writtenGrams(model, line)), found.point.u);
   const shown = gramsText(grams, side === "most" ? "up" : "down");
   return {
     ...adjustable([line.name], found),
@@ -68,12 +68,12 @@ function bounded(found: Found, line: Named): FitSuggestion | undefined {
  * Lines that are held now, of some mass, whose ratio a fit may not move alone. The last held line
  * stays, for ratios to be taken to.
  */
-export function heldLines({ dishes, movers, places }: Model): Named[] {
+export function heldLines({ dishes, movers, places }: Model): NamedLine[] {
   const held = linesByName({ dishes }).filter((at) => {
     const place = places[at.dish]?.[at.line] ?? BASE;
     const isHeld = dishes[at.dish]?.sheet.plan.lines[at.line]?.line.scaling === "held";
     const isAlone = movers[place]?.kind === "line";
-    return isHeld && !isAlone && gramsOf({ dishes }, at).n !== 0n;
+    return isHeld && !isAlone && writtenGrams({ dishes }, at).n !== 0n;
   });
   return held.length > 1 ? held : [];
 }

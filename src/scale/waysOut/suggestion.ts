@@ -2,8 +2,8 @@ import { showPercent } from "../../measure/showFigure.ts";
 import type { Exact } from "../../number/exact.ts";
 import type { Demand } from "../demand.ts";
 import type { Side } from "../engine/constraints.ts";
-import type { Standing } from "../engine/open.ts";
-import { type Found, totalDeparture } from "../engine/task.ts";
+import type { InTheWay } from "../engine/open.ts";
+import { type LeastDeparture, totalDeparture } from "../engine/task.ts";
 import { moverText, proportionText } from "../fit/conflict.ts";
 import {
   askedText,
@@ -41,7 +41,7 @@ export interface FitSuggestion {
 }
 
 /** A line, or several together, made adjustable within the usual range. */
-export function adjustable(names: readonly string[], found: Found): FitSuggestion {
+export function adjustable(names: readonly string[], found: LeastDeparture): FitSuggestion {
   return {
     change: "make-adjustable",
     names,
@@ -55,7 +55,7 @@ export function adjustable(names: readonly string[], found: Found): FitSuggestio
 }
 
 /** What stands in the way, eased to where everything else can be met. */
-export function eased(standing: Standing, to: Exact, found: Found): FitSuggestion {
+export function easedTo(standing: InTheWay, to: Exact, found: LeastDeparture): FitSuggestion {
   return {
     demand: undefined,
     end: standing.side,
@@ -67,13 +67,13 @@ export function eased(standing: Standing, to: Exact, found: Found): FitSuggestio
 }
 
 /** Changes that are enough only together. */
-export function together([first, ...others]: readonly FitSuggestion[]): FitSuggestion[] {
+export function allTogether([first, ...others]: readonly FitSuggestion[]): FitSuggestion[] {
   if (!first) return [];
   return [{ ...first, also: others, text: listText([first, ...others].map(({ text }) => text)) }];
 }
 
 function whatGives(
-  standing: Standing,
+  standing: InTheWay,
   to: Exact,
 ): Pick<FitSuggestion, "change" | "names" | "text"> & { readonly demand?: Demand } {
   const { side } = standing;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../../src/food/table.ts";
 import { starterFoods } from "../../../src/foods.ts";
-import { toText } from "../../../src/number/digits.ts";
+import { exactText } from "../../../src/number/digits.ts";
 import { fraction } from "../../../src/number/exact.ts";
 import { referenceIntakes } from "../../../src/person/intakes/referenceIntakes.ts";
 import { upperLimits } from "../../../src/person/intakes/upperLimits.ts";
@@ -54,7 +54,7 @@ function missed(s: Sheet, demands: readonly Demand[], how?: FitOptions) {
 }
 
 const gramsOf = (s: Sheet): Record<string, string> =>
-  Object.fromEntries(s.lines.map(({ key, grams }) => [key, toText(grams)]));
+  Object.fromEntries(s.lines.map(({ key, grams }) => [key, exactText(grams)]));
 
 describe("fit, worked by hand", () => {
   const bowl = dish([
@@ -248,7 +248,7 @@ describe("several sheets eaten together", () => {
     const { sheets } = fitted;
     expect(Object.keys(sheets)).toEqual(["pot", "side"]);
     const total = (id: "energy" | "protein"): string =>
-      toText(
+      exactText(
         Object.values(sheets)
           .map((s) => s.portion(id).value)
           .reduce((a, b) => fraction(a.n * b.d + b.n * a.d, a.d * b.d)),
@@ -430,7 +430,7 @@ describe("what is not known", () => {
       "unknown",
       [[[], ["under"]]],
     ]);
-    expect(told(of("plain"), { energyShareOf: "fat", most: "5 %" })).toEqual(["exact", []]);
+    expect(told(of("plain"), { energyShareOf: "fat", most: "5 %" })).toEqual(["point", []]);
     expect(met(of("under"), [{ of: "fat", most: "1 g" }]).notProven[0]?.text).toBe(
       "fat at most 1 g is not proven: under may bring more than is counted",
     );
@@ -693,7 +693,7 @@ describe("the range of the common factor", () => {
       "energy exactly 1200 kcal",
       "the whole dish at most 10 times the recipe",
     ]);
-    expect(over.suggestions.map(({ change, to }) => [change, to && toText(to)])).toEqual([
+    expect(over.suggestions.map(({ change, to }) => [change, to && exactText(to)])).toEqual([
       ["ease-demand", "1000"],
       ["ease-common", "12"],
     ]);

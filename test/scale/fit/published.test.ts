@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../../src/food/table.ts";
-import { toText } from "../../../src/number/digits.ts";
+import { exactText } from "../../../src/number/digits.ts";
 import { exact } from "../../../src/number/exact.ts";
 import type { LineInput } from "../../../src/recipe/document.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
@@ -29,7 +29,7 @@ function mixed(ingredients: readonly Ingredient[], demands: readonly Demand[]): 
   );
   const fitted = fit(sheet({ name: "A mixture", portions: 1, lines }, table), demands);
   if (fitted.status !== "met") throw new Error(fitted.text);
-  return Object.fromEntries(fitted.sheet.lines.map(({ key, grams }) => [key, toText(grams)]));
+  return Object.fromEntries(fitted.sheet.lines.map(({ key, grams }) => [key, exactText(grams)]));
 }
 
 const protein = (percent: string): Ingredient["per100g"] => ({ protein: percent });

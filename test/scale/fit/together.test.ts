@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { foodTable } from "../../../src/food/table.ts";
-import { toText } from "../../../src/number/digits.ts";
+import { exactText } from "../../../src/number/digits.ts";
 import { equals, exact, fraction, ONE, over, sum, times, ZERO } from "../../../src/number/exact.ts";
-import { compare } from "../../../src/number/ratio.ts";
+import { compareRatios } from "../../../src/number/ratio.ts";
 import type { LineInput } from "../../../src/recipe/document.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
 import { type FitOptions, fit } from "../../../src/scale/fit.ts";
@@ -50,7 +50,7 @@ const supper = dish([
 
 /** What both bring, the supper `times` over. */
 const wanted = (of: "energy" | "protein", n: bigint, d = 1n): string =>
-  toText(sum([breakfast.portion(of).value, times(supper.portion(of).value, fraction(n, d))]));
+  exactText(sum([breakfast.portion(of).value, times(supper.portion(of).value, fraction(n, d))]));
 
 const met = (s: Record<string, Sheet>, demands: readonly Demand[], how?: FitOptions) => {
   const fitted = fit(s, demands, how);
@@ -59,7 +59,7 @@ const met = (s: Record<string, Sheet>, demands: readonly Demand[], how?: FitOpti
 };
 
 const grams = (s: Sheet | undefined): Record<string, string> =>
-  Object.fromEntries((s?.lines ?? []).map((line) => [line.key, toText(line.grams)]));
+  Object.fromEntries((s?.lines ?? []).map((line) => [line.key, exactText(line.grams)]));
 
 describe("sheets fitted together, worked by hand", () => {
   it.each([
@@ -77,7 +77,7 @@ describe("sheets fitted together, worked by hand", () => {
       const fitted = met({ breakfast, supper }, demands);
       expect(fitted.factor.toString()).toBe("1");
       expect(
-        fitted.factors.map(({ name, factor, ratio }) => [name, factor.toString(), toText(ratio)]),
+        fitted.factors.map(({ name, factor, ratio }) => [name, factor.toString(), exactText(ratio)]),
       ).toEqual([
         ["supper", text, text],
         ["supper/tofu", text, "1"],
@@ -85,18 +85,18 @@ describe("sheets fitted together, worked by hand", () => {
       // A fall of the dish as a whole counts twice.
       const away = over(fraction(n - d), fraction(d));
       expect(fitted.departures.map(({ name }) => name)).toEqual(["supper"]);
-      expect(toText(fitted.departure)).toBe(toText(n < d ? times(away, exact(-2)) : away));
+      expect(exactText(fitted.departure)).toBe(exactText(n < d ? times(away, exact(-2)) : away));
       expect(grams(fitted.sheets.breakfast)).toEqual({ egg: "100", bread: "60" });
       expect(grams(fitted.sheets.supper)).toEqual({
-        rice: toText(fraction(150n * n, d)),
-        tofu: toText(fraction(100n * n, d)),
+        rice: exactText(fraction(150n * n, d)),
+        tofu: exactText(fraction(100n * n, d)),
       });
     }
   });
 
   it("keep to one factor where nothing asks them apart", () => {
     const both = { bread: dish([["bread", 100]]), supper };
-    const energy = toText(times(sum([exact(250), supper.portion("energy").value]), fraction(3n, 2n)));
+    const energy = exactText(times(sum([exact(250), supper.portion("energy").value]), fraction(3n, 2n)));
     const fitted = met(both, [{ of: "energy", exactly: energy }]);
     expect(fitted.factor.toString()).toBe("1.5");
     expect(fitted.factors.map(({ name, factor }) => [name, factor.toString()])).toEqual([
@@ -112,19 +112,19 @@ describe("sheets fitted together, worked by hand", () => {
       exact(8),
     ]);
     const demands: Demand[] = [
-      { of: "energy", exactly: toText(sum([exact(wanted("energy", 3n)), ZERO])) },
-      { of: "protein", exactly: toText(more) },
+      { of: "energy", exactly: exactText(sum([exact(wanted("energy", 3n)), ZERO])) },
+      { of: "protein", exactly: exactText(more) },
     ];
     // 195 f + 150 g = 1035 and 4.5 f + 16 g = 69.5 (kcal and g of supper): more tofu for less rice.
     const fitted = met({ breakfast, supper }, demands);
     const [size, tofu] = fitted.factors;
     const [f, g] = [size?.factor ?? ZERO, tofu?.factor ?? ZERO];
-    expect(toText(f)).toBe(toText(over(exact(16 * 1035 - 150 * 69.5), exact(16 * 195 - 150 * 4.5))));
-    expect(toText(sum([times(f, exact(195)), times(g, exact(150))]))).toBe("1035");
-    expect(toText(tofu?.ratio ?? ZERO)).toBe(toText(over(g, f)));
-    expect(toText(tofu?.departure ?? ZERO)).toBe(toText(sum([g, times(f, exact(-1))])));
+    expect(exactText(f)).toBe(exactText(over(exact(16 * 1035 - 150 * 69.5), exact(16 * 195 - 150 * 4.5))));
+    expect(exactText(sum([times(f, exact(195)), times(g, exact(150))]))).toBe("1035");
+    expect(exactText(tofu?.ratio ?? ZERO)).toBe(exactText(over(g, f)));
+    expect(exactText(tofu?.departure ?? ZERO)).toBe(exactText(sum([g, times(f, exact(-1))])));
     // The supper's own, from 1, and the tofu's.
-    expect(toText(fitted.departure)).toBe(toText(sum([f, exact(-1), tofu?.departure ?? ZERO])));
+    expect(exactText(fitted.departure)).toBe(exactText(sum([f, exact(-1), tofu?.departure ?? ZERO])));
     // Twice its dish's factor is the most, however large the dish.
     const far = fit({ breakfast, supper }, [
       { of: "mass", exactly: 160 + 750 },
@@ -136,7 +136,7 @@ describe("sheets fitted together, worked by hand", () => {
       "supper/tofu at most twice the recipe's proportion",
     );
     const near = Object.values(far.nearest ?? {})[1];
-    expect(toText(over(exact(grams(near).tofu ?? 0), exact(grams(near).rice ?? 1)))).toBe("4/3");
+    expect(exactText(over(exact(grams(near).tofu ?? 0), exact(grams(near).rice ?? 1)))).toBe("4/3");
   });
 
   it("never stand still for a silent line: it keeps to its own dish, of whatever size", () => {
@@ -154,7 +154,7 @@ describe("sheets fitted together, worked by hand", () => {
       ["loose", loose],
     ] as const) {
       const twice = (of: "energy" | "iron") =>
-        toText(sum([breakfast.portion(of).value, times(other.portion(of).value, exact(2))]));
+        exactText(sum([breakfast.portion(of).value, times(other.portion(of).value, exact(2))]));
       const fitted = met({ breakfast, [name]: other }, [
         { of: "energy", exactly: twice("energy") },
         { of: "iron", least: twice("iron") },
@@ -269,10 +269,10 @@ describe("sheets fitted together, in fractions", () => {
       for (const { of, energyShareOf, exactly, least, most } of meal.demands) {
         const about = energyShareOf === undefined ? ((of ?? "ratio") as "energy") : "share";
         const { value } = together(about, all);
-        if (about !== "energy" && toText(value) === "1" && of === undefined) continue;
-        if (exactly !== undefined) expect(toText(value)).toBe(toText(exact(exactly)));
-        if (least !== undefined) expect(compare(value, exact(least))).toBeGreaterThanOrEqual(0);
-        if (most !== undefined) expect(compare(value, exact(most))).toBeLessThanOrEqual(0);
+        if (about !== "energy" && exactText(value) === "1" && of === undefined) continue;
+        if (exactly !== undefined) expect(exactText(value)).toBe(exactText(exact(exactly)));
+        if (least !== undefined) expect(compareRatios(value, exact(least))).toBeGreaterThanOrEqual(0);
+        if (most !== undefined) expect(compareRatios(value, exact(most))).toBeLessThanOrEqual(0);
       }
     };
     fc.assert(fc.property(reachable, law), { seed: seedFor("several met", 422), numRuns: runs(100) });
@@ -315,8 +315,8 @@ describe("sheets fitted together, in fractions", () => {
       const other = met({ pinned: pinned(a), supper: moving(b) }, demands);
       expect(grams(other.sheets.pinned)).toEqual(grams(plain.sheets.pinned));
       expect(grams(other.sheets.supper)).toEqual(grams(plain.sheets.supper));
-      expect(other.factors.map(({ ratio }) => toText(ratio)).slice(1)).toEqual(
-        plain.factors.map(({ ratio }) => toText(ratio)).slice(1),
+      expect(other.factors.map(({ ratio }) => exactText(ratio)).slice(1)).toEqual(
+        plain.factors.map(({ ratio }) => exactText(ratio)).slice(1),
       );
       expect(equals(other.factor, over(plain.factor, exact(a)))).toBe(true);
     }

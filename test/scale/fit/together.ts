@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { energySystems } from "../../../src/food/energy.ts";
-import { toText } from "../../../src/number/digits.ts";
+import { exactText } from "../../../src/number/digits.ts";
 import { type Exact, fraction, minus, ONE, over, plus, sum, times } from "../../../src/number/exact.ts";
 import type { RecipeInput } from "../../../src/recipe/document.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
@@ -65,10 +65,10 @@ export function meals({ dishes, demands, wild }: MealShape): fc.Arbitrary<Meal> 
           const asked = most(isWild ? times(value, fraction(17n, 10n)) : value);
           const room = fraction(BigInt(slack), 100n);
           const ends = {
-            least: toText(times(asked, minus(ONE, room))),
-            most: toText(most(times(asked, plus(ONE, room)))),
+            least: exactText(times(asked, minus(ONE, room))),
+            most: exactText(most(times(asked, plus(ONE, room)))),
           };
-          if (kind === "exactly") return { ...subject, exactly: toText(asked) } as Demand;
+          if (kind === "exactly") return { ...subject, exactly: exactText(asked) } as Demand;
           return {
             ...subject,
             ...(kind === "most" ? {} : { least: ends.least }),

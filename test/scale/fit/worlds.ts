@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { type ComponentId, components } from "../../../src/food/components.ts";
 import type { FoodInput } from "../../../src/food/food.ts";
 import { type FoodTable, foodTable } from "../../../src/food/table.ts";
-import { toText } from "../../../src/number/digits.ts";
+import { exactText } from "../../../src/number/digits.ts";
 import { type Exact, fraction, minus, ONE, plus, sum, times } from "../../../src/number/exact.ts";
 import type { LineInput, RecipeInput } from "../../../src/recipe/document.ts";
 import type { Demand, EnergyShareOf } from "../../../src/scale/demand.ts";
@@ -165,7 +165,7 @@ function build(drawn: Drawn): World {
     const own = times(common, factor);
     // Bounds of one portion a fifth off what the drawn factor makes of the line.
     const portion = times(own, fraction(BigInt(line.grams), BigInt(portions)));
-    const grams = (share: Exact): string => `${toText(times(portion, share))} g`;
+    const grams = (share: Exact): string => `${exactText(times(portion, share))} g`;
     add(`free-${i}`, line, own, {
       scaling: "adjustable",
       ...((bounds === "most" || bounds === "both") && { most: grams(fraction(6n, 5n)) }),
@@ -199,10 +199,10 @@ function demandOf({ of, kind, slack, wild }: DrawnDemand, goal: Sheet): Demand {
   const off = wild ? times(value, fraction(17n, 10n)) : value;
   const reached = shares.includes(of) && off.n > off.d ? ONE : off;
   const room = fraction(BigInt(slack), 100n);
-  const low = toText(times(reached, minus(ONE, room)));
+  const low = exactText(times(reached, minus(ONE, room)));
   const most = times(reached, plus(ONE, room));
-  const high = toText(shares.includes(of) && most.n > most.d ? ONE : most);
-  if (kind === "exactly") return { ...subject, exactly: toText(reached) } as Demand;
+  const high = exactText(shares.includes(of) && most.n > most.d ? ONE : most);
+  if (kind === "exactly") return { ...subject, exactly: exactText(reached) } as Demand;
   if (kind === "least") return { ...subject, least: low } as Demand;
   if (kind === "most") return { ...subject, most: high } as Demand;
   return { ...subject, least: low, most: high } as Demand;

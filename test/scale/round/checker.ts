@@ -2,7 +2,7 @@ import type { Amount } from "../../../src/measure/amount.ts";
 import { amount } from "../../../src/measure/amount.ts";
 import type { Kitchen } from "../../../src/measure/kitchen.ts";
 import { type Exact, equals, exact, fraction, minus, over, times } from "../../../src/number/exact.ts";
-import { compare, floor } from "../../../src/number/ratio.ts";
+import { compareRatios, floor } from "../../../src/number/ratio.ts";
 
 /**
  * Whether a kitchen can measure an amount, told from the kitchen's own description and by nothing
@@ -32,7 +32,7 @@ function weighed(a: Amount, { scale }: Kitchen): string | undefined {
 function poured(a: Amount, { jug, measures }: Kitchen): string | undefined {
   if (!jug) return "no jug";
   const [step, least] = [amount(jug.step, { measures }), amount(jug.least, { measures })];
-  if (compare(size(a), size(least)) < 0) return "below the jug's lowest mark";
+  if (compareRatios(size(a), size(least)) < 0) return "below the jug's lowest mark";
   return isMultiple(size(a), size(step)) ? undefined : "between the jug's marks";
 }
 
@@ -53,7 +53,7 @@ function spooned(a: Amount, place: Kitchen): string | undefined {
     if (!isWholeAnd(part.value, has)) return `a part of a ${part.unit} that the drawer has not`;
   }
   const [first, second] = parts.map((part) => part.size);
-  return first && second && compare(second, first) >= 0 ? "the smaller measure first" : undefined;
+  return first && second && compareRatios(second, first) >= 0 ? "the smaller measure first" : undefined;
 }
 
 /** The parts of a cup or spoon, also where a food has its own ("cup, chopped"). */

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import type { FoodInput } from "../../../src/food/food.ts";
 import { type FoodTable, foodTable } from "../../../src/food/table.ts";
 import { type Kitchen, kitchen, kitchens } from "../../../src/measure/kitchen.ts";
-import { toText } from "../../../src/number/digits.ts";
+import { exactText } from "../../../src/number/digits.ts";
 import { type Exact, exact, fraction, least, plus, times } from "../../../src/number/exact.ts";
 import type { LineInput, RecipeInput } from "../../../src/recipe/document.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
@@ -71,7 +71,7 @@ export const places: readonly Kitchen[] = [
 ];
 
 const text = (most: number): fc.Arbitrary<string> =>
-  fc.integer({ min: 7, max: most * 12 }).map((n) => toText(fraction(BigInt(n), 12n)));
+  fc.integer({ min: 7, max: most * 12 }).map((n) => exactText(fraction(BigInt(n), 12n)));
 
 const held: fc.Arbitrary<LineInput> = fc.oneof(
   text(400).map((n) => ({ food: "flour", amount: `${n} g` })),
@@ -190,7 +190,7 @@ function demandOn(s: Sheet, { of, kind, off, firm }: DrawnDemand): Demand {
   const middle = times(now ?? fraction(1n), fraction(BigInt(100 + off), 100n));
   const end = (hundredths: bigint): string => {
     const figure = times(middle, fraction(100n + hundredths, 100n));
-    return toText(of === "fat-share" ? least(figure, fraction(1n)) : figure);
+    return exactText(of === "fat-share" ? least(figure, fraction(1n)) : figure);
   };
   // Firm ends leave a little room, since what is measured is seldom just so.
   const [low, high] = firm ? [end(-4n), end(4n)] : [end(-1n), end(1n)];

@@ -9,7 +9,7 @@ import {
   times,
   ZERO,
 } from "../../../src/number/exact.ts";
-import { compare } from "../../../src/number/ratio.ts";
+import { compareRatios } from "../../../src/number/ratio.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
 import type { Sheet } from "../../../src/sheet/sheet.ts";
 import { broughtBy } from "./dishes.ts";
@@ -65,7 +65,7 @@ export function judged(
     if (brings === null) continue;
     const by = excessAt(end, brings, tolerance);
     if (end.firm) firm &&= by.n === 0n;
-    else if (compare(by, excess) > 0) excess = by;
+    else if (compareRatios(by, excess) > 0) excess = by;
   }
   return { excess, firm };
 }

@@ -5,7 +5,7 @@ import { amount, gramsOf, millilitresOf } from "../../../src/measure/amount.ts";
 import { formatAmount } from "../../../src/measure/format.ts";
 import { kitchen } from "../../../src/measure/kitchen.ts";
 import { measurable } from "../../../src/measure/measurable.ts";
-import { toText } from "../../../src/number/digits.ts";
+import { exactText } from "../../../src/number/digits.ts";
 import {
   absolute,
   type Exact,
@@ -21,7 +21,7 @@ import {
   times,
   ZERO,
 } from "../../../src/number/exact.ts";
-import { compare } from "../../../src/number/ratio.ts";
+import { compareRatios } from "../../../src/number/ratio.ts";
 import type { LineInput, RecipeInput } from "../../../src/recipe/document.ts";
 import type { Demand } from "../../../src/scale/demand.ts";
 import { Rounded, RoundedTogether, RoundingOutOfReach, roundToKitchen } from "../../../src/scale/round.ts";
@@ -89,12 +89,12 @@ const cases: fc.Arbitrary<Case> = fc
     };
     const s = sheet(recipe, foods);
     const demands: Demand[] = [
-      { of: "energy", exactly: toText(times(s.portion("energy").value, fraction(BigInt(energy), 100n))) },
+      { of: "energy", exactly: exactText(times(s.portion("energy").value, fraction(BigInt(energy), 100n))) },
     ];
     if (limit !== null)
       demands.push({
         of: "protein",
-        most: toText(times(plus(s.portion("protein").value, exact("0.1")), fraction(BigInt(limit), 100n))),
+        most: exactText(times(plus(s.portion("protein").value, exact("0.1")), fraction(BigInt(limit), 100n))),
         firm: true,
       });
     return { recipe, demands };
@@ -127,14 +127,14 @@ function judgedAt(
 ) {
   const moving = s.lines.filter((line) => line.scaling !== "per-portion");
   const edited = s.edit(
-    Object.fromEntries(moving.map((line, i) => [line.key, `${toText(chosen[i]?.grams ?? ZERO)} g`])),
+    Object.fromEntries(moving.map((line, i) => [line.key, `${exactText(chosen[i]?.grams ?? ZERO)} g`])),
   );
   const { excess, firm } = judged(edited, ends, "1/50");
   if (!firm) return undefined;
   const drift = chosen
     .map((c) => (isSizeHeld(ends) ? over(c.grams, c.exact) : ONE))
     .map((common) => sum(chosen.map((c) => absolute(minus(over(c.grams, times(c.exact, common)), ONE)))))
-    .reduce((a, b) => (compare(a, b) <= 0 ? a : b));
+    .reduce((a, b) => (compareRatios(a, b) <= 0 ? a : b));
   return { excess, drift };
 }
 
@@ -149,7 +149,9 @@ describe("rounding to a kitchen", () => {
         for (const choice of products(choices(s))) {
           const each = judgedAt(s, choice, ends);
           if (!each) continue;
-          const order = best ? compare(each.excess, best.excess) || compare(each.drift, best.drift) : -1;
+          const order = best
+            ? compareRatios(each.excess, best.excess) || compareRatios(each.drift, best.drift)
+            : -1;
           if (order < 0) best = each;
         }
         if (!best) {
@@ -165,9 +167,9 @@ describe("rounding to a kitchen", () => {
             .map((l, i) => ({ grams: l.grams, exact: s.lines[i]?.grams ?? ONE })),
           ends,
         );
-        expect([own && toText(own.excess), own && toText(own.drift)]).toEqual([
-          toText(best.excess),
-          toText(best.drift),
+        expect([own && exactText(own.excess), own && exactText(own.drift)]).toEqual([
+          exactText(best.excess),
+          exactText(best.drift),
         ]);
         const all = judged(found.sheet, endsOf(demands), "1/50");
         expect(found.status).toBe(isZero(all.excess) ? "met" : "nearest");
@@ -186,13 +188,14 @@ describe("rounding to a kitchen", () => {
         expect(found.demands.every((d) => d.demand.firm !== true || d.holds)).toBe(true);
         expect(drift.limitsHold).toBe(true);
         if (lineByLine.limitsHold) {
-          const order = compare(drift.excess, lineByLine.excess);
+          const order = compareRatios(drift.excess, lineByLine.excess);
           expect(order).toBeLessThanOrEqual(0);
-          if (order === 0) expect(compare(drift.ratios, lineByLine.ratios)).toBeLessThanOrEqual(0);
+          if (order === 0) expect(compareRatios(drift.ratios, lineByLine.ratios)).toBeLessThanOrEqual(0);
         }
         found.sheet.lines.forEach((line, i) => {
           const was = s.lines[i];
-          if (line.scaling === "per-portion") expect(toText(line.grams)).toBe(toText(was?.grams ?? ZERO));
+          if (line.scaling === "per-portion")
+            expect(exactText(line.grams)).toBe(exactText(was?.grams ?? ZERO));
           else expect(line.grams.n > 0n).toBe(true);
         });
       }),
@@ -253,7 +256,9 @@ describe("armed-forces ounce rounding (US DoD, Armed Forces Recipe Service, A. G
       );
       const rounded = roundToKitchen(s, quarterOunce);
       if (!(rounded instanceof Rounded)) throw new Error("it can be weighed");
-      expect(toText(rounded.sheet.lines[0]?.amount.value ?? ZERO)).toBe(toText(exact(5 + quarters / 4)));
+      expect(exactText(rounded.sheet.lines[0]?.amount.value ?? ZERO)).toBe(
+        exactText(exact(5 + quarters / 4)),
+      );
     }
   });
 });
@@ -337,7 +342,7 @@ describe("what a cook is told", () => {
     const s = sheet({ name: "X", portions, lines: [{ key: "f", food: "flour", ...line }] }, foods);
     const rounded = roundToKitchen(s, camp);
     if (!(rounded instanceof Rounded)) throw new Error("it can be measured");
-    expect(toText(rounded.sheet.lines[0]?.grams ?? ZERO)).toBe(grams);
+    expect(exactText(rounded.sheet.lines[0]?.grams ?? ZERO)).toBe(grams);
   });
 
   it("says where the search stopped, and how far from proven", () => {

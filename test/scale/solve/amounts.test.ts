@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { toText } from "../../../src/number/digits.ts";
+import { exactText } from "../../../src/number/digits.ts";
 import { exact, fraction, ONE, times, type Value, ZERO } from "../../../src/number/exact.ts";
-import { compare } from "../../../src/number/ratio.ts";
+import { compareRatios } from "../../../src/number/ratio.ts";
 import type {
   AmountDemand,
   AmountLine,
@@ -46,15 +46,15 @@ function chosen(p: AmountsProblem): Answered {
 
 /** Whether what a choice says of itself is so, by the definitions alone. */
 function expectHonest(p: AmountsProblem, choice: Choice): void {
-  expect(toText(driftAt(p, choice.chosen, choice.common))).toBe(toText(choice.drift));
-  expect(toText(excessOf(p, choice.chosen) ?? fraction(-1n))).toBe(toText(choice.excess));
+  expect(exactText(driftAt(p, choice.chosen, choice.common))).toBe(exactText(choice.drift));
+  expect(exactText(excessOf(p, choice.chosen) ?? fraction(-1n))).toBe(exactText(choice.excess));
   const totals = p.demands.map((d) =>
     d.perUnit.reduce((sum, per, i) => {
       const by = times(per, p.lines[i]?.candidates[choice.chosen[i] ?? -1]?.quantity ?? ZERO);
       return fraction(sum.n * by.d + by.n * sum.d, sum.d * by.d);
     }, d.constant),
   );
-  expect(choice.totals.map(toText)).toEqual(totals.map(toText));
+  expect(choice.totals.map(exactText)).toEqual(totals.map(exactText));
 }
 
 describe("what is asked, in its order", () => {
@@ -308,8 +308,8 @@ describe("against trying every choice", () => {
     if (answer.status === "infeasible" || answer.status === "stopped") throw new Error(answer.status);
     expect(answer.status).toBe(best.excess.n === 0n ? "met" : "nearest");
     expect(answer.chosen).toEqual(best.chosen);
-    expect([answer.excess, answer.drift, answer.common].map(toText)).toEqual(
-      [best.excess, best.drift, best.common].map(toText),
+    expect([answer.excess, answer.drift, answer.common].map(exactText)).toEqual(
+      [best.excess, best.drift, best.common].map(exactText),
     );
     expectHonest(p, answer);
   };
@@ -369,7 +369,8 @@ describe("what must hold of every rounding", () => {
       });
       const excess = excessOf(p, alone);
       if (!excess || answer.status === "infeasible" || answer.status === "stopped") return;
-      const side = compare(answer.excess, excess) || compare(answer.drift, driftOf(p, alone).drift);
+      const side =
+        compareRatios(answer.excess, excess) || compareRatios(answer.drift, driftOf(p, alone).drift);
       expect(side).toBeLessThanOrEqual(0);
     });
     fc.assert(property, { seed: seedFor("line by line", 41), numRuns: runs(100) });
@@ -428,8 +429,8 @@ describe("what must hold of every rounding", () => {
       const [a, b] = [chooseAmounts(p), chooseAmounts(wide)];
       if (a.status === "infeasible" || a.status === "stopped") return;
       if (b.status === "infeasible" || b.status === "stopped") throw new Error(b.status);
-      expect(compare(b.excess, a.excess)).toBeLessThanOrEqual(0);
-      if (a.status === "met") expect(compare(b.drift, a.drift)).toBeLessThanOrEqual(0);
+      expect(compareRatios(b.excess, a.excess)).toBeLessThanOrEqual(0);
+      if (a.status === "met") expect(compareRatios(b.drift, a.drift)).toBeLessThanOrEqual(0);
     });
     fc.assert(property, { seed: seedFor("wider", 44), numRuns: runs(60) });
   });
@@ -450,11 +451,12 @@ describe("effort", () => {
       }
       stopped += 1;
       if (full.status === "infeasible" || full.status === "stopped") return;
-      expect(compare(short.bound.excess, full.excess)).toBeLessThanOrEqual(0);
-      expect(compare(short.bound.drift, full.drift)).toBeLessThanOrEqual(0);
+      expect(compareRatios(short.bound.excess, full.excess)).toBeLessThanOrEqual(0);
+      expect(compareRatios(short.bound.drift, full.drift)).toBeLessThanOrEqual(0);
       if (!short.best) return;
       expectHonest(p, short.best);
-      const side = compare(full.excess, short.best.excess) || compare(full.drift, short.best.drift);
+      const side =
+        compareRatios(full.excess, short.best.excess) || compareRatios(full.drift, short.best.drift);
       expect(side).toBeLessThanOrEqual(0);
     });
     fc.assert(property, { seed: seedFor("stopped", 51), numRuns: runs(150) });

@@ -10,7 +10,7 @@ import {
   times,
   ZERO,
 } from "../../../src/number/exact.ts";
-import { compare } from "../../../src/number/ratio.ts";
+import { compareRatios } from "../../../src/number/ratio.ts";
 import type { AmountsProblem } from "../../../src/scale/solve/amounts.ts";
 
 /** The definition of a best choice taken at its word, one candidate after another; small problems only. */
@@ -46,7 +46,8 @@ export function driftOf(p: AmountsProblem, chosen: readonly number[]): { drift: 
     if (common.n === 0n) continue;
     const drift = driftAt(p, chosen, common);
     const side =
-      compare(drift, best.drift) || compare(absolute(minus(common, ONE)), absolute(minus(best.common, ONE)));
+      compareRatios(drift, best.drift) ||
+      compareRatios(absolute(minus(common, ONE)), absolute(minus(best.common, ONE)));
     if (side < 0) best = { drift, common };
   }
   return best;
@@ -66,7 +67,7 @@ export function excessOf(p: AmountsProblem, chosen: readonly number[]): Exact | 
           ? plus(scale.constant, sum(scale.perUnit.map((per, i) => times(per, quantity(p, chosen, i)))))
           : scale;
       const share = over(by, size);
-      if (compare(share, worst) > 0) worst = share;
+      if (compareRatios(share, worst) > 0) worst = share;
     }
   }
   return worst;
@@ -82,7 +83,9 @@ export function bestByHand(p: AmountsProblem): ByHand | undefined {
     // Choices come in the order of their candidates, so an equal one later loses.
     const side = !best
       ? -1
-      : compare(excess, best.excess) || compare(drift, best.drift) || compare(distance, best.distance);
+      : compareRatios(excess, best.excess) ||
+        compareRatios(drift, best.drift) ||
+        compareRatios(distance, best.distance);
     if (side < 0) best = { chosen, excess, drift, common, distance };
   }
   return best;

@@ -3,15 +3,15 @@ import { describe, expect, it } from "vitest";
 import { exact, ONE, ZERO } from "../../../src/number/exact.ts";
 import { conflict } from "../../../src/scale/solve/conflict.ts";
 import { minimise } from "../../../src/scale/solve/minimise.ts";
-import type { Programme, Row } from "../../../src/scale/solve/programme.ts";
+import type { Programme, ProgrammeRow } from "../../../src/scale/solve/programme.ts";
 import { runs, seedFor } from "../../runs.ts";
 import { asModel, solveOutside } from "./outside.ts";
 import { anyProgramme } from "./programmes.ts";
 import { faultsOfProof } from "./proof.ts";
 
 const x = [{ variable: 0, coefficient: ONE }];
-const atLeast = (n: number): Row => ({ terms: x, lower: exact(n) });
-const atMost = (n: number): Row => ({ terms: x, upper: exact(n) });
+const atLeast = (n: number): ProgrammeRow => ({ terms: x, lower: exact(n) });
+const atMost = (n: number): ProgrammeRow => ({ terms: x, upper: exact(n) });
 const variables = [{ lower: ZERO, upper: exact(10) }];
 
 describe("conflict", () => {

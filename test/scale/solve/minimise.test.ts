@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { toText } from "../../../src/number/digits.ts";
+import { exactText } from "../../../src/number/digits.ts";
 import {
   type Exact,
   exact,
@@ -18,7 +18,7 @@ import type {
   Optimal,
   Programme,
   Solution,
-  Span,
+  SolverInterval,
   Standing,
 } from "../../../src/scale/solve/programme.ts";
 import { lessen } from "../../../src/scale/solve/simplex.ts";
@@ -28,7 +28,7 @@ import { faultsOf } from "./proof.ts";
 type End = Value | undefined;
 
 /** `[lower, upper]`, an end left open by `undefined`. */
-const span = ([lower, upper]: readonly [End, End]): Span => ({
+const span = ([lower, upper]: readonly [End, End]): SolverInterval => ({
   ...(lower !== undefined && { lower: exact(lower) }),
   ...(upper !== undefined && { upper: exact(upper) }),
 });
@@ -51,7 +51,7 @@ function programme(
 
 const notNegative = (count: number): (readonly [End, End])[] =>
   Array.from({ length: count }, () => [0, undefined]);
-const texts = (all: readonly Exact[]): string[] => all.map(toText);
+const texts = (all: readonly Exact[]): string[] => all.map(exactText);
 
 function best(p: Programme, objective: Objective): Optimal {
   const solution = minimise(p, objective);
@@ -183,7 +183,8 @@ describe("programmes on which a careless simplex cycles", () => {
         takeUp(b, [...slacks, "lower", "lower", "lower"], 3);
         const whole = objectiveInWholes(terms(inOrder(costs)), b.whole);
         const { end } = lessen(b, whole.costs, 100);
-        if (end !== "least" || toText(worth(b, whole)) !== least) throw new Error(`${end} in order ${order}`);
+        if (end !== "least" || exactText(worth(b, whole)) !== least)
+          throw new Error(`${end} in order ${order}`);
       }
     },
   );

@@ -10,7 +10,13 @@ import {
   times,
   ZERO,
 } from "../../../src/number/exact.ts";
-import type { Objective, Programme, Row, Span, Term } from "../../../src/scale/solve/programme.ts";
+import type {
+  Objective,
+  Programme,
+  ProgrammeRow,
+  ProgrammeTerm,
+  SolverInterval,
+} from "../../../src/scale/solve/programme.ts";
 
 /** Programmes for the tests and the benches; the same seed gives the same programmes. */
 
@@ -19,7 +25,7 @@ export interface Asked {
   readonly objective: Objective;
 }
 
-const term = (variable: number, coefficient: Exact): Term => ({ variable, coefficient });
+const term = (variable: number, coefficient: Exact): ProgrammeTerm => ({ variable, coefficient });
 const decimal = (max: number, places: number): fc.Arbitrary<Exact> =>
   fc.integer({ min: 0, max: max * 10 ** places }).map((n) => fraction(BigInt(n), 10n ** BigInt(places)));
 
@@ -76,7 +82,7 @@ export function fitProgramme(moving: number, demands: { min: number; max: number
     })
     .map(({ common, factors, perPortion, drawn }) => {
       const t = 2 * moving;
-      const variables: Span[] = [];
+      const variables: SolverInterval[] = [];
       for (let j = 0; j < moving; j += 1)
         variables.push({ lower: ZERO, upper: ONE }, { lower: ZERO, upper: fraction(1n, 2n) });
       variables.push({ lower: fraction(1n, 10n), upper: exact(10) });
@@ -96,7 +102,7 @@ export function fitProgramme(moving: number, demands: { min: number; max: number
     });
 }
 
-function demandRows(d: Drawn, common: Exact, factors: readonly Exact[], t: number): Row[] {
+function demandRows(d: Drawn, common: Exact, factors: readonly Exact[], t: number): ProgrammeRow[] {
   let whole = d.base;
   let met = d.base;
   for (const [j, a] of d.parts.entries()) {
@@ -106,7 +112,7 @@ function demandRows(d: Drawn, common: Exact, factors: readonly Exact[], t: numbe
   const value = plus(times(common, met), d.constant);
   const target = d.wild ? times(value, exact("1.7")) : value;
   const moves = d.parts.flatMap((a, j) => [term(2 * j, a), term(2 * j + 1, negate(a))]);
-  const against = (limit: Exact): Term => term(t, minus(d.constant, limit));
+  const against = (limit: Exact): ProgrammeTerm => term(t, minus(d.constant, limit));
   const least = {
     terms: [...moves, against(times(target, minus(ONE, times(d.slack, exact("0.1")))))],
     lower: negate(whole),
@@ -129,7 +135,7 @@ const odd = fc
   .tuple(fc.integer({ min: -40, max: 40 }), fc.constantFrom(1n, 2n, 3n, 7n, 10n))
   .map(([n, d]) => fraction(BigInt(n), d));
 
-const span: fc.Arbitrary<Span> = fc.oneof(
+const span: fc.Arbitrary<SolverInterval> = fc.oneof(
   {
     weight: 3,
     arbitrary: fc

@@ -1,13 +1,13 @@
 import { type Exact, minus, negate, ONE, plus, times, ZERO } from "../../../src/number/exact.ts";
-import { compare } from "../../../src/number/ratio.ts";
+import { compareRatios } from "../../../src/number/ratio.ts";
 import type {
   Infeasible,
   Objective,
   Optimal,
   Programme,
+  ProgrammeTerm,
   Solution,
-  Span,
-  Term,
+  SolverInterval,
   Unbounded,
 } from "../../../src/scale/solve/programme.ts";
 
@@ -23,7 +23,7 @@ export function faultsOf(programme: Programme, objective: Objective, solution: S
   return ["stopped before an answer"];
 }
 
-export function total(terms: readonly Term[], x: readonly Exact[]): Exact {
+export function total(terms: readonly ProgrammeTerm[], x: readonly Exact[]): Exact {
   return terms.reduce((total, t) => plus(total, times(t.coefficient, x[t.variable] ?? ZERO)), ZERO);
 }
 
@@ -37,8 +37,8 @@ export function faultsOfPoint({ variables, rows }: Programme, x: readonly Exact[
   return faults;
 }
 
-function holds({ lower, upper }: Span, value: Exact): boolean {
-  return !(lower && compare(value, lower) < 0) && !(upper && compare(value, upper) > 0);
+function holds({ lower, upper }: SolverInterval, value: Exact): boolean {
+  return !(lower && compareRatios(value, lower) < 0) && !(upper && compareRatios(value, upper) > 0);
 }
 
 function faultsOfOptimal(
@@ -55,14 +55,16 @@ function faultsOfOptimal(
     for (const t of row.terms) {
       reduced[t.variable] = minus(reduced[t.variable] ?? ZERO, times(prices.rows[i] ?? ZERO, t.coefficient));
     }
-    if (compare(totals[i] ?? ZERO, total(row.terms, x)) !== 0) faults.push(`total of row ${i} misstated`);
+    if (compareRatios(totals[i] ?? ZERO, total(row.terms, x)) !== 0)
+      faults.push(`total of row ${i} misstated`);
   }
   for (const [j, cost] of reduced.entries()) {
-    if (compare(cost, prices.variables[j] ?? ZERO) !== 0) faults.push(`price of variable ${j} misstated`);
+    if (compareRatios(cost, prices.variables[j] ?? ZERO) !== 0)
+      faults.push(`price of variable ${j} misstated`);
   }
   // Dual feasible: a price pulls only on an end that exists. Both objectives equal.
   let dual = ZERO;
-  const pull = (price: Exact, span: Span, what: string): void => {
+  const pull = (price: Exact, span: SolverInterval, what: string): void => {
     if (price.n === 0n) return;
     const end = price.n > 0n ? span.lower : span.upper;
     if (!end) faults.push(`${what} priced at an end it has not`);
@@ -71,8 +73,8 @@ function faultsOfOptimal(
   for (const [i, row] of rows.entries()) pull(prices.rows[i] ?? ZERO, row, `row ${i}`);
   for (const [j, v] of variables.entries()) pull(reduced[j] ?? ZERO, v, `variable ${j}`);
   const primal = total(objective, x);
-  if (compare(primal, dual) !== 0) faults.push("primal and dual objectives differ");
-  if (compare(primal, objectives[0] ?? ZERO) !== 0) faults.push("objective misstated");
+  if (compareRatios(primal, dual) !== 0) faults.push("primal and dual objectives differ");
+  if (compareRatios(primal, objectives[0] ?? ZERO) !== 0) faults.push("objective misstated");
   for (const [i, row] of rows.entries())
     if (binding.rows[i] !== end(row, totals[i] ?? ZERO)) faults.push(`binding of row ${i} misstated`);
   for (const [j, v] of variables.entries())
@@ -80,8 +82,11 @@ function faultsOfOptimal(
   return faults;
 }
 
-function end({ lower, upper }: Span, value: Exact): string {
-  const [low, high] = [lower && compare(lower, value) === 0, upper && compare(upper, value) === 0];
+function end({ lower, upper }: SolverInterval, value: Exact): string {
+  const [low, high] = [
+    lower && compareRatios(lower, value) === 0,
+    upper && compareRatios(upper, value) === 0,
+  ];
   return low && high ? "both" : low ? "lower" : high ? "upper" : "neither";
 }
 
@@ -103,13 +108,13 @@ export function faultsOfProof({ variables, rows }: Programme, { certificate, gap
   }
   if (left.some((c) => c.n !== 0n)) faults.push("the holdings do not cancel");
   if (right.n >= 0n) faults.push("the holdings do not contradict");
-  if (compare(negate(right), gap) !== 0) faults.push("gap misstated");
+  if (compareRatios(negate(right), gap) !== 0) faults.push("gap misstated");
   return faults;
 }
 
 function faultsOfRay(programme: Programme, objective: Objective, { from, along }: Unbounded): string[] {
   const faults = faultsOfPoint(programme, from);
-  const recede = ({ lower, upper }: Span): Span => ({
+  const recede = ({ lower, upper }: SolverInterval): SolverInterval => ({
     ...(lower && { lower: ZERO }),
     ...(upper && { upper: ZERO }),
   });

@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { toText } from "../../../src/number/digits.ts";
+import { exactText } from "../../../src/number/digits.ts";
 import { equals, fraction, ONE } from "../../../src/number/exact.ts";
-import { compare } from "../../../src/number/ratio.ts";
+import { compareRatios } from "../../../src/number/ratio.ts";
 import { startingBasis, takeUp } from "../../../src/scale/solve/basis.ts";
 import { propose } from "../../../src/scale/solve/guide.ts";
 import { minimise, minimiseInTurn } from "../../../src/scale/solve/minimise.ts";
 import { worth } from "../../../src/scale/solve/optimal.ts";
 import type { Objective, Programme } from "../../../src/scale/solve/programme.ts";
-import { lessen, reach } from "../../../src/scale/solve/simplex.ts";
+import { lessen, meetBounds } from "../../../src/scale/solve/simplex.ts";
 import { inWholes, objectiveInWholes } from "../../../src/scale/solve/whole.ts";
 import { runs, seedFor } from "../../runs.ts";
 import { asModel, asNumber, solveOutside } from "./outside.ts";
@@ -49,21 +49,21 @@ describe("against HiGHS, and proven without it", () => {
 /** The least objective by exact pivots from the basis of row totals, no proposal taken. */
 function unaided({ programme, objective }: Asked): string {
   const b = startingBasis(inWholes(programme));
-  if (reach(b, 10_000) !== "met") return "infeasible";
+  if (meetBounds(b, 10_000) !== "met") return "infeasible";
   const whole = objectiveInWholes(objective, b.whole);
   const { end } = lessen(b, whole.costs, 10_000);
-  return end === "least" ? toText(worth(b, whole)) : end;
+  return end === "least" ? exactText(worth(b, whole)) : end;
 }
 
 function aided({ programme, objective }: Asked): string {
   const solution = minimise(programme, objective);
-  return solution.status === "optimal" ? toText(solution.objectives[0] ?? ONE) : solution.status;
+  return solution.status === "optimal" ? exactText(solution.objectives[0] ?? ONE) : solution.status;
 }
 
 describe("what must hold of every programme", () => {
   it("the proposal in floats changes nothing of the answer", () => {
     const crossing = ({ lower, upper }: { lower?: typeof ONE; upper?: typeof ONE }): boolean =>
-      lower !== undefined && upper !== undefined && compare(lower, upper) > 0;
+      lower !== undefined && upper !== undefined && compareRatios(lower, upper) > 0;
     const whole = fc
       .oneof(anyProgramme, fitProgramme(5, { min: 1, max: 5 }))
       .filter(({ programme }) => ![...programme.rows, ...programme.variables].some(crossing));
@@ -85,7 +85,7 @@ describe("what must hold of every programme", () => {
       const whole = objectiveInWholes(objective, b.whole);
       takeUp(b, propose(b.whole, b.standing, whole.costs) ?? [], 100);
       const { pivots } = b;
-      if (reach(b, 1000) === "met") lessen(b, whole.costs, 1000);
+      if (meetBounds(b, 1000) === "met") lessen(b, whole.costs, 1000);
       return b.pivots > pivots;
     });
     expect(further.length).toBeLessThan(10);
@@ -174,7 +174,7 @@ describe("what must hold of every programme", () => {
           if (after.status !== "optimal") throw new Error(after.status);
           const [was = ONE, is = ONE] = [before.objectives[0], after.objectives[0]];
           const gained = fraction((is.n * was.d - was.n * is.d) * step.d, is.d * was.d);
-          expect(toText(gained)).toBe(toText(before.prices.rows[i] ?? ONE));
+          expect(exactText(gained)).toBe(exactText(before.prices.rows[i] ?? ONE));
         }
       }),
       { seed: seedFor("prices", 9), numRuns: runs(60) },

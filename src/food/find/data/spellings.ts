@@ -72,7 +72,7 @@ calamari squid
 `;
 
 /** Spellings, each with the one that the library reads it as. */
-export const spellings: ReadonlyMap<string, string> = new Map(
+export const foodSpellings: ReadonlyMap<string, string> = new Map(
   pairs
     .trim()
     .split("\n")
