@@ -263,7 +263,17 @@ export const recipeJsonSchema: JsonSchema = {
                 ],
               },
               retentionPresumed: { type: "boolean" },
-              yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
+              yieldFactor: {
+                anyOf: [
+                  { type: ["number", "string"], exclusiveMinimum: 0 },
+                  {
+                    type: "object",
+                    properties: { code: { type: "string", minLength: 1, maxLength: 200 } },
+                    required: ["code"],
+                    additionalProperties: false,
+                  },
+                ],
+              },
               added: { enum: ["cooking", "serving"] },
               prep: { type: "string", minLength: 1, maxLength: 2000 },
               meta: {},
@@ -287,7 +297,17 @@ export const recipeJsonSchema: JsonSchema = {
             },
           ],
         },
-        yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
+        yieldFactor: {
+          anyOf: [
+            { type: ["number", "string"], exclusiveMinimum: 0 },
+            {
+              type: "object",
+              properties: { code: { type: "string", minLength: 1, maxLength: 200 } },
+              required: ["code"],
+              additionalProperties: false,
+            },
+          ],
+        },
         yieldPresumed: { type: "boolean" },
         normalPortion: {
           anyOf: [
@@ -1554,7 +1574,17 @@ export const planJsonSchema: JsonSchema = {
                     },
                   ],
                 },
-                yieldFactor: { type: ["number", "string"] },
+                yieldFactor: {
+                  anyOf: [
+                    { type: ["number", "string"], exclusiveMinimum: 0 },
+                    {
+                      type: "object",
+                      properties: { code: { type: "string", minLength: 1, maxLength: 200 } },
+                      required: ["code"],
+                      additionalProperties: false,
+                    },
+                  ],
+                },
                 yieldPresumed: { type: "boolean" },
               },
               required: ["portions", "amounts"],
@@ -2046,7 +2076,17 @@ export const planJsonSchema: JsonSchema = {
                     ],
                   },
                   retentionPresumed: { type: "boolean" },
-                  yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
+                  yieldFactor: {
+                    anyOf: [
+                      { type: ["number", "string"], exclusiveMinimum: 0 },
+                      {
+                        type: "object",
+                        properties: { code: { type: "string", minLength: 1, maxLength: 200 } },
+                        required: ["code"],
+                        additionalProperties: false,
+                      },
+                    ],
+                  },
                   added: { enum: ["cooking", "serving"] },
                   prep: { type: "string", minLength: 1, maxLength: 2000 },
                   meta: {},
@@ -2070,7 +2110,17 @@ export const planJsonSchema: JsonSchema = {
                 },
               ],
             },
-            yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
+            yieldFactor: {
+              anyOf: [
+                { type: ["number", "string"], exclusiveMinimum: 0 },
+                {
+                  type: "object",
+                  properties: { code: { type: "string", minLength: 1, maxLength: 200 } },
+                  required: ["code"],
+                  additionalProperties: false,
+                },
+              ],
+            },
             yieldPresumed: { type: "boolean" },
             normalPortion: {
               anyOf: [
