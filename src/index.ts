@@ -69,12 +69,12 @@ export { version } from "./number/version.ts";
 export type {
   Line,
   LineInput,
-  Piece,
   Recipe,
   RecipeInput,
   RecipeNote,
   Retention,
   Scaling,
+  ServedIn,
   WrittenAmount,
 } from "./recipe/document.ts";
 export { recipe } from "./recipe/recipe.ts";

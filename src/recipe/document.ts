@@ -66,7 +66,7 @@ export interface RecipeNote {
 }
 
 /** A piece that a dish is served in: one muffin of 75 g as eaten. */
-export interface Piece {
+export interface ServedIn {
   /** What one is called: `muffin`. */
   readonly name: string;
   /** A mass, as eaten. */
@@ -93,7 +93,7 @@ export interface RecipeInput {
   /** What a person is usually served of it, as eaten: a mass. Plans tell how far a portion is from it. */
   readonly normalPortion?: WrittenAmount;
   /** What it is served in, where that is pieces: kitchens make, share and take whole ones. */
-  readonly piece?: Piece;
+  readonly piece?: ServedIn;
   /** Steps; `{key}` names a line. */
   readonly method?: readonly string[];
   readonly notes?: readonly RecipeNote[];

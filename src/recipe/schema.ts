@@ -21,7 +21,7 @@ import { isYieldCode, type YieldCode, type YieldInput } from "../food/yield.ts";
 import { checkFoodless } from "../measure/foodless.ts";
 import { measures } from "../measure/measures.ts";
 import { checkLine, checkRecipe } from "./across.ts";
-import type { Piece, Recipe, RecipeNote, Retention, WrittenAmount } from "./document.ts";
+import type { Recipe, RecipeNote, Retention, ServedIn, WrittenAmount } from "./document.ts";
 import { isRead, recipeOf } from "./make.ts";
 import type { LineAsRead, ReadRecipe } from "./readRecipe.ts";
 
@@ -46,7 +46,7 @@ export const documentSchema: () => Schema<ReadRecipe> = /* @__PURE__ */ once(() 
       yieldPresumed: optional(flag()),
       normalPortion: optional(writtenAmount()),
       piece: optional(
-        fields<Piece>({
+        fields<ServedIn>({
           name: text(100, refuseNumberFirst),
           mass: writtenAmount(),
           step: optional(step()),

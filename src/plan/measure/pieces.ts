@@ -1,7 +1,7 @@
 import { type Amount, amount, gramsOf } from "../../measure/amount.ts";
 import { type Exact, exact, fraction, ONE, over, times, ZERO } from "../../number/exact.ts";
 import { nearest } from "../../number/ratio.ts";
-import { pieces } from "../../scale/round/division.ts";
+import { onePiece } from "../../scale/round/division.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 
 /** A piece that a dish is served in. */
@@ -18,7 +18,7 @@ export interface ServedPiece {
 export function pieceOf({ origin: { piece } }: Sheet): ServedPiece | undefined {
   if (!piece) return undefined;
   const grams = gramsOf(amount(piece.mass)) ?? ZERO;
-  return { one: pieces(piece.name), grams, step: exact(piece.step ?? ONE) };
+  return { one: onePiece(piece.name), grams, step: exact(piece.step ?? ONE) };
 }
 
 /** How many whole pieces come nearest to a mass: at least one. */

@@ -13,12 +13,12 @@ export interface LineDivision {
 /** Reads how a line that is written so is divided; undefined where nothing says so, or it is not counted. */
 export function divisionOf({ source, nested, reader }: PlanLine, written: Amount): LineDivision | undefined {
   const piece = nested?.origin.piece;
-  if (piece) return { step: exact(piece.step ?? ONE), one: pieces(piece.name) };
+  if (piece) return { step: exact(piece.step ?? ONE), one: onePiece(piece.name) };
   const divides = source.food?.input.divides;
   // A cup of the food, chopped, is no piece of it.
   if (!divides || written.kind !== "own" || reader.toGrams(written).by.kind !== "measure") return undefined;
   const { step, by } = divides;
-  return { step: exact(step), one: by === undefined || by === written.unit ? undefined : pieces(by) };
+  return { step: exact(step), one: by === undefined || by === written.unit ? undefined : onePiece(by) };
 }
 
 /** So much of a line in what is counted. */
@@ -28,6 +28,6 @@ export function counted({ reader }: PlanLine, { one }: LineDivision, written: Am
 }
 
 /** One of a food's own measure, or of a recipe's pieces. */
-export function pieces(name: string): Amount {
+export function onePiece(name: string): Amount {
   return amount({ value: 1, unit: name, kind: "own" });
 }
