@@ -39,6 +39,8 @@ export { FoodRanking, type RankedFood, type RankFoodsOptions, rankFoods } from "
 export { type RetentionCode, retentionCodes } from "./food/retention.ts";
 export type { RetentionRow, RetentionTable } from "./food/retentionTable.ts";
 export { FoodTable, foodTable, type StoredFoods } from "./food/table.ts";
+export { type PublishedYield, type YieldCode, type YieldInput, yieldCodes } from "./food/yield.ts";
+export type { YieldRow, YieldTable } from "./food/yieldTable.ts";
 export {
   type Amount,
   type AmountData,

@@ -3,6 +3,7 @@ import { readInto } from "../document/read.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { markKinds } from "../food/figure.ts";
 import { checkFoodTable, type FoodTable } from "../food/table.ts";
+import { isYieldCode } from "../food/yield.ts";
 import { amount, gramsOf } from "../measure/amount.ts";
 import { type Fault, fault, kindOf, SteelyardError, throwIfAny, within } from "../number/error.ts";
 import { exact } from "../number/exact.ts";
@@ -257,6 +258,7 @@ function yieldOf({ yieldFactor, cookedMass, lines }: Recipe, pot: number): numbe
     const grams = gramsOf(amount(cookedMass));
     return grams && pot > 0 ? toFloat(grams) / pot : undefined;
   }
+  if (isYieldCode(yieldFactor)) return undefined;
   if (yieldFactor !== undefined) return toFloat(exact(yieldFactor));
   return lines.some((line) => line.yieldFactor !== undefined) ? undefined : 1;
 }

@@ -17,6 +17,7 @@ import { didYouMean } from "../number/near.ts";
 import type { ComponentId } from "./components.ts";
 import type { ShareSpread, Shares } from "./composition.ts";
 import { checkRetention, type RetentionRow, type RetentionTable } from "./retentionTable.ts";
+import { type YieldInput, yieldFigure } from "./yield.ts";
 
 /** Shares left after cooking by component; with a code of the retention table, those that it says otherwise. */
 export type RetentionShares = { readonly [C in ComponentId]?: Value } & { readonly code?: string };
@@ -42,7 +43,7 @@ export interface RetentionCode {
 export interface LineRetention {
   readonly retention?: RetentionInput;
   readonly retentionPresumed?: boolean;
-  readonly yieldFactor?: Value;
+  readonly yieldFactor?: YieldInput;
 }
 
 const ALL: Shares = /* @__PURE__ */ new Map();
@@ -60,7 +61,11 @@ export function retentionShares(
   const { code, ...own } = typeof retention === "string" ? { code: retention } : retention;
   const named = code === undefined ? undefined : foundRow(code, table);
   const shares = named
-    ? rowShares(named.table, named.row, yieldFactor)
+    ? rowShares(
+        named.table,
+        named.row,
+        yieldFactor === undefined ? undefined : yieldFigure(yieldFactor, table),
+      )
     : { left: new Map(), spread: new Map() };
   for (const [id, share] of Object.entries(own)) {
     shares.left.set(id as ComponentId, exact(share as Value));
@@ -105,17 +110,35 @@ function tablesOf(table: RetentionTable): readonly RetentionTable[] {
   return [table, ...(table.beside ? tablesOf(table.beside) : [])];
 }
 
-/** A table with no more than these codes, of itself and what stands beside it; undefined where none is left. */
+/**
+ * A table with no more than these codes of retention and of yields, of itself and what stands beside it;
+ * undefined where none is left.
+ */
 export function onlyCodes(
   table: RetentionTable | undefined,
   named: ReadonlySet<string>,
+  yields: ReadonlySet<string>,
 ): RetentionTable | undefined {
   if (!table) return undefined;
-  const { beside, ...own } = table;
-  const rest = onlyCodes(beside, new Set([...named].filter((code) => !Object.hasOwn(table.codes, code))));
+  const { beside, yields: all = [], ...own } = table;
+  const without = (some: ReadonlySet<string>, ...found: readonly object[]): ReadonlySet<string> =>
+    new Set([...some].filter((code) => !found.some((codes) => Object.hasOwn(codes, code))));
+  const rest = onlyCodes(
+    beside,
+    without(named, table.codes),
+    without(yields, ...all.map(({ codes }) => codes)),
+  );
   const codes = Object.entries(table.codes).filter(([code]) => named.has(code));
-  if (codes.length === 0) return rest;
-  return { ...own, codes: Object.fromEntries(codes), ...(rest && { beside: rest }) };
+  const told = all.flatMap(({ source, codes }) => {
+    const some = Object.entries(codes).filter(([code]) => yields.has(code));
+    return some.length === 0 ? [] : [{ source, codes: Object.fromEntries(some) }];
+  });
+  if (codes.length === 0 && told.length === 0) return rest;
+  return {
+    ...{ ...own, codes: Object.fromEntries(codes) },
+    ...(told.length > 0 && { yields: told }),
+    ...(rest && { beside: rest }),
+  };
 }
 
 /**
@@ -158,14 +181,12 @@ export function retentionCodes(table: RetentionTable, words = ""): readonly Rete
 function rowShares(
   { columns, follows }: RetentionTable,
   [, percents, spread, usual]: RetentionRow,
-  yieldFactor?: Value,
+  yieldFactor?: Exact,
 ): { left: Map<ComponentId, Exact>; spread: Map<ComponentId, ShareSpread> } {
   const slopes = follows?.split(" ") ?? [];
   const told = spread?.split(" ") ?? [];
   const less =
-    usual === undefined || yieldFactor === undefined
-      ? ZERO
-      : minus(over(exact(yieldFactor), exact(usual)), ONE);
+    usual === undefined || yieldFactor === undefined ? ZERO : minus(over(yieldFactor, exact(usual)), ONE);
   const made = { left: new Map<ComponentId, Exact>(), spread: new Map<ComponentId, ShareSpread>() };
   percents.split(" ").forEach((percent, i) => {
     const by = greatest(ZERO, plus(ONE, times(fraction(BigInt(slopes[i] ?? 0), 100n), less)));

@@ -2,6 +2,7 @@ import { isRecord, refuseUnsafe } from "../document/safe.ts";
 import { leaf, type Schema } from "../document/schema.ts";
 import { type Fault, fault, quote, throwIfAny } from "../number/error.ts";
 import { type ComponentId, isComponentId } from "./components.ts";
+import { checkYields, type YieldTable } from "./yieldTable.ts";
 
 /**
  * What a table says of one way of cooking: its name; what is left in whole per cents, one for each column,
@@ -21,6 +22,8 @@ export interface RetentionTable {
    * usual one: whole numbers between spaces. It counts where a line tells its own yield.
    */
   readonly follows?: string;
+  /** What foods weigh cooked, by codes that a line or a recipe may name for its yield. */
+  readonly yields?: readonly YieldTable[];
   /** Another table, whose codes may be named too. */
   readonly beside?: RetentionTable;
 }
@@ -81,6 +84,7 @@ function checkEach(table: RetentionTable, at: readonly string[], faults: Fault[]
     else if (usual !== undefined && !(YIELD.test(usual) && Number(usual) > 0))
       wrong(["codes", code], "not a yield", 'write one above 0, as text: "0.75"');
   }
+  checkYields(table.yields, wrong);
   if (table.beside !== undefined) {
     if (at.length >= MOST_BESIDE)
       throw fault("retention-malformed", "too many tables beside each other", "give fewer");

@@ -38,6 +38,7 @@ export type ErrorCode =
   | "label-malformed"
   | "borrow-refused"
   | "retention-unknown"
+  | "yield-unknown"
   | "retention-malformed"
   // recipe
   | "recipe-malformed"

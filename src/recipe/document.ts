@@ -1,5 +1,6 @@
 import type { Json } from "../document/leaves.ts";
 import type { RetentionInput } from "../food/retention.ts";
+import type { YieldInput } from "../food/yield.ts";
 import type { Measures } from "../measure/measures.ts";
 import type { Value } from "../number/exact.ts";
 
@@ -44,10 +45,10 @@ export interface LineInput {
   /** Whether `retention` was said of another food, which this one took the place of: what it changes is presumed. */
   readonly retentionPresumed?: boolean;
   /**
-   * Cooked mass ÷ raw mass of this line, above 0. What a retention table tells to move with the yield does so
+   * Cooked mass ÷ raw mass of this line, above 0, or `{ code }` of a published one. What a retention table tells to move with the yield does so
    * by it; and where the recipe gives neither `cookedMass` nor `yieldFactor`, its lines' yields make its own.
    */
-  readonly yieldFactor?: Value;
+  readonly yieldFactor?: YieldInput;
   /** `serving` lines are added after cooking: the yield factor and retention do not touch them. */
   readonly added?: "cooking" | "serving";
   readonly prep?: string;
@@ -75,8 +76,8 @@ export interface RecipeInput {
   readonly lines: readonly LineInput[];
   /** Mass of what was cooked, after cooking; lines added at serving are not in it. */
   readonly cookedMass?: WrittenAmount;
-  /** Cooked mass ÷ raw mass of what is cooked. */
-  readonly yieldFactor?: Value;
+  /** Cooked mass ÷ raw mass of what is cooked, or `{ code }` of a published one. */
+  readonly yieldFactor?: YieldInput;
   /** Whether nobody measured that factor: an earlier cooked mass implied it, and lines have changed since. */
   readonly yieldPresumed?: boolean;
   /** What a person is usually served of it, as eaten: a mass. Plans tell how far a portion is from it. */

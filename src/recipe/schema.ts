@@ -16,6 +16,7 @@ import {
 } from "../document/schema.ts";
 import { byComponent } from "../food/componentSchema.ts";
 import { componentIds } from "../food/components.ts";
+import { isYieldCode, type YieldCode, type YieldInput } from "../food/yield.ts";
 import { checkFoodless } from "../measure/foodless.ts";
 import { measures } from "../measure/measures.ts";
 import { checkLine, checkRecipe } from "./across.ts";
@@ -40,7 +41,7 @@ export const documentSchema: () => Schema<ReadRecipe> = /* @__PURE__ */ once(() 
       measures: optional(andThen(measures(), (set) => set.measures)),
       lines: list(lineSchema(), { least: 1 }),
       cookedMass: optional(writtenAmount()),
-      yieldFactor: optional(value({ above: 0 })),
+      yieldFactor: optional(yieldSchema()),
       yieldPresumed: optional(flag()),
       normalPortion: optional(writtenAmount()),
       method: optional(list(text(10_000))),
@@ -89,7 +90,7 @@ function lineSchema(): Schema<LineAsRead> {
       most: optional(writtenAmount()),
       retention: optional(retentionSchema()),
       retentionPresumed: optional(flag()),
-      yieldFactor: optional(value({ above: 0 })),
+      yieldFactor: optional(yieldSchema()),
       added: optional(word(["cooking", "serving"])),
       prep: optional(text()),
       meta: optional(meta()),
@@ -120,6 +121,17 @@ function amountSchema(check: (given: unknown) => WrittenAmount): Schema<WrittenA
     choice<WrittenAmount>([written, data], () => undefined, ""),
     'an amount: text such as "1 1/2 tbsp", or { value, unit }',
     check,
+  );
+}
+
+/** A yield: a figure above 0, or the code of a published one. */
+export function yieldSchema(): Schema<YieldInput> {
+  const figure = value({ above: 0 });
+  const withCode = fields<YieldCode>({ code: text(200) });
+  return choice<YieldInput>(
+    [figure, withCode],
+    (given) => (isYieldCode(given as YieldInput) ? withCode : figure),
+    "a yield: cooked mass divided by raw mass, or { code } of a published one",
   );
 }
 

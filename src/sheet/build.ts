@@ -3,14 +3,16 @@ import { isRecord } from "../document/safe.ts";
 import { byName, fields, once, optional, readAs, type Schema } from "../document/schema.ts";
 import type { Shares } from "../food/composition.ts";
 import { retentionShares } from "../food/retention.ts";
+import type { RetentionTable } from "../food/retentionTable.ts";
 import { FoodTable } from "../food/table.ts";
+import { foundYield, isYieldCode, yieldFigure } from "../food/yield.ts";
 import { type Amount, amount, gramsOf } from "../measure/amount.ts";
 import type { Measures } from "../measure/measures.ts";
 import { collect, type Fault, fault, kindOf, quote, throwIfAny, within } from "../number/error.ts";
 import { type Exact, exact, ONE, times, type Value } from "../number/exact.ts";
 import { compareRatios } from "../number/ratio.ts";
 import { LEAST_ABOVE_MOST, LEAST_HINT } from "../recipe/across.ts";
-import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
+import type { Line, LineInput, Recipe, RecipeInput } from "../recipe/document.ts";
 import { recipeAsFar, unknownRecipe } from "../recipe/recipe.ts";
 import { type AmountReader, amountReader, readWritten } from "../recipe/resolve.ts";
 import { recipeSchema } from "../recipe/schema.ts";
@@ -29,7 +31,7 @@ export interface SheetOptions {
  * Resolves a recipe to grams and figures.
  *
  * Throws one error with every fault: the codes of {@link recipe}, `food-unknown`, `recipe-unknown`,
- * `recipe-cycle` (with the way round), `sheet-malformed` for options, `retention-unknown`, `density-needed`, and the `amount-…` and
+ * `recipe-cycle` (with the way round), `sheet-malformed` for options, `retention-unknown`, `yield-unknown`, `density-needed`, and the `amount-…` and
  * `measures-…` codes.
  *
  * @example
@@ -96,6 +98,7 @@ class Builder {
       amounts.push(made.amount);
       grams.push(made.grams);
     });
+    this.#knownYield(recipe, faults);
     throwIfAny(faults);
     return this.#made(recipe as Recipe, lines, amounts, grams);
   }
@@ -104,7 +107,8 @@ class Builder {
     const plan = new SheetPlan(recipe, this.#foods, lines, this.#recipes);
     if (plan.spread > WIDEST && lines.some(({ nested }) => nested)) throw tooWide();
     const portions = exact(recipe.portions);
-    return new Sheet(plan, checkedValues(plan, { amounts, grams, portions, cooking: cookingOf(recipe) }));
+    const cooking = cookingOf(recipe, this.#foods.retention);
+    return new Sheet(plan, checkedValues(plan, { amounts, grams, portions, cooking }));
   }
 
   /** A line, or what is wrong with as much of it as is sound; undefined where that is nothing. */
@@ -114,7 +118,9 @@ class Builder {
     above: readonly string[],
   ): { line: PlanLine; amount: Amount; grams: Exact } | undefined {
     const faults: Fault[] = [];
-    const shares = collect(faults, ["retention"], () => retentionShares(line, this.#foods.retention));
+    const { yieldFactor: _, ...unyielding } = line;
+    const told = this.#knownYield(line, faults) ? line : unyielding;
+    const shares = collect(faults, ["retention"], () => retentionShares(told, this.#foods.retention));
     const drawn = collect(faults, [], () => this.#drawsOn(line, shares ?? NO_SHARES, measures, above));
     if (!drawn) return throwIfAny(faults) as undefined;
     const { source, nested, reader } = drawn;
@@ -131,6 +137,15 @@ class Builder {
       faults.push({ code: "recipe-malformed", path: ["least"], message: LEAST_ABOVE_MOST, hint: LEAST_HINT });
     throwIfAny(faults);
     return amount && { line: { line: line as Line, source, nested, reader, least, most }, ...amount };
+  }
+
+  /** Whether a yield that is named stands in a table; where it does not, that is a fault. */
+  #knownYield({ yieldFactor }: Pick<LineInput, "yieldFactor">, faults: Fault[]): boolean {
+    if (!isYieldCode(yieldFactor)) return true;
+    return (
+      collect(faults, ["yieldFactor"], () => foundYield(yieldFactor.code, this.#foods.retention)) !==
+      undefined
+    );
   }
 
   #drawsOn(
@@ -201,12 +216,15 @@ const AS_WEIGHED: Cooking = { by: "factor", factor: ONE };
 const NO_SHARES: Shares = /* @__PURE__ */ new Map();
 
 /** What is cooked weighs what the recipe says, which has been found to be a mass above 0. */
-function cookingOf({ cookedMass, yieldFactor, yieldPresumed, lines }: Recipe): Cooking {
+function cookingOf(
+  { cookedMass, yieldFactor, yieldPresumed, lines }: Recipe,
+  table: RetentionTable | undefined,
+): Cooking {
   const mass = cookedMass === undefined ? undefined : gramsOf(amount(cookedMass));
   if (mass) return { by: "mass", mass };
   if (yieldFactor === undefined)
     return lines.some((line) => line.yieldFactor !== undefined) ? { by: "lines" } : AS_WEIGHED;
-  return { by: "factor", factor: exact(yieldFactor), ...(yieldPresumed && { presumed: true }) };
+  return { by: "factor", factor: yieldFigure(yieldFactor, table), ...(yieldPresumed && { presumed: true }) };
 }
 
 /** A nested recipe is measured by mass as eaten, by its portions, or as a share of its batch. */

@@ -6,6 +6,8 @@ import { type ComponentId, componentIds } from "../food/components.ts";
 import { datasets } from "../food/data/datasets.ts";
 import type { ReadFigure } from "../food/figure.ts";
 import type { FoodInput } from "../food/food.ts";
+import { findRow, retentionCode } from "../food/retention.ts";
+import { foundYield, isYieldCode, type YieldInput } from "../food/yield.ts";
 import { fault, kindOf } from "../number/error.ts";
 import { isZero, ZERO } from "../number/exact.ts";
 import { Result } from "../number/result.ts";
@@ -27,8 +29,11 @@ export interface CitedOptions {
 
 /** One source, and what rests on it. */
 export interface Citation {
-  /** `data`: figures of foods. `formula`: figures worked out here. `retention`: what cooking leaves. `presumption`: zeros. */
-  readonly kind: "data" | "formula" | "retention" | "presumption";
+  /**
+   * `data`: figures of foods. `formula`: figures worked out here. `retention`: what cooking leaves. `yield`: published
+   * yields, each counted once for a line or a dish. `presumption`: zeros.
+   */
+  readonly kind: "data" | "formula" | "retention" | "yield" | "presumption";
   /** As figures name it, without the numbers of records. */
   readonly source: string;
   /** What it is called in full, its release and licence, where the library knows the data set. */
@@ -134,7 +139,8 @@ interface Found extends Pick<Citation, "kind" | "source"> {
 }
 
 function gather(s: Sheet, components: readonly ComponentId[], found: Map<string, Found>): void {
-  const add = (kind: Citation["kind"], said: string, food: string, id: ComponentId): void => {
+  const { retention: table } = s.plan.foods;
+  const add = (kind: Citation["kind"], said: string, food: string, id: ComponentId | "mass"): void => {
     const [, source = said, record] = /^(.*?),? ((?:NDB|FDC)\b.*)$/.exec(said) ?? [];
     const key = `${kind}: ${source}`;
     const own = found.get(key) ?? { kind, source, figures: new Set(), foods: new Set(), records: new Set() };
@@ -143,8 +149,16 @@ function gather(s: Sheet, components: readonly ComponentId[], found: Map<string,
     own.foods.add(food);
     if (record !== undefined) own.records.add(record);
   };
+  const yields = (told: YieldInput | undefined, of: string): void => {
+    if (isYieldCode(told)) add("yield", foundYield(told.code, table).source, of, "mass");
+  };
+  if (s.values.cooking.by !== "mass") yields(s.origin.yieldFactor, s.name);
   for (const [i, { line, source, nested }] of s.plan.lines.entries()) {
     if (isZero(s.values.grams[i] ?? ZERO)) continue;
+    if (s.values.cooking.by === "lines") yields(line.yieldFactor, source.id);
+    const code = retentionCode(line.retention);
+    const isOwn = (id: ComponentId): boolean =>
+      typeof line.retention === "object" && Object.hasOwn(line.retention, id);
     const food = source.food?.input;
     const inner = source.asEaten ?? nested;
     if (inner) gather(inner, components, found);
@@ -152,8 +166,8 @@ function gather(s: Sheet, components: readonly ComponentId[], found: Map<string,
       const figure = source.figure(componentIndex(id));
       if (food && figure && figure.kind !== "missing") {
         for (const [kind, said] of saidOf(figure, food, id)) add(kind, said, food.id, id);
-        if (typeof line.retention === "string" && source.left.has(id))
-          add("retention", s.plan.foods.retention?.source ?? line.retention, food.id, id);
+        if (code !== undefined && source.left.has(id) && !isOwn(id))
+          add("retention", findRow(code, table)?.table.source ?? code, food.id, id);
       }
     }
   }

@@ -10,7 +10,7 @@ import { exactText } from "../number/digits.ts";
 import { fault, kindOf, quote } from "../number/error.ts";
 import { type Exact, equals, isZero, ONE, over, times, ZERO } from "../number/exact.ts";
 import type { Conversion } from "../recipe/resolve.ts";
-import { cookingSteps } from "./explainCooking.ts";
+import { cookingSteps, yieldSteps } from "./explainCooking.ts";
 import { Explanation } from "./explanation.ts";
 import { checkSheet } from "./given.ts";
 import type { PlanLine } from "./plan.ts";
@@ -93,7 +93,7 @@ function waterChange(s: Sheet, id: ComponentId, share: Exact): Explanation[] {
       label: change.n > 0n ? "taken up in cooking" : "given off in cooking",
       component: id,
       tally: constantTally(times(change, share), "g"),
-      steps: [step ?? `${masses}: the change is taken to be water`],
+      steps: [step ?? `${masses}: the change is taken to be water`, ...yieldSteps(s)],
     }),
   ];
 }

@@ -4,8 +4,11 @@ import { componentsOf, likelySystem } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
 import { findRow, type RetentionInput, retentionCode } from "../food/retention.ts";
 import type { FoodTable } from "../food/table.ts";
+import { foundYield, isYieldCode } from "../food/yield.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
+import { exactText } from "../number/digits.ts";
 import { equals, isZero, ONE } from "../number/exact.ts";
+import type { Sheet } from "./sheet.ts";
 import type { Source } from "./source.ts";
 
 /**
@@ -67,4 +70,28 @@ function saidBy(told: RetentionInput | undefined, { retention: table }: FoodTabl
   if (code === undefined || !table) return ", as the recipe says";
   const found = findRow(code, table);
   return `: code ${code}${found ? `, ${found.row[0]}` : ""}, ${(found?.table ?? table).source}`;
+}
+
+/** Published yields that a recipe or its lines name, each with whose it is. */
+export function yieldSteps({ plan, values, origin }: Sheet): string[] {
+  const told =
+    values.cooking.by === "lines"
+      ? plan.lines.map(({ line, source }) => [`${source.name}: `, line.yieldFactor] as const)
+      : values.cooking.by === "factor"
+        ? [["", origin.yieldFactor] as const]
+        : [];
+  return told.flatMap(([of, yieldFactor]) => {
+    if (!isYieldCode(yieldFactor)) return [];
+    const {
+      code,
+      name,
+      source,
+      yieldFactor: figure,
+      spread,
+    } = foundYield(yieldFactor.code, plan.foods.retention);
+    const between = spread ? `, most from ${exactText(spread.low)} to ${exactText(spread.high)}` : "";
+    return [
+      `${of}yield factor ${showFigure(figure, { significant: 3 })}${between}: code ${code}, ${name}, ${source}`,
+    ];
+  });
 }

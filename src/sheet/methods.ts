@@ -76,6 +76,9 @@ export function methods(x: Cited, how: MethodsOptions = {}): string {
     ),
     ...imputed(sheets, components, tell),
     ...yields(sheets, tell),
+    ...when(of("yield"), (all) =>
+      tell("Yield factors came from {sources}.", { sources: and(all.map(named)) }),
+    ),
     ...when(of("retention"), (all) =>
       tell("What cooking leaves of components was reckoned line by line by {sources}.", {
         sources: and(all.map(named)),
@@ -136,10 +139,12 @@ function yields(sheets: readonly Sheet[], tell: Tell): string[] {
     ({ values: { cooking } }) =>
       cooking.by === "factor" && cooking.presumed !== true && cooking.factor.n !== cooking.factor.d,
   );
-  const none = sheets.length - weighed - presumed - factor;
+  const lines = of(({ values }) => values.cooking.by === "lines");
+  const none = sheets.length - weighed - presumed - factor - lines;
   const said = [
     ...(weighed > 0 ? [tell("weighed after cooking for {count}", { count: weighed })] : []),
     ...(factor > 0 ? [tell("reckoned by a yield factor for {count}", { count: factor })] : []),
+    ...(lines > 0 ? [tell("summed of yields of single ingredients for {count}", { count: lines })] : []),
     ...(presumed > 0 ? [tell("presumed to follow an earlier yield for {count}", { count: presumed })] : []),
     ...(none > 0 ? [tell("taken to be that of the ingredients for {count}", { count: none })] : []),
   ];

@@ -19,7 +19,7 @@ import { fault, within } from "../number/error.ts";
 import type { Value } from "../number/exact.ts";
 import type { Recipe } from "../recipe/document.ts";
 import { recipe as recipeRead } from "../recipe/recipe.ts";
-import { rangedAmount, recipeSchema, writtenAmount } from "../recipe/schema.ts";
+import { rangedAmount, recipeSchema, writtenAmount, yieldSchema } from "../recipe/schema.ts";
 import { sheet } from "./build.ts";
 import { withColumn, withConstant, withRow, withStored } from "./columns.ts";
 import { type Difference, difference } from "./difference.ts";
@@ -132,7 +132,7 @@ const storedSchema: () => Schema<ReadStored> = /* @__PURE__ */ once(() =>
           portions: text(100_000),
           amounts: byName(rangedAmount()),
           cookedMass: optional(writtenAmount()),
-          yieldFactor: optional(value()),
+          yieldFactor: optional(yieldSchema()),
           yieldPresumed: optional(flag()),
         }),
       ),

@@ -1,8 +1,9 @@
+import { isYieldCode } from "../food/yield.ts";
 import { type Amount, withExact } from "../measure/amount.ts";
 import { formatAmount } from "../measure/format.ts";
 import { exactText } from "../number/digits.ts";
 import { equals, exact } from "../number/exact.ts";
-import type { Recipe, WrittenAmount } from "../recipe/document.ts";
+import type { Recipe, RecipeInput, WrittenAmount } from "../recipe/document.ts";
 import { recipe } from "../recipe/recipe.ts";
 import type { Sheet } from "./sheet.ts";
 
@@ -38,10 +39,12 @@ function amountNow(s: Sheet, i: number): WrittenAmount {
   return `${text(withExact(now, now.range.least))} to ${text(withExact(now, now.range.most))}`;
 }
 
-function cookingNow(s: Sheet): { cookedMass?: string; yieldFactor?: string; yieldPresumed?: boolean } {
+function cookingNow(s: Sheet): Pick<RecipeInput, "cookedMass" | "yieldFactor" | "yieldPresumed"> {
   const { cooking } = s.values;
   if (cooking.by === "mass") return { cookedMass: `${exactText(cooking.mass)} g` };
   if (cooking.by === "lines") return {};
   if (cooking.presumed) return { yieldFactor: exactText(cooking.factor), yieldPresumed: true };
-  return s.origin.yieldFactor === undefined ? {} : { yieldFactor: exactText(exact(s.origin.yieldFactor)) };
+  const { yieldFactor } = s.origin;
+  if (yieldFactor === undefined) return {};
+  return { yieldFactor: isYieldCode(yieldFactor) ? yieldFactor : exactText(exact(yieldFactor)) };
 }

@@ -38,7 +38,7 @@ export interface Changes {
    * becomes the yield factor that it implied, presumed, where what is cooked changes.
    */
   readonly cookedMass?: WrittenAmount | null;
-  readonly yieldFactor?: Value | null;
+  readonly yieldFactor?: RecipeInput["yieldFactor"] | null;
   readonly measures?: Measures;
   /** Unless told, a name that speaks of a food which goes says so: `Chicken curry, with Tofu instead of Chicken`. */
   readonly name?: string;

@@ -2,6 +2,7 @@ import { atwaterGeneral } from "../food/data/energyFao77.ts";
 import type { FoodInput } from "../food/food.ts";
 import { type PackedFoods, packFoods } from "../food/packed.ts";
 import { onlyCodes, retentionCode } from "../food/retention.ts";
+import { isYieldCode } from "../food/yield.ts";
 import type { Recipe, WrittenAmount } from "../recipe/document.ts";
 import type { StoredCell } from "./grid.ts";
 import { type CellEntry, cellKey, isFailure } from "./own.ts";
@@ -48,7 +49,8 @@ export function storedSheet(s: Sheet, more: readonly string[] = []): StoredSheet
   const recipes: { [id: string]: Recipe } = {};
   const foods = new Map<string, FoodInput>();
   const codes = new Set<string>();
-  gather(s, recipes, foods, codes);
+  const yields = new Set<string>();
+  gather(s, { recipes, foods, codes, yields });
   for (const id of more) if (s.plan.foods.has(id)) foods.set(id, s.plan.foods.get(id));
   const own = storedOwn(s);
   const recipe = recipeNow(s);
@@ -58,7 +60,7 @@ export function storedSheet(s: Sheet, more: readonly string[] = []): StoredSheet
     recipe,
     ...(origin && { origin }),
     ...(Object.keys(recipes).length > 0 && { recipes }),
-    foods: packFoods([...foods.values()], onlyCodes(s.plan.foods.retention, codes)),
+    foods: packFoods([...foods.values()], onlyCodes(s.plan.foods.retention, codes, yields)),
     energySystem: { id: "atwater-general", source: atwaterGeneral.source },
     ...(own && { own }),
   };
@@ -76,23 +78,29 @@ function originOf({ origin }: Sheet, now: Recipe): StoredOrigin | undefined {
   return { ...JSON.parse(JSON.stringify(cooking)), amounts: Object.fromEntries(moved) };
 }
 
+interface Drawn {
+  readonly recipes: { [id: string]: Recipe };
+  readonly foods: Map<string, FoodInput>;
+  /** Of retention factors, and of yields. */
+  readonly codes: Set<string>;
+  readonly yields: Set<string>;
+}
+
 /** What lines draw on, all the way down. */
-function gather(
-  s: Sheet,
-  recipes: { [id: string]: Recipe },
-  foods: Map<string, FoodInput>,
-  codes: Set<string>,
-): void {
+function gather(s: Sheet, drawn: Drawn): void {
+  const { recipes, foods, codes, yields } = drawn;
+  if (isYieldCode(s.origin.yieldFactor)) yields.add(s.origin.yieldFactor.code);
   for (const { line, source, nested } of s.plan.lines) {
     const code = retentionCode(line.retention);
     if (code !== undefined) codes.add(code);
+    if (isYieldCode(line.yieldFactor)) yields.add(line.yieldFactor.code);
     if (source.food) foods.set(source.food.input.id, source.food.input);
     if (!nested) continue;
     if (typeof line.recipe === "string") {
       if (Object.hasOwn(recipes, line.recipe)) continue;
       recipes[line.recipe] = recipeNow(nested);
     }
-    gather(nested, recipes, foods, codes);
+    gather(nested, drawn);
   }
 }
 

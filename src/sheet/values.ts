@@ -1,6 +1,7 @@
+import { yieldFigure } from "../food/yield.ts";
 import type { Amount } from "../measure/amount.ts";
 import { fault } from "../number/error.ts";
-import { type Exact, exact, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../number/exact.ts";
+import { type Exact, isZero, minus, ONE, over, plus, sum, times, ZERO } from "../number/exact.ts";
 import { lcm } from "../number/ratio.ts";
 import type { SheetPlan } from "./plan.ts";
 
@@ -70,7 +71,7 @@ function isCooked(plan: SheetPlan, i: number): boolean {
 
 /** Cooked ÷ raw mass of a line that is cooked, by what it says itself. */
 export function lineYield(plan: SheetPlan, i: number): Exact {
-  return exact(plan.lines[i]?.line.yieldFactor ?? ONE);
+  return yieldFigure(plan.lines[i]?.line.yieldFactor ?? ONE, plan.foods.retention);
 }
 
 /** The masses of so much in the pot, and so much added at serving. */

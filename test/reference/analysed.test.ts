@@ -8,6 +8,7 @@ import { median } from "./retention/estimate.ts";
 import { type Observation, observations, pairsAreHere } from "./retention/pairs.ts";
 import { ways } from "./retention/ways.ts";
 import { writtenTable } from "./retention/written.ts";
+import { writtenYields } from "./retention/yields.ts";
 
 const TEN: readonly ComponentId[] = [
   "iron",
@@ -45,6 +46,10 @@ function judged(o: Observation): { readonly off: number; readonly isWithin: bool
 describe.runIf(pairsAreHere)("the analysed table of retention factors", () => {
   it("is what the estimates make of SR28", async () => {
     await expect(writtenTable()).toMatchFileSnapshot("../../src/food/data/retentionAnalysed.ts");
+  }, 60_000);
+
+  it("has the yields that SR28 prints, and those that its solids come to", async () => {
+    await expect(writtenYields()).toMatchFileSnapshot("../../src/food/data/yieldsSr28.ts");
   }, 60_000);
 
   it("comes nearer to analysed cooked foods than Release 6", () => {

@@ -263,7 +263,17 @@ export const recipeJsonSchema: JsonSchema = {
                 ],
               },
               retentionPresumed: { type: "boolean" },
-              yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
+              yieldFactor: {
+                anyOf: [
+                  { type: ["number", "string"], exclusiveMinimum: 0 },
+                  {
+                    type: "object",
+                    properties: { code: { type: "string", minLength: 1, maxLength: 200 } },
+                    required: ["code"],
+                    additionalProperties: false,
+                  },
+                ],
+              },
               added: { enum: ["cooking", "serving"] },
               prep: { type: "string", minLength: 1, maxLength: 2000 },
               meta: {},
@@ -287,7 +297,17 @@ export const recipeJsonSchema: JsonSchema = {
             },
           ],
         },
-        yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
+        yieldFactor: {
+          anyOf: [
+            { type: ["number", "string"], exclusiveMinimum: 0 },
+            {
+              type: "object",
+              properties: { code: { type: "string", minLength: 1, maxLength: 200 } },
+              required: ["code"],
+              additionalProperties: false,
+            },
+          ],
+        },
         yieldPresumed: { type: "boolean" },
         normalPortion: {
           anyOf: [
@@ -1522,7 +1542,17 @@ export const planJsonSchema: JsonSchema = {
                     },
                   ],
                 },
-                yieldFactor: { type: ["number", "string"] },
+                yieldFactor: {
+                  anyOf: [
+                    { type: ["number", "string"], exclusiveMinimum: 0 },
+                    {
+                      type: "object",
+                      properties: { code: { type: "string", minLength: 1, maxLength: 200 } },
+                      required: ["code"],
+                      additionalProperties: false,
+                    },
+                  ],
+                },
                 yieldPresumed: { type: "boolean" },
               },
               required: ["portions", "amounts"],
@@ -2014,7 +2044,17 @@ export const planJsonSchema: JsonSchema = {
                     ],
                   },
                   retentionPresumed: { type: "boolean" },
-                  yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
+                  yieldFactor: {
+                    anyOf: [
+                      { type: ["number", "string"], exclusiveMinimum: 0 },
+                      {
+                        type: "object",
+                        properties: { code: { type: "string", minLength: 1, maxLength: 200 } },
+                        required: ["code"],
+                        additionalProperties: false,
+                      },
+                    ],
+                  },
                   added: { enum: ["cooking", "serving"] },
                   prep: { type: "string", minLength: 1, maxLength: 2000 },
                   meta: {},
@@ -2038,7 +2078,17 @@ export const planJsonSchema: JsonSchema = {
                 },
               ],
             },
-            yieldFactor: { type: ["number", "string"], exclusiveMinimum: 0 },
+            yieldFactor: {
+              anyOf: [
+                { type: ["number", "string"], exclusiveMinimum: 0 },
+                {
+                  type: "object",
+                  properties: { code: { type: "string", minLength: 1, maxLength: 200 } },
+                  required: ["code"],
+                  additionalProperties: false,
+                },
+              ],
+            },
             yieldPresumed: { type: "boolean" },
             normalPortion: {
               anyOf: [

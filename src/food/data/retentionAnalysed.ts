@@ -1,5 +1,6 @@
 import type { RetentionTable } from "../retentionTable.ts";
 import { usdaRetention } from "./retentionUsdaR6.ts";
+import { usualYields, weighedYields } from "./yieldsSr28.ts";
 
 /**
  * What cooking leaves, per cent, estimated from foods that were analysed raw and cooked: USDA National
@@ -107,5 +108,6 @@ export const analysedRetention: RetentionTable = {
     "vegetables-stir-fried": ["other vegetables, stir-fried","76 99 94 90 94 83 100 100 63 94 87 96 92 79 90 100 90 90 100 100 100 97 94 100 92","44-131:2 50-197:2 64-139:0 62-131:0 61-144:0 35-200:0 63-159:2 54-186:0 31-126:1 53-167:2 58-131:2 61-150:2 62-137:0 31-203:0 - - - - - 61-165:0 38-261:0 66-142:0 44-201:0 - 64-132:2"],
     "vegetables-boiled-from-frozen": ["other vegetables, boiled from frozen, drained","94 93 97 95 95 100 97 100 60 85 87 91 92 79 100 100 90 90 100 100 100 94 99 100 99","55-161:2 47-184:2 66-143:2 66-139:2 61-146:2 42-240:2 61-154:2 54-186:2 30-121:0 48-151:3 58-131:3 58-143:1 62-136:3 31-202:1 - - - - - 61-165:2 38-261:1 64-139:1 46-213:0 - 69-143:1"],
   },
+  yields: [usualYields, weighedYields],
   beside: usdaRetention,
 };

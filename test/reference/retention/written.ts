@@ -43,6 +43,7 @@ ${shared.map((ids) => `    [${ids.map((id) => JSON.stringify(id)).join(", ")}],`
   codes: {
 ${rows.join("\n")}
   },
+  yields: [usualYields, weighedYields],
   beside: usdaRetention,
 };
 `;
@@ -50,6 +51,7 @@ ${rows.join("\n")}
 
 const OPENING = `import type { RetentionTable } from "../retentionTable.ts";
 import { usdaRetention } from "./retentionUsdaR6.ts";
+import { usualYields, weighedYields } from "./yieldsSr28.ts";
 
 /**
  * What cooking leaves, per cent, estimated from foods that were analysed raw and cooked: USDA National
