@@ -122,6 +122,8 @@ export interface FoodInput {
   readonly price?: FoodPrice;
   /** Where it stands in the shop, for grouping a shopping list. */
   readonly aisle?: string;
+  /** How many days it keeps as it is bought, from its own label. Nothing is presumed where it does not say. */
+  readonly keepsDays?: Value;
   /** An app's own data, carried along untouched. */
   readonly meta?: Json;
 }

@@ -76,6 +76,7 @@ export function aboutFood(): Shape<Omit<FoodInput, "per100g" | "source" | "energ
     packs: optional(list(fields<Pack>({ name: text(), edible: positive, price: optional(notNegative) }))),
     price: optional(fields<FoodPrice>({ currency: currency(), per100g: optional(notNegative) })),
     aisle: optional(text()),
+    keepsDays: optional(notNegative),
     meta: optional(meta()),
   };
 }

@@ -600,6 +600,7 @@ export const foodJsonSchema: JsonSchema = {
       additionalProperties: false,
     },
     aisle: { type: "string", minLength: 1, maxLength: 2000 },
+    keepsDays: { $ref: "#/$defs/__schema1" },
     meta: {},
     per100g: {
       type: "object",
