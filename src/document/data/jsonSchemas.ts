@@ -1348,7 +1348,7 @@ export const planJsonSchema: JsonSchema = {
           },
         },
         people: { type: "array", items: { $ref: "#/$defs/__schema5" }, minItems: 1 },
-        authority: { enum: ["uk", "us", "eu", "nordic", "anz", "who"] },
+        authority: { enum: ["uk", "us", "eu", "dach", "nordic", "anz", "who"] },
         silent: { enum: ["refuse", "accept"] },
         pots: {
           anyOf: [
@@ -1488,7 +1488,7 @@ export const planJsonSchema: JsonSchema = {
           },
         },
         people: { type: "array", items: { $ref: "#/$defs/__schema5" }, minItems: 1 },
-        authority: { enum: ["uk", "us", "eu", "nordic", "anz", "who"] },
+        authority: { enum: ["uk", "us", "eu", "dach", "nordic", "anz", "who"] },
         silent: { enum: ["refuse", "accept"] },
         pots: {
           anyOf: [
