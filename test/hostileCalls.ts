@@ -14,7 +14,7 @@ import {
 } from "steelyard";
 import { starterFoods } from "steelyard/foods";
 import { labelReference, type Person, referenceIntakes } from "steelyard/person";
-import { cookingSchedule, portionPlan } from "steelyard/plan";
+import { cookingSchedule, portionPlan, shoppingList } from "steelyard/plan";
 import { table } from "steelyard/show";
 
 const bowlDocument: RecipeInput = {
@@ -314,6 +314,8 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   shoppingList: [
     [plan, { cupboard: { "tofu-firm": { amount: "50 g", weighed: "edible" } }, measures: "metric" }],
   ],
+  shoppingDifference: [[shoppingList(plan), shoppingList(bowl)]],
+  shoppingLists: [[cookingSchedule(plan, { days: ["Sun"], cook: ["Sun"] }), { on: ["Sun"] }]],
   summary: [[plan, { language: britishEnglish }]],
   planDifference: [[plan, plan, { components: ["protein"] }]],
   swapFor: [[{ id: "cox" }, { dish: "pot", sheet: bowl, line: bowl.lines[0]?.key ?? "" }, { most: 2 }]],

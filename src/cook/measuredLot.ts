@@ -16,7 +16,7 @@ import { compareRatios, floor } from "../number/ratio.ts";
 import { type RatioDrift, worstRatio } from "../plan/measure/drift.ts";
 import type { PotTask } from "../plan/measure/potTask.ts";
 import { type RoundedPot, roundPot } from "../plan/measure/roundPot.ts";
-import { notProven, unmeasurableNote } from "../plan/measure/sharedPot.ts";
+import { lineNotes, notProven } from "../plan/measure/sharedPot.ts";
 import { lineTotals } from "../plan/share/batch.ts";
 import type { EaterGroup, KitchenNote } from "../plan/share/groups.ts";
 import { withLineAmounts } from "../plan/share/lines.ts";
@@ -281,9 +281,12 @@ function keysOf({ group, dish }: LotOf, rounded: readonly RoundedRun[]): readonl
 }
 
 function notesOf({ dish }: LotOf, rounded: readonly RoundedRun[]): readonly KitchenNote[] {
-  const lines = new Set(rounded.flatMap(({ rounded: { unmeasurable } }) => unmeasurable));
+  const of = (lines: (each: RoundedPot) => readonly number[]): readonly number[] => [
+    ...new Set(rounded.flatMap(({ rounded: each }) => lines(each))),
+  ];
+  const unmeasurable = of((each) => each.unmeasurable);
   return [
-    ...[...lines].map((line) => unmeasurableNote(dish.base(), line)),
+    ...lineNotes(dish.base(), { unmeasurable, undivided: of((each) => each.undivided) }),
     ...(rounded.every(({ rounded: { proven } }) => proven) ? [] : [notProven("the pot")]),
   ];
 }

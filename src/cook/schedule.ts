@@ -1,4 +1,5 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
+import { fraction, over } from "../number/exact.ts";
 import { Result } from "../number/result.ts";
 import type { Plan } from "../plan/planned.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -55,9 +56,28 @@ export class CookingSchedule extends Result {
 
   /** @internal All that is cooked and added over all days, for whoever buys it; nested recipes are batches of their own. */
   cooked(): readonly Sheet[] {
-    const pots = this.sessions.flatMap(({ pots, apart }) => [...pots, ...apart].map(({ sheet }) => sheet));
-    const added = this.servings.flatMap((each) => (each.added ? [partOf(each.added, each.count)] : []));
-    return [...this.batches.map(({ sheet }) => sheet), ...pots, ...added].flatMap((s) => ownFoods(s) ?? []);
+    return this.cookedByDay().flat();
+  }
+
+  /** @internal The same by the day on which it is cooked, made or added, in the order of {@link days}. */
+  cookedByDay(): readonly (readonly Sheet[])[] {
+    const all = this.#read.days.all.map((): Sheet[] => []);
+    const use = (day: number, s: Sheet): void => {
+      const own = ownFoods(s);
+      if (own) all[day]?.push(own);
+    };
+    for (const batch of this.#kitchen.batches) use(batch.place().made, batch.sheet);
+    for (const session of this.#dishSessions) {
+      const { cooked } = session.made().span;
+      for (const { sheet } of [...session.pots, ...session.apart]) use(cooked, sheet);
+    }
+    for (const { added, count, days } of this.servings) {
+      if (!added) continue;
+      const places = days.length === 0 ? [0] : days.map((day) => this.#read.days.place(day) ?? 0);
+      const each = partOf(added, over(count, fraction(BigInt(places.length))));
+      for (const day of places) use(day, each);
+    }
+    return all;
   }
 
   /** @internal What each person eats of each meal over all days. */

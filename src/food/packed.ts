@@ -56,13 +56,13 @@ const rows: WeakMap<FoodInput, { readonly row: string; readonly packing: Packing
 export function unpacked(
   { per100g: row, ...about }: PackedFood,
   packing: Packing,
-  { check = (figures) => figures, refuse }: HowToUnpack = {},
+  { check = (figures) => figures, refuse, markAt }: HowToUnpack = {},
 ): FoodInput {
   let figures: FoodInput["per100g"] | undefined;
   const food: FoodInput = {
     ...about,
     get per100g(): FoodInput["per100g"] {
-      figures ??= freezeAll(check(unpackFigures(row, packing, refuse)));
+      figures ??= freezeAll(check(unpackFigures(row, packing, refuse, markAt)));
       return figures;
     },
   };
@@ -72,6 +72,8 @@ export function unpacked(
 }
 
 interface HowToUnpack {
+  /** Reads a mark when a figure with it is first asked for. */
+  readonly markAt?: (place: number) => PackedMark | undefined;
   readonly check?: (figures: FoodInput["per100g"]) => FoodInput["per100g"];
   readonly refuse?: (message: string, hint: string) => void;
 }
@@ -178,6 +180,7 @@ export function unpackFigures(
   packed: unknown,
   { components, marks }: Packing,
   refuse: (message: string, hint: string) => void = () => {},
+  markAt: (place: number) => PackedMark | undefined = (place) => marks[place],
 ): FoodInput["per100g"] {
   const cells = typeof packed === "string" && packed !== "" ? packed.split(" ") : [];
   if (cells.length !== components.length)
@@ -191,7 +194,7 @@ export function unpackFigures(
       return;
     }
     const [value = "", place = "", ...numbers] = cell.split(":");
-    const mark = place === "" ? {} : marks[Number(place)];
+    const mark = place === "" ? {} : markAt(Number(place));
     if (mark === undefined)
       refuse(`there is no mark ${place} for ${id}`, "name marks by their place, from 0");
     if (numbers.length > NUMBERS.length)

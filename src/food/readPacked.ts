@@ -1,7 +1,7 @@
 import { text, word } from "../document/leaves.ts";
 import { read, readInto } from "../document/read.ts";
 import { isRecord, refuseHole } from "../document/safe.ts";
-import { asFar, attemptAt, fields, list, once, optional, type Schema } from "../document/schema.ts";
+import { fields, list, once, optional, type Schema } from "../document/schema.ts";
 import { type Fault, fault, quote, throwIfAny } from "../number/error.ts";
 import { componentId } from "./componentSchema.ts";
 import type { Figure, FoodInput } from "./food.ts";
@@ -28,6 +28,15 @@ export interface FoodsToRead {
  */
 export function readWhenAsked({ foods, ...head }: PackedFoods): FoodsToRead {
   const packing = read(headSchema(), head, "food-malformed");
+  const soundMarks = new Set<number>();
+  const markAt = (place: number): PackedMark | undefined => {
+    const mark = packing.marks[place];
+    if (mark === undefined || soundMarks.has(place)) return mark;
+    const figure = "below" in mark || "value" in mark ? mark : { value: "0", ...mark };
+    read(figuresSchema(), { energy: figure }, "food-malformed", ["marks", place]);
+    soundMarks.add(place);
+    return mark;
+  };
   refuseHole(foods, "food-malformed");
   const found = new Map<string, () => FoodInput>();
   const faults: Fault[] = [];
@@ -52,6 +61,7 @@ export function readWhenAsked({ foods, ...head }: PackedFoods): FoodsToRead {
       };
       return unpacked({ ...sound, per100g: row }, packing, {
         refuse,
+        markAt,
         check: (figures) => {
           const odd = Object.entries(figures).filter(([, figure]) => !isPlain(figure));
           read(figuresSchema(), Object.fromEntries(odd), "food-malformed", [...path, "per100g"]);
@@ -64,7 +74,7 @@ export function readWhenAsked({ foods, ...head }: PackedFoods): FoodsToRead {
   return { foods: found, retention: packing.retention };
 }
 
-/** A figure of digits alone, with a mark that was read when the table was opened: nearly all are. */
+/** A figure of digits alone, with a mark that was read before it: nearly all are. */
 function isPlain(figure: Figure): boolean {
   if (typeof figure === "string") return DIGITS.test(figure);
   if (typeof figure !== "object" || !("value" in figure)) return false;
@@ -84,22 +94,11 @@ const PLAIN_ID = /^[\w.-]{1,200}$/;
 
 const DIGITS = /^\d+(?:\.\d+)?$/;
 
-/** What figures say beside their numbers, or in their place: read as a figure of each would be. */
-function marksSchema(): Schema<readonly PackedMark[]> {
-  return asFar(list(record("what figures say beside their value")), (marks, refuse) => {
-    marks.forEach((mark, i) => {
-      const figure = mark && ("below" in mark || "value" in mark ? mark : { value: "0", ...mark });
-      if (figure) attemptAt(refuse, [i], () => read(figuresSchema(), { energy: figure }, "food-malformed"));
-    });
-    return marks;
-  });
-}
-
 const headSchema: () => Schema<Omit<PackedFoods, "foods">> = /* @__PURE__ */ once(() =>
   fields<Omit<PackedFoods, "foods">>({
     format: word([PACKED_FORMAT]),
     components: list(componentId()),
-    marks: marksSchema(),
+    marks: list(record("what figures say beside their value")),
     retention: optional(retentionTableSchema()),
   }),
 );

@@ -7,13 +7,13 @@ import { exactText } from "../number/digits.ts";
 import { type Fault, fault, kindOf, quote, throwIfAny } from "../number/error.ts";
 import { exact, minus, over } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
-import { usdaAdded, usdaNutrients, usdaToldElsewhere } from "./data/usdaNutrients.ts";
+import { usdaAdded, usdaNutrients } from "./data/usdaNutrients.ts";
 import { densityOf, measuresOf, type PrintedWeight } from "./measuresOf.ts";
-import { type LeftOut, LeftOuts, Rows } from "./rows.ts";
+import { type LeftOut, LeftOuts, Rows, type WhyLeftOut } from "./rows.ts";
 import { stateOf } from "./stateOf.ts";
 import { checkText, linesOf, type TextIn } from "./textIn.ts";
 import { figureUnit, toUnitOf } from "./units.ts";
-import { provenance } from "./usdaFigures.ts";
+import { INSTEAD, provenance } from "./usdaFigures.ts";
 
 /** The files of SR28 by their names, as they were published: read as Latin-1 text, whole or piece by piece. */
 export interface SrFiles {
@@ -173,18 +173,30 @@ function readFigures(
   const add = (ndb: string, id: ComponentId): void => {
     added.set(ndb, (added.get(ndb) ?? new Set()).add(id));
   };
-  for (const row of rowsIn(files.NUT_DATA, "NUT_DATA")) {
-    const [
-      ndb = "",
-      number = "",
-      value = "",
-      count = "",
-      error = "",
-      source = "",
-      derivation = "",
-      from = "",
-    ] = row;
+  const put = (row: readonly string[], nutrient: Nutrient, id: ComponentId, otherwise: WhyLeftOut): void => {
+    const [ndb = "", code = "", value = "", count = "", error = "", source = "", derivation = "", from = ""] =
+      row;
     const [mark = "", , least = "", most = ""] = row.slice(8);
+    const { name, unit } = nutrient;
+    const known = figureUnit(unit);
+    const own = known === undefined ? undefined : toUnitOf(id, value, known);
+    if (known === undefined || own === undefined) {
+      leftOut.add({ code, name, unit, why: "unit" });
+      return;
+    }
+    const inOwn = (text: string): string =>
+      text === value || text === "" ? text && own : (toUnitOf(id, text, known) ?? text);
+    const place = placeOf(source, derivation, from);
+    const many = Number(count) > 0 ? count : "";
+    const cell = `${own}:${place}:${inOwn(error)}:${many}:${inOwn(least)}:${inOwn(most)}`.replace(/:+$/, "");
+    if (mark === "Y" && Number(value) > 0) add(ndb, id);
+    if (rows.put(ndb, id, cell)) figures += 1;
+    else leftOut.add({ code, name, unit, why: otherwise });
+  };
+  const instead: { readonly row: readonly string[]; readonly nutrient: Nutrient }[] = [];
+  for (const row of rowsIn(files.NUT_DATA, "NUT_DATA")) {
+    const [ndb = "", number = "", value = "", count = "", error = ""] = row;
+    const [, , least = "", most = ""] = row.slice(8);
     const nutrient = nutrients.get(number);
     if (!foods.has(ndb) || !nutrient) {
       const message = foods.has(ndb) ? `NUTR_DEF has no nutrient ${number}` : "FOOD_DES has no such food";
@@ -207,27 +219,13 @@ function readFigures(
       continue;
     }
     const id = Object.hasOwn(usdaNutrients, number) ? usdaNutrients[number] : undefined;
-    if (id === undefined) {
-      leftOut.add({
-        ...of,
-        why: Object.hasOwn(usdaToldElsewhere, number) ? "told-elsewhere" : "no-component",
-      });
-      continue;
-    }
-    const known = figureUnit(unit);
-    const own = known === undefined ? undefined : toUnitOf(id, value, known);
-    if (known === undefined || own === undefined) {
-      leftOut.add({ ...of, why: "unit" });
-      continue;
-    }
-    const inOwn = (text: string): string =>
-      text === value || text === "" ? text && own : (toUnitOf(id, text, known) ?? text);
-    const place = placeOf(source, derivation, from);
-    const many = Number(count) > 0 ? count : "";
-    const cell = `${own}:${place}:${inOwn(error)}:${many}:${inOwn(least)}:${inOwn(most)}`.replace(/:+$/, "");
-    if (mark === "Y" && Number(value) > 0) add(ndb, id);
-    if (rows.put(ndb, id, cell)) figures += 1;
-    else leftOut.add({ ...of, why: "second" });
+    if (INSTEAD.has(number)) instead.push({ row, nutrient });
+    else if (id === undefined) leftOut.add({ ...of, why: "no-component" });
+    else put(row, nutrient, id, "second");
+  }
+  for (const { row, nutrient } of instead) {
+    const id = INSTEAD.get(nutrient.number);
+    if (id !== undefined) put(row, nutrient, id, "told-elsewhere");
   }
   return { rows, figures, leftOut: leftOut.list(), added };
 }

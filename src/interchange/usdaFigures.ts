@@ -1,8 +1,8 @@
 import { type ComponentId, componentIds } from "../food/components.ts";
 import type { Figure } from "../food/food.ts";
 import { SR_ASSUMED_ZERO, srAnalysed, srBorrowed, srCalculated, srSource } from "./data/srDerivations.ts";
-import { usdaAdded, usdaInstead, usdaNutrients, usdaToldElsewhere } from "./data/usdaNutrients.ts";
-import { LeftOuts, Rows } from "./rows.ts";
+import { usdaAdded, usdaInstead, usdaNutrients } from "./data/usdaNutrients.ts";
+import { LeftOuts, Rows, type WhyLeftOut } from "./rows.ts";
 import { figureUnit, toUnitOf } from "./units.ts";
 
 /** What a figure says of how the USDA came by it, by its codes of source and derivation. */
@@ -58,8 +58,7 @@ export class UsdaFigures {
     } else if (Object.hasOwn(usdaNutrients, number)) {
       this.#put(food, usdaNutrients[number] as ComponentId, figure);
     } else {
-      const why = Object.hasOwn(usdaToldElsewhere, number) ? "told-elsewhere" : "no-component";
-      this.left.add({ ...of, why });
+      this.left.add({ ...of, why: "no-component" });
     }
   }
 
@@ -69,7 +68,7 @@ export class UsdaFigures {
       for (const id of componentIds) {
         for (const number of usdaInstead[id] ?? []) {
           const figure = figures.get(number);
-          if (figure) this.#put(food, id, figure);
+          if (figure) this.#put(food, id, figure, "told-elsewhere");
         }
       }
     }
@@ -77,7 +76,7 @@ export class UsdaFigures {
     return this.#count;
   }
 
-  #put(food: string, id: ComponentId, figure: UsdaFigure): void {
+  #put(food: string, id: ComponentId, figure: UsdaFigure, otherwise: WhyLeftOut = "second"): void {
     const {
       number,
       name,
@@ -104,10 +103,11 @@ export class UsdaFigures {
       ...provenance(source, derivation, undefined),
     };
     if (this.rows.set(food, id, full)) this.#count += 1;
-    else this.left.add({ code: number, name, unit, why: "second" });
+    else this.left.add({ code: number, name, unit, why: otherwise });
   }
 }
 
-const INSTEAD: ReadonlySet<string> = /* @__PURE__ */ new Set(
-  /* @__PURE__ */ Object.values(usdaInstead).flat(),
+/** The component that each number may stand for. */
+export const INSTEAD: ReadonlyMap<string, ComponentId> = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ componentIds.flatMap((id) => (usdaInstead[id] ?? []).map((number) => [number, id])),
 );

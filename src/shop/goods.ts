@@ -21,6 +21,8 @@ export interface Goods {
   readonly currency: string | undefined;
   /** Of one gram as purchased. */
   readonly perGram: Exact | undefined;
+  /** Days that it keeps as it is bought; undefined where the food does not say. */
+  readonly keepsDays: Exact | undefined;
   readonly allergens: readonly Allergen[] | undefined;
   readonly cautions: readonly FoodCaution[];
 }
@@ -49,6 +51,7 @@ export function goodsOf(food: FoodInput): Goods {
     isFromTheTap: /^water, tap\b/i.test(food.name),
     currency: price?.currency,
     perGram,
+    keepsDays: food.keepsDays === undefined ? undefined : exact(food.keepsDays),
     allergens: food.allergens,
     cautions: food.cautions ?? [],
   };

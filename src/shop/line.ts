@@ -53,6 +53,10 @@ export interface ShoppingLine {
   /** Nothing where the food does not say, which is not the same as none. */
   readonly allergens: readonly Allergen[] | undefined;
   readonly cautions: readonly FoodCaution[];
+  /** Days that it keeps as it is bought; undefined where the food does not say. */
+  readonly keepsDays: Exact | undefined;
+  /** Days on which it is used later than it keeps, where the list is of one shop day. */
+  readonly usedLate: readonly string[];
 }
 
 /** A food in the store cupboard, in grams of what is eaten of it: `had - used = left`. */
@@ -128,6 +132,8 @@ export function pricedLine(
     edibleShare,
     allergens: goods.allergens,
     cautions: goods.cautions,
+    keepsDays: goods.keepsDays,
+    usedLate: [],
   };
   return { line, currency: goods.currency, price };
 }

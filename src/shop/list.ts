@@ -1,11 +1,22 @@
 import { fault, quote } from "../number/error.ts";
-import { sum } from "../number/exact.ts";
+import { type Exact, isZero, plus, sum, ZERO } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import { Result } from "../number/result.ts";
 import { type Cost, costOfPieces } from "./cost.ts";
 import type { CupboardItem, ShoppingLine } from "./line.ts";
 import type { PortionCost } from "./portions.ts";
 import type { ShopNames } from "./shopped.ts";
+
+/** The day on which a list is shopped for, and the days that it is bought for. */
+export interface ShopDay {
+  readonly day: string;
+  readonly name: string;
+  /** Days from this shop day until the next, on which something of it is cooked, made or added. */
+  readonly for: readonly { readonly day: string; readonly name: string }[];
+}
+
+/** What is left of a food, as a cupboard takes it. */
+export type LeftInCupboard = "enough" | { readonly value: Exact; readonly unit: "g" };
 
 /** What to buy, for everyone and every dish together. */
 export class ShoppingList extends Result {
@@ -16,6 +27,8 @@ export class ShoppingList extends Result {
   readonly cupboard: readonly CupboardItem[];
   /** One for each currency, by its code; `at-least` where something that is bought has no price. */
   readonly totals: readonly Cost[];
+  /** Undefined where the list is for all days at once. */
+  readonly shopDay: ShopDay | undefined;
   readonly #names: ShopNames;
   readonly #makePortions: () => readonly PortionCost[];
   #portions: readonly PortionCost[] | undefined;
@@ -26,11 +39,13 @@ export class ShoppingList extends Result {
     cupboard: readonly CupboardItem[],
     names: ShopNames,
     makePortions: () => readonly PortionCost[],
+    shopDay?: ShopDay,
   ) {
     super();
     this.lines = lines;
     this.cupboard = cupboard;
     this.totals = totalsOf(lines);
+    this.shopDay = shopDay;
     this.#names = names;
     this.#makePortions = makePortions;
   }
@@ -53,6 +68,25 @@ export class ShoppingList extends Result {
   get portions(): readonly PortionCost[] {
     this.#portions ??= this.#makePortions();
     return this.#portions;
+  }
+
+  /**
+   * What is in the cupboard when all of this is used, by the food's id: what stood there and is not used, and
+   * what packs hold beyond the need. It is what next week's list takes as its `cupboard`. What was in
+   * stock and bought is what is used and left, exactly.
+   */
+  get left(): { readonly [food: string]: LeftInCupboard } {
+    const grams = new Map<string, Exact | undefined>(this.cupboard.map(({ food, left }) => [food, left]));
+    for (const { food, leftOver } of this.lines) {
+      const before = grams.has(food) ? grams.get(food) : ZERO;
+      grams.set(food, before && plus(before, leftOver));
+    }
+    return Object.fromEntries(
+      [...grams].flatMap(([food, left]): (readonly [string, LeftInCupboard])[] => {
+        if (left === undefined) return [[food, "enough"]];
+        return isZero(left) ? [] : [[food, { value: left, unit: "g" }]];
+      }),
+    );
   }
 
   /** One food's line. Throws `shopping-malformed` where nothing on the list is that food. */

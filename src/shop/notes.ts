@@ -13,6 +13,7 @@ export function shoppingNotes(list: ShoppingList, language: Language): readonly 
     ...(bought.length === 0 ? [say(language, empty)] : []),
     ...weighedNotes(bought, language),
     ...tapNotes(list.lines, language),
+    ...lateNotes(bought, list, language),
     ...refuseNotes(bought, language),
     ...priceNotes(list, language),
     ...unprovenNotes(bought, language),
@@ -47,6 +48,24 @@ function tapNotes(lines: readonly ShoppingLine[], language: Language): readonly 
     ),
     language,
   );
+}
+
+/** What keeps too short a time, as the food itself says. */
+function lateNotes(
+  lines: readonly ShoppingLine[],
+  { shopDay }: ShoppingList,
+  language: Language,
+): readonly string[] {
+  return lines.flatMap((line) => {
+    const { keepsDays, usedLate } = line;
+    if (!shopDay || !keepsDays || usedLate.length === 0) return [];
+    const one = equals(keepsDays, ONE);
+    const phrase = one
+      ? "{food}: keeps 1 day as bought, and is used on {late}: buy it later, or freeze it if its label allows"
+      : "{food}: keeps {days} days as bought, and is used on {late}: buy it later, or freeze it if its label allows";
+    const gaps = { food: nameOf(line, language), late: usedLate.join(", ") };
+    return [say(language, phrase, { ...gaps, days: showFigure(keepsDays, { language }) })];
+  });
 }
 
 /** Packs say themselves what of them is eaten. */

@@ -106,7 +106,8 @@ function scheduled(schedule: CookingSchedule): ReadShopped {
   };
 }
 
-function namesIn({ people, meals }: Plan): ShopNames {
+/** What people and meals of a plan are called. */
+export function namesIn({ people, meals }: Plan): ShopNames {
   return {
     people: new Map(people.map(({ id, name }) => [id, name])),
     meals: new Map(meals.map(({ id, name }) => [id, name])),

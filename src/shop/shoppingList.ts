@@ -1,21 +1,15 @@
-import type { FoodTable } from "../food/table.ts";
-import { throwIfAny } from "../number/error.ts";
-import { sum, ZERO } from "../number/exact.ts";
-import { costParts } from "./cost.ts";
-import { readCupboard } from "./cupboard.ts";
 import type { Shopped, ShoppingOptions } from "./input.ts";
-import { cupboardItem, type Priced, pricedLine, type ShoppingLine } from "./line.ts";
-import { ShoppingList } from "./list.ts";
-import { Opener } from "./need.ts";
-import { byAisle, byItsName } from "./order.ts";
-import { portionCosts } from "./portions.ts";
+import type { ShoppingList } from "./list.ts";
+import { makeList } from "./makeList.ts";
 import { readShopped } from "./shopped.ts";
 
 export type { Cost } from "./cost.ts";
 export type { InCupboard, Shoppable, Shopped, ShoppingOptions } from "./input.ts";
 export type { BoughtPack, CupboardItem, ShoppingLine } from "./line.ts";
-export { ShoppingList } from "./list.ts";
+export { type LeftInCupboard, type ShopDay, ShoppingList } from "./list.ts";
 export type { PortionCost } from "./portions.ts";
+export { type ShopDaysOptions, shoppingLists } from "./shopDays.ts";
+export { type ShoppingChange, ShoppingDifference, shoppingDifference } from "./shoppingDifference.ts";
 
 /**
  * What to buy for a plan, for all the days of a schedule, for the whole batch of a recipe, or for
@@ -62,37 +56,5 @@ export type { PortionCost } from "./portions.ts";
  * ```
  */
 export function shoppingList(x: Shopped, how: ShoppingOptions = {}): ShoppingList {
-  const { sheets, eaters, names } = readShopped(x);
-  const opener = new Opener();
-  const needed = opener.gramsOf(sheets);
-  throwIfAny(opener.faults);
-  const stock = readCupboard(how, new Set<FoodTable>(sheets.map((s) => s.plan.foods)));
-  const had = new Map(stock.map((each) => [each.food.id, each.had]));
-  const priced = [...needed].flatMap(([id, grams]): Priced[] => {
-    const goods = opener.goods.get(id);
-    return goods ? [pricedLine(goods, grams, had.get(id), (own) => opener.pieces(id, own))] : [];
-  });
-  const lines = withCosts(priced.sort((a, b) => byAisle(a.line, b.line)));
-  const used = new Map(lines.map(({ food, fromCupboard }) => [food, fromCupboard]));
-  const cupboard = stock.map((each) => cupboardItem(each, used.get(each.food.id) ?? ZERO)).sort(byItsName);
-  return new ShoppingList(lines, cupboard, names, () => portionCosts(eaters(), lines, opener));
-}
-
-/** Lines with their costs, rounded together in each currency. */
-function withCosts(priced: readonly Priced[]): readonly ShoppingLine[] {
-  const costs = new Map<Priced, ShoppingLine["cost"]>();
-  for (const currency of new Set(priced.map((each) => each.currency))) {
-    const own = priced.filter((each) => each.currency === currency && each.price !== undefined);
-    if (currency === undefined) continue;
-    const raw = own.map(({ price }) => price ?? ZERO);
-    const parts = costParts(
-      currency,
-      sum(raw),
-      raw.map((each) => ({ raw: each, bound: "point" as const })),
-    );
-    own.forEach((each, i) => {
-      costs.set(each, parts[i]);
-    });
-  }
-  return priced.map((each) => ({ ...each.line, cost: costs.get(each) }));
+  return makeList(readShopped(x), how);
 }

@@ -25,6 +25,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { Tally } from "../sheet/tally.ts";
 import type { Uncertainty } from "../sheet/uncertain.ts";
 import type { ShoppingList } from "../shop/list.ts";
+import type { ShoppingDifference } from "../shop/shoppingDifference.ts";
 import { allergenTables, allergenTidy } from "./allergenTables.ts";
 import { avoidedTables } from "./avoidedTable.ts";
 import { citationTables, citationTidy } from "./citationTables.ts";
@@ -58,6 +59,7 @@ import { scheduleTidy } from "./scheduleRecords.ts";
 import { scheduleTables } from "./scheduleTables.ts";
 import { sheetTidy } from "./sheetRecords.ts";
 import { sheetTables } from "./sheetTables.ts";
+import { shoppingDifferenceTables, shoppingDifferenceTidy } from "./shoppingDifferenceTables.ts";
 import { shoppingTidy } from "./shoppingRecords.ts";
 import { shoppingTables } from "./shoppingTables.ts";
 import { substitutesTidy } from "./substitutesRecords.ts";
@@ -77,7 +79,7 @@ export type Told =
   | (Influence | Citations | FoodRanking)
   | (Comparison | DoseCheck | Allergens | ProteinQuality)
   | FoodTable
-  | (Plan | PlanAvoided | CookingSchedule | ShoppingList);
+  | (Plan | PlanAvoided | CookingSchedule | ShoppingList | ShoppingDifference);
 
 /** How one kind of result is shown to a person, and told to a data frame. */
 interface Maker<T> {
@@ -115,6 +117,7 @@ const MAKERS: { readonly [Is in Told["is"]]: Maker<Extract<Told, { readonly is: 
   "steelyard/avoided@1": { tables: avoidedTables, rows: avoidedTidy },
   "steelyard/schedule@1": { tables: scheduleTables, rows: scheduleTidy },
   "steelyard/shopping@1": { tables: shoppingTables, rows: shoppingTidy },
+  "steelyard/shopping-difference@1": { tables: shoppingDifferenceTables, rows: shoppingDifferenceTidy },
 };
 
 /** Whether something is a result that there is a maker for. */

@@ -15,20 +15,21 @@ const OWN: readonly string[] = ["name", "state", "aisle", "pack", "code", "text"
  * its cost; what the cupboard had and has left; totals, one for each currency; what portions cost.
  */
 export function shoppingTidy(list: ShoppingList, asked: Asked): Tidy {
-  return tidyOf(asked, OWN, () => shoppingRows(list), ["cost", "packs", "pieces", "portions"]);
+  return tidyOf(asked, OWN, () => shoppingRows(list), ["cost", "packs", "pieces", "portions", "days"]);
 }
 
 function* shoppingRows(list: ShoppingList): Generator<TidyRow> {
-  for (const line of list.lines) yield* foodRows(line);
-  for (const item of list.cupboard) yield* cupboardRows(item);
-  for (const cost of list.totals) yield { row: "total", what: "bought", ...costRow(cost) };
+  const day = list.shopDay?.day;
+  for (const line of list.lines) yield* foodRows(line, day);
+  for (const item of list.cupboard) yield* cupboardRows(item, day);
+  for (const cost of list.totals) yield { day, row: "total", what: "bought", ...costRow(cost) };
   if (list.totals.length > 0) for (const portion of list.portions) yield* portionRows(portion);
 }
 
-function* foodRows(line: ShoppingLine): Generator<TidyRow> {
+function* foodRows(line: ShoppingLine, day: string | undefined): Generator<TidyRow> {
   const { food, name, state, aisle, packs, pieces, cost, allergens, cautions } = line;
   const own = { name, state, aisle };
-  const head: TidyRow = { food, row: "food", own };
+  const head: TidyRow = { day, food, row: "food", own };
   yield* massRows(head, [
     ["needed", line.needed],
     ["from-cupboard", line.fromCupboard],
@@ -54,6 +55,8 @@ function* foodRows(line: ShoppingLine): Generator<TidyRow> {
     };
   if (line.bought.n !== 0n)
     yield { ...counted, ...(cost ? costRow(cost) : { component: "cost", bound: "unknown" }) };
+  if (line.keepsDays) yield { ...head, what: "keeps", component: "days", ...pointRow(line.keepsDays, "d") };
+  for (const text of line.usedLate) yield { ...head, what: "used-late", own: { ...own, text } };
   if (allergens === undefined) yield { ...head, what: "allergens-not-known" };
   for (const text of allergens ?? []) yield { ...head, what: "holds", own: { ...own, text } };
   for (const { code, text, source } of cautions)
@@ -75,8 +78,11 @@ function costRow({ currency, value, bound }: Cost): TidyRow {
 }
 
 /** Where there is enough, as the cupboard says without a figure, nothing is known of how much. */
-function* cupboardRows({ food, name, state, had, used, left }: CupboardItem): Generator<TidyRow> {
-  const head: TidyRow = { food, row: "cupboard", component: "mass", own: { name, state } };
+function* cupboardRows(
+  { food, name, state, had, used, left }: CupboardItem,
+  day: string | undefined,
+): Generator<TidyRow> {
+  const head: TidyRow = { day, food, row: "cupboard", component: "mass", own: { name, state } };
   for (const [what, amount] of Object.entries({ had, used, left }))
     yield {
       ...head,

@@ -61,7 +61,7 @@ function toBuyTable(list: ShoppingList, language: Language): Table {
     }),
   );
   return table({
-    title: say(language, "Shopping list"),
+    title: titleOf(list, language),
     columns: [
       { key: "food", heading: say(language, "Food") },
       { key: "needed", heading: say(language, "Needed"), unit: "g", align: "end" },
@@ -76,7 +76,18 @@ function toBuyTable(list: ShoppingList, language: Language): Table {
   });
 }
 
-function toBuy(line: ShoppingLine, language: Language): Cell {
+function titleOf({ shopDay }: ShoppingList, language: Language): string {
+  if (!shopDay) return say(language, "Shopping list");
+  const { name: day, for: days } = shopDay;
+  const [first, last] = [days[0]?.name, days.at(-1)?.name];
+  if (first === undefined || last === undefined) return say(language, "Shopping list, {day}", { day });
+  return first === last
+    ? say(language, "Shopping list, {day}: for {first}", { day, first })
+    : say(language, "Shopping list, {day}: for {first} to {last}", { day, first, last });
+}
+
+/** What is bought of a food, in the words of a shop. */
+export function toBuy(line: ShoppingLine, language: Language): Cell {
   const { weighOut } = line;
   if (weighOut) {
     const grams = figureCell(weighOut, { unit: "g", language });

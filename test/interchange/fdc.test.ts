@@ -88,14 +88,15 @@ describe("foods of FoodData Central", () => {
         fibre: { value: "4.1", calculated: "from other figures of the food", sourceCode: "4 NC" },
         sugars: "0.8",
         cholesterol: { value: "0", presumed: true, sourceCode: "7 Z" },
+        // 4 IU, at 40 to the microgram: Institute of Medicine (2011).
+        vitaminD: "0.1",
       },
     });
-    expect(figures).toBe(5);
+    expect(figures).toBe(6);
     expect(leftOut.map(({ code, why }) => [code, why])).toEqual([
-      ["268", "told-elsewhere"],
       ["205.2", "no-component"],
-      ["324", "told-elsewhere"],
-      ["957", "second"],
+      ["957", "told-elsewhere"],
+      ["268", "told-elsewhere"],
     ]);
     expect(foodsFromFdc(JSON.stringify([kale])).foods.get("fdc-7")).toEqual(foods.get("fdc-7"));
   });

@@ -10,6 +10,7 @@ import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { notOfVocabulary } from "./vocabulary.ts";
 
 const oats = {
   "@context": "https://schema.org",
@@ -234,6 +235,22 @@ describe("a sheet as JSON-LD", () => {
         { "@type": "HowToStep", text: "Simmer Oats, rolled, dry in Milk, whole, 3.25 % fat, not fortified." },
       ],
     });
+  });
+
+  it("has no word that schema.org's vocabulary lacks, and no value outside a property's range", () => {
+    const weekend = { ...porridge.origin, name: "Porridge for the boathouse", portions: 1 };
+    const plain = { name: "Oil", portions: 3, lines: [{ food: "olive-oil", amount: "30 g" }] };
+    for (const s of [porridge, sheet(weekend, starterFoods), sheet(plain, starterFoods)]) {
+      const json = JSON.parse(JSON.stringify(toJsonLd(scale(s, { factor: "7/3" }).sheet)));
+      expect(notOfVocabulary(json)).toEqual([]);
+      expect(notOfVocabulary({ ...json, recipeServing: "2" })).toEqual([
+        "/recipeServing: no property of Recipe",
+      ]);
+      expect(notOfVocabulary({ ...json, recipeYield: json.nutrition })).toHaveLength(1);
+      expect(notOfVocabulary({ ...json, nutrition: { ...json.nutrition, fatContent: "some" } })).toHaveLength(
+        1,
+      );
+    }
   });
 
   it("tells one portion's nutrition, and leaves out what is not known of every line", () => {

@@ -110,11 +110,30 @@ describe("foods from the files of SR28", () => {
       },
     });
     expect(leftOut.map(({ code, count, why }) => [code, count, why])).toEqual([
-      ["268", 1, "told-elsewhere"],
-      ["324", 1, "told-elsewhere"],
       ["401", 1, "unit"],
       ["578", 1, "added"],
+      ["268", 1, "told-elsewhere"],
+      ["324", 1, "told-elsewhere"],
     ]);
+  });
+
+  it("take vitamin D in international units, and energy in kilojoules, where they are told in nothing else", () => {
+    const rows = made.NUT_DATA.split("\n").filter((row) => !/^~00001~\^~(?:208|328)~/.test(row));
+    const { foods, figures, leftOut } = foodsFromSr({ ...made, NUT_DATA: rows.join("\n") });
+    const printed = (number: string): string =>
+      srRows(made.NUT_DATA).find(([ndb, code]) => ndb === "00001" && code === number)?.[2] ?? "";
+    const { vitaminD, energy } = foods.get("ndb-00001").per100g as { [id: string]: { value: string } };
+    expect(
+      exact(vitaminD?.value ?? 0)
+        .times(40)
+        .eq(printed("324")),
+    ).toBe(true);
+    expect(
+      exact(energy?.value ?? 0)
+        .times("4.184")
+        .eq(printed("268")),
+    ).toBe(true);
+    expect([figures, leftOut.some(({ why }) => why === "told-elsewhere")]).toEqual([8, false]);
   });
 
   it("are the same from text, lines, and chunks of any size", () => {
@@ -196,7 +215,9 @@ describe.skipIf(!isHere)(isLong ? "all of SR28" : "one in 97 of SR28", () => {
     const idOf = new Map(tags.map(({ sr, id }) => [sr, sr === "665" ? "fa18d2t" : id]));
     const units = new Map(srRows(text.NUTR_DEF).map(([number = "", unit = ""]) => [number, unit]));
     const scale = (number: string, id: ComponentId): string =>
-      units.get(number) === components[id].unit ? "1" : number === "313" ? "1000" : "no factor";
+      units.get(number) === components[id].unit ? "1" : (factors[number] ?? "no factor");
+    const factors: { readonly [number: string]: string } = { "313": "1000", "324": "40" };
+    const has = new Set(srRows(text.NUT_DATA).map(([ndb, number]) => `${ndb} ${number}`));
     const left = new Map<string, number>();
     let held = 0;
     const wrong: unknown[] = [];
@@ -214,9 +235,10 @@ describe.skipIf(!isHere)(isLong ? "all of SR28" : "one in 97 of SR28", () => {
       least = "",
       most = "",
     ] of srRows(text.NUT_DATA)) {
-      const id = idOf.get(number) as ComponentId | undefined;
+      const isOther = number === "324" && !has.has(`${ndb} 328`);
+      const id = (isOther ? "vitaminD" : idOf.get(number)) as ComponentId | undefined;
       const figure = id && (foods.get(`ndb-${ndb}`)?.per100g[id] as { [field: string]: string } | undefined);
-      if (id === undefined || figure === undefined || ["268", "324"].includes(number)) {
+      if (id === undefined || figure === undefined || (["268", "324"].includes(number) && !isOther)) {
         left.set(number, (left.get(number) ?? 0) + 1);
         continue;
       }

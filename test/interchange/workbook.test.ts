@@ -106,15 +106,24 @@ const stock = recipe({
     { food: "silent", amount: "10 g" },
   ],
 });
-const stew = (over: object = {}): Sheet =>
+/** The same where its beans and rice tell what becomes of them, and nothing tells of the whole. */
+const byLines = { yieldFactor: undefined, beans: { yieldFactor: "2.4" }, rice: { yieldFactor: "0.6" } };
+interface Changed {
+  readonly beans?: object;
+  readonly rice?: object;
+  readonly portions?: number;
+  readonly yieldFactor?: string | undefined;
+}
+const stew = ({ beans = {}, rice = {}, ...over }: Changed = {}): Sheet =>
   sheet(
     recipe({
       name: "Winter stew",
       portions: 3,
       yieldFactor: "0.8",
       lines: [
-        { key: "beans", food: "kidney-beans-red-dry", amount: "150 g" },
+        { key: "beans", food: "kidney-beans-red-dry", amount: "150 g", ...beans },
         {
+          ...rice,
           key: "rice",
           food: "rice-brown-long-dry",
           amount: "130 g",
@@ -148,7 +157,7 @@ describe("a workbook of a sheet", () => {
     fc.assert(
       fc.property(
         edits,
-        fc.constantFrom({}, { yieldFactor: "1.4" }, { yieldFactor: "0.05" }),
+        fc.constantFrom<Changed>({}, { yieldFactor: "1.4" }, { yieldFactor: "0.05" }, byLines),
         (changes, over) => {
           let s = stew(over);
           const opened = new Opened(workbook(s));
@@ -170,6 +179,17 @@ describe("a workbook of a sheet", () => {
     opened.set("Winter stew", 2, 3, 1.1);
     const five = stew({ portions: 5, yieldFactor: "1.1" });
     expect(wrong(opened.worked("Winter stew"), five, "Batch")).toEqual([]);
+  });
+
+  it("follows what each line tells of its own yield", () => {
+    const opened = new Opened(workbook(stew(byLines)));
+    expect(wrong(opened.written("Winter stew"), stew(byLines), "Batch")).toEqual([]);
+    expect(wrong(opened.worked("Winter stew"), stew(byLines), "Batch")).toEqual([]);
+    const column = (opened.written("Winter stew")[first - 1] ?? []).indexOf("Cooked ÷ raw mass of the line");
+    opened.set("Winter stew", first, column, 2.1);
+    opened.set("Winter stew", first, 3, 90);
+    const other = stew({ ...byLines, beans: { yieldFactor: "2.1" } }).edit({ beans: "90 g" });
+    expect(wrong(opened.worked("Winter stew"), other, "Batch")).toEqual([]);
   });
 
   it("leaves unknown cells empty, and calls totals over them a floor until the line goes", () => {
@@ -280,7 +300,7 @@ describe("a workbook of a sheet", () => {
 describe("a workbook of a plan", () => {
   const plan = portionPlan({
     meals: [
-      { id: "supper", name: "Supper", dishes: { stew: stew() } },
+      { id: "supper", name: "Supper", dishes: { stew: stew(byLines) } },
       {
         id: "breakfast",
         name: "Breakfast",

@@ -51,6 +51,7 @@ describe("what cannot be shopped for", () => {
       cupboard: [],
       totals: [],
       unpriced: [],
+      left: {},
       portions: [],
     });
     const water = sheet({ name: "x", portions: 1, lines: [{ food: "peas", amount: "0 g" }] }, foods);

@@ -174,6 +174,7 @@ describe("a schedule, shopped for", () => {
       cupboard: [],
       totals: [],
       unpriced: [],
+      left: {},
       portions: [],
     });
   });

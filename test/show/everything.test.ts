@@ -105,6 +105,10 @@ const results: readonly (readonly [string, Result])[] = [
   ["a plan", plan],
   ["a schedule", face.cookingSchedule(plan)],
   ["a shopping list", face.shoppingList(plan)],
+  [
+    "a difference of shopping lists",
+    face.shoppingDifference(face.shoppingList(plain), face.shoppingList(plan)),
+  ],
 ] as readonly (readonly [string, Result])[];
 
 const COLUMNS = [

@@ -44,8 +44,9 @@ export const usdaNutrients: { readonly [number: string]: ComponentId } = {
 /** What stands for a component where its own number does not, the first that is there. */
 // biome-ignore format: a table
 export const usdaInstead: { readonly [C in ComponentId]?: readonly string[] } = {
-  energy: ["958", "957"], // Atwater specific factors, then general ones
+  energy: ["958", "957", "268"], // Atwater specific factors, then general ones; in kilojoules
   sugars: ["269.3"], // by the label's definition
+  vitaminD: ["324"], // in international units, 40 to the microgram
 };
 
 /** The part of a component that was added to the food. */
@@ -53,6 +54,3 @@ export const usdaAdded: { readonly [number: string]: ComponentId } = {
   "573": "vitaminE",
   "578": "vitaminB12",
 };
-
-/** Figures that another number gives in another unit, or in part. */
-export const usdaToldElsewhere: { readonly [number: string]: string } = { "268": "208", "324": "328" };

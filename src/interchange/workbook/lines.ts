@@ -4,6 +4,7 @@ import { exactText } from "../../number/digits.ts";
 import { type Exact, fraction } from "../../number/exact.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
+import { lineYield } from "../../sheet/values.ts";
 
 /** What is known of a component in 100 g of a line, as eaten. */
 export interface KnownFigure {
@@ -21,6 +22,8 @@ export interface PageLine {
   readonly state: string;
   readonly source: string;
   readonly added: "cooking" | "serving";
+  /** Cooked ÷ raw mass, by what it says itself. */
+  readonly yieldFactor: Exact;
   readonly figures: readonly KnownFigure[];
   /** Tells lines apart that share a key and not their figures. */
   readonly alike: string;
@@ -29,6 +32,7 @@ export interface PageLine {
 /** The line of a sheet in that place, with its figures as eaten but for what the pot does to water. */
 export function pageLine(s: Sheet, i: number, language: Language): PageLine {
   const { line, source } = s.plan.lines[i] as PlanLine;
+  const yieldFactor = lineYield(s.plan, i);
   const figures = componentIds.map((_, k) => knownFigure(source, k, language));
   const written = figures.map(({ value, inPart }) =>
     value === undefined ? "" : `${typeof value === "string" ? value : exactText(value)}${inPart ? "+" : ""}`,
@@ -38,8 +42,9 @@ export function pageLine(s: Sheet, i: number, language: Language): PageLine {
     state: say(language, source.state ?? ""),
     source: source.food?.input.source ?? "",
     added: line.added,
+    yieldFactor,
     figures,
-    alike: [line.key, source.id, line.added, ...written].join("\n"),
+    alike: [line.key, source.id, line.added, exactText(yieldFactor), ...written].join("\n"),
   };
 }
 

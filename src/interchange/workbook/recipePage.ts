@@ -38,9 +38,12 @@ export function recipePage(
   const { lines, grams, amounts } = gather(eaten, language);
   const known = knownComponents(lines);
   const pot = GRAMS + eaten.length;
+  // Where lines tell their own yields, the yield of all follows from them and from the amounts.
+  const byLines = eaten.map(({ sheet: s }) => s.values.cooking.by === "lines");
+  const own = byLines.includes(true) ? pot + 1 : undefined;
   const first = 5;
   const end = first + lines.length;
-  const columnOf = (id: ComponentId): number => pot + 1 + known.indexOf(id);
+  const columnOf = (id: ComponentId): number => (own ?? pot) + 1 + known.indexOf(id);
   const gramsOf = (k: number, fixed = true): string => rangeName(GRAMS + k, first, end, fixed);
   const figuresOf = (column: number): string => rangeName(column, first, end);
   const potOf = rangeName(pot, first, end, true);
@@ -60,13 +63,17 @@ export function recipePage(
       { text: tell("Cooked ÷ raw mass of what is cooked") },
       undefined,
       undefined,
-      ...across((k) => ({ value: yields(k), look: "input" })),
+      ...across(
+        (k): PageCell =>
+          byLines[k] ? { formula: yieldOf(k), value: yields(k) } : { value: yields(k), look: "input" },
+      ),
     ],
     [],
     [
       ...["Line", "State", "Amount"].map((text): PageCell => ({ text: tell(text), look: "heading" })),
       ...eaten.map((each): PageCell => ({ text: tell("{name}, g", { name: each.name }), look: "heading" })),
       { text: tell("Goes into the pot: 1, added at serving: 0"), look: "heading" },
+      ...ownColumn(() => ({ text: tell("Cooked ÷ raw mass of the line"), look: "heading" })),
       ...known.map((id): PageCell => {
         const { name: of, unit } = components[id];
         const gaps = { component: tell(of), unit: tell(unit) };
@@ -82,6 +89,7 @@ export function recipePage(
         return value && { value, look: "input" };
       }),
       { value: line.added === "cooking" ? ONE : ZERO },
+      ...ownColumn(() => (line.added === "cooking" ? { value: line.yieldFactor, look: "input" } : undefined)),
       ...known.map((id): PageCell => {
         const { value } = line.figures[componentIds.indexOf(id)] ?? {};
         return value === undefined ? undefined : typeof value === "string" ? { text: value } : { value };
@@ -119,7 +127,7 @@ export function recipePage(
   );
 
   const places = new Map<number, number>();
-  const blank = Array.from({ length: pot }, (): PageCell => undefined);
+  const blank = Array.from({ length: own ?? pot }, (): PageCell => undefined);
   const figures = (
     heading: string,
     of: (id: ComponentId) => PageCell,
@@ -177,6 +185,15 @@ export function recipePage(
     const all = [told, ...inPart, ...dried];
     const asked = all.length > 1 ? `OR(${all.join(",")})` : told;
     return `IF(${asked},"${tell("at least").replaceAll('"', '""')}","")`;
+  }
+
+  function ownColumn(of: () => PageCell): PageCell[] {
+    return own === undefined ? [] : [of()];
+  }
+
+  function yieldOf(k: number): string {
+    const raw = `SUMPRODUCT(${gramsOf(k)},${potOf})`;
+    return `IF(${raw}>0,SUMPRODUCT(${gramsOf(k)},${potOf},${rangeName(own ?? pot, first, end, true)})/${raw},1)`;
   }
 
   function heldWater(k: number): string {

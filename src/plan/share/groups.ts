@@ -45,7 +45,13 @@ export interface MeasuredPot {
 
 /** What a cook should know of amounts that a kitchen was to measure. Never an error. */
 export interface KitchenNote {
-  readonly code: "not-measurable" | "shares-exact" | "not-rounded" | "off-target" | "not-proven";
+  readonly code:
+    | "not-measurable"
+    | "not-divided"
+    | "shares-exact"
+    | "not-rounded"
+    | "off-target"
+    | "not-proven";
   /** The line it speaks of; nothing where it speaks of the whole. */
   readonly line: string | undefined;
   readonly text: string;
