@@ -19,6 +19,7 @@ export {
 } from "./food/energy.ts";
 export { type FindOptions, type FoundFood, findFoods } from "./food/findFoods.ts";
 export type {
+  Division,
   EnergyFactors,
   Figure,
   FoodCaution,
@@ -73,6 +74,7 @@ export type {
   RecipeNote,
   Retention,
   Scaling,
+  ServedIn,
   WrittenAmount,
 } from "./recipe/document.ts";
 export { recipe } from "./recipe/recipe.ts";

@@ -3,10 +3,10 @@ import { readInto } from "../document/read.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { markKinds } from "../food/figure.ts";
 import { checkFoodTable, type FoodTable } from "../food/table.ts";
-import { isYieldCode } from "../food/yield.ts";
+import { yieldFigure } from "../food/yield.ts";
 import { amount, gramsOf } from "../measure/amount.ts";
 import { type Fault, fault, kindOf, SteelyardError, throwIfAny, within } from "../number/error.ts";
-import { exact } from "../number/exact.ts";
+import { exact, ONE } from "../number/exact.ts";
 import { toFloat } from "../number/ratio.ts";
 import type { Recipe, RecipeInput } from "../recipe/document.ts";
 import { recipe } from "../recipe/recipe.ts";
@@ -14,6 +14,8 @@ import type { Quantity } from "../scale/demand.ts";
 import { unitOf } from "../scale/linear.ts";
 import { type SheetOptions, sheet } from "../sheet/build.ts";
 import type { Bound } from "../sheet/tally.ts";
+import type { Tabular } from "../show/tabular.ts";
+import { ColumnData } from "./columnData.ts";
 import { boundCodes } from "./columns.ts";
 import { type Brings, Pantry } from "./pantry.ts";
 import { marksIn, tallyOf } from "./piece.ts";
@@ -77,7 +79,7 @@ export function* portionsOfMany<const Q extends Quantity>(
   foods: FoodTable,
   components: readonly Q[],
   how: PortionsOfManyOptions = {},
-): Generator<RecipeColumns<Q>> {
+): Generator<RecipeColumns<Q> & Tabular> {
   checkFoodTable(foods);
   const faults: Fault[] = [];
   const read = readInto(faults, askedSchema(), components, "component-unknown");
@@ -95,11 +97,11 @@ export function* portionsOfMany<const Q extends Quantity>(
   for (const each of recipes) {
     within([from + made.length], () => made.add(each, pantry, foods, nested));
     if (made.length < slice) continue;
-    yield made.columns() as RecipeColumns<Q>;
+    yield made.columns() as RecipeColumns<Q> & Tabular;
     from += made.length;
     made = new Slice(asked, slice, from);
   }
-  if (made.length > 0) yield made.columns() as RecipeColumns<Q>;
+  if (made.length > 0) yield made.columns() as RecipeColumns<Q> & Tabular;
 }
 
 const howSchema: () => Schema<{ readonly slice?: number }> = /* @__PURE__ */ once(() =>
@@ -149,14 +151,14 @@ class Slice {
 
   add(given: RecipeInput | Recipe, pantry: Pantry, foods: FoodTable, recipes: SheetOptions["recipes"]): void {
     const read = recipe(given);
-    const isTold = unlessRefused(() => this.#quickly(read, pantry));
+    const isTold = unlessRefused(() => this.#quickly(read, pantry, foods.retention));
     // A sheet says at which line, and all that is at fault.
     if (!isTold) this.#exactly(read, foods, recipes === undefined ? {} : { recipes });
     this.#names.push(read.name);
     this.length += 1;
   }
 
-  columns(): RecipeColumns {
+  columns(): RecipeColumns & Tabular {
     const { length } = this;
     const cut = <A extends Float64Array | Uint8Array | Uint16Array>(all: A): A => all.slice(0, length) as A;
     const columns = this.#columns.map((column) => [
@@ -171,13 +173,13 @@ class Slice {
         coverage: cut(column.coverage),
       },
     ]);
-    return {
-      is: "steelyard/recipe-columns@1",
+    return Object.assign(new ColumnData(), {
+      is: "steelyard/recipe-columns@1" as const,
       from: this.#from,
       length,
       names: this.#names,
       columns: Object.fromEntries(columns) as RecipeColumns["columns"],
-    };
+    });
   }
 
   #exactly(read: Recipe, foods: FoodTable, how: SheetOptions): void {
@@ -211,9 +213,10 @@ class Slice {
   }
 
   /** In doubles, unless the recipe needs to be told exactly: then nothing is set. */
-  #quickly(read: Recipe, pantry: Pantry): boolean {
+  #quickly(read: Recipe, pantry: Pantry, table: FoodTable["retention"]): boolean {
     const sums = this.#sums;
     sums.clear();
+    let cooked = 0;
     for (const line of read.lines) {
       if (line.food === undefined) return false;
       const { brings, grams } = pantry.draw(line, read.measures);
@@ -221,9 +224,11 @@ class Slice {
         end === undefined ? Number.NaN : grams(end),
       );
       if ((least as number) > (most as number)) return false;
-      sums.add(brings, grams(line.amount), line.added === "cooking");
+      const weight = grams(line.amount);
+      sums.add(brings, weight, line.added === "cooking");
+      if (line.added === "cooking") cooked += weight * toFloat(yieldFigure(line.yieldFactor ?? ONE, table));
     }
-    const factor = yieldOf(read, sums.pot);
+    const factor = yieldOf(read, table, sums.pot, cooked);
     if (factor === undefined) return false;
     const portions = toFloat(exact(read.portions));
     const change = sums.pot * (factor - 1);
@@ -252,15 +257,19 @@ function unlessRefused(step: () => boolean): boolean {
   }
 }
 
-/** Cooked over raw mass; undefined where a sheet has to tell. */
-function yieldOf({ yieldFactor, cookedMass, lines }: Recipe, pot: number): number | undefined {
+/** Cooked over raw mass, of what is in the pot and what becomes of it line by line; undefined where a sheet has to tell. */
+function yieldOf(
+  { yieldFactor, cookedMass, lines }: Recipe,
+  table: FoodTable["retention"],
+  pot: number,
+  cooked: number,
+): number | undefined {
   if (cookedMass !== undefined) {
     const grams = gramsOf(amount(cookedMass));
     return grams && pot > 0 ? toFloat(grams) / pot : undefined;
   }
-  if (isYieldCode(yieldFactor)) return undefined;
-  if (yieldFactor !== undefined) return toFloat(exact(yieldFactor));
-  return lines.some((line) => line.yieldFactor !== undefined) ? undefined : 1;
+  if (yieldFactor !== undefined) return toFloat(yieldFigure(yieldFactor, table));
+  return pot > 0 && lines.some((line) => line.yieldFactor !== undefined) ? cooked / pot : 1;
 }
 
 interface Said {

@@ -4,7 +4,7 @@ import { type Exact, equals, fraction, ONE, over, sum, times } from "../number/e
 import { ceiling, compareRatios } from "../number/ratio.ts";
 import { choose } from "../plan/measure/choose.ts";
 import { type RatioDrift, worstRatio } from "../plan/measure/drift.ts";
-import { notProven, unmeasurableNote } from "../plan/measure/sharedPot.ts";
+import { lineNotes, notProven } from "../plan/measure/sharedPot.ts";
 import type { KitchenNote } from "../plan/share/groups.ts";
 import { withLineAmounts } from "../plan/share/lines.ts";
 import { quantityOf } from "../scale/engine/lines.ts";
@@ -107,7 +107,10 @@ function roundedRun(exact: Sheet, kitchen: Kitchen, caps: Caps): RoundedRun | un
     ratios: all,
     measured: exact.plan.lines.flatMap(({ line }, i) => (amounts.has(i) ? [line.key] : [])),
     notes: [
-      ...found.unmeasurable.map(({ line }) => unmeasurableNote(exact, line)),
+      ...lineNotes(exact, {
+        unmeasurable: found.unmeasurable.map(({ line }) => line),
+        undivided: found.undivided.map(({ line }) => line),
+      }),
       ...(found.proven ? [] : [notProven("the batch")]),
     ],
   };

@@ -16,8 +16,8 @@ import { compareRatios, floor } from "../number/ratio.ts";
 import { type RatioDrift, worstRatio } from "../plan/measure/drift.ts";
 import type { PotTask } from "../plan/measure/potTask.ts";
 import { type RoundedPot, roundPot } from "../plan/measure/roundPot.ts";
-import { notProven, unmeasurableNote } from "../plan/measure/sharedPot.ts";
-import { lineTotals } from "../plan/share/batch.ts";
+import { lineNotes, notProven } from "../plan/measure/sharedPot.ts";
+import { lineTotals, potTotals } from "../plan/share/batch.ts";
 import type { EaterGroup, KitchenNote } from "../plan/share/groups.ts";
 import { withLineAmounts } from "../plan/share/lines.ts";
 import { moveLines } from "../scale/move.ts";
@@ -197,9 +197,9 @@ function allTimes(factors: readonly Exact[], by: Exact): readonly Exact[] {
 }
 
 /** What lines of the plan's pot are multiplied by to come to these multiples of a base portion. */
-function ratiosOf(totals: readonly Exact[], { eaters, pot }: EaterGroup, base: Sheet): readonly Exact[] {
-  const planned = lineTotals(eaters, base.plan.lines.length);
-  return pot.map((line) => {
+function ratiosOf(totals: readonly Exact[], group: EaterGroup, base: Sheet): readonly Exact[] {
+  const planned = potTotals(group, base.plan.lines.length);
+  return group.pot.map((line) => {
     const was = planned[line] ?? ZERO;
     return isZero(was) ? ONE : over(totals[line] ?? ZERO, was);
   });
@@ -281,9 +281,12 @@ function keysOf({ group, dish }: LotOf, rounded: readonly RoundedRun[]): readonl
 }
 
 function notesOf({ dish }: LotOf, rounded: readonly RoundedRun[]): readonly KitchenNote[] {
-  const lines = new Set(rounded.flatMap(({ rounded: { unmeasurable } }) => unmeasurable));
+  const of = (lines: (each: RoundedPot) => readonly number[]): readonly number[] => [
+    ...new Set(rounded.flatMap(({ rounded: each }) => lines(each))),
+  ];
+  const unmeasurable = of((each) => each.unmeasurable);
   return [
-    ...[...lines].map((line) => unmeasurableNote(dish.base(), line)),
+    ...lineNotes(dish.base(), { unmeasurable, undivided: of((each) => each.undivided) }),
     ...(rounded.every(({ rounded: { proven } }) => proven) ? [] : [notProven("the pot")]),
   ];
 }

@@ -1,7 +1,19 @@
-import { type Exact, fraction, greatest, minus, ONE, over, plus, sum, times, ZERO } from "../number/exact.ts";
+import {
+  type Exact,
+  fraction,
+  greatest,
+  isZero,
+  minus,
+  ONE,
+  over,
+  plus,
+  sum,
+  times,
+  ZERO,
+} from "../number/exact.ts";
 import { ceiling, compareRatios, floor } from "../number/ratio.ts";
 import { shareEnds } from "../plan/measure/limits.ts";
-import { readOn, scaleFor, TOO_COARSE } from "../plan/measure/sharedPot.ts";
+import { scaleFor, TOO_COARSE } from "../plan/measure/sharedPot.ts";
 import { type ShareWish, weighShares } from "../plan/measure/weighShares.ts";
 import type { LotOf, LotPortion } from "./lot.ts";
 import type { LotAsked, MeasuredLot } from "./measuredLot.ts";
@@ -41,11 +53,11 @@ export function byWeight(
   { kitchen, figures, tolerance, tasters }: LotAsked,
 ): readonly SharedOut[] {
   const { dish, group, counts } = of;
-  const { step, why } = scaleFor(kitchen, dish.base(), group);
-  const portions = [...counts.values()].reduce((all, each) => all + each, 0n);
-  if (portions === 1n) return [byShares(of, undefined)];
-  if (!step) return [byShares(of, why)];
   const mass = lot.sheet.masses.cooked;
+  const { step, read, why } = scaleFor(kitchen, dish.base(), group, mass);
+  const portions = [...counts.values()].reduce((all, each) => all + each, 0n);
+  if (portions === 1n && !dish.base().origin.piece) return [byShares(of, undefined)];
+  if (!step || !read) return [byShares(of, why)];
   const all = over(mass, step);
   const shares = sharesOf(dish, counts);
   const wishes = tasters.map(({ person, demands, factors }): ShareWish => {
@@ -61,18 +73,22 @@ export function byWeight(
     };
   });
   const found = weighShares(wishes, mass, step);
+  if (found && !isZero(found.left)) return [byShares(of, NO_ROOM)];
   const bowls = found && bowlsOf(found, counts, shares, all);
   if (!bowls) return [byShares(of, TOO_COARSE)];
-  const scale = { all, step, kitchen };
+  const scale = { all, step, read };
   const ways = [alike(bowls, scale, tolerance), stepApart(bowls, scale)];
   return ways.flatMap((way) => (way ? [{ portions: way, why: undefined }] : []));
 }
+
+const NO_ROOM =
+  "shares of the pot are not weighed: in the scale's steps, some of it would be more than anybody's limits allow";
 
 interface Scale {
   /** The lot, in steps. */
   readonly all: Exact;
   readonly step: Exact;
-  readonly kitchen: LotAsked["kitchen"];
+  readonly read: (grams: Exact) => LotPortion["weighed"];
 }
 
 /** Someone's portions of a lot, in whole steps. */
@@ -159,10 +175,10 @@ function portionOf(
   count: bigint,
   steps: Exact,
   isRest: boolean,
-  { all, step, kitchen }: Scale,
+  { all, step, read }: Scale,
 ): readonly LotPortion[] {
   if (count === 0n) return [];
-  const weighed = isRest ? undefined : readOn(kitchen, times(steps, step));
+  const weighed = isRest ? undefined : read(times(steps, step));
   return [{ count, share: over(steps, all), weighed, isRest }];
 }
 

@@ -57,6 +57,14 @@ export interface FoodMeasure {
   readonly grams: Value;
 }
 
+/** How a food is divided where it is counted: eggs stay whole, a banana may be halved, a loaf is cut into slices. */
+export interface Division {
+  /** The least part of one piece that is taken, 1 over a whole number: `1` where none is cut, `1/2` for halves. */
+  readonly step: Value;
+  /** Which of its measures is counted, whatever it was written in: `slice` of a loaf. Each of its own where left out. */
+  readonly by?: string;
+}
+
 /** A caution that rides along with a food: what to heed, who says so. */
 export interface FoodCaution {
   readonly code: string;
@@ -114,6 +122,8 @@ export interface FoodInput {
   readonly measures?: readonly FoodMeasure[];
   /** The set that cups and spoons among `measures` belong to; `us` where the source is American. */
   readonly measuredWith?: MeasureSetName;
+  /** How it is divided where it is counted; as the kitchen divides pieces where left out. */
+  readonly divides?: Division;
   /** Share of the food as purchased that is eaten, above 0 to 1 (refuse is the rest). */
   readonly edibleShare?: Value;
   readonly energyFactors?: EnergyFactors;

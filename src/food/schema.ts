@@ -1,4 +1,4 @@
-import { count, meta, text, value, word } from "../document/leaves.ts";
+import { count, figureLeaf, meta, text, value, word } from "../document/leaves.ts";
 import { isRecord } from "../document/safe.ts";
 import {
   choice,
@@ -13,11 +13,13 @@ import {
 } from "../document/schema.ts";
 import { measureSetNames } from "../measure/measures.ts";
 import { quote } from "../number/error.ts";
-import { exact } from "../number/exact.ts";
+import { exact, isRatio, type Value } from "../number/exact.ts";
+import { didYouMean } from "../number/near.ts";
 import { compareRatios } from "../number/ratio.ts";
 import { type Allergen, allergens } from "./allergens.ts";
 import { byComponent, componentId } from "./componentSchema.ts";
 import type {
+  Division,
   EnergyFactors,
   Figure,
   FoodCaution,
@@ -44,7 +46,10 @@ export const foodSchema: () => Schema<FoodInput> = /* @__PURE__ */ once(() => {
         fields<EnergyFactors>({ protein: notNegative, fat: notNegative, carbohydrate: notNegative }),
       ),
     },
-    refusePriceless,
+    (given, read, refuse) => {
+      refusePriceless(given, read, refuse);
+      refuseUncounted(read, refuse);
+    },
   );
 });
 
@@ -68,6 +73,7 @@ export function aboutFood(): Shape<Omit<FoodInput, "per100g" | "source" | "energ
     density: optional(positive),
     measures: optional(list(fields<FoodMeasure>({ name: text(200, refuseNumberFirst), grams: positive }))),
     measuredWith: optional(word(measureSetNames)),
+    divides: optional(fields<Division>({ step: step(), by: optional(text(200)) })),
     edibleShare: optional(value({ above: 0, to: 1 })),
     fortifiedWith: optional(list(componentId())),
     allergens: optional(list(word(Object.keys(allergens) as Allergen[]))),
@@ -83,10 +89,31 @@ export function aboutFood(): Shape<Omit<FoodInput, "per100g" | "source" | "energ
 }
 
 /** A written amount begins with its own figure: no one could tell `1/2 cup` of a cup from one of `1/2 cup`. */
-function refuseNumberFirst(name: string, refuse: Refuse): void {
+export function refuseNumberFirst(name: string, refuse: Refuse): void {
   if (!/^\s*[-+.,]?\s*\p{N}/u.test(name)) return;
   const hint = 'begin with a word: "cup" with the grams of a whole one, "half breast", "can of 400 g"';
   refuse(`the measure ${quote(name)} begins with a number, as written amounts do`, hint);
+}
+
+/** The least part of a piece that is taken: 1 over a whole number, which a knife can cut. */
+export function step(): Schema<Value> {
+  return figureLeaf(
+    (given) => exact(given),
+    { above: 0, to: 1 },
+    (given, read, refuse) => {
+      if (read.n !== 1n || read.d > 16n)
+        refuse(`pieces in steps of ${quote(given)}`, 'write 1, "1/2", "1/3" and so on, to "1/16"');
+      return isRatio(given) ? read : given;
+    },
+  );
+}
+
+function refuseUncounted({ divides, measures = [] }: Partial<FoodInput>, refuse: Refuse): void {
+  const by = divides?.by;
+  const names = measures.flatMap((each) => each?.name ?? []);
+  if (by === undefined || names.includes(by)) return;
+  const hint = didYouMean(by, names, "name one of its measures, or leave this out");
+  refuse(`there is no measure ${quote(by)} to count it by`, hint, ["divides", "by"]);
 }
 
 /** A currency code of three capitals, as ISO 4217 writes them. */

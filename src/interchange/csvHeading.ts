@@ -17,7 +17,7 @@ const PLAIN = [
 ] as const;
 /** Fields that hold more than text: JSON. */
 // biome-ignore format: a list
-const JSON_FIELDS = ["otherNames", "measures", "energyFactors", "fortifiedWith", "allergens", "cautions", "packs", "price", "meta"] as const;
+const JSON_FIELDS = ["otherNames", "measures", "divides", "energyFactors", "fortifiedWith", "allergens", "cautions", "packs", "price", "meta"] as const;
 
 /** Every field of a food but its figures. */
 export const aboutFields: readonly (keyof Omit<FoodInput, "per100g">)[] = [...PLAIN, ...JSON_FIELDS];

@@ -1,5 +1,17 @@
+import { exactText } from "../number/digits.ts";
 import { fault, quote } from "../number/error.ts";
-import { type Exact, equals, fraction, isZero, over, plus, times, ZERO } from "../number/exact.ts";
+import {
+  type Exact,
+  equals,
+  exact,
+  fraction,
+  isZero,
+  over,
+  plus,
+  times,
+  type Value,
+  ZERO,
+} from "../number/exact.ts";
 import { compareRatios, floor } from "../number/ratio.ts";
 import { type Amount, gramsOf, millilitresOf, withExact } from "./amount.ts";
 import { breakDown } from "./breakDown.ts";
@@ -24,13 +36,18 @@ export interface MeasurableOptions {
   readonly each?: number;
   /** Whose cups and spoons the food's own measures ("cup, chopped") are; the kitchen's unless told. */
   readonly measures?: Measures;
+  /**
+   * The least part of one of the food's own measures that is taken, 1 over a whole number: 1 for eggs, 1/4 for
+   * an apple. Halves unless told; in a kitchen of whole pieces it is 1 whatever is told.
+   */
+  readonly piece?: Value;
 }
 
 /**
  * The amounts nearest to one that a kitchen can measure, rising: some below, the amount itself where
  * it can be measured, some above. A mass is weighed; a volume written in spoons or cups is measured
  * in them, one written in litres in the jug, and what lies below the jug's lowest mark by spoon; a
- * food's own measures are counted, or, where they are cups or spoons of it ("cup, chopped"), taken
+ * food's own measures are counted, in halves or as `piece` says, or, where they are cups or spoons of it ("cup, chopped"), taken
  * in the parts that the drawer has. Nothing is ever rounded to 0. Empty where the kitchen lacks the
  * means, or where a food's own cup is another than the kitchen's.
  *
@@ -55,7 +72,7 @@ export function measurable(
   if (grams) return weighed(ready, grams, each);
   const ml = millilitresOf(a);
   if (ml) return poured(ready, a, ml, each);
-  return a.kind === "own" ? counted(ready, a, each, how.measures) : [];
+  return a.kind === "own" ? counted(ready, a, each, how) : [];
 }
 
 function weighed({ scale }: ReadyKitchen, grams: Exact, each: number): Measurable[] {
@@ -91,15 +108,31 @@ function isHousehold(a: Amount): boolean {
   return householdUnits.some((unit) => unit === a.unit);
 }
 
-function counted(ready: ReadyKitchen, a: Amount, each: number, measures: Measures | undefined): Measurable[] {
+function counted(
+  ready: ReadyKitchen,
+  a: Amount,
+  each: number,
+  { measures, piece = HALF }: MeasurableOptions,
+): Measurable[] {
   const named = spelled(plainWord(/^[^,(]+/.exec(a.unit)?.[0] ?? ""));
   const unit = householdUnits.find((each) => each === named);
   const measure = ready.drawer.find((m) => m.unit === unit);
   const size = unit && measures !== undefined ? readyMeasures(measures).units.get(unit)?.size : measure?.ml;
   if (unit && !(measure && size && equals(measure.ml, size))) return [];
-  const half = ready.kitchen.pieces === "half" ? [fraction(1n, 2n)] : [];
-  const parts = [ZERO, ...(measure ? measure.parts : half)];
+  const cut = ready.kitchen.pieces === "half" && !measure ? partsBy(exact(piece)) : [];
+  const parts = [ZERO, ...(measure ? measure.parts : cut)];
   return around(a.value, parts, each).map((figure) => ({ amount: withExact(a, figure), value: figure }));
+}
+
+const HALF: Exact = /* @__PURE__ */ fraction(1n, 2n);
+
+/** Parts of one piece, above 0 and below 1. */
+function partsBy(step: Exact): readonly Exact[] {
+  if (step.n !== 1n || step.d > 100n) {
+    const hint = 'give 1 over a whole number of at most 100: 1, "1/2", "1/4"';
+    throw fault("format-malformed", `pieces in parts of ${quote(exactText(step))}`, hint, ["piece"]);
+  }
+  return Array.from({ length: Number(step.d) - 1 }, (_, i) => fraction(BigInt(i) + 1n, step.d));
 }
 
 /** Wholes and parts of one nearest to a figure, rising; never 0 unless the figure is. */

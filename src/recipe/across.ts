@@ -3,7 +3,9 @@ import { isRecord } from "../document/safe.ts";
 import { attemptAt, type Given, type Refuse } from "../document/schema.ts";
 import { amount, gramsOf } from "../measure/amount.ts";
 import { isAbove } from "../measure/foodless.ts";
-import { quote } from "../number/error.ts";
+import { spelled } from "../measure/unitText.ts";
+import { plainWord } from "../measure/words.ts";
+import { type Path, quote } from "../number/error.ts";
 import { isZero } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import type { WrittenAmount } from "./document.ts";
@@ -20,8 +22,15 @@ export function checkRecipe(given: Given, read: Partial<ReadRecipe>, refuse: Ref
     refuse("a presumed yield without a yieldFactor", "give one, or leave this out", ["yieldPresumed"]);
   if (given.cookedMass !== undefined && given.yieldFactor !== undefined)
     refuse("both cookedMass and yieldFactor", "give one; the other follows from it", ["yieldFactor"]);
-  checkMass(read.cookedMass, "cookedMass", "the cooked mass", refuse);
-  checkMass(read.normalPortion, "normalPortion", "the normal portion", refuse);
+  checkMass(read.cookedMass, ["cookedMass"], "the cooked mass", refuse);
+  checkMass(read.normalPortion, ["normalPortion"], "the normal portion", refuse);
+  checkMass(read.piece?.mass, ["piece", "mass"], "the mass of a piece", refuse);
+  const called = read.piece?.name;
+  if (called !== undefined && (NESTED_UNITS.includes(called) || spelled(plainWord(called)) !== undefined))
+    refuse(`pieces that are called ${quote(called)}`, "take a word that is no unit: muffin, slice", [
+      "piece",
+      "name",
+    ]);
   const { lines } = read;
   if (lines === undefined) return;
   lines.forEach((line, i) => {
@@ -45,12 +54,15 @@ function nestedName(lines: unknown, i: number): string | undefined {
   return typeof name === "string" ? name : undefined;
 }
 
-function checkMass(written: WrittenAmount | undefined, field: string, what: string, refuse: Refuse): void {
+/** What a nested recipe is measured in beside masses and its own pieces. */
+export const NESTED_UNITS: readonly string[] = ["portion", "batch"];
+
+function checkMass(written: WrittenAmount | undefined, path: Path, what: string, refuse: Refuse): void {
   if (written === undefined) return;
-  attemptAt(refuse, [field], () => {
+  attemptAt(refuse, path, () => {
     const grams = gramsOf(amount(written));
     if (grams === undefined || isZero(grams))
-      refuse(`${what} is not a mass above 0`, 'weigh it: "850 g"', [field]);
+      refuse(`${what} is not a mass above 0`, 'weigh it: "850 g"', path);
   });
 }
 

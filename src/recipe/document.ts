@@ -65,6 +65,16 @@ export interface RecipeNote {
   readonly days?: Value;
 }
 
+/** A piece that a dish is served in: one muffin of 75 g as eaten. */
+export interface ServedIn {
+  /** What one is called: `muffin`. */
+  readonly name: string;
+  /** A mass, as eaten. */
+  readonly mass: WrittenAmount;
+  /** The least part of one that is served, 1 over a whole number; 1, none being cut, where left out. */
+  readonly step?: Value;
+}
+
 /** A recipe as written: what {@link recipe} reads. */
 export interface RecipeInput {
   readonly format?: string;
@@ -82,6 +92,8 @@ export interface RecipeInput {
   readonly yieldPresumed?: boolean;
   /** What a person is usually served of it, as eaten: a mass. Plans tell how far a portion is from it. */
   readonly normalPortion?: WrittenAmount;
+  /** What it is served in, where that is pieces: kitchens make, share and take whole ones. */
+  readonly piece?: ServedIn;
   /** Steps; `{key}` names a line. */
   readonly method?: readonly string[];
   readonly notes?: readonly RecipeNote[];

@@ -16,11 +16,12 @@ import {
 } from "../document/schema.ts";
 import { byComponent } from "../food/componentSchema.ts";
 import { componentIds } from "../food/components.ts";
+import { refuseNumberFirst, step } from "../food/schema.ts";
 import { isYieldCode, type YieldCode, type YieldInput } from "../food/yield.ts";
 import { checkFoodless } from "../measure/foodless.ts";
 import { measures } from "../measure/measures.ts";
 import { checkLine, checkRecipe } from "./across.ts";
-import type { Recipe, RecipeNote, Retention, WrittenAmount } from "./document.ts";
+import type { Recipe, RecipeNote, Retention, ServedIn, WrittenAmount } from "./document.ts";
 import { isRead, recipeOf } from "./make.ts";
 import type { LineAsRead, ReadRecipe } from "./readRecipe.ts";
 
@@ -44,6 +45,13 @@ export const documentSchema: () => Schema<ReadRecipe> = /* @__PURE__ */ once(() 
       yieldFactor: optional(yieldSchema()),
       yieldPresumed: optional(flag()),
       normalPortion: optional(writtenAmount()),
+      piece: optional(
+        fields<ServedIn>({
+          name: text(100, refuseNumberFirst),
+          mass: writtenAmount(),
+          step: optional(step()),
+        }),
+      ),
       method: optional(list(text(10_000))),
       notes: optional(list(noteSchema())),
       meta: optional(meta()),

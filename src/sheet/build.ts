@@ -11,7 +11,7 @@ import type { Measures } from "../measure/measures.ts";
 import { collect, type Fault, fault, kindOf, quote, throwIfAny, within } from "../number/error.ts";
 import { type Exact, exact, ONE, times, type Value } from "../number/exact.ts";
 import { compareRatios } from "../number/ratio.ts";
-import { LEAST_ABOVE_MOST, LEAST_HINT } from "../recipe/across.ts";
+import { LEAST_ABOVE_MOST, LEAST_HINT, NESTED_UNITS } from "../recipe/across.ts";
 import type { Line, LineInput, Recipe, RecipeInput } from "../recipe/document.ts";
 import { recipeAsFar, unknownRecipe } from "../recipe/recipe.ts";
 import { type AmountReader, amountReader, readWritten } from "../recipe/resolve.ts";
@@ -227,20 +227,28 @@ function cookingOf(
   return { by: "factor", factor: yieldFigure(yieldFactor, table), ...(yieldPresumed && { presumed: true }) };
 }
 
-/** A nested recipe is measured by mass as eaten, by its portions, or as a share of its batch. */
+/** A nested recipe is measured by mass as eaten, by its portions or pieces, or as a share of its batch. */
 function nestedReader(nested: Sheet): AmountReader {
+  const { piece } = nested.origin;
+  const own = piece ? [...NESTED_UNITS, piece.name] : NESTED_UNITS;
   return {
-    read: (written) => readWritten(written, { own: ["portion", "batch"] }),
+    read: (written) => readWritten(written, { own }),
     toGrams: (a) => {
       const grams = gramsOf(a);
       if (grams !== undefined) return { grams, by: { kind: "mass" } };
       const one =
-        a.unit === "portion" ? nested.portionMass : a.unit === "batch" ? nested.masses.cooked : undefined;
+        a.unit === "portion"
+          ? nested.portionMass
+          : a.unit === "batch"
+            ? nested.masses.cooked
+            : a.unit === piece?.name
+              ? gramsOf(amount(piece.mass))
+              : undefined;
       if (one === undefined) {
         throw fault(
           "amount-unknown-unit",
           `a nested recipe cannot be measured in ${a.unit}`,
-          'write a mass, "2 portions" or "1/2 batch"',
+          `write a mass, "2 portions"${piece ? `, "1 ${piece.name}"` : ""} or "1/2 batch"`,
         );
       }
       return { grams: times(a.value, one), by: { kind: "measure", measure: a.unit, grams: one } };

@@ -11,7 +11,7 @@ import type { PlanLine } from "./plan.ts";
 import type { Sheet } from "./sheet.ts";
 import { stated } from "./stated.ts";
 import type { Tally } from "./tally.ts";
-import { impliedYield } from "./values.ts";
+import { impliedYield, lineYield } from "./values.ts";
 
 /** Options of {@link influence}. */
 export interface InfluenceOptions {
@@ -183,7 +183,8 @@ function withLeft(
   id: ComponentId,
   where: "portion" | "per100g",
 ): Exact {
-  const { yieldFactor, cooked } = s.masses;
+  const { cooked } = s.masses;
+  const yieldFactor = s.values.cooking.by === "lines" ? lineYield(s.plan, i) : s.masses.yieldFactor;
   const added = line.added === "cooking" ? times(times(s.values.grams[i] ?? ZERO, yieldFactor), TENTH) : ZERO;
   const total = id === "water" ? plus(s.total(id).value, added) : s.total(id).value;
   return where === "portion"

@@ -4,7 +4,8 @@ import { language as languageSchema } from "../document/readLanguage.ts";
 import { fields, list, once, optional, type Schema } from "../document/schema.ts";
 import { componentId } from "../food/componentSchema.ts";
 import { componentIds, components as registry } from "../food/components.ts";
-import { isZero } from "../number/exact.ts";
+import { likelySystem } from "../food/energy.ts";
+import { isZero, ZERO } from "../number/exact.ts";
 import { version } from "../number/version.ts";
 import { type Citation, type Cited, type CitedOptions, citations, sheetsIn } from "./citations.ts";
 import { componentIndex } from "./plan.ts";
@@ -49,7 +50,7 @@ export function methods(x: Cited, how: MethodsOptions = {}): string {
   const and = (all: readonly string[]): string => all.join("; ");
   const named = ({ title, source, release, figures }: Citation): string =>
     title === undefined || release === undefined
-      ? tell("{source} ({figures})", { source, figures })
+      ? tell("{source} ({figures})", { source: title ?? source, figures })
       : tell("{source}, release {release} ({figures})", { source: title, release, figures });
   const of = (kind: Citation["kind"]): readonly Citation[] => sources.filter((each) => each.kind === kind);
   const sentences = [
@@ -74,6 +75,7 @@ export function methods(x: Cited, how: MethodsOptions = {}): string {
         sources: and(all.map(named)),
       }),
     ),
+    ...(components.includes("energy") ? energies(sheets, tell) : []),
     ...imputed(sheets, components, tell),
     ...yields(sheets, tell),
     ...when(of("yield"), (all) =>
@@ -102,6 +104,34 @@ type Tell = (phrase: string, gaps?: { readonly [gap: string]: string | number })
 
 function when<T>(all: readonly T[], sentence: (all: readonly T[]) => string): string[] {
   return all.length === 0 ? [] : [sentence(all)];
+}
+
+/** By which factors energy was reckoned, as far as foods tell, and whether cooking took some of it. */
+function energies(sheets: readonly Sheet[], tell: Tell): string[] {
+  const foods = new Map<string, Set<string>>();
+  let isLess = false;
+  for (const { plan, values } of sheets)
+    for (const [i, { source, nested }] of plan.lines.entries()) {
+      const food = source.food?.input;
+      const inner = source.asEaten ?? nested;
+      if (inner) continue;
+      const figure = source.figure(componentIndex("energy"));
+      if (!food || !figure || figure.kind === "missing" || isZero(values.grams[i] ?? ZERO)) continue;
+      const { system } = likelySystem(food);
+      const name = tell("{name} ({source})", { name: tell(system.name), source: system.source });
+      foods.set(name, (foods.get(name) ?? new Set()).add(food.id));
+      isLess ||= figure.kind === "derived" && source.left.size > 0;
+    }
+  if (foods.size === 0) return [];
+  const systems = [...foods].map(([name, all]) =>
+    all.size === 1
+      ? tell("{system} for 1 food", { system: name })
+      : tell("{system} for {count} foods", { system: name, count: all.size }),
+  );
+  return [
+    tell("Energy is that of the sources, by {systems}.", { systems: systems.join("; ") }),
+    ...(isLess ? [tell("What cooking takes of its constituents was taken off it by the same factors.")] : []),
+  ];
 }
 
 /** Figures that others calculated, or took from another food, each of a food and a component once. */

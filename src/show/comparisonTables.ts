@@ -20,6 +20,7 @@ const AUTHORITIES: { readonly [A in Authority]: string } = {
   uk: "United Kingdom",
   us: "United States and Canada",
   eu: "European Union",
+  dach: "Germany, Austria and Switzerland",
   nordic: "Nordic countries",
   anz: "Australia and New Zealand",
   who: "WHO and FAO",

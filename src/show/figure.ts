@@ -12,8 +12,8 @@ import type { Cell, Table, TableFigure, Tone } from "./table.ts";
  *
  * @example
  * ```ts
- * figure(exact("4.1"), { tone: "at-least", unit: "mg" }).text; // => at least 4.1 mg
- * figure(null).text; // => ?
+ * figureCell(exact("4.1"), { tone: "at-least", unit: "mg" }).text; // => at least 4.1 mg
+ * figureCell(null).text; // => ?
  * ```
  */
 export function figureCell(

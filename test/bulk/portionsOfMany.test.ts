@@ -63,11 +63,13 @@ describe("portions of many recipes", () => {
       unit: fc.constantFrom("g", "oz", "kg", "own"),
       added: fc.constantFrom("cooking" as const, "serving" as const),
       retention: fc.constantFrom(undefined, "3004", { vitaminC: "0.4", water: "0.9" }),
+      left: fc.constantFrom(undefined, undefined, "0.7", "2.2"),
     })
-    .map(({ food, tenths, unit, added, retention }) => {
+    .map(({ food, tenths, unit, added, retention, left }) => {
       const own = starterFoods.get(food).measures?.[0]?.name;
       const amount = `${tenths / 10} ${unit === "own" ? own : unit}`;
-      return { food, amount, added, ...(retention && added === "cooking" ? { retention } : {}) };
+      const cooked = { ...(retention && { retention }), ...(left && { yieldFactor: left }) };
+      return { food, amount, added, ...(added === "cooking" ? cooked : {}) };
     });
   const document: fc.Arbitrary<RecipeInput> = fc
     .record({

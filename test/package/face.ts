@@ -1,5 +1,19 @@
 import ts from "typescript";
+import { entries } from "../../entries.ts";
 import { root } from "../sources.ts";
+
+let program: ts.Program | undefined;
+/** By file, since entries share most of theirs. */
+const declared = new Map<string, ReadonlyMap<string, string>>();
+
+function programOf(files: readonly string[]): ts.Program {
+  const config = ts.getParsedCommandLineOfConfigFile(
+    `${root}tsconfig.json`,
+    {},
+    { ...ts.sys, onUnRecoverableConfigFileDiagnostic: () => {} },
+  );
+  return ts.createProgram(files, config?.options ?? {});
+}
 
 /**
  * The declarations behind every name that an entry exports, sorted by name and without comments: what
@@ -7,17 +21,11 @@ import { root } from "../sources.ts";
  * at the end.
  */
 export function declarationsOf(entry: string): string {
-  const config = ts.getParsedCommandLineOfConfigFile(
-    `${root}tsconfig.json`,
-    {},
-    { ...ts.sys, onUnRecoverableConfigFileDiagnostic: () => {} },
-  );
-  const program = ts.createProgram([`${root}src/${entry}`], config?.options ?? {});
+  program ??= programOf(entries.map(({ file }) => `${root}src/${file}.ts`));
   const checker = program.getTypeChecker();
   const source = program.getSourceFile(`${root}src/${entry}`);
   const face = source && checker.getSymbolAtLocation(source);
   if (!face) throw new Error(`src/${entry} is no module`);
-  const declared = new Map<string, ReadonlyMap<string, string>>();
   const exported = checker.getExportsOfModule(face).map((symbol) => {
     const origin = symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
     const texts = (origin.declarations ?? []).map((node) => {

@@ -65,7 +65,7 @@ describe("what people avoid", () => {
           expect(unknownOf(plan)).toEqual(wanted.unknown);
         }
       }),
-      { numRuns: runs(300) },
+      { numRuns: runs(150) },
     );
     expect(Math.min(refused, served)).toBeGreaterThan(10);
   });
@@ -120,7 +120,7 @@ describe("what people avoid", () => {
           overriddenOf(plan).map((text) => text.split(/: |, /).sort().join(" "));
         expect(bySet(other)).toEqual(bySet(one));
       }),
-      { numRuns: runs(50) },
+      { numRuns: runs(25) },
     );
   });
 });
@@ -332,7 +332,7 @@ describe("whatever is of animal origin", () => {
           );
         }
       }),
-      { numRuns: runs(60) },
+      { numRuns: runs(30) },
     );
   });
 

@@ -127,3 +127,52 @@ describe("the records of a plan", () => {
     }
   });
 });
+
+describe("the records of a menu of days", () => {
+  const dish = (name: string, food: string, amount: string) =>
+    sheet({ name, portions: 2, lines: [{ key: "it", food, amount }] }, starterFoods);
+  const meals = (grams: number) => [
+    { id: "breakfast", dishes: { oats: dish("Oats", "oats-rolled-dry", `${grams} g`) } },
+    { id: "supper", dishes: { rice: dish("Rice", "rice-brown-long-dry", "200 g") } },
+  ];
+  const menu = portionPlan({
+    days: [
+      { id: "mon", meals: meals(120) },
+      { id: "tue", meals: meals(90) },
+    ],
+    people: [
+      { id: "cox", besides: [{ name: "milk", sheet: dish("Milk", "milk-whole", "400 g"), days: ["tue"] }] },
+      { id: "bow", away: ["mon/supper"] },
+    ],
+  });
+  const rows = toRecords(menu, { components: ["iron", "mass"], figures: "exact" });
+
+  it("name the day of each meal, and have each person's days, means and ends", () => {
+    const dated = rows.filter(({ meal }) => meal !== null);
+    expect(dated.every(({ meal, day }) => meal?.startsWith(`${day}/`))).toBe(true);
+    for (const person of ["cox", "bow"]) {
+      const own = rows.filter((row) => row.person === person && row.component === "iron");
+      for (const day of ["mon", "tue"]) {
+        const [eaten, ...others] = own.filter((row) => row.row === "day" && row.day === day);
+        expect([eaten?.amount, others]).toEqual([exactText(menu.day(person, day).brings("iron").value), []]);
+      }
+      const mean = menu.mean(person);
+      const said = (row: string) => own.filter((each) => each.row === row);
+      expect(said("mean").map(({ amount }) => amount)).toEqual([exactText(mean.brings("iron").value)]);
+      for (const [row, end] of [
+        ["least-day", mean.least("iron")],
+        ["most-day", mean.most("iron")],
+      ] as const)
+        expect(said(row).map(({ day, least, most }) => [day, least, most])).toEqual([
+          [end.day ?? null, end.least ? exactText(end.least) : null, end.most ? exactText(end.most) : null],
+        ]);
+    }
+  });
+
+  it("have what is eaten besides, and days add up to it and the meals, literally", () => {
+    const iron = rows.filter((row) => row.person === "cox" && row.day === "tue" && row.component === "iron");
+    const dishes = iron.filter(({ row }) => row === "portion");
+    expect(dishes.map(({ dish, status }) => [dish, status])).toContainEqual(["milk", "besides"]);
+    expect(exactText(total(dishes))).toBe(iron.find(({ row }) => row === "day")?.amount);
+  });
+});

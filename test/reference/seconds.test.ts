@@ -10,6 +10,7 @@ import { upperLimits } from "../../src/person/intakes/upperLimits.ts";
 import type { Person } from "../../src/person/person.ts";
 import { personFacts } from "../../src/person/readPerson.ts";
 import * as anz from "./seconds/anz.ts";
+import * as dach from "./seconds/dach.ts";
 import * as eu from "./seconds/eu.ts";
 import * as nordic from "./seconds/nordic.ts";
 import { peopleOf, type Second, type SecondAddition } from "./seconds/second.ts";
@@ -61,6 +62,9 @@ const seconds: readonly [Authority, string, readonly Second[]][] = [
   ["eu", "sodium and chloride", eu.euSaltAgain],
   ["eu", "fluoride", eu.euFluorideAgain],
   ["eu", "choline", eu.euCholineAgain],
+  ["dach", "vitamin A", dach.dachVitaminAAgain],
+  ["dach", "vitamin C", dach.dachVitaminCAgain],
+  ["dach", "calcium", dach.dachCalciumAgain],
   ["nordic", "vitamins", nordic.nordicVitaminsAgain],
   ["nordic", "adequate intakes", nordic.nordicAdequateAgain],
   ["nordic", "vitamins per MJ", nordic.nordicPerMegajouleAgain],
@@ -240,6 +244,7 @@ describe("a second transcription of upper levels", () => {
       nordic: nordic.nordicUppersAgain.rows.map(([of, , , basis]) => [of, basis] as const),
       anz: anz.anzUppersAgain.rows.map(([of, , , basis]) => [of, basis] as const),
       who: [],
+      dach: [],
     };
     const once: { readonly [name: string]: { readonly [C in ComponentId]?: string } } = {
       uk: uppers.ukUppersOnce,
@@ -288,7 +293,7 @@ describe("a second transcription of upper levels", () => {
       referenceIntakes(authority, { ...woman, ...p })
         .get("caffeine")
         .upper?.value.toString();
-    const efsa = ["200", "200", "200"]; // Of authorities of whom none was read, EFSA's stands.
+    const efsa = ["200", "200", "200", "200"]; // Of authorities of whom none was read, EFSA's stands.
     expect(authorities.map((a) => level(a, { pregnant: 2 }))).toEqual(["200", "200", "200", ...efsa]);
     expect(authorities.map((a) => level(a, { breastfeeding: true }))).toEqual(["300", "300", "200", ...efsa]);
     expect(authorities.map((a) => level(a, { age: 16, pregnant: 2 }))).toEqual([

@@ -104,6 +104,33 @@ describe("methods", () => {
       expect(text).toContain(said);
   });
 
+  it("name the factors behind energy, food by food, and what cooking took of it", () => {
+    const wine = {
+      id: "wine",
+      name: "Wine",
+      source: "own analysis",
+      per100g: { energy: 85, alcohol: 10, availableCarbohydrate: 3 },
+    };
+    const oats = { food: "oats-rolled-dry", amount: "100 g" };
+    const pot = sheet(
+      {
+        name: "Pot",
+        portions: 1,
+        lines: [oats, { food: "wine", amount: "100 g", retention: { alcohol: "0.4" } }],
+      },
+      starterFoods.with([wine]),
+    );
+    const text = methods(pot, { components: ["energy"] });
+    expect(text).toContain(
+      "Energy is that of the sources, by each food's own Atwater factors (Merrill & Watt (1973), Energy Value of Foods, USDA Agriculture Handbook 74) for 1 food; EU labelling factors (Regulation (EU) No 1169/2011, Annex XIV) for 1 food.",
+    );
+    expect(text).toContain("What cooking takes of its constituents was taken off it by the same factors.");
+    expect(methods(dish, how)).not.toContain("Energy is");
+    expect(methods(sheet({ name: "Oats", portions: 1, lines: [oats] }, starterFoods))).not.toContain(
+      "taken off it",
+    );
+  });
+
   it("name the version of the manifest", () => {
     const manifest = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as { version: string };
     expect(version).toBe(manifest.version);

@@ -62,6 +62,22 @@ describe("the influence of lines", () => {
     }
   });
 
+  it("of a line's own yield is water and mass of that line alone", () => {
+    const at = (yieldFactor: string) => {
+      const [oats, milk] = lines.map(({ added: _, ...line }) => line);
+      const made = [
+        { ...oats, yieldFactor },
+        { ...milk, yieldFactor: "0.8" },
+      ] as unknown as typeof lines;
+      return sheet({ name: "Porridge", portions: 2, lines: made }, starterFoods);
+    };
+    for (const id of ["water", "iron"] as const) {
+      const oats = influence(at("2"), id, { where: "per100g" }).lines.find(({ line }) => line === "oats");
+      const change = at("2.2").per100g(id).value.minus(at("2").per100g(id).value);
+      expect(oats?.byYield?.toJSON()).toBe(change.toJSON());
+    }
+  });
+
   it("ranks by share, then what is unknown by mass, and is shown, recorded and drawn", () => {
     const s = sheet(oatPot, starterFoods, { recipes: { "seed-topping": seedTopping } });
     const made = influence(s, "iodine");

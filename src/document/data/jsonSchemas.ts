@@ -323,6 +323,29 @@ export const recipeJsonSchema: JsonSchema = {
             },
           ],
         },
+        piece: {
+          type: "object",
+          properties: {
+            name: { type: "string", minLength: 1, maxLength: 100 },
+            mass: {
+              anyOf: [
+                { type: "string", minLength: 1, maxLength: 1000 },
+                {
+                  type: "object",
+                  properties: {
+                    value: { type: ["number", "string"] },
+                    unit: { type: "string", minLength: 1, maxLength: 100 },
+                  },
+                  required: ["value", "unit"],
+                  additionalProperties: false,
+                },
+              ],
+            },
+            step: { type: ["number", "string"], exclusiveMinimum: 0, maximum: 1 },
+          },
+          required: ["name", "mass"],
+          additionalProperties: false,
+        },
         method: { type: "array", items: { type: "string", minLength: 1, maxLength: 10000 } },
         notes: {
           type: "array",
@@ -371,6 +394,15 @@ export const foodJsonSchema: JsonSchema = {
       },
     },
     measuredWith: { enum: ["metric", "us", "us-label", "imperial", "australian"] },
+    divides: {
+      type: "object",
+      properties: {
+        step: { type: ["number", "string"], exclusiveMinimum: 0, maximum: 1 },
+        by: { type: "string", minLength: 1, maxLength: 200 },
+      },
+      required: ["step"],
+      additionalProperties: false,
+    },
     edibleShare: { type: ["number", "string"], exclusiveMinimum: 0, maximum: 1 },
     fortifiedWith: {
       type: "array",
@@ -1316,7 +1348,7 @@ export const planJsonSchema: JsonSchema = {
           },
         },
         people: { type: "array", items: { $ref: "#/$defs/__schema5" }, minItems: 1 },
-        authority: { enum: ["uk", "us", "eu", "nordic", "anz", "who"] },
+        authority: { enum: ["uk", "us", "eu", "dach", "nordic", "anz", "who"] },
         silent: { enum: ["refuse", "accept"] },
         pots: {
           anyOf: [
@@ -1456,7 +1488,7 @@ export const planJsonSchema: JsonSchema = {
           },
         },
         people: { type: "array", items: { $ref: "#/$defs/__schema5" }, minItems: 1 },
-        authority: { enum: ["uk", "us", "eu", "nordic", "anz", "who"] },
+        authority: { enum: ["uk", "us", "eu", "dach", "nordic", "anz", "who"] },
         silent: { enum: ["refuse", "accept"] },
         pots: {
           anyOf: [
@@ -2104,6 +2136,29 @@ export const planJsonSchema: JsonSchema = {
                   additionalProperties: false,
                 },
               ],
+            },
+            piece: {
+              type: "object",
+              properties: {
+                name: { type: "string", minLength: 1, maxLength: 100 },
+                mass: {
+                  anyOf: [
+                    { type: "string", minLength: 1, maxLength: 1000 },
+                    {
+                      type: "object",
+                      properties: {
+                        value: { type: ["number", "string"] },
+                        unit: { type: "string", minLength: 1, maxLength: 100 },
+                      },
+                      required: ["value", "unit"],
+                      additionalProperties: false,
+                    },
+                  ],
+                },
+                step: { type: ["number", "string"], exclusiveMinimum: 0, maximum: 1 },
+              },
+              required: ["name", "mass"],
+              additionalProperties: false,
             },
             method: { type: "array", items: { type: "string", minLength: 1, maxLength: 10000 } },
             notes: {

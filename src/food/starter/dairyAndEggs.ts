@@ -232,7 +232,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       {
         id: "egg-raw", ndb: "01123", state: "raw", name: "Egg, hen's, whole, raw",
         errors: "~1 0.102:12 0.115:12 ~2 0.008:6 ~1 0.121:12 0.034:12 ~13 0.002:12 6.718:12 1.138:6 1.476:6 0.697:6 0.240:6 1.939:6 0.044:6 0.017:6 0.001:6 0.001:6 ~1 2.129:6 ~1 0.003:6 0.020:6 0.002:6 0.049:6 0.004:6 4.966:23 4.966:23 ~2 0.092:6 0.116:6 ~2 4.687:6 ~1 6.614:6 ~2 0.673:6 ~1 20.991:6 0.028:6",
-        measures: "large 50; extra large 56; jumbo 63; cup 243; medium 44; small 38", density: "cup", refuse: "12", factors: "4.36 9.02 3.68",
+        measures: "large 50; extra large 56; jumbo 63; cup 243; medium 44; small 38", divides: "1", density: "cup", refuse: "12", factors: "4.36 9.02 3.68",
         allergens: ["egg"],
         proximates: "143n 12.56 9.51 0.72n 0.0 0.37 - 76.15 1.06 0.0*",
         fats: "3.126n 3.658n 1.911n 0.038n 1.555 1.531 0.048 0.036 0.012 0.188 0.000 0.007 0.058 372",
@@ -245,7 +245,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       {
         id: "egg-white-raw", ndb: "01124", state: "raw", name: "Egg white, hen's, raw",
         errors: "~1 0.137:12 0.018:12 ~4 0.124:12 0.029:12 ~15 1.842:12 1.848:12 0.320:12 0.178:12 0.409:12 0.004:12 0.004:12 0.002:12 ~2 5.364:4 ~2 0.008:12 0.002:4 ~10 0.129:4 ~7 0.047:4",
-        measures: "large 33; cup 243", density: "cup", refuse: "0", factors: "4.36 9.02 3.68",
+        measures: "large 33; cup 243", divides: "1", density: "cup", refuse: "0", factors: "4.36 9.02 3.68",
         allergens: ["egg"],
         proximates: "52n 10.90 0.17 0.73n 0.0* 0.71 - 87.57 0.63 0.0*",
         fats: "0.000 0.000 0.000 - 0.000i - 0.000i - - 0.000i 0.000i 0.000i 0.000i 0",
@@ -258,7 +258,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       {
         id: "egg-yolk-raw", ndb: "01125", lenders: "01123", state: "raw", name: "Egg yolk, hen's, raw",
         errors: "~1 0.087:12 0.240:12 ~4 0.204:12 0.028:12 ~15 1.657:12 3.859:12 2.670:12 0.225:12 9.897:12 0.144:12 0.085:12 0.006:12 0.004:12 ~1 8.030:4 ~1 0.021:4 0.027:12 0.002:4 ~2 6.989:7 6.989:7 ~2 0.316:12 ~6 12.173:4 4.877:4 2.862:4 ~2 0.100:4",
-        measures: "large 17; cup 243", density: "cup", refuse: "0", factors: "4.36 9.02 3.68",
+        measures: "large 17; cup 243", divides: "1", density: "cup", refuse: "0", factors: "4.36 9.02 3.68",
         allergens: ["egg"],
         proximates: "322n 15.86 26.54 3.59n 0.0i 0.56 - 52.31 1.71 0.0*",
         fats: "9.551n 11.738n 4.204n - 3.538 - 0.103 - - 0.438 0.011 0.000 0.114 1085o",
@@ -271,7 +271,7 @@ export const dairyAndEggs: readonly Shelf[] = [
       {
         id: "egg-hard-boiled", ndb: "01129", lenders: "01123", state: "cooked", name: "Egg, hen's, hard-boiled",
         errors: "~1 0.180:14 0.050:7 ~4 0.140:14 0.022:14 ~15 1.845:14 2.228:14 0.650:14 0.275:14 3.551:14 0.047:14 0.047:14 ~1 0.001:14 0.576:66 1.160:69 ~1 0.003:14 0.010:14 0.002:14 0.028:14 0.003:14 2.248:14 2.248:14 ~2 0.060:14 ~11 0.033:4",
-        measures: "cup, chopped 136; tbsp 8.5; large 50", refuse: "12", factors: "4.36 9.02 3.68",
+        measures: "cup, chopped 136; tbsp 8.5; large 50", divides: "1/2", refuse: "12", factors: "4.36 9.02 3.68",
         allergens: ["egg"],
         proximates: "155n 12.58 10.61 1.12n 0.0* 1.12r - 74.62 1.08 0.0*",
         fats: "3.267 4.077 1.414 - 1.188 - 0.035 - - 0.149 0.005 0.000 0.038 373o",

@@ -40,6 +40,7 @@ export function foodInput(shelf: Shelf, row: StarterRow): FoodInput {
     source: `USDA SR28, NDB ${row.ndb}${row.dryMatter === undefined ? "" : ", by dry matter"}`,
     ...(measures.length > 0 && { measures, measuredWith: "us" as const }),
     ...(row.density && { density: density(row.density, measures) }),
+    ...(row.divides && { divides: division(row.divides) }),
     ...(row.refuse && { edibleShare: edibleShare(row.refuse) }),
     ...(row.factors && { energyFactors: energyFactors(row.factors) }),
     ...(row.fortifiedWith && { fortifiedWith: row.fortifiedWith }),
@@ -147,6 +148,11 @@ function density(from: VolumeMeasure, measures: readonly FoodMeasure[]): string 
   const grams = measures.find((m) => m.name === from)?.grams ?? "0";
   const millilitres = from === "litre" ? "1000" : (usCustomary.ml[from] ?? "1");
   return exactText(over(exact(grams), exact(millilitres)));
+}
+
+function division(text: string): NonNullable<FoodInput["divides"]> {
+  const [step = "1", by] = text.split(" ");
+  return { step, ...(by !== undefined && { by }) };
 }
 
 function edibleShare(refuse: string): string {

@@ -107,7 +107,7 @@ export const fishAndMeat: readonly Shelf[] = [
       {
         id: "sardines-canned-oil-drained", ndb: "15088", state: "drained", name: "Sardines, Atlantic, canned in oil, drained, with bones",
         errors: "~1 0.452:13 0.310:13 ~4 0.643:13 0.135:35 ~14 7.364:4 ~2 14.917:22 ~1 15.351:22 0.225:7 ~6 0.031:9 0.045:7 0.066:4 ~1 0.022:3",
-        measures: "cup 149; can, drained 92; sardine 12", refuse: "0", factors: "4.27 9.00 3.87",
+        measures: "cup 149; can, drained 92; sardine 12", divides: "1", refuse: "0", factors: "4.27 9.00 3.87",
         aisle: "pulses and tins", allergens: ["fish"],
         proximates: "208n 24.62 11.45 0.00* 0.0* 0.00* - 59.61 3.38 0.0*",
         fats: "1.528 3.869 5.148 - 3.543 - 0.498 - - 0.000 0.473 0.000 0.509 142",

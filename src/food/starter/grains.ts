@@ -376,7 +376,7 @@ export const grains: readonly Shelf[] = [
       {
         id: "bread-wholemeal", ndb: "18075", state: "as sold", name: "Bread, wholemeal wheat, bought",
         errors: "~1 0.241:10 0.072:10 ~1 0.391:7 0.417:7 1.470:7 0.220:10 0.076:10 ~15 25.287:10 10.154:10 15.821:10 1.795:10 5.529:10 0.185:10 0.039:10 0.007:10 0.039:10 ~1 3.559:7 ~1 0.028:7 0.007:7 0.139:7 0.011:3 0.010:7 4.875:7 ~4 1.874:5",
-        measures: "slice 32", refuse: "0",
+        measures: "slice 32", divides: "1 slice", refuse: "0",
         origin: "mixed", aisle: "bakery", cautions: ["bread-read-label"],
         proximates: "252n 12.45 3.50 42.71n 6.0 4.34 28.73 39.01 2.32 0.0*",
         fats: "0.722n 0.620n 1.592n 0.020n 1.446 1.441 0.139 0.137 0.002 0.004 0.000 0.000 0.000 0l",

@@ -18,7 +18,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       {
         id: "almonds", ndb: "12061", state: "as sold", name: "Almonds",
         errors: "~1 0.117:91 0.286:90 ~1 0.295:89 ~1 0.101:4 0.219:90 0.040:90 ~15 0.467:85 16.386:88 7.668:89 1.371:88 6.308:88 0.139:89 0.062:86 0.050:86 0.075:88 ~1 2.447:26 ~1 0.009:85 0.115:88 0.150:88 0.025:88 0.006:47 6.482:41 6.482:41 ~3 0.290:90 ~5 0.676:26 ~4 0.051:5",
-        measures: "cup, whole 143; cup, sliced 92; cup, slivered 108; cup, ground 95; almond 1.2", factors: "3.47 8.37 4.07",
+        measures: "cup, whole 143; cup, sliced 92; cup, slivered 108; cup, ground 95; almond 1.2", divides: "1", factors: "3.47 8.37 4.07",
         allergens: ["nuts"],
         proximates: "579n 21.15 49.93 21.55n 12.5 4.35 0.72 4.41 2.97 0.0*",
         fats: "3.802n 31.551n 12.329n 0.015n 12.324 12.320 0.003 0.003 0.000 0.000 0.000 0.000 0.000 0",
@@ -44,7 +44,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       {
         id: "hazelnuts", ndb: "12120", state: "as sold", name: "Hazelnuts",
         errors: "~1 0.156:4 0.386:4 ~1 0.374:4 0.071:4 0.068:4 0.196:4 0.017:4 ~15 0.048:4 7.920:4 1.031:4 2.496:4 5.774:4 0.071:4 0.029:4 0.025:4 0.165:4 ~1 0.561:8 0.479:4 0.011:4 0.003:4 0.071:4 0.006:4 0.008:4 1.810:4 1.810:4 ~3 0.395:4 ~1 1.137:8 ~3 10.238:5 3.015:5 ~2 9.565:4 0.099:5",
-        measures: "cup, chopped 115; cup, ground 75; cup, whole 135; nut 1.4", factors: "3.47 8.37 4.07",
+        measures: "cup, chopped 115; cup, ground 75; cup, whole 135; nut 1.4", divides: "1", factors: "3.47 8.37 4.07",
         allergens: ["nuts"],
         proximates: "628n 14.95 60.75 16.70n 9.7 4.34 0.48 5.31 2.29 0.0*",
         fats: "4.464n 45.652n 7.920n - 7.833 - 0.087 - - 0.000 0.000 0.000 0.000 0*",
@@ -81,7 +81,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       {
         id: "pistachio-nuts-raw", ndb: "12151", state: "raw", name: "Pistachio nuts, raw",
         errors: "~1 0.217:11 0.961:10 ~1 0.361:10 0.178:9 ~1 0.473:10 0.109:10 ~16 64.643:8 2.408:9 ~2 0.247:9 ~22 54.217:4 10.000:3",
-        measures: "cup 123; kernel 0.7", factors: "3.47 8.37 4.07",
+        measures: "cup 123; kernel 0.7", divides: "1", factors: "3.47 8.37 4.07",
         allergens: ["nuts"],
         proximates: "560n 20.16 45.32 27.17n 10.6 7.66 1.67 4.37 2.99 0.0*",
         fats: "5.907n 23.257n 14.380n 0.000 14.091 14.091 0.289 - - 0.000 0.000 0.000 0.000 0*",
@@ -94,7 +94,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       {
         id: "brazil-nuts", ndb: "12078", state: "as sold", name: "Brazil nuts",
         errors: "~1 0.146:7 0.583:11 ~1 0.232:3 0.078:7 ~1 0.255:10 0.079:8 ~15 0.252:7 8.853:7 5.660:7 3.746:7 5.614:7 0.030:7 0.043:7 0.021:7 0.052:7 ~1 231.798:15 ~1 0.053:7 0.001:7 0.019:7 0.012:7 0.004:7 2.316:4 2.316:4 ~3 1.091:9",
-        measures: "cup, whole 133; kernel 5", factors: "3.47 8.37 4.07",
+        measures: "cup, whole 133; kernel 5", divides: "1", factors: "3.47 8.37 4.07",
         allergens: ["nuts"], cautions: ["selenium-brazil-nuts"],
         proximates: "659n 14.32 67.10 11.74n 7.5 2.33 0.25 3.42 3.43 0.0*",
         fats: "16.134n 23.879n 24.399n - 24.363 23.859 0.036 0.018 0.018 0.000 0.000 0.000 0.000 0*",

@@ -152,6 +152,8 @@ export interface StarterRow extends Partial<Readonly<Record<PanelName, string>>>
   readonly measures?: string;
   /** The one among `measures` that the density follows from. */
   readonly density?: VolumeMeasure;
+  /** The least part of a piece that a cook takes, and the measure that is counted: `1`, `1/2`, `1 slice`. Common practice, no source. */
+  readonly divides?: string;
   /** Inedible share of the food as bought, per cent. */
   readonly refuse?: string;
   /** Energy by which the source's figure was computed, kcal per gram of protein, fat, carbohydrate. */

@@ -404,7 +404,7 @@ export const vegetables: readonly Shelf[] = [
       {
         id: "garlic-raw", ndb: "11215", lenders: "11282", state: "raw", name: "Garlic, raw",
         errors: "~1 0.203:8 ~5 0.432:8 ~16 1.183:8 25.544:8 25.131:8 1.049:8 7.945:8 ~5 3.198:5 1.645:11",
-        measures: "cup 136; tsp 2.8; clove 3", refuse: "13", factors: "2.78 8.37 3.84",
+        measures: "cup 136; tsp 2.8; clove 3", divides: "1", refuse: "13", factors: "2.78 8.37 3.84",
         allergens: [],
         proximates: "149n 6.36 0.50 33.06n 2.1i 1.00T - 58.58 1.50 0.0*",
         fats: "0.089 0.011 0.249 0.000* 0.229 - 0.020 - - 0.000 0.000 0.000 0.000 0*",

@@ -4,7 +4,7 @@ import { coded, type Schema } from "../../document/schema.ts";
 import type { Authority } from "./table.ts";
 
 /** Every authority. */
-export const authorities: readonly Authority[] = ["uk", "us", "eu", "nordic", "anz", "who"];
+export const authorities: readonly Authority[] = ["uk", "us", "eu", "dach", "nordic", "anz", "who"];
 
 /** The schema of an authority's name; its faults have the code `authority-unknown`. */
 export function authorityName(): Schema<Authority> {

@@ -3,6 +3,7 @@ import { exact } from "../../number/exact.ts";
 import { compareRatios } from "../../number/ratio.ts";
 import type { Facts } from "../person.ts";
 import * as anz from "./anz.ts";
+import * as dach from "./dach.ts";
 import * as eu from "./euReferences.ts";
 import { euFluoride, euManganese, euUpper } from "./euUpper.ts";
 import * as nordic from "./nordic.ts";
@@ -40,6 +41,16 @@ export const intakeTables: { readonly [A in Authority]: readonly IntakeTable[] }
     euUpper,
     euFluoride,
     euManganese,
+    tolerable,
+  ],
+  dach: [
+    dach.dachReferences,
+    dach.dachZinc,
+    dach.dachVitaminA,
+    dach.dachVitaminC,
+    dach.dachFolate,
+    dach.dachSelenium,
+    mothersCaffeine,
     tolerable,
   ],
   nordic: [
@@ -115,12 +126,16 @@ function isOfMothers({ stages }: ReadTable, { values }: IntakeRow): boolean {
 
 interface Rows extends ReadTable, Required<Pick<IntakeTable, "references" | "uppers">> {}
 
-function rowsOf({ source, stages, references = [], uppers = [] }: IntakeTable, only?: ComponentId): Rows {
+function rowsOf(
+  { source, stages, mothers, references = [], uppers = [] }: IntakeTable,
+  only?: ComponentId,
+): Rows {
   const isWanted = ({ of }: { readonly of: readonly ComponentId[] }): boolean =>
     only === undefined || of.includes(only);
   return {
     source,
     stages: stages.map(readStage),
+    ...(mothers && { mothers }),
     references: references.filter(isWanted),
     uppers: uppers.filter(isWanted),
   };

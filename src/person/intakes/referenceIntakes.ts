@@ -121,7 +121,8 @@ const forms: readonly (readonly ComponentId[])[] = [
  *
  * `"uk"`: COMA 1991 with SACN's updates, and the EVM's safe upper and guidance levels of 2003, for adults. `"us"`:
  * the Dietary Reference Intakes of the United States and Canada. `"eu"`: EFSA's reference values and
- * upper levels. `"nordic"`: Nordic Nutrition Recommendations 2023. `"anz"`: the Nutrient Reference Values of
+ * upper levels. `"dach"`: the reference values of Germany, Austria
+ * and Switzerland. `"nordic"`: Nordic Nutrition Recommendations 2023. `"anz"`: the Nutrient Reference Values of
  * Australia and New Zealand, with its targets against chronic disease. `"who"`: the recommended intakes of WHO and
  * FAO, which set no upper levels here, and WHO's goals for populations. A figure holds for a day's average over time, for healthy people; where none is
  * published the entry is empty, which says nothing of safety. Where a table has no figure for pregnancy

@@ -14,7 +14,7 @@ import {
   stateLetter,
   usualColumn,
 } from "./stage.ts";
-import type { Basis, Covers, IntakeRow, Per, ReferenceKind, UpperKind } from "./table.ts";
+import type { Basis, Covers, IntakeRow, IntakeTable, Per, ReferenceKind, UpperKind } from "./table.ts";
 
 /** One published figure, as it stands for a person. */
 export interface IntakeFigure {
@@ -68,6 +68,7 @@ const MICROGRAMS: { readonly [U in ComponentUnit]?: bigint } = { g: 1000000n, mg
 export interface ReadTable {
   readonly source: string;
   readonly stages: readonly Stage[];
+  readonly mothers?: IntakeTable["mothers"];
 }
 
 /** How a row is read, besides for whom. */
@@ -138,7 +139,8 @@ function printedFor(table: ReadTable, row: IntakeRow, facts: Facts, reading: Rea
   const seen = (part: string): boolean => row.seen === undefined || row.seen.includes(part);
   const wholly = seen(table.stages[at]?.text ?? "") && (name === undefined || seen(name));
   const isOfState = (own.ofState && !isLost) || name !== undefined;
-  const isHeeded = reading.isHeeded === true || hasColumns(table.stages, stateLetter(facts));
+  const isHeeded =
+    reading.isHeeded === true || table.mothers === "not read" || hasColumns(table.stages, stateLetter(facts));
   const state = isHeeded && !isOfState ? childbearingOf(facts) : undefined;
   return {
     value: exact(low),

@@ -2,10 +2,10 @@ import type { ComponentId } from "../../food/components.ts";
 import type { Check } from "../check.ts";
 
 /**
- * Whose figures: `"nordic"` the Nordic and Baltic countries, `"anz"` Australia and New Zealand, `"who"` the World
+ * Whose figures: `"dach"` Germany, Austria and Switzerland, `"nordic"` the Nordic and Baltic countries, `"anz"` Australia and New Zealand, `"who"` the World
  * Health Organization and FAO.
  */
-export type Authority = "uk" | "us" | "eu" | "nordic" | "anz" | "who";
+export type Authority = "uk" | "us" | "eu" | "dach" | "nordic" | "anz" | "who";
 
 /** What kind of figure a reference is, in its authority's own words; an energy need is no published figure. */
 export type ReferenceKind =
@@ -19,6 +19,8 @@ export type ReferenceKind =
   | "safe intake"
   | "acceptable intake"
   | "safe and adequate intake"
+  | "estimated value"
+  | "guiding value"
   | "AMDR"
   | "SDT"
   | "dietary guideline"
@@ -123,6 +125,8 @@ export interface UpperRow extends IntakeRow {
 export interface IntakeTable {
   readonly source: string;
   readonly stages: readonly StageText[];
+  /** What the authority has of mothers was not read: a figure that leaves them out is to say so. */
+  readonly mothers?: "not read";
   readonly references?: readonly ReferenceRow[];
   readonly uppers?: readonly UpperRow[];
 }

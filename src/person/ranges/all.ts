@@ -7,6 +7,7 @@ import type { Authority } from "../intakes/table.ts";
 import type { Facts, Person } from "../person.ts";
 import { personFacts } from "../readPerson.ts";
 import { anzRanges } from "./anz.ts";
+import { dachRanges } from "./dach.ts";
 import { euRanges } from "./eu.ts";
 import { nordicRanges } from "./nordic.ts";
 import type { EnergyRange } from "./range.ts";
@@ -19,6 +20,7 @@ export const energyRanges: { readonly [A in Authority]: readonly EnergyRange[] }
   uk: ukRanges,
   us: usRanges,
   eu: euRanges,
+  dach: dachRanges,
   nordic: nordicRanges,
   anz: anzRanges,
   who: whoRanges,

@@ -18,8 +18,15 @@ export interface RoundedAdditions {
   readonly lineByLine: LineFactors;
   readonly amounts: ReadonlyMap<string, LineAmounts>;
   /** Lines that the kitchen cannot measure. */
-  readonly unmeasurable: readonly { readonly dish: string; readonly line: number }[];
+  readonly unmeasurable: readonly AddedLine[];
+  /** Lines that are weighed where whole pieces were to be counted. */
+  readonly undivided: readonly AddedLine[];
   readonly proven: boolean;
+}
+
+interface AddedLine {
+  readonly dish: string;
+  readonly line: number;
 }
 
 export interface AdditionsTask {
@@ -73,6 +80,8 @@ export function roundAdditions(task: AdditionsTask): RoundedAdditions | undefine
         return [name, (factors.get(name) ?? []).map((f, line) => times(f, own.get(line)?.ratio ?? ONE))];
       }),
     );
+  const added = (lines: typeof found.unmeasurable): readonly AddedLine[] =>
+    lines.map(({ dish, line }) => ({ dish: dishes[dish]?.name ?? "", line }));
   return {
     factors: moved(found.choices),
     lineByLine: moved(found.lineByLine),
@@ -82,7 +91,8 @@ export function roundAdditions(task: AdditionsTask): RoundedAdditions | undefine
         return [name, sheet.plan.lines.map((_, line) => own.get(line)?.amount)];
       }),
     ),
-    unmeasurable: found.unmeasurable.map(({ dish, line }) => ({ dish: dishes[dish]?.name ?? "", line })),
+    unmeasurable: added(found.unmeasurable),
+    undivided: added(found.undivided),
     proven: found.proven,
   };
 }

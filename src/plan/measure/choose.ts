@@ -29,6 +29,8 @@ export interface ChosenAmounts {
   readonly lineByLine: readonly LineChoice[];
   /** Lines that the kitchen cannot measure as they stand, by dish and place. */
   readonly unmeasurable: readonly { readonly dish: number; readonly line: number }[];
+  /** Lines that are weighed, since whole pieces of them would be far off or break what must hold. */
+  readonly undivided: readonly { readonly dish: number; readonly line: number }[];
   /** Whether nothing better can be chosen. */
   readonly proven: boolean;
 }
@@ -58,14 +60,14 @@ export function choose(task: ChooseTask, of: "pot" | "additions"): ChosenAmounts
   const wide = of === "additions";
   const all = { ...task, each: wide ? WIDE : NEAR };
   for (const lines of waysOf(all, wide)) {
-    const found = chosenOf(task.ends, lines, wide);
+    const found = chosenOf(all, lines, wide);
     if (found) return found;
   }
   return undefined;
 }
 
 function chosenOf(
-  ends: readonly HeldEnd[],
+  { ends, wishes }: ChooseTask,
   lines: readonly LineOffers[],
   wide: boolean,
 ): ChosenAmounts | undefined {
@@ -74,12 +76,17 @@ function chosenOf(
   const moving = movingIn(lines);
   const found = moving.length === 0 ? nothingMoves(problem) : search(problem);
   if (!found) return undefined;
+  const isWeighed = ({ division, name }: LineOffers, i: number): boolean =>
+    division !== undefined &&
+    !wishes.has(name) &&
+    moving[i]?.offers[found.chosen[i] ?? 0]?.amount.kind !== "own";
   return {
     choices: moving.flatMap((line, i) => choiceOf(line, line.offers[found.chosen[i] ?? 0])),
     lineByLine: moving.flatMap((line) => choiceOf(line, nearestOffer(line))),
     unmeasurable: lines
       .filter(({ measurable, kept }) => !measurable && kept !== "as-written" && kept !== "nothing")
       .map(({ dish, line }) => ({ dish, line })),
+    undivided: moving.filter(isWeighed).map(({ dish, line }) => ({ dish, line })),
     proven: found.proven,
   };
 }

@@ -14,7 +14,7 @@ import type { MealFigures } from "./figures.ts";
 import { firmHold } from "./limits.ts";
 import type { HeldTo } from "./potAsked.ts";
 import type { Taster } from "./potTask.ts";
-import { notProven, type SharedPot, unmeasurableNote } from "./sharedPot.ts";
+import { lineNotes, notProven, type SharedPot } from "./sharedPot.ts";
 
 interface At {
   readonly served: ServedPortion;
@@ -130,14 +130,18 @@ export class Plate {
 
   #notes(exactAdditions: boolean): readonly KitchenNote[] {
     const { figures } = this.#at;
-    const unmeasurable = (this.#additions?.unmeasurable ?? []).flatMap(({ dish, line }) => {
-      const base = figures.dishes.find(({ name }) => name === dish)?.sheet;
-      return base ? [unmeasurableNote(base, line)] : [];
-    });
+    const linesOf = (lines: RoundedAdditions["undivided"] = [], dish = ""): readonly number[] =>
+      lines.filter((each) => each.dish === dish).map(({ line }) => line);
+    const lines = figures.dishes.flatMap(({ name, sheet }) =>
+      lineNotes(sheet, {
+        unmeasurable: linesOf(this.#additions?.unmeasurable, name),
+        undivided: linesOf(this.#additions?.undivided, name),
+      }),
+    );
     return [
       ...(exactAdditions ? [EXACT_ADDITIONS] : []),
       ...this.pots.flatMap((pot) => pot.measured.notes.filter(({ code }) => code === "not-rounded")),
-      ...unmeasurable,
+      ...lines,
       ...(this.#additions?.proven === false ? [notProven("additions")] : []),
     ];
   }

@@ -1,9 +1,10 @@
-import { type Exact, least, ONE, over, times, ZERO } from "../../number/exact.ts";
+import { type Exact, isZero, least, ONE, over, times, ZERO } from "../../number/exact.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { HeldEnd } from "../../scale/round/problem.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import type { LineAmounts } from "../share/lineFactors.ts";
 import { choose } from "./choose.ts";
+import { pieceOf, wholeIn } from "./pieces.ts";
 import { potEnds } from "./potEnds.ts";
 import type { PotTask } from "./potTask.ts";
 
@@ -15,6 +16,8 @@ export interface RoundedPot {
   readonly lineByLine: readonly Exact[];
   readonly amounts: LineAmounts;
   readonly unmeasurable: readonly number[];
+  /** Lines that are weighed where whole pieces were to be counted. */
+  readonly undivided: readonly number[];
   readonly proven: boolean;
 }
 
@@ -24,11 +27,13 @@ export interface RoundedPot {
  * additions may.
  */
 export function roundPot(task: PotTask): RoundedPot {
-  const { base, group, totals, portions, kitchen, wishes } = task;
+  const { base, group, totals, kitchen, wishes } = task;
   const inPot = new Set(group.pot);
-  const exact = totals.map((f, line) => (inPot.has(line) ? f : ZERO));
-  const dishes = [{ name: undefined, sheet: withinCaps(moveLines(base, exact, portions), task.caps) }];
-  const ends = potEnds(task, dishes, exact);
+  const planned = totals.map((f, line) => (inPot.has(line) ? f : ZERO));
+  const { pot, by } = wholePieces(base, planned, task);
+  const exact = by === ONE ? planned : planned.map((f) => times(f, by));
+  const dishes = [{ name: undefined, sheet: withinCaps(pot, task.caps) }];
+  const ends = potEnds(task, dishes, planned);
   const pick = (held: readonly HeldEnd[]) => choose({ dishes, kitchen, wishes, ends: held }, "pot");
   const found = pick(ends) ?? pick(ends.filter(({ firm }) => !firm));
   const moved = (choices: NonNullable<typeof found>["choices"] = []): readonly Exact[] => {
@@ -41,7 +46,30 @@ export function roundPot(task: PotTask): RoundedPot {
     lineByLine: moved(found?.lineByLine),
     amounts: exact.map((_, line) => amounts.get(line)),
     unmeasurable: (found?.unmeasurable ?? []).map(({ line }) => line),
+    undivided: (found?.undivided ?? []).map(({ line }) => line),
     proven: found?.proven ?? false,
+  };
+}
+
+/** The pot as it was found; of a dish that is served in pieces, as many whole ones as come nearest. */
+function wholePieces(
+  base: Sheet,
+  planned: readonly Exact[],
+  { portions, group: { pot: lines } }: PotTask,
+): { readonly pot: Sheet; readonly by: Exact } {
+  const pot = moveLines(base, planned, portions);
+  const piece = pieceOf(base);
+  const hasDose = lines.some((line) => base.plan.lines[line]?.line.scaling === "per-portion");
+  const mass = pot.masses.cooked;
+  if (!piece || hasDose || isZero(mass)) return { pot, by: ONE };
+  const by = over(times(piece.grams, wholeIn(piece, mass)), mass);
+  return {
+    pot: moveLines(
+      base,
+      planned.map((f) => times(f, by)),
+      portions,
+    ),
+    by,
   };
 }
 

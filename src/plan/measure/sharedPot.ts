@@ -1,13 +1,15 @@
 import { type Amount, amount, gramsOf, withExact } from "../../measure/amount.ts";
 import { type Kitchen, readyKitchen } from "../../measure/kitchen.ts";
 import { measurable } from "../../measure/measurable.ts";
-import { type Exact, equals, fraction, ONE, over, sum, times, ZERO } from "../../number/exact.ts";
+import { showFigure } from "../../measure/showFigure.ts";
+import { type Exact, equals, fraction, isZero, ONE, over, sum, times, ZERO } from "../../number/exact.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { lineTotals } from "../share/batch.ts";
 import type { EaterGroup, KitchenNote, MeasuredPot } from "../share/groups.ts";
 import type { LineAmounts } from "../share/lineFactors.ts";
 import { shareEnds } from "./limits.ts";
+import { pieceOf, stepIn } from "./pieces.ts";
 import type { PotAsked } from "./potAsked.ts";
 import type { PotTask, Taster } from "./potTask.ts";
 import { type RoundedPot, roundPot } from "./roundPot.ts";
@@ -24,6 +26,7 @@ export class SharedPot {
   #shares: ReadonlyMap<string, Exact>;
   #weighed: ReadonlyMap<string, Amount> = new Map();
   #rest: string | undefined;
+  #left: Exact = ZERO;
   #notes: readonly KitchenNote[] = [];
   #asked: PotAsked | undefined;
 
@@ -55,10 +58,9 @@ export class SharedPot {
     const portions = fraction(BigInt(group.eaters.length));
     const rounded = roundPot({ ...asked, tasters, dish, base, group, totals, portions });
     this.#rounded = rounded;
-    const unmeasurable = rounded.unmeasurable.map((line) => unmeasurableNote(base, line));
     const search = rounded.proven ? [] : [notProven("the pot")];
-    this.#notes = [...unmeasurable, ...search];
-    if (group.eaters.length < 2) return;
+    this.#notes = [...lineNotes(base, rounded), ...search];
+    if (group.eaters.length < 2 && !pieceOf(base)) return;
     const why = this.#weigh({ ...asked, tasters }, rounded.totals);
     if (why) this.#notes = [...this.#notes, { code: "shares-exact", line: undefined, text: why }];
   }
@@ -66,9 +68,9 @@ export class SharedPot {
   /** Shares in the scale's steps; where they stay exact, why. */
   #weigh({ kitchen, figures, tasters }: Weighing, totals: readonly Exact[]): string | undefined {
     const { dish, base, group } = this;
-    const { step, why } = scaleFor(kitchen, base, group);
-    if (!step) return why;
     const mass = moveLines(base, this.#onlyPot(totals), ONE).masses.cooked;
+    const { step, read, why } = scaleFor(kitchen, base, group, mass);
+    if (!step) return why;
     const wishes = tasters.map(({ person, demands, factors }) => {
       const ends = shareEnds(figures, demands, factors, { dish, lines: group.pot, totals });
       return { person, share: this.#shares.get(person) ?? ZERO, ...ends };
@@ -77,10 +79,12 @@ export class SharedPot {
     if (!found) return TOO_COARSE;
     this.#shares = found.shares;
     this.#rest = found.rest;
+    this.#left = found.left;
+    if (!isZero(found.left)) this.#notes = [...this.#notes, leftNote(times(mass, found.left))];
     this.#weighed = new Map(
       [...found.shares].flatMap(([person, share]): [string, Amount][] => {
-        const read = person === found.rest ? undefined : readOn(kitchen, times(mass, share));
-        return read ? [[person, read]] : [];
+        const shown = person === found.rest ? undefined : read?.(times(mass, share));
+        return shown ? [[person, shown]] : [];
       }),
     );
     return undefined;
@@ -93,6 +97,7 @@ export class SharedPot {
     this.#shares = exactShares(this.group);
     this.#weighed = new Map();
     this.#rest = undefined;
+    this.#left = ZERO;
     this.#notes = [{ code: "not-rounded", line: undefined, text }];
   }
 
@@ -129,6 +134,7 @@ export class SharedPot {
       amounts: this.#rounded?.amounts ?? [],
       weighed: this.#weighed,
       rest: this.#rest,
+      left: this.#left,
       notes: this.#notes,
       asked: this.#asked,
     };
@@ -152,17 +158,28 @@ function inGrams(grams: Exact): Amount {
 
 export const TOO_COARSE = "shares of the pot are not weighed: the scale's step is too coarse for so many";
 
-/** In what steps shares of a pot are weighed out; where they stay exact, why. */
-export function scaleFor(
-  kitchen: Kitchen,
-  { plan }: Sheet,
-  { pot }: EaterGroup,
-): { readonly step?: Exact; readonly why?: string } {
+/** How a pot is shared out. */
+interface ShareScale {
+  /** In grams; undefined where shares stay exact. */
+  readonly step?: Exact;
+  /** Tells so many grams as the scale shows them, or in pieces. */
+  readonly read?: (grams: Exact) => Amount | undefined;
+  readonly why?: string;
+}
+
+/** In what steps a pot that weighs so much is shared out: by weight, or by the pieces it is made into; where shares stay exact, why. */
+export function scaleFor(kitchen: Kitchen, base: Sheet, { pot }: EaterGroup, mass: Exact): ShareScale {
+  const { plan } = base;
   const { scale } = readyKitchen(kitchen);
-  const step = scale && gramsOf(scale);
+  const piece = pieceOf(base);
+  const step = piece ? stepIn(piece, mass) : scale && gramsOf(scale);
   if (!step) return { why: "shares of the pot are not weighed: the kitchen has no scale" };
   const dose = pot.find((line) => plan.lines[line]?.line.scaling === "per-portion");
-  if (dose === undefined) return { step };
+  if (dose === undefined) {
+    const inPieces = (grams: Exact): Amount | undefined =>
+      piece && withExact(piece.one, times(over(grams, step), piece.step));
+    return { step, read: piece ? inPieces : (grams) => readOn(kitchen, grams) };
+  }
   const name = plan.lines[dose]?.source.name ?? "";
   return { why: `shares of the pot are equal, not weighed: ${name} in it is the same for everyone` };
 }
@@ -173,7 +190,28 @@ export function readOn(kitchen: Kitchen, grams: Exact): Amount | undefined {
   return near.find(({ value: exact }) => equals(exact, grams))?.amount;
 }
 
-export function unmeasurableNote({ plan }: Sheet, line: number): KitchenNote {
+/** What a cook should know of single lines of what was rounded. */
+export function lineNotes(
+  base: Sheet,
+  { unmeasurable, undivided }: Pick<RoundedPot, "unmeasurable" | "undivided">,
+): readonly KitchenNote[] {
+  return [
+    ...unmeasurable.map((line) => unmeasurableNote(base, line)),
+    ...undivided.map((line) => undividedNote(base, line)),
+  ];
+}
+
+function undividedNote({ plan }: Sheet, line: number): KitchenNote {
+  const own = plan.lines[line];
+  const name = own?.source.name ?? "";
+  return {
+    code: "not-divided",
+    line: own?.line.key,
+    text: `${name}: weighed, since in whole pieces it would be far off or break what must hold`,
+  };
+}
+
+function unmeasurableNote({ plan }: Sheet, line: number): KitchenNote {
   const own = plan.lines[line];
   const name = own?.source.name ?? "";
   return {
@@ -181,6 +219,11 @@ export function unmeasurableNote({ plan }: Sheet, line: number): KitchenNote {
     line: own?.line.key,
     text: `${name}: the kitchen cannot measure this amount; it stays as it is`,
   };
+}
+
+function leftNote(grams: Exact): KitchenNote {
+  const text = `${showFigure(grams, { unit: "g" })} stay in the pot: more than the limits of those who eat of it leave room for`;
+  return { code: "left-in-pot", line: undefined, text };
 }
 
 export function notProven(what: string): KitchenNote {
