@@ -29,7 +29,16 @@ export function sweepTables(s: Sweep): readonly Table[] {
         })),
       ],
       rows,
-      notes: [...new Set(silentNotes([...new Map(silent.filter((each) => each !== undefined))], britishEnglish, undefined, lineName))],
+      notes: [
+        ...new Set(
+          silentNotes(
+            [...new Map(silent.filter((each) => each !== undefined))],
+            britishEnglish,
+            undefined,
+            lineName,
+          ),
+        ),
+      ],
     }),
   ];
 }
