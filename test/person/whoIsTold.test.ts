@@ -237,8 +237,14 @@ table("older bodies", [
 table("protein by other authorities", [
   ["WHO has none, and EFSA's speaks", woman, protein("0.82"), "protein-low protein-share", "who"],
   ["WHO at 1.6 g/kg", woman, protein("1.6"), "", "who"],
-  ["20.5 % by EFSA", woman, share("20.5 %"), "", "eu"],
-  ["20.5 % in the Nordic countries", woman, share("20.5 %"), "protein-share", "nordic"],
+  ["20.5 % by EFSA", { ...woman, activity: "sedentary" }, share("20.5 %"), "", "eu"],
+  [
+    "20.5 % in the Nordic countries",
+    { ...woman, activity: "sedentary" },
+    share("20.5 %"),
+    "protein-share",
+    "nordic",
+  ],
   ["14 % by EFSA", woman, share("14 %"), "", "eu"],
   ["14 % in Australia", woman, share("14 %"), "protein-share", "anz"],
   ["14 % at 16 in Australia", { ...woman, age: 16 }, share("14 %"), "under-18", "anz"],
