@@ -8,6 +8,7 @@ import { energyLeft } from "./energyLeft.ts";
 import { figureAsRead, MISSING, presuming, type ReadFigure, shareOfFigure } from "./figure.ts";
 import type { FoodInput } from "./food.ts";
 import { presumed } from "./presumed.ts";
+import { waterLeft } from "./waterLeft.ts";
 
 /** What is left of components after cooking, 0 to 1; of those not named, all. */
 export interface Shares extends ReadonlyMap<ComponentId, Exact> {
@@ -42,7 +43,7 @@ export interface Composition {
  * for it. A derived figure with no share of its own follows from what is left of its inputs, so that a
  * total of it is still what the formula makes of the totals; one that is a difference from 100 g stays,
  * since what cooking destroys does not become something else. Energy that the food gives loses what its
- * constituents lose, by their factors.
+ * constituents lose, by their factors; water takes the place of what ash, fat or alcohol lose of the mass.
  */
 export function readFigure(food: FoodInput, id: ComponentId, ...cookings: readonly Shares[]): ReadFigure {
   const shares = cookings.at(-1);
@@ -95,6 +96,7 @@ function cooking(
     if (own) return equals(own, ONE) ? figure : shareOfFigure(figure, own);
     const formula = followed(id, figure);
     if (formula) return (changes(id, figure) && apply(formula, (input) => after(input))) || figure;
+    if (id === "water") return waterLeft(figure, { before, after });
     if (id !== "energy") return figure;
     return energyLeft(food, figure, { before, after, changes, left: (each) => shares.get(each) });
   };

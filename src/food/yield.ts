@@ -73,9 +73,9 @@ function readRow(source: string, code: string, [name, cooked, raw, spread]: Yiel
  * @example
  * ```ts
  * const [steak] = yieldCodes(analysedRetention, "flank steak broiled");
- * console.log(steak.code, steak.yieldFactor.toFixed(3)); // => 13067 0.801
+ * console.log(steak.code, steak.yieldFactor.toFixed(3)); // => 13948 0.806
  * const [rice] = yieldCodes(analysedRetention, "rice boiled");
- * console.log(rice.code, `${rice.yieldFactor}`); // => rice-boiled 2.77
+ * console.log(rice.code, `${rice.yieldFactor}`); // => rice-boiled 2.92
  * ```
  */
 export function yieldCodes(table: RetentionTable, words = ""): readonly PublishedYield[] {

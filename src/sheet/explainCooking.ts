@@ -4,6 +4,7 @@ import { componentsOf, likelySystem } from "../food/energy.ts";
 import type { ReadFigure } from "../food/figure.ts";
 import { findRow, type RetentionInput, retentionCode } from "../food/retention.ts";
 import type { FoodTable } from "../food/table.ts";
+import { lostBesideWater } from "../food/waterLeft.ts";
 import { foundYield, isYieldCode } from "../food/yield.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { exactText } from "../number/digits.ts";
@@ -36,6 +37,13 @@ export function cookingSteps(
       ? ` (nine analyses in ten lay from ${showPercent(spread.low)} to ${showPercent(spread.high)})`
       : "";
     if (own) return [`${showPercent(own)} left after cooking${again}${lay}${said}`];
+    if (id === "water") {
+      const then = (each: ComponentId): ReadFigure => readFigure(food, each, ...cookings.slice(0, k + 1));
+      const gone = lostBesideWater({ before, after: then }).map(
+        ([each, grams]) => `${showFigure(grams, { significant: 3, unit: "g" })} of ${components[each].name}`,
+      );
+      return [`in 100 g it takes the place of ${gone.join(", ")} lost in cooking${again}${said}`];
+    }
     const isGiven = id === "energy" && after.formula === undefined;
     const { system } = likelySystem(food);
     const causes = isGiven ? componentsOf(system) : termsOf(after);

@@ -143,7 +143,9 @@ function foodsIn({ plan, values, masses }: Sheet, component: number, of: Exact):
 }
 
 function cookedAgain({ plan, values }: Sheet, shares: Shares): Sheet {
-  const dry = new Map([...shares].filter(([id]) => id !== "water"));
+  const { presumed, spread } = shares;
+  const whole = new Map([...shares].map(([id, left]) => [id, id === "water" ? ONE : left]));
+  const dry = Object.assign(whole, { ...(presumed && { presumed }), ...(spread && { spread }) });
   const lines = plan.lines.map((line) => ({ ...line, source: line.source.again(dry) }));
   return new Sheet(plan.withLines(lines), values);
 }

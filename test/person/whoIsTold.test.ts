@@ -228,6 +228,7 @@ table("older bodies", [
   ["65 at 19 that loses", old(65, "42.75 kg"), lose("0.05 kg"), "aim-refused"],
   ["75 at 21.9 that loses", old(75, "49.275 kg"), lose("0.05 kg"), "aim-refused"],
   ["75 at 22.1 that loses", old(75, "49.725 kg"), lose("0.05 kg"), "over-65 underweight-soon"],
+  ["95 at 19 that loses: no reason to lose", old(95, "42.75 kg"), lose("0.05 kg"), "aim-refused"],
   ["75 at 27 that loses", old(75, "60.75 kg"), lose("0.2 kg"), "over-65"],
 ]);
 

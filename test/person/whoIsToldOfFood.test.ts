@@ -53,7 +53,8 @@ function table(what: string, rows: readonly Row[]): void {
   });
 }
 
-// NHS (England), foods to avoid in pregnancy: smoked fish, pâté, raw and cured meat, soft cheese; US FDA: raw sprouts.
+// NHS (England), foods to avoid in pregnancy: pâté, raw and cured meat, soft cheese. UK and Scottish food standards
+// agencies 2023: smoked and cured fish. US Office on Women's Health: raw sprouts.
 table("in pregnancy", [
   [named("Smoked salmon"), pregnant, "oily-fish-pregnancy smoked-fish-pregnancy"],
   [named("Smoked salmon"), woman, ""],
@@ -92,7 +93,7 @@ table("in pregnancy", [
   ["coffee-brewed", woman, ""],
 ]);
 
-// NHS (England), foods to avoid giving babies and young children: no whole nuts under 5. Chief Medical Officer
+// Kidshealth (New Zealand) 2021: no whole nuts under 5. Chief Medical Officer
 // for England 2009: no alcohol before 15, best none before 18. NHS (England): no shark, swordfish or marlin under 16.
 table("of children", [
   ["almonds", aged(4), "nuts-whole-child"],

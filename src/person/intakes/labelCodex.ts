@@ -4,12 +4,12 @@ import type { LabelTable } from "./table.ts";
 /**
  * Codex Alimentarius, Guidelines on Nutrition Labelling (CXG 2-1985), Annex: nutrient reference values
  * for requirements (NRV-R) and for noncommunicable diseases (NRV-NCD), for people above 36 months. The
- * eleven values adopted in July 2013 were read in a report of the session; the rest is unverified and
- * may predate the latest amendment. An authority chooses vitamin D within 5 to 15 µg, and iron and
- * zinc by how well the usual diet lets them be absorbed: the higher absorption is taken here.
+ * annex was not found: thiamin, saturated fat and sodium were read where others use them, the rest is unverified
+ * and may predate the latest amendment, and the values for 6 to 36 months are missing. An authority chooses
+ * vitamin D within 5 to 15 µg, and iron and zinc by how well the usual diet lets them be absorbed: the higher absorption is taken here.
  */
-const session: Check = "unverified";
 const check: Check = "unverified";
+const copy: Check = "copy";
 
 export const labelCodex: LabelTable = {
   source: "Codex Alimentarius, Guidelines on Nutrition Labelling CXG 2-1985, Annex",
@@ -19,29 +19,29 @@ export const labelCodex: LabelTable = {
     { of: ["vitaminARae"], kind: "NRV-R", basis: "RAE", values: "800", note: "in retinol activity equivalents or retinol equivalents, which the label names", check },
     { of: ["vitaminD"], kind: "NRV-R", values: "5-15", check },
     { of: ["vitaminC"], kind: "NRV-R", values: "100", check },
-    { of: ["vitaminK"], kind: "NRV-R", values: "60", check: session },
+    { of: ["vitaminK"], kind: "NRV-R", values: "60", check },
     { of: ["vitaminE"], kind: "NRV-R", basis: "alpha-tocopherol", values: "9", check },
-    { of: ["thiamin"], kind: "NRV-R", values: "1.2", check: session },
-    { of: ["riboflavin"], kind: "NRV-R", values: "1.2", check: session },
-    { of: ["niacinEquivalents"], kind: "NRV-R", basis: "NE", values: "15", check: session },
-    { of: ["vitaminB6"], kind: "NRV-R", values: "1.3", check: session },
-    { of: ["folateDfe"], kind: "NRV-R", basis: "DFE", values: "400", check: session },
-    { of: ["vitaminB12"], kind: "NRV-R", values: "2.4", check: session },
-    { of: ["pantothenicAcid"], kind: "NRV-R", values: "5", check: session },
-    { of: ["biotin"], kind: "NRV-R", values: "30", check: session },
-    { of: ["calcium"], kind: "NRV-R", values: "1000", check: session },
+    { of: ["thiamin"], kind: "NRV-R", values: "1.2", check: copy },
+    { of: ["riboflavin"], kind: "NRV-R", values: "1.2", check },
+    { of: ["niacinEquivalents"], kind: "NRV-R", basis: "NE", values: "15", check },
+    { of: ["vitaminB6"], kind: "NRV-R", values: "1.3", check },
+    { of: ["folateDfe"], kind: "NRV-R", basis: "DFE", values: "400", check },
+    { of: ["vitaminB12"], kind: "NRV-R", values: "2.4", check },
+    { of: ["pantothenicAcid"], kind: "NRV-R", values: "5", check },
+    { of: ["biotin"], kind: "NRV-R", values: "30", check },
+    { of: ["calcium"], kind: "NRV-R", values: "1000", check },
     { of: ["magnesium"], kind: "NRV-R", values: "310", check },
     { of: ["iron"], kind: "NRV-R", values: "14", note: "at 15 % absorption; 22 mg at 10 %", check },
     { of: ["zinc"], kind: "NRV-R", values: "11", note: "at 30 % absorption; 14 mg at 22 %", check },
-    { of: ["iodine"], kind: "NRV-R", values: "150", check: session },
+    { of: ["iodine"], kind: "NRV-R", values: "150", check },
     { of: ["copper"], kind: "NRV-R", unit: "µg", values: "900", check },
     { of: ["selenium"], kind: "NRV-R", values: "60", check },
     { of: ["manganese"], kind: "NRV-R", values: "3", check },
     { of: ["molybdenum"], kind: "NRV-R", values: "45", check },
     { of: ["phosphorus"], kind: "NRV-R", values: "700", check },
     { of: ["protein"], kind: "NRV-R", values: "50", check },
-    { of: ["saturatedFat"], kind: "NRV-NCD", values: "20", check },
-    { of: ["sodium"], kind: "NRV-NCD", values: "2000", check },
+    { of: ["saturatedFat"], kind: "NRV-NCD", values: "20", check: copy },
+    { of: ["sodium"], kind: "NRV-NCD", values: "2000", check: copy },
     { of: ["potassium"], kind: "NRV-NCD", values: "3500", check },
   ],
 };

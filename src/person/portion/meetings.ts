@@ -91,9 +91,8 @@ export const meetings: readonly TraitMeeting[] = [
     traits: ["pregnant"],
     kind: kinds.smokedFish,
     text: "In pregnancy: cold-smoked or cured fish only when cooked until steaming hot, for it can carry listeria. Local advice comes first.",
-    source:
-      "UK Food Standards Agency and NHS (England), foods to avoid in pregnancy (advice on smoked fish of 2022)",
-    check: "unverified",
+    source: "UK Food Standards Agency and Food Standards Scotland, advice on smoked and cured fish (2023)",
+    check: "copy",
   },
   {
     code: "pate-pregnancy",
@@ -108,8 +107,8 @@ export const meetings: readonly TraitMeeting[] = [
     traits: ["pregnant"],
     kind: kinds.sprouts,
     text: "In pregnancy: sprouted seeds and beans only when cooked until steaming hot; raw they can carry salmonella, E. coli and listeria.",
-    source: "US FDA, food safety for moms-to-be; UK Food Standards Agency, sprouted seeds",
-    check: "unverified",
+    source: "US Office on Women's Health, food safety in pregnancy: no raw sprouts of any kind",
+    check: "copy",
   },
   {
     code: "raw-meat-pregnancy",
@@ -132,8 +131,8 @@ export const meetings: readonly TraitMeeting[] = [
     traits: ["under-5"],
     kind: kinds.wholeNuts,
     text: "No whole nuts under 5 years, for a child can choke on them: ground, crushed or as a smooth butter.",
-    source: "NHS (England), foods to avoid giving babies and young children",
-    check: "unverified",
+    source: "Kidshealth (New Zealand), choking checklist (2021): no whole nuts before 5 years",
+    check: "issuer",
   },
   {
     code: "alcohol-child",
@@ -160,7 +159,7 @@ export const meetings: readonly TraitMeeting[] = [
     kind: kinds.aspartame,
     text: "Phenylketonuria: aspartame (E 951) is a source of phenylalanine, and its label has to say so. None, unless the metabolic team says otherwise.",
     source: "Regulation (EU) No 1169/2011, Annex III",
-    check: "unverified",
+    check: "copy",
   },
   {
     code: "haemochromatosis-shellfish",

@@ -171,6 +171,27 @@ export function columns(all: readonly Observation[] = observations()): readonly 
   });
 }
 
+/**
+ * What estimates from the other nine tenths, and Release 6, miss each pair of a kind by, as a share of what was
+ * analysed; of pairs not kept for judging, of which a kind has few.
+ */
+export function missedOutside(
+  all: readonly Observation[],
+  kind: Way["kind"],
+  ids: readonly ComponentId[],
+): readonly { readonly own: number; readonly usda: number }[] {
+  const usual = usualYields(all);
+  return ids.flatMap((component) => {
+    const some = all.filter((o) => o.component === component && !o.isForJudging);
+    return leftOut(some, usual)
+      .filter(({ o }) => found(o).kind === kind)
+      .map(({ o, share }) => ({
+        own: Math.abs(share / o.left - 1),
+        usda: Math.abs(o.byRelease6 / o.left - 1),
+      }));
+  });
+}
+
 interface Outside {
   readonly o: Observation;
   readonly share: number;
