@@ -8,6 +8,7 @@ import { weighed } from "../cook/settledAmount.ts";
 import { type Language, say } from "../document/language.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { fault, quote } from "../number/error.ts";
+import type { Exact } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { amountGroups } from "./amounts.ts";
@@ -132,9 +133,7 @@ class CookDayOf {
             added: draw.person === undefined ? "" : this.#into(draw),
           }),
         ),
-        ...(left.n === 0n
-          ? []
-          : [{ when: "", who: this.#say("left over"), weigh: weighed(left, this.#language), added: "" }]),
+        ...this.#left(left, "left over"),
       ],
       notes: this.#shows.notes
         .filter(
@@ -162,7 +161,10 @@ class CookDayOf {
       facts: [this.#portions(sheet), this.#yield(sheet), ...this.#runs(runs)],
       rows: this.#rows(runs[0]?.sheet ?? sheet, measured),
       steps: steps.by === "recipe" ? steps.steps : [],
-      served: this.#servings(session, pot).map((each) => this.#served(each)),
+      served: [
+        ...this.#servings(session, pot).map((each) => this.#served(each)),
+        ...this.#left(pot.left, "left in the pot"),
+      ],
       notes: [
         ...listed("Not named in the method: {lines}", steps.unnamed),
         ...listed("Left for serving: {lines}", steps.atServing),
@@ -176,6 +178,11 @@ class CookDayOf {
           ),
       ],
     };
+  }
+
+  #left(grams: Exact, phrase: string): readonly ServedRow[] {
+    if (grams.n === 0n) return [];
+    return [{ when: "", who: this.#say(phrase), weigh: weighed(grams, this.#language), added: "" }];
   }
 
   #servings(session: DishSession, pot: DishPot): readonly DishServing[] {

@@ -17,7 +17,7 @@ import { type RatioDrift, worstRatio } from "../plan/measure/drift.ts";
 import type { PotTask } from "../plan/measure/potTask.ts";
 import { type RoundedPot, roundPot } from "../plan/measure/roundPot.ts";
 import { lineNotes, notProven } from "../plan/measure/sharedPot.ts";
-import { lineTotals } from "../plan/share/batch.ts";
+import { lineTotals, potTotals } from "../plan/share/batch.ts";
 import type { EaterGroup, KitchenNote } from "../plan/share/groups.ts";
 import { withLineAmounts } from "../plan/share/lines.ts";
 import { moveLines } from "../scale/move.ts";
@@ -197,9 +197,9 @@ function allTimes(factors: readonly Exact[], by: Exact): readonly Exact[] {
 }
 
 /** What lines of the plan's pot are multiplied by to come to these multiples of a base portion. */
-function ratiosOf(totals: readonly Exact[], { eaters, pot }: EaterGroup, base: Sheet): readonly Exact[] {
-  const planned = lineTotals(eaters, base.plan.lines.length);
-  return pot.map((line) => {
+function ratiosOf(totals: readonly Exact[], group: EaterGroup, base: Sheet): readonly Exact[] {
+  const planned = potTotals(group, base.plan.lines.length);
+  return group.pot.map((line) => {
     const was = planned[line] ?? ZERO;
     return isZero(was) ? ONE : over(totals[line] ?? ZERO, was);
   });

@@ -85,7 +85,10 @@ export class Measuring {
   #measure(of: LotOf, asked: PotAsked): Lot {
     const isOther = this.#before.get(of.dish.name)?.base() !== of.dish.base();
     if (!isOther && isAsPlanned(of)) {
-      const lot = exactLot(of);
+      const lot = exactLot(
+        of,
+        of.pot.notes.filter(({ code }) => code === "left-in-pot"),
+      );
       // In one run it is the plan's own pot, measured already.
       if (lot.runs.length === 1 && lot.runs[0]?.count.eq(1)) return lot;
     }

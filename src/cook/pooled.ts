@@ -1,4 +1,4 @@
-import type { Exact } from "../number/exact.ts";
+import { type Exact, ZERO } from "../number/exact.ts";
 import { compareRatios } from "../number/ratio.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import { MealFigures, rowAt } from "../plan/measure/figures.ts";
@@ -115,6 +115,7 @@ function measuredAs(group: EaterGroup, parts: readonly Part[]): EaterGroup {
     amounts: [],
     weighed: new Map(),
     rest: undefined,
+    left: ZERO,
     notes: [],
     asked,
   };

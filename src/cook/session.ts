@@ -1,6 +1,6 @@
 import { britishEnglish, type Language } from "../document/language.ts";
 import { readLanguage } from "../document/readLanguage.ts";
-import { type Exact, fraction } from "../number/exact.ts";
+import { type Exact, fraction, isZero, over, times, ZERO } from "../number/exact.ts";
 import { ToldResult } from "../number/told.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import type { RatioDrift } from "../plan/measure/drift.ts";
@@ -43,6 +43,8 @@ export interface CookedPot {
   readonly vessel: VesselUse | undefined;
   /** Runs times what goes into each are the pot, literally. */
   readonly runs: readonly CookingRun[];
+  /** Grams as cooked that nobody takes, since their limits leave no room for it; mostly 0. */
+  readonly left: Exact;
   /** How to make one run, the first where they differ; in British English unless told. */
   steps(language?: Language): CookingSteps;
 }
@@ -208,6 +210,14 @@ export class DishPot extends ToldResult implements CookedPot {
 
   get drift(): RatioDrift | undefined {
     return this.#lot.drift;
+  }
+
+  get left(): Exact {
+    const pot = this.#pot;
+    // A lot that is shared out anew leaves none.
+    return isZero(pot.left) || this.#lot.portions
+      ? ZERO
+      : over(times(pot.left, this.sheet.masses.cooked), pot.sheet.masses.cooked);
   }
 
   get measured(): readonly string[] {

@@ -1,4 +1,16 @@
-import { type Exact, fraction, greatest, minus, ONE, over, plus, sum, times, ZERO } from "../number/exact.ts";
+import {
+  type Exact,
+  fraction,
+  greatest,
+  isZero,
+  minus,
+  ONE,
+  over,
+  plus,
+  sum,
+  times,
+  ZERO,
+} from "../number/exact.ts";
 import { ceiling, compareRatios, floor } from "../number/ratio.ts";
 import { shareEnds } from "../plan/measure/limits.ts";
 import { scaleFor, TOO_COARSE } from "../plan/measure/sharedPot.ts";
@@ -61,12 +73,16 @@ export function byWeight(
     };
   });
   const found = weighShares(wishes, mass, step);
+  if (found && !isZero(found.left)) return [byShares(of, NO_ROOM)];
   const bowls = found && bowlsOf(found, counts, shares, all);
   if (!bowls) return [byShares(of, TOO_COARSE)];
   const scale = { all, step, read };
   const ways = [alike(bowls, scale, tolerance), stepApart(bowls, scale)];
   return ways.flatMap((way) => (way ? [{ portions: way, why: undefined }] : []));
 }
+
+const NO_ROOM =
+  "shares of the pot are not weighed: in the scale's steps, some of it would be more than anybody's limits allow";
 
 interface Scale {
   /** The lot, in steps. */

@@ -1,7 +1,7 @@
-import { type Exact, equals, fraction, isZero, ONE, over, sum, ZERO } from "../number/exact.ts";
+import { type Exact, equals, fraction, isZero, minus, ONE, over, sum, times, ZERO } from "../number/exact.ts";
 import { moveLines } from "../scale/move.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { lineTotals } from "./share/batch.ts";
+import { potTotals } from "./share/batch.ts";
 import type { Eater, EaterGroup } from "./share/groups.ts";
 import { withLineAmounts } from "./share/lines.ts";
 import type { PartServing, Pot, PotRatio } from "./share/parts.ts";
@@ -48,17 +48,19 @@ function partGroup(
   const shared = (eater: Eater): Exact => (by === undefined ? ZERO : (eater.factors[by] ?? ZERO));
   const whole = sum(eaters.map(shared));
   const cooked = pot?.sheet.masses.cooked ?? ZERO;
+  const served = minus(ONE, group.measured?.left ?? ZERO);
   return {
     pot,
     servings: eaters.map((eater) => {
-      const share = isZero(whole) ? ZERO : over(shared(eater), whole);
+      const share = isZero(whole) ? ZERO : over(times(shared(eater), served), whole);
       return new PotServing({ eater, base, group, subsets, pot, share, cooked, density });
     }),
   };
 }
 
-function potOf(base: Sheet, { eaters, pot: lines, measured }: EaterGroup, subsets: Subsets): Pot {
-  const totals = lineTotals(eaters, base.plan.lines.length);
+function potOf(base: Sheet, group: EaterGroup, subsets: Subsets): Pot {
+  const { eaters, pot: lines, measured } = group;
+  const totals = potTotals(group, base.plan.lines.length);
   const factors = lines.map((line) => totals[line] ?? ZERO);
   const sheet = withLineAmounts(
     moveLines(subsets.get(lines), factors, fraction(BigInt(eaters.length))),
@@ -67,6 +69,7 @@ function potOf(base: Sheet, { eaters, pot: lines, measured }: EaterGroup, subset
   return {
     sheet,
     people: eaters.map(({ person }) => person),
+    left: times(sheet.masses.cooked, measured?.left ?? ZERO),
     ratios: ratiosOf(base, measured?.before ?? eaters),
     notes: measured?.notes ?? [],
   };

@@ -1,10 +1,22 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { cookCard } from "../../src/card.ts";
+import { cookingSchedule } from "../../src/cook/cookingSchedule.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { formatAmount } from "../../src/measure/format.ts";
 import { type Kitchen, kitchen } from "../../src/measure/kitchen.ts";
 import { exactText } from "../../src/number/digits.ts";
-import { absolute, type Exact, exact, fraction, minus, over, sum, times } from "../../src/number/exact.ts";
+import {
+  absolute,
+  type Exact,
+  exact,
+  fraction,
+  minus,
+  over,
+  plus,
+  sum,
+  times,
+} from "../../src/number/exact.ts";
 import { compareRatios } from "../../src/number/ratio.ts";
 import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
 import { type ShareWish, weighShares } from "../../src/plan/measure/weighShares.ts";
@@ -165,6 +177,33 @@ describe("a measured pot", () => {
     const plan = breakfast([oats], people, { kitchen: coarse, tolerance: "10 %" });
     expect(plan.portions.map(({ drift }) => drift?.status)).toEqual(["met", "met"]);
     expect(plan.dish("breakfast").servings.map(({ grams }) => grams.toString())).toEqual(["55", "65"]);
+  });
+
+  it("leaves in the pot what nobody's limits leave room for, and says so from plan to page", () => {
+    // Each is to have 8 tbsp, about 41 g, and at most that: on a scale of 7 g that is 5 steps, not 6.
+    const place = kitchen({ ...coarse, name: "odd", drawer: { tbsp: [] }, scale: "7 g" });
+    const cup = { ...oats, amount: "8 tbsp" };
+    const { portion } = sheet(
+      { name: "Oats", portions: 1, measures: "metric", lines: [cup] },
+      starterFoods,
+    ).mass;
+    const demands = [
+      { of: "mass", exactly: portion } as const,
+      { of: "mass", most: portion, firm: true } as const,
+    ];
+    const people = ["cox", "bow"].map((id) => ({ id, demands }));
+    const plan = breakfast([cup], people, { kitchen: place, tolerance: "20 %" });
+    const { pots, servings, batch } = plan.dish("breakfast");
+    const [pot] = pots;
+    expect(pot?.notes.map(({ code }) => code)).toEqual(["left-in-pot"]);
+    expect(plan.portions.map(({ drift }) => drift?.status)).not.toContain("unrounded");
+    const taken = sum(servings.map((each) => each.grams));
+    expect(pot?.left.gt(0)).toBe(true);
+    expect(exactText(plus(taken, pot?.left ?? exact(0)))).toBe(exactText(pot?.sheet.mass.cooked ?? exact(0)));
+    expect(exactText(batch.mass.cooked)).toBe(exactText(pot?.sheet.mass.cooked ?? exact(0)));
+    const schedule = cookingSchedule(plan);
+    expect(schedule.sessions[0]?.pots[0]?.left.eq(pot?.left ?? 0)).toBe(true);
+    expect(cookCard(schedule)).toContain("left in the pot");
   });
 
   it("keeps exact shares without a scale, and says so", () => {

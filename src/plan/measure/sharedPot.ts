@@ -1,7 +1,8 @@
 import { type Amount, amount, gramsOf, withExact } from "../../measure/amount.ts";
 import { type Kitchen, readyKitchen } from "../../measure/kitchen.ts";
 import { measurable } from "../../measure/measurable.ts";
-import { type Exact, equals, fraction, ONE, over, sum, times, ZERO } from "../../number/exact.ts";
+import { showFigure } from "../../measure/showFigure.ts";
+import { type Exact, equals, fraction, isZero, ONE, over, sum, times, ZERO } from "../../number/exact.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { lineTotals } from "../share/batch.ts";
@@ -25,6 +26,7 @@ export class SharedPot {
   #shares: ReadonlyMap<string, Exact>;
   #weighed: ReadonlyMap<string, Amount> = new Map();
   #rest: string | undefined;
+  #left: Exact = ZERO;
   #notes: readonly KitchenNote[] = [];
   #asked: PotAsked | undefined;
 
@@ -77,6 +79,8 @@ export class SharedPot {
     if (!found) return TOO_COARSE;
     this.#shares = found.shares;
     this.#rest = found.rest;
+    this.#left = found.left;
+    if (!isZero(found.left)) this.#notes = [...this.#notes, leftNote(times(mass, found.left))];
     this.#weighed = new Map(
       [...found.shares].flatMap(([person, share]): [string, Amount][] => {
         const shown = person === found.rest ? undefined : read?.(times(mass, share));
@@ -93,6 +97,7 @@ export class SharedPot {
     this.#shares = exactShares(this.group);
     this.#weighed = new Map();
     this.#rest = undefined;
+    this.#left = ZERO;
     this.#notes = [{ code: "not-rounded", line: undefined, text }];
   }
 
@@ -129,6 +134,7 @@ export class SharedPot {
       amounts: this.#rounded?.amounts ?? [],
       weighed: this.#weighed,
       rest: this.#rest,
+      left: this.#left,
       notes: this.#notes,
       asked: this.#asked,
     };
@@ -213,6 +219,11 @@ function unmeasurableNote({ plan }: Sheet, line: number): KitchenNote {
     line: own?.line.key,
     text: `${name}: the kitchen cannot measure this amount; it stays as it is`,
   };
+}
+
+function leftNote(grams: Exact): KitchenNote {
+  const text = `${showFigure(grams, { unit: "g" })} stay in the pot: more than the limits of those who eat of it leave room for`;
+  return { code: "left-in-pot", line: undefined, text };
 }
 
 export function notProven(what: string): KitchenNote {

@@ -1,4 +1,4 @@
-import { type Exact, fraction, minus, over, plus, times } from "../../number/exact.ts";
+import { type Exact, fraction, minus, over, plus, times, ZERO } from "../../number/exact.ts";
 import { ceiling, compareRatios, floor } from "../../number/ratio.ts";
 import { compareText } from "../../number/text.ts";
 import { whoGetsTheRemainder } from "./remainder.ts";
@@ -12,8 +12,10 @@ export interface ShareWish {
 }
 
 export interface WeighedShares {
-  /** Of the pot; together 1. */
+  /** Of the pot; together with what is left 1. */
   readonly shares: ReadonlyMap<string, Exact>;
+  /** What stays in the pot, of it, since nobody's firm demands leave room for it; mostly 0. */
+  readonly left: Exact;
   /** Who gets what is left over, where it is no whole number of steps. */
   readonly rest: string | undefined;
 }
@@ -24,6 +26,8 @@ interface Bowl {
   readonly exact: Exact;
   readonly low: bigint;
   readonly high: bigint | undefined;
+  /** The end that `high` is the last whole step below, in steps. */
+  readonly most: Exact | undefined;
   steps: bigint;
   /** What is still missing of `exact`. */
   short: Exact;
@@ -32,7 +36,7 @@ interface Bowl {
 /**
  * Shares a pot out in whole steps of a scale: each gets the whole part of their share, kept within
  * what their firm demands allow, and steps that are left go one each to the largest remainders. What
- * is left of the last step is the {@link whoGetsTheRemainder | remainder}. Among equals the first by name, so that the
+ * is left of the last step is the {@link whoGetsTheRemainder | remainder}; what nobody may take stays in the pot. Among equals the first by name, so that the
  * order of people does not matter.
  *
  * Nothing where the pot has fewer steps than people.
@@ -52,11 +56,13 @@ export function weighShares(
   const by = left > 0n ? 1n : -1n;
   for (; left !== 0n; left -= by) {
     const bowl = nextFor(bowls, by);
+    if (!bowl) break;
     bowl.steps += by;
     bowl.short = minus(bowl.short, fraction(by));
   }
   const over1 = minus(all, fraction(whole));
-  const rest = over1.n === 0n ? undefined : whoGetsTheRemainder(bowls, (bowl) => takes(bowl, 1n));
+  const rest = over1.n === 0n ? undefined : whoGetsTheRemainder(bowls, (bowl) => takesPart(bowl, over1));
+  const stays = plus(fraction(left), rest ? ZERO : over1);
   const stepsOf = (bowl: Bowl): Exact => {
     const own = fraction(bowl.steps);
     return bowl === rest ? plus(own, over1) : own;
@@ -64,6 +70,7 @@ export function weighShares(
   return {
     shares: new Map(bowls.map((bowl) => [bowl.person, over(stepsOf(bowl), all)])),
     rest: rest?.person,
+    left: over(stays, all),
   };
 }
 
@@ -74,7 +81,8 @@ function bowlOf({ person, share, least, most }: ShareWish, all: Exact): Bowl {
   // Where the ends leave no whole step between them the lower wins: there is nothing right to take.
   let steps = within(atLeastOne(floor(exact)), high);
   if (steps < low) steps = low;
-  return { person, exact, low, high, steps, short: minus(exact, fraction(steps)) };
+  const end = most && times(most, all);
+  return { person, exact, low, high, most: end, steps, short: minus(exact, fraction(steps)) };
 }
 
 function within(steps: bigint, high: bigint | undefined): bigint {
@@ -93,12 +101,16 @@ function takes({ steps, low, high }: Bowl, by: bigint): boolean {
   return by > 0n ? high === undefined || steps < high : steps > low;
 }
 
-/** Who is furthest from their share on the side of `by` and may move there; else the largest. */
-function nextFor(bowls: readonly Bowl[], by: bigint): Bowl {
+function takesPart({ steps, most }: Bowl, part: Exact): boolean {
+  return most === undefined || compareRatios(plus(fraction(steps), part), most) <= 0;
+}
+
+/** Who is furthest from their share on the side of `by` and may move there; else, where there is too little, the largest. */
+function nextFor(bowls: readonly Bowl[], by: bigint): Bowl | undefined {
   const side = Number(by);
   let best: Bowl | undefined;
   for (const bowl of bowls) {
     if (takes(bowl, by) && (!best || compareRatios(bowl.short, best.short) * side > 0)) best = bowl;
   }
-  return best ?? (bowls.find(({ steps }) => steps + by > 0n) as Bowl);
+  return best ?? (by > 0n ? undefined : bowls.find(({ steps }) => steps + by > 0n));
 }

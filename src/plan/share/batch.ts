@@ -1,5 +1,16 @@
 import { type Amount, withExact } from "../../measure/amount.ts";
-import { type Exact, equals, fraction, isZero, ONE, sum, ZERO } from "../../number/exact.ts";
+import {
+  type Exact,
+  equals,
+  fraction,
+  isZero,
+  minus,
+  ONE,
+  over,
+  sum,
+  times,
+  ZERO,
+} from "../../number/exact.ts";
 import { moveLines } from "../../scale/move.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Eater, EaterGroup } from "./groups.ts";
@@ -7,13 +18,18 @@ import type { LineAmounts } from "./lineFactors.ts";
 import { withLineAmounts } from "./lines.ts";
 
 /**
- * What everyone is served, added up line by line; `base` is one portion as written. Where a kitchen
+ * What everyone is served and what stays in pots, added up line by line; `base` is one portion as written. Where a kitchen
  * measured, one pot's amounts stand as they go into it, and additions as they add up in one unit.
  */
 export function batchOf(base: Sheet, eaters: readonly Eater[], groups: readonly EaterGroup[] = []): Sheet {
   // Nobody served is a batch of nothing, and of one portion for want of a better word.
   const count = eaters.length === 0 ? ONE : fraction(BigInt(eaters.length));
-  const batch = moveLines(base, lineTotals(eaters, base.plan.lines.length), count);
+  const lines = base.plan.lines.length;
+  const hasLeft = groups.some(({ measured }) => measured && !isZero(measured.left));
+  const all = hasLeft ? groups.map((group) => potTotals(group, lines)) : [lineTotals(eaters, lines)];
+  const totals =
+    all.length === 1 ? all[0] : base.plan.lines.map((_, i) => sum(all.map((own) => own[i] ?? ZERO)));
+  const batch = moveLines(base, totals ?? [], count);
   return groups.some(({ measured }) => measured)
     ? withLineAmounts(batch, measuredIn(base, eaters, groups))
     : batch;
@@ -40,6 +56,14 @@ function inOneUnit(eaters: readonly Eater[], line: number): Amount | undefined {
 function isSameUnit(a: Amount, b: Amount): boolean {
   const sizes = a.size && b.size ? equals(a.size, b.size) : a.size === b.size;
   return sizes && a.unit === b.unit && a.kind === b.kind;
+}
+
+/** What goes into a pot, by line: what everyone takes of it, and what stays in it. */
+export function potTotals({ eaters, pot, measured }: EaterGroup, lines: number): readonly Exact[] {
+  const taken = lineTotals(eaters, lines);
+  if (!measured || isZero(measured.left)) return taken;
+  const by = over(ONE, minus(ONE, measured.left));
+  return taken.map((total, line) => (pot.includes(line) ? times(total, by) : total));
 }
 
 /** Each line's factors, added up over everyone. Lines that move as one are added up once. */

@@ -38,6 +38,8 @@ export interface MeasuredPot {
   readonly weighed: ReadonlyMap<string, Amount>;
   /** Who gets what is left, which is no whole number of the scale's steps. */
   readonly rest: string | undefined;
+  /** What stays in the pot, of it, since nobody's firm demands leave room for it; mostly 0. */
+  readonly left: Exact;
   readonly notes: readonly KitchenNote[];
   /** What it was measured with and for whom, for another lot of it; nothing where it stays as it was found. */
   readonly asked: PotAsked | undefined;
@@ -50,6 +52,7 @@ export interface KitchenNote {
     | "not-divided"
     | "shares-exact"
     | "not-rounded"
+    | "left-in-pot"
     | "off-target"
     | "not-proven";
   /** The line it speaks of; nothing where it speaks of the whole. */

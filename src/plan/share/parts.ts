@@ -26,6 +26,8 @@ export interface Pot {
   /** All that goes in, and no other line; its portions are the people. */
   readonly sheet: Sheet;
   readonly people: readonly string[];
+  /** Grams as cooked that nobody takes, since their firm demands leave no room for it; mostly 0. */
+  readonly left: Exact;
   /** Where it leaves the recipe's own ratios, before a kitchen measures it; empty where it keeps them all. */
   readonly ratios: readonly PotRatio[];
   /** What a cook should know of its measured amounts; empty where no kitchen was given. */
