@@ -33,10 +33,8 @@ for (const { path, message, hint } of first.unclear) {
   console.log(`"${line?.text ?? ""}": ${message}; ${hint}`);
 }
 
-// The coach says which oil it is, writes one line for each spice, and weighs the yoghurt once.
-const mended = pasted
-  .replace("- 1 tsp each cumin and turmeric", "- 3 g cumin seed\n- 1 tsp ground turmeric")
-  .replace("- yoghurt to serve", "- 150 g yoghurt");
+// The coach says which oil it is, and weighs the yoghurt once.
+const mended = pasted.replace("- yoghurt to serve", "- 150 g yoghurt");
 const { recipe, unclear } = recipeFromText(mended, starterFoods, {
   measures: "metric",
   means: { oil: "rapeseed-oil" },

@@ -2,7 +2,9 @@ import type { Quantity } from "../scale/demand.ts";
 import { unitOf } from "../scale/linear.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Bound, Marks } from "../sheet/tally.ts";
+import type { Tabular } from "../show/tabular.ts";
 import { type Affine, formValue, sizeAt } from "./affine.ts";
+import { ColumnData } from "./columnData.ts";
 import { boundCodes, type PortionColumn, type PortionColumns } from "./columns.ts";
 import { type AffineCell, type AffinePiece, cellsOf, type Form, standsIn } from "./piece.ts";
 import type { FactorWay, Solved } from "./way.ts";
@@ -21,19 +23,19 @@ export function filled<Q extends Quantity>(
   way: FactorWay,
   length: number,
   asked: readonly Q[],
-): PortionColumns<Q> {
+): PortionColumns<Q> & Tabular {
   const rows = new Rows(way, length, asked);
   const none = new Float64Array(length).fill(Number.NaN);
   const columns = Object.fromEntries(asked.map((of, c) => [of, columnOf(rows, of, c, none)]));
-  return {
-    is: "steelyard/columns@1",
+  return Object.assign(new ColumnData(), {
+    is: "steelyard/columns@1" as const,
     name: s.name,
     length,
     factor: rows.factor,
     status: rows.status,
     columns: columns as { readonly [K in Q]: PortionColumn },
     solved: rows.solved,
-  };
+  });
 }
 
 /** Where each row lies. */

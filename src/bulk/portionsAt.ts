@@ -20,6 +20,7 @@ import type { ScaleOptions } from "../scale/scale.ts";
 import { type Silence, silence } from "../scale/target.ts";
 import { checkSheet } from "../sheet/given.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import type { Tabular } from "../show/tabular.ts";
 import type { PortionColumns } from "./columns.ts";
 import { filled } from "./fill.ts";
 import { fitting } from "./fitting.ts";
@@ -62,7 +63,7 @@ export function portionsAt<const Q extends Quantity>(
   targets: Targets,
   components: readonly Q[],
   how: PortionsAtOptions = {},
-): PortionColumns<Q> {
+): PortionColumns<Q> & Tabular {
   checkSheet(s);
   const faults: Fault[] = [];
   const read = readInto(faults, targetsSchema(), targets, "target-malformed", ["targets"]);

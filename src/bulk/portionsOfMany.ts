@@ -14,6 +14,8 @@ import type { Quantity } from "../scale/demand.ts";
 import { unitOf } from "../scale/linear.ts";
 import { type SheetOptions, sheet } from "../sheet/build.ts";
 import type { Bound } from "../sheet/tally.ts";
+import type { Tabular } from "../show/tabular.ts";
+import { ColumnData } from "./columnData.ts";
 import { boundCodes } from "./columns.ts";
 import { type Brings, Pantry } from "./pantry.ts";
 import { marksIn, tallyOf } from "./piece.ts";
@@ -77,7 +79,7 @@ export function* portionsOfMany<const Q extends Quantity>(
   foods: FoodTable,
   components: readonly Q[],
   how: PortionsOfManyOptions = {},
-): Generator<RecipeColumns<Q>> {
+): Generator<RecipeColumns<Q> & Tabular> {
   checkFoodTable(foods);
   const faults: Fault[] = [];
   const read = readInto(faults, askedSchema(), components, "component-unknown");
@@ -95,11 +97,11 @@ export function* portionsOfMany<const Q extends Quantity>(
   for (const each of recipes) {
     within([from + made.length], () => made.add(each, pantry, foods, nested));
     if (made.length < slice) continue;
-    yield made.columns() as RecipeColumns<Q>;
+    yield made.columns() as RecipeColumns<Q> & Tabular;
     from += made.length;
     made = new Slice(asked, slice, from);
   }
-  if (made.length > 0) yield made.columns() as RecipeColumns<Q>;
+  if (made.length > 0) yield made.columns() as RecipeColumns<Q> & Tabular;
 }
 
 const howSchema: () => Schema<{ readonly slice?: number }> = /* @__PURE__ */ once(() =>
@@ -156,7 +158,7 @@ class Slice {
     this.length += 1;
   }
 
-  columns(): RecipeColumns {
+  columns(): RecipeColumns & Tabular {
     const { length } = this;
     const cut = <A extends Float64Array | Uint8Array | Uint16Array>(all: A): A => all.slice(0, length) as A;
     const columns = this.#columns.map((column) => [
@@ -171,13 +173,13 @@ class Slice {
         coverage: cut(column.coverage),
       },
     ]);
-    return {
-      is: "steelyard/recipe-columns@1",
+    return Object.assign(new ColumnData(), {
+      is: "steelyard/recipe-columns@1" as const,
       from: this.#from,
       length,
       names: this.#names,
       columns: Object.fromEntries(columns) as RecipeColumns["columns"],
-    };
+    });
   }
 
   #exactly(read: Recipe, foods: FoodTable, how: SheetOptions): void {

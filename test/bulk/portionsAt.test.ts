@@ -16,8 +16,9 @@ import { splitOf } from "../../src/scale/linear.ts";
 import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
+import { toText } from "../../src/show/text.ts";
 import { arbitraryRecipe, watched } from "../arbitraries.ts";
-import { runs } from "../runs.ts";
+import { isLong, runs } from "../runs.ts";
 import { standsFor } from "./close.ts";
 
 const asked: readonly Quantity[] = [...watched, "mass"];
@@ -68,7 +69,7 @@ function targetsFor(s: Sheet, of: Quantity | "factor", drawn: readonly number[])
 describe("portions at a target", () => {
   it("are those of sheets, to 1e-12, with bounds and silences literally", () => {
     let pairs = 0;
-    const rows = Math.max(4, runs(1));
+    const rows = isLong ? Math.ceil(10_000 / runs(84)) : 4;
     const sizes = fc.array(fc.double({ min: 1e-9, max: 900, noNaN: true }), {
       minLength: rows,
       maxLength: rows,
@@ -85,7 +86,7 @@ describe("portions at a target", () => {
       }),
       { numRuns: runs(84) },
     );
-    expect(pairs).toBeGreaterThanOrEqual(runs(84) * rows);
+    expect(pairs).toBeGreaterThanOrEqual(isLong ? 10_000 : 336);
   });
 
   const foods = foodTable([
@@ -282,5 +283,23 @@ describe("targets", () => {
     expect(() => portionsAt(s, targets as Targets, components as Quantity[])).toThrow(
       expect.objectContaining({ code }),
     );
+  });
+});
+
+describe("columns", () => {
+  const s = sheet(oatPot, starterFoods, { recipes: { "seed-topping": seedTopping } });
+  const columns = portionsAt(s, { energy: Float64Array.of(0, 450, 900) }, ["iron", "iodine"], {
+    silent: "accept",
+  });
+
+  it("show their rows as a table, and say how many more there are", () => {
+    const text = toText(columns);
+    expect(text).toMatch(/^1 +0\.797 +3\.39 +at least 89\.4$/m);
+    expect(text).toContain("out of reach");
+    expect(toText(columns, { rows: 1 })).toContain("2 more rows");
+  });
+
+  it("are plain data to a clone", () => {
+    expect(structuredClone(columns)).toEqual({ ...columns });
   });
 });

