@@ -1283,6 +1283,7 @@ export const demandJsonSchema: JsonSchema = {
     least: { type: ["number", "string"] },
     most: { type: ["number", "string"] },
     firm: { type: "boolean" },
+    confidence: { type: ["number", "string"], minimum: 0, maximum: 1 },
   },
   additionalProperties: false,
 };
@@ -3210,6 +3211,7 @@ export const planJsonSchema: JsonSchema = {
           least: { type: ["number", "string"] },
           most: { type: ["number", "string"] },
           firm: { type: "boolean" },
+          confidence: { type: ["number", "string"], minimum: 0, maximum: 1 },
         },
         additionalProperties: false,
       },
