@@ -1,20 +1,19 @@
 /**
- * The main job: one breakfast, written at the coach's size, for a cox, a lightweight and a
- * heavyweight. Each has an energy and a protein to meet, and limits on fibre and sodium that hold
- * whatever else does. Ratios are held as far as that goes: the yoghurt moves first, the starch where
- * it must. Doses are the same for everyone, gaps in the data stay visible, and amounts are such as the
- * camp's kitchen can measure, with what that costs in accuracy. Then what to buy for it, by an invented shop's packs and prices, less what the camp has; and a card
- * for each of them, to print and hang on the kitchen wall.
+ * The main job: a week of the winter training camp as the coach plans it. Four meals on seven days, ten
+ * recipes with a sauce that is made ahead and muffins by the piece, for a crew of different sizes: one
+ * vegan, one who avoids milk, one who leaves on Friday. Each day is fitted as one to what that person's body
+ * and aim ask for, in amounts that the camp's kitchen can measure. Then what is cooked on which day, the
+ * cook's pages, a page for each person, and what to buy. The crew, packs and prices are invented; a licensed
+ * practitioner decides what a person eats.
  */
 import { mkdirSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { type Demand, kitchen, sheet } from "steelyard";
-import { personCard } from "steelyard/card";
-import { portionPlan, shoppingList } from "steelyard/plan";
-import { toMarkdown, toText } from "steelyard/show";
+import { kitchen } from "steelyard";
+import { cardPages } from "steelyard/card";
+import { cookingSchedule, type PersonInput, portionPlan, shoppingList } from "steelyard/plan";
+import { summary, toMarkdown, toText } from "steelyard/show";
 import { crew } from "./crew.ts";
-import { gingerShot, oatPot, seedTopping } from "./recipes.ts";
-import { shopFoods } from "./shop.ts";
+import { days, vegan, withoutMilk } from "./menu.ts";
 
 /** What lies in the camp's drawer. Its scale shows steps of 5 g. */
 const campKitchen = kitchen({
@@ -26,53 +25,52 @@ const campKitchen = kitchen({
   pieces: "half",
 });
 
-/** A target in energy and protein; the limits are firm. The figures are the example's, no one's advice. */
-const bowl = (energy: string, protein: string): readonly Demand[] => [
-  { of: "energy", exactly: energy },
-  { of: "protein", exactly: protein },
-  { of: "fibre", most: "16 g", firm: true },
-  { of: "sodium", most: "400 mg", firm: true },
+const usual = {
+  aim: { weight: "hold", protein: { perKg: { least: "1.2" } } },
+  shares: { breakfast: "25 %", lunch: "25 %", tea: "15 %", supper: "35 %" },
+} as const;
+
+const people: readonly PersonInput[] = [
+  {
+    ...usual,
+    id: "cox",
+    name: "Cox",
+    person: crew.Cox,
+    avoid: [{ origin: "animal" }],
+    instead: vegan,
+    leaveOut: ["lentil soup/yoghurt", "pasta and peas/parmesan"],
+    besides: [{ name: "Vitamin B12 tablet", brings: { vitaminB12: "10 µg" } }],
+  },
+  {
+    ...usual,
+    id: "lightweight",
+    name: "Lightweight",
+    person: crew.Lightweight,
+    avoid: ["milk"],
+    instead: withoutMilk,
+    leaveOut: ["lentil soup/yoghurt", "pasta and peas/parmesan"],
+  },
+  {
+    ...usual,
+    id: "heavyweight",
+    name: "Heavyweight",
+    person: crew.Heavyweight,
+    away: ["fri/supper", "sat", "sun"],
+  },
+  { ...usual, id: "coach", name: "Coach", person: crew.Coach },
 ];
 
-const recipes = { "seed-topping": seedTopping };
-const plan = portionPlan({
-  meals: [
-    {
-      id: "breakfast",
-      name: "Breakfast",
-      dishes: {
-        pot: sheet(oatPot, shopFoods, { recipes }),
-        shot: sheet(gingerShot, shopFoods),
-      },
-    },
-  ],
-  people: [
-    { id: "cox", name: "Cox", person: crew.Cox, demands: bowl("450 kcal", "28 g") },
-    { id: "lightweight", name: "Lightweight", person: crew.Lightweight, demands: bowl("620 kcal", "40 g") },
-    { id: "heavyweight", name: "Heavyweight", person: crew.Heavyweight, demands: bowl("900 kcal", "45 g") },
-  ],
-  authority: "uk",
-  kitchen: campKitchen,
-});
+const plan = portionPlan({ days, people, authority: "uk", kitchen: campKitchen, silent: "accept" });
+console.log(toText(summary(plan)));
 
-console.log(toText(plan));
-
-const list = shoppingList(plan, {
-  cupboard: {
-    honey: "1 cup",
-    "oats-rolled-dry": "100 g",
-    "cinnamon-ground": "enough",
-    cayenne: "enough",
-    "water-tap": "enough",
-  },
-  measures: "metric",
+const schedule = cookingSchedule(plan, {
+  cook: { "lentil soup": ["mon", "wed", "fri", "sun"], "oat muffins": ["mon", "wed", "fri", "sun"] },
 });
-console.log("\nPacks and prices are invented.\n");
-console.log(toText(list));
+const list = shoppingList(schedule, { cupboard: { "cinnamon-ground": "enough" }, measures: "metric" });
 
 const folder = fileURLToPath(new URL("out/", import.meta.url));
 mkdirSync(folder, { recursive: true });
-writeFileSync(`${folder}shopping.md`, `${toMarkdown(list)}\n`);
 const date = new Date().toISOString().slice(0, 10);
-for (const { id } of plan.people) writeFileSync(`${folder}${id}.html`, personCard(plan, id, { date }));
-console.log(`\nThe shopping list and a card for each stand in ${folder}`);
+writeFileSync(`${folder}pages.html`, cardPages(schedule, { date }));
+writeFileSync(`${folder}shopping.md`, `${toMarkdown(list)}\n`);
+console.log(`\nThe cook's pages, a page for each person and the shopping list stand in ${folder}`);

@@ -1,8 +1,8 @@
 import type { FoodInput, FoodTable } from "steelyard";
 import { starterFoods } from "steelyard/foods";
 
-/** How the camp's shop sells what breakfast takes. Packs and prices are invented: put your own here. */
-const sold: Readonly<Record<string, Pick<FoodInput, "packs" | "price">>> = {
+/** How the camp's shop sells what meals take. Packs and prices are invented: put your own here. */
+const sold: Readonly<Record<string, Pick<FoodInput, "packs" | "price" | "origin">>> = {
   "oats-rolled-dry": {
     packs: [
       { name: "500 g bag", edible: 500, price: "0.90" },
@@ -22,6 +22,23 @@ const sold: Readonly<Record<string, Pick<FoodInput, "packs" | "price">>> = {
     packs: [
       { name: "150 g pot", edible: 150, price: "0.85" },
       { name: "500 g tub", edible: 500, price: "1.95" },
+    ],
+    price: { currency: "GBP" },
+  },
+  // Its label says that nothing in it is of an animal.
+  "bread-wholemeal": {
+    origin: "plant",
+    packs: [{ name: "800 g loaf", edible: 800, price: "1.40" }],
+    price: { currency: "GBP" },
+  },
+  "tomatoes-canned": {
+    packs: [{ name: "400 g tin", edible: 400, price: "0.60" }],
+    price: { currency: "GBP" },
+  },
+  "egg-raw": {
+    packs: [
+      { name: "box of 6", edible: 300, price: "1.60" },
+      { name: "box of 12", edible: 600, price: "2.90" },
     ],
     price: { currency: "GBP" },
   },

@@ -14,6 +14,9 @@ const says: { readonly [file: string]: RegExp } = {
   "campDay.ts": /^everyone: supper\/wakame\. Seaweed can hold more iodine/m,
 };
 
+/** What `npm start` runs prints a screen, and no more. */
+const mostLines: { readonly [file: string]: number } = { "camp.ts": 60 };
+
 /** One is also started by itself, as a reader would, and prints the same. */
 const byItself = "notebookLoop.ts";
 
@@ -33,6 +36,7 @@ describe("examples", () => {
     expect(complaints).toBe("");
     for (const sign of careless) expect(printed).not.toMatch(sign);
     expect(printed).toMatch(says[file] ?? /^/);
+    expect(printed.split("\n").length - 1).toBeLessThanOrEqual(mostLines[file] ?? Number.POSITIVE_INFINITY);
     if (file === byItself) expect(await started(file)).toEqual({ status: 0, printed, complaints: "" });
   });
 });

@@ -38,12 +38,17 @@ export function proteinCautions({ facts, aimed, target, authority = "eu" }: Prot
       ? scaled(macro.band, ofShare)
       : scaled(macro.band, macro.by === "perKg" ? facts.mass : (facts.lean ?? facts.mass));
   const share = scaled(grams, over(exact(1), ofShare));
-  const [reference] = figuresFor(authority, facts, { phytate: "600" }, "protein").references;
+  const reference = referenceOf(authority, facts) ?? referenceOf("eu", facts);
   return [
     ...low(grams.exactly ?? grams.most, reference, facts),
     ...high(grams.exactly ?? grams.least, reference, facts),
-    ...shares(share, facts),
+    ...shares(share, facts, authority),
   ];
+}
+
+/** What an authority has of protein for someone; one that has none leaves the word to EFSA. */
+function referenceOf(authority: Authority, facts: Facts): ReferenceFigure | undefined {
+  return figuresFor(authority, facts, { phytate: "600" }, "protein").references[0];
 }
 
 function low(grams: Exact | undefined, reference: ReferenceFigure | undefined, facts: Facts): Caution[] {
@@ -90,9 +95,9 @@ function high(grams: Exact | undefined, reference: ReferenceFigure | undefined, 
   return [caution("protein-high", { text })];
 }
 
-/** The Institute of Medicine alone sets a range for protein, and it holds whatever the authority. */
-function shares(band: Band, facts: Facts): Caution[] {
-  const range = rangesOf("us", facts).find(({ of }) => of === "protein");
+/** The authority's own range for protein, or else that of the Institute of Medicine. */
+function shares(band: Band, facts: Facts, authority: Authority): Caution[] {
+  const range = [...rangesOf(authority, facts), ...rangesOf("us", facts)].find(({ of }) => of === "protein");
   if (!range?.least || !range.most) return [];
   const percent = (end: string): Exact => over(exact(end), exact(100));
   const lowEnd = band.exactly ?? band.most;

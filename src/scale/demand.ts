@@ -36,4 +36,13 @@ export type DemandAmount =
   | { readonly most: Value; readonly least?: Value; readonly exactly?: never };
 
 /** What a portion must meet. A firm demand never yields to another. */
-export type Demand = DemandSubject & DemandAmount & { readonly firm?: boolean };
+export type Demand = DemandSubject &
+  DemandAmount & {
+    readonly firm?: boolean;
+    /**
+     * How sure a `least` or a `most` of a component is to hold, by what is known of how far figures err: 75, 80,
+     * 90, 95, 97.5 or 99 per cent (`"90 %"`). Each line then counts with so many of its standard errors, all to
+     * the same side; lines of which nobody says how sure they are count as they stand, and are named.
+     */
+    readonly confidence?: Value;
+  };

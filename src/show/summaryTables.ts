@@ -161,7 +161,7 @@ function servedTable(plan: Plan, language: Language): Table {
 
 interface ServedDish {
   readonly name: string;
-  /** How many meals have it. */
+  /** At how many meals somebody is served it. */
   readonly times: number;
   /** By person, one portion on the mean. */
   readonly each: ReadonlyMap<string, Exact>;
@@ -170,22 +170,24 @@ interface ServedDish {
 
 /** The same recipe under one name is one dish, however many meals have it. */
 function dishesOf(plan: Plan): readonly ServedDish[] {
-  const found = new Map<string, { meals: number; grams: Map<string, Exact[]> }>();
+  const found = new Map<string, { meals: Set<string>; grams: Map<string, Exact[]> }>();
   const ownOf = (name: string) => {
-    const own = found.get(name) ?? { meals: 0, grams: new Map<string, Exact[]>() };
+    const own = found.get(name) ?? { meals: new Set<string>(), grams: new Map<string, Exact[]>() };
     found.set(name, own);
     return own;
   };
-  for (const { batch } of plan.meals) for (const { name } of batch.values()) ownOf(name).meals += 1;
-  for (const { person, dishes } of plan.portions) {
+  // Dishes that nobody is served stand in no meal's portions, and are told all the same.
+  for (const { batch } of plan.meals) for (const { name } of batch.values()) ownOf(name);
+  for (const { person, meal, dishes } of plan.portions) {
     for (const { name, masses } of dishes.values()) {
-      const { grams } = ownOf(name);
+      const { meals, grams } = ownOf(name);
+      meals.add(meal);
       grams.set(person, [...(grams.get(person) ?? []), masses.cooked]);
     }
   }
   return [...found].map(([name, { meals, grams }]) => ({
     name,
-    times: meals,
+    times: meals.size,
     each: new Map([...grams].map(([person, all]) => [person, over(sum(all), fraction(BigInt(all.length)))])),
     all: [...grams.values()].reduce((total, all) => plus(total, sum(all)), ZERO),
   }));
@@ -225,13 +227,10 @@ function checks(plan: Plan, language: Language): readonly Row[] {
   const nearly = [...new Set((doses?.mayBePast ?? []).map(({ name: food }) => say(language, food)))];
   const cautions = plan.people.flatMap(({ id }): Row[] => {
     const own = plan.knows(id) ? plan.cautions(id).filter(({ because }) => because.length > 0) : [];
-    const texts = new Set(own.map(({ code }) => code));
-    if (texts.size === 0) return [];
-    const phrase =
-      texts.size === 1
-        ? "{person}: 1 caution for what they declare"
-        : "{person}: {count} cautions for what they declare";
-    return [row("Cautions", say(language, phrase, { person: name(id), count: String(texts.size) }))];
+    const texts = [...new Set(own.map(({ text }) => say(language, text)))];
+    return texts.map((text) =>
+      row("Cautions", say(language, "{person}: {text}", { person: name(id), text })),
+    );
   });
   const notes = [
     ...new Set(
@@ -274,12 +273,64 @@ function checks(plan: Plan, language: Language): readonly Row[] {
             say(language, "may be above an upper level: {foods}", { foods: some(nearly, language) }),
           ),
         ]),
+    ...levelRows(plan, language),
     ...cautions,
+    ...sizeRows(plan, language),
     ...[...new Set(questions.map(({ text }) => say(language, text)))]
       .slice(0, TOLD_APART)
       .map((text) => row("To decide", text)),
     ...notes.slice(0, TOLD_APART).map((text) => row("Kitchen", text)),
   ];
+}
+
+/** What the mean of someone's days is above for certain. Single days are told with the levels themselves. */
+function levelRows(plan: Plan, language: Language): readonly Row[] {
+  return plan.people.flatMap(({ id, name }): Row[] => {
+    const past = (plan.days.length > 1 ? (plan.levels(id) ?? []) : []).filter(
+      ({ verdict }) => verdict === "past",
+    );
+    if (past.length === 0) return [];
+    const what = past.map(({ of }) => of.map((each) => say(language, components[each].name)).join(" + "));
+    const text = say(language, "{person}: above on the mean of the days: {components}", {
+      person: name,
+      components: some(what, language),
+    });
+    return [{ kind: "body", cells: [say(language, "Upper levels"), text] }];
+  });
+}
+
+/** Portions that are far from what their recipe calls a normal one: of each dish who is furthest off. */
+function sizeRows(plan: Plan, language: Language): readonly Row[] {
+  const found = new Map<string, { times: Exact; who: string; text: string; people: Set<string> }>();
+  for (const { person, dishes, sizes } of plan.portions) {
+    for (const { dish, times, flag, text } of sizes) {
+      if (flag === undefined) continue;
+      const name = dishes.get(dish)?.name ?? dish;
+      const key = `${flag} ${name}`;
+      const own = found.get(key) ?? { times, who: person, text, people: new Set<string>() };
+      own.people.add(person);
+      const isFurther = compareRatios(times, own.times) * (flag === "large" ? 1 : -1) > 0;
+      found.set(key, isFurther ? { ...own, times, who: person, text } : own);
+    }
+  }
+  const more = found.size - TOLD_APART;
+  const told = [...found].slice(0, TOLD_APART).map(([key, { who, text, people }]): Row => {
+    const gaps = { dish: key.slice(key.indexOf(" ") + 1), person: nameOf(plan.people, who), text };
+    const others = people.size - 1;
+    const said =
+      others === 0
+        ? say(language, "{dish}, {person}: {text}", gaps)
+        : say(language, "{dish}, {count} people, {person} the furthest off: {text}", {
+            ...gaps,
+            count: String(people.size),
+          });
+    return { kind: "body", cells: [say(language, "Portions"), said] };
+  });
+  if (more <= 0) return told;
+  const rest = say(language, "and {count} dishes more that are far from a normal portion", {
+    count: String(more),
+  });
+  return [...told, { kind: "body", cells: [say(language, "Portions"), rest] }];
 }
 
 function groupedBy<T>(

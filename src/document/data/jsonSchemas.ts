@@ -1284,6 +1284,7 @@ export const demandJsonSchema: JsonSchema = {
     least: { type: ["number", "string"] },
     most: { type: ["number", "string"] },
     firm: { type: "boolean" },
+    confidence: { type: ["number", "string"], minimum: 0, maximum: 1 },
   },
   additionalProperties: false,
 };
@@ -3211,6 +3212,7 @@ export const planJsonSchema: JsonSchema = {
           least: { type: ["number", "string"] },
           most: { type: ["number", "string"] },
           firm: { type: "boolean" },
+          confidence: { type: ["number", "string"], minimum: 0, maximum: 1 },
         },
         additionalProperties: false,
       },

@@ -50,8 +50,9 @@ export class MealFigures {
 
   /** What tells subjects apart. */
   key(subject: Subject): string {
-    const by = subject.kind === "amount" ? (subject.by ?? "") : "";
-    return `${subject.kind} ${String(subject.of)} ${by}`;
+    const { by = "", margin } = subject.kind === "amount" ? subject : {};
+    const sure = margin ? `${margin.side} ${margin.confidence}` : "";
+    return `${subject.kind} ${String(subject.of)} ${by} ${sure}`;
   }
 
   brought(subject: Subject): Brought {

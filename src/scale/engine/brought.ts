@@ -5,6 +5,7 @@ import { lcm } from "../../number/ratio.ts";
 import type { EnergyShareOf } from "../demand.ts";
 import { highEndsOf } from "./highEnds.ts";
 import { energiesOf, type LinesOf, quantityOf } from "./lines.ts";
+import { type Margin, withMargin } from "./margin.ts";
 import { type ByLine, type Dish, type LineAt, nameIn } from "./model.ts";
 import type { ReadDemand, Subject } from "./readDemand.ts";
 
@@ -22,6 +23,10 @@ export interface Brought {
   readonly ranged: readonly NamedLine[];
   /** Whether some line counts with its high end. */
   readonly isHigh: boolean;
+  /** The side to which all lines are taken to err, where the demand has a margin. */
+  readonly margin?: Margin["side"] | undefined;
+  /** Lines that count as they stand there, since nobody says how far they may err. */
+  readonly unsure: readonly NamedLine[];
 }
 
 type NamedLine = LineAt & { readonly name: string };
@@ -47,8 +52,13 @@ export function broughtBy(dishes: readonly Dish[], subject: Subject, system: Ene
   const quantities = (of: Parameters<typeof quantityOf>[1]): LinesOf[] =>
     dishes.map(({ sheet }) => quantityOf(sheet, of));
   if (subject.kind === "amount") {
-    const { of, by } = subject;
-    return brought(dishes, by === "high" ? dishes.map(({ sheet }) => highEndsOf(sheet, of)) : quantities(of));
+    const { of, by, margin } = subject;
+    const plain = by === "high" ? dishes.map(({ sheet }) => highEndsOf(sheet, of)) : quantities(of);
+    if (!margin) return brought(dishes, plain);
+    return brought(
+      dishes,
+      plain.map((lines, d) => withMargin((dishes[d] as Dish).sheet, of, margin, lines)),
+    );
   }
   if (subject.kind === "ratio") {
     const [value, per] = subject.of;
@@ -98,6 +108,8 @@ function brought(
     silent: named(all.map(({ silent }) => silent)),
     ranged: named(all.map(({ ranged }) => ranged)),
     isHigh: all.some(({ isHigh }) => isHigh),
+    margin: all.find(({ margin }) => margin !== undefined)?.margin,
+    unsure: named(all.map(({ unsure }) => unsure ?? [])),
     loose: named(value.map(({ loose }) => loose)),
     looseRest: named(looseRest),
   };
@@ -112,7 +124,7 @@ export function withinDishes(brought: Brought, dishes: readonly number[]): Broug
     ...of,
     lines: of.lines.map((own, d) => (dishes.includes(d) ? own : own.map(() => 0n))),
   });
-  const { value, per, silent, loose, looseRest, ranged } = brought;
+  const { value, per, silent, loose, looseRest, ranged, unsure } = brought;
   return {
     ...brought,
     value: lines(value),
@@ -121,6 +133,7 @@ export function withinDishes(brought: Brought, dishes: readonly number[]): Broug
     loose: loose.filter(isIn),
     looseRest: looseRest.filter(isIn),
     ranged: ranged.filter(isIn),
+    unsure: unsure.filter(isIn),
   };
 }
 

@@ -2,15 +2,18 @@ import { type Exact, over } from "../../number/exact.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Quantity } from "../demand.ts";
 import { type LinesOf, linesOverOneScale, quantityOf, readOf } from "./lines.ts";
+import type { Margin } from "./margin.ts";
 import type { ReadDemand, Subject } from "./readDemand.ts";
 
 /** Says how a demand counts its subject: a firm limit on an amount by high ends, since that much may be served. */
 export function countedIn(
   { firm, least, most }: Omit<ReadDemand, "demand" | "subject">,
   subject: Subject,
+  margin?: Margin,
 ): Subject {
   const isLimit = firm && most !== undefined && least === undefined;
-  return isLimit && subject.kind === "amount" ? { ...subject, by: "high" } : subject;
+  if (subject.kind !== "amount") return subject;
+  return { ...subject, ...(isLimit && { by: "high" }), ...(margin && { margin }) };
 }
 
 /** Tells what each line brings as {@link quantityOf} does, figures published as a range by their high ends. */

@@ -25,6 +25,9 @@ export interface LinesOf {
   readonly ranged: readonly KeyAt[];
   /** Whether some line counts with its high end instead of its figure. */
   readonly isHigh: boolean;
+  /** The side to which lines are taken to err, where a demand has a margin, and those of which nobody says how far. */
+  readonly margin?: "least" | "most";
+  readonly unsure?: readonly KeyAt[];
 }
 
 /** Energy by a factor system: what each of its terms brings, and all of them. */
@@ -36,6 +39,7 @@ export interface EnergiesOf {
 interface Read {
   readonly quantities: Map<Quantity, LinesOf>;
   readonly highs: Map<Quantity, LinesOf>;
+  readonly margins: Map<string, LinesOf>;
   readonly energies: WeakMap<EnergySystem, EnergiesOf>;
 }
 
@@ -45,7 +49,7 @@ const READ: WeakMap<Sheet, Read> = /* @__PURE__ */ new WeakMap();
 export function readOf(s: Sheet): Read {
   const found = READ.get(s);
   if (found) return found;
-  const made: Read = { quantities: new Map(), highs: new Map(), energies: new WeakMap() };
+  const made: Read = { quantities: new Map(), highs: new Map(), margins: new Map(), energies: new WeakMap() };
   READ.set(s, made);
   return made;
 }

@@ -1,5 +1,6 @@
 import type { Exact } from "../../number/exact.ts";
 import type { Demand, EnergyShareOf, Quantity } from "../demand.ts";
+import type { Margin } from "./margin.ts";
 
 /** What a demand is about, told apart by kind. */
 export type Subject =
@@ -8,6 +9,8 @@ export type Subject =
       readonly of: Quantity;
       /** Of a firm limit, ranged figures count with their high ends: what may be served is what they can hold. */
       readonly by?: "high";
+      /** How sure it is to be: each line counts with so many of its standard errors. */
+      readonly margin?: Margin;
     }
   | { readonly kind: "share"; readonly of: EnergyShareOf }
   | { readonly kind: "ratio"; readonly of: readonly [Quantity, Quantity] };

@@ -55,6 +55,8 @@ export interface NotProven {
   readonly loose: readonly string[];
   /** Of a firm demand that is no mere limit, lines that count with a middle figure, from which the truth may lie far. */
   readonly ranged: readonly string[];
+  /** Of a demand with a confidence, lines that count as they stand, since nobody says how sure they are. */
+  readonly unsure: readonly string[];
   readonly text: string;
 }
 
@@ -134,7 +136,7 @@ export class Answer {
   }
 }
 
-const NOTHING = { silent: [], loose: [], looseRest: [], ranged: [], isHigh: false } as const;
+const NOTHING = { silent: [], loose: [], looseRest: [], ranged: [], unsure: [], isHigh: false } as const;
 
 /** What a cook should know of sheets made from dishes, in their order. */
 export function notesOf(dishes: readonly Dish[], sheets: readonly Sheet[]): ScaleNote[] {
@@ -206,14 +208,18 @@ export function notProvenOf({ asked }: Pick<Task, "asked">): NotProven[] {
       ...(demand.least ? brought.looseRest : []),
     ]).filter((name) => !silent.includes(name));
     const ranged = demand.firm ? namesOf(brought.ranged) : [];
-    if (silent.length + loose.length + ranged.length === 0) return [];
+    const unsure = namesOf(brought.unsure);
+    if (silent.length + loose.length + ranged.length + unsure.length === 0) return [];
     const why = [
       ...(silent.length > 0 ? [`${few(silent)} ${silent.length === 1 ? "says" : "say"} nothing of it`] : []),
       ...(loose.length > 0 ? [`${few(loose)} may bring more than is counted`] : []),
+      ...(unsure.length > 0
+        ? [`nobody says how sure ${few(unsure)} ${unsure.length === 1 ? "is" : "are"}`]
+        : []),
       ...(ranged.length > 0 ? [`of ${few(ranged)} a range is published, and its middle is counted`] : []),
     ];
     const text = `${demandText(demand)} is not proven: ${why.join("; ")}`;
-    return [{ demand: demand.demand, silent, loose, ranged, text }];
+    return [{ demand: demand.demand, silent, loose, ranged, unsure, text }];
   });
 }
 

@@ -17,7 +17,8 @@ export function boundAt(
     looseRest,
     ranged,
     isHigh,
-  }: Pick<Brought, "silent" | "loose" | "looseRest" | "ranged" | "isHigh">,
+    margin,
+  }: Pick<Brought, "silent" | "loose" | "looseRest" | "ranged" | "isHigh" | "margin">,
 ): Bound {
   if (subject.kind === "share") {
     if (silent.length > 0 || (loose.length > 0 && looseRest.length > 0)) return "unknown";
@@ -25,7 +26,8 @@ export function boundAt(
     // More of a part is a larger share, more of anything else a smaller one.
     return loose.length > 0 ? "at-least" : looseRest.length > 0 ? "at-most" : "point";
   }
-  if (isHigh) return silent.length + loose.length > 0 ? "unknown" : "at-most";
+  if (margin === "least") return "at-least";
+  if (isHigh || margin) return silent.length + loose.length > 0 ? "unknown" : "at-most";
   if (subject.kind === "amount") return known(sheets, subject.of).bound;
   const [a, b] = [known(sheets, subject.of[0]), known(sheets, subject.of[1])];
   return b.value.n === 0n ? "unknown" : boundOfQuotient(a.bound, a.value, b.bound, b.value);

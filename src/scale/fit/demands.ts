@@ -15,12 +15,13 @@ import {
 import { componentIds } from "../../food/components.ts";
 import { wholeNumber } from "../../measure/amountData.ts";
 import { figure, hinting } from "../../measure/figure.ts";
-import { readShare } from "../../measure/share.ts";
+import { readShare, share } from "../../measure/share.ts";
 import { fault, quote } from "../../number/error.ts";
 import { type Exact, exact, type Value } from "../../number/exact.ts";
 import { compareRatios } from "../../number/ratio.ts";
 import type { Demand, EnergyShareOf, Quantity } from "../demand.ts";
 import { countedIn } from "../engine/highEnds.ts";
+import { confidences, type Margin, standardErrors } from "../engine/margin.ts";
 import type { ReadDemand, Subject } from "../engine/readDemand.ts";
 import { unitOf } from "../linear.ts";
 import { quantity } from "../quantity.ts";
@@ -67,6 +68,7 @@ interface DemandFields {
   readonly least?: Value;
   readonly most?: Value;
   readonly firm?: boolean;
+  readonly confidence?: Exact;
 }
 
 /** The schema of a demand. */
@@ -80,6 +82,7 @@ export const demandSchema: () => Schema<ReadDemand> = /* @__PURE__ */ once(() =>
       least: optional(figureWritten()),
       most: optional(figureWritten()),
       firm: optional(flag()),
+      confidence: optional(share()),
     }),
     (read, refuse, given) => demandOf(read, refuse, given as Demand),
   ),
@@ -99,8 +102,27 @@ function demandOf(read: DemandFields, refuse: Refuse, demand: Demand): ReadDeman
   const subject = subjectOf(read, refuse, demand);
   const ends = endsOf(read, subject, refuse, demand);
   const firm = read.firm === true;
-  const counted = subject && countedIn({ firm, ...ends }, subject);
+  const margin = marginOf(read, subject, refuse);
+  const counted = subject && countedIn({ firm, ...ends }, subject, margin);
   return { demand, subject: counted as Subject, ...ends, firm };
+}
+
+/** How sure the one end of a demand on an amount is to be. */
+function marginOf(
+  { confidence, exactly, least, most }: DemandFields,
+  subject: Subject | undefined,
+  refuse: Refuse,
+): Margin | undefined {
+  if (confidence === undefined) return undefined;
+  const wrong = (message: string, hint: string): undefined =>
+    refuse(message, hint, ["confidence"]) as undefined;
+  if (subject && (subject.kind !== "amount" || subject.of === "mass" || subject.of === "water"))
+    return wrong("a confidence of what is no component of foods", 'ask it of an amount: { of: "iron", … }');
+  if (exactly !== undefined || (least !== undefined && most !== undefined))
+    return wrong("a confidence of more than one end", "write one demand for the least and one for the most");
+  if (!standardErrors(confidence))
+    return wrong("a confidence that is not in the table", `write one of ${confidences.join(", ")}`);
+  return { side: least === undefined ? "most" : "least", confidence };
 }
 
 function subjectOf(
@@ -168,7 +190,14 @@ function byMeaning(a: ReadDemand, b: ReadDemand): number {
     const difference = (left[i] as number) - (right[i] as number);
     if (difference !== 0) return difference;
   }
-  return compareEnds(a.least, b.least) || compareEnds(a.most, b.most) || Number(b.firm) - Number(a.firm);
+  const sure = ({ subject }: ReadDemand): Exact | undefined =>
+    subject.kind === "amount" ? subject.margin?.confidence : undefined;
+  return (
+    compareEnds(a.least, b.least) ||
+    compareEnds(a.most, b.most) ||
+    Number(b.firm) - Number(a.firm) ||
+    compareEnds(sure(a), sure(b))
+  );
 }
 
 function rank({ kind, of }: Subject): readonly [number, number, number] {

@@ -58,7 +58,14 @@ export function boundText(figure: string, bound: Bound): string {
 }
 
 /** What is asked: `exactly 650 kcal`, `at least 30 g`, `20% to 35%`. */
-export function askedText({ subject, least, most }: Pick<ReadDemand, "subject" | "least" | "most">): string {
+export function askedText(asked: Pick<ReadDemand, "subject" | "least" | "most">): string {
+  const { subject } = asked;
+  const margin = subject.kind === "amount" ? subject.margin : undefined;
+  const sure = margin ? ` with ${showPercent(margin.confidence, { significant: 3 })}` : "";
+  return `${amountText(asked)}${sure}`;
+}
+
+function amountText({ subject, least, most }: Pick<ReadDemand, "subject" | "least" | "most">): string {
   if (least && most) {
     if (equals(least, most)) return `exactly ${subjectFigure(subject, least)}`;
     return `${subjectFigure(subject, least)} to ${subjectFigure(subject, most)}`;
