@@ -9,7 +9,6 @@ import { coumarin } from "./coumarin.ts";
 import { derivations } from "./derivation.ts";
 import { bare, fattyAcids, type PrintedAcid } from "./fattyAcids.ts";
 import { iodine } from "./iodine.ts";
-import { kitchenNames } from "./kitchenNames.ts";
 import { starterLenders } from "./lenders.ts";
 import {
   type FattyAcid,
@@ -20,6 +19,7 @@ import {
   type StarterRow,
   type VolumeMeasure,
 } from "./row.ts";
+import { starterKitchenNames } from "./starterKitchenNames.ts";
 
 /** Turns a row into a food. Its figures are read when they are first asked for. */
 export function foodInput(shelf: Shelf, row: StarterRow): FoodInput {
@@ -29,7 +29,7 @@ export function foodInput(shelf: Shelf, row: StarterRow): FoodInput {
   return {
     id: row.id,
     name: row.name,
-    ...(kitchenNames[row.id] !== undefined && { kitchenName: kitchenNames[row.id] }),
+    ...(starterKitchenNames[row.id] !== undefined && { kitchenName: starterKitchenNames[row.id] }),
     state: row.state,
     group: shelf.group,
     origin,

@@ -1,5 +1,5 @@
 /** What a kitchen calls starter foods whose table name says more than a cook needs, by id. Our own words. */
-export const kitchenNames: { readonly [id: string]: string } = {
+export const starterKitchenNames: { readonly [id: string]: string } = {
   "oat-porridge-water": "Oat porridge, made with water",
   "wheat-flour-white": "Wheat flour, white",
   "pasta-dry": "Pasta, white, dry",
