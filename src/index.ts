@@ -7,6 +7,7 @@ export {
   type ComponentId,
   type ComponentUnit,
   components,
+  ownComponent,
 } from "./food/components.ts";
 export { usPolyolFactors } from "./food/data/energyUs101.ts";
 export { type Formula, formulas } from "./food/data/formulas.ts";
