@@ -156,7 +156,11 @@ function kitchenNotes(
   language: Language,
 ): readonly string[] {
   const pots = [...dishes.keys()].flatMap((name) => plan.dish(meal, name).serving(person).pot?.notes ?? []);
-  const told = [...pots, ...own].filter(({ code }) => code !== "off-target" && code !== "not-proven");
+  // What is done to a pot is the cook's to know.
+  const told = [
+    ...pots.filter(({ code }) => code !== "not-divided" && code !== "left-in-pot"),
+    ...own,
+  ].filter(({ code }) => code !== "off-target" && code !== "not-proven");
   return [...new Set(told.map(({ text }) => say(language, text)))];
 }
 
@@ -172,12 +176,14 @@ function dishOf(s: Sheet, { planned, person, schedule }: Served, language: Langu
   const serving = planned.serving(person);
   const { pot, added } = serving;
   const isCooked = pot !== undefined && (schedule !== undefined || pot.people.length > 1);
-  const own = new Set((added?.lines ?? []).map(({ key }) => key));
-  const { steps, unnamed } = isCooked ? NO_METHOD : methodOf(s, serving.measured, language);
+  const keys = (pooled: readonly string[]): readonly string[] => planned.ownKeys(person, pooled);
+  const own = new Set(keys((added?.lines ?? []).map(({ key }) => key)));
+  const settled = { measured: keys(serving.measured), kitchen: serving.kitchen };
+  const { steps, unnamed } = isCooked ? NO_METHOD : methodOf(s, settled.measured, language);
   const lines = unnamed.join("; ");
   return {
     name: s.name,
-    groups: amountGroups(s, serving, language, (key) => !isCooked || own.has(key)).filter(
+    groups: amountGroups(s, settled, language, (key) => !isCooked || own.has(key)).filter(
       ({ rows }) => rows.length > 0,
     ),
     pots: isCooked ? sharesOf(planned, serving, schedule, language) : [],

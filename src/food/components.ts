@@ -21,8 +21,9 @@ export type ComponentGroup =
 /** The id of a component. */
 export type ComponentId = ListedId | DetailId;
 
+/** The id of a component that every card and table may list. */
 // biome-ignore format: as in the registry below
-type ListedId =
+export type ListedId =
   | "energy"
   | "protein" | "fat" | "carbohydrateByDifference" | "availableCarbohydrate" | "fibre" | "solubleFibre" | "sugars"
   | "addedSugars" | "polyols" | "organicAcids" | "starch" | "water" | "ash" | "alcohol" | "saturatedFat"

@@ -33,7 +33,7 @@ export type PackedMark = { readonly [field: string]: unknown };
 /**
  * A food whose figures stand between spaces: `325`, `-` where there is none, `trace`, `0:2` where the
  * third of the marks goes with it, `:2` where that is the figure. Further colons part what else is told in
- * numbers, in the order of {@link NUMBERS}: `4.25::0.17:9` has no mark, a standard error and a count.
+ * numbers, in the order of `NUMBERS`: `4.25::0.17:9` has no mark, a standard error and a count.
  */
 export interface PackedFood extends Omit<FoodInput, "per100g"> {
   readonly per100g: string;

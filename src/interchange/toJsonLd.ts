@@ -25,11 +25,12 @@ export interface JsonLd {
   };
 }
 
-type Nutrition = { readonly "@type": "NutritionInformation"; readonly servingSize: string } & {
+/** schema.org's NutritionInformation of one portion. */
+export type Nutrition = { readonly "@type": "NutritionInformation"; readonly servingSize: string } & {
   readonly [N in NutritionField]?: string;
 };
 
-type NutritionField =
+export type NutritionField =
   | "calories" | "carbohydrateContent" | "cholesterolContent" | "fatContent" | "fiberContent" | "proteinContent"
   | "saturatedFatContent" | "sodiumContent" | "sugarContent" | "transFatContent"; // biome-ignore format: names
 

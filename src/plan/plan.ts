@@ -82,8 +82,8 @@ export interface PlanProgress {
  * a portion.
  *
  * Throws one error with every fault: `plan-malformed`, `kitchen-malformed`, `person-malformed`,
- * `person-needs`, `authority-unknown`, `allergen-served`, `avoided-served`, the codes of {@link scale}
- * and {@link fit}, and for `lines` those of {@link roundToKitchen}, each from where its cause stands in
+ * `person-needs`, `authority-unknown`, `allergen-served`, `avoided-served`, the codes of `scale`
+ * and `fit`, and for `lines` those of `roundToKitchen`, each from where its cause stands in
  * the input.
  *
  * @example

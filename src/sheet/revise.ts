@@ -49,7 +49,8 @@ export interface Changes {
 /** What of a line can be changed; null takes it away. */
 export type LineChanges = { readonly [F in LineField]?: LineInput[F] | null };
 
-type LineField =
+/** The fields of a line that `revise` changes. */
+export type LineField =
   | "scaling"
   | "part"
   | "least"

@@ -110,7 +110,7 @@ export class DoseCheck extends Result {
  * Checks the lines that are the same for everyone (`scaling: "per-portion"`) against upper levels: one
  * size for all weighs most on the smallest. Each line is held by itself against the level of a whole
  * day, person by person, in the terms that the level counts; what else is eaten comes on top of it
- * ({@link compareRatios}). What the line's foods say to heed stands with it: a figure that is not known, or
+ * (`compareRatios`). What the line's foods say to heed stands with it: a figure that is not known, or
  * varies as seaweed's iodine does, is no reason to be easy. A figure that is published as a range is held
  * with both its ends.
  *

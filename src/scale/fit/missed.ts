@@ -2,7 +2,7 @@ import type { Exact } from "../../number/exact.ts";
 import { Result } from "../../number/result.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Demand } from "../demand.ts";
-import type { Side } from "../engine/constraints.ts";
+import type { LimitEnd } from "../engine/constraints.ts";
 import type { InTheWay } from "../engine/open.ts";
 import type { SolvedMissed } from "../engine/solveTask.ts";
 import { type Problem, type Task, taskProblem } from "../engine/task.ts";
@@ -170,7 +170,7 @@ export interface FitConflict {
   /** The line, the part or the sheet. */
   readonly name: string | undefined;
   /** The end that stands in the way; of one figure asked, whether it is too much or too little. */
-  readonly end: Side;
+  readonly end: LimitEnd;
   readonly text: string;
 }
 
