@@ -79,11 +79,36 @@ function doseTable(
         shown.map(({ of, amount }) => [components[of].name, amount]),
         language,
       ),
+      ...dayNotes(all, names, language),
       ...askNotes(shown, language),
       words("A level is of a whole day: what else is eaten comes on top."),
       words(practitionerNote),
     ],
   });
+}
+
+/** Days that are above a level though their mean is not. */
+function dayNotes(
+  rows: readonly DoseRow[],
+  names: ReadonlyMap<string, string>,
+  language: Language,
+): readonly string[] {
+  return rows.flatMap(({ line, of, people }) =>
+    people
+      .filter(({ days, verdict }) => days.length > 0 && verdict !== "past")
+      .map(({ who, days }) =>
+        say(
+          language,
+          "{line}, {component}: {person} is above the level on single days, not on the mean: {days}",
+          {
+            line,
+            component: say(language, components[of].name),
+            person: names.get(who) ?? who,
+            days: days.join(", "),
+          },
+        ),
+      ),
+  );
 }
 
 /** What the dose brings; where its ends leave open how that stands to a level, both however close they are. */

@@ -1,11 +1,5 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
-import {
-  type ComponentGroup,
-  type ComponentId,
-  componentIds,
-  components,
-  isListed,
-} from "../food/components.ts";
+import { type ComponentGroup, type ComponentId, components, isListed } from "../food/components.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { type Exact, isZero, over } from "../number/exact.ts";
 import type { Grid } from "../sheet/grid.ts";
@@ -174,7 +168,7 @@ export function figuresTable(
 
 /** Components that are listed without being asked for: of single sugars, fatty acids and the like those that it holds. */
 function listedOf(s: Sheet): readonly ComponentId[] {
-  return componentIds.filter((id) => isListed(id) || s.total(id).value.n > 0n);
+  return s.plan.components.filter((id) => isListed(id) || s.total(id).value.n > 0n);
 }
 
 /** Of a recipe with no mass there are no 100 g. */
