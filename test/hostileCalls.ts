@@ -319,6 +319,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   summary: [[plan, { language: britishEnglish }]],
   planDifference: [[plan, plan, { components: ["protein"] }]],
   swapFor: [[{ id: "cox" }, { dish: "pot", sheet: bowl, line: bowl.lines[0]?.key ?? "" }, { most: 2 }]],
+  shoppingCard: [[shoppingList(bowl), { date: "2026-01-12" }]],
   cookCard: [[cookingSchedule(plan, { days: ["Sun"], cook: ["Sun"] }), { date: "2026-01-12" }]],
   cardPages: [[plan, { people: ["cox"], date: "2026-01-12" }]],
   formatTally: [[bowl.portion("iodine"), { significant: 2 }]],
