@@ -1,3 +1,4 @@
+import { drawnSheets } from "../cook/drawnSheets.ts";
 import { methodOf } from "../cook/methodOf.ts";
 import { CookingSchedule } from "../cook/schedule.ts";
 import { weighed } from "../cook/settledAmount.ts";
@@ -15,7 +16,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote } from "../sheet/stated.ts";
 import { legend } from "../show/figure.ts";
 import { amountGroups } from "./amounts.ts";
-import type { Card, CardDish, CardMeal, PotShare } from "./card.ts";
+import type { Card, CardBatch, CardDish, CardMeal, PotShare } from "./card.ts";
 import {
   allergenCautions,
   avoidedCautions,
@@ -183,6 +184,9 @@ function dishOf(s: Sheet, { planned, person, schedule }: Served, language: Langu
   const lines = unnamed.join("; ");
   return {
     name: s.name,
+    first: schedule
+      ? []
+      : drawnSheets(s, (key) => !isCooked || own.has(key)).map((each) => batchOf(each, language)),
     groups: amountGroups(s, settled, language, (key) => !isCooked || own.has(key)).filter(
       ({ rows }) => rows.length > 0,
     ),
@@ -193,6 +197,15 @@ function dishOf(s: Sheet, { planned, person, schedule }: Served, language: Langu
       ...(unnamed.length === 0 ? [] : [say(language, "Not named in the method: {lines}", { lines })]),
       ...planned.questions.map(({ text }) => text),
     ],
+  };
+}
+
+function batchOf(s: Sheet, language: Language): CardBatch {
+  return {
+    name: s.name,
+    rows: amountGroups(s, { measured: [], kitchen: undefined }, language).flatMap(({ rows }) => rows),
+    mass: weighed(s.masses.cooked, language),
+    method: methodOf(s, [], language).steps,
   };
 }
 

@@ -13,6 +13,7 @@ import type { Exact } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import { pieceOf, wholeIn } from "../plan/measure/pieces.ts";
 import type { KitchenNote } from "../plan/share/groups.ts";
+import { inSentence } from "../sheet/names.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { amountGroups } from "./amounts.ts";
 import type { AmountRow } from "./card.ts";
@@ -259,7 +260,7 @@ class CookDayOf {
       .map(({ key, weigh, measure }) =>
         this.#say("{amount} {name}", {
           amount: measure === "" ? weigh : measure,
-          name: names.get(key) ?? key,
+          name: inSentence(names.get(key) ?? key, this.#language),
         }),
       )
       .join("; ");

@@ -2,6 +2,7 @@ import { type ComponentId, componentAt, componentIds, componentPlace } from "../
 import { type Composition, cook, overOneScale, readFigure, type Shares } from "../food/composition.ts";
 import { figureMarks, isRanged, type ReadFigure } from "../food/figure.ts";
 import type { State } from "../food/food.ts";
+import { kitchenNameOf } from "../food/kitchenName.ts";
 import type { Food } from "../food/table.ts";
 import { type Exact, equals, isZero, ONE, over, times, ZERO } from "../number/exact.ts";
 import { type Ends, isNothing, scaledBy } from "./ends.ts";
@@ -58,7 +59,8 @@ export function foodSource(food: Food, shares: Shares): Source {
 const UNCOOKED: WeakMap<Food, Source> = /* @__PURE__ */ new WeakMap();
 
 function cookedFood(food: Food, made: Composition, left: Shares, cookings: readonly Shares[]): Source {
-  const { id, name, state } = food.input;
+  const { id, state } = food.input;
+  const name = kitchenNameOf(food.input);
   const { values, scale, figures } = made;
   const marks: (readonly Mark[] | undefined)[] = [];
   // Of a component that the registry lacks and the food does not tell.

@@ -58,7 +58,7 @@ function doseTable(
   }
   const fewer = all.length - shown.length;
   return table({
-    title: words("{name}: lines that are the same for everyone, against upper levels of a day", {
+    title: words("{name}: fixed doses against daily upper levels", {
       name: words(name),
     }),
     columns: [
@@ -66,7 +66,7 @@ function doseTable(
       { key: "component", heading: words("Component") },
       { key: "amount", heading: words("Brings"), align: "end" },
       ...who.map(({ id, name: heading }) => ({ key: `for ${id}`, heading, align: "end" as const })),
-      ...(who.length > 1 ? [{ key: "riskiest", heading: words("Weighs most on") }] : []),
+      ...(who.length > 1 ? [{ key: "riskiest", heading: words("Closest to the limit") }] : []),
     ],
     rows,
     notes: [
@@ -148,7 +148,7 @@ function askNotes(rows: readonly DoseRow[], language: Language): string[] {
     ...(isBare
       ? [
           words(
-            "no level: none is held here for them, and no amount is proven safe; ask a clinician or dietitian",
+            "no upper level available, which does not mean any amount is safe; ask a clinician or dietitian",
           ),
         ]
       : []),

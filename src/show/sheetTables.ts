@@ -3,6 +3,7 @@ import { type ComponentGroup, type ComponentId, components, isListed } from "../
 import { showFigure } from "../measure/showFigure.ts";
 import { type Exact, isZero, over } from "../number/exact.ts";
 import type { Grid } from "../sheet/grid.ts";
+import { lineNameIn } from "../sheet/names.ts";
 import { type CellValue, isFailure, type RowRef } from "../sheet/own.ts";
 import type { PlanLine } from "../sheet/plan.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -130,6 +131,7 @@ export function figuresTable(
       rows.push({ kind: "body", cells });
     }
   }
+  const lineName = (key: string): string => lineNameIn(s, key, language);
   return table({
     title: say(language, "{name}: figures as eaten", { name: s.name }),
     columns: [
@@ -148,11 +150,13 @@ export function figuresTable(
         known.map((id) => [components[id].name, s.total(id)]),
         language,
         most,
+        lineName,
       ),
       ...rangedNotes(
         known.map((id) => [components[id].name, s.total(id)]),
         language,
         most,
+        lineName,
       ),
       ...unknownNote(
         ids.filter((id) => !known.includes(id)),

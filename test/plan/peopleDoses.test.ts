@@ -211,7 +211,7 @@ describe("a plan's people", () => {
     // What foods carry for everyone comes to a guest, too; what meets a person does not.
     expect(two.cautions("guest", "lunch").every(({ because }) => because.length === 0)).toBe(true);
     expect(two.cautions("guest", "lunch").length).toBeGreaterThan(0);
-    expect(toText(two, { parts: "all" })).toContain("To heed, person by person");
+    expect(toText(two, { parts: "all" })).toContain("Cautions, person by person");
   });
 
   it("have a day that their portions can be held against", () => {

@@ -384,6 +384,7 @@ export const foodJsonSchema: JsonSchema = {
   properties: {
     id: { type: "string", minLength: 1, maxLength: 200 },
     name: { type: "string", minLength: 1, maxLength: 2000 },
+    kitchenName: { type: "string", minLength: 1, maxLength: 2000 },
     otherNames: { type: "array", items: { type: "string", minLength: 1, maxLength: 2000 } },
     state: { enum: ["raw", "dry", "drained", "cooked", "as sold"] },
     group: { type: "string", minLength: 1, maxLength: 2000 },
