@@ -1,4 +1,5 @@
 export { britishEnglish, type Language, type PluralForms, type UnitWords } from "./document/language.ts";
+export type { Json } from "./document/leaves.ts";
 export { type Allergen, allergens } from "./food/allergens.ts";
 export { type BorrowOptions, borrow } from "./food/borrow.ts";
 export {
@@ -7,7 +8,11 @@ export {
   type ComponentId,
   type ComponentUnit,
   components,
+  type ListedId,
+  ownComponent,
 } from "./food/components.ts";
+export type { ShareSpread } from "./food/composition.ts";
+export type { DetailId } from "./food/data/componentDetails.ts";
 export { usPolyolFactors } from "./food/data/energyUs101.ts";
 export { type Formula, formulas } from "./food/data/formulas.ts";
 export {
@@ -17,6 +22,7 @@ export {
   type EnergyTerm,
   energySystems,
 } from "./food/energy.ts";
+export type { FigureKind, MarkKind } from "./food/figure.ts";
 export { type FindOptions, type FoundFood, findFoods } from "./food/findFoods.ts";
 export type {
   Division,
@@ -35,9 +41,14 @@ export { foodFromLabel } from "./food/label.ts";
 export type { LabelInput, LabelWord } from "./food/labelDocument.ts";
 export { type Lender, type LendersOptions, lenders } from "./food/lend.ts";
 export type { BorrowBasis } from "./food/lending.ts";
-export type { PackedFood, PackedFoods } from "./food/packed.ts";
+export type { PackedFood, PackedFoods, PackedMark } from "./food/packed.ts";
 export { FoodRanking, type RankedFood, type RankFoodsOptions, rankFoods } from "./food/rankFoods.ts";
-export { type RetentionCode, retentionCodes } from "./food/retention.ts";
+export {
+  type RetentionCode,
+  type RetentionInput,
+  type RetentionShares,
+  retentionCodes,
+} from "./food/retention.ts";
 export type { RetentionRow, RetentionTable } from "./food/retentionTable.ts";
 export { FoodTable, foodTable, type StoredFoods } from "./food/table.ts";
 export { type PublishedYield, type YieldCode, type YieldInput, yieldCodes } from "./food/yield.ts";
@@ -48,7 +59,9 @@ export {
   type AmountInput,
   type AmountKind,
   type AmountOptions,
+  type AmountRange,
   amount,
+  type PartData,
 } from "./measure/amount.ts";
 export { type ConvertOptions, convert } from "./measure/convert.ts";
 export { type FormatOptions, formatAmount } from "./measure/format.ts";
@@ -62,8 +75,10 @@ export {
   measureSets,
 } from "./measure/measures.ts";
 export type { DecimalMark } from "./measure/numberText.ts";
+export type { UnitKind } from "./measure/units.ts";
 export { type ErrorCode, type Fault, type Path, SteelyardError } from "./number/error.ts";
 export { Exact, exact, type Value } from "./number/exact.ts";
+export type { Ratio } from "./number/ratio.ts";
 export { toDecimal } from "./number/toDecimal.ts";
 export { version } from "./number/version.ts";
 export type {
@@ -79,6 +94,9 @@ export type {
 } from "./recipe/document.ts";
 export { recipe } from "./recipe/recipe.ts";
 export type { Demand, DemandAmount, DemandSubject, EnergyShareOf, Quantity } from "./scale/demand.ts";
+export type { LimitEnd } from "./scale/engine/constraints.ts";
+export type { Met } from "./scale/fit/met.ts";
+export type { Missed } from "./scale/fit/missed.ts";
 export {
   type FitAlone,
   FitBinding,
@@ -99,6 +117,7 @@ export {
 } from "./scale/fit.ts";
 export type { ScaleNote } from "./scale/move.ts";
 export { type Range, type Reach, reach } from "./scale/reach.ts";
+export type { Measured } from "./scale/round/result.ts";
 export {
   type Drift,
   type KeptReason,
@@ -117,6 +136,8 @@ export type { SubstitutesOptions } from "./scale/substitutes/options.ts";
 export { Substitutes } from "./scale/substitutes/result.ts";
 export type { Substitute, SubstituteChange } from "./scale/substitutes/substitute.ts";
 export { substitutes } from "./scale/substitutes.ts";
+export type { LineAxis, TargetAxis } from "./scale/sweep/axes.ts";
+export type { VariedAxis } from "./scale/sweep/varied.ts";
 export { type Axis, Sweep, type SweepOptions, type SweepPoint, sweep } from "./scale/sweep.ts";
 export type { Silence, Target } from "./scale/target.ts";
 export { type Between, type BetweenOptions, between, type WidenedLine } from "./sheet/between.ts";
@@ -134,14 +155,15 @@ export {
 export { type EnergyBy, type EnergyShare, type EnergyShares, energyShares } from "./sheet/energy.ts";
 export {
   EnergyCheck,
+  type EnergyCheckLimits,
   type EnergyCheckLine,
   type EnergyCheckOptions,
   energyCheck,
 } from "./sheet/energyCheck.ts";
 export { explain, type Where } from "./sheet/explain.ts";
-export { Explanation } from "./sheet/explanation.ts";
-export { formatTally, type TallyOptions } from "./sheet/formatTally.ts";
-export type { ColumnFormula, ColumnView, RowFormula, RowView } from "./sheet/grid.ts";
+export { Explanation, type RankedLeaf } from "./sheet/explanation.ts";
+export { type FormattableTally, formatTally, type TallyOptions } from "./sheet/formatTally.ts";
+export type { ColumnFormula, ColumnView, RowFormula, RowView, StoredCell } from "./sheet/grid.ts";
 export {
   type BarPlot,
   Influence,
@@ -154,7 +176,7 @@ export { openSheet, type Refreshed, refresh } from "./sheet/openSheet.ts";
 export type { CellRef, CellValue, Failure, FormulaResult, RowRef } from "./sheet/own.ts";
 export type { RecipesById } from "./sheet/plan.ts";
 export { toRecipe } from "./sheet/recipe.ts";
-export { type Changes, type LineChanges, revise } from "./sheet/revise.ts";
+export { type Changes, type LineChanges, type LineField, revise } from "./sheet/revise.ts";
 export { Sheet, type SheetLine } from "./sheet/sheet.ts";
 export type { StoredOrigin, StoredOwn, StoredSheet } from "./sheet/stored.ts";
 export { type Bound, type Marks, Tally, type TallyData } from "./sheet/tally.ts";

@@ -10,5 +10,5 @@ export type { RecipeRead, RecipeReadOptions } from "./interchange/recipeOf.ts";
 export type { LeftOut, WhyLeftOut } from "./interchange/rows.ts";
 export { type FoodsRead, foodsFromSr, type SrFiles } from "./interchange/sr.ts";
 export type { TextIn } from "./interchange/textIn.ts";
-export { type JsonLd, toJsonLd } from "./interchange/toJsonLd.ts";
+export { type JsonLd, type Nutrition, type NutritionField, toJsonLd } from "./interchange/toJsonLd.ts";
 export { type SheetsByName, type WorkbookOptions, workbook } from "./interchange/workbook/workbook.ts";

@@ -16,7 +16,14 @@ export {
   aminoScore,
   type ProteinAmounts,
 } from "./person/amino/score.ts";
-export { type Caution, type CautionCode, cautionTexts, practitionerNote } from "./person/caution.ts";
+export {
+  type Caution,
+  type CautionAdvice,
+  type CautionCode,
+  cautionTexts,
+  type FixedCautionCode,
+  practitionerNote,
+} from "./person/caution.ts";
 export type { Check } from "./person/check.ts";
 export type { EnergyBalance, PortionRatio, RangeVerdict } from "./person/compare/balance.ts";
 export { type CompareOptions, compare } from "./person/compare/compare.ts";

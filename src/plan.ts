@@ -21,6 +21,7 @@ export {
   type VesselUse,
 } from "./cook/cookingSchedule.ts";
 export { inReaderUnits } from "./cook/readerUnits.ts";
+export type { BesideOfDay } from "./plan/find/dayTask.ts";
 export type {
   Avoided,
   Besides,
@@ -79,6 +80,7 @@ export {
   type PlanDifferenceOptions,
   planDifference,
 } from "./plan/planDifference.ts";
+export type { ServedPortion } from "./plan/portion.ts";
 export type {
   StoredDay,
   StoredDish,

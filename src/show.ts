@@ -1,6 +1,7 @@
 export { americanEnglish } from "./show/american.ts";
 export { type CsvOptions, toCsv } from "./show/csv.ts";
 export { type HtmlOptions, toHtml } from "./show/html.ts";
+export type { LibraryResult } from "./show/makers.ts";
 export { type MarkdownOptions, toMarkdown } from "./show/markdown.ts";
 export type { Parts, PlanPart, SchedulePart } from "./show/parts.ts";
 export { type RecordsOptions, type TidyRecord, toRecords } from "./show/records.ts";
@@ -17,6 +18,13 @@ export {
   table,
 } from "./show/table.ts";
 export type { DataRecord } from "./show/tableRecords.ts";
-export { type Recordable, type Showable, type ShowOptions, type Tabular, tablesOf } from "./show/tabular.ts";
+export {
+  type Recordable,
+  type RowsOptions,
+  type Showable,
+  type ShowOptions,
+  type Tabular,
+  tablesOf,
+} from "./show/tabular.ts";
 export { type TextOptions, toText } from "./show/text.ts";
 export type { Asked, Tidy, TidyRow } from "./show/tidy.ts";

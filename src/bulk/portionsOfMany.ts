@@ -1,7 +1,7 @@
 import { count } from "../document/leaves.ts";
 import { readInto } from "../document/read.ts";
 import { fields, once, optional, type Schema } from "../document/schema.ts";
-import { markKinds } from "../food/figure.ts";
+import { type MarkKind, markKinds } from "../food/figure.ts";
 import { checkFoodTable, type FoodTable } from "../food/table.ts";
 import { yieldFigure } from "../food/yield.ts";
 import { amount, gramsOf } from "../measure/amount.ts";
@@ -49,7 +49,7 @@ export interface RecipeColumns<Q extends Quantity = Quantity> {
 }
 
 /** What the bits of `marks` say, the lowest first. */
-export const markCodes: typeof markKinds = markKinds;
+export const markCodes: readonly MarkKind[] = markKinds;
 
 /** Options of {@link portionsOfMany}. */
 export interface PortionsOfManyOptions extends SheetOptions {

@@ -1,3 +1,4 @@
+import { drawnSheets } from "../cook/drawnSheets.ts";
 import { methodOf } from "../cook/methodOf.ts";
 import { CookingSchedule } from "../cook/schedule.ts";
 import { weighed } from "../cook/settledAmount.ts";
@@ -17,7 +18,7 @@ import { measuresNote } from "../sheet/stated.ts";
 import { legend } from "../show/figure.ts";
 import { intervalNotes } from "../show/intervalFigure.ts";
 import { amountGroups } from "./amounts.ts";
-import type { Card, CardDish, CardMeal, PotShare } from "./card.ts";
+import type { Card, CardBatch, CardDish, CardMeal, PotShare } from "./card.ts";
 import {
   allergenCautions,
   avoidedCautions,
@@ -166,7 +167,11 @@ function kitchenNotes(
   language: Language,
 ): readonly string[] {
   const pots = [...dishes.keys()].flatMap((name) => plan.dish(meal, name).serving(person).pot?.notes ?? []);
-  const told = [...pots, ...own].filter(({ code }) => code !== "off-target" && code !== "not-proven");
+  // What is done to a pot is the cook's to know.
+  const told = [
+    ...pots.filter(({ code }) => code !== "not-divided" && code !== "left-in-pot"),
+    ...own,
+  ].filter(({ code }) => code !== "off-target" && code !== "not-proven");
   return [...new Set(told.map(({ text }) => say(language, text)))];
 }
 
@@ -182,12 +187,17 @@ function dishOf(s: Sheet, { planned, person, schedule }: Served, language: Langu
   const serving = planned.serving(person);
   const { pot, added } = serving;
   const isCooked = pot !== undefined && (schedule !== undefined || pot.people.length > 1);
-  const own = new Set((added?.lines ?? []).map(({ key }) => key));
-  const { steps, unnamed } = isCooked ? NO_METHOD : methodOf(s, serving.measured, language);
+  const keys = (pooled: readonly string[]): readonly string[] => planned.ownKeys(person, pooled);
+  const own = new Set(keys((added?.lines ?? []).map(({ key }) => key)));
+  const settled = { measured: keys(serving.measured), kitchen: serving.kitchen };
+  const { steps, unnamed } = isCooked ? NO_METHOD : methodOf(s, settled.measured, language);
   const lines = unnamed.join("; ");
   return {
     name: s.name,
-    groups: amountGroups(s, serving, language, (key) => !isCooked || own.has(key)).filter(
+    first: schedule
+      ? []
+      : drawnSheets(s, (key) => !isCooked || own.has(key)).map((each) => batchOf(each, language)),
+    groups: amountGroups(s, settled, language, (key) => !isCooked || own.has(key)).filter(
       ({ rows }) => rows.length > 0,
     ),
     pots: isCooked ? sharesOf(planned, serving, schedule, language) : [],
@@ -197,6 +207,15 @@ function dishOf(s: Sheet, { planned, person, schedule }: Served, language: Langu
       ...(unnamed.length === 0 ? [] : [say(language, "Not named in the method: {lines}", { lines })]),
       ...planned.questions.map(({ text }) => text),
     ],
+  };
+}
+
+function batchOf(s: Sheet, language: Language): CardBatch {
+  return {
+    name: s.name,
+    rows: amountGroups(s, { measured: [], kitchen: undefined }, language).flatMap(({ rows }) => rows),
+    mass: weighed(s.masses.cooked, language),
+    method: methodOf(s, [], language).steps,
   };
 }
 

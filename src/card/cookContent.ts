@@ -4,12 +4,15 @@ import { OF_A_POT } from "../cook/notes.ts";
 import type { CookingSchedule, Shows } from "../cook/schedule.ts";
 import type { DishServing } from "../cook/served.ts";
 import type { DishPot, DishSession } from "../cook/session.ts";
-import { weighed } from "../cook/settledAmount.ts";
+import { settledAmount, weighed } from "../cook/settledAmount.ts";
 import { type Language, say } from "../document/language.ts";
+import { withExact } from "../measure/amount.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { fault, quote } from "../number/error.ts";
 import type { Exact } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
+import { pieceOf, wholeIn } from "../plan/measure/pieces.ts";
+import { inSentence } from "../sheet/names.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { amountGroups } from "./amounts.ts";
 import type { AmountRow } from "./card.ts";
@@ -245,13 +248,18 @@ class CookDayOf {
       .map(({ key, weigh, measure }) =>
         this.#say("{amount} {name}", {
           amount: measure === "" ? weigh : measure,
-          name: names.get(key) ?? key,
+          name: inSentence(names.get(key) ?? key, this.#language),
         }),
       )
       .join("; ");
   }
 
   #portions(s: Sheet): string {
+    const piece = pieceOf(s);
+    if (piece) {
+      const count = withExact(piece.one, wholeIn(piece, s.masses.cooked));
+      return settledAmount(count, undefined, this.#language);
+    }
     const { portions } = s.values;
     const count = showFigure(portions, { significant: 2, language: this.#language });
     return this.#say(portions.eq(1) ? "1 portion" : "{count} portions", { count });

@@ -3,12 +3,23 @@ import { compareRatios } from "../number/ratio.ts";
 import type { Formula } from "./data/formulas.ts";
 import type { Figure } from "./food.ts";
 
+/** What can be said of a figure beside its value. */
+export type MarkKind =
+  | "missing"
+  | "trace"
+  | "below"
+  | "borrowed"
+  | "calculated"
+  | "derived"
+  | "presumed"
+  | "ranged";
+
 /**
  * All that can be said of a figure beside its value: that nothing is known, or no more than a limit; that it
  * is of another food, that its source calculated it, that it was worked out here, that it is presumed;
  * that it is the middle of a range. Marks, tallies and what is written of them go by this list.
  */
-export const markKinds = [
+export const markKinds: readonly MarkKind[] = [
   "missing",
   "trace",
   "below",
@@ -17,9 +28,7 @@ export const markKinds = [
   "derived",
   "presumed",
   "ranged",
-] as const;
-
-export type MarkKind = (typeof markKinds)[number];
+];
 
 /** How a figure came to be known, or that it is not. */
 export type FigureKind = "known" | Exclude<MarkKind, "ranged">;

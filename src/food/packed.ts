@@ -4,8 +4,9 @@ import { andThen, fields, leaf, list, once, optional, type Refuse, type Schema }
 import { exactText } from "../number/digits.ts";
 import { exact, type Value } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
+import { compareText } from "../number/text.ts";
 import { componentId } from "./componentSchema.ts";
-import { type ComponentId, componentIds } from "./components.ts";
+import { type ComponentId, componentIds, isOwnComponent } from "./components.ts";
 import type { Figure, FoodInput } from "./food.ts";
 import { type RetentionTable, retentionTableSchema } from "./retentionTable.ts";
 
@@ -32,7 +33,7 @@ export type PackedMark = { readonly [field: string]: unknown };
 /**
  * A food whose figures stand between spaces: `325`, `-` where there is none, `trace`, `0:2` where the
  * third of the marks goes with it, `:2` where that is the figure. Further colons part what else is told in
- * numbers, in the order of {@link NUMBERS}: `4.25::0.17:9` has no mark, a standard error and a count.
+ * numbers, in the order of `NUMBERS`: `4.25::0.17:9` has no mark, a standard error and a count.
  */
 export interface PackedFood extends Omit<FoodInput, "per100g"> {
   readonly per100g: string;
@@ -99,7 +100,9 @@ function packedAlike(foods: readonly FoodInput[]): Packed | undefined {
 }
 
 function packedAnew(foods: readonly FoodInput[]): Packed {
-  const components = componentIds.filter((id) => foods.some(({ per100g }) => per100g[id] !== undefined));
+  const own = [...new Set(foods.flatMap(({ per100g }) => Object.keys(per100g).filter(isOwnComponent)))];
+  const all = [...componentIds, ...own.sort(compareText)];
+  const components = all.filter((id) => foods.some(({ per100g }) => per100g[id] !== undefined));
   const marks = new Map<string, number>();
   const placeOf = (mark: object): number => {
     const written = JSON.stringify(mark);

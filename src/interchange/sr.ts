@@ -41,7 +41,7 @@ const NEEDED: ReadonlySet<string> = /* @__PURE__ */ new Set(["FOOD_DES", "NUTR_D
  * Foods from the files of the USDA National Nutrient Database for Standard Reference, Release 28, all or
  * some of them, each figure as it is printed, with its standard error, count, least, most and codes, and
  * how the source came by it. Ids are `ndb-01001`; weights are measures for one of each; the state is that
- * which the description tells of ({@link stateOf}). Each figure is in its component, or counted among
+ * which the description tells of (`stateOf`). Each figure is in its component, or counted among
  * `leftOut`.
  *
  * Throws `foods-unreadable`, with the food and the line, for what does not read as these files do.

@@ -54,7 +54,7 @@ function waysOf(amount: ReadAmount, written: Omit<Written, "apart">, food: FoodI
     ...names,
     ...names.map((name) => `medium ${name}`),
 
-    ...names.flatMap((name) => onlyOne(ofWord(name, measures))),
+    ...names.flatMap((name) => onlyOne(ofWord(name, measures), name)),
   ].map((name) => text(amount, name));
 }
 
@@ -87,9 +87,10 @@ function timesText(decimal: string, times: string): string {
 
 const SIZES: ReadonlySet<string> = new Set(["small", "large", "extra large"]);
 
-/** One measure where there is one alone; of several, a medium one. */
-function onlyOne(names: readonly string[]): readonly string[] {
-  return names.length === 1 ? names : ofWord("medium", names);
+/** One measure where there is one alone; of several, the one that says no more than the word, else a medium one. */
+function onlyOne(names: readonly string[], word: string): readonly string[] {
+  const just = names.filter((name) => name.split("(")[0]?.trim().toLowerCase() === word);
+  return names.length === 1 ? names : just.length === 1 ? just : ofWord("medium", names);
 }
 
 /** A bare count is of the food's own piece, else of medium ones. */

@@ -17,6 +17,8 @@ export function rangeEnds(text: string): readonly [string, string] | undefined {
   for (const { 0: mark, index } of clean.matchAll(BETWEEN)) {
     const [left, right] = [clean.slice(0, index), clean.slice(index + mark.length)];
     if (left === "" || !/^[.\d]/.test(left)) continue;
+    // A measure's own name may say how long it is: `1 large (8" to 8-7/8" long)`.
+    if (left.lastIndexOf("(") > left.lastIndexOf(")")) continue;
     if (DASH.test(mark) && /^\d+$/.test(left) && /^\d+ ?\/ ?\d/.test(right)) return undefined;
     const isBare = /^[\d\s./,]+$/.test(left);
     const after = collect([], [], () => readNumber(right).rest);

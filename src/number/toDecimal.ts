@@ -8,7 +8,7 @@ import { magnitude } from "./ratio.ts";
 export const FACE_DIGITS = 34;
 
 /**
- * The Decimal of a figure: exact where it is whole or ends within {@link FACE_DIGITS} significant
+ * The Decimal of a figure: exact where it is whole or ends within `FACE_DIGITS` significant
  * digits, else the nearest decimal of that many, a half going away from zero.
  */
 export function toDecimal(value: Value): Decimal {

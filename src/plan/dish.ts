@@ -157,6 +157,17 @@ export class PlannedDish extends ToldResult {
     return `from ${end((a, b) => compareRatios(a, b) < 0)} to ${end((a, b) => compareRatios(a, b) > 0)}`;
   }
 
+  /** @internal Keys of lines as someone's own version of the dish has them. */
+  ownKeys(person: string, keys: readonly string[]): readonly string[] {
+    const version = this.#at.versions?.of.get(person);
+    if (!version) return keys;
+    const keyIn = ({ plan }: Sheet, i: number): string => plan.lines[i]?.line.key ?? "";
+    const names = new Map(
+      version.at.map((place, i) => [keyIn(this.#base, place), keyIn(version.sheet, i)] as const),
+    );
+    return keys.map((key) => names.get(key) ?? key);
+  }
+
   /** @internal The same dish with lines that draw on another sheet of the same recipe. */
   madeFrom(base: Sheet): PlannedDish {
     return base === this.#base ? this : this.with({ base, groups: this.groups() });

@@ -210,7 +210,7 @@ export interface PlanInput {
    */
   readonly kitchen?: Kitchen | KitchenName;
   /**
-   * By what lines are measured in the plan's kitchen, as {@link roundToKitchen} takes it: `weigh`,
+   * By what lines are measured in the plan's kitchen, as `roundToKitchen` takes it: `weigh`,
    * `as-written` to leave the line alone, or a unit (`tbsp`, `ml`, `medium`). A line's key speaks of it
    * in every dish, `dish/key` or `meal/dish/key` of one. Not for per-portion lines. Unless told a line stays in its
    * own family of units; what is counted is weighed where the least that can be counted is more than

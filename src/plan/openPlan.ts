@@ -48,7 +48,7 @@ export interface OpenPlanOptions {
  *
  * Throws `plan-malformed` with every fault, `plan-format-newer` for one that a later version wrote,
  * `plan-moved` where a portion comes out otherwise than it was stored, and the codes of
- * {@link openSheet} and {@link portionPlan}.
+ * `openSheet` and {@link portionPlan}.
  *
  * @example
  * ```ts

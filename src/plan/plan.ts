@@ -82,8 +82,8 @@ export interface PlanProgress {
  * a portion.
  *
  * Throws one error with every fault: `plan-malformed`, `kitchen-malformed`, `person-malformed`,
- * `person-needs`, `authority-unknown`, `allergen-served`, `avoided-served`, the codes of {@link scale}
- * and {@link fit}, and for `lines` those of {@link roundToKitchen}, each from where its cause stands in
+ * `person-needs`, `authority-unknown`, `allergen-served`, `avoided-served`, the codes of `scale`
+ * and `fit`, and for `lines` those of `roundToKitchen`, each from where its cause stands in
  * the input.
  *
  * @example
@@ -325,16 +325,17 @@ function planOf(
       versions: (dish) => versionsIn(dish, eaten, pooled?.usual),
     });
   });
+  const besides = besidesByDay(read);
   return new Plan({
     people: read.people.map(({ id, name, meta }) => ({ id, name, ...withMeta(meta) })),
     ...withMeta(read.meta),
     days: read.days.map(({ meta, ...day }) => ({ ...day, ...withMeta(meta) })),
     meals,
     portions,
-    besides: besidesByDay(read),
+    besides,
     input,
     kitchen: read.kitchen,
-    about: new AboutPeople(read.people, read.meals, portions),
+    about: new AboutPeople({ people: read.people, meals: read.meals, days: read.days, portions, besides }),
   });
 }
 

@@ -112,7 +112,7 @@ export class ServedPortion extends Result implements Portion {
     this.#versions = versions;
   }
 
-  /** The same among the versions of everyone: `meal` has the lines of all of them. */
+  /** @internal The same among the versions of everyone: `meal` has the lines of all of them. */
   among(meal: ReadMeal, versions: Versions | undefined): ServedPortion {
     const { answer } = this.#made;
     const factors = versions ? pooledFactors(answer.factors, versions) : answer.factors;
@@ -130,7 +130,7 @@ export class ServedPortion extends Result implements Portion {
     return this.#made.answer.day;
   }
 
-  /** What was found before a kitchen measured, and what that made of it. */
+  /** @internal What was found before a kitchen measured, and what that made of it. */
   found(): { readonly exact: LineFactors; readonly measured: MeasuredPortion | undefined } {
     const own = (of: LineFactors): LineFactors => ownFactors(of, this.#versions);
     const measured = this.#measured && {
@@ -141,23 +141,23 @@ export class ServedPortion extends Result implements Portion {
     return { exact: own(this.#made.answer.factors), measured };
   }
 
-  /** Of one portion as written, by dish; nothing where nothing is served. */
+  /** @internal Of one portion as written, by dish; nothing where nothing is served. */
   factors(): LineFactors {
     return this.#measured?.factors ?? this.#made.answer.factors;
   }
 
-  /** The same portion in amounts that kitchens can measure. */
+  /** @internal The same portion in amounts that kitchens can measure. */
   measuredAs(measured: MeasuredPortion | undefined): ServedPortion {
     const { meal, answer } = this.#made;
     return measured ? new ServedPortion(this.person, meal, answer, measured, this.#versions) : this;
   }
 
-  /** The same person's portion from a pot that others share. */
+  /** @internal The same person's portion from a pot that others share. */
   sharing(answer: Answered): ServedPortion {
     return new ServedPortion(this.person, this.#made.meal, answer, undefined, this.#versions);
   }
 
-  /** What this person eats of a dish; nothing where that is nothing. */
+  /** @internal What this person eats of a dish; nothing where that is nothing. */
   eating(dish: string): Eater | undefined {
     const factors = this.factors().get(dish);
     const amounts = this.#measured?.amounts.get(dish);

@@ -8,7 +8,7 @@ import { fault, kindOf } from "../number/error.ts";
 import type { Exact } from "../number/exact.ts";
 import type { Bound } from "./bound.ts";
 
-/** How a tally is written: figures as {@link FigureOptions} say, and whether its marks are. */
+/** How a tally is written: figures as `FigureOptions` say, and whether its marks are. */
 export interface TallyOptions extends Omit<FigureOptions, "unit" | "rounding"> {
   /** Whether it is said of what the figure is made where nobody measured it; it is unless told. */
   readonly marks?: boolean;
@@ -17,7 +17,8 @@ export interface TallyOptions extends Omit<FigureOptions, "unit" | "rounding"> {
 const MARKS = ["borrowed", "calculated", "derived", "presumed"] as const;
 
 /** What is read of a tally, which writes itself by this: so it is told by its parts, not by its class. */
-interface Formatted extends Readonly<Record<(typeof MARKS)[number], readonly string[]>> {
+/** What is written of a tally: its figure, how it bounds the truth, and its marks by line. */
+export interface FormattableTally extends Readonly<Record<(typeof MARKS)[number], readonly string[]>> {
   readonly value: Exact;
   readonly unit: string;
   readonly bound: Bound;
@@ -44,7 +45,7 @@ interface Formatted extends Readonly<Record<(typeof MARKS)[number], readonly str
  * formatTally(porridge.portion("iodine"), { marks: false }); // => at least 46 µg
  * ```
  */
-export function formatTally(t: Formatted, how: TallyOptions = {}): string {
+export function formatTally(t: FormattableTally, how: TallyOptions = {}): string {
   if (typeof t !== "object" || t === null || !("bound" in t && "missing" in t && "derived" in t))
     throw fault(
       "figure-malformed",
@@ -66,7 +67,7 @@ const tallyOptions: () => Schema<TallyOptions> = /* @__PURE__ */ once(() =>
 );
 
 /** As {@link formatTally}, of what is trusted. */
-export function tallyText(t: Formatted, how: TallyOptions = {}): string {
+export function tallyText(t: FormattableTally, how: TallyOptions = {}): string {
   const { marks = true, language = britishEnglish, ...digits } = how;
   if (t.bound === "unknown") return say(language, "not known");
   const figure = figureOf(t, t.unit === "" ? { ...digits, language } : { ...digits, language, unit: t.unit });
@@ -76,7 +77,7 @@ export function tallyText(t: Formatted, how: TallyOptions = {}): string {
   return say(language, "{figure} ({marks})", { figure, marks: words });
 }
 
-function figureOf(t: Formatted, how: FigureOptions & { readonly language: Language }): string {
+function figureOf(t: FormattableTally, how: FigureOptions & { readonly language: Language }): string {
   if (t.bound === "at-least" || t.bound === "at-most") return showBound(t.value, t.bound, how);
   if (t.bound !== "between") return showFigure(t.value, how);
   const { least, most } = t;

@@ -49,7 +49,8 @@ export interface Changes {
 /** What of a line can be changed; null takes it away. */
 export type LineChanges = { readonly [F in LineField]?: LineInput[F] | null };
 
-type LineField =
+/** The fields of a line that `revise` changes. */
+export type LineField =
   | "scaling"
   | "part"
   | "least"
@@ -74,7 +75,7 @@ type LineField =
  *   starterFoods,
  * );
  * const other = revise(soup, { swap: { bean: "chickpeas-boiled" }, portions: 3 });
- * console.log(other.lines[0].name); // => Chickpeas, boiled without salt
+ * console.log(other.lines[0].name); // => Chickpeas, boiled
  * ```
  */
 export function revise(s: Sheet, asked: Changes): Sheet {

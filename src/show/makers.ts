@@ -72,7 +72,7 @@ import type { Asked, Tidy } from "./tidy.ts";
 import { uncertaintyTables, uncertaintyTidy } from "./uncertaintyTables.ts";
 
 /** A result of the library, of this copy of the package or of another: it says what it is. */
-export type Told =
+export type LibraryResult =
   | (Sheet | Tally | EnergyShares | EnergyCheck | Difference | CookingBalance | Explanation | Uncertainty)
   | (Met | Missed | Measured | RoundingOutOfReach | Substitutes | Sweep)
   | ServedPortion
@@ -89,7 +89,7 @@ interface Maker<T> {
 }
 
 /** A maker for each kind, by what results call themselves. */
-const MAKERS: { readonly [Is in Told["is"]]: Maker<Extract<Told, { readonly is: Is }>> } = {
+const MAKERS: { readonly [Is in LibraryResult["is"]]: Maker<Extract<LibraryResult, { readonly is: Is }>> } = {
   "steelyard/foods@1": { tables: foodsTables, rows: foodsTidy },
   "steelyard/sheet@1": { tables: sheetTables, rows: sheetTidy },
   "steelyard/tally@1": { tables: tallyTables, rows: tallyTidy },
@@ -121,12 +121,12 @@ const MAKERS: { readonly [Is in Told["is"]]: Maker<Extract<Told, { readonly is: 
 };
 
 /** Whether something is a result that there is a maker for. */
-export function isTold(x: unknown): x is Told {
+export function isTold(x: unknown): x is LibraryResult {
   if (typeof x !== "object" || x === null || !("is" in x)) return false;
   return typeof x.is === "string" && Object.hasOwn(MAKERS, x.is);
 }
 
 /** The maker of a result's kind. */
-export function makerOf(x: Told): Maker<Told> {
-  return MAKERS[x.is] as Maker<Told>;
+export function makerOf(x: LibraryResult): Maker<LibraryResult> {
+  return MAKERS[x.is] as Maker<LibraryResult>;
 }

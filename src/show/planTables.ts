@@ -6,6 +6,7 @@ import { lineAmount } from "../plan/lineAmount.ts";
 import { lossesNote } from "../plan/losses.ts";
 import { missedOf } from "../plan/missed.ts";
 import type { Plan, PlannedMeal } from "../plan/planned.ts";
+import { lineNameAmong } from "../sheet/names.ts";
 import { portionInterval } from "../sheet/portionInterval.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote, stated } from "../sheet/stated.ts";
@@ -14,7 +15,7 @@ import { intervalFigure, intervalNotes } from "./intervalFigure.ts";
 import { driftTables } from "./measuredTables.ts";
 import { isAsked, type Parts, type PlanPart } from "./parts.ts";
 import { peopleTables } from "./peopleTables.ts";
-import { potTables } from "./potTables.ts";
+import { firstTables, potTables } from "./potTables.ts";
 import { summaryTables } from "./summaryTables.ts";
 import { type Row, type Table, table } from "./table.ts";
 import { rangedNotes, silentNotes, tallyFigure } from "./tallyFigure.ts";
@@ -110,7 +111,9 @@ function dishTables(
   const nameOf = (person: string): string => plan.people.find(({ id }) => id === person)?.name ?? person;
   return [
     ...(has("amounts") ? [amountsTable({ plan, meal, dish, title, language })] : []),
-    ...(has("pots") ? potTables({ dish, title, nameOf, language }) : []),
+    ...(has("pots")
+      ? [...firstTables(dish.batch, title, language), ...potTables({ dish, title, nameOf, language })]
+      : []),
   ];
 }
 
@@ -173,6 +176,7 @@ function portionFigures(plan: Plan, meal: PlannedMeal, language: Language): Tabl
     each: plan.people.map((p) => plan.brings(p.id, meal.id, id)),
     all: plan.holds(meal.id, id),
   }));
+  const lineName = (key: string): string => lineNameAmong(meal.batch, key, language);
   const rows = tallies.map(({ id, each, all }) => [
     say(language, components[id].name),
     say(language, components[id].unit),
@@ -193,10 +197,14 @@ function portionFigures(plan: Plan, meal: PlannedMeal, language: Language): Tabl
       ...silentNotes(
         tallies.map(({ id, all }) => [components[id].name, all]),
         language,
+        undefined,
+        lineName,
       ),
       ...rangedNotes(
         tallies.map(({ id, all }) => [components[id].name, all]),
         language,
+        undefined,
+        lineName,
       ),
     ],
   });

@@ -4,7 +4,7 @@ import { fields, once, optional, type Schema } from "../document/schema.ts";
 import { exactText } from "../number/digits.ts";
 import { fraction } from "../number/exact.ts";
 import { type Ratio, toFloat } from "../number/ratio.ts";
-import type { Told } from "./makers.ts";
+import type { LibraryResult } from "./makers.ts";
 import { type DataRecord, tableRecords } from "./tableRecords.ts";
 import { type Recordable, type Showable, tablesFrom, tidyFrom } from "./tabular.ts";
 import { type Asked, askedShape, type Tidy, type TidyRow } from "./tidy.ts";
@@ -74,7 +74,7 @@ export interface TidyRecord extends DataRecord {
  * console.log(`${batch.row}: ${batch.amount} ${batch.unit}`); // => total: 13.15 g
  * ```
  */
-export function toRecords(x: Told | Recordable, how?: RecordsOptions): TidyRecord[];
+export function toRecords(x: LibraryResult | Recordable, how?: RecordsOptions): TidyRecord[];
 export function toRecords(x: Showable, how?: RecordsOptions): DataRecord[];
 export function toRecords(x: Showable | Recordable, how: RecordsOptions = {}): DataRecord[] {
   const asked = read(recordsHow(), how, "table-malformed");

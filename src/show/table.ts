@@ -6,9 +6,19 @@ import { collect, type Fault, type Path, quote, throwIfAny } from "../number/err
  * `at-least` and `at-most` are bounds; of `between` both ends are shown, and the value is a middle figure;
  * `unknown` has no value at all.
  */
-export type Tone = (typeof TONES)[number];
+export type Tone =
+  | "known"
+  | "presumed"
+  | "derived"
+  | "calculated"
+  | "borrowed"
+  | "trace"
+  | "at-least"
+  | "at-most"
+  | "between"
+  | "unknown";
 
-const TONES = [
+const TONES: readonly Tone[] = [
   "known",
   "presumed",
   "derived",
@@ -19,7 +29,7 @@ const TONES = [
   "at-most",
   "between",
   "unknown",
-] as const;
+];
 
 /** A number in a table: what a person reads, and the exact value that a program reads. */
 export interface TableFigure {

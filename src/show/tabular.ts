@@ -5,7 +5,7 @@ import { language, readLanguage } from "../document/readLanguage.ts";
 import { refuseHole } from "../document/safe.ts";
 import { fields, once, optional, type Schema, type Shape } from "../document/schema.ts";
 import { throwIfAny } from "../number/error.ts";
-import { isTold, makerOf, type Told } from "./makers.ts";
+import { isTold, type LibraryResult, makerOf } from "./makers.ts";
 import { type Parts, partsSchema } from "./parts.ts";
 import { type Column, checkTable, type Row, type Table, tableFaults } from "./table.ts";
 import type { Asked, Tidy } from "./tidy.ts";
@@ -22,7 +22,7 @@ export interface Tabular {
 }
 
 /** What the renderers take. */
-export type Showable = Told | Tabular | Table | readonly Table[];
+export type Showable = LibraryResult | Tabular | Table | readonly Table[];
 
 /** What every renderer of shown tables can be told. */
 export interface ShowOptions {

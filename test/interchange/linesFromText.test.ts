@@ -5,6 +5,7 @@ import { starterFoods } from "../../src/foods.ts";
 import { linesFromText } from "../../src/interchange/linesFromText.ts";
 import type { ReadAmount, ReadLine } from "../../src/interchange/readLine.ts";
 import { writeLine } from "../../src/interchange/writeLine.ts";
+import { recipe } from "../../src/recipe/recipe.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/errorOf.ts";
 import { ourLines } from "./ourLines.ts";
@@ -158,6 +159,26 @@ describe("a whole text", () => {
       "x, ".repeat(600),
     ].join("\n");
     expect(linesFromText(long, starterFoods)).toHaveLength(6);
+  });
+});
+
+describe("a size among the measures that SR28 prints", () => {
+  // USDA SR28 (2016), file WEIGHT, NDB 09040: bananas, raw.
+  const measures = [
+    { name: 'large (8" to 8-7/8" long)', grams: 136 },
+    { name: 'extra large (9" or longer)', grams: 152 },
+    { name: 'medium (7" to 7-7/8" long)', grams: 118 },
+  ];
+  const bananas = foodTable([{ id: "b", name: "Bananas, raw", source: "SR28", per100g: {}, measures }]);
+
+  it.each([
+    ["1 large banana", '1 large (8" to 8-7/8" long)'],
+    ["2 bananas", '2 medium (7" to 7-7/8" long)'],
+  ])("is found: %s", (text, amount) => {
+    const [line] = linesFromText(text, bananas);
+    expect(line?.line).toEqual({ food: "b", amount });
+    const written = recipe({ name: "One", portions: 1, lines: [{ food: "b", amount }] });
+    expect(sheet(written, bananas).lines[0]?.amount.range).toBeUndefined();
   });
 });
 

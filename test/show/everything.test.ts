@@ -6,7 +6,7 @@ import { exactText } from "../../src/number/digits.ts";
 import { exact, over } from "../../src/number/exact.ts";
 import { withColumn, withRow } from "../../src/sheet/columns.ts";
 import { explain } from "../../src/sheet/explain.ts";
-import type { Told } from "../../src/show/makers.ts";
+import type { LibraryResult } from "../../src/show/makers.ts";
 import type { TidyRecord } from "../../src/show/records.ts";
 import { tablesOf, tidyFrom } from "../../src/show/tabular.ts";
 import * as face from "../everything.ts";
@@ -77,7 +77,7 @@ const missed = [
   { of: "energy", least: 900 },
 ] as const;
 
-type Result = Told;
+type Result = LibraryResult;
 const results: readonly (readonly [string, Result])[] = [
   ["a sheet", bowl],
   ["an explanation", explain(bowl, "iron", "portion")],

@@ -2,10 +2,11 @@ import { britishEnglish, type Language, say } from "../../document/language.ts";
 import { read } from "../../document/read.ts";
 import { language as languageSchema } from "../../document/readLanguage.ts";
 import { fields, once, optional, type Schema } from "../../document/schema.ts";
-import { componentIds, components } from "../../food/components.ts";
+import { componentAt, componentIds, components } from "../../food/components.ts";
 import { exactText } from "../../number/digits.ts";
 import { fault, kindOf } from "../../number/error.ts";
 import { sum } from "../../number/exact.ts";
+import { compareText } from "../../number/text.ts";
 import type { Plan, PlannedDay } from "../../plan/plan.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { packPages } from "./package.ts";
@@ -129,7 +130,10 @@ function dayPage(
         : [];
     }),
   );
-  const known = componentIds.filter((id) => eats.some((all) => all.some(({ page, k }) => page.at(k, id))));
+  const own = dishes.flatMap(({ eaten }) => eaten.flatMap(({ sheet }) => sheet.plan.ownComponents));
+  const known = [...componentIds, ...[...new Set(own)].sort(compareText)].filter((id) =>
+    eats.some((all) => all.some(({ page, k }) => page.at(k, id))),
+  );
   const rows = known.map((id): PageCell[] => [
     { text: tell(components[id].name) },
     { text: tell(components[id].unit) },
@@ -184,8 +188,8 @@ function sourcesPage(name: string, recipes: readonly RecipePage[], language: Lan
     for (const { name: line, figures, source } of lines) {
       rows.push([{ text: page.name }, { text: line }, undefined, undefined, undefined, { text: source }]);
       figures.forEach(({ value, note }, k) => {
-        const id = componentIds[k];
-        if (id === undefined || value === undefined) return;
+        const id = componentAt(k);
+        if (value === undefined) return;
         const exact = typeof value === "string" ? value : exactText(value);
         if (note === "" && !exact.includes("/")) return;
         const { name: of, unit } = components[id];

@@ -33,7 +33,7 @@ export const aminoPatterns: { readonly [P in PatternId]: AminoPattern } = {
 
 /** Grams of protein and of each amino acid in what is eaten; what is absent is unknown. */
 export type ProteinAmounts = { readonly protein: Value } & {
-  readonly [C in (typeof aminoAcids)[AminoName][number]]?: Value;
+  readonly [C in ComponentId]?: Value;
 };
 
 export interface AminoScore {

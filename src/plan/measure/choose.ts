@@ -52,7 +52,7 @@ export interface ChooseTask extends Omit<OfferTask, "each"> {
 }
 
 /**
- * One measurable amount for every line, by what {@link roundToKitchen} asks; nothing where no choice
+ * One measurable amount for every line, by what `roundToKitchen` asks; nothing where no choice
  * keeps the firm demands. A `pot` keeps its ratios, whatever its size. `additions` are what can still
  * make up for all that was settled before them: they are tried further off, and the size is settled.
  */

@@ -138,7 +138,7 @@ export function quotientAt({ value, per }: Pick<Constraint, "value" | "per">, po
 }
 
 /** Which end a point is beyond, if it is beyond one. */
-export function sideMissed({ value, per, least, most }: Constraint, point: Point): Side | undefined {
+export function sideMissed({ value, per, least, most }: Constraint, point: Point): LimitEnd | undefined {
   const against = (bound: Exact): Exact => pointValue(less(value, bound, per), point);
   if (least && against(least).n < 0n) return "least";
   return most && against(most).n > 0n ? "most" : undefined;
@@ -194,4 +194,4 @@ export function isExact({ least, most }: Pick<Constraint, "least" | "most">): bo
 }
 
 /** The end of something that stands in the way. */
-export type Side = "least" | "most";
+export type LimitEnd = "least" | "most";

@@ -1,10 +1,10 @@
 import { type Exact, fraction, ZERO } from "../../number/exact.ts";
-import type { Constraint, Side } from "./constraints.ts";
+import type { Constraint, LimitEnd } from "./constraints.ts";
 import type { Model, Mover } from "./model.ts";
 
 /** One of those that cannot stand together: a demand or a line's bound, or the end of a range. */
 export type InTheWay =
-  | { readonly on: "constraint"; readonly constraint: Constraint; readonly side: Side }
+  | { readonly on: "constraint"; readonly constraint: Constraint; readonly side: LimitEnd }
   | RangeEnd;
 
 /** An end of a mover's range, or of the common factor's. */
@@ -14,10 +14,10 @@ export type RangeEnd =
       readonly mover: Mover;
       /** Its place among the movers. */
       readonly place: number;
-      readonly side: Side;
+      readonly side: LimitEnd;
       readonly bound: Exact;
     }
-  | { readonly on: "common"; readonly side: Side; readonly bound: Exact };
+  | { readonly on: "common"; readonly side: LimitEnd; readonly bound: Exact };
 
 /** Whether two are the same end of the same thing. */
 export function isSame(a: InTheWay, b: InTheWay): boolean {

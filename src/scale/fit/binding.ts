@@ -2,7 +2,7 @@ import { type Exact, fraction, greatest, minus, negate, ONE, plus, times, ZERO }
 import { compareRatios, magnitude } from "../../number/ratio.ts";
 import { ToldResult } from "../../number/told.ts";
 import type { Demand } from "../demand.ts";
-import type { Side } from "../engine/constraints.ts";
+import type { LimitEnd } from "../engine/constraints.ts";
 import { type Constraint, isExact, withEnds } from "../engine/constraints.ts";
 import { pointValue } from "../engine/linear.ts";
 import { pointAsWritten, proportionsAt } from "../engine/model.ts";
@@ -17,7 +17,7 @@ export class FitBinding extends ToldResult {
   /** The line whose `least` or `most` it is. */
   readonly line: string | undefined;
   /** Which end would have to give to gain anything; where it costs nothing, the end that is met. */
-  readonly end: Side;
+  readonly end: LimitEnd;
   /** The demand's own unit, grams for a line; empty for a share or ratio. */
   readonly unit: string;
   readonly #try: () => Tried;
@@ -27,7 +27,7 @@ export class FitBinding extends ToldResult {
   constructor(
     found: LeastDeparture,
     constraint: Constraint,
-    end: Side,
+    end: LimitEnd,
     price: Exact,
     pivots: number | undefined,
   ) {
@@ -92,7 +92,7 @@ export function bindingOf(found: LeastDeparture, pivots: number | undefined): Fi
 function tryEasing(
   found: LeastDeparture,
   constraint: Constraint,
-  side: Side,
+  side: LimitEnd,
   price: Exact,
   pivots: number | undefined,
 ): Tried {
@@ -123,7 +123,7 @@ const TENTH: Exact = /* @__PURE__ */ fraction(1n, 10n);
 const ROUND: readonly bigint[] = [5n, 2n, 1n];
 
 /** A round figure of about a tenth of the bound, and no more than there is. */
-function stepFor(found: LeastDeparture, constraint: Constraint, side: Side): Exact {
+function stepFor(found: LeastDeparture, constraint: Constraint, side: LimitEnd): Exact {
   const bound = (side === "least" ? constraint.least : constraint.most) ?? ZERO;
   const written = pointValue(constraint.value, pointAsWritten(found.problem.model));
   const tenth = times(bound.n === 0n ? written : bound, TENTH);
@@ -137,7 +137,7 @@ function stepFor(found: LeastDeparture, constraint: Constraint, side: Side): Exa
 function easedProblem(
   found: LeastDeparture,
   constraint: Constraint,
-  side: Side,
+  side: LimitEnd,
   step: Exact,
 ): LeastDeparture["problem"] {
   const { model, constraints } = found.problem;

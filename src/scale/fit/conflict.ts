@@ -1,6 +1,6 @@
 import { showPercent } from "../../measure/showFigure.ts";
 import { type Exact, equals, fraction, ONE, ZERO } from "../../number/exact.ts";
-import { isExact, type Side, withEnds } from "../engine/constraints.ts";
+import { isExact, type LimitEnd, withEnds } from "../engine/constraints.ts";
 import type { FactorRange } from "../engine/halfToDouble.ts";
 import { BASE, baseOfMover, type Mover } from "../engine/model.ts";
 import { type InTheWay, isSame, openEnd, type RangeEnd } from "../engine/open.ts";
@@ -106,7 +106,7 @@ function readHolding(layout: Layout, { on, index, end }: Holding): InTheWay[] {
 }
 
 /** Which end of `1 + rise − fall` a bound of the pair is; a rise or fall of nothing is no end. */
-function sideOf({ least, most }: FactorRange, isRise: boolean, end: "lower" | "upper"): Side | undefined {
+function sideOf({ least, most }: FactorRange, isRise: boolean, end: "lower" | "upper"): LimitEnd | undefined {
   if (end === "upper") return isRise ? "most" : "least";
   if (isRise) return least.n > least.d ? "least" : undefined;
   return most && most.n < most.d ? "most" : undefined;

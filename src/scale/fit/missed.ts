@@ -2,7 +2,7 @@ import type { Exact } from "../../number/exact.ts";
 import { Result } from "../../number/result.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import type { Demand } from "../demand.ts";
-import type { Side } from "../engine/constraints.ts";
+import type { LimitEnd } from "../engine/constraints.ts";
 import type { InTheWay } from "../engine/open.ts";
 import type { SolvedMissed } from "../engine/solveTask.ts";
 import { type Problem, type Task, taskProblem } from "../engine/task.ts";
@@ -97,7 +97,7 @@ export abstract class Missed extends Result {
   }
 
   /**
-   * What would open it, tried and found to: lines to make adjustable, bounds to ease and how far.
+   * Ways to make it possible, tried and found to: lines to make adjustable, bounds to ease and how far.
    * Where no single change would, pairs that do; where none does, all that has to give together.
    */
   get suggestions(): readonly FitSuggestion[] {
@@ -170,7 +170,7 @@ export interface FitConflict {
   /** The line, the part or the sheet. */
   readonly name: string | undefined;
   /** The end that stands in the way; of one figure asked, whether it is too much or too little. */
-  readonly end: Side;
+  readonly end: LimitEnd;
   readonly text: string;
 }
 

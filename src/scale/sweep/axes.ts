@@ -21,12 +21,14 @@ import { type VariedAxis, variedAxis, variedSchema, variedSchemas } from "./vari
  */
 export type Axis = LineAxis | TargetAxis | VariedAxis;
 
-interface LineAxis {
+/** Amounts that one line takes, one after another. */
+export interface LineAxis {
   readonly line: string;
   readonly amounts: readonly WrittenAmount[];
 }
 
-interface TargetAxis {
+/** Figures that one portion is brought to, or factors, or numbers of portions. */
+export interface TargetAxis {
   readonly target: Quantity | "factor" | "portions";
   readonly values: readonly Value[];
 }

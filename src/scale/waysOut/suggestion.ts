@@ -1,7 +1,7 @@
 import { showPercent } from "../../measure/showFigure.ts";
 import type { Exact } from "../../number/exact.ts";
 import type { Demand } from "../demand.ts";
-import type { Side } from "../engine/constraints.ts";
+import type { LimitEnd } from "../engine/constraints.ts";
 import type { InTheWay } from "../engine/open.ts";
 import { type LeastDeparture, totalDeparture } from "../engine/task.ts";
 import { moverText, proportionText } from "../fit/conflict.ts";
@@ -29,7 +29,7 @@ export interface FitSuggestion {
   readonly names: readonly string[];
   readonly demand: Demand | undefined;
   /** Which end gives way; nothing where a line is made adjustable within half to double its ratio. */
-  readonly end: Side | undefined;
+  readonly end: LimitEnd | undefined;
   /** The bound to ease to, exact: grams of a portion for a line, else as the demand or range has it. */
   readonly to: Exact | undefined;
   /** What the departures then total. */
@@ -122,6 +122,6 @@ function whatGives(
   return { change: "ease-demand", names: [], demand, text };
 }
 
-function farther(side: Side): string {
+function farther(side: LimitEnd): string {
   return side === "most" ? "up to" : "down to";
 }
