@@ -55,7 +55,7 @@ console.log(
         { key: "who", heading: "Who" },
         { key: "need", heading: "Energy", unit: "kcal", align: "end" },
         { key: "range", heading: "By all equations", unit: "kcal", align: "end" },
-        { key: "cautions", heading: "To heed" },
+        { key: "cautions", heading: "Cautions" },
       ],
       rows: Object.entries(crew).map(([who, person]) => {
         const { total, range, cautions, equation } = energyNeed(person);

@@ -9,6 +9,7 @@ export {
   type ComponentUnit,
   components,
   type ListedId,
+  ownComponent,
 } from "./food/components.ts";
 export type { ShareSpread } from "./food/composition.ts";
 export type { DetailId } from "./food/data/componentDetails.ts";

@@ -11,7 +11,7 @@ import {
   type Refuse,
   type Schema,
 } from "../document/schema.ts";
-import { componentIds } from "../food/components.ts";
+import { componentIds, isComponentId } from "../food/components.ts";
 import { type Fault, quote, throwIfAny } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
 import type { Quantity } from "../scale/demand.ts";
@@ -93,7 +93,7 @@ const howSchema: () => Schema<PortionsAtOptions> = /* @__PURE__ */ once(() =>
 const targetsSchema: () => Schema<Targets> = /* @__PURE__ */ once(() => {
   const names = [...componentIds, "mass", "factor"];
   const check = (name: string, refuse: Refuse): void => {
-    if (names.includes(name)) return;
+    if (names.includes(name) || isComponentId(name)) return;
     const hint = didYouMean(name, names, "use a component id, mass or factor");
     refuse(`${quote(name)} is nothing to scale to`, hint, [], "target-malformed");
   };

@@ -37,8 +37,18 @@ export interface PotShare {
   readonly measure: string;
 }
 
+/** A nested recipe that is made first, as much of it as the dish takes. */
+export interface CardBatch {
+  readonly name: string;
+  readonly rows: readonly AmountRow[];
+  readonly mass: string;
+  readonly method: readonly (readonly Piece[])[];
+}
+
 export interface CardDish {
   readonly name: string;
+  /** What is made before it, innermost first; empty where a cook makes it for all. */
+  readonly first: readonly CardBatch[];
   readonly groups: readonly AmountGroup[];
   /** This person's share of what is cooked for several, each time; empty where nothing is. */
   readonly pots: readonly PotShare[];

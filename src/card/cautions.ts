@@ -1,6 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { allergens } from "../food/allergens.ts";
 import type { FoodInput } from "../food/food.ts";
+import { kitchenNameOf } from "../food/kitchenName.ts";
 import { type CautionCode, practitionerNote } from "../person/caution.ts";
 import { sourceText } from "../person/check.ts";
 import type { Allergens, AllergenUnknown } from "../person/portion/allergens.ts";
@@ -92,7 +93,7 @@ export function foodCautions(
       const isHidden = isKnown && personal === "hide" && caution.for !== undefined;
       if (isHidden || !told.has(caution.text)) continue;
       const found = byText.get(caution.text) ?? { caution, names: new Set<string>() };
-      found.names.add(say(language, food.name));
+      found.names.add(say(language, kitchenNameOf(food)));
       byText.set(caution.text, found);
     }
   }

@@ -12,6 +12,7 @@ import { fault, quote } from "../number/error.ts";
 import type { Exact } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import { pieceOf, wholeIn } from "../plan/measure/pieces.ts";
+import { inSentence } from "../sheet/names.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { amountGroups } from "./amounts.ts";
 import type { AmountRow } from "./card.ts";
@@ -247,7 +248,7 @@ class CookDayOf {
       .map(({ key, weigh, measure }) =>
         this.#say("{amount} {name}", {
           amount: measure === "" ? weigh : measure,
-          name: names.get(key) ?? key,
+          name: inSentence(names.get(key) ?? key, this.#language),
         }),
       )
       .join("; ");

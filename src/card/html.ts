@@ -3,7 +3,7 @@ import { type Language, say } from "../document/language.ts";
 import { clean } from "../show/clean.ts";
 import { escapeHtml } from "../show/html.ts";
 import { AS_PURCHASED } from "./amounts.ts";
-import type { AmountGroup, AmountRow, Card, CardDish, CardMeal, DayRow, Sourced } from "./card.ts";
+import type { AmountGroup, AmountRow, Card, CardBatch, CardDish, CardMeal, DayRow, Sourced } from "./card.ts";
 import { beamSvg, energySvg, looks, patterns, shareSvg, swatch } from "./picture.ts";
 import { style } from "./style.ts";
 import { typeSize } from "./typeSize.ts";
@@ -119,7 +119,20 @@ class Page {
     ].join("\n");
   }
 
-  #dish({ name, groups, pots, mass, method, notes }: CardDish, id: string): string {
+  /** A nested recipe, made before the dish that takes it. */
+  #first({ name, rows, mass, method }: CardBatch, id: string): string {
+    const spoons = rows.some(({ measure }) => measure !== "");
+    const steps = method.map((step) => `<li>${step.map(pieceHtml).join("")}</li>`);
+    const rest = spoons ? "<td></td>" : "";
+    return [
+      `<h4 id="${id}">${this.#say("First make {mass} of", { mass })} ${apart(name)}</h4>`,
+      `<table aria-labelledby="${id}"><tbody class="short">${rows.map((row) => this.#amount(row, spoons)).join("\n")}</tbody>`,
+      `<tfoot><tr><th scope="row">${this.#say("When done")}</th><td class="weigh">${escapeHtml(mass)}</td>${rest}</tr></tfoot></table>`,
+      steps.length === 0 ? "" : `<ol>${steps.join("")}</ol>`,
+    ].join("\n");
+  }
+
+  #dish({ name, first, groups, pots, mass, method, notes }: CardDish, id: string): string {
     const spoons =
       pots.some(({ measure }) => measure !== "") ||
       groups.some(({ rows }) => rows.some(({ measure }) => measure !== ""));
@@ -133,6 +146,7 @@ class Page {
     const steps = method.map((step) => `<li>${step.map(pieceHtml).join("")}</li>`);
     return [
       `<h3 id="${id}">${apart(name)}</h3>`,
+      ...first.map((batch, i) => this.#first(batch, `${id}-first-${i + 1}`)),
       `<table aria-labelledby="${id}">`,
       `<thead><tr>${heads.join("")}</tr></thead>`,
       pots.length === 0
@@ -253,7 +267,7 @@ function noteHtml(note: string): string {
 
 /** A figure with its unit and mark on one line; words before it may stand above. */
 function figureHtml(text: string): string {
-  return escapeHtml(text).replace(/(?<=\d.*) /g, "&nbsp;");
+  return escapeHtml(text).replace(/(?<=\d.*)(?<!,) /g, "&nbsp;");
 }
 
 export function dated(date: string): string {

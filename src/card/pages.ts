@@ -44,7 +44,7 @@ const TYPE = 10.5;
  *   kitchen: "metric",
  * });
  * const page = cookCard(cookingSchedule(plan), { date: "2026-01-12" });
- * console.log(page.includes("Simmer 225 g Lentils in 675 g Water until soft.")); // => true
+ * console.log(page.includes("Simmer 225 g lentils in 675 g water until soft.")); // => true
  * ```
  */
 export function cookCard(schedule: CookingSchedule, how: CookCardOptions = {}): string {

@@ -50,7 +50,7 @@ export { cardPages, cookCard, type PagesOptions } from "./pages.ts";
  *   people: [{ id: "cox", name: "Cox", demands: { energy: "379 kcal" } }],
  * });
  * const page = personCard(plan, "cox", { date: "2026-01-12" });
- * console.log(page.includes("<li>Simmer <b>100 g <bdi>Oats</bdi></b> in plenty of water.</li>")); // => true
+ * console.log(page.includes("<li>Simmer <b>100 g <bdi>oats</bdi></b> in plenty of water.</li>")); // => true
  * ```
  */
 export function personCard(of: Plan | CookingSchedule, person: string, how: CardOptions = {}): string {

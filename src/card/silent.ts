@@ -1,7 +1,9 @@
 import { type Language, say } from "../document/language.ts";
 import type { ComponentId } from "../food/components.ts";
 import { components } from "../food/components.ts";
+import { kitchenNameOf } from "../food/kitchenName.ts";
 import type { EatenPortion } from "../person/portion/eaten.ts";
+import { inSentence, keyWords, shortName } from "../sheet/names.ts";
 
 /** Notes on what is not known, by the foods that say nothing, one for each set of them. */
 export function silentFoods(
@@ -9,15 +11,17 @@ export function silentFoods(
   ids: Iterable<ComponentId>,
   language: Language,
 ): readonly string[] {
-  const names = new Map(eaten.foods.map(({ key, food }) => [key, food.name]));
+  const names = new Map(eaten.foods.map(({ key, food }) => [key, shortName(kitchenNameOf(food))]));
   const byFoods = new Map<string, string[]>();
   for (const id of ids) {
     const { missing } = eaten.brings(id);
     if (missing.length === 0) continue;
-    const foods = [...new Set(missing.map((key) => say(language, names.get(key) ?? key)))].join("; ");
+    const foods = [
+      ...new Set(missing.map((key) => inSentence(say(language, names.get(key) ?? keyWords(key)), language))),
+    ].join(", ");
     byFoods.set(foods, [...(byFoods.get(foods) ?? []), say(language, components[id].name)]);
   }
   return [...byFoods].map(([foods, list]) =>
-    say(language, "{components} not known of: {foods}", { components: list.join(", "), foods }),
+    say(language, "no {components} data: {foods}", { components: list.join(", "), foods }),
   );
 }

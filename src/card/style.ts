@@ -14,6 +14,7 @@ h1,h2,h3,p,ul,ol,figure,table{margin:0}
 h1{font-size:2.6em;line-height:1.05;letter-spacing:-.01em}
 h2{font-size:1.35em;line-height:1.15;color:var(--brass);margin-top:.7em;break-after:avoid}
 h3{font-size:1.1em;line-height:1.2;margin-top:.6em;break-after:avoid}
+h4{font-size:1em;margin:.5em 0 0;break-after:avoid}
 .head{display:flex;flex-wrap:wrap;align-items:end;justify-content:space-between;gap:.2rem 1.2rem;border-bottom:.16rem solid var(--brass);padding-bottom:.4rem}
 .head>*{min-width:0}
 .issued,.about{color:var(--quiet)}

@@ -1,5 +1,5 @@
 import { AS_PURCHASED } from "./amounts.ts";
-import type { AmountRow, Card, CardDish, DayRow } from "./card.ts";
+import type { AmountRow, Card, CardBatch, CardDish, DayRow } from "./card.ts";
 
 /*
  * How large the type can be for the card to fit one sheet. Heights are in lines' own measure, the size
@@ -57,12 +57,21 @@ function headingHeight(text: string, size: number, width: number): number {
   return size * prose(text, width / size) + 0.8 * size;
 }
 
-function dishHeight({ name, groups, pots, method, notes }: CardDish, column: number): number {
-  const rows = groups.flatMap((group) => group.rows.map((row) => amountHeight(row, column)));
-  const steps = method.map((step) => {
+function batchHeight({ name, rows, method }: CardBatch, column: number): number {
+  const amounts = rows.map((row) => amountHeight(row, column));
+  return headingHeight(name, 1, column) + LINE + 3 + total([...amounts, ...stepHeights(method, column)]);
+}
+
+function stepHeights(method: CardDish["method"], column: number): readonly number[] {
+  return method.map((step) => {
     const text = step.map((piece) => ("text" in piece ? piece.text : `${piece.amount ?? ""} ${piece.name}`));
     return prose(text.join(""), column - 1.6) + 0.3;
   });
+}
+
+function dishHeight({ name, first, groups, pots, method, notes }: CardDish, column: number): number {
+  const rows = groups.flatMap((group) => group.rows.map((row) => amountHeight(row, column)));
+  const steps = [...first.map((batch) => batchHeight(batch, column)), ...stepHeights(method, column)];
   const small = notes.map((note) => prose(note, column));
   return (
     headingHeight(name, 1.1, column) +

@@ -70,7 +70,7 @@ export type { CookingRun, VesselFit, VesselUse } from "./vessel.ts";
  * const [sunday] = schedule.sessions;
  * const [run] = sunday.pots[0].runs;
  * console.log(`${sunday.day}: ${run.count} × ${run.sheet.mass.raw.toFixed(1)} g`); // => Sun: 2 × 1312.5 g
- * console.log(sunday.pots[0].steps().steps); // => [ 'Simmer 263 g Lentils in 1050 g Water until soft.' ]
+ * console.log(sunday.pots[0].steps().steps); // => [ 'Simmer 263 g lentils in 1050 g water until soft.' ]
  * console.log(schedule.notes.map(({ code }) => code)); // => [ 'several-runs', 'storage', 'several-runs' ]
  * ```
  */

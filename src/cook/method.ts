@@ -1,4 +1,5 @@
 import { type Language, say } from "../document/language.ts";
+import { inSentence, shortName } from "../sheet/names.ts";
 import type { SheetLine } from "../sheet/sheet.ts";
 import { inReaderUnits } from "./readerUnits.ts";
 
@@ -26,16 +27,20 @@ export function methodWith(
   language: Language,
 ): Method {
   const named = new Set<string>();
-  const piece = (key: string): Piece => {
+  const piece = (key: string, before: string): Piece => {
     const amount = named.has(key) ? undefined : amounts.get(key);
     named.add(key);
-    return { name: names.get(key) ?? key, amount };
+    const name = names.get(key) ?? key;
+    const isFirst = amount === undefined && /(^|[.!?])\s*$/.test(before);
+    return { name: isFirst ? name : inSentence(name, language), amount };
   };
   const steps = method.map((step) =>
     inReaderUnits(step, language)
       .split(/(\{[^{}]+\})/)
       .filter((stretch) => stretch !== "")
-      .map((stretch) => (/^\{[^{}]+\}$/.test(stretch) ? piece(stretch.slice(1, -1)) : { text: stretch })),
+      .map((stretch, i, all) =>
+        /^\{[^{}]+\}$/.test(stretch) ? piece(stretch.slice(1, -1), all[i - 1] ?? "") : { text: stretch },
+      ),
   );
   return { steps, unnamed: steps.length === 0 ? [] : [...amounts.keys()].filter((key) => !named.has(key)) };
 }
@@ -43,7 +48,7 @@ export function methodWith(
 /** The name as far as its first comma, where that tells the lines apart: `Oats, rolled` is `Oats`. */
 export function shortNames(lines: readonly SheetLine[], language: Language): ReadonlyMap<string, string> {
   const full = lines.map((line) => say(language, line.name));
-  const short = full.map((name) => name.split(",")[0]?.trim() || name);
+  const short = full.map(shortName);
   const count = new Map<string, number>();
   for (const name of short) count.set(name, (count.get(name) ?? 0) + 1);
   return new Map(

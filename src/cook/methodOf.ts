@@ -1,5 +1,6 @@
 import { type Language, say } from "../document/language.ts";
 import { purchasedGrams } from "../plan/lineAmount.ts";
+import { inSentence } from "../sheet/names.ts";
 import type { Sheet, SheetLine } from "../sheet/sheet.ts";
 import { type Method, methodWith, shortNames } from "./method.ts";
 import { type MeasuredLines, measured, settledAmount, weighed } from "./settledAmount.ts";
@@ -14,7 +15,7 @@ export function methodOf(s: Sheet, settled: MeasuredLines, language: Language): 
   );
   const names = shortNames(s.lines, language);
   const { steps, unnamed } = methodWith(s.origin.method ?? [], names, amounts, language);
-  return { steps, unnamed: unnamed.map((key) => names.get(key) ?? key) };
+  return { steps, unnamed: unnamed.map((key) => inSentence(names.get(key) ?? key, language)) };
 }
 
 /** A line that a kitchen measured, as it is. */

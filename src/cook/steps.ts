@@ -1,5 +1,6 @@
 import { type Language, say } from "../document/language.ts";
 import { compareRatios } from "../number/ratio.ts";
+import { inSentence } from "../sheet/names.ts";
 import type { Sheet, SheetLine } from "../sheet/sheet.ts";
 import { methodWith, type Piece, shortNames } from "./method.ts";
 import { asMeasured, inPlace } from "./methodOf.ts";
@@ -44,10 +45,12 @@ function stepsFor({ runs, measured }: Made, whole: Sheet, language: Language): C
     measured.includes(line.key) ? asMeasured(s, line, language) : inPlace(s, line, language);
   const amounts = new Map(lines.map((line) => [line.key, run ? amountOf(run, line) : ""]));
   const named = (key: string): string =>
-    asText({ name: names.get(key) ?? key, amount: amounts.get(key) }, language);
+    asText({ name: inSentence(names.get(key) ?? key, language), amount: amounts.get(key) }, language);
   const others = whole.lines.filter(({ key, grams }) => !amounts.has(key) && grams.n !== 0n);
   const namesOf = (added: SheetLine["added"]): readonly string[] =>
-    others.filter((line) => line.added === added).map(({ key }) => names.get(key) ?? key);
+    others
+      .filter((line) => line.added === added)
+      .map(({ key }) => inSentence(names.get(key) ?? key, language));
   const rest = { atServing: namesOf("serving"), apart: namesOf("cooking") };
   const { steps, unnamed } = methodWith(whole.origin.method ?? [], names, amounts, language);
   if (steps.length === 0) {

@@ -226,9 +226,10 @@ export function list<T>(
 /** An object of alike values by names, which `check` may refuse; `like` shows one, for a hint. */
 export function byName<T>(
   each: Schema<T>,
-  { check, names, like }: ByName = {},
+  { check, names, pattern, like }: ByName = {},
 ): Schema<{ readonly [name: string]: T }> {
-  const json = names === undefined ? {} : { propertyNames: { enum: names } };
+  const told = pattern === undefined ? { enum: names } : { anyOf: [{ enum: names }, { pattern }] };
+  const json = names === undefined ? {} : { propertyNames: told };
   const def = { type: "record", keyType: described({ type: "string" }), valueType: each, json };
   return parsedBy(described(def), (payload) => {
     const { value } = payload;
@@ -249,6 +250,8 @@ interface ByName {
   readonly check?: (name: string, refuse: Refuse) => void;
   /** All that there can be. */
   readonly names?: readonly string[];
+  /** What others look like. */
+  readonly pattern?: string;
   readonly like?: string;
 }
 

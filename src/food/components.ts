@@ -2,6 +2,7 @@ import { fault, quote } from "../number/error.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import { componentDetails, type DetailId } from "./data/componentDetails.ts";
+import { componentRows } from "./data/componentRows.ts";
 
 /** The unit that figures of a component are written and shown in. */
 export type ComponentUnit = "kcal" | "g" | "mg" | "µg";
@@ -53,106 +54,7 @@ export interface Component {
   readonly group: ComponentGroup;
 }
 
-// biome-ignore format: one component a line
-const listed: { readonly [C in ListedId]: Component } = {
-  energy: { id: "energy", tagname: "ENERC", name: "energy", unit: "kcal", group: "energy", tagUnit: "kJ" },
-
-  protein: { id: "protein", tagname: "PROCNT", name: "protein", unit: "g", group: "proximate" },
-  fat: { id: "fat", tagname: "FAT", name: "fat", unit: "g", group: "proximate" },
-  carbohydrateByDifference: { id: "carbohydrateByDifference", tagname: "CHOCDF", name: "carbohydrate by difference", unit: "g", group: "proximate" },
-  availableCarbohydrate: { id: "availableCarbohydrate", tagname: "CHOAVLDF", name: "available carbohydrate", unit: "g", group: "carbohydrate" },
-  fibre: { id: "fibre", tagname: "FIBTG", name: "fibre", unit: "g", group: "carbohydrate" },
-  solubleFibre: { id: "solubleFibre", tagname: "FIBSOL", name: "soluble fibre", unit: "g", group: "carbohydrate" },
-  sugars: { id: "sugars", tagname: "SUGAR", name: "sugars", unit: "g", group: "carbohydrate" },
-  addedSugars: { id: "addedSugars", tagname: "SUGAD", name: "added sugars", unit: "g", group: "carbohydrate" },
-  polyols: { id: "polyols", tagname: "POLYL", name: "polyols", unit: "g", group: "carbohydrate", tagUnit: "mg" },
-  organicAcids: { id: "organicAcids", tagname: "OA", name: "organic acids", unit: "g", group: "carbohydrate" },
-  starch: { id: "starch", tagname: "STARCH", name: "starch", unit: "g", group: "carbohydrate" },
-  water: { id: "water", tagname: "WATER", name: "water", unit: "g", group: "proximate" },
-  ash: { id: "ash", tagname: "ASH", name: "ash", unit: "g", group: "proximate" },
-  alcohol: { id: "alcohol", tagname: "ALC", name: "alcohol", unit: "g", group: "proximate" },
-  saturatedFat: { id: "saturatedFat", tagname: "FASAT", name: "saturated fat", unit: "g", group: "fattyAcid" },
-  monounsaturatedFat: { id: "monounsaturatedFat", tagname: "FAMS", name: "monounsaturated fat", unit: "g", group: "fattyAcid" },
-  polyunsaturatedFat: { id: "polyunsaturatedFat", tagname: "FAPU", name: "polyunsaturated fat", unit: "g", group: "fattyAcid" },
-  transFat: { id: "transFat", tagname: "FATRN", name: "trans fat", unit: "g", group: "fattyAcid" },
-  omega3: { id: "omega3", tagname: "FAPUN3", name: "omega-3 fatty acids", unit: "g", group: "fattyAcid" },
-  omega6: { id: "omega6", tagname: "FAPUN6", name: "omega-6 fatty acids", unit: "g", group: "fattyAcid" },
-  linoleicAcid: { id: "linoleicAcid", tagname: "F18D2CN6", name: "linoleic acid (18:2 n-6)", unit: "g", group: "fattyAcid" },
-  alphaLinolenicAcid: { id: "alphaLinolenicAcid", tagname: "F18D3CN3", name: "alpha-linolenic acid (18:3 n-3)", unit: "g", group: "fattyAcid" },
-  epa: { id: "epa", tagname: "F20D5N3", name: "EPA (20:5 n-3)", unit: "g", group: "fattyAcid" },
-  dpa: { id: "dpa", tagname: "F22D5N3", name: "DPA (22:5 n-3)", unit: "g", group: "fattyAcid" },
-  dha: { id: "dha", tagname: "F22D6N3", name: "DHA (22:6 n-3)", unit: "g", group: "fattyAcid" },
-  salt: { id: "salt", tagname: "NACL", name: "salt", unit: "g", group: "mineral", tagUnit: "mg" },
-
-  cholesterol: { id: "cholesterol", tagname: "CHOLE", name: "cholesterol", unit: "mg", group: "other" },
-  sodium: { id: "sodium", tagname: "NA", name: "sodium", unit: "mg", group: "mineral" },
-  potassium: { id: "potassium", tagname: "K", name: "potassium", unit: "mg", group: "mineral" },
-  calcium: { id: "calcium", tagname: "CA", name: "calcium", unit: "mg", group: "mineral" },
-  magnesium: { id: "magnesium", tagname: "MG", name: "magnesium", unit: "mg", group: "mineral" },
-  phosphorus: { id: "phosphorus", tagname: "P", name: "phosphorus", unit: "mg", group: "mineral" },
-  iron: { id: "iron", tagname: "FE", name: "iron", unit: "mg", group: "mineral" },
-  zinc: { id: "zinc", tagname: "ZN", name: "zinc", unit: "mg", group: "mineral" },
-  copper: { id: "copper", tagname: "CU", name: "copper", unit: "mg", group: "mineral" },
-  manganese: { id: "manganese", tagname: "MN", name: "manganese", unit: "mg", group: "mineral", tagUnit: "µg" },
-  chloride: { id: "chloride", tagname: "CLD", name: "chloride", unit: "mg", group: "mineral" },
-  fluoride: { id: "fluoride", tagname: "FD", name: "fluoride", unit: "mg", group: "mineral", tagUnit: "µg" },
-  vitaminC: { id: "vitaminC", tagname: "VITC", name: "vitamin C", unit: "mg", group: "vitamin" },
-  thiamin: { id: "thiamin", tagname: "THIA", name: "thiamin", unit: "mg", group: "vitamin" },
-  riboflavin: { id: "riboflavin", tagname: "RIBF", name: "riboflavin", unit: "mg", group: "vitamin" },
-  niacin: { id: "niacin", tagname: "NIA", name: "niacin, preformed", unit: "mg", group: "vitamin" },
-  niacinEquivalents: { id: "niacinEquivalents", tagname: "NIAEQ", name: "niacin equivalents", unit: "mg", group: "vitamin" },
-  pantothenicAcid: { id: "pantothenicAcid", tagname: "PANTAC", name: "pantothenic acid", unit: "mg", group: "vitamin" },
-  vitaminB6: { id: "vitaminB6", tagname: "VITB6A", name: "vitamin B6", unit: "mg", group: "vitamin" },
-  vitaminE: { id: "vitaminE", tagname: "TOCPHA", name: "vitamin E (alpha-tocopherol)", unit: "mg", group: "vitamin" },
-  choline: { id: "choline", tagname: "CHOLN", name: "choline", unit: "mg", group: "vitamin" },
-  betaine: { id: "betaine", tagname: "BETN", name: "betaine", unit: "mg", group: "other" },
-  caffeine: { id: "caffeine", tagname: "CAFFN", name: "caffeine", unit: "mg", group: "other" },
-  theobromine: { id: "theobromine", tagname: "THEBRN", name: "theobromine", unit: "mg", group: "other" },
-  coumarin: { id: "coumarin", tagname: "COUMARIN", name: "coumarin", unit: "mg", group: "other", tagList: "own" },
-  phytate: { id: "phytate", tagname: "PHYTAC", name: "phytate", unit: "mg", group: "other" },
-  oxalate: { id: "oxalate", tagname: "OXALAC", name: "oxalate", unit: "mg", group: "other" },
-  phytosterols: { id: "phytosterols", tagname: "PHYSTR", name: "phytosterols", unit: "mg", group: "other" },
-
-  selenium: { id: "selenium", tagname: "SE", name: "selenium", unit: "µg", group: "mineral" },
-  iodine: { id: "iodine", tagname: "ID", name: "iodine", unit: "µg", group: "mineral" },
-  chromium: { id: "chromium", tagname: "CR", name: "chromium", unit: "µg", group: "mineral" },
-  molybdenum: { id: "molybdenum", tagname: "MO", name: "molybdenum", unit: "µg", group: "mineral" },
-  vitaminARae: { id: "vitaminARae", tagname: "VITA_RAE", name: "vitamin A, retinol activity equivalents", unit: "µg", group: "vitamin", tagList: "SR28" },
-  vitaminARe: { id: "vitaminARe", tagname: "VITA", name: "vitamin A, retinol equivalents", unit: "µg", group: "vitamin" },
-  retinol: { id: "retinol", tagname: "RETOL", name: "retinol", unit: "µg", group: "vitamin" },
-  betaCarotene: { id: "betaCarotene", tagname: "CARTB", name: "beta-carotene", unit: "µg", group: "carotenoid" },
-  alphaCarotene: { id: "alphaCarotene", tagname: "CARTA", name: "alpha-carotene", unit: "µg", group: "carotenoid" },
-  betaCryptoxanthin: { id: "betaCryptoxanthin", tagname: "CRYPXB", name: "beta-cryptoxanthin", unit: "µg", group: "carotenoid" },
-  lycopene: { id: "lycopene", tagname: "LYCPN", name: "lycopene", unit: "µg", group: "carotenoid" },
-  luteinZeaxanthin: { id: "luteinZeaxanthin", tagname: "LUT+ZEA", name: "lutein and zeaxanthin", unit: "µg", group: "carotenoid", tagList: "SR28" },
-  vitaminD: { id: "vitaminD", tagname: "VITD", name: "vitamin D (D2 and D3)", unit: "µg", group: "vitamin" },
-  vitaminK: { id: "vitaminK", tagname: "VITK1", name: "vitamin K (phylloquinone)", unit: "µg", group: "vitamin" },
-  biotin: { id: "biotin", tagname: "BIOT", name: "biotin", unit: "µg", group: "vitamin" },
-  folate: { id: "folate", tagname: "FOL", name: "folate, total", unit: "µg", group: "vitamin" },
-  folateDfe: { id: "folateDfe", tagname: "FOLDFE", name: "folate, dietary folate equivalents", unit: "µg", group: "vitamin" },
-  foodFolate: { id: "foodFolate", tagname: "FOLFD", name: "folate, naturally in food", unit: "µg", group: "vitamin" },
-  folicAcid: { id: "folicAcid", tagname: "FOLAC", name: "folic acid", unit: "µg", group: "vitamin" },
-  vitaminB12: { id: "vitaminB12", tagname: "VITB12", name: "vitamin B12", unit: "µg", group: "vitamin" },
-
-  tryptophan: { id: "tryptophan", tagname: "TRP", name: "tryptophan", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  threonine: { id: "threonine", tagname: "THR", name: "threonine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  isoleucine: { id: "isoleucine", tagname: "ILE", name: "isoleucine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  leucine: { id: "leucine", tagname: "LEU", name: "leucine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  lysine: { id: "lysine", tagname: "LYS", name: "lysine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  methionine: { id: "methionine", tagname: "MET", name: "methionine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  cystine: { id: "cystine", tagname: "CYS", name: "cystine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  phenylalanine: { id: "phenylalanine", tagname: "PHE", name: "phenylalanine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  tyrosine: { id: "tyrosine", tagname: "TYR", name: "tyrosine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  valine: { id: "valine", tagname: "VAL", name: "valine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  arginine: { id: "arginine", tagname: "ARG", name: "arginine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  histidine: { id: "histidine", tagname: "HIS", name: "histidine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  alanine: { id: "alanine", tagname: "ALA", name: "alanine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  asparticAcid: { id: "asparticAcid", tagname: "ASP", name: "aspartic acid", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  glutamicAcid: { id: "glutamicAcid", tagname: "GLU", name: "glutamic acid", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  glycine: { id: "glycine", tagname: "GLY", name: "glycine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  proline: { id: "proline", tagname: "PRO", name: "proline", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-  serine: { id: "serine", tagname: "SER", name: "serine", unit: "g", group: "aminoAcid", tagUnit: "mg" },
-};
+const listed = /* @__PURE__ */ read(componentRows) as { readonly [C in ListedId]: Component };
 
 /**
  * Every component that the library knows, by id.
@@ -165,28 +67,107 @@ const listed: { readonly [C in ListedId]: Component } = {
  * isomer where shorter tags leave it open. Single sugars, fatty acids, vitamers and sterols come last:
  * tables list them where a recipe holds some, and records where they are asked for.
  */
-export const components: { readonly [C in ComponentId]: Component } = /* @__PURE__ */ freezeAll({
-  ...listed,
-  ...details(),
-});
+export const components: { readonly [C in ComponentId]: Component } = /* @__PURE__ */ registry();
 
-/** Components of which rows name no more than they have to. */
-function details(): { readonly [C in DetailId]: Component } {
-  const rows = componentDetails.trim().split("\n");
-  const made = rows.map((row): readonly [string, Component] => {
-    const [id = "", tagname = "", name = "", unit, group, tagUnit, tagList] = row.split("|");
-    const found = {
-      id,
-      tagname,
-      name,
-      unit,
-      group,
-      ...(tagUnit && { tagUnit }),
-      ...(tagList && { tagList }),
-    };
-    return [id, found as Component];
+/** The registry, in which a component of one's own is found as well, though it is not listed. */
+function registry(): { readonly [C in ComponentId]: Component } {
+  const known = freezeAll({ ...listed, ...read(componentDetails) });
+  const others = new Proxy(Object.prototype, {
+    get: (target, key) =>
+      (typeof key === "string" && ownDefinition(key)) || (Reflect.get(target, key) as unknown),
   });
-  return Object.fromEntries(made) as { readonly [C in DetailId]: Component };
+  return Object.freeze(Object.assign(Object.create(others), known));
+}
+
+/**
+ * The id of a component that the registry lacks: a name and a unit, `taurine (mg)`, and a group where it has
+ * one, `elaidic acid (g, fattyAcid)`: as a regular expression. Capitals alone are a tagname of the registry, or
+ * of nothing that is known.
+ */
+export const OWN_PATTERN =
+  "^(?![A-Z0-9_+.-]+ )([^\\s()](?:[^()]{0,78}[^\\s()])?) \\((kcal|g|mg|µg)(?:, (energy|proximate|carbohydrate|fattyAcid|mineral|vitamin|carotenoid|aminoAcid|other))?\\)$";
+
+const OWN: RegExp = /* @__PURE__ */ new RegExp(OWN_PATTERN);
+
+function ownDefinition(id: string): Component | undefined {
+  const [, name, unit, group = "other"] = OWN.exec(id) ?? [];
+  if (name === undefined || Object.hasOwn(components, name)) return undefined;
+  return Object.freeze({ id, tagname: name, tagList: "own", name, unit, group } as Component);
+}
+
+/**
+ * Names a component that the registry lacks: its id tells its name, the unit of its figures and, where told,
+ * its group, so that foods, recipes, sheets and all that is made of them know it without being told again.
+ * Food tables that are exchanged head its column so.
+ *
+ * Throws `component-unknown` for a name with brackets in it, one of capitals alone, or one that the registry has.
+ *
+ * @example
+ * ```ts
+ * const taurine = ownComponent("taurine", "mg");
+ * const foods = foodTable([{ id: "mussels", name: "Mussels, raw", source: "own analysis", per100g: { [taurine]: 655 } }]);
+ * const pot = sheet({ name: "Pot", portions: 2, lines: [{ food: "mussels", amount: "400 g" }] }, foods);
+ * console.log(taurine, `${pot.portion(taurine)}`); // => taurine (mg) 1310 mg
+ * ```
+ */
+export function ownComponent(name: string, unit: ComponentUnit, group?: ComponentGroup): ComponentId {
+  const id = `${name} (${unit}${group === undefined ? "" : `, ${group}`})`;
+  const has = componentIds.find((each) => each === name || components[each].tagname === name);
+  if (has === undefined && isComponentId(id)) return id;
+  const hint =
+    has === undefined
+      ? 'give a name in small letters, without brackets, and a unit: ownComponent("taurine", "mg")'
+      : `use ${has}`;
+  throw fault("component-unknown", `${quote(id)} cannot be a component of one's own`, hint);
+}
+
+/** Whether an id is that of a component which the registry lacks. */
+export function isOwnComponent(id: string): id is ComponentId {
+  return !Object.hasOwn(components, id) && ownDefinition(id) !== undefined;
+}
+
+/** Places of components of one's own behind those of the registry: where rows of figures keep them, and no more. */
+const ownPlaces: Map<string, number> = /* @__PURE__ */ new Map();
+const ownAt: ComponentId[] = [];
+let places: ReadonlyMap<string, number> | undefined;
+
+/** Where a component stands in rows of figures. Throws `component-unknown`. */
+export function componentPlace(id: ComponentId): number {
+  places ??= new Map(componentIds.map((each, i) => [each, i]));
+  return places.get(id) ?? ownPlaces.get(id) ?? ownPlace(component(id).id);
+}
+
+function ownPlace(id: ComponentId): number {
+  const place = componentIds.length + ownAt.length;
+  ownAt.push(id);
+  ownPlaces.set(id, place);
+  return place;
+}
+
+/** The component that stands at a place. */
+export function componentAt(place: number): ComponentId {
+  return componentIds[place] ?? (ownAt[place - componentIds.length] as ComponentId);
+}
+
+/** Components by id, from rows that name no more than they have to. */
+function read(rows: string): { readonly [id: string]: Component } {
+  const made = rows
+    .trim()
+    .split("\n")
+    .map((row) => {
+      const [id = "", tagname, name, unit, group, tagUnit, tagList] = row.split("|");
+      const found = {
+        id,
+        tagname,
+        name,
+        unit,
+        group,
+        ...(tagUnit && { tagUnit }),
+        ...(tagList && { tagList }),
+      };
+      return [id, found];
+    });
+  return Object.fromEntries(made);
 }
 
 /** Components that tables and records list without being asked: all but single sugars, fatty acids and the like. */
@@ -202,7 +183,7 @@ export function isListed(id: ComponentId): boolean {
 
 /** Whether a value from outside is the id of a component. */
 export function isComponentId(id: unknown): id is ComponentId {
-  return typeof id === "string" && Object.hasOwn(components, id);
+  return typeof id === "string" && (Object.hasOwn(components, id) || isOwnComponent(id));
 }
 
 /**

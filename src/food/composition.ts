@@ -1,7 +1,7 @@
 import { type Exact, equals, ONE } from "../number/exact.ts";
 import { gcd } from "../number/gcd.ts";
 import { lcm } from "../number/ratio.ts";
-import { type ComponentId, componentIds } from "./components.ts";
+import { type ComponentId, componentAt, componentIds, componentPlace, isOwnComponent } from "./components.ts";
 import type { Formula } from "./data/formulas.ts";
 import { apply, derive } from "./derive.ts";
 import { energyLeft } from "./energyLeft.ts";
@@ -55,7 +55,9 @@ export function readFigure(food: FoodInput, id: ComponentId, ...cookings: readon
 
 /** The whole composition of a food, before cooking or with what cooking leaves of it. */
 export function compose(food: FoodInput, ...cookings: readonly Shares[]): Composition {
-  const raw = composition(componentIds.map((id) => whole(food, id)));
+  const figures = componentIds.map((id) => whole(food, id));
+  for (const id of ownComponentsOf(food)) figures[componentPlace(id)] = whole(food, id);
+  const raw = composition(figures);
   return cookings.reduce((left, shares, k) => cook(food, left, shares, cookings.slice(0, k)), raw);
 }
 
@@ -66,9 +68,14 @@ export function cook(
   shares: Shares,
   earlier: readonly Shares[],
 ): Composition {
-  const before = (id: ComponentId): ReadFigure => figures[componentIds.indexOf(id)] ?? MISSING;
+  const before = (id: ComponentId): ReadFigure => figures[componentPlace(id)] ?? MISSING;
   const cooked = cooking(food, shares, earlier, before);
-  return composition(componentIds.map((id, i) => cooked(id, figures[i])));
+  return composition(figures.map((figure, i) => cooked(componentAt(i), figure)));
+}
+
+/** Components of a food that the registry lacks. */
+export function ownComponentsOf({ per100g }: FoodInput): readonly ComponentId[] {
+  return Object.keys(per100g).filter(isOwnComponent);
 }
 
 function composition(figures: readonly ReadFigure[]): Composition {

@@ -104,6 +104,11 @@ export interface FoodPrice {
 export interface FoodInput {
   readonly id: string;
   readonly name: string;
+  /**
+   * What a kitchen calls it where the name says more than a cook needs, in words of that name: `Milk, whole`. It is
+   * shown by it, but for tables of foods. Other words than the name's are passed over.
+   */
+  readonly kitchenName?: string;
   /** What else it is called: a cook's word, a trade's, another country's. It is found by them too. */
   readonly otherNames?: readonly string[];
   readonly state?: State;

@@ -4,8 +4,9 @@ import { andThen, fields, leaf, list, once, optional, type Refuse, type Schema }
 import { exactText } from "../number/digits.ts";
 import { exact, type Value } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
+import { compareText } from "../number/text.ts";
 import { componentId } from "./componentSchema.ts";
-import { type ComponentId, componentIds } from "./components.ts";
+import { type ComponentId, componentIds, isOwnComponent } from "./components.ts";
 import type { Figure, FoodInput } from "./food.ts";
 import { type RetentionTable, retentionTableSchema } from "./retentionTable.ts";
 
@@ -99,7 +100,9 @@ function packedAlike(foods: readonly FoodInput[]): Packed | undefined {
 }
 
 function packedAnew(foods: readonly FoodInput[]): Packed {
-  const components = componentIds.filter((id) => foods.some(({ per100g }) => per100g[id] !== undefined));
+  const own = [...new Set(foods.flatMap(({ per100g }) => Object.keys(per100g).filter(isOwnComponent)))];
+  const all = [...componentIds, ...own.sort(compareText)];
+  const components = all.filter((id) => foods.some(({ per100g }) => per100g[id] !== undefined));
   const marks = new Map<string, number>();
   const placeOf = (mark: object): number => {
     const written = JSON.stringify(mark);

@@ -65,6 +65,7 @@ export function aboutFood(): Shape<Omit<FoodInput, "per100g" | "source" | "energ
   return {
     id: text(200),
     name: text(),
+    kitchenName: optional(text()),
     otherNames: optional(list(text())),
     state: optional(word(states)),
     group: optional(text()),

@@ -1,4 +1,4 @@
-import { type ComponentId, componentIds, components } from "../food/components.ts";
+import { type ComponentId, componentIds, components, isOwnComponent } from "../food/components.ts";
 import type { FoodInput } from "../food/food.ts";
 import { figureUnit } from "./units.ts";
 
@@ -56,6 +56,8 @@ const OTHER_TAGS: { readonly [tag: string]: readonly [ComponentId, string?] } = 
 export function readHeading(heading: string): Heading {
   const written = heading.trim();
   if (written === DETAILS) return { kind: "details" };
+  if (isOwnComponent(written))
+    return { kind: "component", component: written, unit: components[written].unit };
   const field = aboutFields.find((each) => each === written);
   if (field) return { kind: "about", field };
   const [, name = "", unit = ""] = /^(.*?)\s*(?:[([,]\s*([^()[\],]+?)\s*[)\]]?)?$/s.exec(written) ?? [];
@@ -76,5 +78,5 @@ function tagged(name: string): readonly [ComponentId?, string?] {
 
 /** How a component's column is headed: its tagname and its unit. */
 export function headingFor(id: ComponentId): string {
-  return `${components[id].tagname} (${components[id].unit})`;
+  return isOwnComponent(id as string) ? id : `${components[id].tagname} (${components[id].unit})`;
 }

@@ -3,7 +3,7 @@ import { read, readInto } from "../document/read.ts";
 import { isRecord } from "../document/safe.ts";
 import { byName, choice, fields, leaf, list, once, optional, type Schema } from "../document/schema.ts";
 import { componentId } from "../food/componentSchema.ts";
-import { type ComponentId, componentIds } from "../food/components.ts";
+import type { ComponentId } from "../food/components.ts";
 import type { Figure, FoodInput } from "../food/food.ts";
 import type { PackedFood } from "../food/packed.ts";
 import { figuresSchema, foodSchema } from "../food/schema.ts";
@@ -174,7 +174,7 @@ class Reader {
     );
     const { marks } = this.#rows;
     return {
-      foods: trustedPacked({ foods, components: componentIds, marks }),
+      foods: trustedPacked({ foods, components: this.#rows.components, marks }),
       figures: this.#figures,
       leftOut: this.#left.list(),
     };

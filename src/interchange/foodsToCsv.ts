@@ -1,9 +1,11 @@
 import { isRecord } from "../document/safe.ts";
 import { componentIds } from "../food/components.ts";
+import { ownComponentsOf } from "../food/composition.ts";
 import type { Figure, FoodInput } from "../food/food.ts";
 import { checkFoodTable, type FoodTable } from "../food/table.ts";
 import { exactText } from "../number/digits.ts";
 import { exact, type Value } from "../number/exact.ts";
+import { compareText } from "../number/text.ts";
 import { guardedText } from "../show/csv.ts";
 import { aboutFields, DETAILS, ESTIMATE, headingFor, isJsonField } from "./csvHeading.ts";
 
@@ -28,7 +30,8 @@ export function foodsToCsv(foods: FoodTable): string {
   checkFoodTable(foods);
   const all = foods.ids.map((id) => foods.get(id));
   const about = aboutFields.filter((field) => all.some((food) => food[field] !== undefined));
-  const used = componentIds.filter((id) => all.some(({ per100g }) => per100g[id] !== undefined));
+  const own = [...new Set(all.flatMap(ownComponentsOf))].sort(compareText);
+  const used = [...componentIds, ...own].filter((id) => all.some(({ per100g }) => per100g[id] !== undefined));
   const detailed = all.map(detailsOf);
   const hasDetails = detailed.some((each) => each !== "");
   const head = [...about, ...used.map(headingFor), ...(hasDetails ? [DETAILS] : [])];
@@ -68,8 +71,9 @@ function isEstimate({ calculated, ...rest }: Omit<FullFigure, "value">): boolean
 }
 
 /** What a food's figures say beside their value, as JSON; no text where they say nothing. */
-function detailsOf({ per100g }: FoodInput): string {
-  const said = componentIds.flatMap((id) => {
+function detailsOf(food: FoodInput): string {
+  const { per100g } = food;
+  const said = [...componentIds, ...ownComponentsOf(food)].flatMap((id) => {
     const figure = per100g[id];
     if (!isRecord(figure)) return [];
     const { value: _, below: __, ...rest } = figure as { readonly [field: string]: unknown };

@@ -11,7 +11,7 @@ import { nothingOf } from "./text/written.ts";
 
 /** By what lines of text are read. */
 export interface LinesOptions {
-  /** Whose spoons and cups are meant. Without it a line in spoons or cups stays unclear. */
+  /** Which spoons and cups are meant. Without it a line in spoons or cups stays unclear. */
   readonly measures?: Measures;
 }
 

@@ -62,23 +62,39 @@ export class Rows {
       row = new Array<string>(componentIds.length).fill("-");
       this.#rows.set(food, row);
     }
-    const place = this.#places.get(id) ?? 0;
-    if (row[place] !== "-") return false;
+    const place = this.#placeOf(id);
+    if ((row[place] ?? "-") !== "-") return false;
     row[place] = cell;
     return true;
   }
 
   has(food: string, id: ComponentId): boolean {
-    return (this.#rows.get(food)?.[this.#places.get(id) ?? 0] ?? "-") !== "-";
+    return (this.#rows.get(food)?.[this.#placeOf(id)] ?? "-") !== "-";
+  }
+
+  /** What rows speak of, in order. */
+  get components(): readonly ComponentId[] {
+    return [...this.#places.keys()];
+  }
+
+  /** Components that the registry lacks stand behind its own. */
+  #placeOf(id: ComponentId): number {
+    let place = this.#places.get(id);
+    if (place === undefined) {
+      place = this.#places.size;
+      this.#places.set(id, place);
+    }
+    return place;
   }
 
   /** The value of a figure as it is kept. */
   value(food: string, id: ComponentId): string | undefined {
-    return this.has(food, id) ? this.#rows.get(food)?.[this.#places.get(id) ?? 0]?.split(":")[0] : undefined;
+    return this.has(food, id) ? this.#rows.get(food)?.[this.#placeOf(id)]?.split(":")[0] : undefined;
   }
 
   row(food: string): string {
-    return (this.#rows.get(food) ?? new Array<string>(componentIds.length).fill("-")).join(" ");
+    const row = this.#rows.get(food) ?? [];
+    return Array.from({ length: this.#places.size }, (_, i) => row[i] ?? "-").join(" ");
   }
 
   get marks(): readonly PackedMark[] {

@@ -5,7 +5,7 @@ import type { Exact } from "../number/exact.ts";
 import { checkSheet } from "../sheet/given.ts";
 import { recipeNow } from "../sheet/recipeNow.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { ingredientTexts } from "./ingredientTexts.ts";
+import { ingredientTexts, tableName } from "./ingredientTexts.ts";
 import { OUR_TYPE } from "./jsonLd/readNode.ts";
 
 /** A recipe in the words of schema.org, as plain data. */
@@ -91,7 +91,7 @@ export function toJsonLd(s: Sheet): JsonLd {
 
 /** A step with the names of lines in place of their keys. */
 function namedIn(step: string, s: Sheet): string {
-  const names = new Map(s.lines.map(({ key, name }) => [key, name]));
+  const names = new Map(s.lines.map(({ key }) => [key, tableName(s, key)]));
   return step.replace(/\{([^{}]*)\}/g, (all, key: string) => names.get(key) ?? all);
 }
 

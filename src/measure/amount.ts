@@ -25,7 +25,7 @@ export interface Amount {
   readonly kind: AmountKind;
   /** Grams, millilitres, millimetres or kilojoules in one unit; a food's own measure has none here. */
   readonly size?: Exact;
-  /** Whose spoon or cup it is, where that matters. */
+  /** Which set the spoon or cup is of, where that matters. */
   readonly measures?: Measures;
   /** The parts of an amount written in several (`1 lb 4 oz`); the figure is their sum in the largest unit. */
   readonly parts?: readonly Amount[];
@@ -64,7 +64,7 @@ export type AmountInput =
 
 /** By what a written amount is read. */
 export interface AmountOptions {
-  /** Whose spoons and cups are meant. Without it a spoon or cup has to name its set: `1 us cup`. */
+  /** Which spoons and cups are meant. Without it a spoon or cup has to name its set: `1 us cup`. */
   readonly measures?: Measures;
   /** Names of the food's own measures: `["medium", "can, drained"]`. A plain unit name stays that unit. */
   readonly own?: readonly string[];

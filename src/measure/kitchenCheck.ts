@@ -24,7 +24,7 @@ import { measures, type ReadySet } from "./measures.ts";
 /** What can be measured where the food is made. */
 export interface Kitchen {
   readonly name: string;
-  /** Whose spoons and cups lie in the drawer. */
+  /** Which spoons and cups lie in the drawer. */
   readonly measures: Measures;
   /** Each spoon and cup that there is, with the parts of one that can be measured beside whole ones. */
   readonly drawer: { readonly [U in HouseholdUnit]?: readonly Value[] };

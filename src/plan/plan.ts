@@ -325,16 +325,17 @@ function planOf(
       versions: (dish) => versionsIn(dish, eaten, pooled?.usual),
     });
   });
+  const besides = besidesByDay(read);
   return new Plan({
     people: read.people.map(({ id, name, meta }) => ({ id, name, ...withMeta(meta) })),
     ...withMeta(read.meta),
     days: read.days.map(({ meta, ...day }) => ({ ...day, ...withMeta(meta) })),
     meals,
     portions,
-    besides: besidesByDay(read),
+    besides,
     input,
     kitchen: read.kitchen,
-    about: new AboutPeople(read.people, read.meals, portions),
+    about: new AboutPeople({ people: read.people, meals: read.meals, days: read.days, portions, besides }),
   });
 }
 

@@ -267,17 +267,19 @@ export class Plan extends Result {
   }
 
   /**
-   * What to heed in a person's portion of a meal, or of all meals together: first where it meets what
-   * their `person` declares, then what its foods carry for everyone, as `cautionsFor` gives them.
-   * Throws `plan-malformed` where the plan has no such portion.
+   * What to heed in a person's portion of a meal, or on a day, by its id: first where it meets what
+   * their `person` declares, then what its foods carry for everyone, as `cautionsFor` gives them. A day is
+   * all its meals together and what is eaten besides; without either it is every day by itself, each thing
+   * told once with its days. Throws `plan-malformed` where the plan has no such meal, day or person.
    */
-  cautions(person: string, meal?: string): readonly PortionCaution[] {
+  cautions(person: string, at?: string): readonly PortionCaution[] {
     this.#known(person);
-    const meals = meal === undefined ? this.meals.map(({ id }) => id) : [meal];
-    return this.#about.cautions(
-      person,
-      meals.map((id) => this.#portion(person, id)),
-    );
+    const ids = this.days.map(({ id }) => id);
+    const several = ids.length > 1;
+    if (at === undefined) return this.#about.cautionsOfDays(person, ids);
+    // A plan of one meal, or of meals without days, has no day that anybody named.
+    if (several && ids.includes(at)) return this.#about.cautionsOfDays(person, [at]);
+    return this.#about.cautions(person, [this.#portion(person, at)]);
   }
 
   #known(person: string): void {

@@ -81,7 +81,7 @@ export interface RecipeInput {
   readonly name: string;
   /** How many portions the batch makes; above 0. */
   readonly portions: Value;
-  /** Whose spoons and cups it was written with. */
+  /** The spoons and cups it was written with; their sizes differ by country. */
   readonly measures?: Measures;
   readonly lines: readonly LineInput[];
   /** Mass of what was cooked, after cooking; lines added at serving are not in it. */

@@ -15,7 +15,7 @@ import {
   type Schema,
 } from "../document/schema.ts";
 import { byComponent } from "../food/componentSchema.ts";
-import { componentIds } from "../food/components.ts";
+import { componentIds, OWN_PATTERN } from "../food/components.ts";
 import { refuseNumberFirst, step } from "../food/schema.ts";
 import { isYieldCode, type YieldCode, type YieldInput } from "../food/yield.ts";
 import { checkFoodless } from "../measure/foodless.ts";
@@ -150,7 +150,7 @@ function retentionSchema(): Schema<Retention> {
   const json = {
     type: "object",
     properties: { code: { type: "string" } },
-    propertyNames: { enum: ["code", ...componentIds] },
+    propertyNames: { anyOf: [{ enum: ["code", ...componentIds] }, { pattern: OWN_PATTERN }] },
     additionalProperties: { type: ["number", "string"], minimum: 0, maximum: 1 },
   };
   const record = leaf<Readonly<Record<string, unknown>>, Retention>("an object", json, isRecord, (given) => {

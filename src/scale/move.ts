@@ -1,6 +1,8 @@
+import { britishEnglish } from "../document/language.ts";
 import { timesAmount } from "../measure/amount.ts";
 import { type Exact, equals, fraction, isZero, ONE, over, times, ZERO } from "../number/exact.ts";
 import { compareRatios } from "../number/ratio.ts";
+import { lineNameIn } from "../sheet/names.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { impliedYield, massesOf } from "../sheet/values.ts";
 
@@ -46,11 +48,21 @@ function boundNotes(s: Sheet): ScaleNote[] {
     const grams = over(s.values.grams[i] ?? ZERO, s.values.portions);
     if (least !== undefined && compareRatios(grams, least) < 0) {
       return [
-        { code: "below-least", line: line.key, text: `${line.key} is below the least for one portion` },
+        {
+          code: "below-least",
+          line: line.key,
+          text: `${lineNameIn(s, line.key, britishEnglish)} is below the least for one portion`,
+        },
       ];
     }
     if (most !== undefined && compareRatios(grams, most) > 0) {
-      return [{ code: "above-most", line: line.key, text: `${line.key} is above the most for one portion` }];
+      return [
+        {
+          code: "above-most",
+          line: line.key,
+          text: `${lineNameIn(s, line.key, britishEnglish)} is above the most for one portion`,
+        },
+      ];
     }
     return [];
   });
@@ -66,7 +78,7 @@ function innerDoses(before: Sheet, after: Sheet): ScaleNote[] {
       return {
         code: "inner-dose-moved",
         line: key,
-        text: `${key} is the same for every portion of its own recipe, and moved with it here`,
+        text: `${lineNameIn(after, key, britishEnglish)} is the same for every portion of ${nested.name}, and moved with it here`,
       };
     });
   });

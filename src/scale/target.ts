@@ -1,6 +1,6 @@
 import { figureWritten, word } from "../document/leaves.ts";
 import { asFar, attemptAt, byName, coded, once, type Refuse, type Schema } from "../document/schema.ts";
-import { type ComponentId, componentIds, isComponentId } from "../food/components.ts";
+import { type ComponentId, componentIds, isComponentId, OWN_PATTERN } from "../food/components.ts";
 import { figure } from "../measure/figure.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { fault, quote } from "../number/error.ts";
@@ -56,14 +56,14 @@ export const portionTarget: () => Schema<ReadTarget["aim"]> = /* @__PURE__ */ on
 function written(others: readonly string[]): Schema<{ readonly [name: string]: Value }> {
   const names = [...componentIds, ...others];
   const check = (name: string, refuse: Refuse): void => {
-    if (names.includes(name)) return;
+    if (names.includes(name) || isComponentId(name)) return;
     const otherwise = `use a component id, ${others.join(" or ")}`;
     const one = "a person has one portion: for a larger one, ask for more, or give a factor";
     const hint = name === "portions" ? one : didYouMean(name, names, otherwise);
     refuse(`${quote(name)} is nothing to scale to`, hint, [], "target-malformed");
   };
   const like = '{ energy: "650 kcal" }';
-  return coded("target-malformed", byName(figureWritten(), { check, names, like }));
+  return coded("target-malformed", byName(figureWritten(), { check, names, pattern: OWN_PATTERN, like }));
 }
 
 const OTHERS: readonly string[] = ["mass", "factor", "portions"];

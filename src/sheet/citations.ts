@@ -2,7 +2,7 @@ import { read } from "../document/read.ts";
 import { refuseHole } from "../document/safe.ts";
 import { fields, list, once, optional, type Schema } from "../document/schema.ts";
 import { componentId } from "../food/componentSchema.ts";
-import { type ComponentId, componentIds } from "../food/components.ts";
+import type { ComponentId } from "../food/components.ts";
 import { datasets } from "../food/data/datasets.ts";
 import type { ReadFigure } from "../food/figure.ts";
 import type { FoodInput } from "../food/food.ts";
@@ -86,9 +86,9 @@ export class Citations extends Result {
  * ```
  */
 export function citations(x: Cited, how: CitedOptions = {}): Citations {
-  const { components = componentIds } = read(citedHow(), how, "sheet-malformed", ["how"]);
+  const { components } = read(citedHow(), how, "sheet-malformed", ["how"]);
   const found = new Map<string, Found>();
-  for (const s of sheetsIn(x)) gather(s, components, found);
+  for (const s of sheetsIn(x)) gather(s, components ?? s.plan.components, found);
   const sources = [...found.values()].map(({ kind, source, figures, foods, records }): Citation => {
     const known = datasets.find((each) => source.startsWith(each.source));
     return {

@@ -1,4 +1,4 @@
-import { type ComponentId, componentIds } from "../food/components.ts";
+import type { ComponentId } from "../food/components.ts";
 import { type Exact, equals, isZero, minus, over, ZERO } from "../number/exact.ts";
 import { Result } from "../number/result.ts";
 import { changesBetween } from "./change.ts";
@@ -53,7 +53,8 @@ export class Difference extends Result {
     this.lines = lineChanges(before, after);
     this.mass = massChange(before.portionMass, after.portionMass);
     const changeIn = changesBetween(before, after);
-    this.components = componentIds.flatMap((component): ComponentChange[] => {
+    const all = [...new Set([...before.plan.components, ...after.plan.components])];
+    this.components = all.flatMap((component): ComponentChange[] => {
       const [was, is] = [before.portion(component), after.portion(component)];
       if (was.same(is)) return [];
       return [{ component, before: was, after: is, change: changeIn(component) }];

@@ -48,7 +48,7 @@ import { type Bound, constantTally, makeMarks, Tally } from "./tally.ts";
 /** One constituent's share of the energy. */
 export interface EnergyShare {
   readonly of: EnergyPart;
-  /** What it brings, kcal. */
+  /** Its energy, kcal. */
   readonly energy: Tally;
   /** Its exact share, 0 to 1; of what is known, where lines are silent. */
   readonly share: Exact;

@@ -154,7 +154,7 @@ export class Grid {
   }
 
   #columns(): string[] {
-    return [...componentIds, "grams", ...this.own.columns.keys()];
+    return [...this.#sheet.plan.components, "grams", ...this.own.columns.keys()];
   }
 
   /** Evaluates every cell of one's own, in the order of definitions. */
@@ -335,7 +335,7 @@ function usedBy(s: Sheet, { column, row }: CellRef): CellRef[] {
   if (typeof row !== "object" || !("line" in row)) return [];
   const total: CellRef = { column, row: "total" };
   if (column !== "grams") return [total];
-  return [total, ...componentIds.filter((id) => isReal(s, id)).map((id) => ({ column: id, row }))];
+  return [total, ...s.plan.components.filter((id) => isReal(s, id)).map((id) => ({ column: id, row }))];
 }
 
 function isReal(s: Sheet, id: ComponentId): boolean {

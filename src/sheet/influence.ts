@@ -23,7 +23,7 @@ export interface InfluenceOptions {
 export interface LineInfluence {
   readonly line: string;
   readonly name: string;
-  /** What it brings to one portion, or to 100 g. */
+  /** Its amount in one portion, or in 100 g. */
   readonly brings: Tally;
   /** Its share, 0 to 1, of what is known; undefined where nothing is known of it, or of any line. */
   readonly share: Exact | undefined;

@@ -3,7 +3,7 @@ import { read } from "../document/read.ts";
 import { language as languageSchema } from "../document/readLanguage.ts";
 import { fields, list, once, optional, type Schema } from "../document/schema.ts";
 import { componentId } from "../food/componentSchema.ts";
-import { componentIds, components as registry } from "../food/components.ts";
+import { components as registry } from "../food/components.ts";
 import { likelySystem } from "../food/energy.ts";
 import { isZero, ZERO } from "../number/exact.ts";
 import { version } from "../number/version.ts";
@@ -33,13 +33,11 @@ export interface MethodsOptions extends CitedOptions {
  * ```
  */
 export function methods(x: Cited, how: MethodsOptions = {}): string {
-  const { components = componentIds, language = britishEnglish } = read(
-    methodsHow(),
-    how,
-    "sheet-malformed",
-    ["how"],
-  );
+  const { components: asked, language = britishEnglish } = read(methodsHow(), how, "sheet-malformed", [
+    "how",
+  ]);
   const sheets = sheetsIn(x);
+  const components = asked ?? [...new Set(sheets.flatMap(({ plan }) => plan.components))];
   const { sources } = citations(sheets, { components });
   const tell = (phrase: string, gaps: { readonly [gap: string]: string | number } = {}): string =>
     say(

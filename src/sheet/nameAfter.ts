@@ -1,4 +1,7 @@
+import type { FoodInput } from "../food/food.ts";
+import { kitchenNameOf } from "../food/kitchenName.ts";
 import type { Sheet } from "./sheet.ts";
+import type { Source } from "./source.ts";
 
 /** What goes of a recipe, by line key: by which food, or by none. */
 interface Leaving {
@@ -19,15 +22,18 @@ interface Going {
  */
 export function nameAfter({ name, plan }: Sheet, { swap = {}, remove = [] }: Leaving): string {
   // A food that there is not is refused where the recipe is read.
-  const nameOf = (id: string): string => (plan.foods.has(id) ? plan.foods.get(id).name : "");
+  const foodOf = (id: string): Pick<FoodInput, "name" | "kitchenName"> =>
+    plan.foods.has(id) ? plan.foods.get(id) : { name: "" };
+  const nameOf = (id: string): string => kitchenNameOf(foodOf(id));
+  const fullOf = ({ name: own, food }: Source): string => food?.input.name ?? own;
   const going = plan.lines.flatMap(({ line: { key }, source }): Going[] => {
     if (remove.includes(key)) return [{ key, name: source.name, instead: undefined }];
     return Object.hasOwn(swap, key) ? [{ key, name: source.name, instead: nameOf(swap[key] ?? "") }] : [];
   });
   const stays = plan.lines
     .filter(({ line }) => !going.some(({ key }) => key === line.key))
-    .map(({ source }) => source.name);
-  const kept = new Set([...stays, ...going.map(({ instead }) => instead ?? "")].flatMap(wordsOf));
+    .map(({ source }) => fullOf(source));
+  const kept = new Set([...stays, ...going.map(({ key }) => foodOf(swap[key] ?? "").name)].flatMap(wordsOf));
   const spoken = new Set(wordsOf(name));
   return going
     .filter((each) => wordsOf(each.name).some((word) => spoken.has(word) && !kept.has(word)))

@@ -1,10 +1,12 @@
-import { type ComponentId, component, componentIds } from "../food/components.ts";
+import { type ComponentId, componentIds, componentPlace } from "../food/components.ts";
+import { ownComponentsOf } from "../food/composition.ts";
 import type { FoodTable } from "../food/table.ts";
 import { fault, quote } from "../number/error.ts";
 import type { Exact } from "../number/exact.ts";
 import { freezeAll } from "../number/freeze.ts";
 import { didYouMean } from "../number/near.ts";
 import { lcm } from "../number/ratio.ts";
+import { compareText } from "../number/text.ts";
 import type { Line, Recipe, RecipeInput } from "../recipe/document.ts";
 import type { AmountReader } from "../recipe/resolve.ts";
 import type { Sheet } from "./sheet.ts";
@@ -54,6 +56,7 @@ export class SheetPlan {
   /** Which of {@link sources} each line draws on. */
   readonly sourceOf: readonly number[];
   readonly #indices: ReadonlyMap<string, number>;
+  #own: readonly ComponentId[] | undefined;
   #order: readonly number[] | undefined;
   readonly #lineMarks: (readonly LineMark[] | undefined)[] = [];
   readonly #marks: (KeptMarks | undefined)[] = [];
@@ -84,6 +87,24 @@ export class SheetPlan {
   withLines(lines: readonly PlanLine[], recipe: Recipe = this.recipe): SheetPlan {
     const of = freezeAll({ ...recipe, lines: lines.map(({ line }) => line) });
     return new SheetPlan(of, this.foods, lines, this.recipes);
+  }
+
+  /** Components that its foods tell of: those of the registry, then others by their ids. */
+  get components(): readonly ComponentId[] {
+    this.#own ??= [
+      ...new Set(
+        this.lines.flatMap(({ source, nested }) => [
+          ...(source.food ? ownComponentsOf(source.food.input) : []),
+          ...(nested?.plan.ownComponents ?? []),
+        ]),
+      ),
+    ].sort(compareText);
+    return this.#own.length === 0 ? componentIds : [...componentIds, ...this.#own];
+  }
+
+  /** Those of them that the registry lacks. */
+  get ownComponents(): readonly ComponentId[] {
+    return this.components.slice(componentIds.length);
   }
 
   /** Where a line stands. Throws `line-unknown`. */
@@ -182,10 +203,5 @@ export function gatherMarks(all: readonly LineMark[]): KeptMarks {
   return makeMarks((kind) => keys.get(kind) ?? NONE);
 }
 
-let indices: ReadonlyMap<string, number> | undefined;
-
-/** Where a component stands in registry order. Throws `component-unknown`. */
-export function componentIndex(id: ComponentId): number {
-  indices ??= new Map(componentIds.map((each, i) => [each, i]));
-  return indices.get(id) ?? componentIndex(component(id).id as ComponentId);
-}
+/** Where a component stands in rows of figures. Throws `component-unknown`. */
+export const componentIndex: (id: ComponentId) => number = componentPlace;

@@ -75,7 +75,7 @@ export type LineField =
  *   starterFoods,
  * );
  * const other = revise(soup, { swap: { bean: "chickpeas-boiled" }, portions: 3 });
- * console.log(other.lines[0].name); // => Chickpeas, boiled without salt
+ * console.log(other.lines[0].name); // => Chickpeas, boiled
  * ```
  */
 export function revise(s: Sheet, asked: Changes): Sheet {

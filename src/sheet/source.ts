@@ -1,7 +1,8 @@
-import { type ComponentId, componentIds } from "../food/components.ts";
-import { type Composition, cook, overOneScale, type Shares } from "../food/composition.ts";
-import { figureMarks, isRanged, MISSING, type ReadFigure } from "../food/figure.ts";
+import { type ComponentId, componentAt, componentIds, componentPlace } from "../food/components.ts";
+import { type Composition, cook, overOneScale, readFigure, type Shares } from "../food/composition.ts";
+import { figureMarks, isRanged, type ReadFigure } from "../food/figure.ts";
 import type { State } from "../food/food.ts";
+import { kitchenNameOf } from "../food/kitchenName.ts";
 import type { Food } from "../food/table.ts";
 import { type Exact, equals, isZero, ONE, over, times, ZERO } from "../number/exact.ts";
 import { type Ends, isNothing, scaledBy } from "./ends.ts";
@@ -58,18 +59,21 @@ export function foodSource(food: Food, shares: Shares): Source {
 const UNCOOKED: WeakMap<Food, Source> = /* @__PURE__ */ new WeakMap();
 
 function cookedFood(food: Food, made: Composition, left: Shares, cookings: readonly Shares[]): Source {
-  const { id, name, state } = food.input;
+  const { id, state } = food.input;
+  const name = kitchenNameOf(food.input);
   const { values, scale, figures } = made;
   const marks: (readonly Mark[] | undefined)[] = [];
+  // Of a component that the registry lacks and the food does not tell.
+  const figure = (component: number): ReadFigure =>
+    figures[component] ?? readFigure(food.input, componentAt(component), ...cookings);
   return {
     ...{ id, name, state, food, values, scale, left, cookings, asEaten: undefined },
-    figure: (component) => figures[component],
-    ends: (component) => figureEnds(figures[component] ?? MISSING),
+    figure,
+    ends: (component) => figureEnds(figure(component)),
     marks: (component) => {
       const known = marks[component];
       if (known) return known;
-      const figure = figures[component];
-      const kinds = figure ? kindsOf(figure) : [];
+      const kinds = kindsOf(figure(component));
       const own = kinds.length === 0 ? NO_MARKS : kinds.map((kind) => ({ at: "", kind, share: ONE }));
       marks[component] = own;
       return own;
@@ -101,18 +105,20 @@ export function nestedSource(id: string, nested: Sheet, shares: Shares): Source 
 
 function sheetSource(id: string, asEaten: Sheet, left: Shares): Source {
   const kept = (component: ComponentId): Exact => (component === "water" && left.get(component)) || ONE;
-  const values = componentIds.map((each) => times(asEaten.per100g(each).value, kept(each)));
+  const per100g = (each: ComponentId): Exact => times(asEaten.per100g(each).value, kept(each));
+  const values = componentIds.map(per100g);
+  for (const each of asEaten.plan.ownComponents) values[componentPlace(each)] = per100g(each);
   return {
     ...{ id, name: asEaten.name, state: undefined, food: undefined, left, cookings: [], asEaten },
     ...overOneScale(values),
     figure: () => undefined,
     ends: (component) => {
-      const each = componentIds[component] as ComponentId;
+      const each = componentAt(component);
       return scaledBy(asEaten.per100g(each).ends, kept(each));
     },
     marks: (component) => {
       const marks = asEaten.marks(component);
-      const isLeft = !equals(kept(componentIds[component] as ComponentId), ONE);
+      const isLeft = !equals(kept(componentAt(component)), ONE);
       return isLeft ? [...marks, ...leftMarks(asEaten, component, marks)] : marks;
     },
     again: (shares) => sheetSource(id, cookedAgain(asEaten, shares), left),

@@ -5,17 +5,23 @@ import type { Measures } from "../measure/measures.ts";
 import { type FigureOptions, showBound, showFigure, showRange } from "../measure/showFigure.ts";
 import type { Tally } from "./tally.ts";
 
-/** A food's name with its state, said once: taking dry for cooked is the commonest threefold error. */
+/**
+ * A food's name with its state, said once: taking dry for cooked is the commonest threefold error. That it is as
+ * it was sold goes without saying.
+ */
 export function stated(name: string, state: string | undefined, language: Language = britishEnglish): string {
+  const words = name.toLowerCase().split(/[^\p{L}]+/u);
   const said =
     state === undefined ||
-    name
-      .toLowerCase()
-      .split(/[^\p{L}]+/u)
-      .includes(state);
+    state === "as sold" ||
+    words.includes(state) ||
+    (state === "cooked" && words.some((word) => COOKED.includes(word)));
   const own = say(language, name);
   return said ? own : `${own}, ${say(language, state)}`;
 }
+
+/** Words that say that a food is cooked. */
+const COOKED: readonly string[] = ["boiled", "roasted", "baked", "grilled", "steamed", "browned"];
 
 /** How amounts are written in a language. */
 export function amountHow(language: Language): FormatOptions {

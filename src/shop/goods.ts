@@ -1,5 +1,6 @@
 import type { Allergen } from "../food/allergens.ts";
 import type { FoodCaution, FoodInput, State } from "../food/food.ts";
+import { kitchenNameOf } from "../food/kitchenName.ts";
 import { exactText } from "../number/digits.ts";
 import { type Exact, exact, fraction, ONE, over, times } from "../number/exact.ts";
 import { volumeOfGram } from "./byVolume.ts";
@@ -42,7 +43,7 @@ export function goodsOf(food: FoodInput): Goods {
   });
   return {
     id: food.id,
-    name: food.name,
+    name: kitchenNameOf(food),
     state: food.state,
     aisle: food.aisle?.trim() ?? OTHER_AISLE,
     edibleShare,

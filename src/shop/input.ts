@@ -25,6 +25,6 @@ export type InCupboard =
 export interface ShoppingOptions {
   /** By the food's id. */
   readonly cupboard?: Readonly<Record<string, InCupboard>>;
-  /** Whose spoons and cups the cupboard is measured with. */
+  /** The spoons and cups the cupboard is measured with. */
   readonly measures?: Measures;
 }

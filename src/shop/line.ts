@@ -1,5 +1,6 @@
 import type { Allergen } from "../food/allergens.ts";
 import type { FoodCaution, State } from "../food/food.ts";
+import { kitchenNameOf } from "../food/kitchenName.ts";
 import { type Exact, fraction, least, minus, ONE, over, sum, times, ZERO } from "../number/exact.ts";
 import { pouredOut } from "./byVolume.ts";
 import type { Cost } from "./cost.ts";
@@ -53,6 +54,8 @@ export interface ShoppingLine {
   /** Nothing where the food does not say, which is not the same as none. */
   readonly allergens: readonly Allergen[] | undefined;
   readonly cautions: readonly FoodCaution[];
+  /** Whether it comes out of the tap: nobody buys it. */
+  readonly isFromTheTap: boolean;
   /** Days that it keeps as it is bought; undefined where the food does not say. */
   readonly keepsDays: Exact | undefined;
   /** Days on which it is used later than it keeps, where the list is of one shop day. */
@@ -132,6 +135,7 @@ export function pricedLine(
     edibleShare,
     allergens: goods.allergens,
     cautions: goods.cautions,
+    isFromTheTap: goods.isFromTheTap,
     keepsDays: goods.keepsDays,
     usedLate: [],
   };
@@ -182,7 +186,7 @@ export function cupboardItem({ food, had }: Stock, used: Exact): CupboardItem {
   const left = there && minus(there, used);
   return {
     food: food.id,
-    name: food.name,
+    name: kitchenNameOf(food),
     state: food.state,
     had: there,
     used,

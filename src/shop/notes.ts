@@ -2,6 +2,7 @@ import { type Language, say } from "../document/language.ts";
 import { type Allergen, allergens } from "../food/allergens.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { equals, ONE } from "../number/exact.ts";
+import { inSentence } from "../sheet/names.ts";
 import type { ShoppingLine } from "./line.ts";
 import type { ShoppingList } from "./list.ts";
 
@@ -28,7 +29,8 @@ function listing(phrase: string, names: readonly string[], language: Language): 
   return unique.length === 0 ? [] : [say(language, phrase, { list: unique.join("; ") })];
 }
 
-const nameOf = (line: ShoppingLine, language: Language): string => say(language, line.name);
+const nameOf = (line: ShoppingLine, language: Language): string =>
+  inSentence(say(language, line.name), language);
 
 function weighedNotes(lines: readonly ShoppingLine[], language: Language): readonly string[] {
   const rounded = lines.some(({ weighOut, leftOver }) => weighOut && leftOver.n > 0n);
@@ -37,7 +39,7 @@ function weighedNotes(lines: readonly ShoppingLine[], language: Language): reado
 
 /** What comes out of the tap is needed, but not bought. */
 function tapNotes(lines: readonly ShoppingLine[], language: Language): readonly string[] {
-  const tap = lines.filter(({ name, bought }) => /^water, tap\b/i.test(name) && bought.n === 0n);
+  const tap = lines.filter(({ isFromTheTap, bought }) => isFromTheTap && bought.n === 0n);
   return listing(
     "from the tap, not bought: {list}",
     tap.map((line) =>
@@ -63,7 +65,7 @@ function lateNotes(
     const phrase = one
       ? "{food}: keeps 1 day as bought, and is used on {late}: buy it later, or freeze it if its label allows"
       : "{food}: keeps {days} days as bought, and is used on {late}: buy it later, or freeze it if its label allows";
-    const gaps = { food: nameOf(line, language), late: usedLate.join(", ") };
+    const gaps = { food: say(language, line.name), late: usedLate.join(", ") };
     return [say(language, phrase, { ...gaps, days: showFigure(keepsDays, { language }) })];
   });
 }
@@ -133,6 +135,10 @@ function allergenNotes(lines: readonly ShoppingLine[], language: Language): read
   ];
 }
 
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
 /** Each caution once, with the foods that it speaks of and who says so. */
 function cautionNotes(lines: readonly ShoppingLine[], language: Language): readonly string[] {
   const byText = new Map<
@@ -148,7 +154,7 @@ function cautionNotes(lines: readonly ShoppingLine[], language: Language): reado
   }
   return [...byText.values()].map(({ text, source, foods }) =>
     say(language, "{foods}: {text} ({source})", {
-      foods: foods.join("; "),
+      foods: capital(foods.join("; ")),
       text: say(language, text),
       source,
     }),

@@ -27,7 +27,7 @@ export function allergenTables(all: Allergens, language: Language): readonly Tab
       ]),
       notes: [
         words(
-          "An empty place is no promise: foods are taken at what their data say, and a kitchen can carry traces over. Read the labels.",
+          "A blank is not a guarantee: foods are taken at what their data say, and a kitchen can carry traces over. Read the labels.",
         ),
       ],
     }),

@@ -78,6 +78,7 @@ const american: { readonly [british: string]: string } = {
   "prawns or shrimps": "shrimp",
   prawns: "shrimp",
   "rapeseed (canola)": "canola",
+  rapeseed: "canola",
   "soya beans": "soybeans",
   "milk, skimmed": "milk, skim",
   "pulses and tins": "beans and canned food",

@@ -21,7 +21,7 @@ export function cautionTables(
         { key: "lines", heading: words("Line") },
         { key: "for", heading: words("For") },
         { key: "text", heading: words("Caution") },
-        { key: "source", heading: words("Who says so") },
+        { key: "source", heading: words("Source") },
       ],
       rows: cautions.map(({ lines, because, text, source, check, amounts }) => [
         lines.length > 0 ? lines.join(", ") : words("the whole"),

@@ -28,7 +28,7 @@ const AUTHORITIES: { readonly [A in Authority]: string } = {
 
 const REFERENCE_WORDS: { readonly [V in ReferenceVerdict]: string } = {
   part: "part of a day's",
-  whole: "a day's or more",
+  whole: "at or above the reference",
   "not-proven": "not proven",
 };
 
@@ -36,7 +36,7 @@ const UPPER_WORDS: { readonly [V in UpperVerdict]: string } = {
   under: "under the level",
   past: "past the level",
   "may-be-past": "may be past the level",
-  "not-proven": "not proven under it",
+  "not-proven": "cannot be shown to be below it",
   "other-sources": "of other sources",
 };
 

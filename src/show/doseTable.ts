@@ -58,7 +58,7 @@ function doseTable(
   }
   const fewer = all.length - shown.length;
   return table({
-    title: words("{name}: lines that are the same for everyone, against upper levels of a day", {
+    title: words("{name}: fixed doses against daily upper levels", {
       name: words(name),
     }),
     columns: [
@@ -66,7 +66,7 @@ function doseTable(
       { key: "component", heading: words("Component") },
       { key: "amount", heading: words("Brings"), align: "end" },
       ...who.map(({ id, name: heading }) => ({ key: `for ${id}`, heading, align: "end" as const })),
-      ...(who.length > 1 ? [{ key: "riskiest", heading: words("Weighs most on") }] : []),
+      ...(who.length > 1 ? [{ key: "riskiest", heading: words("Closest to the limit") }] : []),
     ],
     rows,
     notes: [
@@ -79,11 +79,36 @@ function doseTable(
         shown.map(({ of, amount }) => [components[of].name, amount]),
         language,
       ),
+      ...dayNotes(all, names, language),
       ...askNotes(shown, language),
       words("A level is of a whole day: what else is eaten comes on top."),
       words(practitionerNote),
     ],
   });
+}
+
+/** Days that are above a level though their mean is not. */
+function dayNotes(
+  rows: readonly DoseRow[],
+  names: ReadonlyMap<string, string>,
+  language: Language,
+): readonly string[] {
+  return rows.flatMap(({ line, of, people }) =>
+    people
+      .filter(({ days, verdict }) => days.length > 0 && verdict !== "past")
+      .map(({ who, days }) =>
+        say(
+          language,
+          "{line}, {component}: {person} is above the level on single days, not on the mean: {days}",
+          {
+            line,
+            component: say(language, components[of].name),
+            person: names.get(who) ?? who,
+            days: days.join(", "),
+          },
+        ),
+      ),
+  );
 }
 
 /** What the dose brings; where its ends leave open how that stands to a level, both however close they are. */
@@ -123,7 +148,7 @@ function askNotes(rows: readonly DoseRow[], language: Language): string[] {
     ...(isBare
       ? [
           words(
-            "no level: none is held here for them, and no amount is proven safe; ask a clinician or dietitian",
+            "no upper level available, which does not mean any amount is safe; ask a clinician or dietitian",
           ),
         ]
       : []),

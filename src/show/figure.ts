@@ -48,7 +48,7 @@ const PATTERNS: { readonly [T in Exclude<Tone, "unknown" | "between" | "at-least
 
 const MEANINGS: readonly (readonly [Tone, string])[] = [
   ["derived", "d: all or part worked out: from other figures, or by what cooking leaves"],
-  ["presumed", "p: all or part presumed, not measured"],
+  ["presumed", "p: all or part assumed to be none"],
   ["calculated", "c: all or part calculated by its source, not measured"],
   ["borrowed", "b: all or part borrowed from a like food"],
   ["trace", "t: trace amounts not counted"],

@@ -53,7 +53,7 @@ function whyTable(missed: Missed): Table {
   const isTogether = missed.suggestions.some(({ also }) => also.length > 0);
   const heading = isTogether
     ? "No single change would open it; together, any one of these would"
-    : "What would open it: any one of these";
+    : "Ways to make it possible: any one of these";
   const rows = [
     ...group("What cannot stand together", missed.conflict),
     ...group("What each demand alone would give", missed.alone),
@@ -124,7 +124,7 @@ function factorsTable(common: Exact, factors: readonly FitFactor[]): Table {
     columns: [
       { key: "of", heading: "Of" },
       { key: "factor", heading: "Factor", align: "end" },
-      { key: "ratio", heading: "For the size of the dish" },
+      { key: "ratio", heading: "Against the dish's factor" },
     ],
     rows: [
       ["the dish", figureCell(common), ""],

@@ -43,13 +43,13 @@ function heedTables(about: AboutPeople, language: Language): readonly Table[] {
   if (rows.length === 0) return [];
   return [
     table({
-      title: words("To heed, person by person"),
+      title: words("Cautions, person by person"),
       columns: [
         { key: "meal", heading: words("Meal") },
         { key: "lines", heading: words("Line") },
         { key: "for", heading: words("For") },
         { key: "text", heading: words("Caution") },
-        { key: "source", heading: words("Who says so") },
+        { key: "source", heading: words("Source") },
       ],
       rows,
     }),

@@ -1,5 +1,6 @@
 import { type ComponentId, components } from "../food/components.ts";
 import { sum } from "../number/exact.ts";
+import { compareText } from "../number/text.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import type { PersonMean } from "../plan/mean.ts";
 import type { AboutPeople } from "../plan/people/about.ts";
@@ -27,7 +28,13 @@ const OWN: readonly string[] = [...lineColumns, "pot", "status", ...demandColumn
  * is what a plan is asked by, with the day's id before it where there is a menu of days.
  */
 export function planTidy(plan: Plan, asked: Asked): Tidy {
-  return { own: OWN, rows: planRows(plan, plan.about(), wanted(asked)) };
+  return { own: OWN, rows: planRows(plan, plan.about(), wanted(asked, [], ownComponentsIn(plan))) };
+}
+
+/** Components of its dishes' foods that the registry lacks. */
+function ownComponentsIn(plan: Plan): readonly ComponentId[] {
+  const sheets = plan.meals.flatMap(({ batch }) => [...batch.values()]);
+  return [...new Set(sheets.flatMap((s) => s.plan.ownComponents))].sort(compareText);
 }
 
 function* planRows(plan: Plan, about: AboutPeople, want: WantedRows): Generator<TidyRow> {

@@ -1,9 +1,11 @@
+import { drawnSheets } from "../cook/drawnSheets.ts";
 import { type Language, say } from "../document/language.ts";
 import type { Amount } from "../measure/amount.ts";
 import { showPercent } from "../measure/showFigure.ts";
 import type { PlannedDish } from "../plan/dish.ts";
 import { lineAmount } from "../plan/lineAmount.ts";
 import type { PartServing, Pot } from "../plan/share/parts.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote, shownAmount, stated } from "../sheet/stated.ts";
 import { figureCell } from "./figure.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
@@ -14,6 +16,27 @@ interface Titled {
   readonly title: string;
   readonly nameOf: (person: string) => string;
   readonly language: Language;
+}
+
+/** Nested recipes of a dish, as much of each as is drawn on for everyone, innermost first. */
+export function firstTables(batch: Sheet, title: string, language: Language): readonly Table[] {
+  return drawnSheets(batch).map((s) =>
+    table({
+      title: say(language, "{name}: {recipe}, made first", { name: title, recipe: s.name }),
+      columns: [
+        { key: "line", heading: say(language, "Line") },
+        { key: "all", heading: say(language, "For all"), align: "end" },
+      ],
+      rows: [
+        ...s.lines.map((line, at) => [stated(line.name, line.state, language), lineAmount(s, at, language)]),
+        {
+          kind: "total",
+          cells: [say(language, "when done"), figureCell(s.masses.cooked, { unit: "g", language })],
+        },
+      ],
+      notes: measuresNote(s.values.amounts, language),
+    }),
+  );
 }
 
 /** What is cooked once, and what each person gets of it; nothing where there is nothing to part. */

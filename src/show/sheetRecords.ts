@@ -23,7 +23,11 @@ export type Whose = Pick<TidyRow, "sheet" | "person" | "day" | "meal" | "dish" |
  */
 export function sheetTidy(s: Sheet, asked: Asked): Tidy {
   const { columns, constants } = s.grid?.own ?? {};
-  const want = wanted(asked, ["portions", ...(columns?.keys() ?? []), ...(constants?.keys() ?? [])]);
+  const want = wanted(
+    asked,
+    ["portions", ...(columns?.keys() ?? []), ...(constants?.keys() ?? [])],
+    s.plan.ownComponents,
+  );
   return { own: [...lineColumns, "failed"], rows: sheetRows(s, want) };
 }
 

@@ -1,14 +1,9 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
-import {
-  type ComponentGroup,
-  type ComponentId,
-  componentIds,
-  components,
-  isListed,
-} from "../food/components.ts";
+import { type ComponentGroup, type ComponentId, components, isListed } from "../food/components.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { type Exact, isZero, over } from "../number/exact.ts";
 import type { Grid } from "../sheet/grid.ts";
+import { lineNameIn } from "../sheet/names.ts";
 import { type CellValue, isFailure, type RowRef } from "../sheet/own.ts";
 import type { PlanLine } from "../sheet/plan.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -136,6 +131,7 @@ export function figuresTable(
       rows.push({ kind: "body", cells });
     }
   }
+  const lineName = (key: string): string => lineNameIn(s, key, language);
   return table({
     title: say(language, "{name}: figures as eaten", { name: s.name }),
     columns: [
@@ -154,11 +150,13 @@ export function figuresTable(
         known.map((id) => [components[id].name, s.total(id)]),
         language,
         most,
+        lineName,
       ),
       ...rangedNotes(
         known.map((id) => [components[id].name, s.total(id)]),
         language,
         most,
+        lineName,
       ),
       ...unknownNote(
         ids.filter((id) => !known.includes(id)),
@@ -170,7 +168,7 @@ export function figuresTable(
 
 /** Components that are listed without being asked for: of single sugars, fatty acids and the like those that it holds. */
 function listedOf(s: Sheet): readonly ComponentId[] {
-  return componentIds.filter((id) => isListed(id) || s.total(id).value.n > 0n);
+  return s.plan.components.filter((id) => isListed(id) || s.total(id).value.n > 0n);
 }
 
 /** Of a recipe with no mass there are no 100 g. */

@@ -276,7 +276,9 @@ function checks(plan: Plan, language: Language): readonly Row[] {
     ...levelRows(plan, language),
     ...cautions,
     ...sizeRows(plan, language),
-    ...questions.slice(0, TOLD_APART).map(({ text }) => row("To decide", say(language, text))),
+    ...[...new Set(questions.map(({ text }) => say(language, text)))]
+      .slice(0, TOLD_APART)
+      .map((text) => row("To decide", text)),
     ...notes.slice(0, TOLD_APART).map((text) => row("Kitchen", text)),
   ];
 }

@@ -1,5 +1,7 @@
+import { britishEnglish } from "../document/language.ts";
 import { components } from "../food/components.ts";
 import type { Sweep } from "../scale/sweep.ts";
+import { lineNameIn } from "../sheet/names.ts";
 import { type Cell, type Table, table } from "./table.ts";
 import { silentNotes, tallyFigure } from "./tallyFigure.ts";
 
@@ -12,6 +14,8 @@ export function sweepTables(s: Sweep): readonly Table[] {
   const silent = s.points.flatMap(({ sheet }) =>
     s.components.map((id) => (sheet ? ([components[id].name, sheet.portion(id)] as const) : undefined)),
   );
+  const [some] = s.points.flatMap(({ sheet }) => sheet ?? []);
+  const lineName = (key: string): string => (some ? lineNameIn(some, key, britishEnglish) : key);
   return [
     table({
       title: "One portion as eaten",
@@ -25,7 +29,16 @@ export function sweepTables(s: Sweep): readonly Table[] {
         })),
       ],
       rows,
-      notes: [...new Set(silentNotes([...new Map(silent.filter((each) => each !== undefined))]))],
+      notes: [
+        ...new Set(
+          silentNotes(
+            [...new Map(silent.filter((each) => each !== undefined))],
+            britishEnglish,
+            undefined,
+            lineName,
+          ),
+        ),
+      ],
     }),
   ];
 }

@@ -1,5 +1,6 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
 import type { FigureOptions } from "../measure/showFigure.ts";
+import { inSentence, keyWords } from "../sheet/names.ts";
 import type { Tally } from "../sheet/tally.ts";
 import { figureCell, markOf, rangeFigure } from "./figure.ts";
 import type { Column, TableFigure, Tone } from "./table.ts";
@@ -85,23 +86,30 @@ export function silentNotes(
   tallies: readonly (readonly [name: string, tally: Tally])[],
   language: Language = britishEnglish,
   most?: number,
+  lineName: (key: string) => string = keyWords,
 ): string[] {
   const byLines = new Map<string, string[]>();
   for (const [name, tally] of tallies) {
     if (tally.missing.length === 0) continue;
-    const lines = keysText(tally.missing, language, most);
+    const lines = linesText(tally.missing, lineName, language, most);
     byLines.set(lines, [...(byLines.get(lines) ?? []), say(language, name)]);
   }
   return [...byLines].map(([lines, names]) =>
-    say(language, "silent on {components}: {lines}", { components: names.join(", "), lines }),
+    say(language, "no {components} data: {lines}", { components: names.join(", "), lines }),
   );
 }
 
-/** Keys of lines, so many at most where that is said, and how many more there are. */
-function keysText(keys: readonly string[], language: Language, most = Number.POSITIVE_INFINITY): string {
-  const more = keys.length - Math.max(1, most);
-  if (!(more > 0)) return keys.join(", ");
-  const shown = keys.slice(0, keys.length - more).join(", ");
+/** Lines by name, each once, so many at most where that is said, and how many more there are. */
+function linesText(
+  keys: readonly string[],
+  lineName: (key: string) => string,
+  language: Language,
+  most = Number.POSITIVE_INFINITY,
+): string {
+  const names = [...new Set(keys.map((key) => inSentence(lineName(key), language)))];
+  const more = names.length - Math.max(1, most);
+  if (!(more > 0)) return names.join(", ");
+  const shown = names.slice(0, names.length - more).join(", ");
   return say(language, "{lines} and {count} more", { lines: shown, count: String(more) });
 }
 
@@ -110,11 +118,12 @@ export function rangedNotes(
   tallies: readonly (readonly [name: string, tally: Tally])[],
   language: Language = britishEnglish,
   most?: number,
+  lineName: (key: string) => string = keyWords,
 ): string[] {
   const byLines = new Map<string, string[]>();
   for (const [name, tally] of tallies) {
     if (tally.bound !== "between") continue;
-    const lines = keysText(tally.ranged, language, most);
+    const lines = linesText(tally.ranged, lineName, language, most);
     byLines.set(lines, [...(byLines.get(lines) ?? []), say(language, name)]);
   }
   return [...byLines].map(([lines, names]) =>

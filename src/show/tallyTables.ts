@@ -1,6 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { fraction } from "../number/exact.ts";
 import type { EnergyShares } from "../sheet/energy.ts";
+import { keyWords } from "../sheet/names.ts";
 import type { Tally } from "../sheet/tally.ts";
 import { figureCell, legend } from "./figure.ts";
 import { type Row, type Table, table } from "./table.ts";
@@ -13,14 +14,14 @@ import { tidyOf } from "./tidyOf.ts";
 export function tallyTables(tally: Tally, language: Language): readonly Table[] {
   const cell = tallyFigure(tally, { language, ...(tally.unit !== "" && { unit: tally.unit }) });
   const rows: Row[] = [{ kind: "body", cells: [cell] }];
-  const said = tally.missing.join(", ");
+  const said = [...new Set(tally.missing.map(keyWords))].join(", ");
   return [
     table({
       columns: [{ key: "figure", heading: say(language, "Figure"), align: "end" }],
       rows,
       notes: [
         ...legend(rows, language),
-        ...(said === "" ? [] : [say(language, "silent: {lines}", { lines: said })]),
+        ...(said === "" ? [] : [say(language, "no data: {lines}", { lines: said })]),
       ],
     }),
   ];

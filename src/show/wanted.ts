@@ -1,4 +1,10 @@
-import { type ComponentId, componentIds, isComponentId, listedIds } from "../food/components.ts";
+import {
+  type ComponentId,
+  componentIds,
+  isComponentId,
+  isOwnComponent,
+  listedIds,
+} from "../food/components.ts";
 import { fault, quote } from "../number/error.ts";
 import { didYouMean } from "../number/near.ts";
 import { type Asked, checkAsked } from "./tidy.ts";
@@ -13,12 +19,16 @@ export interface WantedRows {
 
 /**
  * Reads what records are asked for. Other names than those of components are `mass`, `amount` (as a recipe writes it) and those that the
- * result has of its own. Throws `table-malformed` for what asks for none, and `component-unknown` for the first name that nothing is called by.
+ * result has of its own; `lacked` are components of its foods that the registry lacks. Throws `table-malformed` for what asks for none, and `component-unknown` for the first name that nothing is called by.
  */
-export function wanted(asked: Asked, own: Iterable<string> = []): WantedRows {
+export function wanted(
+  asked: Asked,
+  own: Iterable<string> = [],
+  lacked: readonly ComponentId[] = [],
+): WantedRows {
   checkAsked(asked);
   const { components } = asked;
-  if (components === undefined) return { ids: listedIds, has: () => true };
+  if (components === undefined) return { ids: [...listedIds, ...lacked], has: () => true };
   const others = new Set([...own, "mass", "amount"]);
   components.forEach((name, i) => {
     if (isComponentId(name) || others.has(name)) return;
@@ -26,5 +36,6 @@ export function wanted(asked: Asked, own: Iterable<string> = []): WantedRows {
     throw fault("component-unknown", `no rows are of ${quote(name)}`, hint, ["components", i]);
   });
   const names = new Set(components);
-  return { ids: componentIds.filter((id) => names.has(id)), has: (name) => names.has(name) };
+  const ids = [...componentIds.filter((id) => names.has(id)), ...[...names].filter(isOwnComponent)];
+  return { ids, has: (name) => names.has(name) };
 }

@@ -5,7 +5,7 @@ import { cookingSchedule } from "../../src/cook/cookingSchedule.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
-import { americanEnglish } from "../../src/show.ts";
+import { americanEnglish, toText } from "../../src/show.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const recipes = {
@@ -77,7 +77,7 @@ describe("a cook's page", () => {
     expect(text.indexOf("Spice paste")).toBeLessThan(text.indexOf("Fry"));
     expect(named(page, "li").map(shown)).toEqual(
       expect.arrayContaining([
-        expect.stringMatching(/^Grind \d+ g Onions with \d+ g Olive oil\.$/),
+        expect.stringMatching(/^Grind \d+ g onions with \d+ g olive oil\.$/),
         expect.stringMatching(/^Dal: it is kept, the last of it for tue$/),
       ]),
     );
@@ -91,9 +91,9 @@ describe("a cook's page", () => {
       .slice(1)
       .map(shown);
     expect(rows.map((row) => row.replace(/\d+ g/g, "n g").replace(/the rest \(n g\)/, "n g"))).toEqual([
-      "Cox Supper n g n g Pumpkin seeds",
-      "Bow & Co Supper n g n g Pumpkin seeds",
-      "Cox tue: Supper n g n g Pumpkin seeds",
+      "Cox Supper n g n g pumpkin seeds",
+      "Bow & Co Supper n g n g pumpkin seeds",
+      "Cox tue: Supper n g n g pumpkin seeds",
     ]);
   });
 
@@ -177,5 +177,43 @@ describe("all pages in one document", () => {
     // On Tuesday Cox eats alone, and cooks a pot of their own.
     expect(mixed.match(/From the pot/g)).toHaveLength(2);
     expect(mixed.match(/Out of the pot/g)).toHaveLength(2);
+  });
+});
+
+describe("a card without a schedule", () => {
+  it("tells what is made first in the amounts that are taken of it", () => {
+    const paste = {
+      name: "Paste",
+      portions: 2,
+      lines: [
+        { key: "garlic", food: "garlic-raw", amount: "40 g" },
+        { key: "oil", food: "olive-oil", amount: "60 g" },
+      ],
+      method: ["Grind {garlic} with {oil}."],
+    };
+    const dish = sheet(
+      {
+        name: "Fried rice",
+        portions: 2,
+        lines: [
+          { key: "rice", food: "rice-white-long-boiled", amount: "300 g" },
+          { key: "paste", recipe: "paste", amount: "50 g" },
+        ],
+        method: ["Fry {paste}, add {rice}."],
+      },
+      starterFoods,
+      { recipes: { paste } },
+    );
+    const own = portionPlan({
+      meals: [{ id: "supper", dishes: dish }],
+      people: [{ id: "cox", demands: { factor: 4 } }],
+    });
+    // Four times half of 50 g of paste are 100 g: the paste as it is written.
+    const text = shown(parse(personCard(own, "cox")) as Node);
+    expect(text).toContain("First make 100 g of Paste");
+    expect(text).toMatch(/Grind 40 g garlic\s+with 60 g olive oil/);
+    expect(text.indexOf("Grind")).toBeLessThan(text.indexOf("Fry"));
+    expect(shown(parse(personCard(cookingSchedule(own), "cox")) as Node)).not.toContain("First make");
+    expect(toText(own, { parts: ["pots"] })).toMatch(/Paste, made first[\s\S]*Garlic, raw +40 g/);
   });
 });

@@ -153,8 +153,8 @@ describe("nested recipes", () => {
     // The paste keeps 3 days: what Thursday's pots take is made on Thursday, the third day after Monday, no more.
     expect(told).toEqual(["Mon Oat muffins", "Mon Garlic oil", "Mon Spice paste"]);
     const [, oil, spice] = schedule.batches;
-    expect(oil?.steps().steps.join()).toMatch(/^Warm \d+ g Garlic in \d+ g Olive oil/);
-    expect(spice?.steps().steps.join()).toMatch(/Onions and [\d.]+ g Ginger root with \d+ g Garlic oil/);
+    expect(oil?.steps().steps.join()).toMatch(/^Warm \d+ g garlic in \d+ g olive oil/);
+    expect(spice?.steps().steps.join()).toMatch(/onions and [\d.]+ g ginger root with \d+ g garlic oil/);
     expect(spice?.draws.map(({ dish, into, day }) => `${day} ${dish} ${into}`)).toEqual([
       "Mon dal pot",
       "Mon stew pot",
@@ -175,7 +175,7 @@ describe("nested recipes", () => {
       "bow serving",
     ]);
     expect(found?.left.toString()).toBe("0");
-    expect(found?.steps().steps).toEqual(["Stir 60 g Oats, 33 g Egg and 40 g Milk, and bake."]);
+    expect(found?.steps().steps).toEqual(["Stir 60 g oats, 33 g egg and 40 g milk, and bake."]);
     holds(schedule);
   });
 

@@ -199,7 +199,7 @@ describe("steps", () => {
           const steps = made?.steps();
           const runs = made?.runs[0]?.count ?? 0n;
           expect(steps?.steps).toHaveLength(method.length);
-          const shown: Readonly<Record<string, string>> = { barley: "Barley", stock: "Stock", salt: "Salt" };
+          const shown: Readonly<Record<string, string>> = { barley: "barley", stock: "stock", salt: "salt" };
           for (const [i, key] of ["barley", "stock", "salt"].entries()) {
             const grams = ([100, 500, 4][i] ?? 0) * servings;
             const each = grams / Number(runs);
@@ -210,8 +210,8 @@ describe("steps", () => {
             expect(steps?.unnamed.includes(amount)).toBe(!named);
           }
           // What is left for serving is named as the method has it, and has no amount.
-          expect((steps?.steps ?? []).join(" ")).not.toMatch(/g Herbs/);
-          expect(steps?.atServing).toEqual(["Herbs"]);
+          expect((steps?.steps ?? []).join(" ")).not.toMatch(/g herbs/);
+          expect(steps?.atServing).toEqual(["herbs"]);
         },
       ),
       { numRuns: runs(100) },
@@ -220,14 +220,14 @@ describe("steps", () => {
 
   it("are the order of loading where the recipe has none: dry and small before bulky (common practice, no source)", () => {
     const steps = pot(broth())?.steps();
-    expect(steps).toMatchObject({ by: "common-practice", unnamed: [], atServing: ["Herbs"] });
-    expect(steps?.steps).toEqual(["4 g Salt", "100 g Barley", "500 g Stock"]);
+    expect(steps).toMatchObject({ by: "common-practice", unnamed: [], atServing: ["herbs"] });
+    expect(steps?.steps).toEqual(["4 g salt", "100 g barley", "500 g stock"]);
     const lines = [...broth().lines, { key: "syrup", food: "herbs", amount: "20 g" }];
     expect(pot(broth({ lines }))?.steps().steps).toEqual([
-      "4 g Salt",
-      "100 g Barley",
-      "20 g Herbs",
-      "500 g Stock",
+      "4 g salt",
+      "100 g barley",
+      "20 g herbs",
+      "500 g stock",
     ]);
   });
 
@@ -242,8 +242,8 @@ describe("steps", () => {
     });
     const [session] = cookingSchedule(plan, { days: ["a", "b"], cook: ["a"] }).sessions;
     const steps = session?.pots[0]?.steps();
-    expect(steps).toMatchObject({ atServing: ["Herbs"], apart: ["Salt"], unnamed: [] });
-    expect(steps?.steps).toEqual(["Simmer 300 g Barley and Salt in 1500 g Stock."]);
+    expect(steps).toMatchObject({ atServing: ["herbs"], apart: ["salt"], unnamed: [] });
+    expect(steps?.steps).toEqual(["Simmer 300 g barley and salt in 1500 g stock."]);
     expect(session?.apart.map(({ person, sheet: s }) => `${person} ${s.mass.raw}`)).toEqual([
       "cox 4",
       "bow 4",

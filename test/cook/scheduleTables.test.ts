@@ -76,10 +76,10 @@ as cooked          4400 g          1467 g
 Sun: Lentil soup: method
 Step  What to do
 ────  ─────────────────────────────────────
-   1  Simmer 275 g Lentils in 1192 g Water.
-   2  Serve with Lemon juice.
+   1  Simmer 275 g lentils in 1192 g water.
+   2  Serve with lemon juice.
 amounts are those of one run
-Left for serving: Lemon juice
+Left for serving: lemon juice
 
 At serving, each time
 Dish         Person  Days                Portions  From the pot  By volume  Added

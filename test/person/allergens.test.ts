@@ -121,7 +121,7 @@ describe("allergens of a dish", () => {
     const text = toText(allergensOf(dish([food("cheese", ["milk"]), food("sauce")]), { list: "us" }));
     expect(text).toMatch(/milk +cheese +sauce/);
     expect(text).toMatch(/sesame +sauce/);
-    expect(text).toContain("no promise");
+    expect(text).toContain("not a guarantee");
   });
 });
 

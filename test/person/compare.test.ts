@@ -491,7 +491,7 @@ describe("a comparison shown", () => {
     expect(text).toMatch(/linoleic acid .* g, population goal u +\d/);
     expect(text.match(/u: unverified/g)).toHaveLength(2);
     expect(text).toMatch(/iodine +\? +140 µg, RNI +\? +not proven/);
-    expect(text).toMatch(/silent on .*iodine.*: lentils, kale, rice/);
+    expect(text).toMatch(/no .*iodine.* data: lentils, kale, rice/);
     expect(text).toContain("licensed practitioner");
     expect(text).toMatch(/only supplements or what is added count towards the level of [\s\S]*zinc/);
     expect(text).toMatch(/kale +warfarin +On warfarin/);

@@ -276,7 +276,7 @@ describe("what is shown", () => {
     const half = toText(proteinQuality(dish([wheat, food("silent", { protein: 5 })])));
     expect(half).toMatch(/lowest so far as is known: lysine/);
     expect(half).toMatch(/score +at least \d+ +at least \d+/);
-    expect(half).toMatch(/silent on [\s\S]*: silent/);
+    expect(half).toMatch(/no [\s\S]* data: silent/);
     expect(half).toContain("67% of the protein comes from lines that tell all");
   });
 

@@ -3,14 +3,16 @@ import { personCard } from "../../src/card/personCard.ts";
 import type { Figure, FoodInput } from "../../src/food/food.ts";
 import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
+import { exact, times } from "../../src/number/exact.ts";
 import { compare } from "../../src/person/compare/compare.ts";
 import { referenceIntakes } from "../../src/person/intakes/referenceIntakes.ts";
 import type { Person } from "../../src/person/person.ts";
 import { cautionsFor } from "../../src/person/portion/cautions.ts";
-import { doseCheck } from "../../src/person/portion/doses.ts";
-import type { PlanInput } from "../../src/plan/input.ts";
-import { portionPlan } from "../../src/plan/plan.ts";
+import { type DoseCheck, doseCheck } from "../../src/person/portion/doses.ts";
+import type { PersonInput, PlanInput } from "../../src/plan/input.ts";
+import { type Plan, portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import type { Sheet } from "../../src/sheet/sheet.ts";
 import { tablesOf } from "../../src/show/tabular.ts";
 import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
@@ -209,7 +211,7 @@ describe("a plan's people", () => {
     // What foods carry for everyone comes to a guest, too; what meets a person does not.
     expect(two.cautions("guest", "lunch").every(({ because }) => because.length === 0)).toBe(true);
     expect(two.cautions("guest", "lunch").length).toBeGreaterThan(0);
-    expect(toText(two, { parts: "all" })).toContain("To heed, person by person");
+    expect(toText(two, { parts: "all" })).toContain("Cautions, person by person");
   });
 
   it("have a day that their portions can be held against", () => {
@@ -223,5 +225,95 @@ describe("a plan's people", () => {
     expect(errorOf(() => two.cautions("stork")).hint).toContain("stroke");
     expect(errorOf(() => two.cautions("stroke", "luunch")).hint).toContain("lunch");
     expect(errorOf(() => two.intakes("nobody")).code).toBe("plan-malformed");
+  });
+});
+
+describe("doses and cautions over days", () => {
+  const cox: PersonInput["person"] = { sex: "female", age: 15, mass: "48 kg" };
+  const liver = (grams: number): Sheet =>
+    sheet(
+      {
+        name: "Broth",
+        portions: 1,
+        lines: [
+          { key: "water", food: "water-tap", amount: "250 g" },
+          { key: "liver", food: "beef-liver-braised", amount: `${grams} g`, scaling: "per-portion" },
+        ],
+      },
+      starterFoods,
+    );
+  const retinolIn = (doses: DoseCheck | undefined) => doses?.rows.find(({ of }) => of === "retinol");
+  const meals = (...grams: readonly number[]) =>
+    grams.map((each, i) => ({ id: `meal${i}`, dishes: { broth: liver(each) } }));
+
+  // SCF 2002: preformed vitamin A, 2,000 µg at 11 to 14, 2,600 µg at 15 to 17. SR28: 9,428 µg in 100 g of the liver.
+  it("judge a dose by its day: eaten twice, with a supplement beside it", () => {
+    const person = { id: "cox", person: cox };
+    const once = portionPlan({ meals: meals(12), people: [person], authority: "eu" });
+    expect(retinolIn(once.doses)?.people[0]?.verdict).toBe("under");
+    const twice = portionPlan({ meals: meals(12, 12), people: [person], authority: "eu" });
+    expect(retinolIn(twice.doses)?.amount.value.eq(times(exact("94.28"), exact(24)))).toBe(true);
+    expect(retinolIn(twice.doses)?.people[0]?.verdict).toBe("under");
+    const capsule = [{ name: "Capsule", brings: { retinol: "500 µg" } }];
+    const more = portionPlan({
+      meals: meals(12, 12),
+      people: [{ ...person, besides: capsule }],
+      authority: "eu",
+    });
+    expect(retinolIn(more.doses)?.people[0]?.verdict).toBe("past");
+    expect(retinolIn(more.doses)?.line).toBe("meal0/liver + meal1/liver");
+  });
+
+  it("judge the mean of several days, a single day above being a note", () => {
+    const days = [40, 0, 0].map((grams, i) => ({
+      id: `day${i}`,
+      meals: [
+        {
+          id: "supper",
+          dishes:
+            grams > 0
+              ? { broth: liver(grams) }
+              : {
+                  broth: sheet(
+                    { name: "Water", portions: 1, lines: [{ food: "water-tap", amount: "250 g" }] },
+                    starterFoods,
+                  ),
+                },
+        },
+      ],
+    }));
+    const plan = portionPlan({ days, people: [{ id: "cox", name: "Cox", person: cox }], authority: "eu" });
+    const [own] = retinolIn(plan.doses)?.people ?? [];
+    expect([own?.verdict, own?.days]).toEqual(["under", ["day0"]]);
+    expect(plan.doses?.past.some(({ of }) => of === "retinol")).toBe(false);
+    expect(toText(plan, { parts: "people" })).toContain(
+      "Cox is above the level on single days, not on the mean: day0",
+    );
+  });
+
+  it("heed each day by itself, never a week as one day, and what is drunk besides", () => {
+    // EFSA 2015: caffeine, 200 mg a day in pregnancy. A cup is about 95 mg.
+    const cup = sheet(
+      { name: "Coffee", portions: 1, lines: [{ food: "coffee-brewed", amount: "237 g" }] },
+      starterFoods,
+    );
+    const days = ["mon", "tue", "wed"].map((id) => ({ id, meals: [{ id: "tea", dishes: { cup } }] }));
+    const person: PersonInput = { id: "bow", person: { sex: "female", age: 31, mass: "66 kg", pregnant: 2 } };
+    const caffeine = (plan: Plan, at?: string) => {
+      const own = plan.cautions("bow", at).find(({ code }) => code === "caffeine-pregnancy");
+      return [own?.days, own?.amounts[0]?.amount.value.toFixed(0)];
+    };
+    // SR28: 40 mg of caffeine in 100 g of brewed coffee.
+    const plain = portionPlan({ days, people: [person], authority: "eu" });
+    expect(caffeine(plain)).toEqual([["mon", "tue", "wed"], "95"]);
+    expect(caffeine(plain, "mon/tea")).toEqual([undefined, "95"]);
+    const besides = [
+      { name: "Coffee at the club", days: ["tue"], sheet: cup },
+      { name: "Cola", days: ["tue"], brings: { caffeine: "40 mg" } },
+    ];
+    const more = portionPlan({ days, people: [{ ...person, besides }], authority: "eu" });
+    expect(caffeine(more, "tue")).toEqual([["tue"], "230"]);
+    expect(caffeine(more, "mon")).toEqual([["mon"], "95"]);
+    expect(caffeine(more)).toEqual([["mon", "tue", "wed"], "140"]);
   });
 });

@@ -358,7 +358,7 @@ describe("sweep", () => {
     expect(records[1]).toMatchObject({ component: "iodine", unit: "µg", bound: "at-least", silent: "o" });
     expect(records.map((r) => [r.at_m, r.at_energy])[2]).toEqual([100, 600]);
     expect(records.every((r) => r.status === "reached")).toBe(true);
-    expect(toText(grid)).toContain("silent on iodine: o");
+    expect(toText(grid)).toContain("no iodine data: oats");
   });
 
   it("keeps a point that cannot be reached, with the reason", () => {

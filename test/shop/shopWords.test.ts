@@ -45,7 +45,7 @@ describe("a shopping list in the shop's words", () => {
     expect([water.needed, water.fromCupboard, water.bought].map(String)).toEqual(["29800", "29800", "0"]);
     const [table] = tablesOf(found);
     expect(JSON.stringify(table?.rows)).not.toContain("Water");
-    expect(table?.notes).toContain("from the tap, not bought: Water, tap 29800 g");
+    expect(table?.notes).toContain("from the tap, not bought: water, tap 29800 g");
     // Whoever has only so much of it buys the rest, as of everything else.
     const some = shoppingList(sheet({ name: "Dish", portions: 1, lines }, starterFoods), {
       cupboard: { "water-tap": "20 kg" },

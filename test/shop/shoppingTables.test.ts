@@ -87,12 +87,12 @@ Bananas, raw             250                        400 g              6        
 ────────────────  ──────────  ───────────────────────────  ─────────────  ─────────────
 Total                                                                     at least 2.89
 weights to buy are rounded up to what a shop weighs out
-weight includes peel and trimmings: Bananas (64% is eaten)
-no refuse known, bought as eaten: Honey
-no price known of: Honey
+weight includes peel and trimmings: bananas (64% is eaten)
+no refuse known, bought as eaten: honey
+no price known of: honey
 costs are rounded so that they add up to the total: each down, then the largest remainders up
-Allergens: cereals containing gluten (Rolled oats)
-Allergens are not known of Honey; Salt: unknown is not free from
+Allergens: cereals containing gluten (rolled oats)
+Allergens are not known of honey; salt: unknown is not free from
 Honey: Not for infants. (made up)
 
 From the cupboard

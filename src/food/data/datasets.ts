@@ -14,12 +14,6 @@ export const datasets: readonly {
   readonly licence: string;
 }[] = [
   {
-    source: "USDA SR28 (2016), household weights",
-    title: "yields among the household weights of the USDA National Nutrient Database for Standard Reference",
-    release: "28 (September 2015, slightly revised May 2016)",
-    licence: "public domain (CC0 1.0)",
-  },
-  {
     source: "USDA SR28",
     title: "USDA National Nutrient Database for Standard Reference",
     release: "28 (September 2015, slightly revised May 2016)",

@@ -19,6 +19,7 @@ import {
   type StarterRow,
   type VolumeMeasure,
 } from "./row.ts";
+import { starterKitchenNames } from "./starterKitchenNames.ts";
 
 /** Turns a row into a food. Its figures are read when they are first asked for. */
 export function foodInput(shelf: Shelf, row: StarterRow): FoodInput {
@@ -28,6 +29,7 @@ export function foodInput(shelf: Shelf, row: StarterRow): FoodInput {
   return {
     id: row.id,
     name: row.name,
+    ...(starterKitchenNames[row.id] !== undefined && { kitchenName: starterKitchenNames[row.id] }),
     state: row.state,
     group: shelf.group,
     origin,

@@ -1,8 +1,15 @@
 import { type Language, say } from "../../document/language.ts";
-import { type ComponentId, componentIds, isListed } from "../../food/components.ts";
+import {
+  type ComponentId,
+  componentAt,
+  componentIds,
+  isListed,
+  isOwnComponent,
+} from "../../food/components.ts";
 import { exactText } from "../../number/digits.ts";
 import { type Exact, fraction } from "../../number/exact.ts";
-import type { PlanLine } from "../../sheet/plan.ts";
+import { compareText } from "../../number/text.ts";
+import { componentIndex, type PlanLine } from "../../sheet/plan.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { lineYield } from "../../sheet/values.ts";
 
@@ -33,7 +40,11 @@ export interface PageLine {
 export function pageLine(s: Sheet, i: number, language: Language): PageLine {
   const { line, source } = s.plan.lines[i] as PlanLine;
   const yieldFactor = lineYield(s.plan, i);
-  const figures = componentIds.map((_, k) => knownFigure(source, k, language));
+  const figures: KnownFigure[] = [];
+  for (const id of s.plan.components) {
+    const place = componentIndex(id);
+    figures[place] = knownFigure(source, place, language);
+  }
   const written = figures.map(({ value, inPart }) =>
     value === undefined ? "" : `${typeof value === "string" ? value : exactText(value)}${inPart ? "+" : ""}`,
   );
@@ -72,9 +83,13 @@ function knownFigure(source: PlanLine["source"], k: number, language: Language):
 
 /** Components of which some line knows something, in the order of the registry. */
 export function knownComponents(lines: readonly PageLine[]): readonly ComponentId[] {
-  return componentIds.filter((id, k) =>
+  const all = new Set(
+    lines.flatMap(({ figures }) => Object.keys(figures).map((k) => componentAt(Number(k)))),
+  );
+  const own = [...all].filter(isOwnComponent).sort(compareText);
+  return [...componentIds, ...own].filter((id) =>
     lines.some(({ figures }) => {
-      const value = figures[k]?.value;
+      const value = figures[componentIndex(id)]?.value;
       return isListed(id) || typeof value === "string"
         ? value !== undefined
         : value !== undefined && value.n > 0n;

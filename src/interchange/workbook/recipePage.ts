@@ -1,6 +1,7 @@
 import { type Language, say } from "../../document/language.ts";
-import { type ComponentId, componentIds, components } from "../../food/components.ts";
+import { type ComponentId, components } from "../../food/components.ts";
 import { type Exact, fraction, isZero, ONE, over, sum, ZERO } from "../../number/exact.ts";
+import { componentIndex } from "../../sheet/plan.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 import { shownAmount } from "../../sheet/stated.ts";
 import { knownComponents, type PageLine, pageLine } from "./lines.ts";
@@ -91,7 +92,7 @@ export function recipePage(
       { value: line.added === "cooking" ? ONE : ZERO },
       ...ownColumn(() => (line.added === "cooking" ? { value: line.yieldFactor, look: "input" } : undefined)),
       ...known.map((id): PageCell => {
-        const { value } = line.figures[componentIds.indexOf(id)] ?? {};
+        const { value } = line.figures[componentIndex(id)] ?? {};
         return value === undefined ? undefined : typeof value === "string" ? { text: value } : { value };
       }),
     ]),
@@ -179,7 +180,7 @@ export function recipePage(
     const column = columnOf(id);
     const told = `COUNTIFS(${gramsOf(k)},">0",${figuresOf(column)},">=0")<COUNTIF(${gramsOf(k)},">0")`;
     const inPart = lines.flatMap(({ figures: of }, i) =>
-      of[componentIds.indexOf(id)]?.inPart ? [`${cellName(first + i, GRAMS + k, true)}>0`] : [],
+      of[componentIndex(id)]?.inPart ? [`${cellName(first + i, GRAMS + k, true)}>0`] : [],
     );
     const dried = id === "water" ? [`0-(${changeOf(k)})>${heldWater(k)}*1.000000000001`] : [];
     const all = [told, ...inPart, ...dried];

@@ -13,7 +13,7 @@ export type RangeVerdict = "under" | "within" | "over" | "not-proven";
 /** A share of the portion's energy, and a published range where there is one. */
 export interface EnergyBalance {
   readonly of: RangeOf;
-  /** What it brings of the energy, kcal. */
+  /** Its energy, kcal. */
   readonly energy: Tally;
   /** 0 to 1; nothing where nothing is known. */
   readonly share: Exact | undefined;

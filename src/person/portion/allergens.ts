@@ -3,6 +3,7 @@ import { read } from "../../document/read.ts";
 import { byName, fields, once, optional, type Refuse, type Schema } from "../../document/schema.ts";
 import { type Allergen, allergens } from "../../food/allergens.ts";
 import type { FoodInput } from "../../food/food.ts";
+import { kitchenNameOf } from "../../food/kitchenName.ts";
 import { quote, throwIfAny, together } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
 import { Result } from "../../number/result.ts";
@@ -193,7 +194,7 @@ export function unknownOf(
   { key, food }: Pick<EatenFood, "key" | "food">,
   ids: readonly Allergen[],
 ): AllergenUnknown[] {
-  const at = { line: key, food: food.name };
+  const at = { line: key, food: kitchenNameOf(food) };
   const said = food.allergens;
   if (said === undefined) return ids.length > 0 ? [{ ...at, of: ids, why: "says nothing of allergens" }] : [];
   const which = ids.includes("wheat") && said.includes("gluten") && !said.includes("wheat");

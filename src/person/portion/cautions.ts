@@ -25,6 +25,8 @@ export interface PortionCaution {
   readonly because: readonly Trait[];
   /** What its lines bring of the components that it speaks of; all of the portion, where it is about the whole. */
   readonly amounts: readonly { readonly of: ComponentId; readonly amount: Tally }[];
+  /** Of a plan of several days: those that it speaks of, by id; `amounts` are then their mean. */
+  readonly days?: readonly string[];
 }
 
 /**

@@ -16,7 +16,7 @@ import {
 import type { UpperFigure } from "../intakes/resolve.ts";
 import type { Authority } from "../intakes/table.ts";
 import { personFacts } from "../readPerson.ts";
-import { type Dose, type Eaten, type EatenPortion, readEaten } from "./eaten.ts";
+import { type Dose, type Eaten, readEaten } from "./eaten.ts";
 import { type LevelVerdict, verdictOn } from "./verdict.ts";
 
 /** One person's level of what a dose brings. */
@@ -43,6 +43,11 @@ export interface DoseFor {
   readonly verdict: LevelVerdict;
   /** What the dose brings for each kilogram of this person, by the amount's value. */
   readonly perKg: Exact | undefined;
+  /**
+   * Of a plan of several days, whose mean the level judges: ids of those whose doses are above it by
+   * themselves, what is eaten besides counted in. Empty otherwise.
+   */
+  readonly days: readonly string[];
 }
 
 /** What a line that is the same for everyone brings of a component that has an upper level. */
@@ -149,7 +154,7 @@ export function doseCheck(
   return new DoseCheck(
     portion.name,
     people.map(({ id }) => ({ id, name: id })),
-    doseRows(portion, people),
+    doseRows(portion.doses, people),
   );
 }
 
@@ -168,7 +173,7 @@ export function dosedPerson(id: string, intakes: ReferenceIntakes, mass: Exact):
 }
 
 /** What each dose of a portion brings, held against the levels of everyone who gets it. */
-export function doseRows(portion: EatenPortion, people: readonly DosedPerson[]): readonly DoseRow[] {
+export function doseRows(doses: readonly Dose[], people: readonly DosedPerson[]): readonly DoseRow[] {
   const levels = new Map<ComponentId, [DosedPerson, Level][]>();
   for (const one of people) {
     for (const [of, level] of one.levels) {
@@ -178,7 +183,7 @@ export function doseRows(portion: EatenPortion, people: readonly DosedPerson[]):
     }
   }
   const checked = people.map(({ id }) => id);
-  return portion.doses.flatMap((dose) => rowsOf(dose, levels, checked));
+  return doses.flatMap((dose) => rowsOf(dose, levels, checked));
 }
 
 function readPeople(who: unknown): DosedPerson[] {
@@ -206,7 +211,7 @@ function rowsOf(
   return [...levels].flatMap(([of, all]): DoseRow[] => {
     const amount = dose.brings(of);
     if (amount.bound === "point" && isZero(amount.value)) return [];
-    const held = heldBy(amount, dose.ends(of), all);
+    const held = heldBy(dose, of, all);
     const [first, ...rest] = held;
     if (!first) return [];
     const { key: line, name, cautions } = dose;
@@ -254,10 +259,11 @@ function lentLevels({ authority, person, withoutUpper }: ReferenceIntakes): Read
  * level, and what a dose comes to is then reckoned once for them.
  */
 function heldBy(
-  amount: Tally,
-  ends: Ends,
+  dose: Dose,
+  of: ComponentId,
   all: readonly (readonly [DosedPerson, Level])[],
 ): readonly DoseFor[] {
+  const [amount, ends] = [dose.brings(of), dose.ends(of)];
   const known = amount.bound !== "unknown";
   const byValue = new Map<string, Against>();
   const against = (level: UpperFigure): Against => {
@@ -279,6 +285,7 @@ function heldBy(
       ...share,
       bound: amount.bound,
       perKg: known ? over(amount.value, mass) : undefined,
+      days: dose.daysPast?.(of, exact(own.level.value)) ?? [],
     }));
 }
 

@@ -35,6 +35,8 @@ export interface Dose {
   readonly brings: (id: ComponentId) => Tally;
   /** The least and the most of it: nothing for the most where it is silent, or a trace. */
   readonly ends: (id: ComponentId) => Ends;
+  /** Of doses over several days: the days whose doses are above a level by themselves. */
+  readonly daysPast?: (id: ComponentId, level: Exact) => readonly string[];
 }
 
 interface Meal {

@@ -16,7 +16,7 @@ export interface DayShare {
   /** Ends that it had to keep to; nothing where no shares were told. */
   readonly least: Exact | undefined;
   readonly most: Exact | undefined;
-  /** What it brings; nothing where the day has no energy. */
+  /** Its figure; nothing where the day has no energy. */
   readonly brings: Exact | undefined;
 }
 

@@ -65,7 +65,7 @@ export class Plate {
     return this.#at.figures.at(subject, this.served.factors());
   }
 
-  /** What it brings as it stands. */
+  /** Its figure as it stands. */
   stands(subject: Subject): SubjectFigures {
     return this.#at.figures.at(subject, this.#additions?.factors ?? this.withPots);
   }

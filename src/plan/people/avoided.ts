@@ -1,4 +1,5 @@
 import type { Allergen } from "../../food/allergens.ts";
+import { kitchenNameOf } from "../../food/kitchenName.ts";
 import { Result } from "../../number/result.ts";
 import { type AllergenUnknown, unknownOf } from "../../person/portion/allergens.ts";
 import type { ServedLines, Watch } from "../find/watch.ts";
@@ -125,7 +126,7 @@ export class PlanAvoided extends Result {
       foods.flatMap((each): AvoidedUnknown[] => [
         ...unknownOf(each, ids).map((unknown) => ({ person, meal, dish, ...unknown })),
         ...(byOrigin && each.food.origin === undefined
-          ? [{ person, meal, dish, line: each.key, food: each.food.name, ...NO_ORIGIN }]
+          ? [{ person, meal, dish, line: each.key, food: kitchenNameOf(each.food), ...NO_ORIGIN }]
           : []),
       ]),
     );

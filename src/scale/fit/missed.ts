@@ -97,7 +97,7 @@ export abstract class Missed extends Result {
   }
 
   /**
-   * What would open it, tried and found to: lines to make adjustable, bounds to ease and how far.
+   * Ways to make it possible, tried and found to: lines to make adjustable, bounds to ease and how far.
    * Where no single change would, pairs that do; where none does, all that has to give together.
    */
   get suggestions(): readonly FitSuggestion[] {
