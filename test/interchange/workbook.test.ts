@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { HyperFormula } from "hyperformula";
 import { type ComponentId, components, recipe, type Sheet, sheet } from "steelyard";
+import { portionsAt, portionsOfMany } from "steelyard/bulk";
 import { starterFoods } from "steelyard/foods";
 import { workbook } from "steelyard/interchange";
 import { portionPlan } from "steelyard/plan";
@@ -334,5 +335,45 @@ describe("a workbook of a plan", () => {
         }
       }
     }
+  });
+});
+
+describe("a workbook of columns", () => {
+  const energies = Float64Array.of(0, 450, 900);
+  const columns = portionsAt(stew(), { energy: energies }, ["energy", "iron", "calcium"], {
+    silent: "accept",
+  });
+
+  it("has a row for each portion, figures as numbers, and says what is a bound", () => {
+    const opened = new Opened(workbook(columns));
+    const [, heading = [], ...rows] = opened.written(opened.book.SheetNames[0] ?? "");
+    expect(heading).toEqual([
+      "Row",
+      "Factor",
+      "energy, kcal",
+      "Bound",
+      "iron, mg",
+      "Bound",
+      "calcium, mg",
+      "Bound",
+    ]);
+    expect(rows[0]?.slice(0, 3)).toEqual(["0", "out of reach", null]);
+    for (const i of [1, 2]) {
+      const [row, factor, energy, , iron, bound] = rows[i] ?? [];
+      expect([
+        row,
+        isNear(factor, columns.factor[i] as number),
+        isNear(energy, energies[i] as number),
+      ]).toEqual([String(i), true, true]);
+      expect([isNear(iron, columns.columns.iron.value[i] as number), bound]).toEqual([true, "at least"]);
+    }
+  });
+
+  it("has a page for each slice of many recipes, by their names", () => {
+    const one = { name: "=1+1", portions: 1, lines: [{ food: "oats-rolled-dry", amount: "100 g" }] };
+    const [slice] = portionsOfMany([one], foods, ["iron", "iodine"]);
+    if (!slice) throw new Error("no slice");
+    const rows = new Opened(workbook(slice)).written("Table");
+    expect(rows[2]).toEqual(["=1+1", 4.25, null]);
   });
 });

@@ -9,9 +9,11 @@ import { sum } from "../../number/exact.ts";
 import { compareText } from "../../number/text.ts";
 import type { Plan, PlannedDay } from "../../plan/plan.ts";
 import { Sheet } from "../../sheet/sheet.ts";
+import { type Tabular, tablesOf } from "../../show/tabular.ts";
 import { packPages } from "./package.ts";
 import { type Page, type PageCell, pageNames } from "./page.ts";
 import { isFloor, type RecipePage, recipePage } from "./recipePage.ts";
+import { tablePages } from "./tablePages.ts";
 
 /** Options of {@link workbook}. */
 export interface WorkbookOptions {
@@ -30,7 +32,10 @@ export type SheetsByName = { readonly [name: string]: Sheet };
  * and a total over it says so below: `at least`. Figures are the nearest binary numbers; what is not such a
  * number, or says more of itself, stands as text among the sources.
  *
- * Throws `workbook-malformed` for what it cannot show.
+ * Columns of `portionsAt` and `portionsOfMany`, and other things that say their own tables, have a page for each
+ * table: figures as numbers, with what is a bound in a column beside them. Nothing of those is reckoned again.
+ *
+ * Throws `workbook-malformed` for what it cannot show, and for more rows than a page has.
  *
  * @example
  * ```ts
@@ -42,8 +47,9 @@ export type SheetsByName = { readonly [name: string]: Sheet };
  * console.log(String.fromCharCode(...bytes.slice(0, 2))); // => PK
  * ```
  */
-export function workbook(of: Sheet | Plan | SheetsByName, how: WorkbookOptions = {}): Uint8Array {
+export function workbook(of: Sheet | Plan | SheetsByName | Tabular, how: WorkbookOptions = {}): Uint8Array {
   const { language = britishEnglish } = read(workbookHow(), how, "workbook-malformed");
+  if (isTabular(of)) return packPages(tablePages(tablesOf(of, { language }), language));
   const made = isPlan(of) ? planPages(of, language) : sheetPages(of, language);
   const sources = sourcesPage(made.names.at(-1) ?? "", made.recipes, language);
   return packPages([...made.pages, sources]);
@@ -62,6 +68,11 @@ interface Made {
 /** A plan is known by what it says of itself, so that no workbook of a sheet brings along what plans do. */
 function isPlan(of: unknown): of is Plan {
   return typeof of === "object" && of !== null && "is" in of && of.is === "steelyard/plan@1" && "day" in of;
+}
+
+/** Columns of doubles, coefficients and whatever else says its own tables. */
+function isTabular(of: unknown): of is Tabular {
+  return typeof of === "object" && of !== null && "toTables" in of && typeof of.toTables === "function";
 }
 
 function isSheet(of: unknown): of is Sheet {
