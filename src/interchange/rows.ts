@@ -79,8 +79,11 @@ export class Rows {
 
   /** Components that the registry lacks stand behind its own. */
   #placeOf(id: ComponentId): number {
-    const place = this.#places.get(id) ?? this.#places.size;
-    this.#places.set(id, place);
+    let place = this.#places.get(id);
+    if (place === undefined) {
+      place = this.#places.size;
+      this.#places.set(id, place);
+    }
     return place;
   }
 

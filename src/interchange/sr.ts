@@ -219,7 +219,9 @@ function readFigures(
       continue;
     }
     const id = Object.hasOwn(usdaNutrients, number) ? usdaNutrients[number] : undefined;
-    if (INSTEAD.has(number)) instead.push({ row, nutrient });
+    const other = INSTEAD.get(number);
+    if (other !== undefined && rows.has(ndb, other)) leftOut.add({ ...of, why: "told-elsewhere" });
+    else if (other !== undefined) instead.push({ row, nutrient });
     else if (id === undefined) leftOut.add({ ...of, why: "no-component" });
     else put(row, nutrient, id, "second");
   }

@@ -1,4 +1,5 @@
-import { exact, fraction, over, times } from "../number/exact.ts";
+import { exact, fraction, over, times, ZERO } from "../number/exact.ts";
+import { compareRatios } from "../number/ratio.ts";
 import type { Explanation } from "../sheet/explanation.ts";
 import { figureCell, legend } from "./figure.ts";
 import { type Table, type TableFigure, table } from "./table.ts";
@@ -7,9 +8,9 @@ import { tallyRow } from "./tallyRow.ts";
 import type { Asked, Tidy, TidyRow } from "./tidy.ts";
 import { tidyOf } from "./tidyOf.ts";
 
-/** The tree of figures, each with why it is what it is. */
+/** The tree of figures, each with why it is what it is: the largest share first, what is unknown by its mass. */
 export function explanationTables(e: Explanation): readonly Table[] {
-  const rows = everyStep(e, 0).map(([depth, each]) => [
+  const rows = everyStep(e, 0, (all) => [...all].sort(byShare)).map(([depth, each]) => [
     `${"· ".repeat(depth)}${each.label}`,
     shownValue(each),
     shareOf(each, e),
@@ -49,8 +50,21 @@ function shownValue({ tally }: Explanation): TableFigure {
   return { ...figureCell(tally.value), tone: "between" };
 }
 
-function everyStep(e: Explanation, depth: number): [number, Explanation][] {
-  return [[depth, e], ...e.from.flatMap((each) => everyStep(each, depth + 1))];
+function everyStep(
+  e: Explanation,
+  depth: number,
+  inOrder: (all: readonly Explanation[]) => readonly Explanation[] = (all) => all,
+): [number, Explanation][] {
+  return [[depth, e], ...inOrder(e.from).flatMap((each) => everyStep(each, depth + 1, inOrder))];
+}
+
+/** What is known before what is not, and water that cooking takes up or gives off behind what it is taken from. */
+function byShare(a: Explanation, b: Explanation): number {
+  const place = ({ tally, line }: Explanation): number =>
+    line === undefined ? 2 : tally.bound === "unknown" ? 1 : 0;
+  const [first, second] = [place(a), place(b)];
+  if (first !== second) return first - second;
+  return first === 0 ? compareRatios(b.value, a.value) : compareRatios(b.grams ?? ZERO, a.grams ?? ZERO);
 }
 
 function tidyRow([depth, explained]: [number, Explanation], { value }: Explanation): TidyRow {

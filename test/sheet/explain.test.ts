@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { foodTable } from "../../src/food/table.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { exactText } from "../../src/number/digits.ts";
 import { sum } from "../../src/number/exact.ts";
@@ -116,5 +117,24 @@ describe("explanations of what is not known", () => {
       [464.83, "between"],
     ]);
     expect(why.steps.join()).toMatch(/at least 44.3 µg: the figure is a middle one.*silent: rice/);
+  });
+});
+
+describe("explanations as tables", () => {
+  it("have the largest share first at each level, and what is unknown behind it by its mass", () => {
+    const foods = foodTable([
+      { id: "little", name: "Little", source: "own", per100g: { iron: 1 } },
+      { id: "much", name: "Much", source: "own", per100g: { iron: 9 } },
+      { id: "silent", name: "Silent", source: "own", per100g: {} },
+    ]);
+    const lines = (["little", "silent", "much"] as const).map((food) => ({
+      key: food,
+      food,
+      amount: "10 g",
+    }));
+    const heavy = { key: "heavy", food: "silent", amount: "20 g" };
+    const made = sheet({ name: "Pot", portions: 1, lines: [...lines, heavy] }, foods);
+    const order = shown(explain(made, "iron", "portion")).match(/(?<=^· )\w+/gm);
+    expect(order).toEqual(["much", "little", "heavy", "silent"]);
   });
 });
