@@ -62,7 +62,7 @@ const swap: () => Schema<{ readonly person: object; readonly of: SwapOf; readonl
  *   starterFoods,
  * );
  * const { person, chosen } = swapFor({ id: "cox" }, { dish: "bowl", sheet: bowl, line: "beans" });
- * console.log(chosen?.name, person.instead?.bowl?.lines[0].food === chosen?.food); // => Black beans, boiled without salt true
+ * console.log(chosen?.name, person.instead?.bowl?.lines[0].food === chosen?.food); // => Black beans, boiled true
  * ```
  */
 export function swapFor(person: PersonInput, of: SwapOf, how: SwapOptions = {}): Swapped {

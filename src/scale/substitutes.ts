@@ -49,7 +49,7 @@ import { closestFirst, substituteOf } from "./substitutes/substituteOf.ts";
  *   starterFoods,
  * );
  * const { match, found } = substitutes(bowl, "beans", { avoid: ["soya", "peanut"] });
- * console.log(match, found[0].name, found[0].grams.toFixed(0)); // => protein Black beans, boiled without salt 147
+ * console.log(match, found[0].name, found[0].grams.toFixed(0)); // => protein Black beans, boiled 147
  * ```
  */
 export function substitutes(s: Sheet, lineKey: string, how: SubstitutesOptions = {}): Substitutes {
