@@ -12,9 +12,11 @@ import { lossesNote } from "../plan/losses.ts";
 import { missedOf } from "../plan/missed.ts";
 import type { PartServing, Plan, PlannedDish, Portion } from "../plan/plan.ts";
 import { moveLines } from "../scale/move.ts";
+import { portionInterval } from "../sheet/portionInterval.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote } from "../sheet/stated.ts";
 import { legend } from "../show/figure.ts";
+import { intervalNotes } from "../show/intervalFigure.ts";
 import { amountGroups } from "./amounts.ts";
 import type { Card, CardBatch, CardDish, CardMeal, PotShare } from "./card.ts";
 import {
@@ -40,7 +42,14 @@ export function cardOf(of: Plan | CookingSchedule, person: string, how: CardOpti
   const schedule = of instanceof CookingSchedule ? of : undefined;
   const { portions, dishes, ids, day, days } = read(plan, person, how);
   const eaten = dishes.size === 0 ? undefined : readEaten(dishes, "card-malformed");
-  const rows = eaten ? ids.map((id) => dayRow(id, eaten.brings(id), day.get(id), language)) : [];
+  const sheets = how.intervals ? [...dishes.values()] : [];
+  const isSure = (id: ComponentId): boolean => eaten?.brings(id).bound === "point";
+  const intervals = new Map(
+    ids.map((id) => [id, isSure(id) ? portionInterval(sheets, id) : undefined] as const),
+  );
+  const rows = eaten
+    ? ids.map((id) => dayRow(id, eaten.brings(id), day.get(id), language, intervals.get(id)))
+    : [];
   const energy = eaten && energyOf(eaten, how.energyBy ?? "atwater-general", language);
   const footnotes = new Footnotes();
   const cautions = numbered(
@@ -67,6 +76,7 @@ export function cardOf(of: Plan | CookingSchedule, person: string, how: CardOpti
         language,
       ),
       ...legend([rows.map(({ brings }) => brings)], language),
+      ...intervalNotes([...intervals.values()], language),
       ...lossesNote(dishes.values(), ids, language),
       ...(eaten ? silentFoods(eaten, new Set([...ids, ...(energy?.reads ?? [])]), language) : []),
       ...standingNotes(how.personal ?? "hide", language),

@@ -12,6 +12,7 @@ import { fault, quote } from "../number/error.ts";
 import type { Exact } from "../number/exact.ts";
 import { didYouMean } from "../number/near.ts";
 import { pieceOf, wholeIn } from "../plan/measure/pieces.ts";
+import type { KitchenNote } from "../plan/share/groups.ts";
 import { inSentence } from "../sheet/names.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { amountGroups } from "./amounts.ts";
@@ -138,14 +139,17 @@ class CookDayOf {
         ),
         ...this.#left(left, "left over"),
       ],
-      notes: this.#shows.notes
-        .filter(
-          ({ recipe, days, code }) =>
-            recipe === batch.recipe &&
-            !OF_A_POT.has(code) &&
-            (days.length === 0 || days.includes(this.#day ?? "")),
-        )
-        .map(({ text }) => text),
+      notes: [
+        ...this.#ofAmounts(batch.kitchenNotes),
+        ...this.#shows.notes
+          .filter(
+            ({ recipe, days, code }) =>
+              recipe === batch.recipe &&
+              !OF_A_POT.has(code) &&
+              (days.length === 0 || days.includes(this.#day ?? "")),
+          )
+          .map(({ text }) => text),
+      ],
     };
   }
 
@@ -171,6 +175,7 @@ class CookDayOf {
       notes: [
         ...listed("Not named in the method: {lines}", steps.unnamed),
         ...listed("Left for serving: {lines}", steps.atServing),
+        ...this.#ofAmounts(pot.kitchenNotes),
         ...session.apart
           .filter(({ person }) => people.some((each) => each.person === person))
           .map(({ person, sheet: s }) =>
@@ -181,6 +186,13 @@ class CookDayOf {
           ),
       ],
     };
+  }
+
+  /** What could not be measured or divided as it was meant. */
+  #ofAmounts(notes: readonly KitchenNote[]): readonly string[] {
+    return notes
+      .filter(({ code }) => code === "not-divided" || code === "not-measurable")
+      .map(({ text }) => this.#say(text));
   }
 
   #left(grams: Exact, phrase: string): readonly ServedRow[] {

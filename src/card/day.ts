@@ -9,8 +9,10 @@ import { countsFood, type ReferenceIntakes } from "../person/intakes/referenceIn
 import type { IntakeFigure, ReferenceFigure, UpperFigure } from "../person/intakes/resolve.ts";
 import { verdictOn } from "../person/portion/verdict.ts";
 import { scaledBy } from "../sheet/ends.ts";
+import type { PortionInterval } from "../sheet/portionInterval.ts";
 import type { Tally } from "../sheet/tally.ts";
 import { figureCell, rangeFigure } from "../show/figure.ts";
+import { intervalFigure } from "../show/intervalFigure.ts";
 import { endsFigure, hasEnds, tallyFigure } from "../show/tallyFigure.ts";
 import type { DayRow, RowDayShare } from "./card.ts";
 import type { CardDay } from "./how.ts";
@@ -130,12 +132,13 @@ export function dayRow(
   tally: Tally,
   day: DayHeldFigures | undefined,
   language: Language,
+  interval?: PortionInterval,
 ): DayRow {
   const { name, unit } = components[id];
   return {
     id,
     name: say(language, name),
-    brings: tallyFigure(tally, { unit, language }),
+    brings: intervalFigure(tally, interval, { unit, language }),
     share: day?.reference && shareOf(tally, day.reference, day.upper, language),
   };
 }

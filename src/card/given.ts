@@ -1,5 +1,5 @@
 import { CookingSchedule } from "../cook/schedule.ts";
-import { anyText, asWritten, thing, word } from "../document/leaves.ts";
+import { anyText, asWritten, flag, thing, word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { language } from "../document/readLanguage.ts";
 import { choice, fields, list, once, openFields, optional, type Schema } from "../document/schema.ts";
@@ -48,6 +48,7 @@ const cardHow: () => Schema<Omit<CardOptions, "energyBy">> = /* @__PURE__ */ onc
     ),
     personal: optional(word(["hide", "show"])),
     about: optional(fields<CardAbout>({ mass: text, age: text, conditions: texts })),
+    intervals: optional(flag()),
     energyBy: optional(energyBy()) as Schema<never>,
     language: optional(language()),
   });

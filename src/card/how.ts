@@ -66,6 +66,8 @@ export interface CardOptions {
    */
   readonly personal?: "hide" | "show";
   readonly about?: CardAbout;
+  /** Whether figures say how sure they are (`about 12 mg, 10 to 14`), as far as foods and retention factors tell; not unless told. */
+  readonly intervals?: boolean;
   /** The factors by which energy is shared; general Atwater factors unless told. */
   readonly energyBy?: EnergyBy;
   /** British English unless told. */

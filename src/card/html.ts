@@ -267,7 +267,7 @@ function noteHtml(note: string): string {
 
 /** A figure with its unit and mark on one line; words before it may stand above. */
 function figureHtml(text: string): string {
-  return escapeHtml(text).replace(/(?<=\d.*) /g, "&nbsp;");
+  return escapeHtml(text).replace(/(?<=\d.*)(?<!,) /g, "&nbsp;");
 }
 
 export function dated(date: string): string {

@@ -87,7 +87,7 @@ export class Measuring {
     if (!isOther && isAsPlanned(of)) {
       const lot = exactLot(
         of,
-        of.pot.notes.filter(({ code }) => code === "left-in-pot"),
+        of.pot.notes.filter(({ code }) => OF_LINES.has(code)),
       );
       // In one run it is the plan's own pot, measured already.
       if (lot.runs.length === 1 && lot.runs[0]?.count.eq(1)) return lot;
@@ -203,6 +203,13 @@ export class Measuring {
     });
   }
 }
+
+/** What the plan's own pot says of its amounts, where it is cooked as it is. */
+const OF_LINES: ReadonlySet<KitchenNote["code"]> = /* @__PURE__ */ new Set([
+  "left-in-pot",
+  "not-divided",
+  "not-measurable",
+] as const);
 
 const NOT_WEIGHED =
   "shares of the pot are not weighed: in the scale's steps, what must hold for someone would not";

@@ -1,3 +1,4 @@
+import { britishEnglish, type Language, say } from "../document/language.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { fault, quote } from "../number/error.ts";
 import { type Exact, ONE } from "../number/exact.ts";
@@ -41,6 +42,8 @@ interface DishAt {
   readonly sharing?: DishSharing | undefined;
   /** Where someone has a version of their own. */
   readonly versions?: DishVersions | undefined;
+  /** What people are called, by id. */
+  readonly names?: ReadonlyMap<string, string>;
 }
 
 /** A dish for everyone: what is cooked once, and what each person gets of it. */
@@ -93,21 +96,43 @@ export class PlannedDish extends ToldResult {
 
   /** How many pots there are and why, and what it costs whom where they were brought together. */
   get why(): string {
-    const versions = this.versions.map(({ people, text }) => `${people.join(", ")}, ${text}`);
-    return [this.#why, ...versions, ...(this.sharing ? [this.sharing.text] : [])].join(". ");
+    return this.whyIn(britishEnglish);
   }
 
-  get #why(): string {
+  /** @internal The same in a language. */
+  whyIn(language: Language): string {
+    const { versions, names } = this.#at;
+    const each = versions ? versionsOf(this.#base, versions, this.#apart.groups, language) : [];
+    const told = each.map(({ people, text: version }) =>
+      say(language, "{people}, {version}", {
+        people: people.map((person) => names?.get(person) ?? person).join(", "),
+        version,
+      }),
+    );
+    return [this.#why(language), ...told, ...(this.sharing ? [this.sharing.text] : [])].join(". ");
+  }
+
+  #why(language: Language): string {
     const { pots } = this;
-    if (pots.length === 0) return "nothing of it is cooked for more than one person";
-    if (pots.length === 1) return "one pot: what is held keeps the same ratios for everyone";
-    if (pots.every(({ ratios }) => ratios.length === 0)) return `${pots.length} pots, one for each version`;
+    const number = String(pots.length);
+    if (pots.length === 0) return say(language, "nothing of it is cooked for more than one person");
+    if (pots.length === 1) return say(language, "one pot: what is held keeps the same ratios for everyone");
+    if (pots.every(({ ratios }) => ratios.length === 0))
+      return say(language, "{number} pots, one for each version", { number });
     const parts = [...new Set(pots.flatMap(({ ratios }) => ratios.map(({ part }) => part)))];
     const each = parts.map((part) => {
       const all = pots.map(({ ratios }) => ratios.find((own) => own.part === part)?.ratio ?? ONE);
-      return `${part} at ${all.map((ratio) => showFigure(ratio)).join(", ")}`;
+      const line = this.#base.plan.lines.find(({ line }) => line.part === undefined && line.key === part);
+      return say(language, "{part} at {ratios}", {
+        part: line ? say(language, line.source.name) : part,
+        ratios: all.map((ratio) => showFigure(ratio, { language })).join(", "),
+      });
     });
-    return `${pots.length} pots, since people need other ratios than the recipe's: ${each.join("; ")} of what it has`;
+    return say(
+      language,
+      "{number} pots, since people need other ratios than the recipe's: {parts} of what it has",
+      { number, parts: each.join("; ") },
+    );
   }
 
   /** What everyone gets: a share of a pot, and what is added to it. Together they are the portion. */

@@ -1,3 +1,4 @@
+import { britishEnglish, type Language, say } from "../document/language.ts";
 import { equals, isZero, over, ZERO } from "../number/exact.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Version } from "./read/versions.ts";
@@ -28,6 +29,7 @@ export function versionsOf(
   all: Sheet,
   { usual, of }: DishVersions,
   groups: readonly EaterGroup[],
+  language: Language = britishEnglish,
 ): readonly DishVersion[] {
   const people = new Map<Version, string[]>();
   for (const { eaters } of groups) {
@@ -39,6 +41,10 @@ export function versionsOf(
   return [...people].map(([version, eaters]): DishVersion => {
     const named = (places: readonly number[]): readonly string[] =>
       places.map((place) => all.plan.lines[place]?.source.name ?? "");
+    const said = (phrase: string, names: readonly string[]): readonly string[] =>
+      names.length === 0
+        ? []
+        : [say(language, phrase, { lines: names.map((name) => say(language, name)).join("; ") })];
     const without = named((usual?.at ?? []).filter((place) => !version.at.includes(place)));
     const withMore = named(version.at.filter((place) => !usual?.at.includes(place)));
     const otherAmounts = usual ? named(differing(version, usual)) : [];
@@ -46,20 +52,21 @@ export function versionsOf(
     const isCooked = own.some((group) => group.pot.length > 0);
     const isShared = own.some((group) => group.eaters.some(({ person }) => !eaters.includes(person)));
     const pot = isShared ? "shared" : isCooked ? "own" : "none";
-    const said = [
-      ...(without.length > 0 ? [`without ${without.join("; ")}`] : []),
-      ...(withMore.length > 0 ? [`with ${withMore.join("; ")}`] : []),
-      ...(otherAmounts.length > 0 ? [`with other amounts of ${otherAmounts.join("; ")}`] : []),
-    ].join("; ");
-    const text = `${said === "" ? "as the dish is" : said}: ${POT[pot]}`;
+    const differs = [
+      ...said("without {lines}", without),
+      ...said("with {lines}", withMore),
+      ...said("with other amounts of {lines}", otherAmounts),
+    ];
+    const how = differs.length === 0 ? say(language, "as the dish is") : differs.join("; ");
+    const text = say(language, POT[pot], { version: how });
     return { people: eaters, without, withMore, otherAmounts, pot, text };
   });
 }
 
 const POT: { readonly [P in DishVersion["pot"]]: string } = {
-  shared: "it shares the pot",
-  own: "one more pot to cook",
-  none: "nothing of it is cooked",
+  shared: "{version}: it shares the pot",
+  own: "{version}: one more pot to cook",
+  none: "{version}: nothing of it is cooked",
 };
 
 /** Lines of both that keep another proportion to the first line of both. */

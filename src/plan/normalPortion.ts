@@ -1,3 +1,4 @@
+import { britishEnglish, type Language, say } from "../document/language.ts";
 import { amount, gramsOf } from "../measure/amount.ts";
 import { showFigure } from "../measure/showFigure.ts";
 import { type Exact, fraction, isZero, over, ZERO } from "../number/exact.ts";
@@ -29,9 +30,19 @@ export function sizesOf(dishes: ReadonlyMap<string, Sheet>): readonly PortionSiz
     const times = over(served, normal);
     const flag =
       compareRatios(times, DOUBLE) > 0 ? "large" : compareRatios(times, HALF) < 0 ? "small" : undefined;
-    const size = `${showFigure(times)} times a normal portion of ${showFigure(normal, { unit: "g" })}`;
-    const text =
-      flag === undefined ? size : `${size}: ${flag === "large" ? "more than double" : "less than half"}`;
-    return [{ dish, normal, times, flag, text }];
+    const size = { dish, normal, times, flag } as const;
+    return [{ ...size, text: sizeText(size, britishEnglish) }];
   });
+}
+
+/** Tells a portion's size in a language. */
+export function sizeText({ normal, times, flag }: Omit<PortionSize, "text">, language: Language): string {
+  const gaps = {
+    times: showFigure(times, { language }),
+    normal: showFigure(normal, { unit: "g", language }),
+  };
+  if (flag === undefined) return say(language, "{times} times a normal portion of {normal}", gaps);
+  return flag === "large"
+    ? say(language, "{times} times a normal portion of {normal}: more than double", gaps)
+    : say(language, "{times} times a normal portion of {normal}: less than half", gaps);
 }

@@ -315,11 +315,13 @@ function planOf(
 ): Plan {
   const byMeal = groupBy(portions, ({ meal }) => meal);
   const people = read.people.map(({ id }) => id);
+  const names = new Map(read.people.map(({ id, name }) => [id, name]));
   const meals = read.meals.map((meal) => {
     const { id } = meal;
     const pooled = read.pooled.get(id);
     const eaten = pooled?.isVaried ? people.map((person) => [person, pooled.eatenBy(person)] as const) : [];
     return plannedMeal(meal, byMeal.get(id) ?? [], {
+      names,
       groups: groups.get(id),
       sharing: sharing.get(id),
       versions: (dish) => versionsIn(dish, eaten, pooled?.usual),
@@ -344,6 +346,7 @@ interface SettledMeal {
   readonly groups: ReadonlyMap<string, readonly EaterGroup[]> | undefined;
   readonly sharing: ReadonlyMap<string, DishSharing> | undefined;
   readonly versions: (dish: string) => DishVersions | undefined;
+  readonly names: ReadonlyMap<string, string>;
 }
 
 /** Who eats which version of a dish; nothing where nobody has one of their own. */
@@ -365,7 +368,7 @@ function versionsIn(
 function plannedMeal(
   meal: ReadMeal,
   portions: readonly ServedPortion[],
-  { groups, sharing, versions }: SettledMeal,
+  { groups, sharing, versions, names }: SettledMeal,
 ): PlannedMeal {
   const { id, name, day, own, meta, dishes: bases, made } = meal;
   const dishes = new Lookup<PlannedDish>();
@@ -380,6 +383,7 @@ function plannedMeal(
       groups: groups?.get(dish),
       sharing: sharing?.get(dish),
       versions: versions(dish),
+      names,
     };
     if (read) dishes.set(dish, new PlannedDish({ ...at, read }));
   }

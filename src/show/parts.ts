@@ -2,7 +2,15 @@ import { word } from "../document/leaves.ts";
 import { choice, list, type Schema } from "../document/schema.ts";
 
 /** What a plan is shown in: its summary, or more of it by name. */
-export type PlanPart = "summary" | "amounts" | "pots" | "nutrients" | "rounding" | "unmet" | "people";
+export type PlanPart =
+  | "summary"
+  | "amounts"
+  | "pots"
+  | "nutrients"
+  | "intervals"
+  | "rounding"
+  | "unmet"
+  | "people";
 
 /** What a cooking schedule is shown in. */
 export type SchedulePart = "order" | "batches" | "pots" | "servings" | "notes";
@@ -11,7 +19,7 @@ export type SchedulePart = "order" | "batches" | "pots" | "servings" | "notes";
 export type Parts = "all" | PlanPart | SchedulePart | readonly (PlanPart | SchedulePart)[];
 
 const NAMES: readonly (PlanPart | SchedulePart)[] = [
-  ...(["summary", "amounts", "pots", "nutrients", "rounding", "unmet", "people"] as const),
+  ...(["summary", "amounts", "pots", "nutrients", "intervals", "rounding", "unmet", "people"] as const),
   ...(["order", "batches", "servings", "notes"] as const),
 ];
 

@@ -7,9 +7,11 @@ import { lossesNote } from "../plan/losses.ts";
 import { missedOf } from "../plan/missed.ts";
 import type { Plan, PlannedMeal } from "../plan/planned.ts";
 import { lineNameAmong } from "../sheet/names.ts";
+import { portionInterval } from "../sheet/portionInterval.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote, stated } from "../sheet/stated.ts";
 import { figureCell, legend } from "./figure.ts";
+import { intervalFigure, intervalNotes } from "./intervalFigure.ts";
 import { driftTables } from "./measuredTables.ts";
 import { isAsked, type Parts, type PlanPart } from "./parts.ts";
 import { peopleTables } from "./peopleTables.ts";
@@ -45,7 +47,7 @@ export const shownComponents: readonly ComponentId[] = [
 
 /**
  * Amounts by dish, then figures by meal, people as columns; then drift where a kitchen was given, then what is
- * not met. The summary says the same on one screen, and is shown where it is asked for by name.
+ * not met. The summary says the same on one screen, and is shown where it is asked for by name; so are intervals.
  */
 export function planTables(
   plan: Plan,
@@ -54,10 +56,12 @@ export function planTables(
   parts: Parts = "all",
 ): readonly Table[] {
   const has = (part: PlanPart): boolean => isAsked(parts, part);
-  const summed = parts !== "all" && has("summary");
+  const byName = (part: PlanPart): boolean => parts !== "all" && has(part);
+  const summed = byName("summary");
   const meals = plan.meals.flatMap((meal) => [
     ...[...meal.dishes.values()].flatMap((dish) => dishTables(plan, meal, dish, has, language)),
     ...(has("nutrients") ? [portionFigures(plan, meal, language)] : []),
+    ...(byName("intervals") ? [portionIntervals(plan, meal, language)] : []),
   ]);
   return [
     ...(summed ? summaryTables(plan, language) : []),
@@ -201,6 +205,40 @@ function portionFigures(plan: Plan, meal: PlannedMeal, language: Language): Tabl
         language,
         undefined,
         lineName,
+      ),
+    ],
+  });
+}
+
+/** How sure each figure of each person's portion is, of components that anybody is told how sure of. */
+function portionIntervals(plan: Plan, meal: PlannedMeal, language: Language): Table {
+  const sheetsOf = (person: string): readonly Sheet[] => [...plan.portion(person, meal.id).dishes.values()];
+  const found = shownComponents.map((id) => ({
+    id,
+    each: plan.people.map((p) => {
+      const brings = plan.brings(p.id, meal.id, id);
+      return { brings, interval: brings.bound === "point" ? portionInterval(sheetsOf(p.id), id) : undefined };
+    }),
+  }));
+  const told = found.filter(({ each }) => each.some(({ interval }) => interval !== undefined));
+  const rows = told.map(({ id, each }) => [
+    say(language, components[id].name),
+    say(language, components[id].unit),
+    ...each.map(({ brings, interval }) => intervalFigure(brings, interval, { language })),
+  ]);
+  return table({
+    title: say(language, "{meal}: how sure a portion's figures are", { meal: meal.name }),
+    columns: [
+      { key: "component", heading: say(language, "Component") },
+      { key: "unit", heading: say(language, "Unit") },
+      ...plan.people.map((p) => ({ key: p.id, heading: p.name, align: "end" as const })),
+    ],
+    rows,
+    notes: [
+      ...legend(rows, language),
+      ...intervalNotes(
+        told.flatMap(({ each }) => each.map(({ interval }) => interval)),
+        language,
       ),
     ],
   });

@@ -71,7 +71,7 @@ function potTable({ dish, title, nameOf, language }: Titled, pot: Pot, i: number
     rows: [...rows, cooked],
     notes: [
       ...measuresNote(s.values.amounts, language),
-      ...(several && i === 0 ? [dish.why] : []),
+      ...(several && i === 0 ? [dish.whyIn(language)] : []),
       ...notes.map(({ text }) => say(language, text)),
     ],
   });

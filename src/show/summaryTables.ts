@@ -4,6 +4,7 @@ import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { absolute, type Exact, fraction, ONE, over, plus, sum, ZERO } from "../number/exact.ts";
 import { compareRatios } from "../number/ratio.ts";
 import { missedOf } from "../plan/missed.ts";
+import { sizeText } from "../plan/normalPortion.ts";
 import type { Plan } from "../plan/planned.ts";
 import type { Portion } from "../plan/portion.ts";
 import { combine, type Tally } from "../sheet/tally.ts";
@@ -303,8 +304,10 @@ function levelRows(plan: Plan, language: Language): readonly Row[] {
 function sizeRows(plan: Plan, language: Language): readonly Row[] {
   const found = new Map<string, { times: Exact; who: string; text: string; people: Set<string> }>();
   for (const { person, dishes, sizes } of plan.portions) {
-    for (const { dish, times, flag, text } of sizes) {
+    for (const size of sizes) {
+      const { dish, times, flag } = size;
       if (flag === undefined) continue;
+      const text = sizeText(size, language);
       const name = dishes.get(dish)?.name ?? dish;
       const key = `${flag} ${name}`;
       const own = found.get(key) ?? { times, who: person, text, people: new Set<string>() };

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { britishEnglish } from "../../src/document/language.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { type ComponentId, components, type LineInput, revise, type Sheet, sheet } from "../../src/index.ts";
 import type { DayInput, PersonInput, PlanInput } from "../../src/plan/input.ts";
@@ -63,6 +64,17 @@ describe("a person's own version of a dish", () => {
     ]);
     expect(dish.versions[0]?.pot).toBe("own");
     expect(dish.why).toContain("one more pot to cook");
+    // People and foods by name, in the reader's words.
+    const named = planned([bow, { ...cox, name: "Cox", instead: { curry: tofu } }]).dish(
+      "tue/supper",
+      "curry",
+    );
+    expect(named.why).toMatch(/^2 pots, one for each version\. Cox, without Chicken/);
+    const language = {
+      ...britishEnglish,
+      phrases: { "{version}: one more pot to cook": "{version}: noch ein Topf" },
+    };
+    expect(named.whyIn(language)).toMatch(/noch ein Topf$/);
     expect(servedTo(plan, "cox", "tue/supper", "curry")).toBe("chicken 150, onion 100, oil 10, cream 30");
     expect(plan.portion("cox", "tue/supper").dishes.get("curry")?.lines[0]?.name).toContain("Tofu");
   });

@@ -59,7 +59,10 @@ export class DayFit extends ToldResult {
 
   /** What a meal had to meet by itself, by its id in the plan. */
   limits(meal: string): readonly FitOutcome[] {
-    const asked = new Set(this.#day.limits.get(meal)?.map(({ demand }) => demand));
+    const limits = this.#day.limits.get(meal) ?? [];
+    // Most meals have none, and what a whole day comes to takes long to tell.
+    if (limits.length === 0) return [];
+    const asked = new Set(limits.map(({ demand }) => demand));
     return this.#outcomesOf(({ within, demand }) => within !== undefined && asked.has(demand.demand));
   }
 
