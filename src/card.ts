@@ -10,3 +10,4 @@ export {
   type PagesOptions,
   personCard,
 } from "./card/personCard.ts";
+export { type ShoppingCardOptions, shoppingCard } from "./card/shoppingCard.ts";

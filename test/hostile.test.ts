@@ -316,4 +316,5 @@ const notOptions: ReadonlySet<string> = new Set([
   "shareDay",
   "swapFor",
   "table",
+  "yieldCodes",
 ]);

@@ -12,7 +12,7 @@ import {
   withConstant,
   withRow,
 } from "steelyard";
-import { starterFoods } from "steelyard/foods";
+import { starterFoods, usdaRetention } from "steelyard/foods";
 import { labelReference, type Person, referenceIntakes } from "steelyard/person";
 import { cookingSchedule, portionPlan, shoppingList } from "steelyard/plan";
 import { table } from "steelyard/show";
@@ -272,6 +272,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   influence: [[bowl, "iron", { where: "per100g" }]],
   methods: [[[bowl, kept], { components: ["iron"], language: britishEnglish }]],
   rankFoods: [[foods, "iron", { per: "energy", group: "grains", most: 3 }]],
+  ownComponent: [["taurine", "mg", "other"]],
   portionPlan: [[planInput]],
   portionPlanSteps: [[planInput]],
   proteinQuality: [[bowl, { person: lightweight, patterns: ["iom-2002"], digestibility: { rice: "0.9" } }]],
@@ -319,6 +320,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   summary: [[plan, { language: britishEnglish }]],
   planDifference: [[plan, plan, { components: ["protein"] }]],
   swapFor: [[{ id: "cox" }, { dish: "pot", sheet: bowl, line: bowl.lines[0]?.key ?? "" }, { most: 2 }]],
+  shoppingCard: [[shoppingList(bowl), { date: "2026-01-12" }]],
   cookCard: [[cookingSchedule(plan, { days: ["Sun"], cook: ["Sun"] }), { date: "2026-01-12" }]],
   cardPages: [[plan, { people: ["cox"], date: "2026-01-12" }]],
   formatTally: [[bowl.portion("iodine"), { significant: 2 }]],
@@ -350,6 +352,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   toRecords: [[bowl, { figures: "exact" }]],
   toText: [[bowl, { width: 80, rows: 2, ...show }]],
   tablesOf: [[bowl, { rows: 2, ...show }]],
+  yieldCodes: [[usdaRetention, "boiled"]],
   notebookDisplay: [[bowl]],
   upperLimits: [[intakes, "1/4"]],
   vitaminDFromIu: [[400]],

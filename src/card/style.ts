@@ -78,6 +78,21 @@ footer ol>li::marker{font-weight:400;color:inherit}
 .served{margin-top:.5em}
 .served .weigh{padding-inline-end:1em}
 .added{width:45%}
+.shop section{break-inside:avoid}
+.box{display:inline-block;width:.85em;height:.85em;border:.1em solid var(--ink);margin-inline-end:.5em;vertical-align:-.08em}
+.need,.price{text-align:end;white-space:nowrap;color:var(--quiet)}
+.buy th[scope=col]:nth-child(n+3){text-align:end}
+.buy{table-layout:fixed}
+.buy th[scope=col]:nth-child(2){width:36%}
+.buy th[scope=col]:nth-child(n+3){width:22%}
+.buy .weigh{white-space:normal}
+.shop h2::first-letter{text-transform:uppercase}
+.total{margin-top:.8em;font-size:1.2em}
+@media (max-width:40rem){.buy thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.buy tr{display:grid;grid-template-columns:minmax(0,1fr) auto;gap:0 .6em;padding:.25em 0}
+.buy th,.buy td{padding:0}
+.buy th[scope=row]{grid-column:1/-1}
+.buy .weigh{text-align:start;white-space:normal;padding-inline-start:1.2em}}
 @media (max-width:40rem){.work{grid-template-columns:minmax(0,1fr)}
 .served thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .served tr{display:grid;grid-template-columns:minmax(0,1fr) auto;gap:0 .6em;padding:.2em 0}

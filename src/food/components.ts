@@ -111,7 +111,8 @@ function ownDefinition(id: string): Component | undefined {
  * ```
  */
 export function ownComponent(name: string, unit: ComponentUnit, group?: ComponentGroup): ComponentId {
-  const id = `${name} (${unit}${group === undefined ? "" : `, ${group}`})`;
+  const isText = [name, unit, group ?? ""].every((each: unknown) => typeof each === "string");
+  const id = isText ? `${name} (${unit}${group === undefined ? "" : `, ${group}`})` : "";
   const has = componentIds.find((each) => each === name || components[each].tagname === name);
   if (has === undefined && isComponentId(id)) return id;
   const hint =

@@ -61,7 +61,7 @@ function toBuyTable(list: ShoppingList, language: Language): Table {
     }),
   );
   return table({
-    title: titleOf(list, language),
+    title: shoppingTitle(list, language),
     columns: [
       { key: "food", heading: say(language, "Food") },
       { key: "needed", heading: say(language, "Needed"), unit: "g", align: "end" },
@@ -76,7 +76,8 @@ function toBuyTable(list: ShoppingList, language: Language): Table {
   });
 }
 
-function titleOf({ shopDay }: ShoppingList, language: Language): string {
+/** What a list is headed by: its shop day, where it has one. */
+export function shoppingTitle({ shopDay }: ShoppingList, language: Language): string {
   if (!shopDay) return say(language, "Shopping list");
   const { name: day, for: days } = shopDay;
   const [first, last] = [days[0]?.name, days.at(-1)?.name];

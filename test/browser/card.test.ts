@@ -4,9 +4,11 @@ import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { personCard } from "../../src/card/personCard.ts";
+import { shoppingCard } from "../../src/card/shoppingCard.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { portionPlan } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { shoppingList } from "../../src/shop/shoppingList.ts";
 import { hostileCard, sentinel } from "../card/hostileCard.ts";
 import { campDay, campPlan } from "../plan/camp.ts";
 import { isLong } from "../runs.ts";
@@ -117,6 +119,16 @@ describe.skipIf(skips)(missing ? `a card in Chromium (${missing})` : "a card in 
     ]) {
       expect(spoken).toContain(part);
     }
+  });
+
+  it("is a shopping list of two lines an item on a phone, with nothing for axe to find, on one sheet of A4", async () => {
+    const list = shoppingCard(shoppingList(plan, { cupboard: { "oats-rolled-dry": "50 g" } }));
+    const { page, context, deeds } = await open(browser, list, { viewport: { width: 375, height: 700 } });
+    expect((await audit(page)).violations).toEqual([]);
+    expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(375);
+    await context.close();
+    expect(deeds).toEqual({ requests: [], dialogs: [], complaints: [] });
+    expect((await printed(list)).A4).toBe(1);
   });
 
   it("follows the reader's choice of light and dark, and is printed as ink on paper either way", async () => {

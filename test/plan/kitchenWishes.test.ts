@@ -211,9 +211,9 @@ describe("a kitchen without a scale", () => {
     const card = plain(personCard(plan, "cox"));
     expect(card).toMatch(/Oats, rolled, dry 10\d g 1 1\/4 cups \+ /);
     // A teaspoon of salt weighs 6 g (NDB 02047): 1.55 g are a quarter of one and a little.
-    expect(card).toMatch(/Salt, table, dry the same for everyone 1.6 g about 1\/4 tsp/);
-    expect(card).toContain("Salt, table: the kitchen cannot measure this amount; it stays as it is");
-    expect(toText(plan, { parts: "all" })).toContain("Salt, table: the kitchen cannot measure this amount");
+    expect(card).toMatch(/Salt, dry the same for everyone 1.6 g about 1\/4 tsp/);
+    expect(card).toContain("Salt: the kitchen cannot measure this amount; it stays as it is");
+    expect(toText(plan, { parts: "all" })).toContain("Salt: the kitchen cannot measure this amount");
   });
 
   it("shares a pot by parts of it, since grams say nothing there", () => {

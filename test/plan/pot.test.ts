@@ -155,14 +155,12 @@ describe("a pot and what is added", () => {
     const plan = campDish();
     expect(plan.dish("m").why).toMatch(/^one pot/);
     expect(toText(plan, { parts: "all" })).toMatch(/m: what each person gets/);
-    expect(toText(plan, { parts: "all" })).toMatch(
-      /bow +75% +\d+ g +Cinnamon, ground, dry 2 g; Salt, table.* 1 g/,
-    );
+    expect(toText(plan, { parts: "all" })).toMatch(/bow +75% +\d+ g +Cinnamon, ground, dry 2 g; Salt.* 1 g/);
     const [pot] = plan.dish("m").pots;
     const again = pot && sheet(toRecipe(pot.sheet), starterFoods);
     expect(text(again?.masses.cooked)).toBe(text(pot?.sheet.masses.cooked));
     expect(text(again?.total("energy").value)).toBe(text(pot?.sheet.total("energy").value));
-    expect(again?.origin.method).toEqual(["Simmer {oats} with Cinnamon, ground and Salt, table."]);
+    expect(again?.origin.method).toEqual(["Simmer {oats} with cinnamon, ground and salt."]);
   });
 });
 

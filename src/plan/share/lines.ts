@@ -1,8 +1,10 @@
+import { britishEnglish } from "../../document/language.ts";
 import type { Shares } from "../../food/composition.ts";
 import { exactText } from "../../number/digits.ts";
 import { type Exact, equals, isZero, minus, ONE, sum, ZERO } from "../../number/exact.ts";
 import { compareText } from "../../number/text.ts";
 import type { Line, Recipe } from "../../recipe/document.ts";
+import { inSentence } from "../../sheet/names.ts";
 import type { PlanLine } from "../../sheet/plan.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { foodSource, nestedSource, type Source } from "../../sheet/source.ts";
@@ -96,7 +98,7 @@ function recipeOf(s: Sheet, lines: readonly PlanLine[], cooking: Cooking): Recip
   const names = new Map(s.plan.lines.map(({ line, source }) => [line.key, source.name]));
   const named = (step: string): string =>
     step.replace(/\{([^{}]+)\}/g, (whole, key: string) =>
-      kept.has(key) ? whole : (names.get(key) ?? key).replace(/[{}]/g, ""),
+      kept.has(key) ? whole : inSentence(names.get(key) ?? key, britishEnglish).replace(/[{}]/g, ""),
     );
   return {
     ...rest,

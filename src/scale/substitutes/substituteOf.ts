@@ -1,5 +1,6 @@
 import type { ComponentId } from "../../food/components.ts";
 import type { FoodInput } from "../../food/food.ts";
+import { kitchenNameOf } from "../../food/kitchenName.ts";
 import { absolute, type Exact, sum } from "../../number/exact.ts";
 import { compareRatios } from "../../number/ratio.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
@@ -27,7 +28,8 @@ export function substituteOf(
       const pair = { before: s.portion(component), after: made.portion(component) };
       return { component, ...pair, share: shareMoved(pair) };
     });
-  const { id, name, state } = food;
+  const { id, state } = food;
+  const name = kitchenNameOf(food);
   return {
     food: id,
     name,
