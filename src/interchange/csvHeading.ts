@@ -6,6 +6,7 @@ import { figureUnit } from "./units.ts";
 const PLAIN = [
   "id",
   "name",
+  "kitchenName",
   "state",
   "group",
   "origin",
@@ -17,10 +18,17 @@ const PLAIN = [
 ] as const;
 /** Fields that hold more than text: JSON. */
 // biome-ignore format: a list
-const JSON_FIELDS = ["otherNames", "measures", "divides", "energyFactors", "fortifiedWith", "allergens", "cautions", "packs", "price", "meta"] as const;
+const JSON_FIELDS = ["otherNames", "measures", "divides", "energyFactors", "fortifiedWith", "allergens", "cautions", "packs", "price", "keepsDays", "meta"] as const;
 
-/** Every field of a food but its figures. */
-export const aboutFields: readonly (keyof Omit<FoodInput, "per100g">)[] = [...PLAIN, ...JSON_FIELDS];
+type AboutField = keyof Omit<FoodInput, "per100g">;
+
+/** Every field of a food but its figures: a new one that has no place here does not compile. */
+export const aboutFields: readonly (Exclude<AboutField, Listed> extends never ? AboutField : never)[] = [
+  ...PLAIN,
+  ...JSON_FIELDS,
+];
+
+type Listed = (typeof PLAIN)[number] | (typeof JSON_FIELDS)[number];
 
 /** What an estimate says of itself that a table sets in brackets. */
 export const ESTIMATE = "an estimate, as its table marks it";

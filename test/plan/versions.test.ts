@@ -192,8 +192,8 @@ describe("a swap for one person", () => {
     ]);
     const spared = { ...person, leaveOut: ["curry/cream"] };
     expect(
-      planned([bow, spared]).portion("cox", "mon/breakfast").dishes.get("breakfast")?.lines[1]?.name,
-    ).toBe(chosen?.name);
+      planned([bow, spared]).portion("cox", "mon/breakfast").dishes.get("breakfast")?.lines[1]?.food,
+    ).toBe(chosen?.food);
     const none = swapFor(cow, at, { among: ["milk-skimmed"] });
     expect([none.chosen, none.person]).toEqual([undefined, cow]);
   });
