@@ -242,9 +242,7 @@ describe("what is matched", () => {
     expect(beans.match).toBe("energy");
     for (const { sheet: made } of beans.found)
       expect(exactText(made.portion("energy").value)).toBe(exactText(camp.portion("energy").value));
-    expect(shown(beans)).toContain(
-      "each brings as much energy as Kidney beans, red, boiled did",
-    );
+    expect(shown(beans)).toContain("each brings as much energy as Kidney beans, red, boiled did");
     const byMass = substitutes(camp, "beans", { match: "mass" }).found;
     expect(byMass.map(({ grams }) => exactText(grams))).toEqual(byMass.map(() => "300"));
   });
