@@ -95,8 +95,6 @@ export type {
 export { recipe } from "./recipe/recipe.ts";
 export type { Demand, DemandAmount, DemandSubject, EnergyShareOf, Quantity } from "./scale/demand.ts";
 export type { LimitEnd } from "./scale/engine/constraints.ts";
-export type { Met } from "./scale/fit/met.ts";
-export type { Missed } from "./scale/fit/missed.ts";
 export {
   type FitAlone,
   FitBinding,
@@ -117,7 +115,6 @@ export {
 } from "./scale/fit.ts";
 export type { ScaleNote } from "./scale/move.ts";
 export { type Range, type Reach, reach } from "./scale/reach.ts";
-export type { Measured } from "./scale/round/result.ts";
 export {
   type Drift,
   type KeptReason,

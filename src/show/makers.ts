@@ -9,9 +9,9 @@ import type { DoseCheck } from "../person/portion/doses.ts";
 import type { PlanAvoided } from "../plan/people/avoided.ts";
 import type { Plan } from "../plan/planned.ts";
 import type { ServedPortion } from "../plan/portion.ts";
-import type { Met } from "../scale/fit/met.ts";
-import type { Missed } from "../scale/fit/missed.ts";
-import type { Measured, RoundingOutOfReach } from "../scale/round/result.ts";
+import type { FitMet, FitMetTogether } from "../scale/fit/met.ts";
+import type { FitOutOfReach, FitOutOfReachTogether } from "../scale/fit/missed.ts";
+import type { Rounded, RoundedTogether, RoundingOutOfReach } from "../scale/round/result.ts";
 import type { Substitutes } from "../scale/substitutes/result.ts";
 import type { Sweep } from "../scale/sweep.ts";
 import type { Citations } from "../sheet/citations.ts";
@@ -74,7 +74,8 @@ import { uncertaintyTables, uncertaintyTidy } from "./uncertaintyTables.ts";
 /** A result of the library, of this copy of the package or of another: it says what it is. */
 export type LibraryResult =
   | (Sheet | Tally | EnergyShares | EnergyCheck | Difference | CookingBalance | Explanation | Uncertainty)
-  | (Met | Missed | Measured | RoundingOutOfReach | Substitutes | Sweep)
+  | (FitMet | FitMetTogether | FitOutOfReach | FitOutOfReachTogether)
+  | (Rounded | RoundedTogether | RoundingOutOfReach | Substitutes | Sweep)
   | ServedPortion
   | (Influence | Citations | FoodRanking)
   | (Comparison | DoseCheck | Allergens | ProteinQuality)

@@ -15,7 +15,7 @@ const hostNames = new Set([
 ]);
 
 /** Bytes that the package may come to as it travels. */
-const MOST_PACKED = 720_000;
+const MOST_PACKED = 750_000;
 
 const kilobytes = (bytes: number): string => (bytes / 1000).toFixed(0);
 
