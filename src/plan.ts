@@ -80,7 +80,7 @@ export {
   type PlanDifferenceOptions,
   planDifference,
 } from "./plan/planDifference.ts";
-export type { ServedPortion } from "./plan/portion.ts";
+export { ServedPortion } from "./plan/portion.ts";
 export type {
   StoredDay,
   StoredDish,
