@@ -23,6 +23,13 @@ export interface SrFiles {
   readonly WEIGHT?: TextIn;
   readonly FD_GROUP?: TextIn;
   readonly FOOTNOTE?: TextIn;
+  /** The release's other files may come along unread: figures keep the codes that SRC_CD and DERIV_CD spell out. */
+  readonly SRC_CD?: TextIn;
+  readonly DERIV_CD?: TextIn;
+  readonly LANGUAL?: TextIn;
+  readonly LANGDESC?: TextIn;
+  readonly DATA_SRC?: TextIn;
+  readonly DATSRCLN?: TextIn;
 }
 
 /** Foods of a table, how many of its figures they hold, and what found no place. */
@@ -35,6 +42,7 @@ export interface FoodsRead {
 /** Faults after which no more are looked for. */
 const MOST_FAULTS = 100;
 const FILES = ["FOOD_DES", "NUTR_DEF", "NUT_DATA", "WEIGHT", "FD_GROUP", "FOOTNOTE"] as const;
+const UNREAD = ["SRC_CD", "DERIV_CD", "LANGUAL", "LANGDESC", "DATA_SRC", "DATSRCLN"] as const;
 const NEEDED: ReadonlySet<string> = /* @__PURE__ */ new Set(["FOOD_DES", "NUTR_DEF", "NUT_DATA"]);
 
 /**
@@ -102,7 +110,8 @@ function checkFiles(files: unknown): void {
       `expected the files, got ${kindOf(files)}`,
       `give ${FILES.join(", ")} by name`,
     );
-  const strange = Object.keys(files).find((name) => !FILES.some((each) => each === name));
+  const known: readonly string[] = [...FILES, ...UNREAD];
+  const strange = Object.keys(files).find((name) => !known.includes(name));
   if (strange !== undefined) {
     const hint = didYouMean(strange, FILES, `give ${FILES.join(", ")}`);
     throw fault("foods-unreadable", `no file is called ${quote(strange)}`, hint, [strange]);

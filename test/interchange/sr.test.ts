@@ -57,6 +57,20 @@ const faultsOf = (files: object): string[] =>
   );
 
 describe("foods from the files of SR28", () => {
+  it("takes the release whole, and passes over files that say nothing of a food by itself", () => {
+    const all = {
+      SRC_CD: "~1~^~Analytical~",
+      DERIV_CD: "",
+      LANGUAL: "",
+      LANGDESC: "",
+      DATA_SRC: "",
+      DATSRCLN: "",
+    };
+    const written = (files: SrFiles): string => JSON.stringify(foodsFromSr(files).foods);
+    expect(written({ ...made, ...all })).toBe(written(made));
+    expect(faultsOf({ SRC: "" })).toHaveLength(1);
+  });
+
   it("carry all that the files say of them", () => {
     const { foods, figures, leftOut } = foodsFromSr(made);
     expect(figures).toBe(8);
