@@ -1,3 +1,4 @@
+import { amountOfFood } from "../cook/amountOfFood.ts";
 import type { CookedBatch } from "../cook/madeBatch.ts";
 import { shortNames } from "../cook/method.ts";
 import { OF_A_POT } from "../cook/notes.ts";
@@ -258,10 +259,11 @@ class CookDayOf {
     return groups
       .flatMap(({ rows }) => rows)
       .map(({ key, weigh, measure }) =>
-        this.#say("{amount} {name}", {
-          amount: measure === "" ? weigh : measure,
-          name: inSentence(names.get(key) ?? key, this.#language),
-        }),
+        amountOfFood(
+          measure === "" ? weigh : measure,
+          inSentence(names.get(key) ?? key, this.#language),
+          this.#language,
+        ),
       )
       .join("; ");
   }

@@ -1,7 +1,8 @@
-import { type Language, say } from "../document/language.ts";
+import type { Language } from "../document/language.ts";
 import { compareRatios } from "../number/ratio.ts";
 import { inSentence } from "../sheet/names.ts";
 import type { Sheet, SheetLine } from "../sheet/sheet.ts";
+import { amountOfFood } from "./amountOfFood.ts";
 import { methodWith, type Piece, shortNames } from "./method.ts";
 import { asMeasured, inPlace } from "./methodOf.ts";
 import type { DishPot } from "./session.ts";
@@ -78,5 +79,5 @@ function loading(a: SheetLine, b: SheetLine): number {
 function asText(piece: Piece, language: Language): string {
   if ("text" in piece) return piece.text;
   const { name, amount } = piece;
-  return amount === undefined ? name : say(language, "{amount} {name}", { amount, name });
+  return amount === undefined ? name : amountOfFood(amount, name, language);
 }
