@@ -92,6 +92,7 @@ export class ServedPortion extends Result implements Portion {
   readonly #measured: MeasuredPortion | undefined;
   #dishes: ReadonlyMap<string, Sheet> | undefined;
 
+  /** @internal Made by a plan. */
   constructor(
     person: string,
     meal: ReadMeal,

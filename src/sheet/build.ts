@@ -30,7 +30,7 @@ export interface SheetOptions {
 /**
  * Resolves a recipe to grams and figures.
  *
- * Throws one error with every fault: the codes of {@link recipe}, `food-unknown`, `recipe-unknown`,
+ * Throws one error with every fault: the codes of `recipe`, `food-unknown`, `recipe-unknown`,
  * `recipe-cycle` (with the way round), `sheet-malformed` for options, `retention-unknown`, `yield-unknown`, `density-needed`, and the `amount-…` and
  * `measures-…` codes.
  *

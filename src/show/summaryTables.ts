@@ -1,5 +1,6 @@
 import { type Language, say } from "../document/language.ts";
 import { type ComponentId, components } from "../food/components.ts";
+import { kitchenNameOf } from "../food/kitchenName.ts";
 import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { absolute, type Exact, fraction, ONE, over, plus, sum, ZERO } from "../number/exact.ts";
 import { compareRatios } from "../number/ratio.ts";
@@ -7,6 +8,7 @@ import { missedOf } from "../plan/missed.ts";
 import { sizeText } from "../plan/normalPortion.ts";
 import type { Plan } from "../plan/planned.ts";
 import type { Portion } from "../plan/portion.ts";
+import { inSentence } from "../sheet/names.ts";
 import { combine, type Tally } from "../sheet/tally.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
 import { plainFigure } from "./tallyFigure.ts";
@@ -348,7 +350,7 @@ function groupedBy<T>(
 
 /** The first few of many. */
 function some(names: readonly string[], language: Language): string {
-  const list = names.slice(0, TOLD_APART).join(", ");
+  const list = names.slice(0, TOLD_APART).join("; ");
   const more = names.length - TOLD_APART;
   return more <= 0 ? list : say(language, "{list} and {count} more", { list, count: String(more) });
 }
@@ -357,10 +359,11 @@ function some(names: readonly string[], language: Language): string {
 function foodName(plan: Plan, food: string, language: Language): string {
   for (const { batch } of plan.meals) {
     for (const s of batch.values()) {
-      if (s.plan.foods.has(food)) return say(language, s.plan.foods.get(food).name);
+      if (s.plan.foods.has(food))
+        return inSentence(say(language, kitchenNameOf(s.plan.foods.get(food))), language);
     }
   }
-  return food;
+  return inSentence(food, language);
 }
 
 function nameOf(all: readonly { readonly id: string; readonly name: string }[], id: string): string {
