@@ -12,7 +12,7 @@ import {
   withConstant,
   withRow,
 } from "steelyard";
-import { starterFoods, usdaRetention } from "steelyard/foods";
+import { starterFoods } from "steelyard/foods";
 import { labelReference, type Person, referenceIntakes } from "steelyard/person";
 import { cookingSchedule, portionPlan, shoppingList } from "steelyard/plan";
 import { table } from "steelyard/show";
@@ -352,7 +352,17 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   toRecords: [[bowl, { figures: "exact" }]],
   toText: [[bowl, { width: 80, rows: 2, ...show }]],
   tablesOf: [[bowl, { rows: 2, ...show }]],
-  yieldCodes: [[usdaRetention, "boiled"]],
+  yieldCodes: [
+    [
+      {
+        source: "camp",
+        columns: [["iron"]],
+        codes: {},
+        yields: [{ source: "camp", codes: { a: ["greens, boiled", "90", "100"] } }],
+      },
+      "boiled",
+    ],
+  ],
   notebookDisplay: [[bowl]],
   upperLimits: [[intakes, "1/4"]],
   vitaminDFromIu: [[400]],

@@ -33,11 +33,12 @@ export function checkYields(
     }
     for (const [code, row] of Object.entries(each.codes)) {
       const [name, cooked, raw, spread] = Array.isArray(row) ? row : [];
-      const isMass = (text: unknown): boolean => GRAMS.test(`${text}`) && Number(text) > 0;
+      const isMass = (text: unknown): boolean =>
+        typeof text === "string" && GRAMS.test(text) && Number(text) > 0;
       const hint = 'give a name, the mass cooked and the mass raw: ["rice", "280", "100"]';
       if (typeof name !== "string" || !isMass(cooked) || !isMass(raw))
         wrong(["yields", i, code], "not a yield", hint);
-      else if (spread !== undefined && !BETWEEN.test(`${spread}`))
+      else if (spread !== undefined && !(typeof spread === "string" && BETWEEN.test(spread)))
         wrong(["yields", i, code], "not a spread", 'write low-high:count: "0.62-0.81:75"');
     }
   }
