@@ -1,4 +1,4 @@
-import { collect, type Fault, fault, quote } from "../number/error.ts";
+import { collect, type Fault, fault, quote, throwIfAny } from "../number/error.ts";
 import { exact, over, plus, times } from "../number/exact.ts";
 import { compareRatios } from "../number/ratio.ts";
 import { type Amount, ranged } from "./amount.ts";
@@ -39,8 +39,12 @@ export function readRanged(text: string, read: (text: string) => Amount): Amount
   if (!ends) return read(text);
   const faults: Fault[] = [];
   const [least, most] = ends.map((end) => collect(faults, [], () => read(end)));
-  // A food may have a measure whose name looks like a range.
-  if (!least || !most) return read(text);
+  if (!least || !most) {
+    // A food may have a measure whose name looks like a range; else what is wrong with an end is what to mend.
+    const whole = collect([], [], () => read(text));
+    if (!whole) throwIfAny(faults.slice(0, 1));
+    return whole ?? read(text);
+  }
   const isAlike = least.kind === most.kind && (least.size !== undefined || least.unit === most.unit);
   if (!isAlike || (least.size === undefined) !== (most.size === undefined)) {
     const hint = "write both ends by weight, or both by the same measure";

@@ -31,6 +31,15 @@ describe("a range where an amount stands", () => {
     expect(ends(of(text))).toEqual(expected);
   });
 
+  it("tells what is wrong with its ends, and not that it is a range", () => {
+    const oil = { name: "Pot", portions: 1, lines: [{ food: "olive-oil", amount: "2-3 tbsp" }] };
+    const { code, hint } = errorOf(() => sheet(oil, starterFoods));
+    expect([code, hint]).toEqual([
+      errorOf(() => amount("2 tbsp")).code,
+      expect.stringContaining("say whose"),
+    ]);
+  });
+
   it("may be of a food's own pieces", () => {
     expect(ends(of("2-3 medium", "onions-raw"))).toEqual(["2.5", "medium", "2", "3"]);
   });
