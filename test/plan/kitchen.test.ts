@@ -115,7 +115,7 @@ describe("a plan for a kitchen", () => {
           }
         }
       }
-    }, 50);
+    }, 120);
   });
 
   it("is still pot + additions = portions = batch, in mass and every component, literally", () => {
@@ -155,7 +155,7 @@ describe("a plan for a kitchen", () => {
           expect(text(own && reader.toGrams(own).grams)).toBe(text(s.values.grams[i]));
         }
       }
-    }, 30);
+    }, 60);
   });
 
   it("weighs shares in whole steps of the scale, all but the largest, each within a step where nothing is firm", () => {
@@ -226,7 +226,7 @@ describe("a plan for a kitchen", () => {
         }
         if (told.has("not-rounded")) expect(portion.drift?.status).toBe("unrounded");
       }
-    }, 50);
+    }, 120);
     expect(firm).toBeGreaterThan(12);
   });
 
@@ -265,7 +265,7 @@ describe("a plan for a kitchen", () => {
         expect(portion.shared === undefined).toBe(was.shared === undefined);
         expect([portion.why, portion.misses.length]).toEqual([was.why, was.misses.length]);
       }
-    }, 30);
+    }, 60);
   });
 
   it("does not depend on the order of people", () => {
@@ -277,14 +277,14 @@ describe("a plan for a kitchen", () => {
           [...of].flatMap(([name, s]) => [name, ...s.values.grams.map(text)]);
         expect(grams(other)).toEqual(grams(dishes));
       }
-    }, 30);
+    }, 60);
   });
 
   it("shows itself whatever was measured", () => {
     always((_, plan) => {
       const shown = toText(plan, { parts: "all" });
       expect(shown.includes("Effect of rounding")).toBe(plan.portions.some(({ drift }) => drift));
-    }, 30);
+    }, 60);
   });
 });
 

@@ -78,7 +78,7 @@ describe("a pot", () => {
     };
     fc.assert(fc.property(worlds(shape).filter(plain), law), {
       seed: seedFor("a pot of one", 71),
-      numRuns: runs(60),
+      numRuns: runs(150),
     });
     expect(Math.min(compared, missed, quotients)).toBeGreaterThan(10);
   });

@@ -48,7 +48,7 @@ describe("a stored plan", () => {
         expect(lost(plan, written(plan))).toEqual([]);
         expect(written(openPlan(written(plan)))).toEqual(written(plan));
       }),
-      { numRuns: runs(10) },
+      { numRuns: runs(20) },
     );
     expect(opened).toBeGreaterThan(5);
   });

@@ -65,7 +65,7 @@ describe("what people avoid", () => {
           expect(unknownOf(plan)).toEqual(wanted.unknown);
         }
       }),
-      { numRuns: runs(150) },
+      { numRuns: runs(300) },
     );
     expect(Math.min(refused, served)).toBeGreaterThan(10);
   });
@@ -120,7 +120,7 @@ describe("what people avoid", () => {
           overriddenOf(plan).map((text) => text.split(/: |, /).sort().join(" "));
         expect(bySet(other)).toEqual(bySet(one));
       }),
-      { numRuns: runs(25) },
+      { numRuns: runs(50) },
     );
   });
 });
@@ -332,7 +332,7 @@ describe("whatever is of animal origin", () => {
           );
         }
       }),
-      { numRuns: runs(30) },
+      { numRuns: runs(60) },
     );
   });
 

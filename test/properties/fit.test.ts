@@ -32,7 +32,7 @@ const few = { adjustable: { min: 0, max: 4 }, demands: { min: 1, max: 4 } };
 const reachable = worlds({ ...few, wild: 0 });
 const any = worlds({ ...few, wild: 3 });
 
-function check<T>(name: string, arbitrary: fc.Arbitrary<T>, law: (t: T) => void, quick = 30): void {
+function check<T>(name: string, arbitrary: fc.Arbitrary<T>, law: (t: T) => void, quick = 60): void {
   fc.assert(fc.property(arbitrary, law), { seed: seedFor(name, 500), numRuns: runs(quick) });
 }
 
@@ -167,7 +167,7 @@ describe("a fit that is met", () => {
       },
       250,
     );
-    expect(moved).toBeGreaterThan(2);
+    expect(moved).toBeGreaterThan(4);
   });
 
   it("does not mind the order of demands and lines", () => {
@@ -287,7 +287,7 @@ describe("a fit and one factor", () => {
       if (equals(b.factor, times(c, a.factor))) same += 1;
       else expect(compareRatios(away(b.factor), away(times(c, a.factor)))).toBe(-1);
     });
-    expect(same).toBeGreaterThan(9);
+    expect(same).toBeGreaterThan(18);
   });
 });
 
@@ -355,7 +355,7 @@ describe("a fit that is out of reach", () => {
         expect(within(ends.filter((each) => each !== spared))).toBe("met");
       }
     });
-    expect(ranges).toBeGreaterThan(15);
+    expect(ranges).toBeGreaterThan(30);
   });
 
   it("suggests only what does open it, and eases no further than it must", () => {
@@ -390,8 +390,8 @@ describe("a fit that is out of reach", () => {
         expect(fit(s, with_(short)).status).toBe("out-of-reach");
       }
     });
-    expect(freed).toBeGreaterThan(3);
-    expect(eased).toBeGreaterThan(15);
+    expect(freed).toBeGreaterThan(6);
+    expect(eased).toBeGreaterThan(30);
   });
 
   it("suggests several together only where no one is enough, and they are", () => {
@@ -427,7 +427,7 @@ describe("a fit that is out of reach", () => {
       },
       200,
     );
-    expect(pairs).toBeGreaterThan(3);
+    expect(pairs).toBeGreaterThan(6);
     expect(more).toBeGreaterThan(0);
   });
 
@@ -449,7 +449,7 @@ describe("a fit that is out of reach", () => {
         if (brings) expect(exactText(brings)).toBe(exactText(brought(demand, missed.nearest)));
       }
     });
-    expect(kept).toBeGreaterThan(12);
+    expect(kept).toBeGreaterThan(24);
   });
 });
 
@@ -475,7 +475,7 @@ describe("what comes nearest", () => {
       expect(missesByKind(b.outcomes)).toEqual(missesByKind(a.outcomes));
       if (a.status !== "met" && a.nearest) missed += 1;
     });
-    expect(missed).toBeGreaterThan(6);
+    expect(missed).toBeGreaterThan(12);
   });
 
   it("has the energy asked wherever that can be had, however far shares and ratios are", () => {
@@ -489,7 +489,7 @@ describe("what comes nearest", () => {
       expect(near && exactText(near.portion("energy").value)).toBe(energy);
       if (fitted.status !== "met") missed += 1;
     });
-    expect(missed).toBeGreaterThan(3);
+    expect(missed).toBeGreaterThan(6);
   });
 });
 
@@ -562,7 +562,7 @@ describe("a shadow price", () => {
         if (Math.abs(rate - price) <= 1e-6 * (1e-9 + price)) same += 1;
       }
     });
-    expect(all).toBeGreaterThan(15);
+    expect(all).toBeGreaterThan(30);
     // Where several bounds meet in one point, the price may say more than a step buys.
     expect(same / all).toBeGreaterThan(0.8);
   });
@@ -586,7 +586,7 @@ describe("a shadow price", () => {
         expect(exactText(eased.departure)).toBe(exactText(easing.to));
       }
     });
-    expect(all).toBeGreaterThan(4);
+    expect(all).toBeGreaterThan(9);
   });
 });
 
@@ -628,8 +628,8 @@ describe("what is not known", () => {
       },
       300,
     );
-    expect(kept).toBeGreaterThan(3);
-    expect(free).toBeGreaterThan(3);
+    expect(kept).toBeGreaterThan(6);
+    expect(free).toBeGreaterThan(6);
   });
 
   it("does not bend a fit by limits on what no line tells", () => {

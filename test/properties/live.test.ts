@@ -163,7 +163,7 @@ describe("a live sheet", () => {
           expect(everything(s)).toEqual(everything(afresh));
         }
       }),
-      { numRuns: runs(150), seed: seedFor("live sheets", 11) },
+      { numRuns: runs(200), seed: seedFor("live sheets", 11) },
     );
     // Both ways to a circle were taken.
     expect(Math.min(circles.refused, circles.closed)).toBeGreaterThan(0);

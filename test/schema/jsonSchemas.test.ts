@@ -177,7 +177,7 @@ describe.each(all)("the JSON Schema of a %s", (name) => {
             `took ${placeAt(sample as object, at).path} spoilt by ${JSON.stringify(spoil)}: ${faultsOf(spoilt).join()}`,
           );
       }),
-      { seed: 2020, numRuns: runs(100) },
+      { seed: 2020, numRuns: runs(200) },
     );
     expect(refused).toBeGreaterThan(20);
   });

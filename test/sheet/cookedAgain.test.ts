@@ -272,7 +272,7 @@ describe("nested is flat, for every way of asking", () => {
   it("with shares around the dish alone", () => {
     fc.assert(
       fc.property(weighed, cooked, (lines, around) => expectSame(...twice(lines, {}, around))),
-      { numRuns: runs(9) },
+      { numRuns: runs(25) },
     );
   });
 
@@ -281,7 +281,7 @@ describe("nested is flat, for every way of asking", () => {
       fc.property(weighed, everything, everything, (lines, inside, around) =>
         expectSame(...twice(lines, inside, around)),
       ),
-      { numRuns: runs(6) },
+      { numRuns: runs(15) },
     );
   });
 
@@ -298,7 +298,7 @@ describe("nested is flat, for every way of asking", () => {
       fc.property(weighed, some, some, (lines, inside, around) => {
         expectSame(...twice(lines, inside, around));
       }),
-      { numRuns: runs(9) },
+      { numRuns: runs(25) },
     );
   });
 });
@@ -344,7 +344,7 @@ describe("cooking after cooking", () => {
             text(energyShares(flat, { system }).energy.value),
           );
       }),
-      { numRuns: runs(7) },
+      { numRuns: runs(20) },
     );
   });
 
@@ -378,7 +378,7 @@ describe("energy given, after cooking", () => {
           minus(s.total("energy").value, energyShares(s, { system }).energy.value);
         expect(exactText(off(after))).toBe(exactText(off(before)));
       }),
-      { numRuns: runs(42) },
+      { numRuns: runs(120) },
     );
   });
 });

@@ -80,9 +80,9 @@ function agreesOnMisses({ recipe, sheet, demands }: World): void {
 
 describe("against HiGHS", () => {
   it.each([
-    ["few lines", { adjustable: { min: 0, max: 3 }, demands: { min: 1, max: 4 }, wild: 8 }, 140],
-    ["more lines", { adjustable: { min: 3, max: 8 }, demands: { min: 2, max: 6 }, wild: 10 }, 100],
-    ["many lines", { adjustable: { min: 15, max: 25 }, demands: { min: 2, max: 6 }, wild: 10 }, 25],
+    ["few lines", { adjustable: { min: 0, max: 3 }, demands: { min: 1, max: 4 }, wild: 8 }, 350],
+    ["more lines", { adjustable: { min: 3, max: 8 }, demands: { min: 2, max: 6 }, wild: 10 }, 250],
+    ["many lines", { adjustable: { min: 15, max: 25 }, demands: { min: 2, max: 6 }, wild: 10 }, 60],
   ] as const)("%s: the same status and the same least departure", (name, shape, quick) => {
     fc.assert(fc.property(worlds(shape), agrees), {
       seed: seedFor(`fits with ${name}`, 411),
@@ -91,22 +91,22 @@ describe("against HiGHS", () => {
   });
 
   it("which compared something: most were met, some were not, and ratios moved", () => {
-    expect(tally.met).toBeGreaterThan(152);
-    expect(tally.missed).toBeGreaterThan(11);
-    expect(tally.moved).toBeGreaterThan(76);
+    expect(tally.met).toBeGreaterThan(400);
+    expect(tally.missed).toBeGreaterThan(30);
+    expect(tally.moved).toBeGreaterThan(200);
   });
 
   const shape = { adjustable: { min: 1, max: 5 }, demands: { min: 1, max: 4 }, wild: 0 };
   it("the same common factor among equal answers", () => {
     const seed = seedFor("common factors", 412);
-    fc.assert(fc.property(worlds(shape), agreesOnTheFactor), { seed, numRuns: runs(100) });
+    fc.assert(fc.property(worlds(shape), agreesOnTheFactor), { seed, numRuns: runs(200) });
   });
 
   it("the same least totals of misses where not everything can be met", () => {
     const seed = seedFor("misses", 413);
-    fc.assert(fc.property(worlds({ ...shape, wild: 2 }), agreesOnMisses), { seed, numRuns: runs(80) });
-    expect(reckoned.amount).toBeGreaterThan(10);
-    expect(reckoned.share).toBeGreaterThan(5);
-    expect(reckoned.ratio).toBeGreaterThan(15);
+    fc.assert(fc.property(worlds({ ...shape, wild: 2 }), agreesOnMisses), { seed, numRuns: runs(160) });
+    expect(reckoned.amount).toBeGreaterThan(20);
+    expect(reckoned.share).toBeGreaterThan(10);
+    expect(reckoned.ratio).toBeGreaterThan(40);
   });
 });

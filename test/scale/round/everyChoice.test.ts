@@ -116,7 +116,7 @@ describe("a rounding beside every choice there is", () => {
   it.each(cases)(
     "%s",
     (name, shape, all) => {
-      const numRuns = runs(all / 20);
+      const numRuns = runs(all / 10);
       const seen = { met: 0, nearest: 0, stopped: 0, "out-of-reach": 0, exceeded: 0 };
       const law = (world: World): void => {
         const { sheet: s, place, demands, tolerance } = world;
