@@ -12,6 +12,7 @@ export const NOTES: string = ` and
 65 or over: losing weight can cost muscle and bone, and diets to that end are best left alone but where the weight itself does harm; older people may need more protein than the adult reference.
 800 kcal a day or less is a very-low-energy diet: only for a clinical need, nutritionally complete, for at most 12 weeks, with continuing clinical support.
 ?
+?: not known
 A blank is not a guarantee: foods are taken at what their data say, and a kitchen can carry traces over. Read the labels.
 A body mass index below 16 is a high risk of refeeding problems, which can kill: after a time of eating little, food starts under clinical care at 10 kcal per kg a day or less, and at 5 kcal below an index of 14.
 A body mass index below 18.5 counts as underweight in adults.
@@ -21,8 +22,11 @@ A level is of a whole day. Where none is published, no amount is proven safe.
 A level is of a whole day: what else is eaten comes on top.
 A physical activity level outside 1.40 to 2.40 is rarely kept up for long, and the estimate is less sure there.
 ADI
+ADI: acceptable daily intake, for every day of a life
 AI
+AI: adequate intake, where no more exact figure could be set
 AMDR
+AMDR: acceptable range of intake, against chronic disease
 About
 Add when serving
 Added
@@ -58,6 +62,7 @@ Before serving
 Body mass: {mass}
 Bought otherwise than before
 Bound
+Brazil nuts are so rich in selenium that eating them often can pass the upper level of 255 µg a day for adults.
 Breastfeeding: equations for energy leave out what milk costs (EFSA: about 500 kcal a day in the first six months), which only an authority's reference intakes count in.
 Brings
 Buy
@@ -65,6 +70,7 @@ By
 By mass
 By volume
 CDRR
+CDRR: intake above which eating less is expected to lower chronic disease; no level of harm
 Carbohydrates
 Carotenoids
 Caution
@@ -72,6 +78,7 @@ Cautions
 Cautions about the person, where there are any, are not shown here: ask whoever planned this.
 Cautions, person by person
 Closest to the limit
+Coconut is not on the European list; the United States counted it as a tree nut until 2025. Ask people with a nut allergy; read the label for sulphites.
 Coeliac disease: nothing is said of allergens in this food, and unknown is not free from gluten. Read the label.
 Coeliac disease: of this food only oats that are labelled gluten-free, for others are mixed with wheat or barley on their way. A few people react to any oats; some countries advise against them. Ask the dietitian first.
 Coeliac disease: the diet is to be strictly and lifelong free of gluten; a dietitian helps to keep it whole.
@@ -82,11 +89,13 @@ Components that a source does not give were worked out from its other figures by
 Composition was reckoned in exact fractions with steelyard {version} from 1 recipe as eaten.
 Composition was reckoned in exact fractions with steelyard {version} from {count} recipes as eaten.
 Cooked for one person alone
+Cooked rice: cool it within an hour, keep it in the fridge for a day at most, heat it until steaming all through, and only once. Spores outlive the cooking, grow in warm rice, and leave a poison that heat does not undo.
 Cooked ÷ raw mass of the line
 Cooked ÷ raw mass of what is cooked
 Cost
 Cranberry juice, and for caution other things made of cranberries, are advised against with warfarin: no safe amount could be named. Ask the clinic.
 DV
+DV: daily value for labels
 Day
 Days
 Demand
@@ -100,6 +109,7 @@ Eaten on
 Effect of rounding to kitchen measures
 Energy
 Energy by {system}
+Energy is that of the sources, by {systems}.
 Energy: {shares}
 European Union
 Exactly
@@ -121,6 +131,7 @@ Foods are taken at what their data say, and a kitchen can carry traces over. Rea
 Foods, what 100 g have
 For
 For all
+For whom
 For {person} alone: {lines}
 From the cupboard
 From the pot
@@ -129,6 +140,7 @@ Furthest off
 Germany, Austria and Switzerland
 Gluten, but not said whether of wheat: {list}
 Goes into the pot: 1, added at serving: 0
+Grapefruit changes how the body handles some medicines, certain statins, calcium channel blockers and ciclosporin among them. Ask a pharmacist.
 Grapefruit is advised against with warfarin: ask the clinic.
 Group
 Haemochromatosis: food with added iron and iron supplements are to be avoided, and red meat limited; no diet stands in for having blood taken.
@@ -139,8 +151,10 @@ Hatched: not known, there may be more.
 High blood pressure: keep salt low. Adults are advised to stay below 6 g in the whole day, from everything eaten. Salt made with potassium is no way out on some medicines: ask first.
 High blood pressure: salt is to be kept low. Salt made with potassium is not for everyone on medicines: ask whoever prescribes them.
 Holds it
+Holds wheat and gluten. Other allergens (milk, soya, sesame and more) depend on the maker: read the label.
 Id
 In 1 g of protein
+In 100 g
 In all
 In pregnancy and while breastfeeding: no more than 200 mg of caffeine in the whole day.
 In pregnancy, and when planning one, it is safest to have no alcohol at all; of what goes into this food, cooking may leave some.
@@ -171,6 +185,7 @@ Limit
 Line
 Line by line
 Lithium: keep salt, drink and caffeine steady. Less salt, a diet to lose weight or a loss of fluid can make lithium poisonous: ask whoever prescribes it first.
+Liver is very rich in vitamin A. Not in pregnancy nor when planning one; anyone else at most once a week.
 MAO inhibitors: aged cheese, cured meat, pickled fish, yeast and meat extracts, fermented soya, beer and wine can drive blood pressure up dangerously; eat only fresh food.
 Made first
 Marks
@@ -188,46 +203,62 @@ More than 1 kg a week is faster than weight-loss programmes are advised to aim f
 More than 2.0 g of protein per kg of body mass a day: above the range given for people in training (1.4 to 2.0), and above twice the reference intake.
 More than 2.5 times the energy of complete rest: more than people were found able to take up day after day.
 Most
+Most ground cinnamon is cassia, whose coumarin can harm the liver of sensitive people. How much is too much goes by body mass, 0.1 mg of coumarin a day for each kilogram: at the usual content about 0.5 g of cassia for a child of 15 kilograms and 2 g for an adult of 60. For daily use take Ceylon cinnamon, or little; with liver disease ask a doctor first.
 Moved
 NRV
 NRV-NCD
+NRV-NCD: nutrient reference value for labels, set from risk of disease
 NRV-R
+NRV-R: nutrient reference value for labels, set from requirements
+NRV: nutrient reference value for labels
 Near this age the equation, or its figures, change in one step: the need is less sure than one number tells.
 Nearest
 Needed
+No figure was missing.
+No honey for a child under 12 months, not even in cooking: it can carry spores that cause infant botulism.
 No liver, and nothing made of it, in pregnancy or when planning one: too much vitamin A harms the unborn child.
 No whole nuts under 5 years, for a child can choke on them: ground, crushed or as a smooth butter.
 None of this fish in pregnancy, when planning one, or under 16: it is high in mercury. Which fish are named differs by country; local advice comes first.
 Nordic countries
+Nori is a red seaweed, far lower in iodine than kelp, but a sheet (about 3 g dry) can still bring 100 µg, and batches differ. While pregnant or breastfeeding, with thyroid, heart or kidney disease, or on medicines with iodine or lithium, ask a doctor first.
 Not known
 Not named in the method: {lines}
 Not to be served: {list}
 Note
 Notes
 Nothing is served, since what must hold cannot.
+Nothing was known of {names}.
 Now
+Nutmeg is for pinches: from about 5 g (two teaspoons) it has poisoned people, with racing heart, confusion and hallucinations. Keep it from children.
+Nutrient
 Nutrients
 Nutrients a day, mean of {days} days
 Of
+Of a day
 Of alpha-tocopherol equivalents the alpha-tocopherol alone is counted: there is at least that.
 Of that in the pot, g
 Of the pot
+Of these figures, borrowed from another food: {borrowed}; calculated by their source: {calculated}.
 Of this food, in pregnancy and when planning one: no more than four medium cans of tuna (140 g drained each) or two steaks (140 g cooked) a week, for its mercury. Local advice comes first.
 Of this food, in pregnancy and while breastfeeding: oily fish is good to have, but no more than two portions (140 g cooked each) a week, for the pollutants it gathers. Local advice comes first.
 Off by
 On MAO inhibitors: food that was aged, cured, fermented or concentrated, and beer and wine, can hold tyramine that drives blood pressure up dangerously; broad bean pods hold dopa. Leave it out unless the prescriber says otherwise, and for two to three weeks after the medicine is stopped. Only fresh food.
 On lithium, salt and drink are to stay much the same from day to day: with less salt than usual lithium can rise to a poisonous level, with more it falls.
+On warfarin, keep vitamin K much the same from week to week: no sudden change in leafy greens without telling the clinic.
 On warfarin, vitamin K should stay much the same from week to week. Tell the clinic before this becomes a habit, or stops being one.
 One portion
 One portion, g
 Other
 Out of reach: limits that no measurable amounts keep
 PRI
+PRI: population reference intake, enough for nearly everyone
+Page
 Per portion
 Person
 Phenylketonuria: aspartame (E 951) is a source of phenylalanine, and its label has to say so. None, unless the metabolic team says otherwise.
 Phenylketonuria: how much phenylalanine a day may hold is set by the metabolic team, and each portion counts; where it is not known, a gram of protein is counted as about 50 mg.
 Phenylketonuria: protein and phenylalanine are set by the metabolic team, far below the amounts used here.
+Picture
 Portion
 Portions
 Portions met
@@ -240,20 +271,29 @@ Protein, fat and carbohydrate as asked do not come to the day's energy by genera
 Proximates
 Published for a day
 RDA
+RDA: recommended dietary allowance, enough for nearly everyone
 RDI
+RDI: recommended dietary intake, enough for nearly everyone
 RI
+RI: recommended intake, enough for nearly everyone
 RNI
+RNI: reference nutrient intake, enough for nearly everyone
 Ratios
+Raw or half-cooked common beans, red kidney beans above all, make people ill. Soak for at least 5 hours, throw that water away, then boil in fresh water for at least 30 minutes; a slow cooker alone does not get hot enough.
 Recipe
 References are averages of many days, for healthy people: no portion has to meet them.
 Release
 Remaining
+Rich in oxalate: people who were told to limit it, after kidney stones for one, should ask their clinician.
 Row
 Runs
 SDT
+SDT: suggested dietary target, to lower the risk of chronic disease; no level of harm
 SUL
+SUL: safe upper level
 Salt made with potassium is not to be used with kidney disease or diabetes, in pregnancy, by older people, or on some medicines for blood pressure (ACE inhibitors, angiotensin receptor blockers): ask a doctor or pharmacist first.
 Scaling
+Seaweed can hold more iodine in a spoonful than the safe limit for a day, and how much varies from one batch to the next. In pregnancy, while breastfeeding and for children: brown seaweed at most once a week. With thyroid, heart or kidney disease, or on medicines with iodine or lithium, ask a clinician first.
 Seaweed is advised against with thyroid, heart or kidney disease, or on medicines with iodine or lithium, unless a doctor says otherwise.
 Share
 Share of a day
@@ -270,12 +310,14 @@ Soya hinders the uptake of levothyroxine: leave as long a time as can be between
 State
 Step
 TDI
+TDI: tolerable daily intake, for every day of a life
 Table
 Take
 Take care
 The broken line marks the upper level, where it lies near.
 The full run
 The line marks a whole day.
+The mass as eaten was {how}; a change of mass was taken to be water.
 The rest
 Then
 These are calculations from published tables, not advice: a licensed practitioner decides what a person should eat.
@@ -287,7 +329,9 @@ To cook
 To cook: {day}
 To decide
 Total
+Totals are lower bounds, since some ingredients say nothing of them, for {names}.
 UL
+UL: tolerable upper intake level
 Under 18 it is healthiest to have no alcohol, and before 15 none at all; of what goes into this food, cooking may leave some.
 Under 18: growth needs energy and protein of its own, and adult equations and targets do not fit.
 Unit
@@ -306,21 +350,25 @@ Weighed out for each person: {lines}
 What
 What a portion brings, as eaten
 What cooking leaves of components was reckoned line by line by {sources}.
+What cooking takes of its constituents was taken off it by the same factors.
 What goes in
 What is cooked
 What is not met
 What is served, each time
+What it holds of allergens depends on the maker or the method: read the label.
 What people avoid
 What portions cost
 What to check
 What to do
 What to heed
+When
 When done
 Where it comes from
 Where it stands
 Where someone's authority has no level at their age, another's stands in and is named: a help for whoever is asked, and no leave to serve up to it.
 Who is off, and by how much
 Why
+With it
 Without a height nothing can be said about underweight.
 Yield factors came from {sources}.
 a finer scale, more amounts on each side, or a line measured otherwise may open it
@@ -348,6 +396,7 @@ aromatic amino acids
 as cooked
 as eaten
 as eaten; where portions of one dish differ from time to time, their mean
+as purchased
 as purchased, {grams} of it edible
 as sold
 as the dish is
@@ -360,16 +409,22 @@ at most {figure}
 at most {most}%, {kind}
 at or above the reference
 away
+b: all or part borrowed from a like food
+bakery
+baking
 below {limit}
 between
 borrowed
 breastfeeding
+c: all or part calculated by its source, not measured
 calculated
 cannot be measured here
 cannot be shown to be below it
 carbohydrate
 celery
 cereals containing gluten
+chilled
+cocoa
 coeliac disease
 component
 cooked
@@ -379,12 +434,18 @@ cooking times, pans, leavening and strong spices do not follow the amounts: chec
 costs are rounded so that they add up to the total: each down, then the largest remainders up
 covered by packs, but not proven to be the best choice of them: {list}
 crustaceans
+d: all or part worked out: from other figures, or by what cooking leaves
+dairy
+dairy and alternatives
 data
 days that are not wholly eaten in the plan do not count for the mean: {people}
 derived
 diabetes
 dietary guideline
 drained
+dried fruit
+dried fruit, nuts and seeds
+drinks
 dry
 each food's cost is shared by what is eaten of it, so what is left over is paid for too
 eaten on {days}, up to {kept} after it is cooked; the recipe gives {limit}: {text}
@@ -392,6 +453,7 @@ eaten up to {kept} after it is cooked, and the recipe carries no storage limit: 
 eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules
 eating disorder history
 egg
+eggs
 energy from added sugars
 energy from alcohol
 energy from carbohydrate
@@ -415,11 +477,18 @@ formula
 free sugars
 freeSugars
 from the tap, not bought: {list}
+frozen
+fruit
+fruit and vegetables
 full runs ({count}) and a rest, since {needs} is more than the {capacity} that it holds
 g
+grains
+grains and pasta
 guidance level
 guiding value
 haemochromatosis
+herbs
+herbs, spices and seaweed
 histidine
 holds {name}: served all the same. {because}
 hypertension
@@ -430,6 +499,7 @@ kcal
 kidney disease
 l
 largest ratio change: {line}
+leavening
 left in the pot
 left over
 let it follow the pot: larger portions get more of it
@@ -447,6 +517,8 @@ may be above the upper level
 may be past the level
 measurable amounts
 measurable amounts: exact ones bring {exact}
+meat
+meat and poultry
 mg
 milk
 ml
@@ -484,9 +556,12 @@ nothing of it
 nothing of it is cooked for more than one person
 nothing served is said to hold it, and no food is silent
 nothing to cook: nobody eats of it until it is cooked again
+nuts
 of animal or mixed origin: served all the same. {because}
 of other sources
 of {foods}
+oils
+oils, vinegars and sauces
 omega3
 one portion
 one pot: what is held keeps the same ratios for everyone
@@ -497,6 +572,7 @@ out of reach
 over
 over the range
 over {figure}
+p: all or part assumed to be none
 part of a day's
 past the level
 peanut
@@ -508,17 +584,22 @@ polyunsaturatedFat
 population average
 population goal
 population guideline
+poultry
 pregnancy
 pregnant
 presumed
+presumed to follow an earlier yield for {count}
 presumption
 protein
 published as a range, and shown from end to end: {components} of {lines}
+pulses
+pulses and tins
 ranges hold about 95 times in 100, by how far analyses of foods and of cooking lie apart
 ratios drift by {drift} in all; rounding each line for itself, by {other}
 ratios drift by {drift} in all; rounding each line for itself, by {other}, past a limit
 raw
 reached
+reckoned by a yield factor for {count}
 recommended range
 reference intake range
 requirements of a day are of adults neither pregnant nor breastfeeding: none is told for this person
@@ -528,11 +609,14 @@ rounded to what the kitchen can measure: {cooked} as cooked, where {planned} was
 safe and adequate intake
 safe intake
 safe level of intake
+salt
 saturatedFat
 says gluten, but not of which cereal
 says nothing of allergens
 says nothing of its origin
 score
+seaweed
+seeds
 sesame
 several portions for one person, and no days named: how long they are kept is not known, so follow local food-safety rules
 shares of the pot are not weighed: in the scale's steps, some of it would be more than anybody's limits allow
@@ -543,8 +627,14 @@ silent
 sodium to potassium, mole for mole
 source {number}
 soya
+spices
+spreads and syrups
 sulphur amino acids
 sulphur dioxide and sulphites
+summed of yields of single ingredients for {count}
+sweeteners
+t: trace amounts not counted
+taken to be that of the ingredients for {count}
 the batch: the best amounts that were found; there may be better ones
 the cupboard has all that is needed
 the pot stays in exact amounts: in measurable ones, what must hold for someone would not
@@ -572,8 +662,11 @@ used on {days}, up to {kept} after it is made; its recipe gives {limit}: {text}
 used up to {kept} after it is made, and its recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules
 used up to {kept} after it is made, and its recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules
 valine
+vegetables
+vinegar
 vitamins are as before cooking, since no losses are given: {foods}
 warfarin
+weighed after cooking for {count}
 weight includes peel and trimmings: {list}
 weights to buy are rounded up to what a shop weighs out
 what cooking leaves of {lines} is presumed: it was said of another food in the same place; give its own retention
@@ -652,8 +745,11 @@ yield
 {low} to {high}
 {meal}: how sure a portion's figures are
 {meal}: what a portion brings
+{meal}: {dish}
 {meal}: {text}
 {met} of {all}
+{name} (left out)
+{name} ({source})
 {name} is served all the same: {because}
 {name}, for {people}
 {name}, g
@@ -677,6 +773,7 @@ yield
 {name}: own columns
 {name}: own rows
 {name}: pot {number}, for {people}
+{name}: pot {number}, {version}, for {people}
 {name}: quality of the protein
 {name}: served today
 {name}: the pot
@@ -716,6 +813,8 @@ yield
 {source} ({figures})
 {source}, release {release} ({figures})
 {spoon} is {figure}
+{system} for 1 food
+{system} for {count} foods
 {text} ({source})
 {text}, and {count} more
 {times} times a normal portion of {normal}
