@@ -140,6 +140,14 @@ function withinLevel(figure: ReferenceFigure, uppers: readonly UpperFigure[]): R
   return { ...figure, value: level.value, note: figure.note ? `${figure.note}; ${held}` : held };
 }
 
+/**
+ * Tells whether a level is an acceptable intake, of the mean of a life: of copper it stands beside an upper level, which
+ * goes before it for a portion or a dose.
+ */
+export function isAcceptable({ kind }: Pick<UpperFigure, "kind">): boolean {
+  return kind === "ADI";
+}
+
 /** Tells whether a level counts what food brings, by what it covers. */
 export function isOfFood({ covers }: { readonly covers: Covers }): boolean {
   return !covers.startsWith("supplements");

@@ -12,7 +12,7 @@ import { equationName, needOf } from "../need.ts";
 import type { Facts, Person } from "../person.ts";
 import { personFacts } from "../readPerson.ts";
 import { checkAuthority, missing } from "./authority.ts";
-import { figuresFor, isOfFood } from "./figures.ts";
+import { figuresFor, isAcceptable, isOfFood } from "./figures.ts";
 import { type IntakeSetting, noted, type ReferenceFigure, type UpperFigure } from "./resolve.ts";
 import { childbearingOf } from "./stage.ts";
 import type { Authority } from "./table.ts";
@@ -20,7 +20,7 @@ import type { Authority } from "./table.ts";
 /** What an authority publishes of one nutrient for a person. */
 export interface IntakeEntry {
   readonly reference?: ReferenceFigure;
-  /** The lowest of `uppers` that counts what food brings, else the first. */
+  /** The lowest of `uppers` that counts what food brings, an acceptable daily intake last; else the first. */
   readonly upper?: UpperFigure;
   readonly references: readonly ReferenceFigure[];
   readonly uppers: readonly UpperFigure[];
@@ -213,7 +213,10 @@ function entryFor(
   const ours = references.filter(concerns);
   const limits = uppers.filter(concerns);
   const [upper] = [...limits].sort(
-    (a, b) => Number(countsFood(b)) - Number(countsFood(a)) || a.value.comparedTo(b.value),
+    (a, b) =>
+      Number(countsFood(b)) - Number(countsFood(a)) ||
+      Number(isAcceptable(a)) - Number(isAcceptable(b)) ||
+      a.value.comparedTo(b.value),
   );
   const [reference] = ours;
   return {
