@@ -53,6 +53,7 @@ const PERSONAL: { readonly [C in CautionCode]: boolean } = {
   phenylketonuria: true,
   haemochromatosis: true,
   "no-upper-level": false,
+  "authority-in-part": false,
   "guidance-level": false,
   supervised: true,
 };

@@ -167,10 +167,9 @@ class CookDayOf {
       lines.length === 0 ? [] : [this.#say(phrase, { lines: lines.join("; ") })];
     const several = dish.pots.length > 1;
     const own = people.map(({ person }) => this.#personName(person)).join(", ");
+    const known = dish.knownTo(people.map(({ person }) => person)).name;
     return {
-      name: several
-        ? this.#say("{name}, for {people}", { name: dish.batch.name, people: own })
-        : dish.batch.name,
+      name: several ? this.#say("{name}, for {people}", { name: known, people: own }) : known,
       facts: [this.#portions(sheet), this.#yield(sheet), ...this.#runs(runs)],
       rows: this.#rows(runs[0]?.sheet ?? sheet, measured),
       steps: steps.by === "recipe" ? steps.steps : [],
@@ -266,7 +265,7 @@ class CookDayOf {
   #portions(s: Sheet): string {
     const piece = pieceOf(s);
     if (piece) {
-      const count = withExact(piece.one, wholeIn(piece, s.masses.cooked));
+      const count = withExact(piece.one, wholeIn(piece, s.masses.cooked, s.values.portions));
       return settledAmount(count, undefined, this.#language);
     }
     const { portions } = s.values;

@@ -2,8 +2,6 @@ import type { ComponentId } from "../../food/components.ts";
 import { exact } from "../../number/exact.ts";
 import { compareRatios } from "../../number/ratio.ts";
 import type { Facts } from "../person.ts";
-import * as anz from "./anz.ts";
-import * as dach from "./dach.ts";
 import * as eu from "./euReferences.ts";
 import { euFluoride, euManganese, euUpper } from "./euUpper.ts";
 import * as nordic from "./nordic.ts";
@@ -43,25 +41,13 @@ export const intakeTables: { readonly [A in Authority]: readonly IntakeTable[] }
     euManganese,
     tolerable,
   ],
-  dach: [
-    dach.dachReferences,
-    dach.dachZinc,
-    dach.dachVitaminA,
-    dach.dachVitaminC,
-    dach.dachFolate,
-    dach.dachSelenium,
-    mothersCaffeine,
-    tolerable,
-  ],
   nordic: [
     nordic.nordicReferences,
-    nordic.nordicProtein,
+    nordic.nordicMagnesium,
     nordic.nordicVitaminD,
-    nordic.nordicUpper,
     mothersCaffeine,
     tolerable,
   ],
-  anz: [anz.anzReferences, anz.anzProtein, anz.anzCalcium, anz.anzTargets, mothersCaffeine, tolerable],
   who: [
     who.whoVitamins,
     who.whoMinerals,
