@@ -15,6 +15,7 @@ export {
   type PersonDrift,
   type PersonPortions,
   type RunsOptions,
+  type ScheduledDrift,
   type ScheduleOptions,
   type Vessel,
   type VesselFit,

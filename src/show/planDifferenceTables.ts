@@ -2,7 +2,7 @@ import { type Language, say } from "../document/language.ts";
 import { components } from "../food/components.ts";
 import type { InAndOut, PlanDifference } from "../shop/planDifference.ts";
 import { figureCell } from "./figure.ts";
-import { shoppingDifferenceTables } from "./shoppingDifferenceTables.ts";
+import { changeRows, OF_CHANGES, shoppingDifferenceTables } from "./shoppingDifferenceTables.ts";
 import { type Cell, type Table, table } from "./table.ts";
 import { tallyFigure } from "./tallyFigure.ts";
 import { pointRow, tallyRow } from "./tallyRow.ts";
@@ -104,12 +104,13 @@ function means(d: PlanDifference, language: Language): readonly Table[] {
   ];
 }
 
-/** Of each amount and mean that moved a row `before` and one `after`. What is bought has records of its own. */
+/** Of each amount and mean that moved a row `before` and one `after`; then those of what is bought otherwise. */
 export function planDifferenceTidy(d: PlanDifference, asked: Asked): Tidy {
-  return tidyOf(asked, ["name"], (want) => rowsOf(d, want));
+  return tidyOf(asked, OF_CHANGES, (want) => rowsOf(d, want));
 }
 
-function* rowsOf({ amounts, means: moved }: PlanDifference, want: WantedRows): Generator<TidyRow> {
+function* rowsOf(d: PlanDifference, want: WantedRows): Generator<TidyRow> {
+  const { amounts, means: moved } = d;
   for (const { person, meal, dish, line, name, before, after } of want.has("mass") ? amounts : []) {
     const head: TidyRow = { person, meal, dish, line, row: "line", component: "mass", own: { name } };
     yield { ...head, what: "before", ...pointRow(before, "g") };
@@ -121,4 +122,5 @@ function* rowsOf({ amounts, means: moved }: PlanDifference, want: WantedRows): G
     yield { ...head, what: "before", ...tallyRow(before) };
     yield { ...head, what: "after", ...tallyRow(after) };
   }
+  if (want.has("mass")) yield* changeRows(d.shopping);
 }

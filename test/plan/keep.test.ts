@@ -110,7 +110,7 @@ describe("the difference of two plans", () => {
     for (const heading of ["Served otherwise", "A day on the mean", "Bought otherwise than before"])
       expect(text).toContain(heading);
     expect(toRecords(whole).filter(({ what }) => what === "before")).toHaveLength(
-      whole.amounts.length + whole.means.length,
+      whole.amounts.length + whole.means.length + whole.shopping.changes.length,
     );
   });
 });
