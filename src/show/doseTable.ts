@@ -126,9 +126,7 @@ const NAMES: { readonly [A in Authority]: string } = {
   uk: "UK",
   us: "US",
   eu: "EU",
-  dach: "D-A-CH",
   nordic: "Nordic",
-  anz: "ANZ",
   who: "WHO",
 };
 
