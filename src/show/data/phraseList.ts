@@ -50,7 +50,6 @@ Ask before serving whether {food} holds: {list}
 Asked
 At serving, each time
 At this pace the body mass index falls below 18.5, which counts as underweight in adults, within 12 weeks.
-Australia and New Zealand
 Away.
 Batch
 Before
@@ -100,6 +99,7 @@ Eaten on
 Effect of rounding to kitchen measures
 Energy
 Energy by {system}
+Energy from:
 Energy: {shares}
 European Union
 Exactly
@@ -126,7 +126,6 @@ From the cupboard
 From the pot
 From the pot, {when}
 Furthest off
-Germany, Austria and Switzerland
 Gluten, but not said whether of wheat: {list}
 Goes into the pot: 1, added at serving: 0
 Grapefruit is advised against with warfarin: ask the clinic.
@@ -139,6 +138,7 @@ Hatched: not known, there may be more.
 High blood pressure: keep salt low. Adults are advised to stay below 6 g in the whole day, from everything eaten. Salt made with potassium is no way out on some medicines: ask first.
 High blood pressure: salt is to be kept low. Salt made with potassium is not for everyone on medicines: ask whoever prescribes them.
 Holds it
+How much
 Id
 In 1 g of protein
 In all
@@ -206,11 +206,15 @@ Note
 Notes
 Nothing is served, since what must hold cannot.
 Now
-Nutrients
+Nutrient
 Nutrients a day, mean of {days} days
+Nutrients of all these portions
+Nutrients of this portion
 Of
+Of WHO and FAO some minerals, vitamins of children under 7, and goals for populations are here: that nothing is said of protein, energy or other vitamins does not mean that nothing is recommended.
 Of alpha-tocopherol equivalents the alpha-tocopherol alone is counted: there is at least that.
 Of that in the pot, g
+Of the Nordic countries only calcium, folate, iodine, magnesium, potassium, selenium, zinc and vitamins D and E are here: that nothing is said of protein, iron, sodium or other vitamins does not mean that nothing is recommended.
 Of the pot
 Of this food, in pregnancy and when planning one: no more than four medium cans of tuna (140 g drained each) or two steaks (140 g cooked) a week, for its mercury. Local advice comes first.
 Of this food, in pregnancy and while breastfeeding: oily fish is good to have, but no more than two portions (140 g cooked each) a week, for the pollutants it gathers. Local advice comes first.
@@ -240,7 +244,6 @@ Protein, fat and carbohydrate as asked do not come to the day's energy by genera
 Proximates
 Published for a day
 RDA
-RDI
 RI
 RNI
 Ratios
@@ -250,7 +253,6 @@ Release
 Remaining
 Row
 Runs
-SDT
 SUL
 Salt made with potassium is not to be used with kidney disease or diabetes, in pregnancy, by older people, or on some medicines for blood pressure (ACE inhibitors, angiotensin receptor blockers): ask a doctor or pharmacist first.
 Scaling
@@ -301,7 +303,6 @@ Vitamins
 WHO and FAO
 WHO/FAO/UNU 2007
 Warfarin: keep vitamin K steady from week to week, and tell the clinic before changing how much leafy green food is eaten.
-Weigh
 Weighed out for each person: {lines}
 What
 What a portion brings, as eaten
@@ -315,7 +316,6 @@ What portions cost
 What to check
 What to do
 What to heed
-When done
 Where it comes from
 Where it stands
 Where someone's authority has no level at their age, another's stands in and is named: a help for whoever is asked, and no leave to serve up to it.
@@ -323,6 +323,7 @@ Who is off, and by how much
 Why
 Without a height nothing can be said about underweight.
 Yield factors came from {sources}.
+a day
 a finer scale, more amounts on each side, or a line measured otherwise may open it
 a run of {factor} times the recipe as written: {text}
 about 1 where a day holds 2 g of sodium and 3,510 mg of potassium, the WHO's limits for adults
@@ -331,7 +332,6 @@ about {figure}, {range}
 above an upper level: {foods}
 above the upper level
 above {from}
-acceptable intake
 add it to each portion at serving, uncooked
 addedSugars
 additions stay exact: no amounts that the kitchen can measure keep what must hold
@@ -339,6 +339,10 @@ additions: the best amounts that were found; there may be better ones
 adjustable
 advice
 alcohol
+all or part assumed to be none
+all or part calculated
+all or part from a like food
+all or part worked out
 all portions of each person, on all days
 alphaLinolenicAcid
 amounts are those of one full run
@@ -401,7 +405,6 @@ energy from protein
 energy from saturated fat
 energy need
 enough
-estimated value
 everyone
 factors
 failed: {message} ({cell})
@@ -418,7 +421,6 @@ from the tap, not bought: {list}
 full runs ({count}) and a rest, since {needs} is more than the {capacity} that it holds
 g
 guidance level
-guiding value
 haemochromatosis
 histidine
 holds {name}: served all the same. {because}
@@ -451,7 +453,6 @@ mg
 milk
 ml
 molluscs
-monounsaturatedFat
 mustard
 n-6 to n-3 fatty acids
 need {grams}
@@ -461,6 +462,7 @@ no dish takes anything
 no figure for {state} is published here, and what stands leaves it out: {components}
 no figure without the day's energy: {components}
 no level: ask
+no price known
 no price known of: {list}
 no refuse known, bought as eaten: {list}
 no target
@@ -491,7 +493,6 @@ omega3
 one portion
 one pot: what is held keeps the same ratios for everyone
 only supplements or what is added count towards the level of {components}
-or measure
 organic acids
 out of reach
 over
@@ -519,7 +520,6 @@ ratios drift by {drift} in all; rounding each line for itself, by {other}
 ratios drift by {drift} in all; rounding each line for itself, by {other}, past a limit
 raw
 reached
-recommended range
 reference intake range
 requirements of a day are of adults neither pregnant nor breastfeeding: none is told for this person
 retention
@@ -560,6 +560,7 @@ the yield is presumed: it is that of an earlier weighing, and what is cooked has
 threonine
 thyroid disease
 trace
+traces not counted
 transFat
 tree nuts
 tryptophan
@@ -652,8 +653,10 @@ yield
 {low} to {high}
 {meal}: how sure a portion's figures are
 {meal}: what a portion brings
+{meal}: {dish}
 {meal}: {text}
 {met} of {all}
+{name} (left out)
 {name} is served all the same: {because}
 {name}, for {people}
 {name}, g
@@ -677,6 +680,7 @@ yield
 {name}: own columns
 {name}: own rows
 {name}: pot {number}, for {people}
+{name}: pot {number}, {version}, for {people}
 {name}: quality of the protein
 {name}: served today
 {name}: the pot
@@ -724,5 +728,4 @@ yield
 {version}: it shares the pot
 {version}: nothing of it is cooked
 {version}: one more pot to cook
-{weigh}, {measure}
 µg`;
