@@ -310,7 +310,7 @@ class CookDayOf {
     const found = this.#shows.plan.meals.find(({ id }) => id === meal);
     const name = (dish === undefined ? found?.name : found?.dishes.get(dish)?.batch.name) ?? "";
     const told = source === undefined ? text : this.#say("{text} ({source})", { text, source });
-    return this.#say("{name}: {text}", { name, text: told });
+    return name === "" ? told : this.#say("{name}: {text}", { name, text: told });
   }
 
   #dayName(day: string | undefined): string {

@@ -373,7 +373,7 @@ describe("a week of a measured plan", () => {
     expect(shown).toContain("rounded to what the kitchen can measure: ");
     expect(wednesday?.notes.map(({ code }) => code)).toContain("measured");
     // It stands under the pot that it speaks of, and is no row of what to heed.
-    expect(shown.split("What to heed")[1]).not.toContain("rounded to what");
+    expect(shown.split("Cautions")[1]).not.toContain("rounded to what");
     // Nobody measures such amounts: what a plan without a kitchen comes to.
     expect(toText(cookingSchedule(dinner(), how))).toMatch(/\d\.\d+ (medium|cup|tbsp|tsp)/);
     expect(shown).not.toMatch(/\d\.\d+ (medium|cups?|tbsp|tsp) /);
