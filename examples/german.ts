@@ -79,7 +79,7 @@ const plan = portionPlan({
     },
   ],
   kitchen: "metric",
-  authority: "dach",
+  authority: "eu",
 });
 
 console.log(toText(summary(plan, { language: german })));

@@ -1,4 +1,4 @@
-/** What results and pages say, in German. */
+/** What results and pages say, and groups, aisles and cautions of the starter foods, in German. */
 export const notes: { readonly [british: string]: string } = {
   " and ": " und ",
   "1 day": "1 Tag",
@@ -24,6 +24,7 @@ export const notes: { readonly [british: string]: string } = {
     "Ein Body-Mass-Index unter 16 bedeutet ein hohes Risiko für ein Refeeding-Syndrom, das tödlich sein kann: Nach einer Zeit mit wenig Nahrung beginnt der Kostaufbau unter klinischer Betreuung mit höchstens 10 kcal je kg und Tag, bei einem Index unter 14 mit 5 kcal.",
   "A body mass index below 18.5 counts as underweight in adults.":
     "Ein Body-Mass-Index unter 18,5 gilt bei Erwachsenen als Untergewicht.",
+  "A day on the mean": "Ein Tag im Mittel",
   "A day's reference": "Tagesreferenz",
   "A history of an eating disorder: counting energy and losing weight can bring it back; involve the treating team.":
     "Essstörung in der Vorgeschichte: Kalorienzählen und Abnehmen können sie zurückbringen; das Behandlungsteam einbeziehen.",
@@ -74,7 +75,6 @@ export const notes: { readonly [british: string]: string } = {
   "At serving, each time": "Beim Anrichten, jedes Mal",
   "At this pace the body mass index falls below 18.5, which counts as underweight in adults, within 12 weeks.":
     "Bei diesem Tempo fällt der Body-Mass-Index binnen 12 Wochen unter 18,5, was bei Erwachsenen als Untergewicht gilt.",
-  "Australia and New Zealand": "Australien und Neuseeland",
   "Away.": "Nicht da.",
   Batch: "Ansatz",
   Before: "Vorher",
@@ -94,6 +94,7 @@ export const notes: { readonly [british: string]: string } = {
   CDRR: "CDRR",
   "CDRR: intake above which eating less is expected to lower chronic disease; no level of harm":
     "CDRR: Zufuhr, über der weniger davon chronischer Krankheit vorbeugen soll; keine Schadensgrenze",
+  Came: "Neu",
   Carbohydrates: "Kohlenhydrate",
   Carotenoids: "Carotinoide",
   Caution: "Hinweis",
@@ -145,6 +146,7 @@ export const notes: { readonly [british: string]: string } = {
   "Effect of rounding to kitchen measures": "Was das Runden auf Küchenmaße ausmacht",
   Energy: "Energie",
   "Energy by {system}": "Energie nach {system}",
+  "Energy from:": "Energie aus:",
   "Energy is that of the sources, by {systems}.": "Die Energie ist die der Quellen, nach {systems}.",
   "Energy: {shares}": "Energie: {shares}",
   "European Union": "Europäische Union",
@@ -159,24 +161,23 @@ export const notes: { readonly [british: string]: string } = {
   Figures: "Werte",
   "Figures of foods came from {sources}; the number of figures is given in brackets.":
     "Die Werte der Lebensmittel stammen aus {sources}; in Klammern steht die Zahl der Werte.",
-  "Figures that no source gives and that were presumed to be zero: {count}.":
+  "Figures that no source gives and that were assumed to be zero: {count}.":
     "Werte, die keine Quelle angibt und die als null angenommen wurden: {count}.",
   "First make {mass} of": "Zuerst zubereiten: {mass}",
   "Fixed doses": "Feste Dosen",
   Food: "Lebensmittel",
+  "Food and what is needed": "Lebensmittel und Bedarf",
   Foods: "Lebensmittel",
   "Foods are taken at what their data say, and a kitchen can carry traces over. Read the labels.":
     "Lebensmittel gelten als das, was ihre Daten sagen, und in einer Küche können Spuren übertragen werden. Etiketten lesen.",
   "Foods, what 100 g have": "Lebensmittel, Gehalt in 100 g",
   For: "Für",
   "For all": "Für alle",
-  "For whom": "Für wen",
   "For {person} alone: {lines}": "Nur für {person}: {lines}",
   "From the cupboard": "Aus dem Vorrat",
   "From the pot": "Aus dem Topf",
   "From the pot, {when}": "Aus dem Topf, {when}",
   "Furthest off": "Am weitesten daneben",
-  "Germany, Austria and Switzerland": "Deutschland, Österreich und Schweiz",
   "Gluten, but not said whether of wheat: {list}": "Gluten, aber ohne Angabe, ob von Weizen: {list}",
   "Goes into the pot: 1, added at serving: 0": "Kommt in den Topf: 1, beim Anrichten zugegeben: 0",
   "Grapefruit changes how the body handles some medicines, certain statins, calcium channel blockers and ciclosporin among them. Ask a pharmacist.":
@@ -200,6 +201,7 @@ export const notes: { readonly [british: string]: string } = {
   "Holds it": "Enthält es",
   "Holds wheat and gluten. Other allergens (milk, soya, sesame and more) depend on the maker: read the label.":
     "Enthält Weizen und Gluten. Weitere Allergene (Milch, Soja, Sesam und andere) hängen vom Hersteller ab: Etikett lesen.",
+  "How much": "Wie viel",
   Id: "Kennung",
   "In 1 g of protein": "In 1 g Eiweiß",
   "In 100 g": "In 100 g",
@@ -259,6 +261,7 @@ export const notes: { readonly [british: string]: string } = {
   Marks: "Kennzeichen",
   Mass: "Gewicht",
   Meal: "Mahlzeit",
+  Meals: "Mahlzeiten",
   "Mean requirement of a day": "Mittlerer Tagesbedarf",
   Measure: "Abmessen",
   Measured: "Abgemessen",
@@ -316,13 +319,17 @@ export const notes: { readonly [british: string]: string } = {
   "Nutmeg is for pinches: from about 5 g (two teaspoons) it has poisoned people, with racing heart, confusion and hallucinations. Keep it from children.":
     "Muskatnuss gehört prisenweise hinein: Ab etwa 5 g (zwei Teelöffeln) hat sie Menschen vergiftet, mit Herzrasen, Verwirrtheit und Halluzinationen. Von Kindern fernhalten.",
   Nutrient: "Nährstoff",
-  Nutrients: "Nährstoffe",
   "Nutrients a day, mean of {days} days": "Nährstoffe am Tag, Mittel aus {days} Tagen",
+  "Nutrients of all these portions": "Nährstoffe aller dieser Portionen",
+  "Nutrients of this portion": "Nährstoffe dieser Portion",
   Of: "Von",
-  "Of a day": "Am Tag",
+  "Of WHO and FAO some minerals, vitamins of children under 7, and goals for populations are here: that nothing is said of protein, energy or other vitamins does not mean that nothing is recommended.":
+    "Von WHO und FAO stehen hier einige Mineralstoffe, Vitamine für Kinder unter 7 Jahren und Ziele für Bevölkerungen: Dass zu Eiweiß, Energie oder anderen Vitaminen nichts steht, heißt nicht, dass nichts empfohlen wird.",
   "Of alpha-tocopherol equivalents the alpha-tocopherol alone is counted: there is at least that.":
     "Von den Alpha-Tocopherol-Äquivalenten zählt nur das Alpha-Tocopherol: Es ist mindestens so viel.",
   "Of that in the pot, g": "Davon im Topf, g",
+  "Of the Nordic countries only calcium, folate, iodine, magnesium, potassium, selenium, zinc and vitamins D and E are here: that nothing is said of protein, iron, sodium or other vitamins does not mean that nothing is recommended.":
+    "Von den nordischen Ländern stehen hier nur Calcium, Folat, Iod, Magnesium, Kalium, Selen, Zink und die Vitamine D und E: Dass zu Eiweiß, Eisen, Natrium oder anderen Vitaminen nichts steht, heißt nicht, dass nichts empfohlen wird.",
   "Of the pot": "Vom Topf",
   "Of these figures, borrowed from another food: {borrowed}; calculated by their source: {calculated}.":
     "Von diesen Werten von einem anderen Lebensmittel entlehnt: {borrowed}; von ihrer Quelle berechnet: {calculated}.",
@@ -348,6 +355,7 @@ export const notes: { readonly [british: string]: string } = {
   "PRI: population reference intake, enough for nearly everyone":
     "PRI: Referenzzufuhr der Bevölkerung, genug für fast alle",
   Page: "Seite",
+  People: "Personen",
   "Per portion": "Je Portion",
   Person: "Person",
   "Phenylketonuria: aspartame (E 951) is a source of phenylalanine, and its label has to say so. None, unless the metabolic team says otherwise.":
@@ -356,7 +364,6 @@ export const notes: { readonly [british: string]: string } = {
     "Phenylketonurie: Wie viel Phenylalanin ein Tag enthalten darf, legt das Stoffwechselteam fest, und jede Portion zählt; wo es nicht bekannt ist, wird ein Gramm Eiweiß mit etwa 50 mg gerechnet.",
   "Phenylketonuria: protein and phenylalanine are set by the metabolic team, far below the amounts used here.":
     "Phenylketonurie: Eiweiß und Phenylalanin legt das Stoffwechselteam fest, weit unter den hier verwendeten Mengen.",
-  Picture: "Bild",
   Portion: "Portion",
   Portions: "Portionen",
   "Portions met": "Portionen im Ziel",
@@ -374,9 +381,6 @@ export const notes: { readonly [british: string]: string } = {
   RDA: "RDA",
   "RDA: recommended dietary allowance, enough for nearly everyone":
     "RDA: empfohlene Zufuhr, genug für fast alle",
-  RDI: "RDI",
-  "RDI: recommended dietary intake, enough for nearly everyone":
-    "RDI: empfohlene Zufuhr, genug für fast alle",
   RI: "RI",
   "RI: recommended intake, enough for nearly everyone": "RI: empfohlene Zufuhr, genug für fast alle",
   RNI: "RNI",
@@ -393,9 +397,6 @@ export const notes: { readonly [british: string]: string } = {
     "Reich an Oxalat: Wer es einschränken soll, etwa nach Nierensteinen, fragt ärztlich nach.",
   Row: "Zeile",
   Runs: "Durchgänge",
-  SDT: "SDT",
-  "SDT: suggested dietary target, to lower the risk of chronic disease; no level of harm":
-    "SDT: vorgeschlagenes Ziel, um das Risiko chronischer Krankheit zu senken; keine Schadensgrenze",
   SUL: "SUL",
   "SUL: safe upper level": "SUL: sichere Höchstmenge",
   "Salt made with potassium is not to be used with kidney disease or diabetes, in pregnancy, by older people, or on some medicines for blood pressure (ACE inhibitors, angiotensin receptor blockers): ask a doctor or pharmacist first.":
@@ -405,6 +406,7 @@ export const notes: { readonly [british: string]: string } = {
     "Meeresalgen können in einem Löffel mehr Iod enthalten, als für einen Tag sicher ist, und wie viel, schwankt von Charge zu Charge. In Schwangerschaft und Stillzeit und für Kinder: Braunalgen höchstens einmal in der Woche. Bei Schilddrüsen-, Herz- oder Nierenkrankheit oder unter Medikamenten mit Iod oder Lithium erst ärztlich fragen.",
   "Seaweed is advised against with thyroid, heart or kidney disease, or on medicines with iodine or lithium, unless a doctor says otherwise.":
     "Von Meeresalgen wird bei Schilddrüsen-, Herz- oder Nierenkrankheit und unter Medikamenten mit Iod oder Lithium abgeraten, sofern ärztlich nichts anderes gesagt wird.",
+  "Served otherwise": "Anders serviert",
   Share: "Anteil",
   "Share of a day": "Anteil am Tag",
   "Share of it": "Anteil daran",
@@ -436,6 +438,10 @@ export const notes: { readonly [british: string]: string } = {
   Then: "Dann",
   "These are calculations from published tables, not advice: a licensed practitioner decides what a person should eat.":
     "Dies sind Berechnungen aus veröffentlichten Tabellen, keine Beratung: Was eine Person essen soll, entscheidet eine zugelassene Fachkraft.",
+  "These cannot stand together in one day: {demands}.":
+    "Diese Vorgaben sind an einem Tag nicht vereinbar: {demands}.",
+  "These cannot stand together in one day: {demands}; and {count} more.":
+    "Diese Vorgaben sind an einem Tag nicht vereinbar: {demands}; und {count} weitere.",
   "This is less energy than the body is reckoned to use at complete rest.":
     "Das ist weniger Energie, als der Körper bei völliger Ruhe rechnerisch verbraucht.",
   "This person's age lies outside that of the people the equation was made from.":
@@ -443,6 +449,8 @@ export const notes: { readonly [british: string]: string } = {
   "Thyroid disease: one serving of seaweed can bring several days' worth of iodine; leave seaweed out unless a doctor says otherwise.":
     "Schilddrüsenkrankheit: Eine Portion Meeresalgen kann Iod für mehrere Tage liefern; Algen weglassen, sofern ärztlich nichts anderes gesagt wird.",
   Times: "Wie oft",
+  "To buy": "Einzukaufen",
+  "To buy, and its price": "Einzukaufen, mit Preis",
   "To cook": "Zu kochen",
   "To cook: {day}": "Zu kochen: {day}",
   "To decide": "Zu entscheiden",
@@ -467,10 +475,11 @@ export const notes: { readonly [british: string]: string } = {
   "WHO/FAO/UNU 2007": "WHO/FAO/UNU 2007",
   "Warfarin: keep vitamin K steady from week to week, and tell the clinic before changing how much leafy green food is eaten.":
     "Warfarin: Vitamin K von Woche zu Woche gleichmäßig halten und der Praxis Bescheid geben, bevor sich die Menge grünen Blattgemüses ändert.",
-  Weigh: "Abwiegen",
   "Weighed out for each person: {lines}": "Für jede Person abgewogen: {lines}",
+  Went: "Entfallen",
   What: "Was",
   "What a portion brings, as eaten": "Was eine Portion verzehrfertig liefert",
+  "What came and what went": "Was neu ist und was entfallen ist",
   "What cooking leaves of components was reckoned line by line by {sources}.":
     "Was vom Gehalt nach dem Garen bleibt, wurde Zutat für Zutat berechnet nach {sources}.",
   "What cooking takes of its constituents was taken off it by the same factors.":
@@ -485,9 +494,7 @@ export const notes: { readonly [british: string]: string } = {
   "What portions cost": "Was Portionen kosten",
   "What to check": "Was zu prüfen ist",
   "What to do": "Was zu tun ist",
-  "What to heed": "Was zu beachten ist",
   When: "Wann",
-  "When done": "Fertig gegart",
   "Where it comes from": "Woher es kommt",
   "Where it stands": "Wo es steht",
   "Where someone's authority has no level at their age, another's stands in and is named: a help for whoever is asked, and no leave to serve up to it.":
@@ -498,6 +505,7 @@ export const notes: { readonly [british: string]: string } = {
   "Without a height nothing can be said about underweight.":
     "Ohne Körpergröße lässt sich zu Untergewicht nichts sagen.",
   "Yield factors came from {sources}.": "Garfaktoren stammen aus {sources}.",
+  "a day": "am Tag",
   "a finer scale, more amounts on each side, or a line measured otherwise may open it":
     "eine feinere Waage, mehr Mengen zu beiden Seiten oder eine anders gemessene Zutat kann es möglich machen",
   "a run of {factor} times the recipe as written: {text}":
@@ -509,7 +517,6 @@ export const notes: { readonly [british: string]: string } = {
   "above an upper level: {foods}": "über einer Höchstmenge: {foods}",
   "above the upper level": "über der Höchstmenge",
   "above {from}": "über {from}",
-  "acceptable intake": "annehmbare Zufuhr",
   "add it to each portion at serving, uncooked": "bei jeder Portion beim Anrichten zugeben, ungegart",
   addedSugars: "Zuckerzusatz",
   "additions stay exact: no amounts that the kitchen can measure keep what must hold":
@@ -519,6 +526,10 @@ export const notes: { readonly [british: string]: string } = {
   adjustable: "anpassbar",
   advice: "Empfehlung",
   alcohol: "Alkohol",
+  "all or part assumed to be none": "ganz oder zum Teil als null angenommen",
+  "all or part calculated": "ganz oder zum Teil berechnet",
+  "all or part from a like food": "ganz oder zum Teil von einem ähnlichen Lebensmittel",
+  "all or part worked out": "ganz oder zum Teil abgeleitet",
   "all portions of each person, on all days": "alle Portionen jeder Person, an allen Tagen",
   alphaLinolenicAcid: "Alpha-Linolensäure",
   "amounts are those of one full run": "die Mengen gelten für einen vollen Durchgang",
@@ -535,6 +546,7 @@ export const notes: { readonly [british: string]: string } = {
   "as sold": "wie verkauft",
   "as the dish is": "wie das Gericht ist",
   "as written": "wie geschrieben",
+  "assumed to follow an earlier yield for {count}": "bei {count} nach einem früheren Garfaktor angenommen",
   "at least": "mindestens",
   "at least {figure}": "mindestens {figure}",
   "at least {least}%, {kind}": "mindestens {least} %, {kind}",
@@ -594,10 +606,10 @@ export const notes: { readonly [british: string]: string } = {
     "die Kosten jedes Lebensmittels werden nach dem Gegessenen geteilt; was übrig bleibt, ist also mit bezahlt",
   "eaten on {days}, up to {kept} after it is cooked; the recipe gives {limit}: {text}":
     "gegessen am {days}, bis zu {kept} nach dem Kochen; das Rezept nennt {limit}: {text}",
-  "eaten up to {kept} after it is cooked, and the recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules":
-    "gegessen bis zu {kept} nach dem Kochen, und das Rezept nennt keine Haltbarkeit: beachten, was die Lebensmittel zur Aufbewahrung sagen, und die örtlichen Regeln der Lebensmittelsicherheit",
-  "eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules":
-    "gegessen bis zu {kept} nach dem Kochen, und das Rezept nennt keine Zahl haltbarer Tage: beachten, was es zur Aufbewahrung sagt, und die örtlichen Regeln der Lebensmittelsicherheit",
+  "eaten up to {kept} after it is cooked, and the recipe carries no storage limit: follow what its foods say of keeping, and local food-safety rules":
+    "gegessen bis zu {kept} nach dem Kochen, und das Rezept nennt keine Haltbarkeit: befolgen, was die Lebensmittel zur Aufbewahrung sagen, und die örtlichen Regeln der Lebensmittelsicherheit",
+  "eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: follow what it says of storage, and local food-safety rules":
+    "gegessen bis zu {kept} nach dem Kochen, und das Rezept nennt keine Zahl haltbarer Tage: befolgen, was es zur Aufbewahrung sagt, und die örtlichen Regeln der Lebensmittelsicherheit",
   "eating disorder history": "Essstörung in der Vorgeschichte",
   egg: "Ei",
   eggs: "Eier",
@@ -610,7 +622,6 @@ export const notes: { readonly [british: string]: string } = {
   "energy from saturated fat": "Energie aus gesättigten Fettsäuren",
   "energy need": "Energiebedarf",
   enough: "genug",
-  "estimated value": "Schätzwert",
   everyone: "alle",
   factors: "Faktoren",
   "failed: {message} ({cell})": "fehlgeschlagen: {message} ({cell})",
@@ -633,7 +644,6 @@ export const notes: { readonly [british: string]: string } = {
   grains: "Getreide",
   "grains and pasta": "Getreide und Nudeln",
   "guidance level": "Orientierungshöchstwert",
-  "guiding value": "Richtwert",
   haemochromatosis: "Hämochromatose",
   herbs: "Kräuter",
   "herbs, spices and seaweed": "Kräuter, Gewürze und Algen",
@@ -674,7 +684,6 @@ export const notes: { readonly [british: string]: string } = {
   milk: "Milch",
   ml: "ml",
   molluscs: "Weichtiere",
-  monounsaturatedFat: "einfach ungesättigte Fettsäuren",
   mustard: "Senf",
   "n-6 to n-3 fatty acids": "n-6- zu n-3-Fettsäuren",
   "need {grams}": "gebraucht {grams}",
@@ -685,13 +694,14 @@ export const notes: { readonly [british: string]: string } = {
   "no figure for {state} is published here, and what stands leaves it out: {components}":
     "für {state} ist hier kein Wert veröffentlicht, und die genannten lassen es aus: {components}",
   "no figure without the day's energy: {components}": "kein Wert ohne die Tagesenergie: {components}",
-  "no level: ask": "keine Höchstmenge: fragen",
+  "no price known": "Preis nicht bekannt",
   "no price known of: {list}": "Preis nicht bekannt: {list}",
   "no refuse known, bought as eaten: {list}": "kein Abfall bekannt, eingekauft wie gegessen: {list}",
   "no target": "keine Vorgabe",
   "no upper level applies to {components}": "es gilt keine Höchstmenge für {components}",
   "no upper level available, which does not mean any amount is safe; ask a clinician or dietitian":
     "keine Höchstmenge verfügbar, was nicht heißt, dass jede Menge sicher ist; ärztlich oder eine Ernährungsfachkraft fragen",
+  "no upper level: ask": "keine Höchstmenge: fragen",
   "no {components} data: {foods}": "keine Angaben zu {components}: {foods}",
   "no {components} data: {lines}": "keine Angaben zu {components}: {lines}",
   "nobody says how sure these foods' figures are, and they count as they stand: {foods}":
@@ -728,7 +738,6 @@ export const notes: { readonly [british: string]: string } = {
     "ein Topf: Was zusammengehört, behält für alle dieselben Verhältnisse",
   "only supplements or what is added count towards the level of {components}":
     "auf die Höchstmenge zählt nur, was aus Präparaten oder Zusätzen kommt: {components}",
-  "or measure": "oder abmessen",
   "organic acids": "organische Säuren",
   "out of reach": "nicht erreichbar",
   over: "darüber",
@@ -750,7 +759,6 @@ export const notes: { readonly [british: string]: string } = {
   pregnancy: "Schwangerschaft",
   pregnant: "schwanger",
   presumed: "angenommen",
-  "presumed to follow an earlier yield for {count}": "bei {count} nach einem früheren Garfaktor angenommen",
   presumption: "Annahme",
   protein: "Eiweiß",
   "published as a range, and shown from end to end: {components} of {lines}":
@@ -759,14 +767,13 @@ export const notes: { readonly [british: string]: string } = {
   "pulses and tins": "Hülsenfrüchte und Konserven",
   "ranges hold about 95 times in 100, by how far analyses of foods and of cooking lie apart":
     "Spannen gelten etwa 95-mal in 100, nach der Streuung von Lebensmittelanalysen und Garverlusten",
-  "ratios drift by {drift} in all; rounding each line for itself, by {other}":
+  "ratios change by {drift} in all; rounding each line for itself, by {other}":
     "die Verhältnisse verschieben sich insgesamt um {drift}; jede Zutat für sich gerundet, um {other}",
-  "ratios drift by {drift} in all; rounding each line for itself, by {other}, past a limit":
+  "ratios change by {drift} in all; rounding each line for itself, by {other}, past a limit":
     "die Verhältnisse verschieben sich insgesamt um {drift}; jede Zutat für sich gerundet, um {other}, über eine Grenze hinaus",
   raw: "roh",
   reached: "erreicht",
   "reckoned by a yield factor for {count}": "bei {count} mit einem Garfaktor berechnet",
-  "recommended range": "empfohlene Spanne",
   "reference intake range": "Referenzspanne",
   "requirements of a day are of adults neither pregnant nor breastfeeding: none is told for this person":
     "der Tagesbedarf gilt für Erwachsene, weder schwanger noch stillend: Für diese Person ist keiner angegeben",
@@ -826,11 +833,12 @@ export const notes: { readonly [british: string]: string } = {
   "the same for everyone": "für alle gleich",
   "the same is bought": "eingekauft wird dasselbe",
   "the whole": "das Ganze",
-  "the yield is presumed: it is that of an earlier weighing, and what is cooked has changed since; weigh the cooked dish again":
+  "the yield is assumed: it is that of an earlier weighing, and what is cooked has changed since; weigh the cooked dish again":
     "der Garfaktor ist angenommen: Er stammt von einem früheren Wiegen, und was gegart wird, hat sich seither geändert; das fertige Gericht neu wiegen",
   threonine: "Threonin",
   "thyroid disease": "Schilddrüsenkrankheit",
   trace: "Spuren",
+  "traces not counted": "Spuren nicht mitgezählt",
   transFat: "trans-Fettsäuren",
   "tree nuts": "Schalenfrüchte",
   tryptophan: "Tryptophan",
@@ -842,10 +850,10 @@ export const notes: { readonly [british: string]: string } = {
   unknown: "unbekannt",
   "used on {days}, up to {kept} after it is made; its recipe gives {limit}: {text}":
     "verbraucht am {days}, bis zu {kept} nach der Zubereitung; das Rezept nennt {limit}: {text}",
-  "used up to {kept} after it is made, and its recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules":
-    "verbraucht bis zu {kept} nach der Zubereitung, und das Rezept nennt keine Haltbarkeit: beachten, was die Lebensmittel zur Aufbewahrung sagen, und die örtlichen Regeln der Lebensmittelsicherheit",
-  "used up to {kept} after it is made, and its recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules":
-    "verbraucht bis zu {kept} nach der Zubereitung, und das Rezept nennt keine Zahl haltbarer Tage: beachten, was es zur Aufbewahrung sagt, und die örtlichen Regeln der Lebensmittelsicherheit",
+  "used up to {kept} after it is made, and its recipe carries no storage limit: follow what its foods say of keeping, and local food-safety rules":
+    "verbraucht bis zu {kept} nach der Zubereitung, und das Rezept nennt keine Haltbarkeit: befolgen, was die Lebensmittel zur Aufbewahrung sagen, und die örtlichen Regeln der Lebensmittelsicherheit",
+  "used up to {kept} after it is made, and its recipe gives no number of days that it keeps: follow what it says of storage, and local food-safety rules":
+    "verbraucht bis zu {kept} nach der Zubereitung, und das Rezept nennt keine Zahl haltbarer Tage: befolgen, was es zur Aufbewahrung sagt, und die örtlichen Regeln der Lebensmittelsicherheit",
   valine: "Valin",
   vegetables: "Gemüse",
   vinegar: "Essig",
@@ -856,7 +864,7 @@ export const notes: { readonly [british: string]: string } = {
   "weight includes peel and trimmings: {list}": "Gewicht mit Schale und Putzabfall: {list}",
   "weights to buy are rounded up to what a shop weighs out":
     "die Einkaufsmengen sind auf das aufgerundet, was ein Geschäft abwiegt",
-  "what cooking leaves of {lines} is presumed: it was said of another food in the same place; give its own retention":
+  "what cooking leaves of {lines} is assumed: it was said of another food in the same place; give its own retention":
     "was vom Gehalt nach dem Garen bleibt, ist angenommen bei {lines}: Es galt einem anderen Lebensmittel an derselben Stelle; eigene Werte angeben",
   wheat: "Weizen",
   "when done": "fertig gegart",
@@ -877,6 +885,10 @@ export const notes: { readonly [british: string]: string } = {
   "{components}: what is told makes {range}, and what is not told comes on top":
     "{components}: Das Bekannte ergibt {range}, das Unbekannte kommt hinzu",
   "{component} a day": "{component} am Tag",
+  "{component} at least {figure}": "{component} mindestens {figure}",
+  "{component} at most {figure}": "{component} höchstens {figure}",
+  "{component} exactly {figure}": "{component} genau {figure}",
+  "{component} {least} to {most}": "{component} {least} bis {most}",
   "{component} {off}": "{component} {off}",
   "{component}, {unit} in 100 g": "{component}, {unit} in 100 g",
   "{component}: {amount}.": "{component}: {amount}.",
@@ -901,8 +913,12 @@ export const notes: { readonly [british: string]: string } = {
   "{count} times": "{count}-mal",
   "{count} × {pack}": "{count} × {pack}",
   "{day}: {dish}": "{day}: {dish}",
+  "{demand} (firm)": "{demand} (verbindlich)",
   "{demand}: missed before rounding, and still": "{demand}: vor dem Runden verfehlt und weiterhin",
   "{demand}: off by more than its tolerance": "{demand}: weiter daneben als die Toleranz",
+  "{demand}: there is nothing to take it of": "{demand}: Es gibt nichts, woraus es zu nehmen wäre",
+  "{demand}: {size} over, {brought} in all": "{demand}: {size} zu viel, insgesamt {brought}",
+  "{demand}: {size} short, {brought} in all": "{demand}: {size} zu wenig, insgesamt {brought}",
   "{dish}, {count} people, {person} the furthest off: {text}":
     "{dish}, {count} Personen, am weitesten daneben {person}: {text}",
   "{dish}, {person}: {text}": "{dish}, {person}: {text}",
@@ -942,6 +958,7 @@ export const notes: { readonly [british: string]: string } = {
   "{level} ({authority} level: no {own} level at this age)":
     "{level} (Höchstmenge {authority}: {own} hat keine für dieses Alter)",
   "{lines} and {count} more": "{lines} und {count} weitere",
+  "{line} {grams} a portion, the same for everyone": "{line} {grams} je Portion, für alle gleich",
   "{line}, {component}: {person} is above the level on single days, not on the mean: {days}":
     "{line}, {component}: {person} liegt an einzelnen Tagen über der Höchstmenge, im Mittel nicht: {days}",
   "{list} and {count} more": "{list} und {count} weitere",
@@ -964,6 +981,7 @@ export const notes: { readonly [british: string]: string } = {
   "{name}: all of it": "{name}: alles",
   "{name}: allergens": "{name}: Allergene",
   "{name}: balance": "{name}: Ausgewogenheit",
+  "{name}: cautions": "{name}: Hinweise",
   "{name}: figures as eaten": "{name}: Werte verzehrfertig",
   "{name}: fixed doses against daily upper levels": "{name}: feste Dosen gegen Tageshöchstmengen",
   "{name}: in what order": "{name}: in welcher Reihenfolge",
@@ -981,7 +999,6 @@ export const notes: { readonly [british: string]: string } = {
   "{name}: served today": "{name}: heute serviert",
   "{name}: the pot": "{name}: der Topf",
   "{name}: the same for everyone": "{name}: für alle gleich",
-  "{name}: to heed": "{name}: zu beachten",
   "{name}: together, against a day ({authority})": "{name}: zusammen gegen einen Tag ({authority})",
   "{name}: upper levels of a day": "{name}: Tageshöchstmengen",
   "{name}: what each person gets": "{name}: was jede Person bekommt",
@@ -1010,7 +1027,10 @@ export const notes: { readonly [british: string]: string } = {
   "{person}: no {list}": "{person}: kein {list}",
   "{person}: {demand} {asked}: off by more than the tolerance in what the kitchen can measure of it":
     "{person}: {demand} {asked}: weiter daneben als die Toleranz in dem, was die Küche davon abmessen kann",
+  "{person}: {demand} {asked}: {figure} as it is cooked, which is off by more than the tolerance":
+    "{person}: {demand} {asked}: gekocht {figure}, weiter daneben als die Toleranz",
   "{person}: {text}": "{person}: {text}",
+  "{points} percentage points": "{points} Prozentpunkte",
   "{question}. Either {options}": "{question}. Entweder {options}",
   "{range} or more": "{range} oder mehr",
   "{share} of a day": "{share} eines Tages",
@@ -1035,6 +1055,5 @@ export const notes: { readonly [british: string]: string } = {
   "{version}: it shares the pot": "{version}: teilt den Topf",
   "{version}: nothing of it is cooked": "{version}: nichts davon wird gekocht",
   "{version}: one more pot to cook": "{version}: ein weiterer Topf",
-  "{weigh}, {measure}": "{weigh}, {measure}",
   µg: "µg",
 };

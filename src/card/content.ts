@@ -15,7 +15,6 @@ import { moveLines } from "../scale/move.ts";
 import { portionInterval } from "../sheet/portionInterval.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote } from "../sheet/stated.ts";
-import { legend } from "../show/figure.ts";
 import { intervalNotes } from "../show/intervalFigure.ts";
 import { amountGroups } from "./amounts.ts";
 import type { Card, CardBatch, CardDish, CardMeal, PotShare } from "./card.ts";
@@ -28,7 +27,15 @@ import {
   shownCautions,
   standingNotes,
 } from "./cautions.ts";
-import { cardComponents, type DayHeldFigures, dayRow, overCaution, ownDay, readDay } from "./day.ts";
+import {
+  cardComponents,
+  type DayHeldFigures,
+  dayRow,
+  overCaution,
+  ownDay,
+  readDay,
+  watchedComponents,
+} from "./day.ts";
 import { energyOf } from "./energy.ts";
 import { Footnotes, foodSources, joined } from "./footnotes.ts";
 import type { CardCaution, CardOptions } from "./how.ts";
@@ -40,7 +47,7 @@ export function cardOf(of: Plan | CookingSchedule, person: string, how: CardOpti
   const language = how.language ?? britishEnglish;
   const plan = of instanceof CookingSchedule ? of.plan : of;
   const schedule = of instanceof CookingSchedule ? of : undefined;
-  const { portions, dishes, ids, day, days } = read(plan, person, how);
+  const { portions, dishes, ids, watched, day, days } = read(plan, person, how);
   const eaten = dishes.size === 0 ? undefined : readEaten(dishes, "card-malformed");
   const sheets = how.intervals ? [...dishes.values()] : [];
   const isSure = (id: ComponentId): boolean => eaten?.brings(id).bound === "point";
@@ -53,7 +60,7 @@ export function cardOf(of: Plan | CookingSchedule, person: string, how: CardOpti
   const energy = eaten && energyOf(eaten, how.energyBy ?? "atwater-general", language);
   const footnotes = new Footnotes();
   const cautions = numbered(
-    cautionsOf(plan, { portions, dishes, eaten, ids, day }, how),
+    cautionsOf(plan, { portions, dishes, eaten, watched, day }, how),
     footnotes,
     language,
   );
@@ -63,6 +70,7 @@ export function cardOf(of: Plan | CookingSchedule, person: string, how: CardOpti
     date: how.date,
     version: how.version,
     about: aboutLines(how, language),
+    allergens: eaten ? allergenCautions(allergensOf(dishes), language) : [],
     meals: portions.map((portion) => mealOf(plan, portion, schedule, language)),
     factor: portions[0]?.factor ?? ONE,
     energy: energy?.picture,
@@ -75,7 +83,6 @@ export function cardOf(of: Plan | CookingSchedule, person: string, how: CardOpti
         [...dishes.values()].flatMap((s) => s.values.amounts),
         language,
       ),
-      ...legend([rows.map(({ brings }) => brings)], language),
       ...intervalNotes([...intervals.values()], language),
       ...lossesNote(dishes.values(), ids, language),
       ...(eaten ? silentFoods(eaten, new Set([...ids, ...(energy?.reads ?? [])]), language) : []),
@@ -97,6 +104,8 @@ interface Read {
   /** Every dish under a name of its own. */
   readonly dishes: ReadonlyMap<string, Sheet>;
   readonly ids: readonly ComponentId[];
+  /** What is held against upper levels: more than is shown. */
+  readonly watched: readonly ComponentId[];
   readonly day: ReadonlyMap<ComponentId, DayHeldFigures>;
   /** Of how many days the dishes are the mean. */
   readonly days: number;
@@ -122,12 +131,13 @@ function read(plan: Plan, person: string, how: CardOptions): Read {
   const dishes = dishesOf(portions, days);
   // Nobody's day is looked up for a card that is refused.
   const intakes = how.day || faults.length > 0 ? undefined : plan.intakes(person);
-  const own = intakes ? ownDay(intakes, ids, how.personal ?? "hide") : [];
+  const watched = [...new Set([...ids, ...watchedComponents])];
+  const own = intakes ? ownDay(intakes, watched, how.personal ?? "hide") : [];
   const day = collect(faults, [], () =>
     readDay(how.day ?? own, how.personal ?? "hide", how.language ?? britishEnglish),
   );
   throwIfAny(faults);
-  return { portions, dishes, ids, day: day ?? new Map(), days };
+  return { portions, dishes, ids, watched, day: day ?? new Map(), days };
 }
 
 /** Every dish under a name of its own, however meals and dishes are called; of several days on their mean. */
@@ -147,8 +157,11 @@ function mealOf(
   const { meal, status, dishes } = portion;
   const missed = missedOf(portion, language).map(({ text }) => text);
   const nothing = say(language, "Nothing is served, since what must hold cannot.");
+  const planned = plan.meals.find(({ id }) => id === meal);
+  const isOfDay = planned !== undefined && planned.id !== planned.own.id;
   return {
-    name: plan.meals.find(({ id }) => id === meal)?.name ?? meal,
+    name: (isOfDay ? planned.own.name : planned?.name) ?? meal,
+    day: isOfDay ? (plan.days.find(({ id }) => id === planned.day)?.name ?? planned.day) : undefined,
     missed: status === "not-served" ? [nothing] : status === "away" ? [say(language, "Away.")] : missed,
     dishes: [...dishes].map(([name, s]) =>
       dishOf(s, { planned: plan.dish(meal, name), person: portion.person, schedule }, language),
@@ -234,8 +247,9 @@ function sharesOf(
   if (!found || found.length === 0) {
     return [{ when: "", ...potShare(serving, serving.share, language) }];
   }
+  const nameOf = (day: string): string => schedule?.plan.days.find(({ id }) => id === day)?.name ?? day;
   return found.map(({ days, portion }) => ({
-    when: found.length === 1 ? "" : days.join(", "),
+    when: found.length === 1 ? "" : days.map((day) => nameOf(day)).join(", "),
     ...potShare(portion, undefined, language),
   }));
 }
@@ -255,7 +269,7 @@ interface ServedRead extends Read {
 /** What could do harm stands first. */
 function cautionsOf(
   plan: Plan,
-  { portions, dishes, eaten, ids, day }: Omit<ServedRead, "days">,
+  { portions, dishes, eaten, watched, day }: Omit<ServedRead, "days" | "ids">,
   how: CardOptions,
 ): readonly CardCaution[] {
   const language = how.language ?? britishEnglish;
@@ -265,12 +279,11 @@ function cautionsOf(
   if (!eaten) return own;
   const foods = eaten.foods.map(({ food }) => food);
   return [
-    ...ids.flatMap((id) => {
+    ...watched.flatMap((id) => {
       const text = overCaution(id, eaten.brings(id), day.get(id)?.upper, language);
       return text === undefined ? [] : [{ text }];
     }),
     ...(personal === "show" ? avoidedCautions(plan.avoided, portions, language) : []),
-    ...allergenCautions(allergensOf(dishes), language),
     // Those that foods carry follow, with the names of the foods.
     ...own.filter(({ text }) => !foods.some(({ cautions }) => cautions?.some((each) => each.text === text))),
     ...foodCautions(
@@ -282,7 +295,7 @@ function cautionsOf(
       },
       language,
     ),
-    ...recipeNotes([...dishes.values()].flatMap((s) => s.origin.notes ?? [])),
+    ...recipeNotes([...dishes.values()], language),
     ...portions.flatMap(({ notes }) => notes.map(({ text }) => ({ text: say(language, text) }))),
   ];
 }

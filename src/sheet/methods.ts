@@ -85,7 +85,7 @@ export function methods(x: Cited, how: MethodsOptions = {}): string {
       }),
     ),
     ...when(of("presumption"), (all) =>
-      tell("Figures that no source gives and that were presumed to be zero: {count}.", {
+      tell("Figures that no source gives and that were assumed to be zero: {count}.", {
         count: all.reduce((sum, { figures }) => sum + figures, 0),
       }),
     ),
@@ -173,7 +173,7 @@ function yields(sheets: readonly Sheet[], tell: Tell): string[] {
     ...(weighed > 0 ? [tell("weighed after cooking for {count}", { count: weighed })] : []),
     ...(factor > 0 ? [tell("reckoned by a yield factor for {count}", { count: factor })] : []),
     ...(lines > 0 ? [tell("summed of yields of single ingredients for {count}", { count: lines })] : []),
-    ...(presumed > 0 ? [tell("presumed to follow an earlier yield for {count}", { count: presumed })] : []),
+    ...(presumed > 0 ? [tell("assumed to follow an earlier yield for {count}", { count: presumed })] : []),
     ...(none > 0 ? [tell("taken to be that of the ingredients for {count}", { count: none })] : []),
   ];
   return [

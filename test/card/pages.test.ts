@@ -139,8 +139,8 @@ describe("all pages in one document", () => {
         )
         .sort();
     const own = (at: number): readonly string[] =>
-      of(articles[at] as Node, "tbody")
-        .filter((each) => classOf(each) === "pot-share")
+      all(articles[at] as Node)
+        .filter((each) => classOf(each) === "pot-share" || classOf(each) === "taken")
         .flatMap(weights)
         .map((text) => text)
         .sort();
@@ -160,7 +160,8 @@ describe("all pages in one document", () => {
         .find((row) => row.startsWith("energy")) ?? "";
     expect(energy(personCard(schedule, "cox"))).toMatch(/4[12]\d kcal/);
     expect(energy(personCard(schedule, "cox", { days: ["tue"] }))).toMatch(/4[12]\d kcal/);
-    expect(named(personCard(schedule, "cox", { days: ["tue"] }), "h2").map(shown)[0]).toBe("tue: Supper");
+    expect(named(personCard(schedule, "cox", { days: ["tue"] }), "h1").map(shown)[0]).toBe("Cox tue");
+    expect(named(personCard(schedule, "cox", { days: ["tue"] }), "h2").map(shown)[0]).toBe("Supper");
     expect(shown(parse(personCard(schedule, "cox")) as Node)).toContain("Nutrients a day, mean of 3 days");
     expect(errorOf(() => personCard(plan, "cox", { days: ["fri"] })).path.join(".")).toBe("days.0");
   });
@@ -170,13 +171,12 @@ describe("all pages in one document", () => {
       languages: {
         bow: {
           ...americanEnglish,
-          phrases: { ...americanEnglish.phrases, "From the pot": "Out of the pot" },
+          phrases: { ...americanEnglish.phrases, Sources: "Where it is from" },
         },
       },
     });
-    // On Tuesday Cox eats alone, and cooks a pot of their own.
-    expect(mixed.match(/From the pot/g)).toHaveLength(2);
-    expect(mixed.match(/Out of the pot/g)).toHaveLength(2);
+    expect(mixed.match(/>Sources /g)).toHaveLength(1);
+    expect(mixed.match(/>Where it is from /g)).toHaveLength(1);
   });
 });
 

@@ -1,7 +1,7 @@
 /** Gathers from the source all that `phrases()` lists, and writes its data file. */
 import { boundCodes, statusCodes } from "../../src/bulk/columns.ts";
-import { starterFoods } from "../../src/foods.ts";
 import { cautionTexts } from "../../src/person/caution.ts";
+import { meetings } from "../../src/person/portion/meetings.ts";
 import { readSource, type Source, textsReaching } from "./flow.ts";
 
 /**
@@ -43,13 +43,16 @@ export interface Collected {
 
 export function collected(source: Source = readSource()): Collected {
   const said = textsReaching(source, "document/language.ts", "say", 1);
-  const ofFoods = [...starterFoods].flatMap(({ cautions = [], aisle = "", group = "" }) => [
-    ...cautions.map(({ text }) => text),
-    ...[aisle, group].filter((word) => word !== ""),
-  ]);
-  const notes = new Set([...ofFoods, ...Object.values(cautionTexts).map(({ text }) => text), ...listed]);
+  const elsewhere = new Set([...Object.values(cautionTexts), ...meetings].map(({ text }) => text));
+  const notes = new Set(listed);
   for (const [text, file] of said.texts)
-    if (text !== "" && !file.startsWith("food/") && !file.startsWith("interchange/sr")) notes.add(text);
+    if (
+      text !== "" &&
+      !elsewhere.has(text) &&
+      !file.startsWith("food/") &&
+      !file.startsWith("interchange/sr")
+    )
+      notes.add(text);
   return {
     notes: [...notes].sort(),
     ends: said.ends.filter((end) => !outside.some((known) => known.test(end))),

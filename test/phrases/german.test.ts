@@ -13,7 +13,11 @@ import { cookingSchedule, portionPlan, shoppingList } from "../../src/plan.ts";
 import { summary, toText } from "../../src/show.ts";
 
 const all = phrases();
-const foods = [...starterFoods].map(({ name, kitchenName }) => kitchenName ?? name);
+const foods = [...starterFoods].flatMap((food) => [
+  food.kitchenName ?? food.name,
+  ...(food.cautions ?? []).map(({ text }) => text),
+  ...[food.group ?? "", food.aisle ?? ""].filter((word) => word !== ""),
+]);
 const named = [...all.notes.map(({ phrase }) => phrase), ...all.components];
 const own = [...new Set([...starterFoods].flatMap(({ measures = [] }) => measures.map(({ name }) => name)))];
 
@@ -37,10 +41,10 @@ const plan = portionPlan({
   meals: [{ id: "frueh", name: "Frühstück", dishes: porridge }],
   people: [{ id: "leicht", name: "Leichtgewicht", person, demands: [{ of: "energy", exactly: "500 kcal" }] }],
   kitchen: "metric",
-  authority: "dach",
+  authority: "eu",
 });
 const schedule = cookingSchedule(plan);
-const levels = compare(porridge, referenceIntakes("dach", person));
+const levels = compare(porridge, referenceIntakes("eu", person));
 
 /** All that a reader sees is asked for while pages and tables are made. */
 function shownIn(language: Language): { readonly text: string; readonly pages: string } {

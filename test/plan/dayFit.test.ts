@@ -1,9 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { britishEnglish } from "../../src/document/language.ts";
 import { starterFoods } from "../../src/foods.ts";
 import { exact, type LineInput, type Sheet, sheet } from "../../src/index.ts";
 import type { DayInput, PersonInput, PlanInput } from "../../src/plan/input.ts";
+import { missedOf } from "../../src/plan/missed.ts";
 import { portionPlan } from "../../src/plan.ts";
+import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 import { runs } from "../runs.ts";
 import { bringsOf } from "../scale/fit/outside.ts";
@@ -164,6 +167,40 @@ describe("a day fitted as one", () => {
     expect(day.fit?.outcomes.find(({ met }) => !met)?.text).toContain("short");
     const none = dayOf({ daily: [{ of: "energy", most: 1, firm: true }] });
     expect(none.status).toBe("not-served");
+  });
+
+  it("says so in a reader's language, by the names of foods and never by where they stand", () => {
+    const tied = of("Stew", [
+      { key: "lentils", food: "lentils-boiled", amount: "150 g" },
+      { key: "tofu", food: "tofu-firm", amount: "50 g", scaling: "adjustable", most: "60 g" },
+    ]);
+    const plan = portionPlan({
+      days: [{ id: "mon", name: "Monday", meals: [{ id: "supper", dishes: { stew: tied } }] }],
+      people: [
+        {
+          id: "cox",
+          daily: [{ of: "energy", exactly: "1000.5" }],
+        },
+      ],
+    });
+    const reader = {
+      ...britishEnglish,
+      decimal: ",",
+      phrases: {
+        energy: "Energie",
+        "These cannot stand together in one day: {demands}.":
+          "Das geht an einem Tag nicht zusammen: {demands}.",
+        "{component} exactly {figure}": "{component} genau {figure}",
+        "{line} at most {grams} a portion": "{line} höchstens {grams} je Portion",
+        "{demand}: {size} short, {brought} in all": "{demand}: {size} zu wenig, zusammen {brought}",
+      },
+    } as const;
+    const [told] = missedOf(plan.portion("cox", "mon/supper"), reader);
+    expect(told?.text).toMatch(/^Energie genau 100[01] kcal: [\d,]+ kcal zu wenig, zusammen [\d,]+ kcal$/);
+    expect(told?.why).toMatch(/^Das geht an einem Tag nicht zusammen: .*Energie genau 1001? kcal/);
+    expect(told?.why).toContain("tofu, firm höchstens 60 g je Portion");
+    const shown = `${told?.why} ${plan.day("cox", "mon").fit?.text} ${toText(plan, { parts: "all" })}`;
+    expect(shown).not.toMatch(/stew\/tofu|supper\/stew/);
   });
 
   it("serves though a share cannot be held, where nothing else is firm against it", () => {

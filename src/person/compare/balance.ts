@@ -31,7 +31,6 @@ const PER_GRAM: { readonly [O in RangeOf]?: readonly [ComponentId, number] } = {
   linoleicAcid: ["linoleicAcid", 9],
   alphaLinolenicAcid: ["alphaLinolenicAcid", 9],
   omega3: ["omega3", 9],
-  monounsaturatedFat: ["monounsaturatedFat", 9],
   polyunsaturatedFat: ["polyunsaturatedFat", 9],
   transFat: ["transFat", 9],
   addedSugars: ["addedSugars", 4],

@@ -9,18 +9,13 @@ export const NOTES: string = ` and
 10 % more of it
 100 g
 14 g is what the United States' adequate intakes of fibre were reckoned from
-65 or over: losing weight can cost muscle and bone, and diets to that end are best left alone but where the weight itself does harm; older people may need more protein than the adult reference.
-800 kcal a day or less is a very-low-energy diet: only for a clinical need, nutritionally complete, for at most 12 weeks, with continuing clinical support.
 ?
 ?: not known
 A blank is not a guarantee: foods are taken at what their data say, and a kitchen can carry traces over. Read the labels.
-A body mass index below 16 is a high risk of refeeding problems, which can kill: after a time of eating little, food starts under clinical care at 10 kcal per kg a day or less, and at 5 kcal below an index of 14.
-A body mass index below 18.5 counts as underweight in adults.
+A day on the mean
 A day's reference
-A history of an eating disorder: counting energy and losing weight can bring it back; involve the treating team.
 A level is of a whole day. Where none is published, no amount is proven safe.
 A level is of a whole day: what else is eaten comes on top.
-A physical activity level outside 1.40 to 2.40 is rarely kept up for long, and the estimate is less sure there.
 ADI
 ADI: acceptable daily intake, for every day of a life
 AI
@@ -53,8 +48,6 @@ Ask before serving whether any of {food} is of animal origin
 Ask before serving whether {food} holds: {list}
 Asked
 At serving, each time
-At this pace the body mass index falls below 18.5, which counts as underweight in adults, within 12 weeks.
-Australia and New Zealand
 Away.
 Batch
 Before
@@ -62,8 +55,6 @@ Before serving
 Body mass: {mass}
 Bought otherwise than before
 Bound
-Brazil nuts are so rich in selenium that eating them often can pass the upper level of 255 µg a day for adults.
-Breastfeeding: equations for energy leave out what milk costs (EFSA: about 500 kcal a day in the first six months), which only an authority's reference intakes count in.
 Brings
 Buy
 By
@@ -71,6 +62,7 @@ By mass
 By volume
 CDRR
 CDRR: intake above which eating less is expected to lower chronic disease; no level of harm
+Came
 Carbohydrates
 Carotenoids
 Caution
@@ -78,29 +70,20 @@ Cautions
 Cautions about the person, where there are any, are not shown here: ask whoever planned this.
 Cautions, person by person
 Closest to the limit
-Coconut is not on the European list; the United States counted it as a tree nut until 2025. Ask people with a nut allergy; read the label for sulphites.
-Coeliac disease: nothing is said of allergens in this food, and unknown is not free from gluten. Read the label.
-Coeliac disease: of this food only oats that are labelled gluten-free, for others are mixed with wheat or barley on their way. A few people react to any oats; some countries advise against them. Ask the dietitian first.
-Coeliac disease: the diet is to be strictly and lifelong free of gluten; a dietitian helps to keep it whole.
-Coeliac disease: wheat, barley and rye hold gluten, and the diet is to be strictly free of it. None of this food, unless its label says gluten-free.
 Column
 Component
 Components that a source does not give were worked out from its other figures by {sources}.
 Composition was reckoned in exact fractions with steelyard {version} from 1 recipe as eaten.
 Composition was reckoned in exact fractions with steelyard {version} from {count} recipes as eaten.
 Cooked for one person alone
-Cooked rice: cool it within an hour, keep it in the fridge for a day at most, heat it until steaming all through, and only once. Spores outlive the cooking, grow in warm rice, and leave a poison that heat does not undo.
 Cooked ÷ raw mass of the line
 Cooked ÷ raw mass of what is cooked
 Cost
-Cranberry juice, and for caution other things made of cranberries, are advised against with warfarin: no safe amount could be named. Ask the clinic.
 DV
 DV: daily value for labels
 Day
 Days
 Demand
-Diabetes: carbohydrate, meal times and weight loss are agreed person by person; on tablets that can bring glucose too low, eating less can need another dose.
-Diabetes: how much carbohydrate a meal should bring, and when, is agreed person by person; sources rich in fibre that raise blood glucose slowly are preferred. On tablets that can bring glucose too low, less carbohydrate than usual can matter: ask the diabetes team.
 Dish
 Each of {count} full runs
 Each of {count} runs
@@ -109,6 +92,7 @@ Eaten on
 Effect of rounding to kitchen measures
 Energy
 Energy by {system}
+Energy from:
 Energy is that of the sources, by {systems}.
 Energy: {shares}
 European Union
@@ -122,88 +106,54 @@ Fatty acids
 Figure
 Figures
 Figures of foods came from {sources}; the number of figures is given in brackets.
-Figures that no source gives and that were presumed to be zero: {count}.
+Figures that no source gives and that were assumed to be zero: {count}.
 First make {mass} of
 Fixed doses
 Food
+Food and what is needed
 Foods
 Foods are taken at what their data say, and a kitchen can carry traces over. Read the labels.
 Foods, what 100 g have
 For
 For all
-For whom
 For {person} alone: {lines}
 From the cupboard
 From the pot
 From the pot, {when}
 Furthest off
-Germany, Austria and Switzerland
 Gluten, but not said whether of wheat: {list}
 Goes into the pot: 1, added at serving: 0
-Grapefruit changes how the body handles some medicines, certain statins, calcium channel blockers and ciclosporin among them. Ask a pharmacist.
-Grapefruit is advised against with warfarin: ask the clinic.
 Group
-Haemochromatosis: food with added iron and iron supplements are to be avoided, and red meat limited; no diet stands in for having blood taken.
-Haemochromatosis: little alcohol, and none where the liver is scarred.
-Haemochromatosis: no added iron, little alcohol, no raw shellfish; no diet stands in for having blood taken, and a reference intake of iron is no goal here.
-Haemochromatosis: no raw or half-cooked shellfish; Vibrio vulnificus in it can kill people with too much iron.
 Hatched: not known, there may be more.
-High blood pressure: keep salt low. Adults are advised to stay below 6 g in the whole day, from everything eaten. Salt made with potassium is no way out on some medicines: ask first.
-High blood pressure: salt is to be kept low. Salt made with potassium is not for everyone on medicines: ask whoever prescribes them.
 Holds it
-Holds wheat and gluten. Other allergens (milk, soya, sesame and more) depend on the maker: read the label.
+How much
 Id
 In 1 g of protein
 In 100 g
 In all
-In pregnancy and while breastfeeding: no more than 200 mg of caffeine in the whole day.
-In pregnancy, and when planning one, it is safest to have no alcohol at all; of what goes into this food, cooking may leave some.
-In pregnancy, where this egg would be eaten raw or soft: cook white and yolk until firm, unless the eggs come from a scheme against salmonella that local advice trusts (the UK's food safety authority names those it trusts, by the mark on the shell).
-In pregnancy, where this meat would be eaten raw or pink: cook it until no pink and no blood are left, for toxoplasma and salmonella.
-In pregnancy, while breastfeeding and for children: brown seaweed at most once a week.
-In pregnancy: cold-smoked or cured fish only when cooked until steaming hot, for it can carry listeria. Local advice comes first.
-In pregnancy: meat that was cured and not cooked can carry toxoplasma. It is safest cooked; local advice comes first.
-In pregnancy: no pâté of any kind, made of vegetables either, for it can carry listeria.
-In pregnancy: none of this food, unless cooked until steaming hot. Soft mould-ripened or soft blue cheese, and what is made of unpasteurised milk, can carry listeria. Local advice comes first.
-In pregnancy: sprouted seeds and beans only when cooked until steaming hot; raw they can carry salmonella, E. coli and listeria.
 In stock
 In the pot
 Institute of Medicine 2002
-Insulin is matched to carbohydrate: a portion of another size, or another mix, changes the dose. Agree it with the diabetes team.
-Insulin: a change in carbohydrate or in meal sizes changes the dose needed; agree it with the diabetes team first.
-Kidney disease: how much of these is right is set by the kidney team, often below what is usual.
-Kidney disease: protein, potassium, phosphorus and sodium are set by the kidney team, often below the amounts used here.
 Kitchen
 Least
 Left for serving: {lines}
 Left over
-Less protein than the reference intake for this age and state (0.83 g per kg of body mass a day for adults).
-Less than 30 kcal for each kg of fat-free mass, even before what exercise takes is taken off: low energy availability, which can harm hormones, bones and performance, in men too. The threshold was found in young women, and people differ.
-Levothyroxine: soya, and food rich in calcium, iron or fibre, hinder its uptake when eaten near the tablet; tell whoever checks the dose of a change in them.
 Licence
 Limit
 Line
 Line by line
-Lithium: keep salt, drink and caffeine steady. Less salt, a diet to lose weight or a loss of fluid can make lithium poisonous: ask whoever prescribes it first.
-Liver is very rich in vitamin A. Not in pregnancy nor when planning one; anyone else at most once a week.
-MAO inhibitors: aged cheese, cured meat, pickled fish, yeast and meat extracts, fermented soya, beer and wine can drive blood pressure up dangerously; eat only fresh food.
 Made first
 Marks
 Mass
 Meal
+Meals
 Mean requirement of a day
 Measure
 Measured
 Milk, eggs and honey are of animal origin. Fining agents and carriers of added vitamins are told by no table: the label or the maker has the last word.
 Minerals
 Missed
-More than 0.5 % of body mass a week is faster than people who train to gain muscle are advised to aim for (0.25 to 0.5 %); what comes on beyond that is mostly fat.
-More than 1 % of body mass a week is faster than people who train are advised to lose (0.5 to 1 %), so as to keep their lean mass.
-More than 1 kg a week is faster than weight-loss programmes are advised to aim for (0.5 to 1 kg at most).
-More than 2.0 g of protein per kg of body mass a day: above the range given for people in training (1.4 to 2.0), and above twice the reference intake.
-More than 2.5 times the energy of complete rest: more than people were found able to take up day after day.
 Most
-Most ground cinnamon is cassia, whose coumarin can harm the liver of sensitive people. How much is too much goes by body mass, 0.1 mg of coumarin a day for each kilogram: at the usual content about 0.5 g of cassia for a child of 15 kilograms and 2 g for an adult of 60. For daily use take Ceylon cinnamon, or little; with liver disease ask a doctor first.
 Moved
 NRV
 NRV-NCD
@@ -211,16 +161,10 @@ NRV-NCD: nutrient reference value for labels, set from risk of disease
 NRV-R
 NRV-R: nutrient reference value for labels, set from requirements
 NRV: nutrient reference value for labels
-Near this age the equation, or its figures, change in one step: the need is less sure than one number tells.
 Nearest
 Needed
 No figure was missing.
-No honey for a child under 12 months, not even in cooking: it can carry spores that cause infant botulism.
-No liver, and nothing made of it, in pregnancy or when planning one: too much vitamin A harms the unborn child.
-No whole nuts under 5 years, for a child can choke on them: ground, crushed or as a smooth butter.
-None of this fish in pregnancy, when planning one, or under 16: it is high in mercury. Which fish are named differs by country; local advice comes first.
 Nordic countries
-Nori is a red seaweed, far lower in iodine than kelp, but a sheet (about 3 g dry) can still bring 100 µg, and batches differ. While pregnant or breastfeeding, with thyroid, heart or kidney disease, or on medicines with iodine or lithium, ask a doctor first.
 Not known
 Not named in the method: {lines}
 Not to be served: {list}
@@ -229,23 +173,18 @@ Notes
 Nothing is served, since what must hold cannot.
 Nothing was known of {names}.
 Now
-Nutmeg is for pinches: from about 5 g (two teaspoons) it has poisoned people, with racing heart, confusion and hallucinations. Keep it from children.
 Nutrient
-Nutrients
 Nutrients a day, mean of {days} days
+Nutrients of all these portions
+Nutrients of this portion
 Of
-Of a day
+Of WHO and FAO some minerals, vitamins of children under 7, and goals for populations are here: that nothing is said of protein, energy or other vitamins does not mean that nothing is recommended.
 Of alpha-tocopherol equivalents the alpha-tocopherol alone is counted: there is at least that.
 Of that in the pot, g
+Of the Nordic countries only calcium, folate, iodine, magnesium, potassium, selenium, zinc and vitamins D and E are here: that nothing is said of protein, iron, sodium or other vitamins does not mean that nothing is recommended.
 Of the pot
 Of these figures, borrowed from another food: {borrowed}; calculated by their source: {calculated}.
-Of this food, in pregnancy and when planning one: no more than four medium cans of tuna (140 g drained each) or two steaks (140 g cooked) a week, for its mercury. Local advice comes first.
-Of this food, in pregnancy and while breastfeeding: oily fish is good to have, but no more than two portions (140 g cooked each) a week, for the pollutants it gathers. Local advice comes first.
 Off by
-On MAO inhibitors: food that was aged, cured, fermented or concentrated, and beer and wine, can hold tyramine that drives blood pressure up dangerously; broad bean pods hold dopa. Leave it out unless the prescriber says otherwise, and for two to three weeks after the medicine is stopped. Only fresh food.
-On lithium, salt and drink are to stay much the same from day to day: with less salt than usual lithium can rise to a poisonous level, with more it falls.
-On warfarin, keep vitamin K much the same from week to week: no sudden change in leafy greens without telling the clinic.
-On warfarin, vitamin K should stay much the same from week to week. Tell the clinic before this becomes a habit, or stops being one.
 One portion
 One portion, g
 Other
@@ -253,48 +192,34 @@ Out of reach: limits that no measurable amounts keep
 PRI
 PRI: population reference intake, enough for nearly everyone
 Page
+People
 Per portion
 Person
-Phenylketonuria: aspartame (E 951) is a source of phenylalanine, and its label has to say so. None, unless the metabolic team says otherwise.
-Phenylketonuria: how much phenylalanine a day may hold is set by the metabolic team, and each portion counts; where it is not known, a gram of protein is counted as about 50 mg.
-Phenylketonuria: protein and phenylalanine are set by the metabolic team, far below the amounts used here.
-Picture
 Portion
 Portions
 Portions met
 Pot
 Pots
-Pregnant: equations for energy leave out what pregnancy adds (EFSA: 70, 260 and 500 kcal a day by trimester), which only an authority's reference intakes count in. Weight-loss diets are not advised; a midwife or dietitian sets the target.
 Price
-Protein brings a share of energy outside the range set for this age (10 to 35 % for adults).
-Protein, fat and carbohydrate as asked do not come to the day's energy by general factors (4, 9 and 4 kcal per g): only foods whose own factors differ can meet them together.
 Proximates
 Published for a day
 RDA
 RDA: recommended dietary allowance, enough for nearly everyone
-RDI
-RDI: recommended dietary intake, enough for nearly everyone
 RI
 RI: recommended intake, enough for nearly everyone
 RNI
 RNI: reference nutrient intake, enough for nearly everyone
 Ratios
-Raw or half-cooked common beans, red kidney beans above all, make people ill. Soak for at least 5 hours, throw that water away, then boil in fresh water for at least 30 minutes; a slow cooker alone does not get hot enough.
 Recipe
 References are averages of many days, for healthy people: no portion has to meet them.
 Release
 Remaining
-Rich in oxalate: people who were told to limit it, after kidney stones for one, should ask their clinician.
 Row
 Runs
-SDT
-SDT: suggested dietary target, to lower the risk of chronic disease; no level of harm
 SUL
 SUL: safe upper level
-Salt made with potassium is not to be used with kidney disease or diabetes, in pregnancy, by older people, or on some medicines for blood pressure (ACE inhibitors, angiotensin receptor blockers): ask a doctor or pharmacist first.
 Scaling
-Seaweed can hold more iodine in a spoonful than the safe limit for a day, and how much varies from one batch to the next. In pregnancy, while breastfeeding and for children: brown seaweed at most once a week. With thyroid, heart or kidney disease, or on medicines with iodine or lithium, ask a clinician first.
-Seaweed is advised against with thyroid, heart or kidney disease, or on medicines with iodine or lithium, unless a doctor says otherwise.
+Served otherwise
 Share
 Share of a day
 Share of it
@@ -306,7 +231,6 @@ Shopping list, {day}: for {first}
 Shopping list, {day}: for {first} to {last}
 Source
 Sources
-Soya hinders the uptake of levothyroxine: leave as long a time as can be between the tablet and soya, keep the amount steady, and tell whoever checks the dose.
 State
 Step
 TDI
@@ -321,10 +245,11 @@ The mass as eaten was {how}; a change of mass was taken to be water.
 The rest
 Then
 These are calculations from published tables, not advice: a licensed practitioner decides what a person should eat.
-This is less energy than the body is reckoned to use at complete rest.
-This person's age lies outside that of the people the equation was made from.
-Thyroid disease: one serving of seaweed can bring several days' worth of iodine; leave seaweed out unless a doctor says otherwise.
+These cannot stand together in one day: {demands}.
+These cannot stand together in one day: {demands}; and {count} more.
 Times
+To buy
+To buy, and its price
 To cook
 To cook: {day}
 To decide
@@ -332,8 +257,6 @@ Total
 Totals are lower bounds, since some ingredients say nothing of them, for {names}.
 UL
 UL: tolerable upper intake level
-Under 18 it is healthiest to have no alcohol, and before 15 none at all; of what goes into this food, cooking may leave some.
-Under 18: growth needs energy and protein of its own, and adult equations and targets do not fit.
 Unit
 United Kingdom
 United States and Canada
@@ -344,33 +267,30 @@ Value
 Vitamins
 WHO and FAO
 WHO/FAO/UNU 2007
-Warfarin: keep vitamin K steady from week to week, and tell the clinic before changing how much leafy green food is eaten.
-Weigh
 Weighed out for each person: {lines}
+Went
 What
 What a portion brings, as eaten
+What came and what went
 What cooking leaves of components was reckoned line by line by {sources}.
 What cooking takes of its constituents was taken off it by the same factors.
 What goes in
 What is cooked
 What is not met
 What is served, each time
-What it holds of allergens depends on the maker or the method: read the label.
 What people avoid
 What portions cost
 What to check
 What to do
-What to heed
 When
-When done
 Where it comes from
 Where it stands
 Where someone's authority has no level at their age, another's stands in and is named: a help for whoever is asked, and no leave to serve up to it.
 Who is off, and by how much
 Why
 With it
-Without a height nothing can be said about underweight.
 Yield factors came from {sources}.
+a day
 a finer scale, more amounts on each side, or a line measured otherwise may open it
 a run of {factor} times the recipe as written: {text}
 about 1 where a day holds 2 g of sodium and 3,510 mg of potassium, the WHO's limits for adults
@@ -379,7 +299,6 @@ about {figure}, {range}
 above an upper level: {foods}
 above the upper level
 above {from}
-acceptable intake
 add it to each portion at serving, uncooked
 addedSugars
 additions stay exact: no amounts that the kitchen can measure keep what must hold
@@ -387,6 +306,10 @@ additions: the best amounts that were found; there may be better ones
 adjustable
 advice
 alcohol
+all or part assumed to be none
+all or part calculated
+all or part from a like food
+all or part worked out
 all portions of each person, on all days
 alphaLinolenicAcid
 amounts are those of one full run
@@ -401,6 +324,7 @@ as purchased, {grams} of it edible
 as sold
 as the dish is
 as written
+assumed to follow an earlier yield for {count}
 at least
 at least {figure}
 at least {least}%, {kind}
@@ -410,8 +334,6 @@ at most {most}%, {kind}
 at or above the reference
 away
 b: all or part borrowed from a like food
-bakery
-baking
 below {limit}
 between
 borrowed
@@ -423,8 +345,6 @@ cannot be shown to be below it
 carbohydrate
 celery
 cereals containing gluten
-chilled
-cocoa
 coeliac disease
 component
 cooked
@@ -435,25 +355,19 @@ costs are rounded so that they add up to the total: each down, then the largest 
 covered by packs, but not proven to be the best choice of them: {list}
 crustaceans
 d: all or part worked out: from other figures, or by what cooking leaves
-dairy
-dairy and alternatives
 data
 days that are not wholly eaten in the plan do not count for the mean: {people}
 derived
 diabetes
 dietary guideline
 drained
-dried fruit
-dried fruit, nuts and seeds
-drinks
 dry
 each food's cost is shared by what is eaten of it, so what is left over is paid for too
 eaten on {days}, up to {kept} after it is cooked; the recipe gives {limit}: {text}
-eaten up to {kept} after it is cooked, and the recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules
-eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules
+eaten up to {kept} after it is cooked, and the recipe carries no storage limit: follow what its foods say of keeping, and local food-safety rules
+eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: follow what it says of storage, and local food-safety rules
 eating disorder history
 egg
-eggs
 energy from added sugars
 energy from alcohol
 energy from carbohydrate
@@ -463,7 +377,6 @@ energy from protein
 energy from saturated fat
 energy need
 enough
-estimated value
 everyone
 factors
 failed: {message} ({cell})
@@ -477,18 +390,10 @@ formula
 free sugars
 freeSugars
 from the tap, not bought: {list}
-frozen
-fruit
-fruit and vegetables
 full runs ({count}) and a rest, since {needs} is more than the {capacity} that it holds
 g
-grains
-grains and pasta
 guidance level
-guiding value
 haemochromatosis
-herbs
-herbs, spices and seaweed
 histidine
 holds {name}: served all the same. {because}
 hypertension
@@ -499,7 +404,6 @@ kcal
 kidney disease
 l
 largest ratio change: {line}
-leavening
 left in the pot
 left over
 let it follow the pot: larger portions get more of it
@@ -517,13 +421,10 @@ may be above the upper level
 may be past the level
 measurable amounts
 measurable amounts: exact ones bring {exact}
-meat
-meat and poultry
 mg
 milk
 ml
 molluscs
-monounsaturatedFat
 mustard
 n-6 to n-3 fatty acids
 need {grams}
@@ -532,12 +433,13 @@ no data: {lines}
 no dish takes anything
 no figure for {state} is published here, and what stands leaves it out: {components}
 no figure without the day's energy: {components}
-no level: ask
+no price known
 no price known of: {list}
 no refuse known, bought as eaten: {list}
 no target
 no upper level applies to {components}
 no upper level available, which does not mean any amount is safe; ask a clinician or dietitian
+no upper level: ask
 no {components} data: {foods}
 no {components} data: {lines}
 nobody says how sure these foods' figures are, and they count as they stand: {foods}
@@ -556,17 +458,13 @@ nothing of it
 nothing of it is cooked for more than one person
 nothing served is said to hold it, and no food is silent
 nothing to cook: nobody eats of it until it is cooked again
-nuts
 of animal or mixed origin: served all the same. {because}
 of other sources
 of {foods}
-oils
-oils, vinegars and sauces
 omega3
 one portion
 one pot: what is held keeps the same ratios for everyone
 only supplements or what is added count towards the level of {components}
-or measure
 organic acids
 out of reach
 over
@@ -584,23 +482,18 @@ polyunsaturatedFat
 population average
 population goal
 population guideline
-poultry
 pregnancy
 pregnant
 presumed
-presumed to follow an earlier yield for {count}
 presumption
 protein
 published as a range, and shown from end to end: {components} of {lines}
-pulses
-pulses and tins
 ranges hold about 95 times in 100, by how far analyses of foods and of cooking lie apart
-ratios drift by {drift} in all; rounding each line for itself, by {other}
-ratios drift by {drift} in all; rounding each line for itself, by {other}, past a limit
+ratios change by {drift} in all; rounding each line for itself, by {other}
+ratios change by {drift} in all; rounding each line for itself, by {other}, past a limit
 raw
 reached
 reckoned by a yield factor for {count}
-recommended range
 reference intake range
 requirements of a day are of adults neither pregnant nor breastfeeding: none is told for this person
 retention
@@ -609,14 +502,11 @@ rounded to what the kitchen can measure: {cooked} as cooked, where {planned} was
 safe and adequate intake
 safe intake
 safe level of intake
-salt
 saturatedFat
 says gluten, but not of which cereal
 says nothing of allergens
 says nothing of its origin
 score
-seaweed
-seeds
 sesame
 several portions for one person, and no days named: how long they are kept is not known, so follow local food-safety rules
 shares of the pot are not weighed: in the scale's steps, some of it would be more than anybody's limits allow
@@ -627,12 +517,9 @@ silent
 sodium to potassium, mole for mole
 source {number}
 soya
-spices
-spreads and syrups
 sulphur amino acids
 sulphur dioxide and sulphites
 summed of yields of single ingredients for {count}
-sweeteners
 t: trace amounts not counted
 taken to be that of the ingredients for {count}
 the batch: the best amounts that were found; there may be better ones
@@ -646,10 +533,11 @@ the rest is not known
 the same for everyone
 the same is bought
 the whole
-the yield is presumed: it is that of an earlier weighing, and what is cooked has changed since; weigh the cooked dish again
+the yield is assumed: it is that of an earlier weighing, and what is cooked has changed since; weigh the cooked dish again
 threonine
 thyroid disease
 trace
+traces not counted
 transFat
 tree nuts
 tryptophan
@@ -659,17 +547,15 @@ under the range
 under {figure}
 unknown
 used on {days}, up to {kept} after it is made; its recipe gives {limit}: {text}
-used up to {kept} after it is made, and its recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules
-used up to {kept} after it is made, and its recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules
+used up to {kept} after it is made, and its recipe carries no storage limit: follow what its foods say of keeping, and local food-safety rules
+used up to {kept} after it is made, and its recipe gives no number of days that it keeps: follow what it says of storage, and local food-safety rules
 valine
-vegetables
-vinegar
 vitamins are as before cooking, since no losses are given: {foods}
 warfarin
 weighed after cooking for {count}
 weight includes peel and trimmings: {list}
 weights to buy are rounded up to what a shop weighs out
-what cooking leaves of {lines} is presumed: it was said of another food in the same place; give its own retention
+what cooking leaves of {lines} is assumed: it was said of another food in the same place; give its own retention
 wheat
 when done
 whether it goes into {capacity} is not known, since nothing says the volume of {lines}: give the dish a density, those lines a volume, or the vessel a weight that it may hold
@@ -686,6 +572,10 @@ yield
 {columns}: lines count by their grams as weighed in, {raw} in all, and the batch by its {cooked} as eaten, so that the lines need not add up to it; at.sum adds up lines
 {components}: what is told makes {range}, and what is not told comes on top
 {component} a day
+{component} at least {figure}
+{component} at most {figure}
+{component} exactly {figure}
+{component} {least} to {most}
 {component} {off}
 {component}, {unit} in 100 g
 {component}: {amount}.
@@ -704,8 +594,12 @@ yield
 {count} times
 {count} × {pack}
 {day}: {dish}
+{demand} (firm)
 {demand}: missed before rounding, and still
 {demand}: off by more than its tolerance
+{demand}: there is nothing to take it of
+{demand}: {size} over, {brought} in all
+{demand}: {size} short, {brought} in all
 {dish}, {count} people, {person} the furthest off: {text}
 {dish}, {person}: {text}
 {factor} times the recipe as written: {text}
@@ -740,6 +634,7 @@ yield
 {least} to {most}%, {kind}
 {level} ({authority} level: no {own} level at this age)
 {lines} and {count} more
+{line} {grams} a portion, the same for everyone
 {line}, {component}: {person} is above the level on single days, not on the mean: {days}
 {list} and {count} more
 {low} to {high}
@@ -761,6 +656,7 @@ yield
 {name}: all of it
 {name}: allergens
 {name}: balance
+{name}: cautions
 {name}: figures as eaten
 {name}: fixed doses against daily upper levels
 {name}: in what order
@@ -778,7 +674,6 @@ yield
 {name}: served today
 {name}: the pot
 {name}: the same for everyone
-{name}: to heed
 {name}: together, against a day ({authority})
 {name}: upper levels of a day
 {name}: what each person gets
@@ -801,7 +696,9 @@ yield
 {person}: above on the mean of the days: {components}
 {person}: no {list}
 {person}: {demand} {asked}: off by more than the tolerance in what the kitchen can measure of it
+{person}: {demand} {asked}: {figure} as it is cooked, which is off by more than the tolerance
 {person}: {text}
+{points} percentage points
 {question}. Either {options}
 {range} or more
 {share} of a day
@@ -823,5 +720,4 @@ yield
 {version}: it shares the pot
 {version}: nothing of it is cooked
 {version}: one more pot to cook
-{weigh}, {measure}
 µg`;
