@@ -32,7 +32,7 @@ export interface Phrases {
  * @example
  * ```ts
  * const { notes, components, units } = phrases();
- * console.log(notes.find(({ phrase }) => phrase.startsWith("at least"))); // => { phrase: 'at least {figure}', gaps: [ 'figure' ] }
+ * console.log(notes.find(({ phrase }) => phrase.startsWith("at least {f"))); // => { phrase: 'at least {figure}', gaps: [ 'figure' ] }
  * console.log(components.slice(0, 3), units.includes("tbsp")); // => [ 'energy', 'protein', 'fat' ] true
  * ```
  */

@@ -74,7 +74,7 @@ function keptText({ measurable }: RoundedLine, kept: KeptReason, language: Langu
 
 function driftNote({ drift, lineByLine }: Measured, language: Language): string {
   const each = { drift: share(drift.ratios, language), other: share(lineByLine.ratios, language) };
-  const text = "ratios drift by {drift} in all; rounding each line for itself, by {other}";
+  const text = "ratios change by {drift} in all; rounding each line for itself, by {other}";
   return say(language, lineByLine.limitsHold ? text : `${text}, past a limit`, each);
 }
 

@@ -131,7 +131,7 @@ function heedTables({ days, notes: all }: Shows, names: ScheduleNames, language:
   const sourced = notes.some(({ source }) => source !== undefined);
   return [
     table({
-      title: say(language, "What to heed"),
+      title: say(language, "Cautions"),
       columns: [
         ...where(dated, "day", say(language, "Day")),
         { key: "dish", heading: say(language, "Dish") },

@@ -9,6 +9,7 @@ import { expect, it } from "vitest";
 import { phrases } from "../../src/phrases.ts";
 import { isLong } from "../runs.ts";
 import { root } from "../sources.ts";
+import { stumbles } from "../words.ts";
 import { collected, dataFile } from "./collected.ts";
 
 const said = new Set(phrases().notes.map(({ phrase }) => phrase));
@@ -17,6 +18,15 @@ it("has no phrase twice, and tells each one's gaps", () => {
   const { notes } = phrases();
   expect(new Set(notes.map(({ phrase }) => phrase)).size).toBe(notes.length);
   expect(notes.find(({ phrase }) => phrase === "{low} to {high}")?.gaps).toEqual(["low", "high"]);
+});
+
+it("says nothing that readers stumbled on", () => {
+  const readme = readFileSync(join(root, "README.md"), "utf8");
+  for (const words of stumbles) {
+    // How a food was bought and what a figure is are words of their own, which a translation needs.
+    expect([...said].filter((each) => words.test(each) && !/^(?:as sold|presumed)$/.test(each))).toEqual([]);
+    expect(readme).not.toMatch(words);
+  }
 });
 
 it("has every text that say is called with", () => {

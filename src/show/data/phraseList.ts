@@ -15,6 +15,7 @@ export const NOTES: string = ` and
 A blank is not a guarantee: foods are taken at what their data say, and a kitchen can carry traces over. Read the labels.
 A body mass index below 16 is a high risk of refeeding problems, which can kill: after a time of eating little, food starts under clinical care at 10 kcal per kg a day or less, and at 5 kcal below an index of 14.
 A body mass index below 18.5 counts as underweight in adults.
+A day on the mean
 A day's reference
 A history of an eating disorder: counting energy and losing weight can bring it back; involve the treating team.
 A level is of a whole day. Where none is published, no amount is proven safe.
@@ -50,7 +51,6 @@ Ask before serving whether {food} holds: {list}
 Asked
 At serving, each time
 At this pace the body mass index falls below 18.5, which counts as underweight in adults, within 12 weeks.
-Australia and New Zealand
 Away.
 Batch
 Before
@@ -65,6 +65,7 @@ By
 By mass
 By volume
 CDRR
+Came
 Carbohydrates
 Carotenoids
 Caution
@@ -100,6 +101,7 @@ Eaten on
 Effect of rounding to kitchen measures
 Energy
 Energy by {system}
+Energy from:
 Energy: {shares}
 European Union
 Exactly
@@ -112,7 +114,7 @@ Fatty acids
 Figure
 Figures
 Figures of foods came from {sources}; the number of figures is given in brackets.
-Figures that no source gives and that were presumed to be zero: {count}.
+Figures that no source gives and that were assumed to be zero: {count}.
 First make {mass} of
 Fixed doses
 Food
@@ -126,7 +128,6 @@ From the cupboard
 From the pot
 From the pot, {when}
 Furthest off
-Germany, Austria and Switzerland
 Gluten, but not said whether of wheat: {list}
 Goes into the pot: 1, added at serving: 0
 Grapefruit is advised against with warfarin: ask the clinic.
@@ -139,6 +140,7 @@ Hatched: not known, there may be more.
 High blood pressure: keep salt low. Adults are advised to stay below 6 g in the whole day, from everything eaten. Salt made with potassium is no way out on some medicines: ask first.
 High blood pressure: salt is to be kept low. Salt made with potassium is not for everyone on medicines: ask whoever prescribes them.
 Holds it
+How much
 Id
 In 1 g of protein
 In all
@@ -176,6 +178,7 @@ Made first
 Marks
 Mass
 Meal
+Meals
 Mean requirement of a day
 Measure
 Measured
@@ -206,11 +209,15 @@ Note
 Notes
 Nothing is served, since what must hold cannot.
 Now
-Nutrients
+Nutrient
 Nutrients a day, mean of {days} days
+Nutrients of all these portions
+Nutrients of this portion
 Of
+Of WHO and FAO some minerals, vitamins of children under 7, and goals for populations are here: that nothing is said of protein, energy or other vitamins does not mean that nothing is recommended.
 Of alpha-tocopherol equivalents the alpha-tocopherol alone is counted: there is at least that.
 Of that in the pot, g
+Of the Nordic countries only calcium, folate, iodine, magnesium, potassium, selenium, zinc and vitamins D and E are here: that nothing is said of protein, iron, sodium or other vitamins does not mean that nothing is recommended.
 Of the pot
 Of this food, in pregnancy and when planning one: no more than four medium cans of tuna (140 g drained each) or two steaks (140 g cooked) a week, for its mercury. Local advice comes first.
 Of this food, in pregnancy and while breastfeeding: oily fish is good to have, but no more than two portions (140 g cooked each) a week, for the pollutants it gathers. Local advice comes first.
@@ -223,6 +230,7 @@ One portion, g
 Other
 Out of reach: limits that no measurable amounts keep
 PRI
+People
 Per portion
 Person
 Phenylketonuria: aspartame (E 951) is a source of phenylalanine, and its label has to say so. None, unless the metabolic team says otherwise.
@@ -240,7 +248,6 @@ Protein, fat and carbohydrate as asked do not come to the day's energy by genera
 Proximates
 Published for a day
 RDA
-RDI
 RI
 RNI
 Ratios
@@ -250,11 +257,11 @@ Release
 Remaining
 Row
 Runs
-SDT
 SUL
 Salt made with potassium is not to be used with kidney disease or diabetes, in pregnancy, by older people, or on some medicines for blood pressure (ACE inhibitors, angiotensin receptor blockers): ask a doctor or pharmacist first.
 Scaling
 Seaweed is advised against with thyroid, heart or kidney disease, or on medicines with iodine or lithium, unless a doctor says otherwise.
+Served otherwise
 Share
 Share of a day
 Share of it
@@ -279,6 +286,8 @@ The line marks a whole day.
 The rest
 Then
 These are calculations from published tables, not advice: a licensed practitioner decides what a person should eat.
+These cannot stand together in one day: {demands}.
+These cannot stand together in one day: {demands}; and {count} more.
 This is less energy than the body is reckoned to use at complete rest.
 This person's age lies outside that of the people the equation was made from.
 Thyroid disease: one serving of seaweed can bring several days' worth of iodine; leave seaweed out unless a doctor says otherwise.
@@ -301,10 +310,11 @@ Vitamins
 WHO and FAO
 WHO/FAO/UNU 2007
 Warfarin: keep vitamin K steady from week to week, and tell the clinic before changing how much leafy green food is eaten.
-Weigh
 Weighed out for each person: {lines}
+Went
 What
 What a portion brings, as eaten
+What came and what went
 What cooking leaves of components was reckoned line by line by {sources}.
 What goes in
 What is cooked
@@ -314,8 +324,6 @@ What people avoid
 What portions cost
 What to check
 What to do
-What to heed
-When done
 Where it comes from
 Where it stands
 Where someone's authority has no level at their age, another's stands in and is named: a help for whoever is asked, and no leave to serve up to it.
@@ -323,6 +331,7 @@ Who is off, and by how much
 Why
 Without a height nothing can be said about underweight.
 Yield factors came from {sources}.
+a day
 a finer scale, more amounts on each side, or a line measured otherwise may open it
 a run of {factor} times the recipe as written: {text}
 about 1 where a day holds 2 g of sodium and 3,510 mg of potassium, the WHO's limits for adults
@@ -331,7 +340,6 @@ about {figure}, {range}
 above an upper level: {foods}
 above the upper level
 above {from}
-acceptable intake
 add it to each portion at serving, uncooked
 addedSugars
 additions stay exact: no amounts that the kitchen can measure keep what must hold
@@ -339,6 +347,10 @@ additions: the best amounts that were found; there may be better ones
 adjustable
 advice
 alcohol
+all or part assumed to be none
+all or part calculated
+all or part from a like food
+all or part worked out
 all portions of each person, on all days
 alphaLinolenicAcid
 amounts are those of one full run
@@ -388,8 +400,8 @@ drained
 dry
 each food's cost is shared by what is eaten of it, so what is left over is paid for too
 eaten on {days}, up to {kept} after it is cooked; the recipe gives {limit}: {text}
-eaten up to {kept} after it is cooked, and the recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules
-eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules
+eaten up to {kept} after it is cooked, and the recipe carries no storage limit: follow what its foods say of keeping, and local food-safety rules
+eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: follow what it says of storage, and local food-safety rules
 eating disorder history
 egg
 energy from added sugars
@@ -401,7 +413,6 @@ energy from protein
 energy from saturated fat
 energy need
 enough
-estimated value
 everyone
 factors
 failed: {message} ({cell})
@@ -418,7 +429,6 @@ from the tap, not bought: {list}
 full runs ({count}) and a rest, since {needs} is more than the {capacity} that it holds
 g
 guidance level
-guiding value
 haemochromatosis
 histidine
 holds {name}: served all the same. {because}
@@ -451,7 +461,6 @@ mg
 milk
 ml
 molluscs
-monounsaturatedFat
 mustard
 n-6 to n-3 fatty acids
 need {grams}
@@ -460,12 +469,13 @@ no data: {lines}
 no dish takes anything
 no figure for {state} is published here, and what stands leaves it out: {components}
 no figure without the day's energy: {components}
-no level: ask
+no price known
 no price known of: {list}
 no refuse known, bought as eaten: {list}
 no target
 no upper level applies to {components}
 no upper level available, which does not mean any amount is safe; ask a clinician or dietitian
+no upper level: ask
 no {components} data: {foods}
 no {components} data: {lines}
 nobody says how sure these foods' figures are, and they count as they stand: {foods}
@@ -491,7 +501,6 @@ omega3
 one portion
 one pot: what is held keeps the same ratios for everyone
 only supplements or what is added count towards the level of {components}
-or measure
 organic acids
 out of reach
 over
@@ -515,11 +524,10 @@ presumption
 protein
 published as a range, and shown from end to end: {components} of {lines}
 ranges hold about 95 times in 100, by how far analyses of foods and of cooking lie apart
-ratios drift by {drift} in all; rounding each line for itself, by {other}
-ratios drift by {drift} in all; rounding each line for itself, by {other}, past a limit
+ratios change by {drift} in all; rounding each line for itself, by {other}
+ratios change by {drift} in all; rounding each line for itself, by {other}, past a limit
 raw
 reached
-recommended range
 reference intake range
 requirements of a day are of adults neither pregnant nor breastfeeding: none is told for this person
 retention
@@ -556,10 +564,11 @@ the rest is not known
 the same for everyone
 the same is bought
 the whole
-the yield is presumed: it is that of an earlier weighing, and what is cooked has changed since; weigh the cooked dish again
+the yield is assumed: it is that of an earlier weighing, and what is cooked has changed since; weigh the cooked dish again
 threonine
 thyroid disease
 trace
+traces not counted
 transFat
 tree nuts
 tryptophan
@@ -569,14 +578,14 @@ under the range
 under {figure}
 unknown
 used on {days}, up to {kept} after it is made; its recipe gives {limit}: {text}
-used up to {kept} after it is made, and its recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules
-used up to {kept} after it is made, and its recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules
+used up to {kept} after it is made, and its recipe carries no storage limit: follow what its foods say of keeping, and local food-safety rules
+used up to {kept} after it is made, and its recipe gives no number of days that it keeps: follow what it says of storage, and local food-safety rules
 valine
 vitamins are as before cooking, since no losses are given: {foods}
 warfarin
 weight includes peel and trimmings: {list}
 weights to buy are rounded up to what a shop weighs out
-what cooking leaves of {lines} is presumed: it was said of another food in the same place; give its own retention
+what cooking leaves of {lines} is assumed: it was said of another food in the same place; give its own retention
 wheat
 when done
 whether it goes into {capacity} is not known, since nothing says the volume of {lines}: give the dish a density, those lines a volume, or the vessel a weight that it may hold
@@ -593,6 +602,10 @@ yield
 {columns}: lines count by their grams as weighed in, {raw} in all, and the batch by its {cooked} as eaten, so that the lines need not add up to it; at.sum adds up lines
 {components}: what is told makes {range}, and what is not told comes on top
 {component} a day
+{component} at least {figure}
+{component} at most {figure}
+{component} exactly {figure}
+{component} {least} to {most}
 {component} {off}
 {component}, {unit} in 100 g
 {component}: {amount}.
@@ -611,8 +624,12 @@ yield
 {count} times
 {count} × {pack}
 {day}: {dish}
+{demand} (firm)
 {demand}: missed before rounding, and still
 {demand}: off by more than its tolerance
+{demand}: there is nothing to take it of
+{demand}: {size} over, {brought} in all
+{demand}: {size} short, {brought} in all
 {dish}, {count} people, {person} the furthest off: {text}
 {dish}, {person}: {text}
 {factor} times the recipe as written: {text}
@@ -647,13 +664,16 @@ yield
 {least} to {most}%, {kind}
 {level} ({authority} level: no {own} level at this age)
 {lines} and {count} more
+{line} {grams} a portion, the same for everyone
 {line}, {component}: {person} is above the level on single days, not on the mean: {days}
 {list} and {count} more
 {low} to {high}
 {meal}: how sure a portion's figures are
 {meal}: what a portion brings
+{meal}: {dish}
 {meal}: {text}
 {met} of {all}
+{name} (left out)
 {name} is served all the same: {because}
 {name}, for {people}
 {name}, g
@@ -665,6 +685,7 @@ yield
 {name}: all of it
 {name}: allergens
 {name}: balance
+{name}: cautions
 {name}: figures as eaten
 {name}: fixed doses against daily upper levels
 {name}: in what order
@@ -677,11 +698,11 @@ yield
 {name}: own columns
 {name}: own rows
 {name}: pot {number}, for {people}
+{name}: pot {number}, {version}, for {people}
 {name}: quality of the protein
 {name}: served today
 {name}: the pot
 {name}: the same for everyone
-{name}: to heed
 {name}: together, against a day ({authority})
 {name}: upper levels of a day
 {name}: what each person gets
@@ -704,7 +725,9 @@ yield
 {person}: above on the mean of the days: {components}
 {person}: no {list}
 {person}: {demand} {asked}: off by more than the tolerance in what the kitchen can measure of it
+{person}: {demand} {asked}: {figure} as it is cooked, which is off by more than the tolerance
 {person}: {text}
+{points} percentage points
 {question}. Either {options}
 {range} or more
 {share} of a day
@@ -724,5 +747,4 @@ yield
 {version}: it shares the pot
 {version}: nothing of it is cooked
 {version}: one more pot to cook
-{weigh}, {measure}
 µg`;
