@@ -103,7 +103,7 @@ describe("starter foods", () => {
       for (const [name, columns] of Object.entries(panels) as [keyof typeof panels, readonly unknown[]][]) {
         const cells = row[name]?.split(" ");
         if (cells) expect([row.id, name, cells.length]).toEqual([row.id, name, columns.length]);
-        for (const cell of cells ?? []) expect(cell).toMatch(/^(-|\d+(\.\d+)?(\*|[A-Za-z]\d?)?)$/);
+        for (const cell of cells ?? []) expect(cell).toMatch(/^(-|(0|[1-9]\d*)(\*|[A-Za-z]\d?)?)$/);
       }
     }
   });

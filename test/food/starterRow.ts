@@ -83,7 +83,7 @@ export function starterRows(foods: readonly OwnWords[]): {
       if (from !== "" && letterOf(told) !== "*" && !lent.includes(from)) lent.push(from);
       const place = from !== "" && letterOf(told) !== "*" ? String(lent.indexOf(from)) : "";
       if (place.length > 1) throw new Error("more than ten lenders");
-      return `${value}${letterOf(told)}${place}`;
+      return `${digitsOf(value, column.places)}${letterOf(told)}${place}`;
     };
     const names = Object.keys(panels) as PanelName[];
     const cells = names.map((name) => [name, panels[name].map(cell)] as const);
@@ -117,6 +117,13 @@ export function starterRows(foods: readonly OwnWords[]): {
   return { rows, lenders: names };
 }
 
+/** A figure in units of the last decimal that the source prints in its column. */
+function digitsOf(printed: string, places: number): string {
+  const [whole = "", decimals = ""] = printed.split(".");
+  if (decimals.length !== places) throw new Error(`${printed} does not have ${places} decimals`);
+  return String(BigInt(`${whole}${decimals}`));
+}
+
 function plain(figure: string): string {
   return figure.replace(/^\./, "0.");
 }
@@ -132,7 +139,7 @@ function errorsOf(columns: readonly StarterColumn[], told: (nutrient: string) =>
       continue;
     }
     if (left > 0) tokens.push(`~${left}`);
-    tokens.push(`${error}:${count}`);
+    tokens.push(`${digitsOf(error, 3)}:${count}`);
     left = 0;
   }
   return tokens.join(" ");

@@ -94,7 +94,7 @@ function statisticsOf(errors = ""): readonly (Statistic | undefined)[] {
     if (token.startsWith("~")) return Array.from({ length: Number(token.slice(1)) });
     const [error, count] = token.split(":");
     if (!error || !count) return [];
-    return [{ error, count: Number(count) }];
+    return [{ error: pointed(error, 3), count: Number(count) }];
   });
 }
 
@@ -103,11 +103,19 @@ function scaled({ error, count }: Statistic, column: StarterColumn): Statistic {
   return { error: by === undefined ? error : exactText(over(exact(error), fraction(BigInt(by)))), count };
 }
 
-const CELL = /^([\d.]+)(\*|[A-Za-z])?(\d)?$/;
+/** What the source prints, given its digits alone: `53` with 3 places is `0.053`. */
+function pointed(digits: string, places: number): string {
+  if (places === 0) return digits;
+  const all = digits.padStart(places + 1, "0");
+  return `${all.slice(0, -places)}.${all.slice(-places)}`;
+}
+
+const CELL = /^(\d+)(\*|[A-Za-z])?(\d)?$/;
 
 function readCell(cell: string | undefined, column: StarterColumn, row: StarterRow): PrintedAcid | undefined {
-  const [, printed, letter, place] = CELL.exec(cell ?? "-") ?? [];
-  if (printed === undefined) return undefined;
+  const [, digits, letter, place] = CELL.exec(cell ?? "-") ?? [];
+  if (digits === undefined) return undefined;
+  const printed = pointed(digits, column.places);
   const scale = "scale" in column ? column.scale : undefined;
   const value = scale === undefined ? printed : exactText(over(exact(printed), fraction(BigInt(scale))));
   const how = said(letter, place === undefined ? undefined : row.lenders?.split(" ")[Number(place)]);
