@@ -60,7 +60,21 @@ export const iodine: Readonly<Record<string, IodineFigure>> = {
     derived: "36.9 (16 to 200) µg in 1 g dry, 14.97 g dry in 100 g",
     source: seaweed,
   },
-  // A sheet as sold: what the surveys print of 1 g.
+  // As sold, dry: what the surveys print of 1 g.
+  "kelp-dried": {
+    value: "252350",
+    low: "24100",
+    high: "1000000",
+    derived: "2523.5 (241 to 10000) µg in 1 g dry",
+    source: seaweed,
+  },
+  "wakame-dried": {
+    value: "13970",
+    low: "3000",
+    high: "18510",
+    derived: "139.7 (30 to 185.1) µg in 1 g dry",
+    source: seaweed,
+  },
   "nori-dried": {
     value: "3690",
     low: "1600",

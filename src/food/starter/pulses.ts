@@ -430,7 +430,7 @@ export const pulses: readonly Shelf[] = [
       {
         id: "miso", ndb: "16112", lenders: "16109", state: "as sold", name: "Miso",
         measures: "tbsp 17; cup 275", density: "cup", refuse: "0", factors: "3.47 8.37 4.07",
-        allergens: ["soya"], cautions: ["read-label"],
+        cautions: ["read-label"],
         proximates: "198n 1279 601 2537n 54 620n0 - 4302 1281 0*",
         fats: "1025j 1118j 2884j 0* 2479 - 405 - - 0 0 0 0 0",
         minerals: "3728 210 57 48 159 249 256 420 859 - 70j",
@@ -442,7 +442,7 @@ export const pulses: readonly Shelf[] = [
       {
         id: "soy-sauce-tamari", ndb: "16124", lenders: "16123", state: "as sold", name: "Soya sauce, tamari",
         measures: "tbsp 18; tsp 6", density: "tbsp", refuse: "0", factors: "3.50 8.40 4.00",
-        allergens: ["soya"], cautions: ["read-label"],
+        cautions: ["read-label"],
         proximates: "60n 1051 10 557n 8i 170T - 6600 1782 0*",
         fats: "11 17 44 0* 39 - 5 - - 0 0 0 0 0",
         minerals: "5586 212 20 40 130 238 43 135 499i - 8z",

@@ -169,7 +169,7 @@ export interface StarterRow extends Partial<Readonly<Record<PanelName, string>>>
   readonly none?: readonly ComponentId[];
   /** Set where 18:2 and 18:3 may hold other acids than linoleic and alpha-linolenic. */
   readonly otherIsomers?: true;
-  /** What was added to it, as its name in the source says. */
+  /** What was added to it, as its name in the source says, or as no such food holds by itself. */
   readonly fortifiedWith?: readonly ComponentId[];
   readonly origin?: Origin;
   readonly aisle?: string;

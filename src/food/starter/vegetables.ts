@@ -689,7 +689,7 @@ export const vegetables: readonly Shelf[] = [
         aminoAcids: "12 29 31 46 54 11 3 32 42 35 54 16 28 102 184 27 26 44",
       },
       {
-        id: "capers-drained", ndb: "02054", lenders: "02011", state: "drained", name: "Capers, canned, drained",
+        id: "capers-canned", ndb: "02054", lenders: "02011", state: "as sold", name: "Capers, canned",
         errors: "~4 360:4",
         measures: "tbsp 8.6", density: "tbsp", refuse: "0", factors: "1.82 8.37 2.35",
         cautions: ["read-label"],
@@ -827,6 +827,24 @@ export const vegetables: readonly Shelf[] = [
         retinoids: "260n 0* 3121o 0* 0* 0* 0*",
         others: "- 0* 0* -",
         aminoAcids: "43 232 259 501 222 145 100 273 254 402 285 140 651 567 547 363 251 299",
+      },
+      {
+        id: "kelp-dried", ndb: "11445", state: "dry", dryMatter: "18.42", name: "Kelp (kombu), dried",
+        refuse: "0", factors: "2.44 8.37 3.57",
+        allergens: [], cautions: ["iodine-seaweed"], otherIsomers: true,
+        proximates: "43n 168 56 957n - - - - 661 0*",
+        fats: "247 98 47 0* 20 - 4 - - 12 4 0 0 0*",
+        minerals: "233 89 168 121 42 285 123 130 200 - -",
+        aminoAcids: "48 55 76 83 82 25 98 43 26 72 65 24 122 125 268 100 73 98",
+      },
+      {
+        id: "wakame-dried", ndb: "11669", state: "dry", dryMatter: "20.01", name: "Wakame, dried",
+        refuse: "0", factors: "2.44 8.37 3.57",
+        allergens: [], cautions: ["iodine-seaweed"], otherIsomers: true,
+        proximates: "45n 303 64 914n - - - - 720 0*",
+        fats: "130 58 218 0* 10 - 2 - - 21 186 0 0 0*",
+        minerals: "872 50 150 107 80 218 38 284 1400 - -",
+        aminoAcids: "35 165 87 257 112 63 28 112 49 209 92 15 136 179 199 112 92 78",
       },
       // SR28 weighs its sheets (10 are 26 g) beside raw laver, 85 % water: they are dry ones. What it imputed
       // of the raw food, and vitamins, which drying takes, are left out; so is the little water of a sheet.
