@@ -10,6 +10,9 @@ import { type PanelName, panels, type StarterColumn } from "../../src/food/start
  */
 const folder = new URL("../../../shared/fooddata/sr28/", import.meta.url);
 
+/** A file that is there where rows can be written. */
+export const rowsAreFrom: URL = new URL("NUT_DATA.txt.gz", folder);
+
 /** What we say of a food. */
 export interface OwnWords {
   readonly id: string;

@@ -15,6 +15,7 @@ import {
   type PanelName,
   panels,
   type Shelf,
+  type SpoonedBy,
   type StarterColumn,
   type StarterRow,
   type VolumeMeasure,
@@ -40,6 +41,7 @@ export function foodInput(shelf: Shelf, row: StarterRow): FoodInput {
     source: `USDA SR28, NDB ${row.ndb}${row.dryMatter === undefined ? "" : ", by dry matter"}`,
     ...(measures.length > 0 && { measures, measuredWith: "us" as const }),
     ...(row.density && { density: density(row.density, measures) }),
+    ...(row.bulkDensity && { density: row.bulkDensity }),
     ...(row.divides && { divides: division(row.divides) }),
     ...(row.refuse && { edibleShare: edibleShare(row.refuse) }),
     ...(row.factors && { energyFactors: energyFactors(row.factors) }),
@@ -152,9 +154,10 @@ function readMeasures(text: string): readonly FoodMeasure[] {
  * Grams per millilitre, exactly as one of the food's own measures implies, so that a cup and the
  * same volume in millilitres weigh alike.
  */
-function density(from: VolumeMeasure, measures: readonly FoodMeasure[]): string {
+function density(from: SpoonedBy, measures: readonly FoodMeasure[]): string {
   const grams = measures.find((m) => m.name === from)?.grams ?? "0";
-  const millilitres = from === "litre" ? "1000" : (usCustomary.ml[from] ?? "1");
+  const unit = from.split(", ")[0] as VolumeMeasure;
+  const millilitres = unit === "litre" ? "1000" : (usCustomary.ml[unit] ?? "1");
   return exactText(over(exact(grams), exact(millilitres)));
 }
 

@@ -152,7 +152,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       {
         id: "linseed", ndb: "12220", state: "as sold", name: "Linseed (flaxseed), whole",
         errors: "~1 917:7 3188:6 ~1 323:3 ~2 1636:3 26:3 ~15 3989:7 9340:7 35614:7 20100:7 20250:3 555:7 118:7 75:7 186:7 ~2 108:3 1111:3 71:3 130:3 415:3 138:3 24975:3 24975:3 ~3 6:6 ~9 52611:9",
-        measures: "tbsp, whole 10.3; cup, whole 168; tbsp, ground 7; tsp, whole 3.4; tsp, ground 2.5", refuse: "0", factors: "3.47 8.37 4.07",
+        measures: "tbsp, whole 10.3; cup, whole 168; tbsp, ground 7; tsp, whole 3.4; tsp, ground 2.5", density: "cup, whole", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "534n 1829 4216 2888n 273 155 - 696 372 0*",
         fats: "3663n 7527n 28730n - 5903 - 22813 - - 0F 0F 0F 0F 0*",
@@ -162,10 +162,12 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
         others: "31 0* 0* -",
         aminoAcids: "297 766 896 1235 862 370 340 957 493 1072 1925 472 925 2046 4039 1248 806 970",
       },
+      // Bulk density: 0.667 to 0.722 g/cm3 (Ixtaina, Nolasco and Tomas 2008, Ind Crops Prod 28:286-293, abstract),
+      // 0.662 to 0.741 (doi 10.1111/ijfs.12339, abstract).
       {
         id: "chia-seeds", ndb: "12006", state: "as sold", name: "Chia seeds, dried",
         errors: "~1 1238:21 786:24",
-        refuse: "0", factors: "3.47 8.37 4.07",
+        bulkDensity: "0.69", refuse: "0", factors: "3.47 8.37 4.07",
         allergens: [],
         proximates: "486n 1654 3074 4212n 344 - - 580 480 -",
         fats: "3330n 2309n 23665n 140 5835 5835 17830 17830 - - - - - 0*",

@@ -206,7 +206,7 @@ export const pantry: readonly Shelf[] = [
       {
         id: "black-pepper", ndb: "02030", state: "dry", name: "Black pepper",
         errors: "~1 353:4 166:198 ~1 1677:6 ~2 485:6 586:6 ~15 2746:5 297552:6 73167:6 17750:6 8413:6 4732:4 208:6 263:6 850:6 ~1 118:3 ~1 27:6 33:4 175:5 53:5 49:8 3927:3 3927:3 ~9 58563:4 4795:4 18405:4 17478:4 20942:4",
-        measures: "tsp, ground 2.3; tbsp, ground 6.9; tsp, whole 2.9; dash 0.1", refuse: "0", factors: "1.83 8.37 3.20",
+        measures: "tsp, ground 2.3; tbsp, ground 6.9; tsp, whole 2.9; dash 0.1", density: "tbsp, ground", refuse: "0", factors: "1.83 8.37 3.20",
         allergens: [],
         proximates: "251n 1039 326 6395n 253 64 - 1246 449 0*",
         fats: "1392n 739n 998n 0n 694 - 152 152 0 0 0 0 0 0*",
@@ -269,7 +269,7 @@ export const pantry: readonly Shelf[] = [
       {
         id: "cumin-seed", ndb: "02014", lenders: "02024", state: "dry", name: "Cumin seed",
         errors: "~1 260:12 2604:13 ~4 237:47 205:48 ~15 18620:6 136155:6 102082:7 33420:4 22932:7 2507:35 569:3 ~4 4713:3 53:3 35:6 2011:3 ~1 35:4",
-        measures: "tsp, whole 2.1; tbsp, whole 6", refuse: "0", factors: "3.36 8.37 2.90",
+        measures: "tsp, whole 2.1; tbsp, whole 6", density: "tbsp, whole", refuse: "0", factors: "3.36 8.37 2.90",
         allergens: [],
         proximates: "375n 1781 2227 4424n 105i 225 - 806 762 0*",
         fats: "1535i 14040i 3279i - 3103i - 176i - - 0i 0i 0i 0i 0*",
@@ -319,7 +319,7 @@ export const pantry: readonly Shelf[] = [
       {
         id: "oregano-dried", ndb: "02027", state: "dry", name: "Oregano, dried",
         errors: "~1 29:3 61:3 ~1 767:3 ~2 349:3 29:3 ~15 1133:3 33333:3 26667:3 17333:3 3000:3 5467:3 123:3 31:3 117:3 ~3 3:3 ~1 403:3 43:3 655:5",
-        measures: "tsp, leaves 1; tsp, ground 1.8", refuse: "0", factors: "2.44 8.37 3.00",
+        measures: "tsp, leaves 1; tsp, ground 1.8", density: "tsp, leaves", refuse: "0", factors: "2.44 8.37 3.00",
         allergens: [],
         proximates: "265n 900 428 6892n 425 409 - 993 787 0*",
         fats: "1551n 716n 1369n 0n 748 - 621 621 0 0 0 0 0 0*",
@@ -345,7 +345,7 @@ export const pantry: readonly Shelf[] = [
       {
         id: "thyme-dried", ndb: "02042", lenders: "02003 02044 02027", state: "dry", name: "Thyme, dried",
         errors: "~1 1857:6 483:22 ~4 379:8 372:46 ~15 12461:10 47332:27 196495:4 56952:4 30728:4 16055:5 684:4",
-        measures: "tsp, leaves 1; tbsp, leaves 2.7; tsp, ground 1.4; tbsp, ground 4.3", refuse: "0", factors: "2.44 8.37 3.00",
+        measures: "tsp, leaves 1; tbsp, leaves 2.7; tsp, ground 1.4; tbsp, ground 4.3", density: "tbsp, leaves", refuse: "0", factors: "2.44 8.37 3.00",
         allergens: [],
         proximates: "276n 911 743 6394n 370i 171z0 - 779 1174 0*",
         fats: "2730 470 1190 0* 500 - 690 - - 0 0 0 0 0*",

@@ -129,6 +129,9 @@ export type PanelName =
 /** A volume that a food's density can be reckoned from, US customary but for the litre. */
 export type VolumeMeasure = "cup" | "fl oz" | "tbsp" | "tsp" | "litre";
 
+/** A volume, or a volume of one form: `tsp, ground`. */
+export type SpoonedBy = VolumeMeasure | `${VolumeMeasure}, ${"ground" | "leaves" | "whole"}`;
+
 /**
  * One food, compactly. In a panel, figures stand in the order of its columns, in units of the last decimal
  * that the source prints there (`1315` of protein is 13.15 g): without points and leading zeros the tables
@@ -157,8 +160,10 @@ export interface StarterRow extends Partial<Readonly<Record<PanelName, string>>>
   readonly dryMatter?: string;
   /** `name grams; name grams`, each for one of it. */
   readonly measures?: string;
-  /** The one among `measures` that the density follows from. */
-  readonly density?: VolumeMeasure;
+  /** The one among `measures` that the density follows from: of the form that a bare spoon of it means. */
+  readonly density?: SpoonedBy;
+  /** Grams per millilitre as filled into a vessel, where SR28 measures no volume of it and another source does. */
+  readonly bulkDensity?: string;
   /** The least part of a piece that a cook takes, and the measure that is counted: `1`, `1/2`, `1 slice`. Common practice, no source. */
   readonly divides?: string;
   /** Inedible share of the food as bought, per cent. */
