@@ -322,7 +322,7 @@ export const nutsSeedsAndOils: readonly Shelf[] = [
       {
         id: "lard", ndb: "04002", lenders: "10007", state: "as sold", name: "Lard",
         measures: "tbsp 12.8; cup 205", density: "cup", refuse: "0",
-        allergens: [],
+        origin: "animal", allergens: [],
         proximates: "902n 0 10000 0 0i 0* - 0 0 0*",
         fats: "39200 45100 11200 - 10200 - 1000 - - 0 0 0 0 95",
         minerals: "0 0 0i 0i 0i 0i 11i 0i 0i - 2",

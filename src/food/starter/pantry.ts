@@ -638,7 +638,7 @@ export const pantry: readonly Shelf[] = [
         id: "mayonnaise", ndb: "04025", state: "as sold", name: "Mayonnaise",
         errors: "~1 64:12 131:12 ~4 301:12 44:12 ~13 1:12 302:12 7927:12 2892:12 83:12 11:12 232:12 5:12 7:12 ~3 86:3 ~2 1:6 ~1 19:4 1:6 404:3 ~4 170:6 ~1 13418:4 ~2 564:4 311:6 42:6 149:6 ~1 2079:6",
         measures: "tbsp 13.8; cup 220", density: "cup", refuse: "0",
-        cautions: ["read-label"],
+        origin: "mixed", cautions: ["read-label"],
         proximates: "680n 96 7485 57n 0i 57r - 2165 198 0*",
         fats: "11703n 16843n 44690n 187n 39146 38942 5456 5331 125 50 0 0 5 42",
         minerals: "635 20 8 1 21 21 15 19 7 - 23",
@@ -663,7 +663,7 @@ export const pantry: readonly Shelf[] = [
       {
         id: "worcestershire-sauce", ndb: "06971", state: "as sold", name: "Worcestershire sauce",
         measures: "tbsp 17; cup 275", density: "cup", refuse: "0", factors: "4.00 9.00 4.00",
-        cautions: ["read-label"],
+        origin: "mixed", cautions: ["read-label"],
         proximates: "78n 0 0i 1946r 0i 1003l - 7854l 200r 0*",
         fats: "0i 0i 0i - 0i - 0i - - 0i 0i 0i 0i 0*",
         minerals: "980 800 107 13 60 530 19 200 - - 5k",
@@ -674,7 +674,7 @@ export const pantry: readonly Shelf[] = [
       {
         id: "hoisin-sauce", ndb: "06175", state: "as sold", name: "Hoisin sauce",
         measures: "tbsp 16", density: "tbsp", refuse: "0", factors: "4.00 9.00 4.00",
-        cautions: ["read-label"],
+        origin: "mixed", cautions: ["read-label"],
         proximates: "220n 331 339 4408n 28 2726l - 4423 498 0*",
         fats: "568 963 1698 - 1524 - 175 - - 0 0 0 0 3",
         minerals: "1615 119 32 24 38 101 32 128 254 - 18S",
@@ -685,7 +685,7 @@ export const pantry: readonly Shelf[] = [
       {
         id: "oyster-sauce", ndb: "06176", state: "as sold", name: "Oyster sauce",
         measures: "tbsp 18", density: "tbsp", refuse: "0", factors: "4.00 9.00 4.00",
-        cautions: ["read-label"],
+        origin: "mixed", cautions: ["read-label"],
         proximates: "51n 135 25 1092n 3 0l - 8000 749 0*",
         fats: "43 73 66 - 62 - 2 - - 0 1 0 1 0",
         minerals: "2733 54 32 4 22 18 9 147l 53l - 44l",
@@ -696,7 +696,7 @@ export const pantry: readonly Shelf[] = [
       {
         id: "fish-sauce", ndb: "06179", state: "as sold", name: "Fish sauce",
         measures: "tbsp 18", density: "tbsp", refuse: "0", factors: "4.00 9.00 4.00",
-        allergens: ["fish"],
+        origin: "animal", allergens: ["fish"],
         proximates: "35n 506 1 364n 0* 364r - 7107 2022l 0*",
         fats: "3F 2F 3F - 0F - 0F - - 0F 1F 0F 2F 0",
         minerals: "7851 288 43 175 7 78 20 50 233 - 91l",
@@ -708,7 +708,7 @@ export const pantry: readonly Shelf[] = [
         id: "barbecue-sauce", ndb: "06150", state: "as sold", name: "Barbecue sauce",
         errors: "~1 6:27 41:27 ~2 149:15 ~1 58:27 27:27 ~15 6357:27 3619:27 312:27 89:27 149:27 11:27 9:27 1:27 2:27 ~1 29:3 ~1 2:15 3:15 23:15 3:9 1:15 ~5 14:15 ~5 10057:15 ~1 690:15 78190:15 2577:15",
         measures: "tbsp 17; cup 286", density: "cup", refuse: "0",
-        cautions: ["read-label"],
+        origin: "mixed", cautions: ["read-label"],
         proximates: "172n 82 63 4077n 9 3324 35 5471 307 0q",
         fats: "45n 82n 101n 0n 80 80 21 21 0 0 0 0 0 0q",
         minerals: "1027 232 33 13 20 64 17 72 126 - 13",
