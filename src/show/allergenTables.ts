@@ -20,7 +20,10 @@ export function allergenTables(all: Allergens, language: Language): readonly Tab
       ],
       rows: idsOn(all.list).map((id) => [
         words(allergens[id].name),
-        all.contains.find((each) => each.allergen === id)?.lines.map(pathWords).join(", ") ?? "",
+        all.contains
+          .find((each) => each.allergen === id)
+          ?.lines.map(pathWords)
+          .join(", ") ?? "",
         all.unknown
           .filter(({ of }) => of.includes(id))
           .map(({ line }) => pathWords(line))

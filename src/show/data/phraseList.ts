@@ -15,6 +15,7 @@ export const NOTES: string = ` and
 A blank is not a guarantee: foods are taken at what their data say, and a kitchen can carry traces over. Read the labels.
 A body mass index below 16 is a high risk of refeeding problems, which can kill: after a time of eating little, food starts under clinical care at 10 kcal per kg a day or less, and at 5 kcal below an index of 14.
 A body mass index below 18.5 counts as underweight in adults.
+A day on the mean
 A day's reference
 A history of an eating disorder: counting energy and losing weight can bring it back; involve the treating team.
 A level is of a whole day. Where none is published, no amount is proven safe.
@@ -64,6 +65,7 @@ By
 By mass
 By volume
 CDRR
+Came
 Carbohydrates
 Carotenoids
 Caution
@@ -112,7 +114,7 @@ Fatty acids
 Figure
 Figures
 Figures of foods came from {sources}; the number of figures is given in brackets.
-Figures that no source gives and that were presumed to be zero: {count}.
+Figures that no source gives and that were assumed to be zero: {count}.
 First make {mass} of
 Fixed doses
 Food
@@ -176,6 +178,7 @@ Made first
 Marks
 Mass
 Meal
+Meals
 Mean requirement of a day
 Measure
 Measured
@@ -227,6 +230,7 @@ One portion, g
 Other
 Out of reach: limits that no measurable amounts keep
 PRI
+People
 Per portion
 Person
 Phenylketonuria: aspartame (E 951) is a source of phenylalanine, and its label has to say so. None, unless the metabolic team says otherwise.
@@ -257,6 +261,7 @@ SUL
 Salt made with potassium is not to be used with kidney disease or diabetes, in pregnancy, by older people, or on some medicines for blood pressure (ACE inhibitors, angiotensin receptor blockers): ask a doctor or pharmacist first.
 Scaling
 Seaweed is advised against with thyroid, heart or kidney disease, or on medicines with iodine or lithium, unless a doctor says otherwise.
+Served otherwise
 Share
 Share of a day
 Share of it
@@ -281,6 +286,8 @@ The line marks a whole day.
 The rest
 Then
 These are calculations from published tables, not advice: a licensed practitioner decides what a person should eat.
+These cannot stand together in one day: {demands}.
+These cannot stand together in one day: {demands}; and {count} more.
 This is less energy than the body is reckoned to use at complete rest.
 This person's age lies outside that of the people the equation was made from.
 Thyroid disease: one serving of seaweed can bring several days' worth of iodine; leave seaweed out unless a doctor says otherwise.
@@ -304,8 +311,10 @@ WHO and FAO
 WHO/FAO/UNU 2007
 Warfarin: keep vitamin K steady from week to week, and tell the clinic before changing how much leafy green food is eaten.
 Weighed out for each person: {lines}
+Went
 What
 What a portion brings, as eaten
+What came and what went
 What cooking leaves of components was reckoned line by line by {sources}.
 What goes in
 What is cooked
@@ -315,7 +324,6 @@ What people avoid
 What portions cost
 What to check
 What to do
-What to heed
 Where it comes from
 Where it stands
 Where someone's authority has no level at their age, another's stands in and is named: a help for whoever is asked, and no leave to serve up to it.
@@ -392,8 +400,8 @@ drained
 dry
 each food's cost is shared by what is eaten of it, so what is left over is paid for too
 eaten on {days}, up to {kept} after it is cooked; the recipe gives {limit}: {text}
-eaten up to {kept} after it is cooked, and the recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules
-eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules
+eaten up to {kept} after it is cooked, and the recipe carries no storage limit: follow what its foods say of keeping, and local food-safety rules
+eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: follow what it says of storage, and local food-safety rules
 eating disorder history
 egg
 energy from added sugars
@@ -461,13 +469,13 @@ no data: {lines}
 no dish takes anything
 no figure for {state} is published here, and what stands leaves it out: {components}
 no figure without the day's energy: {components}
-no level: ask
 no price known
 no price known of: {list}
 no refuse known, bought as eaten: {list}
 no target
 no upper level applies to {components}
 no upper level available, which does not mean any amount is safe; ask a clinician or dietitian
+no upper level: ask
 no {components} data: {foods}
 no {components} data: {lines}
 nobody says how sure these foods' figures are, and they count as they stand: {foods}
@@ -476,7 +484,7 @@ none
 not all known: {parts}
 not known
 not proven
-not proven to be the best: the search stopped at {nodes} choices; none drifts by less than {least}
+not proven to be the best: the search stopped at {nodes} choices; none changes ratios by less than {least}
 nothing is cooked
 nothing is known of: {components}
 nothing is known that needs a look
@@ -516,8 +524,8 @@ presumption
 protein
 published as a range, and shown from end to end: {components} of {lines}
 ranges hold about 95 times in 100, by how far analyses of foods and of cooking lie apart
-ratios drift by {drift} in all; rounding each line for itself, by {other}
-ratios drift by {drift} in all; rounding each line for itself, by {other}, past a limit
+ratios change by {drift} in all; rounding each line for itself, by {other}
+ratios change by {drift} in all; rounding each line for itself, by {other}, past a limit
 raw
 reached
 reference intake range
@@ -556,7 +564,7 @@ the rest is not known
 the same for everyone
 the same is bought
 the whole
-the yield is presumed: it is that of an earlier weighing, and what is cooked has changed since; weigh the cooked dish again
+the yield is assumed: it is that of an earlier weighing, and what is cooked has changed since; weigh the cooked dish again
 threonine
 thyroid disease
 trace
@@ -570,14 +578,14 @@ under the range
 under {figure}
 unknown
 used on {days}, up to {kept} after it is made; its recipe gives {limit}: {text}
-used up to {kept} after it is made, and its recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules
-used up to {kept} after it is made, and its recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules
+used up to {kept} after it is made, and its recipe carries no storage limit: follow what its foods say of keeping, and local food-safety rules
+used up to {kept} after it is made, and its recipe gives no number of days that it keeps: follow what it says of storage, and local food-safety rules
 valine
 vitamins are as before cooking, since no losses are given: {foods}
 warfarin
 weight includes peel and trimmings: {list}
 weights to buy are rounded up to what a shop weighs out
-what cooking leaves of {lines} is presumed: it was said of another food in the same place; give its own retention
+what cooking leaves of {lines} is assumed: it was said of another food in the same place; give its own retention
 wheat
 when done
 whether it goes into {capacity} is not known, since nothing says the volume of {lines}: give the dish a density, those lines a volume, or the vessel a weight that it may hold
@@ -594,6 +602,10 @@ yield
 {columns}: lines count by their grams as weighed in, {raw} in all, and the batch by its {cooked} as eaten, so that the lines need not add up to it; at.sum adds up lines
 {components}: what is told makes {range}, and what is not told comes on top
 {component} a day
+{component} at least {figure}
+{component} at most {figure}
+{component} exactly {figure}
+{component} {least} to {most}
 {component} {off}
 {component}, {unit} in 100 g
 {component}: {amount}.
@@ -612,8 +624,12 @@ yield
 {count} times
 {count} × {pack}
 {day}: {dish}
+{demand} (firm)
 {demand}: missed before rounding, and still
 {demand}: off by more than its tolerance
+{demand}: there is nothing to take it of
+{demand}: {size} over, {brought} in all
+{demand}: {size} short, {brought} in all
 {dish}, {count} people, {person} the furthest off: {text}
 {dish}, {person}: {text}
 {factor} times the recipe as written: {text}
@@ -648,6 +664,7 @@ yield
 {least} to {most}%, {kind}
 {level} ({authority} level: no {own} level at this age)
 {lines} and {count} more
+{line} {grams} a portion, the same for everyone
 {line}, {component}: {person} is above the level on single days, not on the mean: {days}
 {list} and {count} more
 {low} to {high}
@@ -668,6 +685,7 @@ yield
 {name}: all of it
 {name}: allergens
 {name}: balance
+{name}: cautions
 {name}: figures as eaten
 {name}: fixed doses against daily upper levels
 {name}: in what order
@@ -685,7 +703,6 @@ yield
 {name}: served today
 {name}: the pot
 {name}: the same for everyone
-{name}: to heed
 {name}: together, against a day ({authority})
 {name}: upper levels of a day
 {name}: what each person gets
@@ -708,7 +725,9 @@ yield
 {person}: above on the mean of the days: {components}
 {person}: no {list}
 {person}: {demand} {asked}: off by more than the tolerance in what the kitchen can measure of it
+{person}: {demand} {asked}: {figure} as it is cooked, which is off by more than the tolerance
 {person}: {text}
+{points} percentage points
 {question}. Either {options}
 {range} or more
 {share} of a day
