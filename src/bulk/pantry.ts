@@ -43,29 +43,34 @@ export class Pantry {
     this.#asked = asked;
   }
 
-  /** Throws what a sheet of the line would. */
-  draw(line: Line, measures: Recipe["measures"]): DrawnAmount {
-    const { food = "", weighed, retention, retentionPresumed, yieldFactor } = line;
+  /** How the lines of recipes with these measures are drawn. Each throws what a sheet of the line would. */
+  by(measures: Recipe["measures"]): (line: Line) => DrawnAmount {
     const kept = this.#drawn.get(measures) ?? new Map<string, DrawnAmount>();
     this.#drawn.set(measures, kept);
-    const isPlain = weighed === undefined && retention === undefined;
-    const key = isPlain
-      ? food
-      : JSON.stringify([food, weighed, retention, retentionPresumed, retention && yieldFactor]);
-    const found = kept.get(key);
-    if (found) return found;
-    const { source, reader } = this.#alone(line, measures);
-    const brings = this.#brings.get(source) ?? bringsOf(source, this.#asked);
-    this.#brings.set(source, brings);
-    const made = { brings, grams: gramsBy(reader) };
-    kept.set(key, made);
-    return made;
+    return (line) => {
+      const key = keyOf(line);
+      const found = kept.get(key);
+      if (found) return found;
+      const { source, reader } = this.#alone(line, measures);
+      const brings = this.#brings.get(source) ?? bringsOf(source, this.#asked);
+      this.#brings.set(source, brings);
+      const made = { brings, grams: gramsBy(reader) };
+      kept.set(key, made);
+      return made;
+    };
   }
 
   #alone({ key: _, least: __, most: ___, ...line }: Line, measures: Measures | undefined): PlanLine {
     const alone = { name: "A line", portions: 1, lines: [line], ...(measures && { measures }) };
     return within([], () => sheet(alone, this.#foods)).plan.lines[0] as PlanLine;
   }
+}
+
+/** Tells lines apart that bring other things by the gram, or are weighed otherwise. */
+function keyOf(line: Line): string {
+  const { food = "", weighed, retention } = line;
+  if (weighed === undefined && retention === undefined) return food;
+  return JSON.stringify([food, weighed, retention, line.retentionPresumed, retention && line.yieldFactor]);
 }
 
 function bringsOf(source: Source, asked: readonly Quantity[]): Brings {

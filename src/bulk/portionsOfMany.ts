@@ -6,7 +6,7 @@ import { checkFoodTable, type FoodTable } from "../food/table.ts";
 import { yieldFigure } from "../food/yield.ts";
 import { amount, gramsOf } from "../measure/amount.ts";
 import { type Fault, fault, kindOf, SteelyardError, throwIfAny, within } from "../number/error.ts";
-import { exact, ONE } from "../number/exact.ts";
+import { exact } from "../number/exact.ts";
 import { toFloat } from "../number/ratio.ts";
 import type { Recipe, RecipeInput } from "../recipe/document.ts";
 import { recipe } from "../recipe/recipe.ts";
@@ -217,16 +217,19 @@ class Slice {
     const sums = this.#sums;
     sums.clear();
     let cooked = 0;
+    const draw = pantry.by(read.measures);
     for (const line of read.lines) {
       if (line.food === undefined) return false;
-      const { brings, grams } = pantry.draw(line, read.measures);
-      const [least, most] = [line.least, line.most].map((end) =>
-        end === undefined ? Number.NaN : grams(end),
-      );
-      if ((least as number) > (most as number)) return false;
+      const { brings, grams } = draw(line);
+      const { least, most, yieldFactor } = line;
+      // Each is read, for a sheet refuses one that the food has no size for.
+      const low = least === undefined ? 0 : grams(least);
+      if (most !== undefined && grams(most) < low) return false;
       const weight = grams(line.amount);
-      sums.add(brings, weight, line.added === "cooking");
-      if (line.added === "cooking") cooked += weight * toFloat(yieldFigure(line.yieldFactor ?? ONE, table));
+      const isCooked = line.added === "cooking";
+      sums.add(brings, weight, isCooked);
+      if (isCooked)
+        cooked += yieldFactor === undefined ? weight : weight * toFloat(yieldFigure(yieldFactor, table));
     }
     const factor = yieldOf(read, table, sums.pot, cooked);
     if (factor === undefined) return false;

@@ -8,6 +8,7 @@ import { writeLine } from "../../src/interchange/writeLine.ts";
 import { recipe } from "../../src/recipe/recipe.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 import { ourLines } from "./ourLines.ts";
 
 const only = (text: string): ReadLine => {
@@ -90,7 +91,7 @@ describe("a line as people write it", () => {
           expect(words(only(writeLine({ ...line, amounts })))).toEqual(words({ ...line, amounts }));
         },
       ),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 });
@@ -137,7 +138,7 @@ describe("a whole text", () => {
           expect(visible(written)).toBe(visible(whole.trim() === "" ? "x" : whole));
         },
       ),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 
