@@ -1,12 +1,15 @@
 import { drawnSheets } from "../cook/drawnSheets.ts";
 import { methodOf } from "../cook/methodOf.ts";
 import { CookingSchedule } from "../cook/schedule.ts";
+import type { DishServing } from "../cook/served.ts";
+import { linesAdded } from "../cook/session.ts";
 import { weighed } from "../cook/settledAmount.ts";
 import { britishEnglish, type Language, say } from "../document/language.ts";
 import { type ComponentId, component } from "../food/components.ts";
 import { collect, type Fault, fault, throwIfAny } from "../number/error.ts";
-import { fraction, ONE } from "../number/exact.ts";
+import { type Exact, fraction, ONE, over, sum, times } from "../number/exact.ts";
 import { allergensOf } from "../person/portion/allergens.ts";
+import type { PortionCaution } from "../person/portion/cautions.ts";
 import { type EatenPortion, readEaten } from "../person/portion/eaten.ts";
 import { lossesNote } from "../plan/losses.ts";
 import { missedOf } from "../plan/missed.ts";
@@ -214,7 +217,7 @@ function dishOf(s: Sheet, { planned, person, schedule }: Served, language: Langu
       ({ rows }) => rows.length > 0,
     ),
     pots: isCooked ? sharesOf(planned, serving, schedule, language) : [],
-    mass: weighed(s.masses.cooked, language),
+    mass: weighed(massEaten(s, planned, serving, schedule), language),
     method: steps,
     notes: [
       ...(unnamed.length === 0 ? [] : [say(language, "Not named in the method: {lines}", { lines })]),
@@ -234,17 +237,41 @@ function batchOf(s: Sheet, language: Language): CardBatch {
 
 const NO_METHOD: ReturnType<typeof methodOf> = { steps: [], unnamed: [] };
 
+/** What one portion weighs on the mean of those that are served, as it is cooked where that is told. */
+function massEaten(
+  s: Sheet,
+  planned: PlannedDish,
+  serving: PartServing,
+  schedule: CookingSchedule | undefined,
+): Exact {
+  const found = servedOf(planned, serving, schedule);
+  if (found.length === 0) return s.masses.cooked;
+  const apart = serving.added && linesAdded(serving.added, "cooking")?.masses.cooked;
+  const all = found.map(({ count, portion, added }) =>
+    times(count, sum([portion.grams, ...(added ? [added.masses.cooked] : []), ...(apart ? [apart] : [])])),
+  );
+  return over(sum(all), sum(found.map(({ count }) => count)));
+}
+
+/** How often and how large someone is served a dish as it is cooked; empty where no schedule tells. */
+function servedOf(
+  { meal, name }: PlannedDish,
+  { person }: PartServing,
+  schedule: CookingSchedule | undefined,
+): readonly DishServing[] {
+  const all = schedule?.servings ?? [];
+  return all.filter((each) => each.person === person && each.meal === meal && each.dish === name);
+}
+
 /** What to take each time: as it is cooked, where that is told. */
 function sharesOf(
-  { meal, name }: PlannedDish,
+  planned: PlannedDish,
   serving: PartServing,
   schedule: CookingSchedule | undefined,
   language: Language,
 ): readonly PotShare[] {
-  const found = schedule?.servings.filter(
-    (each) => each.person === serving.person && each.meal === meal && each.dish === name,
-  );
-  if (!found || found.length === 0) {
+  const found = servedOf(planned, serving, schedule);
+  if (found.length === 0) {
     return [{ when: "", ...potShare(serving, serving.share, language) }];
   }
   const nameOf = (day: string): string => schedule?.plan.days.find(({ id }) => id === day)?.name ?? day;
@@ -266,6 +293,19 @@ interface ServedRead extends Read {
   readonly eaten: EatenPortion | undefined;
 }
 
+/** What a day's meals ask to heed together, told once for all days; of single meals what each does. */
+function heeded(
+  plan: Plan,
+  portions: readonly Portion[],
+  { meals, days }: CardOptions,
+): readonly PortionCaution[] {
+  const [person = ""] = portions.map((portion) => portion.person);
+  if (meals !== undefined) return portions.flatMap(({ meal }) => plan.cautions(person, meal));
+  if (days === undefined || plan.days.length === 1) return plan.cautions(person);
+  const all = days.flatMap((day) => plan.cautions(person, day));
+  return all.filter(({ text }, i) => all.findIndex((each) => each.text === text) === i);
+}
+
 /** What could do harm stands first. */
 function cautionsOf(
   plan: Plan,
@@ -274,7 +314,7 @@ function cautionsOf(
 ): readonly CardCaution[] {
   const language = how.language ?? britishEnglish;
   const personal = how.personal ?? "hide";
-  const meeting = portions.flatMap(({ person, meal }) => plan.cautions(person, meal));
+  const meeting = heeded(plan, portions, how);
   const own = shownCautions(how.cautions ?? meeting, personal);
   if (!eaten) return own;
   const foods = eaten.foods.map(({ food }) => food);

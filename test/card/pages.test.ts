@@ -153,6 +153,20 @@ describe("all pages in one document", () => {
     }
   });
 
+  it("tell each person that what they eat is what they take and add, as it is cooked", () => {
+    const grams = (node: Node): number => Number(/([\d.]+) g/.exec(shown(node))?.[1] ?? 0);
+    const tables = named(personCard(schedule, "bow", { days: ["mon"] }), "table")
+      .map((each) => of(each, "tr"))
+      .filter((rows) => rows.some((row) => shown(row).startsWith("As eaten")));
+    expect(tables.length).toBeGreaterThan(0);
+    for (const rows of tables) {
+      const eaten = rows.filter((row) => shown(row).startsWith("As eaten"));
+      const taken = rows.filter((row) => !eaten.includes(row)).map(grams);
+      const told = eaten.map(grams).reduce((a, b) => a + b, 0);
+      expect(Math.abs(told - taken.reduce((a, b) => a + b, 0))).toBeLessThanOrEqual(1);
+    }
+  });
+
   it("show some days, and figures of several on their mean, never their sum", () => {
     const energy = (html: string): string =>
       named(html, "tr")

@@ -448,7 +448,7 @@ none
 not all known: {parts}
 not known
 not proven
-not proven to be the best: the search stopped at {nodes} choices; none drifts by less than {least}
+not proven to be the best: the search stopped at {nodes} choices; none changes ratios by less than {least}
 nothing is cooked
 nothing is known of: {components}
 nothing is known that needs a look
