@@ -699,6 +699,7 @@ yield
 {person}: {demand} {asked}: {figure} as it is cooked, which is off by more than the tolerance
 {person}: {text}
 {points} percentage points
+{pots} pots where {needed} would do on any one day, since {people} were fitted in other ratios on other days: plan again with what they are served first kept in the others, too
 {question}. Either {options}
 {range} or more
 {share} of a day
