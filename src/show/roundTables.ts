@@ -86,7 +86,7 @@ function proofNotes({ bound, nodes }: Measured, language: Language): string[] {
   if (!bound) return [];
   const least = share(bound.ratios, language);
   const text =
-    "not proven to be the best: the search stopped at {nodes} choices; none drifts by less than {least}";
+    "not proven to be the best: the search stopped at {nodes} choices; none changes ratios by less than {least}";
   return [say(language, text, { nodes: String(nodes), least })];
 }
 
