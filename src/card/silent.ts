@@ -11,13 +11,15 @@ export function silentFoods(
   ids: Iterable<ComponentId>,
   language: Language,
 ): readonly string[] {
-  const names = new Map(eaten.foods.map(({ key, food }) => [key, shortName(kitchenNameOf(food))]));
+  const names = new Map(
+    eaten.foods.map(({ key, food }) => [key, shortName(say(language, kitchenNameOf(food)))]),
+  );
   const byFoods = new Map<string, string[]>();
   for (const id of ids) {
     const { missing } = eaten.brings(id);
     if (missing.length === 0) continue;
     const foods = [
-      ...new Set(missing.map((key) => inSentence(say(language, names.get(key) ?? keyWords(key)), language))),
+      ...new Set(missing.map((key) => inSentence(names.get(key) ?? keyWords(key), language))),
     ].join(", ");
     byFoods.set(foods, [...(byFoods.get(foods) ?? []), say(language, components[id].name)]);
   }

@@ -8,7 +8,10 @@ export type PluralForms = { readonly [category: string]: string } & { readonly o
  * name. Amounts written with a table are read back with the same table.
  */
 export interface UnitWords {
-  /** By canonical name (`tbsp`, `cup`); a symbol that never changes, or a word with its forms. */
+  /**
+   * By canonical name (`tbsp`, `cup`) or a food's own measure (`medium`): a symbol that never changes, or a word
+   * with its forms. The figure stands before it, or where `{figure}` does (`大さじ{figure}`), which is not read back.
+   */
   readonly units: { readonly [unit: string]: string | PluralForms };
   /** Whose measure it is, set before the unit where it has to be said: `1 US cup`. */
   readonly sets?: { readonly [set: string]: string };

@@ -78,12 +78,16 @@ function written(a: Amount, how: ReadFormatOptions): string {
 }
 
 const ADDED = " + ";
+const FIGURE = "{figure}";
 
 function one(a: Amount, how: ReadFormatOptions, words: UnitWords): string {
   const { text, shown } = figureText(a.value, takesFractions(a), how);
   const marked = how.decimal === "comma" ? text.replace(".", ",") : text;
   const whose = whoseUnit(a, how.measures, words);
-  return `${marked} ${whose === "" ? "" : `${whose} `}${unitText(a, shown, words)}`;
+  const unit = unitText(a, shown, words);
+  // A language may set the figure elsewhere.
+  if (unit.includes(FIGURE)) return `${whose}${unit.replace(FIGURE, () => marked)}`;
+  return `${marked} ${whose === "" ? "" : `${whose} `}${unit}`;
 }
 
 /** The figure's text, and the figure that the text says. */
@@ -137,9 +141,8 @@ function nearestFraction(figure: Exact, denominators: readonly number[]): Exact 
 
 function unitText(a: Amount, shown: Exact, words: UnitWords): string {
   const category = (words.category ?? englishWords.category)?.(shown) ?? "other";
-  if (a.kind === "own") return ownText(a.unit, category, words);
   const word = Object.hasOwn(words.units, a.unit) ? words.units[a.unit] : undefined;
-  if (word === undefined) return a.unit;
+  if (word === undefined) return a.kind === "own" ? ownText(a.unit, category, words) : a.unit;
   return typeof word === "string" ? word : (word[category] ?? word.other);
 }
 

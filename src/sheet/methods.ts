@@ -173,7 +173,7 @@ function yields(sheets: readonly Sheet[], tell: Tell): string[] {
     ...(weighed > 0 ? [tell("weighed after cooking for {count}", { count: weighed })] : []),
     ...(factor > 0 ? [tell("reckoned by a yield factor for {count}", { count: factor })] : []),
     ...(lines > 0 ? [tell("summed of yields of single ingredients for {count}", { count: lines })] : []),
-    ...(presumed > 0 ? [tell("presumed to follow an earlier yield for {count}", { count: presumed })] : []),
+    ...(presumed > 0 ? [tell("assumed to follow an earlier yield for {count}", { count: presumed })] : []),
     ...(none > 0 ? [tell("taken to be that of the ingredients for {count}", { count: none })] : []),
   ];
   return [

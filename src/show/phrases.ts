@@ -2,6 +2,8 @@ import { components } from "../food/components.ts";
 import { householdUnits } from "../measure/measureSet.ts";
 import { fixedUnitIds } from "../measure/units.ts";
 import { englishWords } from "../measure/words.ts";
+import { cautionTexts } from "../person/caution.ts";
+import { meetings } from "../person/portion/meetings.ts";
 import { NOTES } from "./data/phraseList.ts";
 
 /** A phrase as `Language.phrases` has it for its key, with the names of its gaps. */
@@ -27,7 +29,8 @@ export interface Phrases {
 
 /**
  * Lists all that results and pages can say, for a translator: phrases with their gaps, names of components, units.
- * Names of foods are those of the food table in use (`kitchenName`, else `name`) and belong among the phrases, too.
+ * What foods are called (`kitchenName`, else `name`), their groups, aisles and cautions belong among the phrases,
+ * too: the food table in use has them.
  *
  * @example
  * ```ts
@@ -37,9 +40,13 @@ export interface Phrases {
  * ```
  */
 export function phrases(): Phrases {
+  const cautions = [...Object.values(cautionTexts), ...meetings];
   const { sets = {}, nouns = {} } = englishWords;
   return {
-    notes: NOTES.split("\n").map((phrase) => ({ phrase, gaps: gapsOf(phrase) })),
+    notes: [...new Set([...NOTES.split("\n"), ...cautions.map(({ text }) => text)])].map((phrase) => ({
+      phrase,
+      gaps: gapsOf(phrase),
+    })),
     components: [...new Set(Object.values(components).map(({ name }) => name))],
     units: [...fixedUnitIds(), ...householdUnits],
     measures: Object.keys(sets),

@@ -1,6 +1,7 @@
 /** Gathers from the source all that `phrases()` lists, and writes its data file. */
 import { boundCodes, statusCodes } from "../../src/bulk/columns.ts";
 import { cautionTexts } from "../../src/person/caution.ts";
+import { meetings } from "../../src/person/portion/meetings.ts";
 import { readSource, type Source, textsReaching } from "./flow.ts";
 
 /**
@@ -11,10 +12,11 @@ const outside: readonly RegExp[] = [
   // What callers call their foods, recipes, people, meals, days, parts and columns.
   /: (name|names\.get\(key\)|line\.name|doses\.name|component|key|head|aisle|currency|what|worst\.of|food)$/,
   /^(plan\/read\/versions|plan\/share\/lines|scale\/engine\/\w+|recipe\/make|food\/components|interchange\/sr|sheet\/names)\.ts/,
+  /: new Set\(|^person\/compare\/balance\.ts/,
   // Units of figures, and amounts in a language's own words.
   /: (this|t|x|value)\.unit$|: unit$|^measure\/format\.ts/,
   // What has been said before it reaches a table, and what the reader of documents makes.
-  /^(card\/html|interchange\/workbook\/(recipePage|workbook)|show\/(comparisonTables|measuredTables|figure))\.ts: (text|note)$/,
+  /^(card\/html|interchange\/workbook\/(recipePage|workbook)|show\/(measuredTables))\.ts: (text|note|about)$/,
   /^document\/(language|schema)\.ts/,
   // Words of lists, which `listed` has.
   /replaceAll\("-", " "\)$|replace\("-", " "\)$|: mark$/,
@@ -41,9 +43,16 @@ export interface Collected {
 
 export function collected(source: Source = readSource()): Collected {
   const said = textsReaching(source, "document/language.ts", "say", 1);
-  const notes = new Set([...Object.values(cautionTexts).map(({ text }) => text), ...listed]);
+  const elsewhere = new Set([...Object.values(cautionTexts), ...meetings].map(({ text }) => text));
+  const notes = new Set(listed);
   for (const [text, file] of said.texts)
-    if (text !== "" && !file.startsWith("food/") && !file.startsWith("interchange/sr")) notes.add(text);
+    if (
+      text !== "" &&
+      !elsewhere.has(text) &&
+      !file.startsWith("food/") &&
+      !file.startsWith("interchange/sr")
+    )
+      notes.add(text);
   return {
     notes: [...notes].sort(),
     ends: said.ends.filter((end) => !outside.some((known) => known.test(end))),

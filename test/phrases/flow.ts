@@ -21,6 +21,8 @@ export interface Source {
   readonly calls: ReadonlyMap<ts.Node, readonly (ts.CallExpression | ts.NewExpression)[]>;
   /** All that is given to a field, by its declaration; of what is spread, the fields it is taken from. */
   readonly given: ReadonlyMap<ts.Node, readonly ts.Node[]>;
+  /** By a function, the parameters that it is handed on by. */
+  readonly passed: ReadonlyMap<ts.Node, readonly ts.Node[]>;
 }
 
 /** The source of the library, read once. */
@@ -40,6 +42,7 @@ export function readSource(): Source {
   const checker = program.getTypeChecker();
   const calls = new Map<ts.Node, (ts.CallExpression | ts.NewExpression)[]>();
   const given = new Map<ts.Node, ts.Node[]>();
+  const passed = new Map<ts.Node, ts.Node[]>();
   const give = (type: ts.Type, field: string, value: readonly ts.Node[]): void => {
     for (const each of type.isUnion() ? type.types : [type])
       for (const at of checker.getPropertyOfType(each, field)?.declarations ?? [])
@@ -71,6 +74,12 @@ export function readSource(): Source {
       if (declared) add(calls, declared, node);
       const called = ts.isCallExpression(node) ? nodeOf(node.expression, checker) : undefined;
       if (called && called !== declared) add(calls, called, node);
+      const parameters = declared && "parameters" in declared ? declared.parameters : undefined;
+      node.arguments?.forEach((argument, i) => {
+        const handed = ts.isIdentifier(argument) ? nodeOf(argument, checker) : argument;
+        const by = parameters?.[i];
+        if (handed && by && (ts.isFunctionLike(handed) || ts.isParameter(handed))) add(passed, handed, by);
+      });
     }
     if (ts.isObjectLiteralExpression(node)) {
       const type = wanted(node);
@@ -89,7 +98,7 @@ export function readSource(): Source {
     ts.forEachChild(node, visit);
   };
   for (const file of program.getSourceFiles()) if (isOurs(file)) visit(file);
-  return { program, checker, calls, given };
+  return { program, checker, calls, given, passed };
 }
 
 function isOurs({ fileName }: ts.SourceFile): boolean {
@@ -136,6 +145,15 @@ const WRAPPED: readonly ((node: ts.Node) => boolean)[] = [
   ts.isSatisfiesExpression,
   ts.isNonNullExpression,
 ];
+
+/** An item of a list; of a list spread in it, on a condition or not, each of its items. */
+function itemsOf(item: ts.Expression): readonly ts.Expression[] {
+  if (ts.isSpreadElement(item) || ts.isParenthesizedExpression(item)) return itemsOf(item.expression);
+  if (ts.isConditionalExpression(item)) return [...itemsOf(item.whenTrue), ...itemsOf(item.whenFalse)];
+  return ts.isArrayLiteralExpression(item) && ts.isConditionalExpression(item.parent)
+    ? item.elements.flatMap(itemsOf)
+    : [item];
+}
 
 /** One walk against the flow, from where a text is used to where it stands. */
 class Walk {
@@ -261,12 +279,12 @@ class Walk {
   #declared(at: ts.Node, from: ts.Node): undefined {
     if (this.#seen.has(at) && at !== from) return;
     this.#seen.add(at);
-    const { calls, given } = this.#source;
+    const { given } = this.#source;
     if (ts.isParameter(at)) {
-      const all = calls.get(at.parent) ?? [];
+      const all = this.#callsOf(at.parent);
       const place = at.parent.parameters.indexOf(at);
       if (at.initializer) this.follow(at.initializer);
-      if (all.length === 0) this.#end(from);
+      if (all.length === 0 && !this.#item(at, undefined)) this.#end(from);
       this.#all(all.flatMap((each) => each.arguments?.[place] ?? []));
     } else if (ts.isVariableDeclaration(at) && at.initializer) this.follow(at.initializer);
     else if (ts.isVariableDeclaration(at) && ts.isForOfStatement(at.parent.parent))
@@ -282,16 +300,51 @@ class Walk {
     } else this.#end(from);
   }
 
+  /** Calls of a function, by the names too that it is handed on by. */
+  #callsOf(
+    of: ts.Node,
+    seen: ReadonlySet<ts.Node> = new Set(),
+  ): readonly (ts.CallExpression | ts.NewExpression)[] {
+    const { calls, passed } = this.#source;
+    const by = (passed.get(of) ?? []).filter((each) => !seen.has(each));
+    const around = new Set([...seen, ...by]);
+    return [...(calls.get(of) ?? []), ...by.flatMap((each) => this.#callsOf(each, around))];
+  }
+
   #element(list: ts.Expression, from: ts.Node): undefined {
     const of = ts.isIdentifier(list) ? nodeOf(list, this.#source.checker) : list;
     if (of && (ts.isArrayLiteralExpression(of) || ts.isAsExpression(of))) this.#literals(of, from);
     else this.#end(from);
   }
 
+  /**
+   * What `list.map((item) => …)` and its like hand on: the items of a list that stands in the source, or of each
+   * the one at a place. Tells whether there is such a list.
+   */
+  #item(at: ts.ParameterDeclaration, place: number | undefined): boolean {
+    const call = at.parent.parent;
+    if (!ts.isCallExpression(call) || at.parent.parameters[0] !== at) return false;
+    let list: ts.Expression = call.expression;
+    while (ts.isPropertyAccessExpression(list) || ts.isCallExpression(list)) list = list.expression;
+    const of = ts.isIdentifier(list) ? nodeOf(list, this.#source.checker) : list;
+    const items = of && WRAPPED.some((is) => is(of)) ? (of as ts.AsExpression).expression : of;
+    if (!items || !ts.isArrayLiteralExpression(items)) return false;
+    for (const item of items.elements.flatMap(itemsOf)) {
+      if (place === undefined) this.follow(item);
+      else if (ts.isArrayLiteralExpression(item) && item.elements[place]) this.follow(item.elements[place]);
+      else this.#end(item);
+    }
+    return true;
+  }
+
   /** A name taken out of an object, by the field of the object's type. */
   #bound(at: ts.BindingElement, from: ts.Node): undefined {
     const { checker } = this.#source;
     const name = at.propertyName ?? at.name;
+    if (ts.isArrayBindingPattern(at.parent)) {
+      const around = at.parent.parent;
+      if (ts.isParameter(around) && this.#item(around, at.parent.elements.indexOf(at))) return;
+    }
     if (!ts.isObjectBindingPattern(at.parent) || !ts.isIdentifier(name)) return this.#end(from);
     const type = checker.getTypeAtLocation(at.parent);
     const fields = (type.isUnion() ? type.types : [type]).flatMap(

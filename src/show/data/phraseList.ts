@@ -9,21 +9,19 @@ export const NOTES: string = ` and
 10 % more of it
 100 g
 14 g is what the United States' adequate intakes of fibre were reckoned from
-65 or over: losing weight can cost muscle and bone, and diets to that end are best left alone but where the weight itself does harm; older people may need more protein than the adult reference.
-800 kcal a day or less is a very-low-energy diet: only for a clinical need, nutritionally complete, for at most 12 weeks, with continuing clinical support.
 ?
+?: not known
 A blank is not a guarantee: foods are taken at what their data say, and a kitchen can carry traces over. Read the labels.
-A body mass index below 16 is a high risk of refeeding problems, which can kill: after a time of eating little, food starts under clinical care at 10 kcal per kg a day or less, and at 5 kcal below an index of 14.
-A body mass index below 18.5 counts as underweight in adults.
 A day on the mean
 A day's reference
-A history of an eating disorder: counting energy and losing weight can bring it back; involve the treating team.
 A level is of a whole day. Where none is published, no amount is proven safe.
 A level is of a whole day: what else is eaten comes on top.
-A physical activity level outside 1.40 to 2.40 is rarely kept up for long, and the estimate is less sure there.
 ADI
+ADI: acceptable daily intake, for every day of a life
 AI
+AI: adequate intake, where no more exact figure could be set
 AMDR
+AMDR: acceptable range of intake, against chronic disease
 About
 Add when serving
 Added
@@ -50,7 +48,6 @@ Ask before serving whether any of {food} is of animal origin
 Ask before serving whether {food} holds: {list}
 Asked
 At serving, each time
-At this pace the body mass index falls below 18.5, which counts as underweight in adults, within 12 weeks.
 Away.
 Batch
 Before
@@ -58,7 +55,6 @@ Before serving
 Body mass: {mass}
 Bought otherwise than before
 Bound
-Breastfeeding: equations for energy leave out what milk costs (EFSA: about 500 kcal a day in the first six months), which only an authority's reference intakes count in.
 Brings
 Buy
 By
@@ -66,6 +62,7 @@ By day and person: {components}
 By mass
 By volume
 CDRR
+CDRR: intake above which eating less is expected to lower chronic disease; no level of harm
 Came
 Carbohydrates
 Carotenoids
@@ -74,10 +71,6 @@ Cautions
 Cautions about the person, where there are any, are not shown here: ask whoever planned this.
 Cautions, person by person
 Closest to the limit
-Coeliac disease: nothing is said of allergens in this food, and unknown is not free from gluten. Read the label.
-Coeliac disease: of this food only oats that are labelled gluten-free, for others are mixed with wheat or barley on their way. A few people react to any oats; some countries advise against them. Ask the dietitian first.
-Coeliac disease: the diet is to be strictly and lifelong free of gluten; a dietitian helps to keep it whole.
-Coeliac disease: wheat, barley and rye hold gluten, and the diet is to be strictly free of it. None of this food, unless its label says gluten-free.
 Column
 Component
 Components that a source does not give were worked out from its other figures by {sources}.
@@ -87,13 +80,11 @@ Cooked for one person alone
 Cooked ÷ raw mass of the line
 Cooked ÷ raw mass of what is cooked
 Cost
-Cranberry juice, and for caution other things made of cranberries, are advised against with warfarin: no safe amount could be named. Ask the clinic.
 DV
+DV: daily value for labels
 Day
 Days
 Demand
-Diabetes: carbohydrate, meal times and weight loss are agreed person by person; on tablets that can bring glucose too low, eating less can need another dose.
-Diabetes: how much carbohydrate a meal should bring, and when, is agreed person by person; sources rich in fibre that raise blood glucose slowly are preferred. On tablets that can bring glucose too low, less carbohydrate than usual can matter: ask the diabetes team.
 Dish
 Each of {count} full runs
 Each of {count} runs
@@ -103,6 +94,7 @@ Effect of rounding to kitchen measures
 Energy
 Energy by {system}
 Energy from:
+Energy is that of the sources, by {systems}.
 Energy: {shares}
 European Union
 Exactly
@@ -119,6 +111,7 @@ Figures that no source gives and that were assumed to be zero: {count}.
 First make {mass} of
 Fixed doses
 Food
+Food and what is needed
 Foods
 Foods are taken at what their data say, and a kitchen can carry traces over. Read the labels.
 Foods, what 100 g have
@@ -131,50 +124,25 @@ From the pot, {when}
 Furthest off
 Gluten, but not said whether of wheat: {list}
 Goes into the pot: 1, added at serving: 0
-Grapefruit is advised against with warfarin: ask the clinic.
 Group
-Haemochromatosis: food with added iron and iron supplements are to be avoided, and red meat limited; no diet stands in for having blood taken.
-Haemochromatosis: little alcohol, and none where the liver is scarred.
-Haemochromatosis: no added iron, little alcohol, no raw shellfish; no diet stands in for having blood taken, and a reference intake of iron is no goal here.
-Haemochromatosis: no raw or half-cooked shellfish; Vibrio vulnificus in it can kill people with too much iron.
 Hatched: not known, there may be more.
-High blood pressure: keep salt low. Adults are advised to stay below 6 g in the whole day, from everything eaten. Salt made with potassium is no way out on some medicines: ask first.
-High blood pressure: salt is to be kept low. Salt made with potassium is not for everyone on medicines: ask whoever prescribes them.
 Holds it
 How much
 Id
 In 1 g of protein
+In 100 g
 In all
-In pregnancy and while breastfeeding: no more than 200 mg of caffeine in the whole day.
-In pregnancy, and when planning one, it is safest to have no alcohol at all; of what goes into this food, cooking may leave some.
-In pregnancy, where this egg would be eaten raw or soft: cook white and yolk until firm, unless the eggs come from a scheme against salmonella that local advice trusts (the UK's food safety authority names those it trusts, by the mark on the shell).
-In pregnancy, where this meat would be eaten raw or pink: cook it until no pink and no blood are left, for toxoplasma and salmonella.
-In pregnancy, while breastfeeding and for children: brown seaweed at most once a week.
-In pregnancy: cold-smoked or cured fish only when cooked until steaming hot, for it can carry listeria. Local advice comes first.
-In pregnancy: meat that was cured and not cooked can carry toxoplasma. It is safest cooked; local advice comes first.
-In pregnancy: no pâté of any kind, made of vegetables either, for it can carry listeria.
-In pregnancy: none of this food, unless cooked until steaming hot. Soft mould-ripened or soft blue cheese, and what is made of unpasteurised milk, can carry listeria. Local advice comes first.
-In pregnancy: sprouted seeds and beans only when cooked until steaming hot; raw they can carry salmonella, E. coli and listeria.
 In stock
 In the pot
 Institute of Medicine 2002
-Insulin is matched to carbohydrate: a portion of another size, or another mix, changes the dose. Agree it with the diabetes team.
-Insulin: a change in carbohydrate or in meal sizes changes the dose needed; agree it with the diabetes team first.
-Kidney disease: how much of these is right is set by the kidney team, often below what is usual.
-Kidney disease: protein, potassium, phosphorus and sodium are set by the kidney team, often below the amounts used here.
 Kitchen
 Least
 Left for serving: {lines}
 Left over
-Less protein than the reference intake for this age and state (0.83 g per kg of body mass a day for adults).
-Less than 30 kcal for each kg of fat-free mass, even before what exercise takes is taken off: low energy availability, which can harm hormones, bones and performance, in men too. The threshold was found in young women, and people differ.
-Levothyroxine: soya, and food rich in calcium, iron or fibre, hinder its uptake when eaten near the tablet; tell whoever checks the dose of a change in them.
 Licence
 Limit
 Line
 Line by line
-Lithium: keep salt, drink and caffeine steady. Less salt, a diet to lose weight or a loss of fluid can make lithium poisonous: ask whoever prescribes it first.
-MAO inhibitors: aged cheese, cured meat, pickled fish, yeast and meat extracts, fermented soya, beer and wine can drive blood pressure up dangerously; eat only fresh food.
 Made first
 Marks
 Mass
@@ -186,22 +154,17 @@ Measured
 Milk, eggs and honey are of animal origin. Fining agents and carriers of added vitamins are told by no table: the label or the maker has the last word.
 Minerals
 Missed
-More than 0.5 % of body mass a week is faster than people who train to gain muscle are advised to aim for (0.25 to 0.5 %); what comes on beyond that is mostly fat.
-More than 1 % of body mass a week is faster than people who train are advised to lose (0.5 to 1 %), so as to keep their lean mass.
-More than 1 kg a week is faster than weight-loss programmes are advised to aim for (0.5 to 1 kg at most).
-More than 2.0 g of protein per kg of body mass a day: above the range given for people in training (1.4 to 2.0), and above twice the reference intake.
-More than 2.5 times the energy of complete rest: more than people were found able to take up day after day.
 Most
 Moved
 NRV
 NRV-NCD
+NRV-NCD: nutrient reference value for labels, set from risk of disease
 NRV-R
-Near this age the equation, or its figures, change in one step: the need is less sure than one number tells.
+NRV-R: nutrient reference value for labels, set from requirements
+NRV: nutrient reference value for labels
 Nearest
 Needed
-No liver, and nothing made of it, in pregnancy or when planning one: too much vitamin A harms the unborn child.
-No whole nuts under 5 years, for a child can choke on them: ground, crushed or as a smooth butter.
-None of this fish in pregnancy, when planning one, or under 16: it is high in mercury. Which fish are named differs by country; local advice comes first.
+No figure was missing.
 Nordic countries
 Not known
 Not named in the method: {lines}
@@ -209,6 +172,7 @@ Not to be served: {list}
 Note
 Notes
 Nothing is served, since what must hold cannot.
+Nothing was known of {names}.
 Now
 Nutrient
 Nutrients a day, mean of {days} days
@@ -220,37 +184,32 @@ Of alpha-tocopherol equivalents the alpha-tocopherol alone is counted: there is 
 Of that in the pot, g
 Of the Nordic countries only calcium, folate, iodine, magnesium, potassium, selenium, zinc and vitamins D and E are here: that nothing is said of protein, iron, sodium or other vitamins does not mean that nothing is recommended.
 Of the pot
-Of this food, in pregnancy and when planning one: no more than four medium cans of tuna (140 g drained each) or two steaks (140 g cooked) a week, for its mercury. Local advice comes first.
-Of this food, in pregnancy and while breastfeeding: oily fish is good to have, but no more than two portions (140 g cooked each) a week, for the pollutants it gathers. Local advice comes first.
+Of these figures, borrowed from another food: {borrowed}; calculated by their source: {calculated}.
 Off by
-On MAO inhibitors: food that was aged, cured, fermented or concentrated, and beer and wine, can hold tyramine that drives blood pressure up dangerously; broad bean pods hold dopa. Leave it out unless the prescriber says otherwise, and for two to three weeks after the medicine is stopped. Only fresh food.
-On lithium, salt and drink are to stay much the same from day to day: with less salt than usual lithium can rise to a poisonous level, with more it falls.
-On warfarin, vitamin K should stay much the same from week to week. Tell the clinic before this becomes a habit, or stops being one.
 One portion
 One portion, g
 Other
 Out of reach: limits that no measurable amounts keep
 PRI
+PRI: population reference intake, enough for nearly everyone
+Page
 People
 Per portion
 Person
-Phenylketonuria: aspartame (E 951) is a source of phenylalanine, and its label has to say so. None, unless the metabolic team says otherwise.
-Phenylketonuria: how much phenylalanine a day may hold is set by the metabolic team, and each portion counts; where it is not known, a gram of protein is counted as about 50 mg.
-Phenylketonuria: protein and phenylalanine are set by the metabolic team, far below the amounts used here.
 Portion
 Portions
 Portions met
 Pot
 Pots
-Pregnant: equations for energy leave out what pregnancy adds (EFSA: 70, 260 and 500 kcal a day by trimester), which only an authority's reference intakes count in. Weight-loss diets are not advised; a midwife or dietitian sets the target.
 Price
-Protein brings a share of energy outside the range set for this age (10 to 35 % for adults).
-Protein, fat and carbohydrate as asked do not come to the day's energy by general factors (4, 9 and 4 kcal per g): only foods whose own factors differ can meet them together.
 Proximates
 Published for a day
 RDA
+RDA: recommended dietary allowance, enough for nearly everyone
 RI
+RI: recommended intake, enough for nearly everyone
 RNI
+RNI: reference nutrient intake, enough for nearly everyone
 Ratios
 Recipe
 References are averages of many days, for healthy people: no portion has to meet them.
@@ -259,9 +218,8 @@ Remaining
 Row
 Runs
 SUL
-Salt made with potassium is not to be used with kidney disease or diabetes, in pregnancy, by older people, or on some medicines for blood pressure (ACE inhibitors, angiotensin receptor blockers): ask a doctor or pharmacist first.
+SUL: safe upper level
 Scaling
-Seaweed is advised against with thyroid, heart or kidney disease, or on medicines with iodine or lithium, unless a doctor says otherwise.
 Served otherwise
 Share
 Share of a day
@@ -274,32 +232,32 @@ Shopping list, {day}: for {first}
 Shopping list, {day}: for {first} to {last}
 Source
 Sources
-Soya hinders the uptake of levothyroxine: leave as long a time as can be between the tablet and soya, keep the amount steady, and tell whoever checks the dose.
 State
 Step
 TDI
+TDI: tolerable daily intake, for every day of a life
 Table
 Take
 Take care
 The broken line marks the upper level, where it lies near.
 The full run
 The line marks a whole day.
+The mass as eaten was {how}; a change of mass was taken to be water.
 The rest
 Then
 These are calculations from published tables, not advice: a licensed practitioner decides what a person should eat.
 These cannot stand together in one day: {demands}.
 These cannot stand together in one day: {demands}; and {count} more.
-This is less energy than the body is reckoned to use at complete rest.
-This person's age lies outside that of the people the equation was made from.
-Thyroid disease: one serving of seaweed can bring several days' worth of iodine; leave seaweed out unless a doctor says otherwise.
 Times
+To buy
+To buy, and its price
 To cook
 To cook: {day}
 To decide
 Total
+Totals are lower bounds, since some ingredients say nothing of them, for {names}.
 UL
-Under 18 it is healthiest to have no alcohol, and before 15 none at all; of what goes into this food, cooking may leave some.
-Under 18: growth needs energy and protein of its own, and adult equations and targets do not fit.
+UL: tolerable upper intake level
 Unit
 United Kingdom
 United States and Canada
@@ -310,13 +268,13 @@ Value
 Vitamins
 WHO and FAO
 WHO/FAO/UNU 2007
-Warfarin: keep vitamin K steady from week to week, and tell the clinic before changing how much leafy green food is eaten.
 Weighed out for each person: {lines}
 Went
 What
 What a portion brings, as eaten
 What came and what went
 What cooking leaves of components was reckoned line by line by {sources}.
+What cooking takes of its constituents was taken off it by the same factors.
 What goes in
 What is cooked
 What is not met
@@ -325,12 +283,13 @@ What people avoid
 What portions cost
 What to check
 What to do
+When
 Where it comes from
 Where it stands
 Where someone's authority has no level at their age, another's stands in and is named: a help for whoever is asked, and no leave to serve up to it.
 Who is off, and by how much
 Why
-Without a height nothing can be said about underweight.
+With it
 Yield factors came from {sources}.
 a day
 a finer scale, more amounts on each side, or a line measured otherwise may open it
@@ -361,10 +320,12 @@ aromatic amino acids
 as cooked
 as eaten
 as eaten; where portions of one dish differ from time to time, their mean
+as purchased
 as purchased, {grams} of it edible
 as sold
 as the dish is
 as written
+assumed to follow an earlier yield for {count}
 at least
 at least {figure}
 at least {least}%, {kind}
@@ -373,10 +334,12 @@ at most {figure}
 at most {most}%, {kind}
 at or above the reference
 away
+b: all or part borrowed from a like food
 below {limit}
 between
 borrowed
 breastfeeding
+c: all or part calculated by its source, not measured
 calculated
 cannot be measured here
 cannot be shown to be below it
@@ -392,6 +355,7 @@ cooking times, pans, leavening and strong spices do not follow the amounts: chec
 costs are rounded so that they add up to the total: each down, then the largest remainders up
 covered by packs, but not proven to be the best choice of them: {list}
 crustaceans
+d: all or part worked out: from other figures, or by what cooking leaves
 data
 days that are not wholly eaten in the plan do not count for the mean: {people}
 derived
@@ -507,6 +471,7 @@ out of reach
 over
 over the range
 over {figure}
+p: all or part assumed to be none
 part of a day's
 past the level
 peanut
@@ -529,6 +494,7 @@ ratios change by {drift} in all; rounding each line for itself, by {other}
 ratios change by {drift} in all; rounding each line for itself, by {other}, past a limit
 raw
 reached
+reckoned by a yield factor for {count}
 reference intake range
 requirements of a day are of adults neither pregnant nor breastfeeding: none is told for this person
 retention
@@ -554,6 +520,9 @@ source {number}
 soya
 sulphur amino acids
 sulphur dioxide and sulphites
+summed of yields of single ingredients for {count}
+t: trace amounts not counted
+taken to be that of the ingredients for {count}
 the batch: the best amounts that were found; there may be better ones
 the cupboard has all that is needed
 the pot stays in exact amounts: in measurable ones, what must hold for someone would not
@@ -584,6 +553,7 @@ used up to {kept} after it is made, and its recipe gives no number of days that 
 valine
 vitamins are as before cooking, since no losses are given: {foods}
 warfarin
+weighed after cooking for {count}
 weight includes peel and trimmings: {list}
 weights to buy are rounded up to what a shop weighs out
 what cooking leaves of {lines} is assumed: it was said of another food in the same place; give its own retention
@@ -683,6 +653,7 @@ yield
 {meal}: {text}
 {met} of {all}
 {name} (left out)
+{name} ({source})
 {name} is served all the same: {because}
 {name} {factor} times.
 {name}, for {people}
@@ -751,6 +722,8 @@ yield
 {source} ({figures})
 {source}, release {release} ({figures})
 {spoon} is {figure}
+{system} for 1 food
+{system} for {count} foods
 {text} ({source})
 {text}, and {count} more
 {times} times a normal portion of {normal}
