@@ -25,6 +25,7 @@ export const englishWords: UnitWords = {
     bar: "bars",
     batch: "batches",
     biscuit: "biscuits",
+    block: "blocks",
     bottle: "bottles",
     bowl: "bowls",
     bulb: "bulbs",

@@ -85,12 +85,25 @@ export class PlanDifference extends Result {
     return `${some}; ${this.shopping}`;
   }
 
-  /** @internal What people and meals are called. */
-  names(): { readonly person: (id: string) => string; readonly meal: (id: string) => string } {
+  /** @internal What people, meals and dishes are called. */
+  names(): {
+    readonly person: (id: string) => string;
+    readonly meal: (id: string) => string;
+    readonly dish: (meal: string, name: string) => string;
+  } {
     const named = (of: "people" | "meals"): ReadonlyMap<string, string> =>
       new Map([...this.#before[of], ...this.#after[of]].map(({ id, name }) => [id, name]));
     const [people, meals] = [named("people"), named("meals")];
-    return { person: (id) => people.get(id) ?? id, meal: (id) => meals.get(id) ?? id };
+    const dishes = new Map(
+      [...this.#before.meals, ...this.#after.meals].flatMap(({ id, batch }) =>
+        [...batch].map(([name, { name: title }]) => [JSON.stringify([id, name]), title]),
+      ),
+    );
+    return {
+      person: (id) => people.get(id) ?? id,
+      meal: (id) => meals.get(id) ?? id,
+      dish: (meal, name) => dishes.get(JSON.stringify([meal, name])) ?? name,
+    };
   }
 }
 

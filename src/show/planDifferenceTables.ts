@@ -34,13 +34,13 @@ function compared(language: Language) {
 }
 
 function cameAndWent(d: PlanDifference, language: Language): readonly Table[] {
-  const { person, meal } = d.names();
+  const { person, meal, dish } = d.names();
   const row = (what: string, { in: came, out }: InAndOut, name: (id: string) => string): Cell[][] =>
     came.length + out.length === 0 ? [] : [[what, came.map(name).join("; "), out.map(name).join("; ")]];
   const rows = [
     ...row(say(language, "People"), d.people, person),
     ...row(say(language, "Meals"), d.meals, meal),
-    ...d.dishes.flatMap((each) => row(meal(each.meal), each, (dish) => dish)),
+    ...d.dishes.flatMap((each) => row(meal(each.meal), each, (name) => dish(each.meal, name))),
   ];
   if (rows.length === 0) return [];
   return [
@@ -59,7 +59,7 @@ function cameAndWent(d: PlanDifference, language: Language): readonly Table[] {
 function served(d: PlanDifference, language: Language): readonly Table[] {
   const { amounts } = d;
   if (amounts.length === 0) return [];
-  const { person, meal } = d.names();
+  const { person, meal, dish } = d.names();
   const grams = (value: (typeof amounts)[number]["before"]) => figureCell(value, { unit: "g", language });
   return [
     table({
@@ -67,12 +67,14 @@ function served(d: PlanDifference, language: Language): readonly Table[] {
       columns: [
         { key: "person", heading: say(language, "Person") },
         { key: "meal", heading: say(language, "Meal") },
+        { key: "dish", heading: say(language, "Dish") },
         { key: "line", heading: say(language, "Line") },
         ...compared(language),
       ],
       rows: amounts.map((each) => [
         person(each.person),
         meal(each.meal),
+        dish(each.meal, each.dish),
         say(language, each.name),
         grams(each.before),
         grams(each.after),
