@@ -98,7 +98,8 @@ for (const { id } of plan.people) {
   for (const each of [shares, levels]) if (each) console.log(toText(each));
   for (const { because, lines, text, source } of plan.cautions(id)) {
     const whom = because.length > 0 ? because.join(", ") : "everyone";
-    console.log(`${whom}: ${lines.join(", ")}. ${text} (${source})`);
+    const foods = lines.map((key) => key.slice(key.lastIndexOf("/") + 1)).join(", ");
+    console.log(`${whom}, ${foods}: ${text} (${source})`);
   }
 }
 

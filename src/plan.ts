@@ -15,6 +15,7 @@ export {
   type PersonDrift,
   type PersonPortions,
   type RunsOptions,
+  type ScheduledDrift,
   type ScheduleOptions,
   type Vessel,
   type VesselFit,
@@ -74,12 +75,6 @@ export {
   portionPlanSteps,
   type RatioDrift,
 } from "./plan/plan.ts";
-export {
-  type InAndOut,
-  type PlanDifference,
-  type PlanDifferenceOptions,
-  planDifference,
-} from "./plan/planDifference.ts";
 export { ServedPortion } from "./plan/portion.ts";
 export type {
   StoredDay,
@@ -90,6 +85,14 @@ export type {
   StoredPortion,
 } from "./plan/storedPlan.ts";
 export { type SwapOf, type SwapOptions, type Swapped, swapFor } from "./plan/swapFor.ts";
+export {
+  type AmountChange,
+  type InAndOut,
+  type MeanChange,
+  PlanDifference,
+  type PlanDifferenceOptions,
+  planDifference,
+} from "./shop/planDifference.ts";
 export {
   type BoughtPack,
   type Cost,

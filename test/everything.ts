@@ -6,6 +6,7 @@ export * from "steelyard/foods";
 export * from "steelyard/interchange";
 export * from "steelyard/notebook";
 export * from "steelyard/person";
+export * from "steelyard/phrases";
 export * from "steelyard/plan";
 export * from "steelyard/schema";
 export * from "steelyard/show";

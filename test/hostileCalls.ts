@@ -318,6 +318,7 @@ export const calls: { readonly [name: string]: readonly (readonly unknown[])[] }
   shoppingDifference: [[shoppingList(plan), shoppingList(bowl)]],
   shoppingLists: [[cookingSchedule(plan, { days: ["Sun"], cook: ["Sun"] }), { on: ["Sun"] }]],
   summary: [[plan, { language: britishEnglish }]],
+  phrases: [[]],
   planDifference: [[plan, plan, { components: ["protein"] }]],
   swapFor: [[{ id: "cox" }, { dish: "pot", sheet: bowl, line: bowl.lines[0]?.key ?? "" }, { most: 2 }]],
   shoppingCard: [[shoppingList(bowl), { date: "2026-01-12" }]],

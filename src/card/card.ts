@@ -7,16 +7,19 @@ import type { TableFigure } from "../show/table.ts";
 // A card as plain data: words in the reader's language, not yet markup. Text from outside is as it
 // came, and is made safe where it is written into the page.
 
+/** How much to take, as it is best measured, and the same in other words; the latter empty where there are none. */
+export interface Take {
+  readonly lead: string;
+  readonly also: string;
+}
+
 /** One line of a dish. */
-export interface AmountRow {
+export interface AmountRow extends Take {
   readonly key: string;
   readonly name: string;
   readonly prep: string | undefined;
   /** What a nested recipe is made of. */
   readonly madeOf: readonly string[];
-  readonly weigh: string;
-  /** In spoons, cups or pieces; empty where it is weighed. */
-  readonly measure: string;
   /** What is left of it to eat, where it is measured as purchased, before it is trimmed. */
   readonly edible: string | undefined;
   /** Whether it is the same for everyone. */
@@ -30,11 +33,9 @@ export interface AmountGroup {
 }
 
 /** What to take of a pot. */
-export interface PotShare {
+export interface PotShare extends Take {
   /** Days on which it is this much; empty where it is every time. */
   readonly when: string;
-  readonly weigh: string;
-  readonly measure: string;
 }
 
 /** A nested recipe that is made first, as much of it as the dish takes. */
@@ -58,8 +59,15 @@ export interface CardDish {
   readonly notes: readonly string[];
 }
 
+/** Whether a row can hold it among those of several days: nothing is made for it but what a cook makes. */
+export function isBrief({ first, method }: CardDish): boolean {
+  return first.length === 0 && method.length === 0;
+}
+
 export interface CardMeal {
   readonly name: string;
+  /** Its day's name, where the plan has days. */
+  readonly day: string | undefined;
   /** What was asked of it and is not brought. */
   readonly missed: readonly string[];
   readonly dishes: readonly CardDish[];
@@ -72,6 +80,8 @@ export interface DayRow {
   readonly id: ComponentId;
   readonly name: string;
   readonly brings: TableFigure;
+  /** What part of the figure is not measured, in words; empty where all is. */
+  readonly part: string;
   readonly share: RowDayShare | undefined;
 }
 
@@ -116,6 +126,8 @@ export interface Card {
   readonly date: string | undefined;
   readonly version: string | undefined;
   readonly about: readonly string[];
+  /** What is known to be in it of allergens, and of which foods that is not known. */
+  readonly allergens: readonly string[];
   readonly meals: readonly CardMeal[];
   /** By what the dish was multiplied, of the first meal: the picture at the card's head. */
   readonly factor: Exact;

@@ -6,7 +6,8 @@ import { type CautionCode, practitionerNote } from "../person/caution.ts";
 import { sourceText } from "../person/check.ts";
 import type { Allergens, AllergenUnknown } from "../person/portion/allergens.ts";
 import type { PlanAvoided, Portion } from "../plan/plan.ts";
-import type { RecipeNote } from "../recipe/document.ts";
+import { shortName } from "../sheet/names.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import type { Sourced } from "./card.ts";
 import type { Footnotes } from "./footnotes.ts";
 import type { CardCaution } from "./how.ts";
@@ -52,6 +53,7 @@ const PERSONAL: { readonly [C in CautionCode]: boolean } = {
   phenylketonuria: true,
   haemochromatosis: true,
   "no-upper-level": false,
+  "authority-in-part": false,
   "guidance-level": false,
   supervised: true,
 };
@@ -93,7 +95,7 @@ export function foodCautions(
       const isHidden = isKnown && personal === "hide" && caution.for !== undefined;
       if (isHidden || !told.has(caution.text)) continue;
       const found = byText.get(caution.text) ?? { caution, names: new Set<string>() };
-      found.names.add(say(language, kitchenNameOf(food)));
+      found.names.add(shortName(say(language, kitchenNameOf(food))));
       byText.set(caution.text, found);
     }
   }
@@ -107,13 +109,10 @@ export function foodCautions(
 }
 
 /** Allergens that are known to be in it, and the foods of which too little is said. */
-export function allergenCautions(
-  { contains, unknown }: Allergens,
-  language: Language,
-): readonly CardCaution[] {
-  const listed = (phrase: string, names: readonly string[]): readonly CardCaution[] => {
+export function allergenCautions({ contains, unknown }: Allergens, language: Language): readonly string[] {
+  const listed = (phrase: string, names: readonly string[]): readonly string[] => {
     const list = [...new Set(names.map((name) => say(language, name)))].join("; ");
-    return list === "" ? [] : [{ text: say(language, phrase, { list }) }];
+    return list === "" ? [] : [say(language, phrase, { list })];
   };
   const foods = (why: AllergenUnknown["why"]): readonly string[] =>
     unknown.filter((each) => each.why === why).map(({ food }) => food);
@@ -161,9 +160,14 @@ export function avoidedCautions(
   ];
 }
 
-/** What the recipe says of keeping, cooling and heating again. */
-export function recipeNotes(notes: readonly RecipeNote[]): readonly CardCaution[] {
-  return notes.map(({ text, source }) => ({ text, ...(source !== undefined && { source }) }));
+/** What recipes say of keeping, cooling and heating again, each with the dish that it is of. */
+export function recipeNotes(dishes: readonly Sheet[], language: Language): readonly CardCaution[] {
+  return dishes.flatMap(({ name, origin: { notes = [] } }) =>
+    notes.map(({ text, source }) => ({
+      text: say(language, "{name}: {text}", { name, text }),
+      ...(source !== undefined && { source }),
+    })),
+  );
 }
 
 /** What stands on every card. */

@@ -1,12 +1,15 @@
 import { drawnSheets } from "../cook/drawnSheets.ts";
 import { methodOf } from "../cook/methodOf.ts";
 import { CookingSchedule } from "../cook/schedule.ts";
+import type { DishServing } from "../cook/served.ts";
+import { linesAdded } from "../cook/session.ts";
 import { weighed } from "../cook/settledAmount.ts";
 import { britishEnglish, type Language, say } from "../document/language.ts";
 import { type ComponentId, component } from "../food/components.ts";
 import { collect, type Fault, fault, throwIfAny } from "../number/error.ts";
-import { fraction, ONE } from "../number/exact.ts";
+import { type Exact, fraction, ONE, over, sum, times } from "../number/exact.ts";
 import { allergensOf } from "../person/portion/allergens.ts";
+import type { PortionCaution } from "../person/portion/cautions.ts";
 import { type EatenPortion, readEaten } from "../person/portion/eaten.ts";
 import { lossesNote } from "../plan/losses.ts";
 import { missedOf } from "../plan/missed.ts";
@@ -15,7 +18,6 @@ import { moveLines } from "../scale/move.ts";
 import { portionInterval } from "../sheet/portionInterval.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote } from "../sheet/stated.ts";
-import { legend } from "../show/figure.ts";
 import { intervalNotes } from "../show/intervalFigure.ts";
 import { amountGroups } from "./amounts.ts";
 import type { Card, CardBatch, CardDish, CardMeal, PotShare } from "./card.ts";
@@ -28,7 +30,15 @@ import {
   shownCautions,
   standingNotes,
 } from "./cautions.ts";
-import { cardComponents, type DayHeldFigures, dayRow, overCaution, ownDay, readDay } from "./day.ts";
+import {
+  cardComponents,
+  type DayHeldFigures,
+  dayRow,
+  overCaution,
+  ownDay,
+  readDay,
+  watchedComponents,
+} from "./day.ts";
 import { energyOf } from "./energy.ts";
 import { Footnotes, foodSources, joined } from "./footnotes.ts";
 import type { CardCaution, CardOptions } from "./how.ts";
@@ -40,7 +50,7 @@ export function cardOf(of: Plan | CookingSchedule, person: string, how: CardOpti
   const language = how.language ?? britishEnglish;
   const plan = of instanceof CookingSchedule ? of.plan : of;
   const schedule = of instanceof CookingSchedule ? of : undefined;
-  const { portions, dishes, ids, day, days } = read(plan, person, how);
+  const { portions, dishes, ids, watched, day, days } = read(plan, person, how);
   const eaten = dishes.size === 0 ? undefined : readEaten(dishes, "card-malformed");
   const sheets = how.intervals ? [...dishes.values()] : [];
   const isSure = (id: ComponentId): boolean => eaten?.brings(id).bound === "point";
@@ -53,7 +63,7 @@ export function cardOf(of: Plan | CookingSchedule, person: string, how: CardOpti
   const energy = eaten && energyOf(eaten, how.energyBy ?? "atwater-general", language);
   const footnotes = new Footnotes();
   const cautions = numbered(
-    cautionsOf(plan, { portions, dishes, eaten, ids, day }, how),
+    cautionsOf(plan, { portions, dishes, eaten, watched, day }, how),
     footnotes,
     language,
   );
@@ -63,6 +73,7 @@ export function cardOf(of: Plan | CookingSchedule, person: string, how: CardOpti
     date: how.date,
     version: how.version,
     about: aboutLines(how, language),
+    allergens: eaten ? allergenCautions(allergensOf(dishes), language) : [],
     meals: portions.map((portion) => mealOf(plan, portion, schedule, language)),
     factor: portions[0]?.factor ?? ONE,
     energy: energy?.picture,
@@ -75,7 +86,6 @@ export function cardOf(of: Plan | CookingSchedule, person: string, how: CardOpti
         [...dishes.values()].flatMap((s) => s.values.amounts),
         language,
       ),
-      ...legend([rows.map(({ brings }) => brings)], language),
       ...intervalNotes([...intervals.values()], language),
       ...lossesNote(dishes.values(), ids, language),
       ...(eaten ? silentFoods(eaten, new Set([...ids, ...(energy?.reads ?? [])]), language) : []),
@@ -97,6 +107,8 @@ interface Read {
   /** Every dish under a name of its own. */
   readonly dishes: ReadonlyMap<string, Sheet>;
   readonly ids: readonly ComponentId[];
+  /** What is held against upper levels: more than is shown. */
+  readonly watched: readonly ComponentId[];
   readonly day: ReadonlyMap<ComponentId, DayHeldFigures>;
   /** Of how many days the dishes are the mean. */
   readonly days: number;
@@ -122,12 +134,13 @@ function read(plan: Plan, person: string, how: CardOptions): Read {
   const dishes = dishesOf(portions, days);
   // Nobody's day is looked up for a card that is refused.
   const intakes = how.day || faults.length > 0 ? undefined : plan.intakes(person);
-  const own = intakes ? ownDay(intakes, ids, how.personal ?? "hide") : [];
+  const watched = [...new Set([...ids, ...watchedComponents])];
+  const own = intakes ? ownDay(intakes, watched, how.personal ?? "hide") : [];
   const day = collect(faults, [], () =>
     readDay(how.day ?? own, how.personal ?? "hide", how.language ?? britishEnglish),
   );
   throwIfAny(faults);
-  return { portions, dishes, ids, day: day ?? new Map(), days };
+  return { portions, dishes, ids, watched, day: day ?? new Map(), days };
 }
 
 /** Every dish under a name of its own, however meals and dishes are called; of several days on their mean. */
@@ -147,8 +160,11 @@ function mealOf(
   const { meal, status, dishes } = portion;
   const missed = missedOf(portion, language).map(({ text }) => text);
   const nothing = say(language, "Nothing is served, since what must hold cannot.");
+  const planned = plan.meals.find(({ id }) => id === meal);
+  const isOfDay = planned !== undefined && planned.id !== planned.own.id;
   return {
-    name: plan.meals.find(({ id }) => id === meal)?.name ?? meal,
+    name: (isOfDay ? planned.own.name : planned?.name) ?? meal,
+    day: isOfDay ? (plan.days.find(({ id }) => id === planned.day)?.name ?? planned.day) : undefined,
     missed: status === "not-served" ? [nothing] : status === "away" ? [say(language, "Away.")] : missed,
     dishes: [...dishes].map(([name, s]) =>
       dishOf(s, { planned: plan.dish(meal, name), person: portion.person, schedule }, language),
@@ -201,7 +217,7 @@ function dishOf(s: Sheet, { planned, person, schedule }: Served, language: Langu
       ({ rows }) => rows.length > 0,
     ),
     pots: isCooked ? sharesOf(planned, serving, schedule, language) : [],
-    mass: weighed(s.masses.cooked, language),
+    mass: weighed(massEaten(s, planned, serving, schedule), language),
     method: steps,
     notes: [
       ...(unnamed.length === 0 ? [] : [say(language, "Not named in the method: {lines}", { lines })]),
@@ -221,21 +237,46 @@ function batchOf(s: Sheet, language: Language): CardBatch {
 
 const NO_METHOD: ReturnType<typeof methodOf> = { steps: [], unnamed: [] };
 
+/** What one portion weighs on the mean of those that are served, as it is cooked where that is told. */
+function massEaten(
+  s: Sheet,
+  planned: PlannedDish,
+  serving: PartServing,
+  schedule: CookingSchedule | undefined,
+): Exact {
+  const found = servedOf(planned, serving, schedule);
+  if (found.length === 0) return s.masses.cooked;
+  const apart = serving.added && linesAdded(serving.added, "cooking")?.masses.cooked;
+  const all = found.map(({ count, portion, added }) =>
+    times(count, sum([portion.grams, ...(added ? [added.masses.cooked] : []), ...(apart ? [apart] : [])])),
+  );
+  return over(sum(all), sum(found.map(({ count }) => count)));
+}
+
+/** How often and how large someone is served a dish as it is cooked; empty where no schedule tells. */
+function servedOf(
+  { meal, name }: PlannedDish,
+  { person }: PartServing,
+  schedule: CookingSchedule | undefined,
+): readonly DishServing[] {
+  const all = schedule?.servings ?? [];
+  return all.filter((each) => each.person === person && each.meal === meal && each.dish === name);
+}
+
 /** What to take each time: as it is cooked, where that is told. */
 function sharesOf(
-  { meal, name }: PlannedDish,
+  planned: PlannedDish,
   serving: PartServing,
   schedule: CookingSchedule | undefined,
   language: Language,
 ): readonly PotShare[] {
-  const found = schedule?.servings.filter(
-    (each) => each.person === serving.person && each.meal === meal && each.dish === name,
-  );
-  if (!found || found.length === 0) {
+  const found = servedOf(planned, serving, schedule);
+  if (found.length === 0) {
     return [{ when: "", ...potShare(serving, serving.share, language) }];
   }
+  const nameOf = (day: string): string => schedule?.plan.days.find(({ id }) => id === day)?.name ?? day;
   return found.map(({ days, portion }) => ({
-    when: found.length === 1 ? "" : days.join(", "),
+    when: found.length === 1 ? "" : days.map((day) => nameOf(day)).join(", "),
     ...potShare(portion, undefined, language),
   }));
 }
@@ -252,25 +293,37 @@ interface ServedRead extends Read {
   readonly eaten: EatenPortion | undefined;
 }
 
+/** What a day's meals ask to heed together, told once for all days; of single meals what each does. */
+function heeded(
+  plan: Plan,
+  portions: readonly Portion[],
+  { meals, days }: CardOptions,
+): readonly PortionCaution[] {
+  const [person = ""] = portions.map((portion) => portion.person);
+  if (meals !== undefined) return portions.flatMap(({ meal }) => plan.cautions(person, meal));
+  if (days === undefined || plan.days.length === 1) return plan.cautions(person);
+  const all = days.flatMap((day) => plan.cautions(person, day));
+  return all.filter(({ text }, i) => all.findIndex((each) => each.text === text) === i);
+}
+
 /** What could do harm stands first. */
 function cautionsOf(
   plan: Plan,
-  { portions, dishes, eaten, ids, day }: Omit<ServedRead, "days">,
+  { portions, dishes, eaten, watched, day }: Omit<ServedRead, "days" | "ids">,
   how: CardOptions,
 ): readonly CardCaution[] {
   const language = how.language ?? britishEnglish;
   const personal = how.personal ?? "hide";
-  const meeting = portions.flatMap(({ person, meal }) => plan.cautions(person, meal));
+  const meeting = heeded(plan, portions, how);
   const own = shownCautions(how.cautions ?? meeting, personal);
   if (!eaten) return own;
   const foods = eaten.foods.map(({ food }) => food);
   return [
-    ...ids.flatMap((id) => {
+    ...watched.flatMap((id) => {
       const text = overCaution(id, eaten.brings(id), day.get(id)?.upper, language);
       return text === undefined ? [] : [{ text }];
     }),
     ...(personal === "show" ? avoidedCautions(plan.avoided, portions, language) : []),
-    ...allergenCautions(allergensOf(dishes), language),
     // Those that foods carry follow, with the names of the foods.
     ...own.filter(({ text }) => !foods.some(({ cautions }) => cautions?.some((each) => each.text === text))),
     ...foodCautions(
@@ -282,7 +335,7 @@ function cautionsOf(
       },
       language,
     ),
-    ...recipeNotes([...dishes.values()].flatMap((s) => s.origin.notes ?? [])),
+    ...recipeNotes([...dishes.values()], language),
     ...portions.flatMap(({ notes }) => notes.map(({ text }) => ({ text: say(language, text) }))),
   ];
 }

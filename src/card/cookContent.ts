@@ -17,7 +17,7 @@ import type { KitchenNote } from "../plan/share/groups.ts";
 import { inSentence } from "../sheet/names.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { amountGroups } from "./amounts.ts";
-import type { AmountRow } from "./card.ts";
+import type { AmountRow, Take } from "./card.ts";
 import type { CookCardOptions } from "./how.ts";
 import { potShare } from "./potShare.ts";
 
@@ -36,10 +36,9 @@ export interface CookBlock {
   readonly notes: readonly string[];
 }
 
-export interface ServedRow {
+export interface ServedRow extends Take {
   readonly when: string;
   readonly who: string;
-  readonly weigh: string;
   readonly added: string;
 }
 
@@ -129,17 +128,7 @@ class CookDayOf {
       facts: [this.#portions(sheet), this.#yield(sheet), ...this.#runs(runs)],
       rows: this.#rows(runs[0]?.sheet ?? sheet, measured),
       steps: steps.by === "recipe" ? steps.steps : [],
-      served: [
-        ...draws.map(
-          (draw): ServedRow => ({
-            when: draw.day === undefined ? "" : this.#dayName(draw.day),
-            who: draw.person === undefined ? this.#into(draw) : this.#personName(draw.person),
-            weigh: weighed(draw.grams, this.#language),
-            added: draw.person === undefined ? "" : this.#into(draw),
-          }),
-        ),
-        ...this.#left(left, "left over"),
-      ],
+      served: [...this.#draws(draws), ...this.#left(left, "left over")],
       notes: [
         ...this.#ofAmounts(batch.kitchenNotes),
         ...this.#shows.notes
@@ -154,6 +143,22 @@ class CookDayOf {
     };
   }
 
+  /** The same amount for the same purpose on several days is one row. */
+  #draws(draws: CookedBatch["draws"]): readonly ServedRow[] {
+    const rows = new Map<string, ServedRow>();
+    for (const draw of draws) {
+      const when = draw.day === undefined ? "" : this.#dayName(draw.day);
+      const who = draw.person === undefined ? this.#into(draw) : this.#personName(draw.person);
+      const added = draw.person === undefined ? "" : this.#into(draw);
+      const take = this.#weighed(draw.grams);
+      const key = [who, added, take.lead].join("\n");
+      const before = rows.get(key);
+      const days = [before?.when ?? "", when].filter((each) => each !== "").join(", ");
+      rows.set(key, { when: days, who, ...take, added });
+    }
+    return [...rows.values()];
+  }
+
   #pot(session: DishSession, pot: DishPot): CookBlock {
     const { dish } = session.made();
     const { sheet, runs, measured, people } = pot;
@@ -162,10 +167,9 @@ class CookDayOf {
       lines.length === 0 ? [] : [this.#say(phrase, { lines: lines.join("; ") })];
     const several = dish.pots.length > 1;
     const own = people.map(({ person }) => this.#personName(person)).join(", ");
+    const known = dish.knownTo(people.map(({ person }) => person)).name;
     return {
-      name: several
-        ? this.#say("{name}, for {people}", { name: dish.batch.name, people: own })
-        : dish.batch.name,
+      name: several ? this.#say("{name}, for {people}", { name: known, people: own }) : known,
       facts: [this.#portions(sheet), this.#yield(sheet), ...this.#runs(runs)],
       rows: this.#rows(runs[0]?.sheet ?? sheet, measured),
       steps: steps.by === "recipe" ? steps.steps : [],
@@ -196,9 +200,14 @@ class CookDayOf {
       .map(({ text }) => this.#say(text));
   }
 
+  /** Less than a gram is what rounding leaves, and nobody's to find. */
   #left(grams: Exact, phrase: string): readonly ServedRow[] {
-    if (grams.n === 0n) return [];
-    return [{ when: "", who: this.#say(phrase), weigh: weighed(grams, this.#language), added: "" }];
+    if (grams.n < grams.d) return [];
+    return [{ when: "", who: this.#say(phrase), ...this.#weighed(grams), added: "" }];
+  }
+
+  #weighed(grams: Exact): Take {
+    return { lead: weighed(grams, this.#language), also: "" };
   }
 
   #servings(session: DishSession, pot: DishPot): readonly DishServing[] {
@@ -213,7 +222,6 @@ class CookDayOf {
   }
 
   #served({ meal, person, days, count, portion, added }: DishServing): ServedRow {
-    const { weigh, measure } = potShare(portion, undefined, this.#language);
     const menu = this.#shows.plan.meals.find(({ id }) => id === meal);
     const isMenu = menu !== undefined && menu.id !== menu.own.id;
     const times =
@@ -227,43 +235,29 @@ class CookDayOf {
           ? days.map((day) => this.#dayName(day)).join(", ")
           : times,
       who: this.#personName(person),
-      weigh: measure === "" ? weigh : this.#say("{weigh}, {measure}", { weigh, measure }),
+      ...potShare(portion, undefined, this.#language),
       added: added ? this.#lines(added) : "",
     };
   }
 
   #rows(s: Sheet, measured: readonly string[]): readonly AmountRow[] {
-    const names = shortNames(s.lines, this.#language);
-    const groups = amountGroups(s, { measured, kitchen: undefined }, this.#language);
-    return groups
+    const kitchen = this.#shows.plan.kitchen();
+    return amountGroups(s, { measured, kitchen }, this.#language)
       .flatMap(({ rows }) => rows)
-      .map((row) => {
-        const state = s.lines.find(({ key }) => key === row.key)?.state;
-        const short = names.get(row.key) ?? row.name;
-        const isTold = state === "dry" || state === "cooked" || state === "drained";
-        return {
-          ...row,
-          madeOf: [],
-          name: isTold ? this.#say("{name}, {state}", { name: short, state: this.#say(state) }) : short,
-        };
-      });
+      .map((row) => ({ ...row, madeOf: [] }));
   }
 
   #lines(s: Sheet): string {
     const names = shortNames(s.lines, this.#language);
     const groups = amountGroups(
       s,
-      { measured: s.lines.map(({ key }) => key), kitchen: undefined },
+      { measured: s.lines.map(({ key }) => key), kitchen: this.#shows.plan.kitchen() },
       this.#language,
     );
     return groups
       .flatMap(({ rows }) => rows)
-      .map(({ key, weigh, measure }) =>
-        amountOfFood(
-          measure === "" ? weigh : measure,
-          inSentence(names.get(key) ?? key, this.#language),
-          this.#language,
-        ),
+      .map(({ key, lead }) =>
+        amountOfFood(lead, inSentence(names.get(key) ?? key, this.#language), this.#language),
       )
       .join("; ");
   }
@@ -271,7 +265,7 @@ class CookDayOf {
   #portions(s: Sheet): string {
     const piece = pieceOf(s);
     if (piece) {
-      const count = withExact(piece.one, wholeIn(piece, s.masses.cooked));
+      const count = withExact(piece.one, wholeIn(piece, s.masses.cooked, s.values.portions));
       return settledAmount(count, undefined, this.#language);
     }
     const { portions } = s.values;
@@ -316,7 +310,7 @@ class CookDayOf {
     const found = this.#shows.plan.meals.find(({ id }) => id === meal);
     const name = (dish === undefined ? found?.name : found?.dishes.get(dish)?.batch.name) ?? "";
     const told = source === undefined ? text : this.#say("{text} ({source})", { text, source });
-    return this.#say("{name}: {text}", { name, text: told });
+    return name === "" ? told : this.#say("{name}: {text}", { name, text: told });
   }
 
   #dayName(day: string | undefined): string {

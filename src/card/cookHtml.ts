@@ -3,7 +3,8 @@ import { escapeHtml } from "../show/html.ts";
 import type { AmountRow } from "./card.ts";
 import type { CookBlock, CookDay, ServedRow } from "./cookContent.ts";
 import type { CookCardOptions } from "./how.ts";
-import { apart, dated } from "./html.ts";
+import { apart, issuedHtml } from "./markup.ts";
+import { amountHtml, takeHtml } from "./take.ts";
 
 /** One day's page for whoever cooks: the order of work, then each pot with amounts, method and portions. */
 export function cookParts(
@@ -13,10 +14,6 @@ export function cookParts(
   at: string,
 ): readonly string[] {
   const words = (phrase: string): string => escapeHtml(say(language, phrase));
-  const issued = [
-    ...(date === undefined ? [] : [dated(date)]),
-    ...(version === undefined ? [] : [escapeHtml(version)]),
-  ];
   const title = day === "" ? words("To cook") : escapeHtml(say(language, "To cook: {day}", { day }));
   const block = (each: CookBlock, i: number, kind: string): string =>
     blockHtml(each, `${at}${kind}-${i + 1}`, words);
@@ -24,9 +21,9 @@ export function cookParts(
     blocks.length === 0 ? [] : [`<h2>${words(heading)}</h2>`, ...blocks];
   return [
     `<header class="head"><div><h1>${title}</h1>`,
-    issued.length === 0 ? "" : `<p class="issued">${issued.join(" · ")}</p>`,
+    issuedHtml({ date, version }),
     "</div></header>",
-    '<main class="cook">',
+    '<div class="sides cook">',
     order.length < 2
       ? ""
       : `<ol class="order">${order.map((each) => `<li>${escapeHtml(each)}</li>`).join("")}</ol>`,
@@ -41,7 +38,7 @@ export function cookParts(
     notes.length === 0
       ? ""
       : `<section class="cautions"><h2>${words("Take care")}</h2><ul>${notes.map((note) => `<li>${escapeHtml(note)}</li>`).join("")}</ul></section>`,
-    "</main>",
+    "</div>",
   ];
 }
 
@@ -51,14 +48,18 @@ function blockHtml(
   words: (phrase: string) => string,
 ): string {
   const made =
-    steps.length === 0 ? "" : `<ol>${steps.map((step) => `<li>${escapeHtml(step)}</li>`).join("")}</ol>`;
+    steps.length === 0 ? "" : `<ol>${steps.map((step) => `<li>${amountHtml(step)}</li>`).join("")}</ol>`;
+  const aside =
+    notes.length === 0
+      ? ""
+      : `<ul class="asides">${notes.map((note) => `<li>${amountHtml(note)}</li>`).join("")}</ul>`;
   return [
     `<section class="pot" aria-labelledby="${id}">`,
     `<h3 id="${id}">${apart(name)}</h3>`,
     `<p class="facts">${facts.map(escapeHtml).join(" · ")}</p>`,
     '<div class="work">',
     amountsHtml(rows, id, words),
-    `<div>${made}${notes.map((note) => `<p class="small">${escapeHtml(note)}</p>`).join("")}</div>`,
+    `<div>${made}${aside}</div>`,
     "</div>",
     servedHtml(served, id, words),
     "</section>",
@@ -66,16 +67,15 @@ function blockHtml(
 }
 
 function amountsHtml(rows: readonly AmountRow[], id: string, words: (phrase: string) => string): string {
-  const spoons = rows.some(({ measure }) => measure !== "");
-  const body = rows.map(({ name, prep, weigh, measure, edible }) => {
+  const body = rows.map((row) => {
+    const { name, prep, edible } = row;
     const under = [prep ?? "", edible === undefined ? "" : words("as purchased")].filter(
       (text) => text !== "",
     );
     const small = under.length === 0 ? "" : ` <small>${escapeHtml(under.join(" · "))}</small>`;
-    const cells = `<th scope="row">${apart(name)}${small}</th><td class="weigh">${escapeHtml(weigh)}</td>`;
-    return `<tr>${cells}${spoons ? `<td class="measure">${escapeHtml(measure)}</td>` : ""}</tr>`;
+    return `<tr><th scope="row">${apart(name)}${small}</th><td class="weigh">${takeHtml(row)}</td></tr>`;
   });
-  return `<table aria-labelledby="${id}"><thead><tr><th scope="col">${words("What")}</th><th scope="col" class="weigh">${words("Weigh")}</th>${spoons ? `<th scope="col" class="measure">${words("or measure")}</th>` : ""}</tr></thead><tbody>${body.join("")}</tbody></table>`;
+  return `<table aria-labelledby="${id}"><thead class="unseen"><tr><th scope="col">${words("What")}</th><th scope="col">${words("How much")}</th></tr></thead><tbody>${body.join("")}</tbody></table>`;
 }
 
 function servedHtml(rows: readonly ServedRow[], id: string, words: (phrase: string) => string): string {
@@ -83,10 +83,10 @@ function servedHtml(rows: readonly ServedRow[], id: string, words: (phrase: stri
   const [when, added] = [rows.some((row) => row.when !== ""), rows.some((row) => row.added !== "")];
   const body = rows.map(
     (row) =>
-      `<tr><th scope="row">${apart(row.who)}</th>${when ? `<td>${escapeHtml(row.when)}</td>` : ""}<td class="weigh">${escapeHtml(row.weigh)}</td>${added ? `<td class="added">${escapeHtml(row.added)}</td>` : ""}</tr>`,
+      `<tr><th scope="row">${apart(row.who)}</th>${when ? `<td>${escapeHtml(row.when)}</td>` : ""}<td class="weigh">${takeHtml(row)}</td>${added ? `<td class="added">${amountHtml(row.added)}</td>` : ""}</tr>`,
   );
   const heads = [
-    `<th scope="col">${words("For whom")}</th>`,
+    `<th scope="col">${words("For")}</th>`,
     when ? `<th scope="col">${words("When")}</th>` : "",
     `<th scope="col" class="weigh">${words("Take")}</th>`,
     added ? `<th scope="col">${words("With it")}</th>` : "",

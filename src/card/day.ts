@@ -11,8 +11,9 @@ import { verdictOn } from "../person/portion/verdict.ts";
 import { scaledBy } from "../sheet/ends.ts";
 import type { PortionInterval } from "../sheet/portionInterval.ts";
 import type { Tally } from "../sheet/tally.ts";
-import { figureCell, rangeFigure } from "../show/figure.ts";
+import { figureCell, markOf, rangeFigure } from "../show/figure.ts";
 import { intervalFigure } from "../show/intervalFigure.ts";
+import type { TableFigure, Tone } from "../show/table.ts";
 import { endsFigure, hasEnds, tallyFigure } from "../show/tallyFigure.ts";
 import type { DayRow, RowDayShare } from "./card.ts";
 import type { CardDay } from "./how.ts";
@@ -21,17 +22,18 @@ import type { CardDay } from "./how.ts";
 export const cardComponents: readonly ComponentId[] = [
   "energy",
   "protein",
-  "fat",
-  "saturatedFat",
-  "carbohydrateByDifference",
-  "sugars",
   "fibre",
-  "sodium",
   "calcium",
   "iron",
   "iodine",
+]; // prettier-ignore
+
+/** What is held against upper levels besides, shown or not. */
+export const watchedComponents: readonly ComponentId[] = [
+  "saturatedFat",
+  "sugars",
+  "sodium",
   "vitaminD",
-  "vitaminB12",
   "folateDfe",
 ]; // prettier-ignore
 
@@ -135,12 +137,30 @@ export function dayRow(
   interval?: PortionInterval,
 ): DayRow {
   const { name, unit } = components[id];
+  const brings = intervalFigure(tally, interval, { unit, language });
+  const words = PART[brings.tone];
   return {
     id,
     name: say(language, name),
-    brings: intervalFigure(tally, interval, { unit, language }),
+    brings: words === undefined ? brings : { ...brings, text: withoutMark(brings, language) },
+    part: words === undefined ? "" : say(language, words),
     share: day?.reference && shareOf(tally, day.reference, day.upper, language),
   };
+}
+
+/** What a letter stands for in tables; a page on a wall says it in words. */
+const PART: { readonly [T in Tone]?: string } = {
+  presumed: "all or part assumed to be none",
+  derived: "all or part worked out",
+  calculated: "all or part calculated",
+  borrowed: "all or part from a like food",
+  trace: "traces not counted",
+};
+
+function withoutMark({ text, tone }: TableFigure, language: Language): string {
+  if (PART[tone] === undefined) return text;
+  const mark = ` ${markOf(tone, language)}`;
+  return text.endsWith(mark) ? text.slice(0, -mark.length) : text.replace(`${mark},`, ",");
 }
 
 function shareOf(tally: Tally, reference: Exact, upper: Exact | undefined, language: Language): RowDayShare {
@@ -202,7 +222,7 @@ export function overCaution(
   const how = { unit, language };
   return say(language, text, {
     component: say(language, name),
-    brings: standing === "past" ? tallyFigure(tally, how).text : reachText(tally, how),
+    brings: standing === "past" ? withoutMark(tallyFigure(tally, how), language) : reachText(tally, how),
     upper: showFigure(upper, { unit, language }),
   });
 }
@@ -214,5 +234,5 @@ function reachText(tally: Tally, how: { readonly unit: string; readonly language
     const { text } = rangeFigure(tally.value, low, told, how);
     return say(how.language, "{range} or more", { range: text });
   }
-  return (hasEnds(tally) ? endsFigure(tally, how) : tallyFigure(tally, how)).text;
+  return withoutMark(hasEnds(tally) ? endsFigure(tally, how) : tallyFigure(tally, how), how.language);
 }

@@ -11,7 +11,8 @@ import { cookDays } from "./cookContent.ts";
 import { cookParts } from "./cookHtml.ts";
 import { checkCard, checkCookCard } from "./given.ts";
 import type { CardOptions, CookCardOptions } from "./how.ts";
-import { cardParts, documentHtml } from "./html.ts";
+import { cardParts } from "./html.ts";
+import { documentHtml } from "./markup.ts";
 
 /** Type of pages that may go on to a second sheet, in points: read at arm's length. */
 const TYPE = 10.5;
@@ -51,7 +52,7 @@ export function cookCard(schedule: CookingSchedule, how: CookCardOptions = {}): 
   checkCookCard(schedule, how);
   const language = readLanguage(how.language);
   const pages = cookPages(schedule, how, language);
-  return documentHtml({ title: say(language, "To cook"), language, type: TYPE, parts: pages.map(pageHtml) });
+  return documentHtml({ title: say(language, "To cook"), language, type: TYPE, parts: pagesHtml(pages) });
 }
 
 /** What {@link cardPages} can be told: all that a person's card can, but for what is one person's own. */
@@ -93,7 +94,7 @@ export function cardPages(of: Plan | CookingSchedule, how: PagesOptions = {}): s
     return cardParts(cardOf(of, id, { ...card, language: own }), own, `p${i + 1}-`).join("\n");
   });
   const title = plan.people.map(({ name }) => name).join(", ");
-  return documentHtml({ title, language, type: TYPE, parts: [...cook, ...pages].map(pageHtml) });
+  return documentHtml({ title, language, type: TYPE, parts: pagesHtml([...cook, ...pages]) });
 }
 
 /** What only the pages of several people are told; the rest is read as a card's. */
@@ -114,6 +115,6 @@ function dates({ date, version }: PagesOptions): CookCardOptions {
   return { ...(date !== undefined && { date }), ...(version !== undefined && { version }) };
 }
 
-function pageHtml(page: string): string {
-  return `<article class="page">\n${page}\n</article>`;
+function pagesHtml(pages: readonly string[]): readonly string[] {
+  return ["<main>", ...pages.map((page) => `<article class="page">\n${page}\n</article>`), "</main>"];
 }

@@ -11,12 +11,14 @@ export { cardPages, cookCard, type PagesOptions } from "./pages.ts";
 
 /**
  * A person's card, to hang on a kitchen wall: one page of HTML that needs no script and no network.
- * For each meal it says what to take of a pot that a cook makes for several, and what to add; of a pot of
- * their own what to weigh, what that is in spoons, with states, and the method with amounts in place. Of a
- * schedule it says what is taken as it is cooked, as the cook's page does. Then what the portion brings, as figures and as pictures, against the person's
- * day where one is given; what to heed; and in a footnote where figures come from. It heeds the
- * reader's choice of light and dark, is read by screen readers, and prints on one sheet of A4 or A5:
- * type goes down to 7 points (4.9 on A5) as a card grows, after that it goes on to a second sheet.
+ * Allergens stand under the name. For each meal it says what to take of a pot that a cook makes for several,
+ * and what to add; of a pot of their own how much goes in, and the method with amounts in place. Spoons come
+ * first for spoonfuls, grams only where the kitchen's scale can show them. Of a schedule it says what is taken
+ * as it is cooked, as the cook's page does; of several days a line or two for each dish. Then what the portion
+ * brings, against the person's day where one is given, on one axis; and what to take care of. Sources are
+ * folded away on a screen. It follows the reader's choice of light and dark, is read by screen readers, and
+ * prints on one side of A4 or A5, with the sources on a second: type goes down to 10.5 points (7.4 on A5) as a
+ * card grows, after that it goes on to another side.
  *
  * Where the plan knows the `person`, their day and their cautions come from there unless they are
  * given here.

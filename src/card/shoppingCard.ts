@@ -13,7 +13,7 @@ import { grams, money } from "../show/shoppingCells.ts";
 import { shoppingTitle, toBuy } from "../show/shoppingTables.ts";
 import type { Cell } from "../show/table.ts";
 import type { CookCardOptions } from "./how.ts";
-import { apart, dated, documentHtml } from "./html.ts";
+import { apart, documentHtml, issuedHtml } from "./markup.ts";
 
 /** Options of {@link shoppingCard}. */
 export type ShoppingCardOptions = Omit<CookCardOptions, "day">;
@@ -41,16 +41,12 @@ export function shoppingCard(list: ShoppingList, how: ShoppingCardOptions = {}):
   const language = readLanguage(how.language);
   const words = (phrase: string): string => escapeHtml(say(language, phrase));
   const title = shoppingTitle(list, language);
-  const issued = [
-    ...(date === undefined ? [] : [dated(date)]),
-    ...(version === undefined ? [] : [escapeHtml(version)]),
-  ].join(" · ");
   const notes = shoppingNotes(list, language).map((note) => `<li>${escapeHtml(note)}</li>`);
   const parts = [
     `<header class="head"><div><h1>${escapeHtml(title)}</h1>`,
-    issued === "" ? "" : `<p class="issued">${issued}</p>`,
+    issuedHtml({ date, version }),
     "</div></header>",
-    '<main class="shop">',
+    '<main class="sides shop">',
     ...aislesHtml(list, language),
     ...stockHtml(list, language),
     "</main>",
@@ -70,12 +66,12 @@ const shoppingHow: () => Schema<ShoppingCardOptions> = /* @__PURE__ */ once(() =
 function aislesHtml(list: ShoppingList, language: Language): readonly string[] {
   const lines = list.lines.filter(({ bought }) => bought.n !== 0n);
   const isPriced = list.totals.length > 0;
-  const heads = ["Food", "Buy", "Needed", ...(isPriced ? ["Price"] : [])].map(
-    (head, i) => `<th scope="col"${i === 1 ? ' class="weigh"' : ""}>${escapeHtml(say(language, head))}</th>`,
+  const heads = ["Food and what is needed", isPriced ? "To buy, and its price" : "To buy"].map(
+    (head) => `<th scope="col">${escapeHtml(say(language, head))}</th>`,
   );
   const price = ({ cost }: ShoppingLine): string => {
     if (!isPriced) return "";
-    return `<td class="price">${cost ? textOf(money(cost, language, true)) : "?"}</td>`;
+    return `<small>${cost ? textOf(money(cost, language, true)) : escapeHtml(say(language, "no price known"))}</small>`;
   };
   const needed = (line: ShoppingLine): string =>
     say(language, "need {grams}", { grams: unitOf(grams(line.needed, language)) });
@@ -84,14 +80,14 @@ function aislesHtml(list: ShoppingList, language: Language): readonly string[] {
     const rows = lines.filter((line) => line.aisle === aisle);
     const body = rows.map((line) =>
       [
-        `<tr><th scope="row"><span class="box" aria-hidden="true"></span>${apart(stated(line.name, line.state, language))}</th>`,
-        `<td class="weigh">${textOf(toBuy(line, language))}</td>`,
-        `<td class="need">${escapeHtml(needed(line))}</td>${price(line)}</tr>`,
+        `<tr><th scope="row"><span class="box" aria-hidden="true"></span>${apart(stated(line.name, line.state, language))}`,
+        `<small>${escapeHtml(needed(line))}</small></th>`,
+        `<td class="weigh">${textOf(toBuy(line, language))}${price(line)}</td></tr>`,
       ].join(""),
     );
     return [
       `<section aria-labelledby="${id}"><h2 id="${id}">${escapeHtml(say(language, aisle))}</h2>`,
-      `<table class="buy" aria-labelledby="${id}"><thead><tr>${heads.join("")}</tr></thead>`,
+      `<table class="buy${rows.length < 6 ? " short" : ""}" aria-labelledby="${id}"><thead class="unseen"><tr>${heads.join("")}</tr></thead>`,
       `<tbody>${body.join("\n")}</tbody></table></section>`,
     ].join("\n");
   });

@@ -3,6 +3,7 @@ import type { ScheduleOptions } from "./input.ts";
 import { readSchedule } from "./read.ts";
 import { CookingSchedule } from "./schedule.ts";
 
+export type { ScheduledDrift } from "./dayDrift.ts";
 export type { BatchDraw } from "./draw.ts";
 export type { MealSchedule, RunsOptions, ScheduleOptions, Vessel } from "./input.ts";
 export type { CookedBatch } from "./madeBatch.ts";

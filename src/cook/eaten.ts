@@ -45,6 +45,35 @@ function countOf({ eating }: ScheduledMeal, eater: string): bigint {
   return eating.servings(eater) * BigInt(eating.daysOf(eater).length);
 }
 
+/**
+ * What one person eats of the plan's meals of one day of its menu, as it is cooked: one portion of each dish,
+ * by meal. Dishes that nobody measures, and that draw on nothing, are as they were planned.
+ */
+export function eatenOn(
+  plan: Plan,
+  { meals }: ReadSchedule,
+  work: Work,
+  { person, day }: { readonly person: string; readonly day: string },
+): readonly { readonly meal: string; readonly sheets: readonly Sheet[] }[] {
+  return plan.meals
+    .filter((meal) => meal.day === day)
+    .map((meal) => ({
+      meal: meal.id,
+      sheets: [...plan.portion(person, meal.id).dishes].flatMap(([name, planned]): readonly Sheet[] => {
+        for (const scheduled of meals) {
+          const eater = scheduled.eaterOf(person, meal.id);
+          const dish = scheduled.dishes.find((each) => each.name === name);
+          if (eater === undefined || !dish || (!isMeasured(dish) && !hasNested(dish.base()))) continue;
+          const count = countOf(scheduled, eater);
+          if (count === 0n) return [];
+          const own = lotsOf(dish, eater, scheduled, work);
+          return own.map((s) => partOf(s, fraction(1n, count)));
+        }
+        return [planned];
+      }),
+    }));
+}
+
 /** What someone takes of all that is cooked, time after time, and what is added to it. */
 function lotsOf(dish: PlannedDish, person: string, scheduled: ScheduledMeal, work: Work): readonly Sheet[] {
   const { eating, spans } = scheduled;

@@ -72,16 +72,16 @@ const PHRASES: {
 } = {
   cooked: {
     noLimit:
-      "eaten up to {kept} after it is cooked, and the recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules",
+      "eaten up to {kept} after it is cooked, and the recipe carries no storage limit: follow what its foods say of keeping, and local food-safety rules",
     noNumber:
-      "eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules",
+      "eaten up to {kept} after it is cooked, and the recipe gives no number of days that it keeps: follow what it says of storage, and local food-safety rules",
     beyond: "eaten on {days}, up to {kept} after it is cooked; the recipe gives {limit}: {text}",
   },
   made: {
     noLimit:
-      "used up to {kept} after it is made, and its recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules",
+      "used up to {kept} after it is made, and its recipe carries no storage limit: follow what its foods say of keeping, and local food-safety rules",
     noNumber:
-      "used up to {kept} after it is made, and its recipe gives no number of days that it keeps: heed what it says of storage, and local food-safety rules",
+      "used up to {kept} after it is made, and its recipe gives no number of days that it keeps: follow what it says of storage, and local food-safety rules",
     beyond: "used on {days}, up to {kept} after it is made; its recipe gives {limit}: {text}",
   },
 };

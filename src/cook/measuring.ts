@@ -84,7 +84,9 @@ export class Measuring {
 
   #measure(of: LotOf, asked: PotAsked): Lot {
     const isOther = this.#before.get(of.dish.name)?.base() !== of.dish.base();
-    if (!isOther && isAsPlanned(of)) {
+    // A dish of several meals was measured in none of them.
+    const isMeasured = (of.group.measured?.amounts.length ?? 0) > 0;
+    if (isMeasured && !isOther && isAsPlanned(of)) {
       const lot = exactLot(
         of,
         of.pot.notes.filter(({ code }) => OF_LINES.has(code)),

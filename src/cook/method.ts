@@ -1,4 +1,5 @@
 import { type Language, say } from "../document/language.ts";
+import { namesAny } from "../recipe/stepLines.ts";
 import { inSentence, shortName } from "../sheet/names.ts";
 import type { SheetLine } from "../sheet/sheet.ts";
 import { inReaderUnits } from "./readerUnits.ts";
@@ -17,24 +18,30 @@ export interface Method {
 
 /**
  * The steps of a recipe, each line's amount where the line is first named; after that its name
- * alone, so that nobody adds it twice. Lines without an amount are named and no more. Temperatures and
- * times are in the reader's units.
+ * alone, so that nobody adds it twice. Lines without an amount are named and no more. A step of nothing
+ * but lines that are left out goes; beside others they say that they are. Temperatures and times are in the
+ * reader's units.
  */
 export function methodWith(
   method: readonly string[],
   names: ReadonlyMap<string, string>,
   amounts: ReadonlyMap<string, string>,
   language: Language,
+  has: (key: string) => boolean = (key) => names.has(key),
 ): Method {
   const named = new Set<string>();
   const piece = (key: string, before: string): Piece => {
+    if (!has(key)) {
+      const name = inSentence(names.get(key) ?? key, language);
+      return { text: say(language, "{name} (left out)", { name }) };
+    }
     const amount = named.has(key) ? undefined : amounts.get(key);
     named.add(key);
     const name = names.get(key) ?? key;
     const isFirst = amount === undefined && /(^|[.!?])\s*$/.test(before);
     return { name: isFirst ? name : inSentence(name, language), amount };
   };
-  const steps = method.map((step) =>
+  const steps = method.filter(namesAny(has)).map((step) =>
     inReaderUnits(step, language)
       .split(/(\{[^{}]+\})/)
       .filter((stretch) => stretch !== "")

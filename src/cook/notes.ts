@@ -14,7 +14,8 @@ import type { VesselUse } from "./vessel.ts";
  * What a note is about. Room: `several-runs`, `overflows`, `volume-not-known`, `volume-by-lines`. The
  * batch: `large-factor`, `per-portion-in-pot` (a question of the plan that is still open). Keeping:
  * `kept-too-long`, `no-storage-limit`, `keeping-not-known`. In the recipe's own words: `storage`,
- * `cooling`, `reheating`, `safety`. Of the schedule: `nothing-to-cook`, `cooked-on-the-day`. Of amounts that the plan's kitchen
+ * `cooling`, `reheating`, `safety`. Of the schedule: `nothing-to-cook`, `cooked-on-the-day`, `fitted-apart` (pots that
+ * there are only because someone was fitted in other ratios on another day). Of amounts that the plan's kitchen
  * measures: `measured` (what that costs in ratios), `off-target` (whose demand it costs more than the
  * tolerance), and those of a plan's own pots.
  */
@@ -34,6 +35,7 @@ export type CookingNoteCode =
   | "safety"
   | "nothing-to-cook"
   | "cooked-on-the-day"
+  | "fitted-apart"
   | "measured"
   | KitchenNote["code"];
 
@@ -69,6 +71,7 @@ export function sessionNotes(session: DishSession, language: Language): readonly
   const { pots, day, meal, dish } = session;
   const said: readonly SpokenNote[] = [
     ...pots.flatMap((pot) => [...roomNotes(pot), ...largeNotes(pot), ...measuredNotes(pot)]),
+    ...apartNotes(session),
     ...session.made().dish.questions.map(({ code, text }): SpokenNote => ({ code, phrase: text })),
     ...keepingNotes(session),
   ];
@@ -125,6 +128,31 @@ const MEASURED =
 function nameOf({ plan }: Sheet, key: string): string {
   return plan.lines.find(({ line }) => line.key === key)?.source.name ?? key;
 }
+
+/** Pots of what is cooked once that no meal of it needs by itself. */
+function apartNotes(session: DishSession): readonly SpokenNote[] {
+  const { dish, lots, who, nameOf } = session.made();
+  const used = dish.pots
+    .map((pot) => [...lots.counts(pot).keys()].map((eater) => who(eater)))
+    .filter((eaters) => eaters.length > 0);
+  const potsWith = (is: (eater: ReturnType<typeof who>) => boolean): number =>
+    used.filter((eaters) => eaters.some(is)).length;
+  const eaters = used.flat();
+  const needed = Math.max(0, ...session.meals.map((own) => potsWith(({ meal }) => meal === own)));
+  const people = [...new Set(eaters.map(({ person }) => person))].filter(
+    (own) => potsWith(({ person }) => person === own) > 1,
+  );
+  if (people.length === 0 || used.length <= needed) return [];
+  const gaps = {
+    people: people.map(nameOf).join(", "),
+    pots: String(used.length),
+    needed: String(needed),
+  };
+  return [{ code: "fitted-apart", phrase: FITTED_APART, gaps: () => gaps }];
+}
+
+const FITTED_APART =
+  "{pots} pots where {needed} would do on any one day, since {people} were fitted in other ratios on other days: plan again with what they are served first kept in the others, too";
 
 /** Whose demands measuring costs more than the tolerance, of the whole meal. */
 function lostNotes(

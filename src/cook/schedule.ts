@@ -1,11 +1,13 @@
 import { britishEnglish, type Language, say } from "../document/language.ts";
+import { showFigure, showPercent } from "../measure/showFigure.ts";
 import { fraction, over } from "../number/exact.ts";
 import { Result } from "../number/result.ts";
 import type { Plan } from "../plan/planned.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { batchNotes } from "./batchNotes.ts";
+import { driftOfDay, type ScheduledDrift } from "./dayDrift.ts";
 import { ownFoods } from "./drawn.ts";
-import { type EatenOfPot, eatenOf } from "./eaten.ts";
+import { type EatenOfPot, eatenOf, eatenOn } from "./eaten.ts";
 import { KitchenWork } from "./kitchenWork.ts";
 import type { CookedBatch } from "./madeBatch.ts";
 import { type CookingNote, merged, sessionNotes } from "./notes.ts";
@@ -25,6 +27,7 @@ export class CookingSchedule extends Result {
   readonly #kitchen: KitchenWork;
   #sessions: readonly DishSession[] | undefined;
   #servings: readonly DishServing[] | undefined;
+  #drifts: readonly ScheduledDrift[] | undefined;
 
   /** @internal Use {@link cookingSchedule}. */
   constructor(plan: Plan, read: ReadSchedule) {
@@ -85,6 +88,27 @@ export class CookingSchedule extends Result {
     return eatenOf(this.plan, this.#read, this.#kitchen);
   }
 
+  /**
+   * What cooking does to each person's days, day by day: what each day that was fitted as one was to bring, what
+   * it brings as it was planned, and as it is cooked and shared out. Empty where nobody measures.
+   */
+  get drifts(): readonly ScheduledDrift[] {
+    this.#drifts ??= this.plan.people.flatMap(({ id: person }) =>
+      this.plan.days.flatMap(({ id: day }) => {
+        const planned = this.plan.day(person, day);
+        if (!planned.fit) return [];
+        const eaten = eatenOn(this.plan, this.#read, this.#kitchen, { person, day });
+        return (
+          driftOfDay(
+            planned,
+            eaten.flatMap(({ sheets }) => sheets),
+          ) ?? []
+        );
+      }),
+    );
+    return this.#drifts;
+  }
+
   /** What the cook should know, each thing once with the days that it speaks of. In British English. */
   get notes(): readonly CookingNote[] {
     return this.#notes(britishEnglish);
@@ -142,9 +166,36 @@ export class CookingSchedule extends Result {
   #notes(language: Language): readonly CookingNote[] {
     const sessions = this.#dishSessions.flatMap((session) => sessionNotes(session, language));
     const ahead = this.#kitchen.batches.flatMap((batch) => batchNotes(batch, this.#read.days, language));
-    const notes = merged([...ahead, ...sessions, ...this.#onTheDay(language), ...this.#idle(language)]);
+    const told = [...this.#offDays(language), ...this.#onTheDay(language), ...this.#idle(language)];
+    const notes = merged([...ahead, ...sessions, ...told]);
     const isUrgent = ({ code }: CookingNote): boolean => code === "kept-too-long" || code === "overflows";
     return [...notes.filter(isUrgent), ...notes.filter((note) => !isUrgent(note))];
+  }
+
+  /** Whose days cooking takes off what was asked of them, by more than the tolerance. */
+  #offDays(language: Language): readonly CookingNote[] {
+    const names = new Map([...this.plan.people, ...this.plan.days].map(({ id, name }) => [id, name]));
+    return this.drifts.flatMap(({ person, day, drift }) =>
+      drift.demands
+        .filter(({ holds, heldBefore }) => !holds && heldBefore)
+        .map(({ of, asked, brings, unit, demand }): CookingNote => {
+          const isShare = demand.energyShareOf !== undefined;
+          const figure = !brings
+            ? ""
+            : isShare
+              ? showPercent(brings, { significant: 3, language })
+              : showFigure(brings, { significant: 4, language, ...(unit !== "" && { unit }) });
+          const gaps = { person: names.get(person) ?? person, demand: say(language, of), asked, figure };
+          return {
+            code: "off-target",
+            days: this.days.filter((each) => each === day),
+            meal: undefined,
+            dish: undefined,
+            text: say(language, OFF_DAY, gaps),
+            source: undefined,
+          };
+        }),
+    );
   }
 
   /** Dishes that are not kept, though others are. */
@@ -186,6 +237,8 @@ export class CookingSchedule extends Result {
   }
 }
 
+const OFF_DAY =
+  "{person}: {demand} {asked}: {figure} as it is cooked, which is off by more than the tolerance";
 const ON_THE_DAY =
   "cooked on the day it is eaten, since it holds rice and its recipe does not say how long it keeps (common practice, no source)";
 

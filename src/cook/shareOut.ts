@@ -54,8 +54,8 @@ export function byWeight(
 ): readonly SharedOut[] {
   const { dish, group, counts } = of;
   const mass = lot.sheet.masses.cooked;
-  const { step, read, why } = scaleFor(kitchen, dish.base(), group, mass);
   const portions = [...counts.values()].reduce((all, each) => all + each, 0n);
+  const { step, read, why } = scaleFor(kitchen, dish.base(), group, { mass, portions: fraction(portions) });
   if (portions === 1n && !dish.base().origin.piece) return [byShares(of, undefined)];
   if (!step || !read) return [byShares(of, why)];
   const all = over(mass, step);

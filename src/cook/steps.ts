@@ -1,5 +1,6 @@
 import type { Language } from "../document/language.ts";
 import { compareRatios } from "../number/ratio.ts";
+import type { KnownDish } from "../plan/dish.ts";
 import { inSentence } from "../sheet/names.ts";
 import type { Sheet, SheetLine } from "../sheet/sheet.ts";
 import { amountOfFood } from "./amountOfFood.ts";
@@ -27,7 +28,8 @@ export interface CookingSteps {
 
 /** How to make a pot of a dish; what is left for serving, or weighed out for each person, is told apart. */
 export function stepsOf(pot: DishPot, language: Language): CookingSteps {
-  return stepsFor(pot, pot.made().dish.batch, language);
+  const { dish } = pot.made();
+  return stepsFor(pot, dish.batch, dish.knownTo(pot.people.map(({ person }) => person)), language);
 }
 
 /** What is made in runs, with the lines that a kitchen measured. */
@@ -35,10 +37,17 @@ type Made = Pick<DishPot, "runs" | "measured">;
 
 /** How to make a batch of a nested recipe. */
 export function stepsOfBatch(batch: Made & Pick<DishPot, "sheet">, language: Language): CookingSteps {
-  return stepsFor(batch, batch.sheet, language);
+  const { sheet } = batch;
+  const known = { method: sheet.origin.method ?? [], lines: sheet.lines.map(({ key }) => key) };
+  return stepsFor(batch, sheet, known, language);
 }
 
-function stepsFor({ runs, measured }: Made, whole: Sheet, language: Language): CookingSteps {
+function stepsFor(
+  { runs, measured }: Made,
+  whole: Sheet,
+  known: Pick<KnownDish, "method" | "lines">,
+  language: Language,
+): CookingSteps {
   const run = runs[0]?.sheet;
   const names = shortNames(whole.lines, language);
   const lines = run?.lines ?? [];
@@ -47,13 +56,17 @@ function stepsFor({ runs, measured }: Made, whole: Sheet, language: Language): C
   const amounts = new Map(lines.map((line) => [line.key, run ? amountOf(run, line) : ""]));
   const named = (key: string): string =>
     asText({ name: inSentence(names.get(key) ?? key, language), amount: amounts.get(key) }, language);
-  const others = whole.lines.filter(({ key, grams }) => !amounts.has(key) && grams.n !== 0n);
+  const others = whole.lines.filter(
+    ({ key, grams }) => !amounts.has(key) && grams.n !== 0n && known.lines.includes(key),
+  );
   const namesOf = (added: SheetLine["added"]): readonly string[] =>
     others
       .filter((line) => line.added === added)
       .map(({ key }) => inSentence(names.get(key) ?? key, language));
   const rest = { atServing: namesOf("serving"), apart: namesOf("cooking") };
-  const { steps, unnamed } = methodWith(whole.origin.method ?? [], names, amounts, language);
+  const { steps, unnamed } = methodWith(known.method, names, amounts, language, (key) =>
+    known.lines.includes(key),
+  );
   if (steps.length === 0) {
     return {
       by: "common-practice",

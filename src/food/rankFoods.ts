@@ -84,7 +84,7 @@ export class FoodRanking extends Result {
  * @example
  * ```ts
  * const { foods, unit } = rankFoods(starterFoods, "iron", { per: "energy", group: "pulses", most: 1 });
- * console.log(foods.map(({ id, value }) => `${id}: ${value.toFixed(1)} ${unit}`)); // => [ 'lentils-boiled: 2.9 mg per 100 kcal' ]
+ * console.log(foods.map(({ id, value }) => `${id}: ${value.toFixed(1)} ${unit}`)); // => [ 'white-beans-dry: 3.1 mg per 100 kcal' ]
  * ```
  */
 export function rankFoods(table: FoodTable, id: ComponentId, how: RankFoodsOptions = {}): FoodRanking {

@@ -50,6 +50,7 @@ export type CautionCode =
   | "phenylketonuria"
   | "haemochromatosis"
   | "no-upper-level"
+  | "authority-in-part"
   | "guidance-level"
   | "supervised";
 
@@ -58,7 +59,10 @@ export const practitionerNote: string =
   "These are calculations from published tables, not advice: a licensed practitioner decides what a person should eat.";
 
 /** Codes that have words for everyone; `caution` may say them more closely. */
-export type FixedCautionCode = Exclude<CautionCode, "supervised" | "no-upper-level" | "guidance-level">;
+export type FixedCautionCode = Exclude<
+  CautionCode,
+  "supervised" | "no-upper-level" | "authority-in-part" | "guidance-level"
+>;
 
 export type CautionAdvice = Omit<Caution, "code" | "because">;
 

@@ -93,6 +93,7 @@ export function demandsFor(person: Person, authority: Authority, how: DemandsOpt
     demands: [...(day ? mealDemands(day.demands, share) : []), ...upperLimits(intakes, limits, { guidance })],
     cautions: [
       ...(day ? day.cautions : personCautions(personFacts(person), stateEnergyOf(intakes))),
+      ...inPart(intakes),
       ...unlimited(intakes),
       ...(guidance === "tell" ? guidanceCautions(intakes) : []),
     ],
@@ -116,6 +117,13 @@ const demandsHow: () => Schema<ReadOptions> = /* @__PURE__ */ once(() => {
     guidance: optional(guidanceTaken()),
   });
 });
+
+/** Says what of an authority is not here: demands that are not there limit nothing. */
+function inPart({ missing }: ReferenceIntakes): Caution[] {
+  if (missing === undefined) return [];
+  const source = "the authority's own tables, read in part";
+  return [{ code: "authority-in-part", text: missing, source, check: "unverified" }];
+}
 
 /** Says what is limited for people of other ages, and for this one is not. */
 function unlimited({ withoutUpper }: ReferenceIntakes): Caution[] {

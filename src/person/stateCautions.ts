@@ -21,9 +21,7 @@ const bodies: { readonly [A in Authority]: string } = {
   uk: "SACN (UK)",
   us: "the Institute of Medicine (US, Canada)",
   eu: "EFSA",
-  dach: "the D-A-CH reference values (Germany, Austria, Switzerland)",
   nordic: "the Nordic Nutrition Recommendations of 2023",
-  anz: "NHMRC (Australia, New Zealand)",
   who: "WHO and FAO",
 };
 

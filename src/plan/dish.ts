@@ -46,6 +46,18 @@ interface DishAt {
   readonly names?: ReadonlyMap<string, string>;
 }
 
+/** What a dish is to those who eat of one pot. */
+export interface KnownDish {
+  readonly name: string;
+  readonly method: readonly string[];
+  /** Keys of lines that somebody of them has. */
+  readonly lines: readonly string[];
+}
+
+function keysOf({ plan }: Sheet): readonly string[] {
+  return plan.lines.map(({ line }) => line.key);
+}
+
 /** A dish for everyone: what is cooked once, and what each person gets of it. */
 export class PlannedDish extends ToldResult {
   readonly meal: string;
@@ -191,6 +203,28 @@ export class PlannedDish extends ToldResult {
       version.at.map((place, i) => [keyIn(this.#base, place), keyIn(version.sheet, i)] as const),
     );
     return keys.map((key) => names.get(key) ?? key);
+  }
+
+  /**
+   * @internal The dish as those who eat of one pot know it: by its own name and method where they all have
+   * the same version of it, with the lines that some of them have, by their keys in the sheet of all versions.
+   */
+  knownTo(people: readonly string[]): KnownDish {
+    const { versions } = this.#at;
+    const { plan, origin } = this.#base;
+    const own = new Set(people.flatMap((person) => versions?.of.get(person) ?? versions?.usual ?? []));
+    const [first, ...others] = own;
+    if (!first) return { name: this.batch.name, method: origin.method ?? [], lines: keysOf(this.#base) };
+    const { usual = first } = versions ?? {};
+    const { sheet, at } = others.length === 0 ? first : usual;
+    const keys = new Map(keysOf(sheet).map((key, i) => [key, plan.lines[at[i] ?? -1]?.line.key ?? key]));
+    return {
+      name: others.length === 0 ? sheet.name : this.batch.name,
+      method: (sheet.origin.method ?? []).map((step) =>
+        step.replace(/\{([^{}]+)\}/g, (_, key: string) => `{${keys.get(key) ?? key}}`),
+      ),
+      lines: [...own].flatMap(({ at }) => at.flatMap((place) => plan.lines[place]?.line.key ?? [])),
+    };
   }
 
   /** @internal The same dish with lines that draw on another sheet of the same recipe. */

@@ -42,7 +42,7 @@ export interface FormattableTally extends Readonly<Record<(typeof MARKS)[number]
  *   starterFoods,
  * );
  * formatTally(porridge.portion("energy")); // => 349 kcal (calculated)
- * formatTally(porridge.portion("iodine"), { marks: false }); // => at least 46 µg
+ * formatTally(porridge.portion("iodine"), { marks: false }); // => at least 68.6 µg
  * ```
  */
 export function formatTally(t: FormattableTally, how: TallyOptions = {}): string {

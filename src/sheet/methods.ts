@@ -85,7 +85,7 @@ export function methods(x: Cited, how: MethodsOptions = {}): string {
       }),
     ),
     ...when(of("presumption"), (all) =>
-      tell("Figures that no source gives and that were presumed to be zero: {count}.", {
+      tell("Figures that no source gives and that were assumed to be zero: {count}.", {
         count: all.reduce((sum, { figures }) => sum + figures, 0),
       }),
     ),

@@ -54,3 +54,9 @@ export function lineNameAmong(
   }
   return keyWords(key);
 }
+
+/** A line's path as words, what it is of before it: `Oat pot/oats` is `Oat pot: oats`. */
+export function pathWords(key: string): string {
+  const within = key.split("/").slice(0, -1).join(", ");
+  return within === "" ? keyWords(key) : `${within}: ${keyWords(key)}`;
+}

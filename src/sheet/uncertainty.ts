@@ -1,8 +1,9 @@
-import { flag, number } from "../document/leaves.ts";
+import { flag, number, word } from "../document/leaves.ts";
 import { read } from "../document/read.ts";
 import { isRecord } from "../document/safe.ts";
 import { byName, choice, fields, leaf, once, optional, type Schema } from "../document/schema.ts";
 import { type ComponentId, component, components } from "../food/components.ts";
+import { type EnergyPart, termsOf } from "../food/energy.ts";
 import { fault } from "../number/error.ts";
 import {
   absolute,
@@ -22,6 +23,8 @@ import {
 } from "../number/exact.ts";
 import { compareRatios } from "../number/ratio.ts";
 import { rootUp } from "../number/root.ts";
+import { type EnergyBy, energySystem, type NamedSystem } from "./energy.ts";
+import { energySpread } from "./energySpread.ts";
 import { checkWhere, type Where } from "./explain.ts";
 import { checkSheet } from "./given.ts";
 import { Sheet } from "./sheet.ts";
@@ -29,8 +32,15 @@ import { type Spread, type SpreadTerm, spreadOf, type Weighing } from "./spreadO
 import { type LineUncertainty, Uncertainty } from "./uncertain.ts";
 import { unitOfQuotient } from "./unit.ts";
 
-/** What is asked about: a component, or the ratio of two, each in its own unit. */
-export type UncertainSubject = ComponentId | { readonly ratioOf: readonly [ComponentId, ComponentId] };
+/**
+ * What is asked about: a component; the ratio of two, each in its own unit; energy by a factor system, in kcal; or
+ * the share of that energy which a constituent brings, 0 to 1, by general Atwater factors unless told.
+ */
+export type UncertainSubject =
+  | ComponentId
+  | { readonly ratioOf: readonly [ComponentId, ComponentId] }
+  | { readonly energyBy: EnergyBy }
+  | { readonly energyShareOf: EnergyPart; readonly system?: EnergyBy };
 
 /** Where: as {@link explain}, or the share that a line has of the batch. */
 export type UncertainWhere = Where | { readonly line: string; readonly shareOf: "total" };
@@ -64,8 +74,10 @@ export interface UncertaintyOptions {
  * stands above and below the line cancels as far as it is the same. Lines that bring something and say
  * nothing of how sure it is are named in `unsaid`; what they err by is not in it.
  *
- * Throws `component-unknown`, `line-unknown`, `sheet-malformed`, and `uncertainty-of-nothing` for a ratio to
- * nothing.
+ * Energy by a factor system moves with the constituents that it is reckoned from, and so does a share of it.
+ *
+ * Throws `component-unknown`, `line-unknown`, `sheet-malformed`, `energy-system-unknown` (also for a system whose
+ * factors differ from food to food), and `uncertainty-of-nothing` for a ratio to nothing.
  *
  * @example
  * ```ts
@@ -85,22 +97,17 @@ export function uncertainty(
 ): Uncertainty {
   checkSheet(s);
   const options = read(optionsSchema(), how, "sheet-malformed");
-  const [top, bottom] = subjectOf(of);
+  const subject = subjectOf(of);
   checkWhere(where);
   const { weighing } = options;
   if (weighing && !isOne(weighing)) for (const line of Object.keys(weighing)) s.plan.indexOf(line);
   const told: Asked = { where, weighing: weighingOf(weighing) };
-  const own = quantityOf(s, top, bottom, told);
+  const own = quantityOf(s, subject, told);
   const { less } = options;
-  const all = less ? without(own, quantityOf(less, top, bottom, told)) : own;
-  const { name } = components[top];
+  const all = less ? without(own, quantityOf(less, subject, told)) : own;
   return made(all, {
-    label: `${bottom ? `${name} to ${components[bottom].name}` : name} of ${placeOf(where)} of ${s.name}${less ? `, less ${less.name}` : ""}`,
-    unit: isShare(where)
-      ? ""
-      : bottom
-        ? unitOfQuotient(components[top].unit, components[bottom].unit)
-        : components[top].unit,
+    label: `${nameOf(subject)} of ${placeOf(where)} of ${s.name}${less ? `, less ${less.name}` : ""}`,
+    unit: isShare(where) ? "" : unitOf(subject),
     floor: less ? undefined : ZERO,
     coverage: options.coverage ?? fraction(2n),
     worst: options.worst ?? false,
@@ -117,18 +124,27 @@ interface Quantity extends Spread {
   readonly value: Exact;
 }
 
-function quantityOf(s: Sheet, top: ComponentId, bottom: ComponentId | undefined, told: Asked): Quantity {
+/** A component, energy by a system or a part of it, over another of them where there is one. */
+type Term = ComponentId | { readonly part: EnergyPart | undefined; readonly by: NamedSystem };
+type Subject = readonly [top: Term, bottom?: Term];
+
+function quantityOf(s: Sheet, [top, bottom]: Subject, told: Asked): Quantity {
   const above = sumOf(s, top, told, told.where);
   if (isShare(told.where)) return ratio(above, sumOf(s, top, told, "total"));
   return bottom === undefined ? above : ratio(above, sumOf(s, bottom, told, told.where));
 }
 
-function sumOf(s: Sheet, id: ComponentId, { weighing }: Asked, where: Where): Quantity {
+function sumOf(s: Sheet, term: Term, { weighing }: Asked, where: Where): Quantity {
   const line = typeof where === "object" ? where.line : undefined;
   if (line !== undefined) s.plan.indexOf(line);
-  const { terms, unsaid } = spreadOf(s, id, weighing, line);
+  const { value, terms, unsaid } =
+    typeof term === "string"
+      ? {
+          ...spreadOf(s, term, weighing, line),
+          value: line === undefined ? s.total(term).value : s.cell(line, term).value,
+        }
+      : energySpread(s, term.by.system, term.part, weighing, line);
   const share = where === "portion" ? over(ONE, s.values.portions) : ONE;
-  const value = line === undefined ? s.total(id).value : s.cell(line, id).value;
   return {
     value: times(value, share),
     unsaid,
@@ -214,10 +230,38 @@ function placeOf(where: UncertainWhere): string {
   return isShare(where) ? `${where.line}, as a share of the batch` : where.line;
 }
 
-function subjectOf(of: UncertainSubject): readonly [ComponentId, ComponentId?] {
+function subjectOf(of: UncertainSubject): Subject {
+  if (isRecord(of) && ("energyBy" in of || "energyShareOf" in of)) {
+    const by = energySystem(("energyBy" in of ? of.energyBy : of.system) ?? "atwater-general");
+    if (by.system.factors === "food")
+      throw fault(
+        "energy-system-unknown",
+        "a system whose factors differ from food to food",
+        `take one that has the same for all, as "atwater-general"`,
+      );
+    const energy: Term = { part: undefined, by };
+    if ("energyBy" in of) return [energy];
+    const part = read(word(termsOf(by.system).map(([name]) => name)), of.energyShareOf, "sheet-malformed");
+    return [{ part, by }, energy];
+  }
   const ids: readonly unknown[] =
     isRecord(of) && Array.isArray(of.ratioOf) ? [of.ratioOf[0], of.ratioOf[1]] : [of];
   return ids.map((id) => component(id as ComponentId).id as ComponentId) as [ComponentId];
+}
+
+function nameOf([top, bottom]: Subject): string {
+  const name = (term: Term): string =>
+    typeof term === "string"
+      ? components[term].name
+      : `${term.part === undefined ? "energy" : `energy from ${term.part}`} by ${term.by.system.name}`;
+  if (typeof top === "object" && bottom) return `share of ${name(top)}`;
+  return bottom ? `${name(top)} to ${name(bottom)}` : name(top);
+}
+
+function unitOf([top, bottom]: Subject): string {
+  const unit = (term: Term): string => (typeof term === "string" ? components[term].unit : "kcal");
+  if (!bottom) return unit(top);
+  return typeof top === "object" ? "" : unitOfQuotient(unit(top), unit(bottom));
 }
 
 type ReadWeighing = Weighing | { readonly [line: string]: Weighing };

@@ -1,6 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { allergens } from "../food/allergens.ts";
 import { type Allergens, idsOn } from "../person/portion/allergens.ts";
+import { pathWords } from "../sheet/names.ts";
 import { type Table, table } from "./table.ts";
 import type { Asked, Tidy, TidyRow } from "./tidy.ts";
 import { tidyOf } from "./tidyOf.ts";
@@ -19,10 +20,13 @@ export function allergenTables(all: Allergens, language: Language): readonly Tab
       ],
       rows: idsOn(all.list).map((id) => [
         words(allergens[id].name),
-        all.contains.find((each) => each.allergen === id)?.lines.join(", ") ?? "",
+        all.contains
+          .find((each) => each.allergen === id)
+          ?.lines.map(pathWords)
+          .join(", ") ?? "",
         all.unknown
           .filter(({ of }) => of.includes(id))
-          .map(({ line }) => line)
+          .map(({ line }) => pathWords(line))
           .join(", "),
       ]),
       notes: [

@@ -2,11 +2,12 @@ import { type Language, say } from "../document/language.ts";
 import { type ComponentId, components } from "../food/components.ts";
 import { sourceText } from "../person/check.ts";
 import type { PortionCaution } from "../person/portion/cautions.ts";
+import { pathWords } from "../sheet/names.ts";
 import type { Tally } from "../sheet/tally.ts";
 import { type Table, table } from "./table.ts";
 import { tallyFigure } from "./tallyFigure.ts";
 
-/** What to heed, and for whom; nothing where there is nothing. */
+/** Cautions, and for whom they are; nothing where there is nothing. */
 export function cautionTables(
   name: string,
   cautions: readonly PortionCaution[],
@@ -16,7 +17,7 @@ export function cautionTables(
   const words = (text: string): string => say(language, text);
   return [
     table({
-      title: say(language, "{name}: to heed", { name }),
+      title: say(language, "{name}: cautions", { name }),
       columns: [
         { key: "lines", heading: words("Line") },
         { key: "for", heading: words("For") },
@@ -24,7 +25,7 @@ export function cautionTables(
         { key: "source", heading: words("Source") },
       ],
       rows: cautions.map(({ lines, because, text, source, check, amounts }) => [
-        lines.length > 0 ? lines.join(", ") : words("the whole"),
+        lines.length > 0 ? lines.map(pathWords).join(", ") : words("the whole"),
         because.length > 0
           ? because.map((trait) => words(trait.replaceAll("-", " "))).join(", ")
           : words("everyone"),

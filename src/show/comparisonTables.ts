@@ -5,6 +5,7 @@ import { exact } from "../number/exact.ts";
 import { type Check, markUnverified, unverifiedNotes } from "../person/check.ts";
 import type { ComparisonData, ComparisonRow } from "../person/compare/comparison.ts";
 import type { HeldReference, HeldUpper, ReferenceVerdict, UpperVerdict } from "../person/compare/held.ts";
+import { missing } from "../person/intakes/authority.ts";
 import type { Authority, ReferenceKind, UpperKind } from "../person/intakes/table.ts";
 import type { Tally } from "../sheet/tally.ts";
 import { balanceTables } from "./balanceTable.ts";
@@ -20,9 +21,7 @@ const AUTHORITIES: { readonly [A in Authority]: string } = {
   uk: "United Kingdom",
   us: "United States and Canada",
   eu: "European Union",
-  dach: "Germany, Austria and Switzerland",
   nordic: "Nordic countries",
-  anz: "Australia and New Zealand",
   who: "WHO and FAO",
 };
 
@@ -44,12 +43,10 @@ const UPPER_WORDS: { readonly [V in UpperVerdict]: string } = {
 const KINDS: readonly (readonly [ReferenceKind | UpperKind, string])[] = [
   ["RNI", "RNI: reference nutrient intake, enough for nearly everyone"],
   ["RDA", "RDA: recommended dietary allowance, enough for nearly everyone"],
-  ["RDI", "RDI: recommended dietary intake, enough for nearly everyone"],
   ["RI", "RI: recommended intake, enough for nearly everyone"],
   ["PRI", "PRI: population reference intake, enough for nearly everyone"],
   ["AI", "AI: adequate intake, where no more exact figure could be set"],
   ["AMDR", "AMDR: acceptable range of intake, against chronic disease"],
-  ["SDT", "SDT: suggested dietary target, to lower the risk of chronic disease; no level of harm"],
   ["NRV", "NRV: nutrient reference value for labels"],
   ["NRV-R", "NRV-R: nutrient reference value for labels, set from requirements"],
   ["NRV-NCD", "NRV-NCD: nutrient reference value for labels, set from risk of disease"],
@@ -230,6 +227,7 @@ function dayNotes(c: ComparisonData, rows: readonly Row[], language: Language): 
   const names = c.needEnergy.map((id) => words(components[id].name));
   return [
     words("References are averages of many days, for healthy people: no portion has to meet them."),
+    ...missingNotes(c, language),
     ...(isEquivalents
       ? [
           words(
@@ -255,6 +253,12 @@ function dayNotes(c: ComparisonData, rows: readonly Row[], language: Language): 
     ),
     words(c.note),
   ];
+}
+
+/** Of an authority that was read in part, what is not here. */
+function missingNotes({ authority }: ComparisonData, language: Language): string[] {
+  const text = Object.hasOwn(missing, authority) ? missing[authority as Authority] : undefined;
+  return text === undefined ? [] : [say(language, text)];
 }
 
 /** Whether there is a level that counts what food brings, and so a table of them. */

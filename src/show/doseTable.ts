@@ -6,6 +6,7 @@ import { compareRatios } from "../number/ratio.ts";
 import { practitionerNote } from "../person/caution.ts";
 import type { Authority } from "../person/intakes/table.ts";
 import type { DoseCheck, DoseEater, DoseFor, DoseRow } from "../person/portion/doses.ts";
+import { pathWords } from "../sheet/names.ts";
 import type { Tally } from "../sheet/tally.ts";
 import { figureCell, legend, rangeFigure } from "./figure.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
@@ -36,12 +37,12 @@ function doseTable(
     const eaters = new Set(checked);
     const cellOf = ({ id }: DoseEater): Cell => {
       const own = held.get(id);
-      return own ? levelCell(amount, own, language) : eaters.has(id) ? words("no level: ask") : "";
+      return own ? levelCell(amount, own, language) : eaters.has(id) ? words("no upper level: ask") : "";
     };
     return {
       kind: "body",
       cells: [
-        line,
+        pathWords(line),
         words(components[of].name),
         amountCell(amount, people, { unit: words(components[of].unit), language }),
         ...who.map(cellOf),
@@ -70,7 +71,7 @@ function doseTable(
     ],
     rows,
     notes: [
-      ...[...heeded].map(([said, lines]) => `${[...lines].join(", ")}: ${said}`),
+      ...[...heeded].map(([said, lines]) => `${[...lines].map(pathWords).join(", ")}: ${said}`),
       ...(fewer > 0
         ? [words("{count} more, under a twentieth of everyone's level", { count: String(fewer) })]
         : []),
@@ -101,7 +102,7 @@ function dayNotes(
           language,
           "{line}, {component}: {person} is above the level on single days, not on the mean: {days}",
           {
-            line,
+            line: pathWords(line),
             component: say(language, components[of].name),
             person: names.get(who) ?? who,
             days: days.join(", "),
@@ -126,9 +127,7 @@ const NAMES: { readonly [A in Authority]: string } = {
   uk: "UK",
   us: "US",
   eu: "EU",
-  dach: "D-A-CH",
   nordic: "Nordic",
-  anz: "ANZ",
   who: "WHO",
 };
 

@@ -25,6 +25,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { Tally } from "../sheet/tally.ts";
 import type { Uncertainty } from "../sheet/uncertain.ts";
 import type { ShoppingList } from "../shop/list.ts";
+import type { PlanDifference } from "../shop/planDifference.ts";
 import type { ShoppingDifference } from "../shop/shoppingDifference.ts";
 import { allergenTables, allergenTidy } from "./allergenTables.ts";
 import { avoidedTables } from "./avoidedTable.ts";
@@ -47,6 +48,7 @@ import { foodsTables, foodsTidy } from "./foodsTables.ts";
 import { influenceTables, influenceTidy } from "./influenceTables.ts";
 import type { Parts } from "./parts.ts";
 import { avoidedTidy } from "./peopleRecords.ts";
+import { planDifferenceTables, planDifferenceTidy } from "./planDifferenceTables.ts";
 import { planTidy } from "./planRecords.ts";
 import { planTables } from "./planTables.ts";
 import { portionTables, portionTidy } from "./portionTables.ts";
@@ -80,7 +82,7 @@ export type LibraryResult =
   | (Influence | Citations | FoodRanking)
   | (Comparison | DoseCheck | Allergens | ProteinQuality)
   | FoodTable
-  | (Plan | PlanAvoided | CookingSchedule | ShoppingList | ShoppingDifference);
+  | (Plan | PlanAvoided | CookingSchedule | ShoppingList | ShoppingDifference | PlanDifference);
 
 /** How one kind of result is shown to a person, and told to a data frame. */
 interface Maker<T> {
@@ -118,6 +120,7 @@ const MAKERS: { readonly [Is in LibraryResult["is"]]: Maker<Extract<LibraryResul
   "steelyard/avoided@1": { tables: avoidedTables, rows: avoidedTidy },
   "steelyard/schedule@1": { tables: scheduleTables, rows: scheduleTidy },
   "steelyard/shopping@1": { tables: shoppingTables, rows: shoppingTidy },
+  "steelyard/plan-difference@1": { tables: planDifferenceTables, rows: planDifferenceTidy },
   "steelyard/shopping-difference@1": { tables: shoppingDifferenceTables, rows: shoppingDifferenceTidy },
 };
 

@@ -74,7 +74,7 @@ function keptText({ measurable }: RoundedLine, kept: KeptReason, language: Langu
 
 function driftNote({ drift, lineByLine }: Measured, language: Language): string {
   const each = { drift: share(drift.ratios, language), other: share(lineByLine.ratios, language) };
-  const text = "ratios drift by {drift} in all; rounding each line for itself, by {other}";
+  const text = "ratios change by {drift} in all; rounding each line for itself, by {other}";
   return say(language, lineByLine.limitsHold ? text : `${text}, past a limit`, each);
 }
 
@@ -86,7 +86,7 @@ function proofNotes({ bound, nodes }: Measured, language: Language): string[] {
   if (!bound) return [];
   const least = share(bound.ratios, language);
   const text =
-    "not proven to be the best: the search stopped at {nodes} choices; none drifts by less than {least}";
+    "not proven to be the best: the search stopped at {nodes} choices; none changes ratios by less than {least}";
   return [say(language, text, { nodes: String(nodes), least })];
 }
 

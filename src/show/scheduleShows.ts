@@ -15,6 +15,8 @@ export interface ScheduleNames {
   /** A nested recipe, by its id. */
   readonly recipe: (id: string) => string;
   readonly dish: (of: { readonly meal: string; readonly dish: string }) => string;
+  /** A dish by its own name, whichever meals it is for. */
+  readonly named: (of: { readonly meal: string; readonly dish: string }) => string;
 }
 
 type Columns = TableInput["columns"];

@@ -20,7 +20,7 @@ export function scheduleTables(
   const asked: Parts = parts === "summary" ? "all" : parts;
   const has = (part: SchedulePart): boolean => isAsked(asked, part);
   const shows = schedule.shows(language);
-  const names = namesIn(shows);
+  const names = namesIn(shows, language);
   return [
     ...(has("order") && shows.batches.length > 0 ? [aheadTable(shows, names, language)] : []),
     ...(has("order") ? [whenTable(shows, names, language)] : []),
@@ -54,7 +54,7 @@ function aheadTable({ days, batches }: Shows, names: ScheduleNames, language: La
 }
 
 /** What everything of a schedule is called. */
-function namesIn({ plan: { people, meals, days }, batches }: Shows): ScheduleNames {
+function namesIn({ plan: { people, meals, days }, batches }: Shows, language: Language): ScheduleNames {
   const recipes = new Map(batches.map(({ recipe, name }) => [recipe, name]));
   const persons = new Map(people.map(({ id, name }) => [id, name]));
   const dated = new Map(days.map(({ id, name }) => [id, name]));
@@ -64,9 +64,14 @@ function namesIn({ plan: { people, meals, days }, batches }: Shows): ScheduleNam
     title: string,
     { meal, dish }: { readonly meal: string; readonly dish: string },
   ): string => {
-    const { dishes } = titles.get(meal) ?? {};
-    return dishes && dishes.size > 1 ? `${title}: ${dishes.get(dish)?.batch.name ?? dish}` : title;
+    const { dishes, id, own } = titles.get(meal) ?? {};
+    const isMenu = own?.id !== id;
+    return dishes && (isMenu || dishes.size > 1)
+      ? say(language, "{meal}: {dish}", { meal: title, dish: dishes.get(dish)?.batch.name ?? dish })
+      : title;
   };
+  const named = ({ meal, dish }: { readonly meal: string; readonly dish: string }): string =>
+    titles.get(meal)?.dishes.get(dish)?.batch.name ?? dish;
   return {
     day,
     days: (ids) => ids.map(day).join(", "),
@@ -75,11 +80,9 @@ function namesIn({ plan: { people, meals, days }, batches }: Shows): ScheduleNam
     recipe: (id) => recipes.get(id) ?? id,
     dish: (of) => titled(titles.get(of.meal)?.name ?? of.meal, of),
     cooked: ({ meals: all, ...of }) => {
-      const { own, dishes } = titles.get(of.meal) ?? {};
-      return all.length > 1
-        ? (dishes?.get(of.dish)?.batch.name ?? of.dish)
-        : titled(own?.name ?? of.meal, of);
+      return all.length > 1 ? named(of) : titled(titles.get(of.meal)?.own.name ?? of.meal, of);
     },
+    named,
   };
 }
 
@@ -128,7 +131,7 @@ function heedTables({ days, notes: all }: Shows, names: ScheduleNames, language:
   const sourced = notes.some(({ source }) => source !== undefined);
   return [
     table({
-      title: say(language, "What to heed"),
+      title: say(language, "Cautions"),
       columns: [
         ...where(dated, "day", say(language, "Day")),
         { key: "dish", heading: say(language, "Dish") },

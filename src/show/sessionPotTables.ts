@@ -43,7 +43,7 @@ function drawsTable(
   const dated = draws.some(({ day }) => day !== undefined);
   const grams = (value: CookedBatch["left"]) => figureCell(value, { unit: "g", language });
   const dishOf = ({ meal, dish, recipe }: CookedBatch["draws"][number]): string =>
-    recipe === undefined ? names.dish({ meal: meal ?? "", dish: dish ?? "" }) : names.recipe(recipe);
+    recipe === undefined ? names.named({ meal: meal ?? "", dish: dish ?? "" }) : names.recipe(recipe);
   const rest = [...(dated ? [""] : []), say(language, "left over"), "", grams(left)];
   return table({
     title: say(language, "{name}: what it is for", { name: title }),
@@ -76,11 +76,11 @@ function titleOf(
   const name = day === undefined ? dish : say(language, "{day}: {dish}", { day: names.day(day), dish });
   if (session.made().dish.pots.length === 1) return name;
   const eaters = people.map(({ person }) => names.person(person)).join(", ");
-  return say(language, "{name}: pot {number}, for {people}", {
-    name,
-    number: String(number),
-    people: eaters,
-  });
+  const gaps = { number: String(number), people: eaters };
+  const known = session.made().dish.knownTo(people.map(({ person }) => person)).name;
+  return known === names.named(session)
+    ? say(language, "{name}: pot {number}, for {people}", { ...gaps, name })
+    : say(language, "{name}: pot {number}, {version}, for {people}", { ...gaps, name, version: known });
 }
 
 type Made = Pick<CookedBatch, "sheet" | "runs" | "measured" | "steps">;

@@ -36,10 +36,10 @@ function writtenAmount(s: Sheet, i: number, language: Language): string {
 }
 
 const PRESUMED =
-  "the yield is presumed: it is that of an earlier weighing, and what is cooked has changed since; weigh the cooked dish again";
+  "the yield is assumed: it is that of an earlier weighing, and what is cooked has changed since; weigh the cooked dish again";
 
 const PRESUMED_RETENTION =
-  "what cooking leaves of {lines} is presumed: it was said of another food in the same place; give its own retention";
+  "what cooking leaves of {lines} is assumed: it was said of another food in the same place; give its own retention";
 
 /** Lines with their amounts, figures as eaten, and columns and rows of one's own. */
 export function sheetTables(s: Sheet, language: Language = britishEnglish, most?: number): readonly Table[] {

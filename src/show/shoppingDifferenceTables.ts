@@ -56,10 +56,13 @@ export function shoppingDifferenceTables(d: ShoppingDifference, language: Langua
  * weighed out, where it is bought by weight.
  */
 export function shoppingDifferenceTidy(d: ShoppingDifference, asked: Asked): Tidy {
-  return tidyOf(asked, ["name", "state", "aisle", "moved"], () => rowsOf(d));
+  return tidyOf(asked, OF_CHANGES, () => changeRows(d));
 }
 
-function* rowsOf({ changes }: ShoppingDifference): Generator<TidyRow> {
+/** Columns that rows of changes have of their own. */
+export const OF_CHANGES: readonly string[] = ["name", "state", "aisle", "moved"];
+
+export function* changeRows({ changes }: ShoppingDifference): Generator<TidyRow> {
   for (const { food, name, state, aisle, change, before, after, by } of changes) {
     const head: TidyRow = {
       food,

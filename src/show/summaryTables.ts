@@ -91,7 +91,9 @@ function furthest(plan: Plan, missing: readonly Portion[], language: Language): 
     .sort((a, b) => compareRatios(b.off, a.off));
   if (!worst) return "";
   const [first, ...others] = missedOf(worst.portion, language);
-  const meal = nameOf(plan.meals, worst.portion.meal);
+  const found = plan.meals.find(({ id }) => id === worst.portion.meal);
+  const isOfDay = first?.ofDay === true && plan.days.length > 1;
+  const meal = (isOfDay ? plan.days.find(({ id }) => id === found?.day) : found)?.name ?? worst.portion.meal;
   const text = first?.text ?? "";
   const told = plan.meals.length === 1 ? text : say(language, "{meal}: {text}", { meal, text });
   const more = others.length;

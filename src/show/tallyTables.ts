@@ -37,7 +37,14 @@ export function energyTables(e: EnergyShares, language: Language): readonly Tabl
   const rows: Row[] = [
     ...e.shares.map(({ of, energy, percent }): Row => {
       const share = figureCell(fraction(BigInt(percent)), { language });
-      return { kind: "body", cells: [say(language, of), tallyFigure(energy, { language }), share] };
+      return {
+        kind: "body",
+        cells: [
+          say(language, of === "organicAcids" ? "organic acids" : of),
+          tallyFigure(energy, { language }),
+          share,
+        ],
+      };
     }),
     { kind: "total", cells: [say(language, "Energy"), tallyFigure(e.energy, { language }), ""] },
   ];

@@ -115,7 +115,7 @@ describe.skipIf(skips)(missing ? `the app in Chromium (${missing})` : "the app i
     await settled("#lines", /\d g/);
   });
 
-  it("prints a person's page, on one sheet", async () => {
+  it("prints a person's page on one side, and its sources on a second", async () => {
     await page.locator("#who").fill("Cox <b>");
     await page.locator("#print").click();
     const frame = page.frameLocator("#card");
@@ -124,7 +124,7 @@ describe.skipIf(skips)(missing ? `the app in Chromium (${missing})` : "the app i
     expect(await inner?.evaluate("globalThis.printed")).toBe(true);
     const alone = await browser.newPage();
     await alone.setContent((await inner?.content()) ?? "");
-    expect(pagesOf(await alone.pdf({ format: "A4" }))).toBe(1);
+    expect(pagesOf(await alone.pdf({ format: "A4" }))).toBe(2);
   });
 
   it("takes another recipe, and keeps what was typed where it cannot be read", async () => {

@@ -72,7 +72,7 @@ describe("a line that was written as purchased", () => {
 
   it("says so on the card, and in the method", () => {
     const card = plain(personCard(planned(undefined, "200 g", ["cox"]), "cox"));
-    expect(card).toContain("Kale, raw as purchased, 72 g of it edible 100 g");
+    expect(card).toContain("Kale as purchased, 72 g of it edible 100 g");
     expect(card).toContain("sliced · as purchased, 96 g of it edible 150 g");
     expect(card).toContain("Simmer 100 g (as purchased) kale with 150 g chickpeas");
   });

@@ -160,3 +160,45 @@ describe("a menu of days, cooked", () => {
     expect([error.code, error.path.join(".")]).toEqual(["schedule-malformed", "days"]);
   });
 });
+
+describe("a dish that is cooked once for days on which someone was fitted otherwise", () => {
+  const bowl = sheet(
+    {
+      name: "Bowl",
+      portions: 1,
+      lines: [
+        { key: "rice", food: "rice-white-long-boiled", amount: "100 g" },
+        { key: "lentils", food: "lentils-boiled", amount: "100 g", part: "pulses" },
+      ],
+    },
+    starterFoods,
+  );
+  const days = ["mon", "tue"].map((id) => ({ id, meals: [{ id: "supper", dishes: { bowl } }] }));
+  const energy = { of: "energy", exactly: 500 } as const;
+  const cox = { id: "cox", name: "Cox" };
+  const cook = { bowl: ["mon"] };
+
+  it("says what that costs in pots, and takes one where the first portion is kept", () => {
+    const before = portionPlan({
+      days,
+      people: [
+        {
+          ...cox,
+          byMeal: { "mon/supper": [energy, { of: "protein", least: "28 g" }], "tue/supper": [energy] },
+        },
+      ],
+    });
+    const apart = cookingSchedule(before, { cook });
+    expect(apart.sessions[0]?.pots).toHaveLength(2);
+    const [told] = apart.notes.filter(({ code }) => code === "fitted-apart");
+    expect(told?.text).toContain("2 pots where 1 would do on any one day, since Cox");
+    const kept = before.kept("cox", "mon/supper");
+    const after = portionPlan({
+      days,
+      people: [{ ...cox, demands: [energy], keep: { "mon/supper": kept, "tue/supper": kept } }],
+    });
+    const together = cookingSchedule(after, { cook });
+    expect(together.sessions[0]?.pots).toHaveLength(1);
+    expect(together.notes.filter(({ code }) => code === "fitted-apart")).toEqual([]);
+  });
+});

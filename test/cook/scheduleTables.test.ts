@@ -87,7 +87,7 @@ Dish         Person  Days                Portions  From the pot  By volume  Adde
 Lentil soup  Cox     Sun, Tue, Wed              3         400 g     381 ml  Lemon juice 5 g
 Lentil soup  Bow     Sun, Mon, Tue, Wed         4         800 g     762 ml  Lemon juice 5 g
 
-What to heed
+Cautions
 Day  Dish         Note                                                                    Source
 ───  ───────────  ──────────────────────────────────────────────────────────────────────  ──────────
 Sun  Lentil soup  eaten on Wed, up to 3 days after it is cooked; the recipe gives 2       Club rules
@@ -99,7 +99,7 @@ Sun  Lentil soup  Cold, 2 days.                                                 
 
   it("names columns for what it has, and no others", () => {
     const once = toText(cookingSchedule(supper(plain)));
-    for (const word of ["Day", "Runs", "Eaten on", "What to heed"]) expect(once).not.toContain(word);
+    for (const word of ["Day", "Runs", "Eaten on", "Cautions"]) expect(once).not.toContain(word);
     expect(toText(cookingSchedule(supper(plain), { meals: { supper: { eaten: [] } } }))).toContain(
       "nothing is cooked",
     );

@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { cookingSchedule } from "../../src/cook/cookingSchedule.ts";
 import { starterFoods } from "../../src/foods.ts";
 import type { PlanInput } from "../../src/plan/input.ts";
 import { portionPlan, portionPlanSteps } from "../../src/plan/plan.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { revise } from "../../src/sheet/revise.ts";
 import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
 
@@ -60,5 +62,56 @@ describe("a plan in steps", () => {
     expect([steps.next().done, steps.next().done]).toEqual([false, false]);
     const { faults } = errorOf(() => steps.next());
     expect(faults.map(({ code }) => code)).toEqual(["target-unreachable", "target-unreachable"]);
+  });
+});
+
+describe("the steps of a version of a dish", () => {
+  const porridge = sheet(
+    {
+      name: "Porridge",
+      portions: 1,
+      lines: [
+        { key: "oats", food: "oats-rolled-dry", amount: "60 g" },
+        { key: "milk", food: "milk-whole", amount: "250 g" },
+        { key: "honey", food: "honey", amount: "10 g", added: "serving" },
+      ],
+      method: ["Simmer {oats} in {milk}.", "Serve with {honey}."],
+    },
+    starterFoods,
+  );
+  const soya = revise(porridge, {
+    swap: { milk: "soya-drink-unsweetened-fortified" },
+    name: "Soya porridge",
+  });
+
+  it("speak of its own lines, and of nothing that only others have", () => {
+    const plan = portionPlan({
+      days: ["mon", "tue"].map((id) => ({ id, meals: [{ id: "breakfast", dishes: { porridge } }] })),
+      people: [
+        { id: "cox", instead: { porridge: soya } },
+        { id: "bow", leaveOut: ["porridge/honey"] },
+      ],
+    });
+    for (const how of [{}, { cook: { porridge: ["mon"] } }]) {
+      const { sessions } = cookingSchedule(plan, how);
+      const told = sessions[0]?.pots.map((pot) => pot.steps());
+      const g = "cook" in how ? [120, 500] : [60, 250];
+      expect(told).toEqual([
+        {
+          by: "recipe",
+          steps: [`Simmer ${g[0]} g oats in ${g[1]} g soya drink.`, "Serve with honey."],
+          unnamed: [],
+          atServing: ["honey"],
+          apart: [],
+        },
+        {
+          by: "recipe",
+          steps: [`Simmer ${g[0]} g oats in ${g[1]} g milk.`],
+          unnamed: [],
+          atServing: [],
+          apart: [],
+        },
+      ]);
+    }
   });
 });

@@ -166,9 +166,14 @@ describe("what was added to a food", () => {
     for (const id of ["folicAcid", "folate", "folateDfe"]) expect(got).not.toContain(id);
   });
 
-  it("is told of the starter foods whose names say it", () => {
+  it("is told of the starter foods whose names say it, and of drinks of almonds and rice", () => {
     const added = starterFoods.ids.filter((id) => starterFoods.get(id).fortifiedWith);
-    expect(added.sort()).toEqual(["milk-whole-vitamin-d", "soya-drink-unsweetened-fortified"]);
+    expect(added.sort()).toEqual([
+      "almond-drink-unsweetened",
+      "milk-whole-vitamin-d",
+      "rice-drink-unsweetened",
+      "soya-drink-unsweetened-fortified",
+    ]);
     for (const id of starterFoods.ids)
       if (
         /with added|fortified/.test(starterFoods.get(id).name) &&

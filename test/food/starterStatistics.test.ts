@@ -16,7 +16,7 @@ const columns = (Object.keys(panels) as PanelName[]).flatMap(
   (name): readonly StarterColumn[] => panels[name],
 );
 
-/** `0.055:9` is a standard error and a count; `~3` leaves three columns out. */
+/** `55:9` is a standard error of 0.055 and a count; `~3` leaves three columns out. */
 function statisticsOf(ndb: string, printed: ReadonlyMap<string, string>): string {
   const tokens: string[] = [];
   let left = 0;
@@ -39,9 +39,10 @@ function printedStatistics(foods: ReadonlySet<string>): ReadonlyMap<string, stri
   for (const line of text.split("\n")) {
     if (!foods.has(line.slice(1, 6))) continue;
     const [food, nutrient, , count = "", error = "", source] = line.replaceAll("~", "").split("^");
+    expect(error).toMatch(/^(\d*\.\d{3})?$/);
     // Of a calculated figure an error would be of something else.
     if (error !== "" && Number(error) > 0 && Number(count) > 0 && source === "1")
-      found.set(`${food} ${nutrient}`, `${error}:${count}`);
+      found.set(`${food} ${nutrient}`, `${Number(error.replace(".", ""))}:${count}`);
   }
   return found;
 }

@@ -10,6 +10,7 @@ import { scale } from "../../src/scale/scale.ts";
 import { sheet } from "../../src/sheet/build.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 import { notOfVocabulary } from "./vocabulary.ts";
 
 const oats = {
@@ -196,7 +197,7 @@ describe("JSON-LD that means harm", () => {
           }
         },
       ),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 });
@@ -274,7 +275,7 @@ describe("a sheet as JSON-LD", () => {
         expect(back.recipe).toEqual(toRecipe(scaled));
         expect(back.unclear).toEqual([]);
       }),
-      { numRuns: 20 },
+      { numRuns: runs(20) },
     );
   });
 
@@ -292,7 +293,7 @@ describe("a sheet as JSON-LD", () => {
           expect(recipeFromJsonLd(json, starterFoods).recipe).toEqual(toRecipe(before));
         },
       ),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 

@@ -9,6 +9,7 @@ import { upperLimits } from "../../src/person/intakes/upperLimits.ts";
 import type { Person } from "../../src/person/person.ts";
 import { fit } from "../../src/scale/fit.ts";
 import { sheet } from "../../src/sheet/build.ts";
+import { tablesOf } from "../../src/show.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const girl: Person = { sex: "female", age: 15, mass: "50 kg", height: "1.60 m", activity: "active" };
@@ -157,5 +158,31 @@ describe("a level that is guidance, not set from harm", () => {
     expect(
       errorOf(() => upperLimits(referenceIntakes("uk", woman), 1, { guide: "limit" } as never)).code,
     ).toBe("comparison-malformed");
+  });
+});
+
+describe("an authority that was read in part", () => {
+  // Which figures are held is walked in test/reference; what is said to be missing must be, and nothing of it held.
+  it.each(["nordic", "who"] as const)("says what is not here, wherever it is asked: %s", (authority) => {
+    const { cautions, intakes } = demandsFor(woman, authority);
+    expect(intakes.missing).toContain("that nothing is said of protein");
+    expect(intakes.get("protein").reference).toBeUndefined();
+    expect(intakes.get("vitaminC").reference).toBeUndefined();
+    expect(cautions.map(({ code, text }) => [code, text])).toContainEqual([
+      "authority-in-part",
+      intakes.missing,
+    ]);
+    const plate = sheet(
+      { name: "Plate", portions: 1, lines: [{ amount: "100 g", food: "lentils-boiled" }] },
+      starterFoods,
+    );
+    const [day] = tablesOf(compare(plate, intakes));
+    expect(day?.notes).toContain(intakes.missing);
+  });
+
+  it.each(["uk", "us", "eu"] as const)("says nothing of the others: %s", (authority) => {
+    const { cautions, intakes } = demandsFor(woman, authority);
+    expect(intakes.missing).toBeUndefined();
+    expect(cautions.map(({ code }) => code)).not.toContain("authority-in-part");
   });
 });

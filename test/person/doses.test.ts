@@ -58,6 +58,18 @@ function row(s: Sheet, of: ComponentId, who: Parameters<typeof doseCheck>[1] = c
 }
 
 describe("a dose", () => {
+  it("of copper is held against EFSA's upper level, whatever the body: the acceptable intake is of a life's mean", () => {
+    // SCF 2003: UL of 5 mg for adults. EFSA Scientific Committee 2023: acceptable 0.07 mg per kg, 3.5 mg at 50 kg.
+    const at = (mass: string) => referenceIntakes("eu", { sex: "female", age: 30, mass });
+    const liver = bowl(food("liver", { copper: 45 }));
+    const { people } = row(liver, "copper", { small: at("50 kg"), large: at("90 kg") });
+    expect(people.map(({ who, level, verdict }) => [who, level.kind, `${level.value}`, verdict])).toEqual([
+      ["small", "UL", "5", "under"],
+      ["large", "UL", "5", "under"],
+    ]);
+    expect(at("50 kg").get("copper").upper?.kind).toBe("UL");
+  });
+
   it("weighs most on the smallest: iodine, against EFSA's levels by age", () => {
     // SCF and EFSA 2018: iodine 500 µg a day at 15 to 17 years, 600 µg for adults.
     const { people, riskiest, amount, grams } = row(bowl(food("kelp", { iodine: 4500 })), "iodine");

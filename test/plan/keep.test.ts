@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
 import { type LineInput, type Sheet, sheet } from "../../src/index.ts";
 import type { DayInput, PersonInput } from "../../src/plan/input.ts";
-import { openPlan, planDifference, portionPlan } from "../../src/plan.ts";
+import { openPlan, planDifference, portionPlan, shoppingDifference, shoppingList } from "../../src/plan.ts";
+import { toCsv, toRecords, toText } from "../../src/show.ts";
 import { errorOf } from "../number/errorOf.ts";
 
 const of = (name: string, lines: readonly LineInput[]): Sheet =>
@@ -89,6 +90,27 @@ describe("the difference of two plans", () => {
     ).toEqual(["cox oats 80 160"]);
     expect(means.map(({ person, component }) => `${person} ${component}`)[0]).toBe("cox energy");
     const none = planDifference(before, before);
-    expect([none.amounts, none.means, none.dishes]).toEqual([[], [], []]);
+    expect([none.amounts, none.means, none.dishes, none.shopping.changes]).toEqual([[], [], [], []]);
+  });
+
+  it("tells what is bought otherwise in the same call, by the plans or by lists of one's own", () => {
+    const after = planned({ daily: daily(2000) });
+    const before = planned({ daily: daily(1500) });
+    const whole = planDifference(before, after);
+    const apart = shoppingDifference(shoppingList(before), shoppingList(after));
+    expect(whole.shopping.changes.length).toBeGreaterThan(0);
+    expect(toCsv(whole)).toContain(toCsv(apart).split("\n")[2] ?? "nothing");
+    const shopping = {
+      before: shoppingList(before),
+      after: shoppingList(after, { cupboard: { "oats-rolled-dry": "enough" } }),
+    };
+    const { changes } = planDifference(before, after, { shopping }).shopping;
+    expect(changes.find(({ food }) => food === "oats-rolled-dry")?.change).toBe("removed");
+    const text = toText(whole);
+    for (const heading of ["Served otherwise", "A day on the mean", "Bought otherwise than before"])
+      expect(text).toContain(heading);
+    expect(toRecords(whole).filter(({ what }) => what === "before")).toHaveLength(
+      whole.amounts.length + whole.means.length + whole.shopping.changes.length,
+    );
   });
 });

@@ -23,7 +23,7 @@ import type { Portion } from "../../src/plan/portion.ts";
 import type { Demand } from "../../src/scale/demand.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { toText } from "../../src/show/text.ts";
-import { runs } from "../runs.ts";
+import { met, runs } from "../runs.ts";
 import { faultIn } from "../scale/round/checker.ts";
 import { figureOf, type PlanWorld, planWorlds } from "./kitchenWorlds.ts";
 
@@ -191,7 +191,7 @@ describe("a plan for a kitchen", () => {
         }
       }
     });
-    expect(weighed).toBeGreaterThan(2);
+    expect(weighed).toBeGreaterThan(met(2));
   });
 
   it("leaves what is the same for everyone as it is", () => {
@@ -227,7 +227,7 @@ describe("a plan for a kitchen", () => {
         if (told.has("not-rounded")) expect(portion.drift?.status).toBe("unrounded");
       }
     }, 120);
-    expect(firm).toBeGreaterThan(12);
+    expect(firm).toBeGreaterThan(met(12));
   });
 
   it("tells its drift as the sheets have it", () => {

@@ -209,9 +209,9 @@ describe("a kitchen without a scale", () => {
     // A US cup of rolled oats weighs 81 g (SR28, NDB 08120): of 105 g the nearest are 1 1/4 cups and a spoon.
     expect(amounts(pot?.sheet)[0]).toMatch(/^1 1\/4 cups \+ /);
     const card = plain(personCard(plan, "cox"));
-    expect(card).toMatch(/Oats, rolled, dry 10\d g 1 1\/4 cups \+ /);
+    expect(card).toMatch(/Oats, dry 1¼ cups \+ /);
     // A teaspoon of salt weighs 6 g (NDB 02047): 1.55 g are a quarter of one and a little.
-    expect(card).toMatch(/Salt, dry the same for everyone 1.6 g about 1\/4 tsp/);
+    expect(card).toMatch(/Salt, dry the same for everyone about ¼ tsp/);
     expect(card).toContain("Salt: the kitchen cannot measure this amount; it stays as it is");
     expect(toText(plan, { parts: "all" })).toContain("Salt: the kitchen cannot measure this amount");
   });
@@ -223,7 +223,7 @@ describe("a kitchen without a scale", () => {
       dish("Porridge", { ...oats, amount: "1 cup" }),
     );
     const card = plain(personCard(plan, "cox"));
-    expect(card).toMatch(/From the pot \d+ g 33% of it/);
+    expect(card).toMatch(/From the pot 33% of it/);
     expect(card).toContain("shares of the pot are not weighed: the kitchen has no scale");
   });
 

@@ -10,7 +10,7 @@ import { sheet } from "../../src/sheet/build.ts";
 import { tablesOf } from "../../src/show/tabular.ts";
 import { toText } from "../../src/show/text.ts";
 import { errorOf } from "../number/errorOf.ts";
-import { runs } from "../runs.ts";
+import { met, runs } from "../runs.ts";
 import { expected, inputOf, type World, words, worlds } from "./peopleWorlds.ts";
 
 /** `people.0.avoid.1 m0: l0, l1/l0` of each fault. */
@@ -67,7 +67,7 @@ describe("what people avoid", () => {
       }),
       { numRuns: runs(300) },
     );
-    expect(Math.min(refused, served)).toBeGreaterThan(10);
+    expect(Math.min(refused, served)).toBeGreaterThan(met(10));
   });
 
   it("is served where each of it is overridden, and foods that say nothing stay listed", () => {
@@ -275,7 +275,18 @@ describe("whatever is of animal origin", () => {
     expect(suspect.map(({ id }) => id)).toEqual([]);
     expect(passes.length).toBeGreaterThan(100);
     const mixed = starterFoods.ids.filter((id) => starterFoods.get(id).origin === "mixed");
-    expect(mixed.sort()).toEqual(["bread-wholemeal", "chocolate-dark-70"]);
+    expect(mixed.sort()).toEqual([
+      "barbecue-sauce",
+      "bread-gluten-free-white",
+      "bread-gluten-free-wholegrain",
+      "bread-wholemeal",
+      "breadcrumbs-dry",
+      "chocolate-dark-70",
+      "hoisin-sauce",
+      "mayonnaise",
+      "oyster-sauce",
+      "worcestershire-sauce",
+    ]);
     expect(starterFoods.ids.filter((id) => starterFoods.get(id).origin === undefined)).toEqual([]);
   });
 

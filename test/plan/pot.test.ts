@@ -173,7 +173,7 @@ describe("a cooked mass that was weighed", () => {
     expect(pots(parted)).toEqual([true]);
     const [pot] = parted.dish("m").pots;
     const notes = pot ? toText(pot.sheet) : "";
-    expect(notes).toContain("the yield is presumed");
+    expect(notes).toContain("the yield is assumed");
     expect(pot?.sheet.total("water").derived).not.toEqual([]);
     const whole = portionPlan({
       meals: [{ id: "m", dishes: simmered }],

@@ -16,7 +16,7 @@ import { toRecipe } from "../../src/sheet/recipe.ts";
 import { revise } from "../../src/sheet/revise.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { arbitraryFactor, arbitraryRecipe, type Made, watched } from "../arbitraries.ts";
-import { runs, seedFor } from "../runs.ts";
+import { met, runs, seedFor } from "../runs.ts";
 
 /** Any sequence of edits equals building afresh from the edited recipe. */
 
@@ -166,7 +166,7 @@ describe("a live sheet", () => {
       { numRuns: runs(200), seed: seedFor("live sheets", 11) },
     );
     // Both ways to a circle were taken.
-    expect(Math.min(circles.refused, circles.closed)).toBeGreaterThan(0);
+    expect(Math.min(circles.refused, circles.closed)).toBeGreaterThanOrEqual(met(1));
   });
 
   it("leaves every earlier version as it was", () => {

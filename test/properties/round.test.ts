@@ -21,7 +21,7 @@ import type { RecipeInput } from "../../src/recipe/document.ts";
 import { Rounded, RoundingOutOfReach, roundToKitchen } from "../../src/scale/round.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
-import { runs, seedFor } from "../runs.ts";
+import { met, runs, seedFor } from "../runs.ts";
 import { faultIn } from "../scale/round/checker.ts";
 import { broughtBy, build, type World, worlds } from "../scale/round/dishes.ts";
 import { endsOf, isSizeHeld, judged, standing } from "../scale/round/judge.ts";
@@ -78,9 +78,9 @@ describe("rounding", () => {
         expect(heldBefore).toBe(then?.firm && isZero(then.excess));
       }
     });
-    expect(seen.met).toBeGreaterThan(15);
-    expect(seen.nearest).toBeGreaterThan(9);
-    expect(seen["out-of-reach"]).toBeGreaterThan(1);
+    expect(seen.met).toBeGreaterThan(met(15));
+    expect(seen.nearest).toBeGreaterThan(met(9));
+    expect(seen["out-of-reach"]).toBeGreaterThan(met(1));
     expect(seen.stopped).toBe(0);
   });
 
@@ -99,7 +99,7 @@ describe("rounding", () => {
         } else if (measurable) expect(fault).toBeUndefined();
       });
     });
-    expect(checked).toBeGreaterThan(120);
+    expect(checked).toBeGreaterThan(met(120));
   });
 
   it("touches no per-portion line, and lets no line vanish", () => {
@@ -130,7 +130,7 @@ describe("rounding", () => {
       expect(excess === 0 ? drift : excess).toBeLessThanOrEqual(0);
       if ((excess || drift) < 0) better += 1;
     });
-    expect(better).toBeGreaterThan(7);
+    expect(better).toBeGreaterThan(met(7));
   });
 
   it("told of line by line, tells the truth: each line's nearest, and what that comes to", () => {
@@ -253,7 +253,7 @@ describe("rounding", () => {
       const drift = compareRatios(short.drift.ratios, short.lineByLine.ratios);
       expect(excess === 0 ? drift : excess).toBeLessThanOrEqual(0);
     });
-    expect(cut).toBeGreaterThan(6);
+    expect(cut).toBeGreaterThan(met(6));
   });
 });
 

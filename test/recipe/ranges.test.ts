@@ -11,6 +11,7 @@ import { openSheet } from "../../src/sheet/openSheet.ts";
 import { toRecipe } from "../../src/sheet/recipe.ts";
 import type { Sheet } from "../../src/sheet/sheet.ts";
 import { errorOf } from "../number/errorOf.ts";
+import { runs } from "../runs.ts";
 
 const of = (amount: string, food = "oats-rolled-dry"): Sheet =>
   sheet({ name: "Bowl", portions: 2, measures: "us", lines: [{ key: "one", food, amount }] }, starterFoods);
@@ -121,7 +122,7 @@ describe("a range that travels", () => {
           expect(toRecipe(back)).toEqual(toRecipe(before));
         },
       ),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 
@@ -136,7 +137,7 @@ describe("a range that travels", () => {
         const data = JSON.parse(JSON.stringify(scaled.lineAt(0).amount)) as AmountData;
         expect(JSON.stringify(amount(data))).toBe(JSON.stringify(data));
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 

@@ -76,7 +76,7 @@ const usList: readonly [ComponentId, number][] = [
   ["vitaminK", 120],
   ["zinc", 11],
   ["fibre", 28],
-  // 21 CFR 101.9(c)(9), unverified.
+  // 21 CFR 101.9(c)(9): fat as its change is told, the others as usDailyValues says; carbohydrate unverified.
   ["fat", 78],
   ["saturatedFat", 20],
   ["cholesterol", 300],

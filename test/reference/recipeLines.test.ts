@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { gunzipSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
 import { type FoodTable, trustedTable } from "../../src/food/table.ts";
+import { starterFoods } from "../../src/foods.ts";
 import { linesFromText } from "../../src/interchange/linesFromText.ts";
 import type { LineKind, ReadAmount } from "../../src/interchange/readLine.ts";
 
@@ -89,6 +90,27 @@ describe.skipIf(!isHere)(title, () => {
     expect(right.food / labelled.length).toBeGreaterThanOrEqual(0.85);
     expect(first / sought).toBeGreaterThanOrEqual(0.8);
     expect(among / sought).toBeGreaterThanOrEqual(0.94);
+  });
+
+  it("find a starter food", () => {
+    const labelled = JSON.parse(readFileSync(lines, "utf8")) as readonly Labelled[];
+    const sought = labelled.filter(({ kind, sr28 }) => kind === "ingredient" && sr28.length > 0);
+    const held = { held: 0, first: 0 };
+    const missing: string[] = [];
+    for (const label of sought) {
+      const right = starterFoods.ids.filter((id) =>
+        label.sr28.some((ndb) => starterFoods.get(id).source.includes(`NDB ${ndb}`)),
+      );
+      held.held += Number(right.length > 0);
+      if (right.length === 0) missing.push(label.food);
+      const [line] = linesFromText(label.text, starterFoods, { measures: "us" });
+      held.first += Number(right.includes(line?.candidates[0]?.id ?? ""));
+    }
+    console.log(
+      `of ${sought.length} lines with a food of SR28, ${held.held} have a starter food, found first for ${held.first}; none for ${missing.join(", ")}`,
+    );
+    expect(held.held).toBeGreaterThanOrEqual(110);
+    expect(held.first).toBeGreaterThanOrEqual(105);
   });
 
   it("are read in whole recipes, and none is lost", () => {

@@ -93,7 +93,7 @@ describe("explain", () => {
       ]),
     );
     const why = (line: string, id: ComponentId): string => explain(s, id, { line }).steps.join("; ");
-    expect(why("milk", "iodine")).toMatch(/56 µg in 1 cup \(244 g\): .*table of iodine in foods/);
+    expect(why("milk", "iodine")).toMatch(/85 \(39 to 185\) µg in 240 ml \(248 g\): .*retail milk/);
     expect(why("own", "salt")).toMatch(/derived: .* \(.+\), from figures of our weighing/);
     expect(why("own", "fibre")).toContain("derived: by difference: our weighing");
     // USDA Table of Nutrient Retention Factors, Release 6: greens, boiled, little water, drained.

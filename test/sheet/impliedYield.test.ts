@@ -85,10 +85,10 @@ describe("a cooked mass that was weighed", () => {
       expect(made.per100g("protein").derived).toContain("carrots");
       expect(made.per100g("protein").derived).not.toContain("parsley");
       expect(made.portion("water").derived).toContain("carrots");
-      expect(shown(made)).toContain("the yield is presumed");
+      expect(shown(made)).toContain("the yield is assumed");
     }
     expect(presumed.portion("protein").derived).toEqual([]);
     expect(s.per100g("protein").derived).toEqual([]);
-    expect(shown(s)).not.toContain("the yield is presumed");
+    expect(shown(s)).not.toContain("the yield is assumed");
   });
 });

@@ -1,7 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { starterFoods } from "../../src/foods.ts";
-import { type FoodTable, foodTable, scale, sheet, uncertainty } from "../../src/index.ts";
+import { energyShares, type FoodTable, foodTable, scale, sheet, uncertainty } from "../../src/index.ts";
 import { exact } from "../../src/number/exact.ts";
 import { rootUp } from "../../src/number/root.ts";
 import { errorOf } from "../number/errorOf.ts";
@@ -233,5 +233,66 @@ describe("uncertainty", () => {
     expect(
       `${uncertainty(sheet({ name: "Oats", portions: 1, lines: [{ food: "oats-rolled-dry", amount: "1 g" }] }, starterFoods), "iron", "total")}`,
     ).toMatch(/about/);
+  });
+
+  it("of energy by factors and of a share of it follows from the constituents", () => {
+    const macros = foodTable([
+      {
+        id: "oats",
+        name: "Oats",
+        source: "made up",
+        per100g: {
+          protein: { value: "13", error: "0.5" },
+          fat: { value: "7", error: "0.4" },
+          carbohydrateByDifference: { value: "68", error: "1" },
+        },
+      },
+      {
+        id: "milk",
+        name: "Milk",
+        source: "made up",
+        per100g: {
+          protein: { value: "3", error: "0.1" },
+          fat: "4",
+          carbohydrateByDifference: "5",
+          alcohol: 0,
+        },
+      },
+    ]);
+    const s = sheet(
+      {
+        name: "Porridge",
+        portions: 2,
+        lines: [
+          { key: "oats", food: "oats", amount: "100 g" },
+          { key: "milk", food: "milk", amount: "200 g" },
+        ],
+      },
+      macros,
+    );
+    // General factors 4, 9, 4: protein 19 g, fat 15 g, carbohydrate 78 g of the batch. First order by hand.
+    const energy = uncertainty(s, { energyBy: "atwater-general" }, "portion");
+    expect(energy.value.eq(energyShares(s).energy.value.div(2))).toBe(true);
+    expect(energy.unit).toBe("kcal");
+    const variance = ((4 * 0.5) ** 2 + (9 * 0.4) ** 2 + (4 * 1) ** 2 + (4 * 2 * 0.1) ** 2) / 4;
+    expect(energy.variance.toNumber()).toBeCloseTo(variance, 12);
+    const share = uncertainty(s, { energyShareOf: "protein" }, "portion");
+    expect(share.value.eq(energyShares(s).shares.find(({ of }) => of === "protein")?.share ?? 0)).toBe(true);
+    const all = 4 * 19 + 9 * 15 + 4 * 78;
+    const [byProtein, byOther] = [(4 * (all - 4 * 19)) / all ** 2, (4 * 19) / all ** 2];
+    const expected =
+      (byProtein * 0.5) ** 2 + (byProtein * 0.2) ** 2 + (byOther * 9 * 0.4) ** 2 + (byOther * 4) ** 2;
+    expect(share.variance.toNumber()).toBeCloseTo(expected, 15);
+    expect([share.unit, share.unsaid]).toEqual(["", ["milk"]]);
+    expect(share.by[0]?.line).toBe("oats");
+    // An amount that errs moves the mixture.
+    const own = uncertainty(s, { energyShareOf: "fat" }, "total", { weighing: { milk: { spread: "0.1" } } });
+    expect(own.variance.gt(uncertainty(s, { energyShareOf: "fat" }, "total").variance)).toBe(true);
+    expect(errorOf(() => uncertainty(s, { energyBy: "atwater-own" }, "total")).code).toBe(
+      "energy-system-unknown",
+    );
+    expect(errorOf(() => uncertainty(s, { energyShareOf: "fats" as "fat" }, "total")).code).toBe(
+      "sheet-malformed",
+    );
   });
 });

@@ -135,7 +135,7 @@ describe("from edible portion to as purchased", () => {
     });
     const start = performance.now();
     expect(exactText(shoppingList(s).line("oats").needed)).toBe(String(2n ** 12n));
-    expect(performance.now() - start).toBeLessThan(5_000);
+    expect(performance.now() - start).toBeLessThan(20_000);
   }, 60_000);
 });
 

@@ -153,7 +153,7 @@ describe("figures beyond any shop", () => {
       expect(grams.leftOver.n >= 0n).toBe(true);
       expect(exactText(grams.needed)).toBe(exactText(exact(amount)));
       expect(tablesOf(list).length).toBe(2);
-      expect(performance.now() - start).toBeLessThan(5_000);
+      expect(performance.now() - start).toBeLessThan(20_000);
     }
   });
 

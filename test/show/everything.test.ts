@@ -109,6 +109,16 @@ const results: readonly (readonly [string, Result])[] = [
     "a difference of shopping lists",
     face.shoppingDifference(face.shoppingList(plain), face.shoppingList(plan)),
   ],
+  [
+    "a difference of plans",
+    face.planDifference(
+      plan,
+      face.portionPlan({
+        meals: [{ id: "supper", name: "Supper", dishes: bowl }],
+        people: [{ id: "cox", name: "Cox", demands: { factor: 2 } }],
+      }),
+    ),
+  ],
 ] as readonly (readonly [string, Result])[];
 
 const COLUMNS = [

@@ -1393,7 +1393,7 @@ export const planJsonSchema: JsonSchema = {
           },
         },
         people: { type: "array", items: { $ref: "#/$defs/__schema5" }, minItems: 1 },
-        authority: { enum: ["uk", "us", "eu", "dach", "nordic", "anz", "who"] },
+        authority: { enum: ["uk", "us", "eu", "nordic", "who"] },
         silent: { enum: ["refuse", "accept"] },
         pots: {
           anyOf: [
@@ -1533,7 +1533,7 @@ export const planJsonSchema: JsonSchema = {
           },
         },
         people: { type: "array", items: { $ref: "#/$defs/__schema5" }, minItems: 1 },
-        authority: { enum: ["uk", "us", "eu", "dach", "nordic", "anz", "who"] },
+        authority: { enum: ["uk", "us", "eu", "nordic", "who"] },
         silent: { enum: ["refuse", "accept"] },
         pots: {
           anyOf: [

@@ -3,9 +3,10 @@ import type { ComponentId } from "../components.ts";
 /**
  * 21 CFR 101.9(c)(8)(iv) and (c)(9), Reference Daily Intakes and Daily Reference Values for adults and
  * children of four years and more, at 2,000 kcal (81 FR 33742, 27 May 2016), each in its component's
- * own unit and to the digits of the regulation. Read in copies of the list, saturated fat, cholesterol,
- * carbohydrate, added sugars and protein excepted (unverified); fat in a dietitian's note on the agency's
- * page. Potassium stands at 4,700 mg although the intake that it rested on was lowered in 2019. There is none
+ * own unit and to the digits of the regulation. Vitamins and minerals from
+ * A to zinc were read in the FDA's answer to industry that lists them, the others of them and fibre in a consumer
+ * organisation's list, fat and sodium as the FDA's change of 2016 is told, added sugars in its proposal; saturated
+ * fat, cholesterol and protein stand as the FDA printed them before 2016. Total carbohydrate was read nowhere. Potassium stands at 4,700 mg although the intake that it rested on was lowered in 2019. There is none
  * for total sugars or trans fat.
  */
 export const usDailyValues: { readonly [C in ComponentId]?: string } = {

@@ -15,6 +15,7 @@ import {
   type PanelName,
   panels,
   type Shelf,
+  type SpoonedBy,
   type StarterColumn,
   type StarterRow,
   type VolumeMeasure,
@@ -40,6 +41,7 @@ export function foodInput(shelf: Shelf, row: StarterRow): FoodInput {
     source: `USDA SR28, NDB ${row.ndb}${row.dryMatter === undefined ? "" : ", by dry matter"}`,
     ...(measures.length > 0 && { measures, measuredWith: "us" as const }),
     ...(row.density && { density: density(row.density, measures) }),
+    ...(row.bulkDensity && { density: row.bulkDensity }),
     ...(row.divides && { divides: division(row.divides) }),
     ...(row.refuse && { edibleShare: edibleShare(row.refuse) }),
     ...(row.factors && { energyFactors: energyFactors(row.factors) }),
@@ -94,7 +96,7 @@ function statisticsOf(errors = ""): readonly (Statistic | undefined)[] {
     if (token.startsWith("~")) return Array.from({ length: Number(token.slice(1)) });
     const [error, count] = token.split(":");
     if (!error || !count) return [];
-    return [{ error, count: Number(count) }];
+    return [{ error: pointed(error, 3), count: Number(count) }];
   });
 }
 
@@ -103,11 +105,19 @@ function scaled({ error, count }: Statistic, column: StarterColumn): Statistic {
   return { error: by === undefined ? error : exactText(over(exact(error), fraction(BigInt(by)))), count };
 }
 
-const CELL = /^([\d.]+)(\*|[A-Za-z])?(\d)?$/;
+/** What the source prints, given its digits alone: `53` with 3 places is `0.053`. */
+function pointed(digits: string, places: number): string {
+  if (places === 0) return digits;
+  const all = digits.padStart(places + 1, "0");
+  return `${all.slice(0, -places)}.${all.slice(-places)}`;
+}
+
+const CELL = /^(\d+)(\*|[A-Za-z])?(\d)?$/;
 
 function readCell(cell: string | undefined, column: StarterColumn, row: StarterRow): PrintedAcid | undefined {
-  const [, printed, letter, place] = CELL.exec(cell ?? "-") ?? [];
-  if (printed === undefined) return undefined;
+  const [, digits, letter, place] = CELL.exec(cell ?? "-") ?? [];
+  if (digits === undefined) return undefined;
+  const printed = pointed(digits, column.places);
   const scale = "scale" in column ? column.scale : undefined;
   const value = scale === undefined ? printed : exactText(over(exact(printed), fraction(BigInt(scale))));
   const how = said(letter, place === undefined ? undefined : row.lenders?.split(" ")[Number(place)]);
@@ -144,9 +154,10 @@ function readMeasures(text: string): readonly FoodMeasure[] {
  * Grams per millilitre, exactly as one of the food's own measures implies, so that a cup and the
  * same volume in millilitres weigh alike.
  */
-function density(from: VolumeMeasure, measures: readonly FoodMeasure[]): string {
+function density(from: SpoonedBy, measures: readonly FoodMeasure[]): string {
   const grams = measures.find((m) => m.name === from)?.grams ?? "0";
-  const millilitres = from === "litre" ? "1000" : (usCustomary.ml[from] ?? "1");
+  const unit = from.split(", ")[0] as VolumeMeasure;
+  const millilitres = unit === "litre" ? "1000" : (usCustomary.ml[unit] ?? "1");
   return exactText(over(exact(grams), exact(millilitres)));
 }
 

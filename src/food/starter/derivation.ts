@@ -25,6 +25,7 @@ export const derivations: { readonly [letter: string]: Derivation } = {
   k: { code: "RA", sources: ["4"], calculated: "by recipe, of approximate proportions" },
   l: { code: "FLA", sources: ["4"], calculated: "by a list of ingredients, their proportions estimated" },
   m: { code: "FLM", sources: ["4"], calculated: "by a list of ingredients and its maker's figures" },
+  q: { code: "FLC", sources: ["4"], calculated: "by a list of ingredients and what a label claims" },
   o: { code: "O", sources: ["4"], calculated: "by a procedure of its own" },
   a: { code: "CAZN", sources: ["4"], calculated: "the mean of foods of its kind" },
   s: { code: "CASN", sources: ["4"], calculated: "the mean of foods of its kind, by solids" },

@@ -31,7 +31,6 @@ const PER_GRAM: { readonly [O in RangeOf]?: readonly [ComponentId, number] } = {
   linoleicAcid: ["linoleicAcid", 9],
   alphaLinolenicAcid: ["alphaLinolenicAcid", 9],
   omega3: ["omega3", 9],
-  monounsaturatedFat: ["monounsaturatedFat", 9],
   polyunsaturatedFat: ["polyunsaturatedFat", 9],
   transFat: ["transFat", 9],
   addedSugars: ["addedSugars", 4],
@@ -165,20 +164,22 @@ export function ratiosOf(portion: EatenPortion): readonly PortionRatio[] {
 const SODIUM_G_PER_MOL = "22.990";
 const POTASSIUM_G_PER_MOL = "39.098";
 
-const N6_N3 = {
+type Told = Pick<PortionRatio, "note" | "source">;
+
+const N6_N3: Told = {
   note: "no body of the three sets a figure; a workshop of the UK Food Standards Agency found the ratio of little use beside the amounts of long-chain n-3",
   source: "UK Food Standards Agency, workshop report on the n-6:n-3 ratio, British Journal of Nutrition 2007",
-} as const;
+};
 
-const SODIUM_POTASSIUM = {
+const SODIUM_POTASSIUM: Told = {
   note: "about 1 where a day holds 2 g of sodium and 3,510 mg of potassium, the WHO's limits for adults",
   source: "World Health Organization 2012, guidelines on sodium and on potassium intake",
-} as const;
+};
 
-const FIBRE = {
+const FIBRE: Told = {
   note: "14 g is what the United States' adequate intakes of fibre were reckoned from",
   source: "Institute of Medicine (US) 2002/2005, DRI for macronutrients, chapter 7",
-} as const;
+};
 
 function ratio(
   id: PortionRatio["id"],

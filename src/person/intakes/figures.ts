@@ -2,8 +2,6 @@ import type { ComponentId } from "../../food/components.ts";
 import { exact } from "../../number/exact.ts";
 import { compareRatios } from "../../number/ratio.ts";
 import type { Facts } from "../person.ts";
-import * as anz from "./anz.ts";
-import * as dach from "./dach.ts";
 import * as eu from "./euReferences.ts";
 import { euFluoride, euManganese, euUpper } from "./euUpper.ts";
 import * as nordic from "./nordic.ts";
@@ -43,25 +41,13 @@ export const intakeTables: { readonly [A in Authority]: readonly IntakeTable[] }
     euManganese,
     tolerable,
   ],
-  dach: [
-    dach.dachReferences,
-    dach.dachZinc,
-    dach.dachVitaminA,
-    dach.dachVitaminC,
-    dach.dachFolate,
-    dach.dachSelenium,
-    mothersCaffeine,
-    tolerable,
-  ],
   nordic: [
     nordic.nordicReferences,
-    nordic.nordicProtein,
+    nordic.nordicMagnesium,
     nordic.nordicVitaminD,
-    nordic.nordicUpper,
     mothersCaffeine,
     tolerable,
   ],
-  anz: [anz.anzReferences, anz.anzProtein, anz.anzCalcium, anz.anzTargets, mothersCaffeine, tolerable],
   who: [
     who.whoVitamins,
     who.whoMinerals,
@@ -152,6 +138,14 @@ function withinLevel(figure: ReferenceFigure, uppers: readonly UpperFigure[]): R
   if (!figure.per || !level || compareRatios(exact(figure.value), exact(level.value)) <= 0) return figure;
   const held = `${figure.value} ${figure.unit} by this body, held to the ${level.kind} (${level.source})`;
   return { ...figure, value: level.value, note: figure.note ? `${figure.note}; ${held}` : held };
+}
+
+/**
+ * Tells whether a level is an acceptable intake, of the mean of a life: of copper it stands beside an upper level, which
+ * goes before it for a portion or a dose.
+ */
+export function isAcceptable({ kind }: Pick<UpperFigure, "kind">): boolean {
+  return kind === "ADI";
 }
 
 /** Tells whether a level counts what food brings, by what it covers. */

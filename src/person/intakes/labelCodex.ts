@@ -4,12 +4,10 @@ import type { LabelTable } from "./table.ts";
 /**
  * Codex Alimentarius, Guidelines on Nutrition Labelling (CXG 2-1985), Annex: nutrient reference values
  * for requirements (NRV-R) and for noncommunicable diseases (NRV-NCD), for people above 36 months. The
- * annex was not found: thiamin, saturated fat and sodium were read where others use them, the rest is unverified
- * and may predate the latest amendment, and the values for 6 to 36 months are missing. An authority chooses
+ * annex was not found: all is unverified and may predate the latest amendment, and the values for 6 to 36 months are missing. An authority chooses
  * vitamin D within 5 to 15 µg, and iron and zinc by how well the usual diet lets them be absorbed: the higher absorption is taken here.
  */
 const check: Check = "unverified";
-const copy: Check = "copy";
 
 export const labelCodex: LabelTable = {
   source: "Codex Alimentarius, Guidelines on Nutrition Labelling CXG 2-1985, Annex",
@@ -21,7 +19,7 @@ export const labelCodex: LabelTable = {
     { of: ["vitaminC"], kind: "NRV-R", values: "100", check },
     { of: ["vitaminK"], kind: "NRV-R", values: "60", check },
     { of: ["vitaminE"], kind: "NRV-R", basis: "alpha-tocopherol", values: "9", check },
-    { of: ["thiamin"], kind: "NRV-R", values: "1.2", check: copy },
+    { of: ["thiamin"], kind: "NRV-R", values: "1.2", check },
     { of: ["riboflavin"], kind: "NRV-R", values: "1.2", check },
     { of: ["niacinEquivalents"], kind: "NRV-R", basis: "NE", values: "15", check },
     { of: ["vitaminB6"], kind: "NRV-R", values: "1.3", check },
@@ -40,8 +38,8 @@ export const labelCodex: LabelTable = {
     { of: ["molybdenum"], kind: "NRV-R", values: "45", check },
     { of: ["phosphorus"], kind: "NRV-R", values: "700", check },
     { of: ["protein"], kind: "NRV-R", values: "50", check },
-    { of: ["saturatedFat"], kind: "NRV-NCD", values: "20", check: copy },
-    { of: ["sodium"], kind: "NRV-NCD", values: "2000", check: copy },
+    { of: ["saturatedFat"], kind: "NRV-NCD", values: "20", check },
+    { of: ["sodium"], kind: "NRV-NCD", values: "2000", check },
     { of: ["potassium"], kind: "NRV-NCD", values: "3500", check },
   ],
 };

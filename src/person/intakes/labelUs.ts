@@ -10,7 +10,10 @@ const BASES: { readonly [C in ComponentId]?: ReferenceRow["basis"] } = {
   folateDfe: "DFE",
 };
 
-/** The Daily Values as references to compare with; figures and citation stand in `usDailyValues`. Read in copies of the FDA's list. */
+/** Seen in no copy that is to be relied on. */
+const UNREAD: readonly ComponentId[] = ["carbohydrateByDifference"];
+
+/** The Daily Values as references to compare with; figures and citation stand in `usDailyValues`. What was read where stands there. */
 export const labelUs: LabelTable = {
   source: "21 CFR 101.9(c)(8)(iv) and (c)(9), Daily Values (81 FR 33742, 2016)",
   for: "adults and children of four years and more; energy of 2,000 kcal",
@@ -20,6 +23,12 @@ export const labelUs: LabelTable = {
 function references(): ReferenceRow[] {
   return (Object.entries(usDailyValues) as [ComponentId, string][]).map(([id, values]) => {
     const basis = BASES[id];
-    return { of: [id], kind: "DV", ...(basis && { basis }), values, check: "copy" };
+    return {
+      of: [id],
+      kind: "DV",
+      ...(basis && { basis }),
+      values,
+      check: UNREAD.includes(id) ? "unverified" : "copy",
+    };
   });
 }

@@ -11,8 +11,8 @@ import type { EquationId } from "../equations/equation.ts";
 import { equationName, needOf } from "../need.ts";
 import type { Facts, Person } from "../person.ts";
 import { personFacts } from "../readPerson.ts";
-import { checkAuthority } from "./authority.ts";
-import { figuresFor, isOfFood } from "./figures.ts";
+import { checkAuthority, missing } from "./authority.ts";
+import { figuresFor, isAcceptable, isOfFood } from "./figures.ts";
 import { type IntakeSetting, noted, type ReferenceFigure, type UpperFigure } from "./resolve.ts";
 import { childbearingOf } from "./stage.ts";
 import type { Authority } from "./table.ts";
@@ -20,7 +20,7 @@ import type { Authority } from "./table.ts";
 /** What an authority publishes of one nutrient for a person. */
 export interface IntakeEntry {
   readonly reference?: ReferenceFigure;
-  /** The lowest of `uppers` that counts what food brings, else the first. */
+  /** The lowest of `uppers` that counts what food brings, an acceptable daily intake last; else the first. */
   readonly upper?: UpperFigure;
   readonly references: readonly ReferenceFigure[];
   readonly uppers: readonly UpperFigure[];
@@ -57,6 +57,8 @@ export interface ReferenceIntakes {
    * nothing limits them, and no amount of them is proven safe. Forms of one nutrient are named once.
    */
   readonly withoutUpper: readonly NoUpper[];
+  /** What of the authority's figures is not here, where the greater part was not read. */
+  readonly missing?: string;
   readonly note: string;
 }
 
@@ -121,10 +123,9 @@ const forms: readonly (readonly ComponentId[])[] = [
  *
  * `"uk"`: COMA 1991 with SACN's updates, and the EVM's safe upper and guidance levels of 2003, for adults. `"us"`:
  * the Dietary Reference Intakes of the United States and Canada. `"eu"`: EFSA's reference values and
- * upper levels. `"dach"`: the reference values of Germany, Austria
- * and Switzerland. `"nordic"`: Nordic Nutrition Recommendations 2023. `"anz"`: the Nutrient Reference Values of
- * Australia and New Zealand, with its targets against chronic disease. `"who"`: the recommended intakes of WHO and
- * FAO, which set no upper levels here, and WHO's goals for populations. A figure holds for a day's average over time, for healthy people; where none is
+ * upper levels. Two are here in part, and `missing` says so: `"nordic"`, nine nutrients of the Nordic Nutrition
+ * Recommendations 2023, and `"who"`, minerals of WHO and FAO, vitamins of children under 7, and WHO's goals for
+ * populations. A figure holds for a day's average over time, for healthy people; where none is
  * published the entry is empty, which says nothing of safety. Where a table has no figure for pregnancy
  * or breastfeeding at this age, that of the same sex and age stands in, and `leavesOut` says so.
  *
@@ -165,6 +166,7 @@ export function referenceIntakes(
     components: (Object.keys(components) as ComponentId[]).filter((id) => counted.has(id)),
     needEnergy: [...needEnergy],
     withoutUpper: withoutUpper(limited, references, uppers),
+    ...(missing[authority] && { missing: missing[authority] }),
     note: practitionerNote,
   };
 }
@@ -211,7 +213,10 @@ function entryFor(
   const ours = references.filter(concerns);
   const limits = uppers.filter(concerns);
   const [upper] = [...limits].sort(
-    (a, b) => Number(countsFood(b)) - Number(countsFood(a)) || a.value.comparedTo(b.value),
+    (a, b) =>
+      Number(countsFood(b)) - Number(countsFood(a)) ||
+      Number(isAcceptable(a)) - Number(isAcceptable(b)) ||
+      a.value.comparedTo(b.value),
   );
   const [reference] = ours;
   return {

@@ -1,28 +1,20 @@
 import type { ComponentId } from "../../food/components.ts";
 import type { Check } from "../check.ts";
 
-/**
- * Whose figures: `"dach"` Germany, Austria and Switzerland, `"nordic"` the Nordic and Baltic countries, `"anz"` Australia and New Zealand, `"who"` the World
- * Health Organization and FAO.
- */
-export type Authority = "uk" | "us" | "eu" | "dach" | "nordic" | "anz" | "who";
+/** Whose figures: `"nordic"` the Nordic and Baltic countries, `"who"` the World Health Organization and FAO, both in part. */
+export type Authority = "uk" | "us" | "eu" | "nordic" | "who";
 
 /** What kind of figure a reference is, in its authority's own words; an energy need is no published figure. */
 export type ReferenceKind =
   | "energy need"
   | "RNI"
   | "RDA"
-  | "RDI"
   | "RI"
   | "AI"
   | "PRI"
   | "safe intake"
-  | "acceptable intake"
   | "safe and adequate intake"
-  | "estimated value"
-  | "guiding value"
   | "AMDR"
-  | "SDT"
   | "dietary guideline"
   | "population goal"
   | "NRV"
@@ -41,7 +33,6 @@ export type UpperKind =
   | "guidance level"
   | "safe level of intake"
   | "CDRR"
-  | "SDT"
   | "TDI"
   | "ADI"
   | "population goal"

@@ -11,9 +11,9 @@ import type { IntakeTable } from "./table.ts";
  */
 const check: Check = "issuer";
 
-/** The milk's 25 g were not read, nor that both ways hold when breastfeeding. */
+/** The child of 1 to 3 and the milk's 25 g were not read, nor that both ways hold when breastfeeding. */
 const US_PROTEIN_SEEN = [
-  ...["1-3", "4-8", "M 9-13", "M 14-18", "M 19-30", "M 31-50", "M 51-70", "M 71+"],
+  ...["4-8", "M 9-13", "M 14-18", "M 19-30", "M 31-50", "M 51-70", "M 71+"],
   ...["F 9-13", "F 14-18", "F 19-30", "F 31-50", "F 51-70", "F 71+", "P 14-18", "P 19-30", "P 31-50"],
   "adds pregnant",
 ] as const;

@@ -7,6 +7,7 @@ import { Result } from "../../number/result.ts";
 import type { Ends } from "../../sheet/ends.ts";
 import type { Bound, Tally } from "../../sheet/tally.ts";
 import { authorities } from "../intakes/authority.ts";
+import { isAcceptable } from "../intakes/figures.ts";
 import {
   countsFood,
   isIntakes,
@@ -230,7 +231,7 @@ function levelsOf(
   for (const id of ids) {
     for (const level of get(id).uppers) {
       const [of, ...others] = level.of;
-      if (of === undefined || others.length > 0 || !countsFood(level)) continue;
+      if (of === undefined || others.length > 0 || !countsFood(level) || isAcceptable(level)) continue;
       const before = found.get(of)?.level;
       if (!before || level.value.lt(before.value)) found.set(of, { level, authority });
     }

@@ -6,23 +6,18 @@ import { checkAuthority } from "../intakes/authority.ts";
 import type { Authority } from "../intakes/table.ts";
 import type { Facts, Person } from "../person.ts";
 import { personFacts } from "../readPerson.ts";
-import { anzRanges } from "./anz.ts";
-import { dachRanges } from "./dach.ts";
 import { euRanges } from "./eu.ts";
-import { nordicRanges } from "./nordic.ts";
 import type { EnergyRange } from "./range.ts";
 import { ukRanges } from "./uk.ts";
 import { usRanges } from "./us.ts";
 import { whoRanges } from "./who.ts";
 
-/** Every published range of shares of energy. */
+/** Every published range of shares of energy; those of the Nordic countries were not read. */
 export const energyRanges: { readonly [A in Authority]: readonly EnergyRange[] } = /* @__PURE__ */ freezeAll({
   uk: ukRanges,
   us: usRanges,
   eu: euRanges,
-  dach: dachRanges,
-  nordic: nordicRanges,
-  anz: anzRanges,
+  nordic: [],
   who: whoRanges,
 });
 

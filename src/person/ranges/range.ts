@@ -6,15 +6,7 @@ import type { Authority } from "../intakes/table.ts";
 /** What a published range is of: a share of energy, or that of some fatty acids. */
 export type RangeOf =
   | EnergyShareOf
-  | Extract<
-      ComponentId,
-      | "linoleicAcid"
-      | "alphaLinolenicAcid"
-      | "omega3"
-      | "monounsaturatedFat"
-      | "polyunsaturatedFat"
-      | "transFat"
-    >
+  | Extract<ComponentId, "linoleicAcid" | "alphaLinolenicAcid" | "omega3" | "polyunsaturatedFat" | "transFat">
   | "freeSugars";
 
 /** A range of shares of energy, in per cent, as published. */

@@ -1,12 +1,15 @@
+import { britishEnglish, type Language, say } from "../../document/language.ts";
 import { type Exact, over } from "../../number/exact.ts";
 import { ToldResult } from "../../number/told.ts";
 import { pointValue } from "../../scale/engine/linear.ts";
 import { gather } from "../../scale/engine/model.ts";
+import type { InTheWay } from "../../scale/engine/open.ts";
 import type { ReadDemand } from "../../scale/engine/readDemand.ts";
 import type { SolvedMet, SolvedMissed } from "../../scale/engine/solveTask.ts";
 import { type Answer, type FitOutcome, type NotProven, notProvenOf } from "../../scale/fit/answer.ts";
-import { standingText, standingTogether } from "../../scale/fit/conflict.ts";
+import { standingTogether } from "../../scale/fit/conflict.ts";
 import type { DayTask } from "./dayTask.ts";
+import { DayWords } from "./dayWords.ts";
 
 /** What a meal brings of a day's energy. */
 export interface DayShare {
@@ -26,7 +29,8 @@ export class DayFit extends ToldResult {
   readonly #day: DayTask;
   readonly #solved: SolvedMet | SolvedMissed;
   readonly #answer: Answer | undefined;
-  #text: string | undefined;
+  readonly #texts = new Map<Language, string>();
+  #standing: readonly InTheWay[] | undefined;
 
   /** @internal */
   constructor(day: DayTask, solved: SolvedMet | SolvedMissed) {
@@ -90,17 +94,47 @@ export class DayFit extends ToldResult {
 
   /** Why not everything is met; empty where it is. */
   get text(): string {
-    this.#text ??= this.#why();
-    return this.#text;
+    return this.textIn(britishEnglish);
   }
 
-  #why(): string {
+  /** @internal The same in a language. */
+  textIn(language: Language): string {
     if (this.#solved.found) return "";
+    const known = this.#texts.get(language);
+    if (known !== undefined) return known;
     const { problem, task } = this.#solved;
-    const set = standingTogether(problem, task.pivots).map(standingText);
-    const shown = set.length > SHOWN ? [...set.slice(0, SHOWN), `and ${set.length - SHOWN} more`] : set;
-    return `These cannot stand together in one day: ${shown.join("; ")}.`;
+    this.#standing ??= standingTogether(problem, task.pivots);
+    const words = new DayWords(task.dishes, language);
+    const all = this.#standing.slice(0, SHOWN).map((each) => words.standing(each));
+    const more = this.#standing.length - all.length;
+    const demands = all.join("; ");
+    const text =
+      more > 0
+        ? say(language, "These cannot stand together in one day: {demands}; and {count} more.", {
+            demands,
+            count: String(more),
+          })
+        : say(language, "These cannot stand together in one day: {demands}.", { demands });
+    this.#texts.set(language, text);
+    return text;
   }
+
+  /** @internal What the day misses of what was asked of it, or of what one of its meals had to meet. */
+  missedIn(language: Language, meal?: string): readonly string[] {
+    const limits = new Set((meal === undefined ? [] : (this.#day.limits.get(meal) ?? [])).map(demandOf));
+    const words = new DayWords(this.#day.task.dishes, language);
+    const all = this.#answer?.outcomes ?? [];
+    return this.#day.task.asked.flatMap(({ demand, within }, i) => {
+      const own =
+        meal === undefined ? within === undefined : within !== undefined && limits.has(demand.demand);
+      const outcome = all[i];
+      return own && outcome && !outcome.met ? [words.missed(demand, outcome)] : [];
+    });
+  }
+}
+
+function demandOf({ demand }: ReadDemand): ReadDemand["demand"] {
+  return demand;
 }
 
 /** How many of what cannot stand together a sentence names. */

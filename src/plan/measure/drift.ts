@@ -84,6 +84,11 @@ export class PortionDrift extends ToldResult {
     return this.demands.every(({ holds }) => holds) ? "met" : "off-target";
   }
 
+  /** @internal What it is held against: figures and factors of exact amounts. */
+  exactly(): Pick<DriftOf, "figures" | "exact" | "tolerance"> {
+    return this.#of;
+  }
+
   /** Every demand of the portion. */
   get demands(): readonly DemandDrift[] {
     this.#demands ??= this.#of.demands.map((demand) => this.#demand(demand));

@@ -1,6 +1,6 @@
 import { type Amount, amount, gramsOf } from "../../measure/amount.ts";
-import { type Exact, exact, fraction, ONE, over, times, ZERO } from "../../number/exact.ts";
-import { nearest } from "../../number/ratio.ts";
+import { type Exact, exact, fraction, greatest, ONE, over, times, ZERO } from "../../number/exact.ts";
+import { ceiling, nearest } from "../../number/ratio.ts";
 import { onePiece } from "../../scale/round/division.ts";
 import type { Sheet } from "../../sheet/sheet.ts";
 
@@ -21,13 +21,13 @@ export function pieceOf({ origin: { piece } }: Sheet): ServedPiece | undefined {
   return { one: onePiece(piece.name), grams, step: exact(piece.step ?? ONE) };
 }
 
-/** How many whole pieces come nearest to a mass: at least one. */
-export function wholeIn({ grams }: ServedPiece, mass: Exact): Exact {
-  const count = nearest(over(mass, grams));
-  return fraction(count > 0n ? count : 1n);
+/** How many whole pieces come nearest to a mass: enough for everyone's least part of one, and at least one. */
+export function wholeIn({ grams, step }: ServedPiece, mass: Exact, portions: Exact): Exact {
+  const enough = fraction(ceiling(times(step, portions)));
+  return [fraction(nearest(over(mass, grams))), enough].reduce(greatest, ONE);
 }
 
 /** What the least part of a piece weighs that is served of so much, made into whole pieces. */
-export function stepIn(piece: ServedPiece, mass: Exact): Exact {
-  return times(over(mass, wholeIn(piece, mass)), piece.step);
+export function stepIn(piece: ServedPiece, mass: Exact, portions: Exact): Exact {
+  return times(over(mass, wholeIn(piece, mass, portions)), piece.step);
 }

@@ -62,7 +62,7 @@ function wholePieces(
   const hasDose = lines.some((line) => base.plan.lines[line]?.line.scaling === "per-portion");
   const mass = pot.masses.cooked;
   if (!piece || hasDose || isZero(mass)) return { pot, by: ONE };
-  const by = over(times(piece.grams, wholeIn(piece, mass)), mass);
+  const by = over(times(piece.grams, wholeIn(piece, mass, portions)), mass);
   return {
     pot: moveLines(
       base,

@@ -69,7 +69,10 @@ export class SharedPot {
   #weigh({ kitchen, figures, tasters }: Weighing, totals: readonly Exact[]): string | undefined {
     const { dish, base, group } = this;
     const mass = moveLines(base, this.#onlyPot(totals), ONE).masses.cooked;
-    const { step, read, why } = scaleFor(kitchen, base, group, mass);
+    const { step, read, why } = scaleFor(kitchen, base, group, {
+      mass,
+      portions: fraction(BigInt(group.eaters.length)),
+    });
     if (!step) return why;
     const wishes = tasters.map(({ person, demands, factors }) => {
       const ends = shareEnds(figures, demands, factors, { dish, lines: group.pot, totals });
@@ -168,11 +171,16 @@ interface ShareScale {
 }
 
 /** In what steps a pot that weighs so much is shared out: by weight, or by the pieces it is made into; where shares stay exact, why. */
-export function scaleFor(kitchen: Kitchen, base: Sheet, { pot }: EaterGroup, mass: Exact): ShareScale {
+export function scaleFor(
+  kitchen: Kitchen,
+  base: Sheet,
+  { pot }: EaterGroup,
+  { mass, portions }: { readonly mass: Exact; readonly portions: Exact },
+): ShareScale {
   const { plan } = base;
   const { scale } = readyKitchen(kitchen);
   const piece = pieceOf(base);
-  const step = piece ? stepIn(piece, mass) : scale && gramsOf(scale);
+  const step = piece ? stepIn(piece, mass, portions) : scale && gramsOf(scale);
   if (!step) return { why: "shares of the pot are not weighed: the kitchen has no scale" };
   const dose = pot.find((line) => plan.lines[line]?.line.scaling === "per-portion");
   if (dose === undefined) {

@@ -2,6 +2,7 @@ import { anyText, thing } from "../../document/leaves.ts";
 import { byName, list, optional, type Shape } from "../../document/schema.ts";
 import { type Fault, type Path, quote } from "../../number/error.ts";
 import { didYouMean } from "../../number/near.ts";
+import { namesAny } from "../../recipe/stepLines.ts";
 import { nameAfter } from "../../sheet/nameAfter.ts";
 import { Sheet } from "../../sheet/sheet.ts";
 import { onlyLines } from "../share/lines.ts";
@@ -89,7 +90,7 @@ export class VersionReader {
     this.#left.set(s, known);
     const id = [...keys].sort().join("\n");
     const kept = s.plan.lines.flatMap(({ line }, i) => (keys.includes(line.key) ? [] : [i]));
-    const made = known.get(id) ?? named(onlyLines(s, kept), nameAfter(s, { remove: keys }));
+    const made = known.get(id) ?? said(onlyLines(s, kept), s, keys);
     known.set(id, made);
     return made;
   }
@@ -102,9 +103,17 @@ export class VersionReader {
   }
 }
 
-/** With a name that speaks of nothing which is not in it. */
-function named({ plan, values }: Sheet, name: string): Sheet {
-  return new Sheet(plan.withLines(plan.lines, { ...plan.recipe, name }), values);
+/** With a name that speaks of nothing which is not in it, and no step of nothing but that. */
+function said({ plan, values }: Sheet, before: Sheet, keys: readonly string[]): Sheet {
+  const { method, ...rest } = plan.recipe;
+  const speaks = namesAny((key) => !keys.includes(key));
+  const steps = method?.filter((_, i) => speaks(before.origin.method?.[i] ?? ""));
+  const recipe = {
+    ...rest,
+    name: nameAfter(before, { remove: keys }),
+    ...(steps?.length && { method: steps }),
+  };
+  return new Sheet(plan.withLines(plan.lines, recipe), values);
 }
 
 /** Names that speak of more dishes come first, so that the narrower wins. */

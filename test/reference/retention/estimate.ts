@@ -13,6 +13,11 @@ import { type Way, ways } from "./ways.ts";
  *
  * The 8 and the slope were chosen by leaving out a tenth of the pairs at a time, and so are the 90 %
  * intervals found; none of the pairs kept for judging was used. More than whole is not left.
+ *
+ * Minerals of pulses: of the pairs left out these estimates miss by 12.1 % in the median, Release 6 by 16.1; of
+ * the five foods kept for judging by 11.8 and 9.9, now too high and now too low. Drawing all their minerals
+ * towards one share of pulses, by half, once, twice or four times its weight, moved neither figure by more
+ * than 0.1, so it was left out.
  */
 const LEAN = 8;
 const FOLDS = 10;
@@ -208,12 +213,16 @@ function leftOut(some: readonly Observation[], usual: ReadonlyMap<string, number
   }).flat();
 }
 
-/** What nine in ten of a kind's logarithms miss by at most, drawn towards that of all kinds. */
+/**
+ * What nine in ten of a kind's logarithms miss by at most, drawn towards that of all kinds. The next food
+ * counts as one more: of n misses it is the ceiling that 0.9 (n + 1) of n reach, as split conformal
+ * prediction has it (Lei, G'Sell, Rinaldo, Tibshirani and Wasserman 2018, J Am Stat Assoc 113:1094-1111; cited from memory).
+ */
 function width(way: Way, outside: readonly Outside[]): number {
   const off = (some: readonly Outside[]): number =>
     quantile(
       some.map(({ o, share }) => Math.abs(Math.log(o.left / share))),
-      0.9,
+      Math.min(1, (0.9 * (some.length + 1)) / some.length),
     );
   const own = outside.filter(({ o }) => found(o).kind === way.kind);
   const all = off(outside);

@@ -49,7 +49,7 @@ export const whoMineralsAgain: readonly Second[] = byBand(
   ],
 );
 
-/** Table of vitamins for young children in FAO's food composition table for the Pacific (2004), appendix III A. */
+/** Vitamins of young children, typed again from FAO's food composition table for the Pacific (2004), appendix III A. */
 export const whoChildrenAgain: readonly Second[] = byBand(
   ["vitaminARe", "thiamin", "riboflavin", "niacinEquivalents"],
   [
@@ -58,17 +58,18 @@ export const whoChildrenAgain: readonly Second[] = byBand(
   ],
 );
 
-/** A review of what breastfeeding takes (Advances in Nutrition 2018, PMC6008957, table 2). */
-export const whoBreastfeedingAgain: readonly Second[] = byBand(
+/** Zinc at moderate bioavailability, of WHO and FAO 2004, in a journal's table (Nutrients 2020;12:2464, table 1). */
+export const whoZincAgain: readonly Second[] = byBand(
+  ["zinc"],
   [
-    "thiamin",
-    "riboflavin",
-    "niacinEquivalents",
-    "vitaminB6",
-    "vitaminB12",
-    "folateDfe",
-    "vitaminC",
-    "vitaminARe",
+    ["1-3", "4.1"],
+    ["4-6", "4.8"],
+    ["7-9", "5.6"],
+    ["M 10-18", "8.6"],
+    ["F 10-18", "7.2"],
+    ["M 19+", "7.0"],
+    ["F 19+", "4.9"],
+    ["P 19+", "10.0"],
+    ["L 19+", "9.5"],
   ],
-  [["L 19+", "1.5 1.6 17 2.0 2.8 500 70 850"]],
 );

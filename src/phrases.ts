@@ -1,0 +1,1 @@
+export { type Phrase, type Phrases, phrases } from "./show/phrases.ts";
