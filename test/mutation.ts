@@ -22,7 +22,14 @@ interface Report {
 }
 
 interface Mutant {
-  readonly status: "Killed" | "Survived" | "NoCoverage" | "Timeout" | "CompileError" | "RuntimeError" | "Ignored";
+  readonly status:
+    | "Killed"
+    | "Survived"
+    | "NoCoverage"
+    | "Timeout"
+    | "CompileError"
+    | "RuntimeError"
+    | "Ignored";
   readonly mutatorName: string;
   readonly replacement?: string;
   readonly location: { readonly start: { readonly line: number } };
