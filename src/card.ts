@@ -1,3 +1,6 @@
+export { curvePicture } from "./card/curvePicture.ts";
+export type { DrawingOptions } from "./card/drawing.ts";
+export { type MultiplePictureOptions, multiplePicture } from "./card/multiplePicture.ts";
 export {
   type CardAbout,
   type CardCaution,
@@ -11,3 +14,4 @@ export {
   personCard,
 } from "./card/personCard.ts";
 export { type ShoppingCardOptions, shoppingCard } from "./card/shoppingCard.ts";
+export { weekPicture } from "./card/weekPicture.ts";

@@ -1,7 +1,7 @@
 import type { Language } from "../document/language.ts";
 import { clean } from "../show/clean.ts";
 import { escapeHtml } from "../show/html.ts";
-import { patterns } from "./picture.ts";
+import { patterns } from "./bars.ts";
 import { style } from "./style.ts";
 
 /** Languages that are written from right to left, by the first part of their tag. */

@@ -4,6 +4,7 @@ import { type Language, say } from "../document/language.ts";
 import { inSentence } from "../sheet/names.ts";
 import { escapeHtml } from "../show/html.ts";
 import { AS_PURCHASED } from "./amounts.ts";
+import { energySvg, looks, shareSvg, swatch } from "./bars.ts";
 import {
   type AmountGroup,
   type AmountRow,
@@ -16,7 +17,6 @@ import {
   type Sourced,
 } from "./card.ts";
 import { apart, attribute, issuedHtml } from "./markup.ts";
-import { energySvg, looks, shareSvg, swatch } from "./picture.ts";
 import { amountHtml, takeHtml } from "./take.ts";
 
 /** A group of so few rows stays in one column of the page. */

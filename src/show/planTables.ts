@@ -7,11 +7,10 @@ import { lossesNote } from "../plan/losses.ts";
 import { missedOf } from "../plan/missed.ts";
 import type { Plan, PlannedMeal } from "../plan/planned.ts";
 import { lineNameAmong } from "../sheet/names.ts";
-import { portionInterval } from "../sheet/portionInterval.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { measuresNote, stated } from "../sheet/stated.ts";
 import { figureCell, legend } from "./figure.ts";
-import { intervalFigure, intervalNotes } from "./intervalFigure.ts";
+import { intervalTable } from "./intervalTable.ts";
 import { driftTables } from "./measuredTables.ts";
 import { isAsked, type Parts, type PlanPart } from "./parts.ts";
 import { peopleTables } from "./peopleTables.ts";
@@ -212,34 +211,9 @@ function portionFigures(plan: Plan, meal: PlannedMeal, language: Language): Tabl
 
 /** How sure each figure of each person's portion is, of components that anybody is told how sure of. */
 function portionIntervals(plan: Plan, meal: PlannedMeal, language: Language): Table {
-  const sheetsOf = (person: string): readonly Sheet[] => [...plan.portion(person, meal.id).dishes.values()];
-  const found = shownComponents.map((id) => ({
-    id,
-    each: plan.people.map((p) => {
-      const brings = plan.brings(p.id, meal.id, id);
-      return { brings, interval: brings.bound === "point" ? portionInterval(sheetsOf(p.id), id) : undefined };
-    }),
+  const portions = plan.people.map(({ id, name }) => ({
+    ...{ key: id, heading: name, sheets: [...plan.portion(id, meal.id).dishes.values()] },
+    brings: (component: ComponentId) => plan.brings(id, meal.id, component),
   }));
-  const told = found.filter(({ each }) => each.some(({ interval }) => interval !== undefined));
-  const rows = told.map(({ id, each }) => [
-    say(language, components[id].name),
-    say(language, components[id].unit),
-    ...each.map(({ brings, interval }) => intervalFigure(brings, interval, { language })),
-  ]);
-  return table({
-    title: say(language, "{meal}: how sure a portion's figures are", { meal: meal.name }),
-    columns: [
-      { key: "component", heading: say(language, "Component") },
-      { key: "unit", heading: say(language, "Unit") },
-      ...plan.people.map((p) => ({ key: p.id, heading: p.name, align: "end" as const })),
-    ],
-    rows,
-    notes: [
-      ...legend(rows, language),
-      ...intervalNotes(
-        told.flatMap(({ each }) => each.map(({ interval }) => interval)),
-        language,
-      ),
-    ],
-  });
+  return intervalTable(meal.name, shownComponents, portions, language);
 }

@@ -12,6 +12,8 @@ import type { Tally } from "../sheet/tally.ts";
 import { isPresumed } from "../sheet/values.ts";
 import { driedNote } from "../sheet/water.ts";
 import { figureCell, legend } from "./figure.ts";
+import { intervalTable } from "./intervalTable.ts";
+import { isAsked, type Parts } from "./parts.ts";
 import { type Cell, type Row, type Table, table } from "./table.ts";
 import { marksColumn, marksOf, plainFigure, rangedNotes, silentNotes, tallyFigure } from "./tallyFigure.ts";
 
@@ -41,11 +43,26 @@ const PRESUMED =
 const PRESUMED_RETENTION =
   "what cooking leaves of {lines} is assumed: it was said of another food in the same place; give its own retention";
 
-/** Lines with their amounts, figures as eaten, and columns and rows of one's own. */
-export function sheetTables(s: Sheet, language: Language = britishEnglish, most?: number): readonly Table[] {
+/**
+ * Lines with their amounts, figures as eaten, and columns and rows of one's own; where they are asked for by name,
+ * how sure a portion's figures are.
+ */
+export function sheetTables(
+  s: Sheet,
+  language: Language = britishEnglish,
+  most?: number,
+  parts: Parts = "all",
+): readonly Table[] {
+  const portion = {
+    ...{ key: "portion", heading: say(language, "One portion"), sheets: [s] },
+    brings: (id: ComponentId) => s.portion(id),
+  };
   return [
     linesTable(s, language, most),
     figuresTable(s, undefined, language, most),
+    ...(parts !== "all" && isAsked(parts, "intervals")
+      ? [intervalTable(s.name, listedOf(s), [portion], language)]
+      : []),
     ...(s.grid ? ownTables(s, s.grid, language, most) : []),
   ];
 }

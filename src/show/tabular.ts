@@ -39,7 +39,8 @@ export interface RowsOptions extends ShowOptions {
   readonly rows?: number;
   /**
    * Which parts of a plan or a cooking schedule to show: `"all"`, or some by name. Of a plan `summary`,
-   * `amounts`, `pots`, `nutrients`, `rounding`, `unmet`, `people`; of a schedule `order`, `batches`, `pots`,
+   * `amounts`, `pots`, `nutrients`, `rounding`, `unmet`, `people`, and `intervals`, how sure figures are, which are
+   * left out unless named; of a sheet `intervals`, beside all the rest of it; of a schedule `order`, `batches`, `pots`,
    * `servings`, `notes`. Unless told, text shows the summary of a plan, and all of everything else.
    */
   readonly parts?: Parts;

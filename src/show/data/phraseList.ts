@@ -58,6 +58,7 @@ Bound
 Brings
 Buy
 By
+By day and person: {components}
 By mass
 By volume
 CDRR
@@ -577,10 +578,13 @@ yield
 {component} exactly {figure}
 {component} {least} to {most}
 {component} {off}
+{component}, {unit}
 {component}, {unit} in 100 g
+{component}: from {least} at {start} to {most} at {end}.
 {component}: {amount}.
 {component}: {brings} is above the upper level of {upper} a day
 {component}: {brings} may be above the upper level of {upper} a day
+{component}: {person}: {days}.
 {count} days
 {count} equal runs, since {needs} is more than the {capacity} that it holds
 {count} foods do not tell it
@@ -589,10 +593,14 @@ yield
 {count} more foods are needed in other amounts, and the same is bought
 {count} more rows not shown
 {count} more, under a twentieth of everyone's level
+{count} of them cannot be reached.
 {count} portions
 {count} runs; amounts are those of one
 {count} times
 {count} × {pack}
+{day} away
+{day} {figure}
+{day} {figure}, not the whole day
 {day}: {dish}
 {demand} (firm)
 {demand}: missed before rounding, and still
@@ -639,6 +647,7 @@ yield
 {list} and {count} more
 {low} to {high}
 {meal}: how sure a portion's figures are
+{meal}: portions as multiples of the recipe's
 {meal}: what a portion brings
 {meal}: {dish}
 {meal}: {text}
@@ -646,6 +655,7 @@ yield
 {name} (left out)
 {name} ({source})
 {name} is served all the same: {because}
+{name} {factor} times.
 {name}, for {people}
 {name}, g
 {name}, {mass}: it goes into other dishes
@@ -677,6 +687,7 @@ yield
 {name}: together, against a day ({authority})
 {name}: upper levels of a day
 {name}: what each person gets
+{name}: what follows {axis}
 {name}: what it is for
 {name}: {count} portions
 {name}: {recipe}, made first
@@ -699,6 +710,7 @@ yield
 {person}: {demand} {asked}: {figure} as it is cooked, which is off by more than the tolerance
 {person}: {text}
 {points} percentage points
+{pots} pots where {needed} would do on any one day, since {people} were fitted in other ratios on other days: plan again with what they are served first kept in the others, too
 {question}. Either {options}
 {range} or more
 {share} of a day
