@@ -711,8 +711,8 @@ export const notes: { readonly [british: string]: string } = {
   "not all known: {parts}": "nicht alles bekannt: {parts}",
   "not known": "nicht bekannt",
   "not proven": "nicht nachgewiesen",
-  "not proven to be the best: the search stopped at {nodes} choices; none drifts by less than {least}":
-    "nicht als das Beste nachgewiesen: Die Suche endete nach {nodes} Möglichkeiten; keine verschiebt um weniger als {least}",
+  "not proven to be the best: the search stopped at {nodes} choices; none changes ratios by less than {least}":
+    "nicht als das Beste nachgewiesen: Die Suche endete nach {nodes} Möglichkeiten; keine ändert die Verhältnisse um weniger als {least}",
   "nothing is cooked": "es wird nichts gekocht",
   "nothing is known of: {components}": "nichts bekannt über: {components}",
   "nothing is known that needs a look": "nichts bekannt, das einen Blick braucht",
@@ -787,6 +787,8 @@ export const notes: { readonly [british: string]: string } = {
   "safe level of intake": "sichere Zufuhrmenge",
   salt: "Salz",
   saturatedFat: "gesättigte Fettsäuren",
+  sauces: "Saucen",
+  "sauces and pickles": "Saucen und Eingelegtes",
   "says gluten, but not of which cereal": "nennt Gluten, aber nicht, von welchem Getreide",
   "says nothing of allergens": "sagt nichts zu Allergenen",
   "says nothing of its origin": "sagt nichts zur Herkunft",
@@ -1031,6 +1033,8 @@ export const notes: { readonly [british: string]: string } = {
     "{person}: {demand} {asked}: gekocht {figure}, weiter daneben als die Toleranz",
   "{person}: {text}": "{person}: {text}",
   "{points} percentage points": "{points} Prozentpunkte",
+  "{pots} pots where {needed} would do on any one day, since {people} were fitted in other ratios on other days: plan again with what they are served first kept in the others, too":
+    "{pots} Töpfe, wo an jedem einzelnen Tag {needed} genügten, da für {people} an anderen Tagen andere Verhältnisse gefunden wurden: neu planen und dabei das zuerst Servierte auch an den übrigen Tagen behalten",
   "{question}. Either {options}": "{question}. Entweder {options}",
   "{range} or more": "{range} oder mehr",
   "{share} of a day": "{share} eines Tages",
