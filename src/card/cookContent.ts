@@ -86,7 +86,11 @@ class CookDayOf {
     const sessions = this.#shows.sessions.filter(({ day }) => day === this.#day);
     const notes = this.#shows.notes.filter(({ code, days, recipe }) => {
       return (
-        !OF_A_POT.has(code) && (days.length === 0 || days.includes(this.#day ?? "")) && recipe === undefined
+        !OF_A_POT.has(code) &&
+        // What it costs a person is theirs and the planner's to know.
+        code !== "off-target" &&
+        (days.length === 0 || days.includes(this.#day ?? "")) &&
+        recipe === undefined
       );
     });
     return {

@@ -22,7 +22,7 @@ const PANEL = 120;
  * ```ts
  * const oats = sheet({ name: "Oats", portions: 1, lines: [{ food: "oats-rolled-dry", amount: "100 g" }] }, starterFoods);
  * const slid = sweep(oats, [{ target: "energy", values: [379, 758] }]);
- * console.log(curvePicture(slid, { components: ["protein"] }).includes("protein: from 13.2 g at 379 kcal to 26.3 g at 758 kcal.")); // => true
+ * console.log(curvePicture(slid, { components: ["protein"] }).includes("protein: from 13.2 g at 379 to 26.3 g at 758.")); // => true
  * ```
  */
 export function curvePicture(slid: Sweep, how: DrawingOptions = {}): string {

@@ -25,7 +25,7 @@ const ROW = BAR + 34;
  * ```ts
  * const oats = sheet({ name: "Oats", portions: 1, lines: [{ food: "oats-rolled-dry", amount: "100 g" }] }, starterFoods);
  * const plan = portionPlan({ meals: [{ id: "breakfast", dishes: oats }], people: [{ id: "cox", name: "Cox" }] });
- * console.log(weekPicture(plan, { components: ["energy"] }).includes("energy: Cox: day 379 kcal.")); // => true
+ * console.log(weekPicture(plan, { components: ["energy"] }).includes("energy: Cox: day 379 kcal")); // => true
  * ```
  */
 export function weekPicture(plan: Plan, how: DrawingOptions = {}): string {

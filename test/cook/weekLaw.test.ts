@@ -227,6 +227,9 @@ describe("a week", () => {
   it("tells each person to take what the cook is told to give them", () => {
     const pages = cardPages(schedule);
     const { cook, people } = printed(pages);
+    // Somebody's day is off, and that is no cook's business.
+    expect(schedule.notes.map(({ code }) => code)).toContain("off-target");
+    expect(pages).not.toContain("off by more than the tolerance");
     // What a swap adds stands on the page of whoever eats it.
     const [, ...own] = pages.split(/<bdi>Pasta and walnuts<\/bdi><\/(?:b|h3|h4)>/);
     expect(own.length).toBeGreaterThan(0);
