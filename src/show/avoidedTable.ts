@@ -1,6 +1,7 @@
 import { type Language, say } from "../document/language.ts";
 import { allergens } from "../food/allergens.ts";
 import type { PlanAvoided } from "../plan/people/avoided.ts";
+import { pathWords } from "../sheet/names.ts";
 import { type Row, type Table, table } from "./table.ts";
 
 /** What to ask and to know before serving, person by person; none where nobody avoids anything. */
@@ -19,14 +20,14 @@ function avoidedTable(avoided: PlanAvoided, language: Language): Table {
     const body = [
       ...served.map(({ meal, dish, lines, avoided: what, name, because }) => [
         names.meal(meal),
-        lines.map((key) => names.line(meal, dish, key)).join(", "),
+        lines.map((key) => pathWords(names.line(meal, dish, key))).join(", "),
         "origin" in what
           ? words("of animal or mixed origin: served all the same. {because}", { because })
           : words("holds {name}: served all the same. {because}", { name: words(name), because }),
       ]),
       ...unknown.map(({ meal, dish, line, food, of, origin, why }) => [
         names.meal(meal),
-        names.line(meal, dish, line),
+        pathWords(names.line(meal, dish, line)),
         origin === undefined
           ? words("{food} {why}: ask about {list}", {
               food: words(food),

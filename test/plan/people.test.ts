@@ -506,7 +506,7 @@ describe("the table of what people avoid", () => {
   it("names what is allowed and what is not known, and nobody who avoids nothing", () => {
     const shown = toText(portionPlan({ meals, people }).avoided);
     expect(shown).toContain("Cox: no milk");
-    expect(shown).toContain("sauce/milk");
+    expect(shown).toContain("sauce: milk");
     expect(shown).toContain("<img onerror=x>");
     expect(shown).toContain("Bow: no fish");
     expect(shown).toContain("Read the labels");
