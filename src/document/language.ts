@@ -10,7 +10,8 @@ export type PluralForms = { readonly [category: string]: string } & { readonly o
 export interface UnitWords {
   /**
    * By canonical name (`tbsp`, `cup`) or a food's own measure (`medium`): a symbol that never changes, or a word
-   * with its forms. The figure stands before it, or where `{figure}` does (`大さじ{figure}`), which is not read back.
+   * with its forms. The figure stands before it, or where `{figure}` does (`大さじ{figure}`). Words of foods' own
+   * measures, and figures within a word, are for readers: amounts are not read back from them.
    */
   readonly units: { readonly [unit: string]: string | PluralForms };
   /** Whose measure it is, set before the unit where it has to be said: `1 US cup`. */

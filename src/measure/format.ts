@@ -78,7 +78,6 @@ function written(a: Amount, how: ReadFormatOptions): string {
 }
 
 const ADDED = " + ";
-const FIGURE = "{figure}";
 
 function one(a: Amount, how: ReadFormatOptions, words: UnitWords): string {
   const { text, shown } = figureText(a.value, takesFractions(a), how);
@@ -86,7 +85,7 @@ function one(a: Amount, how: ReadFormatOptions, words: UnitWords): string {
   const whose = whoseUnit(a, how.measures, words);
   const unit = unitText(a, shown, words);
   // A language may set the figure elsewhere.
-  if (unit.includes(FIGURE)) return `${whose}${unit.replace(FIGURE, () => marked)}`;
+  if (unit.includes("{figure}")) return unit.replace("{figure}", marked);
   return `${marked} ${whose === "" ? "" : `${whose} `}${unit}`;
 }
 

@@ -5,7 +5,7 @@ import { type DecimalMark, readNumber, refuseAfter } from "./numberText.ts";
 import { matchOwn, type OwnMatch } from "./own.ts";
 import { fixedUnit, type Unit } from "./units.ts";
 import { readUnit, spelled, type UnitContext } from "./unitText.ts";
-import { plainWord, type UnitWords, unitInWords } from "./words.ts";
+import { plainWord, type UnitWords } from "./words.ts";
 
 /** One of a food's own measures, whose size only the food knows. */
 export interface OwnUnit {
@@ -64,7 +64,7 @@ interface Next {
 
 function readNext(text: string, context: ReadContext): Next {
   const { value, rest: after } = readNumber(text, context.decimal);
-  const own = ownAt(after, context.own) ?? wordedOwn(after, context);
+  const own = ownAt(after, context.own);
   if (!own) refuseAfter(text.slice(0, text.length - after.length), after);
   const from = own?.length ?? 0;
   const found = nextPattern(context.words).exec(after.slice(from));
@@ -72,12 +72,6 @@ function readNext(text: string, context: ReadContext): Next {
   const phrase = found ? after.slice(0, end) : dangling(after);
   const joint = found?.[0] ?? "";
   return { value, own: own && ownUnit(own.name), phrase, joint, rest: after.slice(end + joint.length) };
-}
-
-/** One of the food's own measures in a language's word for it, where that is all that follows. */
-function wordedOwn(text: string, { own, words }: ReadContext): OwnMatch | undefined {
-  const name = own && words && unitInWords(text, words);
-  return name !== undefined && own?.includes(name) ? { name, length: text.length, words: 1 } : undefined;
 }
 
 /** A language's own words between parts are read beside the English ones. */

@@ -4,6 +4,7 @@ import {
   collect,
   type Fault,
   fault,
+  kindOf,
   type Path,
   quote,
   showPath,
@@ -198,5 +199,25 @@ describe("quote", () => {
     ["nothing", undefined, '"undefined"'],
   ])("shows %s", (_, value, shown) => {
     expect(quote(value)).toBe(shown);
+  });
+});
+
+describe("kindOf", () => {
+  it.each([
+    [undefined, "nothing"],
+    [null, "null"],
+    [[1], "a list"],
+    [5, "a number"],
+    ["5", "a string"],
+    [true, "a boolean"],
+    [5n, "a bigint"],
+    [Symbol("s"), "a symbol"],
+    [() => 1, "a function"],
+    [class A {}, "a class"],
+    [{}, "an object"],
+    [new Map(), "a Map"],
+    [new Date(0), "a Date"],
+  ])("%s is told as %s", (value, told) => {
+    expect(kindOf(value)).toBe(told);
   });
 });

@@ -205,6 +205,9 @@ describe("the decimal face", () => {
     const long = 12345678901234567890123456789012345n; // one digit more than are shown
     expect(ratioToDecimal(long, 10n).toFixed()).toBe("1234567890123456789012345678901235");
     expect(ratioToDecimal(3n, -4n).toFixed()).toBe("-0.75");
+    // What neither 2 nor 5 divides in the denominator may go into the numerator.
+    expect(ratioToDecimal(-63n, 70n).toFixed()).toBe("-0.9");
+    expect(ratioToDecimal(0n, 7n).toFixed()).toBe("0");
     expect(() => ratioToDecimal(1n, 0n)).toThrow(
       expect.objectContaining({ code: "number-zero-denominator" }),
     );

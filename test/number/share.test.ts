@@ -96,6 +96,10 @@ describe("apportion", () => {
     expect(apportion(11n, whole([6, 6, 2]))).toEqual([5n, 5n, 1n]);
   });
 
+  it("shares out nothing at all as nothing each", () => {
+    expect(apportion(0n, whole([1, 2, 0]))).toEqual([0n, 0n, 0n]);
+  });
+
   it("is exact where a binary float is not", () => {
     const n = 10n ** 17n + 1n;
     expect(apportion(n, whole([1, 1, 1])).reduce((a, b) => a + b, 0n)).toBe(n);
