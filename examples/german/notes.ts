@@ -1071,17 +1071,5 @@ export const notes: { readonly [british: string]: string } = {
   "{version}: it shares the pot": "{version}: teilt den Topf",
   "{version}: nothing of it is cooked": "{version}: nichts davon wird gekocht",
   "{version}: one more pot to cook": "{version}: ein weiterer Topf",
-  "By day and person: {components}": "Nach Tag und Person: {components}",
-  "{component}, {unit}": "{component}, {unit}",
-  "{component}: from {least} at {start} to {most} at {end}.":
-    "{component}: von {least} bei {start} bis {most} bei {end}.",
-  "{component}: {person}: {days}.": "{component}: {person}: {days}.",
-  "{count} of them cannot be reached.": "{count} davon sind nicht erreichbar.",
-  "{day} away": "{day} nicht da",
-  "{day} {figure}": "{day} {figure}",
-  "{day} {figure}, not the whole day": "{day} {figure}, nicht der ganze Tag",
-  "{meal}: portions as multiples of the recipe's": "{meal}: Portionen als Vielfache des Rezepts",
-  "{name} {factor} times.": "{name} {factor}-mal.",
-  "{name}: what follows {axis}": "{name}: was {axis} folgt",
   µg: "µg",
 };
