@@ -114,7 +114,7 @@ describe.skipIf(skips)(missing ? `a card in Chromium (${missing})` : "a card in 
       '- rowheader "From the pot"',
       '- region "Nutrients of this portion":',
       'img "Energy: protein 15%, fat 29%, carbohydrate 56%"',
-      'img "at least 45% of a day, the rest is not known"',
+      'img "at least 55% of a day, the rest is not known"',
       '- region "Take care":',
     ]) {
       expect(spoken).toContain(part);

@@ -127,7 +127,7 @@ describe("how long a dish keeps", () => {
     expect(others).toHaveLength(1);
     expect(first).toMatchObject({ code: "no-storage-limit", source: undefined, days: ["Sun"] });
     expect(first?.text).toBe(
-      "eaten up to 2 days after it is cooked, and the recipe carries no storage limit: heed what its foods say of keeping, and local food-safety rules",
+      "eaten up to 2 days after it is cooked, and the recipe carries no storage limit: follow what its foods say of keeping, and local food-safety rules",
     );
     const words: RecipeNote = { kind: "storage", text: "Keep it cold." };
     expect(notes([words]).map(({ code }) => code)).toContain("no-storage-limit");

@@ -150,7 +150,7 @@ describe("changes that there are not", () => {
 
 describe("a swap on a line whose retention is said", () => {
   const kale = revise(s, { swap: { leaf: "kale-raw" } });
-  const said = "what cooking leaves of Kale, raw is presumed";
+  const said = "what cooking leaves of Kale, raw is assumed";
 
   it("keeps it, presumed: in the document, in figures that it changes and in words", () => {
     expect(lineOf(kale, "leaf")).toMatchObject({ retention: "3004", retentionPresumed: true });
