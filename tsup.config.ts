@@ -37,6 +37,7 @@ export default defineConfig({
   clean: true,
   silent: true,
   esbuildPlugins: [keepDoorsApart(), quietZod(), nothingOnImport()],
+  plugins: [{ name: "no indents", renderChunk: (code) => ({ code: withoutIndents(code) }) }],
   onSuccess: () => cp("node_modules/zod/LICENSE", "dist/zod.LICENSE"),
 });
 
@@ -93,6 +94,20 @@ function nothingOnImport(): Plugin {
       });
     },
   };
+}
+
+/** Leaves lines where they are, but not the spaces before them, a thirtieth of the package; texts keep theirs. */
+function withoutIndents(code: string): string {
+  const tree = ts.createSourceFile("built.js", code, ts.ScriptTarget.Latest);
+  const texts: { readonly from: number; readonly to: number }[] = [];
+  const visit = (node: ts.Node): void => {
+    if (ts.isTemplateLiteral(node)) texts.push({ from: node.getStart(tree), to: node.end });
+    else ts.forEachChild(node, visit);
+  };
+  visit(tree);
+  return code.replace(/^ +/gm, (spaces, at: number) =>
+    texts.some(({ from, to }) => from < at && at < to) ? spaces : "",
+  );
 }
 
 function isPlain(node: ts.Node): boolean {
