@@ -1045,6 +1045,19 @@ export const notes: { readonly [british: string]: string } = {
     "{person}: {demand} {asked}: gekocht {figure}, weiter daneben als die Toleranz",
   "{person}: {text}": "{person}: {text}",
   "{points} percentage points": "{points} Prozentpunkte",
+  "all dishes at least {times} times their recipes":
+    "alle Gerichte mindestens das {times}-Fache ihrer Rezepte",
+  "all dishes at most {times} times their recipes": "alle Gerichte höchstens das {times}-Fache ihrer Rezepte",
+  "{dish} at least {times} times its recipe": "{dish} mindestens das {times}-Fache des Rezepts",
+  "{dish} at most {times} times its recipe": "{dish} höchstens das {times}-Fache des Rezepts",
+  "{line} at least {grams} a portion": "{line} mindestens {grams} je Portion",
+  "{line} at least {times} times its part of {dish}":
+    "{line} mindestens das {times}-Fache des Anteils an: {dish}",
+  "{line} at most {grams} a portion": "{line} höchstens {grams} je Portion",
+  "{line} at most {times} times its part of {dish}":
+    "{line} höchstens das {times}-Fache des Anteils an: {dish}",
+  "{meal} at least {share} of the day's energy": "{meal} mindestens {share} der Tagesenergie",
+  "{meal} at most {share} of the day's energy": "{meal} höchstens {share} der Tagesenergie",
   "{pots} pots where {needed} would do on any one day, since {people} were fitted in other ratios on other days: plan again with what they are served first kept in the others, too":
     "{pots} Töpfe, wo an jedem einzelnen Tag {needed} genügten, da für {people} an anderen Tagen andere Verhältnisse gefunden wurden: neu planen und dabei das zuerst Servierte auch an den übrigen Tagen behalten",
   "{question}. Either {options}": "{question}. Entweder {options}",

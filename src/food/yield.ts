@@ -26,7 +26,7 @@ export interface PublishedYield {
 
 /** Whether a yield is told by a code, and not as a figure. */
 export function isYieldCode(told: YieldInput | undefined): told is YieldCode {
-  return typeof told === "object" && "code" in told;
+  return typeof told === "object" && told !== null && "code" in told;
 }
 
 /** A yield as a figure. Throws `yield-unknown` for a code that no table has. */

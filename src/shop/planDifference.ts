@@ -211,6 +211,7 @@ function moved(before: Sheet, after: Sheet): readonly Omit<AmountChange, "person
     const [a, b] = [was.get(line), is.get(line)];
     const [old, now] = [a?.grams ?? ZERO, b?.grams ?? ZERO];
     const isSame = equals(old, now) && a?.name === b?.name;
-    return isSame ? [] : [{ line, name: (b ?? a)?.name ?? line, before: old, after: now }];
+    const { name = "" } = b ?? a ?? {};
+    return isSame ? [] : [{ line, name, before: old, after: now }];
   });
 }

@@ -71,11 +71,11 @@ function served(d: PlanDifference, language: Language): readonly Table[] {
         { key: "line", heading: say(language, "Line") },
         ...compared(language),
       ],
-      rows: amounts.map((each) => [
+      rows: amounts.map(({ name, ...each }) => [
         person(each.person),
         meal(each.meal),
         dish(each.meal, each.dish),
-        say(language, each.name),
+        say(language, name),
         grams(each.before),
         grams(each.after),
       ]),

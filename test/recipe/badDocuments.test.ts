@@ -181,6 +181,7 @@ const malformed: Case[] = [
     /one/,
   ],
   ["a yield of 0", { ...good, yieldFactor: 0 }, "recipe-malformed", "yieldFactor", /above 0/],
+  ["a yield of null", { ...good, yieldFactor: null }, "recipe-malformed", "yieldFactor", /number/],
   ["a step naming no line", { ...good, method: ["Stir {oat}"] }, "method-unknown-line", "method[0]", /oats/],
   ["a newer format", { ...good, format: "steelyard-recipe/9" }, "recipe-format-newer", "format", /update/],
   ["another format", { ...good, format: "card/1" }, "recipe-malformed", "format", /steelyard-recipe\/1/],

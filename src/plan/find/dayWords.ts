@@ -36,13 +36,12 @@ export class DayWords {
   /** What of a set cannot stand with the others. */
   standing(standing: InTheWay): string {
     const { side } = standing;
-    const at = (
-      [least, most]: readonly [string, string],
-      gaps: { readonly [name: string]: string },
-    ): string => this.#say(side === "least" ? least : most, gaps);
+    const at = (atLeast: string, atMost: string, gaps: { readonly [name: string]: string }): string =>
+      this.#say(side === "least" ? atLeast : atMost, gaps);
     if (standing.on === "common")
       return at(
-        ["all dishes at least {times} times their recipes", "all dishes at most {times} times their recipes"],
+        "all dishes at least {times} times their recipes",
+        "all dishes at most {times} times their recipes",
         { times: this.#times(standing.bound) },
       );
     if (standing.on === "range") {
@@ -52,15 +51,13 @@ export class DayWords {
       const line =
         mover.kind === "line" ? this.#lineName({ dish: mover.dish, line: mover.lines[0] ?? -1 }) : own;
       if (line === "")
-        return at(["{dish} at least {times} times its recipe", "{dish} at most {times} times its recipe"], {
+        return at("{dish} at least {times} times its recipe", "{dish} at most {times} times its recipe", {
           dish,
           times: this.#times(bound),
         });
       return at(
-        [
-          "{line} at least {times} times its part of {dish}",
-          "{line} at most {times} times its part of {dish}",
-        ],
+        "{line} at least {times} times its part of {dish}",
+        "{line} at most {times} times its part of {dish}",
         { line, dish, times: this.#times(bound) },
       );
     }
@@ -69,21 +66,22 @@ export class DayWords {
     switch (on.kind) {
       case "sheet": {
         const place = this.#dishes.findIndex(({ name }) => name === on.name);
-        return at(["{dish} at least {times} times its recipe", "{dish} at most {times} times its recipe"], {
+        return at("{dish} at least {times} times its recipe", "{dish} at most {times} times its recipe", {
           dish: this.#dishName(place),
           times: this.#times(end),
         });
       }
       case "share":
         return at(
-          ["{meal} at least {share} of the day's energy", "{meal} at most {share} of the day's energy"],
+          "{meal} at least {share} of the day's energy",
+          "{meal} at most {share} of the day's energy",
           { meal: on.name, share: showPercent(end, { significant: 3, language: this.#language }) },
         );
       case "line": {
         const grams = this.#grams(least ?? most ?? ZERO);
         const line = this.#lineName(on);
         if (on.isDose) return this.#say("{line} {grams} a portion, the same for everyone", { line, grams });
-        return at(["{line} at least {grams} a portion", "{line} at most {grams} a portion"], { line, grams });
+        return at("{line} at least {grams} a portion", "{line} at most {grams} a portion", { line, grams });
       }
       case "demand": {
         const { subject, firm } = on.demand;

@@ -307,6 +307,8 @@ additions: the best amounts that were found; there may be better ones
 adjustable
 advice
 alcohol
+all dishes at least {times} times their recipes
+all dishes at most {times} times their recipes
 all or part assumed to be none
 all or part calculated
 all or part from a like food
@@ -608,6 +610,8 @@ yield
 {demand}: there is nothing to take it of
 {demand}: {size} over, {brought} in all
 {demand}: {size} short, {brought} in all
+{dish} at least {times} times its recipe
+{dish} at most {times} times its recipe
 {dish}, {count} people, {person} the furthest off: {text}
 {dish}, {person}: {text}
 {factor} times the recipe as written: {text}
@@ -642,10 +646,16 @@ yield
 {least} to {most}%, {kind}
 {level} ({authority} level: no {own} level at this age)
 {lines} and {count} more
+{line} at least {grams} a portion
+{line} at least {times} times its part of {dish}
+{line} at most {grams} a portion
+{line} at most {times} times its part of {dish}
 {line} {grams} a portion, the same for everyone
 {line}, {component}: {person} is above the level on single days, not on the mean: {days}
 {list} and {count} more
 {low} to {high}
+{meal} at least {share} of the day's energy
+{meal} at most {share} of the day's energy
 {meal}: how sure a portion's figures are
 {meal}: portions as multiples of the recipe's
 {meal}: what a portion brings

@@ -344,7 +344,8 @@ describe("against HiGHS", () => {
         }
         if (answer.status === "stopped") throw new Error("stopped");
         expectHonest(p, answer);
-        expect(outside.objective).toBeCloseTo(asNumber(answer.excess), 6);
+        // HiGHS lets a whole number and a limit be off by 1e-6, and so its optimum.
+        expect(outside.objective).toBeCloseTo(asNumber(answer.excess), 5);
         const within = { excess: asNumber(answer.excess) + 1e-9 };
         expect(roundOutside(p, within).objective).toBeCloseTo(asNumber(answer.drift), 5);
       });
