@@ -2,7 +2,7 @@
  * How many random cases are drawn, and from which seed: of what a test names, `npm test` draws the same few every
  * time, and `npm run test:long` `STEELYARD_RUNS` times as many, from the seed that it prints.
  */
-const times = Number(process.env.STEELYARD_RUNS ?? 0.3);
+const times = Number(process.env.STEELYARD_RUNS ?? 1);
 
 /** Whether this is the long run, in which every slow case is tried. */
 export const isLong: boolean = times > 1;
