@@ -1,7 +1,7 @@
 /**
  * Breaks the code on purpose, one small change at a time, and counts how many changes the tests of the same
- * floor notice: `npm run test:mutation -- number measure`, all floors unless some are named. A floor has tens
- * of thousands of such changes, so each nth line is tried: `STEELYARD_LINES=1` tries all. Works on a copy.
+ * floor notice: `npm run test:mutation -- number measure`, all floors unless some are named. A floor has
+ * thousands of such changes, so each nth line is tried: `STEELYARD_LINES=1` tries all. Works on a copy.
  */
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";

@@ -6,7 +6,7 @@ import type { ComponentId } from "../components.ts";
  * own unit and to the digits of the regulation. Vitamins and minerals from
  * A to zinc were read in the FDA's answer to industry that lists them, the others of them and fibre in a consumer
  * organisation's list, fat and sodium as the FDA's change of 2016 is told, added sugars in its proposal; saturated
- * fat, cholesterol and protein stand as the FDA printed them before 2016. Total carbohydrate was read nowhere. Potassium stands at 4,700 mg although the intake that it rested on was lowered in 2019. There is none
+ * fat, cholesterol and protein only as the FDA printed them before 2016, total carbohydrate nowhere. Potassium stands at 4,700 mg although the intake that it rested on was lowered in 2019. There is none
  * for total sugars or trans fat.
  */
 export const usDailyValues: { readonly [C in ComponentId]?: string } = {

@@ -10,8 +10,8 @@ const BASES: { readonly [C in ComponentId]?: ReferenceRow["basis"] } = {
   folateDfe: "DFE",
 };
 
-/** Seen in no copy that is to be relied on. */
-const UNREAD: readonly ComponentId[] = ["carbohydrateByDifference"];
+/** Seen in no copy of the rule of 2016 that is to be relied on. */
+const UNREAD: readonly ComponentId[] = ["saturatedFat", "cholesterol", "carbohydrateByDifference", "protein"];
 
 /** The Daily Values as references to compare with; figures and citation stand in `usDailyValues`. What was read where stands there. */
 export const labelUs: LabelTable = {
